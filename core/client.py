@@ -1,0 +1,68 @@
+"""Who the client is, as far as reference tables and safety rules ask. Everything may be unknown."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import date
+from decimal import Decimal
+from enum import StrEnum
+
+
+class Sex(StrEnum):
+    """As the reference tables use it."""
+
+    FEMALE = "female"
+    MALE = "male"
+
+
+class Background(StrEnum):
+    """Family background, asked because some published limits differ by it."""
+
+    WHITE = "white"
+    SOUTH_ASIAN = "south_asian"
+    CHINESE = "chinese"
+    JAPANESE = "japanese"
+    OTHER_ASIAN = "other_asian"
+    MIDDLE_EASTERN = "middle_eastern"
+    BLACK_AFRICAN = "black_african"
+    AFRICAN_CARIBBEAN = "african_caribbean"
+    SOUTH_CENTRAL_AMERICAN = "south_central_american"
+    MIXED_OR_OTHER = "mixed_or_other"
+
+
+class Caution(StrEnum):
+    """What changes how a reading is read, or whether a measure is taken at all."""
+
+    PREGNANCY = "pregnancy"  # or breast-feeding
+    HEART_CONDITION = "heart_condition"
+    HEART_FAILURE = "heart_failure"
+    RATE_LIMITING_MEDICINE = "rate_limiting_medicine"  # slows the pulse, e.g. a beta-blocker
+    EATING_WORRIES = "eating_worries"
+    VERY_MUSCULAR = "very_muscular"
+    WEIGHT_MISLEADS = "weight_misleads"  # swelling, plaster cast, amputation
+    ATHLETE = "athlete"  # trained; a slow pulse is expected
+    BREATHLESS_AT_REST = "breathless_at_rest"
+    RECENT_HEART_EVENT = "recent_heart_event"  # within a month
+    FALLS = "falls"  # has fallen in the last year
+
+
+@dataclass(frozen=True, slots=True)
+class Profile:
+    """Facts about a client. birth: a date, or a bare year. stature in cm."""
+
+    sex: Sex | None = None
+    birth_year: int | None = None
+    birth_date: date | None = None
+    stature: Decimal | None = None
+    background: Background | None = None
+    cautions: frozenset[Caution] = field(default_factory=frozenset)
+
+    def age_on(self, day: date) -> int | None:
+        """Whole years on `day`; from a bare year, the age reached in that calendar year less a half-year's doubt:
+        counted as if born on 1 July (ours: off by at most one year, half the time not at all)."""
+        if self.birth_date is not None:
+            before = (day.month, day.day) < (self.birth_date.month, self.birth_date.day)
+            return day.year - self.birth_date.year - before
+        if self.birth_year is not None:
+            return day.year - self.birth_year - (day.month < 7)
+        return None

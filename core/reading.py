@@ -1,0 +1,81 @@
+"""A reading, the conditions it was taken under, and the choice of a baseline."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import datetime
+from decimal import Decimal
+from enum import StrEnum
+
+from core.quantity import Unit
+
+
+class How(StrEnum):
+    """How a reading came."""
+
+    ASKED = "asked"
+    UNASKED = "unasked"  # offered by the client when it was welcome
+    EARLY = "early"  # too soon: a side note, never scored, charted or commented on
+    IMPORTED = "imported"
+
+
+@dataclass(frozen=True, slots=True)
+class Conditions:
+    """What was the same, and what was not.
+
+    differs: aspects the client says were not as last time, e.g. {"scales", "time_of_day"}.
+    labels: what is known by name, sorted, e.g. (("course", "hall"), ("site", "navel")).
+    notes: facts of the attempt itself, e.g. {"arms_used", "more_than_half_way"}.
+    """
+
+    differs: frozenset[str] = field(default_factory=frozenset)
+    labels: tuple[tuple[str, str], ...] = ()
+    notes: frozenset[str] = field(default_factory=frozenset)
+
+    def label(self, aspect: str) -> str | None:
+        return dict(self.labels).get(aspect)
+
+    def unlike(self, other: Conditions) -> frozenset[str]:
+        """Aspects in which two readings are known to differ: said so, or named differently."""
+        mine, theirs = dict(self.labels), dict(other.labels)
+        return self.differs | {a for a in mine.keys() & theirs.keys() if mine[a] != theirs[a]}
+
+
+SAME = Conditions()
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One value a client gave.
+
+    value: in the measure's own unit (kg, cm, bpm, mmHg systolic, s, ...).
+    second: the diastolic pressure of a blood pressure, the end pulse of a mile walk; else None.
+    taken_at: the instant, aware, UTC.
+    as_typed, unit: what was typed, and the unit it was understood in.
+    attempts: how many attempts `value` is the mean of.
+    window: seconds a pulse was counted for; None when a device gave the rate.
+    id: of the stored row; None until stored.
+    """
+
+    measure: str
+    value: Decimal
+    taken_at: datetime
+    second: Decimal | None = None
+    as_typed: str = ""
+    unit: Unit | None = None
+    conditions: Conditions = SAME
+    how: How = How.ASKED
+    attempts: int = 1
+    window: int | None = None
+    id: int | None = None
+
+    @property
+    def counts(self) -> bool:
+        """Side notes are kept but never scored, charted or compared."""
+        return self.how is not How.EARLY
+
+
+def baseline(series: tuple[Reading, ...], since: datetime | None = None) -> Reading | None:
+    """The first reading that counts, of those taken at or after `since` (a coach may start a new programme)."""
+    counting = [r for r in series if r.counts and (since is None or r.taken_at >= since)]
+    return min(counting, key=lambda r: r.taken_at, default=None)
