@@ -147,6 +147,8 @@ class MeasurementError:
     """Standard error of measurement of one reading: absolute (`sem`, in the unit) or relative (`cv`, a fraction).
 
     counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds.
+    shared_by_attempts: the error is the swing from day to day, which attempts in one sitting share, so their
+    mean is no surer of it (the counting part of a pulse does shrink).
     borrowed_from: whose error this is when nobody measured it in people at home, else "".
     """
 
@@ -154,6 +156,7 @@ class MeasurementError:
     sem: Decimal | None = None
     cv: Decimal | None = None
     counted: bool = False
+    shared_by_attempts: bool = False
     borrowed_from: str = ""
 
 
