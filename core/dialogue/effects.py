@@ -1,0 +1,188 @@
+"""What should happen because of a step. `bot.turn` carries effects out in one transaction, in order."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from core.dialogue.facts import GoalFact
+from core.flags import Flag
+from core.reading import Reading
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """A button: label is a key of bot.rendering's labels, with an optional argument; data comes back in `Press`."""
+
+    label: str
+    data: str
+    argument: str = ""
+
+
+Rows = tuple[tuple[Choice, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Say:
+    """Queue a message for this chat.
+
+    choices: rows of buttons.  occasion: a unique name of why we write, so that it is said once; None when the
+    event itself is the reason.  after: wait this long (a timed count).  said: key remembered for eight weeks.
+    """
+
+    message: object  # a dataclass of core.dialogue.messages
+    choices: Rows = ()
+    occasion: str | None = None
+    after: timedelta = timedelta(0)
+    said: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Tell:
+    """Queue a message for the coach. urgent: at once, whatever the hour."""
+
+    message: object
+    choices: Rows = ()
+    urgent: bool = False
+    occasion: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """Store a reading under `key`, unique for this client. A key that exists is replaced (an edited message)."""
+
+    reading: Reading
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
+class Retract:
+    """Take a reading back; it is kept as withdrawn and never counts."""
+
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
+class Amend:
+    """Give the reading stored under `key` other conditions or notes, value unchanged."""
+
+    key: str
+    reading: Reading
+
+
+@dataclass(frozen=True, slots=True)
+class Learn:
+    """Change one field of the client: language, zone, slot, units, birth_year, sex, stature, background, cautions,
+    status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
+
+    field: str
+    value: object
+
+
+@dataclass(frozen=True, slots=True)
+class Raise:
+    """Open a flag, or refresh the evidence of the open one with the same code and measure."""
+
+    flag: Flag
+
+
+@dataclass(frozen=True, slots=True)
+class Lower:
+    """Clear the open flag with this code and measure."""
+
+    code: str
+    measure: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Wake:
+    """Send `Woke(purpose, mark)` to this conversation at an instant. One timer for each purpose and mark."""
+
+    purpose: str
+    at: datetime
+    mark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Unwake:
+    """Forget timers of a purpose (any mark)."""
+
+    purpose: str
+
+
+@dataclass(frozen=True, slots=True)
+class Answered:
+    """This check-in got an answer: the slot counts as kept. day: its local date, ISO."""
+
+    day: str
+
+
+@dataclass(frozen=True, slots=True)
+class NotAsked:
+    """The slot of this local date was never asked (an outage): it does not count as missed."""
+
+    day: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetGoal:
+    goal: GoalFact
+
+
+@dataclass(frozen=True, slots=True)
+class DropGoal:
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class PassOn:
+    """Hand the client's words to the coach, in one thread."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """Use up the invitation that this event opened: make or link the client, coach or organiser."""
+
+
+@dataclass(frozen=True, slots=True)
+class SendData:
+    """Send the client everything we hold: a readable text and a CSV file."""
+
+
+@dataclass(frozen=True, slots=True)
+class Erase:
+    """Erase this person: no reading, name or message text stays. `farewell` is the last message."""
+
+    farewell: object
+
+
+@dataclass(frozen=True, slots=True)
+class DropButtons:
+    """Take the buttons off the message that was pressed, so that it is not pressed twice."""
+
+    ref: str
+
+
+Effect = (
+    Say
+    | Tell
+    | Record
+    | Retract
+    | Amend
+    | Learn
+    | Raise
+    | Lower
+    | Wake
+    | Unwake
+    | Answered
+    | NotAsked
+    | SetGoal
+    | DropGoal
+    | PassOn
+    | Join
+    | SendData
+    | Erase
+    | DropButtons
+)

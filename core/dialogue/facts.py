@@ -1,0 +1,153 @@
+"""What the store knew about a client when an event came in. Values only; loaded by `bot.turn` before every step."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, time, tzinfo
+from enum import StrEnum
+
+from core.client import Profile
+from core.measures.shape import Better
+from core.quantity import Unit
+from core.reading import Reading
+
+
+class Status(StrEnum):
+    ENROLLING = "enrolling"
+    ACTIVE = "active"
+    PAUSED = "paused"
+    LEFT = "left"
+
+
+class Numbers(StrEnum):
+    """Where a client wants their own numbers to go."""
+
+    SHOWN = "shown"
+    COACH_ONLY = "coach_only"
+
+
+@dataclass(frozen=True, slots=True)
+class Units:
+    """How a client likes to read and write body mass and length."""
+
+    mass: Unit = Unit.KILOGRAM  # or POUND; STONE means stones and pounds
+    length: Unit = Unit.CENTIMETRE  # or INCH (stature then in feet and inches)
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """A client's weekday (Monday 0), wall time and zone. zone_name is the tz database key."""
+
+    weekday: int
+    at: time
+    zone_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What a client is asked, and how often.
+
+    measures: keys, in any order; energy is asked at every check-in whether or not it is named.
+    retest_days: 28-42; per_measure overrides it by key.
+    directed_weighing: a clinician asked for frequent weighing; the guard is off.
+    loss_is_planned: losing weight is a goal agreed with the coach.
+    own_question: the client's own 0-10 question; own_better says which way is better.
+    baseline_since: a new programme starts here; earlier readings are history, not baseline.
+    """
+
+    measures: tuple[str, ...] = ("weight", "waist", "hip", "resting_heart_rate", "sessions_done", "activity_minutes")
+    retest_days: int = 28
+    per_measure: tuple[tuple[str, int], ...] = ()
+    directed_weighing: bool = False
+    loss_is_planned: bool = False
+    numbers: Numbers = Numbers.SHOWN
+    own_question: str = ""
+    own_better: Better = Better.HIGHER
+    baseline_since: datetime | None = None
+    pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
+
+    def interval(self, measure: str) -> int:
+        """Days between retests of `measure`."""
+        return dict(self.per_measure).get(measure, self.retest_days)
+
+
+@dataclass(frozen=True, slots=True)
+class GoalFact:
+    measure: str
+    target: str  # a decimal in the measure's unit, as text
+    by: date
+    set_at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class OpenFlag:
+    code: str
+    measure: str | None
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class InvitationFact:
+    """An invitation whose token somebody just opened, found and still good."""
+
+    kind: str  # "client", "coach", "organiser", "cohort"
+    by_name: str  # who invites
+    for_name: str = ""  # the name the coach wrote down
+    again: bool = False  # this person was here before
+
+
+def no_zones(text: str) -> tuple[str, ...]:
+    return ()
+
+
+@dataclass(frozen=True, slots=True)
+class ClientFacts:
+    """One client.
+
+    history: readings that matter now, oldest first: baselines, everything of the last twelve weeks, side notes too.
+    said: keys of encouragements and openings used in the last eight weeks.
+    missed: slots in a row without an answer.  answered: the last slot date that got any answer.
+    zone: made by bot (that reads files).  find_zones: a pure look-up of zone names for a city as people write it.
+    invitation: set when this event opens one.
+    """
+
+    client_id: int
+    name: str
+    coach_name: str
+    language: str = "en"
+    country: str = ""  # two letters, from the zone; for emergency numbers
+    status: Status = Status.ACTIVE
+    consented: bool = True
+    units: Units = Units()
+    slot: Slot | None = None
+    zone: tzinfo = UTC
+    profile: Profile = Profile()
+    plan: Plan = Plan()
+    paused_until: date | None = None
+    history: tuple[Reading, ...] = ()
+    flags: tuple[OpenFlag, ...] = ()
+    said: frozenset[str] = field(default_factory=frozenset)
+    goals: tuple[GoalFact, ...] = ()
+    missed: int = 0
+    answered: date | None = None
+    cohorts: tuple[str, ...] = ()
+    invitation: InvitationFact | None = None
+    find_zones: Callable[[str], tuple[str, ...]] = no_zones
+
+    def of(self, measure: str) -> tuple[Reading, ...]:
+        """This client's readings of one measure that count, oldest first."""
+        return tuple(r for r in self.history if r.measure == measure and r.counts)
+
+    def local(self, at: datetime) -> datetime:
+        """`at` on the client's own wall clock."""
+        return at.astimezone(self.zone)
+
+
+@dataclass(frozen=True, slots=True)
+class StrangerFacts:
+    """A chat we know nothing of; invitation is set when this event opens one that is still good."""
+
+    language: str = "en"
+    name: str = ""
+    invitation: InvitationFact | None = None
