@@ -1,0 +1,71 @@
+"""Six-minute walk: expected distance and lower limit of normal, by age, height and weight, for each sex.
+
+Not outside 40-80 years. The constants 153 and 139 belong to the lower limit only, never to the expected
+distance.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+
+from core.client import Sex
+from core.sources import Seen, Source
+
+SOURCE = Source(
+    key="six_minute_walk_enright_1998",
+    cite="Enright PL, Sherrill DL (1998). Reference equations for the six-minute walk in healthy adults."
+    " Am J Respir Crit Care Med 158(5):1384-1387.",
+    population="healthy adults of 40 to 80 years, first test, 117 men and 173 women; r2 0.42 and 0.38",
+    seen=Seen.READ,
+    doi="10.1164/ajrccm.158.5.9710086",
+    note="the lower limits were seen second-hand",
+)
+AGES = range(40, 81)
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Metres = height * cm + age * years + weight * kg + constant; the lower limit is `below` metres less."""
+
+    height: Decimal
+    age: Decimal
+    weight: Decimal
+    constant: Decimal
+    below: Decimal
+    median: Decimal  # m, of those measured
+
+
+ROWS = {
+    Sex.MALE: Row(
+        Decimal("7.57"), Decimal("-5.02"), Decimal("-1.76"), Decimal(-309), Decimal(153), Decimal(576)
+    ),
+    Sex.FEMALE: Row(
+        Decimal("2.11"), Decimal("-5.78"), Decimal("-2.29"), Decimal(667), Decimal(139), Decimal(494)
+    ),
+}
+BY_BODY_MASS_INDEX = {  # constant, per kg/m2, per year of age; second-hand
+    Sex.MALE: (Decimal(1140), Decimal("-5.61"), Decimal("-6.94")),
+    Sex.FEMALE: (Decimal(1017), Decimal("-6.24"), Decimal("-5.83")),
+}
+
+
+def expected(sex: Sex, age: int, stature: Decimal, weight: Decimal) -> Decimal | None:
+    """Expected metres from cm and kg; None outside 40-80 years."""
+    if age not in AGES:
+        return None
+    row = ROWS[sex]
+    return row.height * stature + row.age * age + row.weight * weight + row.constant
+
+
+def lower_limit(sex: Sex, expected_metres: Decimal) -> Decimal:
+    """The distance below which a healthy person of that expectation rarely stays, in metres."""
+    return expected_metres - ROWS[sex].below
+
+
+def expected_by_body_mass_index(sex: Sex, age: int, body_mass_index: Decimal) -> Decimal | None:
+    """The paper's other form, from kg/m2; None outside 40-80 years. The result differs from `expected`."""
+    if age not in AGES:
+        return None
+    constant, per_unit, per_year = BY_BODY_MASS_INDEX[sex]
+    return constant + per_unit * body_mass_index + per_year * age
