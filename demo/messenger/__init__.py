@@ -1,0 +1,56 @@
+"""The local messenger: a loopback HTTP server that speaks the chat platform's public Bot API.
+
+The demo, the tapes, the tests and the benchmarks talk to it with the real client over real HTTP. It keeps
+what the platform keeps (unconfirmed updates, repeated until an offset confirms them) and refuses what the
+platform refuses, in its words. Nothing here reaches beyond loopback.
+
+In this process:
+
+    async with Messenger(clock=clock, flood=Flood.off()) as messenger:
+        bot = Bot(messenger.token, base_url=messenger.base_url, base_file_url=messenger.base_file_url)
+        ada = await messenger.create_user("Ada", language_code="en")
+        mark = await messenger.mark()
+        await messenger.open_bot(ada, "invitation-token")         # sends "/start invitation-token"
+        (answer,) = await messenger.wait_for_messages(ada, after=mark)
+        answer.text, answer.labels                                 # plain text; button labels
+        await messenger.press(ada, "Same as last time")            # the latest button with that label
+        await messenger.settled()                                  # every update confirmed, nothing in flight
+
+As a process of its own (`python -m demo.messenger`), with the same methods:
+
+    async with await Remote.spawn("--no-flood") as messenger: ...
+
+`hands.Hands` documents every method; `faults` lists the faults, `flood` the limits.
+
+Rules of this package:
+* Time comes from the clock the messenger is given: message dates, the age of updates and presses. Flood
+  limits have a clock of their own (monotonic): they hold in real time even under a simulated calendar.
+* One thread, and every request is carried out in one go: an act or method never awaits half-way, so what was
+  accepted first is first in every list.
+* Errors have the platform's wording where we know it (its server's source). Where the platform is lax about
+  types (a number for a text), we refuse: a test should notice.
+* Lengths are UTF-16 units, callback data is bytes. Only HTML formatting is spoken; other modes are refused.
+* Not imitated: stickers' sets, payments, inline mode, forums, channels, several bots, and the slowing of
+  quickly repeated polls.
+"""
+
+from demo.messenger.control import Remote
+from demo.messenger.faults import Faults
+from demo.messenger.flood import Flood
+from demo.messenger.hands import Hands
+from demo.messenger.refusals import CannotDo
+from demo.messenger.seen import Answer, Button, Seen
+from demo.messenger.server import DEFAULT_TOKEN, Messenger
+
+__all__ = [
+    "DEFAULT_TOKEN",
+    "Answer",
+    "Button",
+    "CannotDo",
+    "Faults",
+    "Flood",
+    "Hands",
+    "Messenger",
+    "Remote",
+    "Seen",
+]

@@ -1,0 +1,32 @@
+"""A counter one can wait on: drivers wait for a change instead of sleeping."""
+
+import asyncio
+
+
+class Signal:
+    """Counts changes. `bump` is cheap when nobody waits, which is the case in a benchmark."""
+
+    def __init__(self) -> None:
+        self.version = 0
+        self._waiting: set[asyncio.Future[None]] = set()
+
+    def bump(self) -> None:
+        self.version += 1
+        if self._waiting:
+            for future in self._waiting:
+                if not future.done():
+                    future.set_result(None)
+            self._waiting.clear()
+
+    async def beyond(self, version: int, timeout: float) -> int:
+        """Return the count once it is above `version`, or as it stands after `timeout` seconds."""
+        if self.version <= version:
+            future = asyncio.get_running_loop().create_future()
+            self._waiting.add(future)
+            try:
+                await asyncio.wait_for(future, timeout)
+            except TimeoutError:
+                pass
+            finally:
+                self._waiting.discard(future)
+        return self.version

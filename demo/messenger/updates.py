@@ -1,0 +1,187 @@
+"""The queue of updates for the bot, and who takes them from it: a long poll or a webhook.
+
+An update stays until it is confirmed: by a `getUpdates` with an offset above its id, or by a 2xx answer
+of the webhook. It is dropped unconfirmed 24 h after it happened, a button press after 150 s (the
+server's own figures). Ids are sequential.
+"""
+
+import asyncio
+from collections import deque
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+from demo.messenger.faults import Faults
+from demo.messenger.refusals import conflict
+from demo.messenger.signal import Signal
+
+MESSAGE_LIFE = 86_400
+QUERY_LIFE = 150
+NOT_BY_DEFAULT = frozenset({"chat_member", "message_reaction", "message_reaction_count"})
+_REMEMBERED = 256
+
+
+@dataclass(slots=True)
+class _Held:
+    """An update a fault holds back until `behind` later ones have come."""
+
+    behind: int
+    kind: str
+    payload: dict[str, Any]
+    lane: tuple[str, int]
+    expires: int
+
+
+@dataclass(slots=True, frozen=True)
+class Update:
+    """One update. `lane` is the queue in which order holds: a chat's messages, or one person's presses."""
+
+    id: int
+    kind: str
+    payload: dict[str, Any]
+    lane: tuple[str, int]
+    expires: int
+
+    def wire(self) -> dict[str, Any]:
+        return {"update_id": self.id, self.kind: self.payload}
+
+
+class UpdateQueue:
+    """Unconfirmed updates in order of id."""
+
+    def __init__(self, now: Callable[[], int], signal: Signal, faults: Faults, first_id: int = 1) -> None:
+        self._now = now
+        self._signal = signal
+        self._faults = faults
+        self._next = first_id
+        self._poll: asyncio.Future[None] | None = None
+        self._arrived: asyncio.Future[None] | None = None
+        self._held: list[_Held] = []
+        self._confirmed: deque[Update] = deque(maxlen=_REMEMBERED)
+        self.pending: deque[Update] = deque()
+        self.allowed: frozenset[str] | None = None
+        self.webhook_set = False
+        self.on_arrival: Callable[[Update], None] | None = None
+
+    def add(self, kind: str, payload: dict[str, Any], lane: tuple[str, int]) -> None:
+        """Queue an update, unless the bot asked not to get this kind."""
+        if self.allowed is None:
+            if kind in NOT_BY_DEFAULT:
+                return
+        elif kind not in self.allowed:
+            return
+        expires = self._now() + (QUERY_LIFE if kind == "callback_query" else MESSAGE_LIFE)
+        behind = self._faults.late()
+        if behind:
+            self._held.append(_Held(behind, kind, payload, lane, expires))
+            return
+        self._append(kind, payload, lane, expires)
+        if self._held:
+            for held in self._held:
+                held.behind -= 1
+            self._release(only_due=True)
+
+    def _append(self, kind: str, payload: dict[str, Any], lane: tuple[str, int], expires: int) -> None:
+        update = Update(self._next, kind, payload, lane, expires)
+        self._next += 1
+        self.pending.append(update)
+        if self.on_arrival is not None:
+            self.on_arrival(update)
+        if self._arrived is not None and not self._arrived.done():
+            self._arrived.set_result(None)
+
+    def release_late(self) -> None:
+        """Let every update come that a fault still holds back."""
+        self._release(only_due=False)
+
+    def _release(self, *, only_due: bool) -> None:
+        due = [entry for entry in self._held if not only_due or entry.behind <= 0]
+        self._held = [entry for entry in self._held if only_due and entry.behind > 0]
+        for late in due:
+            self._append(late.kind, late.payload, late.lane, late.expires)
+
+    @property
+    def unconfirmed(self) -> int:
+        """How many updates wait to be confirmed, those held back by a fault included."""
+        return len(self.pending) + len(self._held)
+
+    def drop_expired(self) -> None:
+        now = self._now()
+        if any(update.expires <= now for update in self.pending):
+            self.pending = deque(update for update in self.pending if update.expires > now)
+            self._signal.bump()
+
+    def drop_all(self) -> None:
+        self._held.clear()
+        self.pending.clear()
+        self._signal.bump()
+
+    def confirm(self, update: Update) -> None:
+        """Take one update out (a webhook confirms them singly)."""
+        try:
+            self.pending.remove(update)
+        except ValueError:
+            return
+        self._confirmed.append(update)
+        self._signal.bump()
+
+    def _confirm_below(self, offset: int) -> None:
+        before = len(self.pending)
+        while self.pending and self.pending[0].id < offset:
+            self._confirmed.append(self.pending.popleft())
+        if len(self.pending) != before:
+            self._signal.bump()
+
+    def end_poll(self, reason: str) -> None:
+        """Answer a waiting long poll with 409 and `reason`."""
+        if self._poll is not None and not self._poll.done():
+            self._poll.set_exception(conflict(reason))
+
+    async def get(self, offset: int, limit: int, timeout: int) -> list[Update]:
+        """Carry out `getUpdates`: confirm below `offset`, then return up to `limit`, waiting if need be.
+
+        Raises: Refused 409 while a webhook is set, and in this poll when a newer one starts.
+        """
+        if self.webhook_set:
+            raise conflict(
+                "can't use getUpdates method while webhook is active; use deleteWebhook to delete"
+                " the webhook first"
+            )
+        self.end_poll(
+            "terminated by other getUpdates request; make sure that only one bot instance is running"
+        )
+        if offset < 0:
+            offset = self.pending[max(len(self.pending) + offset, 0)].id if self.pending else 0
+        self._confirm_below(offset)
+        self.drop_expired()
+        if not self.pending and timeout > 0:
+            self._release(only_due=False)
+        if not self.pending and timeout > 0:
+            await self._wait(timeout)
+            self.drop_expired()
+        batch = [update for update, _ in zip(self.pending, range(limit), strict=False)]
+        if batch:
+            batch = self._faults.tampered(batch, list(self._confirmed))[:limit]
+        return batch
+
+    async def _wait(self, timeout: int) -> None:
+        loop = asyncio.get_running_loop()
+        poll, arrived = loop.create_future(), loop.create_future()
+        self._poll, self._arrived = poll, arrived
+        self._signal.bump()  # the bot is idle: whoever waits for that may look
+        try:
+            await asyncio.wait((poll, arrived), timeout=timeout, return_when=asyncio.FIRST_COMPLETED)
+            if poll.done():
+                poll.result()
+        finally:
+            for future in (poll, arrived):
+                future.cancel()
+            if self._poll is poll:
+                self._poll = None
+            if self._arrived is arrived:
+                self._arrived = None
+
+    @property
+    def polled(self) -> bool:
+        """Whether a long poll waits now."""
+        return self._poll is not None
