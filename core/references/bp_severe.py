@@ -1,0 +1,37 @@
+"""When a single blood-pressure reading asks for a repeat at once, and then for advice. mmHg.
+
+After five quiet minutes it is taken again; still there, the clinician is called; with any of the signs of
+core.language's red flags it is an emergency (NHLBI).
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.references.boundaries import SEVERE_PRESSURE
+from core.references.pressure_bands import PressureBand
+from core.sources import Seen, Source
+
+D = Decimal
+
+SOURCE = Source(
+    key="severe_blood_pressure",
+    cite="NICE NG136 (severe: 180 or 120 and above); NHLBI, high blood pressure symptoms (wait 5 minutes,"
+    " repeat)",
+    population="adults",
+    seen=Seen.READ,
+    note="AHA/ACC prints 'above' 180 or 120; see decision D6. One council page uses 110 for the lower"
+    " number.",
+)
+PREGNANCY_SOURCE = Source(
+    key="severe_blood_pressure_pregnancy",
+    cite="NICE NG133, hypertension in pregnancy (2019)",
+    population="pregnant women",
+    seen=Seen.MEMORY,
+    note="160 or 110. Kept because it errs to caution. Check before relying on it.",
+)
+SOURCES = (SOURCE, PREGNANCY_SOURCE)
+
+MINUTES_BEFORE_REPEAT = 5
+SEVERE = PressureBand("severe", D(180), D(120), SEVERE_PRESSURE)
+SEVERE_IN_PREGNANCY = PressureBand("severe", D(160), D(110), SEVERE_PRESSURE)

@@ -1,0 +1,73 @@
+"""Bands that rise one after another, each beginning at a limit or just above it.
+
+A published table prints both ends of a band; we keep one limit between two bands and say on which side it
+falls, so that no value can belong to two bands or to none.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+from enum import StrEnum
+
+from core.sources import Source
+
+D = Decimal
+
+
+class Edge(StrEnum):
+    """Where a band begins."""
+
+    AT = "at"  # the limit belongs to the upper band: >=
+    ABOVE = "above"  # the limit belongs to the lower band: >
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """The limit above which, or from which, `band` holds."""
+
+    limit: Decimal
+    band: str
+    edge: Edge = Edge.AT
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """One band: its key, its position from the lowest (0 first), and its limits by name.
+
+    figures: "from" or "above" the lower limit, "below" or "up_to" the upper one: the name says whether the
+    limit is in the band.
+    """
+
+    rank: int
+    band: str
+    figures: tuple[tuple[str, Decimal], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Ladder:
+    """A table of rising bands. first: the band below the first limit. Limits must rise (a test walks them
+    all)."""
+
+    source: Source
+    first: str
+    steps: tuple[Step, ...]
+    places: tuple[Place, ...] = field(init=False)
+
+    def __post_init__(self) -> None:
+        lows = [(), *((("from" if s.edge is Edge.AT else "above", s.limit),) for s in self.steps)]
+        highs = [*((("below" if s.edge is Edge.AT else "up_to", s.limit),) for s in self.steps), ()]
+        bands = [self.first, *(s.band for s in self.steps)]
+        rungs = zip(bands, lows, highs, strict=True)
+        object.__setattr__(
+            self, "places", tuple(Place(n, b, (*lo, *hi)) for n, (b, lo, hi) in enumerate(rungs))
+        )
+
+    def place(self, value: Decimal) -> Place:
+        """Find the band of `value`; every value has exactly one."""
+        rank = 0
+        for step in self.steps:
+            if value < step.limit or (value == step.limit and step.edge is Edge.ABOVE):
+                break
+            rank += 1
+        return self.places[rank]
