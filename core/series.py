@@ -18,20 +18,20 @@ from decimal import Decimal
 from enum import StrEnum
 
 from core.reading import Conditions, Reading
+from core.references.boundaries import HOME_DAYS_DROPPED
+from core.references.bp_low import drops_on_standing, low
+from core.references.bp_severe import SEVERE, SEVERE_IN_PREGNANCY
 
 D = Decimal
 FEWEST_DAYS, MOST_DAYS = 4, 7  # NICE NG136
-DROP_FIRST_DAYS = 1  # D7
+DROP_FIRST_DAYS = HOME_DAYS_DROPPED
 GAP = timedelta(days=3)  # ours: a longer silence ends a series
 SERIES_MEAN = "series_mean"  # note on a reading that stands for a whole series
-
-SEVERE = (D(180), D(120))  # >= either: NICE NG136, and D6 for the message
-LOW = (D(90), D(60))  # < either: NHLBI, NHS
 
 
 @dataclass(frozen=True, slots=True)
 class SeriesMean:
-    """Unrounded means in mmHg. days: all days of the series. used_days, used: days and readings in the mean."""
+    """Unrounded means in mmHg. days: all of the series; used_days, used: days and readings in the mean."""
 
     systolic: Decimal
     diastolic: Decimal
@@ -56,26 +56,29 @@ class Level(StrEnum):
     NEITHER = "neither"
 
 
-def level(systolic: Decimal, diastolic: Decimal) -> Level:
-    """Severe at or above 180 or 120, low below 90 or 60; severe wins when one number is each."""
-    if systolic >= SEVERE[0] or diastolic >= SEVERE[1]:
+def level(systolic: Decimal, diastolic: Decimal, *, pregnant: bool = False) -> Level:
+    """Severe at or above 180 or 120 (160 or 110 in pregnancy), low below 90 or 60; severe wins over low."""
+    if (SEVERE_IN_PREGNANCY if pregnant else SEVERE).reached(systolic, diastolic):
         return Level.SEVERE
-    if systolic < LOW[0] or diastolic < LOW[1]:
-        return Level.LOW
-    return Level.NEITHER
+    return Level.LOW if low(systolic, diastolic) else Level.NEITHER
 
 
-def today_repeat_needed(reading: Reading) -> Level | None:
-    """Say whether this pressure is to be taken again after five quiet minutes, and why (NHLBI, AHA public
-    advice).
-    """
-    found = level(reading.value, _diastolic(reading))
+def today_repeat_needed(reading: Reading, *, pregnant: bool = False) -> Level | None:
+    """Say whether this pressure is to be taken again after five quiet minutes, and why (NHLBI, AHA)."""
+    found = level(reading.value, diastolic(reading), pregnant=pregnant)
     return None if found is Level.NEITHER else found
 
 
-def standing_drop(lying: Reading, standing: Reading) -> bool:
+def standing_drop(resting: Reading, standing: Reading) -> bool:
     """A systolic fall of 20 or more on standing (NICE NG136 1.1.6)."""
-    return lying.value - standing.value >= 20
+    return drops_on_standing(resting.value, standing.value)
+
+
+def diastolic(reading: Reading) -> Decimal:
+    """The second number, in mmHg. Raises: ValueError when there is none: a fault of ours."""
+    if reading.second is None:
+        raise ValueError("a blood pressure without its second number")
+    return reading.second
 
 
 def day_of(reading: Reading, zone: tzinfo = UTC) -> date:
@@ -119,7 +122,7 @@ def mean_of(
     number = sum(r.attempts for r in kept)
     return SeriesMean(
         systolic=sum((r.value * r.attempts for r in kept), D(0)) / number,
-        diastolic=sum((_diastolic(r) * r.attempts for r in kept), D(0)) / number,
+        diastolic=sum((diastolic(r) * r.attempts for r in kept), D(0)) / number,
         days=len(days),
         used_days=len(kept_days),
         used=number,
@@ -157,9 +160,3 @@ def means(readings: Iterable[Reading], zone: tzinfo = UTC) -> tuple[Reading, ...
         if raw and isinstance(result := mean_of(raw, zone), SeriesMean):
             found.append(as_reading(result, raw))
     return tuple(found)
-
-
-def _diastolic(reading: Reading) -> Decimal:
-    if reading.second is None:
-        raise ValueError("a blood pressure without its second number")
-    return reading.second
