@@ -5,6 +5,9 @@ pass the same tests. Acts raise `CannotDo` for what no person could do. No metho
 a change.
 """
 
+# mypy: disable-error-code="no-any-return"
+# `do` returns what the act's name says, which a type checker cannot see; the contract tests can.
+
 import asyncio
 from abc import ABC, abstractmethod
 from collections.abc import Iterable, Sequence
