@@ -39,12 +39,11 @@ from core.reliability import Z95, Z99, counting_variance
 D = Decimal
 
 FIRM_Z = D("3.7")  # ours, found with bot/judgement.py
-CONDITION_FACTOR = D(
-    "1.5"
-)  # ours: nobody published it; other scales, tape or hour make one reading half as unsure again
-INCOMPARABLE = frozenset(
-    {"chair", "course", "site"}
-)  # another seat height, corridor or tape site is another test
+# Ours, nobody published it: another scale, tape or hour makes one reading half as unsure again.
+CONDITION_FACTOR = D("1.5")
+# Another seat height, corridor or tape site is another test, and so is rising with the arms.
+ARMS_USED = "arms_used"  # of `Conditions.notes`
+INCOMPARABLE = frozenset({"chair", "course", "site", ARMS_USED})
 EARLY_BY = timedelta(days=3)  # the official window opens this long before a retest is due
 
 _CONDITION_VARIANCE = CONDITION_FACTOR**2
@@ -202,7 +201,7 @@ def judge(
         return NO_BASELINE
     repeat = previous is not None and previous.taken_at > baseline.taken_at
     last = previous if repeat and previous is not None else baseline
-    differing = now.conditions.unlike(baseline.conditions)
+    differing = _unlike(now, baseline)
     if now.taken_at - last.taken_at < (retest or measure.retest) - EARLY_BY:
         return _unjudged(Change.TOO_SOON, baseline, now, frozenset())
     if differing & INCOMPARABLE:
@@ -238,6 +237,11 @@ def judge(
     )
 
 
+def _unlike(reading: Reading, baseline: Reading) -> frozenset[str]:
+    differing = reading.conditions.unlike(baseline.conditions)
+    return differing | (reading.conditions.notes ^ baseline.conditions.notes) & {ARMS_USED}
+
+
 def _unjudged(kind: Change, baseline: Reading, now: Reading, differing: frozenset[str]) -> Verdict:
     """The difference of a reading that came too soon is withheld: nobody should be able to comment on it."""
     return Verdict(
@@ -253,7 +257,7 @@ def _seen_before(
     error: MeasurementError, baseline: Reading, previous: Reading, before: Side, difference: Decimal
 ) -> Side | None:
     """The previous retest as a side, if it was beyond MDC95 the same way from the same baseline."""
-    differing = previous.conditions.unlike(baseline.conditions)
+    differing = _unlike(previous, baseline)
     if differing & INCOMPARABLE:
         return None
     between = side(error, previous, widened=bool(differing))
