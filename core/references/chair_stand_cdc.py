@@ -18,6 +18,7 @@ SOURCE = Source(
     seen=Seen.SECOND_HAND,
     note="all 14 cells seen in a copy of the sheet; two independent copies agree where both show a cell",
 )
+SOURCES = (SOURCE,)
 
 
 @dataclass(frozen=True, slots=True)

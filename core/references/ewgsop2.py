@@ -15,6 +15,7 @@ SOURCE = Source(
     seen=Seen.SECOND_HAND,
     doi="10.1093/ageing/afy169",
 )
+SOURCES = (SOURCE,)
 AGES = OLDER
 FIVE_STANDS_ABOVE = Decimal(15)  # s: low strength
 GAIT_SPEED_UP_TO = Decimal("0.8")  # m/s: low performance

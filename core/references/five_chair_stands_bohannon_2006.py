@@ -18,6 +18,7 @@ SOURCE = Source(
     seen=Seen.READ,
     doi="10.2466/pms.103.1.215-222",
 )
+SOURCES = (SOURCE,)
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ SOURCE = Source(
     seen=Seen.SECOND_HAND,
     note="a pass says little: in 29 adults over 50, 78 % of those who had fallen passed",
 )
+SOURCES = (SOURCE,)
 AGES = OLDER
 TANDEM_UNDER = Decimal(10)  # s
 

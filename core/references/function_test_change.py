@@ -74,16 +74,7 @@ PERERA = Source(
     seen=Seen.READ,
     doi="10.1111/j.1532-5415.2006.00701.x",
 )
-WALLACE = Source(
-    key="session_effort_wallace_2014",
-    cite="Wallace LK, Slattery KM, Coutts AJ (2014). A comparison of methods for quantifying training load."
-    " Eur J Appl Physiol 114(1):11-20.",
-    population="10 recreational adults",
-    seen=Seen.READ,
-    note="the figure was read; the title is from memory",
-)
-SOURCES = (GILL, ZANINI, GOLDBERG, JONES, CARONNI, STEFFEN_SENEY, ERS_ATS, PERERA, WALLACE)
-SOURCE = PERERA
+SOURCES = (GILL, ZANINI, GOLDBERG, JONES, CARONNI, STEFFEN_SENEY, ERS_ATS, PERERA)
 
 CHAIR_STAND_MDC95 = Decimal("2.5")  # stands, Gill
 CHAIR_STAND_MATTERS = Decimal(2)  # stands, Zanini
@@ -94,4 +85,3 @@ SIX_MINUTE_WALK_MDC95 = Decimal(82)  # m, Steffen and Seney
 SIX_MINUTE_WALK_MATTERS = Decimal(30)  # m, ERS/ATS
 GAIT_SPEED_MDC95 = Decimal("0.18")  # m/s at usual pace, Steffen and Seney
 GAIT_SPEED_MATTERS_A_LITTLE, GAIT_SPEED_MATTERS = Decimal("0.05"), Decimal("0.10")  # m/s, Perera
-SESSION_EFFORT_CV = Decimal("0.281")  # of the rating, Wallace

@@ -15,6 +15,7 @@ SOURCE = Source(
     doi="10.1111/j.1532-5415.2005.53501.x",
     note="the ages of the cohort, 70 to 79, are from memory; the walk was 6 m, ours is 4 m",
 )
+SOURCES = (SOURCE,)
 AGES = range(70, 80)
 UNDER = Decimal("1.0")  # m/s
 

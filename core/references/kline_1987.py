@@ -21,6 +21,7 @@ SOURCE = Source(
     note="the l/min form and its error were read in the abstract; the ml/kg/min form and its error"
     " second-hand",
 )
+SOURCES = (SOURCE,)
 AGES = range(30, 70)
 STANDARD_ERROR = Decimal("5.0")  # ml/kg/min, of the estimate
 STANDARD_ERROR_ABSOLUTE = Decimal("0.325")  # l/min

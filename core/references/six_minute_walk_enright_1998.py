@@ -21,6 +21,7 @@ SOURCE = Source(
     doi="10.1164/ajrccm.158.5.9710086",
     note="the lower limits were seen second-hand",
 )
+SOURCES = (SOURCE,)
 AGES = range(40, 81)
 
 

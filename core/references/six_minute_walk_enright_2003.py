@@ -16,6 +16,7 @@ SOURCE = Source(
     doi="10.1378/chest.123.2.387",
     note="the equations were read; the age from which they hold is from memory",
 )
+SOURCES = (SOURCE,)
 AGES = range(68, 101)
 CONSTANT = {Sex.MALE: Decimal(510), Sex.FEMALE: Decimal(493)}
 

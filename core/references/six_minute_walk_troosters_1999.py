@@ -18,6 +18,7 @@ SOURCE = Source(
     seen=Seen.READ,
     doi="10.1034/j.1399-3003.1999.14b06.x",
 )
+SOURCES = (SOURCE,)
 AGES = range(50, 86)
 FOR_MEN = Decimal("51.31")
 

@@ -19,6 +19,7 @@ SOURCE = Source(
     seen=Seen.READ,
     doi="10.1519/00139143-200608000-00004",
 )
+SOURCES = (SOURCE,)
 
 
 @dataclass(frozen=True, slots=True)

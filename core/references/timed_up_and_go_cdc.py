@@ -13,6 +13,7 @@ SOURCE = Source(
     population="older adults, USA; no age limit printed, taken from 60 (ours)",
     seen=Seen.SECOND_HAND,
 )
+SOURCES = (SOURCE,)
 AGES = OLDER
 FROM = Decimal(12)  # s
 

@@ -17,6 +17,7 @@ SOURCE = Source(
     doi="10.1007/s00421-003-0988-y",
     note="a constant of 15 instead of 15.3 circulates",
 )
+SOURCES = (SOURCE,)
 AGES = range(21, 52)
 CONSTANT = Decimal("15.3")  # ml/kg/min
 STANDARD_ERROR = Decimal("2.7")  # ml/kg/min, with a measured maximum
