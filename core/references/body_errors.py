@@ -24,14 +24,14 @@ WAIST_CHANGE_SOURCE = Source(
 )
 RATIO_SOURCE = Source(
     key="girth_ratio_error",
-    cite="Our arithmetic from the technical error of self-measured girths, at waist 95, hip 105, stature 170 cm",
+    cite="Our arithmetic from the technical error of self-measured girths, at waist 95, hip 105, height 170",
     population="as for the girths",
     seen=Seen.DERIVED,
 )
 PULSE_SOURCE = Source(
     key="resting_pulse_repeat",
-    cite="Weekly repeats of resting pulse, Med Sci Sports (1972): 2.0 to 6.7 bpm; day-by-day home pulse, Kikuya"
-    " and others, Hypertension (2008): about 5 bpm",
+    cite="Weekly repeats of resting pulse, Med Sci Sports (1972): 2.0 to 6.7 bpm; day-by-day home pulse,"
+    " Kikuya and others, Hypertension (2008): about 5 bpm",
     population="middle-aged men; 2,455 people in Ohasama",
     seen=Seen.MEMORY,
     note="The range was read, the 5 is from memory and lies in its upper half. Check before relying on it.",
@@ -52,8 +52,8 @@ ENERGY_SOURCE = Source(
 )
 ENERGY_CHANGE_SOURCE = Source(
     key="rating_important_difference",
-    cite="Khanna 2008 (0.8 to 1.3), Pouchot 2008 (about 2), Schwartz 2002 (2.4): important differences of fatigue"
-    " rated from 0 to 10",
+    cite="Khanna 2008 (0.8 to 1.3), Pouchot 2008 (about 2), Schwartz 2002 (2.4): important differences of"
+    " fatigue rated from 0 to 10",
     population="307 and 61 people with rheumatoid arthritis, 103 with cancer",
     seen=Seen.READ,
     note="Borrowed from fatigue: 1 point is the low end, 2 the usual size. None was found for energy itself.",

@@ -1,0 +1,157 @@
+"""Blood pressure at home: mmHg, upper and lower number, as a series of days. Lower is better unless low.
+
+Value    systolic, with diastolic as `second`: 4 to 7 days, morning and evening, two readings each time.
+Error    SEM 8.6 systolic and 5.8 diastolic for one day's pressure (Kato 2010).
+One reading is compared only with the levels that ask for action (severe, low). What the mean of a series
+reaches is said by `score_mean`, by the limits of NICE, AHA/ACC or ESC. No difference that matters was
+found. The bounds are ours.
+"""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from decimal import Decimal
+
+from core.client import Caution, Profile
+from core.measures.parsing import pressure
+from core.measures.placing import age_at, age_notes
+from core.measures.shape import (
+    Better,
+    Bounds,
+    Kind,
+    Measure,
+    MeasurementError,
+    NoReference,
+    Protocol,
+    Score,
+    Scores,
+)
+from core.quantity import Range, Unit
+from core.reading import Reading
+from core.references import (
+    body_errors,
+    bp_aha,
+    bp_esc,
+    bp_low,
+    bp_nhs_over_80,
+    bp_nice_home,
+    bp_severe,
+)
+from core.references.pressure_bands import PressureTable
+from core.series import SERIES_MEAN
+
+D = Decimal
+
+BODIES: dict[str, PressureTable] = {"nice": bp_nice_home.HOME, "aha": bp_aha.HOME, "esc": bp_esc.HOME}
+DIASTOLIC_ERROR = MeasurementError(
+    source=body_errors.PRESSURE_SOURCE,
+    sem=body_errors.DIASTOLIC_SEM,
+)
+
+
+def score(reading: Reading, profile: Profile) -> Scores:
+    """A single reading: severe or low, else no comparison. The mean of a series: by NICE."""
+    if reading.second is None:
+        return (NoReference("one_number_missing", bp_nice_home.SOURCE),)
+    age = age_at(reading, profile)
+    if SERIES_MEAN in reading.conditions.notes:
+        return (_mean(reading.value, reading.second, profile, age, "nice"),)
+    acted_on = _acted_on(reading.value, reading.second, profile, age)
+    return (acted_on or NoReference("single_reading", bp_nice_home.SOURCE),)
+
+
+def score_mean(
+    systolic: Decimal, diastolic: Decimal, profile: Profile, *, age: int | None = None, body: str = "nice"
+) -> Score | NoReference:
+    """Compare the mean of a home series, unrounded, with the home limits of `body`: "nice", "aha" or "esc".
+
+    age: whole years when it was taken, None when not known.  Either number is enough for the higher category.
+    Over 80, NICE's place is taken by the NHS limit for that age. Severe and low come before any category.
+
+    Raises: KeyError for another body: a fault of ours.
+    """
+    return _mean(systolic, diastolic, profile, age, body)
+
+
+def _mean(
+    systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None, body: str
+) -> Score | NoReference:
+    table = BODIES[body]
+    acted_on = _acted_on(systolic, diastolic, profile, age)
+    if acted_on is not None:
+        return acted_on
+    if Caution.PREGNANCY in profile.cautions:
+        return NoReference("pregnant", table.source)
+    if body == "nice" and age is not None and age > bp_nhs_over_80.OVER:
+        table = bp_nhs_over_80.HOME
+    rank, band, figures = table.place(systolic, diastolic)
+    return Score(band, table.source, rank, figures, age_notes(age))
+
+
+def _acted_on(
+    systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None
+) -> Score | NoReference | None:
+    """Severe, low, or not a pressure at all: what holds for one reading and for a mean."""
+    if diastolic >= systolic:
+        return NoReference("lower_number_not_lower", bp_nice_home.SOURCE)
+    pregnant = Caution.PREGNANCY in profile.cautions
+    severe = bp_severe.SEVERE_IN_PREGNANCY if pregnant else bp_severe.SEVERE
+    if severe.reached(systolic, diastolic):
+        source = bp_severe.PREGNANCY_SOURCE if pregnant else bp_severe.SOURCE
+        return Score("severe", source, 1, severe.figures, ("rest_5_min_and_repeat",))
+    if age is not None and age < bp_nice_home.YOUNGEST:
+        return NoReference("age_outside_table", bp_nice_home.SOURCE)
+    if bp_low.low(systolic, diastolic):
+        figures = (("systolic", bp_low.SYSTOLIC_BELOW), ("diastolic", bp_low.DIASTOLIC_BELOW))
+        return Score("low", bp_low.SOURCE, 0, figures, ("matters_only_with_dizziness",))
+    return None
+
+
+BLOOD_PRESSURE = Measure(
+    key="blood_pressure",
+    kind=Kind.BODY,
+    unit=Unit.MILLIMETRE_OF_MERCURY,
+    units=(Unit.MILLIMETRE_OF_MERCURY,),
+    better=Better.LOWER,
+    bounds=Bounds(
+        possible=Range(D(60), D(280)),
+        usual=Range(D(85), D(185)),
+        jump=D(40),
+        second_possible=Range(D(30), D(180)),
+        second_usual=Range(D(45), D(120)),
+    ),
+    protocol=Protocol(
+        prepare=(
+            "no_coffee_smoking_exercise_30_min",
+            "empty_bladder",
+            "sit_quietly_5_min",
+            "cuff_on_bare_upper_arm",
+        ),
+        technique=(
+            "back_supported_feet_flat",
+            "arm_supported_at_heart_height",
+            "do_not_talk",
+            "two_readings_a_minute_apart",
+            "morning_and_evening",
+            "four_to_seven_days",
+        ),
+        keep_same=("monitor", "arm", "time_of_day"),
+        attempts=2,
+        gap=timedelta(minutes=1),
+    ),
+    understand=pressure,
+    score=score,
+    error=MeasurementError(
+        source=body_errors.PRESSURE_SOURCE,
+        sem=body_errors.SYSTOLIC_SEM,
+    ),
+    sources=(
+        *bp_nice_home.SOURCES,
+        *bp_nhs_over_80.SOURCES,
+        *bp_aha.SOURCES,
+        *bp_esc.SOURCES,
+        *bp_severe.SOURCES,
+        *bp_low.SOURCES,
+        body_errors.PRESSURE_SOURCE,
+    ),
+)

@@ -1,0 +1,44 @@
+"""Derived readings: one value made of the newest readings of others, with their time and their conditions."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import timedelta
+from decimal import Decimal
+
+from core.client import Profile
+from core.quantity import Unit
+from core.reading import Conditions, How, Reading
+
+TOGETHER = timedelta(days=14)  # ours: girths further apart than this make no ratio
+
+
+def combined(
+    measure: str, value: Decimal, unit: Unit, *parts: Reading, notes: frozenset[str] = frozenset()
+) -> Reading:
+    """A reading of `measure`, taken when the last of its parts was, under what is known of all their
+    conditions.
+
+    A name two parts disagree on is left out. It counts only if every part counts.
+    """
+    labels = {pair for part in parts for pair in part.conditions.labels}
+    aspects = [aspect for aspect, _ in labels]
+    last = max(parts, key=lambda part: part.taken_at)
+    return Reading(
+        measure=measure,
+        value=value,
+        unit=unit,
+        taken_at=last.taken_at,
+        conditions=Conditions(
+            differs=frozenset().union(*(part.conditions.differs for part in parts)),
+            labels=tuple(sorted(pair for pair in labels if aspects.count(pair[0]) == 1)),
+            notes=notes,
+        ),
+        how=last.how if all(part.counts for part in parts) else How.EARLY,
+        attempts=min(part.attempts for part in parts),
+    )
+
+
+def stature(readings: Mapping[str, Reading], profile: Profile) -> Decimal | None:
+    """Height in cm: the newest reading, else what the profile says."""
+    return readings["height"].value if "height" in readings else profile.stature

@@ -1,0 +1,41 @@
+"""Hip: girth in cm at the widest part of the buttocks. Neither direction is better; scored in the ratio.
+
+Value    cm, the mean of two.
+Error    SEM 1.9 cm, as for the waist (Barrios 2016).
+No published difference that matters was found. The bounds are ours.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.measures import girths
+from core.measures.parsing import quantity_in
+from core.measures.shape import Better, Bounds, Kind, Measure, Protocol
+from core.quantity import Range, Unit
+from core.references import body_errors, repeats, whr_who
+
+D = Decimal
+
+WIDEST = "widest"
+
+HIP = Measure(
+    key="hip",
+    kind=Kind.BODY,
+    unit=Unit.CENTIMETRE,
+    units=girths.UNITS,
+    places=1,
+    better=Better.NEITHER,
+    bounds=Bounds(possible=Range(D(50), D(230)), usual=Range(D(70), D(175)), jump=D(10)),
+    protocol=Protocol(
+        prepare=girths.PREPARE,
+        technique=("tape_round_widest_part", *girths.ROUND),
+        keep_same=girths.KEEP_SAME,
+        attempts=2,
+        site=WIDEST,
+    ),
+    understand=quantity_in(Unit.CENTIMETRE, Unit.INCH, attempts=True),
+    error=girths.ERROR,
+    must_not=girths.MUST_NOT,
+    sources=(body_errors.GIRTH_SOURCE, repeats.GIRTH_SOURCE, whr_who.SOURCE),
+)

@@ -1,0 +1,27 @@
+"""A question in the client's own words, answered from 0 to 10. The client says which way is better.
+
+Compared only with oneself. The error is that of the energy rating; no difference that matters can be
+published for a question nobody else is asked.
+"""
+
+from __future__ import annotations
+
+from core.measures.energy import RATING_ERROR, WEEKLY, ZERO_TO_TEN
+from core.measures.parsing import rating
+from core.measures.shape import Better, Kind, Measure, Protocol
+from core.quantity import Unit
+from core.references import body_errors
+
+OWN_QUESTION = Measure(
+    key="own_question",
+    kind=Kind.RATING,
+    unit=Unit.POINT,
+    units=(Unit.POINT,),
+    better=Better.NEITHER,  # until the plan says which
+    bounds=ZERO_TO_TEN,
+    protocol=Protocol(technique=("think_of_the_past_week",), keep_same=("time_of_day",)),
+    understand=rating,
+    error=RATING_ERROR,
+    retest=WEEKLY,
+    sources=(body_errors.ENERGY_SOURCE,),
+)

@@ -1,0 +1,62 @@
+"""Waist-to-hip ratio, from waist and hip taken within two weeks. Derived; lower is better.
+
+Value    unrounded, and compared so.
+Error    SEM 0.024, from that of two girths.
+The WHO limit comes first; the chart of the trade is a second reference under its own name, more lenient
+for men.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+
+from core.client import Profile, Sex
+from core.measures import girths
+from core.measures.combining import TOGETHER, combined
+from core.measures.placing import age_at, age_notes, placed
+from core.measures.shape import Better, Bounds, Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures.waist import girth_not_for, site_notes
+from core.quantity import Range, Unit
+from core.reading import Reading
+from core.references import body_errors, whr_trade, whr_who
+
+D = Decimal
+
+
+def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
+    """From the newest waist and hip, or None when one is missing or they are more than two weeks apart."""
+    waist, hip = readings.get("waist"), readings.get("hip")
+    if waist is None or hip is None or not hip.value or abs(waist.taken_at - hip.taken_at) > TOGETHER:
+        return None
+    return combined("waist_to_hip_ratio", waist.value / hip.value, Unit.RATIO, waist, hip)
+
+
+def score(reading: Reading, profile: Profile) -> Scores:
+    """WHO's limit by sex, then the chart of the trade."""
+    why = girth_not_for(reading, profile)
+    sex: Sex | None = profile.sex
+    if why is not None or sex is None:
+        why = why or "sex_not_given"
+        return NoReference(why, whr_who.SOURCE), NoReference(why, whr_trade.SOURCE)
+    notes = (*age_notes(age_at(reading, profile)), *site_notes(reading))
+    return (
+        placed(whr_who.BY_SEX[sex], reading.value, notes),
+        placed(whr_trade.BY_SEX[sex], reading.value, notes),
+    )
+
+
+WAIST_TO_HIP_RATIO = Measure(
+    key="waist_to_hip_ratio",
+    kind=Kind.DERIVED,
+    unit=Unit.RATIO,
+    places=2,
+    better=Better.LOWER,
+    bounds=Bounds(possible=Range(D("0.4"), D(2)), usual=Range(D("0.6"), D("1.3"))),
+    score=score,
+    error=MeasurementError(source=body_errors.RATIO_SOURCE, sem=body_errors.WAIST_TO_HIP_SEM),
+    must_not=girths.MUST_NOT,
+    derived_from=("waist", "hip"),
+    derive=derive,
+    sources=(*whr_who.SOURCES, *whr_trade.SOURCES, body_errors.RATIO_SOURCE),
+)
