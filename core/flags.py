@@ -75,7 +75,7 @@ class Rule:
 RULES: dict[Code, Rule] = {
     Code.BP_SEVERE: Rule(
         Severity.URGENT,
-        "one reading from 180 or from 120 up (160 or 110 in pregnancy); a repeat in five minutes is asked for",
+        "one reading from 180 or from 120 up (160 or 110 in pregnancy); asked again in five minutes",
         ("systolic", "diastolic"),
         Clears.NEXT_READING,
     ),
