@@ -56,6 +56,7 @@ def test_a_silent_server_never_answers(play):
         with pytest.raises(TimedOut):
             await bot.send_message(ada, "one", read_timeout=0.05)
         assert await messenger.sent() == []
+        await bot.get_updates(offset=2, timeout=0)
         await messenger.settled()
 
     play(scene)

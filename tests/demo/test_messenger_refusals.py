@@ -1,8 +1,9 @@
-"""Each refusal of the platform, met by the real client or, where that would never ask so, by a raw request."""
+"""Each refusal of the platform, met by the real client or, where that would never ask so, a raw request."""
 
 import struct
 from datetime import UTC, datetime, timedelta
 
+import aiohttp
 import pytest
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup
 from telegram.error import BadRequest, ChatMigrated, EndPointNotFound, Forbidden, InvalidToken
@@ -62,7 +63,7 @@ SEND = [
     ),
     pytest.param(
         {"reply_markup": {"inline_keyboard": [[{"callback_data": "a"}]]}},
-        'can\'t parse inline keyboard button: Can\'t find field "text"',
+        "can't parse inline keyboard button: Can't find field \"text\"",
         id="button-without-label",
     ),
     pytest.param({"reply_markup": buttons("x" * 65)}, "BUTTON_DATA_INVALID", id="65-bytes"),
@@ -160,7 +161,11 @@ def test_what_just_fits_is_taken(play, ask, given):
             {"commands": [], "scope": {"type": "planet"}},
             "can't parse BotCommandScope: Unsupported type specified",
         ),
-        ("setWebhook", {"url": "http://example.org/x"}, "bad webhook: An HTTPS URL must be provided for webhook"),
+        (
+            "setWebhook",
+            {"url": "http://example.org/x"},
+            "bad webhook: An HTTPS URL must be provided for webhook",
+        ),
         (
             "setWebhook",
             {"url": "https://example.org/x"},
@@ -214,8 +219,10 @@ def test_a_wrong_token_is_turned_away_as_the_platform_does(play, ask):
         assert (await ask(messenger, "getMoon"))[1]["description"] == "Not Found: method not found"
         with pytest.raises(EndPointNotFound):
             await bot.do_api_request("getMoon")
+        another = Bot("4242:another", messenger.base_url)
         with pytest.raises(InvalidToken):
-            await Bot("4242:another", messenger.base_url).initialize()
+            await another.initialize()
+        await another.shutdown()
 
     play(scene)
 
@@ -235,7 +242,7 @@ def test_parameters_come_in_any_encoding_and_method_names_in_any_case(play, ask,
             "query": {"params": given, "verb": "GET"},
             "form": {"data": given},
             "json": {"json": given},
-            "multipart": {"data": [(name, value) for name, value in given.items()]},
+            "multipart": {"data": aiohttp.FormData(given, default_to_multipart=True)},
         }[encoding]
         status, _ = await ask(messenger, "SENDmessage", **how)
         assert status == 200
@@ -352,7 +359,9 @@ def test_a_group_that_became_a_supergroup_names_its_new_id(play):
 
 
 @pytest.mark.parametrize(
-    "payload", ["", "x" * 65, "with space", "ünicode", "dot.dot"], ids=["empty", "65", "space", "umlaut", "dot"]
+    "payload",
+    ["", "x" * 65, "with space", "ünicode", "dot.dot"],
+    ids=["empty", "65", "space", "umlaut", "dot"],
 )
 def test_a_link_that_cannot_exist_is_not_followed(play, payload):
     async def scene(messenger, bot):

@@ -4,6 +4,7 @@ import asyncio
 from datetime import UTC, datetime, timedelta
 
 import pytest
+from telegram import Bot
 from telegram.error import Conflict
 
 START = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)
@@ -73,7 +74,8 @@ def test_a_second_poller_ends_the_first(play):
         version = await messenger.changed(-1)
         while not (await messenger.figures())["polling"]:
             version = await messenger.changed(version)
-        assert await bot.get_updates(timeout=0) == ()
+        async with Bot(messenger.token, messenger.base_url) as another:
+            assert await another.get_updates(timeout=0) == ()
         with pytest.raises(Conflict, match="terminated by other getUpdates request"):
             await older
 
