@@ -1,5 +1,27 @@
 """What people say, by language: data only. `Words` is one language's lexicon.
 
 The understanding of a typed answer (core.measures.parsing), intents and red flags read these tables; the words the
-bot itself says live in the catalogues, not here.
+bot itself says live in the catalogues, not here. English is understood in every language where it does not clash:
+people mix.
 """
+
+from __future__ import annotations
+
+from core.language.en import ENGLISH
+from core.language.shape import Intent, Level, Part, Role, Words
+from core.language.text import plain
+from core.language.tokens import Lexicon, lexicon
+
+LANGUAGES: dict[str, Words] = {words.code: words for words in (ENGLISH,)}
+
+__all__ = ["LANGUAGES", "Intent", "Level", "Part", "Role", "Words", "lexicon_of", "plain", "words_for"]
+
+
+def words_for(code: str) -> Words:
+    """Return the lexicon of a language tag ("de", "de-CH", "pt_BR"); English for a language we do not have."""
+    return LANGUAGES.get(code.replace("_", "-").partition("-")[0].casefold(), ENGLISH)
+
+
+def lexicon_of(words: Words) -> Lexicon:
+    """Return the compiled lexicon, English included; built at first use."""
+    return lexicon(words, ENGLISH)

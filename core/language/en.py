@@ -1,0 +1,171 @@
+"""English, as people type it."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.language.shape import Part, Role, Words, split
+from core.quantity import Unit
+
+D = Decimal
+
+_ONES = split(
+    "zero;one;two;three;four;five;six;seven;eight;nine;ten;eleven;twelve;thirteen;fourteen;fifteen;sixteen;"
+    "seventeen;eighteen;nineteen"
+)
+_TENS = split("twenty;thirty;forty;fifty;sixty;seventy;eighty;ninety")
+
+
+def _numbers() -> dict[str, Decimal]:
+    """0 to 999, with and without "and"; "one twenty eight" as pressures are said aloud."""
+    small = {word: n for n, word in enumerate(_ONES)}
+    for t, tens in enumerate(_TENS, start=2):
+        small[tens] = 10 * t
+        small |= {f"{tens} {_ONES[n]}": 10 * t + n for n in range(1, 10)}
+    found = dict(small)
+    for hundred, n in [("a hundred", 1), *((f"{_ONES[n]} hundred", n) for n in range(1, 10))]:
+        found[hundred] = 100 * n
+        for word, rest in small.items():
+            if rest:
+                found[f"{hundred} and {word}"] = found[f"{hundred} {word}"] = 100 * n + rest
+    found |= {f"one {word}": 100 + n for word, n in small.items() if n >= 10}
+    found |= {"nought": 0, "fourty": 40, "fourty two": 42, "oh": 0, "dozen": 12, "a dozen": 12}
+    return {word: D(n) for word, n in found.items()}
+
+
+ENGLISH = Words(
+    code="en",
+    decimal=".",
+    numbers=_numbers(),
+    weak=("one", "oh"),
+    units={
+        Unit.KILOGRAM: split(
+            "kg;kgs;kilo;kilos;kilogram;kilograms;kilogramme;kilogrammes;kilogrammes;kgms;keys"
+        ),
+        Unit.POUND: split("lb;lbs;pound;pounds;pnds;punds"),
+        Unit.STONE: split("st;stone;stones;stn;ston"),
+        Unit.CENTIMETRE: split("cm;cms;centimetre;centimetres;centimeter;centimeters;centi;cents"),
+        Unit.METRE: split("m;metre;metres;meter;meters;mtr;mtrs"),
+        Unit.INCH: split("in;ins;inch;inches;inchs;inche"),
+        Unit.FOOT: split("ft;foot;feet"),
+        Unit.BEATS_PER_MINUTE: split(
+            "bpm;beats;beat;beats per minute;beats a minute;beats per min;beats a min;per minute;a minute;per min;pm bpm"
+        ),
+        Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
+        Unit.SECOND: split("s;sec;secs;second;seconds;scs;sek"),
+        Unit.MINUTE: split("min;mins;minute;minutes;m;mns"),
+        Unit.METRE_PER_SECOND: split("metres per second;meters per second;metres a second;mps"),
+        Unit.REPETITION: split("reps;rep;repetitions;stands;stand;rises;rise"),
+        Unit.STEP: split("steps;step"),
+        Unit.POINT: split("points;point;pts"),
+        Unit.DAY: split("days;day"),
+        Unit.SESSION: split("sessions;session;workouts;workout;classes;class"),
+    },
+    parts={
+        Part.GRAM: split("g;gram;grams;gr;gramme;grammes"),
+        Part.OUNCE: split("oz;ounce;ounces"),
+        Part.MILLIMETRE: split("mm;millimetres;millimeters"),
+        Part.HOUR: split("h;hr;hrs;hour;hours"),
+    },
+    roles={
+        Role.AND: split("and;&;plus"),
+        Role.POINT: split("point;dot;decimal"),
+        Role.HALF: split("half;and a half;a half;and half;half a;half an"),
+        Role.QUARTER: split("quarter;and a quarter;a quarter"),
+        Role.THREE_QUARTERS: split("three quarters;and three quarters"),
+        Role.WITHIN: split("in;over;per;during;for;within;after;@"),
+        Role.OVER: split("over;on;by;above;/;upon"),
+        Role.TIMES: split("x;times;time;multiplied by;*"),
+        Role.OUT_OF: split("out of;of;/;from"),
+        Role.RANGE: split("to;till;or;-;~;or maybe;or so to"),
+        Role.HEDGE: split(
+            "about;around;roughly;approx;approximately;ca;circa;c;maybe;perhaps;probably;i think;i guess;ish;or so;~;"
+            "give or take;nearly;almost;just over;just under;a bit over;a bit under;a little over;a little under;"
+            "somewhere around;more or less;say;close to"
+        ),
+        Role.BOUND: split(
+            "more than;less than;over;under;above;below;at least;at most;up to;>;<;not more than;no more than;bigger than;"
+            "between"
+        ),
+        Role.CHANGE: split(
+            "lost;gained;down;up;more;less;fewer;better;worse;dropped;added;higher;lower;heavier;lighter;+;down by;up by;"
+            "lost another;put on;went up;went down;went up by;went down by;came down"
+        ),
+        Role.NOT: split("not;isn't;wasn't;no longer;never;ain't"),
+        Role.NOTHING: split(
+            "none;nothing;nil;zero;not any;no;not at all;nowt;didn't do any;didn't;i didn't;haven't;not one"
+        ),
+        Role.CLOCK: split("at;am;pm;a m;p m;o'clock;since;until"),
+        Role.LABEL: split(
+            "day;week;attempt;try;no;number;reading;test;try number;question;room;age;aged;born"
+        ),
+        Role.EACH_DAY: split(
+            "a day;per day;each day;every day;daily;/day;most days;a session;each time;each;every time"
+        ),
+        Role.EVERY_DAY: split("every day;all seven;daily;all week;each day;every single day"),
+        Role.DAYS: split(
+            "days;day;walks;walk;sessions;session;times;time;classes;swims;rides;runs;mornings;evenings"
+        ),
+        Role.FOREIGN: split(
+            "percent;per cent;kpa;celsius;degrees;years;year;yrs;weeks;week;months;month;km;miles;mile;"
+            "calories;kcal;litres;mg;ml"
+        ),
+        Role.ARMS: split(
+            "used my arms;using my arms;with arms;with my arms;used arms;used my hands;with my hands;"
+            "using my hands;pushed with my arms;pushed with my hands;arms used;used the armrests;"
+            "pushed off;pushed up with my arms;pushed up with my hands;had to use my arms;used the arms"
+        ),
+        Role.HALF_WAY: split(
+            "more than half way;more than halfway;over half way;over halfway;nearly up;almost up;"
+            "and almost another;and nearly another;past half way;past halfway;almost another one;"
+            "and most of another;more than half;over half"
+        ),
+        Role.STOPPED: split(
+            "stopped;then stopped;had to stop;gave up;couldn't finish;could not finish;didn't finish;"
+            "did not finish;couldn't;could not;can't;cannot;couldn't do it;didn't manage;unable;"
+            "only managed;only did;not finished;didn't complete;failed;quit;too hard;not able"
+        ),
+        Role.FILLER: split(
+            "it's;its;it;is;was;it was;should be;be;my;the;that's;that;actually;a;number;it should be;i;"
+            "really;of course;rather;real;value;reading;oops;typo;sorry;wrong;weight;=;:;correct"
+        ),
+        Role.SORRY: split(
+            "no;nope;sorry;oops;wait;ops;whoops;hang on;hold on;mistake;typo;*;er;erm;rather;actually;ah no;"
+            "oh no;no no;wrong;my mistake;my bad;no sorry;sorry no;no wait;i mistyped;mistyped;edit"
+        ),
+        Role.MEANT: split(
+            "i meant;meant;i mean;should be;should have been;should say;should read;correction;instead;make that;"
+            "meant to say;meant to write;meant to type;correct that to;correct to;change it to;change that to;"
+            "change to;correct is;it's actually;it is actually;was actually;corrected"
+        ),
+        Role.PLEASE: split(
+            "please;pls;plz;can you;could you;can i;could i;i want to;i would like to;i'd like to;i wanna;"
+            "let me;just;now;ok;okay;hi;hello;hey;thanks;thank you;i need to;may i;want to;would like to;"
+            "i need;i want;show me;give me;show"
+        ),
+    },
+    names={
+        "weight": split("weight;weigh;i weigh;body weight;mass;scales;the scales;wt;weighed"),
+        "height": split("height;tall;stature;how tall;ht"),
+        "waist": split("waist;belly;tummy;middle;stomach;waistline;w"),
+        "hip": split("hip;hips;bottom;bum;h"),
+        "resting_heart_rate": split(
+            "pulse;heart rate;resting heart rate;heartrate;resting pulse;hr;rhr;heart beat;heartbeat"
+        ),
+        "blood_pressure": split("blood pressure;bp;pressure"),
+        "energy": split("energy;energy level;energy levels;vitality"),
+        "chair_stand_30s": split("chair stand;chair stands;sit to stand;sit to stands;chair test"),
+        "five_chair_stands": split("five chair stands;five stands;5 stands;five rises"),
+        "timed_up_and_go": split("up and go;timed up and go;tug;get up and go"),
+        "six_minute_walk": split("six minute walk;walk test;6 minute walk"),
+        "two_minute_step": split("step test;two minute step;marching"),
+        "one_leg_stance": split("one leg;one leg stance;balance"),
+        "walk_mile": split("mile walk;walk mile;mile"),
+        "activity_minutes": split(
+            "activity;active;active minutes;activity minutes;exercise;moving;minutes active"
+        ),
+        "strength_days": split("strength;strength days;strength training;weights;strengthening"),
+        "sessions_done": split("sessions done;plan sessions;workouts done"),
+        "session_effort": split("effort;how hard;exertion"),
+    },
+)

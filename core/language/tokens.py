@@ -1,0 +1,225 @@
+"""Cut plain text into tokens and look each phrase up in a language's lexicon."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from decimal import Decimal
+from functools import cache
+from typing import NamedTuple
+
+from core.language.shape import Part, Role, Words
+from core.language.text import plain
+from core.quantity import Unit
+
+D = Decimal
+LONGEST_PHRASE = 6  # words
+MOST_DIGITS = 9  # longer runs of digits are no reading: a telephone number, a slip of the hand
+
+_TOKEN = re.compile(
+    r"(?P<date>\d{1,2}[./]\d{1,2}[./]\d{4}(?!\d)|\d{4}-\d{2}-\d{2}(?!\d))"
+    r"|(?P<ordinal>(?<!\d)(?:1st|2nd|3rd|[4-9]th)(?![^\W\d_]))"
+    r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?:[.,]\d{1,3})?(?![\d:]))"
+    r"|(?P<number>[.,]?\d+(?:[.,]\d+)*)"
+    r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
+    r"|(?P<mark>\S)"
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """What a phrase may mean."""
+
+    roles: frozenset[Role] = frozenset()
+    units: tuple[Unit | Part, ...] = ()
+    number: Decimal | None = None
+    weak: bool = False
+    pound: Decimal | None = None
+    measures: frozenset[str] = frozenset()
+
+    def joined(self, other: Entry) -> Entry:
+        return Entry(
+            self.roles | other.roles,
+            tuple(dict.fromkeys(self.units + other.units)),
+            other.number if self.number is None else self.number,
+            self.weak or other.weak,
+            other.pound if self.pound is None else self.pound,
+            self.measures | other.measures,
+        )
+
+
+UNKNOWN = Entry()
+
+
+class Token(NamedTuple):
+    """A piece of the text.
+
+    digits: the number as typed, for a number in figures.  clock: "7:30" as (7, 30).  glued: no space before.
+    """
+
+    text: str
+    start: int
+    end: int
+    glued: bool
+    entry: Entry = UNKNOWN
+    digits: str = ""
+    clock: tuple[Decimal, ...] = ()
+    junk: bool = False
+    word: bool = False
+
+    def has(self, role: Role) -> bool:
+        return role in self.entry.roles
+
+
+@dataclass(frozen=True)
+class Lexicon:
+    """A language's phrases, with the English ones it does not use otherwise."""
+
+    words: Words
+    phrases: dict[str, Entry] = field(default_factory=dict)
+
+    def entry(self, phrase: str) -> Entry | None:
+        return self.phrases.get(phrase)
+
+
+@cache
+def lexicon(words: Words, english: Words | None = None) -> Lexicon:
+    """Return the compiled lexicon of a language; built once."""
+    own: dict[str, Entry] = {}
+    for phrase, entry in _entries(words):
+        for spelled in spellings(phrase, words):
+            own[spelled] = own[spelled].joined(entry) if spelled in own else entry
+    if english is not None and english is not words:
+        own = {**{p: e for p, e in lexicon(english).phrases.items() if p not in words.not_english}, **own}
+    return Lexicon(words, own)
+
+
+def spellings(phrase: str, words: Words) -> Iterator[str]:
+    """Yield the plain spellings of a lexicon phrase."""
+    folded = plain(phrase)
+    yield folded
+    if words.umlauts and folded != phrase.casefold():
+        yield plain(phrase.casefold().replace("ä", "ae").replace("ö", "oe").replace("ü", "ue"))
+    if "'" in folded and len(folded) > 1:
+        yield folded.replace("'", "")
+
+
+def _entries(words: Words) -> Iterable[tuple[str, Entry]]:
+    for phrase, value in words.numbers.items():
+        yield phrase, Entry(number=D(value), weak=phrase in words.weak)
+    for unit, phrases in words.units.items():
+        for phrase in phrases:
+            yield phrase, Entry(units=(unit,))
+    for part, phrases in words.parts.items():
+        for phrase in phrases:
+            yield phrase, Entry(units=(part,))
+    for phrase, kilograms in words.local_pound.items():
+        yield phrase, Entry(pound=kilograms)
+    for role, phrases in words.roles.items():
+        for phrase in phrases:
+            yield phrase, Entry(roles=frozenset({role}))
+    for key, phrases in words.names.items():
+        for phrase in phrases:
+            yield phrase, Entry(measures=frozenset({key}))
+    yield "'", Entry(units=(Unit.FOOT, Unit.MINUTE))
+    yield '"', Entry(units=(Unit.INCH, Unit.SECOND))
+    yield "%", Entry(roles=frozenset({Role.FOREIGN}))
+
+
+def tokens(text: str, lexicon: Lexicon) -> list[Token]:
+    """Cut `text` (already plain); the longest known phrase wins. Linear in the length of the text."""
+    pieces = list(_TOKEN.finditer(text))
+    found: list[Token] = []
+    i = 0
+    while i < len(pieces):
+        piece = pieces[i]
+        glued = piece.start() > 0 and text[piece.start() - 1] != " "
+        kind = piece.lastgroup
+        if kind == "word":
+            size, entry, rest = _longest(pieces, i, lexicon)
+            last = pieces[i + size - 1]
+            if rest:  # a prefix written together with its word
+                cut = piece.start() + len(piece.group()) - len(rest)
+                found.append(Token(text[piece.start() : cut], piece.start(), cut, glued, _AND, word=True))
+                found.append(Token(rest, cut, last.end(), True, entry, word=True))
+            else:
+                found.append(
+                    Token(
+                        text[piece.start() : last.end()], piece.start(), last.end(), glued, entry, word=True
+                    )
+                )
+            i += size
+            continue
+        found.append(_piece(piece, glued, lexicon))
+        i += 1
+    return found
+
+
+_AND = Entry(roles=frozenset({Role.AND}))
+
+
+def _longest(pieces: list[re.Match[str]], i: int, lexicon: Lexicon) -> tuple[int, Entry, str]:
+    best, entry, rest = 1, UNKNOWN, ""
+    phrase = ""
+    for size in range(1, LONGEST_PHRASE + 1):
+        if i + size > len(pieces) or pieces[i + size - 1].lastgroup != "word":
+            break
+        if size > 1 and pieces[i + size - 1].start() != pieces[i + size - 2].end() + 1:
+            break
+        phrase = f"{phrase} {pieces[i + size - 1].group()}" if phrase else pieces[i].group()
+        known = lexicon.entry(phrase)
+        if known is not None:
+            best, entry, rest = size, known, ""
+            continue
+        for prefix in lexicon.words.prefixes:
+            bare = phrase.removeprefix(prefix)
+            if bare != phrase and (known := lexicon.entry(bare)) is not None:
+                best, entry, rest = size, known, bare
+    return best, entry, rest
+
+
+def _piece(piece: re.Match[str], glued: bool, lexicon: Lexicon) -> Token:
+    typed = piece.group()
+    start, end = piece.span()
+    match piece.lastgroup:
+        case "number":
+            number = figure(typed)
+            if number is None:
+                return Token(typed, start, end, glued, junk=True)
+            return Token(typed, start, end, glued, Entry(number=number), digits=typed)
+        case "clock":
+            return Token(
+                typed, start, end, glued, clock=tuple(D(p.replace(",", ".")) for p in typed.split(":"))
+            )
+        case "mark":
+            return Token(typed, start, end, glued, lexicon.entry(typed) or UNKNOWN)
+        case _:
+            return Token(typed, start, end, glued)  # a date or an ordinal is no reading
+
+
+def figure(digits: str, thousands: bool = False) -> Decimal | None:
+    """Read a number in figures; None for what is no single number ("1.2.3", a telephone number).
+
+    One mark is a decimal mark, whichever it is: no reading here reaches a thousand, so "82,400" kilograms is 82.4.
+    With `thousands`, for counts and minutes, three digits after one mark make it a grouping mark: "1,200" is 1200.
+    Two different marks: the last is the decimal one. The same mark twice groups thousands.
+
+    >>> figure("82,4"), figure("1.234,5"), figure("1,200", thousands=True), figure("1.2.3")
+    (Decimal('82.4'), Decimal('1234.5'), Decimal('1200'), None)
+    """
+    if len(digits) > MOST_DIGITS + 4:
+        return None
+    marks = [c for c in digits if c in ".,"]
+    if not marks:
+        return D(digits) if len(digits) <= MOST_DIGITS else None
+    groups = digits.replace(",", ".").split(".")
+    if len(marks) == 1:
+        if thousands and len(groups[1]) == 3 and 1 <= len(groups[0]) <= 3 and groups[0] != "0":
+            return D(groups[0] + groups[1])
+        return D(f"{groups[0] or 0}.{groups[1]}")
+    grouping, decimal = marks[0], marks[-1]
+    whole, fraction = (groups[:-1], groups[-1]) if decimal != grouping else (groups, "")
+    if any(m != grouping for m in marks[:-1]) or not whole[0] or any(len(g) != 3 for g in whole[1:]):
+        return None
+    return D("".join(whole) + (f".{fraction}" if fraction else ""))
