@@ -13,7 +13,7 @@ from demo.messenger.hands import Hands
 from demo.messenger.refusals import CannotDo
 from demo.messenger.seen import pack, unpack
 
-_ERRORS: dict[str, type[Exception]] = {"CannotDo": CannotDo, "ValueError": ValueError, "TypeError": TypeError}
+_ERRORS = {kind.__name__: kind for kind in (CannotDo, TimeoutError, TypeError, ValueError)}
 
 
 class Remote(Hands):

@@ -8,7 +8,6 @@ a change.
 # mypy: disable-error-code="no-any-return"
 # `do` returns what the act's name says, which a type checker cannot see; the contract tests can.
 
-import asyncio
 from abc import ABC, abstractmethod
 from collections.abc import Iterable, Sequence
 from datetime import datetime
@@ -211,13 +210,16 @@ class Hands(ABC):
 
         Raises: TimeoutError after `timeout` seconds.
         """
-        version = await self.changed(-1)
-        async with asyncio.timeout(timeout):
-            while True:
-                found = [m for m in await self.seen(user, chat=chat) if m.from_bot and m.seq > after]
-                if len(found) >= count:
-                    return found
-                version = await self.changed(version)
+        return await self.do(
+            "wait_for_messages", user=user, count=count, after=after, chat=chat, timeout=timeout
+        )
+
+    async def wait_for_mark(self, seq: int, timeout: float = 10.0) -> None:
+        """Wait until the bot's messages have got as far as number `seq`, whoever they are for.
+
+        Raises: TimeoutError after `timeout` seconds.
+        """
+        await self.do("wait_for_mark", seq=seq, timeout=timeout)
 
     async def settled(self, timeout: float = 10.0) -> None:
         """Wait until the bot has confirmed every update and no request of its is being answered.
@@ -225,13 +227,7 @@ class Hands(ABC):
         The bot may still be at work inside: its own queues are not ours to see.
         Raises: TimeoutError after `timeout` seconds.
         """
-        version = await self.changed(-1)
-        async with asyncio.timeout(timeout):
-            while True:
-                figures = await self.figures()
-                if figures["unconfirmed"] == 0 and figures["in_flight"] == 0:
-                    return
-                version = await self.changed(version)
+        await self.do("settled", timeout=timeout)
 
     # The operator's switches.
 

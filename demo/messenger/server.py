@@ -6,7 +6,7 @@ import re
 import socket
 import struct
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 from datetime import UTC, datetime
 from typing import Any, Self
 from urllib.parse import parse_qsl, unquote
@@ -22,7 +22,7 @@ from demo.messenger.hands import Hands
 from demo.messenger.people import People
 from demo.messenger.presses import Presses
 from demo.messenger.refusals import CannotDo, Refused, bad_request, too_many_requests
-from demo.messenger.seen import pack, unpack
+from demo.messenger.seen import Seen, pack, unpack
 from demo.messenger.signal import Signal
 from demo.messenger.updates import UpdateQueue
 from demo.messenger.webhook import Webhook, take_allowed_updates
@@ -90,6 +90,12 @@ class Messenger(Hands):
             longest_delay=webhook_longest_delay,
         )
         self.api.methods |= self._webhook.methods
+        self._waits: dict[str, Callable[..., Awaitable[Any]]] = {
+            "changed": signal.beyond,
+            "wait_for_messages": self._wait_for_messages,
+            "wait_for_mark": self._wait_for_mark,
+            "settled": self._wait_until_settled,
+        }
         self._acts: dict[str, Callable[..., Any]] = {
             "add_fault": self._add_fault,
             "clear_faults": self._clear_faults,
@@ -227,8 +233,9 @@ class Messenger(Hands):
     # The drivers' requests.
 
     async def do(self, act: str, /, **arguments: Any) -> Any:
-        if act == "changed":
-            return await self._signal.beyond(arguments["since"], arguments["timeout"])
+        wait = self._waits.get(act)
+        if wait is not None:
+            return await wait(**arguments)
         if act == "many":
             return [self._act(name, given) for name, given in arguments["acts"]]
         return self._act(act, arguments)
@@ -244,11 +251,34 @@ class Messenger(Hands):
         try:
             result = await self.do(asked["act"], **asked["arguments"])
             body, status = {"result": result}, 200
-        except (CannotDo, ValueError, TypeError) as error:
+        except (CannotDo, TimeoutError, TypeError, ValueError) as error:
             body, status = {"error": str(error), "kind": type(error).__name__}, 400
         return web.Response(
             body=json.dumps(body, default=pack), status=status, content_type="application/json"
         )
+
+    async def _until(self, true: Callable[[], bool], timeout: float) -> None:
+        async with asyncio.timeout(timeout):
+            while not true():
+                await self._signal.beyond(self._signal.version, timeout)
+
+    async def _wait_for_messages(
+        self, user: int, count: int, after: int, chat: int | None, timeout: float
+    ) -> list[Seen]:
+        room = user if chat is None else chat
+        self.people.action(user, chat=chat)  # may they look at all?
+
+        def found() -> list[Seen]:
+            return [message for message in self.people.sent(after=after) if message.chat == room]
+
+        await self._until(lambda: len(found()) >= count, timeout)
+        return found()
+
+    async def _wait_for_mark(self, seq: int, timeout: float) -> None:
+        await self._until(lambda: self.people.mark() >= seq, timeout)
+
+    async def _wait_until_settled(self, timeout: float) -> None:
+        await self._until(lambda: self.queue.unconfirmed == 0 and self._in_flight == 0, timeout)
 
     def _add_fault(self, kind: str, **settings: Any) -> None:
         self.faults.add(kind, **settings)

@@ -18,9 +18,9 @@ class Signal:
                     future.set_result(None)
             self._waiting.clear()
 
-    async def beyond(self, version: int, timeout: float) -> int:
-        """Return the count once it is above `version`, or as it stands after `timeout` seconds."""
-        if self.version <= version:
+    async def beyond(self, since: int, timeout: float) -> int:
+        """Return the count once it is above `since`, or as it stands after `timeout` seconds."""
+        if self.version <= since:
             future = asyncio.get_running_loop().create_future()
             self._waiting.add(future)
             try:

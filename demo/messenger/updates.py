@@ -6,9 +6,11 @@ server's own figures). Ids are sequential.
 """
 
 import asyncio
-from collections import deque
+import math
+from collections import OrderedDict, deque
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import islice
 from typing import Any
 
 from demo.messenger.faults import Faults
@@ -32,7 +34,7 @@ class _Held:
     expires: int
 
 
-@dataclass(slots=True, frozen=True)
+@dataclass(slots=True, frozen=True, eq=False)
 class Update:
     """One update. `lane` is the queue in which order holds: a chat's messages, or one person's presses."""
 
@@ -58,7 +60,8 @@ class UpdateQueue:
         self._arrived: asyncio.Future[None] | None = None
         self._held: list[_Held] = []
         self._confirmed: deque[Update] = deque(maxlen=_REMEMBERED)
-        self.pending: deque[Update] = deque()
+        self.pending: OrderedDict[int, Update] = OrderedDict()
+        self._first_expiry: float = math.inf
         self.allowed: frozenset[str] | None = None
         self.webhook_set = False
         self.on_arrival: Callable[[Update], None] | None = None
@@ -84,7 +87,8 @@ class UpdateQueue:
     def _append(self, kind: str, payload: dict[str, Any], lane: tuple[str, int], expires: int) -> None:
         update = Update(self._next, kind, payload, lane, expires)
         self._next += 1
-        self.pending.append(update)
+        self.pending[update.id] = update
+        self._first_expiry = min(self._first_expiry, expires)
         if self.on_arrival is not None:
             self.on_arrival(update)
         if self._arrived is not None and not self._arrived.done():
@@ -107,9 +111,13 @@ class UpdateQueue:
 
     def drop_expired(self) -> None:
         now = self._now()
-        if any(update.expires <= now for update in self.pending):
-            self.pending = deque(update for update in self.pending if update.expires > now)
-            self._signal.bump()
+        if now < self._first_expiry:
+            return
+        for update in list(self.pending.values()):
+            if update.expires <= now:
+                del self.pending[update.id]
+        self._first_expiry = min((update.expires for update in self.pending.values()), default=math.inf)
+        self._signal.bump()
 
     def drop_all(self) -> None:
         self._held.clear()
@@ -118,17 +126,14 @@ class UpdateQueue:
 
     def confirm(self, update: Update) -> None:
         """Take one update out (a webhook confirms them singly)."""
-        try:
-            self.pending.remove(update)
-        except ValueError:
-            return
-        self._confirmed.append(update)
-        self._signal.bump()
+        if self.pending.pop(update.id, None) is not None:
+            self._confirmed.append(update)
+            self._signal.bump()
 
     def _confirm_below(self, offset: int) -> None:
         before = len(self.pending)
-        while self.pending and self.pending[0].id < offset:
-            self._confirmed.append(self.pending.popleft())
+        while self.pending and next(iter(self.pending)) < offset:
+            self._confirmed.append(self.pending.popitem(last=False)[1])
         if len(self.pending) != before:
             self._signal.bump()
 
@@ -151,7 +156,7 @@ class UpdateQueue:
             "terminated by other getUpdates request; make sure that only one bot instance is running"
         )
         if offset < 0:
-            offset = self.pending[max(len(self.pending) + offset, 0)].id if self.pending else 0
+            offset = list(self.pending)[max(len(self.pending) + offset, 0)] if self.pending else 0
         self._confirm_below(offset)
         self.drop_expired()
         if not self.pending and timeout > 0:
@@ -159,7 +164,7 @@ class UpdateQueue:
         if not self.pending and timeout > 0:
             await self._wait(timeout)
             self.drop_expired()
-        batch = [update for update, _ in zip(self.pending, range(limit), strict=False)]
+        batch = list(islice(self.pending.values(), limit))
         if batch:
             batch = self._faults.tampered(batch, list(self._confirmed))[:limit]
         return batch

@@ -94,7 +94,7 @@ class Webhook:
         self._queue.end_poll("terminated by setWebhook request")
         self._queue.webhook_set = True
         self._queue.on_arrival = self._arrive
-        for update in self._queue.pending:
+        for update in self._queue.pending.values():
             self._arrive(update)
         return True
 

@@ -154,7 +154,10 @@ def test_drivers_wait_for_a_change_and_never_for_ever(play):
             await messenger.wait_for_messages(ada, after=mark, timeout=0.01)
         with pytest.raises(TimeoutError):
             await messenger.settled(timeout=0.01)
+        with pytest.raises(TimeoutError):
+            await messenger.wait_for_mark(mark + 1, timeout=0.01)
         await bot.send_message(ada, "hello")
+        await messenger.wait_for_mark(mark + 1)
         assert [m.text for m in await waiting] == ["hello"]
         settled = asyncio.create_task(messenger.settled())
         (update,) = await bot.get_updates(timeout=0)
