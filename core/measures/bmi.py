@@ -106,7 +106,7 @@ BMI = Measure(
     error=WEIGHT.error,
     important=WEIGHT.important,
     must_not=WEIGHT.must_not,
-    derived_from=("weight", "height"),
+    derived_from=("weight",),  # and a height, if one was measured
     derive=derive,
     sources=(*bmi_who.SOURCES, *bmi_nice.SOURCES),
 )

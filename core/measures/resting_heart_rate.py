@@ -62,7 +62,7 @@ def _notes(rate: Decimal, reading: Reading, profile: Profile, age: int | None) -
         notes.append("rest_and_count_again")
         if reading.window is not None and reading.window <= SHORT_WINDOW:
             notes.append("count_30_or_60_s")
-    if rhr_adult_range.seek_advice(rate) is not None:
+    if rhr_adult_range.seek_advice(reading.value) is not None:
         notes.append("seek_advice_if_it_stays")
     return tuple(notes)
 

@@ -60,7 +60,7 @@ WAIST_TO_HEIGHT_RATIO = Measure(
     score=score,
     error=MeasurementError(source=body_errors.RATIO_SOURCE, sem=body_errors.WAIST_TO_HEIGHT_SEM),
     must_not=girths.MUST_NOT,
-    derived_from=("waist", "height", "weight"),
+    derived_from=("waist",),  # and height and weight, if they were measured
     derive=derive,
     sources=(*whtr_nice.SOURCES, body_errors.RATIO_SOURCE),
 )

@@ -40,7 +40,7 @@ def seek_advice(rate: Decimal) -> str | None:
     """Say whether a resting rate that stays there should be talked about with a clinician: "fast", "slow"
     or None.
 
-    rate: whole beats per minute; 120 and 40 themselves are inside.
+    rate: beats per minute, unrounded (120.5 of two counts is over); 120 and 40 themselves are inside.
     """
     if rate > ADVICE_ABOVE:
         return "fast"
