@@ -1,0 +1,147 @@
+"""The chat library's HTTP client over aiohttp, through its extension point, `telegram.request.BaseRequest`.
+
+The library's own client rescans its whole pool on every event and gets slower the more it is asked at once;
+aiohttp does not. `tests/bench` measures both on the same server.
+
+* JSON for plain calls, multipart where a file goes along; HTTP/1.1, connections kept open.
+* No request is repeated here: whether a message that got no answer may be sent again is for `bot.retry`.
+* No error carries the address, which holds the token, nor an answer's body, which holds what people wrote.
+"""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import aiohttp
+from telegram._utils.defaultvalue import DefaultValue
+from telegram._utils.types import JSONDict, ODVInput
+from telegram.error import NetworkError, TelegramError, TimedOut
+from telegram.request import BaseRequest, RequestData
+
+KEEP_ALIVE = 25.0  # seconds; shorter than the platform's: we rarely write on a connection it has closed
+_JSON = {"Content-Type": "application/json"}
+
+
+class AiohttpRequest(BaseRequest):
+    """One pool of at most `pool_size` connections. Timeouts are in seconds, None for none.
+
+    connect_timeout covers waiting for a free connection and making one; upload_timeout is added to the time a
+    request with files may take. The session belongs to the running event loop: made by `initialize`.
+    """
+
+    __slots__ = (
+        "_connect_timeout",
+        "_pool_size",
+        "_read_timeout",
+        "_session",
+        "_timeouts",
+        "_upload_timeout",
+    )
+
+    def __init__(
+        self,
+        pool_size: int = 128,
+        *,
+        read_timeout: float | None = 15.0,
+        connect_timeout: float | None = 10.0,
+        upload_timeout: float = 60.0,
+    ) -> None:
+        self._pool_size = pool_size
+        self._read_timeout = read_timeout
+        self._connect_timeout = connect_timeout
+        self._upload_timeout = upload_timeout
+        self._session: aiohttp.ClientSession | None = None
+        self._timeouts: dict[tuple[float | None, float | None, bool], aiohttp.ClientTimeout] = {}
+
+    @property
+    def read_timeout(self) -> float | None:
+        return self._read_timeout
+
+    async def initialize(self) -> None:
+        if self._session is None or self._session.closed:
+            connector = aiohttp.TCPConnector(limit=self._pool_size, keepalive_timeout=KEEP_ALIVE)
+            self._session = aiohttp.ClientSession(
+                connector=connector, headers={"User-Agent": self.USER_AGENT}
+            )
+
+    async def shutdown(self) -> None:
+        if self._session is not None:
+            await self._session.close()
+            self._session = None
+
+    async def do_request(
+        self,
+        url: str,
+        method: str,
+        request_data: RequestData | None = None,
+        read_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
+        write_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
+        connect_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
+        pool_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
+    ) -> tuple[int, bytes]:
+        """Make one request; return the status and the body.
+
+        Raises: TimedOut or NetworkError, neither of which says whether the request was carried out.
+        """
+        if self._session is None:
+            raise RuntimeError("initialize() comes first")
+        files = request_data is not None and request_data.contains_files
+        read = self._read_timeout if isinstance(read_timeout, DefaultValue) else read_timeout
+        connect = self._connect_timeout if isinstance(connect_timeout, DefaultValue) else connect_timeout
+        timeout = self._timeout(read, connect, files)
+        body, headers = _body(request_data)
+        try:
+            async with self._session.request(
+                method, url, data=body, headers=headers, timeout=timeout
+            ) as response:
+                content = await response.read()
+        except TimeoutError as error:  # aiohttp's timeouts are also this
+            raise TimedOut(f"no answer in time ({type(error).__name__})") from None
+        except aiohttp.ClientConnectorError as error:
+            raise NetworkError(f"no connection to {error.host}:{error.port} ({error.strerror})") from None
+        except (aiohttp.ClientError, OSError) as error:
+            raise NetworkError(f"the connection broke ({type(error).__name__})") from None
+        if response.status >= 400 and not content.lstrip().startswith(b"{"):
+            content = b"{}"  # a proxy's page: nothing in it for us, and it must not end up in an error's text
+        return response.status, content
+
+    def _timeout(self, read: float | None, connect: float | None, files: bool) -> aiohttp.ClientTimeout:
+        key = (read, connect, files)
+        timeout = self._timeouts.get(key)
+        if timeout is None:
+            if len(self._timeouts) > 64:  # callers use a handful; a caller that does not must not fill memory
+                self._timeouts.clear()
+            total = (
+                None if read is None else read + (connect or 0.0) + (self._upload_timeout if files else 0.0)
+            )
+            timeout = aiohttp.ClientTimeout(
+                total=total, connect=connect, sock_connect=connect, sock_read=None if files else read
+            )
+            self._timeouts[key] = timeout
+        return timeout
+
+    @staticmethod
+    def parse_json_payload(payload: bytes) -> JSONDict:
+        """Read the platform's answer. The library's own way logs an unreadable one, with what people wrote.
+
+        Raises: TelegramError without the payload.
+        """
+        try:
+            answer: JSONDict = json.loads(payload)
+        except ValueError:
+            raise TelegramError("the answer is not JSON") from None
+        return answer
+
+
+def _body(data: RequestData | None) -> tuple[Any, dict[str, str] | None]:
+    if data is None:
+        return None, None
+    if not data.contains_files:
+        return json.dumps(data.parameters).encode(), _JSON
+    form = aiohttp.FormData()
+    for name, value in data.json_parameters.items():
+        form.add_field(name, value)
+    for name, (filename, content, kind) in data.multipart_data.items():
+        form.add_field(name, content, filename=filename, content_type=kind)
+    return form, None
