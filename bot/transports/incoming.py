@@ -1,0 +1,32 @@
+"""What a transport hands to the inbox: one event of one chat, under a key that a repeat would have too."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from core.dialogue.events import Event
+
+
+class ChatKind(StrEnum):
+    PRIVATE = "private"
+    GROUP = "group"
+
+
+@dataclass(frozen=True, slots=True)
+class Incoming:
+    """One event.
+
+    key: unique on the platform, like "telegram/1234".  language: an IETF tag, "" if not said.
+    name: the first name the messenger knows, only for greeting somebody new.
+    query: a press to be answered on the platform at once, or "": it expires within seconds, so it never
+    enters the store.
+    """
+
+    key: str
+    chat_id: int
+    chat_kind: ChatKind
+    event: Event
+    language: str = ""
+    name: str = ""
+    query: str = ""

@@ -1,0 +1,176 @@
+"""From the platform's updates to events. Nothing here raises because of what somebody sent.
+
+An update we have no use for is None: it is confirmed and forgotten. What people wrote is passed on as it is;
+a button's data may come from anybody's client and from a message of long ago, so the engine never trusts it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any
+
+from telegram import CallbackQuery, ChatMemberUpdated, Message, Update
+from telegram.constants import ChatID, ChatMemberStatus, ChatType, MessageEntityType
+
+from bot.transports.incoming import ChatKind, Incoming
+from core.dialogue.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
+
+ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
+LONGEST_TEXT = 4096  # characters; the platform's own limit for a message
+LONGEST_DATA = 64  # bytes, as the platform limits a button's data
+
+_KINDS: dict[str, ChatKind] = {
+    ChatType.PRIVATE: ChatKind.PRIVATE,
+    ChatType.GROUP: ChatKind.GROUP,
+    ChatType.SUPERGROUP: ChatKind.GROUP,
+}
+_ATTACHMENTS = (
+    "voice", "video_note", "audio", "photo", "animation", "video", "sticker", "document", "location", "venue",
+    "contact", "poll", "dice", "story", "checklist", "paid_media",
+)  # fmt: skip
+_PRESENT = (ChatMemberStatus.MEMBER, ChatMemberStatus.ADMINISTRATOR, ChatMemberStatus.OWNER)
+
+
+def read(raw: Mapping[str, Any]) -> Update | None:
+    """Return the update the library sees in `raw`, or None if it cannot read it (a form that came later)."""
+    try:
+        return Update.de_json(dict(raw), None)
+    except (TypeError, ValueError, KeyError, AttributeError, IndexError):
+        return None
+
+
+def incoming(update: Update, now: datetime, username: str = "") -> Incoming | None:
+    """Return what `update` means to us, or None. now: when it reached us; username: our own, without @."""
+    if update.message is not None:
+        return _of_message(update.update_id, update.message, username)
+    if update.edited_message is not None:
+        return _of_edit(update.update_id, update.edited_message)
+    if update.callback_query is not None:
+        return _of_press(update.update_id, update.callback_query, now)
+    if update.my_chat_member is not None:
+        return _of_membership(update.update_id, update.my_chat_member)
+    return None
+
+
+def _key(update_id: int) -> str:
+    return f"telegram/{update_id}"
+
+
+def _of_message(update_id: int, message: Message, username: str) -> Incoming | None:
+    kind = _KINDS.get(message.chat.type)
+    if kind is None:
+        return None
+    event = _in_private(message, username) if kind is ChatKind.PRIVATE else _in_group(message, username)
+    return _from(update_id, message, kind, event)
+
+
+def _of_edit(update_id: int, message: Message) -> Incoming | None:
+    text = message.text or message.caption
+    if text is None or message.chat.type != ChatType.PRIVATE:
+        return None  # in a group, what was typed by mistake was dealt with when it was typed
+    at = message.edit_date or message.date
+    event = Text(at, text[:LONGEST_TEXT], str(message.message_id), edited=True)
+    return _from(update_id, message, ChatKind.PRIVATE, event)
+
+
+def _from(update_id: int, message: Message, kind: ChatKind, event: Event | None) -> Incoming | None:
+    if event is None:
+        return None
+    sender = message.from_user
+    language = (sender.language_code or "") if sender else ""
+    name = sender.first_name if sender else ""
+    return Incoming(_key(update_id), message.chat.id, kind, event, language, name)
+
+
+def _in_private(message: Message, username: str) -> Event | None:
+    ref = str(message.message_id)
+    text = message.text or message.caption  # what was typed under a picture was typed to us
+    if text is not None:
+        command = _command(message, username) if message.text else None
+        return command or Text(message.date, text[:LONGEST_TEXT], ref)
+    for kind in _ATTACHMENTS:
+        if getattr(message, kind, None):
+            return Attachment(message.date, kind, ref)
+    return None  # a service message: pinned, theme changed, ...
+
+
+def _command(message: Message, username: str) -> Command | None:
+    """Return the command this text starts with, unless it is meant for another bot."""
+    text = message.text or ""
+    entity = next(
+        (e for e in message.entities if e.offset == 0 and e.type == MessageEntityType.BOT_COMMAND), None
+    )
+    if entity is None:
+        return None
+    name, _, other = text[1 : entity.length].partition("@")
+    if other and username and other.lower() != username.lower():
+        return None
+    argument = text[entity.length :].strip()
+    return Command(message.date, name.lower(), argument[:LONGEST_TEXT], str(message.message_id))
+
+
+def _in_group(message: Message, username: str) -> Event | None:
+    at, ref = message.date, str(message.message_id)
+    sender = message.from_user
+    by = sender.id if sender else 0
+    if message.migrate_to_chat_id:
+        return GroupEvent(at, "migrated", by, ref=ref, other_chat=message.migrate_to_chat_id)
+    people = [member.id for member in message.new_chat_members if not member.is_bot]
+    if people:
+        return GroupEvent(at, "joined", people[0], ref=ref)
+    if message.left_chat_member is not None:
+        left = message.left_chat_member
+        return None if left.is_bot else GroupEvent(at, "left", left.id, ref=ref)
+    text = message.text or message.caption
+    if text is None or (sender is not None and sender.is_bot and sender.id != ChatID.ANONYMOUS_ADMIN):
+        return None
+    command = _command(message, username) if message.text else None
+    if command is not None and command.name == "start":
+        return GroupEvent(at, "start", by, command.argument, ref)
+    return GroupEvent(at, "text", by, text[:LONGEST_TEXT], ref)
+
+
+def _of_press(update_id: int, query: CallbackQuery, now: datetime) -> Incoming | None:
+    message = query.message  # may be inaccessible: too old, or deleted; it still has its chat and its id
+    if message is None or query.data is None or message.chat.type != ChatType.PRIVATE:
+        return None
+    if len(query.data.encode()) > LONGEST_DATA:
+        return None
+    event = Press(now, query.data, str(message.message_id))
+    sender = query.from_user
+    return Incoming(
+        _key(update_id),
+        message.chat.id,
+        ChatKind.PRIVATE,
+        event,
+        sender.language_code or "",
+        sender.first_name,
+        query.id,
+    )
+
+
+def _of_membership(update_id: int, change: ChatMemberUpdated) -> Incoming | None:
+    kind = _KINDS.get(change.chat.type)
+    if kind is None:
+        return None
+    before, after = (
+        _is_in(member.status, member) for member in (change.old_chat_member, change.new_chat_member)
+    )
+    if before == after:
+        return None  # made an administrator, or no longer one
+    event: Event
+    if kind is ChatKind.PRIVATE:
+        event = Reachability(change.date, after)
+    else:
+        event = GroupEvent(change.date, "added" if after else "removed", change.from_user.id)
+    sender = change.from_user
+    return Incoming(
+        _key(update_id), change.chat.id, kind, event, sender.language_code or "", sender.first_name
+    )
+
+
+def _is_in(status: str, member: object) -> bool:
+    return status in _PRESENT or (
+        status == ChatMemberStatus.RESTRICTED and bool(getattr(member, "is_member", False))
+    )
