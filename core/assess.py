@@ -15,10 +15,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta, tzinfo
 from decimal import Decimal
+from functools import lru_cache
 
 from core.change import BEYOND_ERROR, EARLY_BY, Change, Verdict, judge, variance
 from core.client import Caution, Profile
-from core.measures.shape import Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures.shape import Kind, Measure, MeasurementError, Scores
 from core.quantity import Unit
 from core.reading import How, Reading
 from core.reliability import counting_step
@@ -99,7 +100,7 @@ def assess(
         return _assess_series(measure, reading, before, profile, interval, zone)
     if measure.kind is Kind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
-        interval = RATING_WINDOW
+        interval, error = RATING_WINDOW, error or _error_of_weeks(measure.error)
     else:
         (baseline, previous), judged = official(before, reading, interval), reading
     verdict = judge(measure, baseline, previous, judged, retest=interval, error=error)
@@ -143,8 +144,8 @@ def _assess_series(
     raw = tuple(r for r in current if SERIES_MEAN not in r.conditions.notes)
     found = mean_of(raw, zone)
     if isinstance(found, TooFewDays):
-        nothing = (NoReference("series_too_few_days"),)
-        return Assessment(reading, reading, nothing, None, ("series_too_few_days",), found)
+        alone = measure.score(reading, profile)
+        return Assessment(reading, reading, alone, None, ("series_too_few_days",), found)
     judged = as_reading(found, raw)
     finished = means((r for series in earlier for r in series), zone)
     baseline, previous = official(finished, judged, interval)
@@ -172,6 +173,12 @@ def _four_week_means(
         return before[0], None, now
     baseline = replace(_mean(first), taken_at=before[0].taken_at)
     return baseline, _mean(earlier) if earlier else None, _mean(last)
+
+
+@lru_cache(maxsize=8)
+def _error_of_weeks(error: MeasurementError | None) -> MeasurementError | None:
+    """Attempts of one evening share its mood; the weeks of a four-week mean do not."""
+    return error and replace(error, shared_by_attempts=False)
 
 
 def _mean(readings: Sequence[Reading]) -> Reading:
@@ -256,23 +263,19 @@ def derive_all(
 def derived_error(
     measure: Measure, parts: Mapping[str, Reading], registry: Mapping[str, Measure]
 ) -> MeasurementError | None:
-    """The measure's own published error if it has one; else, for a ratio, that of its parts.
+    """For a ratio, the error its parts give it; for anything else, or when that is unknown, its own.
 
     A body mass index has the relative error of its weight (stature is one number, the same on both sides of a
     comparison, so it drops out); a waist-to-hip ratio has sqrt(waist^2 + hip^2) of the relative errors.
     """
-    if measure.error is not None:
-        return measure.error
     if measure.unit not in (Unit.RATIO, Unit.KILOGRAM_PER_SQUARE_METRE):
-        return None
+        return measure.error
     relative = D(0)
     for key in measure.derived_from:
         part, error = parts.get(key), registry[key].error
-        if key == "height" or part is None:
+        if key == "height":
             continue
-        if error is None:
-            return None
+        if part is None or error is None or not part.value:
+            return measure.error
         relative += variance(error, part.value, part.attempts, part.window) / part.value**2
-    return (
-        MeasurementError(source=PROPAGATED, cv=relative.sqrt(), shared_by_attempts=True) if relative else None
-    )
+    return MeasurementError(source=PROPAGATED, cv=relative.sqrt(), shared_by_attempts=True)
