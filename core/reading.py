@@ -54,7 +54,7 @@ class Reading:
     as_typed, unit: what was typed, and the unit it was understood in.
     attempts: how many attempts `value` is the mean of.
     window: seconds a pulse was counted for; None when a device gave the rate.
-    id: of the stored row; None until stored.
+    id: of the stored row; None until stored.  key: what the conversation calls it (see effects.Record).
     """
 
     measure: str
@@ -68,6 +68,7 @@ class Reading:
     attempts: int = 1
     window: int | None = None
     id: int | None = None
+    key: str = ""
 
     @property
     def counts(self) -> bool:

@@ -101,6 +101,14 @@ def no_zones(text: str) -> tuple[str, ...]:
     return ()
 
 
+def no_label(key: str, argument: str) -> str:
+    return ""
+
+
+def always_utc(zone_name: str) -> tzinfo:
+    return UTC
+
+
 @dataclass(frozen=True, slots=True)
 class ClientFacts:
     """One client.
@@ -108,7 +116,8 @@ class ClientFacts:
     history: readings that matter now, oldest first: baselines, everything of the last twelve weeks, side notes too.
     said: keys of encouragements and openings used in the last eight weeks.
     missed: slots in a row without an answer.  answered: the last slot date that got any answer.
-    zone: made by bot (that reads files).  find_zones: a pure look-up of zone names for a city as people write it.
+    zone: made by bot (that reads files).  find_zones: a pure look-up of zone names for a city as people write it; zone_of makes a zone from its name;
+    label: the words on a button in the client's language, so that they can be typed as well.
     invitation: set when this event opens one.
     """
 
@@ -134,6 +143,8 @@ class ClientFacts:
     cohorts: tuple[str, ...] = ()
     invitation: InvitationFact | None = None
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
+    zone_of: Callable[[str], tzinfo] = always_utc
+    label: Callable[[str, str], str] = no_label
 
     def of(self, measure: str) -> tuple[Reading, ...]:
         """This client's readings of one measure that count, oldest first."""

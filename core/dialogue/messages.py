@@ -344,6 +344,11 @@ class CorrectedHidden:
 
 
 @dataclass(frozen=True, slots=True)
+class EditTooOld:
+    """An edited message that no longer belongs to anything: how to correct a value instead."""
+
+
+@dataclass(frozen=True, slots=True)
 class Undone:
     measure: str
 
@@ -388,6 +393,11 @@ class EarlyTaken:
     """The client took an early weighing back, or corrected it: fine, nothing is counted."""
 
     next: date
+
+
+@dataclass(frozen=True, slots=True)
+class WeightLeftOut:
+    """The plan leaves weight out: it was not kept, and how to have it back."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,448 @@
+"""Readings: heard, doubted, kept, put into words, corrected, taken back."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+from decimal import Decimal
+
+from core.assess import Assessment, assess, derive_all
+from core.change import BEYOND_ERROR, Change
+from core.dialogue import checkin, guarding, messages as m, pressure, safety
+from core.dialogue.effects import Amend, Choice, Learn, Lower, Raise, Record, Retract
+from core.dialogue.events import Text
+from core.dialogue.outcome import Desk, rows_of
+from core.dialogue.states import AskingConditions, Awaiting, Confirming, Written
+from core.doubt import Kind as DoubtKind
+from core.doubt import doubt
+from core.flags import Agreed, Code, Later, cleared
+from core.flags_of_reading import flags_of_reading
+from core.goals import Goal, progress
+from core.measures import MEASURES
+from core.measures.shape import Kind, Measure, Misunderstood, Score, Understood
+from core.reading import Conditions, How, Reading
+from core.understanding import Answer, hear
+from core.weighing import Step
+
+REMEMBERED = 12  # readings that undo and edits can still reach
+PATIENCE = 2  # answers not understood before the card is offered
+
+
+def listen(d: Desk, text: str, asked: Measure | None) -> tuple[Answer, ...]:
+    """What a message says about measures: the open question first, then what else this client may send."""
+    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, "energy", "weight"))
+    others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
+    prefer = d.unit(asked) if asked is not None else None
+    prefers = {x.key: d.unit(x) for x in others}
+    return hear(text, d.words, asked, others, prefer, prefers)
+
+
+def take(d: Desk, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
+    """Deal with everything one message said, then go on."""
+    open_before = d.asking
+    for answer in answers:
+        measure = MEASURES[answer.measure]
+        if isinstance(answer.heard, Misunderstood):
+            not_understood(d, measure, answer.heard, event)
+        else:
+            consider(d, measure, answer.heard, event, asked=asked is not None and measure is asked)
+    if d.asking is open_before and isinstance(open_before, Awaiting):
+        if any(a.measure == open_before.measure for a in answers):
+            checkin.ask_next(d)
+        else:
+            checkin.ask(d, MEASURES[open_before.measure])
+
+
+def not_understood(d: Desk, measure: Measure, heard: Misunderstood, event: Text) -> None:
+    """Ask back: with the likely meaning where there is one, else with an example."""
+    tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
+    if heard.guess is not None:
+        confirm(d, measure, heard.guess, heard.why.value, event, asked=isinstance(d.asking, Awaiting))
+        return
+    if isinstance(d.asking, Awaiting):
+        d.ask(replace(d.asking, tries=tries))
+    rows = checkin.buttons(d, measure)
+    d.say(m.AskAgain(measure.key, heard.why.value, d.unit(measure)), *rows)
+    if tries == PATIENCE and measure.protocol.technique:
+        d.say(m.Card(measure.key), *rows)
+
+
+def last_of(d: Desk, measure: Measure) -> Reading | None:
+    taken = d.facts.of(measure.key)
+    return taken[-1] if taken else None
+
+
+def consider(d: Desk, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = "") -> None:
+    """Keep a value, or ask about it first. A number that cannot be is never kept."""
+    wanted = asked or measure.key in d.state.agenda or measure.kind in (Kind.RATING, Kind.ACTIVITY)
+    if measure.key == "weight" and not wanted and not replaces:
+        step = guarding.step_for(d)
+        if step not in (Step.WELCOME, Step.DIRECTED):
+            guarding.early(d, heard, event, step)
+            return
+    found = doubt(measure, heard, last_of(d, measure), d.facts.profile)
+    if found is None:
+        keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
+    elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
+        d.say(
+            m.CannotBe(measure.key, d.shown(measure, heard.value), heard.second), *checkin.buttons(d, measure)
+        )
+        if measure.key in d.state.agenda and not isinstance(d.asking, Awaiting):
+            checkin.ask(d, measure)
+    else:
+        confirm(d, measure, found.meant or heard, found.kind.value, event, asked=wanted, replaces=replaces)
+
+
+def confirm(
+    d: Desk, measure: Measure, meant: Understood, kind: str, event: Text, *, asked: bool, replaces: str = ""
+) -> None:
+    """Ask a doubtful value back, with its likely meaning."""
+    d.ask(Confirming(measure.key, meant, kind, event.text[:200], event.ref, asked, event.at, replaces))
+    amount = d.shown(measure, meant.value)
+    unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
+    say = m.AskIfSure(measure.key, amount, meant.second) if unsure else m.DidYouMean(
+        measure.key, amount, meant.second, kind
+    )
+    d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
+
+
+def confirmed(d: Desk, asking: Confirming, yes: bool) -> None:
+    """The answer to "did you mean ...?"."""
+    measure = MEASURES[asking.measure]
+    d.ask(Awaiting(measure.key) if asking.asked else None)
+    if not yes:
+        if asking.replaces:
+            d.say(m.KeptAsItWas())
+        d.say(m.AskAgain(measure.key, "no_number", d.unit(measure)), *checkin.buttons(d, measure))
+        d.ask(Awaiting(measure.key))
+        return
+    before = d.asking
+    keep(d, measure, asking.meant, asking.ref, asking.at, asking.as_typed, asked=asking.asked, replaces=asking.replaces)
+    if d.asking is before:
+        checkin.ask_next(d)
+
+
+# --- keeping ----------------------------------------------------------------------------------------------------
+
+
+def keep(
+    d: Desk,
+    measure: Measure,
+    heard: Understood,
+    ref: str,
+    at: datetime,
+    typed: str,
+    *,
+    asked: bool,
+    replaces: str = "",
+) -> None:
+    """Store a reading and answer it."""
+    key = replaces or f"{ref or at.isoformat()}:{measure.key}"
+    reading = Reading(
+        measure=measure.key,
+        value=heard.value,
+        second=heard.second,
+        taken_at=at,
+        as_typed=typed[:200],
+        unit=heard.unit,
+        conditions=_conditions(d, measure, heard),
+        how=How.ASKED if asked else How.UNASKED,
+        attempts=heard.attempts,
+        window=heard.window,
+        key=key,
+    )
+    old = by_key(d, replaces) if replaces else None
+    if old is not None:
+        reading = replace(reading, taken_at=old.taken_at, how=old.how, conditions=old.conditions)
+    record(d, reading, ref)
+    if not replaces:
+        checkin.note_answer(d)
+        d.become(agenda=tuple(k for k in d.state.agenda if k != measure.key))
+    if safety.after_reading(d, measure, reading):
+        return
+    if replaces:
+        corrected(d, measure, reading)
+    elif measure.key == "blood_pressure":
+        pressure.kept(d, reading)
+    elif measure.kind in (Kind.RATING, Kind.ACTIVITY, Kind.ONCE):
+        if measure.kind is Kind.ONCE:
+            _learn_once(d, measure, reading)
+        d.say(m.Kept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
+        raise_flags(d, measure, reading)
+    elif aspects := unasked_aspects(d, measure):
+        ask_conditions(d, measure, reading, aspects)
+    else:
+        result(d, measure, reading)
+
+
+def _learn_once(d: Desk, measure: Measure, reading: Reading) -> None:
+    if measure.key == "height":
+        d.do(Learn("stature", reading.value))
+
+
+def record(d: Desk, reading: Reading, ref: str) -> None:
+    """Store a reading, and see it in the facts of this step at once."""
+    d.do(Record(reading, reading.key))
+    kept = tuple(r for r in d.facts.history if r.key != reading.key)
+    d.facts = replace(d.facts, history=tuple(sorted((*kept, reading), key=lambda r: r.taken_at)))
+    written = tuple(w for w in d.state.written if w.key != reading.key)
+    d.become(written=(*written, Written(reading.key, ref, reading.measure))[-REMEMBERED:])
+
+
+def by_key(d: Desk, key: str) -> Reading | None:
+    return next((r for r in reversed(d.facts.history) if r.key == key), None)
+
+
+def _conditions(d: Desk, measure: Measure, heard: Understood) -> Conditions:
+    kept_same = set(measure.protocol.keep_same)
+    differs = frozenset(a for a, same in d.state.noted if not same and a in kept_same)
+    labels = (("site", measure.protocol.site),) if measure.protocol.site else ()
+    return Conditions(differs, labels, heard.notes)
+
+
+def unasked_aspects(d: Desk, measure: Measure) -> tuple[str, ...]:
+    """What should have stayed the same and has not been asked about in this check-in: nobody is asked twice."""
+    noted = {a for a, _ in d.state.noted}
+    return tuple(a for a in measure.protocol.keep_same if a not in noted)
+
+
+def ask_conditions(d: Desk, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
+    first = len(d.facts.of(measure.key)) <= 1
+    d.ask(AskingConditions(measure.key, reading.key))
+    if d.hidden(measure):
+        d.say(m.KeptHidden(measure.key))
+    else:
+        d.say(m.Kept(measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))))
+    row = [Choice("same_as_last_time", "cond:same")]
+    if first:
+        row.append(Choice("first_time", "cond:first"))
+    d.say(m.AskConditions(measure.key, aspects, first), tuple(row), (Choice("something_differed", "cond:differed"),))
+
+
+def conditions_answered(d: Desk, asking: AskingConditions, value: str) -> None:
+    """One tap: same, first time, or something differed; then which."""
+    measure = MEASURES[asking.measure]
+    reading = by_key(d, asking.key)
+    aspects = unasked_aspects(d, measure)
+    if value == "differed" and aspects:
+        d.ask(replace(asking, picking=True))
+        _ask_what(d, measure, aspects, ())
+        return
+    if asking.picking and value != "done" and value not in ("same", "first"):
+        differs = tuple(dict.fromkeys((*asking.differs, value))) if value in aspects else asking.differs
+        d.ask(replace(asking, differs=differs))
+        _ask_what(d, measure, aspects, differs)
+        return
+    differs = asking.differs if asking.picking and value == "done" else ()
+    d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
+    if reading is None:  # taken back meanwhile
+        checkin.ask_next(d)
+        return
+    if differs:
+        changed = replace(reading.conditions, differs=reading.conditions.differs | frozenset(differs))
+        reading = replace(reading, conditions=changed)
+        d.do(Amend(reading.key, reading))
+        d.facts = replace(
+            d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history)
+        )
+        d.say(m.ConditionsNoted(differs))
+    result(d, measure, reading, said_value=True)
+    checkin.ask_next(d)
+
+
+def _ask_what(d: Desk, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
+    left = [a for a in aspects if a not in chosen]
+    d.say(
+        m.AskWhatDiffered(measure.key, chosen),
+        *rows_of(*(Choice(f"aspect:{a}", f"cond:{a}") for a in left)),
+        (Choice("done", "cond:done"),),
+    )
+
+
+# --- answering --------------------------------------------------------------------------------------------------
+
+
+def assessed(d: Desk, measure: Measure, reading: Reading) -> Assessment:
+    """`reading` against the rest of its history and this client's own baseline."""
+    others = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
+    return assess(
+        measure,
+        reading,
+        tuple(r for r in others if r.taken_at <= reading.taken_at),
+        d.facts.profile,
+        baseline_since=d.facts.plan.baseline_since,
+        retest=checkin.schedule.interval(measure.key, d.facts.plan.interval(measure.key)),
+        zone=d.facts.zone,
+    )
+
+
+def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
+    """Thank, say the value, one band, what the change means, one piece of context."""
+    found = assessed(d, measure, reading)
+    raise_flags(d, measure, reading, found)
+    sources: list[str] = []
+    if d.hidden(measure):
+        if not said_value:
+            d.say(m.KeptHidden(measure.key))
+        return
+    verdict = found.verdict
+    if verdict is not None and verdict.kind is Change.TOO_SOON:
+        on = d.due_on(measure.key, reading.taken_at)
+        d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
+        return
+    if not said_value:
+        d.say(m.Kept(measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))))
+    if (band := band_for(d, measure, reading, found)) is not None:
+        d.say(band)
+        sources.append(band.source)
+    if verdict is not None:
+        d.say(verdict_said(d, measure, found))
+        if measure.error is not None:
+            sources.append(measure.error.source.key)
+    if found.context:
+        d.say(m.Context(found.context[0]))
+    goal_progress(d, measure, reading)
+    d.become(sources=tuple(sources))
+
+
+def band_for(d: Desk, measure: Measure, reading: Reading, found: Assessment) -> m.BandSaid | None:
+    """The primary published comparison; for a weight that is its body mass index, for a hip the ratio."""
+    for score in found.scores:
+        if isinstance(score, Score):
+            return m.BandSaid(measure.key, score.band, score.source.key, score.notes[:1])
+    latest = {r.measure: r for r in d.facts.history if r.counts}
+    latest[measure.key] = reading
+    for derived in derive_all(latest, d.facts.profile):
+        if derived.measure.derived_from and measure.key == derived.measure.derived_from[-1 if measure.key == "hip" else 0]:
+            for score in derived.measure.score(derived.reading, d.facts.profile):
+                if isinstance(score, Score):
+                    return m.BandSaid(derived.measure.key, score.band, score.source.key, score.notes[:1])
+    return None
+
+
+def verdict_said(d: Desk, measure: Measure, found: Assessment) -> m.VerdictSaid:
+    verdict = found.verdict
+    assert verdict is not None
+    difference = None if verdict.difference is None else d.shown(measure, verdict.difference)
+    error = None if verdict.mdc95 is None else d.shown(measure, verdict.mdc95)
+    since = None if verdict.baseline_at is None else d.facts.local(verdict.baseline_at).date()
+    return m.VerdictSaid(
+        measure.key,
+        verdict.kind.value,
+        verdict.strength.value if verdict.strength else "",
+        difference if verdict.kind in BEYOND_ERROR else None,
+        error,
+        since,
+        verdict.reaches_important,
+    )
+
+
+def raise_flags(d: Desk, measure: Measure, reading: Reading, found: Assessment | None = None) -> None:
+    """What a coach should know because of this reading."""
+    found = found or assessed(d, measure, reading)
+    history = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
+    agreed = Agreed(d.facts.plan.directed_weighing, d.facts.plan.loss_is_planned or _wants_loss(d))
+    raised = flags_of_reading(measure, found, history, d.facts.profile, agreed, zone=d.facts.zone)
+    d.do(*(Raise(flag) for flag in raised))
+    codes = frozenset(flag.code for flag in raised)
+    for open_flag in d.facts.flags:
+        later = Later(read_at=reading.taken_at, raised=codes)
+        if open_flag.measure == measure.key and cleared(Code(open_flag.code), open_flag.since, later, d.now):
+            d.do(Lower(open_flag.code, open_flag.measure))
+
+
+def _wants_loss(d: Desk) -> bool:
+    """A weight goal of the client's own below their weight then is an agreed loss."""
+    counted = d.facts.of("weight")
+    return bool(counted) and any(
+        g.measure == "weight" and Decimal(g.target) < counted[0].value for g in d.facts.goals
+    )
+
+
+def goal_progress(d: Desk, measure: Measure, reading: Reading) -> None:
+    for fact in d.facts.goals:
+        if fact.measure != measure.key:
+            continue
+        counted = d.facts.of(measure.key)
+        start = next((r for r in counted if r.taken_at >= fact.set_at), counted[0] if counted else reading)
+        before = [r for r in counted if r.taken_at <= fact.set_at]
+        start = before[-1] if before else start
+        goal = Goal(measure.key, Decimal(fact.target), fact.by)
+        found = progress(goal, start, reading)
+        d.say(m.GoalProgress(measure.key, found.percent, d.shown(measure, goal.target), fact.by))
+
+
+# --- second thoughts --------------------------------------------------------------------------------------------
+
+
+def corrected(d: Desk, measure: Measure, reading: Reading) -> None:
+    """Say a correction back; nothing else is asked again."""
+    if measure.key == "weight" and reading.how is How.EARLY:
+        guarding.taken_back(d)
+        return
+    if d.hidden(measure):
+        d.say(m.CorrectedHidden(measure.key))
+    else:
+        d.say(m.Corrected(measure.key, d.shown(measure, reading.value), reading.second))
+    if not isinstance(d.asking, AskingConditions):
+        found = assessed(d, measure, reading)
+        raise_flags(d, measure, reading, found)
+        if found.verdict is not None and found.verdict.beyond_error and not d.hidden(measure):
+            d.say(verdict_said(d, measure, found))
+
+
+def edited(d: Desk, event: Text) -> bool:
+    """An edited message corrects the readings it gave; True when it did."""
+    targets = [w for w in d.state.written if w.ref and w.ref == event.ref]
+    if not targets:
+        return False
+    for written in targets:
+        correct(d, written, event.text, event)
+    return True
+
+
+def correct(d: Desk, written: Written, text: str, event: Text) -> bool:
+    """Read `text` as the new value of a reading already kept. An early weight stays a side note: no attempt."""
+    measure = MEASURES[written.measure]
+    answers = hear(text, d.words, measure, (), d.unit(measure), {})
+    heard = next((a.heard for a in answers if a.measure == measure.key), None)
+    old = by_key(d, written.key)
+    if not isinstance(heard, Understood):
+        if measure.key == "weight" and old is not None and old.how is How.EARLY:
+            guarding.taken_back(d)
+            return True
+        d.say(m.AskAgain(measure.key, heard.why.value if heard else "no_number", d.unit(measure)))
+        return False
+    if old is not None and old.how is How.EARLY:
+        if heard.value in measure.bounds.possible:
+            record(d, replace(old, value=heard.value, as_typed=text[:200], unit=heard.unit), written.ref)
+        guarding.taken_back(d)
+        return True
+    consider(d, measure, heard, replace(event, ref=written.ref), asked=True, replaces=written.key)
+    return True
+
+
+def undo(d: Desk) -> None:
+    """Take the last reading back. An open check-in asks for it again."""
+    if not d.state.written:
+        d.say(m.NothingToUndo())
+        return
+    last = d.state.written[-1]
+    measure = MEASURES[last.measure]
+    old = by_key(d, last.key)
+    d.do(Retract(last.key))
+    d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != last.key))
+    d.become(written=d.state.written[:-1])
+    if old is not None and old.how is How.EARLY:
+        guarding.taken_back(d)
+        return
+    d.say(m.Undone(measure.key))
+    if d.state.day is not None:
+        pending = d.asking.measure if isinstance(d.asking, Awaiting) else None
+        agenda = d.state.agenda if pending in (None, measure.key) else (pending, *d.state.agenda)
+        d.become(agenda=tuple(k for k in agenda if k))
+        checkin.ask(d, measure)
+    elif isinstance(d.asking, AskingConditions):
+        d.ask(None)
+
+

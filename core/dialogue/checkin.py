@@ -1,0 +1,168 @@
+"""One check-in: what it asks, in which order, and how each question is put."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from core import schedule
+from core.dialogue import messages as m
+from core.dialogue.effects import Answered, Choice, NotAsked, Rows, Unwake, Wake
+from core.dialogue.encouragement import OPENINGS, PRAISES
+from core.dialogue.events import Due
+from core.dialogue.facts import Status
+from core.dialogue.outcome import Desk, rows_of
+from core.dialogue.states import Awaiting, Gate, PressureWeek
+from core.measures import CHECK_IN_ORDER, MEASURES
+from core.measures.shape import Kind, Measure
+
+SHOWN_LATE = timedelta(hours=2)
+PRESSURE_DAYS = 7
+
+
+def due(d: Desk, event: Due) -> None:
+    """The weekly slot came."""
+    if d.facts.status is not Status.ACTIVE:
+        return
+    lateness = schedule.late_policy(event.late_by)
+    if lateness is schedule.Lateness.NOT_ASKED:
+        d.do(NotAsked(event.day.isoformat()))
+        return
+    late = int(event.late_by / timedelta(hours=1)) if lateness is schedule.Lateness.APOLOGISE else 0
+    open_check_in(d, event.day, late=late, occasion=f"reminder/{d.facts.client_id}/{event.day.isoformat()}")
+    d.do(Wake("follow_up", schedule.follow_up(d.now, d.facts.zone), event.day.isoformat()))
+
+
+def agenda_for(d: Desk, day: date) -> tuple[str, ...]:
+    """What the check-in of `day` asks, in order: how the week was, then what is due, tests last."""
+    wanted = {"energy", *d.facts.plan.measures}
+    if d.facts.plan.own_question:
+        wanted.add("own_question")
+    return tuple(
+        key for key in CHECK_IN_ORDER if key in wanted and askable(d, MEASURES[key]) and is_due(d, key, day)
+    )
+
+
+def askable(d: Desk, measure: Measure) -> bool:
+    """Not derived, and nothing we know of this person speaks against it."""
+    if measure.kind is Kind.DERIVED or (measure.key == "own_question" and not d.facts.plan.own_question):
+        return False
+    return not any(x.caution in d.facts.profile.cautions for x in measure.must_not)
+
+
+def is_due(d: Desk, key: str, day: date) -> bool:
+    taken = d.facts.of(key)
+    last = taken[-1].taken_at if taken else None
+    if key == "height" and d.facts.profile.stature is not None:
+        return False
+    return schedule.retest_due(key, last, d.facts.plan.interval(key), day, d.facts.zone)
+
+
+def open_check_in(d: Desk, day: date, *, late: int = 0, occasion: str | None = None) -> None:
+    """Greet and ask the first question. A check-in that is still open is closed: its questions come again."""
+    agenda = agenda_for(d, day)
+    d.become(asking=None, agenda=agenda, day=day, noted=())
+    if not agenda:
+        d.say(m.NotToday(d.next_slot()))
+        d.become(day=None)
+        return
+    opening = pick(d, OPENINGS)
+    d.say(m.CheckInOpens(opening, late), said=opening, occasion=occasion)
+    ask_next(d)
+
+
+def pick(d: Desk, keys: tuple[str, ...]) -> str:
+    """A key not used in the last eight weeks; a different start for each client and week, without chance."""
+    start = (d.facts.client_id * 7 + d.today.toordinal() // 7) % len(keys)
+    turned = keys[start:] + keys[:start]
+    return next((k for k in turned if k not in d.facts.said), turned[0])
+
+
+def ask_next(d: Desk) -> None:
+    """Put the next question of the agenda, or close the check-in."""
+    if not d.state.agenda:
+        close(d)
+        return
+    key, *rest = d.state.agenda
+    measure = MEASURES[key]
+    if measure.kind is Kind.FUNCTION and d.state.gate_passed != d.today:
+        d.ask(Gate())
+        d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
+        return
+    d.become(agenda=tuple(rest))
+    if key == "blood_pressure":
+        open_pressure_week(d)
+        ask_next(d)
+        return
+    ask(d, measure)
+
+
+def ask(d: Desk, measure: Measure, tries: int = 0) -> None:
+    """Put one question."""
+    d.ask(Awaiting(measure.key, tries))
+    if measure.key == "own_question":
+        d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
+        return
+    first = not d.facts.of(measure.key)
+    d.say(m.Ask(measure.key, d.unit(measure), first, measure.protocol.attempts), *buttons(d, measure))
+
+
+def buttons(d: Desk, measure: Measure) -> Rows:
+    """The buttons under a question: quick answers, help, and a way out."""
+    out = (Choice("later", "later"), Choice("skip", "skip"))
+    if measure.kind is Kind.RATING:
+        return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in range(11)), width=6), out)
+    if measure.kind is Kind.ACTIVITY:
+        return (out,)
+    how = [Choice("how", f"how:{measure.key}")]
+    if measure.protocol.timers:
+        how.append(Choice("time_it", f"time:{measure.key}"))
+    return (tuple(how), out)
+
+
+def open_pressure_week(d: Desk) -> None:
+    """Start a home series tomorrow: two prompts a day for seven days."""
+    first = d.today + timedelta(days=1)
+    last = first + timedelta(days=PRESSURE_DAYS - 1)
+    d.become(pressure=PressureWeek(first, last))
+    for prompt in schedule.pressure_prompts(first, PRESSURE_DAYS, d.facts.zone):
+        d.do(Wake("pressure", prompt.at, f"{prompt.number}{'e' if prompt.evening else 'm'}"))
+    end = schedule.instant(last + timedelta(days=1), schedule.MORNING, d.facts.zone)
+    d.do(Wake("pressure_end", end))
+    d.say(
+        m.PressureWeekOpens(schedule.MORNING, schedule.EVENING, last),
+        (Choice("how", "how:blood_pressure"), Choice("not_today", "pressure:stop")),
+    )
+
+
+def close(d: Desk) -> None:
+    """All asked for today is answered, skipped or put off."""
+    answered = d.state.day is not None
+    d.ask(None)
+    d.become(day=None)
+    if not answered:
+        return
+    d.do(Unwake("follow_up"))
+    praise = pick(d, PRAISES)
+    d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
+    following = d.next_slot()
+    if following is not None:
+        d.say(m.CheckInDone(following), (Choice("progress", "set:progress"), Choice("source", "src")))
+
+
+def kept_in_a_row(d: Desk) -> int:
+    """Check-ins answered without a gap, this one included, as far as the last twelve weeks tell."""
+    days = sorted({d.facts.local(r.taken_at).date() for r in d.facts.of("energy")}, reverse=True)
+    count, last = 1, d.today
+    for day in days:
+        if day == last:
+            continue
+        if last - day > timedelta(days=10):
+            break
+        count, last = count + 1, day
+    return count
+
+
+def note_answer(d: Desk) -> None:
+    """Something of this check-in was answered: the slot is kept and nobody needs to be reminded."""
+    if d.state.day is not None:
+        d.do(Answered(d.state.day.isoformat()))

@@ -1,0 +1,90 @@
+"""Timed counts that we run: a pulse in 15, 30 or 60 seconds, chair stands in 30, a walk in 360, an open stopwatch."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from decimal import Decimal
+
+from core.dialogue import answers, checkin, messages as m
+from core.dialogue.effects import Choice
+from core.dialogue.enrolment import whole_numbers
+from core.dialogue.events import Text
+from core.dialogue.outcome import Desk
+from core.dialogue.states import Awaiting, Counting, StopwatchDone
+from core.measures import MEASURES
+from core.measures.shape import Measure, Understood
+from core.quantity import Unit, half_up
+
+LONGEST = timedelta(minutes=40)  # a stopwatch forgotten for longer measured nothing
+
+
+def offer(d: Desk, measure: Measure) -> None:
+    """Choose how long to count, or start the stopwatch."""
+    seconds = measure.protocol.timers
+    d.ask(Awaiting(measure.key))
+    if seconds == (0,):
+        d.say(m.CountReady(measure.key, seconds), (Choice("start", f"count:{measure.key}:0"),))
+        return
+    row = tuple(Choice("seconds", f"count:{measure.key}:{s}", str(s)) for s in seconds)
+    d.say(m.CountReady(measure.key, seconds), row, (Choice("i_have_number", "have"),))
+
+
+def start(d: Desk, measure: Measure, seconds: int, at: datetime) -> None:
+    """Go. The stop is queued now for its very second, so a busy minute cannot make it late."""
+    if seconds not in measure.protocol.timers and not (measure.key == "resting_heart_rate" and seconds == 60):
+        checkin.ask(d, measure)
+        return
+    d.ask(Counting(measure.key, seconds, at))
+    if seconds == 0:
+        d.say(m.CountGo(measure.key, 0), (Choice("stop", f"stop:{measure.key}"),))
+        return
+    d.say(m.CountGo(measure.key, seconds))
+    d.say(m.CountStop(measure.key, seconds), after=timedelta(seconds=seconds))
+
+
+def stopped(d: Desk, asking: Counting, at: datetime) -> None:
+    """The stopwatch was stopped."""
+    measure = MEASURES[asking.measure]
+    passed = at - asking.started
+    if not timedelta(0) < passed < LONGEST:
+        checkin.ask(d, measure)
+        return
+    value = half_up(Decimal(str(passed.total_seconds())), 1)
+    if measure.unit is Unit.MINUTE:
+        value = half_up(value / 60, 2)
+    d.ask(StopwatchDone(measure.key, value))
+    d.say(
+        m.StopwatchRead(measure.key, d.shown(measure, value)),
+        (Choice("keep_it", "watch:keep"), Choice("time_again", "watch:again")),
+    )
+
+
+def counted(d: Desk, asking: Counting, event: Text) -> bool:
+    """A bare count after our timer; True when it was one."""
+    measure = MEASURES[asking.measure]
+    if asking.seconds == 0 or measure.key != "resting_heart_rate":
+        return False
+    numbers = whole_numbers(event.text)
+    if len(numbers) != 1 or not 0 < numbers[0] <= 4 * asking.seconds:
+        return False
+    bpm = Decimal(numbers[0]) * 60 / asking.seconds
+    heard = Understood(bpm, Unit.BEATS_PER_MINUTE, said_unit=True, window=asking.seconds)
+    d.ask(Awaiting(measure.key))
+    before = d.asking
+    answers.consider(d, measure, heard, event, asked=True)
+    if d.asking is before:
+        checkin.ask_next(d)
+    return True
+
+
+def watch_answered(d: Desk, asking: StopwatchDone, keep: bool, event_ref: str, at: datetime) -> None:
+    measure = MEASURES[asking.measure]
+    if not keep:
+        offer(d, measure)
+        return
+    d.ask(Awaiting(measure.key))
+    before = d.asking
+    text = Text(at, str(asking.value), event_ref)
+    answers.consider(d, measure, Understood(asking.value, measure.unit), text, asked=True)
+    if d.asking is before:
+        checkin.ask_next(d)

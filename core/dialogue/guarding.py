@@ -1,0 +1,98 @@
+"""What a client hears when a weight comes before its time. The table itself is core.weighing.
+
+Nothing here ever says a number, a direction or a size.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core import weighing
+from core.dialogue import messages as m
+from core.dialogue.effects import Choice, Raise
+from core.dialogue.events import Text
+from core.dialogue.outcome import Desk
+from core.dialogue.states import Setting, Written
+from core.flags import Code, flag
+from core.measures import MEASURES
+from core.measures.shape import Understood
+from core.reading import How, Reading
+from core.weighing import Step
+
+
+def guarded(d: Desk) -> weighing.Guarded:
+    plan = d.facts.plan
+    return weighing.guard(
+        d.weights(),
+        d.now,
+        interval_days=plan.interval("weight"),
+        directed=plan.directed_weighing,
+        in_plan="weight" in plan.measures,
+        zone=d.facts.zone,
+    )
+
+
+def step_for(d: Desk) -> Step:
+    return guarded(d).step
+
+
+def early(d: Desk, heard: Understood, event: Text, step: Step) -> None:
+    """Keep the weight as a side note, and say what the table says."""
+    if step is Step.LEFT_OUT:
+        d.say(m.WeightLeftOut())
+        return
+    found = guarded(d)
+    _keep_side_note(d, heard, event)
+    due = d.due_on("weight", [r for r in d.weights() if r.counts][-1].taken_at)
+    match step:
+        case Step.FIRST:
+            d.say(m.EarlyFirst(due), *_offers(d))
+        case Step.SECOND:
+            d.ask(Setting("early_reason", "", d.asking))
+            d.say(m.EarlySecond(due, d.facts.coach_name), (_word(d),))
+        case _:
+            d.say(m.EarlyOften(d.facts.coach_name), (_word(d),))
+            d.do(Raise(flag(Code.WEIGHING_OFTEN, d.now, "weight", count=Decimal(found.attempts))))
+
+
+def _keep_side_note(d: Desk, heard: Understood, event: Text) -> None:
+    from core.dialogue.answers import record
+
+    if heard.value not in MEASURES["weight"].bounds.possible:
+        return  # a slip of the finger is no weight; it is answered all the same, and nothing is said of it
+    key = f"{event.ref or event.at.isoformat()}:weight"
+    note = Reading(
+        "weight",
+        heard.value,
+        event.at,
+        as_typed=event.text[:200],
+        unit=heard.unit,
+        how=How.EARLY,
+        key=key,
+    )
+    record(d, note, event.ref)
+    assert d.state.written[-1] == Written(key, event.ref, "weight")
+
+
+def _offers(d: Desk) -> tuple[tuple[Choice, ...], ...]:
+    """Something that is welcome any day: energy, the waist if it is due, or a walk."""
+    from core.dialogue.checkin import is_due
+
+    row = [Choice("energy", "early:energy")]
+    if "waist" in d.facts.plan.measures and is_due(d, "waist", d.today):
+        row.append(Choice("waist", "early:waist"))
+    row.append(Choice("walk", "early:walk"))
+    return (tuple(row),)
+
+
+def _word(d: Desk) -> Choice:
+    return Choice("word_to_coach", "word", d.facts.coach_name)
+
+
+def taken_back(d: Desk) -> None:
+    """A correction or an undo of an early weight: fine, and nothing is counted."""
+    official = [r for r in d.weights() if r.counts]
+    if official:
+        d.say(m.EarlyTaken(d.due_on("weight", official[-1].taken_at)))
+    else:
+        d.say(m.Undone("weight"))

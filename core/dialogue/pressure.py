@@ -1,0 +1,108 @@
+"""A home blood-pressure week: two prompts a day, two readings a prompt, then the mean of the days after the first."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime, timedelta
+
+from core.dialogue import messages as m
+from core.dialogue.effects import Choice, Unwake
+from core.dialogue.events import Woke
+from core.dialogue.outcome import Desk
+from core.dialogue.states import Awaiting
+from core.measures import MEASURES
+from core.quantity import half_up
+from core.reading import Reading
+from core.series import SeriesMean, TooFewDays, mean_of
+
+MEASURE = "blood_pressure"
+READINGS_A_PROMPT = 2
+DAYS_NEEDED = 4
+PROMPT_GOES_STALE = timedelta(hours=3)
+
+
+def prompted(d: Desk, event: Woke) -> None:
+    """A morning or evening prompt. One that comes hours late would only confuse: it is left out."""
+    week = d.state.pressure
+    if week is None or event.late_by > PROMPT_GOES_STALE:
+        return
+    day, evening = int(event.mark[:-1]), event.mark.endswith("e")
+    d.become(pressure=replace(week, day=day, evening=evening, taken=0))
+    if d.asking is None:
+        d.ask(Awaiting(MEASURE))
+    d.say(
+        m.PressurePrompt(day, evening),
+        (Choice("how", f"how:{MEASURE}"), Choice("skip", "skip")),
+        occasion=f"pressure/{d.facts.client_id}/{week.first.isoformat()}/{event.mark}",
+    )
+
+
+def kept(d: Desk, reading: Reading) -> None:
+    """Acknowledge one reading: ask for the second, or close the prompt."""
+    week = d.state.pressure
+    if week is None:
+        d.say(m.Kept(MEASURE, d.shown(MEASURES[MEASURE], reading.value), reading.second))
+        return
+    taken = week.taken + reading.attempts
+    d.become(pressure=replace(week, taken=taken))
+    if taken < READINGS_A_PROMPT and reading.second is not None:
+        d.ask(Awaiting(MEASURE, tries=0, so_far=(reading.value,)))
+        d.say(m.PressureAgain(half_up(reading.value, 0), half_up(reading.second, 0)))
+        return
+    day = (d.today - week.first).days + 1
+    d.ask(None)
+    d.say(m.PressureKept(max(day, 1), max((week.last - d.today).days, 0)))
+    if d.today >= week.last and week.evening:
+        finish(d)
+
+
+def series_of_week(d: Desk) -> tuple[Reading, ...]:
+    week = d.state.pressure
+    if week is None:
+        return ()
+    return tuple(r for r in d.facts.of(MEASURE) if d.facts.local(r.taken_at).date() >= week.first)
+
+
+def finish(d: Desk) -> None:
+    """Close the week: the mean with its band and verdict, or say kindly that it was too few days."""
+    from core.dialogue import answers
+
+    readings = series_of_week(d)
+    d.do(Unwake("pressure"), Unwake("pressure_end"))
+    if isinstance(d.asking, Awaiting) and d.asking.measure == MEASURE:
+        d.ask(None)
+    found = mean_of(readings, d.facts.zone) if readings else TooFewDays(0)
+    d.become(pressure=None)
+    if isinstance(found, TooFewDays):
+        d.say(m.PressureTooFew(found.days, DAYS_NEEDED))
+        return
+    assert isinstance(found, SeriesMean)
+    measure = MEASURES[MEASURE]
+    d.say(m.PressureWeekDone(half_up(found.systolic, 0), half_up(found.diastolic, 0), found.used_days, found.used))
+    assessment = answers.assessed(d, measure, readings[-1])
+    answers.raise_flags(d, measure, readings[-1], assessment)
+    if (band := answers.band_for(d, measure, readings[-1], assessment)) is not None:
+        d.say(band)
+        d.become(sources=(band.source,))
+    if assessment.verdict is not None:
+        d.say(answers.verdict_said(d, measure, assessment))
+    _picture(d, readings)
+
+
+def _picture(d: Desk, readings: tuple[Reading, ...]) -> None:
+    from core.chart import pressure_week
+
+    d.say(m.Picture(pressure_week(readings, d.facts.zone)))
+
+
+def week_over(d: Desk, at: datetime) -> None:
+    """The morning after the last day: close the week whatever came."""
+    if d.state.pressure is not None:
+        finish(d)
+
+
+def stop(d: Desk) -> None:
+    """The client does not want the week."""
+    d.do(Unwake("pressure"), Unwake("pressure_end"))
+    d.become(pressure=None)
+    d.say(m.Skipped(MEASURE))

@@ -1,0 +1,160 @@
+"""Safety first: red-flag words at any point, the gate before function tests, severe readings.
+
+Recognition errs to caution, names no diagnosis, says what public guidance says, and tells the coach at once.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.dialogue import checkin, messages as m
+from core.dialogue.effects import Choice, Raise
+from core.dialogue.outcome import Desk
+from core.dialogue.states import AlarmAsked, Awaiting, Gate, Repeating
+from core.emergency import number_for
+from core.flags import Code, flag
+from core.language import Level
+from core.language.red_flags import Alarm
+from core.measures import MEASURES
+from core.measures.shape import Kind, Measure
+from core.reading import Reading
+from core.series import Level as PressureLevel
+from core.series import level
+
+PULSE_HIGH, PULSE_LOW = Decimal(120), Decimal(40)  # "over 120 or under 40": body.md 3.1, NHS-derived page
+
+
+def number(d: Desk) -> str:
+    return number_for(d.facts.country)
+
+
+# --- words ------------------------------------------------------------------------------------------------------
+
+
+def alarmed(d: Desk, alarm: Alarm) -> None:
+    """A sign was named. Sure: say what to do. Perhaps past, or another person's: ask once."""
+    if not alarm.certain:
+        back = d.asking if not isinstance(d.asking, AlarmAsked) else d.asking.back
+        d.ask(AlarmAsked(alarm.sign, alarm.level.value, back))
+        d.say(m.AskAlarm(alarm.sign), (Choice("alarm_yes", "alarm:yes"), Choice("alarm_no", "alarm:no")))
+        return
+    act(d, alarm.sign, alarm.level)
+
+
+def act(d: Desk, sign: str, urgency: Level) -> None:
+    """Advice for a sign, the coach told; function tests of today are off."""
+    match urgency:
+        case Level.EMERGENCY if sign == "despair":
+            d.say(m.Despair(number(d)))
+        case Level.EMERGENCY:
+            d.say(m.Emergency(sign, number(d)))
+        case Level.SAME_DAY:
+            d.say(m.SameDay(sign, number(d)))
+        case Level.STOP_REST:
+            d.say(m.StopAndRest(sign, number(d)))
+        case _:
+            d.say(m.EatingWorry(d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
+    d.do(Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
+    d.say(m.CoachTold(d.facts.coach_name))
+    call_off_tests(d)
+
+
+def call_off_tests(d: Desk) -> None:
+    """No function test today; the open question is dropped, other questions wait for a plain word."""
+    resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not Kind.FUNCTION)
+    d.become(asking=None, agenda=resting, gate_passed=None)
+
+
+def alarm_answered(d: Desk, asking: AlarmAsked, now_yes: bool) -> None:
+    if now_yes:
+        act(d, asking.sign, Level(asking.level))
+        return
+    d.say(m.StoodDown())
+    d.ask(asking.back)  # type: ignore[arg-type]
+    if isinstance(asking.back, Awaiting):
+        checkin.ask(d, MEASURES[asking.back.measure])
+
+
+# --- the gate ---------------------------------------------------------------------------------------------------
+
+
+def ask_signs(d: Desk) -> None:
+    d.ask(Gate(signs=True))
+    d.say(m.GateSigns(), (Choice("signs_none", "gate:none"), Choice("signs_some", "gate:some")))
+
+
+def gate_answered(d: Desk, asking: Gate, fine: bool) -> None:
+    """Both answers must be fine; else no test today, plain advice, and the coach is told."""
+    if not fine:
+        d.say(m.GateStopped(number(d), d.facts.coach_name))
+        d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_signs" if asking.signs else "gate_unwell")))
+        call_off_tests(d)
+        checkin.ask_next(d)
+    elif asking.signs:
+        d.become(gate_passed=d.today, asking=None)
+        checkin.ask_next(d)
+    else:
+        ask_signs(d)
+
+
+# --- severe readings --------------------------------------------------------------------------------------------
+
+
+def after_reading(d: Desk, measure: Measure, reading: Reading) -> bool:
+    """Deal with a severe pressure or pulse at once; True when the conversation now belongs to it."""
+    if measure.key == "blood_pressure":
+        return _pressure(d, reading)
+    if measure.key == "resting_heart_rate":
+        return _pulse(d, reading)
+    return False
+
+
+def _pressure(d: Desk, reading: Reading) -> bool:
+    from core.dialogue.answers import raise_flags
+
+    found = level(reading.value, reading.second or Decimal(0))
+    repeating = isinstance(d.asking, Repeating) and d.asking.measure == "blood_pressure"
+    if found is PressureLevel.SEVERE:
+        if not repeating:
+            raise_flags(d, MEASURES["blood_pressure"], reading)
+            d.ask(Repeating("blood_pressure", reading.key))
+            d.say(m.PressureRepeat(number(d)), (Choice("how", "how:blood_pressure"),))
+            return True
+        raise_flags(d, MEASURES["blood_pressure"], reading)
+        d.ask(None)
+        d.say(m.PressureSevere(number(d)))
+        d.say(m.CoachTold(d.facts.coach_name))
+        return True
+    if repeating:
+        d.ask(None)
+        d.say(m.PressureSettled())
+        raise_flags(d, MEASURES["blood_pressure"], reading)
+        return True
+    if found is PressureLevel.LOW:
+        d.say(m.PressureLow(number(d)))
+    return False
+
+
+def _pulse(d: Desk, reading: Reading) -> bool:
+    from core.dialogue.answers import raise_flags
+
+    repeating = isinstance(d.asking, Repeating) and d.asking.measure == "resting_heart_rate"
+    if reading.value > PULSE_HIGH or reading.value < PULSE_LOW:
+        raise_flags(d, MEASURES["resting_heart_rate"], reading)
+        if not repeating:
+            d.ask(Repeating("resting_heart_rate", reading.key))
+            d.say(m.PulseRepeat(number(d)), (Choice("time_it", "count:resting_heart_rate:60"),))
+            return True
+        d.ask(None)
+        d.say(m.PulseAdvice(number(d)))
+        d.say(m.CoachTold(d.facts.coach_name))
+        checkin.ask_next(d)
+        return True
+    return False
+
+
+def unwell(d: Desk) -> None:
+    """"I do not feel well": no test today, ask about signs, and leave the rest for another day."""
+    d.say(m.GateStopped(number(d), d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
+    d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
+    call_off_tests(d)

@@ -1,0 +1,86 @@
+"""The weighing guard, as one table. Common practice of the trade; the sizes (28 days, 3, 14) are the design's own.
+
+Weight swings by about half a kilogram from day to day (core.references.weight_variation), so a weighing between two
+weigh-ins says little and can cost heart. A reading before its time is early: it is kept as a side note, never
+scored, charted or commented on, and its size and direction are never hinted at.
+
+| in one cycle                                      | step    | what the client hears                        | flag           |
+|---------------------------------------------------|---------|----------------------------------------------|----------------|
+| due, or within 3 days of it, or no weight yet     | WELCOME | the usual answer                             |                |
+| directed weighing: a clinician asked for it       | DIRECTED| the usual answer                             |                |
+| weight is left out of the plan                    | LEFT_OUT| it is not kept, and how to bring it back     |                |
+| first early attempt                               | FIRST   | thanks, why we wait, the date, an offer      |                |
+| second                                            | SECOND  | warmer: what made today a day to check?      |                |
+| third within 14 days, or two in one day           | OFTEN   | no more numbers: a talk helps, and with whom | weighing often |
+
+A correction (an edit, "undo", "I meant 82.4") is not an attempt. A cycle runs from one official weight to the next.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta, tzinfo
+from enum import StrEnum
+
+from core import schedule
+from core.reading import How, Reading
+
+OFTEN_WITHIN = timedelta(days=14)
+OFTEN_COUNT = 3
+OFTEN_IN_ONE_DAY = 2
+
+
+class Step(StrEnum):
+    WELCOME = "welcome"
+    DIRECTED = "directed"
+    LEFT_OUT = "left_out"
+    FIRST = "first"
+    SECOND = "second"
+    OFTEN = "often"
+
+
+EARLY = frozenset({Step.FIRST, Step.SECOND, Step.OFTEN})
+
+
+@dataclass(frozen=True, slots=True)
+class Guarded:
+    """step: a row of the table.  attempts: early attempts of this cycle, this one included.
+    opens: local date from which a weight is official again; None when it is welcome now."""
+
+    step: Step
+    attempts: int = 0
+    opens: date | None = None
+
+
+def guard(
+    weights: tuple[Reading, ...],
+    now: datetime,
+    *,
+    interval_days: int,
+    directed: bool,
+    in_plan: bool,
+    zone: tzinfo,
+) -> Guarded:
+    """Read the table for a weight that arrives at `now` without being asked for.
+
+    weights: this client's weights, side notes included, oldest first.  zone: whose days "one day" means.
+    """
+    if directed:
+        return Guarded(Step.DIRECTED)
+    if not in_plan:
+        return Guarded(Step.LEFT_OUT)
+    official = [r for r in weights if r.counts]
+    if not official:
+        return Guarded(Step.WELCOME)
+    opens = schedule.opens_on("weight", official[-1].taken_at, interval_days, zone)
+    if now.astimezone(zone).date() >= opens:
+        return Guarded(Step.WELCOME)
+    early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > official[-1].taken_at]
+    attempts = [*early, now]
+    recent = sum(now - at <= OFTEN_WITHIN for at in attempts)
+    today = sum(at.astimezone(zone).date() == now.astimezone(zone).date() for at in attempts)
+    if recent >= OFTEN_COUNT or today >= OFTEN_IN_ONE_DAY:
+        step = Step.OFTEN
+    else:
+        step = Step.FIRST if len(attempts) == 1 else Step.SECOND
+    return Guarded(step, len(attempts), opens)
