@@ -34,7 +34,7 @@ VITAL_SIGN = Source(
     note="the classes were read; the 2012 paper's title from memory",
 )
 SOURCES = (SOURCE, EQUIVALENCE, VITAL_SIGN)
-ADULTS = range(18, 120)
+YOUNGEST = 18  # years: the guideline has other advice for children
 LEAST, MOST = Decimal(150), Decimal(300)  # moderate minutes a week
 STRENGTH_DAYS = 2  # a week, at least
 VIGOROUS_COUNTS = 2

@@ -1,0 +1,62 @@
+"""Aerobic capacity estimated from the one-mile walk (Kline 1987). Derived; ml/kg/min; higher is better.
+
+Always shown with its error: the standard error of the estimate is 5 ml/kg/min, so two thirds of people are
+within 5 of it. That is an error between people, not between two walks of one person: it judges no change.
+Not with a medicine that slows the pulse: the equation would praise the medicine.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from decimal import Decimal
+
+from core.client import Caution, Profile
+from core.measures.placing import age_at
+from core.measures.shape import Better, Bounds, Kind, Measure, Score, Scores
+from core.quantity import Range, Unit
+from core.reading import Reading
+from core.references import kline_1987 as kline
+
+D = Decimal
+KEY = "aerobic_estimate"
+
+
+def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
+    """The estimate at the instant of the walk; None when anything it needs is unknown, or the age outside
+    30-69.
+    """
+    walk, weight = newest.get("walk_mile"), newest.get("weight")
+    if walk is None or walk.second is None or weight is None or profile.sex is None:
+        return None
+    if Caution.RATE_LIMITING_MEDICINE in profile.cautions:
+        return None
+    age = age_at(walk, profile)
+    if age is None:
+        return None
+    estimate = kline.aerobic_capacity(profile.sex, age, weight.value, walk.value, walk.second)
+    if estimate is None:
+        return None
+    unit = Unit.MILLILITRE_PER_KILOGRAM_MINUTE
+    return replace(walk, measure=KEY, value=estimate, second=None, unit=unit, window=None, id=None)
+
+
+def score(reading: Reading, profile: Profile) -> Scores:
+    """No band: the range in which two thirds of such estimates are right."""
+    error = kline.STANDARD_ERROR
+    figures = (("low", reading.value - error), ("high", reading.value + error), ("error", error))
+    return (Score("estimate", kline.SOURCE, figures=figures, notes=("estimate_has_error",)),)
+
+
+AEROBIC_ESTIMATE = Measure(
+    key=KEY,
+    kind=Kind.DERIVED,
+    unit=Unit.MILLILITRE_PER_KILOGRAM_MINUTE,
+    better=Better.HIGHER,
+    places=1,
+    bounds=Bounds(possible=Range(D(-20), D(90)), usual=Range(D(10), D(65))),
+    score=score,
+    derived_from=("walk_mile", "weight"),
+    derive=derive,
+    sources=(kline.SOURCE,),
+)

@@ -1,0 +1,108 @@
+"""Four-stage balance: feet together, half heel-to-toe, heel-to-toe (tandem), one leg. Higher is better.
+
+Value   seconds held over all four stages together, 0 to 40 to 0.1 s. A stage counts up to 10 s and the next
+        is tried only after 10 s are held, so one number says both the stage and the seconds: 27.4 is 7.4 s of
+tandem. Scored  by the tandem alone: less than 10 s there, that is less than 30 in all, goes with a raised
+risk (CDC). No error of measurement was found in a text (retest ICC only 0.58), so a change is shown and never
+judged.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+from itertools import takewhile
+from typing import TYPE_CHECKING
+
+from core.client import Profile
+from core.language import Role, lexicon_of, plain
+from core.language.amounts import amounts
+from core.language.tokens import tokens
+from core.measures.cautions import STANDING
+from core.measures.parsing import quantity_in
+from core.measures.scoring import in_ages, rounded, split
+from core.measures.shape import Better, Bounds, Kind, Measure, Misunderstood, Protocol, Scores, Understood
+from core.quantity import Dimension, Range, Unit, half_up
+from core.reading import Reading
+from core.references import four_stage_balance_cdc as cdc
+
+if TYPE_CHECKING:
+    from core.language import Words
+
+D = Decimal
+STAGES = ("together", "semi_tandem", "tandem", "one_leg")
+FULL = D(10)  # s a stage
+TANDEM = STAGES.index("tandem")
+
+_hear_total = quantity_in(Unit.SECOND)
+
+
+def total(holds: Sequence[Decimal]) -> Decimal:
+    """Seconds that count, from the seconds of each stage tried: up to 10 each, and nothing after one cut
+    short.
+
+    >>> total([Decimal(10), Decimal(12), Decimal("7.4"), Decimal(10)])
+    Decimal('27.4')
+    """
+    rounded_holds = [min(half_up(hold, 1), FULL) for hold in holds[: len(STAGES)]]
+    held = list(takewhile(lambda hold: hold == FULL, rounded_holds))
+    return sum(rounded_holds[: len(held) + 1], D(0))
+
+
+def held_in(stage: int, seconds: Decimal) -> Decimal:
+    """Seconds of that stage (0 first) within a total."""
+    return max(D(0), min(FULL, seconds - stage * FULL))
+
+
+def understand(text: str, words: Words, prefer: Unit | None) -> Understood | Misunderstood:
+    """Hear either the total, or two to four numbers: the seconds of each stage in order."""
+    toks = tokens(plain(text), lexicon_of(words))
+    found = amounts(toks, Dimension.TIME)
+    seconds = all(h.unit in (None, Unit.SECOND) and not (h.foreign or h.minus) for h in found)
+    other = any(t.junk or t.text == "?" or t.has(Role.RANGE) or t.has(Role.CHANGE) for t in toks)
+    if 2 <= len(found) <= len(STAGES) and seconds and not other:
+        said = any(h.unit is Unit.SECOND for h in found)
+        return Understood(total([h.value for h in found]), Unit.SECOND, said_unit=said)
+    return _hear_total(text, words, prefer)
+
+
+def score(reading: Reading, profile: Profile) -> Scores:
+    """Compare the seconds heel to toe with the cut of the CDC."""
+    tandem = held_in(TANDEM, rounded(reading, 1))
+    steady = not cdc.raised_risk(tandem)
+    return (
+        in_ages(reading, profile, cdc.AGES, cdc.SOURCE)
+        or split(cdc.SOURCE, cdc.TANDEM_UNDER, steady, ("raised_risk", "usual_risk")),
+    )
+
+
+FOUR_STAGE_BALANCE = Measure(
+    key="four_stage_balance",
+    kind=Kind.FUNCTION,
+    unit=Unit.SECOND,
+    units=(Unit.SECOND,),
+    places=1,
+    better=Better.HIGHER,
+    bounds=Bounds(possible=Range(D(0), D(40)), usual=Range(D(10), D(40))),
+    protocol=Protocol(
+        prepare=("something_solid_within_reach", "hard_floor", "footwear_as_last_time", "somebody_close"),
+        technique=(
+            "feet_side_by_side",
+            "instep_at_big_toe",
+            "heel_to_toe",
+            "one_leg",
+            "eyes_open",
+            "hold_10_s_each",
+            "next_only_after_10_s",
+            "add_up_the_seconds",
+            "stop_if_unsteady",
+        ),
+        keep_same=("footwear", "floor"),
+        helper=True,
+        timers=(10,),
+    ),
+    understand=understand,
+    score=score,
+    must_not=STANDING,
+    sources=(cdc.SOURCE,),
+)

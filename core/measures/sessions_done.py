@@ -1,0 +1,34 @@
+"""Exercise sessions done in the past week. Higher is better, up to what the coach has planned; never
+scored.
+"""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from decimal import Decimal
+
+from core.measures.parsing import count
+from core.measures.shape import Better, Bounds, Kind, Measure, Protocol
+from core.quantity import Range, Unit
+from core.sources import Seen, Source
+
+D = Decimal
+SOURCE = Source(
+    key="sessions_done",
+    cite="Counting the sessions of a week; common practice.",
+    population="anyone who exercises by a plan",
+    seen=Seen.COMMON_PRACTICE,
+)
+
+SESSIONS_DONE = Measure(
+    key="sessions_done",
+    kind=Kind.ACTIVITY,
+    unit=Unit.SESSION,
+    units=(Unit.SESSION,),
+    better=Better.HIGHER,
+    bounds=Bounds(possible=Range(D(0), D(28)), usual=Range(D(0), D(10))),
+    protocol=Protocol(technique=("past_seven_days", "a_shortened_session_counts")),
+    understand=count(Unit.SESSION),
+    retest=timedelta(days=7),
+    sources=(SOURCE,),
+)
