@@ -1,0 +1,62 @@
+"""The few statements that SQLite and PostgreSQL write differently, or only with a construct of their own."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from sqlalchemy import Connection, CursorResult, Insert, Select, Table, TextClause
+from sqlalchemy.dialects import postgresql, sqlite
+
+Row = Mapping[str, Any]
+
+_prepared: dict[tuple[str, object], Insert] = {}
+
+
+def insert_new(conn: Connection, table: Table, rows: Sequence[Row], unique: tuple[str, ...]) -> int:
+    """Insert rows, leaving out those whose `unique` columns are there already; how many went in.
+
+    Any other broken constraint raises. Every row must have the same keys.
+    """
+    if not rows:
+        return 0
+    name = (conn.dialect.name, (table.name, unique))
+    statement = _prepared.get(name)
+    if statement is None:
+        made = postgresql.insert(table) if conn.dialect.name == "postgresql" else sqlite.insert(table)
+        statement = _prepared[name] = made.on_conflict_do_nothing(index_elements=unique)
+    result: CursorResult[Any] = conn.execute(statement, rows)
+    return result.rowcount
+
+
+def upsert(
+    conn: Connection,
+    table: Table,
+    rows: Sequence[Row],
+    unique: tuple[str, ...],
+    update: tuple[str, ...],
+    also: Mapping[str, object] | None = None,
+    where: TextClause | None = None,
+) -> None:
+    """Insert rows; of those that exist, set the `update` columns to the new values and `also` to fixed ones.
+
+    where: of the partial unique index that decides, if it is one. Every row must have the same keys.
+    """
+    if not rows:
+        return
+    name = (conn.dialect.name, (table.name, unique, update, tuple(also or ())))
+    statement = _prepared.get(name) if not also else None
+    if statement is None:
+        made = postgresql.insert(table) if conn.dialect.name == "postgresql" else sqlite.insert(table)
+        values: dict[str, Any] = {column: made.excluded[column] for column in update}
+        statement = made.on_conflict_do_update(
+            index_elements=unique, index_where=where, set_={**values, **(also or {})}
+        )
+        if not also:
+            _prepared[name] = statement
+    conn.execute(statement, rows)
+
+
+def skip_locked(statement: Select[Any], of: Table) -> Select[Any]:
+    """Lock the rows of `of` and pass over those another worker holds; SQLite, with one writer, ignores it."""
+    return statement.with_for_update(of=of, skip_locked=True)

@@ -1,0 +1,47 @@
+"""The schema's versions: which one the database has, which one the code wants, and the way up."""
+
+from __future__ import annotations
+
+from importlib.resources import files
+
+from alembic import command
+from alembic.config import Config
+from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from sqlalchemy import Connection, Engine, text
+
+ONE_AT_A_TIME = 7_351_400_100  # any number nobody else uses: the lock two machines starting at once meet at
+
+
+def _config() -> Config:
+    config = Config()
+    config.set_main_option("script_location", str(files("bot.store") / "migrations"))
+    return config
+
+
+def head() -> str:
+    """Return the version the code wants."""
+    newest = ScriptDirectory.from_config(_config()).get_current_head()
+    if newest is None:
+        raise RuntimeError("the migrations are missing from the installation")
+    return newest
+
+
+def _current(conn: Connection) -> str | None:
+    return MigrationContext.configure(conn).get_current_revision()
+
+
+def current(engine: Engine) -> str | None:
+    """Return the version the database has; None when it has no tables yet."""
+    with engine.execution_options(reads=True).connect() as conn:
+        return _current(conn)
+
+
+def upgrade(engine: Engine, to: str = "head") -> None:
+    """Bring the database up in one transaction, if it is not there yet. Safe to run twice at once."""
+    with engine.begin() as conn:  # on SQLite this is BEGIN IMMEDIATE
+        if conn.dialect.name == "postgresql":
+            conn.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": ONE_AT_A_TIME})
+        config = _config()
+        config.attributes["connection"] = conn
+        command.upgrade(config, to)

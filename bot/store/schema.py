@@ -1,0 +1,429 @@
+"""Every table. Instants are UTC; values are exact decimals as text; structured values are `codec` text.
+
+What must happen once has a unique key here: an update (`inbox.key`), a message (`outbox.occasion`), a reading
+(`readings.client_id, key`), an open flag, a timer, a slot's outcome. NULL means "not yet" or "not said".
+
+Handled inbox rows lose their event; everything of one client goes with its row (ON DELETE CASCADE).
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import (
+    BigInteger,
+    Boolean,
+    Column,
+    Date,
+    ForeignKey,
+    Index,
+    Integer,
+    MetaData,
+    Table,
+    Text,
+    Time,
+    UniqueConstraint,
+    false,
+    text,
+    true,
+)
+
+from bot.store.types import Exact, Instant, Key, Typed
+
+metadata = MetaData(
+    naming_convention={
+        "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+        "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+        "fk": "fk_%(table_name)s_%(column_0_name)s",
+        "pk": "pk_%(table_name)s",
+    }
+)
+
+PENDING = text("status = 'pending'")  # the hot part of inbox and outbox
+
+
+def key() -> Column[int]:
+    return Column("id", Key, primary_key=True, autoincrement=True)
+
+
+def of_client(**options: Any) -> Column[int]:
+    return Column("client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), nullable=False, **options)
+
+
+def count(name: str) -> Column[int]:
+    return Column(name, Integer, nullable=False, server_default=text("0"))
+
+
+def words_of(name: str) -> Column[str]:
+    return Column(name, Typed, nullable=False, server_default=text("''"))
+
+
+def code(name: str) -> Column[str]:
+    return Column(name, Text, nullable=False, server_default=text("''"))
+
+
+# --- who ---------------------------------------------------------------------------------------------------
+
+people = Table(  # a private chat has one person, and a person one role
+    "people",
+    metadata,
+    key(),
+    Column("chat_id", BigInteger, nullable=False, unique=True),
+    Column("role", Text, nullable=False),  # "client", "coach", "organiser"
+    words_of("name"),
+    Column("language", Text, nullable=False, server_default=text("'en'")),
+    Column("zone_name", Text),  # of staff; a client's is in clients
+    Column("reachable", Boolean, nullable=False, server_default=true()),
+    Column("created_at", Instant, nullable=False),
+    sqlite_autoincrement=True,
+)
+
+coaches = Table(
+    "coaches",
+    metadata,
+    key(),
+    Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), unique=True),
+    words_of("name"),
+    Column("weekday", Integer),  # of the digest, Monday 0; no slot, no digest
+    Column("at", Time),
+    Column("zone_name", Text),
+    Column("next_digest_at", Instant, index=True),
+    Column("quiet_nights", Boolean, nullable=False, server_default=true()),
+    Column("settings", Text),
+    Column("created_at", Instant, nullable=False),
+    Column("left_at", Instant),
+    sqlite_autoincrement=True,
+)
+
+organisers = Table(
+    "organisers",
+    metadata,
+    key(),
+    Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), unique=True),
+    words_of("name"),
+    Column("created_at", Instant, nullable=False),
+    sqlite_autoincrement=True,
+)
+
+clients = Table(
+    "clients",
+    metadata,
+    key(),
+    Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), unique=True),  # NULL: not joined
+    Column("coach_id", Key, ForeignKey("coaches.id", ondelete="SET NULL"), index=True),  # NULL: cohort only
+    Column("status", Text, nullable=False),
+    words_of("name"),
+    Column("consented_at", Instant),
+    Column("birth_year", Integer),
+    Column("birth_date", Date),
+    Column("sex", Text),
+    Column("stature", Exact),  # cm
+    Column("background", Text),
+    code("cautions"),  # sorted, comma between
+    Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
+    Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
+    Column("weekday", Integer),
+    Column("at", Time),
+    Column("zone_name", Text),
+    Column("plan", Text),  # codec; NULL is the usual plan
+    Column("baseline_since", Instant),  # as in the plan, where a query needs it
+    Column("paused_until", Date),
+    Column("next_due_at", Instant),  # NULL: nothing will come due
+    Column("next_due_day", Date),  # the local date next_due_at belongs to
+    Column("asked", Date),  # last slot date that was asked
+    Column("answered", Date),  # last slot date that got any answer
+    count("missed"),  # slots in a row that were asked and got none
+    Column("created_at", Instant, nullable=False),
+    Column("left_at", Instant),
+    Index("ix_clients_due", "next_due_at", "id"),
+    sqlite_autoincrement=True,
+)
+
+invitations = Table(
+    "invitations",
+    metadata,
+    key(),
+    Column("token_hash", Text, nullable=False, unique=True),  # SHA-256, hex; the token itself is never kept
+    Column("kind", Text, nullable=False),  # "client", "coach", "organiser", "cohort"
+    Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), index=True),
+    words_of("by_name"),
+    words_of("for_name"),
+    Column("plan", Text),
+    Column(
+        "client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True
+    ),  # a client set up before
+    Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), index=True),
+    Column("uses_left", Integer, nullable=False, server_default=text("1")),  # a cohort's link serves many
+    Column("created_at", Instant, nullable=False),
+    Column("expires_at", Instant, nullable=False, index=True),
+    Column("used_at", Instant),
+    Column("revoked_at", Instant),
+    sqlite_autoincrement=True,
+)
+
+# --- the conversation --------------------------------------------------------------------------------------
+
+conversations = Table(
+    "conversations",
+    metadata,
+    Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
+    Column("state", Text, nullable=False),  # codec
+    Column(
+        "invitation_id", Key, ForeignKey("invitations.id", ondelete="SET NULL"), index=True
+    ),  # opened, open yet
+    Column("updated_at", Instant, nullable=False),
+)
+
+inbox = Table(
+    "inbox",
+    metadata,
+    key(),
+    Column("key", Text, nullable=False, unique=True),  # "telegram/<update>", "due/<client>/<date>", ...
+    Column("chat_id", BigInteger, nullable=False),
+    Column("received_at", Instant, nullable=False),
+    Column("event", Text),  # codec; dropped when handled
+    Column("language", Text),  # hints about who wrote; dropped when handled
+    Column("name", Typed),
+    Column("is_group", Boolean, nullable=False, server_default=false()),
+    Column("status", Text, nullable=False, server_default=text("'pending'")),  # "done", "set_aside"
+    count("attempts"),
+    Column("retry_at", Instant),
+    Column("error", Text),
+    Index("ix_inbox_pending", "chat_id", "id", sqlite_where=PENDING, postgresql_where=PENDING),
+    Index("ix_inbox_order", "id", sqlite_where=PENDING, postgresql_where=PENDING),
+    Index("ix_inbox_received", "received_at"),
+    sqlite_autoincrement=True,
+)
+
+outbox = Table(
+    "outbox",
+    metadata,
+    key(),
+    Column("occasion", Text, unique=True),
+    Column("kind", Text, nullable=False, server_default=text("'message'")),  # "drop_buttons", "data"
+    Column("chat_id", BigInteger, nullable=False),
+    Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), index=True),
+    Column("is_group", Boolean, nullable=False, server_default=false()),
+    Column("language", Text),  # where no person says it
+    Column("message", Text),  # codec
+    Column("choices", Text),  # codec
+    code("ref"),  # the platform message a "drop_buttons" is about
+    count("priority"),  # 0 answers somebody who waits, 1 can stand behind those
+    Column("due_at", Instant, nullable=False),  # the order within a chat
+    Column("ready_at", Instant, nullable=False),  # not before: due, a retry, or the end of a lease
+    Column("status", Text, nullable=False, server_default=text("'pending'")),  # "sent", "failed"
+    count("attempts"),
+    Column("claimed_by", Text),
+    Column("error", Text),
+    Column("platform_message_id", Text),
+    Column("created_at", Instant, nullable=False),
+    Column("sent_at", Instant),
+    Index("ix_outbox_ready", "priority", "ready_at", sqlite_where=PENDING, postgresql_where=PENDING),
+    Index("ix_outbox_chat", "chat_id", "due_at", "id", sqlite_where=PENDING, postgresql_where=PENDING),
+    Index("ix_outbox_created", "chat_id", "created_at"),
+    sqlite_autoincrement=True,
+)
+
+wakes = Table(
+    "wakes",
+    metadata,
+    key(),
+    Column("chat_id", BigInteger, nullable=False),
+    Column("purpose", Text, nullable=False),
+    code("mark"),
+    Column("at", Instant, nullable=False, index=True),
+    UniqueConstraint("chat_id", "purpose", "mark"),
+    sqlite_autoincrement=True,
+)
+
+# --- what is known of a client -----------------------------------------------------------------------------
+
+readings = Table(
+    "readings",
+    metadata,
+    key(),
+    of_client(),
+    Column("key", Text, nullable=False),
+    Column("measure", Text, nullable=False),
+    Column("value", Exact, nullable=False),
+    Column("second", Exact),
+    Column("taken_at", Instant, nullable=False),
+    words_of("as_typed"),
+    Column("unit", Text),
+    Column("conditions", Text),  # codec; NULL: all the same
+    Column("how", Text, nullable=False),
+    Column("attempts", Integer, nullable=False, server_default=text("1")),
+    Column("window", Integer),
+    Column("created_at", Instant, nullable=False),
+    Column("corrected_at", Instant),
+    Column("withdrawn_at", Instant),
+    UniqueConstraint("client_id", "key"),
+    Index("ix_readings_time", "client_id", "taken_at"),
+    Index(
+        "ix_readings_counting",
+        "client_id",
+        "measure",
+        "taken_at",
+        sqlite_where=text("withdrawn_at IS NULL AND how <> 'early'"),
+        postgresql_where=text("withdrawn_at IS NULL AND how <> 'early'"),
+    ),
+    sqlite_autoincrement=True,
+)
+
+slots = Table(  # what became of each slot
+    "slots",
+    metadata,
+    of_client(primary_key=True),
+    Column("day", Date, primary_key=True),
+    Column("due_at", Instant, nullable=False),
+    Column("outcome", Text, nullable=False),  # "asked", "answered", "not_asked"
+    Column("answered_at", Instant),
+)
+
+flags = Table(
+    "flags",
+    metadata,
+    key(),
+    of_client(),
+    Column("code", Text, nullable=False),
+    code("measure"),  # "" when the flag is about no one measure
+    Column("severity", Text, nullable=False),
+    Column("evidence", Text),  # codec
+    Column("since", Instant, nullable=False),
+    Column("refreshed_at", Instant, nullable=False),
+    Column("seen_at", Instant),
+    Column("told_at", Instant),
+    Column("cleared_at", Instant),
+    Index(
+        "uq_flags_open",
+        "client_id",
+        "code",
+        "measure",
+        unique=True,
+        sqlite_where=text("cleared_at IS NULL"),
+        postgresql_where=text("cleared_at IS NULL"),
+    ),
+    Index("ix_flags_since", "client_id", "since"),
+    sqlite_autoincrement=True,
+)
+
+goals = Table(
+    "goals",
+    metadata,
+    of_client(primary_key=True),
+    Column("measure", Text, primary_key=True),
+    Column("target", Text, nullable=False),
+    Column("by", Date, nullable=False),
+    Column("set_at", Instant, nullable=False),
+)
+
+said = Table(
+    "said",
+    metadata,
+    of_client(primary_key=True),
+    Column("key", Text, primary_key=True),
+    Column("at", Instant, nullable=False),
+)
+
+notes = Table(
+    "notes",
+    metadata,
+    key(),
+    of_client(index=True),
+    Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), nullable=False, index=True),
+    Column("text", Typed, nullable=False),
+    Column("at", Instant, nullable=False),
+    sqlite_autoincrement=True,
+)
+
+words = Table(  # the thread between a client and their coach
+    "words",
+    metadata,
+    key(),
+    of_client(),
+    Column("coach_id", Key, ForeignKey("coaches.id", ondelete="SET NULL"), index=True),
+    Column("direction", Text, nullable=False),  # "to_coach", "to_client"
+    Column("text", Typed, nullable=False),
+    Column("at", Instant, nullable=False),
+    Index("ix_words_thread", "client_id", "at"),
+    sqlite_autoincrement=True,
+)
+
+templates = Table(  # plans a coach saved
+    "templates",
+    metadata,
+    key(),
+    Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), nullable=False),
+    Column("name", Typed, nullable=False),
+    Column("plan", Text, nullable=False),
+    Column("created_at", Instant, nullable=False),
+    UniqueConstraint("coach_id", "name"),
+    sqlite_autoincrement=True,
+)
+
+# --- cohorts -----------------------------------------------------------------------------------------------
+
+cohorts = Table(
+    "cohorts",
+    metadata,
+    key(),
+    Column("organiser_id", Key, ForeignKey("organisers.id", ondelete="SET NULL"), index=True),
+    Column("coach_id", Key, ForeignKey("coaches.id", ondelete="SET NULL"), index=True),
+    Column("name", Typed, nullable=False),
+    Column("starts", Date, nullable=False),
+    Column("weeks", Integer, nullable=False),
+    Column("weekday", Integer),
+    Column("at", Time),
+    Column("zone_name", Text),
+    Column("counts", Text),  # codec: keys of what is counted
+    Column("language", Text, nullable=False, server_default=text("'en'")),
+    Column("created_at", Instant, nullable=False),
+    Column("closed_at", Instant),
+    sqlite_autoincrement=True,
+)
+
+cohort_members = Table(
+    "cohort_members",
+    metadata,
+    Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), primary_key=True),
+    of_client(primary_key=True, index=True),
+    Column("joined_at", Instant, nullable=False),
+    Column("left_at", Instant),
+)
+
+groups = Table(
+    "groups",
+    metadata,
+    Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
+    Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="SET NULL"), index=True),
+    Column("language", Text),
+    Column("bound_at", Instant),
+    Column("removed_at", Instant),
+)
+
+# --- the works ---------------------------------------------------------------------------------------------
+
+audit = Table(  # who did what to whom; numbers and codes only, so that nothing need be erased
+    "audit",
+    metadata,
+    key(),
+    Column("at", Instant, nullable=False, index=True),
+    Column("actor", Text, nullable=False),  # "operator", "coach/3", "client/17"
+    Column("action", Text, nullable=False),
+    Column("client_id", Key),
+    sqlite_autoincrement=True,
+)
+
+pace = Table(  # the shared send rate: each row is one limit, kept as the instant its next send is free
+    "pace",
+    metadata,
+    Column("key", Text, primary_key=True),  # "all", "chat/<id>", "group/<id>"
+    Column("free_at", Instant, nullable=False),
+)
+
+settings = Table(
+    "settings",
+    metadata,
+    Column("key", Text, primary_key=True),
+    Column("value", Text, nullable=False),
+)

@@ -1,0 +1,61 @@
+"""Column types: instants that are always UTC, decimals that stay exact, text that every database accepts."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from decimal import Decimal
+from typing import Any
+
+from sqlalchemy import BigInteger, DateTime, Dialect, Integer, Text
+from sqlalchemy.types import TypeDecorator
+
+Key = BigInteger().with_variant(Integer, "sqlite")  # SQLite numbers rows by itself only in INTEGER columns
+
+
+class Instant(TypeDecorator[datetime]):
+    """An instant. Refuses a naive datetime; always comes back aware and in UTC."""
+
+    impl = DateTime(timezone=True)
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> datetime | None:
+        if value is None:
+            return None
+        if value.tzinfo is None:
+            raise ValueError("a naive datetime is no instant")
+        value = value.astimezone(UTC)
+        return value.replace(tzinfo=None) if dialect.name == "sqlite" else value
+
+    def process_result_value(self, value: Any, dialect: Dialect) -> datetime | None:
+        if value is None:
+            return None
+        at: datetime = value
+        return at.replace(tzinfo=UTC) if at.tzinfo is None else at.astimezone(UTC)
+
+
+class Exact(TypeDecorator[Decimal]):
+    """A decimal kept digit for digit, as text: 82.40 stays 82.40, and no database rounds it."""
+
+    impl = Text
+    cache_ok = True
+
+    def process_bind_param(self, value: Decimal | None, dialect: Dialect) -> str | None:
+        return None if value is None else str(value)
+
+    def process_result_value(self, value: Any, dialect: Dialect) -> Decimal | None:
+        return None if value is None else Decimal(value)
+
+
+class Typed(TypeDecorator[str]):
+    """What a person typed. Drops what a database or UTF-8 cannot hold: NUL characters and half surrogates."""
+
+    impl = Text
+    cache_ok = True
+
+    def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
+        if value is None or (value.isascii() and "\0" not in value):
+            return value
+        return value.replace("\0", "").encode("utf-8", "replace").decode("utf-8")
+
+    def process_result_value(self, value: Any, dialect: Dialect) -> str | None:
+        return None if value is None else str(value)
