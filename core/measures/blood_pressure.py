@@ -144,6 +144,7 @@ BLOOD_PRESSURE = Measure(
     error=MeasurementError(
         source=body_errors.PRESSURE_SOURCE,
         sem=body_errors.SYSTOLIC_SEM,
+        spread=body_errors.SYSTOLIC_SPREAD,
     ),
     sources=(
         *bp_nice_home.SOURCES,

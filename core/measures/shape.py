@@ -149,6 +149,7 @@ class MeasurementError:
     counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds.
     shared_by_attempts: the error is the swing from day to day, which attempts in one sitting share, so their
     mean is no surer of it (the counting part of a pulse does shrink).
+    spread: SD of this error between people, as a fraction of it, where a paper prints one.
     borrowed_from: whose error this is when nobody measured it in people at home, else "".
     """
 
@@ -157,6 +158,7 @@ class MeasurementError:
     cv: Decimal | None = None
     counted: bool = False
     shared_by_attempts: bool = False
+    spread: Decimal = D(0)
     borrowed_from: str = ""
 
 

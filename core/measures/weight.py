@@ -51,6 +51,7 @@ WEIGHT = Measure(
         source=weight_variation.SOURCE,
         cv=weight_variation.DAY_TO_DAY,
         shared_by_attempts=True,
+        spread=weight_variation.DAY_TO_DAY_SPREAD,
         borrowed_from=weight_variation.SOURCE.population,
     ),
     important=ImportantDifference(

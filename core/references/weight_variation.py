@@ -26,6 +26,7 @@ WEEK_SOURCE = Source(
 SOURCES = (SOURCE, WEEK_SOURCE)
 
 DAY_TO_DAY = D("0.0066")  # coefficient of variation
+DAY_TO_DAY_SPREAD = D("0.24") / D("0.66")  # its SD between people (0.24 %), as a fraction of it
 DAY_TO_DAY_SD = D("0.51")  # kg
 WITHIN_WEEK = D("0.0035")
 
