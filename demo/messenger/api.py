@@ -100,9 +100,7 @@ class BotApi:
                 raise bad_request("chat not found")
             return chat
         if chat.migrated_to is not None:
-            raise bad_request(
-                "group chat was upgraded to a supergroup chat", migrate_to_chat_id=chat.migrated_to
-            )
+            raise bad_request("group chat was upgraded to a supergroup chat", migrate_to_chat_id=chat.migrated_to)
         if chat.bot == "kicked":
             raise forbidden(f"bot was kicked from the {chat.kind} chat")
         if chat.bot != "member":

@@ -201,9 +201,7 @@ def _inline_button(button: Any) -> dict[str, Any]:
     if "callback_data" in button:
         data = button["callback_data"]
         if not isinstance(data, str):
-            raise bad_request(
-                'can\'t parse inline keyboard button: Field "callback_data" must be of type String'
-            )
+            raise bad_request('can\'t parse inline keyboard button: Field "callback_data" must be of type String')
         if not 1 <= len(data.encode()) <= MAX_CALLBACK_DATA:
             raise bad_request("BUTTON_DATA_INVALID")
     elif "url" in button:
@@ -211,9 +209,7 @@ def _inline_button(button: Any) -> dict[str, Any]:
         if not isinstance(url, str) or not _LINK.match(url):
             raise bad_request(f"inline keyboard button URL '{url}' is invalid: Wrong HTTP URL")
     elif not any(kind in button for kind in _OTHER_BUTTONS):
-        raise bad_request(
-            "can't parse inline keyboard button: Text buttons are unallowed in the inline keyboard"
-        )
+        raise bad_request("can't parse inline keyboard button: Text buttons are unallowed in the inline keyboard")
     return button
 
 

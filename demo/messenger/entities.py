@@ -93,7 +93,7 @@ def trimmed(text: str, entities: Sequence[Entity]) -> tuple[str, list[dict[str, 
     kept = text.strip()
     if not entities or kept == text:
         return kept, [dict(entity) for entity in entities]
-    lost = utf16_length(text[: len(text) - len(text.lstrip())])
+    lost = len(text) - len(text.lstrip())  # no space is longer than one unit
     size = utf16_length(kept)
     result = []
     for entity in entities:

@@ -71,15 +71,11 @@ class Hands(ABC):
 
     # Writing and pressing. `chat` is a group's id; None is the private chat with the bot.
 
-    async def send_text(
-        self, user: int, text: str, *, chat: int | None = None, reply_to: int | None = None
-    ) -> int:
+    async def send_text(self, user: int, text: str, *, chat: int | None = None, reply_to: int | None = None) -> int:
         """Send a text and return its message id."""
         return await self.do("send_text", user=user, text=text, chat=chat, reply_to=reply_to)
 
-    async def edit_text(
-        self, user: int, text: str, *, message_id: int | None = None, chat: int | None = None
-    ) -> int:
+    async def edit_text(self, user: int, text: str, *, message_id: int | None = None, chat: int | None = None) -> int:
         """Edit one's own text (the latest, if `message_id` is None); unchanged, it tells the bot nothing."""
         return await self.do("edit_text", user=user, text=text, message_id=message_id, chat=chat)
 
@@ -102,9 +98,7 @@ class Hands(ABC):
         Returns the query's id; "" for a button of the keyboard below the chat, which sends its label as text.
         `forge` sends `data` although no such button exists, as a changed client could.
         """
-        return await self.do(
-            "press", user=user, label=label, data=data, message_id=message_id, chat=chat, forge=forge
-        )
+        return await self.do("press", user=user, label=label, data=data, message_id=message_id, chat=chat, forge=forge)
 
     async def send_file(
         self,
@@ -131,9 +125,7 @@ class Hands(ABC):
             reply_to=reply_to,
         )
 
-    async def send_location(
-        self, user: int, latitude: float, longitude: float, *, chat: int | None = None
-    ) -> int:
+    async def send_location(self, user: int, latitude: float, longitude: float, *, chat: int | None = None) -> int:
         return await self.do("send_location", user=user, latitude=latitude, longitude=longitude, chat=chat)
 
     async def send_contact(
@@ -210,9 +202,7 @@ class Hands(ABC):
 
         Raises: TimeoutError after `timeout` seconds.
         """
-        return await self.do(
-            "wait_for_messages", user=user, count=count, after=after, chat=chat, timeout=timeout
-        )
+        return await self.do("wait_for_messages", user=user, count=count, after=after, chat=chat, timeout=timeout)
 
     async def wait_for_mark(self, seq: int, timeout: float = 10.0) -> None:
         """Wait until the bot's messages have got as far as number `seq`, whoever they are for.

@@ -105,9 +105,7 @@ class People:
         if utf16_length(caption) > MAX_CAPTION:
             raise CannotDo("a caption has up to 1024 characters")
         file = self._world.keep_file(content, filename, mime_type, 800, 600)
-        return self._write(
-            user, chat, reply_to, {"kind": kind, "text": caption, "raw": caption, "file": file}
-        )
+        return self._write(user, chat, reply_to, {"kind": kind, "text": caption, "raw": caption, "file": file})
 
     def send_location(self, user: int, latitude: float, longitude: float, *, chat: int | None = None) -> int:
         place = {"location": {"latitude": latitude, "longitude": longitude}}
@@ -121,9 +119,7 @@ class People:
             contact["user_id"] = of
         return self._write(user, chat, None, {"kind": "contact", "extra": {"contact": contact}})
 
-    def edit_text(
-        self, user: int, text: str, *, message_id: int | None = None, chat: int | None = None
-    ) -> int:
+    def edit_text(self, user: int, text: str, *, message_id: int | None = None, chat: int | None = None) -> int:
         person = self._person(user)
         room = self._room(person, chat)
         if message_id is None:

@@ -92,8 +92,7 @@ def seen(message: Message) -> Seen:
 
 def _rows(rows: list[list[dict[str, Any]]]) -> tuple[tuple[Button, ...], ...]:
     return tuple(
-        tuple(Button(button["text"], button.get("callback_data"), button.get("url")) for button in row)
-        for row in rows
+        tuple(Button(button["text"], button.get("callback_data"), button.get("url")) for button in row) for row in rows
     )
 
 

@@ -114,9 +114,7 @@ class Messenger(Hands):
 
     async def start(self) -> Self:
         """Listen on loopback; `base_url` and `base_file_url` are known from then on."""
-        server = web.Server(
-            self._handle, request_factory=_request, handler_cancellation=True, access_log=None
-        )
+        server = web.Server(self._handle, request_factory=_request, handler_cancellation=True, access_log=None)
         self._runner = web.ServerRunner(server, shutdown_timeout=0.05)
         await self._runner.setup()
         site = web.TCPSite(self._runner, "127.0.0.1", self._port, backlog=1024)
@@ -197,9 +195,7 @@ class Messenger(Hands):
                 case "server_error":
                     code = int(fault.detail.get("code", 502))
                     self.codes[code] += 1
-                    return web.Response(
-                        status=code, text="<html>Bad Gateway</html>", content_type="text/html"
-                    )
+                    return web.Response(status=code, text="<html>Bad Gateway</html>", content_type="text/html")
                 case "reset":
                     return _reset(request)
                 case "too_many":
@@ -253,9 +249,7 @@ class Messenger(Hands):
             body, status = {"result": result}, 200
         except (CannotDo, TimeoutError, TypeError, ValueError) as error:
             body, status = {"error": str(error), "kind": type(error).__name__}, 400
-        return web.Response(
-            body=json.dumps(body, default=pack), status=status, content_type="application/json"
-        )
+        return web.Response(body=json.dumps(body, default=pack), status=status, content_type="application/json")
 
     async def _until(self, true: Callable[[], bool], timeout: float) -> None:
         async with asyncio.timeout(timeout):
@@ -366,9 +360,7 @@ def _refusal(refusal: Refused) -> web.Response:
     answer: dict[str, Any] = {"ok": False, "error_code": refusal.code, "description": refusal.description}
     if refusal.parameters:
         answer["parameters"] = refusal.parameters
-    return web.Response(
-        body=json.dumps(answer).encode(), status=refusal.code, content_type="application/json"
-    )
+    return web.Response(body=json.dumps(answer).encode(), status=refusal.code, content_type="application/json")
 
 
 def _wrong_token(token: str) -> Refused:

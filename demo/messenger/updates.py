@@ -149,12 +149,9 @@ class UpdateQueue:
         """
         if self.webhook_set:
             raise conflict(
-                "can't use getUpdates method while webhook is active; use deleteWebhook to delete"
-                " the webhook first"
+                "can't use getUpdates method while webhook is active; use deleteWebhook to delete the webhook first"
             )
-        self.end_poll(
-            "terminated by other getUpdates request; make sure that only one bot instance is running"
-        )
+        self.end_poll("terminated by other getUpdates request; make sure that only one bot instance is running")
         if offset < 0:
             offset = list(self.pending)[max(len(self.pending) + offset, 0)] if self.pending else 0
         self._confirm_below(offset)

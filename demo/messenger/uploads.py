@@ -24,9 +24,7 @@ def document(world: World, params: Params) -> File:
     return _file(world, params, "document", MAX_FILE, lambda content: (0, 0))
 
 
-def _file(
-    world: World, params: Params, name: str, most: int, measure: Callable[[bytes], tuple[int, int]]
-) -> File:
+def _file(world: World, params: Params, name: str, most: int, measure: Callable[[bytes], tuple[int, int]]) -> File:
     upload: Upload | None = params.files.get(name)
     reference = params.text(name) or ""
     if upload is None and reference.startswith("attach://"):

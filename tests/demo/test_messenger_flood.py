@@ -49,11 +49,13 @@ def test_one_chat_takes_a_short_burst_and_then_a_message_a_second():
 
 def test_who_does_not_wait_is_refused_until_the_wait_is_over():
     clock = Seconds()
-    flood = Flood(clock=clock, burst=1, per_chat=0.25)
-    assert [wait_for(flood, 1) for _ in range(2)] == [0, 4]
-    clock.now += 3.5
-    assert wait_for(flood, 1) == 1
+    flood = Flood(clock=clock, burst=1)
+    assert wait_for(flood, 1) == 0
     clock.now += 0.5
+    assert wait_for(flood, 1) == 1  # told whole seconds, it is held to them
+    clock.now += 0.75
+    assert wait_for(flood, 1) == 1
+    clock.now += 0.25
     assert wait_for(flood, 1) == 0
 
 
@@ -67,6 +69,14 @@ def test_a_group_takes_twenty_messages_in_any_minute():
     assert wait_for(flood, 5) == 0
     clock.now += 40
     assert wait_for(flood, -5) == 0
+
+
+def test_a_groups_minute_is_a_whole_one():
+    clock = Seconds()
+    flood = Flood(clock=clock, burst=20)
+    assert [wait_for(flood, -5) for _ in range(20)] == [0] * 20
+    clock.now += 55
+    assert wait_for(flood, -5) == 5
 
 
 def test_all_chats_together_are_held_to_the_overall_rate():

@@ -43,9 +43,7 @@ def test_a_person_sees_plain_text_buttons_files_and_edits(play):
     async def scene(messenger, bot):
         ada = await opened(messenger)
         mark = await messenger.mark()
-        sent = await bot.send_message(
-            ada, "<b>82.4</b> kg &amp; well", parse_mode="HTML", reply_markup=YES_NO
-        )
+        sent = await bot.send_message(ada, "<b>82.4</b> kg &amp; well", parse_mode="HTML", reply_markup=YES_NO)
         await bot.send_document(ada, b"a,b\n", filename="mine.csv", caption="All of it")
         await sent.edit_text("Kept.")
         text, document = await messenger.wait_for_messages(ada, 2, after=mark)

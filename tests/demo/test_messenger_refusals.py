@@ -35,9 +35,7 @@ SEND = [
     pytest.param({"text": ["a"]}, 'field "text" must be of type String', id="list-as-text"),
     pytest.param({"text": "x" * 4097}, "message is too long", id="too-long"),
     pytest.param({"text": "😀" * 2049}, "message is too long", id="too-long-in-utf16"),
-    pytest.param(
-        {"text": f"<b>{'x' * 4097}</b>", "parse_mode": "HTML"}, "message is too long", id="too-long-parsed"
-    ),
+    pytest.param({"text": f"<b>{'x' * 4097}</b>", "parse_mode": "HTML"}, "message is too long", id="too-long-parsed"),
     pytest.param(
         {"text": "<p>x</p>", "parse_mode": "HTML"},
         'can\'t parse entities: Unsupported start tag "p" at byte offset 0',
@@ -193,10 +191,11 @@ def test_each_method_refuses_what_it_cannot_do(play, ask, method, given, reason)
 @pytest.mark.parametrize(
     ("content", "reason"),
     [
-        (b"not a picture", "Image_process_failed"),
-        (picture(9000, 2000), "Photo_invalid_dimensions"),
-        (picture(2100, 100), "Photo_invalid_dimensions"),
-        (b"", "File must be non-empty"),
+        pytest.param(b"not a picture", "Image_process_failed", id="text"),
+        pytest.param(b"\xff\xd8\xff\xe0\x00\x10JFIF", "Image_process_failed", id="jpeg-cut-short"),
+        pytest.param(picture(9000, 2000), "Photo_invalid_dimensions", id="large"),
+        pytest.param(picture(2100, 100), "Photo_invalid_dimensions", id="thin"),
+        pytest.param(b"", "File must be non-empty", id="empty"),
     ],
 )
 def test_a_photo_must_be_a_picture_of_reasonable_shape(play, content, reason):

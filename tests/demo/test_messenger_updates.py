@@ -189,9 +189,7 @@ def test_a_press_names_its_message_even_when_that_is_gone(play, ask):
         ada = await messenger.create_user("Ada")
         await messenger.open_bot(ada)
         keyboard = {"inline_keyboard": [[{"text": "Yes", "callback_data": "y"}]]}
-        sent = await ask(
-            messenger, "sendMessage", json={"chat_id": ada, "text": "?", "reply_markup": keyboard}
-        )
+        sent = await ask(messenger, "sendMessage", json={"chat_id": ada, "text": "?", "reply_markup": keyboard})
         message_id = sent[1]["result"]["message_id"]
         await messenger.press(ada, data="y")
         await messenger.press(ada, data="forged", message_id=777, forge=True)
