@@ -4,15 +4,16 @@ Weight swings by about half a kilogram from day to day (core.references.weight_v
 weigh-ins says little and can cost heart. A reading before its time is early: it is kept as a side note, never
 scored, charted or commented on, and its size and direction are never hinted at.
 
-| in one cycle                                      | step    | what the client hears                        | flag           |
-|---------------------------------------------------|---------|----------------------------------------------|----------------|
-| due, or within 3 days of it, or no weight yet     | WELCOME | the usual answer                             |                |
-| directed weighing: a clinician asked for it       | DIRECTED| the usual answer                             |                |
-| weight is left out of the plan                    | LEFT_OUT| it is not kept, and how to bring it back     |                |
-| first early attempt                               | FIRST   | thanks, why we wait, the date, an offer      |                |
-| second                                            | SECOND  | warmer: what made today a day to check?      |                |
-| third within 14 days, or two in one day           | OFTEN   | no more numbers: a talk helps, and with whom | weighing often |
+| in one cycle                                | step     | what the client hears                        |
+|---------------------------------------------|----------|----------------------------------------------|
+| due, or in its last 3 days, or no weight yet | WELCOME  | the usual answer                             |
+| directed weighing: a clinician asked for it | DIRECTED | the usual answer                             |
+| weight is left out of the plan              | LEFT_OUT | it is not kept, and how to bring it back     |
+| first early attempt                         | FIRST    | thanks, why we wait, the date, an offer      |
+| second                                      | SECOND   | warmer: what made today a day to check?      |
+| third within 14 days, or two in one day     | OFTEN    | no more numbers: a talk helps, and with whom |
 
+OFTEN also raises the flag "weighing often", with the count.
 A correction (an edit, "undo", "I meant 82.4") is not an attempt. A cycle runs from one official weight to the next.
 """
 

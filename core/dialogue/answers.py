@@ -6,9 +6,11 @@ from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
 
+from core import schedule
 from core.assess import Assessment, assess, derive_all
 from core.change import BEYOND_ERROR, Change
-from core.dialogue import checkin, guarding, messages as m, pressure, safety
+from core.dialogue import checkin, guarding, pressure, safety
+from core.dialogue import messages as m
 from core.dialogue.effects import Amend, Choice, Learn, Lower, Raise, Record, Retract
 from core.dialogue.events import Text
 from core.dialogue.outcome import Desk, rows_of
@@ -84,9 +86,7 @@ def consider(d: Desk, measure: Measure, heard: Understood, event: Text, *, asked
     if found is None:
         keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
-        d.say(
-            m.CannotBe(measure.key, d.shown(measure, heard.value), heard.second), *checkin.buttons(d, measure)
-        )
+        d.say(m.CannotBe(measure.key, d.shown(measure, heard.value), heard.second), *checkin.buttons(d, measure))
         if measure.key in d.state.agenda and not isinstance(d.asking, Awaiting):
             checkin.ask(d, measure)
     else:
@@ -100,8 +100,10 @@ def confirm(
     d.ask(Confirming(measure.key, meant, kind, event.text[:200], event.ref, asked, event.at, replaces))
     amount = d.shown(measure, meant.value)
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
-    say = m.AskIfSure(measure.key, amount, meant.second) if unsure else m.DidYouMean(
-        measure.key, amount, meant.second, kind
+    say = (
+        m.AskIfSure(measure.key, amount, meant.second)
+        if unsure
+        else m.DidYouMean(measure.key, amount, meant.second, kind)
     )
     d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
 
@@ -212,7 +214,11 @@ def ask_conditions(d: Desk, measure: Measure, reading: Reading, aspects: tuple[s
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))
     else:
-        d.say(m.Kept(measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))))
+        d.say(
+            m.Kept(
+                measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
+            )
+        )
     row = [Choice("same_as_last_time", "cond:same")]
     if first:
         row.append(Choice("first_time", "cond:first"))
@@ -242,9 +248,7 @@ def conditions_answered(d: Desk, asking: AskingConditions, value: str) -> None:
         changed = replace(reading.conditions, differs=reading.conditions.differs | frozenset(differs))
         reading = replace(reading, conditions=changed)
         d.do(Amend(reading.key, reading))
-        d.facts = replace(
-            d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history)
-        )
+        d.facts = replace(d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history))
         d.say(m.ConditionsNoted(differs))
     result(d, measure, reading, said_value=True)
     checkin.ask_next(d)
@@ -271,7 +275,7 @@ def assessed(d: Desk, measure: Measure, reading: Reading) -> Assessment:
         tuple(r for r in others if r.taken_at <= reading.taken_at),
         d.facts.profile,
         baseline_since=d.facts.plan.baseline_since,
-        retest=checkin.schedule.interval(measure.key, d.facts.plan.interval(measure.key)),
+        retest=schedule.interval(measure.key, d.facts.plan.interval(measure.key)),
         zone=d.facts.zone,
     )
 
@@ -291,7 +295,11 @@ def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = Fa
         d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
         return
     if not said_value:
-        d.say(m.Kept(measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))))
+        d.say(
+            m.Kept(
+                measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
+            )
+        )
     if (band := band_for(d, measure, reading, found)) is not None:
         d.say(band)
         sources.append(band.source)
@@ -312,8 +320,11 @@ def band_for(d: Desk, measure: Measure, reading: Reading, found: Assessment) -> 
             return m.BandSaid(measure.key, score.band, score.source.key, score.notes[:1])
     latest = {r.measure: r for r in d.facts.history if r.counts}
     latest[measure.key] = reading
-    for derived in derive_all(latest, d.facts.profile):
-        if derived.measure.derived_from and measure.key == derived.measure.derived_from[-1 if measure.key == "hip" else 0]:
+    for derived in derive_all(latest, d.facts.profile, MEASURES):
+        if (
+            derived.measure.derived_from
+            and measure.key == derived.measure.derived_from[-1 if measure.key == "hip" else 0]
+        ):
             for score in derived.measure.score(derived.reading, d.facts.profile):
                 if isinstance(score, Score):
                     return m.BandSaid(derived.measure.key, score.band, score.source.key, score.notes[:1])
@@ -354,9 +365,7 @@ def raise_flags(d: Desk, measure: Measure, reading: Reading, found: Assessment |
 def _wants_loss(d: Desk) -> bool:
     """A weight goal of the client's own below their weight then is an agreed loss."""
     counted = d.facts.of("weight")
-    return bool(counted) and any(
-        g.measure == "weight" and Decimal(g.target) < counted[0].value for g in d.facts.goals
-    )
+    return bool(counted) and any(g.measure == "weight" and Decimal(g.target) < counted[0].value for g in d.facts.goals)
 
 
 def goal_progress(d: Desk, measure: Measure, reading: Reading) -> None:
@@ -444,5 +453,3 @@ def undo(d: Desk) -> None:
         checkin.ask(d, measure)
     elif isinstance(d.asking, AskingConditions):
         d.ask(None)
-
-

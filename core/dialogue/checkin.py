@@ -37,9 +37,7 @@ def agenda_for(d: Desk, day: date) -> tuple[str, ...]:
     wanted = {"energy", *d.facts.plan.measures}
     if d.facts.plan.own_question:
         wanted.add("own_question")
-    return tuple(
-        key for key in CHECK_IN_ORDER if key in wanted and askable(d, MEASURES[key]) and is_due(d, key, day)
-    )
+    return tuple(key for key in CHECK_IN_ORDER if key in wanted and askable(d, MEASURES[key]) and is_due(d, key, day))
 
 
 def askable(d: Desk, measure: Measure) -> bool:

@@ -5,15 +5,16 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from decimal import Decimal
 
-from core.dialogue import answers, checkin, messages as m
+from core.dialogue import answers, checkin
+from core.dialogue import messages as m
 from core.dialogue.effects import Choice
-from core.dialogue.enrolment import whole_numbers
 from core.dialogue.events import Text
 from core.dialogue.outcome import Desk
 from core.dialogue.states import Awaiting, Counting, StopwatchDone
 from core.measures import MEASURES
 from core.measures.shape import Measure, Understood
 from core.quantity import Unit, half_up
+from core.understanding import whole_numbers
 
 LONGEST = timedelta(minutes=40)  # a stopwatch forgotten for longer measured nothing
 
@@ -64,7 +65,7 @@ def counted(d: Desk, asking: Counting, event: Text) -> bool:
     measure = MEASURES[asking.measure]
     if asking.seconds == 0 or measure.key != "resting_heart_rate":
         return False
-    numbers = whole_numbers(event.text)
+    numbers = whole_numbers(event.text, d.words)
     if len(numbers) != 1 or not 0 < numbers[0] <= 4 * asking.seconds:
         return False
     bpm = Decimal(numbers[0]) * 60 / asking.seconds

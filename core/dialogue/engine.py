@@ -156,16 +156,24 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
             safety.gate_answered(d, asking, well)
         case Confirming() as asking if wish in (Intent.YES, Intent.NO):
             answers.confirmed(d, asking, wish is Intent.YES)
-        case AskingConditions() as asking if wish in (Intent.SAME, Intent.YES, Intent.DIFFERENT, Intent.NO, Intent.DONE):
+        case AskingConditions() as asking if wish in (
+            Intent.SAME,
+            Intent.YES,
+            Intent.DIFFERENT,
+            Intent.NO,
+            Intent.DONE,
+        ):
             same = wish in (Intent.SAME, Intent.YES)
-            answers.conditions_answered(
-                d, asking, "done" if wish is Intent.DONE else "same" if same else "differed"
-            )
+            answers.conditions_answered(d, asking, "done" if wish is Intent.DONE else "same" if same else "differed")
         case Counting() as asking if counting.counted(d, asking, event):
             pass
         case StopwatchDone() as asking if wish in (Intent.YES, Intent.NO):
             counting.watch_answered(d, asking, wish is Intent.YES, event.ref, event.at)
-        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in ("forget", "leave", "coach_change"):
+        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in (
+            "forget",
+            "leave",
+            "coach_change",
+        ):
             d.say(m.KeptAsItWas())
             life.close_setting(d)
         case Setting(what="forget") if wish in (Intent.YES, Intent.NO):
@@ -210,9 +218,9 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
         life.set_zone(d, town)
     elif d.state.word_until is not None and d.now < d.state.word_until and not heard:
         life.pass_on(d, text)
-    elif heard and asked is not None and isinstance(heard[0].heard, Misunderstood):
-        answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
-    elif heard and isinstance(heard[0].heard, Misunderstood) and heard[0].heard.guess is not None:
+    elif (heard and asked is not None and isinstance(heard[0].heard, Misunderstood)) or (
+        heard and isinstance(heard[0].heard, Misunderstood) and heard[0].heard.guess is not None
+    ):
         answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
     else:
         _put_again_or_menu(d)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from datetime import date, time
 
 from core.client import Background, Caution, Sex
-from core.dialogue import checkin, messages as m
+from core.dialogue import checkin
+from core.dialogue import messages as m
 from core.dialogue.coach_messages import ClientEnrolled
 from core.dialogue.effects import Choice, Join, Learn, Rows, Tell
 from core.dialogue.events import Command, Press, Text
@@ -21,6 +21,7 @@ from core.language.intents import intent, weekday_and_time
 from core.measures import MEASURES
 from core.measures.shape import Better, Understood
 from core.quantity import Unit
+from core.understanding import whole_numbers
 
 ADULT = 18
 OLDEST = 110
@@ -171,7 +172,7 @@ def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
         case "sex":
             rows = rows_of(answer("sex:female", "female"), answer("sex:male", "male"))
         case "adult":
-            return (answer("yes", "yes"), answer("no", "no")),
+            return ((answer("yes", "yes"), answer("no", "no")),)
         case "units":
             rows = rows_of(*(answer(f"units:{u}", u) for u in UNIT_SETS), width=3)
         case "background":
@@ -181,10 +182,9 @@ def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
             rows = rows_of(*(answer(f"caution:{c}", c) for c in left), width=1)
             return (*rows, (answer("done" if chosen else "none_of_these", "done"),))
         case "numbers":
-            rows = rows_of(*(answer(f"numbers:{n}", n) for n in ("shown", "coach_only", "leave_out")), width=1)
-            return rows
+            return rows_of(*(answer(f"numbers:{n}", n) for n in ("shown", "coach_only", "leave_out")), width=1)
         case "own_better":
-            return (answer("better:higher", "higher"), answer("better:lower", "lower")),
+            return ((answer("better:higher", "higher"), answer("better:lower", "lower")),)
         case "weekday":
             rows = rows_of(*(answer(f"weekday:{n}", str(n)) for n in range(7)), width=4)
         case "time":
@@ -229,13 +229,8 @@ def _typed(d: Desk, text: str, question: str) -> str:
     return text.strip()
 
 
-def whole_numbers(text: str) -> list[int]:
-    """The whole numbers in a text, in any script's digits."""
-    return [int(n) for n in re.findall(r"(?<![\d.,])\d{1,9}(?![\d.,]*\d)", plain(text))]
-
-
 def _birth_year(d: Desk, asking: Enrolling, value: str) -> bool:
-    numbers = whole_numbers(value)
+    numbers = whole_numbers(value, d.words)
     if len(numbers) != 1:
         return False
     this_year = d.today.year
@@ -411,9 +406,7 @@ ANSWER = {
 }
 
 
-def set_slot(
-    d: Desk, *, weekday: int | None = None, at: time | None = None, zone_name: str | None = None
-) -> Slot:
+def set_slot(d: Desk, *, weekday: int | None = None, at: time | None = None, zone_name: str | None = None) -> Slot:
     """Change parts of the slot; what is not named stays."""
     old = d.facts.slot or Slot(0, time(8, 0), "UTC")
     slot = Slot(
@@ -445,5 +438,3 @@ def begin(d: Desk, value: str) -> None:
         checkin.open_check_in(d, d.today)
     else:
         d.say(m.NotToday(d.next_slot(), ()))
-
-

@@ -30,7 +30,7 @@ class Press:
 
 @dataclass(frozen=True, slots=True)
 class Command:
-    """"/name argument". Opening an invitation link arrives as name="start", argument=token."""
+    """ "/name argument". Opening an invitation link arrives as name="start", argument=token."""
 
     at: datetime
     name: str

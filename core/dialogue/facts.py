@@ -97,6 +97,9 @@ class InvitationFact:
     again: bool = False  # this person was here before
 
 
+NOBODY = Profile()
+
+
 def no_zones(text: str) -> tuple[str, ...]:
     return ()
 
@@ -116,8 +119,9 @@ class ClientFacts:
     history: readings that matter now, oldest first: baselines, everything of the last twelve weeks, side notes too.
     said: keys of encouragements and openings used in the last eight weeks.
     missed: slots in a row without an answer.  answered: the last slot date that got any answer.
-    zone: made by bot (that reads files).  find_zones: a pure look-up of zone names for a city as people write it; zone_of makes a zone from its name;
-    label: the words on a button in the client's language, so that they can be typed as well.
+    zone: made by bot (that reads files).  Pure look-ups lent by bot, since they need its data: find_zones (zone
+    names for a city as people write it), zone_of (a zone from its name), label (the words on a button in the
+    client's language, so that they can be typed as well).
     invitation: set when this event opens one.
     """
 
@@ -131,7 +135,7 @@ class ClientFacts:
     units: Units = Units()
     slot: Slot | None = None
     zone: tzinfo = UTC
-    profile: Profile = Profile()
+    profile: Profile = NOBODY
     plan: Plan = Plan()
     paused_until: date | None = None
     history: tuple[Reading, ...] = ()

@@ -6,7 +6,8 @@ from dataclasses import replace
 from datetime import date, time, timedelta
 
 from core import schedule
-from core.dialogue import checkin, enrolment, messages as m
+from core.dialogue import checkin, enrolment
+from core.dialogue import messages as m
 from core.dialogue.coach_messages import ClientBack, ClientLeft, ClientMoved, ClientPaused
 from core.dialogue.effects import Choice, Erase, Join, Learn, PassOn, Raise, SendData, Tell, Unwake, Wake
 from core.dialogue.events import FromCoach, PlanChanged, Reachability
@@ -115,9 +116,7 @@ def follow_up(d: Desk, mark: str) -> None:
     if d.facts.answered is not None and d.facts.answered.isoformat() >= mark:
         return
     measure = MEASURES[d.asking.measure]
-    d.say(
-        m.FollowUp(measure.key), *checkin.buttons(d, measure), occasion=f"follow-up/{d.facts.client_id}/{mark}"
-    )
+    d.say(m.FollowUp(measure.key), *checkin.buttons(d, measure), occasion=f"follow-up/{d.facts.client_id}/{mark}")
 
 
 def pause(d: Desk, words: str = "") -> None:
@@ -155,9 +154,7 @@ def stop(d: Desk) -> None:
     """End this check-in without a fuss; offer to pause or to leave."""
     d.do(Unwake("follow_up"), Unwake("snooze"))
     d.become(asking=None, agenda=(), day=None)
-    d.say(
-        m.StoppedForNow(d.next_slot()), (Choice("pause", "set:pause"), Choice("leave", "set:leave"))
-    )
+    d.say(m.StoppedForNow(d.next_slot()), (Choice("pause", "set:pause"), Choice("leave", "set:leave")))
 
 
 # --- settings ---------------------------------------------------------------------------------------------------
@@ -426,5 +423,3 @@ def _by_label(d: Desk, prefix: str, text: str) -> str:
     }[prefix]
     wanted = plain(text)
     return next((o for o in options if wanted in (o, plain(d.facts.label(f"{prefix}:{o}", "")))), "")
-
-

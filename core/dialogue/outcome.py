@@ -17,7 +17,7 @@ from core.dialogue.states import Asking, State
 from core.language import Words, words_for
 from core.measures import MEASURES
 from core.measures.shape import Measure
-from core.quantity import Amount, Dimension, FACTOR, Unit, convert, half_up
+from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
 
 

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.dialogue import checkin, messages as m
+from core.dialogue import checkin
+from core.dialogue import messages as m
 from core.dialogue.effects import Choice, Raise
 from core.dialogue.outcome import Desk
 from core.dialogue.states import AlarmAsked, Awaiting, Gate, Repeating
@@ -154,7 +155,7 @@ def _pulse(d: Desk, reading: Reading) -> bool:
 
 
 def unwell(d: Desk) -> None:
-    """"I do not feel well": no test today, ask about signs, and leave the rest for another day."""
+    """ "I do not feel well": no test today, ask about signs, and leave the rest for another day."""
     d.say(m.GateStopped(number(d), d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
     d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
     call_off_tests(d)

@@ -7,7 +7,8 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core import chart
-from core.dialogue import life, messages as m
+from core.dialogue import life
+from core.dialogue import messages as m
 from core.dialogue.effects import Choice, DropGoal, SetGoal
 from core.dialogue.facts import GoalFact
 from core.dialogue.outcome import Desk, rows_of
@@ -67,9 +68,7 @@ def show(d: Desk, measure: Measure) -> None:
 
 def goal(d: Desk) -> None:
     """Choose what for; measures with a reading, so that a goal can be checked for sense."""
-    measures = tuple(
-        k for k in GOALS_FOR if d.facts.of(k) and k in d.facts.plan.measures and not d.hidden(MEASURES[k])
-    )
+    measures = tuple(k for k in GOALS_FOR if d.facts.of(k) and k in d.facts.plan.measures and not d.hidden(MEASURES[k]))
     if not measures:
         d.say(m.NothingToShow(d.next_slot()))
         return

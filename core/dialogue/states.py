@@ -148,9 +148,13 @@ class PressureWeek:
 
 @dataclass(frozen=True, slots=True)
 class State:
-    """asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under
-    way.  noted: aspects asked about in this check-in, and whether they were the same.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
-    sources: references behind the last answer.  word_until: until when plain words go to the coach, as an answer."""
+    """Everything of one conversation.
+
+    asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
+    noted: aspects asked about in this check-in, and whether they were the same.  gate_passed: local date on which the
+    safety questions were answered well.  written: newest last, few.  sources: references behind the last answer.
+    word_until: until when plain words go to the coach, as an answer.
+    """
 
     asking: Asking | None = None
     agenda: tuple[str, ...] = ()
