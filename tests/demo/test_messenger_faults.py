@@ -70,6 +70,9 @@ def test_a_delayed_answer_comes_after_its_message_was_accepted(play):
         (message,) = await messenger.wait_for_messages(ada, after=mark)
         assert (message.text, waiting.done()) == ("one", False)
         assert (await messenger.figures())["in_flight"] == 1
+        await bot.get_updates(offset=2, timeout=0)
+        with pytest.raises(TimeoutError):  # every update confirmed, but a request is still in flight
+            await messenger.settled(timeout=0.01)
         waiting.cancel()
         with pytest.raises(asyncio.CancelledError):
             await waiting

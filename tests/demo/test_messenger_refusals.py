@@ -1,10 +1,12 @@
 """Each refusal of the platform, met by the real client or, where that would never ask so, a raw request."""
 
+import io
 import struct
 from datetime import UTC, datetime, timedelta
 
 import aiohttp
 import pytest
+from PIL import Image
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup
 from telegram.error import BadRequest, ChatMigrated, EndPointNotFound, Forbidden, InvalidToken
 
@@ -204,6 +206,23 @@ def test_a_photo_must_be_a_picture_of_reasonable_shape(play, content, reason):
         await messenger.open_bot(ada)
         with pytest.raises(BadRequest, match=reason):
             await bot.send_photo(ada, content)
+
+    play(scene)
+
+
+@pytest.mark.parametrize("form", ["PNG", "JPEG"])
+def test_a_photo_is_measured_and_kept_byte_for_byte(play, form):
+    drawn = io.BytesIO()
+    Image.new("RGB", (120, 80)).save(drawn, form)
+
+    async def scene(messenger, bot):
+        ada = await messenger.create_user("Ada")
+        await messenger.open_bot(ada)
+        sent = await bot.send_photo(ada, drawn.getvalue(), filename="trend")
+        assert (sent.photo[0].width, sent.photo[0].height) == (120, 80)
+        again = await bot.send_photo(ada, sent.photo[0].file_id)
+        assert again.photo == sent.photo
+        assert [m.content for m in await messenger.sent()] == [drawn.getvalue()] * 2
 
     play(scene)
 
