@@ -1,0 +1,275 @@
+"""The chat platform, both directions, through python-telegram-bot over our own HTTP client.
+
+Out: one call of the platform for one `Rendered`; what came of it is a value (`Sent` or a `Failure`), never an
+exception, so that nothing a person or the platform does can stop the sender.
+In: one long poll; each update is read on its own (`telegram_in`), so none can hold back those behind it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from telegram import (
+    Bot,
+    InlineKeyboardButton,
+    InlineKeyboardMarkup,
+    InputFile,
+    LinkPreviewOptions,
+)
+from telegram.constants import ParseMode
+from telegram.error import (
+    BadRequest,
+    ChatMigrated,
+    Conflict,
+    EndPointNotFound,
+    Forbidden,
+    InvalidToken,
+    NetworkError,
+    RetryAfter,
+    TelegramError,
+    TimedOut,
+)
+
+from bot import log
+from bot.config import Settings
+from bot.errors import CannotReach, OtherPoller, TokenRefused
+from bot.rendering.reader import Keyboard, Rendered
+from bot.retry import Blocked, Busy, Elsewhere, Failure, NoAnswer, Rejected, Sent, Shut, Trouble
+from bot.transports import telegram_in
+from bot.transports.incoming import Incoming
+from bot.transports.request import AiohttpRequest
+
+_NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
+_REASONS = (  # what the platform says in a 403, and our word for it
+    ("blocked", "blocked"),
+    ("deactivated", "deactivated"),
+    ("kicked", "kicked"),
+    ("not a member", "not_a_member"),
+    ("deleted", "deleted"),
+)
+_NOTHING_LEFT_TO_DO = ("message is not modified", "message to edit not found", "message can't be edited")
+_LEAST_POLL = 10.0  # seconds more than a long poll may take before we call it lost
+_ANSWER_WITHIN = 5.0  # seconds; a press that cannot be answered soon need not be
+
+_log = log.get("telegram")
+
+
+@dataclass(frozen=True, slots=True)
+class Batch:
+    """Updates as read: `events` in order, and the offset that confirms all of them; None if there were none."""
+
+    events: tuple[Incoming, ...]
+    confirm: int | None
+
+
+class Telegram:
+    """One bot account. `open` first; `close` when done."""
+
+    def __init__(self, bot: Bot) -> None:
+        self._bot = bot
+
+    @classmethod
+    def of(cls, settings: Settings) -> Telegram:
+        """Return the account the settings name.
+
+        Raises: BadSettings without a token.
+        """
+        base = settings.api_base_url
+        try:
+            bot = Bot(
+                settings.need_token(),
+                base_url=f"{base}/bot",
+                base_file_url=f"{base}/file/bot",
+                request=AiohttpRequest(max(settings.send_parallel * 2, 16)),
+                get_updates_request=AiohttpRequest(2),
+            )
+        except InvalidToken:
+            raise TokenRefused from None
+        return cls(bot)
+
+    @property
+    def bot(self) -> Bot:
+        return self._bot
+
+    @property
+    def username(self) -> str:
+        return self._bot.username
+
+    async def open(self) -> None:
+        """Connect and ask who we are.
+
+        Raises: TokenRefused; CannotReach when nobody answers (worth trying again).
+        """
+        try:
+            await self._bot.initialize()
+        except (InvalidToken, Forbidden):
+            await self.close()
+            raise TokenRefused from None
+        except TelegramError as error:
+            await self.close()
+            raise CannotReach(
+                f"The messenger does not answer: {error}.", "Check the network and SAMEHOUR_API_BASE_URL."
+            ) from None
+
+    async def close(self) -> None:
+        await self._bot.shutdown()
+
+    # Out.
+
+    async def send(self, chat_id: int, message: Rendered) -> Sent | Failure:
+        """Send one message: a photo, a document or a text. A `Rendered` with two of them: see `parts`."""
+        keyboard = _markup(message.keyboard)
+        try:
+            if message.photo is not None:
+                sent = await self._bot.send_photo(
+                    chat_id,
+                    InputFile(message.photo, "chart.png"),
+                    caption=message.caption or None,
+                    parse_mode=ParseMode.HTML,
+                    reply_markup=keyboard,
+                )
+            elif message.document is not None:
+                name, content = message.document
+                sent = await self._bot.send_document(
+                    chat_id,
+                    InputFile(content, name),
+                    caption=message.caption or None,
+                    parse_mode=ParseMode.HTML,
+                    reply_markup=keyboard,
+                )
+            else:
+                sent = await self._bot.send_message(
+                    chat_id,
+                    message.text,
+                    parse_mode=ParseMode.HTML,
+                    reply_markup=keyboard,
+                    link_preview_options=_NO_PREVIEW,
+                )
+        except TelegramError as error:
+            return failure_of(error)
+        return Sent(sent.message_id)
+
+    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | Failure:
+        """Take the buttons off message `ref`. A message that has none, or is gone, is as good as done."""
+        try:
+            await self._bot.edit_message_reply_markup(chat_id, int(ref))
+        except BadRequest as error:
+            if any(known in str(error).lower() for known in _NOTHING_LEFT_TO_DO):
+                return Sent()
+            return failure_of(error)
+        except TelegramError as error:
+            return failure_of(error)
+        except ValueError:
+            return Rejected("no such message")
+        return Sent()
+
+    async def answer(self, query: str) -> None:
+        """Tell the platform a press arrived, so that the button stops spinning. Best effort: it expires."""
+        try:
+            await self._bot.answer_callback_query(query, read_timeout=_ANSWER_WITHIN)
+        except TelegramError as error:
+            _log.debug("a press was not answered", fault=log.fault(error))
+
+    # In.
+
+    async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch:
+        """Confirm everything below `confirm`, then wait up to `timeout` seconds for updates.
+
+        Raises: OtherPoller (409), TokenRefused, or TelegramError for what may pass.
+        """
+        asked: dict[str, Any] = {
+            "timeout": timeout,
+            "limit": limit,
+            "allowed_updates": list(telegram_in.ALLOWED_UPDATES),
+        }
+        if confirm is not None:
+            asked["offset"] = confirm
+        try:
+            # Not get_updates(): it reads a whole batch or nothing. Method names are case-insensitive, and
+            # this spelling keeps the library from pointing us back to it.
+            given = await self._bot.do_api_request("getupdates", api_kwargs=asked, read_timeout=timeout + _LEAST_POLL)
+        except Conflict as error:
+            raise OtherPoller(
+                f"Updates go elsewhere: {error}.",
+                "Stop the other bot process, or take its webhook away with `samehour serve`.",
+            ) from None
+        except (InvalidToken, EndPointNotFound):
+            raise TokenRefused from None
+        return self.read(given if isinstance(given, list) else [], now)
+
+    def read(self, raw: list[dict[str, Any]], now: datetime) -> Batch:
+        """Read updates as they came; `now` is when."""
+        found, confirm = [], None
+        for one in raw:
+            number = one.get("update_id") if isinstance(one, dict) else None
+            if not isinstance(number, int):
+                continue
+            confirm = max(confirm or 0, number + 1)
+            update = telegram_in.read(one)
+            if update is None:
+                _log.warning("an update of an unknown form was passed over")
+                continue
+            event = telegram_in.incoming(update, now, self.username)
+            if event is not None:
+                found.append(event)
+        return Batch(tuple(found), confirm)
+
+    # How updates reach us.
+
+    async def use_webhook(self, url: str, secret: str) -> None:
+        """Have updates pushed to `url`. Raises: TelegramError."""
+        await self._bot.set_webhook(
+            url, secret_token=secret, allowed_updates=list(telegram_in.ALLOWED_UPDATES), max_connections=100
+        )
+
+    async def use_polling(self) -> None:
+        """Take a webhook away; updates that wait stay. Raises: TelegramError."""
+        await self._bot.delete_webhook(drop_pending_updates=False)
+
+
+def parts(message: Rendered) -> tuple[Rendered, ...]:
+    """Split a message into what the platform takes in one call each; buttons go with the last."""
+    if message.text and (message.photo is not None or message.document is not None):
+        return (
+            Rendered(text=message.text),
+            Rendered(
+                photo=message.photo,
+                document=message.document,
+                caption=message.caption,
+                keyboard=message.keyboard,
+            ),
+        )
+    return (message,)
+
+
+def failure_of(error: TelegramError) -> Failure:
+    """Sort one of the library's errors. BadRequest is a NetworkError there, so the order matters."""
+    match error:
+        case RetryAfter():
+            wait = error.retry_after
+            return Busy(wait.total_seconds() if isinstance(wait, timedelta) else float(wait))
+        case ChatMigrated():
+            return Elsewhere(error.new_chat_id)
+        case Forbidden():
+            said = str(error).lower()
+            return Blocked(next((word for known, word in _REASONS if known in said), "forbidden"))
+        case InvalidToken():
+            return Shut()
+        case BadRequest():
+            return Rejected(str(error)[:200])
+        case TimedOut():
+            return NoAnswer("no answer in time")
+        case NetworkError() | Conflict():
+            return Trouble(str(error)[:200])
+        case _:
+            return NoAnswer("an answer that cannot be read")
+
+
+def _markup(keyboard: Keyboard) -> InlineKeyboardMarkup | None:
+    if not keyboard:
+        return None
+    return InlineKeyboardMarkup(
+        [[InlineKeyboardButton(label, callback_data=data) for label, data in row] for row in keyboard]
+    )
