@@ -1,0 +1,121 @@
+"""The send rate that all workers share, kept as instants: when the next send is free.
+
+    "all"          every message.  Sends stand 1/rate apart; a worker takes several at once
+    "chat/<id>"    one private chat.  BURST at once, then `chat_rate` a second
+    "group/<id>"   one group.  Evenly apart, so that no window of a minute holds more than its limit
+
+One row a limit (a generic cell rate algorithm), so a chat that is quiet costs nothing: `forget` drops its row.
+A clock that runs ahead of the others can make them wait, never make all together send too much.
+
+Every function is part of the caller's transaction; on PostgreSQL the row of "all" is locked, so workers take turns.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from math import ceil
+
+from sqlalchemy import Connection, bindparam, delete, select
+
+from bot.store.dialect import insert_new, upsert
+from bot.store.schema import pace
+
+ALL = "all"
+BURST = 3  # what one turn may say at once; the platform lets short bursts through
+_SOME_TIME_AGO = datetime.fromisoformat("2020-01-01T00:00:00+00:00")
+
+_all = select(pace.c.free_at).where(pace.c.key == ALL).with_for_update()
+_some = select(pace.c.key, pace.c.free_at).where(pace.c.key.in_(bindparam("keys", expanding=True)))
+
+
+@dataclass(frozen=True, slots=True)
+class Rates:
+    """overall, chat: messages a second; group: messages a minute."""
+
+    overall: float = 28.0
+    chat: float = 1.0
+    group: float = 20.0
+
+    @property
+    def apart(self) -> timedelta:
+        """How far two sends stand apart; rounded up, so that a second never holds one too many."""
+        return timedelta(microseconds=ceil(1_000_000 / self.overall))
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """How many messages may go out soon, and when the first may."""
+
+    first: datetime
+    count: int
+
+
+def room(conn: Connection, now: datetime, within: timedelta, rates: Rates) -> Room:
+    """Return how many sends are free from `now` until `now + within`. Take what is used with `take`, in the
+    same transaction."""
+    row = conn.execute(_all).first()
+    if row is None:
+        insert_new(conn, pace, [{"key": ALL, "free_at": _SOME_TIME_AGO}], ("key",))
+        row = conn.execute(_all).one()
+    first = max(row.free_at, now)
+    left = now + within - first
+    return Room(first, 0 if left <= timedelta(0) else -(-left // rates.apart))
+
+
+def take(conn: Connection, given: Room, count: int, rates: Rates) -> None:
+    """Use `count` sends of what `room` gave: the n-th (from 0) is free at `first + n / overall`."""
+    if count:
+        _put(conn, {ALL: given.first + count * rates.apart})
+
+
+def halt(conn: Connection, until: datetime) -> None:
+    """Let nothing at all be sent before `until`: the platform said so, to whichever worker."""
+    row = conn.execute(_all).first()
+    if row is None or row.free_at < until:
+        _put(conn, {ALL: until})
+
+
+def chats_free(conn: Connection, chats: Iterable[tuple[int, bool]], rates: Rates) -> dict[int, datetime]:
+    """Return when each chat (id, whether a group) is free; those not named are free now."""
+    keys = {_key(chat, group): (chat, group) for chat, group in chats}
+    found = {}
+    for row in conn.execute(_some, {"keys": list(keys)}) if keys else ():
+        chat, group = keys[row.key]
+        found[chat] = row.free_at - _slack(group, rates)
+    return found
+
+
+def take_chats(conn: Connection, sends: Iterable[tuple[int, bool, datetime]], rates: Rates) -> None:
+    """Note one send to each chat (id, whether a group, when)."""
+    at = {_key(chat, group): (group, when) for chat, group, when in sends}
+    if not at:
+        return
+    known = {row.key: row.free_at for row in conn.execute(_some, {"keys": list(at)})}
+    _put(
+        conn,
+        {key: max(known.get(key, when), when) + _apart(group, rates) for key, (group, when) in at.items()},
+    )
+
+
+def forget(conn: Connection, now: datetime) -> int:
+    """Drop the rows of chats that have been free for a while; how many."""
+    old = delete(pace).where(pace.c.free_at < now - timedelta(minutes=1), pace.c.key != ALL)
+    return conn.execute(old).rowcount
+
+
+def _key(chat: int, group: bool) -> str:
+    return f"group/{chat}" if group else f"chat/{chat}"
+
+
+def _apart(group: bool, rates: Rates) -> timedelta:
+    return timedelta(seconds=60 / rates.group if group else 1 / rates.chat)
+
+
+def _slack(group: bool, rates: Rates) -> timedelta:
+    return timedelta(0) if group else (BURST - 1) * _apart(group, rates)
+
+
+def _put(conn: Connection, at: dict[str, datetime]) -> None:
+    upsert(conn, pace, [{"key": key, "free_at": when} for key, when in at.items()], ("key",), ("free_at",))
