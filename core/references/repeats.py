@@ -10,18 +10,17 @@ D = Decimal
 
 SOURCE = Source(
     key="phenx_weight",
-    cite="PhenX 021501, measured weight: a third weighing when two differ by 200 g; the closest two are"
-    " averaged",
+    cite="PhenX 021501, measured weight: a third weighing when two differ by 200 g; the closest two are averaged",
     population="adults weighed in studies",
     seen=Seen.READ,
     note="It also prints 0.25 lb, which is 113 g; the grams are used.",
 )
 GIRTH_SOURCE = Source(
     key="who_girth_repeat",
-    cite="WHO expert consultation on waist circumference and waist-hip ratio (2011): twice, again if 1 cm"
-    " apart",
+    cite="WHO expert consultation on waist circumference and waist-hip ratio (2011): twice, again if 1 cm apart",
     population="adults measured in surveys",
     seen=Seen.MEMORY,
+    note="Check before relying on it.",
 )
 SOURCES = (SOURCE, GIRTH_SOURCE)
 

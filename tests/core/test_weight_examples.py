@@ -16,6 +16,7 @@ from core.references import (
     glim,
     must,
     repeats,
+    unplanned_loss,
     weight_loss_rates,
     weight_variation,
 )
@@ -164,3 +165,15 @@ def test_two_weighings_closer_than_200_g_need_no_third_and_two_girths_a_centimet
 )
 def test_a_kilogram_a_week_is_the_fastest_loss_accepted(after, accepted):
     assert weight_loss_rates.rate(D(90), D(after), 21).accepted is accepted
+
+
+@pytest.mark.parametrize(
+    "percent, asks",
+    [
+        pytest.param("4.9", False, id="less than 5 percent"),
+        pytest.param("5.0", True, id="5 percent or more, AFP 2021 [2nd]"),
+        pytest.param("5.1", True, id="more than 5 percent, AFP 2014 [read]"),
+    ],
+)
+def test_an_unplanned_loss_asks_for_attention_from_five_percent(percent, asks):
+    assert unplanned_loss.noticeable(D(percent)) is asks
