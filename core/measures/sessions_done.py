@@ -10,15 +10,9 @@ from decimal import Decimal
 from core.measures.parsing import count
 from core.measures.shape import Better, Bounds, Kind, Measure, Protocol
 from core.quantity import Range, Unit
-from core.sources import Seen, Source
+from core.references.session_load import COUNTING
 
 D = Decimal
-SOURCE = Source(
-    key="sessions_done",
-    cite="Counting the sessions of a week; common practice.",
-    population="anyone who exercises by a plan",
-    seen=Seen.COMMON_PRACTICE,
-)
 
 SESSIONS_DONE = Measure(
     key="sessions_done",
@@ -30,5 +24,5 @@ SESSIONS_DONE = Measure(
     protocol=Protocol(technique=("past_seven_days", "a_shortened_session_counts")),
     understand=count(Unit.SESSION),
     retest=timedelta(days=7),
-    sources=(SOURCE,),
+    sources=(COUNTING,),
 )

@@ -6,8 +6,7 @@ from core.sources import Seen, Source
 
 SESSION_LOAD = Source(
     key="session_load_foster_2001",
-    cite="Foster C et al. (2001). A new approach to monitoring exercise training. J Strength Cond Res"
-    " 15(1):109-115.",
+    cite="Foster C et al. (2001). A new approach to monitoring exercise training. J Strength Cond Res 15(1):109-115.",
     population="people in training, asked about 30 minutes after the session",
     seen=Seen.READ,
     note="effort on the plain 0-10 scale; asked from 1 minute to 14 days later it was stable",
@@ -20,4 +19,10 @@ MONOTONY = Source(
     seen=Seen.SECOND_HAND,
     note="which SD is meant is not said (D9); the warning level of about 2.0 is from memory",
 )
-SOURCES = (SESSION_LOAD, MONOTONY)
+COUNTING = Source(
+    key="sessions_counted",
+    cite="Counting the sessions of a week; common practice.",
+    population="anyone who exercises by a plan",
+    seen=Seen.COMMON_PRACTICE,
+)
+SOURCES = (SESSION_LOAD, MONOTONY, COUNTING)
