@@ -65,7 +65,8 @@ def flags_of_reading(
     elif measure.key == "energy":
         found.extend(_of_energy(assessment.reading, before))
     found.extend(_of_falls(assessment))
-    found.extend(_of_change(assessment))
+    if measure.kind is not Kind.DERIVED:  # a ratio would only repeat what its parts say
+        found.extend(_of_change(assessment))
     if measure.kind in (Kind.BODY, Kind.FUNCTION):
         found.extend(_of_sameness(measure, assessment.reading, before))
     return tuple(found)
@@ -282,9 +283,5 @@ def _step(measure: Measure, reading: Reading) -> Decimal:
     if not convertible(unit, measure.unit):
         return finest
     typed = convert(reading.value, measure.unit, unit)
-    whole = (
-        convert(D(1), unit, measure.unit)
-        if unit is not Unit.STONE
-        else convert(D(1), Unit.POUND, measure.unit)
-    )
+    whole = convert(D(1), unit, measure.unit) if unit is not Unit.STONE else convert(D(1), Unit.POUND, measure.unit)
     return max(finest, whole) if abs(typed - round(typed)) < D("0.001") else finest
