@@ -2,6 +2,7 @@
 
 import itertools
 import os
+import tempfile
 import warnings
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -65,23 +66,20 @@ class Server:
 
 
 @pytest.fixture(scope="session")
-def postgresql_server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server | str]:
-    """The server, or why there is none."""
-    import tempfile
-
-    folder = tempfile.TemporaryDirectory(prefix="sh")  # a short path: a socket's name has room for 107 bytes
-    try:
-        with warnings.catch_warnings():
-            warnings.simplefilter("ignore")
-            server = Server(Path(folder.name) / "pg")
-    except Exception as error:
-        if os.environ.get("SAMEHOUR_TESTS_NEED_POSTGRESQL"):
-            raise
-        yield f"{NOT_HERE}: {type(error).__name__}: {error}"
-        return
-    yield server
-    server.stop()
-    folder.cleanup()
+def postgresql_server() -> Iterator[Server | str]:
+    """The server, or why there is none. Its folder has a short name: a socket's path has room for 107 bytes."""
+    with tempfile.TemporaryDirectory(prefix="sh") as folder:
+        try:
+            with warnings.catch_warnings():
+                warnings.simplefilter("ignore")
+                server = Server(Path(folder) / "pg")
+        except Exception as error:
+            if os.environ.get("SAMEHOUR_TESTS_NEED_POSTGRESQL"):
+                raise
+            yield f"{NOT_HERE}: {type(error).__name__}: {error}"
+        else:
+            yield server
+            server.stop()
 
 
 @pytest.fixture(scope="session")

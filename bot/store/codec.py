@@ -1,0 +1,284 @@
+"""Values of the core as JSON text that says what it is, and back: `loads(dumps(value)) == value`.
+
+Text, whole numbers, truth values and None are themselves, a tuple is a list; everything else is an object that
+names its type under "$": {"$": "Text", "at": {"$": "datetime", "is": "2026-03-30T06:30:00+00:00"}, ...}. A name
+is that of one class of the modules below, so renaming a class orphans what was stored under the old name.
+
+What is read back is checked against the class's own annotations. A field that the stored text lacks takes the
+class's default (a plan stored before the field existed still loads); a required one that is missing, one too
+many, or a value of the wrong type is a `CodecError`.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import json
+import pkgutil
+import types
+import typing
+from collections.abc import Callable, Mapping
+from datetime import UTC, date, datetime, time, timedelta
+from decimal import Decimal, InvalidOperation
+from enum import Enum
+from functools import cache
+from importlib import import_module
+from typing import Any, TypeVar
+
+from core.dialogue.states import FRESH, State
+
+T = TypeVar("T")
+
+VALUES = ("core.quantity", "core.reading", "core.client", "core.flags", "core.measures.shape", "core.sources")
+OPTIONAL_VALUES = ("core.chart",)
+CONVERSATION = ("events", "facts", "effects", "states", "messages")  # endings of module names in core.dialogue
+
+
+class CodecError(ValueError):
+    """This text is not one of our values. Says which type is wrong, never what it held."""
+
+
+def modules() -> tuple[str, ...]:
+    """Return the names of the modules whose classes can be stored."""
+    import core
+    import core.dialogue
+
+    talk = (f"core.dialogue.{m.name}" for m in pkgutil.iter_modules(core.dialogue.__path__))
+    there = {f"core.{m.name}" for m in pkgutil.iter_modules(core.__path__)}
+    return (
+        *VALUES,
+        *(name for name in OPTIONAL_VALUES if name in there),
+        *(name for name in talk if name.endswith(CONVERSATION)),
+    )
+
+
+@cache
+def registry() -> Mapping[str, type]:
+    """Return every class that can be stored, by name.
+
+    Raises: TypeError when two modules use one name.
+    """
+    found: dict[str, type] = {}
+    for module_name in modules():
+        for name, thing in vars(import_module(module_name)).items():
+            own = isinstance(thing, type) and thing.__module__ == module_name and not name.startswith("_")
+            if not own or not (dataclasses.is_dataclass(thing) or issubclass(thing, Enum)):
+                continue
+            if name in found:
+                raise TypeError(f"{name} is in {found[name].__module__} and in {module_name}")
+            found[name] = thing
+    return types.MappingProxyType(found)
+
+
+# --- writing -----------------------------------------------------------------------------------------------
+
+
+@cache
+def _field_names(kind: type) -> tuple[str, ...]:
+    if registry().get(kind.__name__) is not kind:
+        raise CodecError(f"{kind.__name__} is not stored")
+    return tuple(field.name for field in dataclasses.fields(kind))
+
+
+def _plain(value: object) -> Any:
+    kind = type(value)
+    if value is None or kind in (str, int, bool):
+        return value
+    if kind is tuple:
+        return [_plain(item) for item in value]  # type: ignore[attr-defined]
+    if dataclasses.is_dataclass(kind):
+        plain: dict[str, Any] = {"$": kind.__name__}
+        for name in _field_names(kind):
+            plain[name] = _plain(getattr(value, name))
+        return plain
+    if isinstance(value, Enum):
+        if registry().get(kind.__name__) is not kind:
+            raise CodecError(f"{kind.__name__} is not stored")
+        return {"$": kind.__name__, "is": _plain(value.value)}
+    if isinstance(value, Decimal):
+        return {"$": "decimal", "is": str(value)}
+    if isinstance(value, datetime):
+        if value.tzinfo is None:
+            raise CodecError("a naive datetime is no instant")
+        return {"$": "datetime", "is": value.astimezone(UTC).isoformat()}
+    if isinstance(value, date):
+        return {"$": "date", "is": value.isoformat()}
+    if isinstance(value, time):
+        if value.tzinfo is not None:
+            raise CodecError("a wall time has no zone")
+        return {"$": "time", "is": value.isoformat()}
+    if isinstance(value, timedelta):
+        return {"$": "timedelta", "is": value // timedelta(microseconds=1)}
+    if isinstance(value, frozenset):
+        return {"$": "frozenset", "is": sorted((_plain(item) for item in value), key=json.dumps)}
+    raise CodecError(f"{kind.__name__} is not stored")
+
+
+def dumps(value: object) -> str:
+    """Write a value. Equal values are written equally.
+
+    Raises: CodecError for a value of a class that is not stored.
+    """
+    return json.dumps(_plain(value), separators=(",", ":"))
+
+
+# --- reading -----------------------------------------------------------------------------------------------
+
+Check = Callable[[object], bool]
+
+
+def _one_of(kinds: tuple[type, ...]) -> Check:
+    if int in kinds and bool not in kinds:  # True is an int to Python, not to us
+        return lambda value: isinstance(value, kinds) and not isinstance(value, bool)
+    if date in kinds and datetime not in kinds:
+        return lambda value: isinstance(value, kinds) and not isinstance(value, datetime)
+    return lambda value: isinstance(value, kinds)
+
+
+@cache
+def _check(hint: Any) -> Check:
+    """Return whether a value fits an annotation; of classes, unions, tuples, frozensets and `object`."""
+    if hint is object or hint is Any:
+        return lambda value: True
+    if hint is None:
+        return lambda value: value is None
+    if isinstance(hint, type) and not typing.get_args(hint):
+        return _one_of((hint,))
+    origin, arguments = typing.get_origin(hint), typing.get_args(hint)
+    if origin in (typing.Union, types.UnionType):
+        checks = [_check(a) for a in arguments]
+        return lambda value: any(check(value) for check in checks)
+    if origin is frozenset:
+        inner = _check(arguments[0])
+        return lambda value: isinstance(value, frozenset) and all(map(inner, value))
+    if origin is tuple and arguments[-1] is Ellipsis:
+        inner = _check(arguments[0])
+        return lambda value: isinstance(value, tuple) and all(map(inner, value))
+    if origin is tuple:
+        parts = [_check(a) for a in arguments]
+        return lambda value: (
+            isinstance(value, tuple)
+            and len(value) == len(parts)
+            and all(check(item) for check, item in zip(parts, value, strict=True))
+        )
+    return lambda value: False  # a mapping, a function: such a class is never stored
+
+
+@dataclasses.dataclass(frozen=True, slots=True)
+class _Shape:
+    checks: Mapping[str, Check]
+    required: frozenset[str]
+
+
+@cache
+def _shape(kind: Any) -> _Shape:
+    try:
+        hints = typing.get_type_hints(kind)
+    except NameError:  # annotated with what only a type checker sees: never stored
+        raise CodecError(f"{kind.__name__} is not stored") from None
+    fields = dataclasses.fields(kind)
+    required = {f.name for f in fields if f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING}
+    return _Shape({f.name: _check(hints[f.name]) for f in fields}, frozenset(required))
+
+
+def _aware(text: str) -> datetime:
+    at = datetime.fromisoformat(text)
+    if at.tzinfo is None:
+        raise ValueError
+    return at.astimezone(UTC)
+
+
+def _exact(text: str) -> Decimal:
+    return Decimal(text)
+
+
+BUILT_IN: dict[str, tuple[type, Callable[[Any], object]]] = {
+    "decimal": (str, _exact),
+    "datetime": (str, _aware),
+    "date": (str, date.fromisoformat),
+    "time": (str, time.fromisoformat),
+    "timedelta": (int, lambda n: timedelta(microseconds=n)),
+    "frozenset": (list, lambda items: frozenset(map(_tupled, items))),
+}
+
+
+def _valued(plain: dict[str, Any]) -> object:
+    """What an object of the JSON text stands for; its parts are values already, innermost first."""
+    name = plain.pop("$", None)
+    if not isinstance(name, str):
+        raise CodecError("an object does not say what it is")
+    if name in BUILT_IN:
+        kind, make = BUILT_IN[name]
+        value = plain.get("is")
+        if len(plain) != 1 or not isinstance(value, kind):
+            raise CodecError(f"this is no {name}")
+        try:
+            return make(value)
+        except (ValueError, InvalidOperation, OverflowError, TypeError):
+            raise CodecError(f"this is no {name}") from None
+    found = registry().get(name)
+    if found is None:
+        raise CodecError(f"there is no {name[:40]}")
+    if issubclass(found, Enum):
+        try:
+            (value,) = plain.values()
+            return found(value)
+        except ValueError:
+            raise CodecError(f"there is no such {name}") from None
+    shape = _shape(typing.cast(Any, found))
+    for field, value in plain.items():
+        if isinstance(value, list):
+            plain[field] = value = _tupled(value)
+        check = shape.checks.get(field)
+        if check is None or not check(value):
+            raise CodecError(f"{name} has no such {field[:40]}")
+    if not shape.required <= plain.keys():
+        raise CodecError(f"{name} lacks {', '.join(sorted(shape.required - plain.keys()))}")
+    try:
+        return found(**plain)
+    except (TypeError, ValueError):  # a class may refuse what its annotations allow
+        raise CodecError(f"this is no {name}") from None
+
+
+def _tupled(value: object) -> object:
+    return tuple(_tupled(item) for item in value) if isinstance(value, list) else value
+
+
+def _no_float(text: str) -> object:
+    raise CodecError("a binary fraction is no value of ours")
+
+
+_DECODER = json.JSONDecoder(object_hook=_valued, parse_float=_no_float, parse_constant=_no_float)
+
+
+def loads(text: str) -> object:
+    """Read what `dumps` wrote.
+
+    Raises: CodecError, and nothing else, whatever the text is.
+    """
+    try:
+        return _tupled(_DECODER.decode(text))
+    except CodecError:
+        raise
+    except (ValueError, RecursionError):
+        raise CodecError("this is not our JSON") from None
+
+
+def loads_as(kind: type[T], text: str) -> T:
+    """Read a value that must be of one class.
+
+    Raises: CodecError when it is not.
+    """
+    value = loads(text)
+    if not isinstance(value, kind):
+        raise CodecError(f"this is no {kind.__name__}")
+    return value
+
+
+def load_state(text: str | None) -> State:
+    """Read a conversation's state. A state always loads: an unknown or broken one is a fresh one."""
+    if not text:
+        return FRESH
+    try:
+        return loads_as(State, text)
+    except CodecError:
+        return FRESH

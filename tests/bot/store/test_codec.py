@@ -1,0 +1,213 @@
+"""Every value a conversation is made of can be written down and read back, and nothing else can."""
+
+import contextlib
+import dataclasses
+import json
+import types
+import typing
+from datetime import UTC, date, datetime, time, timedelta, timezone
+from decimal import Decimal
+from enum import Enum
+from functools import cache
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bot.store import codec
+from bot.store.codec import CodecError, dumps, load_state, loads
+from core.dialogue.events import Text
+from core.dialogue.facts import Plan
+from core.dialogue.messages import Ask, Kept, Together
+from core.dialogue.states import FRESH, Awaiting, PressureWeek, Setting, State, Written
+from core.flags import Code, Flag, Severity
+from core.quantity import Amount, Unit
+from core.reading import Conditions
+
+AT = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)
+PLAIN = {
+    str: st.text(max_size=8),
+    int: st.integers(),
+    bool: st.booleans(),
+    type(None): st.none(),
+    Decimal: st.decimals(allow_nan=False, allow_infinity=False),
+    datetime: st.datetimes(timezones=st.just(UTC)),
+    date: st.dates(),
+    time: st.times(),
+    timedelta: st.timedeltas(),
+    object: st.sampled_from((None, Ask("weight", Unit.KILOGRAM), Awaiting("hip", 1, (Decimal("1.50"),)))),
+}
+
+
+@cache
+def values(hint: Any) -> st.SearchStrategy[Any]:
+    """Any value that an annotation allows."""
+    origin, arguments = typing.get_origin(hint), typing.get_args(hint)
+    if origin in (typing.Union, types.UnionType):
+        return st.one_of(*(values(a) for a in arguments))
+    if origin is frozenset:
+        return st.frozensets(values(arguments[0]), max_size=3)
+    if origin is tuple and arguments[-1] is Ellipsis:
+        return st.lists(values(arguments[0]), max_size=2).map(tuple)
+    if origin is tuple:
+        return st.tuples(*(values(a) for a in arguments))
+    if isinstance(hint, type) and issubclass(hint, Enum):
+        return st.sampled_from(hint)
+    if dataclasses.is_dataclass(hint):
+        hints = typing.get_type_hints(hint)
+        return st.builds(hint, **{f.name: values(hints[f.name]) for f in dataclasses.fields(hint)})
+    return PLAIN[hint]
+
+
+def is_stored(kind: type) -> bool:
+    """Not those that hold functions or mappings: a measure, a client's facts."""
+    try:
+        values(kind)
+    except (KeyError, NameError):
+        return False
+    return True
+
+
+KINDS = {name: kind for name, kind in codec.registry().items() if is_stored(kind)}
+
+
+def test_every_event_state_message_and_effect_is_among_what_is_stored() -> None:
+    left_out = set(codec.registry()) - set(KINDS)
+    assert left_out <= {"Measure", "ClientFacts"}
+    assert {"Text", "Due", "Woke", "State", "Together", "UrgentFlag", "Plan", "Conditions", "Flag"} <= set(KINDS)
+
+
+@pytest.mark.parametrize("name", sorted(KINDS))
+@settings(max_examples=8, deadline=None)
+@given(data=st.data())
+def test_a_value_that_was_written_reads_back_equal(name: str, data: st.DataObject) -> None:
+    value = data.draw(values(KINDS[name]))
+    text = dumps(value)
+    assert loads(text) == value
+    assert dumps(loads(text)) == text
+    assert text.isascii()
+
+
+@pytest.mark.parametrize(
+    "value",
+    [
+        pytest.param(Decimal("82.40"), id="digits-stay"),
+        pytest.param(("a", ("b", ()), None, True, 7), id="tuples-in-tuples"),
+        pytest.param(frozenset({("x", "y"), ("z", "w")}), id="a-set-of-tuples"),
+        pytest.param("half a pair \ud83d and \0", id="text-no-database-would-take"),
+        pytest.param(Together((Kept("weight", Amount(Decimal("82.4"), Unit.KILOGRAM)),)), id="a-message"),
+        pytest.param(Flag(Code.BP_SEVERE, Severity.URGENT, None, (("systolic", Decimal(190)),), AT), id="a-flag"),
+    ],
+)
+def test_values_and_their_types_survive(value: object) -> None:
+    found = loads(dumps(value))
+    assert found == value
+    assert type(found) is type(value)
+    assert repr(found) == repr(value)
+
+
+def test_an_instant_is_read_back_in_utc_whatever_zone_it_was_written_in() -> None:
+    athens = timezone(timedelta(hours=3))
+    found = loads(dumps(AT.astimezone(athens)))
+    assert found == AT
+    assert isinstance(found, datetime)
+    assert found.tzinfo is UTC
+
+
+@pytest.mark.parametrize(
+    "value",
+    [
+        pytest.param(1.5, id="binary-fraction"),
+        pytest.param([1], id="list"),
+        pytest.param({"a": 1}, id="mapping"),
+        pytest.param(object(), id="object"),
+        pytest.param(datetime(2026, 3, 30), id="naive-datetime"),
+        pytest.param(time(7, 30, tzinfo=UTC), id="time-with-a-zone"),
+        pytest.param(codec._Shape({}, frozenset()), id="dataclass-of-somebody-else"),
+    ],
+)
+def test_what_is_not_stored_is_refused_when_it_is_written(value: object) -> None:
+    with pytest.raises(CodecError):
+        dumps(value)
+
+
+GOOD = json.loads(dumps(Text(AT, "82.4 kg", "m1")))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param("", id="nothing"),
+        pytest.param("{", id="cut-off"),
+        pytest.param("NaN", id="not-a-number"),
+        pytest.param("1.5", id="binary-fraction"),
+        pytest.param('{"at": 1}', id="no-type"),
+        pytest.param('{"$": 5}', id="type-is-a-number"),
+        pytest.param('{"$": "Nonsense"}', id="unknown-class"),
+        pytest.param('{"$": "Measure"}', id="class-that-is-never-stored"),
+        pytest.param('{"$": "Unit", "is": "furlong"}', id="unknown-enum-value"),
+        pytest.param('{"$": "Unit"}', id="enum-without-value"),
+        pytest.param('{"$": "decimal", "is": "heavy"}', id="no-decimal"),
+        pytest.param('{"$": "decimal", "is": 82.4}', id="decimal-as-fraction"),
+        pytest.param('{"$": "datetime", "is": "2026-03-30T06:30:00"}', id="naive-instant"),
+        pytest.param('{"$": "date", "is": "soon"}', id="no-date"),
+        pytest.param('{"$": "timedelta", "is": 1000000000000000000000000}', id="too-long-a-time"),
+        pytest.param(json.dumps({**GOOD, "more": 1}), id="one-field-too-many"),
+        pytest.param(json.dumps({k: v for k, v in GOOD.items() if k != "text"}), id="required-field-missing"),
+        pytest.param(json.dumps({**GOOD, "text": 5}), id="field-of-another-type"),
+        pytest.param(json.dumps({**GOOD, "edited": 1}), id="number-for-a-truth-value"),
+        pytest.param("[" * 100_000, id="very-deep"),
+    ],
+)
+def test_what_is_no_value_of_ours_is_refused_when_it_is_read(text: str) -> None:
+    with pytest.raises(CodecError):
+        loads(text)
+
+
+@given(st.text() | st.recursive(st.none() | st.integers() | st.text(), st.lists).map(json.dumps))
+def test_reading_never_raises_anything_else(text: str) -> None:
+    with contextlib.suppress(CodecError):
+        loads(text)
+
+
+def test_an_error_never_repeats_what_the_text_held() -> None:
+    with pytest.raises(CodecError) as caught:
+        loads(json.dumps({**GOOD, "text": ["82.4 kg secret"]}))
+    assert "secret" not in str(caught.value)
+
+
+def test_a_plan_stored_before_a_field_existed_takes_the_field_s_usual_value() -> None:
+    old = json.loads(dumps(Plan(measures=("weight",), directed_weighing=True)))
+    del old["pressure_body"], old["own_better"]
+    assert loads(json.dumps(old)) == Plan(measures=("weight",), directed_weighing=True)
+
+
+STATE = State(
+    asking=Setting("pause", "", Awaiting("weight", 1)),
+    agenda=("waist",),
+    day=date(2026, 3, 30),
+    written=(Written("k", "r", "weight"),),
+    pressure=PressureWeek(date(2026, 3, 30), date(2026, 4, 5)),
+    word_until=AT,
+)
+
+
+def test_a_state_reads_back_as_it_was() -> None:
+    assert load_state(dumps(STATE)) == STATE
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        None,
+        "",
+        "rubbish",
+        dumps(Conditions()),
+        dumps(STATE).replace('"Setting"', '"OlderSetting"'),
+        dumps(STATE).replace('"2026-03-30"', '"30 March"'),
+        dumps(STATE)[:-5],
+    ],
+)
+def test_a_state_always_loads(text: str | None) -> None:
+    assert load_state(text) == FRESH
