@@ -14,7 +14,7 @@ from core.language.tokens import Lexicon, lexicon
 
 LANGUAGES: dict[str, Words] = {words.code: words for words in (ENGLISH,)}
 
-__all__ = ["LANGUAGES", "Intent", "Level", "Part", "Role", "Words", "lexicon_of", "plain", "words_for"]
+__all__ = ["ENGLISH", "LANGUAGES", "Intent", "Level", "Part", "Role", "Words", "lexicon_of", "plain", "words_for"]
 
 
 def words_for(code: str) -> Words:

@@ -123,9 +123,7 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool) 
             if n >= 10:
                 break
         if tail and value == value.to_integral_value():
-            return Heard(
-                D(f"{int(value)}.{tail}"), i, j - 1, digits=token.digits and f"{token.digits}.{tail}"
-            )
+            return Heard(D(f"{int(value)}.{tail}"), i, j - 1, digits=token.digits and f"{token.digits}.{tail}")
     digits = token.digits
     if fractions:
         part = _fraction(tokens, last + 1)
@@ -152,13 +150,7 @@ def _fraction(tokens: Sequence[Token], i: int) -> Decimal | None:
     if i + 2 >= len(tokens) or tokens[i + 1].text != "/":
         return None
     top, bottom = tokens[i].entry.number, tokens[i + 2].entry.number
-    if (
-        top is None
-        or bottom is None
-        or not tokens[i].digits
-        or bottom not in DENOMINATORS
-        or not 0 < top < bottom
-    ):
+    if top is None or bottom is None or not tokens[i].digits or bottom not in DENOMINATORS or not 0 < top < bottom:
         return None
     return top / bottom
 
@@ -239,9 +231,7 @@ def _compound(tokens: Sequence[Token], large: Heard, small: Heard) -> Heard | No
         return None
     amount = convert(large.value, large.unit, small.unit)
     limit = convert(D(per), small.unit, small.unit) * (PARTS[wanted][1] if isinstance(wanted, Part) else 1)
-    if small.value >= limit or (
-        large.value != large.value.to_integral_value() and large.typed is not Part.HOUR
-    ):
+    if small.value >= limit or (large.value != large.value.to_integral_value() and large.typed is not Part.HOUR):
         return None
     return replace(large, value=amount + small.value, unit=small.unit, last=small.last, digits="")
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.en_talk import CALENDAR, WISHES
 from core.language.shape import Part, Role, Words, split
 from core.quantity import Unit
 
@@ -39,9 +40,7 @@ ENGLISH = Words(
     numbers=_numbers(),
     weak=("one", "oh"),
     units={
-        Unit.KILOGRAM: split(
-            "kg;kgs;kilo;kilos;kilogram;kilograms;kilogramme;kilogrammes;kilogrammes;kgms;keys"
-        ),
+        Unit.KILOGRAM: split("kg;kgs;kilo;kilos;kilogram;kilograms;kilogramme;kilogrammes;kilogrammes;kgms;keys"),
         Unit.POUND: split("lb;lbs;pound;pounds;pnds;punds"),
         Unit.STONE: split("st;stone;stones;stn;ston"),
         Unit.CENTIMETRE: split("cm;cms;centimetre;centimetres;centimeter;centimeters;centi;cents"),
@@ -96,16 +95,12 @@ ENGLISH = Words(
             "none;nothing;nil;zero;not any;no;not at all;nowt;didn't do any;didn't;i didn't;haven't;not one"
         ),
         Role.CLOCK: split("at;am;pm;a m;p m;o'clock;since;until"),
-        Role.LABEL: split(
-            "day;week;attempt;try;no;number;reading;test;try number;question;room;age;aged;born"
-        ),
+        Role.LABEL: split("day;week;attempt;try;no;number;reading;test;try number;question;room;age;aged;born"),
         Role.EACH_DAY: split(
             "a day;per day;each day;every day;daily;/day;most days;a session;each time;each;every time"
         ),
         Role.EVERY_DAY: split("every day;all seven;daily;all week;each day;every single day"),
-        Role.DAYS: split(
-            "days;day;walks;walk;sessions;session;times;time;classes;swims;rides;runs;mornings;evenings"
-        ),
+        Role.DAYS: split("days;day;walks;walk;sessions;session;times;time;classes;swims;rides;runs;mornings;evenings"),
         Role.FOREIGN: split(
             "percent;per cent;kpa;celsius;degrees;years;year;yrs;weeks;week;months;month;km;miles;mile;"
             "calories;kcal;litres;mg;ml"
@@ -126,7 +121,7 @@ ENGLISH = Words(
             "only managed;only did;not finished;didn't complete;failed;quit;too hard;not able"
         ),
         Role.FILLER: split(
-            "it's;its;it;is;was;it was;should be;be;my;the;that's;that;actually;a;number;it should be;i;"
+            "it's;its;it;is;was;it was;should be;be;my;the;that's;that;actually;a;number;i;"
             "really;of course;rather;real;value;reading;oops;typo;sorry;wrong;weight;=;:;correct"
         ),
         Role.SORRY: split(
@@ -161,11 +156,11 @@ ENGLISH = Words(
         "two_minute_step": split("step test;two minute step;marching"),
         "one_leg_stance": split("one leg;one leg stance;balance"),
         "walk_mile": split("mile walk;walk mile;mile"),
-        "activity_minutes": split(
-            "activity;active;active minutes;activity minutes;exercise;moving;minutes active"
-        ),
+        "activity_minutes": split("activity;active;active minutes;activity minutes;exercise;moving;minutes active"),
         "strength_days": split("strength;strength days;strength training;weights;strengthening"),
         "sessions_done": split("sessions done;plan sessions;workouts done"),
         "session_effort": split("effort;how hard;exertion"),
     },
+    calendar=CALENDAR,
+    intents=WISHES,
 )

@@ -7,11 +7,11 @@ import unicodedata
 
 LONGEST = 4096  # the chat platform's own limit for a message; what comes after is not read
 
-_INVISIBLE = "\u00ad\u061c\u200b\u200c\u200d\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2060\u2066\u2067\u2068\u2069\ufeff"
+_INVISIBLE = (
+    "\u00ad\u061c\u200b\u200c\u200d\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2060\u2066\u2067\u2068\u2069\ufeff"
+)
 _BEFORE: dict[int, str] = {
-    **dict.fromkeys(
-        map(ord, _INVISIBLE + "\ufe0e\ufe0f\u20e3\u0640"), ""
-    ),  # 20e3: keycap digits; 0640: tatweel
+    **dict.fromkeys(map(ord, _INVISIBLE + "\ufe0e\ufe0f\u20e3\u0640"), ""),  # 20e3: keycap digits; 0640: tatweel
     **dict.fromkeys(map(ord, "\u2018\u2019\u201a\u201b\u2032\u00b4\u0060\u02b9\u02bc\u2035\uff07"), "'"),
     **dict.fromkeys(map(ord, "\u201c\u201d\u201e\u201f\u2033\u02ba\u2036\u3003\u00ab\u00bb\uff02"), '"'),
     **dict.fromkeys(map(ord, "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\ufe58\ufe63\uff0d\u06d4"), "-"),
@@ -101,3 +101,9 @@ def near(typed: str, word: str) -> bool:
     short, long = sorted((typed, word), key=len)
     i = next((i for i, (a, b) in enumerate(zip(short, long, strict=False)) if a != b), len(short))
     return short[i:] == long[i + 1 :]
+
+
+def bare_words(text: str) -> list[str]:
+    """Return the words and numbers of a plain text, apostrophes dropped, other marks left out."""
+    kept = "".join(c if c.isalnum() or c == " " else " " if c != "'" else "" for c in text)
+    return kept.split()

@@ -145,9 +145,7 @@ def tokens(text: str, lexicon: Lexicon) -> list[Token]:
                 found.append(Token(rest, cut, last.end(), True, entry, word=True))
             else:
                 found.append(
-                    Token(
-                        text[piece.start() : last.end()], piece.start(), last.end(), glued, entry, word=True
-                    )
+                    Token(text[piece.start() : last.end()], piece.start(), last.end(), glued, entry, word=True)
                 )
             i += size
             continue
@@ -189,9 +187,7 @@ def _piece(piece: re.Match[str], glued: bool, lexicon: Lexicon) -> Token:
                 return Token(typed, start, end, glued, junk=True)
             return Token(typed, start, end, glued, Entry(number=number), digits=typed)
         case "clock":
-            return Token(
-                typed, start, end, glued, clock=tuple(D(p.replace(",", ".")) for p in typed.split(":"))
-            )
+            return Token(typed, start, end, glued, clock=tuple(D(p.replace(",", ".")) for p in typed.split(":")))
         case "mark":
             return Token(typed, start, end, glued, lexicon.entry(typed) or UNKNOWN)
         case _:

@@ -10,6 +10,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from core.language import Role, Words, lexicon_of, plain
 from core.language.amounts import SMALLER, Heard, amounts
@@ -72,9 +73,7 @@ def _in(heard: Heard, unit: Unit, assumed: Unit, also: Sequence[Unit], prefer: U
         if prefer is Unit.POUND:
             return Understood(convert(heard.value, Unit.POUND, unit), Unit.POUND, said_unit=True)
         kilograms = heard.value * heard.pound
-        return Misunderstood(
-            Why.OTHER_UNIT, Understood(convert(kilograms, Unit.KILOGRAM, unit), Unit.KILOGRAM)
-        )
+        return Misunderstood(Why.OTHER_UNIT, Understood(convert(kilograms, Unit.KILOGRAM, unit), Unit.KILOGRAM))
     if heard.unit is not None:
         if not convertible(heard.unit, unit):
             return Misunderstood(Why.OTHER_UNIT)
@@ -108,16 +107,12 @@ def _two_units_or_decimal(heard: Heard, typed: Unit, unit: Unit, meant: Understo
 def _pair(toks: Sequence[Token], found: Sequence[Heard], assumed: Unit) -> Heard | None:
     """ "12 4" from somebody who uses stones, "5 7" from somebody who uses feet."""
     large, small = found
-    if assumed not in (Unit.STONE, Unit.FOOT) or not (
-        large.bare and small.bare and large.whole and small.whole
-    ):
+    if assumed not in (Unit.STONE, Unit.FOOT) or not (large.bare and small.bare and large.whole and small.whole):
         return None
     unit, per = SMALLER[assumed]
     if toks[large.last + 1 : small.first] or small.value >= per or not isinstance(unit, Unit):
         return None
-    return replace(
-        large, value=large.value * per + small.value, unit=unit, typed=assumed, digits="", last=small.last
-    )
+    return replace(large, value=large.value * per + small.value, unit=unit, typed=assumed, digits="", last=small.last)
 
 
 def _several(
@@ -148,9 +143,7 @@ def _several(
     if near is not None and len(values) <= 3 and high - low <= near * low:
         mean = sum((v.value for v in values), start=D(0)) / len(values)
         said = any(v.said_unit for v in values)
-        return _asked_back(
-            replace(values[-1], value=mean, attempts=len(values), said_unit=said, hedged=hedged), toks
-        )
+        return _asked_back(replace(values[-1], value=mean, attempts=len(values), said_unit=said, hedged=hedged), toks)
     return Misunderstood(Why.TOO_MANY_NUMBERS, _split_by_a_space(toks, found, values))
 
 
@@ -160,9 +153,7 @@ def _again(bare: Understood, own: Understood, typed: Unit) -> Understood:
     return replace(bare, value=bare.value * ratio, unit=typed)
 
 
-def _split_by_a_space(
-    toks: Sequence[Token], found: Sequence[Heard], values: Sequence[Understood]
-) -> Understood | None:
+def _split_by_a_space(toks: Sequence[Token], found: Sequence[Heard], values: Sequence[Understood]) -> Understood | None:
     """ "82 4" is likely 82.4."""
     first, second = found[0], found[1]
     if len(found) == 2 and first.whole and second.whole and len(second.digits) == 1 and first.value >= 10:
@@ -194,7 +185,7 @@ def _pulse(text: str, words: Words, counted: int | None) -> Result:
         return said
     found, toks = said
     counts, window, windows = _counts_and_window(toks, found)
-    if window is not None and window not in WINDOWS or windows > len(counts):
+    if (window is not None and window not in WINDOWS) or windows > len(counts):
         return Misunderstood(Why.TOO_MANY_NUMBERS)
     if any(h.unit not in (None, Unit.BEATS_PER_MINUTE) or h.foreign or h.pound is not None for h in counts):
         return Misunderstood(Why.OTHER_UNIT)
@@ -275,6 +266,9 @@ def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
     ]
     if not found:
         return Misunderstood(Why.OTHER_UNIT)
+    strokes = [i for i, (a, b) in enumerate(pairwise(found)) if _stroke(toks, a, b)]
+    if len(found) == 3 and strokes == [1]:  # "7 128/82": the first number is something else
+        found = found[1:]
     if any(not h.whole for h in found):
         return Misunderstood(Why.NOT_WHOLE)
     if len(found) == 1:
@@ -299,6 +293,10 @@ def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
         hedged=_hedged(toks),
     )
     return _asked_back(meant, toks)
+
+
+def _stroke(toks: Sequence[Token], upper: Heard, lower: Heard) -> bool:
+    return [t.text for t in toks[upper.last + 1 : lower.first]] == ["/"]
 
 
 def rating(text: str, words: Words, prefer: Unit | None) -> Result:
@@ -348,9 +346,7 @@ def count(unit: Unit) -> Understand:
             return said
         found, toks = said
         notes = _notes(toks) if unit is Unit.REPETITION else frozenset()
-        allowed = (
-            {None, unit, Unit.REPETITION, Unit.DAY, Unit.SESSION} if unit is not Unit.STEP else {None, unit}
-        )
+        allowed = {None, unit, Unit.REPETITION, Unit.DAY, Unit.SESSION} if unit is not Unit.STEP else {None, unit}
         if any(h.unit not in allowed or h.foreign or h.pound is not None for h in found):
             return Misunderstood(Why.OTHER_UNIT)
         hedged = _hedged(toks)
@@ -369,9 +365,7 @@ def count(unit: Unit) -> Understand:
         if not heard.whole:
             lower = heard.value // 1
             if unit is Unit.REPETITION:  # a half is not yet more than half: asked
-                return Misunderstood(
-                    Why.NOT_WHOLE, replace(meant, value=lower, notes=notes | {NOTES_HALF_WAY})
-                )
+                return Misunderstood(Why.NOT_WHOLE, replace(meant, value=lower, notes=notes | {NOTES_HALF_WAY}))
             return Misunderstood(Why.NOT_WHOLE, replace(meant, value=half_up(heard.value, 0)))
         return _asked_back(meant, toks)
 
@@ -452,9 +446,7 @@ def minutes(text: str, words: Words, prefer: Unit | None) -> Result:
     stripped = text.strip()
     if stripped.isascii() and stripped.isdigit() and len(stripped) < 5:
         return Understood(D(stripped), Unit.MINUTE)
-    said = _hear(
-        text, words, Dimension.TIME, thousands=True, nothing=True, clock=Unit.MINUTE, keep_foreign=True
-    )
+    said = _hear(text, words, Dimension.TIME, thousands=True, nothing=True, clock=Unit.MINUTE, keep_foreign=True)
     if isinstance(said, Misunderstood):
         return said
     found, toks = said
@@ -478,27 +470,20 @@ def minutes(text: str, words: Words, prefer: Unit | None) -> Result:
         if _a_range(toks, found[0], found[1]):
             return Misunderstood(Why.A_RANGE)
         if small not in times and small.value <= 14 and small.whole:
-            product = Understood(
-                _in_minutes(large) * small.value, Unit.MINUTE, large.unit is not None, hedged=hedged
-            )
+            product = Understood(_in_minutes(large) * small.value, Unit.MINUTE, large.unit is not None, hedged=hedged)
             if any(t.has(Role.TIMES) for t in (*between, *toks[found[1].last + 1 : found[1].last + 2])):
                 return _asked_back(product, toks)
             if small.foreign or any(t.has(Role.DAYS) for t in toks):
                 return Misunderstood(Why.TOO_MANY_NUMBERS, product)
     if len(found) == len(times) + len(bare) and all(h.unit is None or h in times for h in found):
         total = Understood(sum(map(_in_minutes, found), start=D(0)), Unit.MINUTE, bool(times), hedged=hedged)
-        plus = all(
-            any(t.text == "+" for t in toks[a.last + 1 : b.first])
-            for a, b in zip(found, found[1:], strict=False)
-        )
+        plus = all(any(t.text == "+" for t in toks[a.last + 1 : b.first]) for a, b in pairwise(found))
         return _asked_back(total, toks) if plus else Misunderstood(Why.TOO_MANY_NUMBERS, total)
     return Misunderstood(Why.TOO_MANY_NUMBERS)
 
 
 def _in_minutes(heard: Heard) -> Decimal:
-    return (
-        convert(heard.value, heard.unit, Unit.MINUTE) if heard.unit in FACTOR and heard.unit else heard.value
-    )
+    return convert(heard.value, heard.unit, Unit.MINUTE) if heard.unit in FACTOR and heard.unit else heard.value
 
 
 def _hear(

@@ -1,0 +1,337 @@
+"""Days, times of day and places as people write them: "until Monday", "montags um halb acht", "I am in Lisbon"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, time, timedelta
+from functools import cache
+
+from core.language import ENGLISH, Words, lexicon_of, plain
+from core.language.shape import Calendar
+from core.language.text import bare_words
+from core.language.tokens import Token, spellings, tokens
+
+READ = 60  # words of a message that are looked through
+
+
+class _Days:
+    """A calendar's phrases, English ones included, ready for look-up."""
+
+    def __init__(self, words: Words) -> None:
+        self.phrases: dict[str, set[tuple[str, int]]] = {}
+        for lexicon in (words, ENGLISH):
+            if lexicon.calendar is None:
+                continue
+            own: dict[str, set[tuple[str, int]]] = {}
+            for kind, value, phrase in _calendar_phrases(lexicon.calendar):
+                for spelled in spellings(phrase, lexicon):
+                    own.setdefault(" ".join(bare_words(spelled)) or spelled, set()).add((kind, value))
+            skip = words.not_english if lexicon is not words else frozenset()
+            for spelled, meanings in own.items():
+                if spelled not in skip:
+                    self.phrases.setdefault(spelled, meanings)
+
+    def read(self, said: Sequence[str]) -> list[_Mark]:
+        """Mark each word or phrase, the longest first."""
+        marks: list[_Mark] = []
+        i = 0
+        while i < len(said):
+            for size in range(min(4, len(said) - i), 0, -1):
+                phrase = " ".join(said[i : i + size])
+                if phrase in self.phrases:
+                    marks.append(_Mark(phrase, frozenset(self.phrases[phrase])))
+                    i += size
+                    break
+            else:
+                marks.append(_Mark(said[i], frozenset()))
+                i += 1
+        return marks
+
+
+@dataclass(frozen=True, slots=True)
+class _Mark:
+    text: str
+    meanings: frozenset[tuple[str, int]]
+
+    def value(self, kind: str) -> int | None:
+        return next((v for k, v in sorted(self.meanings) if k == kind), None)
+
+    def has(self, kind: str) -> bool:
+        return self.value(kind) is not None
+
+
+def _calendar_phrases(calendar: Calendar) -> Iterator[tuple[str, int, str]]:
+    for kind in ("weekdays", "months"):
+        for value, phrases in enumerate(getattr(calendar, kind)):
+            yield from ((kind, value, p) for p in phrases)
+    for kind in (
+        "today tomorrow day_after next in_ until day week month at am pm noon midnight hour half_past half_to half_after "
+        "quarter_past quarter_to quarter_after quarter_less"
+    ).split():
+        yield from ((kind, 0, p) for p in getattr(calendar, kind))
+    yield from (("hours", value, phrase) for phrase, value in calendar.hours.items())
+
+
+@cache
+def _days(words: Words) -> _Days:
+    return _Days(words)
+
+
+def _marks(text: str, words: Words) -> list[_Mark]:
+    """Words of a text with number words turned into figures, marked by the calendar."""
+    folded = plain(text)
+    said: list[str] = []
+    days = _days(words)
+    for token in tokens(folded, lexicon_of(words)):
+        said += _figures(token, days)
+    return days.read(said[:READ])
+
+
+def _figures(token: Token, days: _Days) -> list[str]:
+    if token.clock and len(token.clock) == 2:
+        return [f"{int(token.clock[0])}:{int(token.clock[1]):02d}"]
+    if token.digits:
+        return [token.digits]
+    spelled = bare_words(token.text)
+    phrase = " ".join(spelled)
+    number = token.entry.number
+    if number is not None and phrase not in days.phrases and number == int(number):
+        return [str(int(number))]
+    return spelled or [token.text]
+
+
+def when(text: str, words: Words, today: date) -> date | None:
+    """Return the day a text names, today or later: "tomorrow", "in two weeks", "until Monday", "3 May", "3.5.".
+
+    A weekday is its next occurrence after today; a date without a year is the next such date. Day before month,
+    except that a month named in words decides. None when no day is named.
+    """
+    folded = plain(text)
+    written = _iso(folded)
+    marks = _marks(text, words)
+    if written is not None:
+        return written if written >= today else None
+    for i, mark in enumerate(marks):
+        after = marks[i + 1] if i + 1 < len(marks) else _Mark("", frozenset())
+        before = marks[i - 1] if i else _Mark("", frozenset())
+        if mark.has("day_after"):
+            return today + timedelta(days=2)
+        if mark.has("tomorrow") and not mark.has("am"):
+            return today + timedelta(days=1)
+        if mark.has("tomorrow") and not any(m.has("weekdays") for m in marks):
+            return today + timedelta(days=1)
+        count = int(mark.text) if mark.text.isdigit() and len(mark.text) < 4 else None
+        if count is not None and (length := _length(after, count, today)) is not None:
+            return length
+        if mark.has("in_") and (length := _length(after, 1, today)) is not None and not before.text.isdigit():
+            return length
+        if mark.has("next") and (length := _length(after, 1, today)) is not None:
+            return length
+        if before.has("next") is False and after.has("next") and (length := _length(mark, 1, today)) is not None:
+            return length
+        if (month := mark.value("months")) is not None and (day := _of_month(marks, i, month + 1, today)) is not None:
+            return day
+    numeric = _numeric(folded, today)
+    if numeric is not None:
+        return numeric
+    for mark in marks:
+        if (weekday := mark.value("weekdays")) is not None:
+            return today + timedelta(days=(weekday - today.weekday() - 1) % 7 + 1)
+    if any(m.has("today") for m in marks):
+        return today
+    return None
+
+
+def _length(mark: _Mark, count: int, today: date) -> date | None:
+    if mark.has("day"):
+        return _plus(today, count)
+    if mark.has("week"):
+        return _plus(today, 7 * count)
+    if mark.has("month"):
+        months = today.month - 1 + count
+        return _valid(today.year + months // 12, months % 12 + 1, today.day)
+    return None
+
+
+def _plus(day: date, days: int) -> date | None:
+    return day + timedelta(days=days) if days <= 3660 else None
+
+
+def _valid(year: int, month: int, day: int) -> date | None:
+    """A date, the last of its month when the month is shorter (31 January plus a month)."""
+    if not (1 <= month <= 12 and 1 <= day <= 31 and year <= 9000):
+        return None
+    while day > 28:
+        try:
+            return date(year, month, day)
+        except ValueError:
+            day -= 1
+    return date(year, month, day)
+
+
+def _of_month(marks: Sequence[_Mark], i: int, month: int, today: date) -> date | None:
+    """The day and, if said, the year beside a month's name: "3 May", "May 3rd 2027", "3 de mayo"."""
+    beside = [m.text.rstrip(".") for m in (*reversed(marks[max(0, i - 3) : i]), *marks[i + 1 : i + 4])]
+    days = [int(t) for t in beside if t.isdigit() and len(t) <= 2 and 1 <= int(t) <= 31]
+    days += [int(t[:-2]) for t in beside if t[:-2].isdigit() and t[-2:] in ("st", "nd", "rd", "th")]
+    years = [int(t) for t in beside if t.isdigit() and len(t) == 4]
+    day = days[0] if days else 1
+    if years:
+        return found if (found := _valid(years[0], month, day)) and found >= today else None
+    return _coming(month, day, today)
+
+
+def _coming(month: int, day: int, today: date) -> date | None:
+    found = _valid(today.year, month, day)
+    if found is not None and found < today:
+        found = _valid(today.year + 1, month, day)
+    return found
+
+
+def _iso(folded: str) -> date | None:
+    for word in folded.replace(",", " ").split():
+        parts = word.strip(".;").split("-")
+        if len(parts) == 3 and [len(p) for p in parts] == [4, 2, 2] and all(p.isdigit() for p in parts):
+            try:
+                return date(int(parts[0]), int(parts[1]), int(parts[2]))
+            except ValueError:
+                return None
+    return None
+
+
+def _numeric(folded: str, today: date) -> date | None:
+    """ "3.5.", "3/5", "03.05.2027": day before month; the other way round only when that alone is a date."""
+    for word in folded.replace(",", " ").split():
+        for mark in "./":
+            parts = word.strip(";").rstrip(".").split(mark) if mark == "." else word.strip(";.").split(mark)
+            if len(parts) not in (2, 3) or not all(p.isdigit() for p in parts) or any(len(p) > 4 for p in parts):
+                continue
+            day, month = int(parts[0]), int(parts[1])
+            if month > 12 >= day:
+                day, month = month, day
+            if not (1 <= month <= 12 and 1 <= day <= 31):
+                continue
+            if len(parts) == 2:
+                return _coming(month, day, today)
+            year = int(parts[2]) + (2000 if len(parts[2]) == 2 else 0)
+            return found if (found := _valid(year, month, day)) and found >= today else None
+    return None
+
+
+def weekday_and_time(text: str, words: Words) -> tuple[int | None, time | None]:
+    """Return the weekday (Monday 0) and the wall time a text names; None for what it does not say.
+
+    "Tuesday 7:30", "montags um halb acht", "lunes a las 7 y media", "7.30 pm", "noon". A bare hour needs a word that
+    makes it one ("at 7", "7 pm", "7 Uhr") or a weekday beside it.
+    """
+    marks = _marks(text, words)
+    weekday = next((w for m in marks if (w := m.value("weekdays")) is not None), None)
+    return weekday, _time(marks, weekday is not None)
+
+
+def _time(marks: Sequence[_Mark], loose: bool) -> time | None:
+    afternoon = any(m.has("pm") for m in marks)
+    morning = any(m.has("am") for m in marks) and not afternoon
+    for i, mark in enumerate(marks):
+        found = _clock(marks, i, mark, loose or afternoon or morning)
+        if found is not None:
+            hour, minute = found
+            if afternoon and hour < 12:
+                hour += 12
+            if morning and hour == 12:
+                hour = 0
+            return time(hour % 24, minute) if 0 <= hour <= 24 and 0 <= minute < 60 else None
+    if any(m.has("noon") for m in marks):
+        return time(12)
+    if any(m.has("midnight") for m in marks):
+        return time(0)
+    return None
+
+
+def _clock(marks: Sequence[_Mark], i: int, mark: _Mark, loose: bool) -> tuple[int, int] | None:
+    """Hour and minute at mark `i`, before morning or afternoon is applied."""
+    before = marks[i - 1] if i else _Mark("", frozenset())
+    rest = marks[i + 1 : i + 4]
+    if ":" in mark.text and mark.text.replace(":", "").isdigit():
+        hours, _, minutes = mark.text.partition(":")
+        return int(hours), int(minutes)
+    if mark.text.replace(".", "", 1).isdigit() and "." in mark.text:
+        whole, _, part = mark.text.partition(".")
+        return (int(whole), int(part)) if len(part) == 2 and int(whole) < 25 and int(part) < 60 else None
+    hour = _hour(mark)
+    if hour is None:
+        return None
+    if before.has("half_to"):
+        return (hour - 1) % 24 or 12, 30
+    if before.has("half_past"):
+        return hour, 30
+    if before.has("quarter_past"):
+        return hour, 15
+    if before.has("quarter_to"):
+        return (hour - 1) % 24 or 12, 45
+    after = [m for m in rest if not m.has("hour")]
+    told = len(after) < len(rest) or before.has("at") or mark.has("hours") or loose
+    if not told:
+        return None
+    if after and after[0].has("half_after"):
+        return hour, 30
+    if after and after[0].has("quarter_after"):
+        return hour, 15
+    if after and after[0].has("quarter_less"):
+        return (hour - 1) % 24 or 12, 45
+    if rest and rest[0].has("hour") and len(rest) > 1 and rest[1].text.isdigit() and int(rest[1].text) < 60:
+        return hour, int(rest[1].text)
+    if rest and rest[0].text.isdigit() and len(rest[0].text) == 2 and int(rest[0].text) < 60 and before.has("at"):
+        return hour, int(rest[0].text)
+    return hour, 0
+
+
+def _hour(mark: _Mark) -> int | None:
+    if (said := mark.value("hours")) is not None:
+        return said
+    if mark.text.isdigit() and len(mark.text) <= 2 and int(mark.text) <= 24:
+        return int(mark.text)
+    return None
+
+
+# --- places -------------------------------------------------------------------------------------------------------
+
+
+def place(text: str, words: Words) -> str | None:
+    """Return the place somebody says to be in, as typed: "Lisbon" of "I am in Lisbon until Monday"; else None."""
+    typed = text.split()[:READ]
+    folded = [" ".join(bare_words(plain(w))) for w in typed]
+    for calendar, lexicon in _calendars(words):
+        ends = set(_spelled(calendar.place_ends, lexicon))
+        for phrase in sorted(_spelled(calendar.place, lexicon), key=len, reverse=True):
+            wanted = phrase.split()
+            for i in range(len(folded) - len(wanted)):
+                if folded[i : i + len(wanted)] == wanted:
+                    found = _city(typed[i + len(wanted) :], folded[i + len(wanted) :], ends)
+                    if found:
+                        return found
+    return None
+
+
+def _calendars(words: Words) -> Iterator[tuple[Calendar, Words]]:
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        if lexicon.calendar is not None:
+            yield lexicon.calendar, lexicon
+
+
+def _spelled(phrases: Iterable[str], words: Words) -> Iterator[str]:
+    for phrase in phrases:
+        for spelled in spellings(phrase, words):
+            yield " ".join(bare_words(spelled))
+
+
+def _city(typed: Sequence[str], folded: Sequence[str], ends: set[str]) -> str | None:
+    kept: list[str] = []
+    for word, bare in zip(typed, folded, strict=True):
+        if not bare or bare in ends or bare[0].isdigit():
+            break
+        kept.append(word.strip(",.;:!?()\"'،؛؟"))
+        if word[-1] in ".,;:!?)،؛؟" or len(kept) == 4:
+            break
+    return " ".join(kept) or None

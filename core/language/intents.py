@@ -1,0 +1,125 @@
+"""What somebody wants who typed words rather than a reading.
+
+A lexicon phrase stands for the whole message; "pause …" also for one that begins so, "… my coach …" for one that holds
+it. Whole messages win over beginnings, beginnings over contents. One slip of the hand is forgiven in words of commands,
+never in numbers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import cache
+
+from core.language import ENGLISH, Intent, Role, Words, plain
+from core.language.days import READ, place, weekday_and_time, when
+from core.language.text import bare_words, near
+from core.language.tokens import LONGEST_PHRASE, spellings
+
+__all__ = ["intent", "place", "weekday_and_time", "when"]
+
+MORE = "…"
+CHATTY = 14  # a longer message tells a story: only its beginning is taken for a wish
+WITH_NUMBERS = frozenset(  # wishes that a number may belong to
+    {
+        Intent.PAUSE,
+        Intent.SLOT,
+        Intent.GOAL,
+        Intent.LATER,
+        Intent.ZONE,
+        Intent.COACH,
+        Intent.LEAVE,
+        Intent.FORGET,
+        Intent.UNITS,
+        Intent.SETTINGS,
+        Intent.PROGRESS,
+    }
+)
+
+
+@dataclass
+class _Wishes:
+    whole: dict[str, Intent] = field(default_factory=dict)
+    starts: dict[str, Intent] = field(default_factory=dict)
+    inside: dict[str, Intent] = field(default_factory=dict)
+    polite: set[str] = field(default_factory=set)
+
+
+@cache
+def _wishes(words: Words) -> _Wishes:
+    found = _Wishes()
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        for wish, phrases in lexicon.intents.items():
+            for phrase in phrases:
+                bare = phrase.strip(MORE + " ")
+                shelf = found.whole
+                if phrase.endswith(MORE):
+                    shelf = found.inside if phrase.startswith(MORE) else found.starts
+                for spelled in spellings(bare, lexicon):
+                    key = " ".join(bare_words(spelled)) or spelled
+                    found.whole.setdefault(key, wish)
+                    shelf.setdefault(key, wish)
+        for phrase in lexicon.roles.get(Role.PLEASE, ()):
+            found.polite.update(" ".join(bare_words(s)) for s in spellings(phrase, lexicon))
+    return found
+
+
+def intent(text: str, words: Words) -> Intent | None:
+    """Return what the message asks for, or None. A message with a number is a wish only where a number belongs."""
+    wishes = _wishes(words)
+    folded = plain(text)
+    if (sign := wishes.whole.get(folded.strip())) is not None:
+        return sign
+    said = bare_words(folded)[:READ]
+    if not said:
+        return wishes.whole.get("".join(c for c in folded if not c.isspace())[:1]) if folded else None
+    number = any(w[0].isdigit() for w in said)
+    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, wishes.polite)))):
+        if (wish := wishes.whole.get(candidate)) is not None:
+            return wish
+    meaning = _without(said, wishes.polite) or said
+    wish = _beginning(meaning, wishes.starts) or _beginning(said, wishes.starts)
+    if wish is None and len(said) <= CHATTY:
+        wish = _contents(said, wishes.inside)
+    if wish is None and not number and len(meaning) <= 3:
+        wish = _nearly(" ".join(meaning), wishes.whole)
+    if number and wish not in WITH_NUMBERS:
+        return None
+    return wish
+
+
+def _without(said: Sequence[str], polite: set[str]) -> list[str]:
+    """Take politeness off both ends: "can you please help me" is "help me"."""
+    said = list(said)
+    changed = True
+    while changed and said:
+        changed = False
+        for size in range(min(4, len(said)), 0, -1):
+            if " ".join(said[:size]) in polite:
+                said, changed = said[size:], True
+                break
+            if " ".join(said[-size:]) in polite:
+                said, changed = said[:-size], True
+                break
+    return said
+
+
+def _beginning(said: Sequence[str], starts: Mapping[str, Intent]) -> Intent | None:
+    for size in range(min(LONGEST_PHRASE, len(said)), 0, -1):
+        if (wish := starts.get(" ".join(said[:size]))) is not None:
+            return wish
+    return None
+
+
+def _contents(said: Sequence[str], inside: Mapping[str, Intent]) -> Intent | None:
+    for size in range(min(LONGEST_PHRASE, len(said)), 0, -1):
+        for i in range(len(said) - size + 1):
+            if (wish := inside.get(" ".join(said[i : i + size]))) is not None:
+                return wish
+    return None
+
+
+def _nearly(said: str, whole: Mapping[str, Intent]) -> Intent | None:
+    """The one wish whose phrase is a slip away; none when two differ."""
+    found = {wish for phrase, wish in whole.items() if near(said, phrase)} if 3 < len(said) < 40 else set()
+    return found.pop() if len(found) == 1 else None
