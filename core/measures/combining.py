@@ -13,29 +13,33 @@ from core.reading import Conditions, How, Reading
 TOGETHER = timedelta(days=14)  # ours: girths further apart than this make no ratio
 
 
-def combined(
-    measure: str, value: Decimal, unit: Unit, *parts: Reading, notes: frozenset[str] = frozenset()
-) -> Reading:
+def combined(measure: str, value: Decimal, unit: Unit, *parts: Reading, notes: frozenset[str] = frozenset()) -> Reading:
     """A reading of `measure`, taken when the last of its parts was, under what is known of all their
     conditions.
 
     A name two parts disagree on is left out. It counts only if every part counts.
     """
-    labels = {pair for part in parts for pair in part.conditions.labels}
-    aspects = [aspect for aspect, _ in labels]
     last = max(parts, key=lambda part: part.taken_at)
     return Reading(
         measure=measure,
         value=value,
         unit=unit,
         taken_at=last.taken_at,
-        conditions=Conditions(
-            differs=frozenset().union(*(part.conditions.differs for part in parts)),
-            labels=tuple(sorted(pair for pair in labels if aspects.count(pair[0]) == 1)),
-            notes=notes,
-        ),
+        conditions=_of_all(parts, notes),
         how=last.how if all(part.counts for part in parts) else How.EARLY,
         attempts=min(part.attempts for part in parts),
+    )
+
+
+def _of_all(parts: tuple[Reading, ...], notes: frozenset[str]) -> Conditions:
+    if len(parts) == 1:
+        return Conditions(parts[0].conditions.differs, parts[0].conditions.labels, notes)
+    labels = {pair for part in parts for pair in part.conditions.labels}
+    aspects = [aspect for aspect, _ in labels]
+    return Conditions(
+        differs=frozenset().union(*(part.conditions.differs for part in parts)),
+        labels=tuple(sorted(pair for pair in labels if aspects.count(pair[0]) == 1)),
+        notes=notes,
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from functools import cache
 
 from core.client import Profile
 from core.measures.shape import NoReference, Score
@@ -16,7 +17,15 @@ AGE_NOT_GIVEN = "age_not_given"  # a note: read as an adult, because we look aft
 def placed(ladder: Ladder, value: Decimal, notes: tuple[str, ...] = ()) -> Score:
     """The band of `value` in a table."""
     place = ladder.place(value)
+    if not notes:
+        return _without_notes(ladder)[place.rank]
     return Score(place.band, ladder.source, place.rank, place.figures, notes)
+
+
+@cache
+def _without_notes(ladder: Ladder) -> tuple[Score, ...]:
+    """Most scores have no notes, and making one costs more than finding its band: so they are made once."""
+    return tuple(Score(p.band, ladder.source, p.rank, p.figures) for p in ladder.places)
 
 
 def age_at(reading: Reading, profile: Profile) -> int | None:

@@ -44,10 +44,12 @@ class Place:
     figures: tuple[tuple[str, Decimal], ...]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Ladder:
-    """A table of rising bands. first: the band below the first limit. Limits must rise (a test walks them
-    all)."""
+    """A table of rising bands, each table equal only to itself.
+
+    first: the band below the first limit. Limits must rise (a test walks them all).
+    """
 
     source: Source
     first: str
@@ -59,9 +61,7 @@ class Ladder:
         highs = [*((("below" if s.edge is Edge.AT else "up_to", s.limit),) for s in self.steps), ()]
         bands = [self.first, *(s.band for s in self.steps)]
         rungs = zip(bands, lows, highs, strict=True)
-        object.__setattr__(
-            self, "places", tuple(Place(n, b, (*lo, *hi)) for n, (b, lo, hi) in enumerate(rungs))
-        )
+        object.__setattr__(self, "places", tuple(Place(n, b, (*lo, *hi)) for n, (b, lo, hi) in enumerate(rungs)))
 
     def place(self, value: Decimal) -> Place:
         """Find the band of `value`; every value has exactly one."""

@@ -1,0 +1,1 @@
+"""Tests mirror the code. A package, because a library installs a `tests` of its own that would win otherwise."""
