@@ -37,9 +37,7 @@ def _sqlite_engine(url: URL, synchronous: str) -> Engine:
 
     @event.listens_for(engine, "connect")
     def _connected(connection: Any, record: Any) -> None:
-        connection.isolation_level = (
-            None  # we begin; the driver's own way starts no transaction for SELECT or DDL
-        )
+        connection.isolation_level = None  # we begin; the driver's own way starts no transaction for SELECT or DDL
         for pragma in (
             "journal_mode=WAL",
             f"synchronous={synchronous}",
@@ -77,9 +75,7 @@ class Database:
     Raises: ValueError for a database of another kind, or one in memory.
     """
 
-    def __init__(
-        self, url: str, *, synchronous: Literal["FULL", "NORMAL"] = "FULL", threads: int = 4
-    ) -> None:
+    def __init__(self, url: str, *, synchronous: Literal["FULL", "NORMAL"] = "FULL", threads: int = 4) -> None:
         parsed = make_url(url)
         self.is_sqlite = parsed.get_backend_name() == "sqlite"
         if self.is_sqlite:

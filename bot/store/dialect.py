@@ -10,7 +10,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 
 Row = Mapping[str, Any]
 
-_prepared: dict[tuple[str, object], Insert] = {}
+_prepared: dict[tuple[object, ...], Insert] = {}
 
 
 def insert_new(conn: Connection, table: Table, rows: Sequence[Row], unique: tuple[str, ...]) -> int:
@@ -20,13 +20,17 @@ def insert_new(conn: Connection, table: Table, rows: Sequence[Row], unique: tupl
     """
     if not rows:
         return 0
-    name = (conn.dialect.name, (table.name, unique))
+    name = (conn.dialect.name, table.name, unique)
     statement = _prepared.get(name)
     if statement is None:
-        made = postgresql.insert(table) if conn.dialect.name == "postgresql" else sqlite.insert(table)
-        statement = _prepared[name] = made.on_conflict_do_nothing(index_elements=unique)
+        if conn.dialect.name == "postgresql":  # many rows are one statement there, whose count the driver hides
+            made = postgresql.insert(table).on_conflict_do_nothing(index_elements=unique)
+            statement = made.returning(*table.primary_key.columns)
+        else:
+            statement = sqlite.insert(table).on_conflict_do_nothing(index_elements=unique)
+        _prepared[name] = statement
     result: CursorResult[Any] = conn.execute(statement, rows)
-    return result.rowcount
+    return len(result.all()) if result.returns_rows else result.rowcount
 
 
 def upsert(
@@ -40,11 +44,12 @@ def upsert(
 ) -> None:
     """Insert rows; of those that exist, set the `update` columns to the new values and `also` to fixed ones.
 
-    where: of the partial unique index that decides, if it is one. Every row must have the same keys.
+    where: of the partial unique index that decides, if it is one. Every row must have the same keys, and no two
+    rows may be the same one by `unique`.
     """
     if not rows:
         return
-    name = (conn.dialect.name, (table.name, unique, update, tuple(also or ())))
+    name = (conn.dialect.name, table.name, unique, update)
     statement = _prepared.get(name) if not also else None
     if statement is None:
         made = postgresql.insert(table) if conn.dialect.name == "postgresql" else sqlite.insert(table)

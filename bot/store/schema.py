@@ -149,9 +149,7 @@ invitations = Table(
     words_of("by_name"),
     words_of("for_name"),
     Column("plan", Text),
-    Column(
-        "client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True
-    ),  # a client set up before
+    Column("client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True),  # a client set up before
     Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), index=True),
     Column("uses_left", Integer, nullable=False, server_default=text("1")),  # a cohort's link serves many
     Column("created_at", Instant, nullable=False),
@@ -168,9 +166,7 @@ conversations = Table(
     metadata,
     Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
     Column("state", Text, nullable=False),  # codec
-    Column(
-        "invitation_id", Key, ForeignKey("invitations.id", ondelete="SET NULL"), index=True
-    ),  # opened, open yet
+    Column("invitation_id", Key, ForeignKey("invitations.id", ondelete="SET NULL"), index=True),  # opened, open yet
     Column("updated_at", Instant, nullable=False),
 )
 

@@ -15,9 +15,7 @@ from bot.store.schema import metadata
 
 def test_a_migrated_database_equals_a_fresh_schema(database: Database) -> None:
     with database.engine.connect() as conn:
-        context = MigrationContext.configure(
-            conn, opts={"compare_type": True, "compare_server_default": True}
-        )
+        context = MigrationContext.configure(conn, opts={"compare_type": True, "compare_server_default": True})
         assert compare_metadata(context, metadata) == []
         indexes = {i["name"] for table in metadata.tables for i in inspect(conn).get_indexes(table)}
     assert {index.name for table in metadata.tables.values() for index in table.indexes} <= indexes

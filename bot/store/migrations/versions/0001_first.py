@@ -49,9 +49,7 @@ def upgrade() -> None:
         sqlite_autoincrement=True,
     )
     op.create_index("ix_inbox_order", "inbox", ["id"], sqlite_where=PENDING, postgresql_where=PENDING)
-    op.create_index(
-        "ix_inbox_pending", "inbox", ["chat_id", "id"], sqlite_where=PENDING, postgresql_where=PENDING
-    )
+    op.create_index("ix_inbox_pending", "inbox", ["chat_id", "id"], sqlite_where=PENDING, postgresql_where=PENDING)
     op.create_index("ix_inbox_received", "inbox", ["received_at"])
     op.create_table(
         "pace",
@@ -104,9 +102,7 @@ def upgrade() -> None:
         sa.Column("settings", sa.Text(), nullable=True),
         sa.Column("created_at", INSTANT, nullable=False),
         sa.Column("left_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["person_id"], ["people.id"], name="fk_coaches_person_id", ondelete="SET NULL"
-        ),
+        sa.ForeignKeyConstraint(["person_id"], ["people.id"], name="fk_coaches_person_id", ondelete="SET NULL"),
         sa.PrimaryKeyConstraint("id", name="pk_coaches"),
         sa.UniqueConstraint("person_id", name="uq_coaches_person_id"),
         sqlite_autoincrement=True,
@@ -118,9 +114,7 @@ def upgrade() -> None:
         sa.Column("person_id", KEY, nullable=True),
         sa.Column("name", sa.Text(), server_default=sa.text("''"), nullable=False),
         sa.Column("created_at", INSTANT, nullable=False),
-        sa.ForeignKeyConstraint(
-            ["person_id"], ["people.id"], name="fk_organisers_person_id", ondelete="SET NULL"
-        ),
+        sa.ForeignKeyConstraint(["person_id"], ["people.id"], name="fk_organisers_person_id", ondelete="SET NULL"),
         sa.PrimaryKeyConstraint("id", name="pk_organisers"),
         sa.UniqueConstraint("person_id", name="uq_organisers_person_id"),
         sqlite_autoincrement=True,
@@ -147,9 +141,7 @@ def upgrade() -> None:
         sa.Column("platform_message_id", sa.Text(), nullable=True),
         sa.Column("created_at", INSTANT, nullable=False),
         sa.Column("sent_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["person_id"], ["people.id"], name="fk_outbox_person_id", ondelete="SET NULL"
-        ),
+        sa.ForeignKeyConstraint(["person_id"], ["people.id"], name="fk_outbox_person_id", ondelete="SET NULL"),
         sa.PrimaryKeyConstraint("id", name="pk_outbox"),
         sa.UniqueConstraint("occasion", name="uq_outbox_occasion"),
         sqlite_autoincrement=True,
@@ -195,12 +187,8 @@ def upgrade() -> None:
         sa.Column("missed", sa.Integer(), server_default=sa.text("0"), nullable=False),
         sa.Column("created_at", INSTANT, nullable=False),
         sa.Column("left_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["coach_id"], ["coaches.id"], name="fk_clients_coach_id", ondelete="SET NULL"
-        ),
-        sa.ForeignKeyConstraint(
-            ["person_id"], ["people.id"], name="fk_clients_person_id", ondelete="SET NULL"
-        ),
+        sa.ForeignKeyConstraint(["coach_id"], ["coaches.id"], name="fk_clients_coach_id", ondelete="SET NULL"),
+        sa.ForeignKeyConstraint(["person_id"], ["people.id"], name="fk_clients_person_id", ondelete="SET NULL"),
         sa.PrimaryKeyConstraint("id", name="pk_clients"),
         sa.UniqueConstraint("person_id", name="uq_clients_person_id"),
         sqlite_autoincrement=True,
@@ -222,9 +210,7 @@ def upgrade() -> None:
         sa.Column("language", sa.Text(), server_default=sa.text("'en'"), nullable=False),
         sa.Column("created_at", INSTANT, nullable=False),
         sa.Column("closed_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["coach_id"], ["coaches.id"], name="fk_cohorts_coach_id", ondelete="SET NULL"
-        ),
+        sa.ForeignKeyConstraint(["coach_id"], ["coaches.id"], name="fk_cohorts_coach_id", ondelete="SET NULL"),
         sa.ForeignKeyConstraint(
             ["organiser_id"], ["organisers.id"], name="fk_cohorts_organiser_id", ondelete="SET NULL"
         ),
@@ -240,9 +226,7 @@ def upgrade() -> None:
         sa.Column("name", sa.Text(), nullable=False),
         sa.Column("plan", sa.Text(), nullable=False),
         sa.Column("created_at", INSTANT, nullable=False),
-        sa.ForeignKeyConstraint(
-            ["coach_id"], ["coaches.id"], name="fk_templates_coach_id", ondelete="CASCADE"
-        ),
+        sa.ForeignKeyConstraint(["coach_id"], ["coaches.id"], name="fk_templates_coach_id", ondelete="CASCADE"),
         sa.PrimaryKeyConstraint("id", name="pk_templates"),
         sa.UniqueConstraint("coach_id", "name", name="uq_templates_coach_id_name"),
         sqlite_autoincrement=True,
@@ -253,12 +237,8 @@ def upgrade() -> None:
         sa.Column("client_id", KEY, nullable=False),
         sa.Column("joined_at", INSTANT, nullable=False),
         sa.Column("left_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["client_id"], ["clients.id"], name="fk_cohort_members_client_id", ondelete="CASCADE"
-        ),
-        sa.ForeignKeyConstraint(
-            ["cohort_id"], ["cohorts.id"], name="fk_cohort_members_cohort_id", ondelete="CASCADE"
-        ),
+        sa.ForeignKeyConstraint(["client_id"], ["clients.id"], name="fk_cohort_members_client_id", ondelete="CASCADE"),
+        sa.ForeignKeyConstraint(["cohort_id"], ["cohorts.id"], name="fk_cohort_members_cohort_id", ondelete="CASCADE"),
         sa.PrimaryKeyConstraint("cohort_id", "client_id", name="pk_cohort_members"),
     )
     op.create_index("ix_cohort_members_client_id", "cohort_members", ["client_id"])
@@ -305,9 +285,7 @@ def upgrade() -> None:
         sa.Column("language", sa.Text(), nullable=True),
         sa.Column("bound_at", INSTANT, nullable=True),
         sa.Column("removed_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["cohort_id"], ["cohorts.id"], name="fk_groups_cohort_id", ondelete="SET NULL"
-        ),
+        sa.ForeignKeyConstraint(["cohort_id"], ["cohorts.id"], name="fk_groups_cohort_id", ondelete="SET NULL"),
         sa.PrimaryKeyConstraint("chat_id", name="pk_groups"),
     )
     op.create_index("ix_groups_cohort_id", "groups", ["cohort_id"])
@@ -327,15 +305,9 @@ def upgrade() -> None:
         sa.Column("expires_at", INSTANT, nullable=False),
         sa.Column("used_at", INSTANT, nullable=True),
         sa.Column("revoked_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["client_id"], ["clients.id"], name="fk_invitations_client_id", ondelete="CASCADE"
-        ),
-        sa.ForeignKeyConstraint(
-            ["coach_id"], ["coaches.id"], name="fk_invitations_coach_id", ondelete="CASCADE"
-        ),
-        sa.ForeignKeyConstraint(
-            ["cohort_id"], ["cohorts.id"], name="fk_invitations_cohort_id", ondelete="CASCADE"
-        ),
+        sa.ForeignKeyConstraint(["client_id"], ["clients.id"], name="fk_invitations_client_id", ondelete="CASCADE"),
+        sa.ForeignKeyConstraint(["coach_id"], ["coaches.id"], name="fk_invitations_coach_id", ondelete="CASCADE"),
+        sa.ForeignKeyConstraint(["cohort_id"], ["cohorts.id"], name="fk_invitations_cohort_id", ondelete="CASCADE"),
         sa.PrimaryKeyConstraint("id", name="pk_invitations"),
         sa.UniqueConstraint("token_hash", name="uq_invitations_token_hash"),
         sqlite_autoincrement=True,
@@ -376,9 +348,7 @@ def upgrade() -> None:
         sa.Column("created_at", INSTANT, nullable=False),
         sa.Column("corrected_at", INSTANT, nullable=True),
         sa.Column("withdrawn_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(
-            ["client_id"], ["clients.id"], name="fk_readings_client_id", ondelete="CASCADE"
-        ),
+        sa.ForeignKeyConstraint(["client_id"], ["clients.id"], name="fk_readings_client_id", ondelete="CASCADE"),
         sa.PrimaryKeyConstraint("id", name="pk_readings"),
         sa.UniqueConstraint("client_id", "key", name="uq_readings_client_id_key"),
         sqlite_autoincrement=True,

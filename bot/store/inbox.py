@@ -1,0 +1,162 @@
+"""What came in and is not handled yet. A row is here before its sender is told that it arrived.
+
+Worked off oldest first in each chat, chats side by side: a row waits while an older one of its chat is pending,
+also while that one waits to be tried again. A row set aside no longer holds anybody up. Claiming locks the rows
+until the transaction ends, so a worker that dies lets go of them at once, with nothing done.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import Connection, bindparam, delete, exists, func, literal_column, or_, select, update
+
+from bot.store import codec
+from bot.store.dialect import insert_new, skip_locked
+from bot.store.schema import inbox
+from core.dialogue.events import Event
+
+TRIES = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Incoming:
+    """An event as a transport, a sweep or a coach's turn hands it in.
+
+    key: unique for ever: "telegram/<update>", "due/<client>/<date>", "wake/<id>", ...
+    language, name: what the messenger says of the person; only a hint, kept until the row is handled.
+    """
+
+    key: str
+    chat_id: int
+    event: Event
+    language: str | None = None
+    name: str = ""
+    is_group: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Claimed:
+    """A row in hand. event: as `codec` wrote it. attempts: how often it has failed before."""
+
+    id: int
+    key: str
+    chat_id: int
+    event: str
+    language: str | None
+    name: str
+    is_group: bool
+    attempts: int
+
+
+def put(conn: Connection, incoming: Sequence[Incoming], now: datetime) -> int:
+    """Keep events, in the order given; those whose key was ever seen before are left out. How many are new."""
+    rows = [
+        {
+            "key": one.key,
+            "chat_id": one.chat_id,
+            "received_at": now,
+            "event": codec.dumps(one.event),
+            "language": one.language,
+            "name": one.name,
+            "is_group": one.is_group,
+        }
+        for one in incoming
+    ]
+    return insert_new(conn, inbox, rows, ("key",))
+
+
+_pending = inbox.c.status == literal_column("'pending'")  # a literal: only so is the partial index used
+_older = inbox.alias("older")
+_OLDEST = skip_locked(
+    select(
+        inbox.c.id,
+        inbox.c.key,
+        inbox.c.chat_id,
+        inbox.c.event,
+        inbox.c.language,
+        inbox.c.name,
+        inbox.c.is_group,
+        inbox.c.attempts,
+    )
+    .where(
+        _pending,
+        or_(inbox.c.retry_at.is_(None), inbox.c.retry_at <= bindparam("now")),
+        ~exists().where(
+            _older.c.status == literal_column("'pending'"),
+            _older.c.chat_id == inbox.c.chat_id,
+            _older.c.id < inbox.c.id,
+        ),
+    )
+    .order_by(inbox.c.id)
+    .limit(bindparam("limit")),
+    of=inbox,
+)
+
+
+def claim(conn: Connection, now: datetime, limit: int) -> list[Claimed]:
+    """Take the oldest pending row of up to `limit` chats that no other worker has in hand."""
+    rows = conn.execute(_OLDEST, {"now": now, "limit": limit})
+    return [
+        Claimed(r.id, r.key, r.chat_id, r.event or "", r.language, r.name or "", r.is_group, r.attempts) for r in rows
+    ]
+
+
+_HANDLED = (
+    update(inbox)
+    .where(inbox.c.id == bindparam("row"))
+    .values(status="done", event=None, language=None, name=None, retry_at=None, error=None)
+)
+
+
+def done(conn: Connection, rows: Sequence[int]) -> None:
+    """These are handled: what was in them goes, their keys stay."""
+    if rows:
+        conn.execute(_HANDLED, [{"row": row} for row in rows])
+
+
+_FAILED = (
+    update(inbox)
+    .where(inbox.c.id == bindparam("row"))
+    .values(attempts=inbox.c.attempts + 1, retry_at=bindparam("at"), error=bindparam("why"))
+)
+
+
+def retry_later(conn: Connection, row: int, at: datetime, error: str) -> None:
+    """It failed: try again from `at` on. error: class and place, no content."""
+    conn.execute(_FAILED, {"row": row, "at": at, "why": error})
+
+
+def set_aside(conn: Connection, row: int, error: str) -> None:
+    """It failed once too often: kept for a person to look at, out of everybody's way."""
+    conn.execute(
+        update(inbox)
+        .where(inbox.c.id == row)
+        .values(status="set_aside", attempts=inbox.c.attempts + 1, retry_at=None, error=error)
+    )
+
+
+def put_back(conn: Connection) -> int:
+    """Give every row that was set aside another start, after the fault was mended; how many."""
+    again = update(inbox).where(inbox.c.status == "set_aside").values(status="pending", attempts=0, error=None)
+    return conn.execute(again).rowcount
+
+
+def waiting(conn: Connection) -> int:
+    """How many rows are pending."""
+    return conn.execute(select(func.count()).select_from(inbox).where(_pending)).scalar_one()
+
+
+def set_aside_count(conn: Connection) -> int:
+    """How many rows need a person."""
+    count = select(func.count()).select_from(inbox).where(inbox.c.status == "set_aside")
+    return conn.execute(count).scalar_one()
+
+
+def purge(conn: Connection, before: datetime) -> int:
+    """Forget the keys of what was handled and came in before an instant; how many. A messenger repeats an
+    update for a day at most, so keys of some weeks ago can come no more."""
+    old = delete(inbox).where(inbox.c.received_at < before, inbox.c.status == "done")
+    return conn.execute(old).rowcount

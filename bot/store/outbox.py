@@ -1,0 +1,251 @@
+"""What is to be said, in order within a chat, and what became of it.
+
+A row's place in its chat is (due_at, id). Only the first pending row of a chat can be claimed, so a row that
+waits for a retry, or is being sent, holds back what comes after it. `ready_at` is when a row may be claimed:
+when it is due, when a retry was asked for, or when the lease of a worker that never came back is over.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import StrEnum
+
+from sqlalchemy import (
+    Connection,
+    and_,
+    bindparam,
+    delete,
+    exists,
+    func,
+    literal_column,
+    or_,
+    select,
+    update,
+)
+
+from bot.store import codec
+from bot.store.dialect import insert_new, skip_locked
+from bot.store.schema import outbox, people
+from core.dialogue.effects import Rows
+
+ANSWER, BULK = 0, 1  # priorities: somebody waits for it; it can stand behind those
+
+
+class Kind(StrEnum):
+    """What a delivery has to do."""
+
+    MESSAGE = "message"  # render and send `message`
+    DROP_BUTTONS = "drop_buttons"  # take the buttons off the platform's message `ref`
+    DATA = "data"  # send the person everything we hold of them; gathered when it is sent, never kept here
+
+
+@dataclass(frozen=True, slots=True)
+class Outgoing:
+    """Something to send. occasion: unique name of why, so that it is said once. language: where no person says.
+
+    message: a value of `core.dialogue`, None when the kind needs none.
+    """
+
+    chat_id: int
+    message: object
+    due_at: datetime
+    choices: Rows = ()
+    person_id: int | None = None
+    occasion: str | None = None
+    kind: Kind = Kind.MESSAGE
+    ref: str = ""
+    is_group: bool = False
+    language: str | None = None
+    priority: int = ANSWER
+
+
+@dataclass(frozen=True, slots=True)
+class Claimed:
+    """A row in hand. message, choices: as `codec` wrote them (equal messages are equal text, so a rendering can
+    be made once); "" where there are none. attempts: how often it was claimed before."""
+
+    id: int
+    kind: Kind
+    chat_id: int
+    person_id: int | None
+    is_group: bool
+    language: str
+    zone_name: str | None
+    message: str
+    choices: str
+    ref: str
+    attempts: int
+    occasion: str | None
+    due_at: datetime
+    reachable: bool
+
+
+def row(out: Outgoing, now: datetime) -> dict[str, object]:
+    """An outbox row, for `put_rows`."""
+    return {
+        "occasion": out.occasion,
+        "kind": out.kind.value,
+        "chat_id": out.chat_id,
+        "person_id": out.person_id,
+        "is_group": out.is_group,
+        "language": out.language,
+        "message": None if out.message is None else codec.dumps(out.message),
+        "choices": codec.dumps(out.choices) if out.choices else None,
+        "ref": out.ref,
+        "priority": out.priority,
+        "due_at": out.due_at,
+        "ready_at": out.due_at,
+        "created_at": now,
+    }
+
+
+def put(conn: Connection, outgoing: Sequence[Outgoing], now: datetime) -> int:
+    """Queue messages in the order given, leaving out those whose occasion was ever queued before; how many went in."""
+    return put_rows(conn, [row(out, now) for out in outgoing])
+
+
+def put_rows(conn: Connection, rows: Sequence[dict[str, object]]) -> int:
+    """`put` for rows already made."""
+    return insert_new(conn, outbox, rows, ("occasion",))
+
+
+_pending = outbox.c.status == literal_column("'pending'")  # a literal: only so is the partial index used
+_before = outbox.alias("before")
+_first_of_chat = ~exists().where(
+    _before.c.status == literal_column("'pending'"),
+    _before.c.chat_id == outbox.c.chat_id,
+    or_(
+        _before.c.due_at < outbox.c.due_at,
+        and_(_before.c.due_at == outbox.c.due_at, _before.c.id < outbox.c.id),
+    ),
+)
+_READY = skip_locked(
+    select(
+        outbox.c.id,
+        outbox.c.kind,
+        outbox.c.chat_id,
+        outbox.c.person_id,
+        outbox.c.is_group,
+        func.coalesce(people.c.language, outbox.c.language, "en").label("language"),
+        people.c.zone_name,
+        outbox.c.message,
+        outbox.c.choices,
+        outbox.c.ref,
+        outbox.c.attempts,
+        outbox.c.occasion,
+        outbox.c.due_at,
+        func.coalesce(people.c.reachable, literal_column("true")).label("reachable"),
+    )
+    .select_from(outbox.outerjoin(people, people.c.id == outbox.c.person_id))
+    .where(_pending, outbox.c.ready_at <= bindparam("now"), _first_of_chat)
+    .order_by(outbox.c.priority, outbox.c.ready_at, outbox.c.id)
+    .limit(bindparam("limit")),
+    of=outbox,
+)
+_LEASE = (
+    update(outbox)
+    .where(outbox.c.id == bindparam("row"))
+    .values(ready_at=bindparam("until"), claimed_by=bindparam("worker"), attempts=outbox.c.attempts + 1)
+)
+
+
+def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit: int) -> list[Claimed]:
+    """Take the first ready row of up to `limit` chats, answers before bulk. They are this worker's until the lease
+    ends; then anybody's again, which can say one message twice but loses none."""
+    rows = conn.execute(_READY, {"now": now, "limit": limit}).all()
+    if rows:
+        until = now + lease
+        conn.execute(_LEASE, [{"row": r.id, "until": until, "worker": worker} for r in rows])
+    return [
+        Claimed(
+            r.id,
+            Kind(r.kind),
+            r.chat_id,
+            r.person_id,
+            r.is_group,
+            r.language,
+            r.zone_name,
+            r.message or "",
+            r.choices or "",
+            r.ref,
+            r.attempts,
+            r.occasion,
+            r.due_at,
+            bool(r.reachable),
+        )
+        for r in rows
+    ]
+
+
+_SENT = (
+    update(outbox)
+    .where(outbox.c.id == bindparam("row"))
+    .values(
+        status="sent", sent_at=bindparam("at"), platform_message_id=bindparam("sent_as"), claimed_by=None, error=None
+    )
+)
+
+
+def mark_sent(conn: Connection, sent: Sequence[tuple[int, str | None]], now: datetime) -> None:
+    """The platform accepted these: row and the platform's own id of the message, where it gave one."""
+    if sent:
+        conn.execute(_SENT, [{"row": row, "sent_as": sent_as, "at": now} for row, sent_as in sent])
+
+
+def mark_retry(conn: Connection, row: int, at: datetime, error: str = "") -> None:
+    """Not sent; try again from `at` on. Until then nothing that follows in this chat goes."""
+    conn.execute(
+        update(outbox).where(outbox.c.id == row, _pending).values(ready_at=at, claimed_by=None, error=error or None)
+    )
+
+
+def release(conn: Connection, worker: str, now: datetime) -> int:
+    """Hand back what a worker still holds, on a clean stop; how many."""
+    held = update(outbox).where(_pending, outbox.c.claimed_by == worker).values(ready_at=now, claimed_by=None)
+    return conn.execute(held).rowcount
+
+
+def mark_failed(conn: Connection, row: int, now: datetime, error: str) -> None:
+    """It will never be sent. error: a code, no content. What it said goes."""
+    conn.execute(
+        update(outbox)
+        .where(outbox.c.id == row)
+        .values(status="failed", sent_at=now, error=error, claimed_by=None, message=None, choices=None)
+    )
+
+
+def fail_chat(conn: Connection, chat_id: int, now: datetime, error: str) -> int:
+    """Nothing pending for this chat will be sent: we are blocked there. How many."""
+    rest = (
+        update(outbox)
+        .where(outbox.c.chat_id == chat_id, _pending)
+        .values(status="failed", sent_at=now, error=error, claimed_by=None, message=None, choices=None)
+    )
+    return conn.execute(rest).rowcount
+
+
+def move_chat(conn: Connection, old: int, new: int) -> int:
+    """A group became a supergroup: what is pending goes to its new chat. How many."""
+    return conn.execute(update(outbox).where(outbox.c.chat_id == old, _pending).values(chat_id=new)).rowcount
+
+
+_NEXT = select(outbox.c.ready_at).where(_pending, _first_of_chat).order_by(outbox.c.ready_at).limit(1)
+
+
+def next_due(conn: Connection) -> datetime | None:
+    """When the next row can be claimed: an instant, perhaps past; None when nothing is pending."""
+    return conn.execute(_NEXT).scalar_one_or_none()
+
+
+def waiting(conn: Connection) -> int:
+    """How many rows are pending, due or not."""
+    return conn.execute(select(func.count()).select_from(outbox).where(_pending)).scalar_one()
+
+
+def purge(conn: Connection, before: datetime) -> int:
+    """Forget what was sent or failed and was queued before an instant; how many. An occasion is forgotten with its
+    row, so `before` must lie further back than any occasion can come again."""
+    old = delete(outbox).where(outbox.c.created_at < before, outbox.c.status != "pending")
+    return conn.execute(old).rowcount
