@@ -22,6 +22,9 @@ from core.measures.shape import Better, Kind, Misunderstood, Score, Understood, 
 from core.quantity import Unit, half_up
 from core.reading import Conditions, Reading
 from core.references import REFERENCES
+from core.references import six_minute_walk_enright_1998 as enright_1998
+from core.references import six_minute_walk_enright_2003 as enright_2003
+from core.references import six_minute_walk_troosters_1999 as troosters
 
 D = Decimal
 AT = datetime(2026, 3, 30, 9, 0, tzinfo=UTC)
@@ -159,30 +162,59 @@ def reading(key: str, value: str, second: str | None = None) -> Reading:
     return Reading(key, D(value), AT, second=D(second) if second else None)
 
 
-@given(AGES, SEXES)
-def test_a_walk_is_compared_only_from_40_to_80_years(age, sex):
-    derived = MEASURES["six_minute_walk_difference"].derive(
-        newest(six_minute_walk=reading("six_minute_walk", "480"), weight=reading("weight", "74")), aged(age, sex)
-    )
-    assert (derived is not None) == (40 <= age <= 80)
+each_sex = pytest.mark.parametrize("sex", list(Sex))
+EVERY_AGE = range(131)
 
 
-@given(AGES, SEXES)
-def test_a_mile_is_turned_into_an_estimate_only_from_30_to_69_years(age, sex):
-    derived = MEASURES["aerobic_estimate"].derive(
-        newest(walk_mile=reading("walk_mile", "17", "130"), weight=reading("weight", "74")), aged(age, sex)
-    )
-    assert (derived is not None) == (30 <= age <= 69)
+@each_sex
+def test_a_walk_is_compared_only_from_40_to_80_years(sex):
+    derive = MEASURES["six_minute_walk_difference"].derive
+    assert [age for age in EVERY_AGE if derive(WALK, aged(age, sex)) is not None] == list(range(40, 81))
 
 
-@given(AGES, SEXES, st.sets(st.sampled_from([Caution.ATHLETE, Caution.RATE_LIMITING_MEDICINE])))
-def test_a_resting_pulse_is_turned_into_an_estimate_only_for_trained_men_of_21_to_51(age, sex, cautions):
-    person = replace(aged(age, sex), cautions=frozenset(cautions))
-    derived = MEASURES["aerobic_from_pulse"].derive(
-        newest(resting_heart_rate=reading("resting_heart_rate", "52")), person
-    )
-    like_the_study = sex is Sex.MALE and 21 <= age <= 51 and cautions == {Caution.ATHLETE}
-    assert (derived is not None) == like_the_study
+@each_sex
+def test_a_mile_is_turned_into_an_estimate_only_from_30_to_69_years(sex):
+    derive = MEASURES["aerobic_estimate"].derive
+    assert [age for age in EVERY_AGE if derive(MILE, aged(age, sex)) is not None] == list(range(30, 70))
+
+
+@pytest.mark.parametrize(
+    ("sex", "cautions", "expected"),
+    [
+        (Sex.MALE, {Caution.ATHLETE}, range(21, 52)),
+        (Sex.FEMALE, {Caution.ATHLETE}, range(0)),
+        (Sex.MALE, set(), range(0)),
+        (Sex.MALE, {Caution.ATHLETE, Caution.RATE_LIMITING_MEDICINE}, range(0)),
+    ],
+    ids=["trained-man", "trained-woman", "other-man", "a-medicine-slows-the-pulse"],
+)
+def test_a_resting_pulse_becomes_an_estimate_only_for_trained_men_of_21_to_51(sex, cautions, expected):
+    derive, pulse = MEASURES["aerobic_from_pulse"].derive, reading("resting_heart_rate", "52")
+    found = [
+        age
+        for age in EVERY_AGE
+        if derive(newest(resting_heart_rate=pulse), replace(aged(age, sex), cautions=frozenset(cautions)))
+    ]
+    assert found == list(expected)
+
+
+@each_sex
+@pytest.mark.parametrize(
+    ("equation", "ages"),
+    [(troosters, range(50, 86)), (enright_2003, range(68, 101)), (enright_1998, range(40, 81))],
+    ids=["troosters-1999-R", "enright-2003-from-68-M", "enright-1998-R"],
+)
+def test_an_equation_is_not_stretched_beyond_its_ages(equation, ages, sex):
+    found = [age for age in EVERY_AGE if equation.expected(sex, age, D(170), D(70)) is not None]
+    assert found == list(ages)
+
+
+@pytest.mark.parametrize("key", ["activity_minutes", "strength_days", "session_effort"])
+def test_advice_for_adults_is_not_given_for_a_child(key):
+    measure = MEASURES[key]
+    assert measure.score(taken(measure, D(2)), aged(17))[0].reason == "age_outside_table"
+    assert isinstance(measure.score(taken(measure, D(2)), aged(18))[0], Score)
+    assert isinstance(measure.score(taken(measure, D(2)), Profile())[0], Score)  # we look after adults only
 
 
 WALK = newest(six_minute_walk=reading("six_minute_walk", "480"), weight=reading("weight", "74"))
