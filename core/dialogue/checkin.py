@@ -6,14 +6,16 @@ from datetime import date, timedelta
 
 from core import schedule
 from core.dialogue import messages as m
-from core.dialogue.effects import Answered, Choice, NotAsked, Rows, Unwake, Wake
+from core.dialogue.effects import Answered, Choice, Lower, NotAsked, Raise, Rows, Unwake, Wake
 from core.dialogue.encouragement import OPENINGS, PRAISES
 from core.dialogue.events import Due
 from core.dialogue.facts import Status
 from core.dialogue.outcome import Desk, rows_of
 from core.dialogue.states import Awaiting, Gate, PressureWeek
+from core.flags import Code, Later, Week, cleared, flags_of_week
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.shape import Kind, Measure
+from core.reading import How
 
 SHOWN_LATE = timedelta(hours=2)
 PRESSURE_DAYS = 7
@@ -28,8 +30,19 @@ def due(d: Desk, event: Due) -> None:
         d.do(NotAsked(event.day.isoformat()))
         return
     late = int(event.late_by / timedelta(hours=1)) if lateness is schedule.Lateness.APOLOGISE else 0
+    watch_week(d)
     open_check_in(d, event.day, late=late, occasion=f"reminder/{d.facts.client_id}/{event.day.isoformat()}")
     d.do(Wake("follow_up", schedule.follow_up(d.now, d.facts.zone), event.day.isoformat()))
+
+
+def watch_week(d: Desk) -> None:
+    """Once a week: silence is noticed, and flags that time alone clears are cleared."""
+    d.do(*(Raise(f) for f in flags_of_week(Week(missed=d.facts.missed), d.now)))
+    early = [r.taken_at for r in d.weights() if r.how is How.EARLY]
+    again = early[-1] if early else None
+    for open_flag in d.facts.flags:
+        if cleared(Code(open_flag.code), open_flag.since, Later(again_at=again), d.now):
+            d.do(Lower(open_flag.code, open_flag.measure))
 
 
 def agenda_for(d: Desk, day: date) -> tuple[str, ...]:
@@ -162,5 +175,9 @@ def kept_in_a_row(d: Desk) -> int:
 
 def note_answer(d: Desk) -> None:
     """Something of this check-in was answered: the slot is kept and nobody needs to be reminded."""
-    if d.state.day is not None:
-        d.do(Answered(d.state.day.isoformat()))
+    if d.state.day is None:
+        return
+    d.do(Answered(d.state.day.isoformat()))
+    for open_flag in d.facts.flags:
+        if cleared(Code(open_flag.code), open_flag.since, Later(answered_at=d.now), d.now):
+            d.do(Lower(open_flag.code, open_flag.measure))

@@ -9,7 +9,7 @@ from core import schedule
 from core.dialogue import checkin, enrolment
 from core.dialogue import messages as m
 from core.dialogue.coach_messages import ClientBack, ClientLeft, ClientMoved, ClientPaused
-from core.dialogue.effects import Choice, Erase, Join, Learn, PassOn, Raise, SendData, Tell, Unwake, Wake
+from core.dialogue.effects import Choice, Erase, Join, Learn, Lower, PassOn, Raise, SendData, Tell, Unwake, Wake
 from core.dialogue.events import FromCoach, PlanChanged, Reachability
 from core.dialogue.facts import Numbers, Status
 from core.dialogue.outcome import Desk, rows_of
@@ -314,7 +314,7 @@ def plan_changed(d: Desk, event: PlanChanged) -> None:
 def reachability(d: Desk, event: Reachability) -> None:
     """Blocked: nothing can be said. Let in again: welcome back, without questions of the past."""
     if event.reachable and d.facts.consented and d.facts.status is not Status.LEFT:
-        d.do(Tell(ClientBack(d.facts.client_id, d.facts.name)))
+        d.do(Tell(ClientBack(d.facts.client_id, d.facts.name)), Lower(Code.UNREACHABLE))
         d.say(m.WelcomeBack(d.facts.coach_name), *menu(d))
 
 

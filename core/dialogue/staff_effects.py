@@ -1,0 +1,139 @@
+"""What should happen because of a coach's or organiser's step, beside what core.dialogue.effects already names."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from core.dialogue.facts import Plan, Slot
+
+
+@dataclass(frozen=True, slots=True)
+class Invite:
+    """Make a single-use invitation; the link goes back to this chat as staff_messages.InvitationMade.
+
+    kind: "client", "coach", "organiser", "cohort".  for_name: whom it is for.  plan: what a client starts with.
+    """
+
+    kind: str
+    for_name: str
+    plan: Plan | None = None
+    cohort_id: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Revoke:
+    """Take back the invitations still open for a name; the door stays shut for whoever holds the link."""
+
+    for_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class WriteTo:
+    """Send words to a client of this caseload, in one thread."""
+
+    client_id: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChangePlan:
+    """Give a client of this caseload another plan or slot. what: key of the news the client hears, "" for none."""
+
+    client_id: int
+    what: str
+    plan: Plan | None = None
+    slot: Slot | None = None
+    cautions: frozenset[str] | None = None
+    detail: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class SaveNote:
+    client_id: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class MarkSeen:
+    """These flags were seen; they stay open."""
+
+    client_id: int
+    flag_ids: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ClearFlags:
+    """A person has dealt with these flags."""
+
+    client_id: int
+    flag_ids: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class HandOver:
+    """Give a client to another coach; both and the client are told."""
+
+    client_id: int
+    to_coach: int
+
+
+@dataclass(frozen=True, slots=True)
+class EndCare:
+    """The coach lets a client go: the client is told, nothing is erased."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class SaveTemplate:
+    name: str
+    plan: Plan
+
+
+@dataclass(frozen=True, slots=True)
+class DropTemplate:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class StartCohort:
+    """Make a cohort; its joining link comes back as staff_messages.CohortMade."""
+
+    name: str
+    starts: date
+    weeks: int
+    slot: Slot
+    counts: str
+
+
+@dataclass(frozen=True, slots=True)
+class EndCohort:
+    cohort_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class BindGroup:
+    """Tie a cohort to a group chat; None unties it."""
+
+    cohort_id: int
+    chat: int | None
+    title: str = ""
+
+
+StaffEffect = (
+    Invite
+    | Revoke
+    | WriteTo
+    | ChangePlan
+    | SaveNote
+    | MarkSeen
+    | ClearFlags
+    | HandOver
+    | EndCare
+    | SaveTemplate
+    | DropTemplate
+    | StartCohort
+    | EndCohort
+    | BindGroup
+)

@@ -1,0 +1,113 @@
+"""What a coach's or organiser's conversation knows: little by itself, the rest loaded when an event needs it.
+
+`core.dialogue.staff.needs` names what to load; `bot` loads it through the one door (`bot.store.caseload`), so a client
+who is not in this caseload is simply not there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, tzinfo
+
+from core.client import Profile
+from core.dialogue.facts import InvitationFact, Plan, Slot, Units, always_utc, no_label, no_zones
+from core.digest import CaseRow, FlagFact
+from core.reading import Reading
+
+
+@dataclass(frozen=True, slots=True)
+class WordFact:
+    """One message of the thread between a coach and a client."""
+
+    at: datetime
+    from_client: bool
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class CardFact:
+    """Everything a coach may see of one client. history as in ClientFacts; flags open ones; thread newest last."""
+
+    client_id: int
+    name: str
+    status: str
+    profile: Profile
+    plan: Plan
+    slot: Slot | None
+    zone: tzinfo
+    units: Units
+    history: tuple[Reading, ...]
+    flags: tuple[FlagFact, ...]
+    note: str = ""
+    thread: tuple[WordFact, ...] = ()
+    answered: date | None = None
+    missed: int = 0
+    paused_until: date | None = None
+    reachable: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class TemplateFact:
+    """A plan a coach has saved under a name."""
+
+    name: str
+    plan: Plan
+
+
+@dataclass(frozen=True, slots=True)
+class MemberFact:
+    """Somebody in a cohort, as an organiser may see them: a name and whether they take part, never a reading."""
+
+    client_id: int
+    name: str
+    joined: date
+    left: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CohortFact:
+    """A challenge. counts: what is counted: "check_ins", "activity_minutes", "sessions".
+
+    group_chat: the bound group, or None.  pooled: week number, people, total of what is counted, for weeks so far.
+    """
+
+    cohort_id: int
+    name: str
+    starts: date
+    weeks: int
+    slot: Slot
+    counts: str
+    members: tuple[MemberFact, ...] = ()
+    group_chat: int | None = None
+    group_title: str = ""
+    pooled: tuple[tuple[int, int, int], ...] = ()
+    ended: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class StaffFacts:
+    """A coach, an organiser, or both in one.
+
+    coach_id, organiser_id: None for a role this person has not. slot: when the digest comes.
+    rows, cards, cohorts, templates, coaches: what `needs` asked for; cards are the clients a name or id matched.
+    coaches: other coaches a client may be handed to, as (id, name).
+    """
+
+    person_id: int
+    name: str
+    language: str = "en"
+    coach_id: int | None = None
+    organiser_id: int | None = None
+    slot: Slot | None = None
+    zone: tzinfo = UTC
+    night: bool = True  # whether same-day news may come at night
+    invitation: InvitationFact | None = None
+    rows: tuple[CaseRow, ...] = ()
+    cards: tuple[CardFact, ...] = ()
+    cohorts: tuple[CohortFact, ...] = ()
+    templates: tuple[TemplateFact, ...] = ()
+    coaches: tuple[tuple[int, str], ...] = ()
+    find_zones: Callable[[str], tuple[str, ...]] = no_zones
+    zone_of: Callable[[str], tzinfo] = always_utc
+    label: Callable[[str, str], str] = no_label
