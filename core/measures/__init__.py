@@ -62,9 +62,7 @@ _FUNCTION = (
 )
 _ACTIVITY = (ACTIVITY_MINUTES, STRENGTH_DAYS, SESSIONS_DONE, SESSION_EFFORT)
 
-MEASURES: dict[str, Measure] = {
-    measure.key: measure for measure in (*_BODY, *_RATINGS, *_FUNCTION, *_ACTIVITY)
-}
+MEASURES: dict[str, Measure] = {measure.key: measure for measure in (*_BODY, *_RATINGS, *_FUNCTION, *_ACTIVITY)}
 
 # Ratings come before any number that could colour them, rest before effort, and effort last.
 CHECK_IN_ORDER: tuple[str, ...] = (

@@ -36,8 +36,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
     figures = (("counted", counted), ("low", who.LEAST), ("high", who.MOST))
     age = age_at(reading, profile)
     return (
-        adult(age, who.YOUNGEST, who.SOURCE)
-        or Score(BANDS[amount], who.SOURCE, amount.value, figures, age_notes(age)),
+        adult(age, who.YOUNGEST, who.SOURCE) or Score(BANDS[amount], who.SOURCE, amount.value, figures, age_notes(age)),
     )
 
 

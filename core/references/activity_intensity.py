@@ -11,8 +11,7 @@ from core.sources import Seen, Source
 
 SOURCE = Source(
     key="activity_intensity_pag_2018",
-    cite="US Department of Health and Human Services (2018). Physical Activity Guidelines for Americans,"
-    " 2nd ed.",
+    cite="US Department of Health and Human Services (2018). Physical Activity Guidelines for Americans, 2nd ed.",
     population="adults",
     seen=Seen.READ,
     note="effort 0 is sitting and 10 the most one can do; 0-4 as light and 9-10 as near maximal are ours",

@@ -29,8 +29,7 @@ KARVONEN = Source(
 )
 CDC = Source(
     key="heart_rate_max_share_cdc_2020",
-    cite="Centers for Disease Control and Prevention (2020). Target heart rate and estimated maximum heart"
-    " rate.",
+    cite="Centers for Disease Control and Prevention (2020). Target heart rate and estimated maximum heart rate.",
     population="adults, USA",
     seen=Seen.SECOND_HAND,
     note="older prints of the page say 50-70 % and 70-85 %: obsolete",

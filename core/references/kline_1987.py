@@ -18,8 +18,7 @@ SOURCE = Source(
     " weight. Med Sci Sports Exerc 19(3):253-259.",
     population="343 healthy adults of 30 to 69 years, 165 men and 178 women",
     seen=Seen.SECOND_HAND,
-    note="the l/min form and its error were read in the abstract; the ml/kg/min form and its error"
-    " second-hand",
+    note="the l/min form and its error were read in the abstract; the ml/kg/min form and its error second-hand",
 )
 SOURCES = (SOURCE,)
 AGES = range(30, 70)
@@ -43,9 +42,7 @@ def aerobic_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, puls
     )
 
 
-def absolute_capacity(
-    sex: Sex, age: int, weight: Decimal, minutes: Decimal, pulse: Decimal
-) -> Decimal | None:
+def absolute_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, pulse: Decimal) -> Decimal | None:
     """The same in litres a minute, from the paper's other equation; None outside 30-69 years."""
     if age not in AGES:
         return None

@@ -38,8 +38,6 @@ def resting_cautions(
     found = set()
     if pulse is not None and pulse > PULSE_ABOVE:
         found.add("pulse")
-    if (systolic is not None and systolic > SYSTOLIC_ABOVE) or (
-        diastolic is not None and diastolic > DIASTOLIC_ABOVE
-    ):
+    if (systolic is not None and systolic > SYSTOLIC_ABOVE) or (diastolic is not None and diastolic > DIASTOLIC_ABOVE):
         found.add("blood_pressure")
     return frozenset(found)

@@ -38,12 +38,8 @@ class Row:
 
 
 ROWS = {
-    Sex.MALE: Row(
-        Decimal("7.57"), Decimal("-5.02"), Decimal("-1.76"), Decimal(-309), Decimal(153), Decimal(576)
-    ),
-    Sex.FEMALE: Row(
-        Decimal("2.11"), Decimal("-5.78"), Decimal("-2.29"), Decimal(667), Decimal(139), Decimal(494)
-    ),
+    Sex.MALE: Row(Decimal("7.57"), Decimal("-5.02"), Decimal("-1.76"), Decimal(-309), Decimal(153), Decimal(576)),
+    Sex.FEMALE: Row(Decimal("2.11"), Decimal("-5.78"), Decimal("-2.29"), Decimal(667), Decimal(139), Decimal(494)),
 }
 BY_BODY_MASS_INDEX = {  # constant, per kg/m2, per year of age; second-hand
     Sex.MALE: (Decimal(1140), Decimal("-5.61"), Decimal("-6.94")),

@@ -11,24 +11,21 @@ from core.sources import Seen, Source
 
 SOURCE = Source(
     key="who_activity_2020",
-    cite="World Health Organization (2020). WHO guidelines on physical activity and sedentary behaviour."
-    " Geneva.",
+    cite="World Health Organization (2020). WHO guidelines on physical activity and sedentary behaviour. Geneva.",
     population="adults of 18 years and over",
     seen=Seen.READ,
     note="that bouts under 10 minutes count since 2020 is from memory",
 )
 EQUIVALENCE = Source(
     key="activity_equivalence_pag_2018",
-    cite="US Department of Health and Human Services (2018). Physical Activity Guidelines for Americans,"
-    " 2nd ed.",
+    cite="US Department of Health and Human Services (2018). Physical Activity Guidelines for Americans, 2nd ed.",
     population="adults",
     seen=Seen.READ,
     note="an example of 2007 accepts 2 x 30 brisk + 2 x 20 jogging as enough; one for two makes that 140",
 )
 VITAL_SIGN = Source(
     key="exercise_vital_sign",
-    cite="Coleman KJ et al. (2012), Young DR et al. (2014). Exercise as a vital sign: days a week times"
-    " minutes.",
+    cite="Coleman KJ et al. (2012), Young DR et al. (2014). Exercise as a vital sign: days a week times minutes.",
     population="adults of 18 years and over, USA",
     seen=Seen.READ,
     note="the classes were read; the 2012 paper's title from memory",

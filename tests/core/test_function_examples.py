@@ -1,4 +1,4 @@
-"""Worked examples of function tests, walks, heart rate, fitness and activity, one row each.
+"""Worked examples of function tests, walks, heart rate and fitness, one row each.
 
 Each row: number of the example, the source of the figures, how the figures were seen (R read, R2 second-hand,
 M from memory, C computed with another tool; "pub": the expected value itself is published), what goes in,
@@ -12,9 +12,7 @@ from decimal import Decimal
 
 import pytest
 
-from core import load
 from core.client import Profile, Sex
-from core.measures.activity_minutes import ACTIVITY_MINUTES
 from core.measures.aerobic_estimate import AEROBIC_ESTIMATE
 from core.measures.chair_stand_30s import CHAIR_STAND_30S, HALF_WAY, counted
 from core.measures.five_chair_stands import FIVE_CHAIR_STANDS
@@ -29,13 +27,11 @@ from core.measures.two_minute_step import TWO_MINUTE_STEP
 from core.quantity import Unit, convert, half_up
 from core.reading import Conditions, Reading
 from core.references import (
-    activity_intensity,
     heart_rate_intensity,
     heart_rate_max,
     kline_1987,
     six_minute_walk_ats_2002,
     uth_2004,
-    who_activity_2020,
 )
 from core.references import six_minute_walk_enright_1998 as enright
 from core.references import six_minute_walk_enright_2003 as enright_2003
@@ -144,9 +140,7 @@ CUTS = [  # the boundary table of the sheet: what is flagged, and the nearest va
     ),
     pytest.param(TIMED_UP_AND_GO, "timed_up_and_go_cdc", 70, "12.0", "11.9", "raised_risk", id="16-cdc-R2"),
     pytest.param(TIMED_UP_AND_GO, "ewgsop2", 70, "20.0", "19.9", "low", id="ewgsop2-up-and-go-R2"),
-    pytest.param(
-        TIMED_UP_AND_GO, "timed_up_and_go_bohannon_2006", 65, "9.1", "9.0", "worse_than_average", id="17-R"
-    ),
+    pytest.param(TIMED_UP_AND_GO, "timed_up_and_go_bohannon_2006", 65, "9.1", "9.0", "worse_than_average", id="17-R"),
     pytest.param(GAIT_SPEED_4M, "ewgsop2", 70, "0.80", "0.81", "low", id="ewgsop2-gait-R2"),
     pytest.param(GAIT_SPEED_4M, "gait_speed_cesari_2005", 74, "0.99", "1.00", "raised_risk", id="cesari-R"),
 ]
@@ -160,10 +154,7 @@ def test_a_cut_off_flags_exactly_from_its_printed_side(measure, source, age, fla
 
 @pytest.mark.parametrize("seconds", ["9.0", "9.1"])
 def test_example_17_bohannon_r_a_time_worse_than_average_may_still_be_far_from_the_falls_cut_off(seconds):
-    assert (
-        band(TIMED_UP_AND_GO, taken(TIMED_UP_AND_GO, seconds), aged(65), "timed_up_and_go_cdc")
-        == "usual_risk"
-    )
+    assert band(TIMED_UP_AND_GO, taken(TIMED_UP_AND_GO, seconds), aged(65), "timed_up_and_go_cdc") == "usual_risk"
 
 
 BALANCE = [
@@ -434,92 +425,3 @@ def test_acsm_read_bands_of_the_maximum(percent, expected):
 def test_example_87_read_a_relative_rule_of_15_percent_asks_for_more_than_2_1_seconds_at_14():
     detectable = D("1.96") * D(2).sqrt() * TIMED_UP_AND_GO.error.cv * 14
     assert half_up(detectable, 2) == D("2.10")
-
-
-# --- activity and load
-
-
-ACTIVITY = [  # moderate minutes, vigorous minutes, counted, band
-    pytest.param("0", "75", "150", "meets", id="W88-pag-read"),
-    pytest.param("0", "15", "30", "some", id="W89-pag-read"),
-    pytest.param("60", "40", "140", "some", id="W90-acsm-aha-2007-derived"),
-    pytest.param("90", "30", "150", "meets", id="W91-derived"),
-    pytest.param("149", None, "149", "some", id="W92-who-derived-149"),
-    pytest.param("150", None, "150", "meets", id="W92-who-derived-150"),
-    pytest.param("60", None, "60", "some", id="W94-vital-sign-read"),
-    pytest.param("0", None, "0", "inactive", id="W95-vital-sign-derived"),
-    pytest.param("300", None, "300", "meets", id="who-read-300-is-not-more-than-300"),
-    pytest.param("301", None, "301", "more", id="who-read-more-than-300"),
-]
-
-
-@pytest.mark.parametrize(("moderate", "vigorous", "minutes", "expected"), ACTIVITY)
-def test_a_week_of_activity_counts_vigorous_minutes_twice(moderate, vigorous, minutes, expected):
-    (answer,) = ACTIVITY_MINUTES.score(taken(ACTIVITY_MINUTES, moderate, second=vigorous), aged(50))
-    assert answer.band == expected
-    assert dict(answer.figures)["counted"] == D(minutes)
-
-
-@pytest.mark.parametrize(
-    ("met", "minutes"), [("4", "30"), ("8", "15")], ids=["W93-pag-read", "W93-pag-read-8"]
-)
-def test_half_an_hour_moderate_equals_a_quarter_vigorous(met, minutes):
-    assert activity_intensity.met_minutes(D(met), D(minutes)) == 120
-
-
-@pytest.mark.parametrize(
-    ("met", "expected"),
-    [
-        ("2.9", Intensity.LIGHT),
-        ("3.0", Intensity.MODERATE),
-        ("5.9", Intensity.MODERATE),
-        ("6.0", Intensity.VIGOROUS),
-    ],
-)
-def test_pag_read_met_bands(met, expected):
-    assert activity_intensity.by_met(D(met)) is expected
-
-
-@pytest.mark.parametrize(
-    ("days", "minutes", "week"), [(3, 20, 60), (0, 20, 0)], ids=["W94-read", "W95-derived"]
-)
-def test_days_times_minutes_make_a_week(days, minutes, week):
-    assert who_activity_2020.week_of(days, D(minutes)) == week
-
-
-def test_w96_derived_an_hour_at_effort_7_is_a_load_of_420():
-    assert load.session_load(D(7), D(60)) == 420
-
-
-def test_w98_derived_five_hard_days_and_two_of_rest():
-    week = load.week((*[D(300)] * 5, D(0), D(0)))
-    assert week.total == 1500
-    assert half_up(week.monotony, 2) == D("1.46")
-    # The other reading of the formula, with the population SD, would give 1.58: not ours (D9).
-    assert half_up(week.monotony * (D(7) / D(6)).sqrt(), 2) == D("1.58")
-
-
-@pytest.mark.parametrize(
-    ("can_talk", "can_sing", "expected"),
-    [
-        pytest.param(True, False, Intensity.MODERATE, id="W99-cdc-read"),
-        pytest.param(False, False, Intensity.VIGOROUS, id="cdc-read"),
-        pytest.param(True, True, Intensity.LIGHT, id="cdc-second-hand"),
-    ],
-)
-def test_the_talk_test(can_talk, can_sing, expected):
-    assert activity_intensity.by_talking(can_talk=can_talk, can_sing=can_sing) is expected
-
-
-@pytest.mark.parametrize(
-    ("effort", "expected"),
-    [
-        (4, Intensity.LIGHT),
-        (5, Intensity.MODERATE),
-        (6, Intensity.MODERATE),
-        (7, Intensity.VIGOROUS),
-        (8, Intensity.VIGOROUS),
-    ],
-)
-def test_pag_read_effort_from_0_to_10(effort, expected):
-    assert activity_intensity.by_effort(D(effort)) is expected

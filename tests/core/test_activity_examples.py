@@ -1,0 +1,109 @@
+"""Worked examples of weekly activity, intensity and session load (W88-W99), one row each.
+
+Each row: number of the example, the source of the figures, how they were seen (read, second-hand, derived).
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from decimal import Decimal
+
+import pytest
+
+from core import load
+from core.client import Profile
+from core.measures.activity_minutes import ACTIVITY_MINUTES
+from core.quantity import half_up
+from core.reading import Reading
+from core.references import activity_intensity, who_activity_2020
+from core.references.heart_rate_intensity import Intensity
+
+D = Decimal
+AT = datetime(2026, 3, 30, 9, 0, tzinfo=UTC)
+ADA = Profile(birth_year=1976)
+
+
+def week_of(moderate: str, vigorous: str | None) -> Reading:
+    return Reading("activity_minutes", D(moderate), AT, second=D(vigorous) if vigorous else None)
+
+
+ACTIVITY = [  # moderate minutes, vigorous minutes, counted, band
+    pytest.param("0", "75", "150", "meets", id="W88-pag-read"),
+    pytest.param("0", "15", "30", "some", id="W89-pag-read"),
+    pytest.param("60", "40", "140", "some", id="W90-acsm-aha-2007-derived"),
+    pytest.param("90", "30", "150", "meets", id="W91-derived"),
+    pytest.param("149", None, "149", "some", id="W92-who-derived-149"),
+    pytest.param("150", None, "150", "meets", id="W92-who-derived-150"),
+    pytest.param("60", None, "60", "some", id="W94-vital-sign-read"),
+    pytest.param("0", None, "0", "inactive", id="W95-vital-sign-derived"),
+    pytest.param("300", None, "300", "meets", id="who-read-300-is-not-more-than-300"),
+    pytest.param("301", None, "301", "more", id="who-read-more-than-300"),
+]
+
+
+@pytest.mark.parametrize(("moderate", "vigorous", "minutes", "expected"), ACTIVITY)
+def test_a_week_of_activity_counts_vigorous_minutes_twice(moderate, vigorous, minutes, expected):
+    (answer,) = ACTIVITY_MINUTES.score(week_of(moderate, vigorous), ADA)
+    assert answer.band == expected
+    assert dict(answer.figures)["counted"] == D(minutes)
+
+
+@pytest.mark.parametrize(("met", "minutes"), [("4", "30"), ("8", "15")], ids=["W93-pag-read", "W93-pag-read-8"])
+def test_half_an_hour_moderate_equals_a_quarter_vigorous(met, minutes):
+    assert activity_intensity.met_minutes(D(met), D(minutes)) == 120
+
+
+@pytest.mark.parametrize(
+    ("met", "expected"),
+    [
+        ("2.9", Intensity.LIGHT),
+        ("3.0", Intensity.MODERATE),
+        ("5.9", Intensity.MODERATE),
+        ("6.0", Intensity.VIGOROUS),
+    ],
+)
+def test_pag_read_met_bands(met, expected):
+    assert activity_intensity.by_met(D(met)) is expected
+
+
+@pytest.mark.parametrize(("days", "minutes", "week"), [(3, 20, 60), (0, 20, 0)], ids=["W94-read", "W95-derived"])
+def test_days_times_minutes_make_a_week(days, minutes, week):
+    assert who_activity_2020.week_of(days, D(minutes)) == week
+
+
+def test_w96_derived_an_hour_at_effort_7_is_a_load_of_420():
+    assert load.session_load(D(7), D(60)) == 420
+
+
+def test_w98_derived_five_hard_days_and_two_of_rest():
+    week = load.week((*[D(300)] * 5, D(0), D(0)))
+    assert week.total == 1500
+    assert half_up(week.monotony, 2) == D("1.46")
+    # The other reading of the formula, with the population SD, would give 1.58: not ours (D9).
+    assert half_up(week.monotony * (D(7) / D(6)).sqrt(), 2) == D("1.58")
+
+
+@pytest.mark.parametrize(
+    ("can_talk", "can_sing", "expected"),
+    [
+        pytest.param(True, False, Intensity.MODERATE, id="W99-cdc-read"),
+        pytest.param(False, False, Intensity.VIGOROUS, id="cdc-read"),
+        pytest.param(True, True, Intensity.LIGHT, id="cdc-second-hand"),
+    ],
+)
+def test_the_talk_test(can_talk, can_sing, expected):
+    assert activity_intensity.by_talking(can_talk=can_talk, can_sing=can_sing) is expected
+
+
+@pytest.mark.parametrize(
+    ("effort", "expected"),
+    [
+        (4, Intensity.LIGHT),
+        (5, Intensity.MODERATE),
+        (6, Intensity.MODERATE),
+        (7, Intensity.VIGOROUS),
+        (8, Intensity.VIGOROUS),
+    ],
+)
+def test_pag_read_effort_from_0_to_10(effort, expected):
+    assert activity_intensity.by_effort(D(effort)) is expected
