@@ -1,0 +1,144 @@
+"""Numbers, units, dates and times in a language: Babel does the work, this module holds the choices.
+
+* Cardinal rule: no float. Babel formats Decimals as they are.
+* English dates and times are British ("Monday 30 March", "07:30"): no reader takes them for another day or hour.
+* A zero after the mark is left out: who typed 82 reads 82 kg back.
+* In a right-to-left language a number with its unit is one island (Unicode FSI ... PDI), so that "128/82" or a minus
+  sign cannot be torn apart by the text around it.
+"""
+
+from __future__ import annotations
+
+import re
+from datetime import date, datetime, time
+from decimal import Decimal
+from functools import lru_cache
+from typing import Literal
+
+from babel import Locale
+from babel.dates import format_date, format_time, get_day_names, get_month_names
+from babel.numbers import format_decimal
+from babel.units import format_unit
+
+from bot.rendering.reader import LANGUAGES, RIGHT_TO_LEFT
+from core.quantity import Unit, half_up
+
+D = Decimal
+
+LOCALES = {"en": "en_GB"}
+FSI, PDI = "\u2068", "\u2069"
+MINUS = "\u2212"
+NO_BREAK = "\u00a0"
+
+PLACES: dict[Unit, int] = {  # most decimals shown, whatever comes in
+    Unit.KILOGRAM: 1,
+    Unit.POUND: 1,
+    Unit.STONE: 1,
+    Unit.CENTIMETRE: 1,
+    Unit.METRE: 2,
+    Unit.INCH: 1,
+    Unit.FOOT: 2,
+    Unit.BEATS_PER_MINUTE: 0,
+    Unit.MILLIMETRE_OF_MERCURY: 0,
+    Unit.SECOND: 1,
+    Unit.MINUTE: 1,
+    Unit.METRE_PER_SECOND: 2,
+    Unit.REPETITION: 1,
+    Unit.STEP: 0,
+    Unit.POINT: 1,
+    Unit.DAY: 0,
+    Unit.SESSION: 0,
+    Unit.RATIO: 2,
+    Unit.KILOGRAM_PER_SQUARE_METRE: 1,
+    Unit.MILLILITRE_PER_KILOGRAM_MINUTE: 0,
+    Unit.LOAD: 0,
+}
+
+# CLDR's key, and how long its name should be: a second is not well known as "s".
+CLDR: dict[Unit, tuple[str, str]] = {
+    Unit.KILOGRAM: ("mass-kilogram", "short"),
+    Unit.POUND: ("mass-pound", "short"),
+    Unit.STONE: ("mass-stone", "short"),
+    Unit.CENTIMETRE: ("length-centimeter", "short"),
+    Unit.METRE: ("length-meter", "short"),
+    Unit.INCH: ("length-inch", "short"),
+    Unit.FOOT: ("length-foot", "short"),
+    Unit.MILLIMETRE_OF_MERCURY: ("pressure-millimeter-ofhg", "short"),
+    Unit.SECOND: ("duration-second", "long"),
+    Unit.MINUTE: ("duration-minute", "long"),
+    Unit.METRE_PER_SECOND: ("speed-meter-per-second", "short"),
+    Unit.DAY: ("duration-day", "long"),
+}
+
+_YEAR = re.compile(r"(\s*'[^']*')?[\s,،]*y+\s*('[^']*')?$")
+_RIGHT_TO_LEFT_LETTER = re.compile("[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]")
+
+
+class Numbers:
+    """How one language writes numbers, units, dates and times."""
+
+    def __init__(self, language: str) -> None:
+        self.language = language if language in LANGUAGES else "en"
+        self.locale = Locale.parse(LOCALES.get(self.language, self.language))
+        self.right_to_left = self.language in RIGHT_TO_LEFT
+
+    def island(self, text: str) -> str:
+        """Keep a piece of text together where the direction of the letters around it is, or may be, another."""
+        if text and (self.right_to_left or _RIGHT_TO_LEFT_LETTER.search(text)):
+            return f"{FSI}{text}{PDI}"
+        return text
+
+    def plain(self, value: Decimal | int, places: int = 2) -> str:
+        """A number without an island: "82,4", "1.234"."""
+        exact = half_up(D(value), places)
+        pattern = "#,##0" + ("." + "#" * places if places else "")
+        return str(format_decimal(exact, format=pattern, locale=self.locale))
+
+    def number(self, value: Decimal | int, places: int = 2) -> str:
+        return self.island(self.plain(value, places))
+
+    def with_unit(self, value: Decimal, unit: Unit, *, short: bool = False) -> str | None:
+        """A value with its unit in words of CLDR, without an island; None where CLDR has no such unit.
+
+        short: the shortest usual form, for axes and tight places.
+        """
+        if unit not in CLDR:
+            return None
+        key, length = CLDR[unit]
+        places = PLACES[unit]
+        pattern = "#,##0" + ("." + "#" * places if places else "")
+        exact = half_up(value, places)
+        width: Literal["short", "long"] = "short" if short or length == "short" else "long"
+        return str(format_unit(exact, key, length=width, format=pattern, locale=self.locale))
+
+    def weekday(self, number: int) -> str:
+        """Monday is 0. As it stands alone, not inside a sentence."""
+        return str(get_day_names("wide", context="stand-alone", locale=self.locale)[number])
+
+    def day(self, day: date) -> str:
+        """Weekday, day and month: "Monday, 30 March". Write it after a colon: other languages decline it."""
+        return str(format_date(day, format=_full_without_year(self.locale), locale=self.locale))
+
+    def full_date(self, day: date) -> str:
+        """Day, month and year: "30 March 2026"."""
+        return str(format_date(day, format="long", locale=self.locale))
+
+    def short_date(self, day: date) -> str:
+        """Day and month, short, for axes: "30 Mar"."""
+        month = get_month_names("abbreviated", context="format", locale=self.locale)[day.month]
+        return f"{self.plain(day.day)} {month}".rstrip(".")
+
+    def time(self, at: time | datetime) -> str:
+        """Hours and minutes of a wall time, 24 hours: "07:30"."""
+        return str(format_time(at, format="HH:mm", locale=self.locale))
+
+
+@lru_cache(maxsize=32)
+def _full_without_year(locale: Locale) -> str:
+    pattern = str(locale.date_formats["full"].pattern)
+    return _YEAR.sub("", pattern)
+
+
+@lru_cache(maxsize=len(LANGUAGES))
+def numbers(language: str) -> Numbers:
+    return Numbers(language)

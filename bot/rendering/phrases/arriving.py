@@ -1,0 +1,206 @@
+"""Invitation, consent, enrolment, another coach."""
+
+from __future__ import annotations
+
+from datetime import time
+
+from bot.rendering.phrases import phrase
+from bot.rendering.phrases.asking import example
+from bot.rendering.phrases.labels import CAUTIONS
+from bot.rendering.places import place_name
+from bot.rendering.voice import N_, Voice
+from core.dialogue import messages as m
+
+QUESTIONS: dict[str, str] = {
+    "birth_year": N_("What year were you born? Some tables go by age. Send it like {year}."),
+    "adult": N_("Are you 18 or older today?"),
+    "sex": N_("Which tables should I use for you: female or male? The tables know only these two."),
+    "stature": N_("How tall are you? Send it like {height}."),
+    "units": N_("Which units do you like to use?"),
+    "background": N_(
+        "What is your family background? Some limits for weight and waist differ by it. That is the only reason I ask."
+    ),
+    "cautions": N_("Does any of this fit you? It helps to keep you safe. Press all that fit. Then press Done."),
+    "numbers": N_(
+        "Do you want to see your own numbers? I can show them to you, or pass them on to {coach} only. You can also"
+        " leave your weight out."
+    ),
+    "own_question": N_(
+        "Is there one thing of your own that you want to rate each week, from 0 to 10? It could be sleep, or how the"
+        " stairs feel. Write it in your own words."
+    ),
+    "own_better": N_("For your own question, which is better: a higher number or a lower one?"),
+    "weekday": N_("Which day of the week is good for you?"),
+    "time": N_("What time is good for you? Press one, or type it, like {time}."),
+    "zone": N_("Where do you live? Type the name of a city, like {city}. Then I know your time of day."),
+}
+
+UNCLEAR: dict[str, str] = {
+    "birth_year": N_("I need the year you were born, with four digits. Send it like {year}."),
+    "adult": N_("Please press Yes if you are 18 or older, or No if you are not."),
+    "sex": N_("Please press one of the buttons, or skip this one."),
+    "stature": N_("I could not read your height from that. Send it like {height}."),
+    "units": N_("Please press the units you like best."),
+    "background": N_("Please press the one that fits best, or skip this one."),
+    "cautions": N_("Please press all that fit. Then press Done."),
+    "numbers": N_("Please press one of the buttons. You can change it later."),
+    "own_question": N_("Please write your question in a few words, or skip this one."),
+    "own_better": N_("Please press the one that is better for you."),
+    "weekday": N_("Please press a day, or type its name."),
+    "time": N_("I could not read a time from that. Send it like {time}."),
+    "zone": N_("Please type the name of a city near you, like {city}."),
+}
+
+SKIPPING: dict[str, str] = {
+    "birth_year": N_("That is fine. I just cannot set your results beside those of people your age."),
+    "adult": N_("That is fine. Samehour is only for people of 18 and older."),
+    "sex": N_("That is fine. Most tables then do not fit, so I set you beside yourself only."),
+    "stature": N_("That is fine. I just cannot look at your weight or waist in light of your height."),
+    "units": N_("That is fine. I use kilograms and centimetres. You can change that with /settings."),
+    "background": N_("That is fine. I leave out the limits that differ by background."),
+    "cautions": N_("That is fine. If you have a health problem, please tell your coach before you start."),
+    "numbers": N_("That is fine. I show you your numbers. You can change that with /settings."),
+    "own_question": N_("That is fine. I leave it out."),
+    "own_better": N_("That is fine. I take a higher number as better."),
+    "weekday": N_("That is fine. I start with {weekday}. You can change that with /settings."),
+    "time": N_("That is fine. I start with {time}. You can change that with /settings."),
+    "zone": N_("That is fine. My clock may then differ from yours. You can change that with /settings."),
+}
+
+OTHER_QUESTION = N_("Please answer in your own words, or skip this one.")
+
+
+def _values(v: Voice, coach: str = "") -> dict[str, object]:
+    return {
+        "year": v.numbers.island("1958"),
+        "height": example(v, "height", v.reader.units.length),
+        "coach": v.name(coach) if coach else v.say("your coach"),
+        "time": v.time(time(8, 0)),
+        "weekday": v.weekday(0),
+        "city": v.name(place_name("Europe/Lisbon", v.reader.language)),
+    }
+
+
+@phrase(m.Stranger)
+def stranger(said: m.Stranger, v: Voice) -> str:
+    return v.say("Hello. This chat is for people who have been invited. Please ask your coach for a new link.")
+
+
+@phrase(m.Welcome)
+def welcome(said: m.Welcome, v: Voice) -> str:
+    coach = v.name(said.coach)
+    hello = v.say("Hello {name}.", name=v.name(said.name)) if said.name else v.say("Hello.")
+    return v.paragraphs(
+        v.sentences(hello, v.say("I am Samehour. I help {coach}, your coach.", coach=coach)),
+        v.say(
+            "Once a week I ask you a few things, such as how much energy you have. I set your answers side by side"
+            " over the weeks. {coach} sees them.",
+            coach=coach,
+        ),
+        v.say(
+            "I am not a doctor. I do not say what is wrong, and I cannot send help. What your doctor or nurse tells"
+            " you comes first."
+        ),
+        v.say("May I keep your answers and show them to {coach}? You can stop at any time.", coach=coach),
+    )
+
+
+@phrase(m.WhatIsKept)
+def what_is_kept(said: m.WhatIsKept, v: Voice) -> str:
+    coach = v.name(said.coach)
+    return v.paragraphs(
+        v.say("I keep your name, what you answer, and when you sent it."),
+        v.say(
+            "{coach} sees your answers. The people who run this service can reach them too, to keep it working. A"
+            " group never sees your numbers.",
+            coach=coach,
+        ),
+        v.say("Send /mydata to get all of it. Send /forget to have all of it deleted."),
+    )
+
+
+@phrase(m.ConsentDeclined)
+def consent_declined(said: m.ConsentDeclined, v: Voice) -> str:
+    return v.say(
+        "That is fine. I will not ask you anything. If you change your mind, press the button below, or talk to"
+        " {coach}.",
+        coach=v.name(said.coach),
+    )
+
+
+@phrase(m.EnrolQuestion)
+def enrol_question(said: m.EnrolQuestion, v: Voice) -> str:
+    question = v.say(QUESTIONS.get(said.question, OTHER_QUESTION), **_values(v, said.coach))
+    if not said.chosen:
+        return question
+    chosen = v.listed([v.say_in("caution", CAUTIONS.get(key, key)) for key in said.chosen])
+    return v.lines(question, v.say("So far: {list}.", list=chosen))
+
+
+@phrase(m.EnrolUnclear)
+def enrol_unclear(said: m.EnrolUnclear, v: Voice) -> str:
+    return v.say(UNCLEAR.get(said.question, OTHER_QUESTION), **_values(v))
+
+
+@phrase(m.SkipCost)
+def skip_cost(said: m.SkipCost, v: Voice) -> str:
+    return v.say(SKIPPING.get(said.question, N_("That is fine. I leave it out.")), **_values(v))
+
+
+@phrase(m.TooYoung)
+def too_young(said: m.TooYoung, v: Voice) -> str:
+    return v.say(
+        "Samehour is for people of 18 and older, so I stop here. I have not kept the year you were born. Please ask"
+        " {coach} what is right for you.",
+        coach=v.name(said.coach),
+    )
+
+
+@phrase(m.WhichPlace)
+def which_place(said: m.WhichPlace, v: Voice) -> str:
+    if said.places:
+        return v.say("I know more than one place like that. Which one is it?")
+    return v.say("I do not know that place. Please type a big city near you, with the same time on the clock.")
+
+
+@phrase(m.Enrolled)
+def enrolled(said: m.Enrolled, v: Voice) -> str:
+    return v.paragraphs(
+        v.lines(
+            v.say("All set, thank you."),
+            v.say("Your time: {weekday}, {time}", weekday=v.weekday(said.weekday), time=v.time(said.at)),
+            v.say("First check-in: {day}", day=v.day(said.first)),
+        ),
+        v.say(
+            "Please keep in mind: I am not a doctor and I cannot send help. If you feel very ill, call your local"
+            " emergency number. You can start now, or at your usual time."
+        ),
+    )
+
+
+@phrase(m.AlreadyHere)
+def already_here(said: m.AlreadyHere, v: Voice) -> str:
+    return v.say("You are with {coach} already. There is nothing you need to do.", coach=v.name(said.coach))
+
+
+@phrase(m.AskChangeCoach)
+def ask_change_coach(said: m.AskChangeCoach, v: Voice) -> str:
+    return v.say(
+        "{new} invites you. Right now you are with {old}. If you move, {new} sees your answers, and {old} does not any"
+        " more. Do you want to move?",
+        new=v.name(said.new),
+        old=v.name(said.old),
+    )
+
+
+@phrase(m.CoachChanged)
+def coach_changed(said: m.CoachChanged, v: Voice) -> str:
+    return v.say("Done. Your coach is now: {coach}.", coach=v.name(said.coach))
+
+
+@phrase(m.WelcomeBack)
+def welcome_back(said: m.WelcomeBack, v: Voice) -> str:
+    return v.say(
+        "Welcome back. It is good to hear from you. Shall we go on, with {coach} as your coach?",
+        coach=v.name(said.coach),
+    )

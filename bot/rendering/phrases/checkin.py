@@ -1,0 +1,182 @@
+"""The check-in itself: opening, asking, thanking, conditions, praise, the next date."""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import names, phrase
+from bot.rendering.phrases.asking import ask, reminder
+from bot.rendering.phrases.cards import card
+from bot.rendering.voice import N_, Voice
+from core.dialogue import messages as m
+
+OPENINGS: dict[str, str] = {
+    "time_again": N_("Hello. It is time for your check-in."),
+    "good_to_see": N_("Good to see you. Here is your check-in for the week."),
+    "two_minutes": N_("Hello. Do you have two minutes for your check-in?"),
+    "same_hour": N_("Same day, same hour: your check-in is here."),
+    "quick_look": N_("Hello. How was your week? Let us take a quick look."),
+    "quiet_minute": N_("Find a quiet minute. Your check-in is ready."),
+    "week_gone": N_("Another week has gone by. Here are your questions."),
+    "short_today": N_("Hello. Here are a few short questions for you."),
+    "when_you_are": N_("Your check-in is ready when you are."),
+    "no_rush": N_("Hello. There is no rush: your check-in waits for you."),
+    "cup_of_tea": N_("Hello. Maybe with a cup of tea: here is your check-in."),
+    "hope_well": N_("I hope you had a good week. Here is your check-in."),
+    "hello_again": N_("Hello again. Let us see how you are this week."),
+    "thanks_for_time": N_("Hello. Thank you for making time for this."),
+}
+
+PRAISES: dict[str, str] = {
+    "thanks_time": N_("Thank you for taking the time."),
+    "whole_picture": N_("Each answer helps to see the whole picture."),
+    "keep_at_it": N_("You keep at it, and that is what counts."),
+    "kept_plan": N_("You kept to your plan. Well done."),
+    "time_for_yourself": N_("You made time for yourself today. That matters."),
+    "small_steps": N_("Small steps, taken often, go a long way."),
+    "plain_answer": N_("Thank you for a plain, honest answer."),
+    "showing_up": N_("Showing up is the hard part, and you did it."),
+    "habit": N_("This is how a habit grows."),
+    "one_more_page": N_("Good work. One more week is in the book."),
+    "keep_going": N_("It is good that you keep going."),
+    "own_pace": N_("You go at your own pace. That is just right."),
+    "week_by_week": N_("Week by week, you are building something."),
+    "patience": N_("This takes patience, and you have it."),
+    "one_more": N_("One more check-in done. Good work."),
+    "doing_this": N_("Thank you for doing this today."),
+    "your_part": N_("That was your part, and you did it."),
+    "stayed": N_("You stayed with it. That takes effort."),
+    "in_a_row": N_("One check-in done: a good start."),
+    "kept_up": N_("You came back to it. That is what counts."),
+}
+
+NOTED: dict[str, str] = {
+    "arms_used": N_("You used your arms, so the table counts this as 0. That is good to know."),
+    "more_than_half_way": N_("You were more than half-way up at the end, so that one counts too."),
+    "dizziness": N_("I noted that you felt dizzy."),
+    "fainting": N_("I noted that you felt faint."),
+}
+
+
+@phrase(m.CheckInOpens)
+def check_in_opens(said: m.CheckInOpens, v: Voice) -> str:
+    opening = v.say(OPENINGS.get(said.variant, OPENINGS["time_again"]))
+    if said.late <= 0:
+        return opening
+    return v.sentences(v.say("Sorry, I am late today. That was my fault."), opening)
+
+
+@phrase(m.Ask)
+def ask_measure(said: m.Ask, v: Voice) -> str:
+    parts = [ask(v, said.measure, said.unit)]
+    if said.attempts > 1:
+        parts.append(
+            v.say_n("Do it once, and send the number.", "Do it {n} times, and send each number.", said.attempts)
+        )
+    if said.first:
+        parts.append(v.say("This is your first one. The button below shows you how."))
+    return v.sentences(*parts)
+
+
+@phrase(m.AskOwn)
+def ask_own(said: m.AskOwn, v: Voice) -> str:
+    return v.lines(
+        v.typed(said.question, 200),
+        v.say("What number fits today, from 0 to 10?"),
+    )
+
+
+@phrase(m.Card)
+def measure_card(said: m.Card, v: Voice) -> str:
+    return card(v, said.measure, ruler=said.ruler)
+
+
+@phrase(m.Kept)
+def kept(said: m.Kept, v: Voice) -> str:
+    value = v.say(
+        "Thank you. {measure}: {amount}.",
+        measure=names.measure(v, said.measure),
+        amount=v.amount(said.amount, measure=said.measure, second=said.second),
+    )
+    return v.sentences(value, *(v.say(NOTED[note]) for note in said.noted if note in NOTED))
+
+
+@phrase(m.KeptHidden)
+def kept_hidden(said: m.KeptHidden, v: Voice) -> str:
+    return v.say("Thank you. {measure}: kept for your coach.", measure=names.measure(v, said.measure))
+
+
+@phrase(m.KeptBeforeTime)
+def kept_before_time(said: m.KeptBeforeTime, v: Voice) -> str:
+    return v.sentences(
+        v.say(
+            "Thank you. {measure}: {amount}.",
+            measure=names.measure(v, said.measure),
+            amount=v.amount(said.amount, measure=said.measure, second=said.second),
+        ),
+        v.say("It is too soon to set it beside the last one. Next time for that: {day}.", day=v.day(said.on)),
+    )
+
+
+@phrase(m.Praise)
+def praise(said: m.Praise, v: Voice) -> str:
+    if said.key == "in_a_row" and said.count > 1:
+        return v.say_n(
+            "That is {n} check-in in a row. You keep to your plan.",
+            "That is {n} check-ins in a row. You keep to your plan.",
+            said.count,
+        )
+    if said.key == "kept_up" and said.count > 1:
+        return v.say_n(
+            "You have kept up {n} check-in. That takes effort.",
+            "You have kept up {n} check-ins in a row. That takes effort.",
+            said.count,
+        )
+    return v.say(PRAISES.get(said.key, PRAISES["thanks_time"]))
+
+
+@phrase(m.AskConditions)
+def ask_conditions(said: m.AskConditions, v: Voice) -> str:
+    aspects = names.aspects(v, said.aspects)
+    if said.first:
+        return v.lines(
+            v.say("For a fair look later, please keep these the same each time: {aspects}.", aspects=aspects),
+            v.say("Is this your first time?"),
+        )
+    return v.say("Was it all the same as last time? That means: {aspects}.", aspects=aspects)
+
+
+@phrase(m.AskWhatDiffered)
+def ask_what_differed(said: m.AskWhatDiffered, v: Voice) -> str:
+    question = v.say("What was different? Press all that fit. Then press Done.")
+    if not said.aspects:
+        return question
+    return v.sentences(question, v.say("So far: {list}.", list=names.aspects(v, said.aspects)))
+
+
+@phrase(m.ConditionsNoted)
+def conditions_noted(said: m.ConditionsNoted, v: Voice) -> str:
+    if not said.aspects:
+        return v.say("Noted, thank you.")
+    return v.say("Noted: {aspects}. I allow for that.", aspects=names.aspects(v, said.aspects))
+
+
+@phrase(m.CheckInDone)
+def check_in_done(said: m.CheckInDone, v: Voice) -> str:
+    return v.say("That is all. Next check-in: {day}.", day=v.day(said.next))
+
+
+@phrase(m.NotToday)
+def not_today(said: m.NotToday, v: Voice) -> str:
+    if said.next is None:
+        return v.say("Nothing is due, and no check-in is planned right now.")
+    parts = [v.say("Nothing is due right now. Next check-in: {day}.", day=v.day(said.next))]
+    if said.measures:
+        parts.append(v.say("I will ask for: {measures}.", measures=names.measures(v, said.measures)))
+    return v.sentences(*parts)
+
+
+@phrase(m.FollowUp)
+def follow_up(said: m.FollowUp, v: Voice) -> str:
+    return v.sentences(
+        v.say("Your check-in is still open. You can finish it now, or skip it this week. Both are fine."),
+        reminder(v, said.waiting) if said.waiting else "",
+    )

@@ -1,0 +1,178 @@
+"""What a client's turn says to the coach. A coach reads numbers and reasons; the reading level is not tested here."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from bot.rendering.phrases import names, phrase
+from bot.rendering.phrases.safety import sign
+from bot.rendering.voice import N_, Html, Voice
+from core.dialogue import coach_messages as cm
+from core.quantity import Amount, Unit, convertible
+
+# One line for each flag code (core.flags.Code).
+FLAGS: dict[str, str] = {
+    "bp_severe": N_("A very high blood pressure. A repeat after five minutes has been asked for."),
+    "bp_severe_repeated": N_("A very high blood pressure again after rest. They were told to call a clinician now."),
+    "bp_high_mean": N_("The mean of a home blood pressure week is at or above the limit."),
+    "bp_low": N_("A low blood pressure with dizziness or fainting."),
+    "pulse_fast": N_("A resting pulse over 120. A repeat has been asked for."),
+    "pulse_slow": N_("A resting pulse under 40. A repeat has been asked for."),
+    "fast_gain": N_("Weight has gone up fast, and weighing is directed by a clinician."),
+    "unplanned_loss_over_5": N_("Weight loss that was not planned: 5 in 100 or more."),
+    "must_medium": N_("One point on the malnutrition screening."),
+    "must_high": N_("Two points or more on the malnutrition screening."),
+    "falls_risk": N_("A function test on the risk side of a falls limit."),
+    "change_better_confirmed": N_("A change for the better, seen at two retests in a row."),
+    "change_worse_confirmed": N_("A change for the worse, seen at two retests in a row."),
+    "change_confirmed": N_("A change, seen at two retests in a row."),
+    "change_worse_large": N_("One large change for the worse, not yet confirmed."),
+    "energy_falling": N_("Energy was well under the usual mean at two check-ins in a row."),
+    "weighing_often": N_("Weighing often: early weigh-ins that were kept as side notes."),
+    "missed_check_ins": N_("Check-ins in a row without an answer."),
+    "symptom_reported": N_("A sign before a function test. No test was done."),
+    "red_flag_words": N_("Wrote words that call for help. They got public advice at once."),
+    "identical_values": N_("The same value many times in a row."),
+    "unreachable": N_("Messages cannot be delivered at the moment."),
+    "wants_coach": N_("Would like a word with you."),
+}
+FLAG_OTHER = N_("Something you should know.")
+
+EVIDENCE: dict[str, str] = {
+    "systolic": N_("Upper"),
+    "diastolic": N_("Lower"),
+    "before_systolic": N_("Upper, before"),
+    "before_diastolic": N_("Lower, before"),
+    "days": N_("Days"),
+    "band": N_("Band"),
+    "symptom": N_("Sign"),
+    "rate": N_("Rate"),
+    "gain": N_("Gain"),
+    "from": N_("From"),
+    "to": N_("To"),
+    "percent": N_("Percent"),
+    "since": N_("Since"),
+    "points": N_("Points"),
+    "bmi": N_("BMI"),
+    "value": N_("Value"),
+    "source": N_("Source"),
+    "difference": N_("Difference"),
+    "mdc95": N_("Chance alone, up to"),
+    "baseline": N_("Start"),
+    "rating": N_("Rating"),
+    "before": N_("Before"),
+    "mean": N_("Mean"),
+    "count": N_("Count"),
+    "missed": N_("Missed"),
+    "sign": N_("Sign"),
+    "level": N_("Level"),
+    "times": N_("Times"),
+}
+
+LEVELS: dict[str, str] = {
+    "emergency": N_("emergency"),
+    "same_day": N_("same day"),
+    "stop_rest": N_("stop and rest"),
+    "talk": N_("a talk"),
+}
+
+_PRESSURES = frozenset({"systolic", "diastolic", "before_systolic", "before_diastolic"})
+_IN_THE_MEASURES_UNIT = frozenset({"from", "to", "gain", "value", "difference", "mdc95", "baseline", "mean", "rating"})
+_DIFFERENCES = frozenset({"difference", "gain"})
+
+
+def flag(v: Voice, code: str) -> Html:
+    """What a flag code means, in one line."""
+    return v.say(FLAGS.get(code, FLAG_OTHER))
+
+
+def evidence(v: Voice, measure: str | None, pairs: tuple[tuple[str, str | Decimal], ...]) -> Html:
+    """The evidence of a flag in one line: "Upper: 186 mmHg, Lower: 112 mmHg"."""
+    said = [
+        v.say("{name}: {value}", name=v.say(EVIDENCE.get(name, name)), value=_value(v, measure, name, value))
+        for name, value in pairs
+    ]
+    return v.listed(said)
+
+
+def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> str:
+    if isinstance(value, str):
+        if name in ("sign", "symptom"):
+            return sign(v, value)
+        if name == "level":
+            return v.say(LEVELS.get(value, value))
+        return v.numbers.island(value.replace("_", " ") if name in ("band", "source") else value)
+    if name in _PRESSURES:
+        return v.amount(Amount(value, Unit.MILLIMETRE_OF_MERCURY))
+    if name == "rate":
+        return v.amount(Amount(value, Unit.BEATS_PER_MINUTE))
+    if name in _IN_THE_MEASURES_UNIT and (amount := in_unit_of(v, measure, value)) is not None:
+        return v.signed(amount) if name in _DIFFERENCES else v.amount(amount, measure=measure or "")
+    return v.number(value, 1)
+
+
+def in_unit_of(v: Voice, measure: str | None, value: Decimal) -> Amount | None:
+    """A value of a measure in the unit this reader likes; None for a measure we do not know."""
+    from core.measures import MEASURES
+
+    found = MEASURES.get(measure or "")
+    if found is None:
+        return None
+    amount = Amount(value, found.unit)
+    for liked in (v.reader.units.mass, v.reader.units.length):
+        if liked is not found.unit and liked in found.units and convertible(found.unit, liked):
+            return amount.to(liked)
+    return amount
+
+
+@phrase(cm.UrgentFlag)
+def urgent_flag(said: cm.UrgentFlag, v: Voice) -> str:
+    head = v.say("<b>{name}</b>: {what}", name=v.name(said.name), what=flag(v, said.code))
+    about = names.measure(v, said.measure) if said.measure else ""
+    facts = evidence(v, said.measure, said.evidence)
+    return v.lines(
+        head,
+        v.say("{measure}. {evidence}", measure=about, evidence=facts) if about and facts else about or facts,
+        v.say("Since: {day}, {time}", day=v.local_day(said.since), time=v.local_time(said.since)),
+    )
+
+
+@phrase(cm.ClientWord)
+def client_word(said: cm.ClientWord, v: Voice) -> str:
+    return v.paragraphs(
+        v.say("<b>{name} writes:</b>", name=v.name(said.name)),
+        v.typed(said.text),
+    )
+
+
+@phrase(cm.ClientEnrolled)
+def client_enrolled(said: cm.ClientEnrolled, v: Voice) -> str:
+    return v.say("{name} has joined and answered the first questions.", name=v.name(said.name))
+
+
+@phrase(cm.ClientLeft)
+def client_left(said: cm.ClientLeft, v: Voice) -> str:
+    return v.say("{name} has left. Nothing more is asked.", name=v.name(said.name))
+
+
+@phrase(cm.ClientPaused)
+def client_paused(said: cm.ClientPaused, v: Voice) -> str:
+    return v.say("{name} takes a break until this day: {day}.", name=v.name(said.name), day=v.day(said.until))
+
+
+@phrase(cm.ClientMoved)
+def client_moved(said: cm.ClientMoved, v: Voice) -> str:
+    return v.say("{name} has moved to another coach. You no longer see their answers.", name=v.name(said.name))
+
+
+@phrase(cm.ClientUnreachable)
+def client_unreachable(said: cm.ClientUnreachable, v: Voice) -> str:
+    return v.say(
+        "Messages to {name} do not arrive. Perhaps they blocked this chat. Please reach them another way.",
+        name=v.name(said.name),
+    )
+
+
+@phrase(cm.ClientBack)
+def client_back(said: cm.ClientBack, v: Voice) -> str:
+    return v.say("{name} is back: messages arrive again.", name=v.name(said.name))

@@ -1,0 +1,93 @@
+"""Goals, progress, pictures."""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import names, phrase
+from bot.rendering.phrases.asking import example
+from bot.rendering.voice import N_, Voice
+from core.dialogue import messages as m
+
+DOUBTS: dict[str, str] = {
+    "pregnancy": N_("In these months, weight and size are no goals. How about a goal for what you do?"),
+    "eating_worries": N_("I leave weight and size out of goals, to be kind to you. How about a goal for what you do?"),
+    "bmi_under_18_5": N_("That goal is lower than is good for your height."),
+    "in_the_past": N_("That day has gone by. Please send a day that is still to come."),
+    "already_there": N_("You are there already. What would you like next?"),
+    "wrong_direction": N_("That goal points the other way from what is better. Did you mean it like that?"),
+    "faster_than_published": N_("That is faster than health advice goes. A slower pace is easier to keep."),
+    "smaller_than_error": N_("That step is so small that we could not see it. A bigger one shows more."),
+}
+DOUBT_OTHER = N_("I am not sure that goal fits. Please talk it over with your coach.")
+
+
+@phrase(m.AskGoal)
+def ask_goal(said: m.AskGoal, v: Voice) -> str:
+    return v.say("What would you like a goal for?")
+
+
+@phrase(m.AskGoalTarget)
+def ask_goal_target(said: m.AskGoalTarget, v: Voice) -> str:
+    return v.say(
+        "{measure}: what do you want to reach? Send it like {example}.",
+        measure=names.measure(v, said.measure),
+        example=example(v, said.measure, said.unit),
+    )
+
+
+@phrase(m.AskGoalDate)
+def ask_goal_date(said: m.AskGoalDate, v: Voice) -> str:
+    return v.say("By when? Send a date, or a number of weeks, such as 12.")
+
+
+@phrase(m.GoalSet)
+def goal_set(said: m.GoalSet, v: Voice) -> str:
+    return v.say(
+        "Your goal is set. {measure}: {amount}, by {date}.",
+        measure=names.measure(v, said.measure),
+        amount=v.amount(said.amount, measure=said.measure),
+        date=v.full_date(said.by),
+    )
+
+
+@phrase(m.GoalDoubt)
+def goal_doubt(said: m.GoalDoubt, v: Voice) -> str:
+    parts = [v.say(DOUBTS.get(said.reason, DOUBT_OTHER))]
+    if said.suggest is not None:
+        parts.append(v.say("How about {amount}?", amount=v.amount(said.suggest, measure=said.measure)))
+    return v.sentences(*parts)
+
+
+@phrase(m.GoalDropped)
+def goal_dropped(said: m.GoalDropped, v: Voice) -> str:
+    return v.say("That is fine. I have put the goal away.")
+
+
+@phrase(m.GoalProgress)
+def goal_progress(said: m.GoalProgress, v: Voice) -> str:
+    goal = v.say(
+        "Your goal: {amount}, by {date}.",
+        amount=v.amount(said.amount, measure=said.measure),
+        date=v.full_date(said.by),
+    )
+    if said.percent >= 100:
+        return v.sentences(goal, v.say("You are there."))
+    if said.percent <= 0:
+        return v.sentences(goal, v.say("There is still time."))
+    return v.sentences(
+        goal,
+        v.say("You have gone {n} of {all} steps of the way.", n=v.number((said.percent + 5) // 10), all=v.number(10)),
+    )
+
+
+@phrase(m.NothingToShow)
+def nothing_to_show(said: m.NothingToShow, v: Voice) -> str:
+    if said.next is None:
+        return v.say("There is nothing to draw yet. A few check-ins will change that.")
+    return v.say(
+        "There is nothing to draw yet. A few check-ins will change that. Next one: {day}.", day=v.day(said.next)
+    )
+
+
+@phrase(m.AskProgress)
+def ask_progress(said: m.AskProgress, v: Voice) -> str:
+    return v.say("Which picture would you like to see?")

@@ -1,0 +1,189 @@
+"""Words on buttons: short, plain text, never HTML. A label key may carry a group ("aspect:scales")."""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import names
+from bot.rendering.places import place_name
+from bot.rendering.reader import LABEL_LIMIT
+from bot.rendering.voice import N_, Voice, shortened
+from core.dialogue.effects import Choice
+
+LABELS: dict[str, str] = {
+    "agree": N_("Yes, I agree"),
+    "decline": N_("No, thank you"),
+    "what_is_kept": N_("What do you keep?"),
+    "skip": N_("Skip"),
+    "done": N_("Done"),
+    "none_of_these": N_("None of these"),
+    "yes": N_("Yes"),
+    "no": N_("No"),
+    "same_as_last_time": N_("Same as last time"),
+    "first_time": N_("This is my first time"),
+    "something_differed": N_("Something was different"),
+    "how": N_("How do I measure?"),
+    "ruler": N_("I have no tape measure"),
+    "source": N_("Where is this from?"),
+    "later": N_("Later"),
+    "not_today": N_("Not today"),
+    "help": N_("Help"),
+    "word_to_coach": N_("Message {coach}"),
+    "energy": N_("Rate my energy"),
+    "walk": N_("Go for a walk"),
+    "waist": N_("Measure my waist"),
+    "start_now": N_("Start now"),
+    "at_my_time": N_("At my usual time"),
+    "time_it": N_("Time me"),
+    "start": N_("Start"),
+    "stop": N_("Stop"),
+    "i_have_number": N_("I have my number"),
+    "well_yes": N_("Yes, I feel well"),
+    "well_no": N_("No, not today"),
+    "signs_none": N_("None of these"),
+    "signs_some": N_("One or more of these"),
+    "alarm_yes": N_("Yes, now"),
+    "alarm_no": N_("No, not now"),
+    "keep_it": N_("Keep it"),
+    "time_again": N_("Time me again"),
+    "one_week": N_("One week"),
+    "two_weeks": N_("Two weeks"),
+    "four_weeks": N_("Four weeks"),
+    "in_two_hours": N_("In two hours"),
+    "this_evening": N_("This evening"),
+    "tomorrow": N_("Tomorrow"),
+    "slot": N_("Day and time"),
+    "zone": N_("Place"),
+    "language": N_("Language"),
+    "units": N_("Units"),
+    "numbers": N_("My numbers"),
+    "pause": N_("Take a break"),
+    "goal": N_("My goal"),
+    "no_goal": N_("No goal"),
+    "progress": N_("My picture"),
+    "today": N_("What is due?"),
+    "my_data": N_("My data"),
+    "forget": N_("Delete my data"),
+    "leave": N_("Leave"),
+    "forget_yes": N_("Yes, delete it all"),
+    "leave_yes": N_("Yes, leave"),
+    "no_keep": N_("No, keep it as it is"),
+    "move_yes": N_("Yes, move"),
+    "move_no": N_("No, stay"),
+    "back_yes": N_("Yes, go on"),
+    "go_on": N_("Go on"),
+    "resume": N_("End the break"),
+    "record": N_("Send a number"),
+    "undo": N_("Take it back"),
+    "settings": N_("Settings"),
+    "seen": N_("Seen"),
+    "open_card": N_("Open card"),
+    "write": N_("Write"),
+}
+
+# What is said with the argument of the choice.
+WITH_ARGUMENT = frozenset({"word_to_coach"})
+
+BACKGROUNDS: dict[str, str] = {
+    "white": N_("White"),
+    "south_asian": N_("South Asian"),
+    "chinese": N_("Chinese"),
+    "japanese": N_("Japanese"),
+    "other_asian": N_("Other Asian"),
+    "middle_eastern": N_("Middle Eastern"),
+    "black_african": N_("Black African"),
+    "african_caribbean": N_("African Caribbean"),
+    "south_central_american": N_("South or Central American"),
+    "mixed_or_other": N_("Mixed or other"),
+}
+
+CAUTIONS: dict[str, str] = {
+    "pregnancy": N_("Pregnant or breast-feeding"),
+    "heart_condition": N_("Heart condition"),
+    "heart_failure": N_("Heart failure"),
+    "rate_limiting_medicine": N_("Medicine that slows the pulse"),
+    "eating_worries": N_("Worries about food or weight"),
+    "very_muscular": N_("Very strong muscles"),
+    "weight_misleads": N_("Swelling, a cast or a lost limb"),
+    "athlete": N_("I train a lot"),
+    "breathless_at_rest": N_("Short of breath at rest"),
+    "recent_heart_event": N_("Heart attack in the past month"),
+    "falls": N_("A fall in the past year"),
+}
+
+UNITS: dict[str, str] = {
+    "kg": N_("kg and cm"),
+    "lb": N_("pounds and inches"),
+    "st": N_("stones and inches"),
+    "cm": N_("cm"),
+    "in": N_("inches"),
+}
+
+GROUPS: dict[str, dict[str, str]] = {
+    "aspect": names.ASPECTS,
+    "measure": names.MEASURES,
+    "background": BACKGROUNDS,
+    "caution": CAUTIONS,
+    "unit": UNITS,
+    "units": UNITS,
+    "sex": {"female": N_("Female"), "male": N_("Male")},
+    "numbers": {
+        "shown": N_("Show me my numbers"),
+        "coach_only": N_("Only to my coach"),
+        "leave_out": N_("Leave weight out"),
+    },
+    "better": {"higher": N_("A higher number"), "lower": N_("A lower number")},
+    "lang": {  # each in its own language, so that everybody finds theirs
+        "en": "English",
+        "es": "Español",
+        "de": "Deutsch",
+        "fr": "Français",
+        "pl": "Polski",
+        "ar": "العربية",
+    },
+}
+UNTRANSLATED = frozenset({"lang"})
+CONTEXT = {"background": "background", "caution": "caution", "sex": "sex"}
+
+
+def label(v: Voice, choice: Choice) -> str:
+    """The words of a button. Total: a key without words reads as its last part, which a test never lets happen."""
+    return shortened(_label(v, choice), LABEL_LIMIT)
+
+
+def _label(v: Voice, choice: Choice) -> str:
+    key, argument = choice.label, choice.argument
+    group, _, rest = key.partition(":")
+    match group:
+        case "number" | "hour":
+            return v.numbers.island(argument or rest)
+        case "seconds":
+            if argument == "0":
+                return v.plain("Stopwatch")
+            return v.plain_n("{n} second", "{n} seconds", int(argument)) if argument.isdigit() else argument
+        case "weekday" if rest.isdigit() and int(rest) < 7:
+            return _capital(v.weekday(int(rest)))
+        case "place":
+            return place_name(argument or rest, v.reader.language, with_country=True)
+        case _:
+            pass
+    if rest and rest in (table := GROUPS.get(group, {})):
+        if group in UNTRANSLATED:
+            return table[rest]
+        said = v.plain_in(CONTEXT[group], table[rest]) if group in CONTEXT else v.plain(table[rest])
+        return _capital(said)
+    if key in LABELS:
+        return v.plain(LABELS[key], coach=v.name(argument)) if key in WITH_ARGUMENT else v.plain(LABELS[key])
+    return _capital((rest or group).replace("_", " "))
+
+
+def known(label_key: str) -> bool:
+    """Whether somebody wrote words for a label key."""
+    group, _, rest = label_key.partition(":")
+    if group in ("number", "hour", "seconds", "place"):
+        return True
+    if group == "weekday":
+        return rest.isdigit() and int(rest) < 7
+    return label_key in LABELS or (bool(rest) and rest in GROUPS.get(group, {}))
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]

@@ -1,0 +1,77 @@
+"""Names that stand alone, before a colon or in a list: measures, aspects, places of the body, sides.
+
+They never sit inside a sentence, because other languages would decline them there.
+"""
+
+from __future__ import annotations
+
+from bot.rendering.voice import N_, Html, Voice
+
+MEASURES: dict[str, str] = {
+    "weight": N_("Weight"),
+    "height": N_("Height"),
+    "bmi": N_("Weight for height (BMI)"),
+    "waist": N_("Waist"),
+    "hip": N_("Hips"),
+    "waist_to_hip_ratio": N_("Waist to hips"),
+    "waist_to_height_ratio": N_("Waist to height"),
+    "resting_heart_rate": N_("Pulse at rest"),
+    "blood_pressure": N_("Blood pressure"),
+    "energy": N_("Energy"),
+    "own_question": N_("Your own question"),
+    "chair_stand_30s": N_("Chair stands in 30 seconds"),
+    "five_chair_stands": N_("Five chair stands"),
+    "timed_up_and_go": N_("Get up and walk"),
+    "six_minute_walk": N_("Six-minute walk"),
+    "six_minute_walk_difference": N_("Walk against what is expected"),
+    "four_stage_balance": N_("Balance in four steps"),
+    "one_leg_stance": N_("Standing on one leg"),
+    "gait_speed_4m": N_("Walking pace"),
+    "two_minute_step": N_("Two-minute step"),
+    "walk_mile": N_("One-mile walk"),
+    "aerobic_estimate": N_("Fitness, from the mile walk"),
+    "aerobic_from_pulse": N_("Fitness, from the pulse"),
+    "activity_minutes": N_("Active minutes this week"),
+    "strength_days": N_("Days with strength work"),
+    "sessions_done": N_("Sessions this week"),
+    "session_effort": N_("Effort of the session"),
+}
+
+ASPECTS: dict[str, str] = {
+    "scales": N_("scales"),
+    "clothes": N_("clothes"),
+    "clothing": N_("clothes"),
+    "time_of_day": N_("time of day"),
+    "site": N_("place of the tape"),
+    "tape": N_("tape"),
+    "chair": N_("chair"),
+    "course": N_("course"),
+    "floor": N_("floor"),
+    "footwear": N_("shoes"),
+    "walking_aid": N_("walking aid"),
+    "monitor": N_("blood pressure monitor"),
+    "cuff": N_("cuff"),
+    "arm": N_("arm"),
+    "rest": N_("rest before"),
+    "leg": N_("leg"),
+    "knee_mark": N_("mark on the wall"),
+    "way_of_counting": N_("way of counting"),
+    "posture": N_("how you sit"),
+}
+
+
+def named(table: dict[str, str], key: str) -> str:
+    """The source text of a key; a key nobody wrote words for reads as itself, rather than failing a client."""
+    return table.get(key, key.replace("_", " "))
+
+
+def measure(v: Voice, key: str) -> Html:
+    return v.say(named(MEASURES, key))
+
+
+def measures(v: Voice, keys: tuple[str, ...]) -> Html:
+    return v.listed([measure(v, key) for key in keys])
+
+
+def aspects(v: Voice, keys: tuple[str, ...]) -> Html:
+    return v.listed([v.say(named(ASPECTS, key)) for key in keys])

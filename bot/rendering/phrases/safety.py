@@ -1,0 +1,251 @@
+"""Safety: what public guidance says, in plain words. No diagnosis; the local number; the coach is told.
+
+Facts: function.md 9.1 (signs and what public pages say of them), body.md 4.3, 4.4 and 3.1 (pressure and pulse), as the
+sources beside core.references.bp_severe, bp_low and rhr_adult_range name them.
+"""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import phrase
+from bot.rendering.voice import N_, Html, Voice
+from core.dialogue import messages as m
+
+# Signs as they stand alone, after a colon.
+SIGNS: dict[str, str] = {
+    "chest_pain": N_("chest pain or tightness"),
+    "chest_pain_spreading": N_("chest pain that spreads"),
+    "collapse": N_("fainting or a collapse"),
+    "fainting": N_("fainting"),
+    "faint": N_("fainting"),
+    "breathless_at_rest": N_("trouble breathing at rest"),
+    "cannot_breathe": N_("trouble breathing"),
+    "breathless": N_("getting out of breath more than usual"),
+    "breathless_usual_tasks": N_("getting out of breath with everyday things"),
+    "stroke": N_("weakness, a drooping face, or trouble speaking or seeing"),
+    "stroke_signs": N_("weakness, a drooping face, or trouble speaking or seeing"),
+    "sudden_weakness": N_("sudden weakness or numbness"),
+    "speech": N_("sudden trouble speaking"),
+    "vision": N_("sudden trouble seeing"),
+    "leg_swelling": N_("swelling in one leg"),
+    "one_leg_swelling": N_("swelling in one leg"),
+    "leg_swelling_with_breath": N_("a swollen leg with chest pain or trouble breathing"),
+    "palpitations": N_("a racing or uneven heartbeat"),
+    "dizziness": N_("dizziness"),
+    "dizzy": N_("dizziness"),
+    "dizziness_again": N_("dizziness that comes back"),
+    "severe_headache": N_("a sudden, very bad headache"),
+    "headache": N_("a bad headache"),
+    "nausea": N_("feeling sick"),
+    "sweating": N_("a cold sweat"),
+    "cold_sweat": N_("a cold sweat"),
+    "pain": N_("new pain in a muscle or joint"),
+    "joint_pain": N_("new pain in a muscle or joint"),
+    "muscle_pain": N_("new pain in a muscle or joint"),
+    "leg_cramp": N_("a cramp in the leg"),
+    "fatigue": N_("feeling far more tired than usual"),
+    "bleeding": N_("bleeding that does not stop"),
+    "fall": N_("a fall"),
+    "fever": N_("a fever"),
+    "seizure": N_("a fit or seizure"),
+    "despair": N_("thoughts of hurting yourself"),
+    "eating": N_("worries about food or weight"),
+    "eating_worry": N_("worries about food or weight"),
+    "gate_signs": N_("a sign from the list before the test"),
+    "gate_unwell": N_("not feeling well before the test"),
+}
+SIGN_OTHER = N_("a sign to take seriously")
+
+
+def sign(v: Voice, key: str) -> Html:
+    return v.say(SIGNS.get(key, SIGN_OTHER))
+
+
+def _number(v: Voice, number: str) -> Html:
+    return v.bold(v.numbers.island(number))
+
+
+@phrase(m.GateWell)
+def gate_well(said: m.GateWell, v: Voice) -> str:
+    return v.say(
+        "Before we test: do you feel well today? Please press No if you are ill, hurt, or have just changed a medicine."
+    )
+
+
+@phrase(m.GateSigns)
+def gate_signs(said: m.GateSigns, v: Voice) -> str:
+    return v.lines(
+        v.say("One more thing. Do you have any of these today?"),
+        v.say("• chest pain or a tight chest"),
+        v.say("• feeling dizzy or faint"),
+        v.say("• more out of breath than usual"),
+        v.say("• a racing or uneven heartbeat"),
+        v.say("• swelling in one leg"),
+        v.say("• new weakness, or trouble speaking or seeing"),
+    )
+
+
+@phrase(m.GateStopped)
+def gate_stopped(said: m.GateStopped, v: Voice) -> str:
+    return v.sentences(
+        v.say("Then we do no test today. Please rest, and ask a doctor or nurse if it is new or does not go away."),
+        v.say(
+            "For chest pain, fainting, trouble breathing or sudden weakness, call {number} now.",
+            number=_number(v, said.number),
+        ),
+        v.say("I have told {coach}.", coach=v.name(said.coach)),
+    )
+
+
+@phrase(m.Emergency)
+def emergency(said: m.Emergency, v: Voice) -> str:
+    return v.paragraphs(
+        v.say("Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=_island(v, said.number)),
+        v.sentences(
+            v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
+            v.say("Public advice is to get help at once and not to wait. If someone is near, call out to them."),
+        ),
+        v.say("I am not a doctor, and I cannot call for you."),
+    )
+
+
+def _island(v: Voice, number: str) -> str:
+    return v.numbers.island(number)
+
+
+@phrase(m.SameDay)
+def same_day(said: m.SameDay, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. This should be looked at: {sign}.", sign=sign(v, said.sign)),
+        v.say("Public advice is to talk to a doctor or nurse today. Please do no test and no hard work today."),
+        v.say(
+            "If you get chest pain, feel faint or cannot get your breath, call {number} now.",
+            number=_number(v, said.number),
+        ),
+    )
+
+
+@phrase(m.StopAndRest)
+def stop_and_rest(said: m.StopAndRest, v: Voice) -> str:
+    return v.sentences(
+        v.say("Please stop and rest. You wrote about this: {sign}.", sign=sign(v, said.sign)),
+        v.say("If it does not ease with rest, or comes back, ask a doctor or nurse today."),
+        v.say(
+            "If you get chest pain, feel faint or cannot get your breath, call {number} now.",
+            number=_number(v, said.number),
+        ),
+    )
+
+
+@phrase(m.Despair)
+def despair(said: m.Despair, v: Voice) -> str:
+    return v.paragraphs(
+        v.say("I am so sorry that you feel like this. You matter, and you do not have to go through it alone."),
+        v.say(
+            "Please talk to someone now: a friend, your doctor, or a crisis line. If you might hurt yourself, call"
+            " {number} right away.",
+            number=_number(v, said.number),
+        ),
+    )
+
+
+@phrase(m.EatingWorry)
+def eating_worry(said: m.EatingWorry, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. That sounds hard, and you are not the only one who feels like this."),
+        v.say(
+            "A talk can help: with {coach}, with your doctor, or with a charity for eating worries.",
+            coach=v.name(said.coach),
+        ),
+        v.say("You can leave weight out at any time. Just send /settings."),
+    )
+
+
+@phrase(m.AskAlarm)
+def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
+    return v.say(
+        "I want to be sure. You wrote about this: {sign}. Is it happening to you right now?", sign=sign(v, said.sign)
+    )
+
+
+@phrase(m.StoodDown)
+def stood_down(said: m.StoodDown, v: Voice) -> str:
+    return v.say("Good to hear that it is not happening now. If it comes, please get help at once.")
+
+
+@phrase(m.CoachTold)
+def coach_told(said: m.CoachTold, v: Voice) -> str:
+    return v.say(
+        "I have told {coach}. Please do not wait for an answer if you need help now.", coach=v.name(said.coach)
+    )
+
+
+@phrase(m.PressureRepeat)
+def pressure_repeat(said: m.PressureRepeat, v: Voice) -> str:
+    return v.paragraphs(
+        v.say(
+            "That is a very high reading. Please sit still for 5 minutes, without talking. Then measure again and send"
+            " me both numbers."
+        ),
+        _pressure_signs(v, said.number),
+    )
+
+
+def _pressure_signs(v: Voice, number: str) -> Html:
+    return v.say(
+        "If you have a sudden bad headache, trouble breathing, sudden pain in the chest, back or belly, numbness or"
+        " weakness, or trouble seeing or speaking: call {number} now. Do not wait for it to go down.",
+        number=_number(v, number),
+    )
+
+
+@phrase(m.PressureSevere)
+def pressure_severe(said: m.PressureSevere, v: Voice) -> str:
+    return v.paragraphs(
+        v.say("It is still very high. Public advice is to call your doctor or nurse now, today."),
+        _pressure_signs(v, said.number),
+    )
+
+
+@phrase(m.PressureLow)
+def pressure_low(said: m.PressureLow, v: Voice) -> str:
+    return v.sentences(
+        v.say("That is on the low side. If you feel well, it is mostly no problem."),
+        v.say(
+            "If you feel dizzy or faint, lie down and ask a doctor or nurse today. If you pass out or do not feel"
+            " better lying down, call {number}.",
+            number=_number(v, said.number),
+        ),
+    )
+
+
+@phrase(m.PressureSettled)
+def pressure_settled(said: m.PressureSettled, v: Voice) -> str:
+    return v.say("Thank you for taking it again. This one is not in the very high range. I have kept both.")
+
+
+@phrase(m.PulseRepeat)
+def pulse_repeat(said: m.PulseRepeat, v: Voice) -> str:
+    return v.sentences(
+        v.say(
+            "That is an unusual pulse at rest. Please sit still for 10 minutes. Then count again for 60 seconds, and"
+            " send me the number."
+        ),
+        _pulse_signs(v, said.number),
+    )
+
+
+def _pulse_signs(v: Voice, number: str) -> Html:
+    return v.say(
+        "If you have chest pain, feel faint or cannot get your breath, call {number} now.", number=_number(v, number)
+    )
+
+
+@phrase(m.PulseAdvice)
+def pulse_advice(said: m.PulseAdvice, v: Voice) -> str:
+    return v.sentences(
+        v.say(
+            "Thank you for counting again. It is still not usual for a pulse at rest. Please ask a doctor or nurse"
+            " about it today. It may be simple, such as a medicine."
+        ),
+        _pulse_signs(v, said.number),
+    )

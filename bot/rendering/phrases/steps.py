@@ -1,0 +1,151 @@
+"""One line for each step of each protocol (keys of `Protocol.prepare` and `Protocol.technique`)."""
+
+from __future__ import annotations
+
+from bot.rendering.voice import N_
+
+PREPARE: dict[str, str] = {
+    # height, weight, girths
+    "no_shoes": N_("Take off your shoes."),
+    "in_the_morning": N_("Do it in the morning."),
+    "after_toilet": N_("Go to the toilet first."),
+    "before_food_and_drink": N_("Do it before you eat or drink."),
+    "light_clothes_no_shoes": N_("Wear light clothes and no shoes."),
+    "before_a_meal": N_("Do it before a meal."),
+    "bare_skin_or_one_thin_layer": N_("Measure on bare skin, or over one thin layer."),
+    "stand_before_a_mirror": N_("Stand in front of a mirror."),
+    # pulse, pressure
+    "no_coffee_smoking_exercise_30_min": N_("For 30 minutes before: no coffee, no smoking, no exercise."),
+    "sit_quietly_5_min": N_("Sit still for 5 minutes."),
+    "empty_bladder": N_("Go to the toilet first."),
+    "cuff_on_bare_upper_arm": N_("Put the cuff on your bare upper arm."),
+    # function tests
+    "chair_without_arms_43_cm": N_("Take a firm chair with no arms. The seat should be about 43 cm high."),
+    "chair_with_arms": N_("Take a firm chair with arms."),
+    "chair_against_wall": N_("Put it against a wall, so it cannot slide."),
+    "shoes_that_do_not_slip": N_("Wear shoes that do not slip."),
+    "usual_shoes": N_("Wear your usual shoes."),
+    "footwear_as_last_time": N_("Wear the same shoes as last time, or none, as last time."),
+    "usual_walking_aid": N_("Use your stick or frame if you always do."),
+    "somebody_close": N_("Have somebody stand close by."),
+    "something_solid_within_reach": N_("Stand where you can hold on to something solid."),
+    "hard_floor": N_("Stand on a hard floor."),
+    "flat_hard_floor": N_("Choose a flat, hard floor."),
+    "mark_3_m": N_("Mark a line 3 metres in front of the chair."),
+    "mark_4_m": N_("Mark two lines, 4 metres apart."),
+    "flat_hard_course_30_m": N_("Find a flat, hard path. 30 metres long is best."),
+    "measure_the_course": N_("Know how long it is, for example in big steps or by a map."),
+    "rest_10_min_before": N_("Rest for 10 minutes first."),
+    "resting_pulse_and_pressure_if_known": N_(
+        "If your pulse at rest is over 120, or your blood pressure over 180/100, do not start."
+    ),
+    "phone_in_pocket": N_("Take your phone with you."),
+    "mark_midway_kneecap_and_hip_bone": N_("Mark on the wall the height half-way from your kneecap to your hip bone."),
+    "wall_or_chair_to_touch": N_("Stand where you can touch a wall or a chair."),
+    "flat_measured_mile": N_("Find a flat path of one mile, which is 1.61 km."),
+    "mild_weather": N_("Choose a day that is not too hot or cold."),
+}
+
+TECHNIQUE: dict[str, str] = {
+    # height
+    "back_to_a_wall": N_("Stand with your back to a wall."),
+    "look_straight_ahead": N_("Look straight ahead."),
+    "book_level_on_head": N_("Have somebody lay a book flat on your head, against the wall."),
+    "mark_and_measure": N_("Mark the wall below the book, and measure up to the mark."),
+    # weight
+    "scales_on_hard_level_floor": N_("Put the scales on a hard, level floor."),
+    "scales_show_zero": N_("Check that they show zero."),
+    "stand_still": N_("Stand still, with your weight on both feet."),
+    "read_when_it_rests": N_("Read the number when it stops moving."),
+    # girths
+    "find_last_rib": N_("Feel for your lowest rib, at the side."),
+    "find_top_of_hip_bone": N_("Feel for the top of your hip bone."),
+    "tape_half_way_between": N_("Put the tape half-way between the two."),
+    "tape_round_widest_part": N_("Put the tape round the widest part of your bottom."),
+    "stand_relaxed_feet_together": N_("Stand at ease, feet together, arms down."),
+    "tape_level_all_round": N_("Keep the tape level all round."),
+    "snug_not_pressing": N_("Let it touch the skin, not press."),
+    "after_a_normal_breath_out": N_("Breathe out as usual, then read it."),
+    "measure_twice": N_("Do it twice, and send both numbers."),
+    # pulse
+    "two_fingers_below_the_thumb": N_(
+        "Lay two fingers on the inside of your wrist, just below the thumb. Feel for the beat."
+    ),
+    "start_the_timer_at_any_moment": N_("Start the clock at any moment. I can keep the time: press Time me."),
+    "count_every_beat_first_is_one": N_("Count every beat. The first one you feel after the start is one."),
+    "count_twice": N_("Do it twice, and send both numbers."),
+    "fast_pulse_count_30_or_60_s": N_("If it is fast, count for 30 or 60 seconds."),
+    "irregular_pulse_tell_a_clinician": N_("If the beats do not come evenly, tell your doctor or nurse."),
+    # pressure
+    "back_supported_feet_flat": N_("Sit with your back against the chair and your feet flat on the floor."),
+    "arm_supported_at_heart_height": N_("Rest your arm on a table, as high as your heart."),
+    "do_not_talk": N_("Do not talk while it measures."),
+    "two_readings_a_minute_apart": N_("Take two readings, one minute apart. Send both."),
+    "morning_and_evening": N_("Do it in the morning and in the evening."),
+    "four_to_seven_days": N_("Do it for a week. Four days is the least."),
+    # ratings
+    "think_of_the_past_week": N_("Think of the past week."),
+    "zero_is_none_ten_is_full": N_("0 means none at all. 10 means full of it."),
+    "sitting_is_0_most_possible_is_10": N_("0 is like sitting. 10 is all you can give."),
+    "whole_session_not_hardest_moment": N_("Think of the whole session, not the hardest moment."),
+    # activity
+    "past_seven_days": N_("Look back over the past seven days."),
+    "can_talk_cannot_sing": N_("It counts when you could talk but not sing."),
+    "every_minute_counts": N_("Short bits count, too. Add them up."),
+    "all_major_muscle_groups": N_("Strength work means legs, back, belly, chest and arms."),
+    "moderate_or_harder": N_("It should feel like work."),
+    "a_shortened_session_counts": N_("A short session counts, too."),
+    # chair stands
+    "sit_in_the_middle": N_("Sit in the middle of the seat."),
+    "feet_flat": N_("Put your feet flat on the floor."),
+    "arms_crossed": N_("Cross your arms over your chest."),
+    "stand_fully_and_sit": N_("Stand up all the way, then sit down again."),
+    "as_many_as_is_safe_in_30_s": N_("Do it as often as is safe in 30 seconds."),
+    "more_than_half_way_counts": N_("If you are more than half-way up at the end, it counts."),
+    "arms_used_counts_0": N_("If you need your arms, stop and send 0. That is fine."),
+    "five_full_stands_fast_but_safe": N_("Stand up five times, as fast as is safe."),
+    "clock_stops_at_fifth_stand": N_("The clock stops when you stand for the fifth time."),
+    "fewer_than_five_is_not_completed": N_("If it is fewer than five, there is no time to send. That is fine."),
+    "arms_used_is_not_completed": N_("If you need your arms, there is no time to send. That is fine."),
+    "stop_if_unsteady": N_("Stop if you feel unsteady."),
+    # get up and walk, walking pace
+    "sit_back": N_("Sit with your back against the chair."),
+    "stand_walk_turn_return_sit": N_("Stand up, walk to the line, turn, walk back and sit down."),
+    "normal_pace": N_("Walk as you always do."),
+    "clock_from_go_to_seated": N_("The clock runs from Go until you sit."),
+    "toes_on_the_line": N_("Stand with your toes on the first line."),
+    "static_start": N_("Start from standing still."),
+    "usual_pace": N_("Walk as you always do."),
+    "clock_stops_at_4_m": N_("The clock stops when you pass the second line."),
+    "two_walks": N_("Do it twice, and send both times."),
+    # balance
+    "feet_side_by_side": N_("First: feet side by side."),
+    "instep_at_big_toe": N_("Second: one foot half a step ahead, its inside at the other big toe."),
+    "heel_to_toe": N_("Third: one foot right in front of the other, heel to toe."),
+    "one_leg": N_("Fourth: on one leg."),
+    "eyes_open": N_("Keep your eyes open."),
+    "hold_10_s_each": N_("Hold each for up to 10 seconds."),
+    "next_only_after_10_s": N_("Go on to the next only if you held for 10 seconds."),
+    "add_up_the_seconds": N_("Add up all the seconds, and send the sum."),
+    "steadier_leg": N_("Stand on your better leg."),
+    "legs_do_not_touch": N_("Do not let your legs touch."),
+    "clock_stops_when_foot_moves_or_touches": N_("The clock stops when a foot moves or touches down."),
+    "stop_at_45_s": N_("Stop at 45 seconds."),
+    "best_of_three": N_("Do it three times, and send the best."),
+    # walks and steps
+    "as_far_as_you_can_in_6_min": N_("Walk as far as you can in 6 minutes. Do not run."),
+    "slowing_and_resting_allowed": N_("You may slow down or rest."),
+    "clock_runs_on": N_("The clock runs on."),
+    "count_the_lengths": N_("Count how often you go up or down the path."),
+    "add_the_last_part": N_("Add the last part, and send it all in one number."),
+    "stop_at_warning_signs": N_("Stop at once with chest pain, dizziness, leg cramp or too little breath."),
+    "march_on_the_spot": N_("March on the spot for 2 minutes."),
+    "knee_to_the_mark": N_("Bring each knee up to the mark."),
+    "count_right_knee_only": N_("Count only the right knee."),
+    "touch_for_balance_allowed": N_("You may touch the wall or chair to keep steady."),
+    "walk_as_fast_as_is_comfortable": N_("Walk as fast as feels good."),
+    "no_running": N_("Do not run."),
+    "steady_pace": N_("Keep an even pace."),
+    "clock_stops_at_the_mile": N_("The clock stops at the end of the mile."),
+    "pulse_at_once_15_s": N_("At the end, count your pulse at once, for 15 seconds."),
+}

@@ -1,0 +1,131 @@
+"""When an answer is not clear: one question back, never a telling-off."""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import names, phrase
+from bot.rendering.phrases.asking import example, reminder
+from bot.rendering.voice import N_, Html, Voice
+from core.dialogue import messages as m
+
+WHY: dict[str, str] = {
+    "no_number": N_("I could not find a number in that."),
+    "other_unit": N_("That looks like another kind of number."),
+    "a_range": N_("I see a range. Please pick the one number that fits best."),
+    "too_many_numbers": N_("I see more than one number, and I am not sure which one to take."),
+    "one_number_missing": N_("One of the two numbers is missing."),
+    "not_whole": N_("Here I need a whole number."),
+    "not_completed": N_("It was not finished this time, and that is all right. You can try again or skip it."),
+}
+
+DOUBTS: dict[str, str] = {
+    "slipped_point": N_("Maybe the point slipped. Did you mean {amount}?"),
+    "wrong_unit": N_("Maybe it was another unit. Did you mean {amount}?"),
+    "swapped_digits": N_("Maybe two digits changed places. Did you mean {amount}?"),
+    "systolic_diastolic_swapped": N_("Maybe the two numbers changed places. Did you mean {amount}?"),
+    "weight_for_height": N_("Maybe weight and height changed places. Did you mean {measure}, {amount}?"),
+    "beats_counted": N_("Maybe you counted for 15 seconds. That would be {amount}. Is that right?"),
+}
+DOUBT_OTHER = N_("Just to be sure: did you mean {amount}?")
+
+KINDS: dict[str, str] = {
+    "voice": N_("I am sorry, I cannot listen to voice messages. Please type it."),
+    "photo": N_("I am sorry, I cannot read pictures. Please type it."),
+    "video": N_("I am sorry, I cannot watch videos. Please type it."),
+    "sticker": N_("Thank you. I can only read words and numbers, so please type it."),
+    "document": N_("I am sorry, I cannot read files. Please type it."),
+    "location": N_("Thank you. I cannot read a map. Please type the name of the place."),
+    "contact": N_("I am sorry, I cannot read contacts. Please type it."),
+}
+KIND_OTHER = N_("I am sorry, I can only read words and numbers. Please type it.")
+
+
+@phrase(m.AskAgain)
+def ask_again(said: m.AskAgain, v: Voice) -> str:
+    why = v.say(WHY.get(said.why, WHY["no_number"]))
+    if said.why == "not_completed":
+        return why
+    return v.sentences(
+        why,
+        v.say(
+            "What I need: {measure}. Send it like {example}.",
+            measure=names.measure(v, said.measure),
+            example=example(v, said.measure, said.unit),
+        ),
+    )
+
+
+@phrase(m.DidYouMean)
+def did_you_mean(said: m.DidYouMean, v: Voice) -> str:
+    return v.say(
+        DOUBTS.get(said.kind, DOUBT_OTHER),
+        amount=v.amount(said.amount, measure=said.measure, second=said.second),
+        measure=names.measure(v, said.measure),
+    )
+
+
+def _read(said: m.AskIfSure | m.CannotBe, v: Voice) -> Html:
+    return v.say(
+        "I read this: {measure}, {amount}.",
+        measure=names.measure(v, said.measure),
+        amount=v.amount(said.amount, measure=said.measure, second=said.second),
+    )
+
+
+@phrase(m.AskIfSure)
+def ask_if_sure(said: m.AskIfSure, v: Voice) -> str:
+    return v.sentences(_read(said, v), v.say("Is that right? If not, just send the right one."))
+
+
+@phrase(m.CannotBe)
+def cannot_be(said: m.CannotBe, v: Voice) -> str:
+    return v.sentences(
+        _read(said, v),
+        v.say("I think something slipped in. Could you look once more, and send it again?"),
+    )
+
+
+@phrase(m.NotText)
+def not_text(said: m.NotText, v: Voice) -> str:
+    lead = v.say(KINDS.get(said.kind, KIND_OTHER))
+    return v.sentences(lead, reminder(v, said.measure)) if said.measure else lead
+
+
+@phrase(m.NotSure)
+def not_sure(said: m.NotSure, v: Voice) -> str:
+    if said.waiting:
+        return v.sentences(v.say("I did not quite get that."), reminder(v, said.waiting))
+    return v.say("I did not quite get that. Send /help to see what I can do, or write to your coach with /coach.")
+
+
+@phrase(m.Corrected)
+def corrected(said: m.Corrected, v: Voice) -> str:
+    return v.say(
+        "Thank you, I changed it. {measure}: {amount}.",
+        measure=names.measure(v, said.measure),
+        amount=v.amount(said.amount, measure=said.measure, second=said.second),
+    )
+
+
+@phrase(m.CorrectedHidden)
+def corrected_hidden(said: m.CorrectedHidden, v: Voice) -> str:
+    return v.say("Thank you, I changed it. {measure}: kept for your coach.", measure=names.measure(v, said.measure))
+
+
+@phrase(m.Undone)
+def undone(said: m.Undone, v: Voice) -> str:
+    return v.say("Done, I took it back: {measure}.", measure=names.measure(v, said.measure))
+
+
+@phrase(m.NothingToUndo)
+def nothing_to_undo(said: m.NothingToUndo, v: Voice) -> str:
+    return v.say("There is nothing to take back right now.")
+
+
+@phrase(m.YouAreWelcome)
+def you_are_welcome(said: m.YouAreWelcome, v: Voice) -> str:
+    return v.say("You are welcome.")
+
+
+@phrase(m.EditTooOld)
+def edit_too_old(said: m.EditTooOld, v: Voice) -> str:
+    return v.say("I saw your edit, but I am past that one. To change a number, just send the new one.")

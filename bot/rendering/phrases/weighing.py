@@ -1,0 +1,65 @@
+"""Weighing too often. Never the number, its direction or its size; never a telling-off."""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import phrase
+from bot.rendering.voice import Voice
+from core.dialogue import messages as m
+
+
+@phrase(m.EarlyFirst)
+def early_first(said: m.EarlyFirst, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for sending that. I keep it as a side note."),
+        v.say(
+            "Weight swings from day to day, and looking often can wear you down. So we wait a little, and look at it"
+            " when it can tell you something."
+        ),
+        v.say("Next weigh-in: {day}. Would you like one of these instead?", day=v.day(said.next)),
+    )
+
+
+@phrase(m.EarlySecond)
+def early_second(said: m.EarlySecond, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you, I put it aside. Next weigh-in: {day}.", day=v.day(said.next)),
+        v.say(
+            "May I ask: what made today feel like a day to check? You can tell me here, or talk to {coach}.",
+            coach=v.name(said.coach),
+        ),
+    )
+
+
+@phrase(m.EarlyOften)
+def early_often(said: m.EarlyOften, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. Let us leave the numbers alone for now."),
+        v.say("Many people feel drawn to the scales, and it can weigh on you. A talk can help."),
+        v.say(
+            "You could talk to {coach} or to your doctor. If food or weight is on your mind all day, a charity for"
+            " eating worries can help, too.",
+            coach=v.name(said.coach),
+        ),
+    )
+
+
+@phrase(m.EarlyTaken)
+def early_taken(said: m.EarlyTaken, v: Voice) -> str:
+    return v.say("That is fine. I took it back. Next weigh-in: {day}.", day=v.day(said.next))
+
+
+@phrase(m.EarlyReason)
+def early_reason(said: m.EarlyReason, v: Voice) -> str:
+    return v.say(
+        "Thank you for telling me. It makes sense that you wanted to know. If you would like to talk about it,"
+        " {coach} is there for you.",
+        coach=v.name(said.coach),
+    )
+
+
+@phrase(m.WeightLeftOut)
+def weight_left_out(said: m.WeightLeftOut, v: Voice) -> str:
+    return v.say(
+        "Thank you. We agreed to leave weight out, so I did not keep it. If you want it back, send /settings, or talk"
+        " to your coach."
+    )

@@ -1,0 +1,53 @@
+"""Whom we write for, and what is sent."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, tzinfo
+
+from core.dialogue.facts import Units
+
+LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
+RIGHT_TO_LEFT = frozenset({"ar"})
+
+TEXT_LIMIT = 4096  # characters after entity parsing, counted as UTF-16 units (Bot API)
+CAPTION_LIMIT = 1024
+DATA_LIMIT = 64  # bytes
+LABEL_LIMIT = 40  # characters; ours: more is cut off on a small phone
+
+
+METRIC = Units()
+
+
+@dataclass(frozen=True, slots=True)
+class Reader:
+    """language: one of LANGUAGES, anything else reads English.  zone: whose wall clock instants are told in.
+    name: what this person is called, or ""."""
+
+    language: str = "en"
+    units: Units = METRIC
+    zone: tzinfo = UTC
+    name: str = ""
+
+    @property
+    def right_to_left(self) -> bool:
+        return self.language in RIGHT_TO_LEFT
+
+
+Keyboard = tuple[tuple[tuple[str, str], ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Rendered:
+    """One message, ready to send.
+
+    text, caption: HTML parse mode, escaped.  keyboard: rows of (label, callback data).  photo: PNG.
+    document: (file name, bytes).  With a photo or a document, the words are in `caption`; when there is `text` as
+    well, it is sent first, and the keyboard goes with the last thing sent.
+    """
+
+    text: str = ""
+    keyboard: Keyboard = ()
+    photo: bytes | None = None
+    document: tuple[str, bytes] | None = None
+    caption: str = ""

@@ -1,0 +1,237 @@
+"""A voice: the words of one language, with numbers as this reader writes them.
+
+A phrase says whole sentences with named {placeholders}:
+
+    v.say("Thanks, {name}.", name=...)                 one sentence or several
+    v.say_n("{n} day", "{n} days", n)                  a whole number decides the form (gettext, not CLDR)
+    v.say_in("button", "Open")                         the same English word, another sense
+    N_("Low")                                          marks a text in a table; v.say(TABLE[key]) says it
+
+What goes into a placeholder is escaped, unless it is `Html` already, so phrases nest. `plain` is for buttons and
+pictures, where nothing is escaped.
+"""
+
+from __future__ import annotations
+
+import html
+from collections.abc import Sequence
+from datetime import date, datetime, time
+from decimal import Decimal
+from functools import lru_cache
+
+from bot.rendering.catalogues import translations
+from bot.rendering.numbers import MINUS, NO_BREAK, PLACES, numbers
+from bot.rendering.reader import Reader
+from core.quantity import Amount, Unit, convert, half_up, in_two_units
+
+POUNDS_TO_THE_STONE, INCHES_TO_THE_FOOT = 14, 12
+
+
+class Html(str):
+    """Text that is escaped already."""
+
+    __slots__ = ()
+
+
+def N_(text: str) -> str:
+    """Mark `text` for the catalogues; a voice says it later."""
+    return text
+
+
+class Voice:
+    """Everything a phrase may say, for one reader."""
+
+    def __init__(self, reader: Reader) -> None:
+        self.reader = reader
+        self.numbers = numbers(reader.language)
+        self._translations = translations(reader.language)
+
+    # --- words ---
+
+    def say(self, text: str, **values: object) -> Html:
+        return self._filled(self._translations.gettext(text), values)
+
+    def say_n(self, one: str, many: str, n: int, /, **values: object) -> Html:
+        """`n` chooses the form and is the placeholder {n}."""
+        return self._filled(self._translations.ngettext(one, many, n), {"n": self.number(n), **values})
+
+    def say_in(self, context: str, text: str, **values: object) -> Html:
+        return self._filled(self._translations.pgettext(context, text), values)
+
+    def plain(self, text: str, **values: object) -> str:
+        return self._translations.gettext(text).format_map(values)
+
+    def plain_n(self, one: str, many: str, n: int, /, **values: object) -> str:
+        return self._translations.ngettext(one, many, n).format_map({"n": self.number(n), **values})
+
+    def plain_in(self, context: str, text: str, **values: object) -> str:
+        return self._translations.pgettext(context, text).format_map(values)
+
+    def _filled(self, text: str, values: dict[str, object]) -> Html:
+        if not values:
+            return Html(text)
+        return Html(text.format_map({name: self._safe(value) for name, value in values.items()}))
+
+    def _safe(self, value: object) -> str:
+        return value if isinstance(value, Html) else html.escape(str(value), quote=False)
+
+    def name(self, text: str) -> str:
+        """A person's or a place's own name: short, and an island where letters run the other way."""
+        return self.numbers.island(shortened(text, 64))
+
+    def typed(self, text: str, limit: int = 3000) -> Html:
+        """What somebody typed, as it is, cut to fit one message."""
+        return Html(html.escape(self.numbers.island(shortened(text, limit)), quote=False))
+
+    def bold(self, text: str) -> Html:
+        return Html(f"<b>{self._safe(text)}</b>")
+
+    def lines(self, *parts: str) -> Html:
+        """Parts under one another; empty ones are left out."""
+        return Html("\n".join(part for part in parts if part))
+
+    def paragraphs(self, *parts: str) -> Html:
+        return Html("\n\n".join(part for part in parts if part))
+
+    def sentences(self, *parts: str) -> Html:
+        return Html(" ".join(part for part in parts if part))
+
+    def steps(self, *parts: str) -> Html:
+        """Numbered lines."""
+        return Html("\n".join(f"{self.number(n)}. {part}" for n, part in enumerate(parts, 1)))
+
+    def listed(self, parts: Sequence[str]) -> Html:
+        """Things one after another, with commas: safe in every language, whatever their case."""
+        comma = "، " if self.numbers.right_to_left else ", "
+        return Html(comma.join(self._safe(p) for p in parts))
+
+    # --- numbers ---
+
+    def number(self, value: Decimal | int, places: int = 2) -> str:
+        return self.numbers.number(value, places)
+
+    def amount(self, amount: Amount, *, measure: str = "", second: Decimal | None = None) -> str:
+        """A value with its unit; `second` is the lower pressure, or the pulse at the end of a walk."""
+        if amount.unit is Unit.MILLIMETRE_OF_MERCURY and second is not None:
+            return self.pressure(amount.value, second)
+        said = self._amount(amount.value, amount.unit, measure)
+        if second is not None:
+            pulse = self._amount(second, Unit.BEATS_PER_MINUTE, "")
+            return f"{said}, {pulse}"
+        return said
+
+    def pressure(self, systolic: Decimal, diastolic: Decimal) -> str:
+        upper, lower = self.numbers.plain(systolic, 0), self.numbers.plain(diastolic, 0)
+        unit = str(self.numbers.with_unit(Decimal(0), Unit.MILLIMETRE_OF_MERCURY))
+        return self.numbers.island(unit.replace(self.numbers.plain(0), f"{upper}/{lower}", 1))
+
+    def size(self, amount: Amount, measure: str = "") -> str:
+        """The size of a difference, its sign left out: the words around it say more or less."""
+        value = abs(amount.value)
+        if amount.unit is Unit.POINT:
+            return self._counted_points(value)
+        if amount.unit is Unit.STONE and value < 1:
+            return self._amount(convert(value, Unit.STONE, Unit.POUND), Unit.POUND, measure)
+        return self._amount(value, amount.unit, measure)
+
+    def signed(self, amount: Amount, measure: str = "") -> str:
+        """With its sign, for a coach: "+1.4 kg"."""
+        sign = MINUS if amount.value < 0 else "+" if amount.value > 0 else ""
+        bare = self.size(amount, measure).strip("\u2068\u2069")
+        return self.numbers.island(f"{sign}{bare}")
+
+    def _amount(self, value: Decimal, unit: Unit, measure: str) -> str:
+        return self.numbers.island(self._bare(value, unit, measure))
+
+    def _bare(self, value: Decimal, unit: Unit, measure: str) -> str:
+        n = self.numbers
+        if unit is Unit.STONE and value >= 0:
+            return self._two(value, unit, Unit.POUND, POUNDS_TO_THE_STONE, 1)
+        if unit is Unit.FOOT or (unit is Unit.INCH and measure == "height"):
+            return self._two(value, unit, Unit.INCH, INCHES_TO_THE_FOOT, 1)
+        if unit is Unit.MINUTE and value != int(value) and value >= 0:
+            return self._two(value, unit, Unit.SECOND, 60, 0)
+        if (said := n.with_unit(value, unit)) is not None:
+            return said
+        figure, whole = n.plain(value, PLACES[unit]), _plural(value)
+        match unit:
+            case Unit.BEATS_PER_MINUTE:
+                return self.plain_n("{n} beat a minute", "{n} beats a minute", whole, n=figure)
+            case Unit.REPETITION:
+                return self.plain_n("{n} stand", "{n} stands", whole, n=figure)
+            case Unit.STEP:
+                return self.plain_n("{n} step", "{n} steps", whole, n=figure)
+            case Unit.SESSION:
+                return self.plain_n("{n} session", "{n} sessions", whole, n=figure)
+            case Unit.POINT:
+                return self.plain("{n} out of {most}", n=figure, most=n.plain(10))
+            case Unit.MILLILITRE_PER_KILOGRAM_MINUTE:
+                return f"{figure} ml/kg/min"
+            case _:  # a ratio, a body mass index, a load: a bare number
+                return figure
+
+    def _counted_points(self, value: Decimal) -> str:
+        figure = self.numbers.plain(value, PLACES[Unit.POINT])
+        return self.numbers.island(self.plain_n("{n} point", "{n} points", _plural(value), n=figure))
+
+    def _two(self, value: Decimal, unit: Unit, small: Unit, per_large: int, places: int) -> str:
+        large_unit = {Unit.POUND: Unit.STONE, Unit.INCH: Unit.FOOT, Unit.SECOND: Unit.MINUTE}[small]
+        large, rest = in_two_units(value, unit, small, per_large, places)
+        parts = [self.numbers.with_unit(Decimal(large), large_unit, short=True)] if large else []
+        if rest or not large:
+            parts.append(self.numbers.with_unit(rest, small, short=True))
+        return " ".join(part.replace(" ", NO_BREAK) for part in parts if part)
+
+    def unit_name(self, unit: Unit) -> str:
+        """A unit's short sign alone: "kg"."""
+        said = self.numbers.with_unit(Decimal(5), unit, short=True)
+        if said is None:
+            return ""
+        return said.replace(self.numbers.plain(5), "").strip(" \u00a0\u202f")
+
+    # --- dates and times ---
+
+    def day(self, day: date) -> str:
+        return self.numbers.island(self.numbers.day(day))
+
+    def full_date(self, day: date) -> str:
+        return self.numbers.island(self.numbers.full_date(day))
+
+    def time(self, at: time | datetime) -> str:
+        return self.numbers.island(self.numbers.time(at))
+
+    def local_time(self, at: datetime) -> str:
+        """The wall time of an instant where the reader lives."""
+        return self.time(at.astimezone(self.reader.zone))
+
+    def local_day(self, at: datetime) -> str:
+        return self.day(at.astimezone(self.reader.zone).date())
+
+    def weekday(self, number: int) -> str:
+        return self.numbers.weekday(number)
+
+
+def _plural(value: Decimal) -> int:
+    """The whole number whose plural form a value takes. gettext knows whole numbers only; a fraction takes the form
+    of 5, which is the general plural in every language shipped but Polish, where CLDR's "other" reads as few do."""
+    return int(value) if value == int(value) else 5
+
+
+def shortened(text: str, limit: int) -> str:
+    """Cut at a word if there is one near the end, with an ellipsis."""
+    text = text.strip()
+    if len(text) <= limit:
+        return text
+    head = text[: limit - 1]
+    space = head.rfind(" ", limit - 40)
+    return (head[:space] if space > 0 else head).rstrip() + "…"
+
+
+def rounded(amount: Amount) -> Amount:
+    """As it is shown."""
+    return Amount(half_up(amount.value, PLACES[amount.unit]), amount.unit)
+
+
+@lru_cache(maxsize=256)
+def voice(reader: Reader) -> Voice:
+    return Voice(reader)
