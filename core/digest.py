@@ -1,4 +1,4 @@
-"""A coach's week on one screen: who needs a person, what changed for certain, who went quiet, and one line for the rest.
+"""A coach's week on one screen: who needs a person, what changed for certain, who went quiet, one line for the rest.
 
 Order: urgent flags first, then this week's, worst and oldest first; then confirmed changes; then who went quiet, is
 unreachable or paused. Every entry names its evidence and since when. A seen flag stays while it is open, behind the

@@ -83,7 +83,7 @@ def consider(d: Desk, measure: Measure, heard: Understood, event: Text, *, asked
             guarding.early(d, heard, event, step)
             return
     found = doubt(measure, heard, last_of(d, measure), d.facts.profile)
-    if found is None:
+    if found is None or (found.meant is None and safety.cannot_wait(measure, heard)):
         keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
         d.say(m.CannotBe(measure.key, d.shown(measure, heard.value), heard.second), *checkin.buttons(d, measure))

@@ -17,7 +17,7 @@ from core.flags import Code, flag
 from core.language import Level
 from core.language.red_flags import Alarm
 from core.measures import MEASURES
-from core.measures.shape import Kind, Measure
+from core.measures.shape import Kind, Measure, Understood
 from core.reading import Reading
 from core.series import Level as PressureLevel
 from core.series import level
@@ -99,6 +99,15 @@ def gate_answered(d: Desk, asking: Gate, fine: bool) -> None:
 
 
 # --- severe readings --------------------------------------------------------------------------------------------
+
+
+def cannot_wait(measure: Measure, heard: Understood) -> bool:
+    """A severe value that could be real is kept and repeated after rest; it never waits behind "are you sure?"."""
+    if heard.value not in measure.bounds.possible:
+        return False
+    if measure.key == "blood_pressure":
+        return heard.second is not None and level(heard.value, heard.second) is PressureLevel.SEVERE
+    return measure.key == "resting_heart_rate" and not PULSE_LOW <= heard.value <= PULSE_HIGH
 
 
 def after_reading(d: Desk, measure: Measure, reading: Reading) -> bool:
