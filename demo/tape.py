@@ -1,0 +1,538 @@
+"""Tapes: scripted conversations in a text file, one step a line. This module reads them; `player` plays them.
+
+    # the invented practice of Rowan
+    start 2026-03-02 07:00 Europe/London
+    coach Rowan
+    client Ada of Rowan: sex=female born=1968 height=165cm zone=Europe/London slot="Mon 07:30" measures=weight,waist
+    at 2026-03-02 07:30
+    Ada: 7
+    Ada presses Same as last time
+    expect Ada sees energy
+
+| line                                  | what it does                                                                |
+|---------------------------------------|-----------------------------------------------------------------------------|
+| `start DATE TIME ZONE`                | the first step; every date and time of the tape is wall time in ZONE        |
+| `at DATE TIME`                        | go on to then; what comes due on the way happens at its own instant         |
+| `wait NUMBER s` (or `min`, `h`, `days`) | go on by that much                                                        |
+| `coach NAME: key=value ...`           | NAME opens an operator's invitation; `: ...` may be left out                |
+| `client NAME of COACH: key=value ...` | COACH invites NAME, who answers everything                                  |
+| `person NAME: lang=pl`                | somebody with an account who has not opened the bot                         |
+| `group GROUP: NAME NAME ...`          | a group chat of these people, without the bot                               |
+| `NAME opens COACH's invitation`       | by the newest link COACH has and nobody opened; COACH asks for one if needed |
+| `NAME opens COACH's used invitation`  | by the link that was opened last                                            |
+| `NAME opens the bot`                  | presses Start, with no link                                                 |
+| `NAME: text`                          | NAME writes to the bot                                                      |
+| `NAME in GROUP: text`                 | NAME writes to a group                                                      |
+| `NAME edits: text`                    | NAME's last message to the bot now reads so                                 |
+| `NAME presses LABEL`                  | the latest button with that label, in NAME's language                       |
+| `NAME sends voice`                    | or photo, video, audio, sticker, document, location, contact                |
+| `NAME blocks`, `NAME unblocks`        | the bot                                                                     |
+| `NAME adds the bot to GROUP`          | or `removes the bot from GROUP`; with `by COACH's link` it carries that link |
+| `NAME joins GROUP`, `NAME leaves GROUP` | as a member of the group chat                                             |
+| `bot stops`, `bot starts`             | an outage: nothing is worked off in between                                 |
+| `expect NAME sees words`              | among what NAME (or a group) got since the last `at` or `wait`              |
+| `expect-not NAME sees words`          | the opposite; `expect-not NAME sees anything`: not one message              |
+
+* A line that begins with `#` is a comment, and so is everything after a `#` between two blanks.
+* Words are looked for in plain text, captions and file names, whatever their case; `"..."` is taken literally.
+* A name is one word. Values with blanks stand in double quotes. Every key of `client` may be left out:
+
+| key                 | value                                          | left out                 |
+|---------------------|------------------------------------------------|--------------------------|
+| `lang`              | en, de, es, fr, pl, ar                         | en                       |
+| `born`              | a year                                         | question skipped         |
+| `sex`               | female, male                                   | skipped                  |
+| `height`            | as one types it: 165cm, "5 ft 5"               | skipped                  |
+| `units`             | kg, lb, st                                     | skipped (kg)             |
+| `background`        | a key of `core.client.Background`              | skipped                  |
+| `cautions`          | keys of `core.client.Caution`, comma between   | none                     |
+| `numbers`           | shown, coach_only, leave_out                   | shown                    |
+| `slot`              | "Mon 07:30"                                    | weekday and time of start |
+| `zone`              | a tz database name                             | the zone of the tape     |
+| `measures`          | keys of measures, comma between                | the usual plan           |
+| `interval`          | days, or measure:days with commas between      | 28                       |
+| `directed`          | yes, no: a clinician asked for frequent weighing | no                     |
+| `planned_loss`      | yes, no: losing weight is agreed               | no                       |
+| `own`, `own_better` | the client's own 0-10 question; higher, lower  | no question              |
+
+`coach` takes `lang`, `zone` and `slot` (of the digest).
+"""
+
+from __future__ import annotations
+
+import re
+import shlex
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from datetime import UTC, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from core.client import Background, Caution, Sex
+from core.measures import MEASURES
+
+LANGUAGES = ("en", "de", "es", "fr", "pl", "ar")
+WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+KINDS = ("voice", "photo", "video", "audio", "sticker", "document", "location", "contact")
+RESERVED = frozenset({"start", "at", "wait", "coach", "client", "person", "group", "bot", "expect", "expect-not"})
+_UNITS = {"s": "seconds", "min": "minutes", "h": "hours", "day": "days", "days": "days"}
+
+
+class CannotRead(Exception):
+    """A line that cannot be read. The text says which, what is wrong and how to write it."""
+
+    def __init__(self, number: int, line: str, wrong: str, write: str = "") -> None:
+        hint = f" Write: {write}" if write else ""
+        super().__init__(f"line {number}: {wrong}.{hint}\n    {line}")
+        self.number = number
+
+
+# --- steps: what a line says --------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Coach:
+    number: int
+    name: str
+    given: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Client:
+    number: int
+    name: str
+    coach: str
+    given: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    number: int
+    name: str
+    language: str
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    number: int
+    name: str
+    members: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class At:
+    """Go on to an instant (aware)."""
+
+    number: int
+    instant: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Says:
+    """group "" is the private chat with the bot."""
+
+    number: int
+    name: str
+    text: str
+    group: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Edits:
+    number: int
+    name: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Presses:
+    number: int
+    name: str
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Opens:
+    """coach "" presses Start without a link; used: the link that was opened last."""
+
+    number: int
+    name: str
+    coach: str = ""
+    used: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Sends:
+    number: int
+    name: str
+    kind: str
+
+
+@dataclass(frozen=True, slots=True)
+class Does:
+    """act: "blocks", "unblocks", "adds", "removes", "joins" or "leaves"; the last four with a group.
+    coach: whose newest link comes with the bot, "" for none."""
+
+    number: int
+    name: str
+    act: str
+    group: str = ""
+    coach: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Bot:
+    """The bot is stopped, or starts again."""
+
+    number: int
+    runs: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Expect:
+    """name: a person or a group. words "" means any message at all."""
+
+    number: int
+    name: str
+    words: str
+    seen: bool
+
+
+Step = Coach | Client | Person | Group | At | Says | Edits | Presses | Opens | Sends | Does | Bot | Expect
+
+
+@dataclass(frozen=True, slots=True)
+class Tape:
+    """start: aware, in the zone of the tape."""
+
+    start: datetime
+    zone_name: str
+    steps: tuple[Step, ...]
+
+    @property
+    def zone(self) -> ZoneInfo:
+        return ZoneInfo(self.zone_name)
+
+
+# --- reading ------------------------------------------------------------------------------------------------------
+
+_NAME = r"[^\W\d_][\w-]*"
+_COMMENT = re.compile(r"^\s*#.*$|\s#(?:\s.*)?$")
+_START = re.compile(r"start (\S+) (\S+) (\S+)")
+_AT = re.compile(r"at (\S+) (\S+)")
+_WAIT = re.compile(r"wait (\d+(?:\.\d+)?) ?(s|min|h|days?)")
+_COACH = re.compile(rf"coach ({_NAME})(?:\s*:\s*(.*))?")
+_CLIENT = re.compile(rf"client ({_NAME}) of ({_NAME})(?:\s*:\s*(.*))?")
+_PERSON = re.compile(rf"person ({_NAME})(?:\s*:\s*(.*))?")
+_GROUP = re.compile(rf"group ({_NAME})\s*:\s*(.+)")
+_BOT = re.compile(r"bot (stops|starts)")
+_EXPECT = re.compile(rf"expect(-not)? ({_NAME}) sees (.+)")
+_IN_GROUP = re.compile(rf"({_NAME}) in ({_NAME})\s*:\s*(.+)")
+_SAYS = re.compile(rf"({_NAME})\s*:\s*(.+)")
+_EDITS = re.compile(rf"({_NAME}) edits\s*:\s*(.+)")
+_PRESSES = re.compile(rf"({_NAME}) presses (.+)")
+_OPENS = re.compile(rf"({_NAME}) opens (?:({_NAME})['’]s (used )?invitation|the bot)")
+_SENDS = re.compile(rf"({_NAME}) sends (?:a |an )?(\w+)")
+_BLOCKS = re.compile(rf"({_NAME}) (blocks|unblocks)(?: the bot)?")
+_ADDS = re.compile(rf"({_NAME}) (adds|removes) the bot (?:to|from) ({_NAME})(?: by ({_NAME})['’]s link)?")
+_JOINS = re.compile(rf"({_NAME}) (joins|leaves) ({_NAME})")
+
+SHAPES = (
+    (_CLIENT, "client", 'client NAME of COACH: sex=female born=1968 slot="Mon 07:30" ...'),
+    (_COACH, "coach", "coach NAME"),
+    (_PERSON, "person", "person NAME: lang=pl"),
+    (_GROUP, "group", "group GROUP: NAME NAME ..."),
+    (_AT, "at", "at 2026-03-02 07:30"),
+    (_WAIT, "wait", "wait 30 s, wait 5 min, wait 2 h or wait 3 days"),
+    (_BOT, "bot", "bot stops, or bot starts"),
+    (_EXPECT, "expect", "expect NAME sees words"),
+    (_EXPECT, "expect-not", "expect-not NAME sees words"),
+)  # by first word
+ACTS = (_IN_GROUP, _SAYS, _EDITS, _PRESSES, _OPENS, _SENDS, _BLOCKS, _ADDS, _JOINS)
+ACT_FORMS = (
+    "NAME: text, NAME presses LABEL, NAME edits: text, NAME opens COACH's invitation, NAME sends voice, "
+    "NAME blocks, NAME unblocks, NAME in GROUP: text"
+)
+
+
+def read(text: str) -> Tape:
+    """Read a tape.
+
+    Raises: CannotRead for the first line that cannot be read or cannot happen (unknown names, time going back).
+    """
+    reader: _Reader | None = None
+    for number, raw in enumerate(text.splitlines(), 1):
+        line = _COMMENT.sub("", raw).strip()
+        if not line:
+            continue
+        if reader is None:
+            reader = _Reader(*_start(number, line))
+        else:
+            reader.take(number, line)
+    if reader is None:
+        raise CannotRead(1, "", "a tape needs a first step", "start 2026-03-02 07:00 Europe/London")
+    return Tape(reader.start, reader.zone_name, tuple(reader.steps))
+
+
+def _start(number: int, line: str) -> tuple[datetime, str]:
+    form = "start 2026-03-02 07:00 Europe/London"
+    match = _START.fullmatch(line)
+    if match is None:
+        raise CannotRead(number, line, "the first step is `start`", form)
+    zone = _zone(match[3])
+    if zone is None:
+        raise CannotRead(number, line, f"there is no time zone {match[3]!r}", form)
+    at = _instant(match[1], match[2], zone)
+    if at is None:
+        raise CannotRead(number, line, "this is no date and time", form)
+    return at, match[3]
+
+
+def _zone(name: str) -> ZoneInfo | None:
+    try:
+        return ZoneInfo(name)
+    except (KeyError, ValueError, OSError):  # OSError: the name of a folder of the database
+        return None
+
+
+def _instant(day: str, at: str, zone: ZoneInfo) -> datetime | None:
+    """The instant of a wall time: the first pass where it comes twice, as a clock that stands still would show."""
+    if not re.fullmatch(r"\d{4}-\d\d-\d\d", day) or not re.fullmatch(r"\d\d:\d\d(:\d\d)?", at):
+        return None
+    try:
+        return datetime.fromisoformat(f"{day}T{at}").replace(tzinfo=zone)
+    except ValueError:
+        return None
+
+
+@dataclass(slots=True)
+class _Reader:
+    """Reads the lines after `start`, knowing who there is and what time it is by then."""
+
+    start: datetime
+    zone_name: str
+    steps: list[Step] = field(default_factory=list)
+    people: set[str] = field(default_factory=set)
+    coaches: set[str] = field(default_factory=set)
+    groups: set[str] = field(default_factory=set)
+    now: datetime = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.now = self.start
+
+    def take(self, number: int, line: str) -> None:
+        first = line.split(None, 1)[0].rstrip(":")
+        if first == "start":
+            raise CannotRead(number, line, "a tape starts once")
+        for shape, word, form in SHAPES:
+            if first == word:
+                match = shape.fullmatch(line)
+                if match is None:
+                    raise CannotRead(number, line, f"this `{word}` line cannot be read", form)
+                self.steps.append(self._spoken(number, line, word, match))
+                return
+        for shape in ACTS:
+            match = shape.fullmatch(line)
+            if match is not None:
+                self.steps.append(self._act(number, line, shape, match))
+                return
+        raise CannotRead(number, line, "no step is written like this", ACT_FORMS)
+
+    # Lines that begin with a word of ours.
+
+    def _spoken(self, number: int, line: str, word: str, match: re.Match[str]) -> Step:
+        match word:
+            case "coach":
+                name = self._new(number, line, match[1])
+                given = _pairs(number, line, match[2] or "", COACH_KEYS)
+                self.coaches.add(name)
+                return Coach(number, name, given)
+            case "client":
+                if match[2] not in self.coaches:
+                    raise CannotRead(number, line, f"there is no coach {match[2]}", f"coach {match[2]}, further up")
+                given = _pairs(number, line, match[3] or "", CLIENT_KEYS)
+                return Client(number, self._new(number, line, match[1]), match[2], given)
+            case "person":
+                given = _pairs(number, line, match[2] or "", PERSON_KEYS)
+                return Person(number, self._new(number, line, match[1]), given.get("lang", "en"))
+            case "group":
+                members = tuple(match[2].split())
+                for member in members:
+                    self._somebody(number, line, member)
+                name = self._new(number, line, match[1])
+                self.people.discard(name)
+                self.groups.add(name)
+                return Group(number, name, members)
+            case "at":
+                at = _instant(match[1], match[2], ZoneInfo(self.zone_name))
+                if at is None:
+                    raise CannotRead(number, line, "this is no date and time", "at 2026-03-02 07:30")
+                return self._on_to(number, line, at)
+            case "wait":
+                passing = timedelta(**{_UNITS[match[2]]: float(match[1])})
+                at = self.now.astimezone(UTC) + passing  # in UTC: a clock change takes no time
+                return self._on_to(number, line, at.astimezone(self.now.tzinfo))
+            case "bot":
+                return Bot(number, match[1] == "starts")
+            case _:
+                name = match[2]
+                if name not in self.groups:
+                    self._somebody(number, line, name)
+                words = match[3].strip()
+                if words == "anything":
+                    words = ""
+                elif len(words) > 2 and words[0] == words[-1] == '"':
+                    words = words[1:-1]
+                return Expect(number, name, words, match[1] is None)
+
+    def _on_to(self, number: int, line: str, at: datetime) -> At:
+        if at.astimezone(UTC) < self.now.astimezone(UTC):
+            shown = f"{self.now:%Y-%m-%d %H:%M}"
+            raise CannotRead(number, line, f"time does not go back; it is {shown} by now", f"at {shown} or later")
+        self.now = at
+        return At(number, at)
+
+    # Lines that begin with somebody's name.
+
+    def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> Step:
+        name = match[1]
+        if shape is _OPENS:
+            if match[2] and match[2] not in self.coaches:
+                raise CannotRead(number, line, f"there is no coach {match[2]}", f"coach {match[2]}, further up")
+            self._check_name(number, line, name)
+            self.people.add(name)
+            return Opens(number, name, match[2] or "", bool(match[3]))
+        self._somebody(number, line, name)
+        if shape is _IN_GROUP:
+            return Says(number, name, match[3].strip(), self._group(number, line, match[2]))
+        if shape is _SAYS:
+            return Says(number, name, match[2].strip())
+        if shape is _EDITS:
+            return Edits(number, name, match[2].strip())
+        if shape is _PRESSES:
+            return Presses(number, name, match[2].strip())
+        if shape is _SENDS:
+            if match[2] not in KINDS:
+                raise CannotRead(number, line, f"nobody can send a {match[2]}", f"one of {', '.join(KINDS)}")
+            return Sends(number, name, match[2])
+        if shape is _BLOCKS:
+            return Does(number, name, match[2])
+        if shape is _ADDS:
+            return Does(number, name, match[2], self._group(number, line, match[3]), match[4] or "")
+        return Does(number, name, match[2], self._group(number, line, match[3]))
+
+    # Names.
+
+    def _check_name(self, number: int, line: str, name: str) -> None:
+        if name.casefold() in RESERVED:
+            raise CannotRead(number, line, f"nobody can be called {name}: it is a word of the tape")
+        if name in self.groups:
+            raise CannotRead(number, line, f"{name} is a group")
+
+    def _new(self, number: int, line: str, name: str) -> str:
+        self._check_name(number, line, name)
+        if name in self.people:
+            raise CannotRead(number, line, f"there is a {name} already", "another name")
+        self.people.add(name)
+        return name
+
+    def _somebody(self, number: int, line: str, name: str) -> None:
+        if name not in self.people:
+            raise CannotRead(
+                number, line, f"nobody is called {name}", f"client {name} of COACH: ..., or {name} opens the bot, first"
+            )
+
+    def _group(self, number: int, line: str, name: str) -> str:
+        if name not in self.groups:
+            raise CannotRead(number, line, f"there is no group {name}", f"group {name}: NAME NAME ..., before")
+        return name
+
+
+# --- key=value ----------------------------------------------------------------------------------------------------
+
+
+def _one_of(*values: str) -> Callable[[str], str]:
+    return lambda value: "" if value in values else f"one of {', '.join(values)}"
+
+
+def _some_of(*values: str) -> Callable[[str], str]:
+    return lambda value: "" if set(value.split(",")) <= set(values) else f"some of {', '.join(values)}, commas between"
+
+
+def _year(value: str) -> str:
+    return "" if re.fullmatch(r"(19|20)\d\d", value) else "a year, such as 1968"
+
+
+def _anything(value: str) -> str:
+    return "" if value.strip() else "some words"
+
+
+def _slot(value: str) -> str:
+    return "" if slot(value) is not None else '"Mon 07:30"'
+
+
+def _known_zone(value: str) -> str:
+    return "" if _zone(value) is not None else "a time zone, such as Europe/London"
+
+
+def _interval(value: str) -> str:
+    return "" if intervals(value) is not None else "days, or measure:days with commas between"
+
+
+def slot(value: str) -> tuple[int, time] | None:
+    """Read "Mon 07:30" as weekday (Monday 0) and wall time; None when it is not one."""
+    match = re.fullmatch(r"([A-Za-z]{3})[a-z]* (\d\d):(\d\d)", value)
+    if match is None or match[1].lower() not in WEEKDAYS or int(match[2]) > 23 or int(match[3]) > 59:
+        return None
+    return WEEKDAYS.index(match[1].lower()), time(int(match[2]), int(match[3]))
+
+
+def intervals(value: str) -> dict[str, int] | None:
+    """Read "35" as {"": 35} and "weight:7,waist:42" as its pairs; None when it is neither."""
+    found: dict[str, int] = {}
+    for part in value.split(","):
+        key, _, days = part.rpartition(":")
+        if not days.isdigit() or not int(days) or (key and key not in MEASURES):
+            return None
+        found[key] = int(days)
+    return found
+
+
+_YES = _one_of("yes", "no")
+PERSON_KEYS = {"lang": _one_of(*LANGUAGES)}
+COACH_KEYS = {**PERSON_KEYS, "zone": _known_zone, "slot": _slot}
+CLIENT_KEYS: dict[str, Callable[[str], str]] = {
+    **COACH_KEYS,
+    "born": _year,
+    "sex": _one_of(*(s.value for s in Sex)),
+    "height": _anything,
+    "units": _one_of("kg", "lb", "st"),
+    "background": _one_of(*(b.value for b in Background)),
+    "cautions": _some_of(*(c.value for c in Caution)),
+    "numbers": _one_of("shown", "coach_only", "leave_out"),
+    "measures": _some_of(*MEASURES),
+    "interval": _interval,
+    "directed": _YES,
+    "planned_loss": _YES,
+    "own": _anything,
+    "own_better": _one_of("higher", "lower"),
+}
+
+
+def _pairs(number: int, line: str, text: str, keys: Mapping[str, Callable[[str], str]]) -> dict[str, str]:
+    """Read `key=value key="value with blanks"`."""
+    try:
+        words = shlex.split(text)
+    except ValueError:
+        raise CannotRead(number, line, "a quotation mark is not closed", 'slot="Mon 07:30"') from None
+    found: dict[str, str] = {}
+    for word in words:
+        key, equals, value = word.partition("=")
+        if not equals or key not in keys:
+            raise CannotRead(number, line, f"{word!r} is no key=value known here", f"{'=..., '.join(keys)}=...")
+        if key in found:
+            raise CannotRead(number, line, f"{key} is given twice", f"{key}=... once")
+        wrong = keys[key](value)
+        if wrong:
+            raise CannotRead(number, line, f"{key}={value} cannot be read", f"{key}= {wrong}")
+        found[key] = value
+    return found
