@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.en_signs import DENIALS, SIGNS
 from core.language.en_talk import CALENDAR, WISHES
 from core.language.shape import Part, Role, Words, split
 from core.quantity import Unit
@@ -163,4 +164,6 @@ ENGLISH = Words(
     },
     calendar=CALENDAR,
     intents=WISHES,
+    signs=SIGNS,
+    denials=DENIALS,
 )

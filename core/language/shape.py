@@ -118,9 +118,9 @@ class Level(StrEnum):
 class Sign:
     """A red flag as people write it.
 
-    parts: word groups that must all occur within one clause, in any order, e.g. ("chest|breast", "pain|hurt*|tight*").
-    A word ending in * stands for its beginning; _ joins words of a phrase.
-    own_no: the phrase holds its own negation ("cannot breathe"), so a "not" in it denies nothing.
+    parts: word groups that must all occur close together in one clause, in any order: ("chest", "pain*|hurt*|tight*").
+    A word ending in * stands for its beginning; _ joins the words of a phrase.
+    own_no: the phrase holds its own negation ("cannot breathe"): no "not" before it denies it.
     """
 
     key: str
@@ -134,26 +134,26 @@ class Denials:
     """How a language says that a sign is absent, past, imagined, or somebody else's. Phrases as in `Sign.parts`.
 
     no: words that deny what follows.  no_after: those that deny what stands before ("chest pain: none").
-    idle: phrases with a "no" in them that deny nothing ("not only", "no idea").
-    between: words that may stand between the "no" and the sign.  nor: list words that carry a "no" on.
+    between: words that may stand between the "no" and the sign; any other word ends its reach.
+    and_: list words that may or may not carry a "no" on.  nor: those that do ("no chest pain or dizziness").
     but: words that start a fresh clause.  past, imagined, others: the sign may not be the client's own, now.
-    mine: first-person words.  settled: it went away.  again: it recurs.  harmless: figures of speech and
-    look-alikes taken out first.
+    now: words that overrule `past`.  mine: first-person words.  settled: it went away.
+    harmless: figures of speech and look-alikes, taken out first.
     """
 
-    no: tuple[str, ...] = ()
-    no_after: tuple[str, ...] = ()
-    idle: tuple[str, ...] = ()
-    between: tuple[str, ...] = ()
-    nor: tuple[str, ...] = ()
-    but: tuple[str, ...] = ()
-    past: tuple[str, ...] = ()
-    imagined: tuple[str, ...] = ()
-    others: tuple[str, ...] = ()
-    mine: tuple[str, ...] = ()
-    settled: tuple[str, ...] = ()
-    again: tuple[str, ...] = ()
-    harmless: tuple[str, ...] = ()
+    no: str = ""
+    no_after: str = ""
+    between: str = ""
+    and_: str = ""
+    nor: str = ""
+    but: str = ""
+    past: str = ""
+    imagined: str = ""
+    others: str = ""
+    now: str = ""
+    mine: str = ""
+    settled: str = ""
+    harmless: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,307 @@
+"""English: red flags. Levels follow the three-way handling of function.md 9.1."""
+
+from __future__ import annotations
+
+from core.language.shape import Denials, Level, Sign
+
+EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
+
+_HURTS = (
+    "pain|pains|painful|hurt|hurts|hurting|ache|aches|aching|achy|tight|tightness|tightening|pressure|pressing|squeezing|"
+    "squeezed|crushing|crushed|heavy|heaviness|burning|discomfort|uncomfortable|stabbing|stabs|sore|twinge*|cramp*|"
+    "constrict*"
+)
+_BREATHLESS = (
+    "breathless|breathlessness|short_of_breath|shortness_of_breath|out_of_breath|puffed|winded|short_on_breath|"
+    "breath_is_short|panting"
+)
+_DIZZY = (
+    "dizzy|dizziness|dizzyness|light_headed|lightheaded|light_headedness|lightheadedness|giddy|vertigo|woozy|feel_faint|"
+    "feeling_faint|felt_faint|bit_faint|room_is_spinning|room_spins|head_is_spinning|head_spins"
+)
+_SWOLLEN = "swollen|swelling|swelled|swells|swell|puffy"
+
+SIGNS = (
+    Sign("chest_pain", EMERGENCY, ("chest|breastbone|sternum|breast_bone", _HURTS)),
+    Sign("chest_pain", EMERGENCY, ("heart", "pain|pains|hurts|hurting|aches|aching|stabbing|stabs")),
+    Sign("chest_pain", EMERGENCY, ("heart_attack|angina|elephant_on_my_chest|weight_on_my_chest",)),
+    Sign(
+        "faint",
+        EMERGENCY,
+        (
+            "fainted|fainting|faints|passed_out|passing_out|blacked_out|blacking_out|blackout|"
+            "collapsed|collapsing|keeled_over|lost_consciousness|unconscious|fell_unconscious|"
+            "losing_consciousness|lose_consciousness|about_to_faint|going_to_faint|nearly_fainted|"
+            "almost_fainted|syncope|collapse",
+        ),
+    ),
+    Sign(
+        "breathless_at_rest",
+        EMERGENCY,
+        (
+            _BREATHLESS + "|breathing",
+            "at_rest|resting|sitting|sat|lying|lie|in_bed|doing_nothing|in_my_chair|at_night|woke|wakes|when_i_sit|severe|"
+            "severely|terribly|extremely|blue",
+        ),
+    ),
+    Sign(
+        "breathless_at_rest",
+        EMERGENCY,
+        (
+            "can't_breathe|cannot_breathe|can_not_breathe|can_hardly_breathe|hardly_breathe|barely_breathe|not_able_to_breathe|"
+            "unable_to_breathe|can't_catch_my_breath|cannot_catch_my_breath|can't_get_my_breath|cannot_get_my_breath|"
+            "can't_get_enough_air|no_air|not_getting_air|not_getting_enough_air|couldn't_breathe|could_not_breathe|"
+            "can't_breath|cannot_breath|can't_breathe_properly|can't_get_air",
+        ),
+        own_no=True,
+    ),
+    Sign(
+        "breathless_at_rest",
+        EMERGENCY,
+        (
+            "struggling_to_breathe|struggle_to_breathe|fighting_for_breath|gasping|trouble_breathing|hard_to_breathe|"
+            "difficult_to_breathe|difficulty_breathing|difficulties_breathing|breathing_difficult*|gasp_for_air|"
+            "breathing_is_hard|breathing_is_difficult|fight_for_breath|suffocating|choking",
+        ),
+    ),
+    Sign("stroke_signs", EMERGENCY, ("stroke|mini_stroke|ministroke|tia",)),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        (
+            "face|mouth|smile|eyelid|lip",
+            "droop|drooping|droops|drooped|numb|numbness|crooked|lopsided|fallen|paralysed|paralyzed|hanging|dropped",
+        ),
+    ),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        (
+            "speech|speaking|words|talking|speak|talk",
+            "slurred|slurring|slur|jumbled|garbled|trouble|difficulty|strange|mixed_up",
+        ),
+    ),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        (
+            "can't_speak|cannot_speak|can't_get_my_words_out|cannot_get_my_words_out|"
+            "can't_find_my_words|can't_lift_my_arm|cannot_lift_my_arm|can't_move_my_arm|"
+            "can't_move_my_leg|cannot_move_my_arm|cannot_move_my_leg|can't_feel_my_arm|"
+            "can't_feel_my_leg|can't_feel_my_face|no_feeling_in_my_arm|no_feeling_in_my_leg|"
+            "can't_see_out_of|cannot_see_out_of|can't_see_with|can't_speak_properly",
+        ),
+        own_no=True,
+    ),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        ("arm|leg|hand|side|body|arms|foot|cheek", "numb|numbness|paralysed|paralyzed|paralysis"),
+    ),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        (
+            "weak|weakness|floppy",
+            "one_side|left_side|right_side|sudden|suddenly|left_arm|right_arm|"
+            "left_leg|right_leg|one_arm|one_leg|arm_went|leg_went",
+        ),
+    ),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        (
+            "lost_my_sight|lost_vision|lost_my_vision|loss_of_vision|loss_of_sight|double_vision|"
+            "suddenly_blind|sight_has_gone|vision_has_gone|vision_went|sight_went|trouble_seeing|"
+            "seeing_double|sudden_blindness|blind_in_one_eye|suddenly_blurred|sudden_blurred_vision",
+        ),
+    ),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        ("worst_headache|thunderclap|sudden_headache|sudden_severe_headache|suddenly_confused|sudden_confusion",),
+    ),
+    Sign("stroke_signs", EMERGENCY, ("headache|head_hurts|pain_in_my_head", "sudden|suddenly|worst")),
+    Sign("leg_swelling", SAME_DAY, ("leg|calf|thigh|ankle|foot|shin", _SWOLLEN)),
+    Sign(
+        "leg_swelling",
+        SAME_DAY,
+        ("leg|calf|thigh", "clot|dvt|thrombosis|hot_and_red|red_and_hot|hot_and_sore|blood_clot"),
+    ),
+    Sign("swollen_legs", SAME_DAY, ("legs|calves|ankles|feet|thighs", _SWOLLEN)),
+    Sign(
+        "palpitations",
+        SAME_DAY,
+        ("palpitation*|heart_flutter*|arrhythmia|racing_heart|irregular_heartbeat*|irregular_pulse",),
+    ),
+    Sign(
+        "palpitations",
+        SAME_DAY,
+        (
+            "heart|heartbeat|pulse",
+            "racing|races|raced|pounding|pounds|pounded|flutters|fluttering|fluttered|skips|skipping|"
+            "skipped|irregular|irregularly|uneven|thumping|thumps|all_over_the_place|missing_beats|"
+            "misses_beats|missed_beats|hammering|beating_fast|beating_very_fast|beating_too_fast|"
+            "beating_so_fast|out_of_rhythm|jumping|going_mad",
+        ),
+    ),
+    Sign(
+        "breathless_on_usual_tasks",
+        SAME_DAY,
+        (
+            _BREATHLESS + "|breathing_harder",
+            "stairs|upstairs|dressing|dressed|housework|usual|normal|normally|washing|shower|showering|cooking|talking|slightest|"
+            "easily|lately|these_days|more_and_more|small|few_steps|every_day|all_the_time|always|often|since|for_days|worse|"
+            "just_walking|making_tea|making_the_bed|kitchen|bathroom",
+        ),
+    ),
+    Sign(
+        "dizzy",
+        SAME_DAY,
+        (
+            _DIZZY,
+            "again|keep|keeps|keep_getting|every|often|always|constantly|still|lately|for_days|"
+            "all_the_time|each|several|repeatedly|most_days|all_day|since|all_week|twice|"
+            "three_times|yesterday|times|days",
+        ),
+    ),
+    Sign("dizzy", STOP_REST, (_DIZZY,)),
+    Sign("breathless", STOP_REST, (_BREATHLESS,)),
+    Sign(
+        "cold_sweat",
+        STOP_REST,
+        ("cold_sweat|cold_sweats|clammy|sweating_for_no_reason|sweaty_for_no_reason|breaking_out_in_a_sweat",),
+    ),
+    Sign(
+        "nausea",
+        STOP_REST,
+        (
+            "nausea|nauseous|nauseated|vomit|vomiting|vomited|threw_up|throwing_up|throw_up|being_sick|"
+            "been_sick|feel_sick|feeling_sick|felt_sick|was_sick|sick_to_my_stomach|queasy",
+        ),
+    ),
+    Sign(
+        "arm_jaw_neck_pain",
+        STOP_REST,
+        (
+            "jaw|left_arm|both_arms|shoulder_blade|shoulder_blades|neck|between_my_shoulders|throat",
+            "pain|pains|hurts|hurting|ache|aches|aching|tight|tightness|pressure",
+        ),
+    ),
+    Sign(
+        "new_joint_pain",
+        STOP_REST,
+        (
+            "knee|hip|ankle|back|shoulder|joint|muscle|calf|hamstring|groin|wrist|elbow|thigh",
+            "sharp|twisted|twist|pulled|tore|torn|popped|snapped|gave_way|sprained|sprain|new_pain|sudden_pain|pinged",
+        ),
+    ),
+    Sign(
+        "severe_headache",
+        STOP_REST,
+        (
+            "severe_headache|terrible_headache|splitting_headache|blinding_headache|"
+            "awful_headache|very_bad_headache|bad_headache|really_bad_headache|horrible_headache",
+        ),
+    ),
+    Sign(
+        "unusual_fatigue",
+        STOP_REST,
+        (
+            "unusual_fatigue|unusually_tired|unusual_tiredness|unusually_exhausted|"
+            "suddenly_exhausted|suddenly_very_tired|sudden_exhaustion",
+        ),
+    ),
+    Sign(
+        "despair",
+        EMERGENCY,
+        (
+            "kill_myself|killing_myself|end_my_life|ending_my_life|end_it_all|suicide|suicidal|want_to_die|"
+            "wish_i_was_dead|wish_i_were_dead|better_off_dead|take_my_own_life|taking_my_own_life|"
+            "want_to_hurt_myself|hurting_myself|hurt_myself_on_purpose|harm_myself|harming_myself|"
+            "self_harm|self_harming|better_off_without_me|tired_of_living|cut_myself_on_purpose|"
+            "want_it_to_end|took_an_overdose|take_an_overdose|wanna_die|rather_be_dead|end_my_own_life",
+        ),
+    ),
+    Sign(
+        "despair",
+        EMERGENCY,
+        (
+            "don't_want_to_live|do_not_want_to_live|no_reason_to_live|not_worth_living|"
+            "nothing_to_live_for|no_point_in_living|no_point_living|can't_go_on_like_this|"
+            "can't_go_on_living|don't_want_to_be_here_any_more|don't_want_to_be_here_anymore|"
+            "don't_want_to_be_alive|can't_go_on_any_more|can't_go_on_anymore|no_will_to_live|"
+            "don't_want_to_wake_up|cannot_go_on_like_this|do_not_want_to_be_here_anymore",
+        ),
+        own_no=True,
+    ),
+    Sign(
+        "eating_worry",
+        TALK,
+        (
+            "starving_myself|starve_myself|make_myself_sick|making_myself_sick|made_myself_sick|"
+            "make_myself_vomit|made_myself_vomit|make_myself_throw_up|purging|purge|purged|laxatives|"
+            "laxative|binge|bingeing|binging|binged|afraid_to_eat|scared_to_eat|hate_my_body|"
+            "hate_how_i_look|only_think_about_my_weight|only_think_about_food|obsessed_with_my_weight|"
+            "obsessed_with_food|anorexia|anorexic|bulimia|bulimic|weight_is_all_i_think|hardly_eat|"
+            "barely_eat|hardly_eating|barely_eating|weigh_myself_all_day|food_is_all_i_think",
+        ),
+    ),
+    Sign(
+        "eating_worry",
+        TALK,
+        (
+            "haven't_eaten_for_days|can't_stop_weighing|can't_stop_thinking_about_food|not_eaten_for_days|"
+            "can't_stop_thinking_about_my_weight|have_not_eaten_for_days|haven't_eaten_in_days|"
+            "don't_let_myself_eat|can't_stop_eating",
+        ),
+        own_no=True,
+    ),
+)
+
+DENIALS = Denials(
+    no=(
+        "no|not|never|without|don't|didn't|doesn't|haven't|hasn't|hadn't|isn't|aren't|wasn't|weren't|neither|nor|zero|"
+        "free_of|free_from|none_of|cannot|can't|ain't|no_more|no_longer|not_had"
+    ),
+    no_after="no|none|nope|negative|nil|never|neither|absent",
+    between=(
+        "any|a|an|the|my|of|in|on|have|had|having|feel|felt|feeling|get|got|getting|been|experienced|experiencing|noticed|sign|"
+        "signs|symptom|symptoms|more|really|sort|kind|kinds|am|is|are|was|were|do|does|did|been|today|so|far|at|all|new|bad|"
+        "there|from|ever|even|single|having|suffer|suffering|kind_of|across|other|either"
+    ),
+    and_="and|&",
+    nor="or|nor",
+    but="but|however|though|although|except|just|only|because|since|while|instead|yet|then|when|as|despite|whereas|unless",
+    past=(
+        "last_year|last_month|years_ago|year_ago|months_ago|month_ago|used_to|in_the_past|as_a_child|long_ago|back_then|"
+        "when_i_was|history_of|last_summer|last_winter|last_spring|last_autumn|a_while_ago|before_my_operation|previously|"
+        "in_my_youth|once_had|ages_ago|decades_ago|before_the_operation|19##|20##"
+    ),
+    imagined=(
+        "what_if|if|should_i|would|could|might|afraid|worried|worry|fear|scared|risk|whether|in_case|read_about|heard_about|"
+        "what_are|what_is|can_you|does_it|is_it_true|symptoms_of|signs_of|prevent|avoid|don't_think|do_not_think|dream*|"
+        "tell_me_about|leaflet|article|causes|caused_by_what|when_should|how_do_i_know|what_do_i_do_if|difference_between"
+    ),
+    others=(
+        "mum|mom|mother|dad|father|husband|wife|son|daughter|friend|neighbour|neighbor|brother|sister|he|she|they|his|her|their|"
+        "partner|uncle|aunt|grandmother|grandfather|grandma|grandpa|colleague|cousin|boyfriend|girlfriend|dog|cat|someone|"
+        "somebody|people|character|film|movie|tv|book|nan|granddad"
+    ),
+    now="now|today|again|still|right_now|this_morning|tonight|currently|at_the_moment|since|came_back|is_back|just_now|also",
+    mine="i|my|me|i'm|i've|im|ive|mine|myself",
+    settled=(
+        "gone|went_away|goes_away|gone_away|has_gone|passed|went_off|better_now|fine_now|ok_now|okay_now|settled|eased|stopped|"
+        "it's_over|all_right_now|alright_now|disappeared|wore_off|cleared|subsided|good_now|over_now|has_stopped"
+    ),
+    harmless=(
+        "chest_press|chest_presses|chest_size|chest_strap|chest_exercise*|chest_of_drawers|chest_measurement*|chest_freezer|"
+        "breast_stroke|breaststroke|stroke_of_luck|back_stroke|backstroke|butterfly_stroke|swimming_stroke|different_stroke|"
+        "die_laughing|died_laughing|killing_me|killed_me|dying_to|to_die_for|binge_watch*|binge_watching|"
+        "faint_line|heart_set_on|broke_my_heart|breaks_my_heart|heart_warming|heavy_heart|by_heart|heart_is_in_it|"
+        "take_my_breath_away|breath_of_fresh_air|stroke_the|stroke_my|stroked|strike|strikes|chess|heart_to_heart|"
+        "no_sweat|sick_of|sick_and_tired|golf_stroke|rowing_stroke|stroke_rate|stroke_play|strokes|stroke_club|stroke_group|"
+        "heart_attack_burger|collapsed_the|chair_collapsed|bed_collapsed|tent_collapsed|collapsible|pressure_cooker|"
+        "blood_pressure|eye_pressure|tyre_pressure|painted|painting|paint|faithful|choking_on_laughter|binge_tv"
+    ),
+)

@@ -1,0 +1,371 @@
+"""Words that must stop everything: chest pain, a faint, signs of a stroke, despair.
+
+Recognition errs to caution: a sign alarms unless the client clearly denies it. A "no" reaches a sign only across words
+known to carry it ("no sign of any chest pain"), so "no idea why, but my chest hurts" alarms. A sign that may be past,
+imagined or another person's alarms too, but as uncertain: one question is asked. One slip of the hand is forgiven.
+The levels are the three-way handling of function.md 9.1 (ours, not a published scale). Nothing here is a diagnosis.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from functools import cache
+
+from core.language import ENGLISH, LANGUAGES, Level, Words, plain
+from core.language.shape import Sign
+from core.language.text import near
+from core.language.tokens import spellings
+
+__all__ = ["Alarm", "Level", "recognise"]
+
+READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
+REACH = 8  # words between the first and the last part of a sign
+FAR = 12  # words a "no" may reach
+
+_ORDER = (  # what is told when several signs are named: first the worst that is sure, then the worst that may be
+    (Level.EMERGENCY, True),
+    (Level.SAME_DAY, True),
+    (Level.EMERGENCY, False),
+    (Level.STOP_REST, True),
+    (Level.SAME_DAY, False),
+    (Level.TALK, True),
+    (Level.STOP_REST, False),
+    (Level.TALK, False),
+)
+_SETTLES = {  # signs that become milder when they have gone again; the others keep their level
+    ("chest_pain", Level.EMERGENCY): Level.STOP_REST,
+    ("breathless_on_usual_tasks", Level.SAME_DAY): Level.STOP_REST,
+}
+_WITH = (  # two signs together are another one
+    (("leg_swelling", "chest_pain"), "leg_swelling_with_breathlessness"),
+    (("leg_swelling", "breathless_at_rest"), "leg_swelling_with_breathlessness"),
+    (("leg_swelling", "breathless_on_usual_tasks"), "leg_swelling_with_breathlessness"),
+    (("leg_swelling", "breathless"), "leg_swelling_with_breathlessness"),
+    (("arm_jaw_neck_pain", "cold_sweat"), "chest_pain"),
+    (("arm_jaw_neck_pain", "nausea"), "chest_pain"),
+    (("arm_jaw_neck_pain", "breathless"), "chest_pain"),
+    (("arm_jaw_neck_pain", "breathless_at_rest"), "chest_pain"),
+)
+_WORD = re.compile(r"[^\W_]+|[.!?;,:()\-]")
+_HARD = frozenset(".!?;")
+
+
+@dataclass(frozen=True, slots=True)
+class Alarm:
+    """A sign that was named.
+
+    sign: its key.  certain: False when it may be past, imagined or another person's: ask once before acting.
+    """
+
+    sign: str
+    level: Level
+    certain: bool
+
+
+def recognise(text: str, words: Words) -> Alarm | None:
+    """Return the most pressing sign a message names and does not deny, or None.
+
+    The client's language and English are read with a slip of the hand forgiven, the other languages to the letter:
+    in distress people fall back on the language of their childhood.
+    """
+    folded = plain(text)
+    if not any(c.isalpha() for c in folded):
+        return None
+    found: list[Alarm] = []
+    for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):
+        found += _alarms(folded, lexicon, forgiving=lexicon is words or lexicon is ENGLISH)
+    found += _together(found)
+    for level, certain in _ORDER:
+        for alarm in found:
+            if alarm.level is level and alarm.certain is certain:
+                return alarm
+    return None
+
+
+def _together(found: Sequence[Alarm]) -> list[Alarm]:
+    keys = {a.sign: a.certain for a in found}
+    return [
+        Alarm(sign, Level.EMERGENCY, all(keys[k] for k in pair)) for pair, sign in _WITH if all(k in keys for k in pair)
+    ]
+
+
+# --- patterns -----------------------------------------------------------------------------------------------------
+
+
+Phrases = dict[int, tuple[tuple[int, ...], ...]]  # phrases as word numbers, by their first word
+
+
+@dataclass
+class _Patterns:
+    """A language's signs and denials."""
+
+    stems: dict[str, int] = field(default_factory=dict)
+    by_letter: dict[str, list[tuple[str, bool, int]]] = field(default_factory=dict)
+    signs: list[tuple[Sign, list[Phrases]]] = field(default_factory=list)
+    groups: dict[str, Phrases] = field(default_factory=dict)
+    firsts: set[int] = field(default_factory=set)  # first words of signs
+    prefixes: tuple[str, ...] = ()
+    elision: bool = False
+
+    def number(self, stem: str) -> int:
+        if stem not in self.stems:
+            self.stems[stem] = len(self.stems)
+            bare = stem.rstrip("*")
+            self.by_letter.setdefault(bare[:1], []).append((bare, stem.endswith("*"), self.stems[stem]))
+        return self.stems[stem]
+
+
+@cache
+def _patterns(words: Words) -> _Patterns:
+    patterns = _Patterns(prefixes=words.prefixes, elision=words.elision)
+    for name in words.denials.__dataclass_fields__:
+        patterns.groups[name] = _shelved(_phrases(getattr(words.denials, name), words, patterns))
+    for sign in words.signs:
+        parts = [_shelved(_phrases(part, words, patterns)) for part in sign.parts]
+        patterns.signs.append((sign, parts))
+        patterns.firsts.update(*parts)
+    return patterns
+
+
+def _shelved(phrases: Iterator[tuple[int, ...]]) -> Phrases:
+    shelves: dict[int, list[tuple[int, ...]]] = {}
+    for phrase in phrases:
+        shelves.setdefault(phrase[0], []).append(phrase)
+    return {first: tuple(dict.fromkeys(shelf)) for first, shelf in shelves.items()}
+
+
+def _phrases(alternatives: str, words: Words, patterns: _Patterns) -> Iterator[tuple[int, ...]]:
+    for alternative in filter(None, alternatives.split("|")):
+        for spelled in spellings(alternative.replace("_", " "), words):
+            split = [w for w in re.split(r"[\s']+" if words.elision else r"\s+", spelled) if w]
+            yield tuple(patterns.number(w.replace("'", "")) for w in split)
+
+
+@dataclass(slots=True)
+class _Said:
+    """A message as words. gap: the marks before each word; fresh: it starts a new clause."""
+
+    words: list[str]
+    gaps: list[str]
+    known: list[set[int]]
+
+    def at(self, i: int, phrases: Phrases) -> int:
+        """Length of the longest of `phrases` that starts at word `i`, 0 for none."""
+        best = 0
+        for first in self.known[i]:
+            for phrase in phrases.get(first, ()):
+                size = len(phrase)
+                if (
+                    size > best
+                    and i + size <= len(self.words)
+                    and all(phrase[k] in self.known[i + k] and not self.gaps[i + k] for k in range(1, size))
+                ):
+                    best = size
+        return best
+
+
+def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
+    said = _Said([], [], [])
+    gap = ""
+    text = folded.replace("'", " " if patterns.elision else "")
+    for piece in _WORD.findall(text):
+        if not piece[0].isalnum():
+            gap += piece
+            continue
+        said.words.append(piece)
+        said.gaps.append(gap)
+        said.known.append(_known(piece, patterns, forgiving))
+        gap = ""
+        if len(said.words) == READ:
+            break
+    said.words.append("")
+    said.gaps.append(gap + ".")
+    said.known.append(set())
+    return said
+
+
+def _known(word: str, patterns: _Patterns, forgiving: bool) -> set[int]:
+    found: set[int] = set()
+    if word.isdigit():
+        return {patterns.stems[word[:2] + "##"]} if len(word) == 4 and word[:2] + "##" in patterns.stems else found
+    spelled = {word}
+    for prefix in patterns.prefixes:
+        if word.startswith(prefix) and len(word) > len(prefix) + 2:
+            spelled.add(word[len(prefix) :])
+    for variant in spelled:
+        exact = False
+        candidates = patterns.by_letter.get(variant[:1], ())
+        for stem, beginning, number in candidates:
+            if variant == stem or (beginning and variant.startswith(stem)):
+                found.add(number)
+                exact = True
+        if forgiving and not exact and len(variant) > 3:
+            for stem, beginning, number in candidates:
+                if near(variant, stem) or (beginning and len(stem) > 4 and near(variant[: len(stem)], stem)):
+                    found.add(number)
+    return found
+
+
+# --- signs --------------------------------------------------------------------------------------------------------
+
+
+def _alarms(folded: str, words: Words, forgiving: bool) -> list[Alarm]:
+    if not words.signs:
+        return []
+    patterns = _patterns(words)
+    said = _read(folded, patterns, forgiving)
+    if not any(known & patterns.firsts for known in said.known):
+        return []
+    _take_out(said, patterns.groups["harmless"])
+    hard = _hard_starts(said, patterns)
+    opaque: set[int] = set()
+    signs = {
+        k
+        for _, parts in patterns.signs
+        for part in parts
+        for i in range(len(said.words))
+        for k in range(i, i + said.at(i, part))
+    }
+    matches: list[tuple[Sign, list[tuple[int, int]]]] = []
+    for sign, parts in patterns.signs:
+        for spans in _matches(said, parts, hard):
+            matches.append((sign, spans))
+            if sign.own_no:
+                opaque.update(i for a, b in spans for i in range(a, b))
+    found: list[Alarm] = []
+    for sign, spans in matches:
+        denied = False if sign.own_no else _denied(said, patterns, spans, hard, opaque, signs)
+        if denied is True:
+            continue
+        level = sign.level
+        if (sign.key, level) in _SETTLES and _settled(said, patterns, spans):
+            level = _SETTLES[sign.key, level]
+        certain = denied is False and _is_mine_and_now(said, patterns, spans, hard)
+        found.append(Alarm(sign.key, level, certain))
+    return found
+
+
+def _take_out(said: _Said, harmless: Phrases) -> None:
+    for i in range(len(said.words)):
+        for k in range(i, i + said.at(i, harmless)):
+            said.known[k] = set()
+
+
+def _hard_starts(said: _Said, patterns: _Patterns) -> list[bool]:
+    """Whether a word begins a sentence or a fresh clause ("but ...")."""
+    but = patterns.groups["but"]
+    return [i == 0 or bool(_HARD & set(said.gaps[i])) or said.at(i, but) > 0 for i in range(len(said.words))]
+
+
+def _matches(said: _Said, parts: Sequence[Phrases], hard: Sequence[bool]) -> Iterator[list[tuple[int, int]]]:
+    """Yield the places where all parts of a sign stand close together in one clause."""
+    places = [[(i, i + n) for i in range(len(said.words)) if (n := said.at(i, part))] for part in parts]
+    for first in places[0][:20]:
+        spans = [first]
+        for other in places[1:]:
+            near_by = [p for p in other if _close(first, p, hard) and not (p[0] < first[1] and first[0] < p[1])]
+            if not near_by:
+                break
+            spans.append(min(near_by, key=lambda p: abs(p[0] - first[0])))
+        else:
+            yield sorted(spans)
+
+
+def _close(a: tuple[int, int], b: tuple[int, int], hard: Sequence[bool]) -> bool:
+    low, high = min(a, b), max(a, b)
+    return high[0] - low[1] < REACH and not any(hard[low[0] + 1 : high[0] + 1])
+
+
+def _denied(
+    said: _Said,
+    patterns: _Patterns,
+    spans: Sequence[tuple[int, int]],
+    hard: Sequence[bool],
+    opaque: set[int],
+    signs: set[int],
+) -> bool | None:
+    """True: denied. None: perhaps (a list whose "no" may or may not reach so far). False: not denied."""
+    answers = [_no_before(said, patterns, start, hard, opaque, signs) for start, _ in spans]
+    if True in answers or _no_after(said, patterns, spans[-1][1]):
+        return True
+    crossed = any("," in said.gaps[i] for i in range(spans[0][0] + 1, spans[-1][0] + 1))
+    return None if None in answers or crossed else False
+
+
+def _no_before(said: _Said, patterns: _Patterns, start: int, hard: Sequence[bool], opaque: set[int]) -> bool | None:
+    """Look leftwards from a sign for a "no" that reaches it."""
+    groups = patterns.groups
+    listed = sure = False
+    i = start
+    while i > 0 and start - i < FAR:
+        if hard[i]:
+            return False
+        if said.gaps[i]:
+            if i - 1 not in signs or "," not in said.gaps[i]:
+                return False
+            listed = True
+        i -= 1
+        back = next((k for k in (3, 2, 1) if i - k + 1 >= 0 and said.at(i - k + 1, groups["no"]) == k), 0)
+        if back and i not in opaque:
+            return True if not listed or sure or _or_follows(said, patterns, start, hard) else None
+        if said.at(i, groups["nor"]):
+            sure = True
+        elif said.at(i, groups["and_"]):
+            listed = True
+        elif i in opaque:
+            return False
+        elif i not in signs and not said.at(i, groups["between"]):
+            return False
+    return False
+
+
+def _or_follows(said: _Said, patterns: _Patterns, start: int, hard: Sequence[bool]) -> bool:
+    """ "no chest pain, dizziness or fainting": the "or" tells that the list goes on from the "no"."""
+    for i in range(start + 1, min(start + FAR, len(said.words))):
+        if hard[i]:
+            return False
+        if said.at(i, patterns.groups["nor"]):
+            return True
+    return False
+
+
+def _no_after(said: _Said, patterns: _Patterns, end: int) -> bool:
+    """ "chest pain: none", "Brustschmerzen habe ich keine": a "no" that closes the clause."""
+    groups = patterns.groups
+    for i in range(end, min(end + 5, len(said.words) - 1)):
+        size = said.at(i, groups["no_after"])
+        if size and (said.gaps[i + size] or i + size >= len(said.words) - 1):
+            return True
+        if i > end and said.gaps[i]:
+            return False
+        if not said.at(i, groups["between"]):
+            return False
+    return False
+
+
+def _settled(said: _Said, patterns: _Patterns, spans: Sequence[tuple[int, int]]) -> bool:
+    """Whether it is said to have gone again; "not gone" and "has not passed" are no such thing."""
+    for i in range(spans[-1][1], len(said.words)):
+        if said.at(i, patterns.groups["settled"]):
+            before = range(max(spans[-1][1], i - 3), i)
+            return not any(said.at(k, patterns.groups["no"]) for k in before)
+    return False
+
+
+def _is_mine_and_now(said: _Said, patterns: _Patterns, spans: Sequence[tuple[int, int]], hard: Sequence[bool]) -> bool:
+    first = spans[0][0]
+    start = next(i for i in range(first, -1, -1) if i == 0 or _HARD & set(said.gaps[i]) or hard[i])
+    end = next(i for i in range(spans[-1][1], len(said.words)) if hard[i] or i == len(said.words) - 1)
+    groups = patterns.groups
+
+    def holds(name: str, a: int, b: int) -> bool:
+        return any(said.at(i, groups[name]) for i in range(a, b))
+
+    if holds("past", start, end) and not holds("now", start, end):
+        return False
+    if holds("imagined", start, first) or holds("others", start, first):
+        return False
+    asks = "?" in said.gaps[end] if end < len(said.gaps) else False
+    return not asks or holds("mine", start, end)
