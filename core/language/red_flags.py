@@ -294,7 +294,9 @@ def _denied(
     return None if None in answers or crossed else False
 
 
-def _no_before(said: _Said, patterns: _Patterns, start: int, hard: Sequence[bool], opaque: set[int]) -> bool | None:
+def _no_before(
+    said: _Said, patterns: _Patterns, start: int, hard: Sequence[bool], opaque: set[int], signs: set[int]
+) -> bool | None:
     """Look leftwards from a sign for a "no" that reaches it."""
     groups = patterns.groups
     listed = sure = False
