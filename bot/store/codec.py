@@ -1,8 +1,8 @@
 """Values of the core as JSON text that says what it is, and back: `loads(dumps(value)) == value`.
 
 Text, whole numbers, truth values and None are themselves, a tuple is a list; everything else is an object that
-names its type under "$": {"$": "Text", "at": {"$": "datetime", "is": "2026-03-30T06:30:00+00:00"}, ...}. A name
-is that of one class of the modules below, so renaming a class orphans what was stored under the old name.
+names its type under "$": {"$": "events.Text", "at": {"$": "datetime", "is": "2026-03-30T06:30:00+00:00"}, ...}.
+A name is that of one class of the modules below, so renaming a class orphans what was stored under the old name.
 
 What is read back is checked against the class's own annotations. A field that the stored text lacks takes the
 class's default (a plan stored before the field existed still loads); a required one that is missing, one too
@@ -28,7 +28,7 @@ from core.dialogue.states import FRESH, State
 
 T = TypeVar("T")
 
-VALUES = ("core.quantity", "core.reading", "core.client", "core.flags", "core.measures.shape", "core.sources")
+VALUES = ("core.quantity", "core.reading", "core.client", "core.flags", "core.digest", "core.measures.shape", "core.sources")
 OPTIONAL_VALUES = ("core.chart",)
 CONVERSATION = ("events", "facts", "effects", "states", "messages")  # endings of module names in core.dialogue
 
@@ -53,19 +53,14 @@ def modules() -> tuple[str, ...]:
 
 @cache
 def registry() -> Mapping[str, type]:
-    """Return every class that can be stored, by name.
-
-    Raises: TypeError when two modules use one name.
-    """
+    """Return every class that can be stored, by its module's own name and its name: "events.Text"."""
     found: dict[str, type] = {}
     for module_name in modules():
         for name, thing in vars(import_module(module_name)).items():
             own = isinstance(thing, type) and thing.__module__ == module_name and not name.startswith("_")
             if not own or not (dataclasses.is_dataclass(thing) or issubclass(thing, Enum)):
                 continue
-            if name in found:
-                raise TypeError(f"{name} is in {found[name].__module__} and in {module_name}")
-            found[name] = thing
+            found[_name(thing)] = thing
     return types.MappingProxyType(found)
 
 
@@ -73,9 +68,20 @@ def registry() -> Mapping[str, type]:
 
 
 @cache
-def _field_names(kind: type) -> tuple[str, ...]:
-    if registry().get(kind.__name__) is not kind:
+def _name(kind: type) -> str:
+    return f"{kind.__module__.rpartition('.')[2]}.{kind.__name__}"
+
+
+@cache
+def _stored_as(kind: type) -> str:
+    name = _name(kind)
+    if registry().get(name) is not kind:
         raise CodecError(f"{kind.__name__} is not stored")
+    return name
+
+
+@cache
+def _field_names(kind: type) -> tuple[str, ...]:
     return tuple(field.name for field in dataclasses.fields(kind))
 
 
@@ -86,14 +92,12 @@ def _plain(value: object) -> Any:
     if kind is tuple:
         return [_plain(item) for item in value]  # type: ignore[attr-defined]
     if dataclasses.is_dataclass(kind):
-        plain: dict[str, Any] = {"$": kind.__name__}
+        plain: dict[str, Any] = {"$": _stored_as(kind)}
         for name in _field_names(kind):
             plain[name] = _plain(getattr(value, name))
         return plain
     if isinstance(value, Enum):
-        if registry().get(kind.__name__) is not kind:
-            raise CodecError(f"{kind.__name__} is not stored")
-        return {"$": kind.__name__, "is": _plain(value.value)}
+        return {"$": _stored_as(kind), "is": _plain(value.value)}
     if isinstance(value, Decimal):
         return {"$": "decimal", "is": str(value)}
     if isinstance(value, datetime):

@@ -151,7 +151,7 @@ class AskWords:
 
 
 @dataclass(frozen=True, slots=True)
-class Written:
+class WordsSent:
     name: str
 
 
