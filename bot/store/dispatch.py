@@ -1,0 +1,196 @@
+"""One exchange between a sender and the store: what came of the last messages, and which to send next.
+
+One transaction does both, and everything that must hold together: a message is noted as sent before the next
+one of its chat can be claimed, and what is claimed is within the rates all workers share.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from sqlalchemy import Connection, bindparam, func, literal_column, select, update
+
+from bot.rendering.reader import Reader
+from bot.retry import Broken, Decision, Gone, Moved, Sent, Wait
+from bot.store import inbox, outbox, pace
+from bot.store.schema import clients, people
+from bot.store.schema import outbox as outbox_table
+from core.dialogue.events import GroupEvent, Reachability
+from core.dialogue.facts import Units
+from core.quantity import Unit
+
+LEASE = timedelta(seconds=90)  # longer than the longest send; after a crash, how long until another worker tries
+WITHIN = timedelta(milliseconds=250)  # how far ahead one worker takes sends: answers wait no longer behind bulk
+UNREACHABLE = "unreachable"
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """It was not tried: hand it back, to be claimed from `until` on."""
+
+    until: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Result:
+    """What came of one claimed row. done: of a message in several parts, how many are out."""
+
+    row: outbox.Claimed
+    outcome: Sent | Decision | Later
+    done: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One message to send at `at`, to be read by `reader`; `done` parts of it are out already."""
+
+    row: outbox.Claimed
+    reader: Reader
+    at: datetime
+    done: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Next:
+    """jobs: to send.  again: when there may be more, None if nothing is pending.  events: whether the inbox got
+    events (somebody blocked us, a group moved)."""
+
+    jobs: tuple[Job, ...] = ()
+    again: datetime | None = None
+    events: bool = False
+
+
+def exchange(
+    conn: Connection,
+    worker: str,
+    now: datetime,
+    results: Sequence[Result],
+    want: int,
+    rates: pace.Rates | None,
+) -> Next:
+    """Record `results`, then claim up to `want` messages within `rates` (None: no limit)."""
+    events = _record(conn, now, results)
+    if want <= 0:
+        return Next(events=events)
+    room = pace.Room(now, want)
+    if rates is not None:
+        room = pace.room(conn, now, WITHIN, rates)
+        if room.count == 0:
+            return Next((), _sooner(room.first, outbox.next_due(conn)), events)
+    limit = min(want, room.count)
+    claimed = outbox.claim(conn, worker, now, LEASE, limit)
+    again = now if len(claimed) == limit else outbox.next_due(conn)
+    if rates is None:
+        return Next(tuple(_jobs(conn, claimed, [now] * len(claimed))), again, events)
+
+    free = pace.chats_free(conn, ((row.chat_id, row.is_group) for row in claimed), rates)
+    taken = [row for row in claimed if free.get(row.chat_id, now) <= now]
+    early = [(row.id, free[row.chat_id]) for row in claimed if free.get(row.chat_id, now) > now]
+    hand_back(conn, early)
+    pace.take(conn, room, len(taken), rates)
+    at = [room.first + place * rates.apart for place in range(len(taken))]
+    pace.take_chats(conn, ((row.chat_id, row.is_group, when) for row, when in zip(taken, at, strict=True)), rates)
+    if early and again is not None:
+        again = min([again, *(until for _, until in early)])
+    elif early:
+        again = min(until for _, until in early)
+    if len(taken) == room.count:
+        again = room.first + len(taken) * rates.apart - WITHIN / 2  # come back before what we took is used up
+    return Next(tuple(_jobs(conn, taken, at)), again, events)
+
+
+def _sooner(free: datetime, due: datetime | None) -> datetime | None:
+    return None if due is None else max(free, due)
+
+
+# --- recording ---------------------------------------------------------------------------------------------
+
+
+def _record(conn: Connection, now: datetime, results: Sequence[Result]) -> bool:
+    sent: list[tuple[int, str | None]] = []
+    back: list[tuple[int, datetime]] = []
+    events: list[inbox.Incoming] = []
+    for result in results:
+        row = result.row
+        match result.outcome:
+            case Sent(message_id):
+                sent.append((row.id, None if message_id is None else str(message_id)))
+            case Later(until):
+                back.append((row.id, until))
+            case Wait(until, everybody, error):
+                outbox.mark_retry(conn, row.id, until, error)
+                if everybody:
+                    pace.halt(conn, until)
+                if result.done and row.kind is outbox.Kind.MESSAGE:
+                    conn.execute(_PROGRESS, {"row": row.id, "done": str(result.done)})
+            case Moved(chat_id):
+                outbox.mark_retry(conn, row.id, now)
+                outbox.move_chat(conn, row.chat_id, chat_id)
+                event = GroupEvent(now, "migrated", other_chat=chat_id)
+                events.append(inbox.Incoming(f"moved/{row.chat_id}", row.chat_id, event, is_group=True))
+            case Gone(reason):
+                outbox.fail_chat(conn, row.chat_id, now, reason)
+                events.append(_gone(row, now))
+            case Broken(error):
+                outbox.mark_failed(conn, row.id, now, error)
+    outbox.mark_sent(conn, sent, now)
+    hand_back(conn, back)
+    return inbox.put(conn, events, now) > 0
+
+
+def _gone(row: outbox.Claimed, now: datetime) -> inbox.Incoming:
+    """Tell the conversation, as the messenger's own announcement would."""
+    event = GroupEvent(now, "removed") if row.is_group else Reachability(now, False)
+    return inbox.Incoming(f"gone/{row.id}", row.chat_id, event, is_group=row.is_group)
+
+
+_PROGRESS = update(outbox_table).where(outbox_table.c.id == bindparam("row")).values(ref=bindparam("done"))
+_BACK = (
+    update(outbox_table)
+    .where(outbox_table.c.id == bindparam("row"), outbox_table.c.status == literal_column("'pending'"))
+    .values(ready_at=bindparam("until"), claimed_by=None, attempts=outbox_table.c.attempts - 1)
+)
+
+
+def hand_back(conn: Connection, rows: Sequence[tuple[int, datetime]]) -> None:
+    """These were claimed and not tried: free from their instant on, and no attempt is counted."""
+    if rows:
+        conn.execute(_BACK, [{"row": row, "until": until} for row, until in rows])
+
+
+# --- who reads ---------------------------------------------------------------------------------------------
+
+_readers = (
+    select(
+        people.c.id,
+        func.coalesce(clients.c.zone_name, people.c.zone_name).label("zone_name"),
+        clients.c.mass_unit,
+        clients.c.length_unit,
+    )
+    .select_from(people.outerjoin(clients, clients.c.person_id == people.c.id))
+    .where(people.c.id.in_(bindparam("people", expanding=True)))
+)
+
+
+def _jobs(conn: Connection, rows: Sequence[outbox.Claimed], at: Sequence[datetime]) -> list[Job]:
+    wanted = [row.person_id for row in rows if row.person_id is not None]
+    found = {r.id: r for r in conn.execute(_readers, {"people": wanted})} if wanted else {}
+    jobs = []
+    for row, when in zip(rows, at, strict=True):
+        person = found.get(row.person_id)
+        zone = _zone(person.zone_name if person else row.zone_name)
+        units = Units(Unit(person.mass_unit), Unit(person.length_unit)) if person and person.mass_unit else Units()
+        done = int(row.ref) if row.kind is outbox.Kind.MESSAGE and row.ref.isdigit() else 0
+        jobs.append(Job(row, Reader(row.language, units, zone), when, done))
+    return jobs
+
+
+def _zone(name: str | None) -> ZoneInfo:
+    """A zone that left the tz database is read as UTC: better an odd clock than no message."""
+    try:
+        return ZoneInfo(name or "UTC")
+    except (ZoneInfoNotFoundError, ValueError):
+        return ZoneInfo("UTC")
