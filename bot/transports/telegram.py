@@ -58,10 +58,16 @@ _log = log.get("telegram")
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """Updates as read: `events` in order, and the offset that confirms all of them; None if there were none."""
+    """Updates as read.
 
-    events: tuple[Incoming, ...]
-    confirm: int | None
+    events: those that mean something, in order.  confirm: the offset that confirms all, None if there were
+    none.  count: how many there were.  unread: how many of them had a form we do not know.
+    """
+
+    events: tuple[Incoming, ...] = ()
+    confirm: int | None = None
+    count: int = 0
+    unread: int = 0
 
 
 class Telegram:
@@ -201,7 +207,8 @@ class Telegram:
 
     def read(self, raw: list[dict[str, Any]], now: datetime) -> Batch:
         """Read updates as they came; `now` is when."""
-        found, confirm = [], None
+        found: list[Incoming] = []
+        confirm, unread = None, 0
         for one in raw:
             number = one.get("update_id") if isinstance(one, dict) else None
             if not isinstance(number, int):
@@ -209,12 +216,13 @@ class Telegram:
             confirm = max(confirm or 0, number + 1)
             update = telegram_in.read(one)
             if update is None:
+                unread += 1
                 _log.warning("an update of an unknown form was passed over")
                 continue
             event = telegram_in.incoming(update, now, self.username)
             if event is not None:
                 found.append(event)
-        return Batch(tuple(found), confirm)
+        return Batch(tuple(found), confirm, len(raw), unread)
 
     # How updates reach us.
 

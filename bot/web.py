@@ -1,0 +1,124 @@
+"""What the process serves over HTTP: updates pushed to it, and how it is doing.
+
+    POST <webhook path>   updates; 200 only once the update is committed
+    GET /healthz          200 while the process turns over
+    GET /readyz           200 when it can do its work, else 503 and which part cannot
+    GET /metrics          Prometheus
+
+The secret header is compared in constant time before anything is read; a body is read up to a limit.
+The messenger repeats whatever is not answered with 2xx, so a failure to commit loses nothing.
+"""
+
+from __future__ import annotations
+
+import hmac
+import json
+from collections.abc import Awaitable, Callable, Mapping
+from typing import Any, Protocol
+
+from starlette.applications import Starlette
+from starlette.requests import ClientDisconnect, Request
+from starlette.responses import JSONResponse, PlainTextResponse, Response
+from starlette.routing import Route
+
+from bot import log
+from bot.clock import Clock
+from bot.intake import Answers, Keep
+from bot.metrics import Metrics
+from bot.transports.telegram import Batch
+
+SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
+MOST_BYTES = 1_048_576  # an update is a few kilobytes; the platform's longest message is far below this
+
+Probe = Callable[[], Awaitable[bool]]
+
+_log = log.get("web")
+
+
+class Reader(Protocol):
+    """What the webhook needs of a transport: reading updates as they came."""
+
+    def read(self, raw: list[dict[str, Any]], now: Any) -> Batch: ...
+
+
+class Webhook:
+    """Takes pushed updates over, under the same rule as polling: committed first, confirmed after."""
+
+    def __init__(
+        self, secret: str, reader: Reader, keep: Keep, answers: Answers, clock: Clock, metrics: Metrics
+    ) -> None:
+        self._secret = secret.encode()
+        self._reader = reader
+        self._keep = keep
+        self._answers = answers
+        self._clock = clock
+        self._metrics = metrics
+
+    async def __call__(self, request: Request) -> Response:
+        given = request.headers.get(SECRET_HEADER, "").encode()
+        if not hmac.compare_digest(given, self._secret):
+            return PlainTextResponse("who are you?", 401)
+        try:
+            body = await _body(request)
+        except ClientDisconnect:
+            return Response(status_code=400)
+        if body is None:
+            return PlainTextResponse("too much", 413)
+        try:
+            update = json.loads(body)
+        except (ValueError, RecursionError):
+            return PlainTextResponse("not JSON", 400)
+        if not isinstance(update, dict) or type(update.get("update_id")) is not int:
+            return PlainTextResponse("not an update", 400)
+        batch = self._reader.read([update], self._clock.now())
+        try:
+            if batch.events:
+                await self._keep(batch.events)
+        except Exception:
+            _log.exception("an update could not be kept")
+            return PlainTextResponse("not kept, send it again", 503)
+        self._answers.give(batch.events)
+        self._metrics.updates.labels("webhook").inc()
+        self._metrics.unread.inc(batch.unread)
+        return Response(status_code=200)
+
+
+async def _body(request: Request) -> bytes | None:
+    """Return the body, or None as soon as it is known to be too long."""
+    said = request.headers.get("Content-Length", "")
+    if said.isdigit() and int(said) > MOST_BYTES:
+        return None
+    body = bytearray()
+    async for piece in request.stream():
+        body += piece
+        if len(body) > MOST_BYTES:
+            return None
+    return bytes(body)
+
+
+def application(
+    probes: Mapping[str, Probe],
+    metrics: Metrics,
+    webhook: Webhook | None = None,
+    path: str = "/updates",
+) -> Starlette:
+    """Return the application. `probes` are asked by /readyz, by name."""
+
+    async def healthz(_: Request) -> Response:
+        return PlainTextResponse("ok")
+
+    async def readyz(_: Request) -> Response:
+        found = {name: await probe() for name, probe in probes.items()}
+        return JSONResponse(found, 200 if all(found.values()) else 503)
+
+    async def show_metrics(_: Request) -> Response:
+        return Response(metrics.text(), media_type="text/plain; version=0.0.4; charset=utf-8")
+
+    routes = [
+        Route("/healthz", healthz),
+        Route("/readyz", readyz),
+        Route("/metrics", show_metrics),
+    ]
+    if webhook is not None:
+        routes.append(Route(path, webhook.__call__, methods=["POST"]))
+    return Starlette(routes=routes)
