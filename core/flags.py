@@ -14,6 +14,8 @@ from datetime import datetime, timedelta
 from decimal import Decimal
 from enum import StrEnum
 
+from core.weighing import OFTEN_COUNT, OFTEN_IN_ONE_DAY
+
 D = Decimal
 Evidence = tuple[tuple[str, str | Decimal], ...]
 
@@ -228,9 +230,7 @@ def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence:
     unknown = evidence.keys() - set(rule.evidence)
     if unknown:
         raise ValueError(f"{code} has no evidence called {', '.join(sorted(unknown))}")
-    return Flag(
-        code, rule.severity, measure, tuple((n, evidence[n]) for n in rule.evidence if n in evidence), since
-    )
+    return Flag(code, rule.severity, measure, tuple((n, evidence[n]) for n in rule.evidence if n in evidence), since)
 
 
 # --- a week, and the end of a flag
@@ -254,15 +254,12 @@ class Week:
     paused: bool = False
 
 
-OFTEN, OFTEN_IN_ONE_DAY = 3, 2  # design of the weighing guard
-
-
 def flags_of_week(week: Week, now: datetime) -> tuple[Flag, ...]:
     """Silence, unreachability and frequent weighing. A client who paused is not missing."""
     found = []
     if week.missed >= MISSED_SLOTS and not week.paused:
         found.append(flag(Code.MISSED_CHECK_INS, now, missed=D(week.missed)))
-    if week.early_weighings >= OFTEN or week.in_one_day >= OFTEN_IN_ONE_DAY:
+    if week.early_weighings >= OFTEN_COUNT or week.in_one_day >= OFTEN_IN_ONE_DAY:
         found.append(flag(Code.WEIGHING_OFTEN, now, "weight", count=D(week.early_weighings)))
     if not week.reachable:
         found.append(flag(Code.UNREACHABLE, now))

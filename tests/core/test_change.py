@@ -141,7 +141,7 @@ def test_a_change_is_only_possible_when_the_retest_before_did_not_say_so(previou
 
 def test_only_a_change_well_beyond_chance_is_firm():
     """By hand: the mean of two singles against a single has variance 1.5; the bound is FIRM_Z * sqrt(1.5) = 4.90."""
-    assert FIRM_Z == D("4.0")
+    assert D("4.0") == FIRM_Z
     assert not judge(measure(), on(0, 0), on(28, "4.9"), on(56, "4.89")).firm
     assert judge(measure(), on(0, 0), on(28, "4.9"), on(56, "4.9")).firm
     assert not judge(measure(spread=D("0.5")), on(0, 0), on(28, 6), on(56, 6)).firm  # bound 7.35
