@@ -192,9 +192,7 @@ def test_one_step_of_the_instrument_is_called_that():
     counted = series("resting_heart_rate", "72", "76", window=15)
     finer = series("resting_heart_rate", "72", "76", window=60)
     assert "one_beat_of_the_count" in context("resting_heart_rate", counted)
-    assert "one_beat_of_the_count" not in context(
-        "resting_heart_rate", series("resting_heart_rate", "72", "76", window=60)
-    )
+    assert "one_beat_of_the_count" not in context("resting_heart_rate", finer)
 
 
 def test_a_size_that_matters_but_could_be_error_says_both():
