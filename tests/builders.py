@@ -45,6 +45,7 @@ class Chat:
         self.effects: tuple[e.Effect, ...] = ()
         self.keys: dict[str, Reading] = {}
         self.everything: list[object] = []
+        self.raised: list[e.Raise] = []
         self.wakes: list[e.Wake] = []
         self.refs = 0
 
@@ -86,6 +87,7 @@ class Chat:
         for effect in self.effects:
             self._carry_out(effect)
         self.everything.extend(self.said)
+        self.raised.extend(effect for effect in self.effects if isinstance(effect, e.Raise))
         return self
 
     def _carry_out(self, effect: e.Effect) -> None:

@@ -42,17 +42,23 @@ def listen(d: Desk, text: str, asked: Measure | None) -> tuple[Answer, ...]:
 def take(d: Desk, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
     """Deal with everything one message said, then go on."""
     open_before = d.asking
+    kept = set()
     for answer in answers:
         measure = MEASURES[answer.measure]
         if isinstance(answer.heard, Misunderstood):
             not_understood(d, measure, answer.heard, event)
-        else:
-            consider(d, measure, answer.heard, event, asked=asked is not None and measure is asked)
-    if d.asking is open_before and isinstance(open_before, Awaiting):
-        if any(a.measure == open_before.measure for a in answers):
-            checkin.ask_next(d)
-        else:
-            checkin.ask(d, MEASURES[open_before.measure])
+        elif consider(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
+            kept.add(measure.key)
+    if not isinstance(open_before, Awaiting):
+        return
+    answered = open_before.measure in kept
+    if d.asking is not open_before:
+        if not answered and d.state.day is not None:  # its turn comes again after what has just been asked
+            d.become(agenda=(open_before.measure, *d.state.agenda))
+    elif answered:
+        checkin.ask_next(d)
+    elif kept:
+        checkin.ask(d, MEASURES[open_before.measure])
 
 
 def not_understood(d: Desk, measure: Measure, heard: Misunderstood, event: Text) -> None:
@@ -74,23 +80,29 @@ def last_of(d: Desk, measure: Measure) -> Reading | None:
     return taken[-1] if taken else None
 
 
-def consider(d: Desk, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = "") -> None:
-    """Keep a value, or ask about it first. A number that cannot be is never kept."""
+def consider(
+    d: Desk, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = ""
+) -> bool:
+    """Keep a value, or ask about it first; True when it was kept or is being asked about.
+
+    A number that cannot be is never kept: the question stays open.
+    """
     wanted = asked or measure.key in d.state.agenda or measure.kind in (Kind.RATING, Kind.ACTIVITY)
     if measure.key == "weight" and not wanted and not replaces:
         step = guarding.step_for(d)
         if step not in (Step.WELCOME, Step.DIRECTED):
             guarding.early(d, heard, event, step)
-            return
+            return True
     found = doubt(measure, heard, last_of(d, measure), d.facts.profile)
-    if found is None or (found.meant is None and safety.cannot_wait(measure, heard)):
+    if found is None or ((found.meant is None or heard.said_unit) and safety.cannot_wait(measure, heard)):
         keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
-        d.say(m.CannotBe(measure.key, d.shown(measure, heard.value), heard.second), *checkin.buttons(d, measure))
-        if measure.key in d.state.agenda and not isinstance(d.asking, Awaiting):
-            checkin.ask(d, measure)
+        amount = d.shown(measure, heard.value)
+        d.say(m.CannotBe(measure.key, amount, heard.second), *checkin.buttons(d, measure))
+        return False
     else:
         confirm(d, measure, found.meant or heard, found.kind.value, event, asked=wanted, replaces=replaces)
+    return True
 
 
 def confirm(
@@ -172,6 +184,7 @@ def keep(
         d.say(m.Kept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
         raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
+        raise_flags(d, measure, reading)  # the coach does not wait for the conditions; they are weighed when they come
         ask_conditions(d, measure, reading, aspects)
     else:
         result(d, measure, reading)

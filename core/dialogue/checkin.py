@@ -113,7 +113,7 @@ def ask(d: Desk, measure: Measure, tries: int = 0) -> None:
     if measure.key == "own_question":
         d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
         return
-    first = not d.facts.of(measure.key)
+    first = not d.facts.of(measure.key) and measure.kind in (Kind.BODY, Kind.FUNCTION)
     d.say(m.Ask(measure.key, d.unit(measure), first, measure.protocol.attempts), *buttons(d, measure))
 
 
@@ -149,7 +149,7 @@ def close(d: Desk) -> None:
     """All asked for today is answered, skipped or put off."""
     answered = d.state.day is not None
     d.ask(None)
-    d.become(day=None)
+    d.become(day=None, noted=())
     if not answered:
         return
     d.do(Unwake("follow_up"))

@@ -182,11 +182,19 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
             life.leave(d, wish is Intent.YES)
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             life.change_coach(d, wish is Intent.YES)
+        case Setting(what="early_reason") as asking if _weight_again(d, text):
+            d.ask(asking.back)  # type: ignore[arg-type]
+            return False
         case Setting() as asking if showing.goal_typed(d, asking, text) or life.typed_setting(d, asking, text):
             pass
         case _:
             return False
     return True
+
+
+def _weight_again(d: Desk, text: str) -> bool:
+    """Is the answer to "what made today a day to check?" one more weight?"""
+    return any(isinstance(a.heard, Understood) for a in answers.listen(d, text, None))
 
 
 def _asked(d: Desk) -> Measure | None:

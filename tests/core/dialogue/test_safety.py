@@ -1,0 +1,143 @@
+"""Safety comes first: words, the gate, severe readings."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from core.dialogue import effects as e
+from core.dialogue import messages as m
+from core.dialogue.states import Awaiting
+from core.flags import Code, Severity
+from tests.builders import ADA, Chat, Plan
+
+TESTS = replace(ADA, plan=Plan(measures=("chair_stand_30s",)))
+PRESSURE = replace(ADA, plan=Plan(measures=("blood_pressure",)))
+
+
+def raised(chat: Chat) -> list[Code]:
+    return [x.flag.code for x in chat.did(e.Raise)]
+
+
+def test_an_emergency_is_answered_with_the_local_number_and_the_coach_is_told():
+    chat = Chat().due().says("I have chest pain and it will not go away")
+    assert chat.heard(m.Emergency).number == "999"
+    (flag,) = [x.flag for x in chat.did(e.Raise)]
+    assert (flag.code, flag.severity) == (Code.RED_FLAG_WORDS, Severity.URGENT)
+    assert "CoachTold" in chat.kinds
+
+
+def test_a_red_flag_is_heard_in_the_middle_of_a_test_and_ends_it():
+    chat = Chat(TESTS).due().says("7").presses("gate:well").presses("gate:none")
+    assert chat.state.asking == Awaiting("chair_stand_30s")
+    chat.says("I had to stop, I feel faint")
+    assert chat.state.asking is None and chat.state.gate_passed is None
+    assert Code.RED_FLAG_WORDS in raised(chat)
+
+
+def test_a_denial_is_no_alarm():
+    chat = Chat().due().says("no chest pain today, energy 7")
+    assert raised(chat) == [] and chat.readings("energy")
+
+
+def test_something_past_is_asked_about_once():
+    chat = Chat().due().says("the chest pain I had last year is gone")
+    assert "AskAlarm" in chat.kinds and raised(chat) == []
+    chat.presses("alarm:no")
+    assert chat.kinds[:1] == ["StoodDown"]
+    assert chat.state.asking == Awaiting("energy")
+
+
+def test_a_yes_to_that_question_is_an_alarm():
+    chat = Chat().due().says("the chest pain I had last year").says("yes")
+    assert "Emergency" in chat.kinds and Code.RED_FLAG_WORDS in raised(chat)
+
+
+def test_no_function_test_without_both_answers_of_the_gate():
+    chat = Chat(TESTS).due().says("7")
+    assert "GateWell" in chat.kinds
+    chat.presses("gate:well")
+    assert "GateSigns" in chat.kinds
+    chat.presses("gate:some")
+    assert "GateStopped" in chat.kinds
+    assert Code.SYMPTOM_REPORTED in raised(chat)
+    assert chat.state.asking is None
+
+
+def test_the_gate_can_be_answered_in_words():
+    chat = Chat(TESTS).due().says("7").says("yes").says("no")
+    assert chat.state.asking == Awaiting("chair_stand_30s")
+
+
+def pressed_week() -> Chat:
+    chat = Chat(PRESSURE).due().says("7")
+    assert "PressureWeekOpens" in chat.kinds
+    return chat.later(days=1).wakes_up("pressure", "1m")
+
+
+def test_a_blood_pressure_week_asks_twice_a_day_for_two_readings():
+    chat = pressed_week()
+    assert chat.heard(m.PressurePrompt) == m.PressurePrompt(1, False)
+    chat.says("128/82")
+    assert "PressureAgain" in chat.kinds
+    chat.says("126/80")
+    assert chat.heard(m.PressureKept).day == 1
+    assert chat.state.asking is None
+
+
+def test_both_readings_may_come_in_one_message():
+    chat = pressed_week().says("128/82 and 126/80")
+    assert "PressureKept" in chat.kinds
+
+
+def test_a_severe_pressure_is_repeated_after_rest_and_the_coach_knows_at_once():
+    chat = pressed_week().says("184/112")
+    assert chat.kinds == ["PressureRepeat"]
+    assert raised(chat) == [Code.BP_SEVERE]
+    chat.later(minutes=6).says("182/110")
+    assert "PressureSevere" in chat.kinds
+    assert Code.BP_SEVERE_REPEATED in raised(chat)
+
+
+def test_a_repeat_that_is_no_longer_severe_settles_it():
+    chat = pressed_week().says("184/112").later(minutes=6).says("150/88")
+    assert "PressureSettled" in chat.kinds
+    assert Code.BP_SEVERE_REPEATED not in raised(chat)
+
+
+def test_the_week_ends_with_a_mean_without_the_first_day():
+    chat = pressed_week()
+    chat.says("160/100 and 158/98").later(hours=12).wakes_up("pressure", "1e").says("150/95 and 148/95")
+    for day in range(2, 8):
+        chat.later(hours=12).wakes_up("pressure", f"{day}m").says("130/80 and 128/80")
+        chat.later(hours=12).wakes_up("pressure", f"{day}e").says("132/82 and 130/82")
+    done = next(x for x in chat.said if isinstance(x, m.PressureWeekDone))
+    assert (done.systolic, done.diastolic, done.used) == (130, 81, 24)
+    assert {"BandSaid", "Picture"} <= set(chat.kinds)
+    assert not [w for w in chat.wakes if w.purpose.startswith("pressure")]
+
+
+def test_too_few_days_say_so():
+    chat = pressed_week().says("130/80 and 128/80").later(days=7).wakes_up("pressure_end")
+    assert chat.heard(m.PressureTooFew) == m.PressureTooFew(1, 4)
+
+
+@pytest.mark.parametrize("bpm", ["126", "38"])
+def test_a_fast_or_slow_pulse_is_counted_again_and_then_leads_to_advice(bpm):
+    chat = Chat().due().says("7").says(f"{bpm} bpm")
+    assert chat.kinds == ["PulseRepeat"]
+    assert {Code.PULSE_FAST, Code.PULSE_SLOW} & set(raised(chat))
+    chat.says(f"{bpm} bpm")
+    assert "PulseAdvice" in chat.kinds
+    assert chat.state.asking == Awaiting("weight")
+
+
+def test_not_feeling_well_stops_the_tests_of_today():
+    chat = Chat(TESTS).due().says("I do not feel well")
+    assert "GateStopped" in chat.kinds and chat.state.agenda == ()
+
+
+def test_help_names_the_number_of_the_country():
+    chat = Chat(replace(ADA, country="US")).says("help")
+    assert chat.heard(m.Help).number == "911"
