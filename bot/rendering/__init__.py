@@ -10,8 +10,9 @@ from __future__ import annotations
 
 import html
 import re
+from dataclasses import replace
 
-from bot.rendering.phrases import phrase_for
+from bot.rendering.phrases import attachment_for, phrase_for
 from bot.rendering.phrases.labels import label
 from bot.rendering.reader import CAPTION_LIMIT, DATA_LIMIT, TEXT_LIMIT, Keyboard, Reader, Rendered
 from bot.rendering.voice import Voice, voice
@@ -50,18 +51,12 @@ def render(message: object, choices: Rows, reader: Reader) -> Rendered:
     v = voice(reader)
     parts = message.parts if isinstance(message, m.Together) else (message,)
     keyboard = _keyboard(v, choices)
-    pictures = [part for part in parts if isinstance(part, m.Picture)]
-    text = joined([part for part in parts if not isinstance(part, m.Picture)], v)
-    if not pictures:
-        return Rendered(_fitting(text, TEXT_LIMIT), keyboard)
-    from bot.rendering.charts import caption, draw
-
-    return Rendered(
-        text=_fitting(text, TEXT_LIMIT),
-        keyboard=keyboard,
-        photo=draw(pictures[-1].spec, reader),
-        caption=_fitting(caption(pictures[-1].spec, v), CAPTION_LIMIT),
-    )
+    attached = [make(part, v) for part in parts if (make := attachment_for(type(part))) is not None]
+    text = _fitting(joined([part for part in parts if attachment_for(type(part)) is None], v), TEXT_LIMIT)
+    if not attached:
+        return Rendered(text, keyboard)
+    last = attached[-1]
+    return replace(last, text=text, keyboard=keyboard, caption=_fitting(last.caption, CAPTION_LIMIT))
 
 
 def words(message: object, v: Voice) -> str:

@@ -11,7 +11,7 @@
 from __future__ import annotations
 
 import io
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any
@@ -19,9 +19,9 @@ from typing import TYPE_CHECKING, Any
 from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
 from bot.rendering.reader import Reader
-from bot.rendering.voice import Voice, shortened, voice
+from bot.rendering.voice import Html, Voice, shortened, voice
 from core.chart import PressureWeek, RatingLine, Trend, Usual
-from core.quantity import Amount, Unit
+from core.quantity import Amount, Unit, convert
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -41,9 +41,11 @@ def draw(spec: object, reader: Reader) -> bytes:
     """
     from matplotlib.backends.backend_agg import FigureCanvasAgg
     from matplotlib.figure import Figure
+    from matplotlib.layout_engine import ConstrainedLayoutEngine
 
     v = voice(reader)
-    figure = Figure(figsize=INCHES, dpi=DPI, facecolor="white", layout="constrained")
+    layout = ConstrainedLayoutEngine(w_pad=0.14, h_pad=0.1)
+    figure = Figure(figsize=INCHES, dpi=DPI, facecolor="white", layout=layout)
     FigureCanvasAgg(figure)
     match spec:
         case Trend():
@@ -70,37 +72,70 @@ def _axes(figure: Figure, title: str) -> Axes:
     return axes
 
 
+def _legend(axes: Axes, marks: Sequence[Any]) -> None:
+    """Below the picture, where it covers nothing."""
+    axes.figure.legend(
+        handles=list(marks),
+        loc="outside lower center",
+        ncols=min(len(marks), 3),
+        frameon=False,
+        fontsize=SMALL,
+        handletextpad=0.4,
+        columnspacing=1.3,
+    )
+
+
+def _mark(marker: str, words: str, face: str = LINE, edge: str = LINE) -> Any:
+    from matplotlib.lines import Line2D
+
+    return Line2D(
+        [],
+        [],
+        marker=marker,
+        color=face,
+        markeredgecolor=edge,
+        markeredgewidth=2,
+        markersize=9,
+        linestyle="none",
+        label=words,
+    )
+
+
 def _dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
-    """A few dates of readings below the axis, the first and the last among them."""
-    shown = list(dict.fromkeys(days))
-    if len(shown) > MOST_DATES:
-        step = (len(shown) - 1) / (MOST_DATES - 1)
-        shown = [shown[round(n * step)] for n in range(MOST_DATES)]
-    shown = _apart(shown, (days[-1] - days[0]).days / (MOST_DATES + 1))
-    axes.set_xticks([d.toordinal() for d in shown], [v.numbers.short_date(d) for d in shown])
+    """A few dates of readings below the axis, evenly from the last one back."""
+    each = list(dict.fromkeys(days))
+    step = -(-(len(each) - 1) // (MOST_DATES - 1)) or 1
     span = max((days[-1] - days[0]).days, 7)
-    axes.set_xlim(days[0].toordinal() - span * 0.06, days[-1].toordinal() + span * 0.16)
+    shown = _apart(each[::-1][::step], span / (MOST_DATES + 1))
+    axes.set_xticks([d.toordinal() for d in shown], [v.numbers.short_date(d) for d in shown])
+    axes.set_xlim(days[0].toordinal() - span * 0.07, days[-1].toordinal() + span * 0.16)
 
 
-def _apart(days: list[date], gap: float) -> list[date]:
-    """Leave out dates whose labels would touch; the last one stays."""
-    kept = [days[-1]]
-    for day in reversed(days[:-1]):
+def _apart(days: Sequence[date], gap: float) -> list[date]:
+    """Leave out dates whose labels would touch. days: newest first; the newest stays."""
+    kept = [days[0]]
+    for day in days[1:]:
         if (kept[-1] - day).days >= gap:
             kept.append(day)
     return kept[::-1]
 
 
-def _number_axis(axes: Any, v: Voice, unit: Unit) -> None:
+def _number_axis(axis: Any, v: Voice, unit: Unit) -> None:
     from matplotlib.ticker import FuncFormatter, MaxNLocator
 
-    axes.set_major_locator(MaxNLocator(nbins=5, min_n_ticks=3, integer=PLACES[unit] == 0))
-    axes.set_major_formatter(FuncFormatter(lambda x, _: v.numbers.plain(Decimal(str(round(float(x), 4))), 2)))
+    def written(x: float, _: object) -> str:
+        value = Decimal(str(round(float(x), 4)))
+        if unit is Unit.STONE:  # drawn in pounds, so that the steps are whole ones
+            return v.amount(Amount(convert(value, Unit.POUND, Unit.STONE), Unit.STONE))
+        return v.numbers.plain(value, 2)
+
+    axis.set_major_locator(MaxNLocator(nbins=5, min_n_ticks=3, integer=PLACES[unit] == 0 or unit is Unit.STONE))
+    axis.set_major_formatter(FuncFormatter(written))
 
 
 def _title(measure: str, unit: Unit, v: Voice) -> str:
     name = v.plain(names.named(names.MEASURES, measure))
-    sign = v.unit_name(unit) if unit is not Unit.STONE else v.unit_name(Unit.STONE)
+    sign = "" if unit is Unit.STONE else v.unit_name(unit)
     return f"{name} ({sign})" if sign else name
 
 
@@ -108,45 +143,71 @@ def _title(measure: str, unit: Unit, v: Voice) -> str:
 
 
 def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
+    from matplotlib.patches import Patch
+
+    def height(value: Decimal) -> float:
+        return float(convert(value, Unit.STONE, Unit.POUND) if spec.unit is Unit.STONE else value)
+
     axes = _axes(figure, _title(spec.measure, spec.unit, v))
     xs = [p.day.toordinal() for p in spec.points]
-    ys = [float(p.value) for p in spec.points]
-    start, error = float(spec.baseline.value), float(spec.error or 0)
-    _dates(axes, [p.day for p in spec.points], v)
-    low, high = _view(ys, start, error, spec.usual)
-    axes.set_ylim(low, high)
-    _number_axis(axes.yaxis, v, spec.unit)
+    ys = [height(p.value) for p in spec.points]
+    start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
+    edges = (None, None)
     if spec.usual is not None:
-        _usual(axes, spec.usual, low, high, v)
+        edges = tuple(None if e is None else height(e) for e in (spec.usual.low, spec.usual.high))  # type: ignore[assignment]
+    low, high = _view(ys, start, error, edges)
+    axes.set_ylim(low, high)
+    _dates(axes, [p.day for p in spec.points], v)
+    _number_axis(axes.yaxis, v, spec.unit)
+    legend = [_mark("s", v.plain("Start"), "white", INK)]
     if error:
-        axes.axhspan(
-            start - error,
-            start + error,
-            facecolor=CHANCE,
-            alpha=0.22,
-            hatch="///",
-            edgecolor=CHANCE,
-            linewidth=0,
-            zorder=1,
-        )
-        _along(axes, start - error, v.plain("Grey: can be chance"), SOFT, "bottom")
+        chance: dict[str, Any] = {
+            "facecolor": CHANCE,
+            "alpha": 0.24,
+            "hatch": "///",
+            "edgecolor": CHANCE,
+            "linewidth": 0,
+        }
+        axes.axhspan(start - error, start + error, zorder=1, **chance)
+        legend.append(Patch(label=v.plain("Can be chance"), **chance))
+    if spec.usual is not None and _usual(axes, edges, low, high):
+        legend.append(Patch(facecolor=USUAL, alpha=0.3, edgecolor=USUAL, linewidth=2, label=v.plain("Published range")))
     axes.axhline(start, color=SOFT, linewidth=1.2, linestyle=(0, (4, 3)), zorder=2)
     axes.plot(xs, ys, color=LINE, linewidth=2.5, marker="o", markersize=10, zorder=4, clip_on=False)
     axes.plot(
-        [spec.baseline.day.toordinal()], [start], "s", color="white", markeredgecolor=INK, markeredgewidth=2.5,
-        markersize=13, zorder=5, clip_on=False,
-    )  # fmt: skip
-    axes.annotate(
-        v.plain("Start"), (spec.baseline.day.toordinal(), start), (0, 15), textcoords="offset points", fontsize=SMALL,
-        ha="center", color=INK, zorder=6, bbox=_PAPER,
-    )  # fmt: skip
-    axes.annotate(
-        _short(v, spec.points[-1].value, spec.unit), (xs[-1], ys[-1]), (14, 0), textcoords="offset points",
-        fontsize=BODY, fontweight="bold", va="center", color=INK, zorder=6, annotation_clip=False,
-    )  # fmt: skip
+        [spec.baseline.day.toordinal()],
+        [start],
+        "s",
+        color="white",
+        markeredgecolor=INK,
+        markeredgewidth=2.5,
+        markersize=13,
+        zorder=5,
+        clip_on=False,
+    )
+    _said(axes, _short(v, spec.points[-1].value, spec.unit), (xs[-1], ys[-1]), (13, 0), ha="left", va="center")
+    _legend(axes, legend)
 
 
 _PAPER = {"boxstyle": "round,pad=0.15", "facecolor": "white", "edgecolor": "none", "alpha": 0.75}
+
+
+def _said(axes: Axes, words: str, at: tuple[float, float], away: tuple[float, float], *, ha: str, va: str) -> None:
+    """A number beside its mark."""
+    axes.annotate(
+        words,
+        at,
+        away,
+        textcoords="offset points",
+        fontsize=BODY,
+        fontweight="bold",
+        ha=ha,
+        va=va,
+        color=INK,
+        zorder=6,
+        annotation_clip=False,
+        bbox=_PAPER,
+    )
 
 
 def _short(v: Voice, value: Decimal, unit: Unit) -> str:
@@ -155,36 +216,31 @@ def _short(v: Voice, value: Decimal, unit: Unit) -> str:
     return v.numbers.plain(value, PLACES[unit])
 
 
-def _view(ys: Sequence[float], start: float, error: float, usual: Usual | None) -> tuple[float, float]:
-    """Limits of the axis: all points and the error band; a limit of the reference only if it is not far away."""
+Edges = tuple[float | None, float | None]
+
+
+def _view(ys: Sequence[float], start: float, error: float, edges: Edges) -> tuple[float, float]:
+    """Limits of the axis: all points and the error band; an edge of the reference only if it is not far away."""
     low, high = min(*ys, start - error), max(*ys, start + error)
     reach = (high - low) or abs(start) * 0.1 or 1
-    for edge in (usual.low, usual.high) if usual else ():
-        if edge is not None and low - reach <= float(edge) <= high + reach:
-            low, high = min(low, float(edge) - reach * 0.08), max(high, float(edge) + reach * 0.08)
+    for edge in edges:
+        if edge is not None and low - reach <= edge <= high + reach:
+            low, high = min(low, edge - reach * 0.08), max(high, edge + reach * 0.08)
     margin = (high - low or reach) * 0.12
     return low - margin, high + margin
 
 
-def _usual(axes: Axes, usual: Usual, low: float, high: float, v: Voice) -> None:
-    """The published band, with a firm edge where it ends inside the picture."""
-    bottom = low if usual.low is None else max(float(usual.low), low)
-    top = high if usual.high is None else min(float(usual.high), high)
+def _usual(axes: Axes, edges: Edges, low: float, high: float) -> bool:
+    """The published band, with a firm edge where it ends inside the picture; False when none of it shows."""
+    bottom = low if edges[0] is None else max(edges[0], low)
+    top = high if edges[1] is None else min(edges[1], high)
     if bottom >= top:
-        return
+        return False
     axes.axhspan(bottom, top, facecolor=USUAL, alpha=0.13, linewidth=0, zorder=0)
-    for edge in (usual.low, usual.high):
-        if edge is not None and low < float(edge) < high:
-            axes.axhline(float(edge), color=USUAL, linewidth=2, zorder=1)
-    _along(axes, top, v.plain("Green: published range"), "#00664b", "top")
-
-
-def _along(axes: Axes, height: float, words: str, colour: str, va: str) -> None:
-    """Words at the right end of a band, just inside its edge."""
-    axes.annotate(
-        words, (1.0, height), (-4, 4 if va == "bottom" else -4), xycoords=("axes fraction", "data"),
-        textcoords="offset points", fontsize=SMALL, color=colour, ha="right", va=va, zorder=3, bbox=_PAPER,
-    )  # fmt: skip
+    for edge in edges:
+        if edge is not None and low < edge < high:
+            axes.axhline(edge, color=USUAL, linewidth=2, zorder=1)
+    return True
 
 
 # --- the line from 0 to 10 --------------------------------------------------------------------------------------
@@ -209,10 +265,9 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
     axes.plot(values[:-1], rows[:-1], "o", color=LINE, markersize=13, zorder=3, clip_on=False)
     if values:
         axes.plot(values[-1:], rows[-1:], "D", color=INK, markersize=14, zorder=4, clip_on=False)
-        axes.annotate(
-            v.number(spec.points[-1].value, 1), (values[-1], rows[-1]), (0, 14), textcoords="offset points",
-            ha="center", fontsize=BODY, fontweight="bold", color=INK, bbox=_PAPER,
-        )  # fmt: skip
+        _said(
+            axes, v.numbers.plain(spec.points[-1].value, 1), (values[-1], rows[-1]), (0, 11), ha="center", va="bottom"
+        )
 
 
 # --- a week of blood pressure -----------------------------------------------------------------------------------
@@ -220,72 +275,66 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
 
 def _pressure(figure: Figure, spec: PressureWeek, v: Voice) -> None:
     axes = _axes(figure, _title("blood_pressure", Unit.MILLIMETRE_OF_MERCURY, v))
-    slots = []
-    for n, day in enumerate(spec.days):
-        for shift, half, marker in ((-0.16, day.morning, "o"), (0.16, day.evening, "s")):
-            if half is not None:
-                slots.append(
-                    (n + shift, float(half.systolic), float(half.diastolic), marker, day.used or spec.mean is None)
-                )
+    slots = list(_slots(spec))
     limits = (float(spec.limit.systolic), float(spec.limit.diastolic))
-    heights = [*limits, *(s for _, s, _, _, _ in slots), *(d for _, _, d, _, _ in slots)]
-    axes.set_ylim(min(heights) - 12, max(heights) + 16)
-    axes.set_xlim(-0.6, max(len(spec.days) - 1, 3) + 1.1)
+    heights = [*limits, *(y for slot in slots for y in slot[1:3])]
+    axes.set_ylim(min(heights) - 12, max(heights) + 12)
+    last = max(len(spec.days) - 1, 3)
+    axes.set_xlim(-0.6, last + 1.5)
     axes.set_xticks(range(len(spec.days)), [v.numbers.plain(n + 1) for n in range(len(spec.days))])
     axes.set_xlabel(v.plain("Day"), fontsize=BODY, color=INK)
     _number_axis(axes.yaxis, v, Unit.MILLIMETRE_OF_MERCURY)
     for limit in limits:
         axes.axhline(limit, color=LIMIT, linewidth=2, linestyle=(0, (6, 3)), zorder=1)
-        axes.annotate(
-            v.numbers.plain(Decimal(repr(limit)), 0), (1.0, limit), (-2, 3), xycoords=("axes fraction", "data"),
-            textcoords="offset points", ha="right", va="bottom", fontsize=SMALL, color="#a34700", bbox=_PAPER,
-        )  # fmt: skip
     for x, upper, lower, marker, used in slots:
         colour = LINE if used else CHANCE
         axes.plot([x, x], [lower, upper], color=colour, linewidth=4, alpha=0.45, zorder=2)
-        face = colour if marker == "o" else "white"
-        axes.plot([x, x], [upper, lower], marker, color=face, markeredgecolor=colour, markeredgewidth=2.2,
-                  markersize=9.5, linestyle="none", zorder=3)  # fmt: skip
+        axes.plot(
+            [x, x],
+            [upper, lower],
+            marker,
+            color=colour if marker == "o" else "white",
+            markeredgecolor=colour,
+            markeredgewidth=2.2,
+            markersize=9.5,
+            linestyle="none",
+            zorder=3,
+        )
     if spec.mean is not None:
-        _mean(axes, spec, v)
-    _legend(axes, v, unused=any(not used for *_, used in slots))
+        for value in (spec.mean.systolic, spec.mean.diastolic):
+            at = (last + 0.75, float(value))
+            axes.plot([at[0]], [at[1]], "D", color=INK, markersize=12, zorder=4)
+            _said(axes, v.numbers.plain(value, 0), at, (11, 0), ha="left", va="center")
+    _legend(axes, _pressure_legend(spec, v, unused=any(not used for *_, used in slots)))
 
 
-def _mean(axes: Axes, spec: PressureWeek, v: Voice) -> None:
-    assert spec.mean is not None
-    x = max(len(spec.days) - 1, 3) + 0.75
-    for value in (spec.mean.systolic, spec.mean.diastolic):
-        axes.plot([x], [float(value)], "D", color=INK, markersize=12, zorder=4)
-        axes.annotate(
-            v.numbers.plain(value, 0), (x, float(value)), (0, -12), textcoords="offset points", ha="center", va="top",
-            fontsize=BODY, fontweight="bold", color=INK, bbox=_PAPER,
-        )  # fmt: skip
+def _slots(spec: PressureWeek) -> Iterable[tuple[float, float, float, str, bool]]:
+    """Where each half-day stands: x, upper, lower, its mark, whether it is in the mean."""
+    for n, day in enumerate(spec.days):
+        for shift, half, marker in ((-0.16, day.morning, "o"), (0.16, day.evening, "s")):
+            if half is not None:
+                used = day.used or spec.mean is None
+                yield n + shift, float(half.systolic), float(half.diastolic), marker, used
 
 
-def _legend(axes: Axes, v: Voice, *, unused: bool) -> None:
+def _pressure_legend(spec: PressureWeek, v: Voice, *, unused: bool) -> list[Any]:
     from matplotlib.lines import Line2D
 
-    def mark(marker: str, words: str, face: str = LINE, edge: str = LINE) -> Line2D:
-        return Line2D([], [], marker=marker, color=face, markeredgecolor=edge, markeredgewidth=2, markersize=9,
-                      linestyle="none", label=words)  # fmt: skip
-
-    marks = [
-        mark("o", v.plain("Morning")),
-        mark("s", v.plain("Evening"), "white"),
-        mark("D", v.plain("Mean"), INK, INK),
-    ]
+    limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
+    marks = [_mark("o", v.plain("Morning")), _mark("s", v.plain("Evening"), "white")]
+    if spec.mean is not None:
+        marks.append(_mark("D", v.plain("Mean"), INK, INK))
     if unused:
-        marks.append(mark("o", v.plain("Not counted"), CHANCE, CHANCE))
-    axes.figure.legend(
-        handles=marks, loc="outside lower center", ncols=len(marks), frameon=False, fontsize=SMALL, handletextpad=0.2,
-        columnspacing=1.2,
-    )  # fmt: skip
+        marks.append(_mark("o", v.plain("Not counted"), CHANCE, CHANCE))
+    words = v.plain("Limit {limit}", limit=v.numbers.island(limit))
+    marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
+    return marks
 
 
 # --- the same in words ------------------------------------------------------------------------------------------
 
 
-def caption(spec: object, v: Voice) -> str:
+def caption(spec: object, v: Voice) -> Html:
     """What the picture shows, for whoever cannot see it. HTML."""
     match spec:
         case Trend():
@@ -298,7 +347,7 @@ def caption(spec: object, v: Voice) -> str:
             raise TypeError(f"no picture of a {type(spec).__name__}")
 
 
-def _trend_in_words(spec: Trend, v: Voice) -> str:
+def _trend_in_words(spec: Trend, v: Voice) -> Html:
     def amount(value: Decimal) -> str:
         return v.amount(Amount(value, spec.unit), measure=spec.measure)
 
@@ -322,7 +371,7 @@ def _trend_in_words(spec: Trend, v: Voice) -> str:
     return v.lines(*said)
 
 
-def _usual_in_words(usual: Usual, amount: Any, v: Voice) -> str:
+def _usual_in_words(usual: Usual, amount: Callable[[Decimal], str], v: Voice) -> Html:
     if usual.low is None:
         return v.say("Green is a published range: below {high}.", high=amount(usual.high))
     if usual.high is None:
@@ -330,7 +379,7 @@ def _usual_in_words(usual: Usual, amount: Any, v: Voice) -> str:
     return v.say("Green is a published range: {low} to {high}.", low=amount(usual.low), high=amount(usual.high))
 
 
-def _ratings_in_words(spec: RatingLine, v: Voice) -> str:
+def _ratings_in_words(spec: RatingLine, v: Voice) -> Html:
     title = v.typed(spec.question, 100) if spec.question else names.measure(v, spec.measure)
     marks = [
         v.say("{date}: {n}", date=v.numbers.island(v.numbers.short_date(p.day)), n=v.number(p.value, 1))
@@ -341,7 +390,7 @@ def _ratings_in_words(spec: RatingLine, v: Voice) -> str:
     return v.lines(v.bold(title), v.say("From 0 to 10, by date: {list}.", list=v.listed(marks)))
 
 
-def _pressure_in_words(spec: PressureWeek, v: Voice) -> str:
+def _pressure_in_words(spec: PressureWeek, v: Voice) -> Html:
     said = [v.bold(names.measure(v, "blood_pressure"))]
     said.append(v.say_n("The picture shows {n} day.", "The picture shows {n} days.", len(spec.days)))
     if spec.mean is not None:

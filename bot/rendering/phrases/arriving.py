@@ -180,7 +180,7 @@ def enrolled(said: m.Enrolled, v: Voice) -> str:
 
 @phrase(m.AlreadyHere)
 def already_here(said: m.AlreadyHere, v: Voice) -> str:
-    return v.say("You are with {coach} already. There is nothing you need to do.", coach=v.name(said.coach))
+    return v.say("You are with {coach}, as before. There is nothing you need to do.", coach=v.name(said.coach))
 
 
 @phrase(m.AskChangeCoach)
@@ -201,6 +201,6 @@ def coach_changed(said: m.CoachChanged, v: Voice) -> str:
 @phrase(m.WelcomeBack)
 def welcome_back(said: m.WelcomeBack, v: Voice) -> str:
     return v.say(
-        "Welcome back. It is good to hear from you. Shall we go on, with {coach} as your coach?",
+        "Welcome back. It is good to hear from you. We can go on where we left off, with {coach}.",
         coach=v.name(said.coach),
     )

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from bot.rendering.phrases import names, phrase
+from bot.rendering.phrases import attachment, names, phrase
 from bot.rendering.phrases.asking import example
+from bot.rendering.reader import Rendered
 from bot.rendering.voice import N_, Voice
 from core.dialogue import messages as m
 
@@ -91,3 +92,10 @@ def nothing_to_show(said: m.NothingToShow, v: Voice) -> str:
 @phrase(m.AskProgress)
 def ask_progress(said: m.AskProgress, v: Voice) -> str:
     return v.say("Which picture would you like to see?")
+
+
+@attachment(m.Picture)
+def picture(said: m.Picture, v: Voice) -> Rendered:
+    from bot.rendering.charts import caption, draw
+
+    return Rendered(photo=draw(said.spec, v.reader), caption=caption(said.spec, v))

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import lru_cache
+
 from bot.rendering.phrases import names
 from bot.rendering.places import place_name
-from bot.rendering.reader import LABEL_LIMIT
-from bot.rendering.voice import N_, Voice, shortened
+from bot.rendering.reader import LABEL_LIMIT, Reader
+from bot.rendering.voice import N_, Voice, shortened, voice
 from core.dialogue.effects import Choice
 
 LABELS: dict[str, str] = {
@@ -47,6 +50,7 @@ LABELS: dict[str, str] = {
     "one_week": N_("One week"),
     "two_weeks": N_("Two weeks"),
     "four_weeks": N_("Four weeks"),
+    "twelve_weeks": N_("Twelve weeks"),
     "in_two_hours": N_("In two hours"),
     "this_evening": N_("This evening"),
     "tomorrow": N_("Tomorrow"),
@@ -57,7 +61,7 @@ LABELS: dict[str, str] = {
     "numbers": N_("My numbers"),
     "pause": N_("Take a break"),
     "goal": N_("My goal"),
-    "no_goal": N_("No goal"),
+    "goal_drop": N_("No goal for now"),
     "progress": N_("My picture"),
     "today": N_("What is due?"),
     "my_data": N_("My data"),
@@ -68,8 +72,6 @@ LABELS: dict[str, str] = {
     "no_keep": N_("No, keep it as it is"),
     "move_yes": N_("Yes, move"),
     "move_no": N_("No, stay"),
-    "back_yes": N_("Yes, go on"),
-    "go_on": N_("Go on"),
     "resume": N_("End the break"),
     "record": N_("Send a number"),
     "undo": N_("Take it back"),
@@ -173,6 +175,17 @@ def _label(v: Voice, choice: Choice) -> str:
     if key in LABELS:
         return v.plain(LABELS[key], coach=v.name(argument)) if key in WITH_ARGUMENT else v.plain(LABELS[key])
     return _capital((rest or group).replace("_", " "))
+
+
+@lru_cache(maxsize=16)
+def labeller(language: str) -> Callable[[str, str], str]:
+    """How `core.dialogue` looks up the words on a button, so that somebody may type them (`ClientFacts.label`)."""
+    v = voice(Reader(language))
+
+    def words(key: str, argument: str) -> str:
+        return label(v, Choice(key, "", argument))
+
+    return words
 
 
 def known(label_key: str) -> bool:

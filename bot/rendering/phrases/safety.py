@@ -13,42 +13,25 @@ from core.dialogue import messages as m
 # Signs as they stand alone, after a colon.
 SIGNS: dict[str, str] = {
     "chest_pain": N_("chest pain or tightness"),
-    "chest_pain_spreading": N_("chest pain that spreads"),
-    "collapse": N_("fainting or a collapse"),
-    "fainting": N_("fainting"),
     "faint": N_("fainting"),
     "breathless_at_rest": N_("trouble breathing at rest"),
-    "cannot_breathe": N_("trouble breathing"),
-    "breathless": N_("getting out of breath more than usual"),
-    "breathless_usual_tasks": N_("getting out of breath with everyday things"),
-    "stroke": N_("weakness, a drooping face, or trouble speaking or seeing"),
     "stroke_signs": N_("weakness, a drooping face, or trouble speaking or seeing"),
-    "sudden_weakness": N_("sudden weakness or numbness"),
-    "speech": N_("sudden trouble speaking"),
-    "vision": N_("sudden trouble seeing"),
+    "leg_swelling_with_breathlessness": N_("a swollen leg, with chest pain or trouble breathing"),
     "leg_swelling": N_("swelling in one leg"),
-    "one_leg_swelling": N_("swelling in one leg"),
-    "leg_swelling_with_breath": N_("a swollen leg with chest pain or trouble breathing"),
+    "swollen_legs": N_("swollen legs"),
     "palpitations": N_("a racing or uneven heartbeat"),
-    "dizziness": N_("dizziness"),
-    "dizzy": N_("dizziness"),
-    "dizziness_again": N_("dizziness that comes back"),
-    "severe_headache": N_("a sudden, very bad headache"),
-    "headache": N_("a bad headache"),
+    "breathless_on_usual_tasks": N_("getting out of breath with everyday things"),
+    "breathless": N_("getting out of breath"),
+    "dizzy": N_("feeling dizzy"),
+    "dizziness": N_("feeling dizzy"),
+    "fainting": N_("fainting"),
+    "severe_headache": N_("a very bad headache"),
+    "arm_jaw_neck_pain": N_("pain in the arm, jaw or neck"),
     "nausea": N_("feeling sick"),
-    "sweating": N_("a cold sweat"),
     "cold_sweat": N_("a cold sweat"),
-    "pain": N_("new pain in a muscle or joint"),
-    "joint_pain": N_("new pain in a muscle or joint"),
-    "muscle_pain": N_("new pain in a muscle or joint"),
-    "leg_cramp": N_("a cramp in the leg"),
-    "fatigue": N_("feeling far more tired than usual"),
-    "bleeding": N_("bleeding that does not stop"),
-    "fall": N_("a fall"),
-    "fever": N_("a fever"),
-    "seizure": N_("a fit or seizure"),
+    "new_joint_pain": N_("new pain in a muscle or joint"),
+    "unusual_fatigue": N_("feeling far more tired than usual"),
     "despair": N_("thoughts of hurting yourself"),
-    "eating": N_("worries about food or weight"),
     "eating_worry": N_("worries about food or weight"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
@@ -99,17 +82,13 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
 @phrase(m.Emergency)
 def emergency(said: m.Emergency, v: Voice) -> str:
     return v.paragraphs(
-        v.say("Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=_island(v, said.number)),
+        v.say("Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=v.numbers.island(said.number)),
         v.sentences(
             v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
             v.say("Public advice is to get help at once and not to wait. If someone is near, call out to them."),
         ),
         v.say("I am not a doctor, and I cannot call for you."),
     )
-
-
-def _island(v: Voice, number: str) -> str:
-    return v.numbers.island(number)
 
 
 @phrase(m.SameDay)
