@@ -28,8 +28,6 @@ from core.dialogue.states import FRESH, State
 
 T = TypeVar("T")
 
-VALUES = ("core.quantity", "core.reading", "core.client", "core.flags", "core.digest", "core.measures.shape", "core.sources")
-OPTIONAL_VALUES = ("core.chart",)
 CONVERSATION = ("events", "facts", "effects", "states", "messages")  # endings of module names in core.dialogue
 
 
@@ -38,17 +36,13 @@ class CodecError(ValueError):
 
 
 def modules() -> tuple[str, ...]:
-    """Return the names of the modules whose classes can be stored."""
+    """Return the names of the modules whose classes can be stored: what messages are made of, and messages."""
     import core
     import core.dialogue
 
+    values = (f"core.{m.name}" for m in pkgutil.iter_modules(core.__path__) if not m.ispkg)
     talk = (f"core.dialogue.{m.name}" for m in pkgutil.iter_modules(core.dialogue.__path__))
-    there = {f"core.{m.name}" for m in pkgutil.iter_modules(core.__path__)}
-    return (
-        *VALUES,
-        *(name for name in OPTIONAL_VALUES if name in there),
-        *(name for name in talk if name.endswith(CONVERSATION)),
-    )
+    return (*values, "core.measures.shape", *(name for name in talk if name.endswith(CONVERSATION)))
 
 
 @cache
@@ -92,12 +86,12 @@ def _plain(value: object) -> Any:
     if kind is tuple:
         return [_plain(item) for item in value]  # type: ignore[attr-defined]
     if dataclasses.is_dataclass(kind):
-        plain: dict[str, Any] = {"$": _stored_as(kind)}
+        plain: dict[str, Any] = {"$": _stored_as(typing.cast(Any, kind))}
         for name in _field_names(kind):
             plain[name] = _plain(getattr(value, name))
         return plain
     if isinstance(value, Enum):
-        return {"$": _stored_as(kind), "is": _plain(value.value)}
+        return {"$": _stored_as(typing.cast(Any, kind)), "is": _plain(value.value)}
     if isinstance(value, Decimal):
         return {"$": "decimal", "is": str(value)}
     if isinstance(value, datetime):

@@ -45,7 +45,8 @@ class Kind(StrEnum):
 class Outgoing:
     """Something to send. occasion: unique name of why, so that it is said once. language: where no person says.
 
-    message: a value of `core.dialogue`, None when the kind needs none.
+    message: a value of `core.dialogue`, None when the kind needs none. about: the client a message to staff is
+    about. due_at: its place in the chat; ready_at: from when it may be sent, if that is not the same.
     """
 
     chat_id: int
@@ -59,6 +60,8 @@ class Outgoing:
     is_group: bool = False
     language: str | None = None
     priority: int = ANSWER
+    about: int | None = None
+    ready_at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,12 +94,13 @@ def row(out: Outgoing, now: datetime) -> dict[str, object]:
         "person_id": out.person_id,
         "is_group": out.is_group,
         "language": out.language,
+        "about": out.about,
         "message": None if out.message is None else codec.dumps(out.message),
         "choices": codec.dumps(out.choices) if out.choices else None,
         "ref": out.ref,
         "priority": out.priority,
         "due_at": out.due_at,
-        "ready_at": out.due_at,
+        "ready_at": out.ready_at or out.due_at,
         "created_at": now,
     }
 
@@ -183,13 +187,20 @@ _SENT = (
     update(outbox)
     .where(outbox.c.id == bindparam("row"))
     .values(
-        status="sent", sent_at=bindparam("at"), platform_message_id=bindparam("sent_as"), claimed_by=None, error=None
+        status="sent",
+        sent_at=bindparam("at"),
+        platform_message_id=bindparam("sent_as"),
+        message=None,
+        choices=None,
+        claimed_by=None,
+        error=None,
     )
 )
 
 
 def mark_sent(conn: Connection, sent: Sequence[tuple[int, str | None]], now: datetime) -> None:
-    """The platform accepted these: row and the platform's own id of the message, where it gave one."""
+    """The platform accepted these: row and the platform's own id of the message, where it gave one. What they
+    said goes."""
     if sent:
         conn.execute(_SENT, [{"row": row, "sent_as": sent_as, "at": now} for row, sent_as in sent])
 
@@ -242,6 +253,30 @@ def next_due(conn: Connection) -> datetime | None:
 def waiting(conn: Connection) -> int:
     """How many rows are pending, due or not."""
     return conn.execute(select(func.count()).select_from(outbox).where(_pending)).scalar_one()
+
+
+_TOLD = (
+    select(outbox.c.chat_id)
+    .where(outbox.c.chat_id.in_(bindparam("chats", expanding=True)), outbox.c.created_at > bindparam("since"))
+    .distinct()
+)
+
+
+def written_to(conn: Connection, chats: Sequence[int], since: datetime) -> frozenset[int]:
+    """Of these chats, those for which anything was queued after an instant."""
+    return frozenset(conn.execute(_TOLD, {"chats": list(chats), "since": since}).scalars()) if chats else frozenset()
+
+
+def purge_strangers(conn: Connection, before: datetime) -> int:
+    """Forget what strangers were told and was queued before an instant; how many."""
+    old = delete(outbox).where(
+        outbox.c.created_at < before,
+        outbox.c.status != "pending",
+        outbox.c.person_id.is_(None),
+        outbox.c.occasion.is_(None),
+        outbox.c.is_group.is_(False),
+    )
+    return conn.execute(old).rowcount
 
 
 def purge(conn: Connection, before: datetime) -> int:

@@ -3,7 +3,8 @@
 What must happen once has a unique key here: an update (`inbox.key`), a message (`outbox.occasion`), a reading
 (`readings.client_id, key`), an open flag, a timer, a slot's outcome. NULL means "not yet" or "not said".
 
-Handled inbox rows lose their event; everything of one client goes with its row (ON DELETE CASCADE).
+Handled inbox rows lose their event, and sent outbox rows their message; everything of one client goes with its
+row (ON DELETE CASCADE).
 """
 
 from __future__ import annotations
@@ -166,7 +167,6 @@ conversations = Table(
     metadata,
     Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
     Column("state", Text, nullable=False),  # codec
-    Column("invitation_id", Key, ForeignKey("invitations.id", ondelete="SET NULL"), index=True),  # opened, open yet
     Column("updated_at", Instant, nullable=False),
 )
 
@@ -200,6 +200,7 @@ outbox = Table(
     Column("chat_id", BigInteger, nullable=False),
     Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), index=True),
     Column("is_group", Boolean, nullable=False, server_default=false()),
+    Column("about", Key),  # the client a message to staff is about; goes with them
     Column("language", Text),  # where no person says it
     Column("message", Text),  # codec
     Column("choices", Text),  # codec
@@ -217,6 +218,10 @@ outbox = Table(
     Index("ix_outbox_ready", "priority", "ready_at", sqlite_where=PENDING, postgresql_where=PENDING),
     Index("ix_outbox_chat", "chat_id", "due_at", "id", sqlite_where=PENDING, postgresql_where=PENDING),
     Index("ix_outbox_created", "chat_id", "created_at"),
+    Index(
+        "ix_outbox_about", "about", sqlite_where=text("about IS NOT NULL"), postgresql_where=text("about IS NOT NULL")
+    ),
+    Index("ix_outbox_old", "created_at"),
     sqlite_autoincrement=True,
 )
 

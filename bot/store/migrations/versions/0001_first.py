@@ -31,6 +31,13 @@ def upgrade() -> None:
     )
     op.create_index("ix_audit_at", "audit", ["at"])
     op.create_table(
+        "conversations",
+        sa.Column("chat_id", sa.BigInteger(), autoincrement=False, nullable=False),
+        sa.Column("state", sa.Text(), nullable=False),
+        sa.Column("updated_at", INSTANT, nullable=False),
+        sa.PrimaryKeyConstraint("chat_id", name="pk_conversations"),
+    )
+    op.create_table(
         "inbox",
         sa.Column("id", KEY, autoincrement=True, nullable=False),
         sa.Column("key", sa.Text(), nullable=False),
@@ -127,6 +134,7 @@ def upgrade() -> None:
         sa.Column("chat_id", sa.BigInteger(), nullable=False),
         sa.Column("person_id", KEY, nullable=True),
         sa.Column("is_group", sa.Boolean(), server_default=sa.false(), nullable=False),
+        sa.Column("about", KEY, nullable=True),
         sa.Column("language", sa.Text(), nullable=True),
         sa.Column("message", sa.Text(), nullable=True),
         sa.Column("choices", sa.Text(), nullable=True),
@@ -147,13 +155,17 @@ def upgrade() -> None:
         sqlite_autoincrement=True,
     )
     op.create_index(
-        "ix_outbox_chat",
+        "ix_outbox_about",
         "outbox",
-        ["chat_id", "due_at", "id"],
-        sqlite_where=PENDING,
-        postgresql_where=PENDING,
+        ["about"],
+        sqlite_where=sa.text("about IS NOT NULL"),
+        postgresql_where=sa.text("about IS NOT NULL"),
+    )
+    op.create_index(
+        "ix_outbox_chat", "outbox", ["chat_id", "due_at", "id"], sqlite_where=PENDING, postgresql_where=PENDING
     )
     op.create_index("ix_outbox_created", "outbox", ["chat_id", "created_at"])
+    op.create_index("ix_outbox_old", "outbox", ["created_at"])
     op.create_index("ix_outbox_person_id", "outbox", ["person_id"])
     op.create_index(
         "ix_outbox_ready", "outbox", ["priority", "ready_at"], sqlite_where=PENDING, postgresql_where=PENDING
@@ -394,22 +406,9 @@ def upgrade() -> None:
     )
     op.create_index("ix_words_coach_id", "words", ["coach_id"])
     op.create_index("ix_words_thread", "words", ["client_id", "at"])
-    op.create_table(
-        "conversations",
-        sa.Column("chat_id", sa.BigInteger(), autoincrement=False, nullable=False),
-        sa.Column("state", sa.Text(), nullable=False),
-        sa.Column("invitation_id", KEY, nullable=True),
-        sa.Column("updated_at", INSTANT, nullable=False),
-        sa.ForeignKeyConstraint(
-            ["invitation_id"], ["invitations.id"], name="fk_conversations_invitation_id", ondelete="SET NULL"
-        ),
-        sa.PrimaryKeyConstraint("chat_id", name="pk_conversations"),
-    )
-    op.create_index("ix_conversations_invitation_id", "conversations", ["invitation_id"])
 
 
 def downgrade() -> None:
-    op.drop_table("conversations")
     op.drop_table("words")
     op.drop_table("slots")
     op.drop_table("said")
@@ -431,4 +430,5 @@ def downgrade() -> None:
     op.drop_table("people")
     op.drop_table("pace")
     op.drop_table("inbox")
+    op.drop_table("conversations")
     op.drop_table("audit")

@@ -1,0 +1,32 @@
+"""What each chat's conversation remembers."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+
+from sqlalchemy import Connection, bindparam, delete, select
+
+from bot.store.dialect import upsert
+from bot.store.schema import conversations
+
+_LOAD = select(conversations.c.chat_id, conversations.c.state, conversations.c.updated_at).where(
+    conversations.c.chat_id.in_(bindparam("chats", expanding=True))
+)
+
+
+def load(conn: Connection, chats: Sequence[int]) -> dict[int, tuple[str, datetime]]:
+    """Return state (as `codec` wrote it) and last change of those chats that have one. One query."""
+    if not chats:
+        return {}
+    return {r.chat_id: (r.state, r.updated_at) for r in conn.execute(_LOAD, {"chats": list(chats)})}
+
+
+def save(conn: Connection, states: Mapping[int, tuple[str, datetime]]) -> None:
+    """Keep states, each with the instant of its change."""
+    rows = [{"chat_id": chat, "state": state, "updated_at": at} for chat, (state, at) in states.items()]
+    upsert(conn, conversations, rows, ("chat_id",), ("state", "updated_at"))
+
+
+def forget(conn: Connection, chat_id: int) -> None:
+    conn.execute(delete(conversations).where(conversations.c.chat_id == chat_id))

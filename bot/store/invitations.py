@@ -1,0 +1,167 @@
+"""Invitations: a link with a token of 128 random bits, of which only a hash is kept.
+
+A token is found by its hash, so a copy of the database invites nobody. It serves once (a cohort's as often as it
+says), for 14 days, until it is taken back.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import secrets
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import StrEnum
+
+from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
+
+from bot.store import codec
+from bot.store.schema import invitations
+from core.dialogue.facts import Plan
+
+GOOD_FOR = timedelta(days=14)
+TOKEN_BYTES = 16  # 128 bits: 22 characters of A-Z a-z 0-9 _ -, which is what a link may carry
+LONGEST = 64  # what the platform passes on of a link
+
+
+class Kind(StrEnum):
+    CLIENT = "client"
+    COACH = "coach"
+    ORGANISER = "organiser"
+    COHORT = "cohort"
+
+
+@dataclass(frozen=True, slots=True)
+class Invitation:
+    """An invitation that is still good. plan: what the coach set up for the client; None is the usual one."""
+
+    id: int
+    kind: Kind
+    coach_id: int | None
+    by_name: str
+    for_name: str
+    plan: Plan | None
+    client_id: int | None
+    cohort_id: int | None
+
+
+class Gone(Exception):
+    """The invitation was used up, taken back or ran out between finding and using it."""
+
+
+def hashed(token: str) -> str:
+    return hashlib.sha256(token.encode("utf-8", "replace")).hexdigest()
+
+
+def make(
+    conn: Connection,
+    kind: Kind,
+    now: datetime,
+    *,
+    by_name: str = "",
+    for_name: str = "",
+    coach_id: int | None = None,
+    plan: Plan | None = None,
+    client_id: int | None = None,
+    cohort_id: int | None = None,
+    uses: int = 1,
+    good_for: timedelta = GOOD_FOR,
+) -> str:
+    """Make an invitation; its token, which cannot be had again."""
+    token = secrets.token_urlsafe(TOKEN_BYTES)
+    conn.execute(
+        insert(invitations),
+        {
+            "token_hash": hashed(token),
+            "kind": kind.value,
+            "coach_id": coach_id,
+            "by_name": by_name,
+            "for_name": for_name,
+            "plan": None if plan is None else codec.dumps(plan),
+            "client_id": client_id,
+            "cohort_id": cohort_id,
+            "uses_left": uses,
+            "created_at": now,
+            "expires_at": now + good_for,
+        },
+    )
+    return token
+
+
+_good = (
+    invitations.c.uses_left > 0,
+    invitations.c.revoked_at.is_(None),
+    invitations.c.expires_at > bindparam("now"),
+)
+_FIND = select(invitations).where(invitations.c.token_hash.in_(bindparam("hashes", expanding=True)), *_good)
+
+
+def find(conn: Connection, tokens: Iterable[str], now: datetime) -> dict[str, Invitation]:
+    """Return those of the tokens that can still be used. One query, however many."""
+    wanted = {hashed(token): token for token in tokens if 0 < len(token) <= LONGEST}
+    if not wanted:
+        return {}
+    found = {}
+    for r in conn.execute(_FIND, {"hashes": list(wanted), "now": now}):
+        plan = None if r.plan is None else codec.loads_as(Plan, r.plan)
+        found[wanted[r.token_hash]] = Invitation(
+            r.id, Kind(r.kind), r.coach_id, r.by_name, r.for_name, plan, r.client_id, r.cohort_id
+        )
+    return found
+
+
+_USE = (
+    update(invitations)
+    .where(invitations.c.id == bindparam("invitation"), *_good)
+    .values(uses_left=invitations.c.uses_left - 1, used_at=bindparam("now"))
+)
+
+
+def use(conn: Connection, invitation: Invitation, now: datetime) -> None:
+    """Use it once; when that was the last time, the name and plan in it go.
+
+    Raises: Gone when somebody else was first.
+    """
+    if conn.execute(_USE, {"invitation": invitation.id, "now": now}).rowcount != 1:
+        raise Gone
+    conn.execute(
+        update(invitations)
+        .where(invitations.c.id == invitation.id, invitations.c.uses_left == 0)
+        .values(for_name="", plan=None)
+    )
+
+
+def revoke(conn: Connection, invitation_id: int, coach_id: int, now: datetime) -> bool:
+    """Take back an invitation of this coach's that was not used; whether there was one."""
+    mine = (
+        update(invitations)
+        .where(
+            invitations.c.id == invitation_id,
+            invitations.c.coach_id == coach_id,
+            invitations.c.uses_left > 0,
+            invitations.c.revoked_at.is_(None),
+        )
+        .values(revoked_at=now)
+    )
+    return conn.execute(mine).rowcount == 1
+
+
+def open_of(conn: Connection, coach_id: int, now: datetime) -> tuple[tuple[int, str, datetime], ...]:
+    """Return a coach's invitations that can still be used: id, for whom, until when."""
+    rows = conn.execute(
+        select(invitations.c.id, invitations.c.for_name, invitations.c.expires_at)
+        .where(invitations.c.coach_id == coach_id, *_good)
+        .order_by(invitations.c.id),
+        {"now": now},
+    )
+    return tuple((r.id, r.for_name, r.expires_at) for r in rows)
+
+
+def purge(conn: Connection, before: datetime) -> int:
+    """Forget invitations that ran out, were used up or taken back before an instant; how many."""
+    over = or_(
+        invitations.c.expires_at < before,
+        invitations.c.revoked_at < before,
+        (invitations.c.uses_left == 0) & (invitations.c.used_at < before),
+    )
+    return conn.execute(delete(invitations).where(over)).rowcount

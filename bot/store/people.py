@@ -1,0 +1,98 @@
+"""People: one for each private chat, in one role."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+from sqlalchemy import Connection, insert, select, update
+
+from bot.store.schema import coaches, organisers, people
+
+
+class Role(StrEnum):
+    CLIENT = "client"
+    COACH = "coach"
+    ORGANISER = "organiser"
+
+
+@dataclass(frozen=True, slots=True)
+class Staff:
+    """A coach, an organiser, or both. chat_id: where they are written to."""
+
+    person_id: int
+    chat_id: int
+    name: str
+    language: str
+    zone_name: str | None
+    coach_id: int | None
+    organiser_id: int | None
+
+
+def add(conn: Connection, chat_id: int, role: Role, name: str, language: str, now: datetime) -> int:
+    """Make the person of a chat that has none; their id.
+
+    Raises: IntegrityError when the chat has one: two roles in one chat is our fault.
+    """
+    row = {"chat_id": chat_id, "role": role.value, "name": name, "language": language, "created_at": now}
+    made: int = conn.execute(insert(people).returning(people.c.id), row).scalar_one()
+    return made
+
+
+def set_language(conn: Connection, person_id: int, language: str) -> None:
+    conn.execute(update(people).where(people.c.id == person_id).values(language=language))
+
+
+def set_reachable(conn: Connection, chat_id: int, reachable: bool) -> None:
+    """The messenger said whether this chat can be written to."""
+    conn.execute(update(people).where(people.c.chat_id == chat_id).values(reachable=reachable))
+
+
+def add_coach(conn: Connection, person_id: int, name: str, now: datetime) -> int:
+    """Make a person a coach; the coach's id."""
+    row = {"person_id": person_id, "name": name, "created_at": now}
+    made: int = conn.execute(insert(coaches).returning(coaches.c.id), row).scalar_one()
+    return made
+
+
+def add_organiser(conn: Connection, person_id: int, name: str, now: datetime) -> int:
+    """Make a person an organiser (a coach may be one too); the organiser's id."""
+    row = {"person_id": person_id, "name": name, "created_at": now}
+    made: int = conn.execute(insert(organisers).returning(organisers.c.id), row).scalar_one()
+    return made
+
+
+_staff = (
+    select(
+        people.c.id,
+        people.c.chat_id,
+        people.c.name,
+        people.c.language,
+        people.c.zone_name,
+        coaches.c.id.label("coach_id"),
+        organisers.c.id.label("organiser_id"),
+    )
+    .select_from(
+        people.outerjoin(coaches, coaches.c.person_id == people.c.id).outerjoin(
+            organisers, organisers.c.person_id == people.c.id
+        )
+    )
+    .where(people.c.role != Role.CLIENT.value)
+)
+
+
+def staff(conn: Connection, chat_id: int) -> Staff | None:
+    """Return the coach or organiser whose chat this is; None for anybody else."""
+    r = conn.execute(_staff.where(people.c.chat_id == chat_id)).one_or_none()
+    if r is None:
+        return None
+    return Staff(r.id, r.chat_id, r.name, r.language, r.zone_name, r.coach_id, r.organiser_id)
+
+
+def coach(conn: Connection, coach_id: int) -> Staff | None:
+    """Return a coach by their id, if they have a chat."""
+    r = conn.execute(_staff.where(coaches.c.id == coach_id)).one_or_none()
+    if r is None:
+        return None
+    return Staff(r.id, r.chat_id, r.name, r.language, r.zone_name, r.coach_id, r.organiser_id)
