@@ -85,6 +85,8 @@ def test_a_new_programme_has_its_own_baseline():
 def test_official_readings_start_at_the_baseline():
     readings = series("weight", *"123456", every=14)
     assert official(readings, on(84, "weight", 7), timedelta(days=28)) == (readings[0], readings[4])
+    on_the_day = (on(0, "weight", 1), on(25, "weight", 2))  # the window opens three days early
+    assert official(on_the_day, on(56, "weight", 3), timedelta(days=28))[1] is on_the_day[1]
     assert official((), readings[0], timedelta(days=28)) == (None, None)
 
 
