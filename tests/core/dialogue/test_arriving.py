@@ -1,0 +1,195 @@
+"""Enrolment: consent, only the questions the plan needs, every one skippable."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import time
+from decimal import Decimal
+
+import pytest
+
+from core.client import Background, Caution, Profile, Sex
+from core.dialogue import effects as e
+from core.dialogue import messages as m
+from core.dialogue.engine import step_stranger
+from core.dialogue.events import Command, Text
+from core.dialogue.facts import ClientFacts, InvitationFact, Numbers, Slot, Status, StrangerFacts
+from core.dialogue.states import Enrolling
+from core.measures.shape import Better
+from core.quantity import Unit
+from tests.builders import MONDAY, Chat, Plan
+
+INVITED = InvitationFact("client", "Rowan", "Ben")
+
+
+def arriving(**changes: object) -> Chat:
+    plan = Plan(measures=("weight", "waist", "hip", "resting_heart_rate"))
+    facts = ClientFacts(2, "Ben", "Rowan", status=Status.ENROLLING, consented=False, plan=plan, country="GB")
+    chat = Chat(replace(facts, **changes))
+    chat.gets(Command(chat.now, "start", ""))
+    return chat
+
+
+def asked(chat: Chat) -> str:
+    assert isinstance(chat.state.asking, Enrolling)
+    return chat.state.asking.question
+
+
+def test_a_stranger_gets_one_fixed_answer_whatever_they_send():
+    for event in (Text(MONDAY, "hello"), Command(MONDAY, "start", "guessed"), Command(MONDAY, "forget")):
+        outcome = step_stranger(event, StrangerFacts())
+        assert [type(x.message) for x in outcome.effects] == [m.Stranger]
+
+
+def test_a_good_invitation_is_used_up_and_consent_is_asked_before_anything_else():
+    outcome = step_stranger(Command(MONDAY, "start", "token"), StrangerFacts(invitation=INVITED))
+    assert isinstance(outcome.effects[0], e.Join)
+    assert outcome.effects[1].message == m.Welcome("Ben", "Rowan")
+
+
+def test_nothing_is_asked_or_kept_before_consent():
+    chat = arriving().says("82.4 kg").says("7")
+    assert chat.facts.history == () and "Welcome" in chat.kinds
+
+
+def test_a_no_to_consent_is_respected_and_can_be_changed():
+    chat = arriving().says("no")
+    assert chat.kinds == ["ConsentDeclined"] and not chat.did(e.Learn)
+    chat.presses("consent:yes")
+    assert asked(chat) == "birth_year"
+
+
+def test_the_whole_way_by_typing_and_pressing():
+    chat = arriving().presses("consent:yes")
+    chat.says("1951")
+    chat.presses("e:sex:male")
+    chat.presses("e:units:st")
+    chat.says("5 ft 9")
+    chat.presses("e:background:south_asian")
+    chat.presses("e:cautions:rate_limiting_medicine").presses("e:cautions:done")
+    chat.presses("e:numbers:shown")
+    chat.says("Tuesday 7:30")
+    assert asked(chat) == "zone"
+    chat.says("Lisbon")
+    assert chat.heard(m.Enrolled).weekday == 1
+    facts = chat.facts
+    assert facts.status is Status.ACTIVE
+    assert facts.slot == Slot(1, time(7, 30), "Europe/Lisbon")
+    assert facts.profile == Profile(
+        Sex.MALE,
+        1951,
+        None,
+        Decimal("175.26"),
+        Background.SOUTH_ASIAN,
+        frozenset({Caution.RATE_LIMITING_MEDICINE}),
+    )
+    assert facts.units.mass is Unit.STONE
+    assert [type(x.message).__name__ for x in chat.did(e.Tell)] == ["ClientEnrolled"]
+
+
+def test_every_question_can_be_skipped_and_says_what_that_costs():
+    chat = arriving().presses("consent:yes")
+    seen = []
+    while isinstance(chat.state.asking, Enrolling):
+        question = asked(chat)
+        seen.append(question)
+        chat.says("skip") if question not in ("cautions", "numbers") else chat.presses(
+            f"e:{question}:{'done' if question == 'cautions' else 'shown'}"
+        )
+        if question not in ("cautions", "numbers"):
+            assert chat.said[0] == m.SkipCost(question)
+    assert seen == [
+        "birth_year", "sex", "units", "stature", "background", "cautions", "numbers", "weekday", "time", "zone",
+    ]  # fmt: skip
+    assert chat.facts.status is Status.ACTIVE
+
+
+def test_only_what_the_plan_needs_is_asked():
+    chat = arriving(plan=Plan(measures=("sessions_done",))).presses("consent:yes")
+    assert chat.state.asking is not None
+    questions = (asked(chat), *chat.state.asking.left)
+    assert questions == ("birth_year", "cautions", "weekday", "time", "zone")
+
+
+@pytest.mark.parametrize("answer", ["2012", "14", "I am 16"])
+def test_under_18_is_turned_away_kindly(answer):
+    chat = arriving().presses("consent:yes").says(answer)
+    assert chat.kinds == ["TooYoung"]
+    assert chat.facts.status is Status.LEFT and chat.facts.profile.birth_year is None
+
+
+def test_the_year_of_the_eighteenth_birthday_is_asked_about():
+    chat = arriving().presses("consent:yes").says("2008")
+    assert asked(chat) == "adult"
+    chat.says("yes")
+    assert asked(chat) == "sex"
+
+
+@pytest.mark.parametrize("answer", ["57", "I am 57", "1969", "born in 1969"])
+def test_an_age_or_a_year_is_understood(answer):
+    chat = arriving().presses("consent:yes").says(answer)
+    assert chat.facts.profile.birth_year == 1969
+
+
+def test_an_answer_that_is_not_understood_is_asked_again_without_blame():
+    chat = arriving().presses("consent:yes").says("purple")
+    assert chat.kinds == ["EnrolUnclear"] and asked(chat) == "birth_year"
+
+
+def test_eating_worries_leave_weight_out_without_another_question():
+    chat = arriving().presses("consent:yes")
+    while asked(chat) != "cautions":
+        chat.says("skip")
+    chat.presses("e:cautions:eating_worries").presses("e:cautions:done")
+    assert asked(chat) == "weekday"
+    assert "weight" not in chat.facts.plan.measures
+
+
+def test_numbers_can_go_to_the_coach_only():
+    chat = arriving().presses("consent:yes")
+    while asked(chat) != "numbers":
+        chat.presses("e:cautions:done") if asked(chat) == "cautions" else chat.says("skip")
+    chat.presses("e:numbers:coach_only")
+    assert chat.facts.plan.numbers is Numbers.COACH_ONLY
+
+
+def test_an_own_question_is_taken_in_their_own_words():
+    plan = Plan(measures=("own_question",))
+    chat = arriving(plan=plan).presses("consent:yes")
+    while asked(chat) != "own_question":
+        chat.presses("e:cautions:done") if asked(chat) == "cautions" else chat.says("skip")
+    chat.says("How stiff are my knees?").presses("e:own_better:lower")
+    assert (chat.facts.plan.own_question, chat.facts.plan.own_better) == ("How stiff are my knees?", Better.LOWER)
+
+
+def test_a_place_nobody_knows_is_asked_back():
+    chat = arriving().presses("consent:yes")
+    while asked(chat) != "zone":
+        if asked(chat) in ("cautions", "numbers"):
+            chat.presses(f"e:{asked(chat)}:{'done' if asked(chat) == 'cautions' else 'shown'}")
+        else:
+            chat.says("skip")
+    chat.says("Springfield")
+    assert chat.heard(m.WhichPlace).places == () and asked(chat) == "zone"
+
+
+def test_a_command_in_the_middle_puts_the_open_question_again():
+    chat = arriving().presses("consent:yes").commands("today")
+    assert chat.heard(m.EnrolQuestion).question == "birth_year"
+
+
+def test_a_red_flag_is_heard_during_enrolment():
+    chat = arriving().presses("consent:yes").says("I have chest pain right now")
+    assert "Emergency" in chat.kinds
+
+
+def test_an_invitation_of_another_coach_asks_before_it_changes_anything():
+    chat = arriving().presses("consent:yes")
+    while isinstance(chat.state.asking, Enrolling):
+        q = asked(chat)
+        chat.presses(f"e:{q}:{'done' if q == 'cautions' else 'shown' if q == 'numbers' else 'skip'}")
+    chat.facts = replace(chat.facts, invitation=InvitationFact("client", "Sasha", "Ben"))
+    chat.commands("start", "token2")
+    assert chat.heard(m.AskChangeCoach) == m.AskChangeCoach("Sasha", "Rowan")
+    chat.presses("move:yes")
+    assert e.Join() in chat.effects and chat.heard(m.CoachChanged).coach == "Sasha"
