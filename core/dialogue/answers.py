@@ -80,9 +80,7 @@ def last_of(d: Desk, measure: Measure) -> Reading | None:
     return taken[-1] if taken else None
 
 
-def consider(
-    d: Desk, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = ""
-) -> bool:
+def consider(d: Desk, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = "") -> bool:
     """Keep a value, or ask about it first; True when it was kept or is being asked about.
 
     A number that cannot be is never kept: the question stays open.

@@ -6,7 +6,7 @@ Total: whatever the state and whatever was typed or pressed, there is an answer,
 The order in which a text is read is the heart of it:
 
 1. Red-flag words, at any point. 2. What an open setting or enrolment question asks for. 3. An edit or a correction.
-4. Readings: the open question first, then anything else the plan knows. 5. Wishes (help, skip, later, ...).
+4. Wishes (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
 6. Words for the coach, if the coach has just written. 7. A friendly "I did not follow".
 """
 
@@ -183,7 +183,7 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             life.change_coach(d, wish is Intent.YES)
         case Setting(what="early_reason") as asking if _weight_again(d, text):
-            d.ask(asking.back)  # type: ignore[arg-type]
+            d.ask(asking.back)
             return False
         case Setting() as asking if showing.goal_typed(d, asking, text) or life.typed_setting(d, asking, text):
             pass
@@ -213,34 +213,30 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
         answers.correct(d, d.state.written[-1], rest, event)
         return
     asked = _asked(d)
-    heard = answers.listen(d, text, asked)
-    understood = tuple(a for a in heard if isinstance(a.heard, Understood))
     wish = intent(text, d.words)
-    if understood:
+    heard = answers.listen(d, text, asked) if wish is None else ()
+    understood = tuple(a for a in heard if isinstance(a.heard, Understood))
+    if wish is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
+        life.set_zone(d, town)
+    elif wish is not None:  # a wish holds a number only where one belongs ("pause until 20 March")
+        _wish(d, wish, text)
+    elif understood:
         if isinstance(d.asking, Confirming | Counting):  # a fresh number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))
         answers.take(d, event, understood, asked)
-    elif wish is not None:
-        _wish(d, wish, text)
-    elif (town := place(text, d.words)) is not None and d.facts.find_zones(town):
-        life.set_zone(d, town)
     elif d.state.word_until is not None and d.now < d.state.word_until and not heard:
         life.pass_on(d, text)
-    elif (heard and asked is not None and isinstance(heard[0].heard, Misunderstood)) or (
-        heard and isinstance(heard[0].heard, Misunderstood) and heard[0].heard.guess is not None
+    elif (
+        heard and isinstance(heard[0].heard, Misunderstood) and (asked is not None or heard[0].heard.guess is not None)
     ):
         answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
     else:
-        _put_again_or_menu(d)
+        life.not_sure(d)
 
 
 def _fits_open(d: Desk, rest: str) -> bool:
     """Does "no, 82.4" answer a doubtful value that was just asked back?"""
     return isinstance(d.asking, Confirming) and not d.asking.replaces
-
-
-def _put_again_or_menu(d: Desk) -> None:
-    life.not_sure(d)
 
 
 def _wish(d: Desk, wish: Intent, text: str) -> None:

@@ -95,7 +95,7 @@ def snooze(d: Desk, asking: Setting, choice: str) -> None:
         at = d.facts.slot.at if d.facts.slot else time(8)
         until = schedule.instant(local.date() + timedelta(days=1), at, d.facts.zone)
     tomorrow = d.facts.local(until).date() != local.date()
-    d.ask(asking.back)  # type: ignore[arg-type]
+    d.ask(asking.back)
     d.do(Unwake("follow_up"), Unwake("snooze"), Wake("snooze", until, d.today.isoformat()))
     d.say(m.Snoozed(d.facts.local(until), tomorrow))
 
@@ -209,7 +209,7 @@ def change(d: Desk, what: str) -> None:
 def close_setting(d: Desk) -> None:
     """Take up again what was open before."""
     if isinstance(d.asking, Setting):
-        back: Asking | None = d.asking.back  # type: ignore[assignment]
+        back: Asking | None = d.asking.back
         d.ask(back)
         if isinstance(back, Awaiting):
             checkin.ask(d, MEASURES[back.measure])
@@ -329,7 +329,7 @@ def change_coach(d: Desk, yes: bool) -> None:
         else:
             d.say(m.Stranger())
         return
-    d.ask(d.asking.back if isinstance(d.asking, Setting) else None)  # type: ignore[arg-type]
+    d.ask(d.asking.back if isinstance(d.asking, Setting) else None)
     d.say(m.AlreadyHere(old))
 
 
@@ -390,7 +390,7 @@ def typed_setting(d: Desk, asking: Setting, text: str) -> bool:
             until = when(text, d.words, d.today)
             if until is None:
                 return False
-            d.ask(asking.back)  # type: ignore[arg-type]
+            d.ask(asking.back)
             pause_until(d, until)
         case "snooze":
             until = when(text, d.words, d.today)

@@ -71,7 +71,7 @@ def alarm_answered(d: Desk, asking: AlarmAsked, now_yes: bool) -> None:
         act(d, asking.sign, Level(asking.level))
         return
     d.say(m.StoodDown())
-    d.ask(asking.back)  # type: ignore[arg-type]
+    d.ask(asking.back)
     if isinstance(asking.back, Awaiting):
         checkin.ask(d, MEASURES[asking.back.measure])
 

@@ -72,7 +72,7 @@ class AlarmAsked:
 
     sign: str
     level: str
-    back: object | None = None
+    back: Asking | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +108,7 @@ class Setting:
 
     what: str
     detail: str = ""
-    back: object | None = None
+    back: Asking | None = None
 
 
 Asking = (
