@@ -11,7 +11,7 @@ from __future__ import annotations
 import asyncio
 import random
 from collections.abc import Awaitable, Callable, Sequence
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Protocol
 
 from telegram.error import TelegramError
@@ -21,6 +21,8 @@ from bot.clock import Clock
 from bot.errors import OtherPoller, TokenRefused
 from bot.metrics import Metrics
 from bot.retry import Busy, backoff
+from bot.store import inbox
+from bot.store.database import Database
 from bot.transports.incoming import Incoming
 from bot.transports.telegram import Batch, failure_of
 from bot.waiting import pause, unless
@@ -28,6 +30,7 @@ from bot.waiting import pause, unless
 Keep = Callable[[Sequence[Incoming]], Awaitable[None]]
 
 _OTHER_POLLER_DELAY = 5.0  # seconds: long enough for the other one's long poll to be cut off and noticed
+_LONGEST_DELAY = timedelta(seconds=30)
 _TOKEN_DELAY = 60.0
 
 _log = log.get("intake")
@@ -39,6 +42,20 @@ class Source(Protocol):
     async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch: ...
 
     async def answer(self, query: str) -> None: ...
+
+
+def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
+    """Return what keeps a batch in the inbox, in one transaction, and then rings for the turns."""
+
+    async def keep(events: Sequence[Incoming]) -> None:
+        rows = [
+            inbox.Incoming(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
+            for one in events
+        ]
+        await database.write(inbox.put, rows, clock.now())
+        ring()
+
+    return keep
 
 
 class Answers:
@@ -122,7 +139,7 @@ class Poller:
 
     def _wait(self, error: Exception, failed: int) -> float:
         """Say what went wrong, once and then ever more rarely; return the seconds to wait."""
-        usual = backoff(failed, self._spread()).total_seconds()
+        usual = min(backoff(failed, self._spread()), _LONGEST_DELAY).total_seconds()
         loud = failed & (failed - 1) == 0  # 1, 2, 4, 8 ...
         match error:
             case OtherPoller():
@@ -139,8 +156,8 @@ class Poller:
                     return failure.seconds
                 if loud:
                     _log.warning("the messenger does not answer", attempt=failed, fault=log.fault(error))
-                return min(usual, 30.0)
+                return usual
             case _:
                 if loud:
                     _log.error("updates could not be kept", attempt=failed, exc_info=error)
-                return min(usual, 30.0)
+                return usual

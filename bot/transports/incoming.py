@@ -3,14 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import StrEnum
 
 from core.dialogue.events import Event
-
-
-class ChatKind(StrEnum):
-    PRIVATE = "private"
-    GROUP = "group"
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +19,7 @@ class Incoming:
 
     key: str
     chat_id: int
-    chat_kind: ChatKind
+    is_group: bool
     event: Event
     language: str = ""
     name: str = ""

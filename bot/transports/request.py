@@ -10,6 +10,7 @@ aiohttp does not. `tests/bench` measures both on the same server.
 
 from __future__ import annotations
 
+import io
 import json
 from typing import Any
 
@@ -61,9 +62,7 @@ class AiohttpRequest(BaseRequest):
     async def initialize(self) -> None:
         if self._session is None or self._session.closed:
             connector = aiohttp.TCPConnector(limit=self._pool_size, keepalive_timeout=KEEP_ALIVE)
-            self._session = aiohttp.ClientSession(
-                connector=connector, headers={"User-Agent": self.USER_AGENT}
-            )
+            self._session = aiohttp.ClientSession(connector=connector, headers={"User-Agent": self.USER_AGENT})
 
     async def shutdown(self) -> None:
         if self._session is not None:
@@ -92,9 +91,7 @@ class AiohttpRequest(BaseRequest):
         timeout = self._timeout(read, connect, files)
         body, headers = _body(request_data)
         try:
-            async with self._session.request(
-                method, url, data=body, headers=headers, timeout=timeout
-            ) as response:
+            async with self._session.request(method, url, data=body, headers=headers, timeout=timeout) as response:
                 content = await response.read()
         except TimeoutError as error:  # aiohttp's timeouts are also this
             raise TimedOut(f"no answer in time ({type(error).__name__})") from None
@@ -112,9 +109,7 @@ class AiohttpRequest(BaseRequest):
         if timeout is None:
             if len(self._timeouts) > 64:  # callers use a handful; a caller that does not must not fill memory
                 self._timeouts.clear()
-            total = (
-                None if read is None else read + (connect or 0.0) + (self._upload_timeout if files else 0.0)
-            )
+            total = None if read is None else read + (connect or 0.0) + (self._upload_timeout if files else 0.0)
             timeout = aiohttp.ClientTimeout(
                 total=total, connect=connect, sock_connect=connect, sock_read=None if files else read
             )
@@ -143,5 +138,6 @@ def _body(data: RequestData | None) -> tuple[Any, dict[str, str] | None]:
     for name, value in data.json_parameters.items():
         form.add_field(name, value)
     for name, (filename, content, kind) in data.multipart_data.items():
-        form.add_field(name, content, filename=filename, content_type=kind)
+        file = io.BytesIO(content) if isinstance(content, bytes) else content
+        form.add_field(name, file, filename=filename, content_type=kind)
     return form, None

@@ -13,18 +13,14 @@ from typing import Any
 from telegram import CallbackQuery, ChatMemberUpdated, Message, Update
 from telegram.constants import ChatID, ChatMemberStatus, ChatType, MessageEntityType
 
-from bot.transports.incoming import ChatKind, Incoming
+from bot.transports.incoming import Incoming
 from core.dialogue.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
 
 ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
 LONGEST_TEXT = 4096  # characters; the platform's own limit for a message
 LONGEST_DATA = 64  # bytes, as the platform limits a button's data
 
-_KINDS: dict[str, ChatKind] = {
-    ChatType.PRIVATE: ChatKind.PRIVATE,
-    ChatType.GROUP: ChatKind.GROUP,
-    ChatType.SUPERGROUP: ChatKind.GROUP,
-}
+_IS_GROUP: dict[str, bool] = {ChatType.PRIVATE: False, ChatType.GROUP: True, ChatType.SUPERGROUP: True}
 _ATTACHMENTS = (
     "voice", "video_note", "audio", "photo", "animation", "video", "sticker", "document", "location", "venue",
     "contact", "poll", "dice", "story", "checklist", "paid_media",
@@ -58,11 +54,11 @@ def _key(update_id: int) -> str:
 
 
 def _of_message(update_id: int, message: Message, username: str) -> Incoming | None:
-    kind = _KINDS.get(message.chat.type)
-    if kind is None:
+    is_group = _IS_GROUP.get(message.chat.type)
+    if is_group is None:
         return None
-    event = _in_private(message, username) if kind is ChatKind.PRIVATE else _in_group(message, username)
-    return _from(update_id, message, kind, event)
+    event = _in_group(message, username) if is_group else _in_private(message, username)
+    return _from(update_id, message, is_group, event)
 
 
 def _of_edit(update_id: int, message: Message) -> Incoming | None:
@@ -71,16 +67,16 @@ def _of_edit(update_id: int, message: Message) -> Incoming | None:
         return None  # in a group, what was typed by mistake was dealt with when it was typed
     at = message.edit_date or message.date
     event = Text(at, text[:LONGEST_TEXT], str(message.message_id), edited=True)
-    return _from(update_id, message, ChatKind.PRIVATE, event)
+    return _from(update_id, message, False, event)
 
 
-def _from(update_id: int, message: Message, kind: ChatKind, event: Event | None) -> Incoming | None:
+def _from(update_id: int, message: Message, is_group: bool, event: Event | None) -> Incoming | None:
     if event is None:
         return None
     sender = message.from_user
     language = (sender.language_code or "") if sender else ""
     name = sender.first_name if sender else ""
-    return Incoming(_key(update_id), message.chat.id, kind, event, language, name)
+    return Incoming(_key(update_id), message.chat.id, is_group, event, language, name)
 
 
 def _in_private(message: Message, username: str) -> Event | None:
@@ -98,9 +94,7 @@ def _in_private(message: Message, username: str) -> Event | None:
 def _command(message: Message, username: str) -> Command | None:
     """Return the command this text starts with, unless it is meant for another bot."""
     text = message.text or ""
-    entity = next(
-        (e for e in message.entities if e.offset == 0 and e.type == MessageEntityType.BOT_COMMAND), None
-    )
+    entity = next((e for e in message.entities if e.offset == 0 and e.type == MessageEntityType.BOT_COMMAND), None)
     if entity is None:
         return None
     name, _, other = text[1 : entity.length].partition("@")
@@ -142,7 +136,7 @@ def _of_press(update_id: int, query: CallbackQuery, now: datetime) -> Incoming |
     return Incoming(
         _key(update_id),
         message.chat.id,
-        ChatKind.PRIVATE,
+        False,
         event,
         sender.language_code or "",
         sender.first_name,
@@ -151,26 +145,20 @@ def _of_press(update_id: int, query: CallbackQuery, now: datetime) -> Incoming |
 
 
 def _of_membership(update_id: int, change: ChatMemberUpdated) -> Incoming | None:
-    kind = _KINDS.get(change.chat.type)
-    if kind is None:
+    is_group = _IS_GROUP.get(change.chat.type)
+    if is_group is None:
         return None
-    before, after = (
-        _is_in(member.status, member) for member in (change.old_chat_member, change.new_chat_member)
-    )
+    before, after = (_is_in(member.status, member) for member in (change.old_chat_member, change.new_chat_member))
     if before == after:
         return None  # made an administrator, or no longer one
     event: Event
-    if kind is ChatKind.PRIVATE:
-        event = Reachability(change.date, after)
-    else:
+    if is_group:
         event = GroupEvent(change.date, "added" if after else "removed", change.from_user.id)
+    else:
+        event = Reachability(change.date, after)
     sender = change.from_user
-    return Incoming(
-        _key(update_id), change.chat.id, kind, event, sender.language_code or "", sender.first_name
-    )
+    return Incoming(_key(update_id), change.chat.id, is_group, event, sender.language_code or "", sender.first_name)
 
 
 def _is_in(status: str, member: object) -> bool:
-    return status in _PRESENT or (
-        status == ChatMemberStatus.RESTRICTED and bool(getattr(member, "is_member", False))
-    )
+    return status in _PRESENT or (status == ChatMemberStatus.RESTRICTED and bool(getattr(member, "is_member", False)))

@@ -8,7 +8,6 @@ import pytest
 from telegram import Bot
 
 from bot.transports import telegram_in
-from bot.transports.incoming import ChatKind
 from bot.transports.request import AiohttpRequest
 from core.dialogue.events import Attachment, Command, GroupEvent, Press, Reachability, Text
 from demo.messenger import Flood, Messenger
@@ -22,9 +21,7 @@ def updates_of(act):
     async def run():
         async with AsyncExitStack() as stack:
             messenger = await stack.enter_async_context(Messenger(flood=Flood.off(), clock=lambda: NOW))
-            bot = await stack.enter_async_context(
-                Bot(messenger.token, messenger.base_url, request=AiohttpRequest())
-            )
+            bot = await stack.enter_async_context(Bot(messenger.token, messenger.base_url, request=AiohttpRequest()))
             ada = await messenger.create_user("Ada", language_code="de")
             await messenger.open_bot(ada)
             offset = 0
@@ -49,7 +46,7 @@ def test_a_typed_text_keeps_its_words_its_instant_and_who_wrote_it():
 
     (ref, ada), incoming = event_of(act)
     assert incoming.event == Text(NOW, "82,4 kg bitte", str(ref))
-    assert (incoming.chat_id, incoming.chat_kind) == (ada, ChatKind.PRIVATE)
+    assert (incoming.chat_id, incoming.is_group) == (ada, False)
     assert (incoming.language, incoming.name, incoming.query) == ("de", "Ada", "")
     assert incoming.key.startswith("telegram/")
 
@@ -174,7 +171,7 @@ def in_group(act, *, payload=None, privacy=True):
         return group, ben, ada, await act(messenger, group, ada, ben)
 
     (group, ben, ada, _), found = updates_of(staged)
-    assert all(incoming.chat_kind is ChatKind.GROUP for incoming in found if incoming)
+    assert all(incoming.is_group for incoming in found if incoming)
     return group, ben, ada, [incoming.event for incoming in found if incoming]
 
 
