@@ -100,7 +100,7 @@ def assess(
         return _assess_series(measure, reading, before, profile, interval, zone)
     if measure.kind is Kind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
-        interval, error = RATING_WINDOW, error or _error_of_weeks(measure.error)
+        interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
     else:
         (baseline, previous), judged = official(before, reading, interval), reading
     verdict = judge(measure, baseline, previous, judged, retest=interval, error=error)
@@ -171,17 +171,18 @@ def _four_week_means(
     earlier = [r for r in later if since - RATING_WINDOW < r.taken_at <= since]
     if now.taken_at < ends:  # still filling the first four weeks: too soon
         return before[0], None, now
-    baseline = replace(_mean(first), taken_at=before[0].taken_at)
-    return baseline, _mean(earlier) if earlier else None, _mean(last)
+    baseline = replace(mean_reading(first), taken_at=before[0].taken_at)
+    return baseline, mean_reading(earlier) if earlier else None, mean_reading(last)
 
 
 @lru_cache(maxsize=8)
-def _error_of_weeks(error: MeasurementError | None) -> MeasurementError | None:
+def error_of_weeks(error: MeasurementError | None) -> MeasurementError | None:
     """Attempts of one evening share its mood; the weeks of a four-week mean do not."""
     return error and replace(error, shared_by_attempts=False)
 
 
-def _mean(readings: Sequence[Reading]) -> Reading:
+def mean_reading(readings: Sequence[Reading]) -> Reading:
+    """The mean of ratings as one reading, dated by the last; at least one."""
     if len(readings) == 1:
         return readings[0]
     value = sum((r.value for r in readings), D(0)) / len(readings)

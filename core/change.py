@@ -153,21 +153,21 @@ def variance(error: MeasurementError, value: Decimal, attempts: int = 1, window:
 
     Raises: ValueError for no attempts, or an error that is neither absolute nor relative: a fault of ours.
     """
+    if attempts < 1 or (error.sem is None and error.cv is None):
+        raise ValueError(f"error {error.source.key} over {attempts} attempts")
     if error.sem is not None:
-        return _variance_of_absolute(error, attempts, window)
-    if error.cv is None or attempts < 1:
-        raise ValueError(f"error {error.source.key} over {attempts} attempts")
-    own = (error.cv * value) ** 2
-    return own if error.shared_by_attempts else own / attempts
-
-
-@lru_cache(maxsize=1024)
-def _variance_of_absolute(error: MeasurementError, attempts: int, window: int | None) -> Decimal:
-    if error.sem is None or attempts < 1:
-        raise ValueError(f"error {error.source.key} over {attempts} attempts")
-    own = error.sem * error.sem
-    counting = counting_variance(window) if error.counted and window is not None else D(0)
+        own = error.sem * error.sem
+    elif error.cv is not None:
+        own = (error.cv * value) ** 2
+    counting = _counting_variance(window) if error.counted and window is not None else D(0)
+    if attempts == 1:
+        return own + counting
     return own + counting / attempts if error.shared_by_attempts else (own + counting) / attempts
+
+
+_counting_variance = lru_cache(maxsize=64)(counting_variance)
+
+
 
 
 def side(error: MeasurementError, reading: Reading, *, widened: bool = False) -> Side:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import UTC, timedelta, tzinfo
 from decimal import Decimal
+from itertools import takewhile
 from math import log, pi, sqrt
 
 from core.assess import Assessment
@@ -49,10 +50,12 @@ def flags_of_reading(
     agreed: Agreed = NOTHING_AGREED,
     *,
     zone: tzinfo = UTC,
+    run: int | None = None,
 ) -> tuple[Flag, ...]:
     """Every flag this reading raises, by the table's order within each subject.
 
-    history: the counting readings of the measure before this one, oldest first.
+    history: the counting readings of the measure before this one, oldest first. run: how many equal values in
+    a row this one ends, for a caller who counts them and does not keep the whole history; else counted here.
     """
     before = [r for r in history if r.counts and r.taken_at < assessment.reading.taken_at]
     found: list[Flag] = []
@@ -68,7 +71,7 @@ def flags_of_reading(
     if measure.kind is not Kind.DERIVED:  # a ratio would only repeat what its parts say
         found.extend(_of_change(assessment))
     if measure.kind in (Kind.BODY, Kind.FUNCTION):
-        found.extend(_of_sameness(measure, assessment.reading, before))
+        found.extend(_of_sameness(measure, assessment.reading, before, run))
     return tuple(found)
 
 
@@ -247,14 +250,14 @@ def _of_change(assessment: Assessment) -> Iterator[Flag]:
         )
 
 
-def _of_sameness(measure: Measure, now: Reading, before: Sequence[Reading]) -> Iterator[Flag]:
+def _of_sameness(
+    measure: Measure, now: Reading, before: Sequence[Reading], run: int | None
+) -> Iterator[Flag]:
     if measure.error is None or now.value == 0:
         return
-    run = 1
-    for earlier in reversed(before):
-        if (earlier.value, earlier.second) != (now.value, now.second):
-            break
-        run += 1
+    if run is None:
+        same = takewhile(lambda r: (r.value, r.second) == (now.value, now.second), reversed(before))
+        run = 1 + sum(1 for _ in same)
     if run >= FEWEST_IDENTICAL and run >= implausible_run(measure, now):
         yield flag(Code.IDENTICAL_VALUES, now.taken_at, now.measure, value=now.value, times=D(run))
 

@@ -37,6 +37,8 @@ class Conditions:
 
     def unlike(self, other: Conditions) -> frozenset[str]:
         """Aspects in which two readings are known to differ: said so, or named differently."""
+        if not self.labels or not other.labels:
+            return self.differs
         mine, theirs = dict(self.labels), dict(other.labels)
         return self.differs | {a for a in mine.keys() & theirs.keys() if mine[a] != theirs[a]}
 
