@@ -372,11 +372,11 @@ def _trend_in_words(spec: Trend, v: Voice) -> Html:
 
 
 def _usual_in_words(usual: Usual, amount: Callable[[Decimal], str], v: Voice) -> Html:
-    if usual.low is None:
+    if usual.low is not None and usual.high is not None:
+        return v.say("Green is a published range: {low} to {high}.", low=amount(usual.low), high=amount(usual.high))
+    if usual.high is not None:
         return v.say("Green is a published range: below {high}.", high=amount(usual.high))
-    if usual.high is None:
-        return v.say("Green is a published range: {low} or more.", low=amount(usual.low))
-    return v.say("Green is a published range: {low} to {high}.", low=amount(usual.low), high=amount(usual.high))
+    return v.say("Green is a published range: {low} or more.", low=amount(usual.low or Decimal(0)))
 
 
 def _ratings_in_words(spec: RatingLine, v: Voice) -> Html:

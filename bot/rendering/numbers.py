@@ -80,6 +80,7 @@ class Numbers:
     def __init__(self, language: str) -> None:
         self.language = language if language in LANGUAGES else "en"
         self.locale = Locale.parse(LOCALES.get(self.language, self.language))
+        self.unit_locale = Locale.parse(self.language)  # "min", where British short units would say "mins"
         self.right_to_left = self.language in RIGHT_TO_LEFT
 
     def island(self, text: str) -> str:
@@ -109,7 +110,7 @@ class Numbers:
         pattern = "#,##0" + ("." + "#" * places if places else "")
         exact = half_up(value, places)
         width: Literal["short", "long"] = "short" if short or length == "short" else "long"
-        return str(format_unit(exact, key, length=width, format=pattern, locale=self.locale))
+        return str(format_unit(exact, key, length=width, format=pattern, locale=self.unit_locale))
 
     def weekday(self, number: int) -> str:
         """Monday is 0. As it stands alone, not inside a sentence."""

@@ -149,11 +149,12 @@ class Voice:
             return self._two(value, unit, Unit.POUND, POUNDS_TO_THE_STONE, 1)
         if unit is Unit.FOOT or (unit is Unit.INCH and measure == "height"):
             return self._two(value, unit, Unit.INCH, INCHES_TO_THE_FOOT, 1)
-        if unit is Unit.MINUTE and value != int(value) and value >= 0:
+        if unit is Unit.MINUTE and measure == "walk_mile" and value >= 0:
             return self._two(value, unit, Unit.SECOND, 60, 0)
         if (said := n.with_unit(value, unit)) is not None:
             return said
-        figure, whole = n.plain(value, PLACES[unit]), _plural(value)
+        exact = half_up(value, PLACES[unit])
+        figure, whole = n.plain(exact, PLACES[unit]), _plural(exact)
         match unit:
             case Unit.BEATS_PER_MINUTE:
                 return self.plain_n("{n} beat a minute", "{n} beats a minute", whole, n=figure)
@@ -171,8 +172,9 @@ class Voice:
                 return figure
 
     def _counted_points(self, value: Decimal) -> str:
-        figure = self.numbers.plain(value, PLACES[Unit.POINT])
-        return self.numbers.island(self.plain_n("{n} point", "{n} points", _plural(value), n=figure))
+        exact = half_up(value, PLACES[Unit.POINT])
+        figure = self.numbers.plain(exact, PLACES[Unit.POINT])
+        return self.numbers.island(self.plain_n("{n} point", "{n} points", _plural(exact), n=figure))
 
     def _two(self, value: Decimal, unit: Unit, small: Unit, per_large: int, places: int) -> str:
         large_unit = {Unit.POUND: Unit.STONE, Unit.INCH: Unit.FOOT, Unit.SECOND: Unit.MINUTE}[small]

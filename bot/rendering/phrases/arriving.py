@@ -12,10 +12,10 @@ from bot.rendering.voice import N_, Voice
 from core.dialogue import messages as m
 
 QUESTIONS: dict[str, str] = {
-    "birth_year": N_("What year were you born? Some tables go by age. Send it like {year}."),
+    "birth_year": N_("What year were you born? Some tables go by age. Send it like this: {year}."),
     "adult": N_("Are you 18 or older today?"),
     "sex": N_("Which tables should I use for you: female or male? The tables know only these two."),
-    "stature": N_("How tall are you? Send it like {height}."),
+    "stature": N_("How tall are you? Send it like this: {height}."),
     "units": N_("Which units do you like to use?"),
     "background": N_(
         "What is your family background? Some limits for weight and waist differ by it. That is the only reason I ask."
@@ -36,10 +36,10 @@ QUESTIONS: dict[str, str] = {
 }
 
 UNCLEAR: dict[str, str] = {
-    "birth_year": N_("I need the year you were born, with four digits. Send it like {year}."),
+    "birth_year": N_("I need the year you were born, with four digits. Send it like this: {year}."),
     "adult": N_("Please press Yes if you are 18 or older, or No if you are not."),
     "sex": N_("Please press one of the buttons, or skip this one."),
-    "stature": N_("I could not read your height from that. Send it like {height}."),
+    "stature": N_("I could not read your height from that. Send it like this: {height}."),
     "units": N_("Please press the units you like best."),
     "background": N_("Please press the one that fits best, or skip this one."),
     "cautions": N_("Please press all that fit. Then press Done."),
@@ -47,7 +47,7 @@ UNCLEAR: dict[str, str] = {
     "own_question": N_("Please write your question in a few words, or skip this one."),
     "own_better": N_("Please press the one that is better for you."),
     "weekday": N_("Please press a day, or type its name."),
-    "time": N_("I could not read a time from that. Send it like {time}."),
+    "time": N_("I could not read a time from that. Send it like this: {time}."),
     "zone": N_("Please type the name of a city near you, like {city}."),
 }
 

@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from bot.rendering.phrases import names
 from bot.rendering.voice import N_, Html, Voice
+from core.measures import MEASURES
 from core.quantity import Amount, Unit
 
 D = Decimal
@@ -42,36 +43,38 @@ EXAMPLES_OF: dict[tuple[str, Unit], Decimal] = {
 }
 
 ASK: dict[str, str] = {
-    "weight": N_("What is your weight today? Send it like {example}."),
-    "height": N_("How tall are you? Send it like {example}."),
-    "waist": N_("What does the tape say around your waist? Send it like {example}."),
-    "hip": N_("What does the tape say around your hips, at the widest part? Send it like {example}."),
+    "weight": N_("What is your weight today? Send it like this: {example}."),
+    "height": N_("How tall are you? Send it like this: {example}."),
+    "waist": N_("What does the tape say around your waist? Send it like this: {example}."),
+    "hip": N_("What does the tape say around your hips, at the widest part? Send it like this: {example}."),
     "resting_heart_rate": N_(
-        "What is your pulse at rest? Sit still for 5 minutes first. Send the beats in one minute, like {example}."
+        "What is your pulse at rest? Sit still for 5 minutes first. Send the beats in one minute, like this: {example}."
     ),
-    "blood_pressure": N_("What is your blood pressure? Send both numbers, like {example}."),
+    "blood_pressure": N_("What is your blood pressure? Send both numbers, like this: {example}."),
     "energy": N_("How much energy do you have today, from 0 to 10? 10 is the most. A higher number is better."),
     "own_question": N_("Your own question: what number fits today, from 0 to 10?"),
-    "chair_stand_30s": N_("How many times could you stand up in 30 seconds? Send it like {example}."),
-    "five_chair_stands": N_("How long did five chair stands take you? Send it like {example}."),
+    "chair_stand_30s": N_("How many times could you stand up in 30 seconds? Send it like this: {example}."),
+    "five_chair_stands": N_("How long did five chair stands take you? Send it like this: {example}."),
     "timed_up_and_go": N_(
-        "How long did it take you to get up, walk to the line, come back and sit down? Send it like {example}."
+        "How long did it take you to get up, walk to the line, come back and sit down? Send it like this: {example}."
     ),
-    "six_minute_walk": N_("How far did you walk in six minutes? Send it like {example}."),
-    "four_stage_balance": N_("How many seconds did you hold all four stands, added up? Send it like {example}."),
-    "one_leg_stance": N_("How long could you stand on one leg? Send your best of three, like {example}."),
-    "gait_speed_4m": N_("How long did you take to walk 4 metres? Send it like {example}."),
-    "two_minute_step": N_("How many times did your right knee come up in two minutes? Send it like {example}."),
-    "walk_mile": N_("How long did you take for the mile, and what was your pulse at the end? Like {example}."),
+    "six_minute_walk": N_("How far did you walk in six minutes? Send it like this: {example}."),
+    "four_stage_balance": N_("How many seconds did you hold all four stands, added up? Send it like this: {example}."),
+    "one_leg_stance": N_("How long could you stand on one leg? Send your best of three, like this: {example}."),
+    "gait_speed_4m": N_("How long did you take to walk 4 metres? Send it like this: {example}."),
+    "two_minute_step": N_("How many times did your right knee come up in two minutes? Send it like this: {example}."),
+    "walk_mile": N_(
+        "How long did you take for the mile, and what was your pulse at the end? Send it like this: {example}."
+    ),
     "activity_minutes": N_(
         "For how many minutes were you active in the past seven days, so that you could talk but not sing?"
-        " Send it like {example}."
+        " Send it like this: {example}."
     ),
-    "strength_days": N_("On how many of the past seven days did you do strength work? Send it like {example}."),
-    "sessions_done": N_("How many sessions did you do in the past seven days? Send it like {example}."),
+    "strength_days": N_("On how many of the past seven days did you do strength work? Send it like this: {example}."),
+    "sessions_done": N_("How many sessions did you do in the past seven days? Send it like this: {example}."),
     "session_effort": N_("How hard was the session, from 0 to 10? 0 is like sitting, 10 is all you can give."),
 }
-ASK_OTHER = N_("What I need: {measure}. Send it like {example}.")
+ASK_OTHER = N_("What I need: {measure}. Send it like this: {example}.")
 
 
 def example(v: Voice, measure: str, unit: Unit) -> str:
@@ -97,7 +100,7 @@ def reminder(v: Voice, measure: str, unit: Unit | None = None) -> Html:
     if unit is None:
         return v.say("I am waiting for this: {measure}.", measure=names.measure(v, measure))
     return v.say(
-        "I am waiting for this: {measure}. Send it like {example}.",
+        "I am waiting for this: {measure}. Send it like this: {example}.",
         measure=names.measure(v, measure),
         example=example(v, measure, unit),
     )
@@ -105,8 +108,6 @@ def reminder(v: Voice, measure: str, unit: Unit | None = None) -> Html:
 
 def unit_of(v: Voice, measure: str) -> Unit | None:
     """The unit this client would answer in."""
-    from core.measures import MEASURES
-
     found = MEASURES.get(measure)
     if found is None:
         return None

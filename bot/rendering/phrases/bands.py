@@ -24,10 +24,10 @@ _RATIO_HIGH = N_("Set beside your hips, your waist is above the limit where heal
 _FALLS_MORE = N_("With this result, falls are more common. Steady practice can help.")
 _FALLS_LESS = N_("With this result, falls are less common.")
 _FEWER = N_("That is less than most people of your age do.")
-_AS_MOST = N_("That is what most people of your age do.")
+_AS_MOST = N_("That is in the usual range for your age.")
 _MORE = N_("That is more than most people of your age do.")
 _STANDARD = N_("That is a level that goes with staying on your feet for years.")
-_BELOW_STANDARD = N_("Steady practice can bring more. You have time for that.")
+_BELOW_STANDARD = N_("Steady practice can bring more.")
 _SLOWER = N_("That is slower than the average for your age.")
 _AS_QUICK = N_("That is about the average for your age, or quicker.")
 _STRENGTH_LOW = N_("That is on the low side of a strength limit for older people.")
@@ -136,7 +136,7 @@ BANDS: dict[str, dict[str, str]] = {
     "low_blood_pressure": {"low": N_("That is on the low side.")},
     "chair_stand_cdc": {
         "below_average": N_("That is fewer stands than most people of your age do. Practice can help."),
-        "not_below_average": N_("That is what most people of your age do, or more."),
+        "not_below_average": N_("That is in the usual range for your age, or above."),
     },
     "chair_stand_rikli_jones": _USUAL_BY_AGE,
     "chair_stand_rikli_jones_2013": _STANDARDS,

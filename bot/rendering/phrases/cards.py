@@ -8,6 +8,8 @@ from __future__ import annotations
 from bot.rendering.phrases import names
 from bot.rendering.phrases.steps import PREPARE, TECHNIQUE
 from bot.rendering.voice import N_, Html, Voice
+from core.measures import MEASURES
+from core.measures.shape import Kind
 
 RULER_WAIST: tuple[str, ...] = (
     N_("Take a piece of string that does not stretch."),
@@ -28,10 +30,14 @@ RULER_HIP: tuple[str, ...] = (
 RULER = {"waist": RULER_WAIST, "hip": RULER_HIP}
 
 
+def has_card(measure: str) -> bool:
+    """Whether the way it is taken needs to be shown: a rating or a week's activity explains itself."""
+    found = MEASURES.get(measure)
+    return found is not None and found.kind not in (Kind.RATING, Kind.ACTIVITY)
+
+
 def card(v: Voice, measure: str, *, ruler: bool = False) -> Html:
     """The card of a measure; for a girth, with a string and a ruler in place of a tape."""
-    from core.measures import MEASURES
-
     found = MEASURES.get(measure)
     title = v.bold(names.measure(v, measure))
     if found is None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import ask, reminder
-from bot.rendering.phrases.cards import card
+from bot.rendering.phrases.cards import card, has_card
 from bot.rendering.voice import N_, Voice
 from core.dialogue import messages as m
 
@@ -71,7 +71,7 @@ def ask_measure(said: m.Ask, v: Voice) -> str:
         parts.append(
             v.say_n("Do it once, and send the number.", "Do it {n} times, and send each number.", said.attempts)
         )
-    if said.first:
+    if said.first and has_card(said.measure):
         parts.append(v.say("This is your first one. The button below shows you how."))
     return v.sentences(*parts)
 

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from datetime import date
 from decimal import Decimal
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.safety import sign
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue import coach_messages as cm
+from core.flags import Evidence
+from core.measures import MEASURES
 from core.quantity import Amount, Unit, convertible
 
 # One line for each flag code (core.flags.Code).
@@ -39,10 +43,7 @@ FLAGS: dict[str, str] = {
 FLAG_OTHER = N_("Something you should know.")
 
 EVIDENCE: dict[str, str] = {
-    "systolic": N_("Upper"),
-    "diastolic": N_("Lower"),
-    "before_systolic": N_("Upper, before"),
-    "before_diastolic": N_("Lower, before"),
+    "reading": N_("Reading"),
     "days": N_("Days"),
     "band": N_("Band"),
     "symptom": N_("Sign"),
@@ -57,7 +58,7 @@ EVIDENCE: dict[str, str] = {
     "value": N_("Value"),
     "source": N_("Source"),
     "difference": N_("Difference"),
-    "mdc95": N_("Chance alone, up to"),
+    "mdc95": N_("Can be chance, up to"),
     "baseline": N_("Start"),
     "rating": N_("Rating"),
     "before": N_("Before"),
@@ -76,7 +77,8 @@ LEVELS: dict[str, str] = {
     "talk": N_("a talk"),
 }
 
-_PRESSURES = frozenset({"systolic", "diastolic", "before_systolic", "before_diastolic"})
+_LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}
+_TOGETHER = {"systolic": "reading", "before_systolic": "before"}
 _IN_THE_MEASURES_UNIT = frozenset({"from", "to", "gain", "value", "difference", "mdc95", "baseline", "mean", "rating"})
 _DIFFERENCES = frozenset({"difference", "gain"})
 
@@ -86,13 +88,24 @@ def flag(v: Voice, code: str) -> Html:
     return v.say(FLAGS.get(code, FLAG_OTHER))
 
 
-def evidence(v: Voice, measure: str | None, pairs: tuple[tuple[str, str | Decimal], ...]) -> Html:
-    """The evidence of a flag in one line: "Upper: 186 mmHg, Lower: 112 mmHg"."""
-    said = [
-        v.say("{name}: {value}", name=v.say(EVIDENCE.get(name, name)), value=_value(v, measure, name, value))
-        for name, value in pairs
-    ]
+def evidence(v: Voice, measure: str | None, pairs: Evidence) -> Html:
+    """The evidence of a flag in one line: "Reading: 186/112 mmHg, Before: 190/110 mmHg"."""
+    said: list[str] = []
+    for name, value in _paired(v, pairs):
+        shown = value if isinstance(value, Html) else _value(v, measure, name, value)
+        said.append(v.say("{name}: {value}", name=v.say(EVIDENCE.get(name, name)), value=shown))
     return v.listed(said)
+
+
+def _paired(v: Voice, pairs: Evidence) -> Iterator[tuple[str, str | Decimal]]:
+    """Upper and lower pressure as one: 186/112."""
+    known = dict(pairs)
+    for name, value in pairs:
+        lower = known.get(_LOWER_OF.get(name, ""))
+        if isinstance(value, Decimal) and isinstance(lower, Decimal):
+            yield _TOGETHER[name], Html(v.pressure(value, lower))
+        elif name not in _LOWER_OF.values():
+            yield name, value
 
 
 def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> str:
@@ -101,9 +114,9 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
             return sign(v, value)
         if name == "level":
             return v.say(LEVELS.get(value, value))
+        if name == "since" and (day := _day(value)) is not None:
+            return v.full_date(day)
         return v.numbers.island(value.replace("_", " ") if name in ("band", "source") else value)
-    if name in _PRESSURES:
-        return v.amount(Amount(value, Unit.MILLIMETRE_OF_MERCURY))
     if name == "rate":
         return v.amount(Amount(value, Unit.BEATS_PER_MINUTE))
     if name in _IN_THE_MEASURES_UNIT and (amount := in_unit_of(v, measure, value)) is not None:
@@ -111,10 +124,15 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
     return v.number(value, 1)
 
 
+def _day(text: str) -> date | None:
+    try:
+        return date.fromisoformat(text[:10])
+    except ValueError:
+        return None
+
+
 def in_unit_of(v: Voice, measure: str | None, value: Decimal) -> Amount | None:
     """A value of a measure in the unit this reader likes; None for a measure we do not know."""
-    from core.measures import MEASURES
-
     found = MEASURES.get(measure or "")
     if found is None:
         return None

@@ -29,7 +29,7 @@ def ask_goal(said: m.AskGoal, v: Voice) -> str:
 @phrase(m.AskGoalTarget)
 def ask_goal_target(said: m.AskGoalTarget, v: Voice) -> str:
     return v.say(
-        "{measure}: what do you want to reach? Send it like {example}.",
+        "{measure}: what do you want to reach? Send it like this: {example}.",
         measure=names.measure(v, said.measure),
         example=example(v, said.measure, said.unit),
     )
@@ -76,7 +76,11 @@ def goal_progress(said: m.GoalProgress, v: Voice) -> str:
         return v.sentences(goal, v.say("There is still time."))
     return v.sentences(
         goal,
-        v.say("You have gone {n} of {all} steps of the way.", n=v.number((said.percent + 5) // 10), all=v.number(10)),
+        v.say(
+            "You have gone {n} of {all} steps of the way.",
+            n=v.number(min(max((said.percent + 5) // 10, 1), 9)),
+            all=v.number(10),
+        ),
     )
 
 

@@ -28,7 +28,9 @@ def pressure_prompt(said: m.PressurePrompt, v: Voice) -> str:
         lead = v.say("Good morning. Blood pressure, day {n} of {days}.", n=v.number(said.day), days=v.number(7))
     return v.sentences(
         lead,
-        v.say("Sit still for 5 minutes. Then send both numbers, like {example}.", example=v.numbers.island("124/78")),
+        v.say(
+            "Sit still for 5 minutes. Then send both numbers, like this: {example}.", example=v.numbers.island("124/78")
+        ),
     )
 
 

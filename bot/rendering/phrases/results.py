@@ -86,8 +86,8 @@ def _moved(said: m.VerdictSaid, v: Voice) -> Html:
         "error": v.size(said.error, said.measure),
     }
     if said.difference.value < 0:
-        return v.say("That is {size} less than on {date}. Chance alone makes up to {error}.", **values)
-    return v.say("That is {size} more than on {date}. Chance alone makes up to {error}.", **values)
+        return v.say("That is {size} less than on {date}. Up to {error} can be chance.", **values)
+    return v.say("That is {size} more than on {date}. Up to {error} can be chance.", **values)
 
 
 def _meaning(said: m.VerdictSaid, v: Voice) -> Html:

@@ -22,7 +22,7 @@ DOUBTS: dict[str, str] = {
     "wrong_unit": N_("Maybe it was another unit. Did you mean {amount}?"),
     "swapped_digits": N_("Maybe two digits changed places. Did you mean {amount}?"),
     "systolic_diastolic_swapped": N_("Maybe the two numbers changed places. Did you mean {amount}?"),
-    "weight_for_height": N_("Maybe weight and height changed places. Did you mean {measure}, {amount}?"),
+    "weight_for_height": N_("Maybe weight and height changed places. Did you mean this? {measure}: {amount}."),
     "beats_counted": N_("Maybe you counted for 15 seconds. That would be {amount}. Is that right?"),
 }
 DOUBT_OTHER = N_("Just to be sure: did you mean {amount}?")
@@ -47,7 +47,7 @@ def ask_again(said: m.AskAgain, v: Voice) -> str:
     return v.sentences(
         why,
         v.say(
-            "What I need: {measure}. Send it like {example}.",
+            "What I need: {measure}. Send it like this: {example}.",
             measure=names.measure(v, said.measure),
             example=example(v, said.measure, said.unit),
         ),

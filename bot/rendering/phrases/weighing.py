@@ -10,10 +10,9 @@ from core.dialogue import messages as m
 @phrase(m.EarlyFirst)
 def early_first(said: m.EarlyFirst, v: Voice) -> str:
     return v.sentences(
-        v.say("Thank you for sending that. I keep it as a side note."),
+        v.say("Thank you for sending that. It is a bit early, so I do not look at the number yet."),
         v.say(
-            "Weight swings from day to day, and looking often can wear you down. So we wait a little, and look at it"
-            " when it can tell you something."
+            "Weight swings from day to day, and looking often can wear you down. It says more when we wait a little."
         ),
         v.say("Next weigh-in: {day}. Would you like one of these instead?", day=v.day(said.next)),
     )
@@ -34,7 +33,7 @@ def early_second(said: m.EarlySecond, v: Voice) -> str:
 def early_often(said: m.EarlyOften, v: Voice) -> str:
     return v.sentences(
         v.say("Thank you for telling me. Let us leave the numbers alone for now."),
-        v.say("Many people feel drawn to the scales, and it can weigh on you. A talk can help."),
+        v.say("Many people feel drawn to the scales, and it can be a strain. A talk can help."),
         v.say(
             "You could talk to {coach} or to your doctor. If food or weight is on your mind all day, a charity for"
             " eating worries can help, too.",

@@ -1,0 +1,323 @@
+"""Messages to try: every class, every key it may carry, ordinary and extreme arguments.
+
+For whoever checks words: the tests, the table of reading grades, a translator who wants to see a sentence in place.
+Every value here is invented.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import UTC, date, datetime, time, timedelta
+from decimal import Decimal
+from typing import Any
+
+from core.change import Change, Strength
+from core.chart import Point, Pressure, PressureDay, PressureWeek, RatingLine, Trend, Usual
+from core.client import Caution
+from core.dialogue import coach_messages as cm
+from core.dialogue import messages as m
+from core.dialogue.encouragement import OPENINGS, PRAISES
+from core.dialogue.enrolment import ANSWER
+from core.dialogue.facts import Numbers
+from core.doubt import Kind as DoubtKind
+from core.flags import RULES
+from core.goals import Doubt
+from core.language import ENGLISH
+from core.measures import MEASURES
+from core.measures.shape import Kind, Measure, Why
+from core.quantity import FACTOR, Amount, Dimension, Unit, convert
+
+D = Decimal
+DAY, LONG_DAY = date(2026, 3, 30), date(2026, 9, 23)  # a Wednesday in September is the longest name in English
+AT = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)
+COACH, LONG_NAME = "Rowan", "Maximiliane-Theodora <von> & zu Ölspitzenberg-Wienerwald, the Second"
+ARABIC_NAME = "ليلى"
+LONG_TEXT = "I went up the stairs & down again <slowly>. " * 100
+
+CONTEXTS = (
+    "first_reading",
+    "different_conditions",
+    "flat_weight_smaller_waist",
+    "matters_but_unsure",
+    "early_weeks",
+    "one_step_of_tape",
+    "one_beat_of_the_count",
+    "other_weekday",
+    "practice_counts_too",
+    "medicine_slows_pulse",
+    "series_too_few_days",
+)
+NEWS = ("measures", "interval", "slot", "directed_weighing", "numbers", "baseline", "hand_over")
+KINDS = ("voice", "photo", "video", "sticker", "document", "location", "contact", "empty")
+GATE_SIGNS = ("gate_signs", "gate_unwell", "dizziness", "fainting", "leg_swelling_with_breathlessness")
+
+
+def asked() -> tuple[Measure, ...]:
+    return tuple(x for x in MEASURES.values() if x.kind is not Kind.DERIVED)
+
+
+def signs() -> tuple[str, ...]:
+    return tuple(dict.fromkeys((*(s.key for s in ENGLISH.signs), *GATE_SIGNS)))
+
+
+def middle(measure: Measure) -> Decimal:
+    """A usual value, rounded as the measure is."""
+    usual = measure.bounds.usual
+    low, high = usual.low or D(0), usual.high if usual.high is not None else D(100)
+    return ((low + high) / 2).quantize(D(1).scaleb(-measure.places))
+
+
+def amount(measure: Measure, unit: Unit | None = None) -> Amount:
+    unit = unit or measure.unit
+    return Amount(convert(middle(measure), measure.unit, unit), unit)
+
+
+def second(measure: Measure) -> Decimal | None:
+    return {"blood_pressure": D(82), "walk_mile": D(124)}.get(measure.key)
+
+
+def imperial(measure: Measure) -> Unit:
+    """The unit of somebody who likes stones and inches."""
+    if measure.unit in FACTOR and FACTOR[measure.unit][0] is Dimension.MASS:
+        return Unit.STONE
+    return Unit.INCH if Unit.INCH in measure.units else measure.unit
+
+
+def ordinary() -> Iterator[object]:
+    """Messages as they are said day by day, one at least of every class, with every key."""
+    yield from _arriving()
+    yield from _check_in()
+    yield from _results()
+    yield from _not_clear()
+    yield from _care()
+    yield from _counts()
+    yield from _life()
+    yield from _to_the_coach()
+
+
+def _arriving() -> Iterator[object]:
+    yield m.Stranger()
+    yield from (m.Welcome("Ada", COACH), m.Welcome("", COACH), m.WhatIsKept(COACH), m.ConsentDeclined(COACH))
+    for question in ANSWER:
+        yield m.EnrolQuestion(question, COACH)
+        yield m.EnrolUnclear(question)
+        yield m.SkipCost(question)
+    yield m.EnrolQuestion("cautions", COACH, tuple(c.value for c in Caution))
+    yield from (m.TooYoung(COACH), m.WhichPlace(()), m.WhichPlace(("Europe/London", "America/Toronto")))
+    yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
+    yield from (m.CoachChanged("Sascha"), m.WelcomeBack(COACH))
+
+
+def _check_in() -> Iterator[object]:
+    for key in OPENINGS:
+        yield m.CheckInOpens(key)
+    yield m.CheckInOpens(OPENINGS[0], 5)
+    for x in asked():
+        for first in (False, True):
+            yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
+        yield m.Ask(x.key, imperial(x), False, 1)
+        yield m.Card(x.key)
+        yield m.Kept(x.key, amount(x), second(x))
+        yield m.Kept(x.key, amount(x, imperial(x)), second(x))
+        yield m.KeptHidden(x.key)
+        yield m.KeptBeforeTime(x.key, amount(x), LONG_DAY, second(x))
+        if x.protocol.keep_same:
+            yield m.AskConditions(x.key, x.protocol.keep_same)
+            yield m.AskConditions(x.key, x.protocol.keep_same, first=True)
+            yield m.AskWhatDiffered(x.key, ())
+            yield m.AskWhatDiffered(x.key, x.protocol.keep_same)
+            yield m.ConditionsNoted(x.protocol.keep_same)
+        yield m.FollowUp(x.key)
+    yield m.AskOwn("How were the stairs?")
+    for key in ("waist", "hip"):
+        yield m.Card(key, ruler=True)
+    for note in ("arms_used", "more_than_half_way"):
+        yield m.Kept("chair_stand_30s", amount(MEASURES["chair_stand_30s"]), None, (note,))
+    for key in PRAISES:
+        yield from (m.Praise(key, 1), m.Praise(key, 7))
+    yield from (m.ConditionsNoted(()), m.CheckInDone(LONG_DAY), m.NotToday(None))
+    yield from (m.NotToday(DAY), m.NotToday(DAY, ("energy", "waist", "resting_heart_rate")))
+    yield from (m.SourceOf(()), m.SourceOf(("who_bmi", "cheuvront_2004", "nobody_2030")))
+
+
+def _results() -> Iterator[object]:
+    for key in CONTEXTS:
+        yield m.Context(key)
+    for x in MEASURES.values():
+        for kind in Change:
+            for strength in ("", *(s.value for s in Strength)):
+                for important in (None, False, True):
+                    beyond = kind in (Change.BETTER, Change.WORSE, Change.CHANGED)
+                    if beyond is (strength != ""):
+                        yield verdict(x, kind.value, strength, important)
+        yield replace(verdict(x, "changed", "possible", None), difference=Amount(-middle(x) / 10, x.unit))
+    for source, bands in _bands().items():
+        for band in bands:
+            yield m.BandSaid(source, band, source)
+    for note in _notes():
+        yield m.BandSaid("bmi", "normal", "who_bmi", (note,))
+
+
+def _bands() -> dict[str, dict[str, str]]:
+    from bot.rendering.phrases.bands import BANDS
+
+    return BANDS
+
+
+def _notes() -> tuple[str, ...]:
+    from bot.rendering.phrases.bands import NOTES
+
+    return tuple(NOTES)
+
+
+def verdict(x: Measure, kind: str, strength: str, important: bool | None) -> m.VerdictSaid:
+    beyond = strength != ""
+    value = middle(x)
+    return m.VerdictSaid(
+        x.key,
+        kind,
+        strength,
+        Amount(value / 10, x.unit) if beyond else None,
+        Amount(value / 20, x.unit) if beyond or kind == "within_error" else None,
+        date(2026, 3, 2),
+        important,
+    )
+
+
+def _not_clear() -> Iterator[object]:
+    for x in asked():
+        for why in Why:
+            yield m.AskAgain(x.key, why.value, x.unit)
+        for kind in DoubtKind:
+            yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
+        yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
+        yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
+        yield from (m.Undone(x.key), m.NotText("photo", x.key), m.OldButton(x.key), m.Skipped(x.key))
+    for medium in KINDS:
+        yield m.NotText(medium)
+    yield from (m.NotSure(), m.NothingToUndo(), m.YouAreWelcome(), m.EditTooOld(), m.OldButton())
+
+
+def _care() -> Iterator[object]:
+    yield from (m.EarlyFirst(LONG_DAY), m.EarlySecond(LONG_DAY, COACH), m.EarlyOften(COACH), m.EarlyTaken(DAY))
+    yield from (m.EarlyReason(COACH), m.WeightLeftOut(), m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH))
+    for sign in signs():
+        yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
+    yield from (m.Despair("999"), m.EatingWorry(COACH), m.StoodDown(), m.CoachTold(COACH))
+    yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
+    yield from (m.PulseRepeat("999"), m.PulseAdvice("999"))
+
+
+def _counts() -> Iterator[object]:
+    for x in asked():
+        if x.protocol.timers:
+            yield m.CountReady(x.key, x.protocol.timers)
+            yield from (m.StopwatchRead(x.key, amount(x)), m.CountGo(x.key, 0))
+        for seconds in x.protocol.timers:
+            if seconds:
+                yield from (m.CountGo(x.key, seconds), m.CountStop(x.key, seconds))
+    yield m.PressureWeekOpens(time(8, 0), time(20, 0), LONG_DAY)
+    for day in range(1, 8):
+        yield from (m.PressurePrompt(day, False), m.PressurePrompt(day, True), m.PressureKept(day, 7 - day))
+    yield m.PressureAgain(D(128), D(82))
+    yield from (m.PressureWeekDone(D(128), D(82), 6, 24), m.PressureTooFew(2, 4), m.PressureTooFew(0, 4))
+    yield from (m.PressureWeekDone(D(128), D(82), 1, 1), m.PressureTooFew(1, 4))
+
+
+def _life() -> Iterator[object]:
+    yield from (m.Help(COACH, "999"), m.Help(COACH, "999", "waist"), m.SnoozeWhen(), m.PauseWhen())
+    yield from (m.Snoozed(AT, False), m.Snoozed(AT, True), m.Paused(DAY), m.Resumed(DAY), m.Resumed(None))
+    yield from (m.StoppedForNow(DAY), m.StoppedForNow(None), m.AskSlot(), m.SlotChanged(2, time(7, 30), DAY))
+    yield from (m.AskZone(), m.ZoneChanged("Europe/Lisbon", 0, time(7, 30)), m.AskLanguage(), m.LanguageChanged())
+    yield m.AskUnits()
+    for mass, length in (
+        (Unit.KILOGRAM, Unit.CENTIMETRE),
+        (Unit.POUND, Unit.INCH),
+        (Unit.STONE, Unit.INCH),
+        (Unit.STONE, Unit.FOOT),
+    ):
+        yield m.UnitsChanged(mass, length)
+        yield m.Settings(0, time(7, 30), "Europe/London", mass, length, Numbers.SHOWN.value)
+    yield m.Settings(None, None, "UTC", Unit.KILOGRAM, Unit.CENTIMETRE, Numbers.COACH_ONLY.value)
+    for numbers in (*(n.value for n in Numbers), "leave_out"):
+        yield m.NumbersChanged(numbers)
+    weight = MEASURES["weight"]
+    yield from (m.AskGoal(("waist",)), m.AskGoalTarget("weight", Unit.KILOGRAM), m.AskGoalDate("weight"))
+    yield from (m.GoalSet("weight", amount(weight), LONG_DAY), m.GoalDropped())
+    for doubt in Doubt:
+        yield from (m.GoalDoubt("weight", doubt.value), m.GoalDoubt("weight", doubt.value, amount(weight)))
+    for percent in (0, 4, 37, 95, 100):
+        yield m.GoalProgress("weight", percent, amount(weight), LONG_DAY)
+    yield from (m.NothingToShow(None), m.NothingToShow(DAY), m.AskProgress(("weight", "waist")))
+    yield from (m.AskWord(COACH), m.WordPassed(COACH), m.CoachWrites(COACH, "Well done. See you on Friday."))
+    yield from (m.DataSent(), m.ForgetSure(), m.Forgotten(), m.LeaveSure(COACH), m.HasLeft(COACH), m.KeptAsItWas())
+    for what in NEWS:
+        yield m.PlanNews(what, "Sascha")
+    yield from (m.NotForThisRole(), m.OurFault(), m.JoinedCohort("Spring steps", DAY))
+
+
+def _to_the_coach() -> Iterator[object]:
+    for code, rule in RULES.items():
+        evidence = tuple((name, evidence_value(name)) for name in rule.evidence)
+        for measure in ("weight", "blood_pressure", None):
+            yield cm.UrgentFlag(7, "Ada", code.value, measure, evidence, AT)
+    yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
+    yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
+    yield cm.ClientBack(7, "Ada")
+
+
+def evidence_value(name: str) -> str | Decimal:
+    """Something of the kind a flag of the table would carry."""
+    texts = {"band": "raised_risk", "source": "chair_stand_cdc", "sign": "chest_pain", "level": "emergency"}
+    if name in ("systolic", "before_systolic"):
+        return D(186)
+    texts |= {"symptom": "dizziness", "since": "2026-03-02"}
+    return texts.get(name) or {"difference": D("-2.1")}.get(name, D("82.4"))
+
+
+def pictures() -> Iterator[m.Picture]:
+    """A picture of every kind."""
+    days = [DAY + timedelta(days=28 * n) for n in range(5)]
+    points = tuple(Point(day, D(v)) for day, v in zip(days, ("88", "87", "84", "82.5", "79"), strict=True))
+    yield m.Picture(Trend("waist", Unit.CENTIMETRE, points, points[0], D("5.3"), Usual(None, D(80), "nice_waist")))
+    yield m.Picture(Trend("weight", Unit.STONE, points[:1], points[0]))
+    yield m.Picture(
+        Trend("resting_heart_rate", Unit.BEATS_PER_MINUTE, points, points[0], D(9), Usual(D(60), D(100), "x"))
+    )
+    ratings = tuple(Point(DAY + timedelta(days=7 * n), D(n % 11)) for n in range(12))
+    yield m.Picture(RatingLine("energy", ratings))
+    yield m.Picture(RatingLine("own_question", ratings, LONG_TEXT[:200]))
+    half = Pressure(D(142), D(91))
+    week = tuple(PressureDay(DAY + timedelta(days=n), half, None if n == 3 else half, n > 0) for n in range(7))
+    yield m.Picture(PressureWeek(week, half, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
+    yield m.Picture(PressureWeek((), None, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
+
+
+def extreme() -> Iterator[object]:
+    """The same with the longest names and texts, and numbers of any size."""
+    for message in ordinary():
+        yield stretched(message)
+    yield from (m.CoachWrites(LONG_NAME, LONG_TEXT), cm.ClientWord(7, LONG_NAME, LONG_TEXT), m.AskOwn(LONG_TEXT))
+    yield m.CoachWrites(ARABIC_NAME, "<b>&")
+    yield m.Together(tuple(message for message in _check_in() if isinstance(message, m.Kept))[:12])
+    for unit in Unit:
+        for value in ("0", "-0.04", "1", "2", "5", "0.3333333333333333333333333333", "999999.999", "-13.96"):
+            yield m.Kept("weight", Amount(D(value), unit))
+            yield m.VerdictSaid("weight", "changed", "possible", Amount(D(value), unit), Amount(D(value), unit), DAY)
+
+
+_STRETCHED = {"name", "coach", "new", "old", "detail", "cohort"}
+
+
+def stretched(message: Any) -> object:
+    """A message with the longest name wherever it carries one."""
+    changes: dict[str, object] = {}
+    for field in dataclasses.fields(message):
+        value = getattr(message, field.name)
+        if field.name in _STRETCHED and isinstance(value, str):
+            changes[field.name] = LONG_NAME
+        elif field.name == "aspects" and value:
+            changes[field.name] = value * 4
+    return replace(message, **changes)
