@@ -64,7 +64,7 @@ SIGNS = (
             "breathing_is_hard|breathing_is_difficult|fight_for_breath|suffocating|choking",
         ),
     ),
-    Sign("stroke_signs", EMERGENCY, ("stroke|mini_stroke|ministroke|tia",)),
+    Sign("stroke_signs", EMERGENCY, ("stroke|mini_stroke|ministroke",)),
     Sign(
         "stroke_signs",
         EMERGENCY,

@@ -52,6 +52,8 @@ def _wishes(words: Words) -> _Wishes:
         for wish, phrases in lexicon.intents.items():
             for phrase in phrases:
                 bare = phrase.strip(MORE + " ")
+                if lexicon is not words and bare in words.not_english:
+                    continue
                 shelf = found.whole
                 if phrase.endswith(MORE):
                     shelf = found.inside if phrase.startswith(MORE) else found.starts

@@ -1,0 +1,173 @@
+"""German, as people type it. A Pfund is half a kilogram to most and 454 g to some: it is asked back."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.language.de_signs import DENIALS, SIGNS
+from core.language.de_talk import CALENDAR, WISHES
+from core.language.shape import Part, Role, Words, split
+from core.quantity import Unit
+
+D = Decimal
+
+_ONES = split(
+    "null;eins;zwei;drei;vier;fünf;sechs;sieben;acht;neun;zehn;elf;zwölf;dreizehn;vierzehn;fünfzehn;sechzehn;"
+    "siebzehn;achtzehn;neunzehn"
+)
+_TENS = split("zwanzig;dreißig;vierzig;fünfzig;sechzig;siebzig;achtzig;neunzig")
+
+
+def _numbers() -> dict[str, Decimal]:
+    """0 to 999, written together or apart; halves written together ("siebeneinhalb")."""
+    small = {word: n for n, word in enumerate(_ONES)}
+    apart: dict[str, int] = {}
+    for t, tens in enumerate(_TENS, start=2):
+        small[tens] = 10 * t
+        for n in range(1, 10):
+            one = "ein" if n == 1 else _ONES[n]
+            small[f"{one}und{tens}"] = 10 * t + n
+            apart[f"{one} und {tens}"] = apart[f"{one}und {tens}"] = 10 * t + n
+    found = {**small, **apart}
+    for n in range(1, 10):
+        for hundred in ("hundert", "einhundert") if n == 1 else (f"{_ONES[n]}hundert",):
+            found[hundred] = 100 * n
+            for word, rest in small.items():
+                if rest:
+                    for joined in ("", " ", "und"):
+                        found[f"{hundred}{joined}{word}"] = 100 * n + rest
+    halves = {f"{word}einhalb": D(n) + D("0.5") for word, n in small.items() if n > 1}
+    more = {"zwo": 2, "zweiundachzig": 82, "achzig": 80, "anderthalb": D("1.5"), "eineinhalb": D("1.5")}
+    articles = {"ein": 1, "eine": 1, "einen": 1, "einer": 1, "einem": 1}
+    return {word: D(n) for word, n in {**found, **halves, **more, **articles}.items()}
+
+
+GERMAN = Words(
+    code="de",
+    decimal=",",
+    numbers=_numbers(),
+    weak=("ein", "eine", "einen", "einer", "einem"),
+    umlauts=True,
+    not_english=frozenset(
+        "am;er;ins;in;not;be;was;on;so;to;fast;say;also;a;an;no;die;hat;man;will;war;of;plus;rate;back;arm;stand;mo;do;"
+        "so;mi;di".split(";")
+    ),
+    units={
+        Unit.KILOGRAM: split("kg;kilo;kilos;kilogramm;kgs;kilogramme"),
+        Unit.POUND: split("lb;lbs;britische pfund;englische pfund"),
+        Unit.STONE: split("st;stone;stones"),
+        Unit.CENTIMETRE: split("cm;zentimeter;centimeter;zentimetern;zenti;cms"),
+        Unit.METRE: split("m;meter;metern"),
+        Unit.INCH: split("zoll;inch;inches"),
+        Unit.FOOT: split("fuß;ft;feet"),
+        Unit.BEATS_PER_MINUTE: split(
+            "bpm;schläge;schlag;schlägen;schläge pro minute;schläge in der minute;schläge die minute;pro minute;"
+            "in der minute;die minute;pulsschläge;herzschläge"
+        ),
+        Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
+        Unit.SECOND: split("s;sek;sekunde;sekunden;sec;secs;seks"),
+        Unit.MINUTE: split("min;minute;minuten;m;mins"),
+        Unit.METRE_PER_SECOND: split("meter pro sekunde"),
+        Unit.REPETITION: split("wiederholungen;wiederholung;wdh;aufsteher"),
+        Unit.STEP: split("schritte;schritt;schritten"),
+        Unit.POINT: split("punkte;punkt;punkten"),
+        Unit.DAY: split("tage;tag;tagen"),
+        Unit.SESSION: split("einheiten;einheit;trainings;training;termine;trainingseinheiten"),
+    },
+    parts={
+        Part.GRAM: split("g;gramm;gr"),
+        Part.MILLIMETRE: split("mm;millimeter"),
+        Part.HOUR: split("h;std;stunde;stunden;stdn"),
+    },
+    local_pound={"pfund": D("0.5"), "pfd": D("0.5"), "pfunde": D("0.5")},
+    roles={
+        Role.AND: split("und;&;sowie"),
+        Role.POINT: split("komma;punkt"),
+        Role.HALF: split(
+            "einhalb;und einhalb;ein halb;und ein halb;und ein halbes;halbe;halbes;halb;eine halbe;ein halbes;einer halben;"
+            "halben;einem halben;und eine halbe"
+        ),
+        Role.QUARTER: split("viertel;ein viertel;und ein viertel;eine viertel"),
+        Role.THREE_QUARTERS: split("dreiviertel;drei viertel;und drei viertel;eine dreiviertel"),
+        Role.WITHIN: split("in;pro;je;während;innerhalb von;in den;nach;auf"),
+        Role.OVER: split("zu;über;auf;/;durch"),
+        Role.TIMES: split("x;mal;male;*;mal je"),
+        Role.OUT_OF: split("von;aus;/;auf"),
+        Role.RANGE: split("bis;oder;-;~;bis zu"),
+        Role.HEDGE: split(
+            "etwa;ungefähr;ca;circa;zirka;rund;so um;so um die;um die;knapp;fast;vielleicht;glaube ich;ich glaube;"
+            "schätze ich;ich schätze;ungefaehr;annähernd;in etwa;~;wohl;beinahe;schätzungsweise;ich denke;so etwa;ungf"
+        ),
+        Role.BOUND: split(
+            "mehr als;weniger als;über;unter;mindestens;höchstens;maximal;bis zu;>;<;zwischen;nicht mehr als;minimal"
+        ),
+        Role.CHANGE: split(
+            "abgenommen;zugenommen;mehr;weniger;runter;rauf;hoch;besser;schlechter;verloren;höher;niedriger;+;"
+            "leichter;schwerer;minus;plus;gestiegen;gesunken"
+        ),
+        Role.NOT: split("nicht;kein;keine;nie;ohne"),
+        Role.NOTHING: split(
+            "nichts;keine;kein;keinen;gar nicht;überhaupt nicht;gar nichts;null;gar keine;nie;nicht;nein"
+        ),
+        Role.CLOCK: split("um;uhr;gegen;seit;ab"),
+        Role.LABEL: split("tag;woche;versuch;nr;nummer;messung;test;frage;runde;alter"),
+        Role.EACH_DAY: split("am tag;pro tag;täglich;jeden tag;je tag;pro einheit;jedes mal;jeweils;/tag;je;pro mal"),
+        Role.EVERY_DAY: split("jeden tag;täglich;alle sieben;die ganze woche;alle tage"),
+        Role.DAYS: split(
+            "tage;tag;tagen;spaziergänge;spaziergang;einheiten;einheit;mal;kurse;abende;morgen;runden;touren"
+        ),
+        Role.FOREIGN: split("prozent;kpa;grad;jahre;jahren;wochen;woche;monate;km;kilometer;kalorien;kcal;liter;mg;ml"),
+        Role.ARMS: split(
+            "mit armen;mit den armen;arme benutzt;mit den händen;mit händen;hände benutzt;abgestützt;mich abgestützt;"
+            "mit hilfe der arme;arme genommen;mit hilfe der hände;arme zu hilfe;mit armhilfe;arme gebraucht;aufgestützt"
+        ),
+        Role.HALF_WAY: split(
+            "mehr als halb;mehr als die hälfte;über die hälfte;fast oben;über halb;und fast noch einer;fast noch einer;"
+            "mehr als halb oben;halb oben und mehr"
+        ),
+        Role.STOPPED: split(
+            "abgebrochen;aufgehört;nicht geschafft;aufgegeben;konnte nicht;kann nicht;geht nicht;ging nicht;nicht möglich;"
+            "nur geschafft;musste aufhören;nicht beendet;nicht zu ende;schaffe ich nicht;schaffe nicht;dann schluss;abbruch"
+        ),
+        Role.FILLER: split(
+            "es;ist;sind;war;waren;mein;meine;der;die;das;also;doch;richtig;natürlich;eigentlich;wert;heißen;heisst;muss;"
+            "sollte;ich;tippfehler;falsch;entschuldigung;sorry;=;:;korrekt;stimmt"
+        ),
+        Role.SORRY: split(
+            "nein;ne;nee;nö;sorry;entschuldigung;ups;upps;hoppla;moment;falsch;halt;stopp;tippfehler;vertippt;quatsch;pardon;"
+            "verzeihung;*;oh nein;ach nein;mist;ich habe mich vertippt;hab mich vertippt;habe mich vertippt;nein sorry"
+        ),
+        Role.MEANT: split(
+            "ich meinte;meinte;ich meine;meinte ich;soll heißen;sollte heißen;korrektur;richtig ist;sollte sein;muss heißen;"
+            "stattdessen;richtig wäre;ich wollte schreiben;gemeint war;gemeint sind;sollen sein;soll sein;korrigiere;"
+            "bitte ändern auf;ändern in;ändere auf;eigentlich sind es;es sind eigentlich;sollte es heißen"
+        ),
+        Role.PLEASE: split(
+            "bitte;kann ich;könnte ich;ich möchte;ich will;ich würde gerne;ich würde gern;kannst du;können sie;könnten sie;"
+            "mal;jetzt;danke;hallo;hi;ok;okay;zeig mir;zeige mir;zeig;zeige;gib mir;ich brauche;darf ich;mir;bitte mal;"
+            "würde gerne;möchte;kannst du mir;können sie mir;einfach;gerne;gern"
+        ),
+    },
+    names={
+        "weight": split("gewicht;körpergewicht;ich wiege;wiege;waage;die waage;gewogen;gew"),
+        "height": split("größe;körpergröße;groß"),
+        "waist": split("taille;taillenumfang;bauch;bauchumfang;taillenmaß;gürtelweite"),
+        "hip": split("hüfte;hüftumfang;hüften;po;gesäß"),
+        "resting_heart_rate": split("puls;ruhepuls;herzfrequenz;herzschlag;ruheherzfrequenz"),
+        "blood_pressure": split("blutdruck;rr"),
+        "energy": split("energie;energielevel;antrieb;schwung"),
+        "chair_stand_30s": split("aufstehtest;aufstehen;stuhltest"),
+        "activity_minutes": split("aktivität;bewegung;aktiv;sport;aktive minuten;bewegt"),
+        "strength_days": split("krafttage;krafttraining;kraft"),
+        "sessions_done": split("einheiten geschafft;plan einheiten"),
+        "session_effort": split("anstrengung;wie anstrengend"),
+        "six_minute_walk": split("gehtest;sechs minuten gehen"),
+        "one_leg_stance": split("einbeinstand;ein bein"),
+        "two_minute_step": split("steptest;schritttest"),
+        "walk_mile": split("meile"),
+    },
+    calendar=CALENDAR,
+    intents=WISHES,
+    signs=SIGNS,
+    denials=DENIALS,
+)
