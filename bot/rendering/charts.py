@@ -159,7 +159,7 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
     axes.set_ylim(low, high)
     _dates(axes, [p.day for p in spec.points], v)
     _number_axis(axes.yaxis, v, spec.unit)
-    legend = [_mark("s", v.plain("Start"), "white", INK)]
+    legend = [_mark("s", v.plain_in("picture", "Start"), "white", INK)]
     if error:
         chance: dict[str, Any] = {
             "facecolor": CHANCE,
@@ -169,9 +169,13 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
             "linewidth": 0,
         }
         axes.axhspan(start - error, start + error, zorder=1, **chance)
-        legend.append(Patch(label=v.plain("Can be chance"), **chance))
+        legend.append(Patch(label=v.plain_in("picture", "Can be chance"), **chance))
     if spec.usual is not None and _usual(axes, edges, low, high):
-        legend.append(Patch(facecolor=USUAL, alpha=0.3, edgecolor=USUAL, linewidth=2, label=v.plain("Published range")))
+        legend.append(
+            Patch(
+                facecolor=USUAL, alpha=0.3, edgecolor=USUAL, linewidth=2, label=v.plain_in("picture", "Published range")
+            )
+        )
     axes.axhline(start, color=SOFT, linewidth=1.2, linestyle=(0, (4, 3)), zorder=2)
     axes.plot(xs, ys, color=LINE, linewidth=2.5, marker="o", markersize=10, zorder=4, clip_on=False)
     axes.plot(
@@ -282,7 +286,7 @@ def _pressure(figure: Figure, spec: PressureWeek, v: Voice) -> None:
     last = max(len(spec.days) - 1, 3)
     axes.set_xlim(-0.6, last + 1.5)
     axes.set_xticks(range(len(spec.days)), [v.numbers.plain(n + 1) for n in range(len(spec.days))])
-    axes.set_xlabel(v.plain("Day"), fontsize=BODY, color=INK)
+    axes.set_xlabel(v.plain_in("picture", "Day"), fontsize=BODY, color=INK)
     _number_axis(axes.yaxis, v, Unit.MILLIMETRE_OF_MERCURY)
     for limit in limits:
         axes.axhline(limit, color=LIMIT, linewidth=2, linestyle=(0, (6, 3)), zorder=1)
@@ -321,12 +325,12 @@ def _pressure_legend(spec: PressureWeek, v: Voice, *, unused: bool) -> list[Any]
     from matplotlib.lines import Line2D
 
     limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
-    marks = [_mark("o", v.plain("Morning")), _mark("s", v.plain("Evening"), "white")]
+    marks = [_mark("o", v.plain_in("picture", "Morning")), _mark("s", v.plain_in("picture", "Evening"), "white")]
     if spec.mean is not None:
-        marks.append(_mark("D", v.plain("Mean"), INK, INK))
+        marks.append(_mark("D", v.plain_in("picture", "Mean"), INK, INK))
     if unused:
-        marks.append(_mark("o", v.plain("Not counted"), CHANCE, CHANCE))
-    words = v.plain("Limit {limit}", limit=v.numbers.island(limit))
+        marks.append(_mark("o", v.plain_in("picture", "Not counted"), CHANCE, CHANCE))
+    words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
     marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
     return marks
 

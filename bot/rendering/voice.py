@@ -5,7 +5,7 @@ A phrase says whole sentences with named {placeholders}:
     v.say("Thanks, {name}.", name=...)                 one sentence or several
     v.say_n("{n} day", "{n} days", n)                  a whole number decides the form (gettext, not CLDR)
     v.say_in("button", "Open")                         the same English word, another sense
-    N_("Low")                                          marks a text in a table; v.say(TABLE[key]) says it
+    N_("Low"), NC_("button", "Low")                    mark a text in a table; v.say(TABLE[key]) says it
 
 What goes into a placeholder is escaped, unless it is `Html` already, so phrases nest. `plain` is for buttons and
 pictures, where nothing is escaped.
@@ -19,9 +19,9 @@ from datetime import date, datetime, time
 from decimal import Decimal
 from functools import lru_cache
 
-from bot.rendering.catalogues import translations
 from bot.rendering.numbers import MINUS, NO_BREAK, PLACES, numbers
 from bot.rendering.reader import Reader
+from bot.rendering.translations import translations
 from core.quantity import Amount, Unit, convert, half_up, in_two_units
 
 POUNDS_TO_THE_STONE, INCHES_TO_THE_FOOT = 14, 12
@@ -35,6 +35,11 @@ class Html(str):
 
 def N_(text: str) -> str:
     """Mark `text` for the catalogues; a voice says it later."""
+    return text
+
+
+def NC_(context: str, text: str) -> str:
+    """The same for a text whose sense depends on where it stands; `say_in` says it, with the same context."""
     return text
 
 

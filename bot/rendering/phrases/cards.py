@@ -49,9 +49,9 @@ def card(v: Voice, measure: str, *, ruler: bool = False) -> Html:
     parts = [title]
     if protocol.prepare:
         prepare = [v.say(names.named(PREPARE, key)) for key in protocol.prepare]
-        parts.append(v.lines(v.say("Before"), v.steps(*prepare)))
+        parts.append(v.lines(v.say_in("card", "Before"), v.steps(*prepare)))
     if technique:
-        parts.append(v.lines(v.say("How"), v.steps(*technique)))
+        parts.append(v.lines(v.say_in("card", "How"), v.steps(*technique)))
     extra = []
     if protocol.practice:
         extra.append(v.say("Try it once first. That one does not count."))

@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.safety import sign
-from bot.rendering.voice import N_, Html, Voice
+from bot.rendering.voice import N_, NC_, Html, Voice
 from core.dialogue import coach_messages as cm
 from core.flags import Evidence
 from core.measures import MEASURES
@@ -43,31 +43,31 @@ FLAGS: dict[str, str] = {
 FLAG_OTHER = N_("Something you should know.")
 
 EVIDENCE: dict[str, str] = {
-    "reading": N_("Reading"),
-    "days": N_("Days"),
-    "band": N_("Band"),
-    "symptom": N_("Sign"),
-    "rate": N_("Rate"),
-    "gain": N_("Gain"),
-    "from": N_("From"),
-    "to": N_("To"),
-    "percent": N_("Percent"),
-    "since": N_("Since"),
-    "points": N_("Points"),
-    "bmi": N_("BMI"),
-    "value": N_("Value"),
-    "source": N_("Source"),
-    "difference": N_("Difference"),
-    "mdc95": N_("Can be chance, up to"),
-    "baseline": N_("Start"),
-    "rating": N_("Rating"),
-    "before": N_("Before"),
-    "mean": N_("Mean"),
-    "count": N_("Count"),
-    "missed": N_("Missed"),
-    "sign": N_("Sign"),
-    "level": N_("Level"),
-    "times": N_("Times"),
+    "reading": NC_("evidence", "Reading"),
+    "days": NC_("evidence", "Days"),
+    "band": NC_("evidence", "Band"),
+    "symptom": NC_("evidence", "Sign"),
+    "rate": NC_("evidence", "Rate"),
+    "gain": NC_("evidence", "Gain"),
+    "from": NC_("evidence", "From"),
+    "to": NC_("evidence", "To"),
+    "percent": NC_("evidence", "Percent"),
+    "since": NC_("evidence", "Since"),
+    "points": NC_("evidence", "Points"),
+    "bmi": NC_("evidence", "BMI"),
+    "value": NC_("evidence", "Value"),
+    "source": NC_("evidence", "Source"),
+    "difference": NC_("evidence", "Difference"),
+    "mdc95": NC_("evidence", "Can be chance, up to"),
+    "baseline": NC_("evidence", "Start"),
+    "rating": NC_("evidence", "Rating"),
+    "before": NC_("evidence", "Before"),
+    "mean": NC_("evidence", "Mean"),
+    "count": NC_("evidence", "Count"),
+    "missed": NC_("evidence", "Missed"),
+    "sign": NC_("evidence", "Sign"),
+    "level": NC_("evidence", "Level"),
+    "times": NC_("evidence", "Times"),
 }
 
 LEVELS: dict[str, str] = {
@@ -93,7 +93,7 @@ def evidence(v: Voice, measure: str | None, pairs: Evidence) -> Html:
     said: list[str] = []
     for name, value in _paired(v, pairs):
         shown = value if isinstance(value, Html) else _value(v, measure, name, value)
-        said.append(v.say("{name}: {value}", name=v.say(EVIDENCE.get(name, name)), value=shown))
+        said.append(v.say("{name}: {value}", name=v.say_in("evidence", EVIDENCE.get(name, name)), value=shown))
     return v.listed(said)
 
 

@@ -72,15 +72,12 @@ def goal_progress(said: m.GoalProgress, v: Voice) -> str:
     )
     if said.percent >= 100:
         return v.sentences(goal, v.say("You are there."))
+    steps = min(max((said.percent + 5) // 10, 1), 9)
     if said.percent <= 0:
         return v.sentences(goal, v.say("There is still time."))
     return v.sentences(
         goal,
-        v.say(
-            "You have gone {n} of {all} steps of the way.",
-            n=v.number(min(max((said.percent + 5) // 10, 1), 9)),
-            all=v.number(10),
-        ),
+        v.say("You have gone {n} of {all} steps of the way.", n=v.number(steps), all=v.number(10)),
     )
 
 

@@ -8,7 +8,7 @@ from functools import lru_cache
 from bot.rendering.phrases import names
 from bot.rendering.places import place_name
 from bot.rendering.reader import LABEL_LIMIT, Reader
-from bot.rendering.voice import N_, Voice, shortened, voice
+from bot.rendering.voice import N_, NC_, Voice, shortened, voice
 from core.dialogue.effects import Choice
 
 LABELS: dict[str, str] = {
@@ -85,30 +85,30 @@ LABELS: dict[str, str] = {
 WITH_ARGUMENT = frozenset({"word_to_coach"})
 
 BACKGROUNDS: dict[str, str] = {
-    "white": N_("White"),
-    "south_asian": N_("South Asian"),
-    "chinese": N_("Chinese"),
-    "japanese": N_("Japanese"),
-    "other_asian": N_("Other Asian"),
-    "middle_eastern": N_("Middle Eastern"),
-    "black_african": N_("Black African"),
-    "african_caribbean": N_("African Caribbean"),
-    "south_central_american": N_("South or Central American"),
-    "mixed_or_other": N_("Mixed or other"),
+    "white": NC_("background", "White"),
+    "south_asian": NC_("background", "South Asian"),
+    "chinese": NC_("background", "Chinese"),
+    "japanese": NC_("background", "Japanese"),
+    "other_asian": NC_("background", "Other Asian"),
+    "middle_eastern": NC_("background", "Middle Eastern"),
+    "black_african": NC_("background", "Black African"),
+    "african_caribbean": NC_("background", "African Caribbean"),
+    "south_central_american": NC_("background", "South or Central American"),
+    "mixed_or_other": NC_("background", "Mixed or other"),
 }
 
 CAUTIONS: dict[str, str] = {
-    "pregnancy": N_("Pregnant or breast-feeding"),
-    "heart_condition": N_("Heart condition"),
-    "heart_failure": N_("Heart failure"),
-    "rate_limiting_medicine": N_("Medicine that slows the pulse"),
-    "eating_worries": N_("Worries about food or weight"),
-    "very_muscular": N_("Very strong muscles"),
-    "weight_misleads": N_("Swelling, a cast or a lost limb"),
-    "athlete": N_("I train a lot"),
-    "breathless_at_rest": N_("Short of breath at rest"),
-    "recent_heart_event": N_("Heart attack in the past month"),
-    "falls": N_("A fall in the past year"),
+    "pregnancy": NC_("caution", "Pregnant or breast-feeding"),
+    "heart_condition": NC_("caution", "Heart condition"),
+    "heart_failure": NC_("caution", "Heart failure"),
+    "rate_limiting_medicine": NC_("caution", "Medicine that slows the pulse"),
+    "eating_worries": NC_("caution", "Worries about food or weight"),
+    "very_muscular": NC_("caution", "Very strong muscles"),
+    "weight_misleads": NC_("caution", "Swelling, a cast or a lost limb"),
+    "athlete": NC_("caution", "I train a lot"),
+    "breathless_at_rest": NC_("caution", "Short of breath at rest"),
+    "recent_heart_event": NC_("caution", "Heart attack in the past month"),
+    "falls": NC_("caution", "A fall in the past year"),
 }
 
 UNITS: dict[str, str] = {
@@ -126,7 +126,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "caution": CAUTIONS,
     "unit": UNITS,
     "units": UNITS,
-    "sex": {"female": N_("Female"), "male": N_("Male")},
+    "sex": {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")},
     "numbers": {
         "shown": N_("Show me my numbers"),
         "coach_only": N_("Only to my coach"),

@@ -1,0 +1,75 @@
+"""Catalogues at run time: .po files, compiled in memory with Babel, once a language and only when it is spoken.
+
+There is no build step that can be forgotten. English is the source text. An entry marked fuzzy is not used: half a
+safety message in the right language is worse than a whole one in English.
+"""
+
+from __future__ import annotations
+
+import gettext
+import io
+import re
+from functools import lru_cache
+from importlib.resources import files
+
+from babel.messages.catalog import Catalog
+from babel.messages.mofile import write_mo
+from babel.messages.pofile import read_po
+
+PSEUDO = "x-pseudo"
+
+
+def compiled(catalogue: Catalog) -> gettext.GNUTranslations:
+    """Compile a catalogue in memory."""
+    buffer = io.BytesIO()
+    write_mo(buffer, catalogue, use_fuzzy=False)
+    buffer.seek(0)
+    return gettext.GNUTranslations(buffer)
+
+
+def read(language: str) -> Catalog | None:
+    """The catalogue of a language as it lies in the package; None when there is none."""
+    found = files("locales").joinpath(language, "LC_MESSAGES", "messages.po")
+    if not found.is_file():
+        return None
+    with found.open("rb") as file:
+        return read_po(file, locale=language)
+
+
+@lru_cache(maxsize=16)
+def translations(language: str) -> gettext.NullTranslations:
+    """What `bot.rendering.voice` speaks from. An unknown language, and English, is the source text."""
+    if language == "en":
+        return gettext.NullTranslations()
+    if language == PSEUDO:
+        return compiled(pseudo(template()))
+    catalogue = read(language)
+    return compiled(catalogue) if catalogue is not None else gettext.NullTranslations()
+
+
+def template() -> Catalog:
+    """The template as it lies in the package."""
+    with files("locales").joinpath("messages.pot").open("rb") as file:
+        return read_po(file)
+
+
+# --- a language for tests ---------------------------------------------------------------------------------------
+
+_ACCENTS = str.maketrans("aeiouyAEIOUcnslzr", "áéíóúýÁÉÍÓÚçñšłžř")
+_KEEP = re.compile(r"(\{[^}]*\}|</?\w+>|(?<![\w<])/[a-z]+\b)")
+
+
+def accented(text: str) -> str:
+    """ "Thanks, {name}." -> "⟦Tháñkš, {name}.⟧": what comes out without brackets escaped the catalogue."""
+    parts = [part if _KEEP.fullmatch(part) else part.translate(_ACCENTS) for part in _KEEP.split(text)]
+    return f"⟦{''.join(parts)}⟧"
+
+
+def pseudo(source: Catalog) -> Catalog:
+    """A catalogue made from a template, in a language that nobody speaks and every tester can read."""
+    catalogue = Catalog(locale="en", fuzzy=False)
+    for message in source:
+        if message.id:
+            words = accented(message.id) if isinstance(message.id, str) else tuple(map(accented, message.id))
+            catalogue.add(message.id, words, context=message.context)
+    return catalogue
