@@ -25,7 +25,7 @@ from core.dialogue import (
     showing,
 )
 from core.dialogue import messages as m
-from core.dialogue.effects import Choice, Join, Learn
+from core.dialogue.effects import Choice, Erase, Join, Learn, Say
 from core.dialogue.events import (
     Attachment,
     Command,
@@ -62,6 +62,9 @@ from core.measures.shape import Measure, Misunderstood, Understood
 from core.understanding import correction
 
 
+FROM_PEOPLE = (Text, Press, Command, Attachment)
+
+
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
     """Advance one client's conversation by one event."""
     d = Desk(state, facts, now)
@@ -87,6 +90,8 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
             life.reachability(d, event)
         case _:
             pass  # a group's event never belongs to one client's conversation
+    if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
+        life.not_sure(d)  # whoever writes or presses is answered, whatever was decided
     return d.finish()
 
 

@@ -42,8 +42,8 @@ def early(d: Desk, heard: Understood, event: Text, step: Step) -> None:
         d.say(m.WeightLeftOut())
         return
     found = guarded(d)
-    _keep_side_note(d, heard, event)
     due = d.due_on("weight", [r for r in d.weights() if r.counts][-1].taken_at)
+    _keep_side_note(d, heard, event)
     match step:
         case Step.FIRST:
             d.say(m.EarlyFirst(due), *_offers(d))

@@ -217,9 +217,9 @@ def close_setting(d: Desk) -> None:
 
 def set_slot(d: Desk, asking: Setting, weekday: int | None, at: time | None) -> None:
     """Weekday first, then time; or both at once ("Tuesday 7:30")."""
-    if weekday is None and asking.detail:
-        weekday = int(asking.detail)
-    if weekday is not None and at is None and not asking.detail:
+    chosen = int(asking.detail) if asking.detail in tuple("0123456") else None
+    weekday = chosen if weekday is None else weekday
+    if weekday is not None and at is None and chosen is None:
         d.ask(replace(asking, detail=str(weekday)))
         d.say(
             m.EnrolQuestion("time"),
@@ -227,7 +227,7 @@ def set_slot(d: Desk, asking: Setting, weekday: int | None, at: time | None) -> 
         )
         return
     if weekday is None and at is None:
-        d.say(m.EnrolUnclear("weekday" if not asking.detail else "time"))
+        d.say(m.EnrolUnclear("weekday" if chosen is None else "time"))
         return
     slot = enrolment.set_slot(d, weekday=weekday, at=at)
     d.say(m.SlotChanged(slot.weekday, slot.at, d.next_slot() or d.today))

@@ -103,10 +103,14 @@ def gate_answered(d: Desk, asking: Gate, fine: bool) -> None:
 
 def cannot_wait(measure: Measure, heard: Understood) -> bool:
     """A severe value that could be real is kept and repeated after rest; it never waits behind "are you sure?"."""
-    if heard.value not in measure.bounds.possible:
+    bounds = measure.bounds
+    if heard.value not in bounds.possible:
         return False
     if measure.key == "blood_pressure":
-        return heard.second is not None and level(heard.value, heard.second) is PressureLevel.SEVERE
+        low = heard.second
+        if low is None or low >= heard.value or (bounds.second_possible and low not in bounds.second_possible):
+            return False
+        return level(heard.value, low) is PressureLevel.SEVERE
     return measure.key == "resting_heart_rate" and not PULSE_LOW <= heard.value <= PULSE_HIGH
 
 

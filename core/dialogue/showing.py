@@ -91,8 +91,11 @@ def goal_for(d: Desk, key: str) -> None:
 def goal_typed(d: Desk, asking: Setting, text: str) -> bool:
     """The target, then the date; True when the words were for it."""
     if asking.what == "goal_target":
-        measure = MEASURES[asking.detail]
-        heard = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
+        measure = MEASURES.get(asking.detail)
+        understand = measure.understand if measure is not None else None
+        if measure is None or understand is None:
+            return False
+        heard = understand(text, d.words, d.unit(measure))
         if not isinstance(heard, Understood):
             return False
         if heard.value not in measure.bounds.possible:

@@ -256,7 +256,7 @@ def _clock(marks: Sequence[_Mark], i: int, mark: _Mark, loose: bool) -> tuple[in
     if ":" in mark.text and mark.text.replace(":", "").isdigit():
         hours, _, minutes = mark.text.partition(":")
         return int(hours), int(minutes)
-    if mark.text.replace(".", "", 1).isdigit() and "." in mark.text:
+    if mark.text.replace(".", "", 1).isdigit() and "." in mark.text.strip("."):
         whole, _, part = mark.text.partition(".")
         return (int(whole), int(part)) if len(part) == 2 and int(whole) < 25 and int(part) < 60 else None
     hour = _hour(mark)
