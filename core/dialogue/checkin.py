@@ -14,6 +14,7 @@ from core.dialogue.outcome import Desk, rows_of
 from core.dialogue.states import Awaiting, Gate, PressureWeek
 from core.flags import Code, Later, Week, cleared, flags_of_week
 from core.measures import CHECK_IN_ORDER, MEASURES
+from core.measures.cautions import ASK_FIRST
 from core.measures.shape import Kind, Measure
 from core.reading import How
 
@@ -57,7 +58,10 @@ def askable(d: Desk, measure: Measure) -> bool:
     """Not derived, and nothing we know of this person speaks against it."""
     if measure.kind is Kind.DERIVED or (measure.key == "own_question" and not d.facts.plan.own_question):
         return False
-    return not any(x.caution in d.facts.profile.cautions for x in measure.must_not)
+    agreed = measure.key in d.facts.plan.cleared
+    return not any(
+        x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
+    )
 
 
 def is_due(d: Desk, key: str, day: date) -> bool:

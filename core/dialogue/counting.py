@@ -86,6 +86,9 @@ def watch_answered(d: Desk, asking: StopwatchDone, keep: bool, event_ref: str, a
     d.ask(Awaiting(measure.key))
     before = d.asking
     text = Text(at, str(asking.value), event_ref)
-    answers.consider(d, measure, Understood(asking.value, measure.unit), text, asked=True)
+    heard = measure.understand(text.text, d.words, None) if measure.understand else None
+    if not isinstance(heard, Understood):
+        heard = Understood(asking.value, measure.unit)
+    answers.consider(d, measure, heard, text, asked=True)
     if d.asking is before:
         checkin.ask_next(d)

@@ -65,6 +65,7 @@ class Plan:
     own_question: str = ""
     own_better: Better = Better.HIGHER
     baseline_since: datetime | None = None
+    cleared: tuple[str, ...] = ()  # tests a clinician has agreed to, in spite of a caution
     pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
 
     def interval(self, measure: str) -> int:

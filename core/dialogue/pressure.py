@@ -11,6 +11,8 @@ from core.dialogue.events import Woke
 from core.dialogue.outcome import Desk
 from core.dialogue.states import Awaiting
 from core.measures import MEASURES
+from core.measures.blood_pressure import score_mean
+from core.measures.shape import Score
 from core.quantity import half_up
 from core.reading import Reading
 from core.series import SeriesMean, TooFewDays, mean_of
@@ -81,9 +83,11 @@ def finish(d: Desk) -> None:
     d.say(m.PressureWeekDone(half_up(found.systolic, 0), half_up(found.diastolic, 0), found.used_days, found.used))
     assessment = answers.assessed(d, measure, readings[-1])
     answers.raise_flags(d, measure, readings[-1], assessment)
-    if (band := answers.band_for(d, measure, readings[-1], assessment)) is not None:
-        d.say(band)
-        d.become(sources=(band.source,))
+    age, limits = d.facts.profile.age_on(d.today), d.facts.plan.pressure_body
+    score = score_mean(found.systolic, found.diastolic, d.facts.profile, age=age, body=limits)
+    if isinstance(score, Score):
+        d.say(m.BandSaid(MEASURE, score.band, score.source.key, score.notes[:1]))
+        d.become(sources=(score.source.key,))
     if assessment.verdict is not None:
         d.say(answers.verdict_said(d, measure, assessment))
     _picture(d, readings)

@@ -172,6 +172,14 @@ def test_a_measure_that_somebody_must_not_take_is_not_asked():
     assert "weight" not in chat.state.agenda
 
 
+@pytest.mark.parametrize(("cleared", "asked"), [((), False), (("six_minute_walk",), True)])
+def test_a_test_of_effort_waits_for_a_clinicians_yes(cleared, asked):
+    plan = Plan(measures=("six_minute_walk",), cleared=cleared)
+    profile = Profile(cautions=frozenset({Caution.HEART_CONDITION}))
+    chat = Chat(replace(ADA, plan=plan, profile=profile)).due()
+    assert ("six_minute_walk" in chat.state.agenda) is asked
+
+
 def test_openings_and_praise_do_not_repeat_within_eight_weeks():
     chat = Chat(replace(ADA, plan=Plan(measures=())))
     openings, praises = [], []

@@ -118,6 +118,15 @@ def test_the_week_ends_with_a_mean_without_the_first_day():
     assert not [w for w in chat.wakes if w.purpose.startswith("pressure")]
 
 
+@pytest.mark.parametrize("body", ["nice", "aha", "esc"])
+def test_the_week_is_read_by_the_limits_the_coach_chose(body):
+    chat = Chat(replace(PRESSURE, plan=Plan(measures=("blood_pressure",), pressure_body=body))).due().says("7")
+    for day in range(1, 8):
+        chat.later(days=1).wakes_up("pressure", f"{day}m").says("132/82 and 132/82")
+    chat.later(days=1).wakes_up("pressure_end")
+    assert body in chat.heard(m.BandSaid).source
+
+
 def test_too_few_days_say_so():
     chat = pressed_week().says("130/80 and 128/80").later(days=7).wakes_up("pressure_end")
     assert chat.heard(m.PressureTooFew) == m.PressureTooFew(1, 4)
