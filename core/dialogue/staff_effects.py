@@ -56,9 +56,8 @@ class SaveNote:
 
 @dataclass(frozen=True, slots=True)
 class MarkSeen:
-    """These flags were seen; they stay open."""
+    """These flags of clients of this caseload were seen; they stay open."""
 
-    client_id: int
     flag_ids: tuple[int, ...]
 
 
@@ -94,6 +93,32 @@ class SaveTemplate:
 @dataclass(frozen=True, slots=True)
 class DropTemplate:
     name: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetDigest:
+    """When this coach's digest comes; None ends it."""
+
+    slot: Slot | None
+
+
+@dataclass(frozen=True, slots=True)
+class SetZone:
+    """Whose wall clock counts for this person; a digest keeps its weekday and time on it."""
+
+    zone_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetNight:
+    """Whether same-day news waits for the morning."""
+
+    quiet: bool
+
+
+@dataclass(frozen=True, slots=True)
+class SetLanguage:
+    language: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,6 +158,10 @@ StaffEffect = (
     | EndCare
     | SaveTemplate
     | DropTemplate
+    | SetDigest
+    | SetZone
+    | SetNight
+    | SetLanguage
     | StartCohort
     | EndCohort
     | BindGroup

@@ -85,13 +85,18 @@ class CohortFact:
     ended: bool = False
 
 
+def no_length(message: object) -> int:
+    return 0
+
+
 @dataclass(frozen=True, slots=True)
 class StaffFacts:
     """A coach, an organiser, or both in one.
 
     coach_id, organiser_id: None for a role this person has not. slot: when the digest comes.
     rows, cards, cohorts, templates, coaches: what `needs` asked for; cards are the clients a name or id matched.
-    coaches: other coaches a client may be handed to, as (id, name).
+    coaches: other coaches a client may be handed to, as (id, name).  length: characters of a message as this person
+    will read it, lent by bot like the look-ups of ClientFacts.
     """
 
     person_id: int
@@ -101,6 +106,7 @@ class StaffFacts:
     organiser_id: int | None = None
     slot: Slot | None = None
     zone: tzinfo = UTC
+    zone_name: str = "UTC"
     night: bool = True  # whether same-day news may come at night
     invitation: InvitationFact | None = None
     rows: tuple[CaseRow, ...] = ()
@@ -111,3 +117,42 @@ class StaffFacts:
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label
+    length: Callable[[object], int] = no_length
+
+
+@dataclass(frozen=True, slots=True)
+class Caseload:
+    """Need: every row of this coach's caseload."""
+
+
+@dataclass(frozen=True, slots=True)
+class CardOf:
+    """Need: the card of one client of this caseload, if it is one."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class CardsNamed:
+    """Need: cards of the clients that a coach's words may mean (`core.dialogue.staff_names.meant`)."""
+
+    words: str
+    whole: bool = False  # the words are a name and nothing else
+
+
+@dataclass(frozen=True, slots=True)
+class CardsFlagged:
+    """Need: cards of the clients with an open flag, for the sheet."""
+
+
+@dataclass(frozen=True, slots=True)
+class Templates:
+    """Need: the plans this coach saved."""
+
+
+@dataclass(frozen=True, slots=True)
+class OtherCoaches:
+    """Need: coaches a client may be handed to."""
+
+
+Need = Caseload | CardOf | CardsNamed | CardsFlagged | Templates | OtherCoaches

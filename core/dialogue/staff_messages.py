@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from core.dialogue.facts import Plan, Slot
 from core.dialogue.messages import BandSaid, VerdictSaid
-from core.digest import CaseRow, Digest, FlagFact
+from core.digest import CaseRow, Digest, FlagFact, Panel
 from core.quantity import Amount
 
 
@@ -42,6 +42,11 @@ class NotYours:
 
 
 @dataclass(frozen=True, slots=True)
+class StaffGreeting:
+    """A hello or a thank-you, answered in kind."""
+
+
+@dataclass(frozen=True, slots=True)
 class AskInvitee:
     """Whom is the invitation for? templates: saved plans that can be chosen."""
 
@@ -70,6 +75,18 @@ class LinkPicture:
 @dataclass(frozen=True, slots=True)
 class InvitationsRevoked:
     for_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class TemplatesKept:
+    """Plans saved under a name; buttons drop one."""
+
+    templates: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TemplateDropped:
+    template: str
 
 
 # --- caseload and card ------------------------------------------------------------------------------------------
@@ -144,6 +161,11 @@ class ThreadSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class AskWhom:
+    """To whom should something be written?"""
+
+
+@dataclass(frozen=True, slots=True)
 class AskWords:
     """What should be written to this client?"""
 
@@ -152,7 +174,10 @@ class AskWords:
 
 @dataclass(frozen=True, slots=True)
 class WordsSent:
+    """reachable: False when messages do not arrive at the moment."""
+
     name: str
+    reachable: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,11 +203,41 @@ class PlanSaid:
 
 @dataclass(frozen=True, slots=True)
 class PlanChosen:
-    """A change is made. what: "measures", "interval", "slot", "directed_weighing", "numbers", "cautions", "baseline",
-    "planned_loss", "pressure_body"."""
+    """A change is made. what: "measures", "interval", "slot", "directed_weighing", "directed_weighing_off", "numbers",
+    "cautions", "baseline", "planned_loss", "pressure_body"."""
 
     name: str
     what: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskMeasures:
+    """Which measures? chosen: those of the plan; buttons put one in or take it out."""
+
+    name: str
+    chosen: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AskInterval:
+    """How many days between retests?"""
+
+    name: str
+    days: int
+
+
+@dataclass(frozen=True, slots=True)
+class AskCautions:
+    name: str
+    chosen: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AskPressureBody:
+    """Whose blood pressure limits? body: those of the plan now."""
+
+    name: str
+    body: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,6 +266,17 @@ class TemplateSaved:
 class AskHandOver:
     name: str
     coaches: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NoOtherCoach:
+    """There is nobody to hand a client to."""
+
+
+@dataclass(frozen=True, slots=True)
+class HandOverSure:
+    name: str
+    to: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -247,6 +313,25 @@ class DigestSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class Sheet:
+    """One small trend for each flagged client and measure, as a picture or, for printing, as a PDF.
+
+    left_out: how many more there are than panels.  pdf: a file instead of a picture.
+    """
+
+    day: date
+    panels: tuple[Panel, ...]
+    left_out: int = 0
+    pdf: bool = False
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToDraw:
+    """Nobody who is flagged has two readings to draw a line through."""
+
+
+@dataclass(frozen=True, slots=True)
 class SeenNoted:
     names: tuple[str, ...]
 
@@ -269,10 +354,26 @@ class StaffSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class AskDigestSlot:
+    """On which weekday, and when, should the digest come?"""
+
+
+@dataclass(frozen=True, slots=True)
+class AskStaffZone:
+    """Which town's clock counts for this person?"""
+
+
+@dataclass(frozen=True, slots=True)
 class DigestSlotChanged:
     weekday: int
     at: time
     next: date
+    zone_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class DigestStopped:
+    """No digest comes until one is wanted again; urgent things still come."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,102 @@
+"""The weekly digest and its sheet: at its slot, or whenever a coach asks."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+from core import card as cards
+from core.dialogue import staff_messages as sm
+from core.dialogue.effects import Choice, Rows
+from core.dialogue.events import Due
+from core.dialogue.staff_desk import Desk, rows_of
+from core.dialogue.staff_effects import MarkSeen
+from core.dialogue.staff_facts import CardFact
+from core.digest import Digest, Panel, digest, fitted
+
+OPENED = 4  # the first few entries get a button each
+
+
+def due(d: Desk, event: Due) -> None:
+    """The coach's slot came. However late: the next one replaces it."""
+    if d.coach:
+        _say(d, event.day, occasion=f"digest/{d.facts.coach_id}/{event.day.isoformat()}")
+
+
+def asked(d: Desk, argument: str) -> None:
+    """/digest, and /digest pdf"""
+    if argument.strip().casefold() == "pdf":
+        sheet(d, "pdf")
+    else:
+        _say(d, d.today)
+
+
+def _say(d: Desk, day: date, occasion: str | None = None) -> None:
+    made = made_for(d, day)
+    d.become(digest_day=day, digest_flags=made.shown)
+    d.say(sm.DigestSaid(made), *_choices(made), occasion=occasion)
+    if (found := _sheet(d, day, made)) is not None:
+        d.say(found, (Choice("as_pdf", "sheet:pdf"),), occasion=f"{occasion}/sheet" if occasion else None)
+
+
+def made_for(d: Desk, day: date) -> Digest:
+    """The digest of a day, cut to one message as this coach will read it."""
+    return fitted(digest(d.facts.rows, day), lambda made: d.facts.length(sm.DigestSaid(made)))
+
+
+def _choices(made: Digest) -> Rows:
+    """Seen for all that is shown; a card for the first few; the list."""
+    if not made.entries:
+        return ((Choice("caseload", "list:need:0"),),)
+    first = list(dict.fromkeys((e.client_id, e.name) for e in made.entries))[:OPENED]
+    return (
+        *((((Choice("seen", f"seen:{made.day.isoformat()}"),),)) if made.shown else ()),
+        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in first)),
+        (Choice("write", "write"), Choice("caseload", "list:need:0")),
+    )
+
+
+def seen(d: Desk, value: str) -> None:
+    """Everything the digest of that day showed is marked as seen; of an older one, the present one is shown."""
+    if d.state.digest_day is None or value != d.state.digest_day.isoformat():
+        _say(d, d.today)
+        return
+    shown = frozenset(d.state.digest_flags)
+    here = tuple(f.id for r in d.facts.rows for f in r.flags if f.id in shown)
+    names = tuple(r.name for r in d.facts.rows if any(f.id in shown for f in r.flags))
+    if here:
+        d.do(MarkSeen(here))
+    d.say(sm.SeenNoted(names))
+
+
+# --- the sheet --------------------------------------------------------------------------------------------------
+
+
+def sheet(d: Desk, value: str) -> None:
+    """ "pdf": everybody flagged, for printing; else the picture."""
+    made = made_for(d, d.today)
+    found = _sheet(d, d.today, made, pdf=value == "pdf")
+    if found is None:
+        d.say(sm.NothingToDraw())
+    else:
+        d.say(found, *(() if found.pdf else ((Choice("as_pdf", "sheet:pdf"),),)))
+
+
+def _sheet(d: Desk, day: date, made: Digest, *, pdf: bool = False) -> sm.Sheet | None:
+    panels = _panels(d, made)
+    if not panels:
+        return None
+    kept = panels if pdf else panels[: cards.PANELS]
+    return sm.Sheet(day, kept, len(panels) - len(kept), pdf)
+
+
+def _panels(d: Desk, made: Digest) -> tuple[Panel, ...]:
+    """In the order of the digest; only what it shows, so a note that was seen is not drawn again."""
+    by_id = {c.client_id: c for c in d.facts.cards}
+    flags: dict[int, CardFact] = {}
+    for entry in made.entries:
+        card = flags.get(entry.client_id) or by_id.get(entry.client_id)
+        if card is not None:
+            before = card.flags if entry.client_id in flags else ()
+            flags[entry.client_id] = replace(card, flags=(*before, *entry.flags))
+    return cards.panels(tuple(flags.values()), d.now - cards.YEAR)

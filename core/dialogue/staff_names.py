@@ -1,0 +1,71 @@
+"""Which client a coach means by a name, or by a name and words after it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from core.language import plain
+
+SHORTEST_PART = 3  # letters of a name's middle that are enough to search by
+
+
+def meant(names: Sequence[tuple[int, str]], words: str) -> tuple[int, ...]:
+    """Ids of the clients `words` may name: all of the words, best kind of match only.
+
+    names: id and name. A whole name beats the beginning of one, which beats letters inside one; two clients of one
+    name are both meant, and are asked back.
+    """
+    said = plain(words).strip()
+    if not said:
+        return ()
+    folded = [(client, plain(name)) for client, name in names]
+    for fits in (_whole, _beginning, _inside):
+        found = tuple(client for client, name in folded if fits(name, said))
+        if found:
+            return found
+    return ()
+
+
+def _whole(name: str, said: str) -> bool:
+    return name == said
+
+
+def _beginning(name: str, said: str) -> bool:
+    """Every word said begins a word of the name, in order: "ann b" is Ann-Marie Bell."""
+    parts = iter(name.split())
+    return all(any(part.startswith(word) for part in parts) for word in said.split())
+
+
+def _inside(name: str, said: str) -> bool:
+    return len(said) >= SHORTEST_PART and said in name
+
+
+def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, ...], str]:
+    """Who is meant at the start of `text`, and the words after it: "/write Ann Bell well done" or "ann: well done".
+
+    The longest beginning of the text that is somebody's whole name decides; else its first word, as in `meant`.
+    """
+    words = text.split()
+    for size in range(min(len(words), 5), 0, -1):
+        said = plain(" ".join(words[:size])).strip().rstrip(":,")
+        found = tuple(client for client, name in names if plain(name) == said)
+        if found:
+            return found, _rest(text, size)
+    return (meant(names, words[0].rstrip(":,")), _rest(text, 1)) if words else ((), "")
+
+
+def _rest(text: str, words: int) -> str:
+    """What follows the first `words` words, line breaks kept."""
+    return (text.split(None, words) + [""] * (words + 1))[words].strip()
+
+
+def told_apart(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:
+    """Names for buttons; clients of one name get their birth year, or their number, beside it."""
+    given = list(names)
+    out: dict[int, str] = {}
+    for client, name, born in given:
+        twins = [other for other in given if plain(other[1]) == plain(name)]
+        years = [other[2] for other in twins]
+        tell = born if born is not None and years.count(born) == 1 else client
+        out[client] = name if len(twins) == 1 else f"{name} ({tell})"
+    return out
