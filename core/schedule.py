@@ -116,7 +116,11 @@ def opens_on(measure: str, last: datetime, interval_days: int, zone: tzinfo) -> 
 
 def follow_up(asked: datetime, zone: tzinfo) -> datetime:
     """Return when the one friendly reminder goes: 24 hours after, or when the next day's hours begin."""
-    at = asked + FOLLOW_UP_AFTER
+    return daytime(asked + FOLLOW_UP_AFTER, zone)
+
+
+def daytime(at: datetime, zone: tzinfo) -> datetime:
+    """Return `at` if people may be written to then without need, else when their next day begins."""
     local = at.astimezone(zone)
     if local.time() < DAY_BEGINS:
         return instant(local.date(), DAY_BEGINS, zone)

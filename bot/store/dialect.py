@@ -39,26 +39,23 @@ def upsert(
     rows: Sequence[Row],
     unique: tuple[str, ...],
     update: tuple[str, ...],
-    also: Mapping[str, object] | None = None,
+    also: tuple[tuple[str, str], ...] = (),
     where: TextClause | None = None,
 ) -> None:
-    """Insert rows; of those that exist, set the `update` columns to the new values and `also` to fixed ones.
+    """Insert rows; of those that exist, set the `update` columns to the new row's.
 
-    where: of the partial unique index that decides, if it is one. Every row must have the same keys, and no two
-    rows may be the same one by `unique`.
+    also: (column, column of the new row) pairs, where the two differ. where: of the partial unique index that
+    decides, if it is one. Every row must have the same keys, and no two rows may be the same one by `unique`.
     """
     if not rows:
         return
-    name = (conn.dialect.name, table.name, unique, update)
-    statement = _prepared.get(name) if not also else None
+    name = (conn.dialect.name, table.name, unique, update, also)
+    statement = _prepared.get(name)
     if statement is None:
         made = postgresql.insert(table) if conn.dialect.name == "postgresql" else sqlite.insert(table)
-        values: dict[str, Any] = {column: made.excluded[column] for column in update}
-        statement = made.on_conflict_do_update(
-            index_elements=unique, index_where=where, set_={**values, **(also or {})}
-        )
-        if not also:
-            _prepared[name] = statement
+        values = {column: made.excluded[new] for column, new in (*((u, u) for u in update), *also)}
+        statement = made.on_conflict_do_update(index_elements=unique, index_where=where, set_=values)
+        _prepared[name] = statement
     conn.execute(statement, rows)
 
 

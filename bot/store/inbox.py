@@ -117,6 +117,12 @@ def done(conn: Connection, rows: Sequence[int]) -> None:
         conn.execute(_HANDLED, [{"row": row} for row in rows])
 
 
+def forget(conn: Connection, rows: Sequence[int]) -> None:
+    """These came from strangers: nothing of them stays."""
+    if rows:
+        conn.execute(delete(inbox).where(inbox.c.id.in_(rows)))
+
+
 _FAILED = (
     update(inbox)
     .where(inbox.c.id == bindparam("row"))

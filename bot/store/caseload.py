@@ -1,0 +1,33 @@
+"""The one door through which a coach reaches anybody else's data.
+
+Every command, button and link of a coach asks here first, each time anew: a button on an old message opens nothing
+once the client went over to another coach, left the caseload or was erased.
+"""
+
+from __future__ import annotations
+
+from sqlalchemy import Connection, Select, bindparam
+from sqlalchemy.sql.elements import ColumnElement
+
+from bot.store import clients
+from bot.store.clients import Client
+from bot.store.schema import clients as table
+
+
+def _mine() -> tuple[ColumnElement[bool], ...]:
+    return (table.c.coach_id == bindparam("coach"),)
+
+
+_ALL: Select[tuple[object, ...]] = clients.ALL.where(*_mine()).order_by(table.c.name, table.c.id)
+_ONE: Select[tuple[object, ...]] = clients.ALL.where(table.c.id == bindparam("client"), *_mine())
+
+
+def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
+    """Return a client of this coach's; None for anybody else's, and for nobody."""
+    r = conn.execute(_ONE, {"coach": coach_id, "client": client_id}).one_or_none()
+    return None if r is None else clients.client_of(r)
+
+
+def everybody(conn: Connection, coach_id: int) -> tuple[Client, ...]:
+    """Return a coach's clients, those who left too, by name."""
+    return tuple(clients.client_of(r) for r in conn.execute(_ALL, {"coach": coach_id}))

@@ -1,0 +1,232 @@
+"""Clients: one row each, read as one value. Coaches come here through `caseload` only.
+
+Writing is by column: what a client's turn learns and what a coach edits meanwhile do not overwrite each other.
+The plan is one value that both may change, so it is exchanged only for the one that was read (`Stale` otherwise).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import date, datetime, time, tzinfo
+from decimal import Decimal
+from functools import lru_cache
+from typing import Any
+
+from sqlalchemy import Connection, bindparam, insert, select, update
+
+from bot.store import codec
+from bot.store.schema import clients, people
+from core import schedule
+from core.client import Background, Caution, Profile, Sex
+from core.dialogue.facts import Plan, Slot, Status, Units
+from core.quantity import Unit
+
+USUAL = Plan()
+
+
+class Stale(Exception):
+    """The plan was changed by somebody else since it was read; read again and try again."""
+
+
+@dataclass(frozen=True, slots=True)
+class Client:
+    """Everything the row says. chat_id, language, reachable: of the person, once there is one."""
+
+    id: int
+    person_id: int | None
+    chat_id: int | None
+    language: str
+    reachable: bool
+    coach_id: int | None
+    status: Status
+    name: str
+    consented: bool
+    profile: Profile
+    units: Units
+    slot: Slot | None
+    plan: Plan
+    plan_text: str | None
+    paused_until: date | None
+    next_due_at: datetime | None
+    next_due_day: date | None
+    asked: date | None
+    answered: date | None
+    missed: int
+    created_at: datetime
+    left_at: datetime | None
+
+
+COLUMNS = (
+    *(column for column in clients.c if column.name not in ("baseline_since",)),
+    people.c.chat_id.label("chat_id"),
+    people.c.language.label("person_language"),
+    people.c.reachable.label("person_reachable"),
+)
+
+
+@lru_cache(maxsize=1024)
+def _plan(text: str) -> Plan:
+    return codec.loads_as(Plan, text)
+
+
+def plan_of(text: str | None) -> Plan:
+    """Return the plan a column holds; None is the usual one.
+
+    Raises: CodecError for a broken one: a plan is never guessed.
+    """
+    return USUAL if text is None else _plan(text)
+
+
+def client_of(r: Any) -> Client:
+    """Read a row that has `COLUMNS`."""
+    slot = None
+    if r.weekday is not None and r.at is not None and r.zone_name is not None:
+        slot = Slot(r.weekday, r.at, r.zone_name)
+    return Client(
+        r.id,
+        r.person_id,
+        r.chat_id,
+        r.person_language or "en",
+        r.person_reachable is not False,
+        r.coach_id,
+        Status(r.status),
+        r.name,
+        r.consented_at is not None,
+        Profile(
+            Sex(r.sex) if r.sex else None,
+            r.birth_year,
+            r.birth_date,
+            r.stature,
+            Background(r.background) if r.background else None,
+            frozenset(map(Caution, r.cautions.split(","))) if r.cautions else frozenset(),
+        ),
+        Units(Unit(r.mass_unit), Unit(r.length_unit)),
+        slot,
+        plan_of(r.plan),
+        r.plan,
+        r.paused_until,
+        r.next_due_at,
+        r.next_due_day,
+        r.asked,
+        r.answered,
+        r.missed,
+        r.created_at,
+        r.left_at,
+    )
+
+
+ALL = select(*COLUMNS).select_from(clients.outerjoin(people, people.c.id == clients.c.person_id))
+_BY_CHATS = ALL.where(people.c.chat_id.in_(bindparam("chats", expanding=True)))
+
+
+def by_chats(conn: Connection, chats: Iterable[int]) -> dict[int, Client]:
+    """Return the clients whose chats these are. One query."""
+    wanted = list(chats)
+    if not wanted:
+        return {}
+    found = (client_of(r) for r in conn.execute(_BY_CHATS, {"chats": wanted}))
+    return {c.chat_id: c for c in found if c.chat_id is not None}
+
+
+def add(
+    conn: Connection,
+    now: datetime,
+    *,
+    name: str,
+    coach_id: int | None,
+    person_id: int | None = None,
+    plan: Plan | None = None,
+) -> int:
+    """Make a client who has still to enrol; their id."""
+    row = {
+        "person_id": person_id,
+        "coach_id": coach_id,
+        "status": Status.ENROLLING.value,
+        "name": name,
+        "plan": None if plan is None else codec.dumps(plan),
+        "baseline_since": None if plan is None else plan.baseline_since,
+        "created_at": now,
+    }
+    made: int = conn.execute(insert(clients).returning(clients.c.id), row).scalar_one()
+    return made
+
+
+# --- what a turn learns ------------------------------------------------------------------------------------
+
+
+def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
+    """Return the columns of one learned field (see `core.dialogue.effects.Learn`), `plan`, `language` and `zone` apart.
+
+    Raises: ValueError for a field or a value that no client has: a fault of ours.
+    """
+    match field, value:
+        case "slot", Slot():
+            return {"weekday": value.weekday, "at": value.at, "zone_name": value.zone_name}
+        case "slot", None:
+            return {"weekday": None, "at": None}
+        case "units", Units():
+            return {"mass_unit": value.mass.value, "length_unit": value.length.value}
+        case "status", Status():
+            return {"status": value.value, "left_at": now if value is Status.LEFT else None}
+        case "consented", bool():
+            return {"consented_at": now if value else None}
+        case "cautions", frozenset():
+            return {"cautions": ",".join(sorted(caution.value for caution in value))}
+        case "sex", Sex() | None:
+            return {"sex": value.value if value else None}
+        case "background", Background() | None:
+            return {"background": value.value if value else None}
+        case "stature", Decimal() | None:
+            return {"stature": value}
+        case "birth_year", int() | None:
+            return {"birth_year": value}
+        case (("birth_date" | "paused_until"), date() | None):
+            return {field: value}
+        case "name", str():
+            return {"name": value}
+    raise ValueError(f"a client has no {field} of type {type(value).__name__}")
+
+
+def change(conn: Connection, changes: Mapping[int, Mapping[str, Any]]) -> None:
+    """Set columns of clients, by id. One statement for each set of columns."""
+    grouped: dict[tuple[str, ...], list[dict[str, Any]]] = {}
+    for client_id, values in changes.items():
+        if values:
+            names = tuple(sorted(values))
+            grouped.setdefault(names, []).append({f"new_{n}": values[n] for n in names} | {"client": client_id})
+    for names, rows in grouped.items():
+        conn.execute(_change(names), rows)
+
+
+@lru_cache(maxsize=256)
+def _change(names: tuple[str, ...]) -> Any:
+    values = {name: bindparam(f"new_{name}", type_=clients.c[name].type) for name in names}
+    return update(clients).where(clients.c.id == bindparam("client")).values(values)
+
+
+def set_plan(conn: Connection, client: Client, plan: Plan) -> None:
+    """Exchange the plan of a client for another.
+
+    Raises: Stale when it is no longer the one that was read.
+    """
+    unchanged = clients.c.plan.is_(None) if client.plan_text is None else clients.c.plan == client.plan_text
+    changed = (
+        update(clients)
+        .where(clients.c.id == client.id, unchanged)
+        .values(plan=codec.dumps(plan), baseline_since=plan.baseline_since)
+    )
+    if conn.execute(changed).rowcount != 1:
+        raise Stale
+
+
+def next_due(
+    status: Status, slot: Slot | None, paused_until: date | None, zone: tzinfo, now: datetime
+) -> dict[str, Any]:
+    """Return the columns that say when the client is due next: their slot, or the end of their pause."""
+    if status is Status.ACTIVE and slot is not None:
+        coming = schedule.next_due(slot, zone, now)
+        return {"next_due_at": coming.at, "next_due_day": coming.day}
+    if status is Status.PAUSED and paused_until is not None:
+        return {"next_due_at": schedule.instant(paused_until, time(0), zone), "next_due_day": paused_until}
+    return {"next_due_at": None, "next_due_day": None}

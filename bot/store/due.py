@@ -1,0 +1,78 @@
+"""Clients whose slot has come, or whose pause is over."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from sqlalchemy import Connection, bindparam, select
+
+from bot.store.dialect import skip_locked
+from bot.store.schema import clients, people
+from core.dialogue.facts import Slot, Status
+
+
+@dataclass(frozen=True, slots=True)
+class DueClient:
+    """What the sweep needs of a client. chat_id: None when they have no chat (any more)."""
+
+    id: int
+    chat_id: int | None
+    reachable: bool
+    status: Status
+    slot: Slot | None
+    due_at: datetime
+    asked: date | None
+    answered: date | None
+    missed: int
+
+
+_DUE = skip_locked(
+    select(
+        clients.c.id,
+        clients.c.status,
+        clients.c.weekday,
+        clients.c.at,
+        clients.c.zone_name,
+        clients.c.next_due_at,
+        clients.c.asked,
+        clients.c.answered,
+        clients.c.missed,
+        people.c.chat_id,
+        people.c.reachable,
+    )
+    .select_from(clients.outerjoin(people, people.c.id == clients.c.person_id))
+    .where(clients.c.next_due_at <= bindparam("now"))
+    .order_by(clients.c.next_due_at, clients.c.id)
+    .limit(bindparam("limit")),
+    of=clients,
+)
+
+
+def take(conn: Connection, now: datetime, limit: int) -> list[DueClient]:
+    """Return up to `limit` clients that are due, longest first, that no other sweep has in hand.
+
+    The caller sets a later `next_due_at` (or none) for each in the same transaction.
+    """
+    return [
+        DueClient(
+            r.id,
+            r.chat_id,
+            bool(r.reachable),
+            Status(r.status),
+            None if r.weekday is None or r.at is None or not r.zone_name else Slot(r.weekday, r.at, r.zone_name),
+            r.next_due_at,
+            r.asked,
+            r.answered,
+            r.missed,
+        )
+        for r in conn.execute(_DUE, {"now": now, "limit": limit})
+    ]
+
+
+_NEXT = select(clients.c.next_due_at).where(clients.c.next_due_at.is_not(None)).order_by(clients.c.next_due_at).limit(1)
+
+
+def next_at(conn: Connection) -> datetime | None:
+    """When the next client is due; None when nobody ever is."""
+    return conn.execute(_NEXT).scalar_one_or_none()

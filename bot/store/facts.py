@@ -1,0 +1,141 @@
+"""What is known of the people whose chats are being worked off: one query a kind of fact, however many chats.
+
+Six queries for any number of clients: who they are (with plan, coach and the conversation's state), readings, open
+flags, goals, what they heard lately, cohorts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import Connection, bindparam, select
+
+from bot.store import clients, flags, goals, readings, said
+from bot.store.clients import Client
+from bot.store.people import Role, Staff
+from bot.store.schema import clients as clients_table
+from bot.store.schema import coaches, cohort_members, cohorts, conversations, organisers, people
+from core.dialogue.facts import GoalFact, OpenFlag
+from core.reading import Reading
+
+
+@dataclass(frozen=True, slots=True)
+class Coach:
+    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more."""
+
+    id: int
+    name: str
+    person_id: int | None
+    chat_id: int | None
+    zone_name: str | None
+    quiet_nights: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """Who a chat belongs to: a client (with their coach, if any) or staff. state: as `codec` wrote it."""
+
+    client: Client | None
+    coach: Coach | None
+    staff: Staff | None
+    reachable: bool
+    state: str | None
+    state_at: datetime | None
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """The rest of what is known of a client."""
+
+    readings: tuple[Reading, ...] = ()
+    flags: tuple[OpenFlag, ...] = ()
+    goals: tuple[GoalFact, ...] = ()
+    said: frozenset[str] = frozenset()
+    cohorts: tuple[str, ...] = ()
+
+
+_theirs = coaches.alias("their_coach")
+_own = coaches.alias("own_coach")
+_coach_person = people.alias("coach_person")
+_WHO = (
+    select(
+        *clients.COLUMNS,
+        people.c.id.label("who"),
+        people.c.role.label("role"),
+        people.c.name.label("person_name"),
+        people.c.zone_name.label("person_zone"),
+        _theirs.c.name.label("coach_name"),
+        _theirs.c.zone_name.label("coach_zone"),
+        _theirs.c.quiet_nights.label("coach_quiet"),
+        _coach_person.c.id.label("coach_person"),
+        _coach_person.c.chat_id.label("coach_chat"),
+        _own.c.id.label("own_coach"),
+        organisers.c.id.label("own_organiser"),
+        conversations.c.state.label("state"),
+        conversations.c.updated_at.label("state_at"),
+    )
+    .select_from(
+        people.outerjoin(clients_table, clients_table.c.person_id == people.c.id)
+        .outerjoin(_theirs, _theirs.c.id == clients_table.c.coach_id)
+        .outerjoin(_coach_person, _coach_person.c.id == _theirs.c.person_id)
+        .outerjoin(_own, _own.c.person_id == people.c.id)
+        .outerjoin(organisers, organisers.c.person_id == people.c.id)
+        .outerjoin(conversations, conversations.c.chat_id == people.c.chat_id)
+    )
+    .where(people.c.chat_id.in_(bindparam("chats", expanding=True)))
+)
+
+
+def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
+    """Return whom each private chat belongs to; strangers are not in it. One query."""
+    found: dict[int, Known] = {}
+    for r in conn.execute(_WHO, {"chats": list(chats)}):
+        client = coach = staff = None
+        if r.role == Role.CLIENT.value:
+            client = clients.client_of(r) if r.id is not None else None
+            if r.coach_id is not None:
+                coach = Coach(r.coach_id, r.coach_name, r.coach_person, r.coach_chat, r.coach_zone, r.coach_quiet)
+        else:
+            staff = Staff(
+                r.who, r.chat_id, r.person_name, r.person_language, r.person_zone, r.own_coach, r.own_organiser
+            )
+        found[r.chat_id] = Known(client, coach, staff, r.person_reachable, r.state, r.state_at)
+    return found
+
+
+_COHORTS = (
+    select(cohort_members.c.client_id, cohorts.c.name)
+    .join(cohorts, cohorts.c.id == cohort_members.c.cohort_id)
+    .where(
+        cohort_members.c.client_id.in_(bindparam("clients", expanding=True)),
+        cohort_members.c.left_at.is_(None),
+        cohorts.c.closed_at.is_(None),
+    )
+    .order_by(cohorts.c.id)
+)
+
+
+def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dict[int, History]:
+    """Return the rest of what is known of clients. Five queries."""
+    wanted = list(client_ids)
+    if not wanted:
+        return {}
+    series = readings.histories(conn, wanted, now)
+    open_flags = flags.open_flags(conn, wanted)
+    aims = goals.load(conn, wanted)
+    heard = said.load(conn, wanted, now)
+    member_of: dict[int, list[str]] = {}
+    for r in conn.execute(_COHORTS, {"clients": wanted}):
+        member_of.setdefault(r.client_id, []).append(r.name)
+    return {
+        client: History(
+            series.get(client, ()),
+            open_flags.get(client, ()),
+            aims.get(client, ()),
+            heard.get(client, frozenset()),
+            tuple(member_of.get(client, ())),
+        )
+        for client in wanted
+    }

@@ -1,0 +1,134 @@
+"""Flags and their life: open, seen, cleared; raised again after that it is a new one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import Connection, bindparam, select, text, update
+
+from bot.store import codec
+from bot.store.dialect import upsert
+from bot.store.schema import flags
+from core.dialogue.facts import OpenFlag
+from core.flags import Code, Evidence, Flag, Severity
+
+_open = flags.c.cleared_at.is_(None)
+_OPEN = (
+    select(flags.c.client_id, flags.c.code, flags.c.measure, flags.c.since)
+    .where(flags.c.client_id.in_(bindparam("clients", expanding=True)), _open)
+    .order_by(flags.c.since, flags.c.id)
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A flag as it is kept. since: when it was opened; refreshed_at: when it last happened again."""
+
+    id: int
+    client_id: int
+    flag: Flag
+    refreshed_at: datetime
+    seen_at: datetime | None
+    cleared_at: datetime | None
+
+
+def open_flags(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[OpenFlag, ...]]:
+    """Return the open flags of clients, oldest first. One query."""
+    wanted = list(client_ids)
+    found: dict[int, list[OpenFlag]] = {}
+    if wanted:
+        for r in conn.execute(_OPEN, {"clients": wanted}):
+            found.setdefault(r.client_id, []).append(OpenFlag(r.code, r.measure or None, r.since))
+    return {client: tuple(several) for client, several in found.items()}
+
+
+def raise_(conn: Connection, raised: Sequence[tuple[int, Flag]], now: datetime) -> None:
+    """Open flags, as (client, flag), or give the open ones of the same code and measure their new evidence.
+
+    No two may be the same flag. One that was seen and happens again stays seen.
+    """
+    rows = [
+        {
+            "client_id": client,
+            "code": flag.code.value,
+            "measure": flag.measure or "",
+            "severity": flag.severity.value,
+            "evidence": codec.dumps(flag.evidence),
+            "since": flag.since,
+            "refreshed_at": now,
+            "told_at": now if flag.severity is Severity.URGENT else None,
+        }
+        for client, flag in raised
+    ]
+    upsert(
+        conn,
+        flags,
+        rows,
+        ("client_id", "code", "measure"),
+        ("severity", "evidence", "refreshed_at", "told_at"),
+        where=text("cleared_at IS NULL"),
+    )
+
+
+_LOWER = (
+    update(flags)
+    .where(
+        flags.c.client_id == bindparam("client"),
+        flags.c.code == bindparam("what"),
+        flags.c.measure == bindparam("of"),
+        _open,
+    )
+    .values(cleared_at=bindparam("now"))
+)
+
+
+def lower(conn: Connection, lowered: Sequence[tuple[int, str, str | None]], now: datetime) -> None:
+    """Clear the open flags with these codes and measures, if they are open."""
+    if lowered:
+        conn.execute(_LOWER, [{"client": c, "what": w, "of": of or "", "now": now} for c, w, of in lowered])
+
+
+def seen(conn: Connection, client_id: int, code: str, measure: str | None, now: datetime) -> bool:
+    """A coach has seen an open flag; whether there was one unseen. The caller came through `caseload`."""
+    looked_at = (
+        update(flags)
+        .where(
+            flags.c.client_id == client_id,
+            flags.c.code == code,
+            flags.c.measure == (measure or ""),
+            flags.c.seen_at.is_(None),
+            _open,
+        )
+        .values(seen_at=now)
+    )
+    return conn.execute(looked_at).rowcount > 0
+
+
+_KEPT = (
+    select(flags).where(flags.c.client_id.in_(bindparam("clients", expanding=True))).order_by(flags.c.since, flags.c.id)
+)
+
+
+def kept(conn: Connection, client_ids: Iterable[int], since: datetime | None = None) -> tuple[Kept, ...]:
+    """Return flags of clients, oldest first: all that are open, and those cleared after `since` (None: all).
+    One query."""
+    rows = conn.execute(_KEPT, {"clients": list(client_ids)})
+    return tuple(
+        Kept(
+            r.id,
+            r.client_id,
+            Flag(Code(r.code), Severity(r.severity), r.measure or None, _evidence(r.evidence), r.since),
+            r.refreshed_at,
+            r.seen_at,
+            r.cleared_at,
+        )
+        for r in rows
+        if r.cleared_at is None or since is None or r.cleared_at > since
+    )
+
+
+def _evidence(text: str | None) -> Evidence:
+    found: Evidence = codec.loads(text) if text else ()  # type: ignore[assignment]
+    return found

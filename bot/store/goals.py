@@ -1,0 +1,39 @@
+"""Goals: one a measure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from sqlalchemy import Connection, bindparam, delete, select
+
+from bot.store.dialect import upsert
+from bot.store.schema import goals
+from core.dialogue.facts import GoalFact
+
+_LOAD = select(goals).where(goals.c.client_id.in_(bindparam("clients", expanding=True))).order_by(goals.c.measure)
+
+
+def load(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[GoalFact, ...]]:
+    """Return the goals of clients. One query."""
+    found: dict[int, list[GoalFact]] = {}
+    for r in conn.execute(_LOAD, {"clients": list(client_ids)}):
+        found.setdefault(r.client_id, []).append(GoalFact(r.measure, r.target, r.by, r.set_at))
+    return {client: tuple(several) for client, several in found.items()}
+
+
+def put(conn: Connection, wanted: Sequence[tuple[int, GoalFact]]) -> None:
+    """Set goals, as (client, goal); one of the same measure is replaced. No two may be the same."""
+    rows = [
+        {"client_id": client, "measure": g.measure, "target": g.target, "by": g.by, "set_at": g.set_at}
+        for client, g in wanted
+    ]
+    upsert(conn, goals, rows, ("client_id", "measure"), ("target", "by", "set_at"))
+
+
+_DROP = delete(goals).where(goals.c.client_id == bindparam("client"), goals.c.measure == bindparam("of"))
+
+
+def drop(conn: Connection, unwanted: Sequence[tuple[int, str]]) -> None:
+    """Drop goals, as (client, measure)."""
+    if unwanted:
+        conn.execute(_DROP, [{"client": client, "of": measure} for client, measure in unwanted])

@@ -1,0 +1,64 @@
+"""How long what is kept is kept, and the tidying that keeps to it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from sqlalchemy import Connection, select, update
+
+from bot.store import audit, erase, inbox, invitations, outbox, pace, said
+from bot.store.schema import clients, flags
+from core.dialogue.facts import Status
+from core.flags import QUIET, RULES, Clears
+
+STRANGERS = timedelta(hours=1)  # after that they may hear their one answer again
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """How long. inbox: keys of handled events. sent: what became of messages, and their occasions. left: the data
+    of clients who left. audit: who did what."""
+
+    inbox: timedelta = timedelta(days=30)
+    sent: timedelta = timedelta(days=90)
+    left: timedelta = timedelta(days=365)
+    audit: timedelta = timedelta(days=3 * 365)
+
+
+def tidy(conn: Connection, now: datetime, kept: Kept) -> int:
+    """Forget what has been kept long enough, and clear flags that have been quiet for four weeks; how many rows.
+
+    For now and then: each statement goes once over old rows.
+    """
+    return sum(_tidied(conn, now, kept))
+
+
+def _tidied(conn: Connection, now: datetime, kept: Kept) -> Iterable[int]:
+    yield outbox.purge_strangers(conn, now - STRANGERS)
+    yield inbox.purge(conn, now - kept.inbox)
+    yield outbox.purge(conn, now - kept.sent)
+    yield invitations.purge(conn, now - kept.inbox)
+    yield said.purge(conn, now)
+    yield audit.purge(conn, now - kept.audit)
+    yield pace.forget(conn, now)
+    yield _quiet(conn, now)
+    for client_id in _long_gone(conn, now - kept.left):
+        erase.client(conn, client_id, now, actor="retention")
+        yield 1
+
+
+def _quiet(conn: Connection, now: datetime) -> int:
+    codes = [code.value for code, rule in RULES.items() if rule.clears is Clears.FOUR_QUIET_WEEKS]
+    over = (
+        update(flags)
+        .where(flags.c.cleared_at.is_(None), flags.c.code.in_(codes), flags.c.refreshed_at <= now - QUIET)
+        .values(cleared_at=now)
+    )
+    return conn.execute(over).rowcount
+
+
+def _long_gone(conn: Connection, before: datetime) -> list[int]:
+    gone = select(clients.c.id).where(clients.c.status == Status.LEFT.value, clients.c.left_at < before)
+    return list(conn.execute(gone).scalars())

@@ -1,0 +1,70 @@
+"""What became of each slot: asked, answered, or never asked by us."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from enum import StrEnum
+
+from sqlalchemy import Connection, bindparam, select
+
+from bot.store.dialect import insert_new, upsert
+from bot.store.schema import slots
+
+
+class Outcome(StrEnum):
+    ASKED = "asked"
+    ANSWERED = "answered"
+    NOT_ASKED = "not_asked"
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    client_id: int
+    day: date
+    outcome: Outcome
+    answered_at: datetime | None
+
+
+def asked(conn: Connection, coming: Sequence[tuple[int, date, datetime]]) -> None:
+    """Slots, as (client, day, instant), that are being asked; what is known of one already stays."""
+    _new(conn, coming, Outcome.ASKED)
+
+
+def not_asked(conn: Connection, gone: Sequence[tuple[int, date, datetime]]) -> None:
+    """Slots that nobody asked: an outage of ours, no fault of theirs."""
+    rows = _rows(gone, Outcome.NOT_ASKED, None)
+    upsert(conn, slots, rows, ("client_id", "day"), ("outcome",))
+
+
+def answered(conn: Connection, kept: Sequence[tuple[int, date]], now: datetime) -> None:
+    """Slots, as (client, day), that got an answer."""
+    rows = _rows([(client, day, now) for client, day in dict.fromkeys(kept)], Outcome.ANSWERED, now)
+    upsert(conn, slots, rows, ("client_id", "day"), ("outcome", "answered_at"))
+
+
+def _rows(
+    which: Sequence[tuple[int, date, datetime]], outcome: Outcome, answered_at: datetime | None
+) -> list[dict[str, object]]:
+    return [
+        {"client_id": client, "day": day, "due_at": at, "outcome": outcome.value, "answered_at": answered_at}
+        for client, day, at in which
+    ]
+
+
+def _new(conn: Connection, which: Sequence[tuple[int, date, datetime]], outcome: Outcome) -> None:
+    insert_new(conn, slots, _rows(which, outcome, None), ("client_id", "day"))
+
+
+_SINCE = (
+    select(slots)
+    .where(slots.c.client_id.in_(bindparam("clients", expanding=True)), slots.c.day >= bindparam("since"))
+    .order_by(slots.c.client_id, slots.c.day)
+)
+
+
+def since(conn: Connection, client_ids: Iterable[int], day: date) -> tuple[Kept, ...]:
+    """Return what became of the slots of clients from a date on. One query."""
+    rows = conn.execute(_SINCE, {"clients": list(client_ids), "since": day})
+    return tuple(Kept(r.client_id, r.day, Outcome(r.outcome), r.answered_at) for r in rows)

@@ -1,0 +1,69 @@
+"""A small practice in a database: Rowan the coach, and clients. All invented."""
+
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, time
+from decimal import Decimal
+from typing import Any
+
+from sqlalchemy import Connection, select, update
+
+from bot.store import clients, people
+from bot.store.people import Role
+from bot.store.schema import clients as clients_table
+from bot.store.schema import coaches
+from core.dialogue.facts import Plan, Slot, Status
+from core.quantity import Unit
+from core.reading import Reading
+
+NOW = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)  # Monday 07:30 in London, the day after the clocks went forward
+MONDAY = date(2026, 3, 30)
+SLOT = Slot(0, time(7, 30), "Europe/London")
+ROWAN, ADA, BEN = 900, 100, 200  # chats
+
+
+@dataclass(frozen=True)
+class Practice:
+    coach: int
+    ada: int
+
+
+def add_coach(conn: Connection, chat_id: int = ROWAN, name: str = "Rowan", **settings: Any) -> int:
+    person = people.add(conn, chat_id, Role.COACH, name, "en", NOW)
+    coach = people.add_coach(conn, person, name, NOW)
+    if settings:
+        conn.execute(update(coaches).where(coaches.c.id == coach).values(**settings))
+    return coach
+
+
+def add_client(
+    conn: Connection,
+    coach_id: int | None,
+    chat_id: int = ADA,
+    name: str = "Ada",
+    *,
+    plan: Plan | None = None,
+    slot: Slot | None = SLOT,
+    **columns: Any,
+) -> int:
+    """An active client whose slot comes due from NOW on; `columns` are set as they are."""
+    person = people.add(conn, chat_id, Role.CLIENT, name, "de", NOW)
+    client = clients.add(conn, NOW, name=name, coach_id=coach_id, person_id=person, plan=plan)
+    values: dict[str, Any] = {"status": Status.ACTIVE.value, "consented_at": NOW}
+    if slot is not None:
+        values |= {"weekday": slot.weekday, "at": slot.at, "zone_name": slot.zone_name}
+        values |= {"next_due_at": NOW, "next_due_day": MONDAY}
+    conn.execute(update(clients_table).where(clients_table.c.id == client).values(**(values | columns)))
+    return client
+
+
+def rowan_and_ada(conn: Connection) -> Practice:
+    coach = add_coach(conn)
+    return Practice(coach, add_client(conn, coach))
+
+
+def row_of(conn: Connection, client_id: int) -> Any:
+    return conn.execute(select(clients_table).where(clients_table.c.id == client_id)).one()
+
+
+def weight(value: str, at: datetime, **more: Any) -> Reading:
+    return Reading("weight", Decimal(value), at, as_typed=f"{value} kg", unit=Unit.KILOGRAM, **more)
