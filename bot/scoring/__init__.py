@@ -1,0 +1,81 @@
+"""`samehour score`: a spreadsheet of readings in, every reading's place and verdict out. No chat, no database.
+
+    samehour score READINGS.csv --people PEOPLE.csv --to csv|json|table
+
+READINGS.csv has the columns person, taken_at, measure, value and, if wanted, unit and conditions, in any order;
+others are passed over. A value may be written as people write it ("128/82", "12 st 4", "18 in 15 s", "82,4").
+A time without a zone is UTC; a date alone is its midnight. The columns of PEOPLE.csv are in
+`bot.scoring.people`, those that come out in `bot.scoring.output`, the conditions in `bot.scoring.meanings`.
+
+* Each row has a line in its place. One that cannot be used says in `problem` what is wrong and what to write.
+  One that is used but looks like a slip of the hand says so there too: nothing is trusted silently.
+* Derived measures follow the row that makes them possible. Of a blood-pressure series that is the mean so far
+  (`blood_pressure_mean`), from the fourth day on; its last one is that of the whole series.
+* A weight before its time is a value like any other in a spreadsheet; its verdict says "too soon".
+* Nothing grows with the file. Rows that are not in order of time, person by person, are first sorted in a
+  temporary database on disk, which is gone when the command ends; what comes out is in the order of the file.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import TextIO
+
+from rich.console import Console
+from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn, TimeRemainingColumn
+
+from bot.errors import UsageError
+from bot.scoring.order import survey, through_disk
+from bot.scoring.output import WRITERS, Line
+from bot.scoring.people import read_people
+from bot.scoring.scorer import Scorer
+from bot.scoring.sheets import Sheet, open_sheet
+
+REQUIRED, OPTIONAL = ("person", "taken_at", "measure", "value"), ("unit", "conditions")
+FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
+TICK = 1000  # rows between two movements of the progress bar
+
+Advance = Callable[[int], None]
+
+
+def score(readings: str, people: str | None, to: str, out: TextIO, err: TextIO) -> None:
+    """Score the file `readings` ("-" is standard input) and write every row to `out` as `to`; counts go to `err`.
+
+    Raises: UsageError for a form that is not known, or a file that is not there, not UTF-8 or lacks a column.
+    """
+    if to not in WRITERS:
+        raise UsageError(f"There is no form {to}: choose one of {', '.join(WRITERS)}.")
+    console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
+    profiles = read_people(people, console.print) if people else {}
+    sheet = open_sheet(readings, REQUIRED, OPTIONAL)
+    found = survey(sheet)
+    scorer = Scorer(profiles)
+    with _progress(console, shown=console.is_terminal and not out.isatty()) as progress:
+        task = progress.add_task("scored", total=found.rows)
+        lines = scored(sheet, scorer, in_order=found.in_order, advance=lambda n: progress.advance(task, n))
+        WRITERS[to](lines, out)
+    out.flush()
+    console.print(summary(scorer, known=bool(people)))
+
+
+def scored(sheet: Sheet, scorer: Scorer, *, in_order: bool, advance: Advance = lambda rows: None) -> Iterator[Line]:
+    """Every line of a sheet, in its order. in_order: each person's rows are in order of time."""
+    if not in_order:
+        yield from through_disk(sheet, scorer.lines, advance)
+        return
+    for number, (cells, beyond) in enumerate(sheet.rows(), start=FIRST_ROW):
+        yield from scorer.lines(number, cells, beyond)
+        if number % TICK == 0:
+            advance(TICK)
+
+
+def summary(scorer: Scorer, *, known: bool) -> str:
+    said = [f"{scorer.used} rows scored, {scorer.unusable} could not be used, {scorer.to_check} to check."]
+    if known and scorer.strangers:
+        said.append(f"{scorer.strangers} people of the readings have no row in the people file.")
+    return " ".join(said)
+
+
+def _progress(console: Console, *, shown: bool) -> Progress:
+    columns = (TextColumn("{task.description}"), BarColumn(), MofNCompleteColumn(), TimeRemainingColumn())
+    return Progress(*columns, console=console, transient=True, disable=not shown)

@@ -1,0 +1,75 @@
+"""Each person's rows in order of time: a look at whether they are, and a sort on disk for when they are not."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from collections.abc import Callable, Iterator
+from contextlib import closing
+from dataclasses import dataclass
+from datetime import datetime
+
+from bot.scoring.meanings import instant
+from bot.scoring.output import Line
+from bot.scoring.sheets import Cells, Sheet
+
+FIRST_ROW = 2
+TICK = 1000
+ScoreRow = Callable[[int, Cells, bool], list[Line]]
+
+
+@dataclass(frozen=True, slots=True)
+class Survey:
+    rows: int
+    in_order: bool
+
+
+def survey(sheet: Sheet) -> Survey:
+    """Count the rows and see whether each person's are in order of time. It meets a fault of the file before
+    anything is written.
+    """
+    latest: dict[str, datetime] = {}
+    rows, in_order = 0, True
+    for cells, _ in sheet.rows():
+        rows += 1
+        if not in_order:
+            continue
+        at, person = instant(cells[1]), cells[0].strip()
+        if isinstance(at, str):
+            continue
+        before = latest.get(person)
+        if before is not None and at < before:
+            in_order = False
+        latest[person] = at
+    return Survey(rows, in_order)
+
+
+def through_disk(sheet: Sheet, score: ScoreRow, advance: Callable[[int], None]) -> Iterator[Line]:
+    """Score rows by time and give their lines in the order of the file, by way of a temporary database.
+
+    A database without a name lives in a file of its own that SQLite deletes by itself.
+    """
+    with closing(sqlite3.connect("", isolation_level=None)) as db:
+        db.execute("PRAGMA journal_mode = OFF")
+        db.execute("CREATE TABLE given (row INTEGER PRIMARY KEY, at TEXT, cells TEXT, beyond INTEGER)")
+        db.execute("CREATE TABLE scored (row INTEGER PRIMARY KEY, lines TEXT)")
+        db.execute("BEGIN")
+        db.executemany("INSERT INTO given VALUES (?, ?, ?, ?)", _given(sheet))
+        db.executemany("INSERT INTO scored VALUES (?, ?)", _scored(db, score, advance))
+        for (lines,) in db.execute("SELECT lines FROM scored ORDER BY row"):
+            for line in json.loads(lines):
+                yield tuple(line)
+
+
+def _given(sheet: Sheet) -> Iterator[tuple[int, str, str, bool]]:
+    for row, (cells, beyond) in enumerate(sheet.rows(), start=FIRST_ROW):
+        at = instant(cells[1])
+        yield row, "" if isinstance(at, str) else at.isoformat(), json.dumps(cells), beyond
+
+
+def _scored(db: sqlite3.Connection, score: ScoreRow, advance: Callable[[int], None]) -> Iterator[tuple[int, str]]:
+    ordered = db.execute("SELECT row, cells, beyond FROM given ORDER BY at, row")
+    for done, (row, cells, beyond) in enumerate(ordered, start=1):
+        yield row, json.dumps(score(row, tuple(json.loads(cells)), bool(beyond)))
+        if done % TICK == 0:
+            advance(TICK)

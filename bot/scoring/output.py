@@ -1,0 +1,168 @@
+"""The rows that come out: their cells as text, and how they are written as CSV, JSON or a table.
+
+value, unit     in the measure's own unit, a plain decimal: at most two places, ratios three.
+band            the band of every published reference that fits, the main one first, parted by " | ".
+reference       their keys in the same order; then, for those that do not fit, "none: " and the reason.
+baseline        what the reading is compared with (of a rating the mean of its first four weeks, of a blood
+                pressure the systolic mean of the first series).
+change, mdc95   now less baseline, and what error alone would rarely exceed; both in `unit`.
+verdict         one of VERDICTS.
+reaches_mcid    yes or no: is the change at least the published important one? Empty when none is published.
+flags           codes of `core.flags`, parted by ";".
+problem         why a row could not be used, or what to check in one that was.
+"""
+
+from __future__ import annotations
+
+import csv
+import json
+from collections.abc import Callable, Iterable
+from decimal import ROUND_HALF_UP, Decimal
+from itertools import islice
+from typing import TextIO
+
+from rich.console import Console
+from rich.table import Table
+
+from core.change import BEYOND_ERROR, Change, Strength, Verdict
+from core.measures.shape import Score, Scores
+from core.quantity import Unit
+from core.reading import Reading
+
+COLUMNS = (
+    "person",
+    "taken_at",
+    "measure",
+    "value",
+    "unit",
+    "band",
+    "reference",
+    "baseline",
+    "change",
+    "mdc95",
+    "verdict",
+    "reaches_mcid",
+    "flags",
+    "problem",
+)
+Line = tuple[str, ...]  # the cells of a row, in the order of COLUMNS
+Judgement = tuple[str, str, str, str, str]  # baseline, change, mdc95, verdict, reaches_mcid
+
+NOT_JUDGED = "not judged"  # nobody has published the error of this measure
+IN_SERIES = "part of a series"  # the mean of the series is judged, in a row of its own
+VERDICTS = (
+    *(f"{kind} {strength}" for kind in sorted(BEYOND_ERROR) for strength in Strength),
+    *(kind.replace("_", " ") for kind in Change if kind not in BEYOND_ERROR),
+    NOT_JUDGED,
+    IN_SERIES,
+)
+SEVERAL = " | "
+NOTHING: Judgement = ("", "", "", NOT_JUDGED, "")
+PART_OF_SERIES: Judgement = ("", "", "", IN_SERIES, "")
+_STEPS = tuple(Decimal(1).scaleb(-places) for places in range(4))
+_ROWS_OF_A_TABLE = 200
+
+
+def places(unit: Unit) -> int:
+    return 3 if unit is Unit.RATIO else 2
+
+
+def figure(value: Decimal, places: int = 2) -> str:
+    """A plain decimal, half up, without needless zeros.
+
+    >>> figure(Decimal("82.1002")), figure(Decimal("-0.001")), figure(Decimal(120))
+    ('82.1', '0', '120')
+    """
+    text = f"{value.quantize(_STEPS[places], ROUND_HALF_UP):f}"
+    if "." in text:
+        text = text.rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
+
+
+def value_cell(reading: Reading, unit: Unit) -> str:
+    if unit is Unit.MILLIMETRE_OF_MERCURY and reading.second is not None:
+        return f"{figure(reading.value)}/{figure(reading.second)}"
+    return figure(reading.value, places(unit))
+
+
+def reference_cells(scores: Scores) -> tuple[str, str]:
+    """The cells band and reference."""
+    bands, keys, none = [], [], []
+    for score in scores:
+        if isinstance(score, Score):
+            bands.append(score.band)
+            keys.append(score.source.key)
+        elif (reason := "none: " + score.reason.replace("_", " ")) not in none:
+            none.append(reason)
+    return SEVERAL.join(bands), SEVERAL.join(keys + none)
+
+
+def judgement(verdict: Verdict | None, unit: Unit) -> Judgement:
+    if verdict is None:
+        return NOTHING
+    kind, to = verdict.kind, places(unit)
+    word = kind.replace("_", " ") if verdict.strength is None else f"{kind} {verdict.strength}"
+    return (
+        "" if verdict.baseline is None else figure(verdict.baseline, to),
+        "" if verdict.difference is None else figure(verdict.difference, to),
+        "" if verdict.mdc95 is None else figure(verdict.mdc95, to),
+        word,
+        "" if verdict.reaches_important is None else "yes" if verdict.reaches_important else "no",
+    )
+
+
+def write_csv(lines: Iterable[Line], out: TextIO) -> None:
+    """Rows that need no quotation marks, nearly all of them, are joined here; the library writes the others."""
+    rows, write, commas = csv.writer(out, lineterminator="\n"), out.write, len(COLUMNS) - 1
+    rows.writerow(COLUMNS)
+    for line in lines:
+        text = ",".join(line)
+        if text.count(",") == commas and '"' not in text and "\n" not in text and "\r" not in text:
+            write(text + "\n")
+        else:
+            rows.writerow(line)
+
+
+_NUMBERS = frozenset({"baseline", "change", "mdc95"})
+
+
+def write_json(lines: Iterable[Line], out: TextIO) -> None:
+    """A list of objects, one a line: empty cells are null, baseline, change and mdc95 numbers, flags a list,
+    reaches_mcid true or false.
+    """
+    before = "[\n"
+    for line in lines:
+        fields = (f"{json.dumps(name)}: {_json(name, cell)}" for name, cell in zip(COLUMNS, line, strict=True))
+        out.write(f"{before}{{{', '.join(fields)}}}")
+        before = ",\n"
+    out.write("[]\n" if before == "[\n" else "\n]\n")
+
+
+def _json(name: str, cell: str) -> str:
+    if name == "flags":
+        return json.dumps(cell.split(";") if cell else [])
+    if not cell:
+        return "null"
+    if name == "reaches_mcid":
+        return "true" if cell == "yes" else "false"
+    return cell if name in _NUMBERS else json.dumps(cell, ensure_ascii=False)
+
+
+def write_table(lines: Iterable[Line], out: TextIO) -> None:
+    """For eyes: tables of up to 200 rows each, so that a long file is not held; columns with nothing are left out."""
+    console = Console(file=out, width=None if out.isatty() else 200, highlight=False, markup=False)
+    found = iter(lines)
+    for first in found:
+        rows = [first, *islice(found, _ROWS_OF_A_TABLE - 1)]
+        used = [i for i in range(len(COLUMNS)) if any(row[i] for row in rows)]
+        table = Table(*(COLUMNS[i].replace("_", " ") for i in used))
+        for row in rows:
+            table.add_row(*(row[i] for i in used))
+        console.print(table)
+
+
+WRITERS: dict[str, Callable[[Iterable[Line], TextIO], None]] = {
+    "csv": write_csv,
+    "json": write_json,
+    "table": write_table,
+}
