@@ -46,6 +46,7 @@ class Settings(BaseSettings):
     send_rate, chat_rate, group_per_minute   what we allow ourselves, over all workers
     poll_timeout    seconds a long poll may wait
     webhook_*       where the platform reaches us, its shared secret, and where we listen
+    sweep_every     seconds between looks at what is due; turn_workers: batches of turns at once (PostgreSQL only)
     health_port     port of /healthz, /readyz and /metrics while polling; 0 for none
     keep_*_days     how long done inbox rows, sent messages and the data of people who left are kept
     """
@@ -70,7 +71,8 @@ class Settings(BaseSettings):
     webhook_path: str = "/updates"
     health_port: Annotated[int, Field(ge=0, le=65_535)] = 0
 
-    sweep_every: Seconds = 5.0
+    sweep_every: Seconds = 2.0
+    turn_workers: Annotated[int, Field(ge=1, le=32)] = 4
     languages: tuple[str, ...] = LANGUAGES
     keep_inbox_days: Days = 30
     keep_sent_days: Days = 90

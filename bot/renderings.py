@@ -10,17 +10,18 @@ import asyncio
 from collections import OrderedDict
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
-from typing import Any, cast
+from typing import cast
 
 from bot.rendering import render
+from bot.rendering.phrases import attachment_for
 from bot.rendering.reader import Reader, Rendered
 from bot.store import codec, outbox
 from bot.store.database import Database
 from bot.transports.telegram import parts
 from core.dialogue.effects import Rows
+from core.dialogue.messages import Together
 
 KEPT = 512  # renderings, a few hundred bytes each
-_DRAWN = ('"$":"Picture"', '"$":"Sheet"')
 
 Gather = Callable[..., tuple[Rendered, ...]]  # (conn, person_id, reader): everything we hold of a person
 
@@ -48,9 +49,10 @@ class Renderings:
         if found is not None:
             self._made.move_to_end(key)
             return found
-        if any(mark in row.message for mark in _DRAWN):
-            return await asyncio.get_running_loop().run_in_executor(self._thread(), _make, *key)
-        found = self._made[key] = _make(*key)
+        message = codec.loads(row.message)
+        if _is_drawn(message):
+            return await asyncio.get_running_loop().run_in_executor(self._thread(), _make, message, *key[1:])
+        found = self._made[key] = _make(message, *key[1:])
         self.made += 1
         if len(self._made) > self._keep:
             self._made.popitem(last=False)
@@ -66,7 +68,12 @@ class Renderings:
         return self._artist
 
 
-def _make(message: str, choices: str, reader: Reader) -> tuple[Rendered, ...]:
+def _is_drawn(message: object) -> bool:
+    """Whether a picture or a file goes with it."""
+    said = message.parts if isinstance(message, Together) else (message,)
+    return any(attachment_for(type(part)) is not None for part in said)
+
+
+def _make(message: object, choices: str, reader: Reader) -> tuple[Rendered, ...]:
     buttons = cast(Rows, codec.loads(choices)) if choices else ()
-    made: Any = render(codec.loads(message), buttons, reader)
-    return parts(made)
+    return parts(render(message, buttons, reader))

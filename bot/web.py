@@ -11,11 +11,14 @@ The messenger repeats whatever is not answered with 2xx, so a failure to commit 
 
 from __future__ import annotations
 
+import asyncio
 import hmac
 import json
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Callable, Iterator, Mapping
+from contextlib import contextmanager
 from typing import Any, Protocol
 
+import uvicorn
 from starlette.applications import Starlette
 from starlette.requests import ClientDisconnect, Request
 from starlette.responses import JSONResponse, PlainTextResponse, Response
@@ -81,6 +84,41 @@ class Webhook:
         self._metrics.updates.labels("webhook").inc()
         self._metrics.unread.inc(batch.unread)
         return Response(status_code=200)
+
+
+class HttpServer:
+    """uvicorn, run as one part among others: signals are the process's business, not its."""
+
+    def __init__(self, app: Starlette, host: str, port: int) -> None:
+        self._app = app
+        self._host = host
+        self._port = port
+
+    async def run(self, stopping: asyncio.Event) -> None:
+        """Serve until `stopping`; then answer what is in hand."""
+        options = uvicorn.Config(
+            self._app,
+            host=self._host,
+            port=self._port,
+            log_config=None,
+            access_log=False,
+            lifespan="off",
+            server_header=False,
+            timeout_graceful_shutdown=10,
+        )
+        server = _Quiet(options)
+        serving = asyncio.create_task(server.serve())
+        stopped = asyncio.create_task(stopping.wait())
+        await asyncio.wait((serving, stopped), return_when=asyncio.FIRST_COMPLETED)
+        server.should_exit = True
+        stopped.cancel()
+        await serving
+
+
+class _Quiet(uvicorn.Server):
+    @contextmanager
+    def capture_signals(self) -> Iterator[None]:
+        yield
 
 
 async def _body(request: Request) -> bytes | None:

@@ -7,6 +7,7 @@ In: one long poll; each update is read on its own (`telegram_in`), so none can h
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
@@ -35,9 +36,10 @@ from telegram.error import (
 from bot import log
 from bot.config import Settings
 from bot.errors import CannotReach, OtherPoller, TokenRefused
+from bot.rendering.menu import describe
 from bot.rendering.reader import Keyboard, Rendered
 from bot.retry import Blocked, Busy, Elsewhere, Failure, NoAnswer, Rejected, Sent, Shut, Trouble
-from bot.transports import telegram_in
+from bot.transports import menus, telegram_in
 from bot.transports.incoming import Incoming
 from bot.transports.request import AiohttpRequest
 
@@ -75,6 +77,7 @@ class Telegram:
 
     def __init__(self, bot: Bot) -> None:
         self._bot = bot
+        self._open = False
 
     @classmethod
     def of(cls, settings: Settings) -> Telegram:
@@ -118,8 +121,10 @@ class Telegram:
             raise CannotReach(
                 f"The messenger does not answer: {error}.", "Check the network and SAMEHOUR_API_BASE_URL."
             ) from None
+        self._open = True
 
     async def close(self) -> None:
+        self._open = False
         await self._bot.shutdown()
 
     # Out.
@@ -226,15 +231,30 @@ class Telegram:
 
     # How updates reach us.
 
-    async def use_webhook(self, url: str, secret: str) -> None:
-        """Have updates pushed to `url`. Raises: TelegramError."""
-        await self._bot.set_webhook(
-            url, secret_token=secret, allowed_updates=list(telegram_in.ALLOWED_UPDATES), max_connections=100
-        )
+    async def receive(self, url: str = "", secret: str = "") -> None:
+        """Have updates pushed to `url`; "" takes a webhook away, so that we can poll. What waits stays.
 
-    async def use_polling(self) -> None:
-        """Take a webhook away; updates that wait stay. Raises: TelegramError."""
-        await self._bot.delete_webhook(drop_pending_updates=False)
+        Raises: CannotReach.
+        """
+        try:
+            if url:
+                kinds = list(telegram_in.ALLOWED_UPDATES)
+                await self._bot.set_webhook(url, secret_token=secret, allowed_updates=kinds, max_connections=100)
+            else:
+                await self._bot.delete_webhook(drop_pending_updates=False)
+        except TelegramError as error:
+            raise CannotReach(f"The way in cannot be set: {error}.", "Check SAMEHOUR_WEBHOOK_URL.") from None
+
+    async def set_menus(self, languages: Iterable[str]) -> None:
+        """Set the command menu everybody sees. Best effort: a menu that is missing stops nobody."""
+        try:
+            await menus.set_general(self._bot, languages, describe)
+        except TelegramError as error:
+            _log.warning("the command menu could not be set", fault=log.fault(error))
+
+    async def is_open(self) -> bool:
+        """Whether we are connected, and know who we are."""
+        return self._open
 
 
 def parts(message: Rendered) -> tuple[Rendered, ...]:

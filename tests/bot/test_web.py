@@ -104,7 +104,7 @@ def test_the_messenger_pushes_updates_and_they_are_kept_in_order(play):
     async def scene(s):
         ada = await s.messenger.create_user("Ada")
         await s.messenger.open_bot(ada)
-        await s.telegram.use_webhook(f"{s.url}/updates", SECRET)
+        await s.telegram.receive(f"{s.url}/updates", SECRET)
         for n in range(20):
             await s.messenger.send_text(ada, str(n))
         await s.messenger.settled()
@@ -117,7 +117,7 @@ def test_an_update_that_could_not_be_kept_is_pushed_again(play):
     async def scene(s):
         s.keep.fail = 2
         ada = await s.messenger.create_user("Ada")
-        await s.telegram.use_webhook(f"{s.url}/updates", SECRET)
+        await s.telegram.receive(f"{s.url}/updates", SECRET)
         await s.messenger.open_bot(ada)
         await s.messenger.settled()
         assert (s.texts(), s.keep.fail) == (["Command"], 0)
@@ -129,7 +129,7 @@ def test_a_press_is_answered_once_it_is_kept(play):
     async def scene(s):
         ada = await s.messenger.create_user("Ada")
         await s.messenger.open_bot(ada)
-        await s.telegram.use_webhook(f"{s.url}/updates", SECRET)
+        await s.telegram.receive(f"{s.url}/updates", SECRET)
         await s.messenger.press(ada, data="same:1", message_id=5, forge=True)
         version = -1
         while not (await s.messenger.answers(ada))[0].answered:

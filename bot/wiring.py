@@ -1,0 +1,205 @@
+"""The one place where real parts are chosen. Nothing opens on import, and making a part opens nothing either.
+
+service(settings)                       the process `samehour serve` runs
+service(settings, clock=held, live=False, rates=None)    the same parts, for a tape to settle instant by instant
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import random
+import socket
+from collections.abc import Callable
+from datetime import datetime, timedelta
+from functools import partial
+
+from sqlalchemy import Connection, func, select, text
+
+from bot import config, reminders
+from bot.clock import Clock, MachineClock
+from bot.commands.database import opened
+from bot.delivery import Delivery
+from bot.errors import BadSettings
+from bot.intake import Answers, Poller, keeper
+from bot.metrics import Metrics
+from bot.mydata import gather
+from bot.renderings import Renderings
+from bot.store import pace, retention
+from bot.store.database import Database
+from bot.store.schema import inbox
+from bot.transports.telegram import Telegram
+from bot.turn import Steps, work_batch
+from bot.web import HttpServer, Probe, Webhook, application
+from bot.worker import Bells, Parts, Service
+
+BATCH = 64  # turns that share a commit
+SWEEP = 500  # due rows that share one
+PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
+
+
+def steps(settings: config.Settings) -> Steps:
+    """Return what decides, with the look-ups it is lent."""
+    from bot.rendering.phrases.labels import labeller
+    from bot.rendering.places import country_of, find_zones
+    from core.dialogue.engine import step, step_stranger
+
+    return Steps(
+        client=step,
+        stranger=step_stranger,
+        find_zones=find_zones,
+        country_of=country_of,
+        label=lambda language, key, argument: labeller(language)(key, argument),
+        languages=settings.languages,
+    )
+
+
+def rates(settings: config.Settings) -> pace.Rates:
+    return pace.Rates(settings.send_rate, settings.chat_rate, settings.group_per_minute)
+
+
+def worker_name(database: Database) -> str:
+    """Return the name under which this process holds messages.
+
+    On SQLite there is one worker, so a restart finds what the killed process held; elsewhere leases run out.
+    """
+    return "local" if database.is_sqlite else f"{socket.gethostname()}/{os.getpid()}"
+
+
+def service(
+    settings: config.Settings,
+    *,
+    clock: Clock | None = None,
+    live: bool = True,
+    paced: bool = True,
+    webhook: bool = False,
+    spread: Callable[[], float] = random.random,
+) -> Service:
+    """Put a process together.
+
+    live: it works by itself; else only when told to settle.  paced: within the send rates.  webhook: updates are
+    pushed to us.
+
+    Raises: BadSettings.
+    """
+    clock = clock or MachineClock()
+    store = opened(settings)
+    metrics = Metrics()
+    bells = Bells.new()
+    telegram = Telegram.of(settings)
+    renderings = Renderings(store, gather)
+    delivery = Delivery(
+        store,
+        telegram,
+        renderings,
+        clock,
+        metrics,
+        worker=worker_name(store),
+        rates=rates(settings) if paced else None,
+        parallel=settings.send_parallel,
+        on_events=bells.turns.ring,
+        spread=spread,
+    )
+    keep = keeper(store, clock, bells.turns.ring)
+    poller = None
+    hook = None
+    secret = ""
+    if webhook:
+        secret = _webhook_secret(settings)
+        hook = Webhook(secret, telegram, keep, Answers(telegram.answer), clock, metrics)
+    else:
+        poller = Poller(telegram, keep, clock, metrics, timeout=settings.poll_timeout, spread=spread)
+    port = settings.webhook_port if webhook else settings.health_port
+    server = None
+    if live and (webhook or port):
+        probes: dict[str, Probe] = {"database": partial(_answers, store), "messenger": telegram.is_open}
+        app = application(probes, metrics, hook, settings.webhook_path)
+        server = HttpServer(app, settings.webhook_host, port)
+
+    decide = steps(settings)
+    kept = retention.Kept(
+        inbox=timedelta(days=settings.keep_inbox_days),
+        sent=timedelta(days=settings.keep_sent_days),
+        left=timedelta(days=settings.keep_left_days),
+    )
+
+    async def turns() -> int:
+        with metrics.turn_seconds.time():
+            done = await store.write(work_batch, decide, clock.now(), BATCH)
+        if done:
+            metrics.turns.inc(done)
+            delivery.bell.ring()
+        return done
+
+    async def sweep() -> int:
+        done = await store.write(reminders.sweep, clock.now(), SWEEP)
+        if done:
+            metrics.swept.inc(done)
+            bells.turns.ring()
+        return done
+
+    async def next_due() -> datetime | None:
+        return await store.read(next_instant)
+
+    async def housekeeping() -> int:
+        await store.write(retention.tidy, clock.now(), kept)
+        return 0
+
+    async def on_open() -> None:
+        await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
+        if live:
+            await telegram.set_menus(settings.languages)
+
+    return Service(
+        Parts(
+            database=store,
+            account=telegram,
+            delivery=delivery,
+            turns=turns,
+            sweep=sweep,
+            housekeeping=housekeeping,
+            next_due=next_due,
+            metrics=metrics,
+            clock=clock,
+            bells=bells,
+            poller=poller,
+            server=server,
+            on_open=on_open,
+            close=renderings.close,
+        ),
+        live=live,
+        turn_workers=1 if store.is_sqlite else settings.turn_workers,
+        sweep_every=settings.sweep_every,
+        spread=spread,
+    )
+
+
+def next_instant(conn: Connection) -> datetime | None:
+    """Return when a slot or a timer comes due, or a failed turn is to be tried again; None for never."""
+    retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
+    known = (reminders.next_at(conn), conn.execute(retry).scalar())
+    return min((at for at in known if at is not None), default=None)
+
+
+def _webhook_secret(settings: config.Settings) -> str:
+    if not settings.webhook_url.startswith(("https://", "http://127.0.0.1", "http://localhost")):
+        raise BadSettings(
+            "SAMEHOUR_WEBHOOK_URL is not set, or no https address.", "Set it to where the messenger reaches us."
+        )
+    if settings.webhook_secret is None:
+        raise BadSettings("SAMEHOUR_WEBHOOK_SECRET is not set.", "Set it to 16 or more random letters and digits.")
+    return settings.webhook_secret.get_secret_value()
+
+
+def _ping(conn: Connection) -> None:
+    conn.execute(text("SELECT 1"))
+
+
+async def _answers(store: Database) -> bool:
+    """Whether the database answers soon."""
+    try:
+        async with asyncio.timeout(PROBE_WITHIN):
+            await store.read(_ping)
+    except Exception:
+        return False
+    return True
