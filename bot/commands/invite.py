@@ -1,0 +1,61 @@
+"""`invite`: a link for a coach or an organiser, and on a terminal its QR picture."""
+
+from __future__ import annotations
+
+import asyncio
+import sys
+
+from sqlalchemy import Connection
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot import config
+from bot.clock import now
+from bot.commands.database import opened, unreachable
+from bot.errors import OperatorError, UsageError
+from bot.store import audit, invitations
+from bot.store import migrate as versions
+from bot.transports.telegram import Telegram
+
+LONGEST_NAME = 64
+
+
+def invite(kind: str, name: str) -> None:
+    """Print a link that can be used once, within 14 days. The link cannot be had again.
+
+    Raises: UsageError for a name nobody has; OperatorError when the messenger or the database is not ready.
+    """
+    name = name.strip()
+    if not name or len(name) > LONGEST_NAME or not name.isprintable():
+        raise UsageError(f"A name has 1 to {LONGEST_NAME} characters.")
+    settings = config.read()
+    username = asyncio.run(_username(settings))
+    database = opened(settings)
+    try:
+        if versions.current(database.engine) != versions.head():
+            raise OperatorError("The database is not ready.", "Run `samehour migrate`.")
+        token = database.write_now(_make, kind, name)
+    except SQLAlchemyError as error:
+        raise unreachable(error) from None
+    finally:
+        database.close()
+    link = f"https://t.me/{username}?start={token}"
+    print(link)
+    if sys.stdout.isatty():
+        import segno
+
+        segno.make(link, error="m").terminal(compact=True)
+
+
+def _make(conn: Connection, kind: str, name: str) -> str:
+    at = now()
+    audit.note(conn, at, audit.OPERATOR, f"invited_{kind}")
+    return invitations.make(conn, invitations.Kind(kind), at, for_name=name)
+
+
+async def _username(settings: config.Settings) -> str:
+    telegram = Telegram.of(settings)
+    await telegram.open()
+    try:
+        return telegram.username
+    finally:
+        await telegram.close()
