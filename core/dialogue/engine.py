@@ -63,6 +63,8 @@ from core.understanding import correction
 
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
+SURE = ("forget", "leave", "coach_change")  # settings that wait for a yes or no
+TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
 
 
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
@@ -155,6 +157,8 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
     match d.asking:
         case AlarmAsked() as asking if wish in (Intent.YES, Intent.NO):
             safety.alarm_answered(d, asking, wish is Intent.YES)
+        case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
+            safety.ask_well(d)  # "no chest pain" says neither well nor unwell: the question stands
         case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
             well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
@@ -174,11 +178,10 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
             pass
         case StopwatchDone() as asking if wish in (Intent.YES, Intent.NO):
             counting.watch_answered(d, asking, wish is Intent.YES, event.ref, event.at)
-        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in (
-            "forget",
-            "leave",
-            "coach_change",
-        ):
+        case Setting(what="early_reason") as asking if wish not in (None, *TALK) or _holds_a_reading(d, text):
+            d.ask(asking.back)  # type: ignore[arg-type]
+            return False
+        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(m.KeptAsItWas())
             life.close_setting(d)
         case Setting(what="forget") if wish in (Intent.YES, Intent.NO):
@@ -207,8 +210,19 @@ def _asked(d: Desk) -> Measure | None:
     match d.asking:
         case Awaiting(measure=key) | Repeating(measure=key) | Counting(measure=key) | Confirming(measure=key):
             return MEASURES.get(key)
+        case Setting(back=Awaiting(measure=key)):  # a setting was opened over the question, which may be answered
+            return MEASURES.get(key)
         case _:
             return None
+
+
+def _denies_a_sign(d: Desk, text: str) -> bool:
+    """Whether a sign is named once the word that denies it is taken away."""
+    return recognise(text.partition(" ")[2], d.words) is not None
+
+
+def _holds_a_reading(d: Desk, text: str) -> bool:
+    return any(isinstance(a.heard, Understood) for a in answers.listen(d, text, None))
 
 
 def _anything_else(d: Desk, event: Text, text: str) -> None:
@@ -223,13 +237,17 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
     understood = tuple(a for a in heard if isinstance(a.heard, Understood))
     if wish is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
         life.set_zone(d, town)
+    elif wish in TALK and _talking(d):
+        life.pass_on(d, text)
     elif wish is not None:  # a wish holds a number only where one belongs ("pause until 20 March")
         _wish(d, wish, text)
     elif understood:
         if isinstance(d.asking, Confirming | Counting):  # a fresh number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))
+        elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
+            d.ask(d.asking.back)  # type: ignore[arg-type]
         answers.take(d, event, understood, asked)
-    elif d.state.word_until is not None and d.now < d.state.word_until and not heard:
+    elif _talking(d) and not heard:
         life.pass_on(d, text)
     elif (
         heard and isinstance(heard[0].heard, Misunderstood) and (asked is not None or heard[0].heard.guess is not None)
@@ -237,6 +255,11 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
         answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
     else:
         life.not_sure(d)
+
+
+def _talking(d: Desk) -> bool:
+    """The coach has written lately: plain words are an answer."""
+    return d.state.word_until is not None and d.now < d.state.word_until
 
 
 def _fits_open(d: Desk, rest: str) -> bool:
@@ -351,7 +374,7 @@ def _press(d: Desk, event: Press) -> None:
         _left(d, "")
         return
     if not _pressed(d, event, verb, value):
-        d.say(m.OldButton(life.waiting(d)))
+        d.say(m.OldButton())
         if isinstance(d.asking, Awaiting):
             checkin.ask(d, MEASURES[d.asking.measure])
 

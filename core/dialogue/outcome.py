@@ -10,7 +10,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 from core import schedule
-from core.dialogue.effects import Choice, Effect, Rows, Say
+from core.dialogue.effects import Choice, Effect, Erase, Join, Rows, Say, SendData
 from core.dialogue.facts import ClientFacts, Numbers
 from core.dialogue.messages import Together
 from core.dialogue.states import Asking, State
@@ -115,24 +115,38 @@ BODY_NUMBERS = frozenset({"weight", "bmi", "waist", "hip", "waist_to_hip_ratio",
 
 
 def merged(effects: list[Effect]) -> list[Effect]:
-    """Join what is said in one breath into one message, with the last one's buttons: a phone buzzes once."""
+    """Join what is said in one breath into one message: a phone buzzes once.
+
+    What is done in between does not part two messages, unless it speaks itself or changes who hears them. Two messages
+    that both have buttons stay apart, since each one's buttons belong to its words.
+    """
     out: list[Effect] = []
+    last: int | None = None  # place of the message that the next may join
     for effect in effects:
-        last = out[-1] if out else None
-        if isinstance(effect, Say) and isinstance(last, Say) and _joins(last) and _joins(effect):
-            out[-1] = Say(
-                Together((*_parts(last.message), *_parts(effect.message))),
-                effect.choices or last.choices,
-                said=effect.said or last.said,
-                occasion=last.occasion or effect.occasion,
+        if not isinstance(effect, Say):
+            out.append(effect)
+            last = None if isinstance(effect, Join | SendData | Erase) else last
+            continue
+        before = out[last] if last is not None else None
+        if last is not None and isinstance(before, Say) and _join(before, effect):
+            out[last] = Say(
+                Together((*_parts(before.message), *_parts(effect.message))),
+                effect.choices or before.choices,
+                said=effect.said or before.said,
+                occasion=before.occasion or effect.occasion,
             )
         else:
+            last = len(out)
             out.append(effect)
     return out
 
 
-def _joins(say: Say) -> bool:
-    return not say.after and not getattr(say.message, "stands_alone", False)
+def _join(before: Say, effect: Say) -> bool:
+    if before.choices and effect.choices and before.choices != effect.choices:
+        return False
+    if before.said and effect.said:
+        return False  # each is remembered under its own key
+    return not any(say.after or getattr(say.message, "stands_alone", False) for say in (before, effect))
 
 
 def _parts(message: object) -> tuple[object, ...]:

@@ -79,6 +79,11 @@ def alarm_answered(d: Desk, asking: AlarmAsked, now_yes: bool) -> None:
 # --- the gate ---------------------------------------------------------------------------------------------------
 
 
+def ask_well(d: Desk) -> None:
+    d.ask(Gate())
+    d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
+
+
 def ask_signs(d: Desk) -> None:
     d.ask(Gate(signs=True))
     d.say(m.GateSigns(), (Choice("signs_none", "gate:none"), Choice("signs_some", "gate:some")))
