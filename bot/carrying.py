@@ -8,9 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
-from datetime import UTC, date, datetime, tzinfo
+from datetime import date, datetime
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from sqlalchemy import Connection
 
@@ -32,21 +31,14 @@ from bot.store.clients import Client
 from bot.store.facts import Coach
 from bot.store.outbox import ANSWER, Outgoing
 from bot.store.wakes import Timer
+from bot.store.zones import zone_of
 from core import schedule
 from core.dialogue import effects as e
 from core.dialogue.coach_messages import ClientWord, UrgentFlag
 from core.dialogue.facts import GoalFact, Plan, Slot, Status
-from core.flags import RULES, Clears, Code, Flag, Severity
-
-CAN_WAIT_TILL_MORNING = frozenset({"same_day", "stop_rest"})  # levels of a red flag that respect a coach's nights
-
-
-def zone_of(name: str | None) -> tzinfo:
-    """Return a zone; UTC for none, and for one that left the tz database."""
-    try:
-        return ZoneInfo(name) if name else UTC
-    except (ValueError, OSError, KeyError):
-        return UTC
+from core.dialogue.staff_desk import about, about_flag
+from core.digest import when_to_tell
+from core.flags import RULES, Clears, Flag, Severity
 
 
 @dataclass
@@ -149,13 +141,22 @@ class Hand:
         if effect.said and self.client is not None:
             self.writes.heard.append((self.client.id, effect.said))
 
-    def tell(self, message: object, choices: e.Rows = (), *, urgent: bool = False, occasion: str | None = None) -> None:
-        """Queue a message for this client's coach; at night only if it is urgent, or they want it so."""
+    def tell(
+        self,
+        message: object,
+        choices: e.Rows = (),
+        *,
+        urgent: bool = False,
+        occasion: str | None = None,
+        at: datetime | None = None,
+    ) -> None:
+        """Queue a message for this client's coach; at night only if it is urgent, or they want it so. at: when it is
+        known already."""
         coach = self.coach
         if coach is None or coach.chat_id is None:
             return
-        due = self.now
-        if not urgent and coach.quiet_nights:
+        due = at or self.now
+        if at is None and not urgent and coach.quiet_nights:
             due = schedule.daytime(due, zone_of(coach.zone_name))
         about = None if self.client is None else self.client.id
         self._queue(
@@ -257,7 +258,7 @@ class Hand:
             case e.PassOn(text):
                 coach_id = None if self.coach is None else self.coach.id
                 w.words.append((me, coach_id, words.Direction.TO_COACH, text))
-                self.tell(ClientWord(me, client.name, text))
+                self.tell(ClientWord(me, client.name, text), about(me))
             case e.Erase(farewell):
                 self._erase(client, farewell)
             case _:
@@ -267,12 +268,16 @@ class Hand:
         self.writes.raised[client.id, flag.code.value, flag.measure] = flag
         if flag.severity is not Severity.URGENT:
             return
+        if self.coach is None:
+            return
         day = flag.since.astimezone(zone_of(client.slot.zone_name if client.slot else None)).date()
-        level = dict(flag.evidence).get("level") if flag.code is Code.RED_FLAG_WORDS else None
+        level = dict(flag.evidence).get("level", "")
         self.tell(
             UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
-            urgent=level not in CAN_WAIT_TILL_MORNING,
-            occasion=f"flag/{client.id}/{flag.code.value}/{day.isoformat()}",
+            about_flag(client.id),
+            at=when_to_tell(flag, self.now, zone_of(self.coach.zone_name), quiet_nights=self.coach.quiet_nights),
+            # one emergency must never be taken for another's repetition
+            occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{level}/{day.isoformat()}",
         )
 
     def lower(self, client: Client, ends: Clears) -> None:

@@ -122,6 +122,13 @@ class SetLanguage:
 
 
 @dataclass(frozen=True, slots=True)
+class ForgetMe:
+    """Erase this coach or organiser. `farewell` is the last message."""
+
+    farewell: object
+
+
+@dataclass(frozen=True, slots=True)
 class StartCohort:
     """Make a cohort; its joining link comes back as staff_messages.CohortMade."""
 
@@ -162,6 +169,7 @@ StaffEffect = (
     | SetZone
     | SetNight
     | SetLanguage
+    | ForgetMe
     | StartCohort
     | EndCohort
     | BindGroup

@@ -8,11 +8,11 @@ from datetime import time
 from core import schedule
 from core.dialogue import messages as m
 from core.dialogue import staff_messages as sm
-from core.dialogue.effects import Choice, Erase, Join, Rows, SendData
+from core.dialogue.effects import Choice, Join, Rows, SendData
 from core.dialogue.events import Command
 from core.dialogue.facts import Slot
 from core.dialogue.staff_desk import Desk, rows_of
-from core.dialogue.staff_effects import Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
+from core.dialogue.staff_effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
 from core.dialogue.staff_plan import LONGEST_NAME
 from core.dialogue.staff_states import AskingSure, ChangingOwn, Inviting, StaffState
 from core.language import LANGUAGES
@@ -262,7 +262,7 @@ def forget_pressed(d: Desk, value: str) -> None:
     """The yes counts only while the question is open; else it is put again."""
     if isinstance(d.asking, AskingSure) and d.asking.what == "forget" and not d.facts.rows:
         d.state = StaffState()
-        d.do(Erase(sm.StaffForgotten()))
+        d.do(ForgetMe(sm.StaffForgotten()))
     else:
         forget(d, "")
 

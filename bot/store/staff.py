@@ -1,0 +1,394 @@
+"""What a coach's or organiser's conversation knows, loaded as its `needs` say, and only through `caseload`.
+
+Queries: one for the coach, and for each need at most one list of clients and two or three for what hangs on them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta, tzinfo
+from typing import Any
+
+from sqlalchemy import Connection, bindparam, delete, select, update
+
+from bot.store import caseload, codec, readings, slots, words
+from bot.store.clients import Client
+from bot.store.dialect import skip_locked, upsert
+from bot.store.people import Staff
+from bot.store.schema import clients as clients_table
+from bot.store.schema import coaches, flags, notes, outbox, people, templates
+from bot.store.zones import zone_of
+from core import schedule
+from core.dialogue.facts import InvitationFact, Plan, Slot, Status
+from core.dialogue.staff_facts import (
+    CardFact,
+    CardOf,
+    CardsFlagged,
+    CardsNamed,
+    Caseload,
+    Need,
+    OtherCoaches,
+    StaffFacts,
+    TemplateFact,
+    Templates,
+    WordFact,
+)
+from core.dialogue.staff_names import addressed, meant
+from core.digest import CaseRow, FlagFact
+
+WEEK = timedelta(days=7)
+MOST_CARDS = 12  # that a name may mean: more are not asked back
+MOST_FLAGGED = 60  # clients whose histories a sheet is drawn from
+THREAD = 20
+
+
+@dataclass(frozen=True, slots=True)
+class LookUps:
+    """Pure look-ups lent to the core: bot.rendering has the data. See StaffFacts."""
+
+    find_zones: Callable[[str, str], tuple[str, ...]]
+    label: Callable[[str, str, str], str]
+    length: Callable[[object, str, tzinfo], int]
+
+
+def facts(
+    conn: Connection,
+    who: Staff,
+    needs: Iterable[Need],
+    now: datetime,
+    look: LookUps,
+    invitation: InvitationFact | None = None,
+) -> StaffFacts:
+    """Put together what a step is told: who this is, and what `needs` asks for."""
+    row = _coach(conn, who)
+    slot, name, quiet = None, who.name, True
+    zone_name = who.zone_name or "UTC"
+    if row is not None:
+        name, quiet, zone_name = row.name, row.quiet_nights, row.zone_name or zone_name
+        if row.weekday is not None and row.at is not None and row.zone_name:
+            slot = Slot(row.weekday, row.at, row.zone_name)
+    zone = zone_of(zone_name)
+    found = StaffFacts(
+        person_id=who.person_id,
+        name=name,
+        language=who.language,
+        coach_id=who.coach_id,
+        organiser_id=who.organiser_id,
+        slot=slot,
+        zone=zone,
+        zone_name=zone_name,
+        night=quiet,
+        invitation=invitation,
+        find_zones=lambda text: look.find_zones(text, who.language),
+        zone_of=zone_of,
+        label=lambda key, argument: look.label(who.language, key, argument),
+        length=lambda message: look.length(message, who.language, zone),
+    )
+    return found if who.coach_id is None else _needed(conn, found, who.coach_id, tuple(needs), now)
+
+
+def _coach(conn: Connection, who: Staff) -> Any:
+    return None if who.coach_id is None else conn.execute(_COACH, {"coach": who.coach_id}).one_or_none()
+
+
+_COACH = select(coaches.c.name, coaches.c.weekday, coaches.c.at, coaches.c.zone_name, coaches.c.quiet_nights).where(
+    coaches.c.id == bindparam("coach")
+)
+
+
+def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Need, ...], now: datetime) -> StaffFacts:
+    everybody: tuple[Client, ...] | None = None
+    rows: tuple[CaseRow, ...] = ()
+    cards: dict[int, Client] = {}
+    for need in needs:
+        match need:
+            case CardOf(client_id):
+                one = caseload.client(conn, coach_id, client_id)
+                if one is not None and one.status is not Status.LEFT:
+                    cards[one.id] = one
+            case Caseload() | CardsNamed() | CardsFlagged():
+                if everybody is None:
+                    everybody = tuple(c for c in caseload.everybody(conn, coach_id) if c.status is not Status.LEFT)
+                if isinstance(need, Caseload):
+                    rows = _rows(conn, everybody, now)
+                elif isinstance(need, CardsNamed):
+                    cards |= _named(everybody, need)
+                else:
+                    flagged = {r.client_id for r in rows or _rows(conn, everybody, now) if r.flags}
+                    cards |= {c.id: c for c in [c for c in everybody if c.id in flagged][:MOST_FLAGGED]}
+            case Templates():
+                found = replace(found, templates=_templates(conn, coach_id))
+            case OtherCoaches():
+                found = replace(found, coaches=_other_coaches(conn, coach_id))
+    return replace(found, rows=rows, cards=_cards(conn, coach_id, tuple(cards.values()), now))
+
+
+def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
+    names = tuple((c.id, c.name) for c in everybody)
+    ids = meant(names, need.words) if need.whole else addressed(names, need.words)[0]
+    return {c.id: c for c in everybody if c.id in ids[:MOST_CARDS]}
+
+
+# --- rows -------------------------------------------------------------------------------------------------------
+
+_FLAGS = (
+    select(flags)
+    .where(flags.c.client_id.in_(bindparam("clients", expanding=True)), flags.c.cleared_at.is_(None))
+    .order_by(flags.c.since, flags.c.id)
+)
+
+
+def open_flags(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[FlagFact, ...]]:
+    """Return the open flags of clients, with their evidence, oldest first. One query."""
+    found: dict[int, list[FlagFact]] = {}
+    for r in conn.execute(_FLAGS, {"clients": list(client_ids)}):
+        evidence = codec.loads(r.evidence) if r.evidence else ()
+        fact = FlagFact(
+            r.id,
+            r.code,
+            r.severity,
+            r.measure or None,
+            evidence,  # type: ignore[arg-type]  # written by `flags.raise_`
+            r.since,
+            r.seen_at,
+            r.refreshed_at,
+        )
+        found.setdefault(r.client_id, []).append(fact)
+    return {client: tuple(several) for client, several in found.items()}
+
+
+def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple[CaseRow, ...]:
+    """Everybody with their flags and what became of the last week's slots. Two queries."""
+    ids = [c.id for c in everybody]
+    if not ids:
+        return ()
+    open_ = open_flags(conn, ids)
+    week: dict[int, list[slots.Outcome]] = {}
+    for kept in slots.since(conn, ids, (now - WEEK).date()):
+        if kept.day > (now - WEEK).date():
+            week.setdefault(kept.client_id, []).append(kept.outcome)
+    return tuple(
+        CaseRow(
+            client_id=c.id,
+            name=c.name,
+            status=c.status.value,
+            answered=c.answered,
+            asked=any(o is not slots.Outcome.NOT_ASKED for o in week.get(c.id, ())),
+            kept=slots.Outcome.ANSWERED in week.get(c.id, ()),
+            missed=c.missed,
+            paused_until=c.paused_until,
+            reachable=c.reachable,
+            flags=open_.get(c.id, ()),
+        )
+        for c in everybody
+    )
+
+
+# --- cards ------------------------------------------------------------------------------------------------------
+
+
+def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: datetime) -> tuple[CardFact, ...]:
+    """Cards of clients that came through the door. Two queries, and for a single card its thread and note."""
+    ids = [c.id for c in several]
+    if not ids:
+        return ()
+    histories = readings.histories(conn, ids, now)
+    open_ = open_flags(conn, ids)
+    alone = len(several) == 1
+    return tuple(
+        CardFact(
+            client_id=c.id,
+            name=c.name,
+            status=c.status.value,
+            profile=c.profile,
+            plan=c.plan,
+            slot=c.slot,
+            zone=zone_of(c.slot.zone_name if c.slot else None),
+            units=c.units,
+            history=histories.get(c.id, ()),
+            flags=open_.get(c.id, ()),
+            note=note(conn, c, coach_id) if alone else "",
+            thread=_thread(conn, c, coach_id) if alone else (),
+            answered=c.answered,
+            missed=c.missed,
+            paused_until=c.paused_until,
+            reachable=c.reachable,
+        )
+        for c in several
+    )
+
+
+def note(conn: Connection, client: Client, coach_id: int) -> str:
+    """Return the note on a client's card, "" for none."""
+    kept = words.notes_on(conn, client, coach_id)
+    return kept[-1][0] if kept else ""
+
+
+def _thread(conn: Connection, client: Client, coach_id: int) -> tuple[WordFact, ...]:
+    said = words.thread(conn, client, THREAD)
+    return tuple(WordFact(w.at, w.direction is words.Direction.TO_COACH, w.text) for w in said)
+
+
+# --- what only a coach has --------------------------------------------------------------------------------------
+
+
+def _templates(conn: Connection, coach_id: int) -> tuple[TemplateFact, ...]:
+    rows = conn.execute(
+        select(templates.c.name, templates.c.plan).where(templates.c.coach_id == coach_id).order_by(templates.c.name)
+    )
+    return tuple(TemplateFact(r.name, codec.loads_as(Plan, r.plan)) for r in rows)
+
+
+def save_template(conn: Connection, coach_id: int, name: str, plan: Plan, now: datetime) -> None:
+    row = {"coach_id": coach_id, "name": name, "plan": codec.dumps(plan), "created_at": now}
+    upsert(conn, templates, [row], ("coach_id", "name"), ("plan",))
+
+
+def drop_template(conn: Connection, coach_id: int, name: str) -> None:
+    conn.execute(delete(templates).where(templates.c.coach_id == coach_id, templates.c.name == name))
+
+
+def _other_coaches(conn: Connection, coach_id: int) -> tuple[tuple[int, str], ...]:
+    """Coaches at work: they have a chat."""
+    rows = conn.execute(
+        select(coaches.c.id, coaches.c.name)
+        .join(people, people.c.id == coaches.c.person_id)
+        .where(coaches.c.id != coach_id, coaches.c.left_at.is_(None))
+        .order_by(coaches.c.name, coaches.c.id)
+    )
+    return tuple((r.id, r.name) for r in rows)
+
+
+def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: datetime) -> None:
+    """Put a note in place of the one there was; an empty one takes it away. The caller came through `caseload`."""
+    conn.execute(delete(notes).where(notes.c.client_id == client.id, notes.c.coach_id == coach_id))
+    if text:
+        words.note(conn, client, coach_id, text, now)
+
+
+def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
+    """Mark open flags as seen, of clients of this caseload only; how many."""
+    mine = {c.id for c in caseload.everybody(conn, coach_id)}
+    seen = (
+        update(flags)
+        .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id.in_(list(mine)), flags.c.cleared_at.is_(None))
+        .values(seen_at=now)
+    )
+    return conn.execute(seen).rowcount
+
+
+def clear(conn: Connection, client: Client, flag_ids: Sequence[int], now: datetime) -> int:
+    """Clear open flags of a client; how many. The caller came through `caseload`."""
+    ended = (
+        update(flags)
+        .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id == client.id, flags.c.cleared_at.is_(None))
+        .values(cleared_at=now)
+    )
+    return conn.execute(ended).rowcount
+
+
+def hand_over(conn: Connection, client: Client, coach_id: int, to_coach: int) -> None:
+    """Give a client, with the note on their card, to another coach. What the former one would still be told about
+    them is not sent any more. The caller came through `caseload`."""
+    conn.execute(update(clients_table).where(clients_table.c.id == client.id).values(coach_id=to_coach))
+    conn.execute(
+        update(notes).where(notes.c.client_id == client.id, notes.c.coach_id == coach_id).values(coach_id=to_coach)
+    )
+    conn.execute(delete(outbox).where(outbox.c.about == client.id, outbox.c.status == "pending"))
+
+
+# --- the digest's slot ------------------------------------------------------------------------------------------
+
+
+def set_digest(conn: Connection, coach_id: int, slot: Slot | None, now: datetime) -> None:
+    """Set when a coach's digest comes; None ends it."""
+    values: dict[str, object] = {"weekday": None, "at": None, "next_digest_at": None}
+    if slot is not None:
+        coming = schedule.next_due(slot, zone_of(slot.zone_name), now)
+        values = {
+            "weekday": slot.weekday,
+            "at": slot.at,
+            "zone_name": slot.zone_name,
+            "next_digest_at": coming.at,
+        }
+    conn.execute(update(coaches).where(coaches.c.id == coach_id).values(values))
+
+
+def set_zone(conn: Connection, who: Staff, zone_name: str) -> None:
+    conn.execute(update(people).where(people.c.id == who.person_id).values(zone_name=zone_name))
+    if who.coach_id is not None:
+        conn.execute(update(coaches).where(coaches.c.id == who.coach_id).values(zone_name=zone_name))
+
+
+def set_nights(conn: Connection, coach_id: int, quiet: bool) -> None:
+    conn.execute(update(coaches).where(coaches.c.id == coach_id).values(quiet_nights=quiet))
+
+
+@dataclass(frozen=True, slots=True)
+class DueCoach:
+    """A coach whose digest is due. chat_id: None when there is nobody to write to."""
+
+    id: int
+    chat_id: int | None
+    slot: Slot | None
+    due_at: datetime
+
+
+_DUE = skip_locked(
+    select(
+        coaches.c.id,
+        coaches.c.weekday,
+        coaches.c.at,
+        coaches.c.zone_name,
+        coaches.c.next_digest_at,
+        people.c.chat_id,
+        people.c.reachable,
+    )
+    .select_from(coaches.outerjoin(people, people.c.id == coaches.c.person_id))
+    .where(coaches.c.next_digest_at <= bindparam("now"))
+    .order_by(coaches.c.next_digest_at, coaches.c.id)
+    .limit(bindparam("limit")),
+    of=coaches,
+)
+
+
+def due(conn: Connection, now: datetime, limit: int) -> list[DueCoach]:
+    """Return coaches whose digest is due that no other sweep has in hand. The caller sets a later instant for each."""
+    return [
+        DueCoach(
+            r.id,
+            r.chat_id if r.reachable else None,
+            None if r.weekday is None or r.at is None or not r.zone_name else Slot(r.weekday, r.at, r.zone_name),
+            r.next_digest_at,
+        )
+        for r in conn.execute(_DUE, {"now": now, "limit": limit})
+    ]
+
+
+def set_next(conn: Connection, coach_id: int, at: datetime | None) -> None:
+    conn.execute(update(coaches).where(coaches.c.id == coach_id).values(next_digest_at=at))
+
+
+_NEXT = (
+    select(coaches.c.next_digest_at)
+    .where(coaches.c.next_digest_at.is_not(None))
+    .order_by(coaches.c.next_digest_at)
+    .limit(1)
+)
+
+
+def next_digest(conn: Connection) -> datetime | None:
+    """When the next digest is due; None when none ever is."""
+    return conn.execute(_NEXT).scalar_one_or_none()
+
+
+def by_name(conn: Connection, name: str) -> tuple[tuple[int, int | None, str], ...]:
+    """Return coaches of a name, as (id, person, language): for the operator, from the command line."""
+    rows = conn.execute(
+        select(coaches.c.id, coaches.c.person_id, coaches.c.name, people.c.language)
+        .select_from(coaches.outerjoin(people, people.c.id == coaches.c.person_id))
+        .where(coaches.c.left_at.is_(None))
+    ).all()
+    wanted = meant(tuple((r.id, r.name) for r in rows), name)
+    return tuple((r.id, r.person_id, r.language or "en") for r in rows if r.id in wanted)
