@@ -8,15 +8,15 @@ from __future__ import annotations
 
 import asyncio
 import re
-import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import UTC, datetime
+from datetime import UTC, datetime, time
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from types import TracebackType
 from typing import Self
 
+from core.dialogue.facts import Slot
 from demo import tape as t
 from demo.machine import Machine
 from demo.messenger import CannotDo, Flood, Messenger, Seen
@@ -153,7 +153,7 @@ class Player:
     async def _go_on_to(self, until: datetime) -> None:
         """Jump from one due instant to the next, then to `until`."""
         for _ in range(_STEPS_AT_MOST):
-            due = await self._machine.next_due(self._now)
+            due = await self._machine.next_due()
             if due is None or due >= until:
                 break
             self._now = due
@@ -291,8 +291,9 @@ class Player:
         self._line(f"{step.name} -> bot: /start {STAND_IN}")
         await self._messenger.open_bot(user, token)
         await self._settle(step.name)
-        day, at = t.slot(step.given.get("slot", "Mon 08:00")) or (0, None)
-        await self._machine.set_digest(user, step.given.get("zone", self.tape.zone_name), day, at, self._now)
+        weekday, at = t.slot(step.given.get("slot", "Mon 08:00")) or (0, time(8))
+        slot = Slot(weekday, at, step.given.get("zone", self.tape.zone_name))
+        await self._machine.set_digest(user, slot, self._now)
 
     async def _client(self, step: t.Client) -> None:
         """An invitation of the coach's, and every question answered: by the same messages as anybody's."""
@@ -332,9 +333,7 @@ class Player:
 def answers(step: t.Client, tape: t.Tape) -> dict[str, list[str]]:
     """What this client answers to each question of the enrolment, in order: the data of a button, or typed words."""
     given = step.given
-    weekday, at = t.slot(given["slot"]) or (0, tape.start.timetz()) if "slot" in given else (
-        tape.start.weekday(), tape.start.time()
-    )  # fmt: skip
+    weekday, at = t.slot(given.get("slot", "")) or (tape.start.weekday(), tape.start.time())
     cautions = [c for c in given.get("cautions", "").split(",") if c]
     found = {
         "adult": ["yes"],
@@ -352,9 +351,3 @@ def answers(step: t.Client, tape: t.Tape) -> dict[str, list[str]]:
         if key in given:
             found[question] = [given[key]]
     return found
-
-
-def report(name: str, failures: Sequence[Failure]) -> None:
-    """Say on stderr which lines did not hold."""
-    for failure in failures:
-        print(f"{name}, line {failure.number}: {failure.said}.", file=sys.stderr)
