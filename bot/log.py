@@ -37,7 +37,7 @@ Line = MutableMapping[str, Any]
 
 def get(part: str) -> Any:
     """Return the logger of one part of the bot."""
-    return structlog.get_logger().bind(part=part)
+    return structlog.get_logger(part=part)  # lazy: what `set_up` says later holds for it too
 
 
 def set_up(level: str = "info", form: str = "auto", stream: TextIO | None = None) -> None:

@@ -127,7 +127,7 @@ def service(
         with metrics.turn_seconds.time():
             done = await store.write(work_batch, decide, clock.now(), BATCH)
         if done:
-            metrics.turns.inc(done)
+            metrics.turns.labels("done").inc(done)
             delivery.bell.ring()
         return done
 

@@ -20,7 +20,7 @@ HISTORY = timedelta(weeks=12)
 _VALUES = (
     "measure", "value", "second", "taken_at", "as_typed", "unit", "conditions", "how", "attempts", "window",
 )  # fmt: skip
-_COLUMNS = (readings.c.client_id, readings.c.id, *(readings.c[name] for name in _VALUES))
+_COLUMNS = (readings.c.client_id, readings.c.id, readings.c.key, *(readings.c[name] for name in _VALUES))
 
 
 @lru_cache(maxsize=1024)
@@ -41,6 +41,7 @@ def _reading(r: Row[Any]) -> Reading:
         r.attempts,
         r.window,
         r.id,
+        r.key,
     )
 
 
