@@ -39,7 +39,7 @@ from bot.store.facts import History, Known
 from bot.store.inbox import TRIES, Claimed
 from bot.store.invitations import Gone, Invitation
 from bot.store.outbox import ANSWER, BULK, Outgoing
-from bot.store.people import Staff, set_reachable
+from bot.store.people import Staff, person_of, set_reachable
 from bot.store.people import staff as staff_of
 from core.dialogue.coach_messages import ClientUnreachable
 from core.dialogue.effects import Erase, Join, Raise, Say
@@ -433,10 +433,9 @@ def _failed(conn: Connection, row: Claimed, error: Exception, now: datetime) -> 
     inbox.set_aside(conn, row.id, where)
     if row.is_group or not _typed(row):
         return
-    known = known_facts.who(conn, [row.chat_id]).get(row.chat_id)
-    if known is None:
+    person = person_of(conn, row.chat_id)
+    if person is None:
         return
-    person = known.client.person_id if known.client else known.staff.person_id if known.staff else None
     out = Outgoing(row.chat_id, OurFault(), now, person_id=person, occasion=f"fault/{row.id}")
     outbox.put(conn, [out], now)
 

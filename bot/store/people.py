@@ -40,6 +40,11 @@ def add(conn: Connection, chat_id: int, role: Role, name: str, language: str, no
     return made
 
 
+def person_of(conn: Connection, chat_id: int) -> int | None:
+    """Return the id of the person of a private chat; None for a stranger."""
+    return conn.execute(select(people.c.id).where(people.c.chat_id == chat_id)).scalar_one_or_none()
+
+
 def set_language(conn: Connection, person_id: int, language: str) -> None:
     conn.execute(update(people).where(people.c.id == person_id).values(language=language))
 
