@@ -179,7 +179,7 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
         case StopwatchDone() as asking if wish in (Intent.YES, Intent.NO):
             counting.watch_answered(d, asking, wish is Intent.YES, event.ref, event.at)
         case Setting(what="early_reason") as asking if wish not in (None, *TALK) or _holds_a_reading(d, text):
-            d.ask(asking.back)  # type: ignore[arg-type]
+            d.ask(asking.back)
             return False
         case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(m.KeptAsItWas())
@@ -245,7 +245,7 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
         if isinstance(d.asking, Confirming | Counting):  # a fresh number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))
         elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
-            d.ask(d.asking.back)  # type: ignore[arg-type]
+            d.ask(d.asking.back)
         answers.take(d, event, understood, asked)
     elif _talking(d) and not heard:
         life.pass_on(d, text)
