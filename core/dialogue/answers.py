@@ -318,8 +318,9 @@ def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = Fa
         d.say(verdict_said(d, measure, found))
         if measure.error is not None:
             sources.append(measure.error.source.key)
-    if found.context:
-        d.say(m.Context(found.context[0]))
+    if context := next((key for key in found.context if key not in d.state.told), None):
+        d.say(m.Context(context))
+        d.become(told=(*d.state.told, context))
     goal_progress(d, measure, reading)
     d.become(sources=tuple(sources))
 

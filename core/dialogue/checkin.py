@@ -75,7 +75,7 @@ def is_due(d: Desk, key: str, day: date) -> bool:
 def open_check_in(d: Desk, day: date, *, late: int = 0, occasion: str | None = None) -> None:
     """Greet and ask the first question. A check-in that is still open is closed: its questions come again."""
     agenda = agenda_for(d, day)
-    d.become(asking=None, agenda=agenda, day=day, noted=())
+    d.become(asking=None, agenda=agenda, day=day, noted=(), told=())
     if not agenda:
         d.say(m.NotToday(d.next_slot()))
         d.become(day=None)
@@ -153,7 +153,7 @@ def close(d: Desk) -> None:
     """All asked for today is answered, skipped or put off."""
     answered = d.state.day is not None
     d.ask(None)
-    d.become(day=None, noted=())
+    d.become(day=None, noted=(), told=())
     if not answered:
         return
     d.do(Unwake("follow_up"))

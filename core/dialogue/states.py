@@ -151,7 +151,8 @@ class State:
     """Everything of one conversation.
 
     asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
-    noted: aspects asked about in this check-in, and whether they were the same.  gate_passed: local date on which the
+    noted: aspects asked about in this check-in, and whether they were the same.  told: context already
+    given in it, once each.  gate_passed: local date on which the
     safety questions were answered well.  written: newest last, few.  sources: references behind the last answer.
     word_until: until when plain words go to the coach, as an answer.
     """
@@ -160,6 +161,7 @@ class State:
     agenda: tuple[str, ...] = ()
     day: date | None = None
     noted: tuple[tuple[str, bool], ...] = ()
+    told: tuple[str, ...] = ()
     gate_passed: date | None = None
     written: tuple[Written, ...] = ()
     sources: tuple[str, ...] = ()

@@ -70,6 +70,14 @@ def test_nobody_is_asked_about_the_same_conditions_twice_in_one_check_in():
     assert first and second and not first & second
 
 
+def test_a_piece_of_context_is_given_once_in_a_check_in():
+    chat = checked_in(Chat())
+    chat.everything.clear()
+    checked_in(chat.later(days=28))
+    contexts = [x.key for x in chat.everything if isinstance(x, m.Context)]
+    assert contexts and len(contexts) == len(set(contexts))
+
+
 def test_what_differed_is_kept_with_the_reading():
     chat = Chat().due().says("7").says("72").presses("cond:same").says("82.4 kg")
     chat.presses("cond:differed").presses("cond:scales").presses("cond:done")
