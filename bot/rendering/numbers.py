@@ -16,7 +16,7 @@ from functools import lru_cache
 from typing import Literal
 
 from babel import Locale
-from babel.dates import format_date, format_time, get_day_names, get_month_names
+from babel.dates import format_date, format_skeleton, format_time, get_day_names, get_month_names
 from babel.numbers import format_decimal
 from babel.units import format_unit
 
@@ -123,6 +123,10 @@ class Numbers:
     def full_date(self, day: date) -> str:
         """Day, month and year: "30 March 2026"."""
         return str(format_date(day, format="long", locale=self.locale))
+
+    def day_of_year(self, day: date) -> str:
+        """Day and month: "30 March", "30. März", "30 marca"."""
+        return str(format_skeleton("MMMMd", day, locale=self.locale))
 
     def short_date(self, day: date) -> str:
         """Day and month, short, for axes: "30 Mar"."""

@@ -135,6 +135,11 @@ class Voice:
         value = abs(amount.value)
         if amount.unit is Unit.POINT:
             return self._counted_points(value)
+        if amount.unit is Unit.BEATS_PER_MINUTE:
+            exact = half_up(value, 0)
+            return self.numbers.island(
+                self.plain_n("{n} beat", "{n} beats", int(exact), n=self.numbers.plain(exact, 0))
+            )
         if amount.unit is Unit.STONE and value < 1:
             return self._amount(convert(value, Unit.STONE, Unit.POUND), Unit.POUND, measure)
         return self._amount(value, amount.unit, measure)
@@ -203,6 +208,10 @@ class Voice:
 
     def full_date(self, day: date) -> str:
         return self.numbers.island(self.numbers.full_date(day))
+
+    def day_of_year(self, day: date) -> str:
+        """Day and month, for a day not long ago: "2 March"."""
+        return self.numbers.island(self.numbers.day_of_year(day))
 
     def time(self, at: time | datetime) -> str:
         return self.numbers.island(self.numbers.time(at))

@@ -11,6 +11,7 @@ because other languages decline it.
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cache
 from importlib import import_module
 from typing import Any, TypeVar
 
@@ -65,18 +66,17 @@ def attachment(kind: type[M]) -> Callable[[Callable[[M, Voice], Rendered]], Call
 
 
 def attachment_for(kind: type) -> Attachment | None:
-    if not PHRASES:
-        load()
+    load()
     return ATTACHMENTS.get(kind)
 
 
 def phrase_for(kind: type) -> Phrase:
     """The words of a message class. Raises: KeyError when it has none: a fault of ours, found by a test."""
-    if not PHRASES:
-        load()
+    load()
     return PHRASES[kind]
 
 
+@cache
 def load() -> None:
     """Import every module of phrases; other parts may register theirs as well."""
     for name in MODULES:

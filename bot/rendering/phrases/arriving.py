@@ -29,7 +29,7 @@ QUESTIONS: dict[str, str] = {
         "Is there one thing of your own that you want to rate each week, from 0 to 10? It could be sleep, or how the"
         " stairs feel. Write it in your own words."
     ),
-    "own_better": N_("For your own question, which is better: a higher number or a lower one?"),
+    "own_better": N_("Think of your own question. Which is better, a high number or a low one?"),
     "weekday": N_("Which day of the week is good for you?"),
     "time": N_("What time is good for you? Press one, or type it, like {time}."),
     "zone": N_("Where do you live? Type the name of a city, like {city}. Then I know your time of day."),

@@ -15,13 +15,13 @@ _WEIGHT_BELOW = N_("For your height, this weight is below the usual range.")
 _WEIGHT_USUAL = N_("For your height, this weight is in the usual range.")
 _WEIGHT_ABOVE = N_("For your height, this weight is above the usual range.")
 _WEIGHT_WELL_ABOVE = N_("For your height, this weight is well above the usual range.")
-_WAIST_FINE = N_("Your waist is below the size where health risks go up.")
-_WAIST_RAISED = N_("Your waist is at a size where health risks go up a little.")
-_WAIST_HIGH = N_("Your waist is at a size where health risks are higher.")
-_RATIO_FINE = N_("Set beside your hips, your waist is below the limit.")
-_RATIO_MIDDLE = N_("Set beside your hips, your waist is in the middle group.")
-_RATIO_HIGH = N_("Set beside your hips, your waist is above the limit where health risks go up.")
-_FALLS_MORE = N_("With this result, falls are more common. Steady practice can help.")
+_WAIST_FINE = N_("At this size, health risks are not raised.")
+_WAIST_RAISED = N_("At this size, health risks go up a little.")
+_WAIST_HIGH = N_("At this size, health risks are higher.")
+_RATIO_FINE = N_("Beside your hips, your waist is below the limit.")
+_RATIO_MIDDLE = N_("Beside your hips, your waist is in the middle group.")
+_RATIO_HIGH = N_("Beside your hips, your waist is above the limit.")
+_FALLS_MORE = N_("With this result, falls are more common. Practice can help.")
 _FALLS_LESS = N_("With this result, falls are less common.")
 _FEWER = N_("That is less than most people of your age do.")
 _AS_MOST = N_("That is in the usual range for your age.")
@@ -30,9 +30,9 @@ _STANDARD = N_("That is a level that goes with staying on your feet for years.")
 _BELOW_STANDARD = N_("Steady practice can bring more.")
 _SLOWER = N_("That is slower than the average for your age.")
 _AS_QUICK = N_("That is about the average for your age, or quicker.")
-_STRENGTH_LOW = N_("That is on the low side of a strength limit for older people.")
-_STRENGTH_FINE = N_("That is on the good side of a strength limit for older people.")
-_ESTIMATE = N_("This is worked out with a formula, so it is a rough number.")
+_STRENGTH_LOW = N_("That is on the low side of a strength limit.")
+_STRENGTH_FINE = N_("That is on the good side of a strength limit.")
+_ESTIMATE = N_("A formula puts it in rough terms.")
 
 _BMI = {
     "underweight": _WEIGHT_BELOW,
@@ -84,28 +84,24 @@ BANDS: dict[str, dict[str, str]] = {
         "high": N_("Your waist is well over half your height. Less than half is advised."),
     },
     "bhf_resting_heart_rate": {
-        "slow": N_("That is slower than the usual range for adults, 60 to 100."),
-        "usual": N_("That is in the usual range for adults, 60 to 100."),
-        "fast": N_("That is faster than the usual range for adults, 60 to 100."),
+        "slow": N_("That is slower than usual for adults, 60 to 100."),
+        "usual": N_("That is usual for adults, 60 to 100."),
+        "fast": N_("That is faster than usual for adults, 60 to 100."),
     },
     "trade_resting_heart_rate": {
         "athlete": N_("A fitness chart puts that with very fit people of your age."),
         "excellent": N_("A fitness chart puts that in its top group for your age."),
         "good": N_("A fitness chart calls that good for your age."),
-        "above_average": N_("A fitness chart puts that a little above average for your age."),
+        "above_average": N_("For your age, a fitness chart calls that good to fair."),
         "average": N_("A fitness chart puts that at the average for your age."),
-        "below_average": N_("A fitness chart puts that a little below average for your age."),
-        "poor": N_("A fitness chart puts that in its last group for your age. There is room to grow."),
+        "below_average": N_("For your age, a fitness chart sees room to grow."),
+        "poor": N_("For your age, a fitness chart sees much room to grow."),
     },
-    "nhanes_resting_pulse": {"mean_of_others": N_("This can be set beside the average of other adults.")},
+    "nhanes_resting_pulse": {"mean_of_others": N_("Other adults have about the same.")},
     "nice_home_blood_pressure": {
-        "below_home_limit": N_("That is below the limit for home readings, 135/85."),
-        "raised": N_(
-            "That is at or above the limit for home readings, 135/85. Please show it to your doctor or nurse."
-        ),
-        "clearly_raised": N_(
-            "That is well above the limit for home readings, 135/85. Please show it to your doctor or nurse soon."
-        ),
+        "below_home_limit": N_("That is below the home limit, 135/85."),
+        "raised": N_("That is at or above the home limit, 135/85. Please show your doctor."),
+        "clearly_raised": N_("That is well above the home limit, 135/85. Please show your doctor soon."),
     },
     "nhs_home_blood_pressure_over_80": {
         "below_home_limit": N_("That is below the limit for home readings at your age, 145/85."),
@@ -116,7 +112,7 @@ BANDS: dict[str, dict[str, str]] = {
     },
     "aha_home_blood_pressure": {
         "normal": N_("That is in the usual range for home readings."),
-        "elevated": N_("That is a little above the usual range for home readings."),
+        "elevated": N_("For home readings, that is a little high."),
         "stage_1": N_("That is above the limit for home readings, 130/80. Please show it to your doctor or nurse."),
         "stage_2": N_(
             "That is well above the limit for home readings, 130/80. Please show it to your doctor or nurse soon."
@@ -124,10 +120,8 @@ BANDS: dict[str, dict[str, str]] = {
     },
     "esc_home_blood_pressure": {
         "non_elevated": N_("That is in the usual range for home readings."),
-        "elevated": N_("That is a little above the usual range for home readings."),
-        "hypertension": N_(
-            "That is at or above the limit for home readings, 135/85. Please show it to your doctor or nurse."
-        ),
+        "elevated": N_("For home readings, that is a little high."),
+        "hypertension": N_("That is at or above the home limit, 135/85. Please show your doctor."),
     },
     "severe_blood_pressure": {"severe": N_("That is a very high reading.")},
     "severe_blood_pressure_pregnancy": {
@@ -135,7 +129,7 @@ BANDS: dict[str, dict[str, str]] = {
     },
     "low_blood_pressure": {"low": N_("That is on the low side.")},
     "chair_stand_cdc": {
-        "below_average": N_("That is fewer stands than most people of your age do. Practice can help."),
+        "below_average": N_("Most people of your age do more. Practice can help."),
         "not_below_average": N_("That is in the usual range for your age, or above."),
     },
     "chair_stand_rikli_jones": _USUAL_BY_AGE,
@@ -147,8 +141,8 @@ BANDS: dict[str, dict[str, str]] = {
     "timed_up_and_go_bohannon_2006": _BY_AVERAGE,
     "timed_up_and_go_cdc": _FALLS,
     "four_stage_balance_cdc": {
-        "raised_risk": N_("With a shorter hold heel to toe, falls are more common. Steady practice can help."),
-        "usual_risk": N_("You held heel to toe for the full time. With that, falls are less common."),
+        "raised_risk": N_("With a shorter hold, falls are more common. Practice can help."),
+        "usual_risk": N_("Held in full: with that, falls are less common."),
     },
     "gait_speed_cesari_2005": {
         "raised_risk": N_("That is slower than 1 metre a second. Walking often can help."),
@@ -162,8 +156,8 @@ BANDS: dict[str, dict[str, str]] = {
     "two_minute_step_jones_rikli_2002": _USUAL_BY_AGE,
     "two_minute_step_rikli_jones_2013": _STANDARDS,
     "six_minute_walk_enright_1998": {
-        "below_lower_limit": N_("That is shorter than most people of your age, height and weight walk."),
-        "not_below_lower_limit": N_("That is in the range of people of your age, height and weight."),
+        "below_lower_limit": N_("Most people of your age and build walk further."),
+        "not_below_lower_limit": N_("That is usual for people of your age and build."),
         "less_than_expected": N_("That is a little less than a formula expects for you."),
         "as_expected": N_("That is what a formula expects for you, or more."),
     },
@@ -186,7 +180,7 @@ BANDS: dict[str, dict[str, str]] = {
     "activity_intensity_pag_2018": {
         "very_light": N_("That counts as very light effort."),
         "light": N_("That counts as light effort."),
-        "moderate": N_("That counts as medium effort."),
+        "moderate": N_("That is a fair bit of effort."),
         "vigorous": N_("That counts as hard effort."),
         "near_maximal": N_("That counts as close to all you can give."),
     },
@@ -234,11 +228,9 @@ REASON_OTHER = N_("No published table fits.")
 # Why a measure is left out, or done only with care (Measure.must_not).
 CAUTIONS: dict[str, str] = {
     "ask_clinician_first": N_("Please ask your doctor or nurse before you do this one."),
-    "not_alone": N_("Please do this only with somebody close by."),
     "not_asked_by_default": N_("I leave this out for now. You can have it back at any time."),
     "not_in_pregnancy": N_("I leave this out in pregnancy."),
     "not_now": N_("Please do not do this one until your doctor agrees."),
-    "pulse_misleads": N_("Your medicine slows the pulse, so I use only the time."),
 }
 
 

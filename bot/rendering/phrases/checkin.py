@@ -27,25 +27,25 @@ OPENINGS: dict[str, str] = {
 
 PRAISES: dict[str, str] = {
     "thanks_time": N_("Thank you for taking the time."),
-    "whole_picture": N_("Each answer helps to see the whole picture."),
-    "keep_at_it": N_("You keep at it, and that is what counts."),
-    "kept_plan": N_("You kept to your plan. Well done."),
-    "time_for_yourself": N_("You made time for yourself today. That matters."),
-    "small_steps": N_("Small steps, taken often, go a long way."),
-    "plain_answer": N_("Thank you for a plain, honest answer."),
-    "showing_up": N_("Showing up is the hard part, and you did it."),
+    "whole_picture": N_("Each answer adds to the picture."),
+    "keep_at_it": N_("You keep at it. That counts."),
+    "kept_plan": N_("You kept to your plan. Good."),
+    "time_for_yourself": N_("You made time for this. Good."),
+    "small_steps": N_("Small steps go a long way."),
+    "plain_answer": N_("Thank you for an honest answer."),
+    "showing_up": N_("Showing up is the hard part."),
     "habit": N_("This is how a habit grows."),
-    "one_more_page": N_("Good work. One more week is in the book."),
-    "keep_going": N_("It is good that you keep going."),
-    "own_pace": N_("You go at your own pace. That is just right."),
-    "week_by_week": N_("Week by week, you are building something."),
-    "patience": N_("This takes patience, and you have it."),
-    "one_more": N_("One more check-in done. Good work."),
+    "one_more_page": N_("Good work. One more week done."),
+    "keep_going": N_("Good that you keep going."),
+    "own_pace": N_("Your own pace is just right."),
+    "week_by_week": N_("Week by week, you build something."),
+    "patience": N_("This takes patience. You have it."),
+    "one_more": N_("One more check-in: good work."),
     "doing_this": N_("Thank you for doing this today."),
-    "your_part": N_("That was your part, and you did it."),
-    "stayed": N_("You stayed with it. That takes effort."),
+    "your_part": N_("You did your part. Thank you."),
+    "stayed": N_("You stayed with it. Well done."),
     "in_a_row": N_("One check-in done: a good start."),
-    "kept_up": N_("You came back to it. That is what counts."),
+    "kept_up": N_("You came back to it. Good."),
 }
 
 NOTED: dict[str, str] = {
@@ -120,14 +120,14 @@ def kept_before_time(said: m.KeptBeforeTime, v: Voice) -> str:
 def praise(said: m.Praise, v: Voice) -> str:
     if said.key == "in_a_row" and said.count > 1:
         return v.say_n(
-            "That is {n} check-in in a row. You keep to your plan.",
-            "That is {n} check-ins in a row. You keep to your plan.",
+            "{n} check-in in a row: well done.",
+            "{n} check-ins in a row: well done.",
             said.count,
         )
     if said.key == "kept_up" and said.count > 1:
         return v.say_n(
-            "You have kept up {n} check-in. That takes effort.",
-            "You have kept up {n} check-ins in a row. That takes effort.",
+            "{n} check-in kept up. Good effort.",
+            "{n} check-ins kept up. Good effort.",
             said.count,
         )
     return v.say(PRAISES.get(said.key, PRAISES["thanks_time"]))
@@ -161,7 +161,7 @@ def conditions_noted(said: m.ConditionsNoted, v: Voice) -> str:
 
 @phrase(m.CheckInDone)
 def check_in_done(said: m.CheckInDone, v: Voice) -> str:
-    return v.say("That is all. Next check-in: {day}.", day=v.day(said.next))
+    return v.say("Next check-in: {day}.", day=v.day(said.next))
 
 
 @phrase(m.NotToday)

@@ -204,7 +204,7 @@ def coach_writes(said: m.CoachWrites, v: Voice) -> str:
 
 @phrase(m.DataSent)
 def data_sent(said: m.DataSent, v: Voice) -> str:
-    return v.say("Here is all I have about you: once to read, and once as a table for a computer.")
+    return v.say("Here is all I have about you. You get it twice: as text to read, and as a table.")
 
 
 @phrase(m.ForgetSure)
@@ -254,7 +254,7 @@ def not_for_this_role(said: m.NotForThisRole, v: Voice) -> str:
 
 @phrase(m.OldButton)
 def old_button(said: m.OldButton, v: Voice) -> str:
-    lead = v.say("That button is from an earlier question.")
+    lead = v.say("That button was for a question that is over.")
     return v.sentences(lead, reminder(v, said.waiting)) if said.waiting else lead
 
 

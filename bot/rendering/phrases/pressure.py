@@ -53,14 +53,14 @@ def pressure_kept(said: m.PressureKept, v: Voice) -> str:
 @phrase(m.PressureWeekDone)
 def pressure_week_done(said: m.PressureWeekDone, v: Voice) -> str:
     return v.sentences(
-        v.say("Your blood pressure week is done. That took care, thank you."),
+        v.say("Your blood pressure week is done. Thank you for your care."),
         v.say(
-            "The middle of it: {pressure}.",
+            "The mean: {pressure}.",
             pressure=v.pressure(said.systolic, said.diastolic),
         ),
         v.say_n(
-            "I left out the first day, and used {n} reading.",
-            "I left out the first day, and used {n} readings.",
+            "It is made of {n} reading, without day one.",
+            "It is made of {n} readings, without day one.",
             said.used,
         ),
     )

@@ -28,16 +28,16 @@ CHANCE_OTHER = N_("A difference of up to {error} can be just chance.")
 
 CONTEXT: dict[str, str] = {
     "first_reading": N_("Later ones are set beside this one."),
-    "different_conditions": N_("Some things were not as last time, so I look with more care."),
-    "flat_weight_smaller_waist": N_("Weight can stay the same while the waist changes. Both are part of the picture."),
-    "matters_but_unsure": N_("It may be a real change. One reading alone cannot show it."),
-    "early_weeks": N_("It is early. Most bodies need more than six weeks to show a change."),
-    "one_step_of_tape": N_("One step on the tape is not a change yet."),
-    "one_beat_of_the_count": N_("One beat more or less in the count makes this difference."),
-    "other_weekday": N_("It was another day of the week. Weight swings a little over the week."),
-    "practice_counts_too": N_("Practice plays a part the second time, too."),
-    "medicine_slows_pulse": N_("Your medicine slows the pulse, so the tables do not fit you."),
-    "series_too_few_days": N_("A few more days are needed before this says something."),
+    "different_conditions": N_("Some things differed, so it is less sure."),
+    "flat_weight_smaller_waist": N_("A waist can change when weight does not."),
+    "matters_but_unsure": N_("One reading alone cannot show more."),
+    "early_weeks": N_("It is early: a change takes weeks."),
+    "one_step_of_tape": N_("One step on the tape is no change yet."),
+    "one_beat_of_the_count": N_("One beat in the count does this."),
+    "other_weekday": N_("Weight also swings over the week."),
+    "practice_counts_too": N_("Practice helps the second time, too."),
+    "medicine_slows_pulse": N_("With your medicine, pulse tables do not fit."),
+    "series_too_few_days": N_("A few more days are needed."),
     "side_by_side": N_("It helps to look at several weeks, not at one day."),
 }
 
@@ -61,13 +61,13 @@ def verdict_said(said: m.VerdictSaid, v: Voice) -> str:
         case "within_error":
             return v.sentences(_same(said, v), _chance(said, v))
         case _:
-            return v.sentences(_moved(said, v), _meaning(said, v), _importance(said, v))
+            return v.sentences(_moved(said, v), _meaning(said, v))
 
 
 def _same(said: m.VerdictSaid, v: Voice) -> Html:
     if said.since is None:
-        return v.say("That is about the same as at the start.")
-    return v.say("That is about the same as on {date}.", date=v.full_date(said.since))
+        return v.say("About the same as at the start.")
+    return v.say("About the same as on {date}.", date=v.day_of_year(said.since))
 
 
 def _chance(said: m.VerdictSaid, v: Voice) -> Html:
@@ -82,37 +82,33 @@ def _moved(said: m.VerdictSaid, v: Voice) -> Html:
         return v.say("That is a change beyond what chance makes.")
     values = {
         "size": v.size(said.difference, said.measure),
-        "date": v.full_date(said.since),
+        "date": v.day_of_year(said.since),
         "error": v.size(said.error, said.measure),
     }
     if said.difference.value < 0:
-        return v.say("That is {size} less than on {date}. Up to {error} can be chance.", **values)
-    return v.say("That is {size} more than on {date}. Up to {error} can be chance.", **values)
+        return v.say("That is {size} less than on {date} (chance: up to {error}).", **values)
+    return v.say("That is {size} more than on {date} (chance: up to {error}).", **values)
 
 
 def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
     confirmed = said.strength == "confirmed"
     match said.kind:
+        case "better" if confirmed and said.important:
+            return v.say("Twice now: better, and enough to notice.")
+        case "better" if confirmed and said.important is False:
+            return v.say("Twice now: a small change for the better.")
         case "better" if confirmed:
-            return v.say("You have now seen it twice: a change for the better.")
+            return v.say("Twice now: a change for the better.")
         case "better":
-            return v.say("It looks like a change for the better. Next time will show if it stays.")
+            return v.say("It looks better. Next time will tell.")
         case "worse" if confirmed:
-            return v.say("You have now seen it twice, so it is worth a talk with your coach.")
+            return v.say("Twice now: worth a talk with your coach.")
         case "worse":
-            return v.say("It can pass again. Next time will show.")
+            return v.say("It can pass. Next time will tell.")
         case _ if confirmed:
-            return v.say("You have now seen it twice, so it is a real change.")
+            return v.say("Twice now, so it is a real change.")
         case _:
-            return v.say("Next time will show if it stays.")
-
-
-def _importance(said: m.VerdictSaid, v: Voice) -> Html:
-    if said.important is None or said.kind != "better" or said.strength != "confirmed":
-        return Html("")
-    if said.important:
-        return v.say("People tend to notice a change of this size.")
-    return v.say("It is still a small one.")
+            return v.say("Next time will tell if it stays.")
 
 
 @phrase(m.Context)

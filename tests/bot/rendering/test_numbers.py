@@ -1,0 +1,135 @@
+"""Amounts, differences, dates and times as each language writes them."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, time
+from decimal import Decimal
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.rendering.numbers import FSI, PDI
+from bot.rendering.reader import LANGUAGES, Reader
+from bot.rendering.voice import Html, Voice, voice
+from core.quantity import Amount, Unit, convert
+
+D = Decimal
+
+
+def amount(value: str, unit: Unit, language: str = "en", measure: str = "", second: str = "") -> str:
+    said = voice(Reader(language)).amount(Amount(D(value), unit), measure=measure, second=D(second) if second else None)
+    return said.replace("\u202f", " ").replace("\u00a0", " ").replace(FSI, "").replace(PDI, "")
+
+
+@pytest.mark.parametrize(
+    ("value", "unit", "language", "said"),
+    [
+        ("82.4", Unit.KILOGRAM, "en", "82.4 kg"),
+        ("82.0", Unit.KILOGRAM, "en", "82 kg"),  # who typed 82 reads 82 back
+        ("82.4", Unit.KILOGRAM, "de", "82,4 kg"),
+        ("82.4", Unit.KILOGRAM, "fr", "82,4 kg"),
+        ("82.4", Unit.KILOGRAM, "pl", "82,4 kg"),
+        ("82.4", Unit.KILOGRAM, "es", "82,4 kg"),
+        ("82.4", Unit.KILOGRAM, "ar", "82.4 كغم"),
+        ("37.37916666666666666666666667", Unit.KILOGRAM, "en", "37.4 kg"),
+        ("24.95", Unit.KILOGRAM_PER_SQUARE_METRE, "en", "25"),  # half up (D1), not to even
+        ("172", Unit.STONE, "en", "172 st"),
+        ("33.5", Unit.INCH, "en", "33.5 in"),
+        ("72", Unit.BEATS_PER_MINUTE, "en", "72 beats a minute"),
+        ("1", Unit.REPETITION, "en", "1 stand"),
+        ("12", Unit.REPETITION, "en", "12 stands"),
+        ("0.6", Unit.SESSION, "en", "1 session"),  # the form follows the rounded number
+        ("7", Unit.POINT, "en", "7 out of 10"),
+        ("0.851", Unit.RATIO, "de", "0,85"),
+        ("150", Unit.MINUTE, "en", "150 minutes"),
+        ("8.44", Unit.SECOND, "de", "8,4 Sekunden"),
+        ("1234.5", Unit.METRE, "en", "1,234.5 m"),
+        ("-2.1", Unit.KILOGRAM, "en", "-2.1 kg"),
+    ],
+)
+def test_an_amount_reads(value: str, unit: Unit, language: str, said: str) -> None:
+    assert amount(value, unit, language) == said
+
+
+def test_stones_and_pounds_are_composed_and_carry() -> None:
+    assert amount("12.2857142857", Unit.STONE) == "12 st 4 lb"
+    assert amount(str(convert(D("13.98"), Unit.POUND, Unit.STONE)), Unit.STONE) == "1 st"  # never 0 st 14 lb
+    assert amount(str(convert(D("9.5"), Unit.POUND, Unit.STONE)), Unit.STONE) == "9.5 lb"
+
+
+def test_only_a_height_in_inches_is_told_in_feet() -> None:
+    assert amount("66", Unit.INCH, measure="height") == "5 ft 6 in"
+    assert amount("66", Unit.INCH, measure="waist") == "66 in"
+    assert amount("72", Unit.INCH, measure="height") == "6 ft"
+
+
+def test_a_mile_is_told_in_minutes_and_seconds_with_the_pulse() -> None:
+    assert amount("14.5", Unit.MINUTE, measure="walk_mile", second="120") == "14 min 30 sec, 120 beats a minute"
+
+
+@pytest.mark.parametrize(
+    ("language", "said"), [("en", "128/82 mmHg"), ("de", "128/82 mm Hg"), ("ar", "128/82 ملم زئبقي")]
+)
+def test_a_pressure_is_two_numbers_and_one_unit(language: str, said: str) -> None:
+    assert amount("128.4", Unit.MILLIMETRE_OF_MERCURY, language, second="81.6") == said
+
+
+def test_a_difference_is_told_without_its_sign_and_in_small_units() -> None:
+    v = voice(Reader("en"))
+    assert v.size(Amount(D("-2.1"), Unit.KILOGRAM)) == "2.1 kg"
+    assert v.size(Amount(D("-0.3"), Unit.STONE)) == "4.2\u00a0lb" or v.size(Amount(D("-0.3"), Unit.STONE)) == "4.2 lb"
+    assert v.size(Amount(D("-1"), Unit.POINT)) == "1 point"
+    assert v.size(Amount(D("-8"), Unit.BEATS_PER_MINUTE)) == "8 beats"
+
+
+def test_a_coach_reads_signs() -> None:
+    v = voice(Reader("de"))
+    assert v.signed(Amount(D("-2.1"), Unit.KILOGRAM)).replace("\u00a0", " ") == "\u22122,1 kg"
+    assert v.signed(Amount(D("2.1"), Unit.KILOGRAM)).replace("\u00a0", " ") == "+2,1 kg"
+    assert not v.signed(Amount(D(0), Unit.KILOGRAM)).startswith(("+", "\u2212"))
+
+
+@pytest.mark.parametrize(
+    ("language", "day", "full", "short"),
+    [
+        ("en", "Monday, 30 March", "30 March 2026", "30 Mar"),
+        ("de", "Montag, 30. März", "30. März 2026", "30 März"),
+        ("es", "lunes, 30 de marzo", "30 de marzo de 2026", "30 mar"),
+        ("fr", "lundi 30 mars", "30 mars 2026", "30 mars"),
+        ("pl", "poniedziałek, 30 marca", "30 marca 2026", "30 mar"),
+        ("ar", "الاثنين، 30 مارس", "30 مارس 2026", "30 مارس"),
+    ],
+)
+def test_a_date_reads(language: str, day: str, full: str, short: str) -> None:
+    n = voice(Reader(language)).numbers
+    at = date(2026, 3, 30)
+    assert (n.day(at), n.full_date(at), n.short_date(at)) == (day, full, short)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_day_carries_no_year_and_a_time_has_24_hours(language: str) -> None:
+    n = voice(Reader(language)).numbers
+    assert "2026" not in n.day(date(2026, 3, 30))
+    assert n.time(time(19, 5)) == "19:05"
+
+
+def test_an_instant_is_told_on_the_readers_own_clock() -> None:
+    v = voice(Reader("en", zone=ZoneInfo("Asia/Tokyo")))
+    at = datetime(2026, 3, 29, 22, 30, tzinfo=UTC)
+    assert (v.local_day(at), v.local_time(at)) == ("Monday, 30 March", "07:30")
+
+
+def test_values_are_escaped_once_and_phrases_nest() -> None:
+    v = voice(Reader("en"))
+    inner = v.say("<b>{name}</b>", name="A & B")
+    assert v.say("{inner}, {more}", inner=inner, more="<") == "<b>A &amp; B</b>, &lt;"
+    assert isinstance(v.typed("<"), Html)
+
+
+def test_an_unknown_language_reads_english() -> None:
+    assert voice(Reader("xx")).amount(Amount(D("82.4"), Unit.KILOGRAM)) == "82.4 kg"
+
+
+def test_a_reader_can_be_a_key() -> None:
+    assert voice(Reader("en")) is voice(Reader("en"))
+    assert isinstance(voice(Reader("en")), Voice)
