@@ -1,0 +1,176 @@
+"""French, as people type it in France, Belgium, Switzerland and Canada. A livre is 500 g or a pound: asked back."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.language.fr_signs import DENIALS, SIGNS
+from core.language.fr_talk import CALENDAR, WISHES
+from core.language.shape import Part, Role, Words, split
+from core.quantity import Unit
+
+D = Decimal
+
+_SMALL = split(
+    "zéro;un;deux;trois;quatre;cinq;six;sept;huit;neuf;dix;onze;douze;treize;quatorze;quinze;seize;dix sept;dix huit;"
+    "dix neuf"
+)
+_TENS = {20: "vingt", 30: "trente", 40: "quarante", 50: "cinquante", 60: "soixante"}
+
+
+def _numbers() -> dict[str, Decimal]:
+    """0 to 999; "septante", "huitante", "octante" and "nonante" beside "soixante-dix" and "quatre-vingts"."""
+    small = {word: n for n, word in enumerate(_SMALL)}
+
+    def add(base: int, word: str, last: int) -> None:
+        for n in range(1, last + 1):
+            small[f"{word} {_SMALL[n]}"] = base + n
+        small[f"{word} et un"] = base + 1
+
+    for base, word in _TENS.items():
+        small[word] = base
+        add(base, word, 19 if base == 60 else 9)
+    small["soixante et onze"] = 71
+    small |= {"quatre vingts": 80, "quatre vingt": 80}
+    add(80, "quatre vingt", 19)
+    for base, words in ((70, ("septante",)), (80, ("huitante", "octante")), (90, ("nonante",))):
+        for word in words:
+            small[word] = base
+            add(base, word, 9)
+    found = dict(small)
+    for h in range(1, 10):
+        for hundred in ("cent",) if h == 1 else (f"{_SMALL[h]} cent", f"{_SMALL[h]} cents"):
+            found[hundred] = 100 * h
+            found |= {f"{hundred} {word}": 100 * h + n for word, n in small.items() if n}
+    return {word: D(n) for word, n in {**found, "une": 1}.items()}
+
+
+FRENCH = Words(
+    code="fr",
+    decimal=",",
+    numbers=_numbers(),
+    weak=("un", "une"),
+    elision=True,
+    not_english=frozenset(
+        "or;plus;on;a;ten;cents;son;an;in;ins;me;me;pour;no;once;ton;point;as;mars;mar;mer;main;pain;sur;fin;tape;if;d;l;"
+        "s;c;i;is".split(";")
+    ),
+    units={
+        Unit.KILOGRAM: split("kg;kgs;kilo;kilos;kilogramme;kilogrammes;k"),
+        Unit.POUND: split("lb;lbs"),
+        Unit.STONE: split("stone;st"),
+        Unit.CENTIMETRE: split("cm;cms;centimètre;centimètres;centi;centis"),
+        Unit.METRE: split("m;mètre;mètres;metre"),
+        Unit.INCH: split("pouce;pouces;po;inch;inches"),
+        Unit.FOOT: split("pied;pieds;pi;ft"),
+        Unit.BEATS_PER_MINUTE: split(
+            "bpm;battements;battement;pulsations;pulsation;battements par minute;pulsations par minute;par minute;"
+            "à la minute;pulsations à la minute;battements à la minute;la minute;puls"
+        ),
+        Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
+        Unit.SECOND: split("s;sec;secs;seconde;secondes;secondes"),
+        Unit.MINUTE: split("min;mins;minute;minutes;mn;m"),
+        Unit.METRE_PER_SECOND: split("mètres par seconde"),
+        Unit.REPETITION: split("répétitions;répétition;reps;levers;lever;relevés"),
+        Unit.STEP: split("pas"),
+        Unit.POINT: split("points;point"),
+        Unit.DAY: split("jours;jour;j"),
+        Unit.SESSION: split("séances;séance;entraînements;entraînement;cours"),
+    },
+    parts={
+        Part.GRAM: split("g;gr;gramme;grammes"),
+        Part.OUNCE: split("oz;once;onces"),
+        Part.MILLIMETRE: split("mm;millimètres"),
+        Part.HOUR: split("h;hr;heure;heures;hrs"),
+    },
+    local_pound={"livre": D("0.5"), "livres": D("0.5")},
+    roles={
+        Role.AND: split("et;&;puis;ainsi que"),
+        Role.POINT: split("virgule;point"),
+        Role.HALF: split("demi;demie;et demi;et demie;une demi;une demie;un demi"),
+        Role.QUARTER: split("quart;et quart;un quart;un quart d;et un quart"),
+        Role.THREE_QUARTERS: split("trois quarts;et trois quarts;trois quarts d"),
+        Role.WITHIN: split("en;par;pendant;sur;durant;in"),
+        Role.OVER: split("sur;/;avec"),
+        Role.TIMES: split("x;fois;*;multiplié par"),
+        Role.OUT_OF: split("sur;/;de"),
+        Role.RANGE: split("à;a;ou;-;~;jusqu'à;ou bien;ou peut être"),
+        Role.HEDGE: split(
+            "environ;à peu près;autour de;dans les;presque;plus ou moins;peut être;je crois;je pense;approximativement;env;"
+            "à peu de choses près;quasi;quasiment;disons;vers les;aux alentours de;~;ca;je dirais;grosso modo;un peu plus de;"
+            "un peu moins de"
+        ),
+        Role.BOUND: split(
+            "plus de;moins de;au moins;au plus;au maximum;minimum;maximum;>;<;au dessus de;en dessous de;entre"
+        ),
+        Role.CHANGE: split(
+            "perdu;j'ai perdu;pris;j'ai pris;gagné;plus;moins;mieux;pire;+;baissé;augmenté;en plus;en moins;grossi;maigri;"
+            "j'ai grossi;j'ai maigri;de plus;de moins"
+        ),
+        Role.NOT: split("pas;non;ni;sans;jamais;ce n'est pas;c'est pas"),
+        Role.NOTHING: split("rien;aucun;aucune;zéro;pas du tout;néant;jamais;pas une;pas un;rien du tout"),
+        Role.CLOCK: split("à;vers;depuis;du matin;du soir;de l'après midi"),
+        Role.LABEL: split("jour;semaine;essai;numéro;mesure;question;test;tentative"),
+        Role.EACH_DAY: split(
+            "par jour;chaque jour;tous les jours;quotidien;/jour;/j;par séance;à chaque fois;chacune;chacun"
+        ),
+        Role.EVERY_DAY: split("tous les jours;chaque jour;les sept;toute la semaine;quotidiennement"),
+        Role.DAYS: split("jours;jour;promenades;promenade;marches;séances;séance;fois;cours;soirs;sorties;balades"),
+        Role.FOREIGN: split(
+            "pour cent;kpa;degrés;ans;an;années;semaines;mois;km;kilomètres;calories;kcal;litres;mg;ml"
+        ),
+        Role.ARMS: split(
+            "avec les bras;avec mes bras;en utilisant les bras;utilisé les bras;avec les mains;avec mes mains;"
+            "en m'aidant des bras;aidé des bras;en m'appuyant;appuyé sur les bras;utilisé mes bras;à l'aide des bras;"
+            "aidée des bras;aidé des mains;en s'aidant des bras"
+        ),
+        Role.HALF_WAY: split(
+            "plus de la moitié;plus qu'à moitié;presque debout;et presque un autre;presque un de plus;"
+            "plus d'à moitié;plus de mi chemin;à plus de la moitié"
+        ),
+        Role.STOPPED: split(
+            "arrêté;arrêtée;je me suis arrêté;je me suis arrêtée;pas pu;je n'ai pas pu;pas réussi;abandonné;pas fini;pas terminé;"
+            "pas complet;seulement fait;dû arrêter;dû m'arrêter;impossible;je ne peux pas;peux pas;pas capable;puis stop;"
+            "puis arrêté;je n'y arrive pas;j'ai arrêté"
+        ),
+        Role.FILLER: split(
+            "c'est;est;c'était;était;mon;ma;mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;erreur;=;:;donc;ça;fait;"
+            "sont;ce;je;correct;en réalité"
+        ),
+        Role.SORRY: split(
+            "non;pardon;désolé;désolée;oups;oops;attends;attendez;erreur;je me suis trompé;je me suis trompée;*;faute de frappe;"
+            "zut;mince;ah non;non pardon;excusez moi;excuse moi;plutôt;mauvais chiffre;faute"
+        ),
+        Role.MEANT: split(
+            "je voulais dire;voulais dire;je veux dire;je voulais écrire;ça devrait être;correction;au lieu de ça;plutôt que ça;"
+            "il faut lire;en fait c'est;c'est plutôt;je corrige;corriger en;je voulais mettre;à la place;en réalité c'est"
+        ),
+        Role.PLEASE: split(
+            "s'il vous plaît;s'il te plaît;svp;stp;puis je;je peux;je voudrais;j'aimerais;pouvez vous;peux tu;maintenant;d'accord;"
+            "ok;bonjour;salut;merci;montre moi;montrez moi;donne moi;j'ai besoin;est ce que je peux;peut on;je veux;voir;"
+            "pourriez vous;pourrais tu;tu peux;vous pouvez;peux tu me;pouvez vous me;je souhaite"
+        ),
+    },
+    names={
+        "weight": split("poids;poids corporel;balance;la balance;je pèse;pèse;pesé;pesée"),
+        "height": split("taille debout;stature;je mesure;hauteur;ma taille"),
+        "waist": split("tour de taille;taille;ventre;tour de ventre;abdomen"),
+        "hip": split("hanches;hanche;tour de hanches;tour de hanche;bassin"),
+        "resting_heart_rate": split("pouls;fréquence cardiaque;pouls au repos;fc;rythme cardiaque"),
+        "blood_pressure": split("tension;tension artérielle;pression;pression artérielle;ta"),
+        "energy": split("énergie;niveau d'énergie;d'énergie;l'énergie;forme"),
+        "chair_stand_30s": split("lever de chaise;test de la chaise;levers de chaise;chaise"),
+        "activity_minutes": split("activité;activité physique;exercice;sport;actif;active;d'activité;d'exercice"),
+        "strength_days": split("renforcement;musculation;jours de renforcement"),
+        "sessions_done": split("séances faites;séances du programme"),
+        "session_effort": split("effort;d'effort;l'effort"),
+        "six_minute_walk": split("test de marche;marche de six minutes"),
+        "one_leg_stance": split("équilibre;une jambe;l'équilibre"),
+        "two_minute_step": split("test de pas;marche sur place"),
+        "walk_mile": split("mile"),
+    },
+    calendar=CALENDAR,
+    intents=WISHES,
+    signs=SIGNS,
+    denials=DENIALS,
+)
