@@ -51,7 +51,6 @@ ASPECTS: dict[str, str] = {
     "monitor": N_("blood pressure monitor"),
     "arm": N_("arm"),
     "leg": N_("leg"),
-    "knee_mark": N_("mark on the wall"),
     "way_of_counting": N_("way of counting"),
     "posture": N_("how you sit"),
 }
