@@ -38,6 +38,9 @@ MODULES = (
     "life",
     "goals",
     "coach",
+    "staff",
+    "staff_card",
+    "staff_digest",
 )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import lru_cache
 
-from bot.rendering.phrases import names
+from bot.rendering.phrases import names, staff_labels
 from bot.rendering.places import place_name
 from bot.rendering.reader import LABEL_LIMIT, Reader
 from bot.rendering.voice import N_, NC_, Voice, shortened, voice
@@ -79,6 +79,7 @@ LABELS: dict[str, str] = {
     "seen": N_("Seen"),
     "open_card": N_("Open card"),
     "write": N_("Write"),
+    **staff_labels.LABELS,
 }
 
 # What is said with the argument of the choice.
@@ -153,6 +154,8 @@ def label(v: Voice, choice: Choice) -> str:
 
 def _label(v: Voice, choice: Choice) -> str:
     key, argument = choice.label, choice.argument
+    if key in staff_labels.ABOUT:
+        return staff_labels.ABOUT[key](v, argument)
     group, _, rest = key.partition(":")
     match group:
         case "number" | "hour":
@@ -195,7 +198,7 @@ def known(label_key: str) -> bool:
         return True
     if group == "weekday":
         return rest.isdigit() and int(rest) < 7
-    return label_key in LABELS or (bool(rest) and rest in GROUPS.get(group, {}))
+    return label_key in LABELS or label_key in staff_labels.ABOUT or (bool(rest) and rest in GROUPS.get(group, {}))
 
 
 def _capital(text: str) -> str:

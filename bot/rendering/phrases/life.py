@@ -20,6 +20,10 @@ NEWS: dict[str, str] = {
     "numbers": N_("Your coach changed how your numbers are shown. Send /settings to see it, or to change it back."),
     "baseline": N_("A new start: from now on I set your results beside your next ones, not the old ones."),
     "hand_over": N_("Somebody else looks after you now: {detail}. Your answers went with you."),
+    "end_care": N_(
+        "{detail} no longer looks after you here, and I will not ask you anything any more. Your answers stay for a"
+        " while. Send /forget to have them deleted. Take good care."
+    ),
     "pressure_week": N_("Your coach planned a blood pressure week for you. It comes with your next check-in."),
     "pause": N_("Your coach set a pause for you. You can end it at any time."),
     "goal": N_("Your coach changed your goal. Send /goal to see it."),

@@ -1,0 +1,150 @@
+"""A client's card and plan in words: the numbers in the client's own units, since that is what they will talk about."""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import bands, names, phrase
+from bot.rendering.phrases.coach import evidence, flag
+from bot.rendering.phrases.labels import CAUTIONS
+from bot.rendering.phrases.staff import STATUS
+from bot.rendering.voice import N_, Html, Voice
+from core.dialogue import staff_messages as sm
+from core.dialogue.facts import Slot
+from core.dialogue.messages import VerdictSaid
+from core.digest import FlagFact
+
+VERDICTS: dict[str, str] = {
+    "no_baseline": N_("first one"),
+    "too_soon": N_("too soon to compare"),
+    "within_error": N_("within chance"),
+    "better": N_("better"),
+    "worse": N_("worse"),
+    "changed": N_("changed"),
+    "not_comparable": N_("taken in another way"),
+}
+NUMBERS: dict[str, str] = {
+    "shown": N_("They see their numbers."),
+    "coach_only": N_("Body numbers come to you and are not shown to them."),
+}
+BODIES: dict[str, str] = {"nice": N_("British"), "aha": N_("American"), "esc": N_("European")}
+MOST_FLAGS = 8
+
+
+@phrase(sm.CardSaid)
+def card_said(said: sm.CardSaid, v: Voice) -> str:
+    return v.paragraphs(
+        _head(said, v),
+        _results(said, v),
+        _flags(said.flags, v),
+        v.say("<b>Note</b>: {note}", note=v.typed(said.note, 1000)) if said.note else "",
+    )
+
+
+def _head(said: sm.CardSaid, v: Voice) -> Html:
+    who = v.bold(v.name(said.name))
+    if said.age is not None:
+        who = v.listed([who, v.say_n("{n} year", "{n} years", said.age)])
+    state: str = ""
+    if said.status == "paused" and said.paused_until is not None:
+        state = v.say("Takes a break until this day: {day}.", day=v.day(said.paused_until))
+    elif said.status in STATUS:
+        state = (
+            v.say("Is {status}.", status=v.say(STATUS[said.status]))
+            if said.status == "invited"
+            else v.say("Not there yet: still answering the first questions.")
+        )
+    return v.lines(
+        who,
+        state,
+        "" if said.reachable else v.say("Messages to them do not arrive at the moment."),
+        slot_line(v, said.slot),
+        v.say("Last check-in: {day}", day=v.day(said.answered)) if said.answered else v.say("No check-in yet."),
+        v.say("Measures: {measures}", measures=names.measures(v, said.measures)),
+        cautions_line(v, said.cautions),
+        v.say("Weighing is directed by a clinician.") if said.directed else "",
+        v.say(NUMBERS["coach_only"]) if said.numbers == "coach_only" else "",
+    )
+
+
+def slot_line(v: Voice, slot: Slot | None) -> Html:
+    if slot is None:
+        return Html("")
+    return v.say("Check-in: {weekday}, {time}", weekday=v.weekday(slot.weekday), time=v.time(slot.at))
+
+
+def cautions_line(v: Voice, cautions: tuple[str, ...]) -> Html:
+    if not cautions:
+        return Html("")
+    said = [v.say_in("caution", CAUTIONS.get(c, c)) for c in cautions]
+    return v.say("Bear in mind: {cautions}", cautions=v.listed(said))
+
+
+def _results(said: sm.CardSaid, v: Voice) -> Html:
+    lines = [_line(v, one) for one in said.lines]
+    return v.lines(v.say("<b>Last results</b>, with what a client reads about them"), *lines) if lines else Html("")
+
+
+def _line(v: Voice, one: sm.CardLine) -> Html:
+    about = [
+        v.amount(one.amount, measure=one.measure, second=one.second),
+        v.numbers.short_date(one.on),
+    ]
+    if one.verdict is not None:
+        about.append(verdict(v, one.verdict))
+    value = v.say("{measure}: {about}", measure=names.measure(v, one.measure), about=v.listed(about))
+    band = bands.band(v, one.band.source, one.band.band) if one.band is not None else Html("")
+    return v.sentences(Html(f"• {value}."), v.say("“{band}”", band=band) if band else "")
+
+
+def verdict(v: Voice, said: VerdictSaid) -> Html:
+    """What changed, in a few words: "worse (+4 cm, chance up to 2.1 cm), confirmed"."""
+    what = v.say(VERDICTS.get(said.kind, VERDICTS["changed"]))
+    if said.difference is not None and said.error is not None:
+        what = v.say(
+            "{what} ({difference}, chance up to {error})",
+            what=what,
+            difference=v.signed(said.difference, said.measure),
+            error=v.size(said.error, said.measure),
+        )
+    return v.listed([what, v.say("confirmed")]) if said.strength == "confirmed" else what
+
+
+def _flags(flags: tuple[FlagFact, ...], v: Voice) -> Html:
+    if not flags:
+        return Html("")
+    lines = []
+    for one in flags[:MOST_FLAGS]:
+        facts = evidence(v, one.measure, one.evidence)
+        since = v.say("Since {day}.", day=v.numbers.short_date(one.since.astimezone(v.reader.zone).date()))
+        seen = v.say("Seen.") if one.seen else ""
+        lines.append(
+            v.sentences(Html("•"), flag(v, one.code), v.say("{facts}.", facts=facts) if facts else "", since, seen)
+        )
+    more = len(flags) - MOST_FLAGS
+    return v.lines(
+        v.say("<b>Open flags</b>"), *lines, v.say_n("And {n} more.", "And {n} more.", more) if more > 0 else ""
+    )
+
+
+@phrase(sm.PlanSaid)
+def plan_said(said: sm.PlanSaid, v: Voice) -> str:
+    p = said.plan
+    own = [
+        v.say("{measure}: every {days} days", measure=names.measure(v, m), days=v.number(n)) for m, n in p.per_measure
+    ]
+    return v.lines(
+        v.say("<b>Plan of {name}</b>", name=v.name(said.name)),
+        v.say("Measures: {measures}", measures=names.measures(v, p.measures)),
+        v.say_n("Retests every {n} day", "Retests every {n} days", p.retest_days),
+        *own,
+        slot_line(v, said.slot),
+        cautions_line(v, said.cautions),
+        v.say("Weighing is directed by a clinician: as often as they asked.")
+        if p.directed_weighing
+        else v.say("Between weigh-ins I slow weighing down."),
+        v.say("Losing weight is agreed.") if p.loss_is_planned else v.say("Losing weight is not planned."),
+        v.say(NUMBERS.get(p.numbers.value, NUMBERS["shown"])),
+        v.say("Blood pressure limits: {body}", body=v.say(BODIES.get(p.pressure_body, p.pressure_body))),
+        v.say("Compared with the start on {day}.", day=v.full_date(p.baseline_since.astimezone(v.reader.zone).date()))
+        if p.baseline_since
+        else "",
+    )
