@@ -1,0 +1,171 @@
+"""Somebody who asks to be forgotten is: no reading, name or word of theirs stays, not even in the bytes of the file."""
+
+from datetime import timedelta
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+from sqlalchemy import insert, select, text, update
+
+from bot.store import clients, erase, invitations, outbox, people, retention, words
+from bot.store import schema as tables
+from bot.store.database import Database
+from bot.store.invitations import Kind
+from bot.store.outbox import Outgoing
+from bot.store.retention import Kept
+from bot.store.schema import metadata
+from core.dialogue.coach_messages import ClientWord
+from core.dialogue.effects import Erase, PassOn, Raise, Record, Say, SetGoal, Wake
+from core.dialogue.events import Text
+from core.dialogue.facts import GoalFact
+from core.dialogue.messages import CoachWrites, Forgotten
+from core.dialogue.states import Setting, State
+from core.flags import Code, flag
+from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, Practice, add_client, rowan_and_ada, weight
+from tests.bot.steps import Puppet, arrive, queued, rows, say, work
+
+SECRETS = ("Quillfeather", "77.31", "knee-of-glass", "purple-scales", "Zanzibar-note", "77.29", "torn-page")
+SECOND, DAY = timedelta(seconds=1), timedelta(days=1)
+
+
+def live(database: Database) -> Practice:
+    """Give Ada some weeks with us, in which each secret gets somewhere."""
+    practice = database.write_now(rowan_and_ada)
+    ada = practice.ada
+
+    def known(conn):
+        conn.execute(update(tables.clients).where(tables.clients.c.id == ada).values(name="Quillfeather"))
+        conn.execute(update(tables.people).where(tables.people.c.chat_id == ADA).values(name="Quillfeather"))
+        client = clients.by_chats(conn, [ADA])[ADA]
+        words.note(conn, client, practice.coach, "Zanzibar-note", NOW)
+        invitations.make(conn, Kind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada)
+        outbox.put(conn, [Outgoing(ADA, CoachWrites("Rowan", "torn-page"), NOW + DAY, person_id=client.person_id)], NOW)
+
+    database.write_now(known)
+    state = State(asking=Setting("word", "purple-scales"))
+    reading = weight("77.31", NOW)
+    say(
+        database,
+        Puppet(
+            [Record(reading, "k"), PassOn("knee-of-glass"), SetGoal(GoalFact("weight", "77.29", MONDAY, NOW))], state
+        ),
+    )
+    say(database, Puppet([Raise(flag(Code.WANTS_COACH, NOW)), Wake("snooze", NOW), Say(Forgotten(), said="x")], state))
+    arrive(database, Text(NOW, "77.31 torn-page"), name="Quillfeather")
+    for later in (0, 2, 17):  # a message nobody could handle
+
+        def broken(state, event, facts):
+            raise ValueError
+
+        work(database, Puppet(broken).steps(), NOW + later * SECOND)
+    return practice
+
+
+def contents(database: Database) -> bytes:
+    """Everything that is kept: the bytes of the files, or all rows on a server whose files are not ours to read."""
+    if database.file is not None:
+        folder, name = database.file.parent, database.file.name
+        return b"".join(path.read_bytes() for path in sorted(folder.glob(f"{name}*")))
+
+    def dump(conn):
+        return "".join(str(conn.execute(select(table)).all()) for table in metadata.sorted_tables).encode()
+
+    return database.read_now(dump)
+
+
+def found(database: Database) -> list[str]:
+    kept = contents(database)
+    return [secret for secret in SECRETS if secret.encode() in kept]
+
+
+def test_the_secrets_are_there_before(database: Database) -> None:
+    live(database)
+    assert found(database) == list(SECRETS)
+
+
+def test_nothing_of_a_forgotten_client_stays_in_the_database_or_its_log(database: Database) -> None:
+    live(database)
+    say(database, Puppet([Erase(Forgotten())]), "forget Quillfeather")
+    assert found(database) == []
+    assert queued(database, ADA) == [Forgotten()]
+    assert queued(database, ROWAN) == []
+    assert [(row.actor, row.action) for row in rows(database, tables.audit)][-1][1] == "erased"
+
+
+def test_every_table_of_a_client_is_empty_afterwards(database: Database) -> None:
+    practice = live(database)
+    say(database, Puppet([Erase(Forgotten())]))
+    for table in metadata.sorted_tables:
+        if "client_id" in table.c and table.name != "audit":
+            assert [row for row in rows(database, table) if row.client_id == practice.ada] == [], table.name
+    for table in (tables.people, tables.conversations, tables.wakes):
+        assert [row for row in rows(database, table) if row.chat_id == ADA] == [], table.name
+
+
+def test_a_client_erased_from_the_command_line_is_erased_as_well(database: Database) -> None:
+    practice = live(database)
+    database.write_now(erase.client, practice.ada, NOW, "operator")
+    assert found(database) == []
+    assert rows(database, tables.audit)[-1].actor == "operator"
+
+
+def test_others_keep_what_is_theirs(database: Database) -> None:
+    practice = live(database)
+    ben = database.write_now(lambda conn: add_client(conn, practice.coach, BEN, "Ben"))
+    say(database, Puppet([Record(weight("70.5", NOW), "k")]), chat_id=BEN)
+    database.write_now(outbox.put, [Outgoing(ROWAN, ClientWord(ben, "Ben", "hello"), NOW, about=ben)], NOW)
+    database.write_now(erase.client, practice.ada, NOW)
+    assert [row.value for row in rows(database, tables.readings)] == [Decimal("70.5")]
+    assert queued(database, ROWAN) == [ClientWord(ben, "Ben", "hello")]
+
+
+def test_a_forgotten_coach_leaves_their_clients_in_place_without_a_coach(database: Database) -> None:
+    practice = live(database)
+
+    def forget(conn):
+        rowan = people.coach(conn, practice.coach)
+        conn.execute(
+            insert(tables.templates), {"coach_id": practice.coach, "name": "t", "plan": "{}", "created_at": NOW}
+        )
+        erase.staff(conn, rowan.person_id, NOW, "coach/1")
+
+    database.write_now(forget)
+    (ada,) = rows(database, tables.clients)
+    assert (ada.id, ada.coach_id) == (practice.ada, None)
+    for table in (tables.coaches, tables.notes, tables.templates, tables.invitations):
+        assert rows(database, table) == [], table.name
+    assert b"Zanzibar-note" not in contents(database)
+    assert [row.chat_id for row in rows(database, tables.people)] == [ADA]
+
+
+def test_whoever_left_long_ago_is_forgotten_and_whoever_left_lately_is_not(database: Database) -> None:
+    practice = live(database)
+    kept = Kept(left=timedelta(days=365))
+    left = {"status": "left", "left_at": NOW}
+    database.write_now(lambda conn: conn.execute(update(tables.clients).values(**left)))
+    database.write_now(retention.tidy, NOW + timedelta(days=365), kept)
+    assert [row.id for row in rows(database, tables.clients)] == [practice.ada]
+    database.write_now(retention.tidy, NOW + timedelta(days=365, seconds=1), kept)
+    assert rows(database, tables.clients) == []
+    assert found(database) == []
+
+
+def test_an_erased_page_does_not_live_on_in_the_log(tmp_path: Path, sqlite_template: bytes) -> None:
+    """The log holds older copies of pages until it is emptied; that is what `scrub_after` is for."""
+    path = tmp_path / "samehour.db"
+    path.write_bytes(sqlite_template)
+    database = Database(f"sqlite:///{path}")
+    practice = live(database)
+    with database.engine.begin() as conn:  # past `Database.write`, so nothing empties the log
+        erase.client(conn, practice.ada, NOW)
+    assert found(database)
+    database.write_now(lambda conn: erase.scrub_after(conn))
+    assert found(database) == []
+    database.close()
+
+
+@pytest.mark.parametrize("pragma", ["secure_delete", "foreign_keys"])
+def test_what_erasing_relies_on_is_switched_on(tmp_path: Path, pragma: str) -> None:
+    database = Database(f"sqlite:///{tmp_path / 'x.db'}")
+    assert database.read_now(lambda conn: conn.execute(text(f"PRAGMA {pragma}")).scalar_one()) == 1
+    database.close()
