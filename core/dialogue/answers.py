@@ -14,7 +14,7 @@ from core.dialogue import messages as m
 from core.dialogue.effects import Amend, Choice, Learn, Lower, Raise, Record, Retract
 from core.dialogue.events import Text
 from core.dialogue.outcome import Desk, rows_of
-from core.dialogue.states import AskingConditions, Awaiting, Confirming, Written
+from core.dialogue.states import AskingConditions, Awaiting, Confirming, Setting, Written
 from core.doubt import Kind as DoubtKind
 from core.doubt import doubt
 from core.flags import Agreed, Code, Later, cleared
@@ -53,7 +53,8 @@ def take(d: Desk, event: Text, answers: tuple[Answer, ...], asked: Measure | Non
         return
     answered = open_before.measure in kept
     if d.asking is not open_before:
-        if not answered and d.state.day is not None:  # its turn comes again after what has just been asked
+        # its turn comes again after what has just been asked; a setting gives it back by itself
+        if not answered and d.state.day is not None and not isinstance(d.asking, Setting):
             d.become(agenda=(open_before.measure, *d.state.agenda))
     elif answered:
         checkin.ask_next(d)
@@ -75,23 +76,29 @@ def not_understood(d: Desk, measure: Measure, heard: Misunderstood, event: Text)
         d.say(m.Card(measure.key), *rows)
 
 
-def last_of(d: Desk, measure: Measure) -> Reading | None:
+def last_of(d: Desk, measure: Measure, heard: Understood) -> Reading | None:
+    """The client's own reading that a new value is held against.
+
+    The newest; of a series of blood pressures the nearest, since one high reading makes the next usual one no surprise.
+    """
     taken = d.facts.of(measure.key)
+    if measure.key == pressure.MEASURE:
+        return min(reversed(taken), key=lambda r: abs(r.value - heard.value), default=None)
     return taken[-1] if taken else None
 
 
 def consider(d: Desk, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = "") -> bool:
     """Keep a value, or ask about it first; True when it was kept or is being asked about.
 
-    A number that cannot be is never kept: the question stays open.
+    A number that cannot be is never kept: the question stays open. So does it after an early weight.
     """
     wanted = asked or measure.key in d.state.agenda or measure.kind in (Kind.RATING, Kind.ACTIVITY)
     if measure.key == "weight" and not wanted and not replaces:
         step = guarding.step_for(d)
         if step not in (Step.WELCOME, Step.DIRECTED):
             guarding.early(d, heard, event, step)
-            return True
-    found = doubt(measure, heard, last_of(d, measure), d.facts.profile)
+            return False  # nothing is put again on top of it
+    found = doubt(measure, heard, last_of(d, measure, heard), d.facts.profile)
     if found is None or ((found.meant is None or heard.said_unit) and safety.cannot_wait(measure, heard)):
         keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
@@ -124,7 +131,11 @@ def confirmed(d: Desk, asking: Confirming, yes: bool) -> None:
     d.ask(Awaiting(measure.key) if asking.asked else None)
     if not yes:
         if asking.replaces:
+            d.ask(None)
             d.say(m.KeptAsItWas())
+            if d.state.day is not None:
+                checkin.ask_next(d)
+            return
         d.say(m.AskAgain(measure.key, "no_number", d.unit(measure)), *checkin.buttons(d, measure))
         d.ask(Awaiting(measure.key))
         return
@@ -428,19 +439,28 @@ def correct(d: Desk, written: Written, text: str, event: Text) -> bool:
     answers = hear(text, d.words, measure, (), d.unit(measure), {})
     heard = next((a.heard for a in answers if a.measure == measure.key), None)
     old = by_key(d, written.key)
+    early = _was_early(d, written)
     if not isinstance(heard, Understood):
-        if measure.key == "weight" and old is not None and old.how is How.EARLY:
+        if early:
             guarding.taken_back(d)
             return True
         d.say(m.AskAgain(measure.key, heard.why.value if heard else "no_number", d.unit(measure)))
         return False
-    if old is not None and old.how is How.EARLY:
-        if heard.value in measure.bounds.possible:
-            record(d, replace(old, value=heard.value, as_typed=text[:200], unit=heard.unit), written.ref)
+    if early:
+        guarding.keep_side_note(d, heard, replace(event, at=old.taken_at if old else event.at, ref=written.ref))
         guarding.taken_back(d)
         return True
+    pending = d.asking
     consider(d, measure, heard, replace(event, ref=written.ref), asked=True, replaces=written.key)
+    if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # its turn comes again
+        d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
     return True
+
+
+def _was_early(d: Desk, written: Written) -> bool:
+    """Whether what was written was a weight before its time; one that could not be was not even noted."""
+    old = by_key(d, written.key)
+    return old.how is How.EARLY if old is not None else written.measure == "weight" and guarding.is_early(d)
 
 
 def undo(d: Desk) -> None:
@@ -450,11 +470,11 @@ def undo(d: Desk) -> None:
         return
     last = d.state.written[-1]
     measure = MEASURES[last.measure]
-    old = by_key(d, last.key)
+    early = _was_early(d, last)
     d.do(Retract(last.key))
     d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != last.key))
     d.become(written=d.state.written[:-1])
-    if old is not None and old.how is How.EARLY:
+    if early:
         guarding.taken_back(d)
         return
     d.say(m.Undone(measure.key))

@@ -92,10 +92,10 @@ def pick(d: Desk, keys: tuple[str, ...]) -> str:
     return next((k for k in turned if k not in d.facts.said), turned[0])
 
 
-def ask_next(d: Desk) -> None:
-    """Put the next question of the agenda, or close the check-in."""
+def ask_next(d: Desk, *, quietly: bool = False) -> None:
+    """Put the next question of the agenda, or close the check-in. quietly: see `close`."""
     if not d.state.agenda:
-        close(d)
+        close(d, quietly=quietly)
         return
     key, *rest = d.state.agenda
     measure = MEASURES[key]
@@ -149,16 +149,17 @@ def open_pressure_week(d: Desk) -> None:
     )
 
 
-def close(d: Desk) -> None:
-    """All asked for today is answered, skipped or put off."""
+def close(d: Desk, *, quietly: bool = False) -> None:
+    """All asked for today is answered, skipped or put off. quietly: without praise, which would not fit."""
     answered = d.state.day is not None
     d.ask(None)
     d.become(day=None, noted=(), told=())
     if not answered:
         return
     d.do(Unwake("follow_up"))
-    praise = pick(d, PRAISES)
-    d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
+    if not quietly:
+        praise = pick(d, PRAISES)
+        d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
     following = d.next_slot()
     if following is not None:
         d.say(m.CheckInDone(following), (Choice("progress", "set:progress"), Choice("source", "src")))

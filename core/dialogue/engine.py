@@ -61,7 +61,6 @@ from core.measures import MEASURES
 from core.measures.shape import Measure, Misunderstood, Understood
 from core.understanding import correction
 
-
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "coach_change")  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written

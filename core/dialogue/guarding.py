@@ -36,6 +36,10 @@ def step_for(d: Desk) -> Step:
     return guarded(d).step
 
 
+def is_early(d: Desk) -> bool:
+    return step_for(d) in weighing.EARLY
+
+
 def early(d: Desk, heard: Understood, event: Text, step: Step) -> None:
     """Keep the weight as a side note, and say what the table says."""
     if step is Step.LEFT_OUT:
@@ -43,7 +47,7 @@ def early(d: Desk, heard: Understood, event: Text, step: Step) -> None:
         return
     found = guarded(d)
     due = d.due_on("weight", [r for r in d.weights() if r.counts][-1].taken_at)
-    _keep_side_note(d, heard, event)
+    keep_side_note(d, heard, event)
     match step:
         case Step.FIRST:
             d.say(m.EarlyFirst(due), *_offers(d))
@@ -55,12 +59,15 @@ def early(d: Desk, heard: Understood, event: Text, step: Step) -> None:
             d.do(Raise(flag(Code.WEIGHING_OFTEN, d.now, "weight", count=Decimal(found.attempts))))
 
 
-def _keep_side_note(d: Desk, heard: Understood, event: Text) -> None:
-    from core.dialogue.answers import record
+def keep_side_note(d: Desk, heard: Understood, event: Text) -> None:
+    """Note an early weight. A slip of the finger is no weight: only that it was written, for an edit or an undo."""
+    from core.dialogue.answers import REMEMBERED, record
 
-    if heard.value not in MEASURES["weight"].bounds.possible:
-        return  # a slip of the finger is no weight; it is answered all the same, and nothing is said of it
     key = f"{event.ref or event.at.isoformat()}:weight"
+    if heard.value not in MEASURES["weight"].bounds.possible:
+        kept = tuple(w for w in d.state.written if w.key != key)
+        d.become(written=(*kept, Written(key, event.ref, "weight"))[-REMEMBERED:])
+        return
     note = Reading(
         "weight",
         heard.value,
@@ -71,7 +78,6 @@ def _keep_side_note(d: Desk, heard: Understood, event: Text) -> None:
         key=key,
     )
     record(d, note, event.ref)
-    assert d.state.written[-1] == Written(key, event.ref, "weight")
 
 
 def _offers(d: Desk) -> tuple[tuple[Choice, ...], ...]:

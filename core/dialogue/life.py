@@ -16,6 +16,7 @@ from core.dialogue.outcome import Desk, rows_of
 from core.dialogue.safety import number
 from core.dialogue.states import Asking, Awaiting, Setting, State
 from core.flags import Code, flag
+from core.language import plain
 from core.language.intents import weekday_and_time, when
 from core.measures import MEASURES
 from core.quantity import Unit
@@ -393,6 +394,11 @@ def typed_setting(d: Desk, asking: Setting, text: str) -> bool:
             d.ask(asking.back)
             pause_until(d, until)
         case "snooze":
+            labels = {"in_two_hours": "2h", "this_evening": "evening", "tomorrow": "tomorrow", "not_today": "tomorrow"}
+            said = next((v for k, v in labels.items() if plain(text) == plain(d.facts.label(k, ""))), "")
+            if said:
+                snooze(d, asking, said)
+                return True
             until = when(text, d.words, d.today)
             if until is None or until > d.today + timedelta(days=1):
                 return False
@@ -414,8 +420,6 @@ def typed_setting(d: Desk, asking: Setting, text: str) -> bool:
 
 
 def _by_label(d: Desk, prefix: str, text: str) -> str:
-    from core.language import plain
-
     options = {
         "lang": LANGUAGES,
         "units": tuple(enrolment.UNIT_SETS),

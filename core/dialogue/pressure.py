@@ -30,7 +30,7 @@ def prompted(d: Desk, event: Woke) -> None:
         return
     day, evening = int(event.mark[:-1]), event.mark.endswith("e")
     d.become(pressure=replace(week, day=day, evening=evening, taken=0))
-    if d.asking is None:
+    if d.asking is None or getattr(d.asking, "measure", "") == MEASURE:  # a doubt or a repeat of hours ago is over
         d.ask(Awaiting(MEASURE))
     d.say(
         m.PressurePrompt(day, evening),

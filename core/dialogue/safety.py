@@ -5,6 +5,7 @@ Recognition errs to caution, names no diagnosis, says what public guidance says,
 
 from __future__ import annotations
 
+from datetime import timedelta
 from decimal import Decimal
 
 from core.dialogue import checkin
@@ -22,6 +23,7 @@ from core.reading import Reading
 from core.series import Level as PressureLevel
 from core.series import level
 
+REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading this soon is the repeat we asked for
 PULSE_HIGH, PULSE_LOW = Decimal(120), Decimal(40)  # "over 120 or under 40": body.md 3.1, NHS-derived page
 
 
@@ -95,7 +97,7 @@ def gate_answered(d: Desk, asking: Gate, fine: bool) -> None:
         d.say(m.GateStopped(number(d), d.facts.coach_name))
         d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_signs" if asking.signs else "gate_unwell")))
         call_off_tests(d)
-        checkin.ask_next(d)
+        checkin.ask_next(d, quietly=True)
     elif asking.signs:
         d.become(gate_passed=d.today, asking=None)
         checkin.ask_next(d)
@@ -154,11 +156,19 @@ def _pressure(d: Desk, reading: Reading) -> bool:
     return False
 
 
+def _unusual_pulse(reading: Reading) -> bool:
+    return not PULSE_LOW <= reading.value <= PULSE_HIGH
+
+
 def _pulse(d: Desk, reading: Reading) -> bool:
+    """The second in a row is not asked for again, however it was counted."""
     from core.dialogue.answers import raise_flags
 
-    repeating = isinstance(d.asking, Repeating) and d.asking.measure == "resting_heart_rate"
-    if reading.value > PULSE_HIGH or reading.value < PULSE_LOW:
+    if _unusual_pulse(reading):
+        repeating = any(
+            r.key != reading.key and _unusual_pulse(r) and reading.taken_at - r.taken_at < REPEATED_WITHIN
+            for r in d.facts.of("resting_heart_rate")
+        )
         raise_flags(d, MEASURES["resting_heart_rate"], reading)
         if not repeating:
             d.ask(Repeating("resting_heart_rate", reading.key))
@@ -167,7 +177,7 @@ def _pulse(d: Desk, reading: Reading) -> bool:
         d.ask(None)
         d.say(m.PulseAdvice(number(d)))
         d.say(m.CoachTold(d.facts.coach_name))
-        checkin.ask_next(d)
+        checkin.ask_next(d, quietly=True)
         return True
     return False
 
