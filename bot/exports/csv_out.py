@@ -1,0 +1,109 @@
+"""Readings as a spreadsheet, in the columns that `samehour score` and `samehour import` read.
+
+    person,taken_at,measure,value,unit,conditions,how,attempts
+
+Values are in the measure's own unit, so that a column of one measure is of one unit; what was typed is told only
+to the person who typed it. A cell that a spreadsheet would take for a formula gets an apostrophe before it, which
+reading takes away again.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable, Sequence
+from decimal import Decimal
+
+from core.measures import MEASURES
+from core.measures.chair_stand_30s import HALF_WAY
+from core.measures.scoring import ARMS_USED
+from core.quantity import Unit, half_up
+from core.reading import Conditions, Reading
+
+COLUMNS = ("person", "taken_at", "measure", "value", "unit", "conditions", "how", "attempts")
+FORMULAS = ("=", "+", "-", "@", "\t", "\r")
+LONGEST = 10  # decimals, the most that are read back: enough for hundredths of a pound, exactly
+
+Row = Sequence[str]
+
+
+def table(columns: Sequence[str], rows: Iterable[Row]) -> str:
+    """Write a table as CSV."""
+    text = io.StringIO()
+    writer = csv.writer(text, lineterminator="\r\n")
+    writer.writerow(columns)
+    writer.writerows([harmless(cell) for cell in row] for row in rows)
+    return text.getvalue()
+
+
+def readings_csv(people: Iterable[tuple[str, Sequence[Reading]]], *, side_notes: bool = False) -> str:
+    """Return the readings of people, as (name, readings), oldest first.
+
+    side_notes: also readings that never count.
+    """
+    rows = (row(name, r) for name, series in people for r in series if side_notes or r.counts)
+    return table(COLUMNS, rows)
+
+
+def row(person: str, reading: Reading) -> tuple[str, ...]:
+    """One reading, in the order of `COLUMNS`."""
+    value, unit = value_cells(reading)
+    return (
+        person,
+        reading.taken_at.isoformat(),
+        reading.measure,
+        value,
+        unit,
+        conditions_cell(reading.conditions),
+        reading.how.value,
+        str(reading.attempts),
+    )
+
+
+def value_cells(reading: Reading) -> tuple[str, str]:
+    """The cells value and unit, as they are read back to the same reading."""
+    measure, value, second = MEASURES[reading.measure], reading.value, reading.second
+    if measure.unit is Unit.MILLIMETRE_OF_MERCURY and second is not None:
+        return f"{figure(value)}/{figure(second)}", measure.unit.value
+    if reading.window is not None and not (beats := value * reading.window / 60) % 1:
+        return f"{figure(beats)} in {reading.window} s", ""  # how long it was counted says how sure it is
+    if reading.measure == "walk_mile" and second is not None:
+        return f"{figure(value)} min, {figure(second)}", ""
+    if reading.measure == "activity_minutes" and second is not None:
+        return f"{figure(value)} moderate, {figure(second)} vigorous", measure.unit.value  # for eyes; refused when read
+    notes = reading.conditions.notes
+    if reading.measure == "chair_stand_30s" and HALF_WAY in notes and ARMS_USED not in notes and value >= 1:
+        value -= 1  # the last half rise is counted when it is read
+    return figure(value), measure.unit.value
+
+
+def figure(value: Decimal) -> str:
+    """A plain decimal without needless zeros."""
+    text = format(half_up(value, LONGEST), "f").rstrip("0").rstrip(".")
+    return text or "0"
+
+
+def conditions_cell(conditions: Conditions) -> str:
+    """The conditions as `bot.scoring.meanings` reads them.
+
+    >>> conditions_cell(Conditions(frozenset({"scales"}), (("site", "navel"),), frozenset({"arms_used"})))
+    'site=navel; different scales; arms used'
+    """
+    parts = [f"{aspect}={name}" for aspect, name in conditions.labels]
+    parts += [f"different {aspect.replace('_', ' ')}" for aspect in sorted(conditions.differs)]
+    parts += [note.replace("_", " ") for note in sorted(conditions.notes)]
+    return "; ".join(parts)
+
+
+def harmless(text: str) -> str:
+    """Keep a spreadsheet from running what somebody typed."""
+    return f"'{text}" if text.startswith(FORMULAS) and not _is_number(text) else text
+
+
+def as_it_was(cell: str) -> str:
+    """Undo `harmless`."""
+    return cell[1:] if cell.startswith("'") and cell[1:].startswith(FORMULAS) else cell
+
+
+def _is_number(text: str) -> bool:
+    return text[1:].replace(".", "", 1).isdecimal()
