@@ -71,7 +71,7 @@ def not_understood(d: Desk, measure: Measure, heard: Misunderstood, event: Text)
     if isinstance(d.asking, Awaiting):
         d.ask(replace(d.asking, tries=tries))
     rows = checkin.buttons(d, measure)
-    d.say(m.AskAgain(measure.key, heard.why.value, d.unit(measure)), *rows)
+    d.say(m.AskAgain(measure.key, heard.why.value, d.asked_in(measure)), *rows)
     if tries == PATIENCE and measure.protocol.technique:
         d.say(m.Card(measure.key), *rows)
 
@@ -136,7 +136,7 @@ def confirmed(d: Desk, asking: Confirming, yes: bool) -> None:
             if d.state.day is not None:
                 checkin.ask_next(d)
             return
-        d.say(m.AskAgain(measure.key, "no_number", d.unit(measure)), *checkin.buttons(d, measure))
+        d.say(m.AskAgain(measure.key, "no_number", d.asked_in(measure)), *checkin.buttons(d, measure))
         d.ask(Awaiting(measure.key))
         return
     before = d.asking
@@ -444,7 +444,7 @@ def correct(d: Desk, written: Written, text: str, event: Text) -> bool:
         if early:
             guarding.taken_back(d)
             return True
-        d.say(m.AskAgain(measure.key, heard.why.value if heard else "no_number", d.unit(measure)))
+        d.say(m.AskAgain(measure.key, heard.why.value if heard else "no_number", d.asked_in(measure)))
         return False
     if early:
         guarding.keep_side_note(d, heard, replace(event, at=old.taken_at if old else event.at, ref=written.ref))

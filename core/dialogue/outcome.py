@@ -78,6 +78,10 @@ class Desk:
                 return self.facts.units.length
         return measure.unit
 
+    def asked_in(self, measure: Measure) -> Unit:
+        """The unit a question names: what the client's own watch or tape reads, so seconds where we keep a speed."""
+        return Unit.SECOND if measure.unit is Unit.METRE_PER_SECOND else self.unit(measure)
+
     def shown(self, measure: Measure, value: Any) -> Amount:
         """A value as this client likes to read it; in the measure's own unit rounded to its places."""
         unit = self.unit(measure)
