@@ -12,7 +12,7 @@ The order in which a text is read is the heart of it:
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from core.dialogue import (
     answers,
@@ -25,7 +25,7 @@ from core.dialogue import (
     showing,
 )
 from core.dialogue import messages as m
-from core.dialogue.effects import Choice, Erase, Join, Learn, Say
+from core.dialogue.effects import Choice, Erase, Join, Learn, Say, Unsay
 from core.dialogue.events import (
     Attachment,
     Command,
@@ -93,7 +93,20 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
             pass  # a group's event never belongs to one client's conversation
     if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
         life.not_sure(d)  # whoever writes or presses is answered, whatever was decided
+    _call_off(d, state)
     return d.finish()
+
+
+def _call_off(d: Desk, before: State) -> None:
+    """A timed count that is over early, or was left for something else, is not stopped by us any more."""
+    count = before.asking
+    if not isinstance(count, Counting) or d.now >= count.started + timedelta(seconds=count.seconds):
+        return
+    asking = d.asking
+    while isinstance(asking, Setting | AlarmAsked):
+        asking = asking.back
+    if asking != count:
+        d.effects.insert(0, Unsay())
 
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
@@ -468,7 +481,7 @@ def _any_time(d: Desk, event: Press, verb: str, value: str) -> bool:
             d.become(agenda=())
             checkin.ask(d, MEASURES[value])
         case "early" if value == "walk":
-            d.say(m.YouAreWelcome())
+            d.say(m.WalkInstead())
         case "set":
             _setting(d, value)
         case _:

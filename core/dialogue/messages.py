@@ -407,6 +407,11 @@ class EarlyReason:
     coach: str
 
 
+@dataclass(frozen=True, slots=True)
+class WalkInstead:
+    """A walk instead of the scales: a kind word for it."""
+
+
 # --- safety -----------------------------------------------------------------------------------------------------
 
 

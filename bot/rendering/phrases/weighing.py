@@ -56,6 +56,11 @@ def early_reason(said: m.EarlyReason, v: Voice) -> str:
     )
 
 
+@phrase(m.WalkInstead)
+def walk_instead(said: m.WalkInstead, v: Voice) -> str:
+    return v.say("Good idea. Enjoy your walk, at your own pace. Every few minutes count.")
+
+
 @phrase(m.WeightLeftOut)
 def weight_left_out(said: m.WeightLeftOut, v: Voice) -> str:
     return v.say(
