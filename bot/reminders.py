@@ -17,10 +17,10 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from bot.carrying import zone_of
 from bot.store import clients, due, flags, inbox, slots, wakes
 from bot.store.due import DueClient
 from bot.store.inbox import Incoming
+from bot.store.zones import zone_of
 from core import schedule
 from core.dialogue.events import Due, Woke
 from core.dialogue.facts import Status

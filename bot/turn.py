@@ -30,7 +30,7 @@ from sqlalchemy import Connection
 from sqlalchemy.exc import InterfaceError, OperationalError
 
 from bot import log
-from bot.carrying import Hand, Writes, zone_of
+from bot.carrying import Hand, Writes
 from bot.joining import FOR_STAFF, again, hint, joiner
 from bot.store import codec, inbox, invitations, outbox
 from bot.store import facts as known_facts
@@ -41,6 +41,7 @@ from bot.store.invitations import Gone, Invitation
 from bot.store.outbox import ANSWER, BULK, Outgoing
 from bot.store.people import Staff, person_of, set_reachable
 from bot.store.people import staff as staff_of
+from bot.store.zones import zone_of
 from core.dialogue.coach_messages import ClientUnreachable
 from core.dialogue.effects import Erase, Join, Raise, Say
 from core.dialogue.events import Attachment, Command, Due, Event, Press, Reachability, Text, Woke
@@ -51,6 +52,7 @@ from core.flags import Clears, Code, flag
 
 RETRY_AFTER = (timedelta(seconds=2), timedelta(seconds=15))
 STRANGERS_HEAR_EVERY = timedelta(hours=1)
+COACH_CHANGE = "coach_change"  # the setting whose yes uses an invitation opened before
 FROM_A_PERSON = (Text, Press, Command, Attachment)
 
 _log = log.get("turn")
@@ -224,9 +226,9 @@ def _token(batch: _Batch, row: Claimed, event: Event) -> str:
     if isinstance(event, Command):
         return event.argument if event.name == "start" else ""
     known = batch.known.get(row.chat_id)
-    if known is not None and known.client is not None:
+    if known is not None and known.client is not None and COACH_CHANGE in (known.state or ""):
         asking = codec.load_state(known.state).asking
-        if isinstance(asking, Setting) and asking.what == "coach_change":
+        if isinstance(asking, Setting) and asking.what == COACH_CHANGE:
             return asking.detail
     return ""
 

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from functools import lru_cache
 from typing import Any
 
-from sqlalchemy import Connection, Row, bindparam, func, or_, select, update
+from sqlalchemy import Connection, bindparam, func, literal_column, or_, select, update
 
 from bot.store import codec
 from bot.store.dialect import upsert
@@ -28,20 +28,16 @@ def _conditions(text: str) -> Conditions:
     return codec.loads_as(Conditions, text)
 
 
-def _reading(r: Row[Any]) -> Reading:
+_UNITS: dict[str | None, Unit | None] = {None: None, **{unit.value: unit for unit in Unit}}
+_HOWS = {how.value: how for how in How}
+
+
+def _reading(r: Any) -> Reading:
+    """A row of `_COLUMNS`, by place: a turn reads dozens of them, and names cost a third more."""
+    _, number, key, measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window = r
+    same = SAME if conditions is None else _conditions(conditions)
     return Reading(
-        r.measure,
-        r.value,
-        r.taken_at,
-        r.second,
-        r.as_typed,
-        Unit(r.unit) if r.unit else None,
-        _conditions(r.conditions) if r.conditions else SAME,
-        How(r.how),
-        r.attempts,
-        r.window,
-        r.id,
-        r.key,
+        measure, value, taken_at, second, as_typed, _UNITS[unit], same, _HOWS[how], attempts, window, number, key
     )
 
 
@@ -108,6 +104,7 @@ def amend(conn: Connection, amended: Sequence[tuple[int, str, Conditions]]) -> N
 
 _mine = readings.c.client_id.in_(bindparam("clients", expanding=True))
 _kept = readings.c.withdrawn_at.is_(None)
+_counts = readings.c.how != literal_column("'early'")  # a literal: only so is the partial index used
 _lately = select(*_COLUMNS).where(_mine, _kept, readings.c.taken_at >= bindparam("since"))
 _ends = (  # of each measure: its baseline, and the newest before the last twelve weeks
     select(
@@ -120,7 +117,7 @@ _ends = (  # of each measure: its baseline, and the newest before the last twelv
     .where(
         _mine,
         _kept,
-        readings.c.how != How.EARLY.value,
+        _counts,
         readings.c.taken_at < bindparam("since"),
         or_(clients.c.baseline_since.is_(None), readings.c.taken_at >= clients.c.baseline_since),
     )
@@ -135,7 +132,7 @@ _of_old = (
         & (readings.c.measure == _ends.c.measure)
         & or_(readings.c.taken_at == _ends.c.first, readings.c.taken_at == _ends.c.last),
     )
-    .where(_kept, readings.c.how != How.EARLY.value, readings.c.taken_at < bindparam("since"))
+    .where(_kept, _counts, readings.c.taken_at < bindparam("since"))
 )
 _HISTORY = _lately.union_all(_of_old)
 
@@ -147,7 +144,7 @@ def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dic
     found: dict[int, list[Reading]] = {}
     if wanted:
         for r in conn.execute(_HISTORY, {"clients": wanted, "since": now - HISTORY}):
-            found.setdefault(r.client_id, []).append(_reading(r))
+            found.setdefault(r[0], []).append(_reading(r))
     return {c: tuple(sorted(rs, key=lambda x: (x.taken_at, x.id))) for c, rs in found.items()}
 
 
@@ -158,5 +155,5 @@ def everything(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[R
     """Return all readings of clients that were not taken back, side notes too, oldest first. One query."""
     found: dict[int, list[Reading]] = {}
     for r in conn.execute(_EVERYTHING, {"clients": list(client_ids)}):
-        found.setdefault(r.client_id, []).append(_reading(r))
+        found.setdefault(r[0], []).append(_reading(r))
     return {c: tuple(rs) for c, rs in found.items()}
