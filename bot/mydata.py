@@ -17,21 +17,43 @@ from typing import Any
 from sqlalchemy import Connection, Row, Table, select
 
 from bot.rendering.reader import Reader, Rendered
-from bot.store.schema import clients, conversations, inbox, metadata, outbox, people, readings
+from bot.store.schema import clients, coaches, conversations, inbox, metadata, organisers, outbox, people, readings
 
 READINGS = ("taken_at", "measure", "value", "second", "unit", "as_typed", "conditions", "how", "withdrawn_at")
 _OF_CHAT = (conversations, inbox, outbox)
 
 
 def gather(conn: Connection, person_id: int | None, reader: Reader) -> tuple[Rendered, ...]:
-    """Return what a person is sent: two files. Whoever is no client, or is erased meanwhile, is sent nothing."""
+    """Return what a person is sent: two files, or one for staff. Whoever is erased meanwhile is sent nothing."""
     client = conn.execute(select(clients).where(clients.c.person_id == person_id)).one_or_none()
     if client is None:
-        return ()
+        return _of_staff(conn, person_id, reader)
     return (
         Rendered(document=("readings.csv", _csv(conn, client.id, reader))),
         Rendered(document=("everything.txt", _text(conn, client, reader))),
     )
+
+
+def _of_staff(conn: Connection, person_id: int | None, reader: Reader) -> tuple[Rendered, ...]:
+    """Everything of a coach or organiser themselves: what they set, saved, wrote and noted. A client's readings are
+    the client's own data, and are not in it."""
+    person = conn.execute(select(people).where(people.c.id == person_id)).one_or_none()
+    if person is None:
+        return ()
+    lines: list[str] = []
+    _add(lines, "people", [person], reader)
+    coach = conn.execute(select(coaches).where(coaches.c.person_id == person_id)).all()
+    organiser = conn.execute(select(organisers).where(organisers.c.person_id == person_id)).all()
+    _add(lines, "coaches", coach, reader)
+    _add(lines, "organisers", organiser, reader)
+    for role, rows in (("coach_id", coach), ("organiser_id", organiser)):
+        for table in metadata.sorted_tables:
+            if role in table.c and table is not clients:
+                mine = select(table).where(table.c[role].in_([r.id for r in rows]))
+                _add(lines, table.name, conn.execute(mine).all(), reader)
+    for table in _OF_CHAT:
+        _add(lines, table.name, conn.execute(select(table).where(table.c.chat_id == person.chat_id)).all(), reader)
+    return (Rendered(document=("everything.txt", "\n".join(lines).encode())),)
 
 
 def tables() -> Iterator[Table]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import secrets
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, tzinfo
 
 from sqlalchemy import Connection
 
@@ -34,6 +34,19 @@ from core.dialogue.facts import InvitationFact, Status
 from core.dialogue.staff_desk import StaffOutcome, about
 from core.dialogue.staff_settings import invitation_rows
 from core.dialogue.staff_states import FRESH_STAFF, StaffState
+
+
+def look_ups() -> LookUps:
+    """Return the look-ups of `bot.rendering`."""
+    from bot.rendering import Reader, length, words
+    from bot.rendering.phrases.labels import labeller
+    from bot.rendering.places import find_zones
+    from bot.rendering.voice import voice
+
+    def characters(message: object, language: str, zone: tzinfo) -> int:
+        return length(words(message, voice(Reader(language, zone=zone))))
+
+    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), characters)
 
 
 @dataclass(frozen=True)

@@ -16,7 +16,7 @@ from functools import partial
 
 from sqlalchemy import Connection, func, select, text
 
-from bot import config, reminders
+from bot import config, digests, reminders
 from bot.clock import Clock, MachineClock
 from bot.commands.database import opened
 from bot.delivery import Delivery
@@ -38,15 +38,17 @@ SWEEP = 500  # due rows that share one
 PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
 
 
-def steps(settings: config.Settings) -> Steps:
-    """Return what decides, with the look-ups it is lent."""
+def steps(settings: config.Settings, link: Callable[[str], str]) -> Steps:
+    """Return what decides, with the look-ups it is lent. link: of an invitation's token."""
     from bot.rendering.phrases.labels import labeller
     from bot.rendering.places import country_of, find_zones
+    from bot.staff_turn import StaffTurn, look_ups
     from core.dialogue.engine import step, step_stranger
 
     return Steps(
         client=step,
         stranger=step_stranger,
+        staff=StaffTurn(look_ups(), link),
         find_zones=find_zones,
         country_of=country_of,
         label=lambda language, key, argument: labeller(language)(key, argument),
@@ -116,7 +118,7 @@ def service(
         app = application(probes, metrics, hook, settings.webhook_path)
         server = HttpServer(app, settings.webhook_host, port)
 
-    decide = steps(settings)
+    decide = steps(settings, lambda token: f"https://t.me/{telegram.username}?start={token}")
     kept = retention.Kept(
         inbox=timedelta(days=settings.keep_inbox_days),
         sent=timedelta(days=settings.keep_sent_days),
@@ -133,6 +135,7 @@ def service(
 
     async def sweep() -> int:
         done = await store.write(reminders.sweep, clock.now(), SWEEP)
+        done += await store.write(digests.sweep, clock.now(), SWEEP)
         if done:
             metrics.swept.inc(done)
             bells.turns.ring()
@@ -177,7 +180,7 @@ def service(
 def next_instant(conn: Connection) -> datetime | None:
     """Return when a slot or a timer comes due, or a failed turn is to be tried again; None for never."""
     retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
-    known = (reminders.next_at(conn), conn.execute(retry).scalar())
+    known = (reminders.next_at(conn), digests.next_at(conn), conn.execute(retry).scalar())
     return min((at for at in known if at is not None), default=None)
 
 

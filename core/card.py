@@ -26,7 +26,7 @@ from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
 
 POINTS = 2  # that a line can be drawn through
-PANELS = 10  # small pictures that can still be read on a phone
+PANELS = 6  # small pictures: more are scaled down by the platform until nobody can read them
 YEAR = timedelta(days=366)  # how far back they go
 
 

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 DPI = 150
 WIDTH = 7.2  # inches: 1080 pixels
 COLUMNS = 2
-ROW, HEAD = 2.9, 0.75  # inches: of a row of panels, and of the title
+ROW, HEAD = 3.2, 0.75  # inches: of a row of panels, and of the title
 A4 = (8.27, 11.69)
 PER_PAGE = 8
 INK, SOFT, LINE, CHANCE, LIMIT = "#222222", "#6b6b6b", "#0072B2", "#9a9a9a", "#D55E00"
@@ -89,6 +89,16 @@ def _described(panel: Panel, v: Voice) -> Html:
 
 def _measure(panel: Panel) -> str:
     return "blood_pressure" if isinstance(panel.picture, PressureWeek) else panel.picture.measure
+
+
+def _unit(panel: Panel) -> Unit:
+    match panel.picture:
+        case PressureWeek():
+            return Unit.MILLIMETRE_OF_MERCURY
+        case Trend():
+            return panel.picture.unit
+        case _:
+            return Unit.POINT
 
 
 def _ends(spec: Trend | RatingLine | PressureWeek, v: Voice) -> tuple[str, str]:
@@ -174,9 +184,11 @@ def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
 
     name = v.numbers.island(shortened(panel.name, NAME_LIMIT))
     measure = v.plain(names.named(names.MEASURES, _measure(panel)))
+    sign = v.unit_name(_unit(panel))
     what = shortened(_plain(in_short(v, panel.code)), WHAT_LIMIT)
-    axes.set_title(name, fontsize=NAME, color=INK, loc="left", fontweight="bold", pad=24)
-    axes.text(0, 1.03, shortened(f"{measure}: {what}", 40), transform=axes.transAxes, fontsize=SMALL - 1, color=SOFT)
+    axes.set_title(name, fontsize=NAME, color=INK, loc="left", fontweight="bold", pad=44)
+    lines = f"{shortened(measure, 26)} ({sign})\n{what}" if sign else f"{shortened(measure, WHAT_LIMIT)}\n{what}"
+    axes.text(0, 1.05, lines, transform=axes.transAxes, fontsize=SMALL, color=SOFT, linespacing=1.25)
     for side in ("top", "right"):
         axes.spines[side].set_visible(False)
     for side in ("left", "bottom"):
@@ -280,6 +292,7 @@ def _say(axes: Axes, words: str, at: tuple[float, float]) -> None:
         color=INK,
         zorder=6,
         annotation_clip=False,
+        bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.75},
     )
 
 

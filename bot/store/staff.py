@@ -10,14 +10,15 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, delete, select, update
+from sqlalchemy import Connection, bindparam, delete, or_, select, update
 
-from bot.store import caseload, codec, readings, slots, words
+from bot.store import caseload, codec, readings, words
 from bot.store.clients import Client
 from bot.store.dialect import skip_locked, upsert
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
-from bot.store.schema import coaches, flags, notes, outbox, people, templates
+from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
+from bot.store.slots import Outcome
 from bot.store.zones import zone_of
 from core import schedule
 from core.dialogue.facts import InvitationFact, Plan, Slot, Status
@@ -37,7 +38,8 @@ from core.dialogue.staff_facts import (
 from core.dialogue.staff_names import addressed, meant
 from core.digest import CaseRow, FlagFact
 
-WEEK = timedelta(days=7)
+WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
+ANSWERED, NOT_ASKED = Outcome.ANSWERED.value, Outcome.NOT_ASKED.value
 MOST_CARDS = 12  # that a name may mean: more are not asked back
 MOST_FLAGGED = 60  # clients whose histories a sheet is drawn from
 THREAD = 20
@@ -164,18 +166,15 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
     if not ids:
         return ()
     open_ = open_flags(conn, ids)
-    week: dict[int, list[slots.Outcome]] = {}
-    for kept in slots.since(conn, ids, (now - WEEK).date()):
-        if kept.day > (now - WEEK).date():
-            week.setdefault(kept.client_id, []).append(kept.outcome)
+    week = _week(conn, ids, now)
     return tuple(
         CaseRow(
             client_id=c.id,
             name=c.name,
             status=c.status.value,
             answered=c.answered,
-            asked=any(o is not slots.Outcome.NOT_ASKED for o in week.get(c.id, ())),
-            kept=slots.Outcome.ANSWERED in week.get(c.id, ()),
+            asked=week.get(c.id, NOT_ASKED) != NOT_ASKED,
+            kept=week.get(c.id) == ANSWERED,
             missed=c.missed,
             paused_until=c.paused_until,
             reachable=c.reachable,
@@ -183,6 +182,24 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
         )
         for c in everybody
     )
+
+
+_SLOTS = (
+    select(slots.c.client_id, slots.c.outcome)
+    .where(
+        slots.c.client_id.in_(bindparam("clients", expanding=True)),
+        slots.c.due_at > bindparam("since"),
+        or_(slots.c.outcome == ANSWERED, slots.c.due_at <= bindparam("settled")),
+    )
+    .order_by(slots.c.due_at)
+)
+
+
+def _week(conn: Connection, ids: Sequence[int], now: datetime) -> dict[int, str]:
+    """What became of each client's newest slot that is answered, or that they have had a day to answer: a slot of
+    half an hour ago says nothing yet about the week. One query."""
+    rows = conn.execute(_SLOTS, {"clients": list(ids), "since": now - WEEK - A_DAY, "settled": now - A_DAY})
+    return {r.client_id: r.outcome for r in rows}
 
 
 # --- cards ------------------------------------------------------------------------------------------------------

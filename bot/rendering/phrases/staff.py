@@ -230,7 +230,8 @@ def words_sent(said: sm.WordsSent, v: Voice) -> str:
 @phrase(sm.AskNote)
 def ask_note(said: sm.AskNote, v: Voice) -> str:
     lead = v.say(
-        "What should the note on {name} say? Only you see it, and it goes along if you hand them over.",
+        "What should the note on {name} say? I do not show it to them, but it is in their data when they ask for it,"
+        " and it goes along if you hand them over.",
         name=v.name(said.name),
     )
     return v.paragraphs(lead, v.say("Now it says: {note}", note=v.typed(said.note, 1000))) if said.note else lead
