@@ -141,6 +141,8 @@ def _slips(
 ) -> Iterator[tuple[Kind, Decimal | Understood]]:
     value = understood.value
     usual = measure.bounds.usual
+    if understood.second is not None:  # "12/8" is said for 120/80 where centimetres of mercury are in use
+        yield Kind.SLIPPED_POINT, replace(understood, value=value * 10, second=understood.second * 10)
     if not understood.said_unit:
         yield from ((Kind.WRONG_UNIT, m) for m in _in_other_units(measure, understood, last))
     if value not in usual or last is not None:

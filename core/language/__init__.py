@@ -7,15 +7,17 @@ people mix.
 
 from __future__ import annotations
 
+from core.language.ar import ARABIC
 from core.language.de import GERMAN
 from core.language.en import ENGLISH
 from core.language.es import SPANISH
 from core.language.fr import FRENCH
+from core.language.pl import POLISH
 from core.language.shape import Intent, Level, Part, Role, Words
 from core.language.text import plain
 from core.language.tokens import Lexicon, lexicon
 
-LANGUAGES: dict[str, Words] = {words.code: words for words in (ENGLISH, SPANISH, GERMAN, FRENCH)}
+LANGUAGES: dict[str, Words] = {words.code: words for words in (ENGLISH, SPANISH, GERMAN, FRENCH, POLISH, ARABIC)}
 
 __all__ = ["ENGLISH", "LANGUAGES", "Intent", "Level", "Part", "Role", "Words", "lexicon_of", "plain", "words_for"]
 

@@ -95,8 +95,8 @@ def _clock(tokens: Sequence[Token], i: int, unit: Unit) -> Heard:
 
 def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool) -> Heard | None:
     token = tokens[i]
-    if token.has(Role.HALF) and i + 1 < len(tokens) and tokens[i + 1].entry.units:
-        return Heard(D("0.5"), i, i)
+    if i + 1 < len(tokens) and tokens[i + 1].entry.units and (share := _extra(tokens, i)) is not None:
+        return Heard(share, i, i)  # "half an hour"
     if token.entry.number is None:
         return None
     value = token.entry.number
@@ -131,7 +131,7 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool) 
             value, last, digits = value + part, last + 3, ""
         elif (whole := _fraction(tokens, i)) is not None and digits:
             value, last, digits = whole, i + 2, ""
-    if last + 1 < len(tokens):
+    if last + 1 < len(tokens) and not token.entry.whole:
         extra = _extra(tokens, last + 1)
         if extra is not None and value == value.to_integral_value():
             value, last, digits = value + extra, last + 1, ""
@@ -156,7 +156,7 @@ def _fraction(tokens: Sequence[Token], i: int) -> Decimal | None:
 
 
 def _with_unit(tokens: Sequence[Token], heard: Heard, dimension: Dimension | None) -> Heard:
-    i = heard.last + 1
+    i = heard.first if tokens[heard.first].entry.whole else heard.last + 1
     if i >= len(tokens):
         return heard
     entry = tokens[i].entry

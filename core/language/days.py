@@ -67,7 +67,7 @@ def _calendar_phrases(calendar: Calendar) -> Iterator[tuple[str, int, str]]:
             yield from ((kind, value, p) for p in phrases)
     for kind in (
         "today tomorrow day_after next in_ until day week month at am pm noon midnight hour half_past half_to half_after "
-        "quarter_past quarter_to quarter_after quarter_less"
+        "quarter_past quarter_to quarter_after quarter_less two_days two_weeks two_months"
     ).split():
         yield from ((kind, 0, p) for p in getattr(calendar, kind))
     yield from (("hours", value, phrase) for phrase, value in calendar.hours.items())
@@ -96,7 +96,7 @@ def _figures(token: Token, days: _Days) -> list[str]:
     spelled = bare_words(token.text)
     phrase = " ".join(spelled)
     number = token.entry.number
-    if number is not None and phrase not in days.phrases and number == int(number):
+    if number is not None and not token.entry.whole and phrase not in days.phrases and number == int(number):
         return [str(int(number))]
     return spelled or [token.text]
 
@@ -115,8 +115,12 @@ def when(text: str, words: Words, today: date) -> date | None:
     for i, mark in enumerate(marks):
         after = marks[i + 1] if i + 1 < len(marks) else _Mark("", frozenset())
         before = marks[i - 1] if i else _Mark("", frozenset())
-        if mark.has("day_after"):
+        if mark.has("day_after") or mark.has("two_days"):
             return today + timedelta(days=2)
+        if mark.has("two_weeks"):
+            return today + timedelta(weeks=2)
+        if mark.has("two_months"):
+            return _months_on(today, 2)
         if mark.has("tomorrow") and not mark.has("am"):
             return today + timedelta(days=1)
         if mark.has("tomorrow") and not any(m.has("weekdays") for m in marks):
@@ -149,9 +153,13 @@ def _length(mark: _Mark, count: int, today: date) -> date | None:
     if mark.has("week"):
         return _plus(today, 7 * count)
     if mark.has("month"):
-        months = today.month - 1 + count
-        return _valid(today.year + months // 12, months % 12 + 1, today.day)
+        return _months_on(today, count)
     return None
+
+
+def _months_on(today: date, count: int) -> date | None:
+    months = today.month - 1 + count
+    return _valid(today.year + months // 12, months % 12 + 1, today.day)
 
 
 def _plus(day: date, days: int) -> date | None:
@@ -282,7 +290,13 @@ def _clock(marks: Sequence[_Mark], i: int, mark: _Mark, loose: bool) -> tuple[in
         return (hour - 1) % 24 or 12, 45
     if rest and rest[0].has("hour") and len(rest) > 1 and rest[1].text.isdigit() and int(rest[1].text) < 60:
         return hour, int(rest[1].text)
-    if rest and rest[0].text.isdigit() and len(rest[0].text) == 2 and int(rest[0].text) < 60 and before.has("at"):
+    if (
+        rest
+        and rest[0].text.isdigit()
+        and len(rest[0].text) == 2
+        and int(rest[0].text) < 60
+        and (before.has("at") or mark.has("hours"))
+    ):
         return hour, int(rest[0].text)
     return hour, 0
 

@@ -36,10 +36,11 @@ def _numbers() -> dict[str, Decimal]:
                 if rest:
                     for joined in ("", " ", "und"):
                         found[f"{hundred}{joined}{word}"] = 100 * n + rest
+    found |= {"zwo": 2, "zweiundachzig": 82, "achzig": 80}
+    found |= {"ein": 1, "eine": 1, "einen": 1, "einer": 1, "einem": 1}
     halves = {f"{word}einhalb": D(n) + D("0.5") for word, n in small.items() if n > 1}
-    more = {"zwo": 2, "zweiundachzig": 82, "achzig": 80, "anderthalb": D("1.5"), "eineinhalb": D("1.5")}
-    articles = {"ein": 1, "eine": 1, "einen": 1, "einer": 1, "einem": 1}
-    return {word: D(n) for word, n in {**found, **halves, **more, **articles}.items()}
+    halves |= {"anderthalb": D("1.5"), "eineinhalb": D("1.5")}
+    return {**{word: D(n) for word, n in found.items()}, **halves}
 
 
 GERMAN = Words(
@@ -80,6 +81,7 @@ GERMAN = Words(
         Part.HOUR: split("h;std;stunde;stunden;stdn"),
     },
     local_pound={"pfund": D("0.5"), "pfd": D("0.5"), "pfunde": D("0.5")},
+    amounts={"viertelstunde": ("0.25", Part.HOUR), "dreiviertelstunde": ("0.75", Part.HOUR)},
     roles={
         Role.AND: split("und;&;sowie"),
         Role.POINT: split("komma;punkt"),

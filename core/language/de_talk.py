@@ -12,7 +12,7 @@ CALENDAR = Calendar(
         split("donnerstag;do;donnerstags"),
         split("freitag;fr;freitags"),
         split("samstag;sa;samstags;sonnabend;sonnabends"),
-        split("sonntag;so;sonntags"),
+        split("sonntag;sonntags"),
     ),
     months=(
         split("januar;jan;jänner;jän"),

@@ -6,13 +6,13 @@ from core.language.shape import Calendar, Intent, split
 
 CALENDAR = Calendar(
     weekdays=(
-        split("monday;mon;mondays;mo"),
-        split("tuesday;tue;tues;tuesdays;tu"),
-        split("wednesday;wed;weds;wednesdays;we"),
-        split("thursday;thu;thur;thurs;thursdays;th"),
-        split("friday;fri;fridays;fr"),
-        split("saturday;sat;saturdays;sa"),
-        split("sunday;sun;sundays;su"),
+        split("monday;mon;mondays"),
+        split("tuesday;tue;tues;tuesdays"),
+        split("wednesday;wed;weds;wednesdays"),
+        split("thursday;thu;thur;thurs;thursdays"),
+        split("friday;fri;fridays"),
+        split("saturday;sat;saturdays"),
+        split("sunday;sun;sundays"),
     ),
     months=(
         split("january;jan"),

@@ -81,7 +81,7 @@ FRENCH = Words(
         Part.GRAM: split("g;gr;gramme;grammes"),
         Part.OUNCE: split("oz;once;onces"),
         Part.MILLIMETRE: split("mm;millimètres"),
-        Part.HOUR: split("h;hr;heure;heures;hrs"),
+        Part.HOUR: split("h;hr;heure;heures;hrs;d'heure"),
     },
     local_pound={"livre": D("0.5"), "livres": D("0.5")},
     roles={

@@ -16,7 +16,7 @@ from functools import cache
 from core.language import ENGLISH, LANGUAGES, Level, Words, plain
 from core.language.shape import Sign
 from core.language.text import near
-from core.language.tokens import spellings
+from core.language.tokens import JOINING, spellings
 
 __all__ = ["Alarm", "Level", "recognise"]
 
@@ -150,6 +150,7 @@ class _Said:
     words: list[str]
     gaps: list[str]
     known: list[set[int]]
+    joined: list[bool]  # an "and" is written together with the word
 
     def at(self, i: int, phrases: Phrases) -> int:
         """Length of the longest of `phrases` that starts at word `i`, 0 for none."""
@@ -167,7 +168,7 @@ class _Said:
 
 
 def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
-    said = _Said([], [], [])
+    said = _Said([], [], [], [])
     gap = ""
     text = folded.replace("'", " " if patterns.elision else "")
     for piece in _WORD.findall(text):
@@ -177,12 +178,14 @@ def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
         said.words.append(piece)
         said.gaps.append(gap)
         said.known.append(_known(piece, patterns, forgiving))
+        said.joined.append(piece[0] == JOINING and piece not in patterns.stems and bool(patterns.prefixes))
         gap = ""
         if len(said.words) == READ:
             break
     said.words.append("")
     said.gaps.append(gap + ".")
     said.known.append(set())
+    said.joined.append(False)
     return said
 
 
@@ -304,6 +307,7 @@ def _no_before(
     while i > 0 and start - i < FAR:
         if hard[i]:
             return False
+        listed = listed or said.joined[i]
         if said.gaps[i]:
             if i - 1 not in signs or "," not in said.gaps[i]:
                 return False
@@ -363,7 +367,8 @@ def _is_mine_and_now(said: _Said, patterns: _Patterns, spans: Sequence[tuple[int
     groups = patterns.groups
 
     def holds(name: str, a: int, b: int) -> bool:
-        return any(said.at(i, groups[name]) for i in range(a, b))
+        """Whether a phrase stands there, and not cut off by a comma ("si, me duele" is a yes)."""
+        return any((n := said.at(i, groups[name])) and not said.gaps[i + n] for i in range(a, b))
 
     if holds("past", start, end) and not holds("now", start, end):
         return False

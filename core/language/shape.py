@@ -193,6 +193,9 @@ class Calendar:
     quarter_after: tuple[str, ...] = ()
     quarter_less: tuple[str, ...] = ()  # "las ocho menos cuarto"
     hours: Mapping[str, int] = field(default_factory=dict)  # ordinals: "o siódmej"
+    two_days: tuple[str, ...] = ()  # the dual, in one word
+    two_weeks: tuple[str, ...] = ()
+    two_months: tuple[str, ...] = ()
     place: tuple[str, ...] = ()
     place_ends: tuple[str, ...] = ()  # words that end a city's name: "I am in Lisbon until Monday"
 
@@ -203,7 +206,7 @@ class Words:
 
     code: primary subtag.  decimal: its usual decimal mark; the other one of , and . groups thousands.
     numbers: phrase to value.  weak: number words that are articles too ("one", "une").
-    units, parts: spellings.  local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
+    units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").  local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
     roles: small words.  names: measure key to what people call it.
     prefixes: letters written in front of a word (Arabic "wa-").  elision: an apostrophe parts words (French).
     umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean something else here.
@@ -218,6 +221,7 @@ class Words:
     weak: tuple[str, ...] = ()
     parts: Mapping[Part, tuple[str, ...]] = field(default_factory=dict)
     local_pound: Mapping[str, Decimal] = field(default_factory=dict)
+    amounts: Mapping[str, tuple[str, Unit | Part]] = field(default_factory=dict)
     prefixes: tuple[str, ...] = ()
     elision: bool = False
     umlauts: bool = False

@@ -15,6 +15,7 @@ from core.quantity import Unit
 
 D = Decimal
 LONGEST_PHRASE = 6  # words
+JOINING = "و"  # the Arabic "and", a prefix
 MOST_DIGITS = 9  # longer runs of digits are no reading: a telephone number, a slip of the hand
 
 _TOKEN = re.compile(
@@ -35,6 +36,7 @@ class Entry:
     units: tuple[Unit | Part, ...] = ()
     number: Decimal | None = None
     weak: bool = False
+    whole: bool = False  # number and unit in one word
     pound: Decimal | None = None
     measures: frozenset[str] = frozenset()
 
@@ -44,6 +46,7 @@ class Entry:
             tuple(dict.fromkeys(self.units + other.units)),
             other.number if self.number is None else self.number,
             self.weak or other.weak,
+            self.whole or other.whole,
             other.pound if self.pound is None else self.pound,
             self.measures | other.measures,
         )
@@ -114,6 +117,8 @@ def _entries(words: Words) -> Iterable[tuple[str, Entry]]:
     for part, phrases in words.parts.items():
         for phrase in phrases:
             yield phrase, Entry(units=(part,))
+    for phrase, (count, measure) in words.amounts.items():
+        yield phrase, Entry(number=D(count), units=(measure,), whole=True)
     for phrase, kilograms in words.local_pound.items():
         yield phrase, Entry(pound=kilograms)
     for role, phrases in words.roles.items():
@@ -139,7 +144,7 @@ def tokens(text: str, lexicon: Lexicon) -> list[Token]:
         if kind == "word":
             size, entry, rest = _longest(pieces, i, lexicon)
             last = pieces[i + size - 1]
-            if rest:  # a prefix written together with its word
+            if rest and text[piece.start()] in JOINING:  # "and" written together with the next word
                 cut = piece.start() + len(piece.group()) - len(rest)
                 found.append(Token(text[piece.start() : cut], piece.start(), cut, glued, _AND, word=True))
                 found.append(Token(rest, cut, last.end(), True, entry, word=True))
@@ -172,7 +177,9 @@ def _longest(pieces: list[re.Match[str]], i: int, lexicon: Lexicon) -> tuple[int
             continue
         for prefix in lexicon.words.prefixes:
             bare = phrase.removeprefix(prefix)
-            if bare != phrase and (known := lexicon.entry(bare)) is not None:
+            if bare == phrase or (known := lexicon.entry(bare)) is None:
+                continue
+            if known.number is None or prefix == JOINING:  # "al-ithnayn" is Monday, not two
                 best, entry, rest = size, known, bare
     return best, entry, rest
 

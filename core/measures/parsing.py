@@ -564,7 +564,16 @@ def _a_range(toks: Sequence[Token], low: Heard, high: Heard) -> bool:
 
 
 def _hedged(toks: Sequence[Token]) -> bool:
-    return any(t.has(Role.HEDGE) for t in toks)
+    """ "about 82", "82 or so": a hedge next to a number, no mark between."""
+    for i, token in enumerate(toks):
+        if token.has(Role.HEDGE):
+            for step in (-1, 1):
+                for k in (i + step, i + 2 * step):
+                    if not 0 <= k < len(toks) or toks[k].text in ",;":
+                        break
+                    if toks[k].entry.number is not None:
+                        return True
+    return False
 
 
 def _with_hedge(result: Result, hedged: bool) -> Result:

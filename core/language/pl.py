@@ -1,0 +1,190 @@
+"""Polish, as people type it. Case endings are listed where people use them; accents may be left out."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.language.pl_signs import DENIALS, SIGNS
+from core.language.pl_talk import CALENDAR, WISHES
+from core.language.shape import Part, Role, Words, split
+from core.quantity import Unit
+
+D = Decimal
+
+_SMALL = split(
+    "zero;jeden;dwa;trzy;cztery;pięć;sześć;siedem;osiem;dziewięć;dziesięć;jedenaście;dwanaście;trzynaście;czternaście;"
+    "piętnaście;szesnaście;siedemnaście;osiemnaście;dziewiętnaście"
+)
+_TENS = split(
+    "dwadzieścia;trzydzieści;czterdzieści;pięćdziesiąt;sześćdziesiąt;siedemdziesiąt;osiemdziesiąt;dziewięćdziesiąt"
+)
+_HUNDREDS = split("sto;dwieście;trzysta;czterysta;pięćset;sześćset;siedemset;osiemset;dziewięćset")
+_SMALL_OF = split(  # genitive, from two: "około osiemdziesięciu dwóch"
+    "dwóch;trzech;czterech;pięciu;sześciu;siedmiu;ośmiu;dziewięciu;dziesięciu;jedenastu;dwunastu;trzynastu;czternastu;"
+    "piętnastu;szesnastu;siedemnastu;osiemnastu;dziewiętnastu"
+)
+_TENS_OF = split(
+    "dwudziestu;trzydziestu;czterdziestu;pięćdziesięciu;sześćdziesięciu;siedemdziesięciu;osiemdziesięciu;"
+    "dziewięćdziesięciu"
+)
+
+
+def _numbers() -> dict[str, Decimal]:
+    """0 to 999 in the nominative, to 199 in the genitive; one and a half."""
+    small = {word: n for n, word in enumerate(_SMALL)}
+    small |= {"dwie": 2, "jedna": 1, "jedno": 1, "jedną": 1}
+    for t, tens in enumerate(_TENS, start=2):
+        small[tens] = 10 * t
+        for n in range(1, 10):
+            small[f"{tens} {_SMALL[n]}"] = 10 * t + n
+        small[f"{tens} dwie"] = 10 * t + 2
+        small[f"{tens} jedna"] = 10 * t + 1
+    of = {word: n for n, word in enumerate(_SMALL_OF, start=2)}
+    for t, tens in enumerate(_TENS_OF, start=2):
+        of[tens] = 10 * t
+        of[f"{tens} jeden"] = 10 * t + 1
+        of |= {f"{tens} {_SMALL_OF[n - 2]}": 10 * t + n for n in range(2, 10)}
+    found = {**small, **of}
+    for h, hundred in enumerate(_HUNDREDS, start=1):
+        found[hundred] = 100 * h
+        found |= {f"{hundred} {word}": 100 * h + n for word, n in small.items() if n}
+    found |= {f"stu {word}": 100 + n for word, n in of.items()} | {"stu": 100}
+    one_and_a_half = {"półtora": D("1.5"), "półtorej": D("1.5")}
+    return {**{word: D(n) for word, n in found.items()}, **one_and_a_half}
+
+
+POLISH = Words(
+    code="pl",
+    decimal=",",
+    numbers=_numbers(),
+    weak=("jeden", "jedna", "jedno", "jedną"),
+    not_english=frozenset(
+        "ten;to;on;a;do;no;i;be;or;by;my;at;an;m;te;me;in;ins;ton;so;co;of;is;up;mi;ale;ty;ma;ja;go;more".split(";")
+    ),
+    units={
+        Unit.KILOGRAM: split("kg;kgs;kilo;kilogram;kilogramy;kilogramów;kilograma;kila;kil;kilosów;kilogramach"),
+        Unit.POUND: split("lb;lbs;funt;funty;funtów;funta"),
+        Unit.STONE: split("stone;st"),
+        Unit.CENTIMETRE: split("cm;centymetr;centymetry;centymetrów;centymetra;cent"),
+        Unit.METRE: split("m;metr;metry;metrów;metra"),
+        Unit.INCH: split("cal;cale;cali;cala"),
+        Unit.FOOT: split("stopa;stopy;stóp;ft"),
+        Unit.BEATS_PER_MINUTE: split(
+            "bpm;uderzeń;uderzenia;uderzenie;uderzeń na minutę;uderzenia na minutę;na minutę;ud na min;na min;ud;"
+            "uderzeń serca;skurczów"
+        ),
+        Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
+        Unit.SECOND: split("s;sek;sekund;sekundy;sekundę;sekunda;sec"),
+        Unit.MINUTE: split("min;minut;minuty;minutę;minuta;m"),
+        Unit.METRE_PER_SECOND: split("metrów na sekundę"),
+        Unit.REPETITION: split("powtórzeń;powtórzenia;powtórzenie;powt;wstań;wstania"),
+        Unit.STEP: split("kroków;kroki;krok"),
+        Unit.POINT: split("punktów;punkty;punkt;pkt"),
+        Unit.DAY: split("dni;dzień;dnia"),
+        Unit.SESSION: split("treningów;treningi;trening;sesji;sesje;sesja;zajęć;zajęcia"),
+    },
+    parts={
+        Part.GRAM: split("g;gram;gramy;gramów;gr"),
+        Part.MILLIMETRE: split("mm;milimetrów;milimetry"),
+        Part.HOUR: split("h;godz;godzin;godziny;godzina;godzinę;g"),
+    },
+    amounts={
+        "kwadrans": ("15", Unit.MINUTE),
+        "godzinkę": ("1", Part.HOUR),
+        "godzinę": ("1", Part.HOUR),
+        "godzina": ("1", Part.HOUR),
+    },
+    roles={
+        Role.AND: split("i;oraz;a;&"),
+        Role.POINT: split("przecinek;kropka;przecinku"),
+        Role.HALF: split("pół;i pół;z połową"),
+        Role.QUARTER: split("ćwierć;i ćwierć"),
+        Role.THREE_QUARTERS: split("trzy czwarte;i trzy czwarte"),
+        Role.WITHIN: split("w;na;przez;w ciągu;za;we;w czasie"),
+        Role.OVER: split("na;przez;nad;/;i"),
+        Role.TIMES: split("razy;raz;x;*"),
+        Role.OUT_OF: split("z;na;/;ze;spośród"),
+        Role.RANGE: split("do;lub;albo;-;~;czy"),
+        Role.HEDGE: split(
+            "około;ok;mniej więcej;prawie;jakieś;chyba;z grubsza;w przybliżeniu;koło;blisko;może;myślę że;jakoś;~;ca;"
+            "gdzieś;niecałe;ponad trochę;plus minus;raczej;jakie;mniej wiecej"
+        ),
+        Role.BOUND: split(
+            "więcej niż;mniej niż;ponad;powyżej;poniżej;co najmniej;najwyżej;między;pomiędzy;>;<;nie więcej niż;maksymalnie;"
+            "przynajmniej;minimum"
+        ),
+        Role.CHANGE: split(
+            "schudłem;schudłam;przytyłem;przytyłam;straciłem;straciłam;więcej;mniej;lepiej;gorzej;+;w dół;w górę;spadło;wzrosło;"
+            "plus;minus;przybyło;ubyło;zgubiłem;zgubiłam"
+        ),
+        Role.NOT: split("nie;bez;ani;to nie;nie jest"),
+        Role.NOTHING: split(
+            "nic;żaden;żadnego;żadnej;żadne;zero;wcale;ani razu;w ogóle;ani jednej;ani minuty;nie;ani jednego"
+        ),
+        Role.CLOCK: split("o;godzinie;o godzinie;rano;wieczorem;od"),
+        Role.LABEL: split("dzień;tydzień;próba;numer;nr;pomiar;pytanie;wiek;lat"),
+        Role.EACH_DAY: split(
+            "dziennie;na dzień;każdego dnia;codziennie;za każdym razem;każdy;każda;/dzień;co dzień;po"
+        ),
+        Role.EVERY_DAY: split("codziennie;każdego dnia;cały tydzień;co dzień;wszystkie siedem"),
+        Role.DAYS: split(
+            "dni;dnia;dzień;spacery;spacerów;spacer;razy;treningi;treningów;zajęcia;zajęć;poranki;wieczory"
+        ),
+        Role.FOREIGN: split(
+            "procent;kpa;stopni;lat;lata;tygodni;tygodnie;tydzień;miesięcy;km;kilometrów;kalorii;kcal;litrów;mg;ml"
+        ),
+        Role.ARMS: split(
+            "z rękami;używałem rąk;używałam rąk;z pomocą rąk;podpierałem się;podpierałam się;na rękach;z użyciem rąk;"
+            "pomagałem sobie rękami;pomagałam sobie rękami;podpierając się;użyłem rąk;użyłam rąk;pomogłem sobie rękami;"
+            "pomogłam sobie rękami;rękami;przy pomocy rąk"
+        ),
+        Role.HALF_WAY: split(
+            "ponad połowa;więcej niż połowa;ponad połowę;więcej niż połowę;i prawie jeszcze jedno;prawie jeszcze jedno;"
+            "więcej niż w połowie;ponad pół;i prawie jeszcze raz"
+        ),
+        Role.STOPPED: split(
+            "przerwałem;przerwałam;nie dałem rady;nie dałam rady;nie skończyłem;nie skończyłam;nie mogę;nie mogłem;nie mogłam;"
+            "nie ukończyłem;nie ukończyłam;poddałem się;poddałam się;zatrzymałem się;zatrzymałam się;musiałem przerwać;"
+            "musiałam przerwać;nie udało się;zrezygnowałem;zrezygnowałam;i stop;nie dokończyłem;nie dokończyłam;przerwane"
+        ),
+        Role.FILLER: split(
+            "to;jest;był;było;była;moja;mój;moje;ma;być;przepraszam;pomyłka;właściwie;wartość;=;:;źle;literówka;sorry;są;"
+            "oczywiście;jednak;dobrze"
+        ),
+        Role.SORRY: split(
+            "nie;przepraszam;sorry;ups;oj;pomyłka;czekaj;moment;błąd;pomyliłem się;pomyliłam się;*;literówka;źle;o nie;wróć;sory;"
+            "zaraz;oj nie;nie nie;nie przepraszam;pardon;pomylka"
+        ),
+        Role.MEANT: split(
+            "miało być;chodziło mi o;chciałem napisać;chciałam napisać;powinno być;miałem na myśli;miałam na myśli;poprawka;"
+            "korekta;zamiast tego;poprawnie;właściwie to;popraw na;zmień na;ma być;powinno byc;chciałem powiedzieć;"
+            "chciałam powiedzieć;mam na myśli;poprawnie jest"
+        ),
+        Role.PLEASE: split(
+            "proszę;czy mogę;czy możesz;chcę;chciałbym;chciałabym;mogę;możesz;teraz;dziękuję;dzięki;cześć;dzień dobry;ok;okej;pokaż;"
+            "pokaż mi;daj mi;potrzebuję;poproszę;prosze;czy można;można;chce;mi;czy mógłbyś;czy mogłabyś;muszę"
+        ),
+    },
+    names={
+        "weight": split("waga;wagę;wagi;ważę;masa ciała;masa;waże"),
+        "height": split("wzrost;wzrostu"),
+        "waist": split("talia;talii;talię;pas;w pasie;obwód talii;obwód pasa;brzuch;pasa;w talii"),
+        "hip": split("biodra;bioder;biodro;obwód bioder;w biodrach"),
+        "resting_heart_rate": split("puls;tętno;tętna;pulsu;tętno spoczynkowe;puls spoczynkowy"),
+        "blood_pressure": split("ciśnienie;ciśnienia;ciśnienie krwi;rr"),
+        "energy": split("energia;energii;energię;poziom energii"),
+        "chair_stand_30s": split("wstawanie z krzesła;test krzesła;wstawania z krzesła"),
+        "activity_minutes": split("aktywność;aktywności;ruch;ruchu;ćwiczenia;aktywnie;sport"),
+        "strength_days": split("siła;trening siłowy;dni siłowe;siłowe"),
+        "sessions_done": split("treningi wykonane;treningi z planu"),
+        "session_effort": split("wysiłek;wysiłku"),
+        "six_minute_walk": split("test marszu;marsz sześciominutowy"),
+        "one_leg_stance": split("równowaga;jedna noga;na jednej nodze"),
+        "two_minute_step": split("test kroków;marsz w miejscu"),
+        "walk_mile": split("mila"),
+    },
+    calendar=CALENDAR,
+    intents=WISHES,
+    signs=SIGNS,
+    denials=DENIALS,
+)
