@@ -200,9 +200,9 @@ def judge(
         return NO_BASELINE
     repeat = previous is not None and previous.taken_at > baseline.taken_at
     last = previous if repeat and previous is not None else baseline
-    differing = _unlike(now, baseline)
-    if now.taken_at - last.taken_at < (retest or measure.retest) - EARLY_BY:
+    if too_soon(last, now, retest or measure.retest):
         return _unjudged(Change.TOO_SOON, baseline, now, frozenset())
+    differing = _unlike(now, baseline)
     if differing & INCOMPARABLE:
         return _unjudged(Change.NOT_COMPARABLE, baseline, now, differing)
 
@@ -232,7 +232,14 @@ def judge(
     )
 
 
+def too_soon(last: Reading, now: Reading, retest: timedelta) -> bool:
+    """Whether `now` came before its time, counted from the last official reading before it."""
+    return now.taken_at - last.taken_at < retest - EARLY_BY
+
+
 def _unlike(reading: Reading, baseline: Reading) -> frozenset[str]:
+    if reading.conditions is baseline.conditions:
+        return reading.conditions.differs
     differing = reading.conditions.unlike(baseline.conditions)
     return differing | (reading.conditions.notes ^ baseline.conditions.notes) & {ARMS_USED}
 

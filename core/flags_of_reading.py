@@ -57,7 +57,8 @@ def flags_of_reading(
     history: the counting readings of the measure before this one, oldest first. run: how many equal values in
     a row this one ends, for a caller who counts them and does not keep the whole history; else counted here.
     """
-    before = [r for r in history if r.counts and r.taken_at < assessment.reading.taken_at]
+    at, verdict = assessment.reading.taken_at, assessment.verdict
+    before = [r for r in history if r.taken_at < at and r.counts] if history else []
     found: list[Flag] = []
     if measure.key == "blood_pressure":
         found.extend(_of_pressure(assessment, before, profile))
@@ -67,10 +68,11 @@ def flags_of_reading(
         found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
     elif measure.key == "energy":
         found.extend(_of_energy(assessment.reading, before))
-    found.extend(_of_falls(assessment))
-    if measure.kind is not Kind.DERIVED:  # a ratio would only repeat what its parts say
-        found.extend(_of_change(assessment))
-    if measure.kind in (Kind.BODY, Kind.FUNCTION):
+    if measure.kind is Kind.FUNCTION:
+        found.extend(_of_falls(assessment))
+    if verdict is not None and verdict.beyond_error and measure.kind is not Kind.DERIVED:
+        found.extend(_of_change(assessment))  # a ratio would only repeat what its parts say
+    if measure.kind in (Kind.BODY, Kind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
         found.extend(_of_sameness(measure, assessment.reading, before, run))
     return tuple(found)
 

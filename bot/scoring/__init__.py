@@ -18,39 +18,50 @@ A time without a zone is UTC; a date alone is its midnight. The columns of PEOPL
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import TextIO
 
 from rich.console import Console
 from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn, TimeRemainingColumn
 
 from bot.errors import UsageError
-from bot.scoring.order import survey, through_disk
+from bot.scoring.order import FIRST_ROW, TICK, survey, through_disk
 from bot.scoring.output import WRITERS, Line
 from bot.scoring.people import read_people
 from bot.scoring.scorer import Scorer
 from bot.scoring.sheets import Sheet, open_sheet
 
 REQUIRED, OPTIONAL = ("person", "taken_at", "measure", "value"), ("unit", "conditions")
-FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
-TICK = 1000  # rows between two movements of the progress bar
 
 Advance = Callable[[int], None]
 
 
-def score(readings: str, people: str | None, to: str, out: TextIO, err: TextIO) -> None:
-    """Score the file `readings` ("-" is standard input) and write every row to `out` as `to`; counts go to `err`.
+def score(
+    readings: Path | str,
+    people: Path | str | None,
+    to: str,
+    out: TextIO | None = None,
+    err: TextIO | None = None,
+) -> None:
+    """Score the file `readings` ("-" is standard input) and write every row as `to`; the counts follow apart.
+
+    out, err: standard output and standard error, if nothing else is said.
 
     Raises: UsageError for a form that is not known, or a file that is not there, not UTF-8 or lacks a column.
     """
     if to not in WRITERS:
         raise UsageError(f"There is no form {to}: choose one of {', '.join(WRITERS)}.")
+    out, err = out or sys.stdout, err or sys.stderr
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
-    profiles = read_people(people, console.print) if people else {}
-    sheet = open_sheet(readings, REQUIRED, OPTIONAL)
-    found = survey(sheet)
+    profiles = read_people(str(people), console.print) if people else {}
     scorer = Scorer(profiles)
-    with _progress(console, shown=console.is_terminal and not out.isatty()) as progress:
+    with (
+        open_sheet(str(readings), REQUIRED, OPTIONAL) as sheet,
+        _progress(console, shown=console.is_terminal and not out.isatty()) as progress,
+    ):
+        found = survey(sheet)
         task = progress.add_task("scored", total=found.rows)
         lines = scored(sheet, scorer, in_order=found.in_order, advance=lambda n: progress.advance(task, n))
         WRITERS[to](lines, out)
@@ -72,7 +83,7 @@ def scored(sheet: Sheet, scorer: Scorer, *, in_order: bool, advance: Advance = l
 def summary(scorer: Scorer, *, known: bool) -> str:
     said = [f"{scorer.used} rows scored, {scorer.unusable} could not be used, {scorer.to_check} to check."]
     if known and scorer.strangers:
-        said.append(f"{scorer.strangers} people of the readings have no row in the people file.")
+        said.append(f"People of the readings without a row in the people file: {scorer.strangers}.")
     return " ".join(said)
 
 

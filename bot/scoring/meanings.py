@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from bot.scoring import problems
+from bot.scoring.output import value_cell
 from bot.scoring.people import key_of
 from core.client import Profile
 from core.doubt import doubt
@@ -50,7 +51,8 @@ class Meaning:
     """The cells measure, value, unit and conditions, understood once for all rows that have the same ones.
 
     key: of the measure, or its cell as it was. heard: None when the row cannot be used, and `problem` says why.
-    remark: what is to be said of a row that is used. number: told apart by it in caches.
+    remark: what is to be said of a row that is used. value, unit: the cells of one. number: stands for all of it
+    where something is looked up; from 1.
     """
 
     number: int
@@ -109,6 +111,8 @@ def understand(number: int, measure: str, value: str, unit: str, conditions: str
     if found.conditions == SAME:
         found.conditions = SAME
     found.heard = heard
+    found.unit = known.unit
+    found.value = value_cell(heard.value, heard.second, known.unit)
     found.remark = problems.left_out(unheard) if unheard else ""
     return found
 

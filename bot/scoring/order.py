@@ -13,8 +13,8 @@ from bot.scoring.meanings import instant
 from bot.scoring.output import Line
 from bot.scoring.sheets import Cells, Sheet
 
-FIRST_ROW = 2
-TICK = 1000
+FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
+TICK = 1000  # rows between two movements of the progress bar
 ScoreRow = Callable[[int, Cells, bool], list[Line]]
 
 

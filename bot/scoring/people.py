@@ -15,7 +15,7 @@ from collections.abc import Callable
 from datetime import date
 from decimal import Decimal
 
-from bot.scoring.sheets import open_sheet
+from bot.scoring.sheets import Sheet, open_sheet
 from core.client import Background, Caution, Profile, Sex
 from core.language import ENGLISH
 from core.measures.height import HEIGHT
@@ -34,7 +34,11 @@ Say = Callable[[str], None]
 
 def read_people(path: str, say: Say) -> dict[str, Profile]:
     """Profiles by person. `say` hears one plain line for each cell that is left out: its row, never its person."""
-    sheet = open_sheet(path, REQUIRED, OPTIONAL)
+    with open_sheet(path, REQUIRED, OPTIONAL) as sheet:
+        return _profiles(sheet, say)
+
+
+def _profiles(sheet: Sheet, say: Say) -> dict[str, Profile]:
     profiles: dict[str, Profile] = {}
     for number, (cells, beyond) in enumerate(sheet.rows(), start=2):
         person, *rest = (cell.strip() for cell in cells)

@@ -9,37 +9,34 @@ from __future__ import annotations
 from collections.abc import Hashable, Mapping
 from dataclasses import replace
 from datetime import datetime
-from typing import TypeVar
+from operator import is_
 
 from bot.scoring import problems
+from bot.scoring.bounded import remember
 from bot.scoring.meanings import NOBODY, Meaning, instant, understand
 from bot.scoring.output import (
     PART_OF_SERIES,
-    Judgement,
     Line,
-    judgement,
     reference_cells,
     value_cell,
 )
 from bot.scoring.sheets import Cells
 from bot.scoring.tracks import PressureTrack, Track, track
+from bot.scoring.verdicts import Verdicts
 from core.assess import Assessment, derived_error
 from core.client import Profile
 from core.doubt import doubt
 from core.flags import Code
 from core.flags_of_reading import flags_of_reading
 from core.measures import MEASURES
-from core.measures.shape import Measure, Scores
-from core.quantity import Unit
+from core.measures.height import HEIGHT
+from core.measures.shape import Measure, Scores, Understood, no_score
+from core.measures.weight import WEIGHT
 from core.reading import How, Reading
 
 MEAN = "blood_pressure_mean"  # what the row of a series is called
-REMEMBERED = 20_000  # entries of a table before it starts anew
 # Of one pressure, not of its series.
 _OF_ONE_PRESSURE = frozenset({Code.BP_SEVERE, Code.BP_SEVERE_REPEATED, Code.BP_LOW, Code.IDENTICAL_VALUES})
-
-T = TypeVar("T")
-K = TypeVar("K", bound=Hashable)
 
 DERIVED = tuple(m for m in MEASURES.values() if m.derive is not None)
 
@@ -71,7 +68,7 @@ class Person:
         self.kind = kind  # the same for people of whom the references say the same
         self.tracks: dict[str, Track] = {}
         self.newest: dict[str, Reading] = {}
-        self.used: dict[str, tuple[Reading, ...]] = {}  # parts of the newest derived readings
+        self.used: dict[str, list[Reading]] = {}  # parts of the newest derived readings
 
 
 class Scorer:
@@ -84,6 +81,7 @@ class Scorer:
         self._meanings: dict[Cells, Meaning] = {}
         self._references: dict[Hashable, tuple[Scores, tuple[str, str]]] = {}
         self._remarks: dict[Hashable, str] = {}
+        self._verdicts = Verdicts()
         self._number = 0
         self.used = self.unusable = self.to_check = self.strangers = 0
 
@@ -104,24 +102,28 @@ class Scorer:
         past = who.tracks.get(meaning.key)
         if past is None:
             past = who.tracks[meaning.key] = track(meaning.measure)
-        if past.newest is not None and past.newest.taken_at == at:
-            earlier = past.rows.get((meaning.heard.value, meaning.heard.second))
-            if earlier is not None and not (len(taken) == len("2026-03-02") and isinstance(past, PressureTrack)):
-                return [self._refused(name, taken, meaning, what, problems.already(earlier))]
-        else:
-            past.rows.clear()
-        past.rows[meaning.heard.value, meaning.heard.second] = row
-        return self._used(name, taken, at, meaning, who, past)
+        twin = past.twin(at, meaning.heard, row)
+        if twin is not None and not (len(taken) == len("2026-03-02") and isinstance(past, PressureTrack)):
+            return [self._refused(name, taken, meaning, what, problems.already(twin))]
+        return self._used(name, taken, at, meaning, meaning.measure, meaning.heard, who, past)
 
-    def _used(self, name: str, taken: str, at: datetime, meaning: Meaning, who: Person, past: Track) -> list[Line]:
-        measure, heard = meaning.measure, meaning.heard
-        assert measure is not None and heard is not None
+    def _used(
+        self,
+        name: str,
+        taken: str,
+        at: datetime,
+        meaning: Meaning,
+        measure: Measure,
+        heard: Understood,
+        who: Person,
+        past: Track,
+    ) -> list[Line]:
         self.used += 1
-        remark = self._remark(meaning, past.newest, who.profile)
+        remark = self._remark(meaning, measure, heard, past, who.profile)
         reading = Reading(
-            measure=measure.key,
-            value=heard.value,
-            taken_at=at,
+            measure.key,
+            heard.value,
+            at,
             second=heard.second,
             unit=heard.unit,
             conditions=meaning.conditions,
@@ -129,31 +131,30 @@ class Scorer:
             attempts=heard.attempts,
             window=heard.window,
         )
-        scores, bands = self._scores(meaning, reading, who)
+        scores, bands = self._scores(meaning, measure, reading, who)
         history, run = past.history(at), past.equal_in_a_row(reading)
-        lines: list[Line] = []
+        head = (name, taken, measure.key, meaning.value, meaning.unit, *bands)
         if isinstance(past, PressureTrack):
-            past.add(reading)
-            verdict = past.judged(reading)
+            past.add(reading, run)
+            verdict, cells = past.judged(reading, self._verdicts)
             assessment = Assessment(reading, past.mean or reading, scores, verdict, (), past.found)
-            found = flags_of_reading(measure, assessment, history, who.profile, run=run)
-            flags = ";".join(f.code for f in found if f.code in _OF_ONE_PRESSURE)
-            judged = PART_OF_SERIES
+            flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
+            own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
+            lines: list[Line] = [(*head, *PART_OF_SERIES, own, remark)]
             if past.mean is not None:
-                of_mean = ";".join(f.code for f in found if f.code not in _OF_ONE_PRESSURE)
-                of_mean_bands = reference_cells(measure.score(past.mean, who.profile))
-                cells = judgement(verdict, measure.unit)
-                lines.append(_line(name, taken, MEAN, past.mean, measure.unit, of_mean_bands, cells, of_mean))
+                of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
+                mean_bands = reference_cells(measure.score(past.mean, who.profile))
+                mean = value_cell(past.mean.value, past.mean.second, measure.unit)
+                lines.append((name, taken, MEAN, mean, meaning.unit, *mean_bands, *cells, of_mean, ""))
         else:
-            verdict = past.judged(reading)
-            past.add(reading)
+            verdict, cells = past.judged(reading, self._verdicts)
+            past.add(reading, run)
             assessment = Assessment(reading, reading, scores, verdict)
-            found = flags_of_reading(measure, assessment, history, who.profile, run=run)
-            flags = ";".join([f.code for f in found])
-            judged = judgement(verdict, measure.unit)
-        lines.insert(0, _line(name, taken, measure.key, reading, measure.unit, bands, judged, flags, remark))
+            flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
+            lines = [(*head, *cells, ";".join([f.code for f in flags]) if flags else "", remark)]
+        past.number = meaning.number
         who.newest[measure.key] = reading
-        if measure.key == "height":
+        if measure is HEIGHT:
             who.profile = replace(who.profile, stature=reading.value)
         for derived in MAKES[measure.key]:
             self._derive(derived, name, taken, who, lines)
@@ -161,10 +162,10 @@ class Scorer:
 
     def _derive(self, measure: Measure, name: str, taken: str, who: Person, lines: list[Line]) -> None:
         newest = who.newest
-        if measure.derive is None or not all(key in newest for key in measure.derived_from):
+        if measure.derive is None or not newest.keys() >= set(measure.derived_from):
             return
-        parts = tuple(newest[key] for key in ONCE_EACH[measure.key])
-        if any(new is old for new, old in zip(parts, who.used.get(measure.key, ()), strict=False)):
+        parts = [newest[key] for key in ONCE_EACH[measure.key]]
+        if any(map(is_, parts, who.used.get(measure.key, ()))):
             return
         reading = measure.derive(newest, who.profile)
         if reading is None:
@@ -173,12 +174,12 @@ class Scorer:
         past = who.tracks.get(measure.key)
         if past is None:
             past = who.tracks[measure.key] = track(measure)
-        verdict = past.judged(reading, derived_error(measure, newest, MEASURES))
+        _, cells = past.judged_with(reading, derived_error(measure, newest, MEASURES))
         past.add(reading)
         bands = reference_cells(measure.score(reading, who.profile))
         # A derived measure raises no flag: it would only repeat what its parts say.
-        cells = judgement(verdict, measure.unit)
-        lines.append(_line(name, taken, measure.key, reading, measure.unit, bands, cells))
+        value = value_cell(reading.value, None, measure.unit)
+        lines.append((name, taken, measure.key, value, measure.unit, *bands, *cells, "", ""))
 
     # --- what is looked up once
 
@@ -186,29 +187,30 @@ class Scorer:
         found = self._meanings.get(what)
         if found is None:
             self._number += 1
-            found = _remember(self._meanings, what, understand(self._number, *what))
+            found = remember(self._meanings, what, understand(self._number, *what))
         return found
 
-    def _scores(self, meaning: Meaning, reading: Reading, who: Person) -> tuple[Scores, tuple[str, str]]:
-        key = (meaning.number, who.kind, who.profile.age_on(reading.taken_at.date()))
+    def _scores(
+        self, meaning: Meaning, measure: Measure, reading: Reading, who: Person
+    ) -> tuple[Scores, tuple[str, str]]:
+        """What the references say; nothing they ask of a person is left out of the key."""
+        if measure.score is no_score:
+            return (), ("", "")
+        key = (meaning.number, who.kind, who.profile.age_on(reading.taken_at))
         found = self._references.get(key)
-        if found is None and meaning.measure is not None:
-            scores = meaning.measure.score(reading, who.profile)
-            found = _remember(self._references, key, (scores, reference_cells(scores)))
-        return found or ((), ("", ""))
+        if found is None:
+            scores = measure.score(reading, who.profile)
+            found = remember(self._references, key, (scores, reference_cells(scores)))
+        return found
 
-    def _remark(self, meaning: Meaning, last: Reading | None, profile: Profile) -> str:
+    def _remark(self, meaning: Meaning, measure: Measure, heard: Understood, past: Track, profile: Profile) -> str:
         """What to check in a row that is used."""
-        stature = profile.stature if meaning.key == "weight" else None
-        key = (meaning.number, last and last.value, stature)
+        key = (meaning.number, past.number, profile.stature if measure is WEIGHT else None)
         remark = self._remarks.get(key)
         if remark is None:
-            assert meaning.measure is not None and meaning.heard is not None
-            found = doubt(meaning.measure, meaning.heard, last, profile)
-            said = [meaning.remark] if meaning.remark else []
-            if found is not None:
-                said.insert(0, problems.unlikely(meaning.measure, found))
-            remark = _remember(self._remarks, key, "; ".join(said))
+            found = doubt(measure, heard, past.newest, profile)
+            said = problems.unlikely(measure, found) if found is not None else ""
+            remark = remember(self._remarks, key, "; ".join(filter(None, (said, meaning.remark))))
         if remark:
             self.to_check += 1
         return remark
@@ -239,25 +241,3 @@ class Scorer:
     def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells | list[str], problem: str) -> Line:
         self.unusable += 1
         return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem)
-
-
-def _line(
-    name: str,
-    taken: str,
-    key: str,
-    reading: Reading,
-    unit: Unit,
-    bands: tuple[str, str],
-    judged: Judgement,
-    flags: str = "",
-    problem: str = "",
-) -> Line:
-    return (name, taken, key, value_cell(reading, unit), unit, *bands, *judged, flags, problem)
-
-
-def _remember(table: dict[K, T], key: K, value: T) -> T:
-    """Keep `value`; a full table starts anew, which costs less than knowing what was used last."""
-    if len(table) >= REMEMBERED:
-        table.clear()
-    table[key] = value
-    return value

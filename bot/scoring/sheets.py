@@ -11,6 +11,7 @@ import io
 import shutil
 import sys
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass
 from operator import itemgetter
 from pathlib import Path
@@ -64,13 +65,18 @@ class Sheet:
             yield from found
 
 
-def open_sheet(path: str, required: Sequence[str], optional: Sequence[str]) -> Sheet:
+@contextmanager
+def open_sheet(path: str, required: Sequence[str], optional: Sequence[str]) -> Iterator[Sheet]:
     """Find delimiter and columns of the file at `path`, or of standard input for "-".
 
     Raises: UsageError for a file that is not there, is empty, is no UTF-8, or lacks a required column.
     """
     name = "standard input" if path == STDIN else Path(path).name
-    opened = _opener(path, name)
+    with ExitStack() as kept:
+        yield _sheet(name, _opener(path, name, kept), required, optional)
+
+
+def _sheet(name: str, opened: Callable[[], TextIO], required: Sequence[str], optional: Sequence[str]) -> Sheet:
     with opened() as text:
         try:
             first = next((line for line in text if line.strip()), "")
@@ -93,21 +99,21 @@ def _titles(line: str, delimiter: str) -> tuple[str, ...]:
     return tuple(cell.strip().casefold().replace(" ", "_") for cell in cells)
 
 
-def _opener(path: str, name: str) -> Callable[[], TextIO]:
+def _opener(path: str, name: str, kept: ExitStack) -> Callable[[], TextIO]:
     if path == STDIN:
-        return _opener_of_copy(sys.stdin.buffer)
+        return _opener_of_copy(sys.stdin.buffer, kept)
     try:
         with open(path, "rb") as file:
             if not file.seekable():
-                return _opener_of_copy(file)
+                return _opener_of_copy(file, kept)
     except OSError as error:
         raise UsageError(f"{name} cannot be read: {error.strerror}.") from error
     return lambda: open(path, encoding="utf-8-sig", newline="")
 
 
-def _opener_of_copy(file: BinaryIO) -> Callable[[], TextIO]:
-    """For what can be read only once; the copy goes away when the last reader does."""
-    copy = TemporaryFile()  # noqa: SIM115  (it outlives this function)
+def _opener_of_copy(file: BinaryIO, kept: ExitStack) -> Callable[[], TextIO]:
+    """For what can be read only once; the copy is gone when `kept` is closed."""
+    copy = kept.enter_context(TemporaryFile())  # noqa: SIM115
     shutil.copyfileobj(file, copy)
     copy.flush()
 

@@ -14,15 +14,18 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
 
+from bot.scoring.output import PART_OF_SERIES
+from bot.scoring.verdicts import Judged, Verdicts, afresh
 from core.assess import RATING_WINDOW, error_of_weeks, mean_reading
-from core.change import EARLY_BY, Verdict, judge
+from core.change import EARLY_BY
 from core.flags_of_reading import A_YEAR
-from core.measures.shape import Kind, Measure, MeasurementError
+from core.measures.shape import Kind, Measure, MeasurementError, Understood
 from core.quantity import Unit
-from core.reading import Reading
+from core.reading import SAME, Reading
 from core.series import GAP, MOST_DAYS, NOTHING_YET, DayTotal, SeriesMean, TooFewDays, as_reading, day_of, mean_of_days
 
 Sides = tuple[Reading | None, Reading | None]
+_WINDOW = RATING_WINDOW - EARLY_BY
 
 
 @dataclass(slots=True)
@@ -53,39 +56,52 @@ class Chain:
 class Track:
     """A measure whose readings are compared one by one."""
 
-    __slots__ = ("chain", "measure", "newest", "rows", "run")
+    __slots__ = ("chain", "measure", "newest", "number", "retest", "row", "rows", "run")
 
-    def __init__(self, measure: Measure, interval: timedelta | None = None) -> None:
+    def __init__(self, measure: Measure, retest: timedelta | None = None) -> None:
         self.measure = measure
-        self.chain = Chain((interval or measure.retest) - EARLY_BY)
+        self.retest = retest or measure.retest
+        self.chain = Chain(self.retest - EARLY_BY)
         self.newest: Reading | None = None
+        self.number = 0  # of the newest reading's meaning
+        self.row = 0  # and its row in the file
+        self.rows: dict[tuple[Decimal, Decimal | None], int] | None = None  # when several have the newest instant
         self.run = 0  # equal values in a row, the newest included
-        self.rows: dict[tuple[Decimal, Decimal | None], int] = {}  # values of the newest instant, and their rows
 
-    def judged(self, now: Reading, error: MeasurementError | None = None) -> Verdict | None:
+    def judged(self, now: Reading, verdicts: Verdicts) -> Judged:
         baseline, previous = self.chain.before(now.taken_at)
-        return judge(self.measure, baseline, previous, now, error=error)
+        return verdicts.of(self.measure, baseline, previous, now, self.retest)
 
-    def add(self, now: Reading) -> None:
-        """Remember a reading, no earlier than any before it."""
+    def judged_with(self, now: Reading, error: MeasurementError | None) -> Judged:
+        """The same with an error of its own, that of a derived reading."""
+        baseline, previous = self.chain.before(now.taken_at)
+        return afresh(self.measure, baseline, previous, now, self.retest, error)
+
+    def add(self, now: Reading, run: int = 1) -> None:
+        """Remember a reading, no earlier than any before it. run: `equal_in_a_row`, worked out before."""
         self.chain.add(now)
-        self._add_newest(now)
-
-    def _add_newest(self, now: Reading) -> None:
-        newest = self.newest
-        same = newest is not None and newest.value == now.value and newest.second == now.second
-        self.run = self.run + 1 if same else 1
-        self.newest = now
-
-    def history(self, at: datetime) -> Sequence[Reading]:
-        """What the flags of a reading taken at `at` need of the readings before it."""
-        return ()
+        self.newest, self.run = now, run
 
     def equal_in_a_row(self, now: Reading) -> int:
         newest = self.newest
         if newest is None or newest.value != now.value or newest.second != now.second:
             return 1
         return self.run + 1
+
+    def history(self, at: datetime) -> Sequence[Reading]:
+        """What the flags of a reading taken at `at` need of the readings before it."""
+        return ()
+
+    def twin(self, at: datetime, heard: Understood, row: int) -> int | None:
+        """The row of an equal reading of the same instant, if there is one; else `row` is remembered."""
+        newest = self.newest
+        if newest is None or newest.taken_at != at:
+            self.row, self.rows = row, None
+            return None
+        if self.rows is None:
+            self.rows = {(newest.value, newest.second): self.row}
+        found = self.rows.setdefault((heard.value, heard.second), row)
+        return None if found == row else found
 
 
 class WeightTrack(Track):
@@ -98,8 +114,8 @@ class WeightTrack(Track):
         self.tops: deque[Reading] = deque()  # falling: what a later and higher weight hides is gone
         self.group: list[Reading] = []  # of the newest instant; they hide nothing from one another
 
-    def add(self, now: Reading) -> None:
-        super().add(now)
+    def add(self, now: Reading, run: int = 1) -> None:
+        super().add(now, run)
         tops = self.tops
         if self.group and self.group[0].taken_at < now.taken_at:
             for reading in self.group:
@@ -118,44 +134,52 @@ class WeightTrack(Track):
 class RatingTrack(Track):
     """A 0-10 rating: the mean of the last four weeks against that of the first four (`core.assess`)."""
 
-    __slots__ = ("baseline", "error", "first", "recent")
+    __slots__ = ("baseline", "ends", "error", "first", "recent")
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure, RATING_WINDOW)
         self.error = error_of_weeks(measure.error)
         self.first: list[Reading] = []  # of the first four weeks
-        self.baseline: Reading | None = None  # their mean, once they are over
+        self.ends: datetime | None = None  # when they are over
+        self.baseline: Reading | None = None  # their mean, once they are
         self.recent: deque[Reading] = deque()  # of the last eight weeks, which is more than the flags ask for
 
-    def judged(self, now: Reading, error: MeasurementError | None = None) -> Verdict | None:
-        baseline, previous, judged = self._means(now)
-        return judge(self.measure, baseline, previous, judged, retest=RATING_WINDOW, error=self.error)
+    def judged(self, now: Reading, verdicts: Verdicts) -> Judged:
+        at, ends = now.taken_at, self.ends
+        if ends is None or self.first[0].taken_at >= at:
+            return verdicts.of(self.measure, None, None, now, self.retest)
+        if at < ends:
+            return verdicts.of(self.measure, self.first[0], None, now, self.retest)
+        baseline = self.baseline
+        if baseline is None:
+            baseline = replace(mean_reading(self.first), taken_at=self.first[0].taken_at)
+            self.baseline = baseline
+        since = at - _WINDOW
+        last = [r for r in self.recent if since < r.taken_at < at and r.taken_at >= ends]
+        last.append(now)
+        key = None
+        if baseline.conditions is SAME and now.conditions is SAME:
+            total = sum([r.value for r in last])
+            key = (self.measure.key, baseline.value, baseline.attempts, total, len(last), "weeks")
+            found = verdicts.known(key)
+            if found is not None:
+                return found
+        before = since - RATING_WINDOW
+        earlier = [r for r in self.recent if before < r.taken_at <= since and r.taken_at >= ends]
+        previous = mean_reading(earlier) if earlier else None
+        judged = afresh(self.measure, baseline, previous, mean_reading(last), self.retest, self.error)
+        return judged if key is None else verdicts.keep(key, judged)
 
-    def _means(self, now: Reading) -> tuple[Reading | None, Reading | None, Reading]:
-        at = now.taken_at
-        if not self.first or self.first[0].taken_at >= at:
-            return None, None, now
-        if at < self._ends():
-            return self.first[0], None, now
-        if self.baseline is None:
-            self.baseline = replace(mean_reading(self.first), taken_at=self.first[0].taken_at)
-        since = at - RATING_WINDOW + EARLY_BY
-        later = [r for r in self.recent if r.taken_at >= self._ends()]
-        last = [*(r for r in later if since < r.taken_at < at), now]
-        earlier = [r for r in later if since - RATING_WINDOW < r.taken_at <= since]
-        return self.baseline, mean_reading(earlier) if earlier else None, mean_reading(last)
-
-    def _ends(self) -> datetime:
-        return self.first[0].taken_at + RATING_WINDOW - EARLY_BY
-
-    def add(self, now: Reading) -> None:
-        self._add_newest(now)
-        if not self.first or now.taken_at < self._ends():
+    def add(self, now: Reading, run: int = 1) -> None:
+        self.newest, self.run = now, run
+        if self.ends is None:
+            self.ends = now.taken_at + _WINDOW
+        if now.taken_at < self.ends:
             self.first.append(now)
-        oldest = now.taken_at - 2 * RATING_WINDOW
-        while self.recent and self.recent[0].taken_at < oldest:
-            self.recent.popleft()
-        self.recent.append(now)
+        oldest, recent = now.taken_at - 2 * RATING_WINDOW, self.recent
+        while recent and recent[0].taken_at < oldest:
+            recent.popleft()
+        recent.append(now)
 
     def history(self, at: datetime) -> Sequence[Reading]:
         return self.recent
@@ -174,17 +198,16 @@ class PressureTrack(Track):
         self.mean: Reading | None = None  # the same as a reading
         self.before: Reading | None = None  # the newest pressure of an instant before that of the newest
 
-    def judged(self, now: Reading, error: MeasurementError | None = None) -> Verdict | None:
-        """Of the series, `now` already added to it; None when it has too few days."""
+    def judged(self, now: Reading, verdicts: Verdicts) -> Judged:
+        """Of the series, `now` already added to it; too few days are not judged."""
         if self.mean is None:
-            return None
-        baseline, previous = self.chain.before(now.taken_at)
-        return judge(self.measure, baseline, previous, self.mean)
+            return None, PART_OF_SERIES
+        return self.judged_with(self.mean, None)
 
-    def add(self, now: Reading) -> None:
+    def add(self, now: Reading, run: int = 1) -> None:
         if self.newest is not None and self.newest.taken_at < now.taken_at:
             self.before = self.newest
-        self._add_newest(now)
+        self.newest, self.run = now, run
         today, days = day_of(now, UTC).toordinal(), self.days
         if days and (today - days[-1][0] > GAP.days or today - days[0][0] >= MOST_DAYS):
             if self.mean is not None:

@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.quantity import Unit
-from core.reading import Conditions, How, Reading
+from core.reading import SAME, Conditions, How, Reading
 
 TOGETHER = timedelta(days=14)  # ours: girths further apart than this make no ratio
 
@@ -32,6 +32,8 @@ def combined(measure: str, value: Decimal, unit: Unit, *parts: Reading, notes: f
 
 
 def _of_all(parts: tuple[Reading, ...], notes: frozenset[str]) -> Conditions:
+    if not notes and all(part.conditions is SAME for part in parts):
+        return SAME
     if len(parts) == 1:
         return Conditions(parts[0].conditions.differs, parts[0].conditions.labels, notes)
     labels = {pair for part in parts for pair in part.conditions.labels}
