@@ -67,6 +67,18 @@ def invite(
 
 
 @app.command()
+def digest(
+    coach: Annotated[str, typer.Option("--coach", help="Whose digest.")],
+    date: Annotated[str, typer.Option("--date", help="For which local date, like 2026-03-30; today if left out.")] = "",
+    dry_run: Annotated[bool, typer.Option("--dry-run", help="Print it here; send nothing.")] = False,
+) -> None:
+    """Send a coach the digest of a date, if it was not sent, or print it."""
+    from bot.commands.digest import digest as run
+
+    print(run(coach, date, dry_run=dry_run))
+
+
+@app.command()
 def score(
     readings: Annotated[Path, typer.Argument(help="CSV: person,taken_at,measure,value,unit,conditions; - for stdin")],
     people: Annotated[

@@ -145,6 +145,7 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
     match effect:
         case fx.WriteTo(_, text):
             words.put(conn, [(client.id, coach_id, words.Direction.TO_CLIENT, text)], now)
+            store.answered(conn, client, now)
             _hear(conn, client, [FromCoach(now, who.name, text)], now)
         case fx.ChangePlan():
             _change(conn, client, effect, now)

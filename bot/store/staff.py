@@ -37,6 +37,7 @@ from core.dialogue.staff_facts import (
 )
 from core.dialogue.staff_names import addressed, meant
 from core.digest import CaseRow, FlagFact
+from core.flags import Code
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
 ANSWERED, NOT_ASKED = Outcome.ANSWERED.value, Outcome.NOT_ASKED.value
@@ -136,15 +137,20 @@ def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
 
 _FLAGS = (
     select(flags)
-    .where(flags.c.client_id.in_(bindparam("clients", expanding=True)), flags.c.cleared_at.is_(None))
+    .where(
+        flags.c.client_id.in_(bindparam("clients", expanding=True)),
+        or_(flags.c.cleared_at.is_(None), flags.c.cleared_at > bindparam("at")),
+        flags.c.since <= bindparam("at"),
+    )
     .order_by(flags.c.since, flags.c.id)
 )
 
 
-def open_flags(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[FlagFact, ...]]:
-    """Return the open flags of clients, with their evidence, oldest first. One query."""
+def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dict[int, tuple[FlagFact, ...]]:
+    """Return the flags of clients that are, or were, open at an instant, with their evidence, oldest first. One
+    query."""
     found: dict[int, list[FlagFact]] = {}
-    for r in conn.execute(_FLAGS, {"clients": list(client_ids)}):
+    for r in conn.execute(_FLAGS, {"clients": list(client_ids), "at": at}):
         evidence = codec.loads(r.evidence) if r.evidence else ()
         fact = FlagFact(
             r.id,
@@ -153,7 +159,7 @@ def open_flags(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[F
             r.measure or None,
             evidence,  # type: ignore[arg-type]  # written by `flags.raise_`
             r.since,
-            r.seen_at,
+            r.seen_at if r.seen_at is None or r.seen_at <= at else None,
             r.refreshed_at,
         )
         found.setdefault(r.client_id, []).append(fact)
@@ -165,7 +171,7 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
     ids = [c.id for c in everybody]
     if not ids:
         return ()
-    open_ = open_flags(conn, ids)
+    open_ = open_flags(conn, ids, now)
     week = _week(conn, ids, now)
     return tuple(
         CaseRow(
@@ -211,7 +217,7 @@ def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: date
     if not ids:
         return ()
     histories = readings.histories(conn, ids, now)
-    open_ = open_flags(conn, ids)
+    open_ = open_flags(conn, ids, now)
     alone = len(several) == 1
     return tuple(
         CardFact(
@@ -293,6 +299,15 @@ def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: dat
         .values(seen_at=now)
     )
     return conn.execute(seen).rowcount
+
+
+def answered(conn: Connection, client: Client, now: datetime) -> None:
+    """A person has written to a client who wished for a word: that wish is met. The caller came through `caseload`."""
+    conn.execute(
+        update(flags)
+        .where(flags.c.client_id == client.id, flags.c.code == Code.WANTS_COACH.value, flags.c.cleared_at.is_(None))
+        .values(cleared_at=now)
+    )
 
 
 def clear(conn: Connection, client: Client, flag_ids: Sequence[int], now: datetime) -> int:
@@ -400,12 +415,8 @@ def next_digest(conn: Connection) -> datetime | None:
     return conn.execute(_NEXT).scalar_one_or_none()
 
 
-def by_name(conn: Connection, name: str) -> tuple[tuple[int, int | None, str], ...]:
-    """Return coaches of a name, as (id, person, language): for the operator, from the command line."""
-    rows = conn.execute(
-        select(coaches.c.id, coaches.c.person_id, coaches.c.name, people.c.language)
-        .select_from(coaches.outerjoin(people, people.c.id == coaches.c.person_id))
-        .where(coaches.c.left_at.is_(None))
-    ).all()
-    wanted = meant(tuple((r.id, r.name) for r in rows), name)
-    return tuple((r.id, r.person_id, r.language or "en") for r in rows if r.id in wanted)
+def by_name(conn: Connection, name: str) -> dict[int, str]:
+    """Return the coaches a name may mean, by id: for the operator, at the command line."""
+    rows = conn.execute(select(coaches.c.id, coaches.c.name).where(coaches.c.left_at.is_(None))).all()
+    ids = meant(tuple((r.id, r.name) for r in rows), name)
+    return {r.id: r.name for r in rows if r.id in ids}
