@@ -57,6 +57,7 @@ class Writes:
     lowered: dict[tuple[int, str, str | None], None] = field(default_factory=dict)
     timers: dict[tuple[int, str, str], Timer] = field(default_factory=dict)
     stopped: dict[tuple[int, str], None] = field(default_factory=dict)
+    unsaid: dict[int, datetime] = field(default_factory=dict)
     answered: dict[tuple[int, date], None] = field(default_factory=dict)
     not_asked: dict[tuple[int, date], datetime] = field(default_factory=dict)
     goals: dict[tuple[int, str], GoalFact] = field(default_factory=dict)
@@ -93,6 +94,7 @@ class Writes:
         goals.put(conn, [(client, goal) for (client, _), goal in self.goals.items()])
         said.put(conn, self.heard, now)
         words.put(conn, self.words, now)
+        outbox.unsay(conn, self.unsaid)
         outbox.put_rows(conn, self.outbox)
         conversations.save(conn, self.states)
 
@@ -213,6 +215,9 @@ class Hand:
                 for key in [k for k in w.timers if k[:2] == (self.chat_id, purpose)]:
                     del w.timers[key]
                 w.stopped[self.chat_id, purpose] = None
+                return
+            case e.Unsay():
+                w.unsaid[self.chat_id] = self.at
                 return
             case e.Join():
                 self.join(self)

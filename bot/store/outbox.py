@@ -7,7 +7,7 @@ when it is due, when a retry was asked for, or when the lease of a worker that n
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
@@ -210,6 +210,20 @@ def mark_retry(conn: Connection, row: int, at: datetime, error: str = "") -> Non
     conn.execute(
         update(outbox).where(outbox.c.id == row, _pending).values(ready_at=at, claimed_by=None, error=error or None)
     )
+
+
+_UNSAY = delete(outbox).where(
+    _pending,
+    outbox.c.chat_id == bindparam("chat"),
+    outbox.c.due_at > bindparam("at"),
+    outbox.c.claimed_by.is_(None),
+)
+
+
+def unsay(conn: Connection, chats: Mapping[int, datetime]) -> None:
+    """Drop what is to be said to each chat after its instant, if nobody is sending it yet."""
+    if chats:
+        conn.execute(_UNSAY, [{"chat": chat, "at": at} for chat, at in chats.items()])
 
 
 def release(conn: Connection, worker: str, now: datetime) -> int:

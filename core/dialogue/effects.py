@@ -111,6 +111,11 @@ class Unwake:
 
 
 @dataclass(frozen=True, slots=True)
+class Unsay:
+    """Drop what this chat was to hear later (`Say.after`): the count it belongs to is over or called off."""
+
+
+@dataclass(frozen=True, slots=True)
 class Answered:
     """This check-in got an answer: the slot counts as kept. day: its local date, ISO."""
 
@@ -176,6 +181,7 @@ Effect = (
     | Lower
     | Wake
     | Unwake
+    | Unsay
     | Answered
     | NotAsked
     | SetGoal

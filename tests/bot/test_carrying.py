@@ -32,6 +32,7 @@ from core.dialogue.effects import (
     SendData,
     SetGoal,
     Tell,
+    Unsay,
     Unwake,
     Wake,
 )
@@ -381,6 +382,14 @@ def test_timers_are_set_moved_and_dropped(database: Database, practice: Practice
     }
     carry(database, Unwake("pressure"))
     assert {t.purpose for t in rows(database, tables.wakes)} == {"snooze"}
+
+
+def test_what_was_to_be_said_later_is_dropped_and_what_is_due_is_not(
+    database: Database, practice: Practice
+) -> None:
+    carry(database, Say(NotSure("now")), Say(NotSure("later"), after=timedelta(seconds=30)))
+    carry(database, Unsay(), Say(NotSure("again"), after=timedelta(seconds=60)), now=NOW + timedelta(seconds=5))
+    assert queued(database) == [NotSure("now"), NotSure("again")]
 
 
 def test_in_one_turn_the_last_word_on_a_timer_counts(database: Database, practice: Practice) -> None:
