@@ -17,7 +17,7 @@ from datetime import UTC, datetime, timedelta, tzinfo
 from decimal import Decimal
 from functools import lru_cache
 
-from core.change import BEYOND_ERROR, EARLY_BY, Change, Verdict, judge, variance
+from core.change import BEYOND_ERROR, EARLY_BY, ROOTS, Change, Verdict, judge, variance
 from core.client import Caution, Profile
 from core.measures.shape import Kind, Measure, MeasurementError, Scores
 from core.quantity import Unit
@@ -279,4 +279,4 @@ def derived_error(
         if part is None or error is None or not part.value:
             return measure.error
         relative += variance(error, part.value, part.attempts, part.window) / part.value**2
-    return MeasurementError(source=PROPAGATED, cv=relative.sqrt(), shared_by_attempts=True)
+    return MeasurementError(source=PROPAGATED, cv=relative.sqrt(ROOTS), shared_by_attempts=True)

@@ -31,9 +31,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from decimal import Decimal
+from decimal import Context, Decimal
 from enum import StrEnum
 from functools import lru_cache
+from typing import NamedTuple
 
 from core.measures.shape import Better, ImportantDifference, Measure, MeasurementError
 from core.reading import Reading
@@ -49,6 +50,7 @@ ARMS_USED = "arms_used"  # of `Conditions.notes`
 INCOMPARABLE = frozenset({"chair", "course", "site", ARMS_USED})
 EARLY_BY = timedelta(days=3)  # the official window opens this long before a retest is due
 
+ROOTS = Context(prec=18)  # more figures than any error has; roots of 28 take three times as long
 _CONDITION_VARIANCE = CONDITION_FACTOR**2
 _Z95_SQUARED, _Z99_SQUARED, _FIRM_SQUARED = Z95**2, Z99**2, FIRM_Z**2
 
@@ -101,8 +103,7 @@ class Verdict:
         return None if not self.difference else self.difference > 0
 
 
-@dataclass(frozen=True, slots=True)
-class Side:
+class Side(NamedTuple):
     """One side of a comparison. variance: of `value`, averaging already counted, in the unit squared."""
 
     value: Decimal
@@ -222,7 +223,7 @@ def judge(
         kind=_direction(measure.better, difference) if beyond else Change.WITHIN_ERROR,
         strength=strength,
         difference=difference,
-        mdc95=Z95 * spread.sqrt(),
+        mdc95=Z95 * spread.sqrt(ROOTS),
         beyond_mdc99=squared > _Z99_SQUARED * spread,
         firm=firm,
         reaches_important=reaches(measure.important, measure.better, baseline.value, difference),

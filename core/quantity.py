@@ -88,7 +88,10 @@ def convertible(unit: Unit, to: Unit) -> bool:
 
 def half_up(value: Decimal, places: int) -> Decimal:
     """Round as people do on paper: 24.95 to one place is 25.0 (decision D1; binary rounding would say 24.9)."""
-    return value.quantize(D(1).scaleb(-places), rounding=ROUND_HALF_UP)
+    return value.quantize(_STEPS[places] if 0 <= places < 4 else D(1).scaleb(-places), rounding=ROUND_HALF_UP)
+
+
+_STEPS = (D(1), D("0.1"), D("0.01"), D("0.001"))
 
 
 def in_two_units(value: Decimal, unit: Unit, small: Unit, per_large: int, places: int = 0) -> tuple[int, Decimal]:
