@@ -21,9 +21,9 @@ from bot.clock import Clock, MachineClock
 from bot.commands.database import opened
 from bot.delivery import Delivery
 from bot.errors import BadSettings
+from bot.exports.my_data import gather
 from bot.intake import Answers, Poller, keeper
 from bot.metrics import Metrics
-from bot.mydata import gather
 from bot.renderings import Renderings
 from bot.store import pace, retention
 from bot.store.database import Database
@@ -118,7 +118,7 @@ def service(
         app = application(probes, metrics, hook, settings.webhook_path)
         server = HttpServer(app, settings.webhook_host, port)
 
-    decide = steps(settings, lambda token: f"https://t.me/{telegram.username}?start={token}")
+    decide = steps(settings, telegram.link)
     kept = retention.Kept(
         inbox=timedelta(days=settings.keep_inbox_days),
         sent=timedelta(days=settings.keep_sent_days),
@@ -129,13 +129,12 @@ def service(
         with metrics.turn_seconds.time():
             done = await store.write(work_batch, decide, clock.now(), BATCH)
         if done:
-            metrics.turns.labels("done").inc(done)
+            metrics.turns.inc(done)
             delivery.bell.ring()
         return done
 
     async def sweep() -> int:
-        done = await store.write(reminders.sweep, clock.now(), SWEEP)
-        done += await store.write(digests.sweep, clock.now(), SWEEP)
+        done = await store.write(_sweep, clock.now())
         if done:
             metrics.swept.inc(done)
             bells.turns.ring()
@@ -177,8 +176,12 @@ def service(
     )
 
 
+def _sweep(conn: Connection, now: datetime) -> int:
+    return reminders.sweep(conn, now, SWEEP) + digests.sweep(conn, now, SWEEP)
+
+
 def next_instant(conn: Connection) -> datetime | None:
-    """Return when a slot or a timer comes due, or a failed turn is to be tried again; None for never."""
+    """Return when a slot, a timer or a digest comes due, or a failed turn is to be tried again; None for never."""
     retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
     known = (reminders.next_at(conn), digests.next_at(conn), conn.execute(retry).scalar())
     return min((at for at in known if at is not None), default=None)

@@ -28,7 +28,8 @@ def invite(kind: str, name: str) -> None:
     if not name or len(name) > LONGEST_NAME or not name.isprintable():
         raise UsageError(f"A name has 1 to {LONGEST_NAME} characters.")
     settings = config.read()
-    username = asyncio.run(_username(settings))
+    telegram = Telegram.of(settings)
+    asyncio.run(_ask_who_we_are(telegram))
     database = opened(settings)
     try:
         if versions.current(database.engine) != versions.head():
@@ -38,7 +39,7 @@ def invite(kind: str, name: str) -> None:
         raise unreachable(error) from None
     finally:
         database.close()
-    link = f"https://t.me/{username}?start={token}"
+    link = telegram.link(token)
     print(link)
     if sys.stdout.isatty():
         import segno
@@ -52,10 +53,6 @@ def _make(conn: Connection, kind: str, name: str) -> str:
     return invitations.make(conn, invitations.Kind(kind), at, for_name=name)
 
 
-async def _username(settings: config.Settings) -> str:
-    telegram = Telegram.of(settings)
+async def _ask_who_we_are(telegram: Telegram) -> None:
     await telegram.open()
-    try:
-        return telegram.username
-    finally:
-        await telegram.close()
+    await telegram.close()

@@ -106,6 +106,10 @@ class Telegram:
     def username(self) -> str:
         return self._bot.username
 
+    def link(self, token: str) -> str:
+        """Return the address that opens a chat with us and brings an invitation's token along."""
+        return f"https://t.me/{self.username}?start={token}"
+
     async def open(self) -> None:
         """Connect and ask who we are.
 
