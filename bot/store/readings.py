@@ -132,7 +132,7 @@ _of_old = (
         & (readings.c.measure == _ends.c.measure)
         & or_(readings.c.taken_at == _ends.c.first, readings.c.taken_at == _ends.c.last),
     )
-    .where(_kept, _counts, readings.c.taken_at < bindparam("since"))
+    .where(_mine, _kept, _counts, readings.c.taken_at < bindparam("since"))  # _mine: or PostgreSQL may read all
 )
 _HISTORY = _lately.union_all(_of_old)
 
