@@ -202,7 +202,8 @@ def _not_clear() -> Iterator[object]:
 
 def _care() -> Iterator[object]:
     yield from (m.EarlyFirst(LONG_DAY), m.EarlySecond(LONG_DAY, COACH), m.EarlyOften(COACH), m.EarlyTaken(DAY))
-    yield from (m.EarlyReason(COACH), m.WalkInstead(), m.WeightLeftOut(), m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH))
+    yield from (m.EarlyReason(COACH), m.WalkInstead(), m.WeightLeftOut())
+    yield from (m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
     yield from (m.Despair("999"), m.EatingWorry(COACH), m.StoodDown(), m.CoachTold(COACH))
