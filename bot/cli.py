@@ -24,6 +24,9 @@ app = typer.Typer(
 )
 
 
+INTERRUPTED = 130  # what Typer makes of Ctrl-C
+
+
 class Invited(StrEnum):
     COACH = "coach"
     ORGANISER = "organiser"
@@ -144,6 +147,8 @@ def run(arguments: list[str]) -> int:
         from bot.log import fault, places
 
         return _fail(f"A fault of ours: {fault(error)} ({places(error)}).", 1)
+    if code == INTERRUPTED:
+        return _fail("Stopped.", 1)
     return code if isinstance(code, int) else 0
 
 
