@@ -51,9 +51,9 @@ def doubt(measure: Measure, understood: Understood, last: Reading | None, profil
     bounds = measure.bounds
     if not _finite(understood):
         return Doubt(Kind.IMPOSSIBLE)
-    if measure.unit is Unit.MILLIMETRE_OF_MERCURY and understood.second is not None:
-        if understood.second >= understood.value:
-            return _swapped(bounds, understood, understood.second)
+    lower = understood.second if measure.unit is Unit.MILLIMETRE_OF_MERCURY else None
+    if lower is not None and lower >= understood.value:
+        return _swapped(bounds, understood, lower)
     other = _other_field(measure, understood, last, profile)
     if other is not None:
         return other

@@ -9,10 +9,12 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from core.language import Role, Words, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.tokens import Token, tokens
+from core.measures.parsing import mile
 from core.measures.shape import Measure, Misunderstood, Understood, Why
 from core.quantity import FACTOR, Dimension, Unit, convertible
 
@@ -122,7 +124,7 @@ def _by_names(toks: Sequence[Token], first: int, last: int) -> list[_Piece]:
             cuts = [i for n, i in enumerate(names) if n > 0 or not marks[0][1]]
     bounds = [first, *cuts, last + 1]
     pieces = []
-    for a, b in zip(bounds, bounds[1:], strict=False):
+    for a, b in pairwise(bounds):
         if b > a:
             pieces.append(_piece(toks, a, b - 1))
     return pieces
@@ -192,7 +194,7 @@ def _named(key: str, asked: Measure | None) -> str:
 
 def _takes_pulse(measure: Measure) -> bool:
     """A timed walk whose second value is the pulse at its end."""
-    return measure.unit is Unit.MINUTE and measure.bounds.second_possible is not None
+    return measure.understand is mile
 
 
 def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure], asked: Measure | None) -> str:

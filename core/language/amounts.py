@@ -131,14 +131,16 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool) 
             value, last, digits = value + part, last + 3, ""
         elif (whole := _fraction(tokens, i)) is not None and digits:
             value, last, digits = whole, i + 2, ""
-    if last + 1 < len(tokens) and not token.entry.whole:
-        extra = _extra(tokens, last + 1)
-        if extra is not None and value == value.to_integral_value():
-            value, last, digits = value + extra, last + 1, ""
+    extra = None if token.entry.whole else _extra(tokens, last + 1)
+    if extra is not None and value == value.to_integral_value():
+        value, last, digits = value + extra, last + 1, ""
     return Heard(value, i, last, weak=token.entry.weak and last == i, digits=digits, minus=minus)
 
 
 def _extra(tokens: Sequence[Token], i: int) -> Decimal | None:
+    """The share a word like "half" or "and a quarter" at `i` stands for."""
+    if i >= len(tokens):
+        return None
     for role, value in ((Role.HALF, D("0.5")), (Role.QUARTER, D("0.25")), (Role.THREE_QUARTERS, D("0.75"))):
         if tokens[i].has(role):
             return value
@@ -178,9 +180,9 @@ def _with_unit(tokens: Sequence[Token], heard: Heard, dimension: Dimension | Non
         unit, value = typed, heard.value
     foreign = dimension is not None and not known
     last = i
-    if not foreign and i + 1 < len(tokens) and (extra := _extra(tokens, i + 1)) is not None:
-        if not (tokens[i + 1].has(Role.HALF) and i + 2 < len(tokens) and tokens[i + 2].entry.units):
-            value, last = value + extra * (PARTS[typed][1] if isinstance(typed, Part) else 1), i + 1
+    extra = None if foreign else _extra(tokens, i + 1)
+    if extra is not None and not (i + 2 < len(tokens) and tokens[i + 2].entry.units):  # "2 hours and a half"
+        value, last = value + extra * (PARTS[typed][1] if isinstance(typed, Part) else 1), i + 1
     return replace(heard, value=value, unit=unit, typed=typed, last=last, foreign=foreign)
 
 

@@ -12,6 +12,11 @@ from core.language.shape import Calendar
 from core.language.text import bare_words
 from core.language.tokens import Token, spellings, tokens
 
+_KINDS = (
+    *("today", "tomorrow", "day_after", "next", "in_", "until", "day", "week", "month", "two_days", "two_weeks"),
+    *("two_months", "at", "am", "pm", "noon", "midnight", "hour", "half_past", "half_to", "half_after"),
+    *("quarter_past", "quarter_to", "quarter_after", "quarter_less"),
+)
 READ = 60  # words of a message that are looked through
 
 
@@ -65,10 +70,7 @@ def _calendar_phrases(calendar: Calendar) -> Iterator[tuple[str, int, str]]:
     for kind in ("weekdays", "months"):
         for value, phrases in enumerate(getattr(calendar, kind)):
             yield from ((kind, value, p) for p in phrases)
-    for kind in (
-        "today tomorrow day_after next in_ until day week month at am pm noon midnight hour half_past half_to half_after "
-        "quarter_past quarter_to quarter_after quarter_less two_days two_weeks two_months"
-    ).split():
+    for kind in _KINDS:
         yield from ((kind, 0, p) for p in getattr(calendar, kind))
     yield from (("hours", value, phrase) for phrase, value in calendar.hours.items())
 

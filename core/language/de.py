@@ -36,7 +36,16 @@ def _numbers() -> dict[str, Decimal]:
                 if rest:
                     for joined in ("", " ", "und"):
                         found[f"{hundred}{joined}{word}"] = 100 * n + rest
-    found |= {"zwo": 2, "zweiundachzig": 82, "achzig": 80}
+    found |= {
+        "zwo": 2,
+        "zweiundachzig": 82,
+        "achzig": 80,
+        "einmal": 1,
+        "zweimal": 2,
+        "dreimal": 3,
+        "viermal": 4,
+        "fünfmal": 5,
+    }
     found |= {"ein": 1, "eine": 1, "einen": 1, "einer": 1, "einem": 1}
     halves = {f"{word}einhalb": D(n) + D("0.5") for word, n in small.items() if n > 1}
     halves |= {"anderthalb": D("1.5"), "eineinhalb": D("1.5")}
@@ -50,8 +59,10 @@ GERMAN = Words(
     weak=("ein", "eine", "einen", "einer", "einem"),
     umlauts=True,
     not_english=frozenset(
-        "am;er;ins;in;not;be;was;on;so;to;fast;say;also;a;an;no;die;hat;man;will;war;of;plus;rate;back;arm;stand;mo;do;"
-        "so;mi;di".split(";")
+        split(
+            "am;er;ins;in;not;be;was;on;so;to;fast;say;also;a;an;no;die;hat;man;will;war;of;plus;rate;"
+            "back;arm;stand;mo;do;so;mi;di"
+        )
     ),
     units={
         Unit.KILOGRAM: split("kg;kilo;kilos;kilogramm;kgs;kilogramme"),
@@ -62,8 +73,8 @@ GERMAN = Words(
         Unit.INCH: split("zoll;inch;inches"),
         Unit.FOOT: split("fuß;ft;feet"),
         Unit.BEATS_PER_MINUTE: split(
-            "bpm;schläge;schlag;schlägen;schläge pro minute;schläge in der minute;schläge die minute;pro minute;"
-            "in der minute;die minute;pulsschläge;herzschläge"
+            "bpm;schläge;schlag;schlägen;schläge pro minute;schläge in der minute;schläge die minute;"
+            "pro minute;in der minute;die minute;pulsschläge;herzschläge"
         ),
         Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
         Unit.SECOND: split("s;sek;sekunde;sekunden;sec;secs;seks"),
@@ -86,26 +97,27 @@ GERMAN = Words(
         Role.AND: split("und;&;sowie"),
         Role.POINT: split("komma;punkt"),
         Role.HALF: split(
-            "einhalb;und einhalb;ein halb;und ein halb;und ein halbes;halbe;halbes;halb;eine halbe;ein halbes;einer halben;"
-            "halben;einem halben;und eine halbe"
+            "einhalb;und einhalb;ein halb;und ein halb;und ein halbes;halbe;halbes;halb;eine halbe;"
+            "ein halbes;einer halben;halben;einem halben;und eine halbe"
         ),
         Role.QUARTER: split("viertel;ein viertel;und ein viertel;eine viertel"),
         Role.THREE_QUARTERS: split("dreiviertel;drei viertel;und drei viertel;eine dreiviertel"),
         Role.WITHIN: split("in;pro;je;während;innerhalb von;in den;nach;auf"),
         Role.OVER: split("zu;über;auf;/;durch"),
-        Role.TIMES: split("x;mal;male;*;mal je"),
+        Role.TIMES: split("x;mal;male;*;mal je;einmal;zweimal;dreimal;viermal;fünfmal"),
         Role.OUT_OF: split("von;aus;/;auf"),
         Role.RANGE: split("bis;oder;-;~;bis zu"),
         Role.HEDGE: split(
-            "etwa;ungefähr;ca;circa;zirka;rund;so um;so um die;um die;knapp;fast;vielleicht;glaube ich;ich glaube;"
-            "schätze ich;ich schätze;ungefaehr;annähernd;in etwa;~;wohl;beinahe;schätzungsweise;ich denke;so etwa;ungf"
+            "etwa;ungefähr;ca;circa;zirka;rund;so um;so um die;um die;knapp;fast;vielleicht;glaube ich;"
+            "ich glaube;schätze ich;ich schätze;ungefaehr;annähernd;in etwa;~;wohl;beinahe;"
+            "schätzungsweise;ich denke;so etwa;ungf"
         ),
         Role.BOUND: split(
             "mehr als;weniger als;über;unter;mindestens;höchstens;maximal;bis zu;>;<;zwischen;nicht mehr als;minimal"
         ),
         Role.CHANGE: split(
-            "abgenommen;zugenommen;mehr;weniger;runter;rauf;hoch;besser;schlechter;verloren;höher;niedriger;+;"
-            "leichter;schwerer;minus;plus;gestiegen;gesunken"
+            "abgenommen;zugenommen;mehr;weniger;runter;rauf;hoch;besser;schlechter;verloren;höher;"
+            "niedriger;+;leichter;schwerer;minus;plus;gestiegen;gesunken"
         ),
         Role.NOT: split("nicht;kein;keine;nie;ohne"),
         Role.NOTHING: split(
@@ -120,34 +132,40 @@ GERMAN = Words(
         ),
         Role.FOREIGN: split("prozent;kpa;grad;jahre;jahren;wochen;woche;monate;km;kilometer;kalorien;kcal;liter;mg;ml"),
         Role.ARMS: split(
-            "mit armen;mit den armen;arme benutzt;mit den händen;mit händen;hände benutzt;abgestützt;mich abgestützt;"
-            "mit hilfe der arme;arme genommen;mit hilfe der hände;arme zu hilfe;mit armhilfe;arme gebraucht;aufgestützt"
+            "mit armen;mit den armen;arme benutzt;mit den händen;mit händen;hände benutzt;abgestützt;"
+            "mich abgestützt;mit hilfe der arme;arme genommen;mit hilfe der hände;arme zu hilfe;"
+            "mit armhilfe;arme gebraucht;aufgestützt"
         ),
         Role.HALF_WAY: split(
-            "mehr als halb;mehr als die hälfte;über die hälfte;fast oben;über halb;und fast noch einer;fast noch einer;"
-            "mehr als halb oben;halb oben und mehr"
+            "mehr als halb;mehr als die hälfte;über die hälfte;fast oben;über halb;und fast noch einer;"
+            "fast noch einer;mehr als halb oben;halb oben und mehr"
         ),
         Role.STOPPED: split(
-            "abgebrochen;aufgehört;nicht geschafft;aufgegeben;konnte nicht;kann nicht;geht nicht;ging nicht;nicht möglich;"
-            "nur geschafft;musste aufhören;nicht beendet;nicht zu ende;schaffe ich nicht;schaffe nicht;dann schluss;abbruch"
+            "abgebrochen;aufgehört;nicht geschafft;aufgegeben;konnte nicht;kann nicht;geht nicht;"
+            "ging nicht;nicht möglich;nur geschafft;musste aufhören;nicht beendet;nicht zu ende;"
+            "schaffe ich nicht;schaffe nicht;dann schluss;abbruch"
         ),
+        Role.VIGOROUS: split("anstrengend;intensiv;intensive;kräftig;anstrengende;laufen;joggen"),
         Role.FILLER: split(
-            "es;ist;sind;war;waren;mein;meine;der;die;das;also;doch;richtig;natürlich;eigentlich;wert;heißen;heisst;muss;"
-            "sollte;ich;tippfehler;falsch;entschuldigung;sorry;=;:;korrekt;stimmt"
+            "es;ist;sind;war;waren;mein;meine;der;die;das;also;doch;richtig;natürlich;eigentlich;wert;"
+            "heißen;heisst;muss;sollte;ich;tippfehler;falsch;entschuldigung;sorry;=;:;korrekt;stimmt"
         ),
         Role.SORRY: split(
-            "nein;ne;nee;nö;sorry;entschuldigung;ups;upps;hoppla;moment;falsch;halt;stopp;tippfehler;vertippt;quatsch;pardon;"
-            "verzeihung;*;oh nein;ach nein;mist;ich habe mich vertippt;hab mich vertippt;habe mich vertippt;nein sorry"
+            "nein;ne;nee;nö;sorry;entschuldigung;ups;upps;hoppla;moment;falsch;halt;stopp;tippfehler;"
+            "vertippt;quatsch;pardon;verzeihung;*;oh nein;ach nein;mist;ich habe mich vertippt;"
+            "hab mich vertippt;habe mich vertippt;nein sorry"
         ),
         Role.MEANT: split(
-            "ich meinte;meinte;ich meine;meinte ich;soll heißen;sollte heißen;korrektur;richtig ist;sollte sein;muss heißen;"
-            "stattdessen;richtig wäre;ich wollte schreiben;gemeint war;gemeint sind;sollen sein;soll sein;korrigiere;"
-            "bitte ändern auf;ändern in;ändere auf;eigentlich sind es;es sind eigentlich;sollte es heißen"
+            "ich meinte;meinte;ich meine;meinte ich;soll heißen;sollte heißen;korrektur;richtig ist;"
+            "sollte sein;muss heißen;stattdessen;richtig wäre;ich wollte schreiben;gemeint war;"
+            "gemeint sind;sollen sein;soll sein;korrigiere;bitte ändern auf;ändern in;ändere auf;"
+            "eigentlich sind es;es sind eigentlich;sollte es heißen"
         ),
         Role.PLEASE: split(
-            "bitte;kann ich;könnte ich;ich möchte;ich will;ich würde gerne;ich würde gern;kannst du;können sie;könnten sie;"
-            "mal;jetzt;danke;hallo;hi;ok;okay;zeig mir;zeige mir;zeig;zeige;gib mir;ich brauche;darf ich;mir;bitte mal;"
-            "würde gerne;möchte;kannst du mir;können sie mir;einfach;gerne;gern"
+            "bitte;kann ich;könnte ich;ich möchte;ich will;ich würde gerne;ich würde gern;kannst du;"
+            "können sie;könnten sie;mal;jetzt;danke;hallo;hi;ok;okay;zeig mir;zeige mir;zeig;zeige;"
+            "gib mir;ich brauche;darf ich;mir;bitte mal;würde gerne;möchte;kannst du mir;können sie mir;"
+            "einfach;gerne;gern"
         ),
     },
     names={

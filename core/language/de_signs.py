@@ -7,13 +7,15 @@ from core.language.shape import Denials, Level, Sign
 EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
 
 _HURTS = (
-    "schmerz*|weh|druck|drückt|drücken|eng|enge|engegefühl|stechen|sticht|stiche|brennen|brennt|zieht|ziehen|beklemm*|"
-    "krampf*|beklommen*|zuschnürt|zugeschnürt"
+    "schmerz*|weh|druck|drückt|drücken|eng|enge|engegefühl|stechen|sticht|stiche|brennen|brennt|"
+    "zieht|ziehen|beklemm*|krampf*|beklommen*|zuschnürt|zugeschnürt"
 )
 _BREATHLESS = "kurzatmig|kurzatmigkeit|außer_atem|atemlos|aus_der_puste|außer_puste|keine_puste|atembeschwerden"
+
 _DIZZY = (
-    "schwindel|schwindlig|schwindelig|schwindelgefühl|schwindelanfall|benommen|benommenheit|schwummrig|schummrig|"
-    "schwarz_vor_augen|schwarz_vor_den_augen|dreht_sich_alles|alles_dreht_sich|alles_gedreht|drehschwindel|flau"
+    "schwindel|schwindlig|schwindelig|schwindelgefühl|schwindelanfall|benommen|benommenheit|"
+    "schwummrig|schummrig|schwarz_vor_augen|schwarz_vor_den_augen|dreht_sich_alles|"
+    "alles_dreht_sich|alles_gedreht|drehschwindel|flau"
 )
 _SWOLLEN = "geschwollen|schwillt|schwellung|angeschwollen|anschwellen|dick|dicker"
 
@@ -140,8 +142,9 @@ SIGNS = (
         SAME_DAY,
         (
             _BREATHLESS + "|luft|puste",
-            "treppe|treppen|treppensteigen|anziehen|haushalt|als_sonst|als_früher|normalerweise|duschen|neuerdings|ständig|immer|"
-            "seit|schnell|schneller|leichter|schlimmer|öfter|gewöhnlich|schon_bei|bei_kleinsten|jeden_tag",
+            "treppe|treppen|treppensteigen|anziehen|haushalt|als_sonst|als_früher|normalerweise|duschen|"
+            "neuerdings|ständig|immer|seit|schnell|schneller|leichter|schlimmer|öfter|gewöhnlich|"
+            "schon_bei|bei_kleinsten|jeden_tag",
         ),
     ),
     Sign(
@@ -218,9 +221,9 @@ SIGNS = (
         "eating_worry",
         TALK,
         (
-            "hungere_mich|abführmittel|essattacke*|fressattacke*|fressanfall*|magersucht|magersüchtig|bulimie|"
-            "finger_in_den_hals|hasse_meinen_körper|angst_vor_dem_essen|angst_vorm_essen|esssucht|"
-            "denke_nur_noch_ans_essen|denke_nur_noch_an_mein_gewicht|nach_dem_essen_übergebe|"
+            "hungere_mich|abführmittel|essattacke*|fressattacke*|fressanfall*|magersucht|magersüchtig|"
+            "bulimie|finger_in_den_hals|hasse_meinen_körper|angst_vor_dem_essen|angst_vorm_essen|"
+            "esssucht|denke_nur_noch_ans_essen|denke_nur_noch_an_mein_gewicht|nach_dem_essen_übergebe|"
             "nach_dem_essen_erbrechen|esse_kaum|esse_fast_nichts",
         ),
     ),
@@ -239,36 +242,41 @@ DENIALS = Denials(
     no="kein|keine|keinen|keinem|keiner|keinerlei|nicht|nie|niemals|ohne|weder|nichts|frei_von|keins",
     no_after="nein|nicht|keine|keinen|keins|kein|keiner|nie|negativ|nö|keinerlei",
     between=(
-        "ich|habe|hab|hatte|gehabt|bin|war|mir|mich|ist|sind|in|im|der|die|das|den|dem|mein|meine|meiner|meinem|meinen|mehr|"
-        "irgendwelche|irgendeine|heute|an|am|verspüre|spüre|gespürt|auch|wirklich|anzeichen|symptome|von|für|einen|eine|ein|"
-        "einem|es|tut|zur|zeit|momentan|bisher|überhaupt|gar|starken|starke|neuen|neue|bei|beim|wird|wurde|art|derzeit|da|links"
+        "ich|habe|hab|hatte|gehabt|bin|war|mir|mich|ist|sind|in|im|der|die|das|den|dem|mein|meine|"
+        "meiner|meinem|meinen|mehr|irgendwelche|irgendeine|heute|an|am|verspüre|spüre|gespürt|auch|"
+        "wirklich|anzeichen|symptome|von|für|einen|eine|ein|einem|es|tut|zur|zeit|momentan|bisher|"
+        "überhaupt|gar|starken|starke|neuen|neue|bei|beim|wird|wurde|art|derzeit|da|links"
     ),
     and_="und|&|sowie",
     nor="oder|noch",
     but="aber|jedoch|allerdings|sondern|weil|obwohl|trotzdem|dafür|nur|dann|stattdessen|denn",
     past=(
-        "letztes_jahr|letzten_jahr|vor_jahren|vor_monaten|früher|damals|als_kind|letzten_monat|letzten_sommer|letzten_winter|"
-        "jahren|monaten|jahre_her|monate_her|vor_einem_jahr|vor_langer_zeit|in_der_vergangenheit|vor_der_operation|19##|20##"
+        "letztes_jahr|letzten_jahr|vor_jahren|vor_monaten|früher|damals|als_kind|letzten_monat|"
+        "letzten_sommer|letzten_winter|jahren|monaten|jahre_her|monate_her|vor_einem_jahr|"
+        "vor_langer_zeit|in_der_vergangenheit|vor_der_operation|19##|20##"
     ),
     imagined=(
-        "was_wenn|wenn|falls|ob|könnte|würde|angst|sorge|sorgen|fürchte|befürchte|risiko|symptome_von|symptome_für|"
-        "anzeichen_für|anzeichen_von|vorbeugen|verhindern|kann_man|was_ist|was_sind|gelesen|geträumt|traum|gehört_von|"
-        "ist_es_normal|woran_erkenne|unterschied_zwischen|glaube_nicht|film"
+        "was_wenn|wenn|falls|ob|könnte|würde|angst|sorge|sorgen|fürchte|befürchte|risiko|"
+        "symptome_von|symptome_für|anzeichen_für|anzeichen_von|vorbeugen|verhindern|kann_man|was_ist|"
+        "was_sind|gelesen|geträumt|traum|gehört_von|ist_es_normal|woran_erkenne|unterschied_zwischen|"
+        "glaube_nicht|film"
     ),
     others=(
-        "mutter|mama|vater|papa|mann|frau|sohn|tochter|freund|freundin|nachbar|nachbarin|bruder|schwester|er|oma|opa|tante|onkel|"
-        "kollege|kollegin|hund|katze|jemand|leute|schwager|schwägerin|partner|partnerin|bekannter|bekannte|seine|seinen|ihre"
+        "mutter|mama|vater|papa|mann|frau|sohn|tochter|freund|freundin|nachbar|nachbarin|bruder|"
+        "schwester|er|oma|opa|tante|onkel|kollege|kollegin|hund|katze|jemand|leute|schwager|"
+        "schwägerin|partner|partnerin|bekannter|bekannte|seine|seinen|ihre"
     ),
     now="jetzt|heute|gerade|wieder|immer_noch|noch_immer|seit|aktuell|momentan|auch|erneut",
     mine="ich|mir|mich|mein|meine|meiner|meinem|meinen",
     settled=(
-        "weg|vorbei|verschwunden|nachgelassen|aufgehört|vergangen|wieder_gut|abgeklungen|wieder_besser|jetzt_besser|besser_geworden|"
-        "gelegt|wieder_in_ordnung"
+        "weg|vorbei|verschwunden|nachgelassen|aufgehört|vergangen|wieder_gut|abgeklungen|"
+        "wieder_besser|jetzt_besser|besser_geworden|gelegt|wieder_in_ordnung"
     ),
     harmless=(
-        "brustpresse|brustschwimmen|brustumfang|brustgurt|bankdrücken|brustübung*|brustmuskel*|herzlich*|von_herzen|"
-        "übel_nehmen|totgelacht|totlachen|ans_herz|am_herzen|ins_herz|schwarz_weiß|blutdruck|luftdruck|reifendruck|eindruck|"
-        "ausdruck|dicke_socken|dicker_pulli|handtaub|taube|tauben|hühnerbrust|hähnchenbrust|putenbrust|zum_sterben_schön|"
-        "druckfehler|unter_druck|halsband|nackenkissen|herzgut|schweren_herzens|muskelkater"
+        "brustpresse|brustschwimmen|brustumfang|brustgurt|bankdrücken|brustübung*|brustmuskel*|"
+        "herzlich*|von_herzen|übel_nehmen|totgelacht|totlachen|ans_herz|am_herzen|ins_herz|"
+        "schwarz_weiß|blutdruck|luftdruck|reifendruck|eindruck|ausdruck|dicke_socken|dicker_pulli|"
+        "handtaub|taube|tauben|hühnerbrust|hähnchenbrust|putenbrust|zum_sterben_schön|druckfehler|"
+        "unter_druck|halsband|nackenkissen|herzgut|schweren_herzens|muskelkater"
     ),
 )

@@ -47,9 +47,10 @@ CALENDAR = Calendar(
     quarter_past=split("viertel nach"),
     quarter_to=split("viertel vor;dreiviertel"),
     place=split(
-        "ich bin in;bin in;bin jetzt in;ich bin jetzt in;ich bin gerade in;bin gerade in;wohne in;ich wohne in;"
-        "umgezogen nach;fliege nach;reise nach;fahre nach;ich bin nach;urlaub in;zeitzone;stadt;ich bin zur zeit in;"
-        "bin zurzeit in;wohne jetzt in;lebe in;ich lebe in;ziehe nach;unterwegs in;zu besuch in"
+        "ich bin in;bin in;bin jetzt in;ich bin jetzt in;ich bin gerade in;bin gerade in;wohne in;"
+        "ich wohne in;umgezogen nach;fliege nach;reise nach;fahre nach;ich bin nach;urlaub in;"
+        "zeitzone;stadt;ich bin zur zeit in;bin zurzeit in;wohne jetzt in;lebe in;ich lebe in;"
+        "ziehe nach;unterwegs in;zu besuch in"
     ),
     place_ends=split(
         "bis;für;diese;jetzt;ab;und;bitte;seit;mit;aber;heute;morgen;zur;gerade;im;am;um;umgezogen;gezogen;auf"
@@ -58,151 +59,170 @@ CALENDAR = Calendar(
 
 WISHES = {
     Intent.YES: split(
-        "ja;jo;jep;jawohl;ja …;klar;klar …;sicher;natürlich;gerne;gern;stimmt;richtig;genau;okay;ok;passt;in ordnung;"
-        "einverstanden;ich bin einverstanden;ja gerne;ja bitte;auf jeden fall;jap;mache ich;so ist es;korrekt"
+        "ja;jo;jep;jawohl;ja …;klar;klar …;sicher;natürlich;gerne;gern;stimmt;richtig;genau;okay;ok;"
+        "passt;in ordnung;einverstanden;ich bin einverstanden;ja gerne;ja bitte;auf jeden fall;jap;"
+        "mache ich;so ist es;korrekt"
     ),
     Intent.NO: split(
-        "nein;ne;nee;nö;nein …;falsch;stimmt nicht;keineswegs;auf keinen fall;keine;keines;keins;nichts davon;"
-        "keine davon;lieber nicht;nicht wirklich;nein danke;leider nein;niemals;nicht richtig;das stimmt nicht"
+        "nein;ne;nee;nö;nein …;falsch;stimmt nicht;keineswegs;auf keinen fall;keine;keines;keins;"
+        "nichts davon;keine davon;lieber nicht;nicht wirklich;nein danke;leider nein;niemals;"
+        "nicht richtig;das stimmt nicht"
     ),
     Intent.HELP: split(
-        "hilfe;hilfe …;hilf mir;hilf mir …;was kann ich tun;was kannst du;wie geht das;wie geht das …;ich verstehe nicht …;"
-        "verstehe ich nicht;ich verstehe das nicht …;wie;wie …;was muss ich tun;was soll ich tun;ich brauche hilfe …;"
-        "… brauche hilfe …;was ist das;anleitung;erklär …;erkläre …;menü;befehle;was nun;was jetzt;weiß nicht weiter"
+        "hilfe;hilfe …;hilf mir;hilf mir …;was kann ich tun;was kannst du;wie geht das;"
+        "wie geht das …;ich verstehe nicht …;verstehe ich nicht;ich verstehe das nicht …;wie;wie …;"
+        "was muss ich tun;was soll ich tun;ich brauche hilfe …;… brauche hilfe …;was ist das;"
+        "anleitung;erklär …;erkläre …;menü;befehle;was nun;was jetzt;weiß nicht weiter"
     ),
     Intent.SKIP: split(
-        "überspringen;überspringen …;auslassen;auslassen …;weglassen;nächste frage;nächste;heute nicht;heute nicht …;"
-        "diesmal nicht;das nicht;kein maßband;keine waage;habe kein maßband;habe keine waage;ich habe keine waage;"
-        "ich habe kein maßband;das überspringe ich;überspring …;lass das weg;lass das aus;geht nicht;passe;"
+        "überspringen;überspringen …;auslassen;auslassen …;weglassen;nächste frage;nächste;"
+        "heute nicht;heute nicht …;diesmal nicht;das nicht;kein maßband;keine waage;"
+        "habe kein maßband;habe keine waage;ich habe keine waage;ich habe kein maßband;"
+        "das überspringe ich;überspring …;lass das weg;lass das aus;geht nicht;passe;"
         "… überspringen …;kann ich nicht;das geht nicht"
     ),
     Intent.LATER: split(
-        "später;später …;nicht jetzt;jetzt nicht;jetzt nicht …;erinnere mich …;erinner mich …;nachher;gleich;heute abend;"
-        "heute nachmittag;keine zeit;keine zeit …;habe keine zeit;bin beschäftigt;bin gerade beschäftigt;morgen;morgen …;"
-        "bin auf der arbeit;bin bei der arbeit;bin unterwegs;bin nicht zu hause;ein andermal;mach ich später;"
-        "… erinnere mich später …;in einer stunde;frag später;frag mich später …;frag morgen …;moment;warte"
+        "später;später …;nicht jetzt;jetzt nicht;jetzt nicht …;erinnere mich …;erinner mich …;"
+        "nachher;gleich;heute abend;heute nachmittag;keine zeit;keine zeit …;habe keine zeit;"
+        "bin beschäftigt;bin gerade beschäftigt;morgen;morgen …;bin auf der arbeit;"
+        "bin bei der arbeit;bin unterwegs;bin nicht zu hause;ein andermal;mach ich später;"
+        "… erinnere mich später …;in einer stunde;frag später;frag mich später …;frag morgen …;"
+        "moment;warte"
     ),
     Intent.STOP: split(
         "stop;stopp;halt;abbrechen;abbruch;aufhören;ende;schluss;genug;beenden;lass das;egal;vergiss es;"
         "lass mich in ruhe;hör auf;hör auf …;stop …;stopp …;abbrechen …"
     ),
     Intent.UNDO: split(
-        "rückgängig;rückgängig …;zurücknehmen;nimm das zurück;löschen;lösche das …;lösche den letzten …;letzten löschen;"
-        "letzten wert löschen;falsche zahl;das war falsch;das war ein fehler;vertippt;ich habe mich vertippt;verschrieben;"
-        "hab mich vertippt;habe mich vertippt;tippfehler;fehler;mein fehler;war falsch;falscher wert;"
-        "… rückgängig …;letzte löschen;ignoriere das …;war ein versehen;versehen"
+        "rückgängig;rückgängig …;zurücknehmen;nimm das zurück;löschen;lösche das …;"
+        "lösche den letzten …;letzten löschen;letzten wert löschen;falsche zahl;das war falsch;"
+        "das war ein fehler;vertippt;ich habe mich vertippt;verschrieben;hab mich vertippt;"
+        "habe mich vertippt;tippfehler;fehler;mein fehler;war falsch;falscher wert;… rückgängig …;"
+        "letzte löschen;ignoriere das …;war ein versehen;versehen"
     ),
     Intent.COACH: split(
-        "coach;coach …;trainer;trainerin;trainer …;trainerin …;mit dem coach sprechen …;… mein coach …;… meinem coach …;"
-        "… meinen coach …;… meiner trainerin …;… meinem trainer …;… meinen trainer …;… meine trainerin …;nachricht …;"
-        "… dem coach …;… den coach …;… mit jemandem sprechen …;… mit jemandem reden …;… einem menschen …;mensch;"
-        "ruf mich an;rufen sie mich an;… mit einer person …;kontakt …"
+        "coach;coach …;trainer;trainerin;trainer …;trainerin …;mit dem coach sprechen …;"
+        "… mein coach …;… meinem coach …;… meinen coach …;… meiner trainerin …;… meinem trainer …;"
+        "… meinen trainer …;… meine trainerin …;nachricht …;… dem coach …;… den coach …;"
+        "… mit jemandem sprechen …;… mit jemandem reden …;… einem menschen …;mensch;ruf mich an;"
+        "rufen sie mich an;… mit einer person …;kontakt …"
     ),
     Intent.PAUSE: split(
-        "pause;pause …;pausieren;pausieren …;urlaub;im urlaub;im urlaub …;… im urlaub …;… in urlaub …;"
-        "… in den urlaub …;ich bin weg …;ich bin weg bis …;ich brauche eine pause …;… eine pause …;ferien;aussetzen;"
-        "aussetzen …;im krankenhaus;… im krankenhaus …;bin verreist;verreist …;keine nachrichten bis …;"
-        "unterbrechen …;unterbrechen;ruhe bis …"
+        "pause;pause …;pausieren;pausieren …;urlaub;im urlaub;im urlaub …;… im urlaub …;"
+        "… in urlaub …;… in den urlaub …;ich bin weg …;ich bin weg bis …;ich brauche eine pause …;"
+        "… eine pause …;ferien;aussetzen;aussetzen …;im krankenhaus;… im krankenhaus …;bin verreist;"
+        "verreist …;keine nachrichten bis …;unterbrechen …;unterbrechen;ruhe bis …"
     ),
     Intent.RESUME: split(
-        "bin wieder da;ich bin wieder da …;wieder da;fortsetzen;zurück;ich bin zurück …;bin zurück;bin zurück …;"
-        "pause beenden;wieder anfangen;wieder einsteigen;neu starten;weitermachen nach der pause;wieder zu hause;"
-        "wieder dabei;ich bin wieder dabei"
+        "bin wieder da;ich bin wieder da …;wieder da;fortsetzen;zurück;ich bin zurück …;bin zurück;"
+        "bin zurück …;pause beenden;wieder anfangen;wieder einsteigen;neu starten;"
+        "weitermachen nach der pause;wieder zu hause;wieder dabei;ich bin wieder dabei"
     ),
     Intent.TODAY: split(
-        "heute;was steht an;was ist heute dran;was ist heute;was steht heute an;was ist fällig;was kommt;check in;checkin;"
-        "was muss ich heute machen;was ist dran;was kommt als nächstes;fällig;wann ist der nächste …;aufgaben;"
-        "wann geht es weiter;was ist als nächstes dran"
+        "heute;was steht an;was ist heute dran;was ist heute;was steht heute an;was ist fällig;"
+        "was kommt;check in;checkin;was muss ich heute machen;was ist dran;was kommt als nächstes;"
+        "fällig;wann ist der nächste …;aufgaben;wann geht es weiter;was ist als nächstes dran"
     ),
     Intent.RECORD: split(
-        "eintragen;eintragen …;wert eintragen;messung eintragen;erfassen;neuer wert;neue messung;aufzeichnen;messwert;"
-        "ich habe gemessen;speichern;werte eingeben;eingeben"
+        "eintragen;eintragen …;wert eintragen;messung eintragen;erfassen;neuer wert;neue messung;"
+        "aufzeichnen;messwert;ich habe gemessen;speichern;werte eingeben;eingeben"
     ),
     Intent.PROGRESS: split(
-        "fortschritt;fortschritt …;mein fortschritt;fortschritte;ergebnisse;meine ergebnisse;verlauf;mein verlauf;"
-        "diagramm;diagramm …;kurve;meine kurve;grafik;grafik …;meine werte;werte;wie stehe ich;wie mache ich mich;"
-        "wie läuft es;statistik;gewichtskurve;… meine ergebnisse …;… mein verlauf …;… meine werte …;zahlen;"
-        "… mein fortschritt …;… meine kurve …;trend;… meinen verlauf …;… meinen fortschritt …;verlauf …"
+        "fortschritt;fortschritt …;mein fortschritt;fortschritte;ergebnisse;meine ergebnisse;verlauf;"
+        "mein verlauf;diagramm;diagramm …;kurve;meine kurve;grafik;grafik …;meine werte;werte;"
+        "wie stehe ich;wie mache ich mich;wie läuft es;statistik;gewichtskurve;… meine ergebnisse …;"
+        "… mein verlauf …;… meine werte …;zahlen;… mein fortschritt …;… meine kurve …;trend;"
+        "… meinen verlauf …;… meinen fortschritt …;verlauf …"
     ),
     Intent.GOAL: split(
-        "ziel;ziel …;ziele;mein ziel;mein ziel …;ziel setzen;ziel ändern;neues ziel;neues ziel …;… mein ziel …;"
-        "wunschgewicht;zielgewicht;… ein ziel …"
+        "ziel;ziel …;ziele;mein ziel;mein ziel …;ziel setzen;ziel ändern;neues ziel;neues ziel …;"
+        "… mein ziel …;wunschgewicht;zielgewicht;… ein ziel …"
     ),
     Intent.SETTINGS: split("einstellungen;einstellungen …;optionen;einstellung;profil;konfiguration;setup"),
     Intent.SAME: split(
-        "gleich;gleich wie letztes mal;wie letztes mal;alles gleich;dasselbe;das gleiche;wie immer;unverändert;"
-        "keine änderung;nichts geändert;wie zuletzt;wie vorher;genauso;so wie letztes mal;wie beim letzten mal;"
-        "alles wie letztes mal;alles wie immer;genau wie letztes mal;gleich geblieben;alles wie beim letzten mal"
+        "gleich;gleich wie letztes mal;wie letztes mal;alles gleich;dasselbe;das gleiche;wie immer;"
+        "unverändert;keine änderung;nichts geändert;wie zuletzt;wie vorher;genauso;"
+        "so wie letztes mal;wie beim letzten mal;alles wie letztes mal;alles wie immer;"
+        "genau wie letztes mal;gleich geblieben;alles wie beim letzten mal"
     ),
     Intent.DIFFERENT: split(
-        "anders;anders …;nicht gleich;nicht wie letztes mal;etwas war anders;war anders;andere waage;neue waage;"
-        "etwas anders;nicht dasselbe;es war anders;geändert;unterschiedlich"
+        "anders;anders …;nicht gleich;nicht wie letztes mal;etwas war anders;war anders;andere waage;"
+        "neue waage;etwas anders;nicht dasselbe;es war anders;geändert;unterschiedlich"
     ),
     Intent.WHY: split(
-        "warum;warum …;wieso;wieso …;weshalb;weshalb …;wozu;wozu …;wofür;wofür …;weswegen;warum fragst du;warum nicht;"
-        "was soll das;grund"
+        "warum;warum …;wieso;wieso …;weshalb;weshalb …;wozu;wozu …;wofür;wofür …;weswegen;"
+        "warum fragst du;warum nicht;was soll das;grund"
     ),
     Intent.SOURCE: split(
-        "quelle;quellen;woher;woher …;woher kommt das;wer sagt das;referenz;beleg;belege;welche studie;studie;"
-        "worauf beruht das;nachweis;woher wisst ihr das;quelle …;… die quelle …"
+        "quelle;quellen;woher;woher …;woher kommt das;wer sagt das;referenz;beleg;belege;"
+        "welche studie;studie;worauf beruht das;nachweis;woher wisst ihr das;quelle …;… die quelle …"
     ),
     Intent.THANKS: split(
-        "danke;danke …;vielen dank;vielen dank …;dankeschön;danke schön;danke sehr;super;toll;prima;klasse;schön;gut;"
-        "sehr gut;wunderbar;besten dank;herzlichen dank;perfekt;spitze;cool;freut mich;merci;fein"
+        "danke;danke …;vielen dank;vielen dank …;dankeschön;danke schön;danke sehr;super;toll;prima;"
+        "klasse;schön;gut;sehr gut;wunderbar;besten dank;herzlichen dank;perfekt;spitze;cool;"
+        "freut mich;merci;fein"
     ),
     Intent.GREETING: split(
-        "hallo;hallo …;guten morgen;guten tag;guten abend;moin;servus;grüß gott;hi;hey;grüezi;gute nacht;tschüss;"
-        "auf wiedersehen;guten morgen …;guten tag …;guten abend …;hallöchen;grüß dich"
+        "hallo;hallo …;guten morgen;guten tag;guten abend;moin;servus;grüß gott;hi;hey;grüezi;"
+        "gute nacht;tschüss;auf wiedersehen;guten morgen …;guten tag …;guten abend …;hallöchen;"
+        "grüß dich"
     ),
     Intent.DONE: split(
-        "fertig;fertig …;erledigt;geschafft;gemacht;ich bin fertig;bin fertig;das war's;das war alles;alles erledigt;"
-        "alles gemacht;abgeschlossen;das ist alles;hab's gemacht;habe es gemacht;nichts weiter;sonst nichts"
+        "fertig;fertig …;erledigt;geschafft;gemacht;ich bin fertig;bin fertig;das war's;"
+        "das war alles;alles erledigt;alles gemacht;abgeschlossen;das ist alles;hab's gemacht;"
+        "habe es gemacht;nichts weiter;sonst nichts"
     ),
     Intent.START: split(
         "start;starten;los;los geht's;beginnen;anfangen;ich bin bereit;bereit;bin bereit;start …;leg los;auf geht's"
     ),
     Intent.NOT_WELL: split(
-        "nicht gut;mir geht es nicht gut …;mir geht's nicht gut …;ich fühle mich nicht gut …;krank;ich bin krank …;"
-        "bin krank;bin krank …;erkältet;ich bin erkältet;bin erkältet;fieber;ich habe fieber …;grippe;schlecht;"
-        "mir geht es schlecht …;mir geht's schlecht …;unwohl;ich fühle mich unwohl;ich fühle mich schlecht;"
-        "ich habe schmerzen;fühle mich nicht wohl;nicht wohl;… nicht gut heute …;geht so schlecht;elend;ich bin in schmerzen"
+        "nicht gut;mir geht es nicht gut …;mir geht's nicht gut …;ich fühle mich nicht gut …;krank;"
+        "ich bin krank …;bin krank;bin krank …;erkältet;ich bin erkältet;bin erkältet;fieber;"
+        "ich habe fieber …;grippe;schlecht;mir geht es schlecht …;mir geht's schlecht …;unwohl;"
+        "ich fühle mich unwohl;ich fühle mich schlecht;ich habe schmerzen;fühle mich nicht wohl;"
+        "nicht wohl;… nicht gut heute …;geht so schlecht;elend;ich bin in schmerzen"
     ),
     Intent.WELL: split(
-        "mir geht es gut;mir geht's gut;ich fühle mich gut;gut danke;alles gut;fühle mich gut;fit;ich bin fit;"
-        "alles bestens;wohl;ich fühle mich wohl;mir gehts gut;geht gut;geht mir gut;sehr gut danke;bestens"
+        "mir geht es gut;mir geht's gut;ich fühle mich gut;gut danke;alles gut;fühle mich gut;fit;"
+        "ich bin fit;alles bestens;wohl;ich fühle mich wohl;mir gehts gut;geht gut;geht mir gut;"
+        "sehr gut danke;bestens"
     ),
     Intent.MY_DATA: split(
-        "meine daten;meine daten …;daten;… meine daten …;was wisst ihr über mich;was weißt du über mich;export;"
-        "exportieren;datenauskunft;was speichert ihr;was wird gespeichert;datenschutz;daten herunterladen"
+        "meine daten;meine daten …;daten;… meine daten …;was wisst ihr über mich;"
+        "was weißt du über mich;export;exportieren;datenauskunft;was speichert ihr;"
+        "was wird gespeichert;datenschutz;daten herunterladen"
     ),
     Intent.FORGET: split(
-        "vergiss mich;vergiss mich …;lösche mich;lösche alles;alles löschen;meine daten löschen;lösche meine daten …;"
-        "konto löschen;mein konto löschen;… meine daten löschen …;… alle meine daten löschen …;lösch mich;"
-        "… alle daten löschen …;vergesst mich"
+        "vergiss mich;vergiss mich …;lösche mich;lösche alles;alles löschen;meine daten löschen;"
+        "lösche meine daten …;konto löschen;mein konto löschen;… meine daten löschen …;"
+        "… alle meine daten löschen …;lösch mich;… alle daten löschen …;vergesst mich"
     ),
     Intent.LEAVE: split(
-        "abmelden;abmelden …;ich will raus;ich möchte aufhören …;ich will aufhören …;austreten;kündigen;verlassen;"
-        "ich möchte nicht mehr …;ich will nicht mehr …;aussteigen;aussteigen …;beende alles;"
-        "keine nachrichten mehr …;schreib mir nicht mehr;ich steige aus;ich höre auf …;programm verlassen"
+        "abmelden;abmelden …;ich will raus;ich möchte aufhören …;ich will aufhören …;austreten;"
+        "kündigen;verlassen;ich möchte nicht mehr …;ich will nicht mehr …;aussteigen;aussteigen …;"
+        "beende alles;keine nachrichten mehr …;schreib mir nicht mehr;ich steige aus;ich höre auf …;"
+        "programm verlassen"
     ),
     Intent.LANGUAGE: split(
-        "sprache;sprache …;sprache ändern;sprache wechseln;deutsch;auf deutsch;andere sprache;… sprache ändern …;"
-        "auf deutsch bitte;sprich deutsch"
+        "sprache;sprache …;sprache ändern;sprache wechseln;deutsch;auf deutsch;andere sprache;"
+        "… sprache ändern …;auf deutsch bitte;sprich deutsch"
     ),
     Intent.UNITS: split(
-        "einheiten;einheiten …;einheit;einheiten ändern;in kilo;in pfund;in zoll;in zentimeter;kilogramm oder pfund;"
-        "metrisch;einheiten wechseln;… einheiten ändern …;in kilogramm"
+        "einheiten;einheiten …;einheit;einheiten ändern;in kilo;in pfund;in zoll;in zentimeter;"
+        "kilogramm oder pfund;metrisch;einheiten wechseln;… einheiten ändern …;in kilogramm"
     ),
     Intent.ZONE: split(
-        "zeitzone;zeitzone …;zeitzone ändern;falsche uhrzeit;ich bin umgezogen;umgezogen;ich bin in …;bin in …;"
-        "ich bin jetzt in …;bin jetzt in …;bin gerade in …;ich bin gerade in …;ich wohne jetzt in …;ich bin nach …;"
-        "… zeitzone ändern …;reise nach …;fliege nach …;umgezogen nach …;ich wohne in …"
+        "zeitzone;zeitzone …;zeitzone ändern;falsche uhrzeit;ich bin umgezogen;umgezogen;"
+        "ich bin in …;bin in …;ich bin jetzt in …;bin jetzt in …;bin gerade in …;ich bin gerade in …;"
+        "ich wohne jetzt in …;ich bin nach …;… zeitzone ändern …;reise nach …;fliege nach …;"
+        "umgezogen nach …;ich wohne in …"
     ),
     Intent.SLOT: split(
-        "termin;termin …;zeit ändern;tag ändern;uhrzeit ändern;anderer tag;andere zeit;andere uhrzeit;anderen tag;"
-        "termin ändern;termin verschieben;verschieben;verschieben …;verschiebe …;… den termin …;… die uhrzeit …;"
-        "… meinen termin …;wann fragst du;erinnerung;erinnerung ändern;… die zeit ändern …;… den tag ändern …;"
-        "… andere uhrzeit …;… anderen tag …;erinnerungszeit"
+        "termin;termin …;zeit ändern;tag ändern;uhrzeit ändern;anderer tag;andere zeit;"
+        "andere uhrzeit;anderen tag;termin ändern;termin verschieben;verschieben;verschieben …;"
+        "verschiebe …;… den termin …;… die uhrzeit …;… meinen termin …;wann fragst du;erinnerung;"
+        "erinnerung ändern;… die zeit ändern …;… den tag ändern …;… andere uhrzeit …;… anderen tag …;"
+        "erinnerungszeit"
     ),
     Intent.CONTINUE: split(
         "weiter;weiter …;weitermachen;fortfahren;mach weiter;weiter geht's;nächstes;wo waren wir;lass uns weitermachen"
@@ -212,11 +232,13 @@ WISHES = {
         "sag das nochmal;was hast du gefragt;die frage nochmal;wie war die frage"
     ),
     Intent.NOT_SAY: split(
-        "möchte ich nicht sagen;das möchte ich nicht sagen;keine angabe;lieber nicht sagen;geht niemanden etwas an;privat;"
-        "will ich nicht sagen;sage ich nicht;das ist privat;möchte nicht sagen;ohne angabe"
+        "möchte ich nicht sagen;das möchte ich nicht sagen;keine angabe;lieber nicht sagen;"
+        "geht niemanden etwas an;privat;will ich nicht sagen;sage ich nicht;das ist privat;"
+        "möchte nicht sagen;ohne angabe"
     ),
     Intent.DONT_KNOW: split(
-        "weiß nicht;weiß ich nicht;ich weiß nicht;ich weiß es nicht;keine ahnung;nicht sicher;bin nicht sicher;"
-        "ich bin nicht sicher;ich bin mir nicht sicher;weiß ich nicht mehr;vergessen;schwer zu sagen"
+        "weiß nicht;weiß ich nicht;ich weiß nicht;ich weiß es nicht;keine ahnung;nicht sicher;"
+        "bin nicht sicher;ich bin nicht sicher;ich bin mir nicht sicher;weiß ich nicht mehr;"
+        "vergessen;schwer zu sagen"
     ),
 }

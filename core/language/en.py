@@ -31,7 +31,17 @@ def _numbers() -> dict[str, Decimal]:
             if rest:
                 found[f"{hundred} and {word}"] = found[f"{hundred} {word}"] = 100 * n + rest
     found |= {f"one {word}": 100 + n for word, n in small.items() if n >= 10}
-    found |= {"nought": 0, "fourty": 40, "fourty two": 42, "oh": 0, "dozen": 12, "a dozen": 12}
+    found |= {
+        "nought": 0,
+        "fourty": 40,
+        "fourty two": 42,
+        "oh": 0,
+        "dozen": 12,
+        "a dozen": 12,
+        "once": 1,
+        "twice": 2,
+        "thrice": 3,
+    }
     return {word: D(n) for word, n in found.items()}
 
 
@@ -49,7 +59,8 @@ ENGLISH = Words(
         Unit.INCH: split("in;ins;inch;inches;inchs;inche"),
         Unit.FOOT: split("ft;foot;feet"),
         Unit.BEATS_PER_MINUTE: split(
-            "bpm;beats;beat;beats per minute;beats a minute;beats per min;beats a min;per minute;a minute;per min;pm bpm"
+            "bpm;beats;beat;beats per minute;beats a minute;beats per min;beats a min;per minute;"
+            "a minute;per min;pm bpm"
         ),
         Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
         Unit.SECOND: split("s;sec;secs;second;seconds;scs;sek"),
@@ -76,21 +87,21 @@ ENGLISH = Words(
         Role.THREE_QUARTERS: split("three quarters;and three quarters;three quarters of an"),
         Role.WITHIN: split("in;over;per;during;for;within;after;@"),
         Role.OVER: split("over;on;by;above;/;upon"),
-        Role.TIMES: split("x;times;time;multiplied by;*"),
+        Role.TIMES: split("x;times;time;multiplied by;*;twice;thrice;once"),
         Role.OUT_OF: split("out of;of;/;from"),
         Role.RANGE: split("to;till;or;-;~;or maybe;or so to"),
         Role.HEDGE: split(
-            "about;around;roughly;approx;approximately;ca;circa;c;maybe;perhaps;probably;i think;i guess;ish;or so;~;"
-            "give or take;nearly;almost;just over;just under;a bit over;a bit under;a little over;a little under;"
-            "somewhere around;more or less;say;close to"
+            "about;around;roughly;approx;approximately;ca;circa;c;maybe;perhaps;probably;i think;i guess;"
+            "ish;or so;~;give or take;nearly;almost;just over;just under;a bit over;a bit under;"
+            "a little over;a little under;somewhere around;more or less;say;close to"
         ),
         Role.BOUND: split(
-            "more than;less than;over;under;above;below;at least;at most;up to;>;<;not more than;no more than;bigger than;"
-            "between"
+            "more than;less than;over;under;above;below;at least;at most;up to;>;<;not more than;"
+            "no more than;bigger than;between"
         ),
         Role.CHANGE: split(
-            "lost;gained;down;up;more;less;fewer;better;worse;dropped;added;higher;lower;heavier;lighter;+;down by;up by;"
-            "lost another;put on;went up;went down;went up by;went down by;came down"
+            "lost;gained;down;up;more;less;fewer;better;worse;dropped;added;higher;lower;heavier;lighter;"
+            "+;down by;up by;lost another;put on;went up;went down;went up by;went down by;came down"
         ),
         Role.NOT: split("not;isn't;wasn't;no longer;never;ain't"),
         Role.NOTHING: split(
@@ -122,6 +133,7 @@ ENGLISH = Words(
             "did not finish;couldn't;could not;can't;cannot;couldn't do it;didn't manage;unable;"
             "only managed;only did;not finished;didn't complete;failed;quit;too hard;not able"
         ),
+        Role.VIGOROUS: split("vigorous;vigorously;hard;intense;strenuous;running;jogging;intensive"),
         Role.FILLER: split(
             "it's;its;it;is;was;it was;should be;be;my;the;that's;that;actually;a;number;i;"
             "really;of course;rather;real;value;reading;oops;typo;sorry;wrong;weight;=;:;correct"
@@ -131,9 +143,9 @@ ENGLISH = Words(
             "oh no;no no;wrong;my mistake;my bad;no sorry;sorry no;no wait;i mistyped;mistyped;edit"
         ),
         Role.MEANT: split(
-            "i meant;meant;i mean;should be;should have been;should say;should read;correction;instead;make that;"
-            "meant to say;meant to write;meant to type;correct that to;correct to;change it to;change that to;"
-            "change to;correct is;it's actually;it is actually;was actually;corrected"
+            "i meant;meant;i mean;should be;should have been;should say;should read;correction;instead;"
+            "make that;meant to say;meant to write;meant to type;correct that to;correct to;change it to;"
+            "change that to;change to;correct is;it's actually;it is actually;was actually;corrected"
         ),
         Role.PLEASE: split(
             "please;pls;plz;can you;could you;can i;could i;i want to;i would like to;i'd like to;i wanna;"

@@ -7,17 +7,18 @@ from core.language.shape import Denials, Level, Sign
 EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
 
 _HURTS = (
-    "pain|pains|painful|hurt|hurts|hurting|ache|aches|aching|achy|tight|tightness|tightening|pressure|pressing|squeezing|"
-    "squeezed|crushing|crushed|heavy|heaviness|burning|discomfort|uncomfortable|stabbing|stabs|sore|twinge*|cramp*|"
-    "constrict*"
+    "pain|pains|painful|hurt|hurts|hurting|ache|aches|aching|achy|tight|tightness|tightening|"
+    "pressure|pressing|squeezing|squeezed|crushing|crushed|heavy|heaviness|burning|discomfort|"
+    "uncomfortable|stabbing|stabs|sore|twinge*|cramp*|constrict*"
 )
 _BREATHLESS = (
-    "breathless|breathlessness|short_of_breath|shortness_of_breath|out_of_breath|puffed|winded|short_on_breath|"
-    "breath_is_short|panting"
+    "breathless|breathlessness|short_of_breath|shortness_of_breath|out_of_breath|puffed|winded|"
+    "short_on_breath|breath_is_short|panting"
 )
 _DIZZY = (
-    "dizzy|dizziness|dizzyness|light_headed|lightheaded|light_headedness|lightheadedness|giddy|vertigo|woozy|feel_faint|"
-    "feeling_faint|felt_faint|bit_faint|room_is_spinning|room_spins|head_is_spinning|head_spins"
+    "dizzy|dizziness|dizzyness|light_headed|lightheaded|light_headedness|lightheadedness|giddy|"
+    "vertigo|woozy|feel_faint|feeling_faint|felt_faint|bit_faint|room_is_spinning|room_spins|"
+    "head_is_spinning|head_spins"
 )
 _SWOLLEN = "swollen|swelling|swelled|swells|swell|puffy"
 
@@ -40,18 +41,19 @@ SIGNS = (
         EMERGENCY,
         (
             _BREATHLESS + "|breathing",
-            "at_rest|resting|sitting|sat|lying|lie|in_bed|doing_nothing|in_my_chair|at_night|woke|wakes|when_i_sit|severe|"
-            "severely|terribly|extremely|blue",
+            "at_rest|resting|sitting|sat|lying|lie|in_bed|doing_nothing|in_my_chair|at_night|woke|wakes|"
+            "when_i_sit|severe|severely|terribly|extremely|blue",
         ),
     ),
     Sign(
         "breathless_at_rest",
         EMERGENCY,
         (
-            "can't_breathe|cannot_breathe|can_not_breathe|can_hardly_breathe|hardly_breathe|barely_breathe|not_able_to_breathe|"
-            "unable_to_breathe|can't_catch_my_breath|cannot_catch_my_breath|can't_get_my_breath|cannot_get_my_breath|"
-            "can't_get_enough_air|no_air|not_getting_air|not_getting_enough_air|couldn't_breathe|could_not_breathe|"
-            "can't_breath|cannot_breath|can't_breathe_properly|can't_get_air",
+            "can't_breathe|cannot_breathe|can_not_breathe|can_hardly_breathe|hardly_breathe|"
+            "barely_breathe|not_able_to_breathe|unable_to_breathe|can't_catch_my_breath|"
+            "cannot_catch_my_breath|can't_get_my_breath|cannot_get_my_breath|can't_get_enough_air|no_air|"
+            "not_getting_air|not_getting_enough_air|couldn't_breathe|could_not_breathe|can't_breath|"
+            "cannot_breath|can't_breathe_properly|can't_get_air",
         ),
         own_no=True,
     ),
@@ -59,9 +61,10 @@ SIGNS = (
         "breathless_at_rest",
         EMERGENCY,
         (
-            "struggling_to_breathe|struggle_to_breathe|fighting_for_breath|gasping|trouble_breathing|hard_to_breathe|"
-            "difficult_to_breathe|difficulty_breathing|difficulties_breathing|breathing_difficult*|gasp_for_air|"
-            "breathing_is_hard|breathing_is_difficult|fight_for_breath|suffocating|choking",
+            "struggling_to_breathe|struggle_to_breathe|fighting_for_breath|gasping|trouble_breathing|"
+            "hard_to_breathe|difficult_to_breathe|difficulty_breathing|difficulties_breathing|"
+            "breathing_difficult*|gasp_for_air|breathing_is_hard|breathing_is_difficult|fight_for_breath|"
+            "suffocating|choking",
         ),
     ),
     Sign("stroke_signs", EMERGENCY, ("stroke|mini_stroke|ministroke",)),
@@ -150,9 +153,10 @@ SIGNS = (
         SAME_DAY,
         (
             _BREATHLESS + "|breathing_harder",
-            "stairs|upstairs|dressing|dressed|housework|usual|normal|normally|washing|shower|showering|cooking|talking|slightest|"
-            "easily|lately|these_days|more_and_more|small|few_steps|every_day|all_the_time|always|often|since|for_days|worse|"
-            "just_walking|making_tea|making_the_bed|kitchen|bathroom",
+            "stairs|upstairs|dressing|dressed|housework|usual|normal|normally|washing|shower|showering|"
+            "cooking|talking|slightest|easily|lately|these_days|more_and_more|small|few_steps|every_day|"
+            "all_the_time|always|often|since|for_days|worse|just_walking|making_tea|making_the_bed|"
+            "kitchen|bathroom",
         ),
     ),
     Sign(
@@ -261,47 +265,56 @@ SIGNS = (
 
 DENIALS = Denials(
     no=(
-        "no|not|never|without|don't|didn't|doesn't|haven't|hasn't|hadn't|isn't|aren't|wasn't|weren't|neither|nor|zero|"
-        "free_of|free_from|none_of|cannot|can't|ain't|no_more|no_longer|not_had"
+        "no|not|never|without|don't|didn't|doesn't|haven't|hasn't|hadn't|isn't|aren't|wasn't|weren't|"
+        "neither|nor|zero|free_of|free_from|none_of|cannot|can't|ain't|no_more|no_longer|not_had"
     ),
     no_after="no|none|nope|negative|nil|never|neither|absent",
     between=(
-        "any|a|an|the|my|of|in|on|have|had|having|feel|felt|feeling|get|got|getting|been|experienced|experiencing|noticed|sign|"
-        "signs|symptom|symptoms|more|really|sort|kind|kinds|am|is|are|was|were|do|does|did|been|today|so|far|at|all|new|bad|"
-        "there|from|ever|even|single|having|suffer|suffering|kind_of|across|other|either"
+        "any|a|an|the|my|of|in|on|have|had|having|feel|felt|feeling|get|got|getting|been|experienced|"
+        "experiencing|noticed|sign|signs|symptom|symptoms|more|really|sort|kind|kinds|am|is|are|was|"
+        "were|do|does|did|been|today|so|far|at|all|new|bad|there|from|ever|even|single|having|suffer|"
+        "suffering|kind_of|across|other|either"
     ),
     and_="and|&",
     nor="or|nor",
-    but="but|however|though|although|except|just|only|because|since|while|instead|yet|then|when|as|despite|whereas|unless",
+    but="but|however|though|although|except|just|only|because|since|while|instead|yet|then|when|as|"
+    "despite|whereas|unless",
     past=(
-        "last_year|last_month|years_ago|year_ago|months_ago|month_ago|used_to|in_the_past|as_a_child|long_ago|back_then|"
-        "when_i_was|history_of|last_summer|last_winter|last_spring|last_autumn|a_while_ago|before_my_operation|previously|"
-        "in_my_youth|once_had|ages_ago|decades_ago|before_the_operation|19##|20##"
+        "last_year|last_month|years_ago|year_ago|months_ago|month_ago|used_to|in_the_past|as_a_child|"
+        "long_ago|back_then|when_i_was|history_of|last_summer|last_winter|last_spring|last_autumn|"
+        "a_while_ago|before_my_operation|previously|in_my_youth|once_had|ages_ago|decades_ago|"
+        "before_the_operation|19##|20##"
     ),
     imagined=(
-        "what_if|if|should_i|would|could|might|afraid|worried|worry|fear|scared|risk|whether|in_case|read_about|heard_about|"
-        "what_are|what_is|can_you|does_it|is_it_true|symptoms_of|signs_of|prevent|avoid|don't_think|do_not_think|dream*|"
-        "tell_me_about|leaflet|article|causes|caused_by_what|when_should|how_do_i_know|what_do_i_do_if|difference_between"
+        "what_if|if|should_i|would|could|might|afraid|worried|worry|fear|scared|risk|whether|in_case|"
+        "read_about|heard_about|what_are|what_is|can_you|does_it|is_it_true|symptoms_of|signs_of|"
+        "prevent|avoid|don't_think|do_not_think|dream*|tell_me_about|leaflet|article|causes|"
+        "caused_by_what|when_should|how_do_i_know|what_do_i_do_if|difference_between"
     ),
     others=(
-        "mum|mom|mother|dad|father|husband|wife|son|daughter|friend|neighbour|neighbor|brother|sister|he|she|they|his|her|their|"
-        "partner|uncle|aunt|grandmother|grandfather|grandma|grandpa|colleague|cousin|boyfriend|girlfriend|dog|cat|someone|"
-        "somebody|people|character|film|movie|tv|book|nan|granddad"
+        "mum|mom|mother|dad|father|husband|wife|son|daughter|friend|neighbour|neighbor|brother|"
+        "sister|he|she|they|his|her|their|partner|uncle|aunt|grandmother|grandfather|grandma|grandpa|"
+        "colleague|cousin|boyfriend|girlfriend|dog|cat|someone|somebody|people|character|film|movie|"
+        "tv|book|nan|granddad"
     ),
-    now="now|today|again|still|right_now|this_morning|tonight|currently|at_the_moment|since|came_back|is_back|just_now|also",
+    now="now|today|again|still|right_now|this_morning|tonight|currently|at_the_moment|since|"
+    "came_back|is_back|just_now|also",
     mine="i|my|me|i'm|i've|im|ive|mine|myself",
     settled=(
-        "gone|went_away|goes_away|gone_away|has_gone|passed|went_off|better_now|fine_now|ok_now|okay_now|settled|eased|stopped|"
-        "it's_over|all_right_now|alright_now|disappeared|wore_off|cleared|subsided|good_now|over_now|has_stopped"
+        "gone|went_away|goes_away|gone_away|has_gone|passed|went_off|better_now|fine_now|ok_now|"
+        "okay_now|settled|eased|stopped|it's_over|all_right_now|alright_now|disappeared|wore_off|"
+        "cleared|subsided|good_now|over_now|has_stopped"
     ),
     harmless=(
-        "chest_press|chest_presses|chest_size|chest_strap|chest_exercise*|chest_of_drawers|chest_measurement*|chest_freezer|"
-        "breast_stroke|breaststroke|stroke_of_luck|back_stroke|backstroke|butterfly_stroke|swimming_stroke|different_stroke|"
-        "die_laughing|died_laughing|killing_me|killed_me|dying_to|to_die_for|binge_watch*|binge_watching|"
-        "faint_line|heart_set_on|broke_my_heart|breaks_my_heart|heart_warming|heavy_heart|by_heart|heart_is_in_it|"
-        "take_my_breath_away|breath_of_fresh_air|stroke_the|stroke_my|stroked|strike|strikes|chess|heart_to_heart|"
-        "no_sweat|sick_of|sick_and_tired|golf_stroke|rowing_stroke|stroke_rate|stroke_play|strokes|stroke_club|stroke_group|"
-        "heart_attack_burger|collapsed_the|chair_collapsed|bed_collapsed|tent_collapsed|collapsible|pressure_cooker|"
-        "blood_pressure|eye_pressure|tyre_pressure|painted|painting|paint|faithful|choking_on_laughter|binge_tv"
+        "chest_press|chest_presses|chest_size|chest_strap|chest_exercise*|chest_of_drawers|"
+        "chest_measurement*|chest_freezer|breast_stroke|breaststroke|stroke_of_luck|back_stroke|"
+        "backstroke|butterfly_stroke|swimming_stroke|different_stroke|die_laughing|died_laughing|"
+        "killing_me|killed_me|dying_to|to_die_for|binge_watch*|binge_watching|faint_line|"
+        "heart_set_on|broke_my_heart|breaks_my_heart|heart_warming|heavy_heart|by_heart|"
+        "heart_is_in_it|take_my_breath_away|breath_of_fresh_air|stroke_the|stroke_my|stroked|strike|"
+        "strikes|chess|heart_to_heart|no_sweat|sick_of|sick_and_tired|golf_stroke|rowing_stroke|"
+        "stroke_rate|stroke_play|strokes|stroke_club|stroke_group|heart_attack_burger|collapsed_the|"
+        "chair_collapsed|bed_collapsed|tent_collapsed|collapsible|pressure_cooker|blood_pressure|"
+        "eye_pressure|tyre_pressure|painted|painting|paint|faithful|choking_on_laughter|binge_tv"
     ),
 )

@@ -47,33 +47,35 @@ CALENDAR = Calendar(
     quarter_past=split("quarter past;a quarter past;quarter after"),
     quarter_to=split("quarter to;a quarter to;quarter before;quarter of"),
     place=split(
-        "i am in;i'm in;im in;i am now in;i'm now in;now in;travelling to;traveling to;i am staying in;i'm staying in;"
-        "i live in;moved to;i have moved to;i've moved to;flying to;going to;i am at;i'm currently in;"
-        "i am currently in;we are in;we're in;arrived in;my city is;city;time zone;timezone;on holiday in;"
-        "i am visiting;i'm visiting;my time zone is"
+        "i am in;i'm in;im in;i am now in;i'm now in;now in;travelling to;traveling to;"
+        "i am staying in;i'm staying in;i live in;moved to;i have moved to;i've moved to;flying to;"
+        "going to;i am at;i'm currently in;i am currently in;we are in;we're in;arrived in;"
+        "my city is;city;time zone;timezone;on holiday in;i am visiting;i'm visiting;my time zone is"
     ),
     place_ends=split(
-        "until;till;for;this;now;next;from;since;and;with;so;but;today;tomorrow;on;at the moment;because;time;at;"
-        "again;right;currently;please"
+        "until;till;for;this;now;next;from;since;and;with;so;but;today;tomorrow;on;at the moment;"
+        "because;time;at;again;right;currently;please"
     ),
 )
 
 WISHES = {
     Intent.YES: split(
-        "yes;y;yep;yeah;yup;ya;yes …;sure;sure …;ok;okay;okey;k;correct;right;that's right;that is right;of course;"
-        "exactly;true;indeed;please do;go ahead;fine;yes it is;yes i do;i agree;agreed;agree;i do;absolutely;"
-        "definitely;aye;that's it;that's correct;that is correct;it is;sounds good;👍;✅;👌;🆗;✔"
+        "yes;y;yep;yeah;yup;ya;yes …;sure;sure …;ok;okay;okey;k;correct;right;that's right;"
+        "that is right;of course;exactly;true;indeed;please do;go ahead;fine;yes it is;yes i do;"
+        "i agree;agreed;agree;i do;absolutely;definitely;aye;that's it;that's correct;"
+        "that is correct;it is;sounds good;👍;✅;👌;🆗;✔"
     ),
     Intent.NO: split(
-        "no;n;nope;nah;no …;not really;wrong;that's wrong;incorrect;that is wrong;false;none;neither;no it isn't;"
-        "i don't;i do not;not at all;never;i disagree;don't;no way;rather not;none of them;none of these;"
-        "none of those;👎;❌;✖"
+        "no;n;nope;nah;no …;not really;wrong;that's wrong;incorrect;that is wrong;false;none;neither;"
+        "no it isn't;i don't;i do not;not at all;never;i disagree;don't;no way;rather not;"
+        "none of them;none of these;none of those;👎;❌;✖"
     ),
     Intent.HELP: split(
-        "help;help …;help me …;?;??;how;how …;what can i do;what can you do;what now;what do i do;what should i do;"
-        "i don't understand …;i do not understand …;don't understand;not sure what to do;… i need help …;"
-        "how does this work;what is this;i'm stuck;i am stuck;i'm lost;instructions;explain …;menu;info;commands;"
-        "how do i …;how to …;what do you mean;confused;i'm confused;huh;what;sos;🆘;assist;support"
+        "help;help …;help me …;?;??;how;how …;what can i do;what can you do;what now;what do i do;"
+        "what should i do;i don't understand …;i do not understand …;don't understand;"
+        "not sure what to do;… i need help …;how does this work;what is this;i'm stuck;i am stuck;"
+        "i'm lost;instructions;explain …;menu;info;commands;how do i …;how to …;what do you mean;"
+        "confused;i'm confused;huh;what;sos;🆘;assist;support"
     ),
     Intent.SKIP: split(
         "skip;skip …;pass;next;not this one;leave it;leave this out;leave it out;i'd rather skip;next one;"
@@ -82,21 +84,23 @@ WISHES = {
         "i have no tape;haven't got scales;not today;not today …;skip for now;nothing to send"
     ),
     Intent.LATER: split(
-        "later;later …;not now;not now …;remind me …;remind me later;in a bit;in a while;snooze;snooze …;another time;"
-        "some other time;busy;i'm busy …;i am busy …;busy now;ask me later;ask me again …;ask again …;ask me tomorrow;"
-        "tonight;this evening;this afternoon;in an hour;in a minute;tomorrow;tomorrow …;can we do this later;"
-        "do it later;i'll do it later;will do later;… later today …;at work;at work …;not at home;not home;"
-        "i'm at work …;i'm not at home …;give me a minute;give me five minutes;wait"
+        "later;later …;not now;not now …;remind me …;remind me later;in a bit;in a while;snooze;"
+        "snooze …;another time;some other time;busy;i'm busy …;i am busy …;busy now;ask me later;"
+        "ask me again …;ask again …;ask me tomorrow;tonight;this evening;this afternoon;in an hour;"
+        "in a minute;tomorrow;tomorrow …;can we do this later;do it later;i'll do it later;"
+        "will do later;… later today …;at work;at work …;not at home;not home;i'm at work …;"
+        "i'm not at home …;give me a minute;give me five minutes;wait"
     ),
     Intent.STOP: split(
         "stop;stop …;cancel;cancel …;quit;abort;exit;end;enough;that's enough;no more;never mind;nevermind;"
         "forget it;leave me alone;stop it;finish;stop asking"
     ),
     Intent.UNDO: split(
-        "undo;undo …;take it back;take that back;delete last;delete that …;delete the last …;delete last …;"
-        "remove last;remove that;remove the last …;wrong number;that was wrong;that was a mistake;mistake;"
-        "my mistake;i made a mistake;made a mistake;oops;scrap that;ignore that;ignore that …;ignore last;revert;"
-        "typo;wrong one;i typed it wrong;i sent the wrong number;ignore the last …;correct that;correct it"
+        "undo;undo …;take it back;take that back;delete last;delete that …;delete the last …;"
+        "delete last …;remove last;remove that;remove the last …;wrong number;that was wrong;"
+        "that was a mistake;mistake;my mistake;i made a mistake;made a mistake;oops;scrap that;"
+        "ignore that;ignore that …;ignore last;revert;typo;wrong one;i typed it wrong;"
+        "i sent the wrong number;ignore the last …;correct that;correct it"
     ),
     Intent.COACH: split(
         "coach;coach …;talk to coach;… my coach …;… the coach …;tell my coach …;message …;write to coach …;"
@@ -104,29 +108,33 @@ WISHES = {
         "human;person;instructor;… my instructor …;… my trainer …;trainer;call me;call me …;contact …"
     ),
     Intent.PAUSE: split(
-        "pause;pause …;on holiday;on holiday …;holiday;holidays;vacation;on vacation;on vacation …;take a break;"
-        "take a break …;break;i need a break …;… going on holiday …;… going away …;i'm away …;i am away …;"
-        "away until …;… on holiday …;… on vacation …;stop for …;stop until …;… a break …;not until …;"
-        "in hospital;… in hospital …;i am in hospital …;i'm in hospital …;i'm travelling;no messages until …;don't message me until …;hold …;suspend …"
+        "pause;pause …;on holiday;on holiday …;holiday;holidays;vacation;on vacation;on vacation …;"
+        "take a break;take a break …;break;i need a break …;… going on holiday …;… going away …;"
+        "i'm away …;i am away …;away until …;… on holiday …;… on vacation …;stop for …;stop until …;"
+        "… a break …;not until …;in hospital;… in hospital …;i am in hospital …;i'm in hospital …;"
+        "i'm travelling;no messages until …;don't message me until …;hold …;suspend …"
     ),
     Intent.RESUME: split(
-        "resume;resume …;i'm back;im back;i am back;i am back …;i'm back …;back again;back from holiday;unpause;"
-        "restart …;start again;start again …;carry on again;end pause;end the pause;back home;back"
+        "resume;resume …;i'm back;im back;i am back;i am back …;i'm back …;back again;"
+        "back from holiday;unpause;restart …;start again;start again …;carry on again;end pause;"
+        "end the pause;back home;back"
     ),
     Intent.TODAY: split(
-        "today;what's due;what is due;what's due today;what is due today;what's on today;what's next;what is next;"
-        "check in;checkin;check-in;let's go;what do i have to do today;what is today;due;my check-in;my tasks;tasks;"
-        "when is my next …;when is the next …;what's today;next check in;when next"
+        "today;what's due;what is due;what's due today;what is due today;what's on today;what's next;"
+        "what is next;check in;checkin;check-in;let's go;what do i have to do today;what is today;"
+        "due;my check-in;my tasks;tasks;when is my next …;when is the next …;what's today;"
+        "next check in;when next"
     ),
     Intent.RECORD: split(
-        "record;record …;record a reading;new reading;enter …;log …;log;add;add …;add a reading;i have a reading;"
-        "enter a reading;save …;submit;i measured;send a reading"
+        "record;record …;record a reading;new reading;enter …;log …;log;add;add …;add a reading;"
+        "i have a reading;enter a reading;save …;submit;i measured;send a reading"
     ),
     Intent.PROGRESS: split(
-        "progress;progress …;my progress;my results;results;results …;chart;chart …;charts;graph;graph …;graphs;trend;"
-        "trends;history;my history;… my chart …;… my progress …;… my results …;… my graph …;how am i doing;"
-        "how am i doing …;my weight chart;weight chart;show my numbers;my numbers;my readings;readings;stats;"
-        "my stats;how did i do;numbers;… weight chart …;my trend;… my readings …"
+        "progress;progress …;my progress;my results;results;results …;chart;chart …;charts;graph;"
+        "graph …;graphs;trend;trends;history;my history;… my chart …;… my progress …;… my results …;"
+        "… my graph …;how am i doing;how am i doing …;my weight chart;weight chart;show my numbers;"
+        "my numbers;my readings;readings;stats;my stats;how did i do;numbers;… weight chart …;"
+        "my trend;… my readings …"
     ),
     Intent.GOAL: split(
         "goal;goal …;goals;my goal;my goal …;target;target …;my target …;set a goal;set a goal …;set goal …;"
@@ -139,8 +147,9 @@ WISHES = {
         "as before;as last time;as usual;like before;same conditions"
     ),
     Intent.DIFFERENT: split(
-        "different;different …;not the same;something was different;something different;changed;not as last time;"
-        "other scales;different scales;new scales;not the same …;it was different;was different"
+        "different;different …;not the same;something was different;something different;changed;"
+        "not as last time;other scales;different scales;new scales;not the same …;it was different;"
+        "was different"
     ),
     Intent.WHY: split(
         "why;why …;what for;what is this for;why do you ask;why not;why do you need …;reason;why is that;"
@@ -156,36 +165,39 @@ WISHES = {
         "brilliant;lovely;wonderful;super;good;awesome;🙏;❤;😊;🙂;😀;🎉;💪;thank u;tks;much appreciated"
     ),
     Intent.GREETING: split(
-        "hi;hello;hey;hello …;hi …;hey …;good morning;good evening;good afternoon;morning;evening;good day;hiya;"
-        "hi there;hello there;greetings;howdy;👋;good night;bye;goodbye;see you"
+        "hi;hello;hey;hello …;hi …;hey …;good morning;good evening;good afternoon;morning;evening;"
+        "good day;hiya;hi there;hello there;greetings;howdy;👋;good night;bye;goodbye;see you"
     ),
     Intent.DONE: split(
-        "done;done …;finished;i'm done;i am done;i've done it;all done;i have done it;completed;complete;ready now;"
-        "did it;i did it;that's all;that is all;nothing else;that's everything;no more to add;it's done;that's it for now"
+        "done;done …;finished;i'm done;i am done;i've done it;all done;i have done it;completed;"
+        "complete;ready now;did it;i did it;that's all;that is all;nothing else;that's everything;"
+        "no more to add;it's done;that's it for now"
     ),
     Intent.START: split(
         "start;start …;begin;begin …;go;i'm ready;ready;i am ready;let's start;let's begin;yes start;now"
     ),
     Intent.NOT_WELL: split(
-        "not well;unwell;i'm not well …;i am not well …;i'm ill;i am ill;ill;sick;i'm sick;i am sick;not feeling well;"
-        "i don't feel well …;i do not feel well …;feeling ill;feeling sick;i have a cold …;i've got a cold;i have flu;"
-        "i have a fever …;fever;flu;a cold;bad day;feeling rough;feel rough;feeling bad;under the weather;poorly;i am in pain …;i'm in pain …;in pain;"
-        "i feel ill;i feel unwell;i feel bad;i feel awful;… not feeling well …;… feel unwell …;… feeling unwell …;covid"
+        "not well;unwell;i'm not well …;i am not well …;i'm ill;i am ill;ill;sick;i'm sick;i am sick;"
+        "not feeling well;i don't feel well …;i do not feel well …;feeling ill;feeling sick;"
+        "i have a cold …;i've got a cold;i have flu;i have a fever …;fever;flu;a cold;bad day;"
+        "feeling rough;feel rough;feeling bad;under the weather;poorly;i am in pain …;i'm in pain …;"
+        "in pain;i feel ill;i feel unwell;i feel bad;i feel awful;… not feeling well …;"
+        "… feel unwell …;… feeling unwell …;covid"
     ),
     Intent.WELL: split(
-        "well;i'm well;i am well;i feel well;feeling well;feel fine;i feel fine;i'm fine;i am fine;feeling fine;all good;"
-        "feeling good;i feel good;i'm good;very well;all fine;fine thanks;yes i feel well;yes well;i am ok;i'm ok;"
-        "i feel ok;good thanks;great thanks"
+        "well;i'm well;i am well;i feel well;feeling well;feel fine;i feel fine;i'm fine;i am fine;"
+        "feeling fine;all good;feeling good;i feel good;i'm good;very well;all fine;fine thanks;"
+        "yes i feel well;yes well;i am ok;i'm ok;i feel ok;good thanks;great thanks"
     ),
     Intent.MY_DATA: split(
-        "my data;my data …;data;… my data …;what do you know about me;what do you have about me;export;export …;"
-        "download my data;what do you keep;what is kept;what have you stored;privacy;what do you store;"
-        "show me what you have;what data …"
+        "my data;my data …;data;… my data …;what do you know about me;what do you have about me;"
+        "export;export …;download my data;what do you keep;what is kept;what have you stored;privacy;"
+        "what do you store;show me what you have;what data …"
     ),
     Intent.FORGET: split(
-        "forget me;forget me …;delete me;erase me;delete everything;erase everything;delete my data;erase my data;"
-        "delete my account;remove me;remove my data;… delete all my data …;… delete my data …;… erase my data …;"
-        "forget everything;wipe my data;… forget me …;forget"
+        "forget me;forget me …;delete me;erase me;delete everything;erase everything;delete my data;"
+        "erase my data;delete my account;remove me;remove my data;… delete all my data …;"
+        "… delete my data …;… erase my data …;forget everything;wipe my data;… forget me …;forget"
     ),
     Intent.LEAVE: split(
         "leave;leave …;i want out;unsubscribe;unsubscribe …;sign me off;opt out;i don't want this anymore;"
@@ -194,37 +206,44 @@ WISHES = {
         "… stop sending me …;stop the programme;stop the program;quit the programme;withdraw;i withdraw"
     ),
     Intent.LANGUAGE: split(
-        "language;language …;change language;change language …;change the language …;languages;… change language …;"
-        "in english;speak english;english;english please;other language;… in english please"
+        "language;language …;change language;change language …;change the language …;languages;"
+        "… change language …;in english;speak english;english;english please;other language;"
+        "… in english please"
     ),
     Intent.UNITS: split(
-        "units;units …;unit;change units;kilograms or pounds;pounds or kilograms;use pounds;use kilos;use kg;use stones;"
-        "use stone;use pounds …;use inches;use centimetres;metric;imperial;in pounds;in stones;in stone;in kilos;"
-        "use metric;use imperial;change to pounds;change to stones;change to kilos;… change units …;switch units"
+        "units;units …;unit;change units;kilograms or pounds;pounds or kilograms;use pounds;"
+        "use kilos;use kg;use stones;use stone;use pounds …;use inches;use centimetres;metric;"
+        "imperial;in pounds;in stones;in stone;in kilos;use metric;use imperial;change to pounds;"
+        "change to stones;change to kilos;… change units …;switch units"
     ),
     Intent.ZONE: split(
-        "time zone;timezone;time zone …;timezone …;change time zone;change my time zone …;wrong time;i moved;i've moved;"
-        "i have moved;… time zone …;i am in …;i'm in …;im in …;i have moved to …;i've moved to …;travelling to …;"
-        "i live in …;… i am now in …;… i'm now in …;… flying to …;travelling"
+        "time zone;timezone;time zone …;timezone …;change time zone;change my time zone …;wrong time;"
+        "i moved;i've moved;i have moved;… time zone …;i am in …;i'm in …;im in …;i have moved to …;"
+        "i've moved to …;travelling to …;i live in …;… i am now in …;… i'm now in …;… flying to …;"
+        "travelling"
     ),
     Intent.SLOT: split(
-        "slot;slot …;change time;change the time;change day;change the day;change my day;change my time;"
-        "change my slot;change slot;another day;other day;different day;different time;another time of day;"
-        "move to …;move it to …;move my check-in …;move my check in …;change my check-in …;change my check in …;"
-        "… change the time …;… change the day …;… change my slot …;reschedule;reschedule …;when do you ask me;"
-        "change the time to …;change to monday;change my reminder …;… my reminder …;reminder time;reminder"
+        "slot;slot …;change time;change the time;change day;change the day;change my day;"
+        "change my time;change my slot;change slot;another day;other day;different day;"
+        "different time;another time of day;move to …;move it to …;move my check-in …;"
+        "move my check in …;change my check-in …;change my check in …;… change the time …;"
+        "… change the day …;… change my slot …;reschedule;reschedule …;when do you ask me;"
+        "change the time to …;change to monday;change my reminder …;… my reminder …;reminder time;"
+        "reminder"
     ),
     Intent.CONTINUE: split(
-        "continue;continue …;go on;carry on;carry on …;proceed;keep going;let's go on;on we go;let's continue;more;"
-        "where were we"
+        "continue;continue …;go on;carry on;carry on …;proceed;keep going;let's go on;on we go;"
+        "let's continue;more;where were we"
     ),
     Intent.REPEAT: split(
-        "repeat;repeat …;again;say again;say that again;once more;what was the question;pardon;what did you say;"
-        "sorry what;what did you ask;can you repeat that;ask again;show again;show me again"
+        "repeat;repeat …;again;say again;say that again;once more;what was the question;pardon;"
+        "what did you say;sorry what;what did you ask;can you repeat that;ask again;show again;"
+        "show me again"
     ),
     Intent.NOT_SAY: split(
-        "rather not say;i'd rather not say;prefer not to say;i prefer not to say;none of your business;private;"
-        "i won't say;i don't want to say;not telling;no comment;i'd rather not;that's private;won't say"
+        "rather not say;i'd rather not say;prefer not to say;i prefer not to say;"
+        "none of your business;private;i won't say;i don't want to say;not telling;no comment;"
+        "i'd rather not;that's private;won't say"
     ),
     Intent.DONT_KNOW: split(
         "i don't know;don't know;dunno;no idea;not sure;i'm not sure;i am not sure;i do not know;unsure;idk;"

@@ -12,9 +12,9 @@ from core.quantity import Unit
 D = Decimal
 
 _SMALL = split(
-    "cero;uno;dos;tres;cuatro;cinco;seis;siete;ocho;nueve;diez;once;doce;trece;catorce;quince;dieciséis;diecisiete;"
-    "dieciocho;diecinueve;veinte;veintiuno;veintidós;veintitrés;veinticuatro;veinticinco;veintiséis;veintisiete;"
-    "veintiocho;veintinueve"
+    "cero;uno;dos;tres;cuatro;cinco;seis;siete;ocho;nueve;diez;once;doce;trece;catorce;quince;"
+    "dieciséis;diecisiete;dieciocho;diecinueve;veinte;veintiuno;veintidós;veintitrés;"
+    "veinticuatro;veinticinco;veintiséis;veintisiete;veintiocho;veintinueve"
 )
 _TENS = split("treinta;cuarenta;cincuenta;sesenta;setenta;ochenta;noventa")
 _HUNDREDS = split(
@@ -44,7 +44,7 @@ SPANISH = Words(
     decimal=",",
     numbers=_numbers(),
     weak=("un", "una", "uno"),
-    not_english=frozenset("a;no;or;son;on;once;me;he;in;time;is;be;mas;pies;pie;test;i;an;mi;ten".split(";")),
+    not_english=frozenset(split("a;no;or;son;on;once;me;he;in;time;is;be;mas;pies;pie;test;i;an;mi;ten")),
     units={
         Unit.KILOGRAM: split("kg;kgs;kilo;kilos;kilogramo;kilogramos;quilos;k"),
         Unit.POUND: split("lb;lbs;libra;libras"),
@@ -54,8 +54,8 @@ SPANISH = Words(
         Unit.INCH: split("pulgada;pulgadas;pulg;in"),
         Unit.FOOT: split("pie;pies;ft"),
         Unit.BEATS_PER_MINUTE: split(
-            "lpm;ppm;bpm;latidos;latido;pulsaciones;pulsación;latidos por minuto;pulsaciones por minuto;por minuto;"
-            "al minuto;latidos al minuto;pulsaciones al minuto;el minuto"
+            "lpm;ppm;bpm;latidos;latido;pulsaciones;pulsación;latidos por minuto;pulsaciones por minuto;"
+            "por minuto;al minuto;latidos al minuto;pulsaciones al minuto;el minuto"
         ),
         Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
         Unit.SECOND: split("s;seg;segs;segundo;segundos;sec"),
@@ -85,15 +85,16 @@ SPANISH = Words(
         Role.OUT_OF: split("de;sobre;/;de un total de;de cada"),
         Role.RANGE: split("a;o;hasta;-;~;o quizá;o quizás;o tal vez"),
         Role.HEDGE: split(
-            "unos;unas;aproximadamente;aprox;alrededor de;cerca de;casi;más o menos;como;quizá;quizás;tal vez;creo;"
-            "creo que;sobre los;sobre unos;aproximado;~;ca;poco más de;y pico;tirando a;diría;por ahí"
+            "unos;unas;aproximadamente;aprox;alrededor de;cerca de;casi;más o menos;como;quizá;quizás;"
+            "tal vez;creo;creo que;sobre los;sobre unos;aproximado;~;ca;poco más de;y pico;tirando a;"
+            "diría;por ahí"
         ),
         Role.BOUND: split(
             "más de;menos de;al menos;como mucho;como máximo;mínimo;>;<;por encima de;por debajo de;entre;por lo menos"
         ),
         Role.CHANGE: split(
-            "perdí;perdido;he perdido;gané;ganado;he ganado;bajé;subí;bajado;subido;más;menos;mejor;peor;+;engordé;adelgacé;"
-            "he bajado;he subido;he engordado;he adelgazado;bajó;subió;aumenté"
+            "perdí;perdido;he perdido;gané;ganado;he ganado;bajé;subí;bajado;subido;más;menos;mejor;peor;"
+            "+;engordé;adelgacé;he bajado;he subido;he engordado;he adelgazado;bajó;subió;aumenté"
         ),
         Role.NOT: split("no;ni;sin;nunca;no son;no es;no eran;no era"),
         Role.NOTHING: split("nada;ninguno;ninguna;ningún;cero;nunca;nada de nada;no hice;no"),
@@ -108,32 +109,37 @@ SPANISH = Words(
             "por ciento;kpa;grados;años;año;semanas;semana;meses;km;kilómetros;calorías;kcal;litros;mg;ml"
         ),
         Role.ARMS: split(
-            "con los brazos;usé los brazos;usando los brazos;con brazos;con las manos;usé las manos;usando las manos;"
-            "me apoyé;apoyándome;ayudándome con los brazos;me ayudé con los brazos;con ayuda de los brazos;apoyando las manos"
+            "con los brazos;usé los brazos;usando los brazos;con brazos;con las manos;usé las manos;"
+            "usando las manos;me apoyé;apoyándome;ayudándome con los brazos;me ayudé con los brazos;"
+            "con ayuda de los brazos;apoyando las manos"
         ),
         Role.HALF_WAY: split(
-            "más de la mitad;más de medio;casi arriba;y casi otra;y casi otro;casi otra más;pasada la mitad;más de media"
+            "más de la mitad;más de medio;casi arriba;y casi otra;y casi otro;casi otra más;"
+            "pasada la mitad;más de media"
         ),
         Role.STOPPED: split(
-            "paré;me paré;no pude;no puedo;no terminé;no acabé;abandoné;lo dejé;no lo conseguí;solo hice;sólo hice;tuve que parar;"
-            "no completé;no fui capaz;me rendí;y luego paré;no he podido;no la terminé;no lo terminé"
+            "paré;me paré;no pude;no puedo;no terminé;no acabé;abandoné;lo dejé;no lo conseguí;solo hice;"
+            "sólo hice;tuve que parar;no completé;no fui capaz;me rendí;y luego paré;no he podido;"
+            "no la terminé;no lo terminé"
         ),
+        Role.VIGOROUS: split("intenso;intensos;intensa;vigoroso;vigorosos;vigorosa;fuertes;correr"),
         Role.FILLER: split(
-            "es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;en realidad;valor;perdón;error;=;:;quiero;decir;que;"
-            "sería;serían;correcto;de hecho"
+            "es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;en realidad;valor;perdón;error;=;:;"
+            "quiero;decir;que;sería;serían;correcto;de hecho"
         ),
         Role.SORRY: split(
-            "no;perdón;perdona;perdone;disculpa;disculpe;ups;uy;ay;espera;espere;error;me equivoqué;me he equivocado;lo siento;*;"
-            "errata;ay no;no perdón;perdón no;huy;mejor dicho;equivocado;mal"
+            "no;perdón;perdona;perdone;disculpa;disculpe;ups;uy;ay;espera;espere;error;me equivoqué;"
+            "me he equivocado;lo siento;*;errata;ay no;no perdón;perdón no;huy;mejor dicho;equivocado;mal"
         ),
         Role.MEANT: split(
-            "quise decir;quería decir;quiero decir;quise poner;quería poner;debería ser;corrección;en vez de eso;"
-            "lo correcto es;en realidad son;en realidad es;digo;corrijo;cámbialo a;cambiar a;debía ser;tenía que ser;"
-            "rectifico;son en realidad;es en realidad"
+            "quise decir;quería decir;quiero decir;quise poner;quería poner;debería ser;corrección;"
+            "en vez de eso;lo correcto es;en realidad son;en realidad es;digo;corrijo;cámbialo a;"
+            "cambiar a;debía ser;tenía que ser;rectifico;son en realidad;es en realidad"
         ),
         Role.PLEASE: split(
-            "por favor;porfa;puedo;podría;quiero;quisiera;me gustaría;puedes;puede;ahora;vale;ok;hola;gracias;muéstrame;enséñame;"
-            "necesito;dame;ver;quiero ver;me puedes;me puede;podrías;deseo;tengo que;déjame;por fa"
+            "por favor;porfa;puedo;podría;quiero;quisiera;me gustaría;puedes;puede;ahora;vale;ok;hola;"
+            "gracias;muéstrame;enséñame;necesito;dame;ver;quiero ver;me puedes;me puede;podrías;deseo;"
+            "tengo que;déjame;por fa"
         ),
     },
     names={

@@ -7,15 +7,24 @@ from core.language.shape import Denials, Level, Sign
 EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
 
 _HURTS = (
-    "dolor|dolores|duele|duelen|dolía|dolió|doliendo|presión|opresión|oprime|aprieta|apretado|tirantez|ardor|quemazón|pinchazo*|"
-    "punzada*|molestia*|pesadez|peso|tensión|ahogo|doler"
+    "dolor|dolores|duele|duelen|dolía|dolió|doliendo|presión|opresión|oprime|aprieta|apretado|"
+    "tirantez|ardor|quemazón|pinchazo*|punzada*|molestia*|pesadez|peso|tensión|ahogo|doler"
 )
-_BREATHLESS = "falta_de_aire|sin_aire|sin_aliento|falta_de_aliento|ahogo|me_ahogo|me_falta_el_aire|me_falta_aire|fatigado_al_respirar|disnea"
+_BREATHLESS = (
+    "falta_de_aire|sin_aire|sin_aliento|falta_de_aliento|ahogo|me_ahogo|me_falta_el_aire|"
+    "me_falta_aire|fatigado_al_respirar|disnea"
+)
+
 _DIZZY = (
-    "mareo|mareos|mareado|mareada|mareando|me_mareo|me_mareé|mareé|vértigo|vértigos|aturdido|aturdida|cabeza_me_da_vueltas|"
-    "me_da_vueltas|todo_da_vueltas|todo_me_da_vueltas|desvanecimiento|vahído|vahídos"
+    "mareo|mareos|mareado|mareada|mareando|me_mareo|me_mareé|mareé|vértigo|vértigos|aturdido|"
+    "aturdida|cabeza_me_da_vueltas|me_da_vueltas|todo_da_vueltas|todo_me_da_vueltas|"
+    "desvanecimiento|vahído|vahídos"
 )
-_SWOLLEN = "hinchado|hinchada|hinchazón|hinchados|hinchadas|inflamado|inflamada|inflamados|inflamadas|se_me_hincha|hinchó|hincha"
+_SWOLLEN = (
+    "hinchado|hinchada|hinchazón|hinchados|hinchadas|inflamado|inflamada|inflamados|inflamadas|"
+    "se_me_hincha|hinchó|hincha"
+)
+
 
 SIGNS = (
     Sign("chest_pain", EMERGENCY, ("pecho|tórax|esternón", _HURTS)),
@@ -25,9 +34,10 @@ SIGNS = (
         "faint",
         EMERGENCY,
         (
-            "desmayé|desmayado|desmayada|desmayo|desmayos|me_desmayo|perdí_el_conocimiento|perdí_la_conciencia|"
-            "perdido_el_conocimiento|perdí_el_sentido|inconsciente|me_desplomé|desplomado|desplomada|"
-            "perdido_la_conciencia|me_he_desmayado|perdí_la_consciencia|síncope|colapsé",
+            "desmayé|desmayado|desmayada|desmayo|desmayos|me_desmayo|perdí_el_conocimiento|"
+            "perdí_la_conciencia|perdido_el_conocimiento|perdí_el_sentido|inconsciente|me_desplomé|"
+            "desplomado|desplomada|perdido_la_conciencia|me_he_desmayado|perdí_la_consciencia|síncope|"
+            "colapsé",
         ),
     ),
     Sign(
@@ -136,8 +146,9 @@ SIGNS = (
         SAME_DAY,
         (
             _BREATHLESS + "|aire|aliento|respirar|me_canso",
-            "escaleras|escalera|vestirme|de_lo_normal|de_lo_habitual|que_antes|ducharme|últimamente|siempre|cada_vez|enseguida|"
-            "cualquier_esfuerzo|mínimo_esfuerzo|tareas|cocinar|todos_los_días|a_menudo|desde_hace",
+            "escaleras|escalera|vestirme|de_lo_normal|de_lo_habitual|que_antes|ducharme|últimamente|"
+            "siempre|cada_vez|enseguida|cualquier_esfuerzo|mínimo_esfuerzo|tareas|cocinar|todos_los_días|"
+            "a_menudo|desde_hace",
         ),
     ),
     Sign(
@@ -156,7 +167,8 @@ SIGNS = (
         "nausea",
         STOP_REST,
         (
-            "náusea|náuseas|vómito|vómitos|vomitar|vomité|vomitado|vomitando|ganas_de_vomitar|devuelto_la_comida|arcadas",
+            "náusea|náuseas|vómito|vómitos|vomitar|vomité|vomitado|vomitando|ganas_de_vomitar|"
+            "devuelto_la_comida|arcadas",
         ),
     ),
     Sign(
@@ -200,8 +212,8 @@ SIGNS = (
         (
             "matarme|suicid*|suicidio|quitarme_la_vida|acabar_con_mi_vida|quiero_morir|quiero_morirme|"
             "ojalá_estuviera_muerto|ojalá_estuviera_muerta|hacerme_daño|autolesion*|acabar_con_todo|"
-            "mejor_muerto|mejor_muerta|mejor_sin_mí|cansado_de_vivir|cansada_de_vivir|desaparecer_para_siempre|"
-            "quisiera_morir|me_quiero_morir|ganas_de_morir|sobredosis",
+            "mejor_muerto|mejor_muerta|mejor_sin_mí|cansado_de_vivir|cansada_de_vivir|"
+            "desaparecer_para_siempre|quisiera_morir|me_quiero_morir|ganas_de_morir|sobredosis",
         ),
     ),
     Sign(
@@ -240,36 +252,41 @@ DENIALS = Denials(
     no="no|ni|nunca|jamás|sin|ningún|ninguna|ninguno|nada_de|tampoco|libre_de",
     no_after="no|ninguno|ninguna|ningún|nada|negativo|nunca|tampoco",
     between=(
-        "tengo|tuve|tenía|he|ha|hay|había|tenido|tener|siento|sentí|sentido|noto|noté|notado|de|del|el|la|los|las|un|una|en|mi|me|"
-        "algún|alguna|ningún|ninguna|ya|más|hoy|por|ahora|estoy|estaba|está|es|son|sufro|padezco|señales|síntomas|signos|tipo|"
-        "ni|se|nada|muy|al|tanto|realmente|aquí|momento|he_tenido"
+        "tengo|tuve|tenía|he|ha|hay|había|tenido|tener|siento|sentí|sentido|noto|noté|notado|de|del|"
+        "el|la|los|las|un|una|en|mi|me|algún|alguna|ningún|ninguna|ya|más|hoy|por|ahora|estoy|estaba|"
+        "está|es|son|sufro|padezco|señales|síntomas|signos|tipo|ni|se|nada|muy|al|tanto|realmente|"
+        "aquí|momento|he_tenido"
     ),
     and_="y|e|&",
     nor="o|ni|u",
     but="pero|sino|aunque|porque|sin_embargo|excepto|solo|sólo|entonces|pues|ya_que|mientras|desde_que",
     past=(
-        "el_año_pasado|año_pasado|mes_pasado|hace_años|hace_un_año|hace_meses|hace_mucho|en_el_pasado|antes_tenía|de_niño|de_niña|"
-        "verano_pasado|invierno_pasado|años|meses|antes_de_la_operación|antiguamente|en_su_día|19##|20##"
+        "el_año_pasado|año_pasado|mes_pasado|hace_años|hace_un_año|hace_meses|hace_mucho|"
+        "en_el_pasado|antes_tenía|de_niño|de_niña|verano_pasado|invierno_pasado|años|meses|"
+        "antes_de_la_operación|antiguamente|en_su_día|19##|20##"
     ),
     imagined=(
-        "y_si|qué_pasa_si|si|podría|debería|miedo|temo|preocupa|preocupación|riesgo|síntomas_de|señales_de|prevenir|evitar|"
-        "qué_es|qué_son|cómo_sé|he_leído|soñé|sueño|es_normal|en_caso_de|puede_dar|puede_causar|no_creo|película|artículo"
+        "y_si|qué_pasa_si|si|podría|debería|miedo|temo|preocupa|preocupación|riesgo|síntomas_de|"
+        "señales_de|prevenir|evitar|qué_es|qué_son|cómo_sé|he_leído|soñé|sueño|es_normal|en_caso_de|"
+        "puede_dar|puede_causar|no_creo|película|artículo"
     ),
     others=(
-        "madre|mamá|padre|papá|marido|esposo|esposa|mujer|hijo|hija|amigo|amiga|vecino|vecina|hermano|hermana|él|ella|ellos|abuelo|"
-        "abuela|tío|tía|novio|novia|compañero|compañera|perro|gato|alguien|gente|suegro|suegra|primo|prima|cuñado|cuñada"
+        "madre|mamá|padre|papá|marido|esposo|esposa|mujer|hijo|hija|amigo|amiga|vecino|vecina|"
+        "hermano|hermana|él|ella|ellos|abuelo|abuela|tío|tía|novio|novia|compañero|compañera|perro|"
+        "gato|alguien|gente|suegro|suegra|primo|prima|cuñado|cuñada"
     ),
     now="ahora|hoy|otra_vez|de_nuevo|todavía|aún|sigo|sigue|desde|también|en_este_momento|llevo|esta_mañana",
     mine="yo|me|mi|mí|tengo|estoy|siento|noto|mis",
     settled=(
-        "se_me_pasó|se_pasó|ya_pasó|se_me_ha_pasado|se_ha_pasado|ya_estoy_bien|desapareció|se_fue|se_me_quitó|se_me_ha_quitado|"
-        "se_calmó|ya_no|ya_mejor|mejoró|cedió|ha_pasado|se_ha_ido"
+        "se_me_pasó|se_pasó|ya_pasó|se_me_ha_pasado|se_ha_pasado|ya_estoy_bien|desapareció|se_fue|"
+        "se_me_quitó|se_me_ha_quitado|se_calmó|ya_no|ya_mejor|mejoró|cedió|ha_pasado|se_ha_ido"
     ),
     harmless=(
-        "press_de_pecho|ejercicio_de_pecho|ejercicios_de_pecho|contorno_de_pecho|pechuga|de_todo_corazón|de_corazón|"
-        "me_muero_de_risa|muerto_de_risa|me_muero_de_hambre|muerto_de_cansancio|presión_arterial|tensión_arterial|"
-        "la_tensión|la_presión|mi_tensión|mi_presión|vale_la_pena|merece_la_pena|hace_falta|cara_a_cara|dar_la_cara|"
-        "al_aire_libre|aire_libre|aire_acondicionado|dormido_bien|dormido_mal|peso_de|mi_peso|matar_el_tiempo|braza|agujetas|"
-        "mano_a_mano|por_otro_lado|al_lado|pasos"
+        "press_de_pecho|ejercicio_de_pecho|ejercicios_de_pecho|contorno_de_pecho|pechuga|"
+        "de_todo_corazón|de_corazón|me_muero_de_risa|muerto_de_risa|me_muero_de_hambre|"
+        "muerto_de_cansancio|presión_arterial|tensión_arterial|la_tensión|la_presión|mi_tensión|"
+        "mi_presión|vale_la_pena|merece_la_pena|hace_falta|cara_a_cara|dar_la_cara|al_aire_libre|"
+        "aire_libre|aire_acondicionado|dormido_bien|dormido_mal|peso_de|mi_peso|matar_el_tiempo|"
+        "braza|agujetas|mano_a_mano|por_otro_lado|al_lado|pasos"
     ),
 )

@@ -49,162 +49,188 @@ CALENDAR = Calendar(
     quarter_after=split("y cuarto"),
     quarter_less=split("menos cuarto"),
     place=split(
-        "estoy en;ahora estoy en;estoy ahora en;vivo en;me mudé a;me he mudado a;viajo a;voy a;me voy a;ciudad;"
-        "zona horaria;mi ciudad es;vivo ahora en;estamos en;de vacaciones en;de viaje en;me encuentro en"
+        "estoy en;ahora estoy en;estoy ahora en;vivo en;me mudé a;me he mudado a;viajo a;voy a;"
+        "me voy a;ciudad;zona horaria;mi ciudad es;vivo ahora en;estamos en;de vacaciones en;"
+        "de viaje en;me encuentro en"
     ),
     place_ends=split("hasta;por;esta;ahora;desde;y;con;pero;hoy;mañana;a;durante;este;para;que;de;el;porque"),
 )
 
 WISHES = {
     Intent.YES: split(
-        "sí;si;sí …;claro;claro …;por supuesto;vale;ok;okay;de acuerdo;correcto;exacto;cierto;así es;sí por favor;desde luego;"
-        "bueno;está bien;acepto;estoy de acuerdo;eso es;venga;dale;adelante;afirmativo;seguro"
+        "sí;si;sí …;claro;claro …;por supuesto;vale;ok;okay;de acuerdo;correcto;exacto;cierto;así es;"
+        "sí por favor;desde luego;bueno;está bien;acepto;estoy de acuerdo;eso es;venga;dale;adelante;"
+        "afirmativo;seguro"
     ),
     Intent.NO: split(
-        "no;no …;qué va;para nada;incorrecto;falso;ninguno;ninguna;ninguna de ellas;ninguno de ellos;nada de eso;no gracias;"
-        "en absoluto;mejor no;no es correcto;está mal;nunca;negativo;nada;no es así"
+        "no;no …;qué va;para nada;incorrecto;falso;ninguno;ninguna;ninguna de ellas;ninguno de ellos;"
+        "nada de eso;no gracias;en absoluto;mejor no;no es correcto;está mal;nunca;negativo;nada;"
+        "no es así"
     ),
     Intent.HELP: split(
-        "ayuda;ayuda …;ayúdame;ayúdame …;qué puedo hacer;qué puedes hacer;cómo funciona;cómo funciona …;no entiendo …;"
-        "no lo entiendo;cómo;cómo …;qué hago;qué tengo que hacer;necesito ayuda …;… necesito ayuda …;qué es esto;"
-        "instrucciones;explica …;explícame …;menú;comandos;y ahora qué;socorro;auxilio;estoy perdido;estoy perdida"
+        "ayuda;ayuda …;ayúdame;ayúdame …;qué puedo hacer;qué puedes hacer;cómo funciona;"
+        "cómo funciona …;no entiendo …;no lo entiendo;cómo;cómo …;qué hago;qué tengo que hacer;"
+        "necesito ayuda …;… necesito ayuda …;qué es esto;instrucciones;explica …;explícame …;menú;"
+        "comandos;y ahora qué;socorro;auxilio;estoy perdido;estoy perdida"
     ),
     Intent.SKIP: split(
-        "saltar;saltar …;omitir;omitir …;paso;siguiente;pasar;esta no;esta vez no;hoy no;hoy no …;no tengo báscula;"
-        "no tengo cinta;no tengo cinta métrica;salta …;salta esta;déjalo;saltarla;siguiente pregunta;no puedo hacerlo;"
-        "no puedo hacerla;esta no puedo;omite …;sáltala;sáltatela;prefiero saltarla"
+        "saltar;saltar …;omitir;omitir …;paso;siguiente;pasar;esta no;esta vez no;hoy no;hoy no …;"
+        "no tengo báscula;no tengo cinta;no tengo cinta métrica;salta …;salta esta;déjalo;saltarla;"
+        "siguiente pregunta;no puedo hacerlo;no puedo hacerla;esta no puedo;omite …;sáltala;"
+        "sáltatela;prefiero saltarla"
     ),
     Intent.LATER: split(
-        "luego;luego …;más tarde;más tarde …;después;después …;ahora no;ahora no …;recuérdamelo …;recuérdame …;en un rato;"
-        "estoy ocupado;estoy ocupada;ocupado;ocupada;mañana;mañana …;esta noche;esta tarde;en otro momento;otro momento;"
-        "estoy en el trabajo;no estoy en casa;estoy trabajando;en una hora;pregúntame luego;pregúntame más tarde;"
-        "pregúntame mañana;no tengo tiempo;no tengo tiempo …;espera;un momento;ahora no puedo"
+        "luego;luego …;más tarde;más tarde …;después;después …;ahora no;ahora no …;recuérdamelo …;"
+        "recuérdame …;en un rato;estoy ocupado;estoy ocupada;ocupado;ocupada;mañana;mañana …;"
+        "esta noche;esta tarde;en otro momento;otro momento;estoy en el trabajo;no estoy en casa;"
+        "estoy trabajando;en una hora;pregúntame luego;pregúntame más tarde;pregúntame mañana;"
+        "no tengo tiempo;no tengo tiempo …;espera;un momento;ahora no puedo"
     ),
     Intent.STOP: split(
-        "parar;para;basta;cancelar;cancela;detener;alto;salir;terminar;termina;ya basta;déjalo ya;déjame en paz;suficiente;"
-        "stop;para …;cancelar …;olvídalo;da igual"
+        "parar;para;basta;cancelar;cancela;detener;alto;salir;terminar;termina;ya basta;déjalo ya;"
+        "déjame en paz;suficiente;stop;para …;cancelar …;olvídalo;da igual"
     ),
     Intent.UNDO: split(
-        "deshacer;deshacer …;deshaz;deshazlo;borra eso;borra el último;borrar último;borrar el último;número equivocado;"
-        "me equivoqué;me he equivocado;fue un error;error;está mal escrito;borra lo último;quita eso;anular;anula;"
-        "número incorrecto;me confundí;me he confundido;equivocado;borra el último …;ignora eso;valor equivocado"
+        "deshacer;deshacer …;deshaz;deshazlo;borra eso;borra el último;borrar último;"
+        "borrar el último;número equivocado;me equivoqué;me he equivocado;fue un error;error;"
+        "está mal escrito;borra lo último;quita eso;anular;anula;número incorrecto;me confundí;"
+        "me he confundido;equivocado;borra el último …;ignora eso;valor equivocado"
     ),
     Intent.COACH: split(
-        "entrenador;entrenadora;entrenador …;entrenadora …;coach;coach …;instructor;instructora;… mi entrenador …;"
-        "… mi entrenadora …;… el entrenador …;… la entrenadora …;… mi coach …;… con alguien …;… con una persona …;mensaje …;"
-        "una persona;persona;humano;llámame;llámenme;contactar …;… hablar con alguien …;… al entrenador …"
+        "entrenador;entrenadora;entrenador …;entrenadora …;coach;coach …;instructor;instructora;"
+        "… mi entrenador …;… mi entrenadora …;… el entrenador …;… la entrenadora …;… mi coach …;"
+        "… con alguien …;… con una persona …;mensaje …;una persona;persona;humano;llámame;llámenme;"
+        "contactar …;… hablar con alguien …;… al entrenador …"
     ),
     Intent.PAUSE: split(
-        "pausa;pausa …;pausar;pausar …;vacaciones;de vacaciones;de vacaciones …;… de vacaciones …;estoy fuera …;estoy de viaje …;"
-        "descanso;un descanso;necesito una pausa …;… una pausa …;… un descanso …;me voy de viaje …;en el hospital;"
-        "… en el hospital …;no me escribas hasta …;suspender;suspender …;interrumpir;interrumpir …;hospitalizado;hospitalizada"
+        "pausa;pausa …;pausar;pausar …;vacaciones;de vacaciones;de vacaciones …;… de vacaciones …;"
+        "estoy fuera …;estoy de viaje …;descanso;un descanso;necesito una pausa …;… una pausa …;"
+        "… un descanso …;me voy de viaje …;en el hospital;… en el hospital …;no me escribas hasta …;"
+        "suspender;suspender …;interrumpir;interrumpir …;hospitalizado;hospitalizada"
     ),
     Intent.RESUME: split(
-        "reanudar;reanudar …;he vuelto;ya he vuelto;he vuelto …;ya volví;volví;estoy de vuelta …;de vuelta;regresé;ya regresé;"
-        "retomar;retomar …;volver a empezar;quitar la pausa;terminar la pausa;ya estoy aquí;estoy de regreso"
+        "reanudar;reanudar …;he vuelto;ya he vuelto;he vuelto …;ya volví;volví;estoy de vuelta …;"
+        "de vuelta;regresé;ya regresé;retomar;retomar …;volver a empezar;quitar la pausa;"
+        "terminar la pausa;ya estoy aquí;estoy de regreso"
     ),
     Intent.TODAY: split(
-        "hoy;qué toca;qué toca hoy;qué hay hoy;qué tengo que hacer hoy;pendiente;pendientes;cuándo es el próximo …;"
-        "qué sigue;registro de hoy;tareas;qué me toca hoy;qué queda;cuándo toca"
+        "hoy;qué toca;qué toca hoy;qué hay hoy;qué tengo que hacer hoy;pendiente;pendientes;"
+        "cuándo es el próximo …;qué sigue;registro de hoy;tareas;qué me toca hoy;qué queda;"
+        "cuándo toca"
     ),
     Intent.RECORD: split(
-        "registrar;registrar …;anotar;anotar …;apuntar;apuntar …;nueva medida;nuevo dato;añadir;añadir …;guardar;"
-        "he medido;meter un dato;nueva medición"
+        "registrar;registrar …;anotar;anotar …;apuntar;apuntar …;nueva medida;nuevo dato;añadir;"
+        "añadir …;guardar;he medido;meter un dato;nueva medición"
     ),
     Intent.PROGRESS: split(
-        "progreso;progreso …;mi progreso;avance;avances;mis avances;resultados;mis resultados;gráfico;gráfica;gráfico …;"
-        "gráfica …;evolución;mi evolución;historial;cómo voy;cómo lo llevo;mis datos de peso;mis medidas;mis números;"
-        "estadísticas;… mi progreso …;… mis resultados …;… mi gráfica …;… mi gráfico …;tendencia;… mi evolución …"
+        "progreso;progreso …;mi progreso;avance;avances;mis avances;resultados;mis resultados;"
+        "gráfico;gráfica;gráfico …;gráfica …;evolución;mi evolución;historial;cómo voy;cómo lo llevo;"
+        "mis datos de peso;mis medidas;mis números;estadísticas;… mi progreso …;… mis resultados …;"
+        "… mi gráfica …;… mi gráfico …;tendencia;… mi evolución …"
     ),
     Intent.GOAL: split(
-        "objetivo;objetivo …;objetivos;mi objetivo;mi objetivo …;meta;metas;mi meta;mi meta …;nueva meta;nuevo objetivo;"
-        "cambiar objetivo;cambiar meta;poner un objetivo;… mi objetivo …;… mi meta …;quiero llegar a …;meta …"
+        "objetivo;objetivo …;objetivos;mi objetivo;mi objetivo …;meta;metas;mi meta;mi meta …;"
+        "nueva meta;nuevo objetivo;cambiar objetivo;cambiar meta;poner un objetivo;… mi objetivo …;"
+        "… mi meta …;quiero llegar a …;meta …"
     ),
     Intent.SETTINGS: split("ajustes;ajustes …;configuración;configuración …;opciones;preferencias;perfil;configurar"),
     Intent.SAME: split(
-        "igual;igual que la última vez;igual que siempre;lo mismo;todo igual;sin cambios;nada ha cambiado;como siempre;"
-        "como la última vez;igual que antes;lo mismo de siempre;lo mismo que la última vez;las mismas condiciones;mismo;"
-        "exactamente igual;nada cambió;todo como la última vez"
+        "igual;igual que la última vez;igual que siempre;lo mismo;todo igual;sin cambios;"
+        "nada ha cambiado;como siempre;como la última vez;igual que antes;lo mismo de siempre;"
+        "lo mismo que la última vez;las mismas condiciones;mismo;exactamente igual;nada cambió;"
+        "todo como la última vez"
     ),
     Intent.DIFFERENT: split(
-        "diferente;diferente …;distinto;distinto …;no igual;no es igual;algo cambió;algo fue diferente;otra báscula;"
-        "báscula nueva;cambió;fue distinto;fue diferente;algo distinto;no fue igual"
+        "diferente;diferente …;distinto;distinto …;no igual;no es igual;algo cambió;"
+        "algo fue diferente;otra báscula;báscula nueva;cambió;fue distinto;fue diferente;"
+        "algo distinto;no fue igual"
     ),
     Intent.WHY: split(
         "por qué;por qué …;para qué;para qué …;por qué preguntas;por qué no;y eso;porqué;motivo;razón;a qué se debe"
     ),
     Intent.SOURCE: split(
-        "fuente;fuentes;fuente …;de dónde sale;de dónde sale …;de dónde sale eso;quién lo dice;quién dice eso;referencia;"
-        "referencias;qué estudio;según quién;en qué se basa;estudio;… la fuente …;de dónde viene eso"
+        "fuente;fuentes;fuente …;de dónde sale;de dónde sale …;de dónde sale eso;quién lo dice;"
+        "quién dice eso;referencia;referencias;qué estudio;según quién;en qué se basa;estudio;"
+        "… la fuente …;de dónde viene eso"
     ),
     Intent.THANKS: split(
-        "gracias;gracias …;muchas gracias;muchas gracias …;mil gracias;muy amable;genial;estupendo;perfecto;bien;muy bien;"
-        "qué bien;fantástico;excelente;maravilloso;te lo agradezco;guay;súper;fenomenal;buenísimo"
+        "gracias;gracias …;muchas gracias;muchas gracias …;mil gracias;muy amable;genial;estupendo;"
+        "perfecto;bien;muy bien;qué bien;fantástico;excelente;maravilloso;te lo agradezco;guay;súper;"
+        "fenomenal;buenísimo"
     ),
     Intent.GREETING: split(
-        "hola;hola …;buenos días;buenas tardes;buenas noches;buenas;qué tal;adiós;hasta luego;buen día;buenos días …;"
-        "buenas tardes …;hasta mañana;chao"
+        "hola;hola …;buenos días;buenas tardes;buenas noches;buenas;qué tal;adiós;hasta luego;"
+        "buen día;buenos días …;buenas tardes …;hasta mañana;chao"
     ),
     Intent.DONE: split(
-        "hecho;ya está;listo;lista;terminado;terminé;he terminado;ya terminé;acabé;he acabado;eso es todo;nada más;ya;"
-        "completado;todo hecho;ya lo hice;ya lo he hecho;he acabado ya;finalizado"
+        "hecho;ya está;listo;lista;terminado;terminé;he terminado;ya terminé;acabé;he acabado;"
+        "eso es todo;nada más;ya;completado;todo hecho;ya lo hice;ya lo he hecho;he acabado ya;"
+        "finalizado"
     ),
     Intent.START: split(
-        "empezar;empieza;comenzar;comienza;vamos;estoy listo;estoy lista;iniciar;inicio;empezamos;empezar …;preparado;preparada"
+        "empezar;empieza;comenzar;comienza;vamos;estoy listo;estoy lista;iniciar;inicio;empezamos;"
+        "empezar …;preparado;preparada"
     ),
     Intent.NOT_WELL: split(
-        "mal;no me encuentro bien …;no me siento bien …;no estoy bien …;estoy enfermo …;estoy enferma …;enfermo;enferma;"
-        "estoy malo;estoy mala;resfriado;resfriada;estoy resfriado;estoy resfriada;fiebre;tengo fiebre …;gripe;tengo gripe;"
-        "me siento mal …;me encuentro mal …;estoy mal;no muy bien;regular;indispuesto;indispuesta;pachucho;pachucha"
+        "mal;no me encuentro bien …;no me siento bien …;no estoy bien …;estoy enfermo …;"
+        "estoy enferma …;enfermo;enferma;estoy malo;estoy mala;resfriado;resfriada;estoy resfriado;"
+        "estoy resfriada;fiebre;tengo fiebre …;gripe;tengo gripe;me siento mal …;me encuentro mal …;"
+        "estoy mal;no muy bien;regular;indispuesto;indispuesta;pachucho;pachucha"
     ),
     Intent.WELL: split(
-        "estoy bien;me encuentro bien;me siento bien;todo bien;bien gracias;muy bien gracias;estupendamente;de maravilla;"
-        "en forma;me siento muy bien;sí me siento bien;perfectamente"
+        "estoy bien;me encuentro bien;me siento bien;todo bien;bien gracias;muy bien gracias;"
+        "estupendamente;de maravilla;en forma;me siento muy bien;sí me siento bien;perfectamente"
     ),
     Intent.MY_DATA: split(
-        "mis datos;mis datos …;datos;… mis datos …;qué sabes de mí;qué sabéis de mí;qué saben de mí;exportar;exportar …;"
-        "descargar mis datos;privacidad;qué guardas;qué guardáis;qué datos tienes"
+        "mis datos;mis datos …;datos;… mis datos …;qué sabes de mí;qué sabéis de mí;qué saben de mí;"
+        "exportar;exportar …;descargar mis datos;privacidad;qué guardas;qué guardáis;qué datos tienes"
     ),
     Intent.FORGET: split(
-        "olvídame;olvídame …;bórrame;borrar todo;borra todo;borrar mis datos;borra mis datos …;eliminar mis datos;"
-        "elimina mis datos …;eliminar mi cuenta;borrar mi cuenta;… borrar mis datos …;… borrar todos mis datos …;"
-        "… eliminar mis datos …;… borra todos mis datos …;eliminarme"
+        "olvídame;olvídame …;bórrame;borrar todo;borra todo;borrar mis datos;borra mis datos …;"
+        "eliminar mis datos;elimina mis datos …;eliminar mi cuenta;borrar mi cuenta;"
+        "… borrar mis datos …;… borrar todos mis datos …;… eliminar mis datos …;"
+        "… borra todos mis datos …;eliminarme"
     ),
     Intent.LEAVE: split(
-        "dejarlo;quiero dejarlo …;darme de baja;baja;quiero darme de baja …;salir del programa;abandonar;abandonar …;"
-        "quiero irme;quiero parar …;ya no quiero …;no quiero seguir …;no me escribas más;dejar el programa;"
-        "cancelar la suscripción;no más mensajes …;… darme de baja …"
+        "dejarlo;quiero dejarlo …;darme de baja;baja;quiero darme de baja …;salir del programa;"
+        "abandonar;abandonar …;quiero irme;quiero parar …;ya no quiero …;no quiero seguir …;"
+        "no me escribas más;dejar el programa;cancelar la suscripción;no más mensajes …;"
+        "… darme de baja …"
     ),
     Intent.LANGUAGE: split(
-        "idioma;idioma …;cambiar idioma;cambiar de idioma;cambiar el idioma;español;en español;otro idioma;lengua;"
-        "… cambiar el idioma …;… cambiar de idioma …;en español por favor;castellano"
+        "idioma;idioma …;cambiar idioma;cambiar de idioma;cambiar el idioma;español;en español;"
+        "otro idioma;lengua;… cambiar el idioma …;… cambiar de idioma …;en español por favor;"
+        "castellano"
     ),
     Intent.UNITS: split(
-        "unidades;unidades …;unidad;cambiar unidades;cambiar las unidades;en kilos;en libras;en pulgadas;en centímetros;"
-        "kilos o libras;sistema métrico;usar libras;usar kilos;… las unidades …"
+        "unidades;unidades …;unidad;cambiar unidades;cambiar las unidades;en kilos;en libras;"
+        "en pulgadas;en centímetros;kilos o libras;sistema métrico;usar libras;usar kilos;"
+        "… las unidades …"
     ),
     Intent.ZONE: split(
-        "zona horaria;zona horaria …;huso horario;cambiar zona horaria;hora equivocada;me mudé;me he mudado;estoy en …;"
-        "ahora estoy en …;estoy ahora en …;vivo en …;viajo a …;me mudé a …;me he mudado a …;… zona horaria …;de viaje en …"
+        "zona horaria;zona horaria …;huso horario;cambiar zona horaria;hora equivocada;me mudé;"
+        "me he mudado;estoy en …;ahora estoy en …;estoy ahora en …;vivo en …;viajo a …;me mudé a …;"
+        "me he mudado a …;… zona horaria …;de viaje en …"
     ),
     Intent.SLOT: split(
-        "horario;horario …;cambiar hora;cambiar la hora …;cambiar día;cambiar el día …;otro día;otra hora;cambiar horario;"
-        "cambiar el horario …;mover …;reprogramar;reprogramar …;… cambiar la hora …;… cambiar el día …;recordatorio;"
-        "cambiar recordatorio;cuándo me preguntas;… el recordatorio …;… otro día …;… otra hora …;cita;cambiar la cita …"
+        "horario;horario …;cambiar hora;cambiar la hora …;cambiar día;cambiar el día …;otro día;"
+        "otra hora;cambiar horario;cambiar el horario …;mover …;reprogramar;reprogramar …;"
+        "… cambiar la hora …;… cambiar el día …;recordatorio;cambiar recordatorio;"
+        "cuándo me preguntas;… el recordatorio …;… otro día …;… otra hora …;cita;cambiar la cita …"
     ),
     Intent.CONTINUE: split(
         "continuar;continúa;seguir;sigue;sigamos;adelante …;continuemos;sigue …;continuar …;prosigue;seguimos"
     ),
     Intent.REPEAT: split(
-        "repetir;repite …;otra vez;de nuevo;cómo dices;qué has dicho;cuál era la pregunta;repíteme la pregunta;perdona qué;"
-        "una vez más;qué preguntaste;repítelo"
+        "repetir;repite …;otra vez;de nuevo;cómo dices;qué has dicho;cuál era la pregunta;"
+        "repíteme la pregunta;perdona qué;una vez más;qué preguntaste;repítelo"
     ),
     Intent.NOT_SAY: split(
-        "prefiero no decirlo;prefiero no decir;prefiero no contestar;no quiero decirlo;es privado;privado;no es asunto tuyo;"
-        "sin respuesta;prefiero no responder;no lo digo"
+        "prefiero no decirlo;prefiero no decir;prefiero no contestar;no quiero decirlo;es privado;"
+        "privado;no es asunto tuyo;sin respuesta;prefiero no responder;no lo digo"
     ),
     Intent.DONT_KNOW: split(
-        "no sé;no lo sé;ni idea;no estoy seguro;no estoy segura;no recuerdo;no me acuerdo;no sabría decir;no lo recuerdo;"
-        "quién sabe;no tengo ni idea"
+        "no sé;no lo sé;ni idea;no estoy seguro;no estoy segura;no recuerdo;no me acuerdo;"
+        "no sabría decir;no lo recuerdo;quién sabe;no tengo ni idea"
     ),
 }

@@ -12,8 +12,8 @@ from core.quantity import Unit
 D = Decimal
 
 _SMALL = split(
-    "zéro;un;deux;trois;quatre;cinq;six;sept;huit;neuf;dix;onze;douze;treize;quatorze;quinze;seize;dix sept;dix huit;"
-    "dix neuf"
+    "zéro;un;deux;trois;quatre;cinq;six;sept;huit;neuf;dix;onze;douze;treize;quatorze;quinze;"
+    "seize;dix sept;dix huit;dix neuf"
 )
 _TENS = {20: "vingt", 30: "trente", 40: "quarante", 50: "cinquante", 60: "soixante"}
 
@@ -52,8 +52,10 @@ FRENCH = Words(
     weak=("un", "une"),
     elision=True,
     not_english=frozenset(
-        "or;plus;on;a;ten;cents;son;an;in;ins;me;me;pour;no;once;ton;point;as;mars;mar;mer;main;pain;sur;fin;tape;if;d;l;"
-        "s;c;i;is".split(";")
+        split(
+            "or;plus;on;a;ten;cents;son;an;in;ins;me;me;pour;no;once;ton;point;as;mars;mar;mer;main;pain;"
+            "sur;fin;tape;if;d;l;s;c;i;is"
+        )
     ),
     units={
         Unit.KILOGRAM: split("kg;kgs;kilo;kilos;kilogramme;kilogrammes;k"),
@@ -64,8 +66,8 @@ FRENCH = Words(
         Unit.INCH: split("pouce;pouces;po;inch;inches"),
         Unit.FOOT: split("pied;pieds;pi;ft"),
         Unit.BEATS_PER_MINUTE: split(
-            "bpm;battements;battement;pulsations;pulsation;battements par minute;pulsations par minute;par minute;"
-            "à la minute;pulsations à la minute;battements à la minute;la minute;puls"
+            "bpm;battements;battement;pulsations;pulsation;battements par minute;pulsations par minute;"
+            "par minute;à la minute;pulsations à la minute;battements à la minute;la minute;puls"
         ),
         Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
         Unit.SECOND: split("s;sec;secs;seconde;secondes;secondes"),
@@ -96,16 +98,16 @@ FRENCH = Words(
         Role.OUT_OF: split("sur;/;de"),
         Role.RANGE: split("à;a;ou;-;~;jusqu'à;ou bien;ou peut être"),
         Role.HEDGE: split(
-            "environ;à peu près;autour de;dans les;presque;plus ou moins;peut être;je crois;je pense;approximativement;env;"
-            "à peu de choses près;quasi;quasiment;disons;vers les;aux alentours de;~;ca;je dirais;grosso modo;un peu plus de;"
-            "un peu moins de"
+            "environ;à peu près;autour de;dans les;presque;plus ou moins;peut être;je crois;je pense;"
+            "approximativement;env;à peu de choses près;quasi;quasiment;disons;vers les;aux alentours de;"
+            "~;ca;je dirais;grosso modo;un peu plus de;un peu moins de"
         ),
         Role.BOUND: split(
             "plus de;moins de;au moins;au plus;au maximum;minimum;maximum;>;<;au dessus de;en dessous de;entre"
         ),
         Role.CHANGE: split(
-            "perdu;j'ai perdu;pris;j'ai pris;gagné;plus;moins;mieux;pire;+;baissé;augmenté;en plus;en moins;grossi;maigri;"
-            "j'ai grossi;j'ai maigri;de plus;de moins"
+            "perdu;j'ai perdu;pris;j'ai pris;gagné;plus;moins;mieux;pire;+;baissé;augmenté;en plus;"
+            "en moins;grossi;maigri;j'ai grossi;j'ai maigri;de plus;de moins"
         ),
         Role.NOT: split("pas;non;ni;sans;jamais;ce n'est pas;c'est pas"),
         Role.NOTHING: split("rien;aucun;aucune;zéro;pas du tout;néant;jamais;pas une;pas un;rien du tout"),
@@ -120,35 +122,40 @@ FRENCH = Words(
             "pour cent;kpa;degrés;ans;an;années;semaines;mois;km;kilomètres;calories;kcal;litres;mg;ml"
         ),
         Role.ARMS: split(
-            "avec les bras;avec mes bras;en utilisant les bras;utilisé les bras;avec les mains;avec mes mains;"
-            "en m'aidant des bras;aidé des bras;en m'appuyant;appuyé sur les bras;utilisé mes bras;à l'aide des bras;"
-            "aidée des bras;aidé des mains;en s'aidant des bras"
+            "avec les bras;avec mes bras;en utilisant les bras;utilisé les bras;avec les mains;"
+            "avec mes mains;en m'aidant des bras;aidé des bras;en m'appuyant;appuyé sur les bras;"
+            "utilisé mes bras;à l'aide des bras;aidée des bras;aidé des mains;en s'aidant des bras"
         ),
         Role.HALF_WAY: split(
             "plus de la moitié;plus qu'à moitié;presque debout;et presque un autre;presque un de plus;"
             "plus d'à moitié;plus de mi chemin;à plus de la moitié"
         ),
         Role.STOPPED: split(
-            "arrêté;arrêtée;je me suis arrêté;je me suis arrêtée;pas pu;je n'ai pas pu;pas réussi;abandonné;pas fini;pas terminé;"
-            "pas complet;seulement fait;dû arrêter;dû m'arrêter;impossible;je ne peux pas;peux pas;pas capable;puis stop;"
-            "puis arrêté;je n'y arrive pas;j'ai arrêté"
+            "arrêté;arrêtée;je me suis arrêté;je me suis arrêtée;pas pu;je n'ai pas pu;pas réussi;"
+            "abandonné;pas fini;pas terminé;pas complet;seulement fait;dû arrêter;dû m'arrêter;"
+            "impossible;je ne peux pas;peux pas;pas capable;puis stop;puis arrêté;je n'y arrive pas;"
+            "j'ai arrêté"
         ),
+        Role.VIGOROUS: split("intense;intenses;intensif;vigoureux;vigoureuse;soutenu;intensive;course"),
         Role.FILLER: split(
-            "c'est;est;c'était;était;mon;ma;mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;erreur;=;:;donc;ça;fait;"
-            "sont;ce;je;correct;en réalité"
+            "c'est;est;c'était;était;mon;ma;mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;"
+            "erreur;=;:;donc;ça;fait;sont;ce;je;correct;en réalité"
         ),
         Role.SORRY: split(
-            "non;pardon;désolé;désolée;oups;oops;attends;attendez;erreur;je me suis trompé;je me suis trompée;*;faute de frappe;"
-            "zut;mince;ah non;non pardon;excusez moi;excuse moi;plutôt;mauvais chiffre;faute"
+            "non;pardon;désolé;désolée;oups;oops;attends;attendez;erreur;je me suis trompé;"
+            "je me suis trompée;*;faute de frappe;zut;mince;ah non;non pardon;excusez moi;excuse moi;"
+            "plutôt;mauvais chiffre;faute"
         ),
         Role.MEANT: split(
-            "je voulais dire;voulais dire;je veux dire;je voulais écrire;ça devrait être;correction;au lieu de ça;plutôt que ça;"
-            "il faut lire;en fait c'est;c'est plutôt;je corrige;corriger en;je voulais mettre;à la place;en réalité c'est"
+            "je voulais dire;voulais dire;je veux dire;je voulais écrire;ça devrait être;correction;"
+            "au lieu de ça;plutôt que ça;il faut lire;en fait c'est;c'est plutôt;je corrige;corriger en;"
+            "je voulais mettre;à la place;en réalité c'est"
         ),
         Role.PLEASE: split(
-            "s'il vous plaît;s'il te plaît;svp;stp;puis je;je peux;je voudrais;j'aimerais;pouvez vous;peux tu;maintenant;d'accord;"
-            "ok;bonjour;salut;merci;montre moi;montrez moi;donne moi;j'ai besoin;est ce que je peux;peut on;je veux;voir;"
-            "pourriez vous;pourrais tu;tu peux;vous pouvez;peux tu me;pouvez vous me;je souhaite"
+            "s'il vous plaît;s'il te plaît;svp;stp;puis je;je peux;je voudrais;j'aimerais;pouvez vous;"
+            "peux tu;maintenant;d'accord;ok;bonjour;salut;merci;montre moi;montrez moi;donne moi;"
+            "j'ai besoin;est ce que je peux;peut on;je veux;voir;pourriez vous;pourrais tu;tu peux;"
+            "vous pouvez;peux tu me;pouvez vous me;je souhaite"
         ),
     },
     names={

@@ -7,13 +7,19 @@ from core.language.shape import Denials, Level, Sign
 EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
 
 _HURTS = (
-    "douleur|douleurs|mal|maux|douloureux|douloureuse|serre|serré|serrée|serrement|oppress*|oppression|pression|brûlure|brûlures|brûle|"
-    "pincement|pincements|lourdeur|lourd|étau|pique|lance|élancement*|gêne|poignard*|écrase|écrasement|souffre"
+    "douleur|douleurs|mal|maux|douloureux|douloureuse|serre|serré|serrée|serrement|oppress*|"
+    "oppression|pression|brûlure|brûlures|brûle|pincement|pincements|lourdeur|lourd|étau|pique|"
+    "lance|élancement*|gêne|poignard*|écrase|écrasement|souffre"
 )
-_BREATHLESS = "essoufflé|essoufflée|essoufflement|essouffle|à_bout_de_souffle|souffle_court|manque_de_souffle|le_souffle_coupé|manque_d'air"
+_BREATHLESS = (
+    "essoufflé|essoufflée|essoufflement|essouffle|à_bout_de_souffle|souffle_court|"
+    "manque_de_souffle|le_souffle_coupé|manque_d'air"
+)
+
 _DIZZY = (
-    "vertige|vertiges|étourdi|étourdie|étourdissement|étourdissements|tête_qui_tourne|la_tête_me_tourne|tête_tourne|"
-    "tête_me_tourne|tête_tournait|tout_tourne|tournis|voile_noir|malaise|malaises|tête_qui_tournait"
+    "vertige|vertiges|étourdi|étourdie|étourdissement|étourdissements|tête_qui_tourne|"
+    "la_tête_me_tourne|tête_tourne|tête_me_tourne|tête_tournait|tout_tourne|tournis|voile_noir|"
+    "malaise|malaises|tête_qui_tournait"
 )
 _SWOLLEN = "enflé|enflée|enflés|enflées|gonflé|gonflée|gonflés|gonflées|gonfle|gonflement|enfle|œdème|oedème"
 
@@ -25,9 +31,9 @@ SIGNS = (
         "faint",
         EMERGENCY,
         (
-            "évanoui|évanouie|évanouissement|évanouir|perdu_connaissance|perte_de_connaissance|tombé_dans_les_pommes|"
-            "tombée_dans_les_pommes|inconscient|inconsciente|syncope|écroulé|écroulée|effondré|effondrée|"
-            "perds_connaissance|évanouis|perdre_connaissance",
+            "évanoui|évanouie|évanouissement|évanouir|perdu_connaissance|perte_de_connaissance|"
+            "tombé_dans_les_pommes|tombée_dans_les_pommes|inconscient|inconsciente|syncope|écroulé|"
+            "écroulée|effondré|effondrée|perds_connaissance|évanouis|perdre_connaissance",
         ),
     ),
     Sign(
@@ -85,11 +91,11 @@ SIGNS = (
         "stroke_signs",
         EMERGENCY,
         (
-            "peux_pas_parler|peux_plus_parler|n'arrive_plus_à_parler|arrive_pas_à_parler|trouve_plus_mes_mots|"
-            "peux_pas_bouger_le_bras|peux_plus_bouger_le_bras|peux_plus_bouger_la_jambe|"
-            "peux_pas_lever_le_bras|peux_plus_lever_le_bras|sens_plus_mon_bras|sens_plus_ma_jambe|"
-            "vois_plus_d'un_œil|vois_plus_rien|arrive_plus_à_parler|sens_plus_mon_visage|"
-            "peux_pas_bouger_la_jambe|ne_bouge_plus",
+            "peux_pas_parler|peux_plus_parler|n'arrive_plus_à_parler|arrive_pas_à_parler|"
+            "trouve_plus_mes_mots|peux_pas_bouger_le_bras|peux_plus_bouger_le_bras|"
+            "peux_plus_bouger_la_jambe|peux_pas_lever_le_bras|peux_plus_lever_le_bras|sens_plus_mon_bras|"
+            "sens_plus_ma_jambe|vois_plus_d'un_œil|vois_plus_rien|arrive_plus_à_parler|"
+            "sens_plus_mon_visage|peux_pas_bouger_la_jambe|ne_bouge_plus",
         ),
         own_no=True,
     ),
@@ -131,8 +137,8 @@ SIGNS = (
         SAME_DAY,
         (
             "cœur|coeur|pouls",
-            "s'emballe|s'emballait|emballe|irrégulier|irrégulière|bat_trop_vite|bat_très_vite|"
-            "bat_vite|bat_fort|saute|à_toute_vitesse|à_cent_à_l'heure|cogne|rate_des_battements|bat_la_chamade",
+            "s'emballe|s'emballait|emballe|irrégulier|irrégulière|bat_trop_vite|bat_très_vite|bat_vite|"
+            "bat_fort|saute|à_toute_vitesse|à_cent_à_l'heure|cogne|rate_des_battements|bat_la_chamade",
         ),
     ),
     Sign(
@@ -140,8 +146,9 @@ SIGNS = (
         SAME_DAY,
         (
             _BREATHLESS + "|souffle",
-            "escalier|escaliers|m'habiller|habillant|que_d'habitude|d'habitude|qu'avant|normal|normalement|douche|ménage|"
-            "ces_derniers_temps|toujours|de_plus_en_plus|moindre|vite|cuisine|tous_les_jours|souvent|depuis|en_parlant",
+            "escalier|escaliers|m'habiller|habillant|que_d'habitude|d'habitude|qu'avant|normal|"
+            "normalement|douche|ménage|ces_derniers_temps|toujours|de_plus_en_plus|moindre|vite|cuisine|"
+            "tous_les_jours|souvent|depuis|en_parlant",
         ),
     ),
     Sign(
@@ -160,8 +167,8 @@ SIGNS = (
         "nausea",
         STOP_REST,
         (
-            "nausée|nausées|nauséeux|nauséeuse|vomi|vomir|vomis|vomissement|vomissements|envie_de_vomir|mal_au_cœur|"
-            "mal_au_coeur|écœuré|écœurée|haut_le_cœur",
+            "nausée|nausées|nauséeux|nauséeuse|vomi|vomir|vomis|vomissement|vomissements|envie_de_vomir|"
+            "mal_au_cœur|mal_au_coeur|écœuré|écœurée|haut_le_cœur",
         ),
     ),
     Sign(
@@ -203,10 +210,10 @@ SIGNS = (
         "despair",
         EMERGENCY,
         (
-            "me_tuer|suicid*|suicide|mettre_fin_à_mes_jours|en_finir|envie_de_mourir|veux_mourir|voudrais_mourir|"
-            "voudrais_être_mort|voudrais_être_morte|me_faire_du_mal|me_mutil*|plus_de_raison_de_vivre|"
-            "mieux_sans_moi|mieux_mort|mieux_morte|fatigué_de_vivre|fatiguée_de_vivre|idées_noires|"
-            "overdose|me_foutre_en_l'air|scarif*",
+            "me_tuer|suicid*|suicide|mettre_fin_à_mes_jours|en_finir|envie_de_mourir|veux_mourir|"
+            "voudrais_mourir|voudrais_être_mort|voudrais_être_morte|me_faire_du_mal|me_mutil*|"
+            "plus_de_raison_de_vivre|mieux_sans_moi|mieux_mort|mieux_morte|fatigué_de_vivre|"
+            "fatiguée_de_vivre|idées_noires|overdose|me_foutre_en_l'air|scarif*",
         ),
     ),
     Sign(
@@ -223,10 +230,10 @@ SIGNS = (
         "eating_worry",
         TALK,
         (
-            "me_fais_vomir|me_faire_vomir|fait_vomir_après|laxatif|laxatifs|crise_de_boulimie|crises_de_boulimie|"
-            "boulimie|boulimique|anorexie|anorexique|hyperphagie|déteste_mon_corps|peur_de_manger|"
-            "obsédé_par_mon_poids|obsédée_par_mon_poids|pense_qu'à_mon_poids|pense_qu'à_la_nourriture|"
-            "m'affame|me_prive_de_manger|mange_presque_rien",
+            "me_fais_vomir|me_faire_vomir|fait_vomir_après|laxatif|laxatifs|crise_de_boulimie|"
+            "crises_de_boulimie|boulimie|boulimique|anorexie|anorexique|hyperphagie|déteste_mon_corps|"
+            "peur_de_manger|obsédé_par_mon_poids|obsédée_par_mon_poids|pense_qu'à_mon_poids|"
+            "pense_qu'à_la_nourriture|m'affame|me_prive_de_manger|mange_presque_rien",
         ),
     ),
     Sign(
@@ -241,40 +248,46 @@ SIGNS = (
 )
 
 DENIALS = Denials(
-    no="pas|plus_de|aucun|aucune|sans|jamais|ni|non_plus|rien|nulle|zéro|plus_aucune|plus_aucun|pas_de|pas_eu|exempt_de",
+    no="pas|plus_de|aucun|aucune|sans|jamais|ni|non_plus|rien|nulle|zéro|plus_aucune|plus_aucun|"
+    "pas_de|pas_eu|exempt_de",
     no_after="non|aucun|aucune|pas|jamais|rien|négatif|néant|plus",
     between=(
-        "de|d|des|du|la|le|les|l|à|au|aux|un|une|mal|mon|ma|mes|dans|eu|ai|j|je|n|ne|y|a|en|avoir|ressens|ressenti|sens|senti|me|"
-        "suis|été|signe|signes|symptôme|symptômes|moindre|vraiment|aujourd|hui|autre|ce|cette|ni|fait|font|avait|avais|eue|sorte|"
-        "particulier|particulière|non|se|moment|sensation|il|c|est|ça"
+        "de|d|des|du|la|le|les|l|à|au|aux|un|une|mal|mon|ma|mes|dans|eu|ai|j|je|n|ne|y|a|en|avoir|"
+        "ressens|ressenti|sens|senti|me|suis|été|signe|signes|symptôme|symptômes|moindre|vraiment|"
+        "aujourd|hui|autre|ce|cette|ni|fait|font|avait|avais|eue|sorte|particulier|particulière|non|"
+        "se|moment|sensation|il|c|est|ça"
     ),
     and_="et|&",
     nor="ou|ni",
     but="mais|cependant|pourtant|sauf|car|parce|puisque|seulement|alors|par_contre|en_revanche|bien_que",
     past=(
-        "l'année_dernière|l'an_dernier|année_passée|il_y_a_des_années|il_y_a_longtemps|le_mois_dernier|mois_dernier|dans_le_passé|"
-        "quand_j'étais|autrefois|étant_enfant|été_dernier|hiver_dernier|ans|avant_l'opération|dans_ma_jeunesse|jadis|il_y_a_un_an|"
-        "il_y_a_des_mois|19##|20##"
+        "l'année_dernière|l'an_dernier|année_passée|il_y_a_des_années|il_y_a_longtemps|"
+        "le_mois_dernier|mois_dernier|dans_le_passé|quand_j'étais|autrefois|étant_enfant|été_dernier|"
+        "hiver_dernier|ans|avant_l'opération|dans_ma_jeunesse|jadis|il_y_a_un_an|il_y_a_des_mois|"
+        "19##|20##"
     ),
     imagined=(
-        "et_si|si|pourrait|pourrais|devrais|peur|crains|inquiète|inquiet|risque|symptômes_de|symptômes_d|signes_de|signes_d|"
-        "prévenir|éviter|qu'est_ce_que|est_ce_que|comment_savoir|j'ai_lu|rêvé|rêve|est_ce_normal|au_cas_où|ne_pense_pas|film|article|"
-        "peut_il|c'est_quoi|que_faire_en_cas"
+        "et_si|si|pourrait|pourrais|devrais|peur|crains|inquiète|inquiet|risque|symptômes_de|"
+        "symptômes_d|signes_de|signes_d|prévenir|éviter|qu'est_ce_que|est_ce_que|comment_savoir|"
+        "j'ai_lu|rêvé|rêve|est_ce_normal|au_cas_où|ne_pense_pas|film|article|peut_il|c'est_quoi|"
+        "que_faire_en_cas"
     ),
     others=(
-        "mère|maman|père|papa|mari|femme|épouse|fils|fille|ami|amie|voisin|voisine|frère|sœur|soeur|il|elle|ils|elles|grand_mère|"
-        "grand_père|oncle|tante|copain|copine|collègue|chien|chat|quelqu'un|gens|cousin|cousine|conjoint|conjointe|mamie|papi"
+        "mère|maman|père|papa|mari|femme|épouse|fils|fille|ami|amie|voisin|voisine|frère|sœur|soeur|"
+        "il|elle|ils|elles|grand_mère|grand_père|oncle|tante|copain|copine|collègue|chien|chat|"
+        "quelqu'un|gens|cousin|cousine|conjoint|conjointe|mamie|papi"
     ),
     now="maintenant|aujourd|encore|à_nouveau|de_nouveau|toujours|depuis|aussi|en_ce_moment|ce_matin|actuellement",
     mine="je|j|me|m|mon|ma|mes|moi",
     settled=(
-        "passé|c'est_passé|disparu|parti|ça_va_mieux|ça_a_passé|s'est_calmé|s'est_calmée|calmé|calmée|partie|passée|est_passée|"
-        "va_mieux_maintenant|terminé|ça_s'est_arrêté"
+        "passé|c'est_passé|disparu|parti|ça_va_mieux|ça_a_passé|s'est_calmé|s'est_calmée|calmé|"
+        "calmée|partie|passée|est_passée|va_mieux_maintenant|terminé|ça_s'est_arrêté"
     ),
     harmless=(
-        "tour_de_poitrine|de_bon_cœur|de_tout_cœur|par_cœur|mort_de_rire|morte_de_rire|mourir_de_rire|meurs_de_faim|mal_dormi|"
-        "pas_mal|pression_artérielle|tension_artérielle|pression_des_pneus|développé_couché|pain|sur_le_cœur|coup_de_cœur|"
-        "mal_compris|le_cœur_léger|cœur_de_métier|mort_de_fatigue|cours|lourd_petit|la_tension|ma_tension|mal_fait|brasse|mal_noté|"
-        "courbature*|en_finir_avec"
+        "tour_de_poitrine|de_bon_cœur|de_tout_cœur|par_cœur|mort_de_rire|morte_de_rire|"
+        "mourir_de_rire|meurs_de_faim|mal_dormi|pas_mal|pression_artérielle|tension_artérielle|"
+        "pression_des_pneus|développé_couché|pain|sur_le_cœur|coup_de_cœur|mal_compris|le_cœur_léger|"
+        "cœur_de_métier|mort_de_fatigue|cours|lourd_petit|la_tension|ma_tension|mal_fait|brasse|"
+        "mal_noté|courbature*|en_finir_avec"
     ),
 )

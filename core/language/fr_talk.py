@@ -40,7 +40,8 @@ CALENDAR = Calendar(
     at=split("à;vers;dès"),
     am=split("du matin;le matin;matin;dans la matinée;matinée"),
     pm=split(
-        "du soir;le soir;soir;de l'après midi;l'après midi;après midi;ce soir;cet après midi;de l après midi;l après midi;cet apres midi"
+        "du soir;le soir;soir;de l'après midi;l'après midi;après midi;ce soir;cet après midi;"
+        "de l après midi;l après midi;cet apres midi"
     ),
     noon=split("midi;à midi"),
     midnight=split("minuit"),
@@ -49,167 +50,194 @@ CALENDAR = Calendar(
     quarter_after=split("et quart"),
     quarter_less=split("moins le quart;moins quart"),
     place=split(
-        "je suis à;je suis en ce moment à;je suis maintenant à;suis à;j'habite à;je vis à;j'ai déménagé à;je voyage à;"
-        "je pars à;je vais à;fuseau horaire;ville;en vacances à;nous sommes à;je me trouve à;maintenant à;arrivé à;"
-        "arrivée à;actuellement à;je suis au;je suis aux;ma ville est"
+        "je suis à;je suis en ce moment à;je suis maintenant à;suis à;j'habite à;je vis à;"
+        "j'ai déménagé à;je voyage à;je pars à;je vais à;fuseau horaire;ville;en vacances à;"
+        "nous sommes à;je me trouve à;maintenant à;arrivé à;arrivée à;actuellement à;je suis au;"
+        "je suis aux;ma ville est"
     ),
     place_ends=split(
-        "jusqu;jusqu'à;jusquau;jusqua;pour;cette;maintenant;depuis;et;avec;mais;aujourd;demain;pendant;en;dès;ce;la;le;de"
+        "jusqu;jusqu'à;jusquau;jusqua;pour;cette;maintenant;depuis;et;avec;mais;aujourd;demain;"
+        "pendant;en;dès;ce;la;le;de"
     ),
 )
 
 WISHES = {
     Intent.YES: split(
-        "oui;oui …;ouais;bien sûr;bien sûr …;d'accord;ok;okay;exact;exactement;c'est ça;c'est exact;certainement;volontiers;"
-        "oui merci;oui s'il vous plaît;tout à fait;en effet;c'est correct;correct;je suis d'accord;j'accepte;vas y;allez y;"
-        "absolument;si"
+        "oui;oui …;ouais;bien sûr;bien sûr …;d'accord;ok;okay;exact;exactement;c'est ça;c'est exact;"
+        "certainement;volontiers;oui merci;oui s'il vous plaît;tout à fait;en effet;c'est correct;"
+        "correct;je suis d'accord;j'accepte;vas y;allez y;absolument;si"
     ),
     Intent.NO: split(
-        "non;non …;nan;pas du tout;faux;c'est faux;aucun;aucune;aucun de ceux là;non merci;pas vraiment;plutôt non;jamais;"
-        "ce n'est pas ça;ce n'est pas correct;rien de tout ça;négatif;pas d'accord;incorrect"
+        "non;non …;nan;pas du tout;faux;c'est faux;aucun;aucune;aucun de ceux là;non merci;"
+        "pas vraiment;plutôt non;jamais;ce n'est pas ça;ce n'est pas correct;rien de tout ça;négatif;"
+        "pas d'accord;incorrect"
     ),
     Intent.HELP: split(
-        "aide;aide …;aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;que puis je faire;qu'est ce que je peux faire;"
-        "comment ça marche;comment …;comment;je ne comprends pas …;je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;"
-        "c'est quoi;qu'est ce que c'est;instructions;explique …;expliquez …;menu;commandes;je suis perdu;je suis perdue;au secours"
+        "aide;aide …;aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;que puis je faire;"
+        "qu'est ce que je peux faire;comment ça marche;comment …;comment;je ne comprends pas …;"
+        "je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;c'est quoi;qu'est ce que c'est;"
+        "instructions;explique …;expliquez …;menu;commandes;je suis perdu;je suis perdue;au secours"
     ),
     Intent.SKIP: split(
-        "passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;pas celui là;pas cette fois;"
-        "pas aujourd'hui;pas aujourd'hui …;je n'ai pas de balance;je n'ai pas de mètre;pas de balance;pas de mètre;saute …;"
-        "passe;passe …;je passe;on passe;ignorer;laisser de côté;je ne peux pas le faire;je préfère passer;pas de mètre ruban"
+        "passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
+        "pas celui là;pas cette fois;pas aujourd'hui;pas aujourd'hui …;je n'ai pas de balance;"
+        "je n'ai pas de mètre;pas de balance;pas de mètre;saute …;passe;passe …;je passe;on passe;"
+        "ignorer;laisser de côté;je ne peux pas le faire;je préfère passer;pas de mètre ruban"
     ),
     Intent.LATER: split(
-        "plus tard;plus tard …;pas maintenant;pas maintenant …;tout à l'heure;rappelle moi …;rappelez moi …;je suis occupé …;"
-        "je suis occupée …;occupé;occupée;demain;demain …;ce soir;cet après midi;une autre fois;je suis au travail …;"
-        "je ne suis pas chez moi …;dans une heure;pas le temps;je n'ai pas le temps …;attends;attendez;un moment;"
-        "redemande moi …;après;un instant"
+        "plus tard;plus tard …;pas maintenant;pas maintenant …;tout à l'heure;rappelle moi …;"
+        "rappelez moi …;je suis occupé …;je suis occupée …;occupé;occupée;demain;demain …;ce soir;"
+        "cet après midi;une autre fois;je suis au travail …;je ne suis pas chez moi …;dans une heure;"
+        "pas le temps;je n'ai pas le temps …;attends;attendez;un moment;redemande moi …;après;"
+        "un instant"
     ),
     Intent.STOP: split(
-        "stop;arrêter;arrête;arrêtez;annuler;annule;annulez;fin;terminer;ça suffit;assez;laisse tomber;laissez tomber;"
-        "laisse moi tranquille;quitter;arrête …;arrêter …;annuler …;tant pis"
+        "stop;arrêter;arrête;arrêtez;annuler;annule;annulez;fin;terminer;ça suffit;assez;"
+        "laisse tomber;laissez tomber;laisse moi tranquille;quitter;arrête …;arrêter …;annuler …;"
+        "tant pis"
     ),
     Intent.UNDO: split(
-        "annuler la dernière;annuler le dernier;défaire;supprime ça;supprime la dernière …;supprimer la dernière …;efface ça;"
-        "efface le dernier …;effacer;mauvais chiffre;je me suis trompé;je me suis trompée;c'était une erreur;erreur;"
-        "c'est une erreur;faute de frappe;mauvaise valeur;supprime le dernier …;retire ça;reviens en arrière;retour;"
+        "annuler la dernière;annuler le dernier;défaire;supprime ça;supprime la dernière …;"
+        "supprimer la dernière …;efface ça;efface le dernier …;effacer;mauvais chiffre;"
+        "je me suis trompé;je me suis trompée;c'était une erreur;erreur;c'est une erreur;"
+        "faute de frappe;mauvaise valeur;supprime le dernier …;retire ça;reviens en arrière;retour;"
         "revenir en arrière;annule la dernière …;annule le dernier …;supprimer le dernier …"
     ),
     Intent.COACH: split(
-        "coach;coach …;entraîneur;entraîneuse;instructeur;instructrice;… mon coach …;… ma coach …;… le coach …;… mon entraîneur …;"
-        "… parler à quelqu'un …;… à une personne …;… à un humain …;message …;une personne;un humain;appelez moi;appelle moi;"
-        "… parler à mon …;contacter …;… mon instructeur …;… mon instructrice …"
+        "coach;coach …;entraîneur;entraîneuse;instructeur;instructrice;… mon coach …;… ma coach …;"
+        "… le coach …;… mon entraîneur …;… parler à quelqu'un …;… à une personne …;… à un humain …;"
+        "message …;une personne;un humain;appelez moi;appelle moi;… parler à mon …;contacter …;"
+        "… mon instructeur …;… mon instructrice …"
     ),
     Intent.PAUSE: split(
-        "pause;pause …;mettre en pause;vacances;en vacances;en vacances …;… en vacances …;… une pause …;je suis absent …;"
-        "je suis absente …;je pars …;je serai absent …;je serai absente …;suspendre;suspendre …;à l'hôpital;… à l'hôpital …;"
+        "pause;pause …;mettre en pause;vacances;en vacances;en vacances …;… en vacances …;"
+        "… une pause …;je suis absent …;je suis absente …;je pars …;je serai absent …;"
+        "je serai absente …;suspendre;suspendre …;à l'hôpital;… à l'hôpital …;"
         "pas de messages jusqu …;congés;en congé …;hospitalisé;hospitalisée;interrompre …;interrompre"
     ),
     Intent.RESUME: split(
-        "reprendre;reprendre …;je suis de retour …;de retour;je suis revenu;je suis revenue;fin de la pause;recommencer;"
-        "on reprend;je reviens;me revoilà;reprise;je recommence"
+        "reprendre;reprendre …;je suis de retour …;de retour;je suis revenu;je suis revenue;"
+        "fin de la pause;recommencer;on reprend;je reviens;me revoilà;reprise;je recommence"
     ),
     Intent.TODAY: split(
-        "aujourd'hui;qu'est ce qu'il y a aujourd'hui;quoi aujourd'hui;que dois je faire aujourd'hui;à faire;"
-        "quand est le prochain …;quelle est la suite;c'est quoi aujourd'hui;mes tâches;quoi de prévu;quand est la prochaine …"
+        "aujourd'hui;qu'est ce qu'il y a aujourd'hui;quoi aujourd'hui;que dois je faire aujourd'hui;"
+        "à faire;quand est le prochain …;quelle est la suite;c'est quoi aujourd'hui;mes tâches;"
+        "quoi de prévu;quand est la prochaine …"
     ),
     Intent.RECORD: split(
-        "enregistrer;enregistrer …;noter;noter …;nouvelle mesure;ajouter;ajouter …;saisir;saisir …;entrer une mesure;"
-        "j'ai mesuré;sauvegarder"
+        "enregistrer;enregistrer …;noter;noter …;nouvelle mesure;ajouter;ajouter …;saisir;saisir …;"
+        "entrer une mesure;j'ai mesuré;sauvegarder"
     ),
     Intent.PROGRESS: split(
-        "progrès;mes progrès;mes progrès …;progression;ma progression;résultats;mes résultats;courbe;ma courbe;graphique;"
-        "graphique …;évolution;mon évolution;historique;où j'en suis;comment je m'en sors;mes chiffres;mes mesures;"
-        "statistiques;… mes progrès …;… mes résultats …;… ma courbe …;tendance;… ma progression …;… mon évolution …;bilan"
+        "progrès;mes progrès;mes progrès …;progression;ma progression;résultats;mes résultats;courbe;"
+        "ma courbe;graphique;graphique …;évolution;mon évolution;historique;où j'en suis;"
+        "comment je m'en sors;mes chiffres;mes mesures;statistiques;… mes progrès …;"
+        "… mes résultats …;… ma courbe …;tendance;… ma progression …;… mon évolution …;bilan"
     ),
     Intent.GOAL: split(
-        "objectif;objectif …;objectifs;mon objectif;mon objectif …;but;mon but;nouvel objectif;changer d'objectif;cible;"
-        "fixer un objectif …;… mon objectif …;… un objectif …;je veux atteindre …"
+        "objectif;objectif …;objectifs;mon objectif;mon objectif …;but;mon but;nouvel objectif;"
+        "changer d'objectif;cible;fixer un objectif …;… mon objectif …;… un objectif …;"
+        "je veux atteindre …"
     ),
     Intent.SETTINGS: split("paramètres;paramètres …;réglages;réglages …;options;préférences;profil;configuration"),
     Intent.SAME: split(
-        "pareil;pareil que la dernière fois;comme la dernière fois;identique;la même chose;tout pareil;comme d'habitude;"
-        "rien n'a changé;sans changement;inchangé;comme avant;même chose;les mêmes conditions;idem;"
-        "tout comme la dernière fois;exactement pareil;mêmes conditions"
+        "pareil;pareil que la dernière fois;comme la dernière fois;identique;la même chose;"
+        "tout pareil;comme d'habitude;rien n'a changé;sans changement;inchangé;comme avant;"
+        "même chose;les mêmes conditions;idem;tout comme la dernière fois;exactement pareil;"
+        "mêmes conditions"
     ),
     Intent.DIFFERENT: split(
-        "différent;différente;différent …;pas pareil;ce n'était pas pareil;autre balance;nouvelle balance;autrement;"
-        "quelque chose a changé;c'était différent;pas comme la dernière fois;pas identique"
+        "différent;différente;différent …;pas pareil;ce n'était pas pareil;autre balance;"
+        "nouvelle balance;autrement;quelque chose a changé;c'était différent;"
+        "pas comme la dernière fois;pas identique"
     ),
     Intent.WHY: split(
         "pourquoi;pourquoi …;pour quoi faire;dans quel but;à quoi ça sert;pourquoi pas;raison;pour quelle raison"
     ),
     Intent.SOURCE: split(
-        "source;sources;source …;d'où ça vient;d'où vient …;d'où vient ce chiffre;qui dit ça;référence;références;quelle étude;"
-        "étude;selon qui;sur quoi vous basez vous;d'où cela vient;… la source …;sur quoi c'est basé"
+        "source;sources;source …;d'où ça vient;d'où vient …;d'où vient ce chiffre;qui dit ça;"
+        "référence;références;quelle étude;étude;selon qui;sur quoi vous basez vous;d'où cela vient;"
+        "… la source …;sur quoi c'est basé"
     ),
     Intent.THANKS: split(
-        "merci;merci …;merci beaucoup;merci bien;un grand merci;super;génial;parfait;bien;très bien;c'est gentil;formidable;"
-        "excellent;chouette;bravo;cool;c'est bien;nickel;top"
+        "merci;merci …;merci beaucoup;merci bien;un grand merci;super;génial;parfait;bien;très bien;"
+        "c'est gentil;formidable;excellent;chouette;bravo;cool;c'est bien;nickel;top"
     ),
     Intent.GREETING: split(
         "bonjour;bonjour …;salut;bonsoir;coucou;bonne nuit;au revoir;bonne journée;bonsoir …;salut …;à bientôt;à demain"
     ),
     Intent.DONE: split(
-        "fait;c'est fait;terminé;fini;j'ai fini;j'ai terminé;voilà;c'est tout;prêt maintenant;tout est fait;rien d'autre;"
-        "c'est bon;je l'ai fait;complété;c'est terminé;c'est fini"
+        "fait;c'est fait;terminé;fini;j'ai fini;j'ai terminé;voilà;c'est tout;prêt maintenant;"
+        "tout est fait;rien d'autre;c'est bon;je l'ai fait;complété;c'est terminé;c'est fini"
     ),
     Intent.START: split(
-        "commencer;commence;démarrer;démarre;c'est parti;allons y;je suis prêt;je suis prête;prêt;prête;on y va;début;go;on commence"
+        "commencer;commence;démarrer;démarre;c'est parti;allons y;je suis prêt;je suis prête;prêt;"
+        "prête;on y va;début;go;on commence"
     ),
     Intent.NOT_WELL: split(
-        "pas bien;je ne me sens pas bien …;je ne vais pas bien …;je vais mal;je suis malade …;malade;enrhumé;enrhumée;"
-        "je suis enrhumé;je suis enrhumée;fièvre;j'ai de la fièvre …;grippe;j'ai la grippe;je me sens mal …;mal;"
-        "pas en forme;je ne suis pas bien;je me sens pas bien …;pas terrible;patraque;souffrant;souffrante"
+        "pas bien;je ne me sens pas bien …;je ne vais pas bien …;je vais mal;je suis malade …;malade;"
+        "enrhumé;enrhumée;je suis enrhumé;je suis enrhumée;fièvre;j'ai de la fièvre …;grippe;"
+        "j'ai la grippe;je me sens mal …;mal;pas en forme;je ne suis pas bien;je me sens pas bien …;"
+        "pas terrible;patraque;souffrant;souffrante"
     ),
     Intent.WELL: split(
-        "je vais bien;je me sens bien;ça va;ça va bien;bien merci;en forme;tout va bien;très bien merci;oui je vais bien;"
-        "je suis en forme;impeccable;ça va merci"
+        "je vais bien;je me sens bien;ça va;ça va bien;bien merci;en forme;tout va bien;"
+        "très bien merci;oui je vais bien;je suis en forme;impeccable;ça va merci"
     ),
     Intent.MY_DATA: split(
-        "mes données;mes données …;données;… mes données …;que savez vous sur moi;que sais tu sur moi;exporter;exporter …;"
-        "télécharger mes données;confidentialité;vie privée;que gardez vous;quelles données …"
+        "mes données;mes données …;données;… mes données …;que savez vous sur moi;"
+        "que sais tu sur moi;exporter;exporter …;télécharger mes données;confidentialité;vie privée;"
+        "que gardez vous;quelles données …"
     ),
     Intent.FORGET: split(
-        "oublie moi;oubliez moi;efface moi;effacez moi;supprime tout;supprimer tout;tout effacer;efface tout;"
-        "supprimer mes données;efface mes données …;effacer mes données;supprimer mon compte;… supprimer mes données …;"
-        "… effacer mes données …;… supprimer toutes mes données …;oublie moi …;supprime mes données …;… effacer toutes mes données …"
+        "oublie moi;oubliez moi;efface moi;effacez moi;supprime tout;supprimer tout;tout effacer;"
+        "efface tout;supprimer mes données;efface mes données …;effacer mes données;"
+        "supprimer mon compte;… supprimer mes données …;… effacer mes données …;"
+        "… supprimer toutes mes données …;oublie moi …;supprime mes données …;"
+        "… effacer toutes mes données …"
     ),
     Intent.LEAVE: split(
-        "partir;quitter le programme;me désinscrire;désinscription;je veux arrêter …;je souhaite arrêter …;j'arrête …;"
-        "je ne veux plus …;je ne veux plus continuer;se désabonner;désabonner;plus de messages …;ne m'écrivez plus;"
-        "abandonner;je veux partir …;… me désinscrire …;je veux quitter …"
+        "partir;quitter le programme;me désinscrire;désinscription;je veux arrêter …;"
+        "je souhaite arrêter …;j'arrête …;je ne veux plus …;je ne veux plus continuer;se désabonner;"
+        "désabonner;plus de messages …;ne m'écrivez plus;abandonner;je veux partir …;"
+        "… me désinscrire …;je veux quitter …"
     ),
     Intent.LANGUAGE: split(
-        "langue;langue …;changer de langue;changer la langue;français;en français;autre langue;… changer de langue …;"
-        "… la langue …;en français svp"
+        "langue;langue …;changer de langue;changer la langue;français;en français;autre langue;"
+        "… changer de langue …;… la langue …;en français svp"
     ),
     Intent.UNITS: split(
-        "unités;unités …;unité;changer les unités;changer d'unités;en kilos;en livres;en pouces;en centimètres;"
-        "kilos ou livres;système métrique;… les unités …;changer d'unité"
+        "unités;unités …;unité;changer les unités;changer d'unités;en kilos;en livres;en pouces;"
+        "en centimètres;kilos ou livres;système métrique;… les unités …;changer d'unité"
     ),
     Intent.ZONE: split(
-        "fuseau horaire;fuseau horaire …;changer de fuseau;fuseau;mauvaise heure;j'ai déménagé;j'ai déménagé à …;je suis à …;"
-        "je suis maintenant à …;j'habite à …;je vis à …;… fuseau horaire …;je voyage à …;je suis actuellement à …;en voyage à …"
+        "fuseau horaire;fuseau horaire …;changer de fuseau;fuseau;mauvaise heure;j'ai déménagé;"
+        "j'ai déménagé à …;je suis à …;je suis maintenant à …;j'habite à …;je vis à …;"
+        "… fuseau horaire …;je voyage à …;je suis actuellement à …;en voyage à …"
     ),
     Intent.SLOT: split(
-        "horaire;horaire …;changer l'heure …;changer d'heure …;changer le jour …;changer de jour …;un autre jour;autre jour;"
-        "autre heure;une autre heure;déplacer …;déplacer;reporter;reporter …;rendez vous;rappel;changer le rappel;"
-        "… changer l'heure …;… changer le jour …;… changer de jour …;… le rappel …;quand me demandes tu;créneau;créneau …;"
+        "horaire;horaire …;changer l'heure …;changer d'heure …;changer le jour …;changer de jour …;"
+        "un autre jour;autre jour;autre heure;une autre heure;déplacer …;déplacer;reporter;"
+        "reporter …;rendez vous;rappel;changer le rappel;… changer l'heure …;… changer le jour …;"
+        "… changer de jour …;… le rappel …;quand me demandes tu;créneau;créneau …;"
         "… changer d'heure …;… mon créneau …"
     ),
     Intent.CONTINUE: split(
         "continuer;continue;continuez;on continue;poursuivre;la suite;allez;continuer …;continue …;poursuivons"
     ),
     Intent.REPEAT: split(
-        "répéter;répète …;répétez …;encore;encore une fois;comment ça;pardon;qu'est ce que tu as dit;quelle était la question;"
-        "vous pouvez répéter;tu peux répéter;c'était quoi la question;la question"
+        "répéter;répète …;répétez …;encore;encore une fois;comment ça;pardon;qu'est ce que tu as dit;"
+        "quelle était la question;vous pouvez répéter;tu peux répéter;c'était quoi la question;"
+        "la question"
     ),
     Intent.NOT_SAY: split(
-        "je préfère ne pas dire;je préfère ne pas le dire;je ne veux pas dire;je ne veux pas le dire;privé;c'est privé;"
-        "ça ne vous regarde pas;sans réponse;je préfère ne pas répondre;ça me regarde;je ne dirai pas"
+        "je préfère ne pas dire;je préfère ne pas le dire;je ne veux pas dire;je ne veux pas le dire;"
+        "privé;c'est privé;ça ne vous regarde pas;sans réponse;je préfère ne pas répondre;"
+        "ça me regarde;je ne dirai pas"
     ),
     Intent.DONT_KNOW: split(
-        "je ne sais pas;je sais pas;sais pas;aucune idée;pas sûr;pas sûre;je ne suis pas sûr;je ne suis pas sûre;"
-        "je ne me souviens pas;je ne me rappelle pas;difficile à dire;j'en sais rien;je n'en sais rien"
+        "je ne sais pas;je sais pas;sais pas;aucune idée;pas sûr;pas sûre;je ne suis pas sûr;"
+        "je ne suis pas sûre;je ne me souviens pas;je ne me rappelle pas;difficile à dire;"
+        "j'en sais rien;je n'en sais rien"
     ),
 }

@@ -12,16 +12,16 @@ from core.quantity import Unit
 D = Decimal
 
 _SMALL = split(
-    "zero;jeden;dwa;trzy;cztery;pięć;sześć;siedem;osiem;dziewięć;dziesięć;jedenaście;dwanaście;trzynaście;czternaście;"
-    "piętnaście;szesnaście;siedemnaście;osiemnaście;dziewiętnaście"
+    "zero;jeden;dwa;trzy;cztery;pięć;sześć;siedem;osiem;dziewięć;dziesięć;jedenaście;dwanaście;"
+    "trzynaście;czternaście;piętnaście;szesnaście;siedemnaście;osiemnaście;dziewiętnaście"
 )
 _TENS = split(
     "dwadzieścia;trzydzieści;czterdzieści;pięćdziesiąt;sześćdziesiąt;siedemdziesiąt;osiemdziesiąt;dziewięćdziesiąt"
 )
 _HUNDREDS = split("sto;dwieście;trzysta;czterysta;pięćset;sześćset;siedemset;osiemset;dziewięćset")
 _SMALL_OF = split(  # genitive, from two: "około osiemdziesięciu dwóch"
-    "dwóch;trzech;czterech;pięciu;sześciu;siedmiu;ośmiu;dziewięciu;dziesięciu;jedenastu;dwunastu;trzynastu;czternastu;"
-    "piętnastu;szesnastu;siedemnastu;osiemnastu;dziewiętnastu"
+    "dwóch;trzech;czterech;pięciu;sześciu;siedmiu;ośmiu;dziewięciu;dziesięciu;jedenastu;dwunastu;"
+    "trzynastu;czternastu;piętnastu;szesnastu;siedemnastu;osiemnastu;dziewiętnastu"
 )
 _TENS_OF = split(
     "dwudziestu;trzydziestu;czterdziestu;pięćdziesięciu;sześćdziesięciu;siedemdziesięciu;osiemdziesięciu;"
@@ -48,6 +48,7 @@ def _numbers() -> dict[str, Decimal]:
     for h, hundred in enumerate(_HUNDREDS, start=1):
         found[hundred] = 100 * h
         found |= {f"{hundred} {word}": 100 * h + n for word, n in small.items() if n}
+    found |= {"raz": 1}
     found |= {f"stu {word}": 100 + n for word, n in of.items()} | {"stu": 100}
     one_and_a_half = {"półtora": D("1.5"), "półtorej": D("1.5")}
     return {**{word: D(n) for word, n in found.items()}, **one_and_a_half}
@@ -59,7 +60,7 @@ POLISH = Words(
     numbers=_numbers(),
     weak=("jeden", "jedna", "jedno", "jedną"),
     not_english=frozenset(
-        "ten;to;on;a;do;no;i;be;or;by;my;at;an;m;te;me;in;ins;ton;so;co;of;is;up;mi;ale;ty;ma;ja;go;more".split(";")
+        split("ten;to;on;a;do;no;i;be;or;by;my;at;an;m;te;me;in;ins;ton;so;co;of;is;up;mi;ale;ty;ma;ja;go;more")
     ),
     units={
         Unit.KILOGRAM: split("kg;kgs;kilo;kilogram;kilogramy;kilogramów;kilograma;kila;kil;kilosów;kilogramach"),
@@ -70,8 +71,8 @@ POLISH = Words(
         Unit.INCH: split("cal;cale;cali;cala"),
         Unit.FOOT: split("stopa;stopy;stóp;ft"),
         Unit.BEATS_PER_MINUTE: split(
-            "bpm;uderzeń;uderzenia;uderzenie;uderzeń na minutę;uderzenia na minutę;na minutę;ud na min;na min;ud;"
-            "uderzeń serca;skurczów"
+            "bpm;uderzeń;uderzenia;uderzenie;uderzeń na minutę;uderzenia na minutę;na minutę;ud na min;"
+            "na min;ud;uderzeń serca;skurczów"
         ),
         Unit.MILLIMETRE_OF_MERCURY: split("mmhg;mm hg"),
         Unit.SECOND: split("s;sek;sekund;sekundy;sekundę;sekunda;sec"),
@@ -106,16 +107,16 @@ POLISH = Words(
         Role.OUT_OF: split("z;na;/;ze;spośród"),
         Role.RANGE: split("do;lub;albo;-;~;czy"),
         Role.HEDGE: split(
-            "około;ok;mniej więcej;prawie;jakieś;chyba;z grubsza;w przybliżeniu;koło;blisko;może;myślę że;jakoś;~;ca;"
-            "gdzieś;niecałe;ponad trochę;plus minus;raczej;jakie;mniej wiecej"
+            "około;ok;mniej więcej;prawie;jakieś;chyba;z grubsza;w przybliżeniu;koło;blisko;może;"
+            "myślę że;jakoś;~;ca;gdzieś;niecałe;ponad trochę;plus minus;raczej;jakie;mniej wiecej"
         ),
         Role.BOUND: split(
-            "więcej niż;mniej niż;ponad;powyżej;poniżej;co najmniej;najwyżej;między;pomiędzy;>;<;nie więcej niż;maksymalnie;"
-            "przynajmniej;minimum"
+            "więcej niż;mniej niż;ponad;powyżej;poniżej;co najmniej;najwyżej;między;pomiędzy;>;<;"
+            "nie więcej niż;maksymalnie;przynajmniej;minimum"
         ),
         Role.CHANGE: split(
-            "schudłem;schudłam;przytyłem;przytyłam;straciłem;straciłam;więcej;mniej;lepiej;gorzej;+;w dół;w górę;spadło;wzrosło;"
-            "plus;minus;przybyło;ubyło;zgubiłem;zgubiłam"
+            "schudłem;schudłam;przytyłem;przytyłam;straciłem;straciłam;więcej;mniej;lepiej;gorzej;+;"
+            "w dół;w górę;spadło;wzrosło;plus;minus;przybyło;ubyło;zgubiłem;zgubiłam"
         ),
         Role.NOT: split("nie;bez;ani;to nie;nie jest"),
         Role.NOTHING: split(
@@ -134,35 +135,38 @@ POLISH = Words(
             "procent;kpa;stopni;lat;lata;tygodni;tygodnie;tydzień;miesięcy;km;kilometrów;kalorii;kcal;litrów;mg;ml"
         ),
         Role.ARMS: split(
-            "z rękami;używałem rąk;używałam rąk;z pomocą rąk;podpierałem się;podpierałam się;na rękach;z użyciem rąk;"
-            "pomagałem sobie rękami;pomagałam sobie rękami;podpierając się;użyłem rąk;użyłam rąk;pomogłem sobie rękami;"
-            "pomogłam sobie rękami;rękami;przy pomocy rąk"
+            "z rękami;używałem rąk;używałam rąk;z pomocą rąk;podpierałem się;podpierałam się;na rękach;"
+            "z użyciem rąk;pomagałem sobie rękami;pomagałam sobie rękami;podpierając się;użyłem rąk;"
+            "użyłam rąk;pomogłem sobie rękami;pomogłam sobie rękami;rękami;przy pomocy rąk"
         ),
         Role.HALF_WAY: split(
-            "ponad połowa;więcej niż połowa;ponad połowę;więcej niż połowę;i prawie jeszcze jedno;prawie jeszcze jedno;"
-            "więcej niż w połowie;ponad pół;i prawie jeszcze raz"
+            "ponad połowa;więcej niż połowa;ponad połowę;więcej niż połowę;i prawie jeszcze jedno;"
+            "prawie jeszcze jedno;więcej niż w połowie;ponad pół;i prawie jeszcze raz"
         ),
         Role.STOPPED: split(
-            "przerwałem;przerwałam;nie dałem rady;nie dałam rady;nie skończyłem;nie skończyłam;nie mogę;nie mogłem;nie mogłam;"
-            "nie ukończyłem;nie ukończyłam;poddałem się;poddałam się;zatrzymałem się;zatrzymałam się;musiałem przerwać;"
-            "musiałam przerwać;nie udało się;zrezygnowałem;zrezygnowałam;i stop;nie dokończyłem;nie dokończyłam;przerwane"
+            "przerwałem;przerwałam;nie dałem rady;nie dałam rady;nie skończyłem;nie skończyłam;nie mogę;"
+            "nie mogłem;nie mogłam;nie ukończyłem;nie ukończyłam;poddałem się;poddałam się;"
+            "zatrzymałem się;zatrzymałam się;musiałem przerwać;musiałam przerwać;nie udało się;"
+            "zrezygnowałem;zrezygnowałam;i stop;nie dokończyłem;nie dokończyłam;przerwane"
         ),
+        Role.VIGOROUS: split("intensywnie;intensywne;intensywnych;intensywnego;mocno;bieganie;biegania"),
         Role.FILLER: split(
-            "to;jest;był;było;była;moja;mój;moje;ma;być;przepraszam;pomyłka;właściwie;wartość;=;:;źle;literówka;sorry;są;"
-            "oczywiście;jednak;dobrze"
+            "to;jest;był;było;była;moja;mój;moje;ma;być;przepraszam;pomyłka;właściwie;wartość;=;:;źle;"
+            "literówka;sorry;są;oczywiście;jednak;dobrze"
         ),
         Role.SORRY: split(
-            "nie;przepraszam;sorry;ups;oj;pomyłka;czekaj;moment;błąd;pomyliłem się;pomyliłam się;*;literówka;źle;o nie;wróć;sory;"
-            "zaraz;oj nie;nie nie;nie przepraszam;pardon;pomylka"
+            "nie;przepraszam;sorry;ups;oj;pomyłka;czekaj;moment;błąd;pomyliłem się;pomyliłam się;*;"
+            "literówka;źle;o nie;wróć;sory;zaraz;oj nie;nie nie;nie przepraszam;pardon;pomylka"
         ),
         Role.MEANT: split(
-            "miało być;chodziło mi o;chciałem napisać;chciałam napisać;powinno być;miałem na myśli;miałam na myśli;poprawka;"
-            "korekta;zamiast tego;poprawnie;właściwie to;popraw na;zmień na;ma być;powinno byc;chciałem powiedzieć;"
-            "chciałam powiedzieć;mam na myśli;poprawnie jest"
+            "miało być;chodziło mi o;chciałem napisać;chciałam napisać;powinno być;miałem na myśli;"
+            "miałam na myśli;poprawka;korekta;zamiast tego;poprawnie;właściwie to;popraw na;zmień na;"
+            "ma być;powinno byc;chciałem powiedzieć;chciałam powiedzieć;mam na myśli;poprawnie jest"
         ),
         Role.PLEASE: split(
-            "proszę;czy mogę;czy możesz;chcę;chciałbym;chciałabym;mogę;możesz;teraz;dziękuję;dzięki;cześć;dzień dobry;ok;okej;pokaż;"
-            "pokaż mi;daj mi;potrzebuję;poproszę;prosze;czy można;można;chce;mi;czy mógłbyś;czy mogłabyś;muszę"
+            "proszę;czy mogę;czy możesz;chcę;chciałbym;chciałabym;mogę;możesz;teraz;dziękuję;dzięki;"
+            "cześć;dzień dobry;ok;okej;pokaż;pokaż mi;daj mi;potrzebuję;poproszę;prosze;czy można;można;"
+            "chce;mi;czy mógłbyś;czy mogłabyś;muszę"
         ),
     },
     names={

@@ -7,14 +7,19 @@ from core.language.shape import Denials, Level, Sign
 EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
 
 _HURTS = (
-    "ból|bólu|bóle|bólem|bólów|boli|bolą|bolała|bolało|bolał|ucisk*|uciska|kłuje|kłucie|kłuło|kłucia|piecze|pieczenie|pieczenia|"
-    "ściska|ścisk|ściskanie|gniecie|gniotło|rozpiera*|dyskomfort*|dławi|dławienie|ciężar|ciężko|pobolewa"
+    "ból|bólu|bóle|bólem|bólów|boli|bolą|bolała|bolało|bolał|ucisk*|uciska|kłuje|kłucie|kłuło|"
+    "kłucia|piecze|pieczenie|pieczenia|ściska|ścisk|ściskanie|gniecie|gniotło|rozpiera*|"
+    "dyskomfort*|dławi|dławienie|ciężar|ciężko|pobolewa"
 )
-_BREATHLESS = "duszność|duszności|dusznością|zadyszka|zadyszkę|zadyszki|bez_tchu|brak_tchu|brakuje_tchu|zdyszany|zdyszana|brakuje_mi_tchu"
+_BREATHLESS = (
+    "duszność|duszności|dusznością|zadyszka|zadyszkę|zadyszki|bez_tchu|brak_tchu|brakuje_tchu|"
+    "zdyszany|zdyszana|brakuje_mi_tchu"
+)
+
 _DIZZY = (
-    "zawroty|zawrotów|zawrotami|zawrót|kręci_mi_się|kręci_się_w_głowie|kręciło_mi_się|mi_się_kręci|mi_się_w_głowie_kręci|"
-    "w_głowie_się_kręci|kręci_się_mi|oszołomion*|mroczki|słabo_mi|mi_słabo|ciemno_przed_oczami|się_słabo|w_głowie_mi_się_kręci|"
-    "w_głowie_kręci"
+    "zawroty|zawrotów|zawrotami|zawrót|kręci_mi_się|kręci_się_w_głowie|kręciło_mi_się|"
+    "mi_się_kręci|mi_się_w_głowie_kręci|w_głowie_się_kręci|kręci_się_mi|oszołomion*|mroczki|"
+    "słabo_mi|mi_słabo|ciemno_przed_oczami|się_słabo|w_głowie_mi_się_kręci|w_głowie_kręci"
 )
 _SWOLLEN = "spuch*|opuch*|puchnie|puchną|obrzęk*|obrzmi*|nabrzmi*"
 
@@ -23,8 +28,8 @@ SIGNS = (
         "chest_pain",
         EMERGENCY,
         (
-            "klatc*_piersiow*|klatk*_piersiow*|klatce|klatka|klatkę|klatki|mostek|mostkiem|mostka|piersi|pierś|"
-            "piersiach",
+            "klatc*_piersiow*|klatk*_piersiow*|klatce|klatka|klatkę|klatki|mostek|mostkiem|mostka|piersi|"
+            "pierś|piersiach",
             _HURTS,
         ),
     ),
@@ -34,9 +39,9 @@ SIGNS = (
         "faint",
         EMERGENCY,
         (
-            "zemdlał*|zemdle*|omdla*|omdle*|straciłem_przytomność|straciłam_przytomność|utrata_przytomności|"
-            "utraty_przytomności|utratę_przytomności|nieprzytomn*|zasłabł*|zasłabnię*|mdleję|straciłem_świadomość|"
-            "straciłam_świadomość",
+            "zemdlał*|zemdle*|omdla*|omdle*|straciłem_przytomność|straciłam_przytomność|"
+            "utrata_przytomności|utraty_przytomności|utratę_przytomności|nieprzytomn*|zasłabł*|"
+            "zasłabnię*|mdleję|straciłem_świadomość|straciłam_świadomość",
         ),
     ),
     Sign(
@@ -147,8 +152,9 @@ SIGNS = (
         SAME_DAY,
         (
             _BREATHLESS + "|tchu|sapię",
-            "schod*|ubieran*|niż_zwykle|niż_wcześniej|niż_kiedyś|zwykle|prysznic*|gotowan*|sprzątan*|ostatnio|ciągle|coraz|szybciej|"
-            "łatwo|codzien*|często|najmniejsz*|rozmow*|od_kilku|od_wczoraj|od_tygodnia|zawsze|byle|od_paru",
+            "schod*|ubieran*|niż_zwykle|niż_wcześniej|niż_kiedyś|zwykle|prysznic*|gotowan*|sprzątan*|"
+            "ostatnio|ciągle|coraz|szybciej|łatwo|codzien*|często|najmniejsz*|rozmow*|od_kilku|"
+            "od_wczoraj|od_tygodnia|zawsze|byle|od_paru",
         ),
     ),
     Sign(
@@ -210,9 +216,9 @@ SIGNS = (
         EMERGENCY,
         (
             "zabić_się|zabiję_się|się_zabić|się_zabiję|samobój*|odebrać_sobie_życie|odbiorę_sobie_życie|"
-            "skończyć_ze_sobą|chcę_umrzeć|chciałbym_umrzeć|chciałabym_umrzeć|wolałbym_nie_żyć|wolałabym_nie_żyć|"
-            "okalecz*|zrobić_sobie_krzywdę|zrobię_sobie_krzywdę|tnę_się|przedawkow*|lepiej_beze_mnie|"
-            "skończyć_z_życiem|zakończyć_życie|myśli_samobójcze|skończyć_z_sobą",
+            "skończyć_ze_sobą|chcę_umrzeć|chciałbym_umrzeć|chciałabym_umrzeć|wolałbym_nie_żyć|"
+            "wolałabym_nie_żyć|okalecz*|zrobić_sobie_krzywdę|zrobię_sobie_krzywdę|tnę_się|przedawkow*|"
+            "lepiej_beze_mnie|skończyć_z_życiem|zakończyć_życie|myśli_samobójcze|skończyć_z_sobą",
         ),
     ),
     Sign(
@@ -251,37 +257,42 @@ DENIALS = Denials(
     no="nie|bez|żadn*|nigdy|ani|brak|braku|nic",
     no_after="nie|brak|żadn*|nigdy|nic|ani|nie_ma|nie_mam",
     between=(
-        "mam|miałem|miałam|mieć|jest|są|był|było|była|były|mnie|mi|się|w|we|z|ze|na|żadn*|już|dziś|dzisiaj|teraz|odczuwam|"
-        "odczuwałem|odczuwałam|czuję|czułem|czułam|objaw*|oznak*|jakich*|ma|występuj*|nic|tego|tych|mojej|moim|moja|mój|ogóle|"
-        "nowych|obecnie|aktualnie|lewej|prawej|żaden|miewam|doświadcz*|ten|ta|takich|moje|wystąpi*"
+        "mam|miałem|miałam|mieć|jest|są|był|było|była|były|mnie|mi|się|w|we|z|ze|na|żadn*|już|dziś|"
+        "dzisiaj|teraz|odczuwam|odczuwałem|odczuwałam|czuję|czułem|czułam|objaw*|oznak*|jakich*|ma|"
+        "występuj*|nic|tego|tych|mojej|moim|moja|mój|ogóle|nowych|obecnie|aktualnie|lewej|prawej|"
+        "żaden|miewam|doświadcz*|ten|ta|takich|moje|wystąpi*"
     ),
     and_="i|oraz|a|&",
     nor="ani|lub|albo|czy",
     but="ale|lecz|jednak|tylko|bo|ponieważ|gdyż|natomiast|chociaż|choć|więc|dlatego|za_to|za_to_teraz",
     past=(
-        "zeszłym_roku|zeszłego_roku|rok_temu|lat_temu|lata_temu|miesięcy_temu|miesiące_temu|miesiąc_temu|w_przeszłości|kiedyś|dawniej|"
-        "dzieciństwie|dawno|ubiegłym_roku|młodości|przed_operacją|zeszłego_lata|zeszłej_zimy|19##|20##"
+        "zeszłym_roku|zeszłego_roku|rok_temu|lat_temu|lata_temu|miesięcy_temu|miesiące_temu|"
+        "miesiąc_temu|w_przeszłości|kiedyś|dawniej|dzieciństwie|dawno|ubiegłym_roku|młodości|"
+        "przed_operacją|zeszłego_lata|zeszłej_zimy|19##|20##"
     ),
     imagined=(
-        "co_jeśli|co_gdyby|jeśli|jeżeli|gdy|gdyby|boję_się|obawiam|martwię|ryzyko|jakie_są|jakie_objawy|jak_rozpoznać|zapobiegać|"
-        "zapobiec|uniknąć|co_to_jest|czytałem|czytałam|śniło|czy_to_normalne|w_razie|nie_sądzę|nie_wydaje|film|artykuł|mógłby|"
-        "mogłoby|czy_może|czy_można|czym_jest|co_robić_przy"
+        "co_jeśli|co_gdyby|jeśli|jeżeli|gdy|gdyby|boję_się|obawiam|martwię|ryzyko|jakie_są|"
+        "jakie_objawy|jak_rozpoznać|zapobiegać|zapobiec|uniknąć|co_to_jest|czytałem|czytałam|śniło|"
+        "czy_to_normalne|w_razie|nie_sądzę|nie_wydaje|film|artykuł|mógłby|mogłoby|czy_może|czy_można|"
+        "czym_jest|co_robić_przy"
     ),
     others=(
-        "mama|mamy|mamę|matka|matki|matkę|tata|taty|tatę|ojciec|ojca|mąż|męża|żona|żony|żonę|syn|syna|córka|córki|córkę|przyjaciel*|"
-        "przyjaciół*|kolega|koledze|koleżank*|sąsiad*|brat|brata|siostra|siostry|siostrę|babci*|dziad*|wuj*|cioci*|ciotk*|pies|"
-        "kot|ktoś|ludzie|on|ona|teści*|kuzyn*|jego|jej|partner*"
+        "mama|mamy|mamę|matka|matki|matkę|tata|taty|tatę|ojciec|ojca|mąż|męża|żona|żony|żonę|syn|"
+        "syna|córka|córki|córkę|przyjaciel*|przyjaciół*|kolega|koledze|koleżank*|sąsiad*|brat|brata|"
+        "siostra|siostry|siostrę|babci*|dziad*|wuj*|cioci*|ciotk*|pies|kot|ktoś|ludzie|on|ona|teści*|"
+        "kuzyn*|jego|jej|partner*"
     ),
     now="teraz|dziś|dzisiaj|znowu|znów|nadal|wciąż|od|też|również|w_tej_chwili|obecnie|właśnie",
     mine="ja|mnie|mi|mam|mój|moja|moje|moim|mojej|jestem|czuję|sobie",
     settled=(
-        "przeszło|przeszedł|minęło|minął|minęła|minęły|ustąpił*|już_dobrze|już_lepiej|zniknął|zniknęło|uspokoiło|już_nie|ustał*|"
-        "przeszły|przeszła|puściło"
+        "przeszło|przeszedł|minęło|minął|minęła|minęły|ustąpił*|już_dobrze|już_lepiej|zniknął|"
+        "zniknęło|uspokoiło|już_nie|ustał*|przeszły|przeszła|puściło"
     ),
     harmless=(
-        "z_całego_serca|od_serca|na_sercu|umieram_z_głodu|umrzeć_ze_śmiechu|umieram_ze_śmiechu|wyciskanie_na_klatkę|"
-        "ćwiczenia_na_klatkę|obwód_klatki|klatka_schodowa|klatce_schodowej|klatkę_schodową|klatki_schodowej|ciśnienie_krwi|"
-        "serdeczn*|z_ręką_na_sercu|pierś_z_kurczaka|piersi_z_kurczaka|zakwasy|w_drugą_stronę|na_stronie|strona_internetowa|"
-        "ciśnienie|ciężar_kamień|kamień_z_serca"
+        "z_całego_serca|od_serca|na_sercu|umieram_z_głodu|umrzeć_ze_śmiechu|umieram_ze_śmiechu|"
+        "wyciskanie_na_klatkę|ćwiczenia_na_klatkę|obwód_klatki|klatka_schodowa|klatce_schodowej|"
+        "klatkę_schodową|klatki_schodowej|ciśnienie_krwi|serdeczn*|z_ręką_na_sercu|pierś_z_kurczaka|"
+        "piersi_z_kurczaka|zakwasy|w_drugą_stronę|na_stronie|strona_internetowa|ciśnienie|"
+        "ciężar_kamień|kamień_z_serca"
     ),
 )

@@ -5,14 +5,14 @@ from __future__ import annotations
 from core.language.shape import Calendar, Intent, split
 
 _HOURS = split(
-    "pierwszej;drugiej;trzeciej;czwartej;piątej;szóstej;siódmej;ósmej;dziewiątej;dziesiątej;jedenastej;dwunastej;trzynastej;"
-    "czternastej;piętnastej;szesnastej;siedemnastej;osiemnastej;dziewiętnastej;dwudziestej;dwudziestej pierwszej;"
-    "dwudziestej drugiej;dwudziestej trzeciej"
+    "pierwszej;drugiej;trzeciej;czwartej;piątej;szóstej;siódmej;ósmej;dziewiątej;dziesiątej;"
+    "jedenastej;dwunastej;trzynastej;czternastej;piętnastej;szesnastej;siedemnastej;osiemnastej;"
+    "dziewiętnastej;dwudziestej;dwudziestej pierwszej;dwudziestej drugiej;dwudziestej trzeciej"
 )
 _HOURS_SAID = split(
-    "pierwsza;druga;trzecia;czwarta;piąta;szósta;siódma;ósma;dziewiąta;dziesiąta;jedenasta;dwunasta;trzynasta;"
-    "czternasta;piętnasta;szesnasta;siedemnasta;osiemnasta;dziewiętnasta;dwudziesta;dwudziesta pierwsza;"
-    "dwudziesta druga;dwudziesta trzecia"
+    "pierwsza;druga;trzecia;czwarta;piąta;szósta;siódma;ósma;dziewiąta;dziesiąta;jedenasta;"
+    "dwunasta;trzynasta;czternasta;piętnasta;szesnasta;siedemnasta;osiemnasta;dziewiętnasta;"
+    "dwudziesta;dwudziesta pierwsza;dwudziesta druga;dwudziesta trzecia"
 )
 
 CALENDAR = Calendar(
@@ -43,7 +43,8 @@ CALENDAR = Calendar(
     tomorrow=split("jutro;jutra"),
     day_after=split("pojutrze"),
     next=split(
-        "następny;następna;następne;następnym;przyszły;przyszła;przyszłe;przyszłym;następną;przyszłą;następnego;przyszłego"
+        "następny;następna;następne;następnym;przyszły;przyszła;przyszłe;przyszłym;następną;przyszłą;"
+        "następnego;przyszłego"
     ),
     in_=split("za;na;przez;w"),
     until=split("do;aż do;przed"),
@@ -63,158 +64,173 @@ CALENDAR = Calendar(
         **{word: n for n, word in enumerate(_HOURS_SAID, start=1)},
     },
     place=split(
-        "jestem w;jestem teraz w;jestem we;mieszkam w;przeprowadziłem się do;przeprowadziłam się do;jadę do;lecę do;"
-        "strefa czasowa;miasto;na wakacjach w;przebywam w;wyjechałem do;wyjechałam do;teraz jestem w;jesteśmy w;jestem obecnie w;"
-        "mieszkam teraz w;na urlopie w"
+        "jestem w;jestem teraz w;jestem we;mieszkam w;przeprowadziłem się do;przeprowadziłam się do;"
+        "jadę do;lecę do;strefa czasowa;miasto;na wakacjach w;przebywam w;wyjechałem do;"
+        "wyjechałam do;teraz jestem w;jesteśmy w;jestem obecnie w;mieszkam teraz w;na urlopie w"
     ),
     place_ends=split("do;na;przez;teraz;od;i;ale;dziś;dzisiaj;jutro;w;z;bo;aż;obecnie;po;aktualnie"),
 )
 
 WISHES = {
     Intent.YES: split(
-        "tak;tak …;jasne;oczywiście;pewnie;zgoda;dobrze;ok;okej;okay;racja;dokładnie;zgadza się;tak jest;no tak;jak najbardziej;"
-        "potwierdzam;zgadzam się;no;no pewnie;chętnie;w porządku;prawda;tak proszę;zgadzam sie"
+        "tak;tak …;jasne;oczywiście;pewnie;zgoda;dobrze;ok;okej;okay;racja;dokładnie;zgadza się;"
+        "tak jest;no tak;jak najbardziej;potwierdzam;zgadzam się;no;no pewnie;chętnie;w porządku;"
+        "prawda;tak proszę;zgadzam sie"
     ),
     Intent.NO: split(
-        "nie;nie …;źle;nieprawda;wcale nie;nigdy;żadne;żaden;żadna;nic z tych;nie dziękuję;raczej nie;niekoniecznie;"
-        "nie zgadza się;nic z tego;żadnych;nic takiego;niestety nie;nie dzięki"
+        "nie;nie …;źle;nieprawda;wcale nie;nigdy;żadne;żaden;żadna;nic z tych;nie dziękuję;"
+        "raczej nie;niekoniecznie;nie zgadza się;nic z tego;żadnych;nic takiego;niestety nie;"
+        "nie dzięki"
     ),
     Intent.HELP: split(
-        "pomoc;pomoc …;pomocy;pomóż;pomóż mi …;pomóż mi;co mogę zrobić;co umiesz;jak to działa;jak to działa …;nie rozumiem …;"
-        "nie rozumiem;jak;jak …;co mam zrobić;co robić;potrzebuję pomocy …;… potrzebuję pomocy …;co to jest;instrukcja;wyjaśnij …;"
-        "menu;polecenia;i co teraz;ratunku;zgubiłem się;zgubiłam się"
+        "pomoc;pomoc …;pomocy;pomóż;pomóż mi …;pomóż mi;co mogę zrobić;co umiesz;jak to działa;"
+        "jak to działa …;nie rozumiem …;nie rozumiem;jak;jak …;co mam zrobić;co robić;"
+        "potrzebuję pomocy …;… potrzebuję pomocy …;co to jest;instrukcja;wyjaśnij …;menu;polecenia;"
+        "i co teraz;ratunku;zgubiłem się;zgubiłam się"
     ),
     Intent.SKIP: split(
-        "pomiń;pomiń …;pomin;opuść;opuszczam;następne;dalej bez tego;nie tym razem;dzisiaj nie;dziś nie;dzisiaj nie …;nie mam wagi;"
-        "nie mam miarki;nie mam centymetra;następne pytanie;pomijam;nie mogę tego zrobić;zostaw to;pominąć;przeskocz;"
-        "pomińmy;pomińmy …;bez tego"
+        "pomiń;pomiń …;pomin;opuść;opuszczam;następne;dalej bez tego;nie tym razem;dzisiaj nie;"
+        "dziś nie;dzisiaj nie …;nie mam wagi;nie mam miarki;nie mam centymetra;następne pytanie;"
+        "pomijam;nie mogę tego zrobić;zostaw to;pominąć;przeskocz;pomińmy;pomińmy …;bez tego"
     ),
     Intent.LATER: split(
-        "później;później …;potem;nie teraz;nie teraz …;przypomnij …;przypomnij mi …;za chwilę;zaraz;jestem zajęty …;"
-        "jestem zajęta …;zajęty;zajęta;jutro;jutro …;wieczorem;dziś wieczorem;innym razem;jestem w pracy …;nie ma mnie w domu;"
-        "nie jestem w domu …;za godzinę;nie mam czasu …;nie mam czasu;chwila;poczekaj;zapytaj później;zapytaj mnie …"
+        "później;później …;potem;nie teraz;nie teraz …;przypomnij …;przypomnij mi …;za chwilę;zaraz;"
+        "jestem zajęty …;jestem zajęta …;zajęty;zajęta;jutro;jutro …;wieczorem;dziś wieczorem;"
+        "innym razem;jestem w pracy …;nie ma mnie w domu;nie jestem w domu …;za godzinę;"
+        "nie mam czasu …;nie mam czasu;chwila;poczekaj;zapytaj później;zapytaj mnie …"
     ),
     Intent.STOP: split(
-        "stop;przestań;anuluj;koniec;zakończ;wystarczy;dość;przerwij;zostaw mnie;daj mi spokój;wyjdź;wyjście;zapomnij o tym;"
-        "nieważne;stop …;anuluj …;przestańcie"
+        "stop;przestań;anuluj;koniec;zakończ;wystarczy;dość;przerwij;zostaw mnie;daj mi spokój;wyjdź;"
+        "wyjście;zapomnij o tym;nieważne;stop …;anuluj …;przestańcie"
     ),
     Intent.UNDO: split(
-        "cofnij;cofnij …;wycofaj;wycofaj …;usuń to;usuń ostatni …;usuń ostatnie …;usuń ostatnią …;skasuj;skasuj …;zła liczba;"
-        "pomyliłem się;pomyliłam się;pomyłka;to był błąd;błąd;literówka;źle wpisałem;źle wpisałam;zła wartość;to pomyłka;"
-        "zły numer;cofnąć"
+        "cofnij;cofnij …;wycofaj;wycofaj …;usuń to;usuń ostatni …;usuń ostatnie …;usuń ostatnią …;"
+        "skasuj;skasuj …;zła liczba;pomyliłem się;pomyliłam się;pomyłka;to był błąd;błąd;literówka;"
+        "źle wpisałem;źle wpisałam;zła wartość;to pomyłka;zły numer;cofnąć"
     ),
     Intent.COACH: split(
-        "trener;trenerka;trener …;trenerka …;instruktor;instruktorka;coach;coach …;… z trenerem …;… z trenerką …;… mojego trenera …;"
-        "… do trenera …;… do trenerki …;… mojemu trenerowi …;… trenerowi …;… trenerce …;… porozmawiać z kimś …;… z człowiekiem …;"
-        "człowiek;wiadomość …;zadzwoń do mnie;zadzwońcie do mnie;… z instruktorem …;… z instruktorką …;kontakt …"
+        "trener;trenerka;trener …;trenerka …;instruktor;instruktorka;coach;coach …;… z trenerem …;"
+        "… z trenerką …;… mojego trenera …;… do trenera …;… do trenerki …;… mojemu trenerowi …;"
+        "… trenerowi …;… trenerce …;… porozmawiać z kimś …;… z człowiekiem …;człowiek;wiadomość …;"
+        "zadzwoń do mnie;zadzwońcie do mnie;… z instruktorem …;… z instruktorką …;kontakt …"
     ),
     Intent.PAUSE: split(
-        "pauza;pauza …;przerwa;przerwa …;wstrzymaj;wstrzymaj …;urlop;na urlopie;na urlopie …;… na urlop …;wakacje;na wakacjach;"
-        "… na wakacje …;… na wakacjach …;wyjeżdżam …;… przerwy …;… przerwę …;nie będzie mnie …;w szpitalu;… w szpitalu …;"
-        "nie pisz do mnie do …;zawieś;zawieś …;jestem na urlopie …;wyjechałem …;wyjechałam …"
+        "pauza;pauza …;przerwa;przerwa …;wstrzymaj;wstrzymaj …;urlop;na urlopie;na urlopie …;"
+        "… na urlop …;wakacje;na wakacjach;… na wakacje …;… na wakacjach …;wyjeżdżam …;… przerwy …;"
+        "… przerwę …;nie będzie mnie …;w szpitalu;… w szpitalu …;nie pisz do mnie do …;zawieś;"
+        "zawieś …;jestem na urlopie …;wyjechałem …;wyjechałam …"
     ),
     Intent.RESUME: split(
-        "wznów;wznów …;wróciłem;wróciłam;wróciłem …;wróciłam …;już jestem;jestem z powrotem …;jestem z powrotem;koniec przerwy;"
-        "z powrotem;zaczynam znowu;zacznij znowu;znowu jestem;wracam"
+        "wznów;wznów …;wróciłem;wróciłam;wróciłem …;wróciłam …;już jestem;jestem z powrotem …;"
+        "jestem z powrotem;koniec przerwy;z powrotem;zaczynam znowu;zacznij znowu;znowu jestem;wracam"
     ),
     Intent.TODAY: split(
-        "dziś;dzisiaj;co dzisiaj;co na dziś;co mam dziś zrobić;co dziś;co mam do zrobienia;co dalej;kiedy następny …;"
-        "kiedy następne …;zadania;co jest dzisiaj do zrobienia;na dziś"
+        "dziś;dzisiaj;co dzisiaj;co na dziś;co mam dziś zrobić;co dziś;co mam do zrobienia;co dalej;"
+        "kiedy następny …;kiedy następne …;zadania;co jest dzisiaj do zrobienia;na dziś"
     ),
     Intent.RECORD: split(
-        "zapisz;zapisz …;wpisz;wpisz …;nowy pomiar;dodaj;dodaj …;zanotuj;zanotuj …;zmierzyłem;zmierzyłam;nowy wynik;zapis"
+        "zapisz;zapisz …;wpisz;wpisz …;nowy pomiar;dodaj;dodaj …;zanotuj;zanotuj …;zmierzyłem;"
+        "zmierzyłam;nowy wynik;zapis"
     ),
     Intent.PROGRESS: split(
-        "postępy;moje postępy;postęp;wyniki;moje wyniki;wykres;wykres …;wykresy;historia;moja historia;jak mi idzie;"
-        "jak mi idzie …;statystyki;moje pomiary;trend;moje liczby;… moje postępy …;… moje wyniki …;… mój wykres …;mój wykres;"
-        "wykres wagi;… wykres wagi …"
+        "postępy;moje postępy;postęp;wyniki;moje wyniki;wykres;wykres …;wykresy;historia;"
+        "moja historia;jak mi idzie;jak mi idzie …;statystyki;moje pomiary;trend;moje liczby;"
+        "… moje postępy …;… moje wyniki …;… mój wykres …;mój wykres;wykres wagi;… wykres wagi …"
     ),
     Intent.GOAL: split(
-        "cel;cel …;cele;mój cel;mój cel …;nowy cel;zmień cel;ustaw cel …;… mój cel …;chcę osiągnąć …;zmień cel …;zmiana celu"
+        "cel;cel …;cele;mój cel;mój cel …;nowy cel;zmień cel;ustaw cel …;… mój cel …;chcę osiągnąć …;"
+        "zmień cel …;zmiana celu"
     ),
     Intent.SETTINGS: split("ustawienia;ustawienia …;opcje;preferencje;profil;konfiguracja"),
     Intent.SAME: split(
-        "tak samo;tak samo jak ostatnio;jak ostatnio;bez zmian;to samo;wszystko tak samo;jak zawsze;jak poprzednio;"
-        "nic się nie zmieniło;jak zwykle;jak wcześniej;identycznie;te same warunki;tak jak ostatnio;wszystko jak ostatnio;"
-        "tak jak poprzednio"
+        "tak samo;tak samo jak ostatnio;jak ostatnio;bez zmian;to samo;wszystko tak samo;jak zawsze;"
+        "jak poprzednio;nic się nie zmieniło;jak zwykle;jak wcześniej;identycznie;te same warunki;"
+        "tak jak ostatnio;wszystko jak ostatnio;tak jak poprzednio"
     ),
     Intent.DIFFERENT: split(
-        "inaczej;inaczej …;inne;inna waga;nowa waga;coś było inaczej;nie tak samo;było inaczej;zmieniło się;coś się zmieniło;"
-        "inne warunki;nie tak jak ostatnio"
+        "inaczej;inaczej …;inne;inna waga;nowa waga;coś było inaczej;nie tak samo;było inaczej;"
+        "zmieniło się;coś się zmieniło;inne warunki;nie tak jak ostatnio"
     ),
     Intent.WHY: split("dlaczego;dlaczego …;czemu;czemu …;po co;po co …;dlaczego pytasz;dlaczego nie;powód;a dlaczego"),
     Intent.SOURCE: split(
-        "źródło;źródła;źródło …;skąd to;skąd to wiadomo;skąd to wiesz;kto tak mówi;jakie badanie;badania;na czym to oparte;"
-        "skąd …;… źródło …;na jakiej podstawie;według kogo"
+        "źródło;źródła;źródło …;skąd to;skąd to wiadomo;skąd to wiesz;kto tak mówi;jakie badanie;"
+        "badania;na czym to oparte;skąd …;… źródło …;na jakiej podstawie;według kogo"
     ),
     Intent.THANKS: split(
-        "dziękuję;dziękuję …;dzięki;dzięki …;dziękuję bardzo;wielkie dzięki;super;świetnie;fajnie;bardzo dobrze;"
-        "wspaniale;doskonale;miło;ekstra;rewelacja;dziękuje;dzieki;cudownie;pięknie"
+        "dziękuję;dziękuję …;dzięki;dzięki …;dziękuję bardzo;wielkie dzięki;super;świetnie;fajnie;"
+        "bardzo dobrze;wspaniale;doskonale;miło;ekstra;rewelacja;dziękuje;dzieki;cudownie;pięknie"
     ),
     Intent.GREETING: split(
-        "cześć;hej;dzień dobry;dobry wieczór;witam;witaj;siema;dobranoc;do widzenia;pa;dzień dobry …;cześć …;hejka;"
-        "do zobaczenia;czesc;miłego dnia"
+        "cześć;hej;dzień dobry;dobry wieczór;witam;witaj;siema;dobranoc;do widzenia;pa;dzień dobry …;"
+        "cześć …;hejka;do zobaczenia;czesc;miłego dnia"
     ),
     Intent.DONE: split(
-        "gotowe;zrobione;skończone;skończyłem;skończyłam;już;to wszystko;zrobiłem;zrobiłam;koniec na dziś;wszystko zrobione;"
-        "wykonane;nic więcej;to już wszystko;ukończone"
+        "gotowe;zrobione;skończone;skończyłem;skończyłam;już;to wszystko;zrobiłem;zrobiłam;"
+        "koniec na dziś;wszystko zrobione;wykonane;nic więcej;to już wszystko;ukończone"
     ),
     Intent.START: split(
-        "start;zacznij;zaczynamy;zaczynam;jestem gotowy;jestem gotowa;gotowy;gotowa;rozpocznij;zacznijmy;do dzieła;zaczynajmy"
+        "start;zacznij;zaczynamy;zaczynam;jestem gotowy;jestem gotowa;gotowy;gotowa;rozpocznij;"
+        "zacznijmy;do dzieła;zaczynajmy"
     ),
     Intent.NOT_WELL: split(
-        "źle się czuję …;nie czuję się dobrze …;jestem chory …;jestem chora …;chory;chora;przeziębiony;przeziębiona;"
-        "jestem przeziębiony;jestem przeziębiona;gorączka;mam gorączkę …;grypa;mam grypę;kiepsko;kiepsko się czuję …;"
-        "nie najlepiej;niedobrze się czuję;słabo się czuję …;nienajlepiej;zle sie czuje;niezbyt dobrze;fatalnie"
+        "źle się czuję …;nie czuję się dobrze …;jestem chory …;jestem chora …;chory;chora;"
+        "przeziębiony;przeziębiona;jestem przeziębiony;jestem przeziębiona;gorączka;mam gorączkę …;"
+        "grypa;mam grypę;kiepsko;kiepsko się czuję …;nie najlepiej;niedobrze się czuję;"
+        "słabo się czuję …;nienajlepiej;zle sie czuje;niezbyt dobrze;fatalnie"
     ),
     Intent.WELL: split(
-        "czuję się dobrze;dobrze się czuję;wszystko dobrze;w porządku dziękuję;dobrze dziękuję;czuję się świetnie;"
-        "wszystko w porządku;świetnie się czuję;bardzo dobrze dziękuję;dobrze mi;jest dobrze;tak dobrze się czuję"
+        "czuję się dobrze;dobrze się czuję;wszystko dobrze;w porządku dziękuję;dobrze dziękuję;"
+        "czuję się świetnie;wszystko w porządku;świetnie się czuję;bardzo dobrze dziękuję;dobrze mi;"
+        "jest dobrze;tak dobrze się czuję"
     ),
     Intent.MY_DATA: split(
-        "moje dane;moje dane …;dane;… moje dane …;co o mnie wiecie;co o mnie wiesz;eksport;eksportuj;pobierz moje dane;"
-        "prywatność;co przechowujecie;jakie dane …"
+        "moje dane;moje dane …;dane;… moje dane …;co o mnie wiecie;co o mnie wiesz;eksport;eksportuj;"
+        "pobierz moje dane;prywatność;co przechowujecie;jakie dane …"
     ),
     Intent.FORGET: split(
-        "zapomnij mnie;zapomnij o mnie;usuń mnie;usuń wszystko;usuń moje dane …;skasuj moje dane …;usuń konto;usuń moje konto;"
-        "… usunąć moje dane …;… usuń moje dane …;… skasować moje dane …;usunąć wszystkie moje dane;usuń wszystkie moje dane …;"
-        "skasuj wszystko;zapomnijcie o mnie;… usuń wszystkie moje dane …"
+        "zapomnij mnie;zapomnij o mnie;usuń mnie;usuń wszystko;usuń moje dane …;skasuj moje dane …;"
+        "usuń konto;usuń moje konto;… usunąć moje dane …;… usuń moje dane …;… skasować moje dane …;"
+        "usunąć wszystkie moje dane;usuń wszystkie moje dane …;skasuj wszystko;zapomnijcie o mnie;"
+        "… usuń wszystkie moje dane …"
     ),
     Intent.LEAVE: split(
-        "rezygnuję;rezygnuję …;chcę zrezygnować …;wypisz mnie;wypisuję się;odchodzę;opuść program;chcę odejść …;"
-        "nie chcę już …;nie chcę więcej …;koniec z tym;nie piszcie do mnie więcej;chcę skończyć …;rezygnacja;opuszczam program;"
-        "żadnych więcej wiadomości"
+        "rezygnuję;rezygnuję …;chcę zrezygnować …;wypisz mnie;wypisuję się;odchodzę;opuść program;"
+        "chcę odejść …;nie chcę już …;nie chcę więcej …;koniec z tym;nie piszcie do mnie więcej;"
+        "chcę skończyć …;rezygnacja;opuszczam program;żadnych więcej wiadomości"
     ),
     Intent.LANGUAGE: split(
-        "język;język …;zmień język;zmień język …;zmiana języka;polski;po polsku;inny język;… zmienić język …;po polsku proszę"
+        "język;język …;zmień język;zmień język …;zmiana języka;polski;po polsku;inny język;"
+        "… zmienić język …;po polsku proszę"
     ),
     Intent.UNITS: split(
-        "jednostki;jednostki …;jednostka;zmień jednostki;w kilogramach;w funtach;w calach;w centymetrach;kilogramy czy funty;"
-        "zmiana jednostek;… jednostki …"
+        "jednostki;jednostki …;jednostka;zmień jednostki;w kilogramach;w funtach;w calach;"
+        "w centymetrach;kilogramy czy funty;zmiana jednostek;… jednostki …"
     ),
     Intent.ZONE: split(
-        "strefa czasowa;strefa czasowa …;zmień strefę czasową;zła godzina;przeprowadziłem się;przeprowadziłam się;jestem w …;"
-        "jestem teraz w …;jestem we …;mieszkam w …;lecę do …;jadę do …;… strefę czasową …;przeprowadziłem się do …;"
-        "przeprowadziłam się do …;jestem obecnie w …;teraz jestem w …"
+        "strefa czasowa;strefa czasowa …;zmień strefę czasową;zła godzina;przeprowadziłem się;"
+        "przeprowadziłam się;jestem w …;jestem teraz w …;jestem we …;mieszkam w …;lecę do …;"
+        "jadę do …;… strefę czasową …;przeprowadziłem się do …;przeprowadziłam się do …;"
+        "jestem obecnie w …;teraz jestem w …"
     ),
     Intent.SLOT: split(
-        "termin;termin …;zmień godzinę …;zmień dzień …;inny dzień;inna godzina;zmień termin …;przesuń …;przełóż …;przypomnienie;"
-        "zmień przypomnienie;kiedy pytasz;… zmienić godzinę …;… zmienić dzień …;… zmienić termin …;… inny dzień …;… inną godzinę …;"
-        "zmiana terminu;zmiana godziny"
+        "termin;termin …;zmień godzinę …;zmień dzień …;inny dzień;inna godzina;zmień termin …;"
+        "przesuń …;przełóż …;przypomnienie;zmień przypomnienie;kiedy pytasz;… zmienić godzinę …;"
+        "… zmienić dzień …;… zmienić termin …;… inny dzień …;… inną godzinę …;zmiana terminu;"
+        "zmiana godziny"
     ),
     Intent.CONTINUE: split(
         "dalej;kontynuuj;kontynuujmy;idziemy dalej;jedźmy dalej;lecimy dalej;dalej …;kontynuuj …;na czym skończyliśmy"
     ),
     Intent.REPEAT: split(
-        "powtórz;powtórz …;jeszcze raz;znowu;słucham;co mówiłeś;jakie było pytanie;możesz powtórzyć;powtórz pytanie;"
-        "co pytałeś;jeszcze raz proszę"
+        "powtórz;powtórz …;jeszcze raz;znowu;słucham;co mówiłeś;jakie było pytanie;możesz powtórzyć;"
+        "powtórz pytanie;co pytałeś;jeszcze raz proszę"
     ),
     Intent.NOT_SAY: split(
-        "wolę nie mówić;nie chcę mówić;nie chcę podawać;to prywatne;prywatne;nie podam;wolę nie odpowiadać;nie powiem;"
-        "bez odpowiedzi;nie wasza sprawa;wolę nie podawać"
+        "wolę nie mówić;nie chcę mówić;nie chcę podawać;to prywatne;prywatne;nie podam;"
+        "wolę nie odpowiadać;nie powiem;bez odpowiedzi;nie wasza sprawa;wolę nie podawać"
     ),
     Intent.DONT_KNOW: split(
-        "nie wiem;nie mam pojęcia;nie jestem pewien;nie jestem pewna;nie pamiętam;trudno powiedzieć;pojęcia nie mam;"
-        "nie wiem tego;chyba nie wiem"
+        "nie wiem;nie mam pojęcia;nie jestem pewien;nie jestem pewna;nie pamiętam;trudno powiedzieć;"
+        "pojęcia nie mam;nie wiem tego;chyba nie wiem"
     ),
 }

@@ -320,9 +320,7 @@ def _no_before(
             sure = True
         elif said.at(i, groups["and_"]):
             listed = True
-        elif i in opaque:
-            return False
-        elif i not in signs and not said.at(i, groups["between"]):
+        elif i in opaque or (i not in signs and not said.at(i, groups["between"])):
             return False
     return False
 

@@ -45,6 +45,7 @@ class Role(StrEnum):
     OUT_OF = "out_of"  # "7 out of 10"
     RANGE = "range"  # "82 to 84", "82 or 83"
     HEDGE = "hedge"  # "about 82"
+    VIGOROUS = "vigorous"  # minutes of hard effort
     BOUND = "bound"  # "more than 82": no exact value
     CHANGE = "change"  # "lost 2": a difference, not a reading
     NOT = "not"
@@ -206,7 +207,8 @@ class Words:
 
     code: primary subtag.  decimal: its usual decimal mark; the other one of , and . groups thousands.
     numbers: phrase to value.  weak: number words that are articles too ("one", "une").
-    units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").  local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
+    units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").
+    local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
     roles: small words.  names: measure key to what people call it.
     prefixes: letters written in front of a word (Arabic "wa-").  elision: an apostrophe parts words (French).
     umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean something else here.

@@ -65,19 +65,27 @@ def plain(text: str) -> str:
         text = unicodedata.normalize("NFKC", text.translate(_BEFORE)).translate(_BEFORE)
     text = text.casefold().replace("`", "'")
     if not text.isascii():
-        text = unicodedata.normalize("NFD", text).translate(_LETTERS)
-        text = "".join(map(_fold, text))
-    text = _HYPHEN.sub(" ", text.replace("''", '"'))
-    return _BLANK.sub(" ", text.strip().replace("\n", " ; "))
+        text = unicodedata.normalize("NFD", text).translate(_FOLD)
+    if "-" in text:
+        text = _HYPHEN.sub(" ", text)
+    return _BLANK.sub(" ", text.replace("''", '"').strip().replace("\n", " ; "))
 
 
-def _fold(char: str) -> str:
-    if char.isascii():
-        return char
-    digit = unicodedata.decimal(char, None)
-    if digit is not None:
-        return str(digit)
-    return "" if unicodedata.category(char) == "Mn" else char
+class _Fold(dict[int, str | None]):
+    """What becomes of a character once letters and accents stand apart; worked out at first need."""
+
+    def __missing__(self, code: int) -> str | None:
+        char = chr(code)
+        digit = unicodedata.decimal(char, None)
+        if digit is not None:
+            folded: str | None = str(digit)
+        else:
+            folded = None if unicodedata.category(char) == "Mn" else char
+        self[code] = folded
+        return folded
+
+
+_FOLD = _Fold(_LETTERS)
 
 
 def near(typed: str, word: str) -> bool:

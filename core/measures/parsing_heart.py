@@ -1,0 +1,183 @@
+"""Understanding of pulses, blood pressures, and the timed mile with its pulse. See `core.measures.parsing`."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+from itertools import pairwise
+
+from core.language import Role, Words
+from core.language.amounts import Heard
+from core.language.tokens import Token
+from core.measures.hearing import FIGURES, NO_NUMBER, Result, a_range, asked_back, hedged, numbers_of
+from core.measures.shape import Misunderstood, Understand, Understood, Why
+from core.quantity import Unit, convert
+
+D = Decimal
+WINDOWS = (10, 15, 20, 30, 60)  # seconds people count a pulse for
+NEAR_PULSE = D("0.35")  # ours: counts further apart than this are asked about, not averaged
+
+
+def pulse(text: str, words: Words, prefer: Unit | None) -> Result:
+    """Understand a resting pulse: "72", "18 in 15 s", "36 in 30", "18 x 4", "18 and 17 in 15 s"; beats a minute."""
+    return _pulse(text, words, None)
+
+
+def pulse_counted(window: int) -> Understand:
+    """Understand the answer to a timed count of `window` seconds: a bare "18" is beats counted, "72 bpm" a rate."""
+
+    def understand(text: str, words: Words, prefer: Unit | None) -> Result:
+        return _pulse(text, words, window)
+
+    return understand
+
+
+def _pulse(text: str, words: Words, counted: int | None) -> Result:
+    if counted is None and (short := FIGURES.fullmatch(text)) is not None and short[2] in ("", "bpm"):
+        return Understood(D(short[1].replace(",", ".")), Unit.BEATS_PER_MINUTE, said_unit=bool(short[2]))
+    said = numbers_of(text, words, None, fractions=False)
+    if isinstance(said, Misunderstood):
+        return said
+    found, toks = said
+    counts, window, windows = _counts_and_window(toks, found)
+    if (window is not None and window not in WINDOWS) or windows > len(counts):
+        return Misunderstood(Why.TOO_MANY_NUMBERS)
+    if any(h.unit not in (None, Unit.BEATS_PER_MINUTE) or h.foreign or h.pound is not None for h in counts):
+        return Misunderstood(Why.OTHER_UNIT)
+    if not counts:
+        return NO_NUMBER
+    said_rate = any(h.unit is Unit.BEATS_PER_MINUTE for h in counts) and window is None
+    if window is None and counted is not None and not said_rate:
+        window = counted
+    if len(counts) > 3:
+        return Misunderstood(Why.TOO_MANY_NUMBERS)
+    if len(counts) == 2 and a_range(toks, counts[0], counts[1]):
+        return Misunderstood(Why.A_RANGE)
+    values = [h.value for h in counts]
+    if len(values) > 1 and max(values) - min(values) > NEAR_PULSE * min(values):
+        return Misunderstood(Why.TOO_MANY_NUMBERS)
+    if window is not None and any(not h.whole for h in counts):
+        return Misunderstood(Why.NOT_WHOLE)
+    rate = sum(values, start=D(0)) / len(values) * (D(60) / window if window else 1)
+    meant = Understood(
+        rate,
+        Unit.BEATS_PER_MINUTE,
+        said_unit=said_rate or window is not None,
+        attempts=len(values),
+        window=window,
+        hedged=hedged(toks),
+    )
+    return asked_back(Misunderstood(Why.NO_NUMBER, meant) if any(h.minus for h in counts) else meant, toks)
+
+
+def _counts_and_window(toks: Sequence[Token], found: Sequence[Heard]) -> tuple[list[Heard], int | None, int]:
+    """Part the numbers into beats and seconds: returns counts, window in seconds, how many windows were said.
+
+    A window of 0 is one nobody counts by ("18 x 7").
+    """
+    counts: list[Heard] = []
+    windows: set[Decimal] = set()
+    said = 0
+    for i, heard in enumerate(found):
+        before = toks[found[i - 1].last + 1 : heard.first] if i else toks[: heard.first]
+        within = any(t.has(Role.WITHIN) or t.text == "/" for t in before)
+        if heard.unit in (Unit.SECOND, Unit.MINUTE):
+            windows.add(heard.value * (60 if heard.unit is Unit.MINUTE else 1))
+            said += 1
+        elif heard.bare and counts and within:
+            windows.add(heard.value if heard.value in WINDOWS else D(0))
+            said += 1
+        elif heard.bare and counts and any(t.has(Role.TIMES) for t in before):
+            windows.add(60 / heard.value if heard.value in (1, 2, 4) else D(0))
+            said += 1
+        else:
+            counts.append(heard)
+    if not windows:
+        return counts, None, said
+    window = windows.pop()
+    whole = not windows and window == window.to_integral_value()
+    return counts, int(window) if whole else 0, said
+
+
+def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
+    """Understand a blood pressure: "128/82", "128 over 82", "128 82"; two readings at once are averaged.
+
+    Value is systolic, second diastolic, in mmHg. A third number, or one named as the pulse, is left out. Numbers that
+    are the wrong way round come back as typed: `core.doubt` asks about them.
+    """
+    said = numbers_of(text, words, None, fractions=False, changes=True)
+    if isinstance(said, Misunderstood):
+        return said
+    found, toks = said
+    if any(h.foreign for h in found):
+        return Misunderstood(Why.OTHER_UNIT)
+    stop = next((i for i, t in enumerate(toks) if "resting_heart_rate" in t.entry.measures), len(toks))
+    found = [
+        h
+        for h in found
+        if not (h.first > stop and found[0].first < stop) and h.unit in (None, Unit.MILLIMETRE_OF_MERCURY)
+    ]
+    if not found:
+        return Misunderstood(Why.OTHER_UNIT)
+    strokes = [i for i, (a, b) in enumerate(pairwise(found)) if _stroke(toks, a, b)]
+    if len(found) == 3 and strokes == [1]:  # "7 128/82": the first number is something else
+        found = found[1:]
+    if any(not h.whole for h in found):
+        return Misunderstood(Why.NOT_WHOLE)
+    if len(found) == 1:
+        return Misunderstood(Why.ONE_NUMBER_MISSING)
+    pairs = [(found[0], found[1])]
+    if len(found) == 4:
+        pairs.append((found[2], found[3]))
+    elif len(found) == 6 and all(40 <= found[i].value <= 130 for i in (2, 5)):  # pressure and pulse, twice
+        pairs.append((found[3], found[4]))
+    elif len(found) != 2 and not (len(found) == 3 and 30 <= found[2].value <= 200):
+        return Misunderstood(Why.TOO_MANY_NUMBERS)
+    if any(any(t.has(Role.RANGE) and t.text != "-" for t in toks[a.last + 1 : b.first]) for a, b in pairs):
+        return Misunderstood(Why.A_RANGE)
+    upper = sum((a.value for a, _ in pairs), start=D(0)) / len(pairs)
+    lower = sum((b.value for _, b in pairs), start=D(0)) / len(pairs)
+    meant = Understood(
+        upper,
+        Unit.MILLIMETRE_OF_MERCURY,
+        said_unit=any(h.unit is not None for h in found),
+        second=lower,
+        attempts=len(pairs),
+        hedged=hedged(toks),
+    )
+    return asked_back(meant, toks)
+
+
+def _stroke(toks: Sequence[Token], upper: Heard, lower: Heard) -> bool:
+    return [t.text for t in toks[upper.last + 1 : lower.first]] == ["/"]
+
+
+def mile(text: str, words: Words, prefer: Unit | None) -> Result:
+    """Understand a timed mile: minutes, and the pulse at the end as the second value: "14:30, 140".
+
+    The time alone is understood without a second. "14.30" may be fourteen and a half minutes or 14.3: asked back.
+    """
+    said = numbers_of(text, words, None, fractions=False, clock=Unit.SECOND)
+    if isinstance(said, Misunderstood):
+        return said
+    found, toks = said
+    times = [h for h in found if h.unit in (Unit.MINUTE, Unit.SECOND)]
+    time = times[0] if times else found[0]
+    rest = [h for h in found if h.first > time.last] or [h for h in found if h.last < time.first]
+    if time.unit not in (None, Unit.MINUTE, Unit.SECOND) or time.foreign:
+        return Misunderstood(Why.OTHER_UNIT)
+    value = convert(time.value, time.unit or Unit.MINUTE, Unit.MINUTE)
+    meant = Understood(value, Unit.MINUTE, said_unit=time.unit is not None, hedged=hedged(toks))
+    if rest:
+        counts, window, windows = _counts_and_window(toks, rest)
+        if len(counts) != 1 or window not in (None, *WINDOWS) or windows > 1:
+            return Misunderstood(Why.TOO_MANY_NUMBERS)
+        if counts[0].unit not in (None, Unit.BEATS_PER_MINUTE) or counts[0].foreign:
+            return Misunderstood(Why.OTHER_UNIT)
+        meant = replace(meant, second=counts[0].value * (D(60) / window if window else 1), window=window)
+    if time.unit is None and not time.whole and len(time.digits.replace(",", ".").partition(".")[2]) == 2:
+        seconds = int(time.digits[-2:])
+        if seconds < 60:
+            return Misunderstood(Why.NO_NUMBER, replace(meant, value=time.value // 1 + D(seconds) / 60))
+    return asked_back(meant, toks)
