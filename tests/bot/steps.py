@@ -16,7 +16,7 @@ from bot.turn import Steps
 from core.dialogue.effects import Effect, Join, Say
 from core.dialogue.events import Command, Event, Text
 from core.dialogue.facts import ClientFacts, StrangerFacts
-from core.dialogue.messages import Stranger
+from core.dialogue.messages import NotSure, Stranger
 from core.dialogue.outcome import Outcome
 from core.dialogue.states import FRESH, State
 from tests.bot.practice import ADA, NOW
@@ -41,7 +41,7 @@ class Puppet:
     def stranger(self, event: Event, facts: StrangerFacts) -> Outcome:
         self.strangers.append((event, facts))
         if isinstance(event, Command) and facts.invitation is not None:
-            return Outcome(FRESH, (Join(), Say(Stranger())))
+            return Outcome(FRESH, (Join(), Say(NotSure("joined"))))
         return Outcome(FRESH, (Say(Stranger()),))
 
     def steps(self, **more: Any) -> Steps:

@@ -179,6 +179,24 @@ def test_a_client_who_paused_is_asked_again_from_the_agreed_date_on(database: Da
     assert [event for _, _, event in events(database)] == [Due(NOW + WEEK, MONDAY + WEEK)]
 
 
+def test_a_question_left_open_before_a_pause_is_not_missed_because_of_it(database: Database) -> None:
+    client = database.write_now(
+        lambda conn: add_client(
+            conn,
+            add_coach(conn),
+            status=Status.PAUSED.value,
+            paused_until=MONDAY,
+            asked=MONDAY - WEEK,
+            next_due_at=NOW - HOUR,
+            next_due_day=MONDAY,
+        )
+    )
+    for _ in range(2):
+        database.write_now(reminders.sweep, NOW)
+    row = database.read_now(row_of, client)
+    assert (row.asked, row.missed) == (MONDAY, 0)
+
+
 def test_a_slot_on_the_very_day_a_pause_ends_is_asked(database: Database) -> None:
     midnight = NOW.replace(hour=23, minute=0) - timedelta(days=1)
     client = database.write_now(
