@@ -26,13 +26,11 @@ from core.measures.hearing import (
     numbers_of,
     with_hedge,
 )
+from core.measures.parsing_heart import mile, pressure, pulse, pulse_counted
 from core.measures.shape import Misunderstood, Understand, Understood, Why
 from core.quantity import FACTOR, Dimension, Unit, convert, convertible, half_up
 
-__all__ = [
-    *("quantity_in", "count", "rating", "duration", "minutes"),
-    *("pulse", "pulse_counted", "pressure", "mile"),
-]
+__all__ = ["count", "duration", "mile", "minutes", "pressure", "pulse", "pulse_counted", "quantity_in", "rating"]
 
 D = Decimal
 NEAR_GIRTH = D("0.03")  # ours: attempts further apart than this are asked about, not averaged
