@@ -335,6 +335,23 @@ def _pressure_legend(spec: PressureWeek, v: Voice, *, unused: bool) -> list[Any]
     return marks
 
 
+def file_name(spec: object) -> str:
+    """What the picture's file is called: "trend-weight.png".
+
+    Raises: TypeError for anything but a value of `core.chart`: a fault of ours.
+    """
+    match spec:
+        case Trend(measure=measure):
+            kind = f"trend-{measure}"
+        case RatingLine(measure=measure):
+            kind = f"line-{measure}"
+        case PressureWeek():
+            kind = "pressure-week"
+        case _:
+            raise TypeError(f"no picture of a {type(spec).__name__}")
+    return f"{kind.replace('_', '-')}.png"
+
+
 # --- the same in words ------------------------------------------------------------------------------------------
 
 

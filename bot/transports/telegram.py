@@ -140,7 +140,7 @@ class Telegram:
             if message.photo is not None:
                 sent = await self._bot.send_photo(
                     chat_id,
-                    InputFile(message.photo, "chart.png"),
+                    InputFile(message.photo, message.photo_name),
                     caption=message.caption or None,
                     parse_mode=ParseMode.HTML,
                     reply_markup=keyboard,
@@ -268,6 +268,7 @@ def parts(message: Rendered) -> tuple[Rendered, ...]:
             Rendered(text=message.text),
             Rendered(
                 photo=message.photo,
+                photo_name=message.photo_name,
                 document=message.document,
                 caption=message.caption,
                 keyboard=message.keyboard,

@@ -97,6 +97,6 @@ def ask_progress(said: m.AskProgress, v: Voice) -> str:
 
 @attachment(m.Picture)
 def picture(said: m.Picture, v: Voice) -> Rendered:
-    from bot.rendering.charts import caption, draw
+    from bot.rendering.charts import caption, draw, file_name
 
-    return Rendered(photo=draw(said.spec, v.reader), caption=caption(said.spec, v))
+    return Rendered(photo=draw(said.spec, v.reader), photo_name=file_name(said.spec), caption=caption(said.spec, v))

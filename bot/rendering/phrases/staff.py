@@ -109,7 +109,7 @@ def link_picture(said: sm.LinkPicture, v: Voice) -> Rendered:
     buffer = io.BytesIO()
     segno.make(said.link, error="m").save(buffer, kind="png", scale=10, border=4)
     caption = v.say("The same link to scan with a phone, for {name}.", name=v.name(said.for_name))
-    return Rendered(photo=buffer.getvalue(), caption=caption)
+    return Rendered(photo=buffer.getvalue(), photo_name="invitation.png", caption=caption)
 
 
 @phrase(sm.InvitationsRevoked)
@@ -472,4 +472,4 @@ def sheet(said: sm.Sheet, v: Voice) -> Rendered:
     if said.pdf:
         name = v.plain("sheet-{day}.pdf", day=said.day.isoformat())
         return Rendered(document=(name, sheets.pdf(said, v.reader)), caption=sheets.caption(said, v))
-    return Rendered(photo=sheets.picture(said, v.reader), caption=sheets.caption(said, v))
+    return Rendered(photo=sheets.picture(said, v.reader), photo_name="caseload.png", caption=sheets.caption(said, v))

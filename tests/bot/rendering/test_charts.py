@@ -5,15 +5,17 @@ from __future__ import annotations
 import io
 import subprocess
 import sys
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
 from PIL import Image
 
 from bot.rendering import Reader, length, render
-from bot.rendering.charts import draw
+from bot.rendering.charts import draw, file_name
 from bot.rendering.reader import CAPTION_LIMIT, LANGUAGES
 from bot.rendering.samples import pictures
+from bot.transports.telegram import parts
 from core.dialogue import messages as m
 from core.dialogue.effects import Choice
 from core.dialogue.facts import Units
@@ -66,9 +68,18 @@ def test_the_same_picture_is_the_same_bytes() -> None:
     assert draw(PICTURES[0].spec, Reader("en")) == draw(PICTURES[0].spec, Reader("en"))
 
 
+def test_a_pictures_file_is_called_by_what_it_shows() -> None:
+    sent = [render(picture, (), Reader("en")) for picture in PICTURES]
+    assert {"trend-weight.png", "pressure-week.png"} <= {one.photo_name for one in sent}
+    (apart, whole) = parts(replace(sent[0], text="words"))
+    assert (apart.photo, whole.photo_name) == (None, sent[0].photo_name)
+
+
 def test_anything_else_is_no_picture() -> None:
     with pytest.raises(TypeError):
         draw(Decimal(1), Reader("en"))
+    with pytest.raises(TypeError):
+        file_name(Decimal(1))
 
 
 def test_rendering_text_does_not_load_matplotlib() -> None:
