@@ -36,6 +36,7 @@ FALLS_BANDS = frozenset(
     }
 )
 ENERGY_FALL = D(2)  # points: the usual important difference of a 0-10 rating
+_TOP_RATING = D(10)  # no mean is higher
 ENERGY_WINDOW = timedelta(days=28)
 ENERGY_FEWEST = 3  # ratings that make a mean worth falling from (ours)
 FEWEST_IDENTICAL = 4
@@ -55,10 +56,13 @@ def flags_of_reading(
     """Every flag this reading raises, by the table's order within each subject.
 
     history: the counting readings of the measure before this one, oldest first. run: how many equal values in
-    a row this one ends, for a caller who counts them and does not keep the whole history; else counted here.
+    a row this one ends, for a caller who counts them and keeps only the readings that count, and not all of
+    those; else counted here.
     """
     at, verdict = assessment.reading.taken_at, assessment.verdict
-    before = [r for r in history if r.taken_at < at and r.counts] if history else []
+    if run is None or (history and history[-1].taken_at >= at):
+        history = [r for r in history if r.taken_at < at and r.counts]
+    before = history
     found: list[Flag] = []
     if measure.key == "blood_pressure":
         found.extend(_of_pressure(assessment, before, profile))
@@ -195,6 +199,8 @@ def _of_energy(now: Reading, before: Sequence[Reading]) -> Iterator[Flag]:
     if not before:
         return
     last = before[-1]
+    if now.value > _TOP_RATING - ENERGY_FALL or last.value > _TOP_RATING - ENERGY_FALL:
+        return
     usual = [r.value for r in before[:-1] if r.taken_at >= last.taken_at - ENERGY_WINDOW]
     if len(usual) < ENERGY_FEWEST:
         return

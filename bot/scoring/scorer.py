@@ -55,6 +55,7 @@ def _once_each(measure: Measure) -> tuple[str, ...]:
 
 
 MAKES: Mapping[str, tuple[Measure, ...]] = {key: _makes(key) for key in MEASURES}
+NEEDS: Mapping[str, frozenset[str]] = {m.key: frozenset(m.derived_from) for m in DERIVED}
 ONCE_EACH: Mapping[str, tuple[str, ...]] = {m.key: _once_each(m) for m in DERIVED}
 
 
@@ -162,7 +163,7 @@ class Scorer:
 
     def _derive(self, measure: Measure, name: str, taken: str, who: Person, lines: list[Line]) -> None:
         newest = who.newest
-        if measure.derive is None or not newest.keys() >= set(measure.derived_from):
+        if measure.derive is None or not newest.keys() >= NEEDS[measure.key]:
             return
         parts = [newest[key] for key in ONCE_EACH[measure.key]]
         if any(map(is_, parts, who.used.get(measure.key, ()))):

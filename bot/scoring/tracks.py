@@ -26,6 +26,7 @@ from core.series import GAP, MOST_DAYS, NOTHING_YET, DayTotal, SeriesMean, TooFe
 
 Sides = tuple[Reading | None, Reading | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
+_INSTANT = timedelta(microseconds=1)
 
 
 @dataclass(slots=True)
@@ -154,9 +155,13 @@ class RatingTrack(Track):
         if baseline is None:
             baseline = replace(mean_reading(self.first), taken_at=self.first[0].taken_at)
             self.baseline = baseline
-        since = at - _WINDOW
-        last = [r for r in self.recent if since < r.taken_at < at and r.taken_at >= ends]
-        last.append(now)
+        since = max(at - _WINDOW, ends - _INSTANT)  # what is of the first weeks is of no later ones
+        last = [now]  # newest first
+        for reading in reversed(self.recent):
+            if reading.taken_at <= since:
+                break
+            if reading.taken_at < at:
+                last.append(reading)
         key = None
         if baseline.conditions is SAME and now.conditions is SAME:
             total = sum([r.value for r in last])
@@ -167,7 +172,7 @@ class RatingTrack(Track):
         before = since - RATING_WINDOW
         earlier = [r for r in self.recent if before < r.taken_at <= since and r.taken_at >= ends]
         previous = mean_reading(earlier) if earlier else None
-        judged = afresh(self.measure, baseline, previous, mean_reading(last), self.retest, self.error)
+        judged = afresh(self.measure, baseline, previous, mean_reading(last[::-1]), self.retest, self.error)
         return judged if key is None else verdicts.keep(key, judged)
 
     def add(self, now: Reading, run: int = 1) -> None:
