@@ -13,8 +13,8 @@ from bot import config
 from bot.clock import now
 from bot.commands.database import opened, unreachable
 from bot.errors import OperatorError, UsageError
-from bot.store import migrate as versions
 from bot.store import inbox, people, staff
+from bot.store import migrate as versions
 from bot.store.people import Staff
 from bot.store.zones import zone_of
 from core import schedule
@@ -27,7 +27,8 @@ _TAG = re.compile(r"</?b>")
 def digest(coach: str, day: str, *, dry_run: bool) -> str:
     """Return the digest of a coach for a local date, as text; unless `dry_run`, have it sent and say so.
 
-    day: "2026-03-30"; "" is today.  Flags are those that were open then. Names, pauses and what a flag rests on are as they are now.
+    day: "2026-03-30"; "" is today.  Flags are those that were open then; names, pauses and what a flag rests on are
+    as they are now.
 
     Raises: UsageError for a date nobody can read or a name that is not one coach's; OperatorError when the database
     is not ready.

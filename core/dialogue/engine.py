@@ -250,7 +250,7 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
     if wish is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
         life.set_zone(d, town)
     elif wish in TALK and _talking(d):
-        life.pass_on(d, text)
+        life.pass_on(d, text, reply=True)
     elif wish is not None:  # a wish holds a number only where one belongs ("pause until 20 March")
         _wish(d, wish, text)
     elif understood:
@@ -260,7 +260,7 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
             d.ask(d.asking.back)
         answers.take(d, event, understood, asked)
     elif _talking(d) and not heard:
-        life.pass_on(d, text)
+        life.pass_on(d, text, reply=True)
     elif (
         heard and isinstance(heard[0].heard, Misunderstood) and (asked is not None or heard[0].heard.guess is not None)
     ):

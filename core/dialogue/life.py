@@ -291,8 +291,11 @@ def word(d: Desk, text: str = "") -> None:
     d.say(m.AskWord(d.facts.coach_name), (Choice("no_keep", "cancel"),))
 
 
-def pass_on(d: Desk, text: str) -> None:
-    d.do(PassOn(text), Raise(flag(Code.WANTS_COACH, d.now)))
+def pass_on(d: Desk, text: str, *, reply: bool = False) -> None:
+    """Hand words to the coach. An answer to the coach's own message is no new wish for a word."""
+    d.do(PassOn(text))
+    if not reply:
+        d.do(Raise(flag(Code.WANTS_COACH, d.now)))
     d.say(m.WordPassed(d.facts.coach_name))
 
 
