@@ -45,8 +45,8 @@ OUTSIDE_CHECKS: dict[str, str] = {
     "walk_mile": "test_function_examples.py::test_a_mile_walk_estimates",
     "aerobic_estimate": "test_function_examples.py::test_a_mile_walk_estimates",
     "aerobic_from_pulse": "test_function_examples.py::test_the_heart_rate_ratio_estimates",
-    "activity_minutes": "test_function_examples.py::test_a_week_of_activity_counts_vigorous_minutes_twice",
-    "session_effort": "test_function_examples.py::test_w96_derived_an_hour_at_effort_7_is_a_load_of_420",
+    "activity_minutes": "test_activity_examples.py::test_a_week_of_activity_counts_vigorous_minutes_twice",
+    "session_effort": "test_activity_examples.py::test_w96_derived_an_hour_at_effort_7_is_a_load_of_420",
     "one_leg_stance": "test_standing_and_strength_examples.py::"
     "test_less_than_five_seconds_on_one_leg_goes_with_injurious_falls",
     "strength_days": "test_standing_and_strength_examples.py::"
@@ -100,8 +100,8 @@ OUTSIDE_CHECKS: dict[str, str] = {
     "uth_2004": "test_function_examples.py::test_the_heart_rate_ratio_estimates",
     "heart_rate_max": "test_function_examples.py::test_maximal_heart_rate_falls_with_age",
     "heart_rate_intensity": "test_function_examples.py::test_acsm_read_bands_of_the_reserve_are_half_open",
-    "who_activity_2020": "test_function_examples.py::test_a_week_of_activity_counts_vigorous_minutes_twice",
-    "activity_intensity": "test_function_examples.py::test_pag_read_met_bands",
+    "who_activity_2020": "test_activity_examples.py::test_a_week_of_activity_counts_vigorous_minutes_twice",
+    "activity_intensity": "test_activity_examples.py::test_pag_read_met_bands",
     "session_load": "test_load.py::test_monotony_is_the_mean_over_the_sample_sd_as_two_other_tools_compute_it",
     "function_test_change": "test_function_examples.py::"
     "test_example_37_computed_an_error_of_21_metres_means_these_detectable_changes",
