@@ -33,6 +33,9 @@ class Server:
         self._server = pgserver.get_server(folder, cleanup_mode="stop")
         self._host = parse_qs(urlsplit(self._server.get_uri()).query)["host"][0]
         self._numbers = itertools.count(1)
+        for setting in ("fsync", "synchronous_commit", "full_page_writes"):
+            self._sql(f"ALTER SYSTEM SET {setting} = off")  # these data need not outlive the tests
+        self._sql("SELECT pg_reload_conf()")
         self._sql(f"CREATE DATABASE {TEMPLATE}")
         self.prepare(self.url(TEMPLATE))
 

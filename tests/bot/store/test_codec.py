@@ -40,9 +40,14 @@ PLAIN = {
 }
 
 
+under_way: set[Any] = set()
+
+
 @cache
 def values(hint: Any) -> st.SearchStrategy[Any]:
     """Any value that an annotation allows."""
+    if hint in under_way:  # a class that can hold another of its own
+        return st.deferred(lambda: values(hint))
     origin, arguments = typing.get_origin(hint), typing.get_args(hint)
     if origin in (typing.Union, types.UnionType):
         return st.one_of(*(values(a) for a in arguments))
@@ -56,7 +61,11 @@ def values(hint: Any) -> st.SearchStrategy[Any]:
         return st.sampled_from(hint)
     if dataclasses.is_dataclass(hint):
         hints = typing.get_type_hints(hint)
-        return st.builds(hint, **{f.name: values(hints[f.name]) for f in dataclasses.fields(hint)})
+        under_way.add(hint)
+        try:
+            return st.builds(hint, **{f.name: values(hints[f.name]) for f in dataclasses.fields(hint)})
+        finally:
+            under_way.discard(hint)
     return PLAIN[hint]
 
 
