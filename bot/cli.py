@@ -108,7 +108,7 @@ def backup(
     to: Annotated[Path, typer.Argument(help="The file to write; it must not exist yet.")],
 ) -> None:
     """Copy the whole database into a file, consistent even while the bot runs."""
-    from bot.commands.database import backup as run
+    from bot.backup import backup as run
 
     print(run(to))
 
@@ -116,11 +116,12 @@ def backup(
 @app.command()
 def restore(
     source: Annotated[Path, typer.Argument(help="A file written by `samehour backup`.")],
+    force: Annotated[bool, typer.Option("--force", help="Lose everything that is in the database now.")] = False,
 ) -> None:
-    """Put a backup in place. The database must be empty: nothing is ever overwritten."""
-    from bot.commands.database import restore as run
+    """Put a backup in place. Stop the bot first; a database that is not empty is left alone without --force."""
+    from bot.backup import restore as run
 
-    print(run(source))
+    print(run(source, force=force))
 
 
 def main() -> NoReturn:

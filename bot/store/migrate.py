@@ -27,6 +27,11 @@ def head() -> str:
     return newest
 
 
+def known() -> frozenset[str]:
+    """Return every version the code can bring up to its own."""
+    return frozenset(script.revision for script in ScriptDirectory.from_config(_config()).walk_revisions())
+
+
 def _current(conn: Connection) -> str | None:
     return MigrationContext.configure(conn).get_current_revision()
 

@@ -14,9 +14,7 @@ import pytest
 from bot import cli
 from bot.commands.check import skewed
 from bot.store import migrate
-from bot.store.database import Database
 from demo.messenger import Messenger
-from tests.bot.practice import rowan_and_ada
 
 ROOT = Path(__file__).parents[2]
 TOKEN = "4242:loopback-token-that-opens-nothing-00"
@@ -231,63 +229,6 @@ def test_nobody_is_invited_before_the_database_is_ready(samehour):
     code, out, err = beside_a_messenger(use)
     assert (code, out) == (1, "")
     assert err == ["The database is not ready. Run `samehour migrate`."]
-
-
-# --- backup and restore ------------------------------------------------------------------------------------
-
-
-def filled(path):
-    database = Database(f"sqlite:///{path}")
-    migrate.upgrade(database.engine)
-    database.write_now(rowan_and_ada)
-    return database
-
-
-def names(path):
-    with closing(sqlite3.connect(path)) as db:
-        return [name for (name,) in db.execute("SELECT name FROM clients ORDER BY id")]
-
-
-def test_a_backup_made_while_the_bot_writes_can_be_restored(samehour, tmp_path):
-    running = filled(tmp_path / "samehour.db")
-    try:
-        code, out, err = samehour("backup", "copy.db")
-        assert (code, err) == (0, [])
-        assert "copy.db" in out
-    finally:
-        running.close()
-    code, _, err = samehour("restore", "copy.db", database_url=f"sqlite:///{tmp_path}/new/other.db")
-    assert (code, err) == (0, [])
-    assert names(tmp_path / "new" / "other.db") == names(tmp_path / "samehour.db") == ["Ada"]
-    assert not list(tmp_path.rglob("*.part"))
-
-
-def test_a_backup_overwrites_nothing(samehour, tmp_path):
-    filled(tmp_path / "samehour.db").close()
-    (tmp_path / "copy.db").write_text("precious")
-    code, _, err = samehour("backup", "copy.db")
-    assert (code, len(err)) == (1, 1)
-    assert (tmp_path / "copy.db").read_text() == "precious"
-
-
-def test_a_restore_overwrites_nothing(samehour, tmp_path):
-    filled(tmp_path / "samehour.db").close()
-    samehour("backup", "copy.db")
-    code, _, err = samehour("restore", "copy.db")
-    assert (code, err) == (
-        1,
-        ["The database is not empty. Set SAMEHOUR_DATABASE_URL to a new one: nothing is ever overwritten."],
-    )
-
-
-@pytest.mark.parametrize(
-    "content", [pytest.param(b"not a database at all, but long enough" * 99, id="text"), pytest.param(b"", id="empty")]
-)
-def test_what_is_no_backup_is_not_put_in_place(samehour, tmp_path, content):
-    (tmp_path / "copy.db").write_bytes(content)
-    code, _, err = samehour("restore", "copy.db")
-    assert (code, len(err)) == (1, 1)
-    assert not (tmp_path / "samehour.db").exists()
 
 
 def test_score_reads_a_file_and_writes_csv(samehour, tmp_path):
