@@ -353,8 +353,8 @@ def come_back(d: Desk, yes: bool) -> None:
 
 
 def my_data(d: Desk) -> None:
-    d.do(SendData())
     d.say(m.DataSent())
+    d.do(SendData())
 
 
 def forget(d: Desk, yes: bool) -> None:
