@@ -85,7 +85,7 @@ VERBS: Mapping[str, tuple[str, Handler]] = {
     "templates": ("coach", staff_plan.templates),
     "droptpl": ("coach", staff_plan.drop_template),
     "tpl": ("coach", staff_settings.with_template),
-    "invite": ("coach", staff_settings.invite),
+    "invite": ("coach", staff_settings.invite_pressed),
     "revoke": ("coach", staff_settings.revoke),
     "digest": ("coach", staff_digest.asked),
     "seen": ("coach", staff_digest.seen),
@@ -163,7 +163,7 @@ def _needs_of_press(verb: str, value: str) -> tuple[Need, ...]:
 
 
 def _card(number: str) -> tuple[Need, ...]:
-    return (CardOf(int(number)),) if number.isdigit() and len(number) < 19 else ()
+    return (CardOf(int(number)),) if number.isdecimal() and len(number) < 19 else ()
 
 
 def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:

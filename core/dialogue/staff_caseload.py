@@ -33,7 +33,7 @@ def caseload(d: Desk, argument: str) -> None:
 def listed(d: Desk, value: str) -> None:
     """A button under the list: "need:1"."""
     order, _, number = value.partition(":")
-    page(d, order if order in ("need", "name") else "need", int(number) if number.isdigit() else 0)
+    page(d, order if order in ("need", "name") else "need", int(number) if number.isdecimal() else 0)
 
 
 def page(d: Desk, order: str, number: int) -> None:
@@ -158,7 +158,7 @@ def dealt_with(d: Desk, value: str) -> None:
     card = _of(d, number)
     if card is None:
         return
-    ids = tuple(f.id for f in card.flags if last.isdigit() and f.id <= int(last))
+    ids = tuple(f.id for f in card.flags if last.isdecimal() and f.id <= int(last))
     if ids:
         d.do(ClearFlags(card.client_id, ids))
     d.say(sm.FlagsCleared(card.name), *about(card.client_id))
@@ -244,4 +244,4 @@ def note_typed(d: Desk, asking: NotingOn, text: str) -> None:
 
 def _of(d: Desk, value: str) -> CardFact | None:
     """The client of a button; says so, and no more, when they are not in this caseload."""
-    return d.card(int(value) if value.isdigit() and len(value) < 19 else 0)
+    return d.card(int(value) if value.isdecimal() and len(value) < 19 else 0)

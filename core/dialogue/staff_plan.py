@@ -114,7 +114,7 @@ def interval(d: Desk, value: str) -> None:
     card = _of(d, number)
     if card is None:
         return
-    if days.isdigit() and 28 <= int(days[:4]) <= 42:
+    if days.isdecimal() and 28 <= int(days[:4]) <= 42:
         _changed(d, card, "interval", replace(card.plan, retest_days=int(days), per_measure=()))
         return
     d.say(
@@ -136,8 +136,12 @@ def slot(d: Desk, value: str) -> None:
 def slot_day(d: Desk, value: str) -> None:
     number, _, day = value.partition(":")
     card = _of(d, number)
-    if card is not None and day.isdigit() and int(day) < 7:
+    if card is None:
+        return
+    if day.isdecimal() and int(day) < 7:
         _ask_time(d, card, int(day))
+    else:
+        slot(d, number)
 
 
 def _ask_time(d: Desk, card: CardFact, weekday: int) -> None:
@@ -273,7 +277,7 @@ def hand(d: Desk, value: str) -> None:
     others = dict(d.facts.coaches)
     if not others:
         d.say(sm.NoOtherCoach(), *about(card.client_id))
-    elif to.isdigit() and int(to) in others:
+    elif to.isdecimal() and int(to) in others:
         _sure(d, sm.HandOverSure(card.name, others[int(to)]), "hand_over", card, int(to))
     else:
         rows = rows_of(*(Choice("coach_named", f"hand:{number}:{n}", name) for n, name in d.facts.coaches))
@@ -336,7 +340,7 @@ def for_anybody(plan: Plan) -> Plan:
 
 def drop_template(d: Desk, value: str) -> None:
     kept = tuple(t.name for t in d.facts.templates)
-    if value.isdigit() and int(value) < len(kept):
+    if value.isdecimal() and int(value) < len(kept):
         d.do(DropTemplate(kept[int(value)]))
         d.say(sm.TemplateDropped(kept[int(value)]))
     else:
@@ -349,4 +353,4 @@ def templates(d: Desk, value: str) -> None:
 
 
 def _of(d: Desk, value: str) -> CardFact | None:
-    return d.card(int(value) if value.isdigit() and len(value) < 19 else 0)
+    return d.card(int(value) if value.isdecimal() and len(value) < 19 else 0)

@@ -81,10 +81,15 @@ def invite(d: Desk, argument: str) -> None:
     d.say(sm.AskInvitee(templates), *rows, *some, (Choice("no_keep", "cancel"),))
 
 
+def invite_pressed(d: Desk, value: str) -> None:
+    """The button has no name in it: it is always asked for."""
+    invite(d, "")
+
+
 def with_template(d: Desk, value: str) -> None:
     """A saved plan was chosen; the name is still to come."""
     names = tuple(t.name for t in d.facts.templates)
-    template = names[int(value)] if value.isdigit() and int(value) < len(names) else ""
+    template = names[int(value)] if value.isdecimal() and int(value) < len(names) else ""
     d.ask(Inviting(template))
     d.say(sm.AskInvitee(()), (Choice("no_keep", "cancel"),))
 
@@ -138,7 +143,7 @@ def settings(d: Desk, argument: str) -> None:
 def own(d: Desk, value: str) -> None:
     what, _, rest = value.partition(":")
     match what:
-        case "digest" if d.coach and rest.isdigit() and int(rest) < 7:
+        case "digest" if d.coach and rest.isdecimal() and int(rest) < 7:
             _ask_time(d, int(rest))
         case "digest" if d.coach:
             d.ask(ChangingOwn("digest"))

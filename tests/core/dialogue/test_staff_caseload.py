@@ -1,0 +1,217 @@
+"""A coach looks people up, reads cards, writes, and takes notes."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from decimal import Decimal
+
+from core.client import Profile
+from core.dialogue import staff
+from core.dialogue import staff_messages as sm
+from core.dialogue.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
+from core.dialogue.staff_effects import ClearFlags, MarkSeen, SaveNote, WriteTo
+from core.dialogue.staff_facts import WordFact
+from core.dialogue.staff_states import ChoosingClient
+from core.flags import Code, flag
+from tests.core.dialogue.office import NOW, Office, card, kept, readings
+
+WISH = flag(Code.WANTS_COACH, NOW - timedelta(days=2))
+SEVERE = flag(Code.BP_SEVERE, NOW, "blood_pressure", systolic=Decimal(186), diastolic=Decimal(112))
+ADA, BEN = card(1, "Ada"), card(2, "Ben", flags=(kept(9, WISH),))
+
+
+# --- the list ---------------------------------------------------------------------------------------------------
+
+
+def test_a_coach_without_clients_is_told_how_to_invite() -> None:
+    office = Office().commands("caseload")
+    assert office.kinds == ["NoClientsYet"]
+    assert office.choices == ["invite"]
+
+
+def test_the_list_puts_those_who_need_somebody_first() -> None:
+    goran = card(3, "Goran", flags=(kept(4, SEVERE),))
+    quiet = card(4, "Emil", missed=2)
+    shown = Office(ADA, BEN, goran, quiet).commands("caseload").heard(sm.CaseloadList)
+    assert [r.name for r in shown.rows] == ["Goran", "Ben", "Emil", "Ada"]
+
+
+def test_the_list_by_name_is_by_name() -> None:
+    shown = Office(BEN, card(3, "chidi"), ADA).presses("list:name:0").heard(sm.CaseloadList)
+    assert [r.name for r in shown.rows] == ["Ada", "Ben", "chidi"]
+
+
+def test_a_long_list_has_pages_of_eight_and_buttons_to_turn_them() -> None:
+    office = Office(*(card(n, f"Client {n:02}") for n in range(1, 20)))
+    first = office.commands("caseload").heard(sm.CaseloadList)
+    assert (len(first.rows), first.page, first.pages, first.total) == (8, 0, 3, 19)
+    assert "list:need:1" in office.choices and "list:need:-1" not in office.choices
+    last = office.presses("list:need:2").heard(sm.CaseloadList)
+    assert [r.name for r in last.rows] == ["Client 17", "Client 18", "Client 19"]
+    assert "list:need:1" in office.choices and "list:need:3" not in office.choices
+
+
+def test_a_page_that_is_no_longer_there_is_the_last_one() -> None:
+    assert Office(ADA).presses("list:need:40").heard(sm.CaseloadList).page == 0
+
+
+# --- looking somebody up ----------------------------------------------------------------------------------------
+
+
+def test_a_name_typed_plainly_opens_the_card() -> None:
+    assert Office(ADA, BEN).says("ben").heard(sm.CardSaid).name == "Ben"
+
+
+def test_a_command_with_a_name_opens_the_card() -> None:
+    for command in ("caseload", "client"):
+        assert Office(ADA, BEN).commands(command, "Ada").heard(sm.CardSaid).name == "Ada"
+
+
+def test_a_name_that_means_several_is_asked_back_with_a_button_for_each() -> None:
+    office = Office(card(1, "Ann", profile=Profile(birth_year=1960)), card(2, "Ann", profile=Profile(birth_year=1971)))
+    office.says("ann")
+    assert office.heard(sm.WhichClient).names == ("Ann", "Ann")
+    assert office.choices == ["card:1", "card:2"]
+    assert [c.argument for row in office.effects[0].choices for c in row] == ["Ann (1960)", "Ann (1971)"]
+
+
+def test_a_name_nobody_has_is_said_back() -> None:
+    assert Office(ADA).says("zoe").heard(sm.NobodyFound).query == "zoe"
+
+
+def test_a_client_called_like_a_wish_is_still_found() -> None:
+    assert Office(card(5, "Hi")).says("Hi").heard(sm.CardSaid).name == "Hi"
+
+
+def test_a_sentence_is_not_taken_for_a_name() -> None:
+    assert Office(ADA).says("what on earth am I to do with all this").kinds == ["StaffNotSure"]
+
+
+# --- the card ---------------------------------------------------------------------------------------------------
+
+
+def test_the_card_shows_results_with_their_verdicts_flags_and_the_note() -> None:
+    ada = card(
+        1,
+        "Ada",
+        history=(*readings("weight", "82.4", "81.9"), *readings("waist", "92", "104")),
+        flags=(kept(9, WISH),),
+        note="left knee",
+    )
+    shown = Office(ada).presses("card:1").heard(sm.CardSaid)
+    lines = {line.measure: line for line in shown.lines}
+    assert lines["weight"].amount.value == Decimal("81.9")
+    assert lines["weight"].verdict.kind == "within_error"
+    assert lines["waist"].verdict.kind == "worse"
+    assert lines["bmi"].band.source == "who_bmi"
+    assert [f.id for f in shown.flags] == [9]
+    assert (shown.note, shown.age) == ("left knee", 57)
+
+
+def test_the_card_never_shows_an_early_weight() -> None:
+    from core.reading import How
+
+    official, early = readings("weight", "82.4", "79.1", days=3)
+    ada = card(1, "Ada", history=(official, replace(early, how=How.EARLY)))
+    (weight,) = [x for x in Office(ada).presses("card:1").heard(sm.CardSaid).lines if x.measure == "weight"]
+    assert weight.amount.value == Decimal("82.4")
+
+
+def test_dealt_with_clears_what_stood_on_the_card_and_nothing_raised_since() -> None:
+    ben = card(2, "Ben", flags=(kept(9, WISH), kept(12, SEVERE)))
+    assert Office(ben).presses("clear:2:9").did(ClearFlags) == [ClearFlags(2, (9,))]
+
+
+def test_seen_under_an_urgent_flag_marks_that_clients_flags() -> None:
+    assert Office(ADA, BEN).presses("saw:2").did(MarkSeen) == [MarkSeen((9,))]
+
+
+# --- writing ----------------------------------------------------------------------------------------------------
+
+
+def test_a_command_with_name_and_words_writes_at_once() -> None:
+    office = Office(ADA, BEN).commands("write", "Ben well done, rest now")
+    assert office.did(WriteTo) == [WriteTo(2, "well done, rest now")]
+    assert office.heard(sm.WordsSent).name == "Ben"
+
+
+def test_the_button_asks_for_words_and_the_next_message_is_sent_as_it_is() -> None:
+    office = Office(ADA, BEN).presses("write:2")
+    assert office.kinds == ["AskWords"]
+    office.says("please stop the stairs this week")
+    assert office.did(WriteTo) == [WriteTo(2, "please stop the stairs this week")]
+    assert office.state.asking is None
+
+
+def test_stop_alone_sends_nothing() -> None:
+    office = Office(BEN).presses("write:2").says("stop")
+    assert office.did(WriteTo) == [] and isinstance(office.said[0], KeptAsItWas)
+
+
+def test_words_for_a_name_that_means_two_wait_until_one_is_chosen() -> None:
+    office = Office(card(1, "Ann"), card(2, "Anna B"), card(3, "Anna C")).commands("write", "anna hello")
+    assert office.state.asking == ChoosingClient("write", "hello")
+    office.presses("pick:3")
+    assert office.did(WriteTo) == [WriteTo(3, "hello")]
+
+
+def test_somebody_who_cannot_be_reached_is_written_to_with_a_warning() -> None:
+    office = Office(card(1, "Ada", reachable=False)).commands("write", "Ada hello")
+    assert office.heard(sm.WordsSent).reachable is False
+
+
+def test_a_thread_shows_both_sides() -> None:
+    words = (WordFact(NOW, True, "my knee"), WordFact(NOW, False, "rest it"))
+    shown = Office(card(1, "Ada", thread=words)).presses("thread:1").heard(sm.ThreadSaid)
+    assert [w[1:] for w in shown.words] == [(True, "my knee"), (False, "rest it")]
+
+
+def test_a_note_replaces_the_one_before() -> None:
+    office = Office(card(1, "Ada", note="old")).presses("note:1")
+    assert office.heard(sm.AskNote).note == "old"
+    assert office.says("left knee, mornings").did(SaveNote) == [SaveNote(1, "left knee, mornings")]
+
+
+# --- everything is answered -------------------------------------------------------------------------------------
+
+
+def test_a_client_of_somebody_else_is_nobody_and_no_more_is_said() -> None:
+    office = Office(ADA)
+    for data in ("card:2", "write:2", "thread:2", "note:2", "plan:2", "saw:2", "clear:2:9", "hand:2", "end:2"):
+        assert office.presses(data).kinds == ["NotYours"], data
+        assert office.effects[0].choices == ()
+
+
+def test_words_for_a_client_who_went_elsewhere_meanwhile_are_not_sent() -> None:
+    office = Office(ADA, BEN).presses("write:2")
+    del office.clients[2]
+    office.says("hello Ben")
+    assert office.kinds == ["NotYours"] and office.did(WriteTo) == []
+
+
+def test_an_organiser_has_no_clients() -> None:
+    office = Office(ADA, coach_id=None, organiser_id=5)
+    for name in ("caseload", "client", "write", "invite", "digest"):
+        assert isinstance(office.commands(name, "Ada").said[0], NotForThisRole), name
+
+
+def test_a_button_nobody_knows_any_more_is_answered_kindly() -> None:
+    assert isinstance(Office(ADA).presses("abracadabra:1").said[0], OldButton)
+
+
+def test_a_voice_message_is_answered() -> None:
+    from core.dialogue.events import Attachment
+
+    assert isinstance(Office(ADA).gets(Attachment(NOW, "voice")).said[0], NotText)
+
+
+def test_broken_buttons_never_raise() -> None:
+    office = Office(ADA)
+    for verb in staff.VERBS:
+        for value in ("", ":", "1:", "x", "9" * 40, "1:x:y", "-1", "٣", "²", "1:²"):
+            assert office.presses(f"{verb}:{value}").said, (verb, value)
+
+
+def test_the_answer_date_is_a_date() -> None:
+    assert Office(card(1, "Ada", answered=date(2026, 3, 30))).says("Ada").heard(sm.CardSaid).answered == date(
+        2026, 3, 30
+    )

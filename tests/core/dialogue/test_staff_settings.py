@@ -1,0 +1,173 @@
+"""A coach arrives, invites, sets their own things, gets their data, leaves."""
+
+from datetime import time
+
+from core.dialogue import staff
+from core.dialogue import staff_messages as sm
+from core.dialogue.effects import Join, SendData
+from core.dialogue.facts import InvitationFact, Plan, Slot
+from core.dialogue.messages import KeptAsItWas, LanguageChanged, Stranger, WhichPlace
+from core.dialogue.staff_effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
+from core.dialogue.staff_facts import TemplateFact
+from core.dialogue.staff_settings import invitation_rows
+from core.dialogue.staff_states import ChangingOwn
+from tests.core.dialogue.office import NOW, Office, card
+
+PLAN = Plan(measures=("waist",))
+
+
+def test_a_new_coach_is_welcomed_gets_monday_at_eight_and_is_asked_for_a_town() -> None:
+    outcome = staff.joined(Office(slot=None).facts, NOW)
+    (slot,) = [effect.slot for effect in outcome.effects if isinstance(effect, SetDigest)]
+    assert slot == Slot(0, time(8), "UTC")
+    assert outcome.state.asking == ChangingOwn("zone")
+
+
+def test_the_town_sets_the_clock_and_keeps_the_hour() -> None:
+    office = Office()
+    office.state = staff.joined(office.facts, NOW).state
+    office.says("Lisbon")
+    assert office.did(SetZone) == [SetZone("Europe/Lisbon")]
+    assert office.did(SetDigest) == [SetDigest(Slot(0, time(8), "Europe/Lisbon"))]
+    assert office.state.asking is None
+
+
+def test_a_coach_who_would_rather_begin_may() -> None:
+    office = Office(card(1, "Ada"))
+    office.state = staff.joined(office.facts, NOW).state
+    assert office.says("caseload").kinds == ["CaseloadList"]
+
+
+def test_a_place_nobody_knows_is_said_to_be_nobody() -> None:
+    office = Office().presses("own:zone").says("Atlantis")
+    assert office.did(SetZone) == []
+
+
+def test_a_place_that_means_several_is_asked_back() -> None:
+    office = Office(find_zones=lambda text: ("Europe/London", "America/Toronto") if text == "London" else (text,))
+    office.presses("own:zone").says("London")
+    assert office.heard(WhichPlace).places == ("Europe/London", "America/Toronto")
+    assert office.presses("zone:America/Toronto").did(SetZone) == [SetZone("America/Toronto")]
+
+
+# --- inviting ---------------------------------------------------------------------------------------------------
+
+
+def test_a_name_with_the_command_is_invited_at_once() -> None:
+    assert Office().commands("invite", "  Ada   Lind ").did(Invite) == [Invite("client", "Ada Lind", None)]
+
+
+def test_the_name_is_asked_for_when_it_is_missing() -> None:
+    office = Office().commands("invite")
+    assert office.kinds == ["AskInvitee"]
+    assert office.says("Ada").did(Invite) == [Invite("client", "Ada", None)]
+
+
+def test_the_next_invitation_can_carry_a_saved_plan() -> None:
+    office = Office()
+    office.templates = (TemplateFact("Falls", PLAN),)
+    assert office.commands("invite").heard(sm.AskInvitee).templates == ("Falls",)
+    office.presses("tpl:0").says("Ben")
+    assert office.did(Invite) == [Invite("client", "Ben", PLAN)]
+    assert office.commands("invite", "Emil").did(Invite) == [Invite("client", "Emil", None)]
+
+
+def test_an_invitation_can_be_taken_back_by_the_name() -> None:
+    office = Office().presses("revoke:Ada")
+    assert office.did(Revoke) == [Revoke("Ada")]
+
+
+def test_the_buttons_of_an_invitation_fit_the_platform_whatever_the_name() -> None:
+    for name in ("Ada", "ب" * 60, "x" * 64, "é" * 40):
+        for row in invitation_rows(name):
+            for choice in row:
+                assert 1 <= len(choice.data.encode()) <= 64
+
+
+def test_a_coach_who_opens_a_clients_link_is_told_to_use_another_account() -> None:
+    for kind in ("client", "cohort"):
+        office = Office()
+        office.invitation = InvitationFact(kind, "Sam")
+        assert office.commands("start", "token").kinds == ["UsedForCare"]
+        assert office.did(Join) == []
+
+
+def test_a_coach_may_become_an_organiser_too() -> None:
+    office = Office()
+    office.invitation = InvitationFact("organiser", "Samehour")
+    assert office.commands("start", "token").did(Join) == [Join()]
+    assert office.heard(sm.StaffWelcome).organiser is True
+
+
+def test_a_link_that_is_used_up_has_the_one_fixed_answer() -> None:
+    assert isinstance(Office().commands("start", "token").said[0], Stranger)
+
+
+# --- settings ---------------------------------------------------------------------------------------------------
+
+
+def test_the_digest_moves_with_buttons_or_with_words() -> None:
+    office = Office().presses("own:digest").presses("own:digest:4").presses("own:hour:09:00")
+    assert office.did(SetDigest) == [SetDigest(Slot(4, time(9), "Europe/London"))]
+    office = Office().presses("own:digest").says("Tuesday 18:30")
+    assert office.did(SetDigest) == [SetDigest(Slot(1, time(18, 30), "Europe/London"))]
+    assert office.heard(sm.DigestSlotChanged).next.isoformat() == "2026-03-31"
+
+
+def test_the_digest_can_be_stopped_and_wanted_again() -> None:
+    assert Office().presses("nodigest").did(SetDigest) == [SetDigest(None)]
+    assert Office(slot=None).commands("settings").heard(sm.StaffSettings).digest is False
+
+
+def test_nights_and_language_can_be_set() -> None:
+    assert Office().presses("night:off").did(SetNight) == [SetNight(False)]
+    assert Office().presses("night:on").did(SetNight) == [SetNight(True)]
+    office = Office().presses("own:language:en")
+    assert office.did(SetLanguage) == [SetLanguage("en")] and isinstance(office.said[0], LanguageChanged)
+
+
+def test_an_organiser_has_settings_without_a_digest() -> None:
+    office = Office(coach_id=None, organiser_id=4, slot=None).commands("settings")
+    assert office.heard(sm.StaffSettings).digest is False
+    assert office.choices == ["own:zone", "own:language"]
+    assert Office(coach_id=None, organiser_id=4).presses("own:digest").did(SetDigest) == []
+
+
+# --- data and leaving -------------------------------------------------------------------------------------------
+
+
+def test_a_coach_gets_their_own_data() -> None:
+    assert Office().commands("mydata").did(SendData) == [SendData()]
+
+
+def test_a_coach_with_clients_is_not_forgotten_and_hears_why() -> None:
+    office = Office(card(1, "Ada")).commands("forget")
+    assert office.heard(sm.StaffForgetSure).clients == 1
+    assert "forget" not in office.choices
+    assert office.presses("forget").did(ForgetMe) == []
+
+
+def test_a_coach_without_clients_is_forgotten_after_one_yes() -> None:
+    office = Office().commands("forget")
+    assert office.did(ForgetMe) == []
+    assert office.presses("forget").did(ForgetMe) == [ForgetMe(sm.StaffForgotten())]
+
+
+def test_a_yes_in_words_will_do_and_a_no_keeps_everything() -> None:
+    assert Office().commands("forget").says("yes").did(ForgetMe) == [ForgetMe(sm.StaffForgotten())]
+    office = Office().commands("forget").says("no")
+    assert office.did(ForgetMe) == [] and isinstance(office.said[0], KeptAsItWas)
+
+
+def test_a_client_who_came_between_question_and_yes_keeps_the_coach() -> None:
+    office = Office().commands("forget")
+    office.clients[3] = card(3, "Emil")
+    assert office.says("yes").did(ForgetMe) == []
+
+
+def test_commands_work_without_their_stroke() -> None:
+    office = Office(card(1, "Ada"))
+    assert office.says("Caseload").kinds == ["CaseloadList"]
+    assert office.says("help").kinds == ["StaffHelp"]
+    assert office.says("thank you").kinds == ["StaffGreeting"]
+    assert office.says("invite Ben").did(Invite) == [Invite("client", "Ben", None)]
