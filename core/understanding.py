@@ -70,7 +70,8 @@ def hear(
     for i, piece in enumerate(pieces):
         if not piece.key:
             continue
-        part = folded[toks[piece.first].start : toks[piece.last].end]
+        end = piece.last + (piece.last + 1 < len(toks) and toks[piece.last + 1].text == "?")
+        part = folded[toks[piece.first].start : toks[end].end]
         beside = i > 0 and pieces[i - 1].key == piece.key
         if beside:
             gap = folded[toks[pieces[i - 1].last].end : toks[piece.first].start]
@@ -238,8 +239,8 @@ def _is_pressure(toks: Sequence[Token]) -> bool:
     for a, stroke, b in zip(toks, toks[1:], toks[2:], strict=False):
         if stroke.text == "/" and len(a.digits) in (2, 3) and len(b.digits) in (2, 3):
             high, low = a.entry.number, b.entry.number
-            if high is not None and low is not None and high >= 60 and low >= 30:
-                return True
+            if high is not None and low is not None and high >= 60 and 30 <= low <= high - 10:
+                return not any(t.entry.units and Unit.MILLIMETRE_OF_MERCURY not in t.entry.units for t in toks)
     return False
 
 

@@ -58,18 +58,19 @@ def amounts(
     *,
     thousands: bool = False,
     fractions: bool = True,
+    points: bool = True,
     clock: Unit | None = None,
 ) -> list[Heard]:
     """Return the numbers of a text in order, compounds joined, each with its unit.
 
     dimension: of the measure asked; it decides whether `'` is feet or minutes, and what counts as foreign; None: all
     units are taken as they come.  thousands: see `tokens.figure`.  fractions: whether "41 1/2" is one number (never
-    for "128/82").  clock: the unit of the last part of "14:30", SECOND or MINUTE; None: it is a time of day.
+    for "128/82").  points: whether "82 point 4" is.  clock: the unit of the last part of "14:30", SECOND or MINUTE; None: it is a time of day.
     """
     found: list[Heard] = []
     i = 0
     while i < len(tokens):
-        heard = _numeral(tokens, i, thousands, fractions)
+        heard = _numeral(tokens, i, thousands, fractions, points)
         if heard is not None:
             heard = _with_unit(tokens, heard, dimension)
         elif tokens[i].clock and clock is not None:
@@ -93,7 +94,7 @@ def _clock(tokens: Sequence[Token], i: int, unit: Unit) -> Heard:
     return Heard(value, i, last, unit=unit, typed=unit)
 
 
-def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool) -> Heard | None:
+def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, points: bool) -> Heard | None:
     token = tokens[i]
     if i + 1 < len(tokens) and tokens[i + 1].entry.units and (share := _extra(tokens, i)) is not None:
         return Heard(share, i, i)  # "half an hour"
@@ -111,7 +112,7 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool) 
         and (not tokens[i - 1].glued or i == 1)
         and (i == 1 or tokens[i - 2].entry.number is None)
     )
-    if i + 2 < len(tokens) and tokens[i + 1].has(Role.POINT):
+    if points and i + 2 < len(tokens) and tokens[i + 1].has(Role.POINT):
         tail = ""
         j = i + 2
         while j < len(tokens) and len(tail) < 4:
@@ -221,13 +222,13 @@ def _compound(tokens: Sequence[Token], large: Heard, small: Heard) -> Heard | No
     wanted, per = SMALLER[large.typed]
     between = tokens[large.last + 1 : small.first]
     if small.typed is not wanted:
-        if not small.bare or between or not _bare_rest(large.typed, small):
+        if not small.bare or [t for t in between if t.text != "."] or not _bare_rest(large.typed, small):
             return None
         if isinstance(wanted, Part):
             small = replace(small, value=small.value * PARTS[wanted][1], unit=PARTS[wanted][0], typed=wanted)
         else:
             small = replace(small, unit=wanted, typed=wanted)
-    elif small.foreign or not all(t.has(Role.AND) or t.text == "," for t in between):
+    elif small.foreign or not all(t.has(Role.AND) or t.text in ",." for t in between):
         return None
     if small.unit is None:
         return None

@@ -147,8 +147,9 @@ GERMAN = Words(
         ),
         Role.VIGOROUS: split("anstrengend;intensiv;intensive;kräftig;anstrengende;laufen;joggen"),
         Role.FILLER: split(
-            "es;ist;sind;war;waren;mein;meine;der;die;das;also;doch;richtig;natürlich;eigentlich;wert;"
-            "heißen;heisst;muss;sollte;ich;tippfehler;falsch;entschuldigung;sorry;=;:;korrekt;stimmt"
+            "diese woche;woche;heute;leider;gemacht;diese;es;ist;sind;war;waren;mein;meine;der;die;das;"
+            "also;doch;richtig;natürlich;eigentlich;wert;heißen;heisst;muss;sollte;ich;tippfehler;falsch;"
+            "entschuldigung;sorry;=;:;korrekt;stimmt"
         ),
         Role.SORRY: split(
             "nein;ne;nee;nö;sorry;entschuldigung;ups;upps;hoppla;moment;falsch;halt;stopp;tippfehler;"

@@ -135,8 +135,9 @@ ENGLISH = Words(
         ),
         Role.VIGOROUS: split("vigorous;vigorously;hard;intense;strenuous;running;jogging;intensive"),
         Role.FILLER: split(
-            "it's;its;it;is;was;it was;should be;be;my;the;that's;that;actually;a;number;i;"
-            "really;of course;rather;real;value;reading;oops;typo;sorry;wrong;weight;=;:;correct"
+            "this week;this;week;today;sadly;unfortunately;at all;much;did;exercise;any;it's;its;it;is;"
+            "was;it was;should be;be;my;the;that's;that;actually;a;number;i;really;of course;rather;real;"
+            "value;reading;oops;typo;sorry;wrong;weight;=;:;correct"
         ),
         Role.SORRY: split(
             "no;nope;sorry;oops;wait;ops;whoops;hang on;hold on;mistake;typo;*;er;erm;rather;actually;ah no;"

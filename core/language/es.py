@@ -124,8 +124,8 @@ SPANISH = Words(
         ),
         Role.VIGOROUS: split("intenso;intensos;intensa;vigoroso;vigorosos;vigorosa;fuertes;correr"),
         Role.FILLER: split(
-            "es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;en realidad;valor;perdón;error;=;:;"
-            "quiero;decir;que;sería;serían;correcto;de hecho"
+            "esta semana;semana;hoy;hice;esta;es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;"
+            "en realidad;valor;perdón;error;=;:;quiero;decir;que;sería;serían;correcto;de hecho"
         ),
         Role.SORRY: split(
             "no;perdón;perdona;perdone;disculpa;disculpe;ups;uy;ay;espera;espere;error;me equivoqué;"

@@ -138,8 +138,9 @@ FRENCH = Words(
         ),
         Role.VIGOROUS: split("intense;intenses;intensif;vigoureux;vigoureuse;soutenu;intensive;course"),
         Role.FILLER: split(
-            "c'est;est;c'était;était;mon;ma;mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;"
-            "erreur;=;:;donc;ça;fait;sont;ce;je;correct;en réalité"
+            "cette semaine;semaine;aujourd'hui;malheureusement;fait;cette;c'est;est;c'était;était;mon;ma;"
+            "mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;erreur;=;:;donc;ça;fait;sont;ce;je;"
+            "correct;en réalité"
         ),
         Role.SORRY: split(
             "non;pardon;désolé;désolée;oups;oops;attends;attendez;erreur;je me suis trompé;"

@@ -151,8 +151,8 @@ POLISH = Words(
         ),
         Role.VIGOROUS: split("intensywnie;intensywne;intensywnych;intensywnego;mocno;bieganie;biegania"),
         Role.FILLER: split(
-            "to;jest;był;było;była;moja;mój;moje;ma;być;przepraszam;pomyłka;właściwie;wartość;=;:;źle;"
-            "literówka;sorry;są;oczywiście;jednak;dobrze"
+            "w tym tygodniu;tygodniu;dziś;niestety;tym;to;jest;był;było;była;moja;mój;moje;ma;być;"
+            "przepraszam;pomyłka;właściwie;wartość;=;:;źle;literówka;sorry;są;oczywiście;jednak;dobrze"
         ),
         Role.SORRY: split(
             "nie;przepraszam;sorry;ups;oj;pomyłka;czekaj;moment;błąd;pomyliłem się;pomyliłam się;*;"

@@ -28,6 +28,7 @@ def numbers_of(
     *,
     thousands: bool = False,
     fractions: bool = True,
+    points: bool = True,
     clock: Unit | None = None,
     nothing: bool = False,
     changes: bool = False,
@@ -35,11 +36,11 @@ def numbers_of(
 ) -> tuple[list[Heard], list[Token]] | Misunderstood:
     """Find the numbers that may be the reading, leaving out times of day, days' numbers and differences.
 
-    thousands, fractions, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more" and
+    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more" and
     numbers with another measure's unit.  Returns at least one number, or why there is none.
     """
     toks = tokens(plain(text), lexicon_of(words))
-    found = amounts(toks, dimension, thousands=thousands, fractions=fractions, clock=clock)
+    found = amounts(toks, dimension, thousands=thousands, fractions=fractions, points=points, clock=clock)
     if any(t.junk for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS) if found else NO_NUMBER
     if not found:

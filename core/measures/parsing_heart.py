@@ -82,14 +82,15 @@ def _counts_and_window(toks: Sequence[Token], found: Sequence[Heard]) -> tuple[l
     for i, heard in enumerate(found):
         before = toks[found[i - 1].last + 1 : heard.first] if i else toks[: heard.first]
         within = any(t.has(Role.WITHIN) or t.text == "/" for t in before)
+        times = any(t.has(Role.TIMES) for t in before)
         if heard.unit in (Unit.SECOND, Unit.MINUTE):
             windows.add(heard.value * (60 if heard.unit is Unit.MINUTE else 1))
             said += 1
-        elif heard.bare and counts and within:
-            windows.add(heard.value if heard.value in WINDOWS else D(0))
+        elif heard.bare and counts and times and heard.value in (1, 2, 4):
+            windows.add(60 / heard.value)
             said += 1
-        elif heard.bare and counts and any(t.has(Role.TIMES) for t in before):
-            windows.add(60 / heard.value if heard.value in (1, 2, 4) else D(0))
+        elif heard.bare and counts and (within or times):
+            windows.add(heard.value if within and heard.value in WINDOWS else D(0))
             said += 1
         else:
             counts.append(heard)
@@ -106,7 +107,7 @@ def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
     Value is systolic, second diastolic, in mmHg. A third number, or one named as the pulse, is left out. Numbers that
     are the wrong way round come back as typed: `core.doubt` asks about them.
     """
-    said = numbers_of(text, words, None, fractions=False, changes=True)
+    said = numbers_of(text, words, None, fractions=False, points=False, changes=True)
     if isinstance(said, Misunderstood):
         return said
     found, toks = said
