@@ -25,9 +25,11 @@ from bot.exports.my_data import gather
 from bot.intake import Answers, Poller, keeper
 from bot.metrics import Metrics
 from bot.renderings import Renderings
+from bot.store import menus as menus_of_staff
 from bot.store import pace, retention
 from bot.store.database import Database
 from bot.store.schema import inbox
+from bot.transports.menus import VERSION
 from bot.transports.telegram import Telegram
 from bot.turn import Steps, work_batch
 from bot.web import HttpServer, Probe, Webhook, application
@@ -147,6 +149,12 @@ def service(
         await store.write(retention.tidy, clock.now(), kept)
         return 0
 
+    async def set_menus() -> int:
+        for menu in (found := await store.read(menus_of_staff.stale, VERSION)):
+            await telegram.set_menu(menu.chat_id, menu.menu, menu.language)
+            await store.write(menus_of_staff.set_to, menu)
+        return len(found)
+
     async def on_open() -> None:
         await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
         if live:
@@ -166,6 +174,7 @@ def service(
             bells=bells,
             poller=poller,
             server=server,
+            menus=set_menus,
             on_open=on_open,
             close=renderings.close,
         ),

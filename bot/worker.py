@@ -31,6 +31,7 @@ from bot.waiting import Bell, pause
 
 LONGEST_IDLE = 1.0  # seconds; another process may have left something to do
 HOUSEKEEPING_EVERY = 3600.0
+MENUS_EVERY = 15.0  # how long somebody who has just become a coach may see a client's menu
 MOST_ROUNDS = 10_000  # of one settling: more means that something comes due again for ever
 
 Work = Callable[[], Awaitable[int]]  # does one batch; how many there were
@@ -56,7 +57,7 @@ class Server(Protocol):
 class Parts:
     """What a process is made of; `bot.wiring` chooses them.
 
-    turns, sweep, housekeeping: one batch each. poller: None where updates are pushed to `server`.
+    turns, sweep, housekeeping, menus: one batch each. poller: None where updates are pushed to `server`.
     """
 
     database: Database
@@ -71,6 +72,7 @@ class Parts:
     bells: Bells
     poller: Poller | None = None
     server: Server | None = None
+    menus: Work | None = None
     on_open: Callable[[], Awaitable[None]] | None = None
     close: Callable[[], None] = lambda: None
 
@@ -106,6 +108,7 @@ class Service:
         self._sweep_every = sweep_every
         self._spread = spread
         self._stopping = asyncio.Event()
+        self._menus = Bell()
         self._tasks: list[asyncio.Task[None]] = []
         self._scheduler: Any = None
         self.opened = False
@@ -126,6 +129,8 @@ class Service:
             self._begin(self._loop("turns", self._parts.turns, self._parts.bells.turns))
         self._begin(self._loop("sweep", self._parts.sweep, self._parts.bells.sweep, idle=None))
         self._begin(self._loop("housekeeping", self._parts.housekeeping, self._parts.bells.housekeeping, idle=None))
+        if self._parts.menus is not None:
+            self._begin(self._loop("menus", self._parts.menus, self._menus, idle=MENUS_EVERY))
         self._begin(self._parts.delivery.run(self._stopping))
         if self._parts.poller is not None:
             self._begin(self._parts.poller.run(self._stopping))
@@ -263,5 +268,5 @@ class Service:
 
     def _ring_all(self) -> None:
         bells = self._parts.bells
-        for bell in (bells.turns, bells.sweep, bells.housekeeping, self._parts.delivery.bell):
+        for bell in (bells.turns, bells.sweep, bells.housekeeping, self._menus, self._parts.delivery.bell):
             bell.ring()

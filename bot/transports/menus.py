@@ -21,6 +21,7 @@ class Menu(StrEnum):
     BOTH = "both"
 
 
+VERSION = "1"  # of the tables below and their words: another one has every chat's menu set anew
 _EVERYBODY = ("help", "settings")
 MENUS: dict[Menu, tuple[str, ...]] = {
     Menu.CLIENT: ("today", "record", "progress", "goal", "pause", "undo", "coach", "mydata", "forget", *_EVERYBODY),

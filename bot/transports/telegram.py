@@ -256,6 +256,14 @@ class Telegram:
         except TelegramError as error:
             _log.warning("the command menu could not be set", fault=log.fault(error))
 
+    async def set_menu(self, chat_id: int, menu: str, language: str) -> None:
+        """Set the menu of one chat. One that is gone needs none. Raises: CannotReach when it may work later."""
+        try:
+            await menus.set_for(self._bot, chat_id, menus.Menu(menu), language, describe)
+        except TelegramError as error:
+            if not isinstance(failure_of(error), Blocked | Rejected | Elsewhere):
+                raise CannotReach("A command menu could not be set.") from None
+
     async def is_open(self) -> bool:
         """Whether we are connected, and know who we are."""
         return self._open

@@ -225,3 +225,18 @@ def free_port():
     with socket.socket() as probe:
         probe.bind(("127.0.0.1", 0))
         return probe.getsockname()[1]
+
+
+def test_somebody_who_has_become_a_coach_gets_a_coach_s_menu(database_url):
+    async def scene():
+        async with asyncio.timeout(30), Messenger(flood=Flood.off()) as messenger:
+            due = now() + timedelta(days=2)
+            slot = Slot(due.weekday(), due.time().replace(microsecond=0), "UTC")
+            ada = await enrolled(messenger, database_url, due=due, slot=slot)
+            rowan = ada + 1
+            async with at_work(wiring.service(settings(messenger, database_url))):
+                while "caseload" not in {entry["command"] for entry in await messenger.menu(rowan)}:
+                    await messenger.changed(await messenger.changed(-1), timeout=0.05)
+            assert "today" in {entry["command"] for entry in await messenger.menu(ada)}
+
+    asyncio.run(scene())
