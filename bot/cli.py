@@ -32,6 +32,12 @@ class Invited(StrEnum):
     ORGANISER = "organiser"
 
 
+class Form(StrEnum):
+    CSV = "csv"
+    FHIR = "fhir"
+    ICS = "ics"
+
+
 class Output(StrEnum):
     CSV = "csv"
     JSON = "json"
@@ -93,6 +99,48 @@ def score(
     from bot.scoring import score as run
 
     run(str(readings), None if people is None else str(people), to.value, sys.stdout, sys.stderr)
+
+
+@app.command("import")
+def import_(
+    file: Annotated[Path, typer.Argument(help="CSV: person,taken_at,measure,value,unit,conditions; - for stdin")],
+    coach: Annotated[str, typer.Option("--coach", help="Whose clients they are.")],
+    write: Annotated[bool, typer.Option("--write", help="Keep them; otherwise only show what would happen.")] = False,
+    doubtful: Annotated[bool, typer.Option("--doubtful", help="Keep doubtful values too: you have checked.")] = False,
+) -> None:
+    """Show what becomes of each row of past readings; keep them with --write. The same file twice adds nothing."""
+    from bot.commands.inout import import_ as run
+
+    run(str(file), coach, write=write, doubtful=doubtful, out=sys.stdout, err=sys.stderr)
+
+
+@app.command()
+def export(
+    coach: Annotated[str, typer.Option("--coach", help="Whose client.")],
+    client: Annotated[str | None, typer.Argument(help="Whole name or number; all of the coach's if left out.")] = None,
+    to: Annotated[Form, typer.Option("--to", help="csv or fhir for readings, ics for weekly slots.")] = Form.CSV,
+    out: Annotated[Path | None, typer.Option("--out", help="A new file; printed if left out.")] = None,
+    names: Annotated[bool, typer.Option("--names", help="Name people in fhir and ics, where they are not.")] = False,
+    side_notes: Annotated[bool, typer.Option("--side-notes", help="Also readings that never count.")] = False,
+) -> None:
+    """Export a client's readings or weekly slot, or those of a caseload."""
+    from bot.commands.inout import export as run
+
+    said = run(client, coach, to.value, out, named=names, side_notes=side_notes, stdout=sys.stdout)
+    if said:
+        print(said)
+
+
+@app.command()
+def erase(
+    client: Annotated[str, typer.Argument(help="Whole name or number.")],
+    coach: Annotated[str, typer.Option("--coach", help="Whose client.")],
+    yes: Annotated[bool, typer.Option("--yes", help="Do not ask.")] = False,
+) -> None:
+    """Erase a client for good: readings, name, words and all."""
+    from bot.commands.inout import erase_client, on_terminal
+
+    print(erase_client(client, coach, (lambda number: True) if yes else on_terminal))
 
 
 @app.command()

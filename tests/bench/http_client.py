@@ -52,9 +52,7 @@ async def main(runs: int, sends: int) -> None:
             for concurrency in CONCURRENCY:
                 async with Bot(messenger.token, messenger.base_url, request=make()) as bot:
                     await rate(bot, chats, 100, concurrency)
-                    cells.append(
-                        statistics.median([await rate(bot, chats, sends, concurrency) for _ in range(runs)])
-                    )
+                    cells.append(statistics.median([await rate(bot, chats, sends, concurrency) for _ in range(runs)]))
             print(f"{name:34}" + "".join(f"{cell:14,.0f}" for cell in cells), flush=True)
 
 

@@ -145,9 +145,21 @@ def test_when_the_messenger_says_wait_nobody_gets_anything_until_then(database):
     scene.transport.fail_next(Busy(7))
     assert scene.drain() == 0
     scene.queue(said("ben", BEN))
-    assert scene.drain() == other.drain() == 0
+    assert other.drain() == scene.drain() == 0  # the other one first: it knows only from the database
     scene.clock.move_to(NOW + 7.2 * SECOND)
     assert scene.drain() + other.drain() == 2
+
+
+def test_what_waited_for_its_place_when_everybody_was_told_to_wait_is_handed_back_untried(database):
+    scene = Scene(database, rates=pace.Rates(overall=20))
+    scene.queue(said("ada"), said("ben", BEN))
+    scene.transport.fail_next(Busy(7))
+    assert scene.drain() == 0
+    (_, _, ada_ready, ada_tries), (_, _, ben_ready, ben_tries) = scene.rows()
+    assert (ada_tries, ben_tries) == (1, 0)
+    assert ada_ready == ben_ready == NOW + 7.1 * SECOND
+    scene.clock.move_to(ben_ready + SECOND)
+    assert scene.drain() == 2
 
 
 def test_waiting_when_told_is_not_counted_as_an_attempt_that_failed(database):

@@ -31,21 +31,13 @@ SECOND = timedelta(seconds=1)
 @pytest.mark.parametrize(
     ("attempt", "failure", "decision"),
     [
-        pytest.param(
-            1, Busy(7), Wait(NOW + 7 * SECOND + MARGIN, True, "429"), id="told-to-wait-so-everybody-does"
-        ),
-        pytest.param(
-            500, Busy(7), Wait(NOW + 7 * SECOND + MARGIN, True, "429"), id="being-told-to-wait-is-no-attempt"
-        ),
+        pytest.param(1, Busy(7), Wait(NOW + 7 * SECOND + MARGIN, True, "429"), id="told-to-wait-so-everybody-does"),
+        pytest.param(500, Busy(7), Wait(NOW + 7 * SECOND + MARGIN, True, "429"), id="being-told-to-wait-is-no-attempt"),
         pytest.param(1, NoAnswer("timeout"), Wait(NOW + SECOND, False, "timeout"), id="first-silence"),
         pytest.param(2, NoAnswer("timeout"), Wait(NOW + 2 * SECOND, False, "timeout"), id="second-silence"),
         pytest.param(4, Trouble("502"), Wait(NOW + 8 * SECOND, False, "502"), id="fourth-bad-gateway"),
-        pytest.param(
-            40, Trouble("502"), Wait(NOW + LONGEST_DELAY, False, "502"), id="never-longer-than-the-longest"
-        ),
-        pytest.param(
-            MOST_ATTEMPTS, Trouble("502"), Broken("502 (100 attempts)"), id="a-day-of-trouble-is-enough"
-        ),
+        pytest.param(40, Trouble("502"), Wait(NOW + LONGEST_DELAY, False, "502"), id="never-longer-than-the-longest"),
+        pytest.param(MOST_ATTEMPTS, Trouble("502"), Broken("502 (100 attempts)"), id="a-day-of-trouble-is-enough"),
         pytest.param(
             900,
             Shut(),
