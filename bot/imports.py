@@ -161,7 +161,7 @@ class _Row:
 def _read(number: int, cells: Cells, beyond: bool, people: Sequence[Client]) -> _Row:
     person, taken, measure, value, unit, conditions, how, attempts = (as_it_was(cell) for cell in cells)
     row = _Row(number, (person, taken, measure, value, unit), understand(number, measure, value, unit, conditions))
-    found = _named(people, person)
+    found = named(people, person)
     if len(found) == 1:
         row.client = found[0]
         zone = _zone(found[0])
@@ -201,7 +201,7 @@ def _refusals(
         yield Fate.SIDE_NOTE, "a reading before its time never counts"
 
 
-def _named(people: Sequence[Client], text: str) -> list[Client]:
+def named(people: Sequence[Client], text: str) -> list[Client]:
     """By the whole name, else by number: part of a name is not enough to file somebody's health under it."""
     said = plain(text).strip()
     if not said:

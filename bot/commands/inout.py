@@ -33,7 +33,6 @@ from core.dialogue.facts import Status
 from core.reading import Reading
 
 SHOWN = ("row", "person", "taken_at", "measure", "value", "unit", "what", "detail")
-_FINE = frozenset({Fate.KEPT, Fate.ALREADY, Fate.TWICE})
 
 
 @contextmanager

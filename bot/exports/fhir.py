@@ -1,4 +1,4 @@
-"""Readings as a FHIR R4 bundle: one Patient, one Observation for each reading and each measure worked out of them.
+"""Readings as a FHIR R4 bundle: a Patient, an Observation for each reading and each measure worked out of them.
 
 * A `collection`: a set of resources to be read or filed. A `document` would be a signed composition, which nobody
   here signs.
@@ -59,19 +59,26 @@ class Subject:
         return uuid.uuid5(uuid.UUID(OURS.removeprefix("urn:uuid:")), f"{self.id}/{self.since.isoformat()}")
 
 
-def bundle(subject: Subject, readings: Sequence[Reading], now: datetime, *, side_notes: bool = False) -> Json:
-    """Return a bundle of everything in `readings` (oldest first) and of what is worked out of them.
+def bundle(people: Iterable[tuple[Subject, Sequence[Reading]]], now: datetime, *, side_notes: bool = False) -> Json:
+    """Return a bundle of people, each with everything in their readings (oldest first) and what is worked out of it.
 
     side_notes: also readings that never count.
     """
-    told = [r for r in readings if side_notes or r.counts]
-    resources = [patient(subject), *(observation(r, subject) for r in told), *_derived(told, subject)]
+    resources = [resource for who, readings in people for resource in _resources(who, readings, side_notes)]
     return {
         "resourceType": "Bundle",
         "type": "collection",
         "timestamp": now.isoformat(),
         "entry": [{"fullUrl": f"urn:uuid:{resource['id']}", "resource": resource} for resource in resources],
     }
+
+
+def _resources(subject: Subject, readings: Sequence[Reading], side_notes: bool) -> Iterator[Json]:
+    told = [r for r in readings if side_notes or r.counts]
+    yield patient(subject)
+    for reading in told:
+        yield observation(reading, subject)
+    yield from _derived(told, subject)
 
 
 def patient(subject: Subject) -> Json:

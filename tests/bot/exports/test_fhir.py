@@ -203,7 +203,7 @@ def observed(made: dict[str, Any], measure: str) -> list[dict[str, Any]]:
 
 
 def test_the_bundle_is_read_back_whole_by_another_library() -> None:
-    made = bundle(ADA, HISTORY, NOW)
+    made = bundle([(ADA, HISTORY)], NOW)
     found = read_back(made)
     assert found.type == "collection"
     assert len(found.entry) == len(made["entry"])
@@ -216,17 +216,17 @@ def test_the_bundle_is_read_back_whole_by_another_library() -> None:
 
 
 def test_a_side_note_stays_at_home_unless_asked_for() -> None:
-    assert len(observed(bundle(ADA, HISTORY, NOW), "weight")) == 2
+    assert len(observed(bundle([(ADA, HISTORY)], NOW), "weight")) == 2
     (note,) = [
         w
-        for w in observed(bundle(ADA, HISTORY, NOW, side_notes=True), "weight")
+        for w in observed(bundle([(ADA, HISTORY)], NOW, side_notes=True), "weight")
         if w["valueQuantity"]["value"] == D("82.1")
     ]
     assert "side note" in note["note"][0]["text"]
 
 
 def test_what_is_worked_out_names_what_it_was_worked_out_of() -> None:
-    made = bundle(ADA, HISTORY, NOW)
+    made = bundle([(ADA, HISTORY)], NOW)
     first, second = observed(made, "bmi")
     assert first["valueQuantity"]["value"] == D("30.27")  # 82.4 / 1.65^2 = 30.266
     weights = [f"urn:uuid:{w['id']}" for w in observed(made, "weight")]
@@ -237,11 +237,11 @@ def test_what_is_worked_out_names_what_it_was_worked_out_of() -> None:
 
 
 def test_a_side_note_makes_no_body_mass_index() -> None:
-    assert len(observed(bundle(ADA, HISTORY, NOW, side_notes=True), "bmi")) == 2
+    assert len(observed(bundle([(ADA, HISTORY)], NOW, side_notes=True), "bmi")) == 2
 
 
 def test_every_reference_leads_to_something_in_the_bundle() -> None:
-    made = bundle(ADA, HISTORY, NOW, side_notes=True)
+    made = bundle([(ADA, HISTORY)], NOW, side_notes=True)
     there = {e["fullUrl"] for e in made["entry"]}
     named = set()
 
@@ -261,17 +261,17 @@ def test_every_reference_leads_to_something_in_the_bundle() -> None:
 
 
 def test_nobody_is_named_unless_asked_for() -> None:
-    text = to_json(bundle(ADA, HISTORY, NOW))
+    text = to_json(bundle([(ADA, HISTORY)], NOW))
     assert "Ada" not in text
     assert "05-20" not in text
-    person = bundle(replace(ADA, name="Ada"), HISTORY, NOW)["entry"][0]["resource"]
+    person = bundle([(replace(ADA, name="Ada"), HISTORY)], NOW)["entry"][0]["resource"]
     assert (person["name"], person["birthDate"]) == ([{"text": "Ada"}], "1968-05-20")
 
 
 def test_a_second_export_updates_the_first() -> None:
-    before = {e["fullUrl"] for e in bundle(ADA, HISTORY, NOW)["entry"]}
+    before = {e["fullUrl"] for e in bundle([(ADA, HISTORY)], NOW)["entry"]}
     corrected = (replace(HISTORY[0], value=D("82.6")), *HISTORY[1:])
-    after = {e["fullUrl"] for e in bundle(ADA, corrected, NOW + timedelta(days=1))["entry"]}
+    after = {e["fullUrl"] for e in bundle([(ADA, corrected)], NOW + timedelta(days=1))["entry"]}
     assert before == after
 
 
@@ -288,6 +288,15 @@ def test_a_decimal_is_written_digit_for_digit() -> None:
 
 def test_a_profile_that_says_nothing_is_a_patient_all_the_same() -> None:
     nobody = Subject(1, AT, Profile())
-    found = read_back(bundle(nobody, (), NOW))
+    found = read_back(bundle([(nobody, ())], NOW))
     assert found.entry[0].resource.gender == "unknown"
     assert fhir.patient(nobody)["identifier"][0]["value"] == str(nobody.pseudonym)
+
+
+def test_a_caseload_is_one_bundle_in_which_everything_is_of_its_own_patient() -> None:
+    ben = replace(ADA, id=18)
+    made = bundle([(ADA, HISTORY), (ben, HISTORY[:1])], NOW)
+    owners = [e["resource"]["subject"]["reference"] for e in made["entry"] if "subject" in e["resource"]]
+    assert owners.count(f"urn:uuid:{ben.pseudonym}") == 2  # the weight, and the index worked out of it
+    assert len({e["fullUrl"] for e in made["entry"]}) == len(made["entry"])
+    assert read_back(made).entry[0].resource.id == str(ADA.pseudonym)
