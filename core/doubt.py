@@ -20,6 +20,7 @@ from core.reading import Reading
 D = Decimal
 NEAR = D("0.08")  # ours: a corrected value this close to the last one, as a fraction, is taken for what was meant
 BESIDE = {Unit.STONE: Unit.POUND, Unit.FOOT: Unit.INCH}  # whoever uses the one likely meant the other
+LARGEST = D(10) ** 9
 SAME_NUMBER = D("0.005")  # ours: a weight that equals the stature in figures is the wrong field
 
 
@@ -49,7 +50,7 @@ def doubt(measure: Measure, understood: Understood, last: Reading | None, profil
     last: the client's own newest reading of this measure, or None.
     """
     bounds = measure.bounds
-    if not _finite(understood):
+    if not _countable(understood):
         return Doubt(Kind.IMPOSSIBLE)
     lower = understood.second if measure.unit is Unit.MILLIMETRE_OF_MERCURY else None
     if lower is not None and lower >= understood.value:
@@ -70,8 +71,10 @@ def doubt(measure: Measure, understood: Understood, last: Reading | None, profil
     return Doubt(Kind.JUMP if jumps and usual else Kind.UNUSUAL)
 
 
-def _finite(understood: Understood) -> bool:
-    return understood.value.is_finite() and (understood.second is None or understood.second.is_finite())
+def _countable(understood: Understood) -> bool:
+    """Whether there are numbers that can be reckoned with; nothing parsed is otherwise, an import might be."""
+    numbers = (understood.value, *((understood.second,) if understood.second is not None else ()))
+    return all(n.is_finite() and abs(n) < LARGEST for n in numbers)
 
 
 def _within(understood: Understood, first: Range, second: Range | None) -> bool:

@@ -169,9 +169,9 @@ def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Meas
                 piece.key = _by_unit(toks, piece, known, asked)
         waiting = ""
     if asked is not None:
-        by_name = {p.key for p in pieces if p.named and p.numbers}
+        named = any(p.named == asked.key and p.numbers for p in pieces)
         for piece in pieces:
-            if piece.numbers and not piece.named and piece.key == asked.key and asked.key in by_name:
+            if piece.numbers and not piece.named and piece.key == asked.key and named:
                 piece.key = _before(pieces, piece, asked.key)
     before = asked.key if asked is not None else ""
     for piece in pieces:
@@ -201,12 +201,12 @@ def _takes_pulse(measure: Measure) -> bool:
 def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure], asked: Measure | None) -> str:
     """The measure of an unnamed piece: the asked one if it can be, else the only one that uses the unit typed."""
     found = amounts(toks[piece.first : piece.last + 1], None, fractions=False)
-    units = {h.unit for h in found if h.unit is not None}
+    units = tuple(dict.fromkeys(h.unit for h in found if h.unit is not None))
     bare = any(h.bare for h in found) or not found
     pair = _is_pressure(toks[piece.first : piece.last + 1])
     if asked is not None and asked.unit is not Unit.MILLIMETRE_OF_MERCURY and pair and "blood_pressure" in known:
         return "blood_pressure"
-    if asked is not None and (bare or any(_fits(asked, u, toks) for u in units)):
+    if asked is not None and (bare or any(_fits(asked, u) for u in units)):
         return asked.key
     if pair and "blood_pressure" in known:
         return "blood_pressure"
@@ -223,7 +223,7 @@ def _owns(measure: Measure, unit: Unit) -> bool:
     return unit is measure.unit or convertible(unit, measure.unit)
 
 
-def _fits(asked: Measure, unit: Unit, toks: Sequence[Token]) -> bool:
+def _fits(asked: Measure, unit: Unit) -> bool:
     if _owns(asked, unit) or unit in asked.units:
         return True
     if asked.unit is Unit.BEATS_PER_MINUTE:

@@ -65,7 +65,8 @@ def amounts(
 
     dimension: of the measure asked; it decides whether `'` is feet or minutes, and what counts as foreign; None: all
     units are taken as they come.  thousands: see `tokens.figure`.  fractions: whether "41 1/2" is one number (never
-    for "128/82").  points: whether "82 point 4" is.  clock: the unit of the last part of "14:30", SECOND or MINUTE; None: it is a time of day.
+    for "128/82").  points: whether "82 point 4" is.  clock: the unit of the last part of "14:30", SECOND or MINUTE;
+    None: it is a time of day.
     """
     found: list[Heard] = []
     i = 0

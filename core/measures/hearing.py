@@ -36,8 +36,8 @@ def numbers_of(
 ) -> tuple[list[Heard], list[Token]] | Misunderstood:
     """Find the numbers that may be the reading, leaving out times of day, days' numbers and differences.
 
-    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more" and
-    numbers with another measure's unit.  Returns at least one number, or why there is none.
+    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more"
+    and numbers with another measure's unit.  Returns at least one number, or why there is none.
     """
     toks = tokens(plain(text), lexicon_of(words))
     found = amounts(toks, dimension, thousands=thousands, fractions=fractions, points=points, clock=clock)

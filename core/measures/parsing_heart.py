@@ -107,12 +107,13 @@ def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
     Value is systolic, second diastolic, in mmHg. A third number, or one named as the pulse, is left out. Numbers that
     are the wrong way round come back as typed: `core.doubt` asks about them.
     """
-    said = numbers_of(text, words, None, fractions=False, points=False, changes=True)
+    said = numbers_of(text, words, None, fractions=False, points=False, changes=True, foreign=True)
     if isinstance(said, Misunderstood):
         return said
     found, toks = said
-    if any(h.foreign for h in found):
+    if any(h.foreign for h in found) and sum(not h.foreign for h in found) < 2:  # kPa
         return Misunderstood(Why.OTHER_UNIT)
+    found = [h for h in found if not h.foreign]
     stop = next((i for i, t in enumerate(toks) if "resting_heart_rate" in t.entry.measures), len(toks))
     found = [
         h
