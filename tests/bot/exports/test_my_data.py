@@ -83,6 +83,14 @@ def test_every_table_that_has_something_of_the_client_is_told(database: Database
     assert there | {"clients"} == {table for table, _, _ in everything(database)}
 
 
+def test_no_table_hangs_on_somebody_by_a_column_that_is_not_looked_for() -> None:
+    whose = {tables.clients: "client_id", tables.people: "person_id", tables.coaches: "coach_id"}
+    for table in metadata.sorted_tables:
+        for column in table.c:
+            for key in column.foreign_keys:
+                assert column.name == whose.get(key.column.table, column.name), f"{table.name}.{column.name}"
+
+
 def test_readings_come_as_they_can_be_read_by_score_with_what_was_typed_and_taken_back(database: Database) -> None:
     practice = database.write_now(rowan_and_ada)
     later = NOW + timedelta(days=2)
