@@ -367,6 +367,27 @@ def test_a_weight_two_days_later_is_too_soon_and_its_difference_withheld(tmp_pat
     assert (rows[1]["verdict"], rows[1]["change"], rows[1]["mdc95"]) == ("too soon", "", "")
 
 
+def test_a_second_reading_of_an_instant_is_compared_with_the_one_before_that_instant(tmp_path):
+    days = ("2026-01-05", "2026-02-02", "2026-03-02", "2026-03-02")
+    rows = scored(
+        tmp_path, *(("ada", day, "weight", v) for day, v in zip(days, ("82", "80", "79.9", "79.8"), strict=True))
+    )
+    assert [r["verdict"] for r in rows] == ["no baseline", "changed possible", *["changed confirmed"] * 2]
+
+
+def test_equal_values_of_two_people_are_confirmed_only_for_the_one_who_was_there_before(tmp_path):
+    rows = scored(
+        tmp_path,
+        ("ada", "2026-01-05", "weight", "82"),
+        ("ada", "2026-02-02", "weight", "80"),
+        ("ben", "2026-01-05", "weight", "82"),
+        ("ben", "2026-02-02", "weight", "82.1"),
+        ("ben", "2026-03-02", "weight", "80"),
+        ("ada", "2026-03-02", "weight", "80"),
+    )
+    assert [r["verdict"] for r in rows[-2:]] == ["changed possible", "changed confirmed"]
+
+
 def test_unplanned_loss_is_seen_against_the_highest_weight_of_the_year(tmp_path):
     rows = scored(
         tmp_path,
