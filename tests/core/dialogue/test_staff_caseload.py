@@ -211,7 +211,7 @@ def test_broken_buttons_never_raise() -> None:
             assert office.presses(f"{verb}:{value}").said, (verb, value)
 
 
-def test_the_answer_date_is_a_date() -> None:
+def test_the_card_says_when_a_client_last_answered() -> None:
     assert Office(card(1, "Ada", answered=date(2026, 3, 30))).says("Ada").heard(sm.CardSaid).answered == date(
         2026, 3, 30
     )

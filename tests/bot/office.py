@@ -1,0 +1,75 @@
+"""The real engine and the real staff turn on a database, without a messenger: what coaches and clients hear."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, select
+
+from bot.staff_turn import StaffTurn, look_ups
+from bot.store import codec
+from bot.store.database import Database
+from bot.store.schema import outbox
+from bot.turn import Steps
+from core.dialogue.engine import step, step_stranger
+from core.dialogue.events import Command, Press, Text
+from core.dialogue.messages import Together
+from tests.bot.practice import NOW, ROWAN
+from tests.bot.steps import arrive, work
+
+
+def steps() -> Steps:
+    """What decides in earnest."""
+    return Steps(step, step_stranger, staff=StaffTurn(look_ups(), lambda token: f"https://t.me/it?start={token}"))
+
+
+class Desk:
+    """One database, and what goes on in it. `heard` is what a chat was sent since the last look."""
+
+    def __init__(self, database: Database, now: datetime = NOW) -> None:
+        self.database = database
+        self.steps = steps()
+        self.now = now
+        self._looked = 0
+
+    def says(self, text: str, chat: int = ROWAN) -> list[Any]:
+        return self._gets(Text(self.now, text), chat)
+
+    def presses(self, data: str, chat: int = ROWAN) -> list[Any]:
+        return self._gets(Press(self.now, data), chat)
+
+    def commands(self, name: str, argument: str = "", chat: int = ROWAN) -> list[Any]:
+        return self._gets(Command(self.now, name, argument), chat)
+
+    def _gets(self, event: Any, chat: int) -> list[Any]:
+        """What this chat hears because of it."""
+        self._looked = self.database.read_now(_last)
+        arrive(self.database, event, chat_id=chat, now=self.now)
+        work(self.database, self.steps, self.now)
+        return self.heard(chat)
+
+    def heard(self, chat: int) -> list[Any]:
+        """What a chat was sent because of the last event, flattened."""
+        return [m for m, _ in self.sent(chat)]
+
+    def buttons(self, chat: int) -> list[str]:
+        return [c.data for _, choices in self.sent(chat) for r in choices for c in r]
+
+    def sent(self, chat: int) -> list[tuple[Any, Any]]:
+        found: list[tuple[Any, Any]] = []
+        for message, choices in self.database.read_now(_since, chat, self._looked):
+            for part in message.parts if isinstance(message, Together) else (message,):
+                found.append((part, choices))
+        return found
+
+
+def _last(conn: Connection) -> int:
+    return conn.execute(select(outbox.c.id).order_by(outbox.c.id.desc()).limit(1)).scalar() or 0
+
+
+def _since(conn: Connection, chat: int, after: int) -> list[tuple[Any, Any]]:
+    rows = conn.execute(select(outbox).where(outbox.c.chat_id == chat, outbox.c.id > after).order_by(outbox.c.id))
+    return [
+        (codec.loads(r.message) if r.message else r.kind, codec.loads(r.choices) if r.choices else ()) for r in rows
+    ]
