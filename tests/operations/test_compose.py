@@ -1,0 +1,40 @@
+"""compose.yaml: valid by the published Compose schema, and in step with the settings it names."""
+
+from __future__ import annotations
+
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import yaml
+
+from bot.config import PREFIX, Settings
+
+COMPOSE = Path(__file__).parents[2] / "compose.yaml"
+
+
+def test_it_is_valid_by_the_published_schema():
+    """check-jsonschema carries the schema of the Compose Specification, so nothing is fetched."""
+    command = [sys.executable, "-m", "check_jsonschema", "--builtin-schema", "vendor.compose-spec", str(COMPOSE)]
+    done = subprocess.run(command, capture_output=True, text=True, check=False, timeout=60)
+    assert done.returncode == 0, done.stdout + done.stderr
+
+
+def test_every_setting_it_gives_a_worker_exists():
+    services = yaml.safe_load(COMPOSE.read_text())["services"]
+    given = services["worker"]["environment"]
+    assert {name.removeprefix(PREFIX).lower() for name in given} <= set(Settings.model_fields)
+
+
+def test_workers_wait_for_the_migration_and_the_migration_for_the_database():
+    services = yaml.safe_load(COMPOSE.read_text())["services"]
+    assert services["worker"]["depends_on"]["migrate"]["condition"] == "service_completed_successfully"
+    assert services["migrate"]["depends_on"]["database"]["condition"] == "service_healthy"
+    assert services["worker"]["deploy"]["replicas"] >= 2
+
+
+def test_no_secret_is_written_down():
+    for name in ("SAMEHOUR_TOKEN", "SAMEHOUR_WEBHOOK_SECRET", "POSTGRES_PASSWORD"):
+        for value in re.findall(rf"^\s+{name}: (.+)$", COMPOSE.read_text(), re.M):
+            assert value.startswith("${"), f"{name} is not taken from the environment"
