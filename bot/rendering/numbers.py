@@ -109,6 +109,8 @@ class Numbers:
         places = PLACES[unit]
         pattern = "#,##0" + ("." + "#" * places if places else "")
         exact = half_up(value, places)
+        if exact == exact.to_integral_value():  # "5" is shown, so it takes the plural form of 5, not of 5.0
+            exact = exact.quantize(D(1))
         width: Literal["short", "long"] = "short" if short or length == "short" else "long"
         return str(format_unit(exact, key, length=width, format=pattern, locale=self.unit_locale))
 

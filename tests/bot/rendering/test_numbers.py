@@ -43,6 +43,10 @@ def amount(value: str, unit: Unit, language: str = "en", measure: str = "", seco
         ("0.851", Unit.RATIO, "de", "0,85"),
         ("150", Unit.MINUTE, "en", "150 minutes"),
         ("8.44", Unit.SECOND, "de", "8,4 Sekunden"),
+        ("1.0", Unit.SECOND, "de", "1 Sekunde"),  # a whole number takes the form of a whole number
+        ("25.0", Unit.SECOND, "pl", "25 sekund"),
+        ("22.5", Unit.SECOND, "pl", "22,5 sekundy"),
+        ("90", Unit.MINUTE, "pl", "90 minut"),
         ("1234.5", Unit.METRE, "en", "1,234.5 m"),
         ("-2.1", Unit.KILOGRAM, "en", "-2.1 kg"),
     ],
