@@ -69,10 +69,11 @@ WISHES = {
         "nicht richtig;das stimmt nicht"
     ),
     Intent.HELP: split(
-        "hilfe;hilfe …;hilf mir;hilf mir …;was kann ich tun;was kannst du;wie geht das;"
-        "wie geht das …;ich verstehe nicht …;verstehe ich nicht;ich verstehe das nicht …;wie;wie …;"
-        "was muss ich tun;was soll ich tun;ich brauche hilfe …;… brauche hilfe …;was ist das;"
-        "anleitung;erklär …;erkläre …;menü;befehle;was nun;was jetzt;weiß nicht weiter"
+        "… helfen …;hilfst du mir;hilfe;hilfe …;hilf mir;hilf mir …;was kann ich tun;was kannst du;"
+        "wie geht das;wie geht das …;ich verstehe nicht …;verstehe ich nicht;"
+        "ich verstehe das nicht …;wie;wie …;was muss ich tun;was soll ich tun;ich brauche hilfe …;"
+        "… brauche hilfe …;was ist das;anleitung;erklär …;erkläre …;menü;befehle;was nun;was jetzt;"
+        "weiß nicht weiter"
     ),
     Intent.SKIP: split(
         "überspringen;überspringen …;auslassen;auslassen …;weglassen;nächste frage;nächste;"
@@ -83,7 +84,7 @@ WISHES = {
     ),
     Intent.LATER: split(
         "später;später …;nicht jetzt;jetzt nicht;jetzt nicht …;erinnere mich …;erinner mich …;"
-        "nachher;gleich;heute abend;heute nachmittag;keine zeit;keine zeit …;habe keine zeit;"
+        "nachher;heute abend;heute nachmittag;keine zeit;keine zeit …;habe keine zeit;"
         "bin beschäftigt;bin gerade beschäftigt;morgen;morgen …;bin auf der arbeit;"
         "bin bei der arbeit;bin unterwegs;bin nicht zu hause;ein andermal;mach ich später;"
         "… erinnere mich später …;in einer stunde;frag später;frag mich später …;frag morgen …;"
@@ -193,7 +194,8 @@ WISHES = {
         "was wird gespeichert;datenschutz;daten herunterladen"
     ),
     Intent.FORGET: split(
-        "vergiss mich;vergiss mich …;lösche mich;lösche alles;alles löschen;meine daten löschen;"
+        "lösche alle meine daten …;alle meine daten löschen;… lösche alle meine daten …;vergiss mich;"
+        "vergiss mich …;lösche mich;lösche alles;alles löschen;meine daten löschen;"
         "lösche meine daten …;konto löschen;mein konto löschen;… meine daten löschen …;"
         "… alle meine daten löschen …;lösch mich;… alle daten löschen …;vergesst mich"
     ),

@@ -195,7 +195,8 @@ WISHES = {
         "what do you store;show me what you have;what data …"
     ),
     Intent.FORGET: split(
-        "forget me;forget me …;delete me;erase me;delete everything;erase everything;delete my data;"
+        "delete everything …;erase everything …;erase all my data …;wipe all my data …;forget me;"
+        "forget me …;delete me;erase me;delete everything;erase everything;delete my data;"
         "erase my data;delete my account;remove me;remove my data;… delete all my data …;"
         "… delete my data …;… erase my data …;forget everything;wipe my data;… forget me …;forget"
     ),
@@ -237,7 +238,7 @@ WISHES = {
     ),
     Intent.REPEAT: split(
         "repeat;repeat …;again;say again;say that again;once more;what was the question;pardon;"
-        "what did you say;sorry what;what did you ask;can you repeat that;ask again;show again;"
+        "what did you say;sorry what;what did you ask;can you repeat that;show again;"
         "show me again"
     ),
     Intent.NOT_SAY: split(

@@ -186,7 +186,8 @@ WISHES = {
         "exportar;exportar …;descargar mis datos;privacidad;qué guardas;qué guardáis;qué datos tienes"
     ),
     Intent.FORGET: split(
-        "olvídame;olvídame …;bórrame;borrar todo;borra todo;borrar mis datos;borra mis datos …;"
+        "borra todos mis datos …;elimina todos mis datos …;borrar todos mis datos;olvídame;"
+        "olvídame …;bórrame;borrar todo;borra todo;borrar mis datos;borra mis datos …;"
         "eliminar mis datos;elimina mis datos …;eliminar mi cuenta;borrar mi cuenta;"
         "… borrar mis datos …;… borrar todos mis datos …;… eliminar mis datos …;"
         "… borra todos mis datos …;eliminarme"
@@ -218,9 +219,7 @@ WISHES = {
         "… cambiar la hora …;… cambiar el día …;recordatorio;cambiar recordatorio;"
         "cuándo me preguntas;… el recordatorio …;… otro día …;… otra hora …;cita;cambiar la cita …"
     ),
-    Intent.CONTINUE: split(
-        "continuar;continúa;seguir;sigue;sigamos;adelante …;continuemos;sigue …;continuar …;prosigue;seguimos"
-    ),
+    Intent.CONTINUE: split("continuar;continúa;seguir;sigue;sigamos;continuemos;sigue …;continuar …;prosigue;seguimos"),
     Intent.REPEAT: split(
         "repetir;repite …;otra vez;de nuevo;cómo dices;qué has dicho;cuál era la pregunta;"
         "repíteme la pregunta;perdona qué;una vez más;qué preguntaste;repítelo"

@@ -73,10 +73,11 @@ WISHES = {
         "pas d'accord;incorrect"
     ),
     Intent.HELP: split(
-        "aide;aide …;aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;que puis je faire;"
-        "qu'est ce que je peux faire;comment ça marche;comment …;comment;je ne comprends pas …;"
-        "je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;c'est quoi;qu'est ce que c'est;"
-        "instructions;explique …;expliquez …;menu;commandes;je suis perdu;je suis perdue;au secours"
+        "… m'aider …;aide;aide …;aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;"
+        "que puis je faire;qu'est ce que je peux faire;comment ça marche;comment …;comment;"
+        "je ne comprends pas …;je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;c'est quoi;"
+        "qu'est ce que c'est;instructions;explique …;expliquez …;menu;commandes;je suis perdu;"
+        "je suis perdue;au secours"
     ),
     Intent.SKIP: split(
         "passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
@@ -190,11 +191,12 @@ WISHES = {
         "que gardez vous;quelles données …"
     ),
     Intent.FORGET: split(
-        "oublie moi;oubliez moi;efface moi;effacez moi;supprime tout;supprimer tout;tout effacer;"
-        "efface tout;supprimer mes données;efface mes données …;effacer mes données;"
-        "supprimer mon compte;… supprimer mes données …;… effacer mes données …;"
-        "… supprimer toutes mes données …;oublie moi …;supprime mes données …;"
-        "… effacer toutes mes données …"
+        "supprime toutes mes données …;efface toutes mes données …;supprimez mes données …;"
+        "effacez mes données …;supprimez toutes mes données …;oublie moi;oubliez moi;efface moi;"
+        "effacez moi;supprime tout;supprimer tout;tout effacer;efface tout;supprimer mes données;"
+        "efface mes données …;effacer mes données;supprimer mon compte;… supprimer mes données …;"
+        "… effacer mes données …;… supprimer toutes mes données …;oublie moi …;"
+        "supprime mes données …;… effacer toutes mes données …"
     ),
     Intent.LEAVE: split(
         "partir;quitter le programme;me désinscrire;désinscription;je veux arrêter …;"

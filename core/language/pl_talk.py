@@ -83,10 +83,10 @@ WISHES = {
         "nie dzięki"
     ),
     Intent.HELP: split(
-        "pomoc;pomoc …;pomocy;pomóż;pomóż mi …;pomóż mi;co mogę zrobić;co umiesz;jak to działa;"
-        "jak to działa …;nie rozumiem …;nie rozumiem;jak;jak …;co mam zrobić;co robić;"
-        "potrzebuję pomocy …;… potrzebuję pomocy …;co to jest;instrukcja;wyjaśnij …;menu;polecenia;"
-        "i co teraz;ratunku;zgubiłem się;zgubiłam się"
+        "… pomóc …;… pomożesz …;pomoc;pomoc …;pomocy;pomóż;pomóż mi …;pomóż mi;co mogę zrobić;"
+        "co umiesz;jak to działa;jak to działa …;nie rozumiem …;nie rozumiem;jak;jak …;co mam zrobić;"
+        "co robić;potrzebuję pomocy …;… potrzebuję pomocy …;co to jest;instrukcja;wyjaśnij …;menu;"
+        "polecenia;i co teraz;ratunku;zgubiłem się;zgubiłam się"
     ),
     Intent.SKIP: split(
         "pomiń;pomiń …;pomin;opuść;opuszczam;następne;dalej bez tego;nie tym razem;dzisiaj nie;"
