@@ -144,7 +144,7 @@ class Poller:
         match error:
             case OtherPoller():
                 if loud:
-                    _log.error("another process takes our updates, or a webhook does", attempt=failed)
+                    _log.error("updates go to another process or to a webhook", attempt=failed)
                 return max(usual, _OTHER_POLLER_DELAY)
             case TokenRefused():
                 if loud:

@@ -1,7 +1,7 @@
 """The one place where real parts are chosen. Nothing opens on import, and making a part opens nothing either.
 
 service(settings)                       the process `samehour serve` runs
-service(settings, clock=held, live=False, rates=None)    the same parts, for a tape to settle instant by instant
+service(settings, clock=held, live=False, paced=False)    the same parts, for a tape to settle instant by instant
 """
 
 from __future__ import annotations
