@@ -107,7 +107,7 @@ def observation(
     if since is None and measure.kind in OF_A_WEEK:
         since = reading.taken_at - WEEK
     parts = tuple(parts)
-    me = f"urn:uuid:{subject.pseudonym}"
+    me = _reference("Patient", str(subject.pseudonym))
     made: Json = {"resourceType": "Observation", "id": _id(reading, subject, parts)}
     if coded.profile:
         made["meta"] = {"profile": [f"{PROFILES}vitalsigns", f"{PROFILES}{coded.profile}"]}
@@ -115,20 +115,25 @@ def observation(
         "status": "final",
         "category": [{"coding": [{"system": CATEGORIES, "code": coded.category}]}],
         "code": _code(reading),
-        "subject": {"reference": me},
+        "subject": me,
     }
     if since is None:
         made["effectiveDateTime"] = reading.taken_at.isoformat()
     else:
         made["effectivePeriod"] = {"start": since.isoformat(), "end": reading.taken_at.isoformat()}
     if measure.kind is not Kind.DERIVED:
-        made["performer"] = [{"reference": me}]  # everything is measured at home, by the person
+        made["performer"] = [me]  # everything is measured at home, by the person
     made |= _value(reading, coded)
     if notes := _notes(reading):
         made["note"] = [{"text": text} for text in notes]
     if parts:
-        made["derivedFrom"] = [{"reference": f"urn:uuid:{_id(p, subject)}"} for p in parts]
+        made["derivedFrom"] = [_reference("Observation", _id(p, subject)) for p in parts]
     return made
+
+
+def _reference(kind: str, id_: str) -> Json:
+    """To a resource of the same bundle; what kind it is, for who does not follow it."""
+    return {"reference": f"urn:uuid:{id_}", "type": kind}
 
 
 def _id(reading: Reading, subject: Subject, parts: Sequence[Reading] = ()) -> str:

@@ -1,0 +1,11 @@
+"""Says loudly when HL7's profiles were not tried."""
+
+import pytest
+
+NOT_HERE = "the FHIR validator is not here"
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    reasons = {str(report.longrepr[2]) for report in terminalreporter.getreports("skipped")}
+    for reason in sorted(r for r in reasons if NOT_HERE in r):
+        terminalreporter.write_line(reason.removeprefix("Skipped: "), red=True, bold=True)
