@@ -70,7 +70,7 @@ def value_cells(reading: Reading) -> tuple[str, str]:
     if reading.measure == "walk_mile" and second is not None:
         return f"{figure(value)} min, {figure(second)}", ""
     if reading.measure == "activity_minutes" and second is not None:
-        return f"{figure(value)} moderate, {figure(second)} vigorous", measure.unit.value  # for eyes; refused when read
+        return f"{figure(value)} moderate, {figure(second)} vigorous", measure.unit.value
     notes = reading.conditions.notes
     if reading.measure == "chair_stand_30s" and HALF_WAY in notes and ARMS_USED not in notes and value >= 1:
         value -= 1  # the last half rise is counted when it is read
