@@ -79,9 +79,10 @@ def not_understood(d: Desk, measure: Measure, heard: Misunderstood, event: Text)
 def last_of(d: Desk, measure: Measure, heard: Understood) -> Reading | None:
     """The client's own reading that a new value is held against.
 
-    The newest; of a series of blood pressures the nearest, since one high reading makes the next usual one no surprise.
+    The newest that was not severe, since after a rest a usual value is what one hopes for; of a series of blood
+    pressures the nearest.
     """
-    taken = d.facts.of(measure.key)
+    taken = [r for r in d.facts.of(measure.key) if not safety.severe(measure, r.value, r.second)]
     if measure.key == pressure.MEASURE:
         return min(reversed(taken), key=lambda r: abs(r.value - heard.value), default=None)
     return taken[-1] if taken else None

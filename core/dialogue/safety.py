@@ -117,8 +117,14 @@ def cannot_wait(measure: Measure, heard: Understood) -> bool:
         low = heard.second
         if low is None or low >= heard.value or (bounds.second_possible and low not in bounds.second_possible):
             return False
-        return level(heard.value, low) is PressureLevel.SEVERE
-    return measure.key == "resting_heart_rate" and not PULSE_LOW <= heard.value <= PULSE_HIGH
+    return severe(measure, heard.value, heard.second)
+
+
+def severe(measure: Measure, value: Decimal, second: Decimal | None) -> bool:
+    """Whether a value is one of those that are repeated after rest."""
+    if measure.key == "blood_pressure":
+        return second is not None and level(value, second) is PressureLevel.SEVERE
+    return measure.key == "resting_heart_rate" and not PULSE_LOW <= value <= PULSE_HIGH
 
 
 def after_reading(d: Desk, measure: Measure, reading: Reading) -> bool:
@@ -156,17 +162,14 @@ def _pressure(d: Desk, reading: Reading) -> bool:
     return False
 
 
-def _unusual_pulse(reading: Reading) -> bool:
-    return not PULSE_LOW <= reading.value <= PULSE_HIGH
-
-
 def _pulse(d: Desk, reading: Reading) -> bool:
     """The second in a row is not asked for again, however it was counted."""
     from core.dialogue.answers import raise_flags
 
-    if _unusual_pulse(reading):
+    pulse = MEASURES["resting_heart_rate"]
+    if severe(pulse, reading.value, None):
         repeating = any(
-            r.key != reading.key and _unusual_pulse(r) and reading.taken_at - r.taken_at < REPEATED_WITHIN
+            r.key != reading.key and severe(pulse, r.value, None) and reading.taken_at - r.taken_at < REPEATED_WITHIN
             for r in d.facts.of("resting_heart_rate")
         )
         raise_flags(d, MEASURES["resting_heart_rate"], reading)
