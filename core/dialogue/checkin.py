@@ -118,7 +118,9 @@ def ask(d: Desk, measure: Measure, tries: int = 0) -> None:
         d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
         return
     first = not d.facts.of(measure.key) and measure.kind in (Kind.BODY, Kind.FUNCTION)
-    d.say(m.Ask(measure.key, d.asked_in(measure), first, measure.protocol.attempts), *buttons(d, measure))
+    one = measure.protocol.best_of or measure.key == "blood_pressure"  # those questions say how often themselves
+    attempts = 1 if one else measure.protocol.attempts
+    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts), *buttons(d, measure))
 
 
 def buttons(d: Desk, measure: Measure) -> Rows:
