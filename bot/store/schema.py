@@ -380,7 +380,21 @@ cohorts = Table(
     Column("language", Text, nullable=False, server_default=text("'en'")),
     Column("created_at", Instant, nullable=False),
     Column("closed_at", Instant),
+    Column("next_at", Instant, index=True),  # when there is something to do for it; NULL: never again
+    Column("closing", Text),  # codec; the closing report as it was made
     sqlite_autoincrement=True,
+)
+
+cohort_weeks = Table(  # pooled figures as they were told: they never change, so no difference tells of anybody
+    "cohort_weeks",
+    metadata,
+    Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), primary_key=True),
+    Column("number", Integer, primary_key=True),
+    count("asked"),
+    count("kept"),
+    count("people"),
+    Column("total", Integer),  # NULL: too few people
+    Column("told_at", Instant, nullable=False),
 )
 
 cohort_members = Table(

@@ -59,6 +59,6 @@ def test_the_partial_indexes_are_partial_after_migration_too(database: Database)
             assert ("WHERE" in written[str(index.name)]) is partial, index.name
 
 
-@pytest.mark.parametrize("name", ["env.py", "script.py.mako", "versions/0001_first.py"])
+@pytest.mark.parametrize("name", ["env.py", "script.py.mako", "versions/0001_first.py", "versions/0002_cohorts.py"])
 def test_the_migrations_are_package_data(name: str) -> None:
     assert files("bot.store").joinpath("migrations", name).is_file()
