@@ -74,8 +74,13 @@ def alarm_answered(d: Desk, asking: AlarmAsked, now_yes: bool) -> None:
         return
     d.say(m.StoodDown())
     d.ask(asking.back)
-    if isinstance(asking.back, Awaiting):
-        checkin.ask(d, MEASURES[asking.back.measure])
+    match asking.back:
+        case Awaiting(measure=key):
+            checkin.ask(d, MEASURES[key])
+        case Gate(signs=signs):
+            (ask_signs if signs else ask_well)(d)
+        case _:
+            pass
 
 
 # --- the gate ---------------------------------------------------------------------------------------------------

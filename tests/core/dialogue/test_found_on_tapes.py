@@ -83,6 +83,13 @@ def test_a_denied_sign_is_no_answer_to_whether_one_is_well():
     assert chat.did(e.Raise) == []
 
 
+def test_the_gate_is_put_again_after_a_sign_that_was_somebody_elses():
+    chat = Chat(TESTS).due().says("7").presses("gate:well").says("my brother had chest pain").presses("alarm:no")
+    assert chat.kinds == ["StoodDown", "GateSigns"]
+    chat = Chat(TESTS).due().says("7").says("my brother had chest pain").presses("alarm:no")
+    assert chat.kinds == ["StoodDown", "GateWell"]
+
+
 def test_no_praise_follows_bad_news():
     assert "Praise" not in Chat(TESTS).due().says("3").presses("gate:unwell").kinds
     chat = Chat(PULSE).due().says("7").says("131 bpm").later(minutes=10).says("128 bpm")
