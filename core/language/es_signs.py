@@ -8,7 +8,7 @@ EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.ST
 
 _HURTS = (
     "dolor|dolores|duele|duelen|dolía|dolió|doliendo|presión|opresión|oprime|aprieta|apretado|"
-    "tirantez|ardor|quemazón|pinchazo*|punzada*|molestia*|pesadez|peso|tensión|ahogo|doler"
+    "tirantez|ardor|quemazón|pinchazo*|punzada*|molestia*|pesadez|tensión|ahogo|doler"
 )
 _BREATHLESS = (
     "falta_de_aire|sin_aire|sin_aliento|falta_de_aliento|ahogo|me_ahogo|me_falta_el_aire|"
@@ -29,7 +29,11 @@ _SWOLLEN = (
 SIGNS = (
     Sign("chest_pain", EMERGENCY, ("pecho|tórax|esternón", _HURTS)),
     Sign("chest_pain", EMERGENCY, ("corazón", "dolor|duele|pinchazo*|punzada*|dolía")),
-    Sign("chest_pain", EMERGENCY, ("infarto|ataque_al_corazón|ataque_cardíaco|ataque_cardiaco|angina_de_pecho",)),
+    Sign(
+        "chest_pain",
+        EMERGENCY,
+        ("peso_en_el_pecho|infarto|ataque_al_corazón|ataque_cardíaco|ataque_cardiaco|angina_de_pecho",),
+    ),
     Sign(
         "faint",
         EMERGENCY,
@@ -233,8 +237,8 @@ SIGNS = (
         (
             "me_provoco_el_vómito|provocarme_el_vómito|provoqué_el_vómito|vomito_después_de_comer|"
             "vomitar_después_de_comer|laxantes|laxante|atracón|atracones|anorexia|bulimia|anoréxica|"
-            "odio_mi_cuerpo|miedo_a_comer|obsesionada_con_mi_peso|obsesionado_con_mi_peso|me_mato_de_hambre|"
-            "solo_pienso_en_mi_peso|solo_pienso_en_comida|solo_pienso_en_la_comida|apenas_como",
+            "odio_mi_cuerpo|miedo_a_comer|obsesionada_con_obsesionado_con_me_mato_de_hambre|"
+            "solo_pienso_en_solo_pienso_en_comida|solo_pienso_en_la_comida|apenas_como",
         ),
     ),
     Sign(
@@ -285,8 +289,8 @@ DENIALS = Denials(
         "press_de_pecho|ejercicio_de_pecho|ejercicios_de_pecho|contorno_de_pecho|pechuga|"
         "de_todo_corazón|de_corazón|me_muero_de_risa|muerto_de_risa|me_muero_de_hambre|"
         "muerto_de_cansancio|presión_arterial|tensión_arterial|la_tensión|la_presión|mi_tensión|"
-        "mi_presión|vale_la_pena|merece_la_pena|hace_falta|cara_a_cara|dar_la_cara|al_aire_libre|"
-        "aire_libre|aire_acondicionado|dormido_bien|dormido_mal|peso_de|mi_peso|matar_el_tiempo|"
+        "mi_presión|hace_falta|cara_a_cara|dar_la_cara|al_aire_libre|"
+        "aire_libre|aire_acondicionado|dormido_bien|dormido_mal|matar_el_tiempo|"
         "braza|agujetas|mano_a_mano|por_otro_lado|al_lado|pasos"
     ),
 )

@@ -23,6 +23,7 @@ __all__ = ["Alarm", "Level", "recognise"]
 READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
 REACH = 8  # words between the first and the last part of a sign
 FAR = 12  # words a "no" may reach
+MOST = 20  # places of one sign in a message that are looked at
 
 _ORDER = (  # what is told when several signs are named: first the worst that is sure, then the worst that may be
     (Level.EMERGENCY, True),
@@ -74,9 +75,14 @@ def recognise(text: str, words: Words) -> Alarm | None:
     if not any(c.isalpha() for c in folded):
         return None
     found: list[Alarm] = []
+    denied: set[str] = set()
     for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):
-        found += _alarms(folded, lexicon, forgiving=lexicon is words or lexicon is ENGLISH)
+        alarms, absent = _alarms(folded, lexicon, forgiving=lexicon is words or lexicon is ENGLISH)
+        found += [a for a in alarms if a.sign not in denied]  # "ni náuseas" is denied, though English knows the word
+        denied |= absent - {a.sign for a in alarms}
     found += _together(found)
+    if any(a.sign == "eating_worry" for a in found):
+        found = [a for a in found if a.sign != "nausea"]
     for level, certain in _ORDER:
         for alarm in found:
             if alarm.level is level and alarm.certain is certain:
@@ -145,12 +151,21 @@ def _phrases(alternatives: str, words: Words, patterns: _Patterns) -> Iterator[t
 
 @dataclass(slots=True)
 class _Said:
-    """A message as words. gap: the marks before each word; fresh: it starts a new clause."""
+    """A message as words.
 
-    words: list[str]
-    gaps: list[str]
-    known: list[set[int]]
-    joined: list[bool]  # an "and" is written together with the word
+    gaps: the marks before each word.  known: the lexicon words each may be.  joined: an "and" is written together
+    with the word.  fresh: it starts a sentence or a clause ("but ...").  signs: it belongs to a part of a sign.
+    opaque: it belongs to a sign that holds its own "no"; no denial reaches past it.
+    """
+
+    patterns: _Patterns
+    words: list[str] = field(default_factory=list)
+    gaps: list[str] = field(default_factory=list)
+    known: list[set[int]] = field(default_factory=list)
+    joined: list[bool] = field(default_factory=list)
+    fresh: list[bool] = field(default_factory=list)
+    signs: set[int] = field(default_factory=set)
+    opaque: set[int] = field(default_factory=set)
 
     def at(self, i: int, phrases: Phrases) -> int:
         """Length of the longest of `phrases` that starts at word `i`, 0 for none."""
@@ -166,12 +181,17 @@ class _Said:
                     best = size
         return best
 
+    def says(self, i: int, group: str) -> int:
+        """Length of the longest phrase of a group of denials at word `i`, 0 for none."""
+        return self.at(i, self.patterns.groups[group])
+
 
 def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
-    said = _Said([], [], [], [])
+    """Cut a message into words; the last one is empty and closes the last sentence."""
+    said = _Said(patterns)
     gap = ""
     text = folded.replace("'", " " if patterns.elision else "")
-    for piece in _WORD.findall(text):
+    for piece in (*_WORD.findall(text), "."):
         if not piece[0].isalnum():
             gap += piece
             continue
@@ -183,7 +203,7 @@ def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
         if len(said.words) == READ:
             break
     said.words.append("")
-    said.gaps.append(gap + ".")
+    said.gaps.append(gap or ".")
     said.known.append(set())
     said.joined.append(False)
     return said
@@ -192,83 +212,68 @@ def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
 def _known(word: str, patterns: _Patterns, forgiving: bool) -> set[int]:
     found: set[int] = set()
     if word.isdigit():
-        return {patterns.stems[word[:2] + "##"]} if len(word) == 4 and word[:2] + "##" in patterns.stems else found
+        century = word[:2] + "##"  # a year
+        return {patterns.stems[century]} if len(word) == 4 and century in patterns.stems else found
     spelled = {word}
     for prefix in patterns.prefixes:
         if word.startswith(prefix) and len(word) > len(prefix) + 2:
             spelled.add(word[len(prefix) :])
     for variant in spelled:
-        exact = False
         candidates = patterns.by_letter.get(variant[:1], ())
-        for stem, beginning, number in candidates:
-            if variant == stem or (beginning and variant.startswith(stem)):
-                found.add(number)
-                exact = True
-        if forgiving and not exact and len(variant) > 3:
-            for stem, beginning, number in candidates:
-                if near(variant, stem) or (beginning and len(stem) > 4 and near(variant[: len(stem)], stem)):
-                    found.add(number)
+        exact = {n for stem, start, n in candidates if variant == stem or (start and variant.startswith(stem))}
+        if not exact and forgiving and len(variant) > 3:
+            for stem, start, n in candidates:
+                if near(variant, stem) or (start and len(stem) > 4 and near(variant[: len(stem)], stem)):
+                    exact.add(n)
+        found |= exact
     return found
 
 
 # --- signs --------------------------------------------------------------------------------------------------------
 
+Span = tuple[int, int]  # words from, to; the second one not included
 
-def _alarms(folded: str, words: Words, forgiving: bool) -> list[Alarm]:
-    if not words.signs:
-        return []
+
+def _alarms(folded: str, words: Words, forgiving: bool) -> tuple[list[Alarm], set[str]]:
+    """The signs one language sees in a message, and the keys of those it sees denied."""
     patterns = _patterns(words)
     said = _read(folded, patterns, forgiving)
     if not any(known & patterns.firsts for known in said.known):
-        return []
-    _take_out(said, patterns.groups["harmless"])
-    hard = _hard_starts(said, patterns)
-    opaque: set[int] = set()
-    signs = {
-        k
-        for _, parts in patterns.signs
-        for part in parts
-        for i in range(len(said.words))
-        for k in range(i, i + said.at(i, part))
-    }
-    matches: list[tuple[Sign, list[tuple[int, int]]]] = []
-    for sign, parts in patterns.signs:
-        for spans in _matches(said, parts, hard):
-            matches.append((sign, spans))
-            if sign.own_no:
-                opaque.update(i for a, b in spans for i in range(a, b))
+        return [], set()
+    _prepare(said)
+    matches = [(sign, spans) for sign, parts in patterns.signs for spans in _matches(said, parts)]
+    said.opaque = {i for sign, spans in matches if sign.own_no for a, b in spans for i in range(a, b)}
     found: list[Alarm] = []
+    absent: set[str] = set()
     for sign, spans in matches:
-        denied = False if sign.own_no else _denied(said, patterns, spans, hard, opaque, signs)
+        denied = False if sign.own_no else _denied(said, spans)
         if denied is True:
+            absent.add(sign.key)
             continue
-        level = sign.level
-        if (sign.key, level) in _SETTLES and _settled(said, patterns, spans):
-            level = _SETTLES[sign.key, level]
-        certain = denied is False and _is_mine_and_now(said, patterns, spans, hard)
-        found.append(Alarm(sign.key, level, certain))
-    return found
+        settles = (sign.key, sign.level) in _SETTLES and _settled(said, spans)
+        level = _SETTLES[sign.key, sign.level] if settles else sign.level
+        found.append(Alarm(sign.key, level, denied is False and _is_mine_and_now(said, spans)))
+    return found, absent
 
 
-def _take_out(said: _Said, harmless: Phrases) -> None:
-    for i in range(len(said.words)):
-        for k in range(i, i + said.at(i, harmless)):
+def _prepare(said: _Said) -> None:
+    """Take figures of speech out; mark where clauses begin and which words belong to signs."""
+    count = len(said.words)
+    for i in range(count):
+        for k in range(i, i + said.says(i, "harmless")):
             said.known[k] = set()
+    said.fresh = [i == 0 or bool(_HARD & set(said.gaps[i])) or said.says(i, "but") > 0 for i in range(count)]
+    parts = [part for _, parts in said.patterns.signs for part in parts]
+    said.signs = {k for part in parts for i in range(count) for k in range(i, i + said.at(i, part))}
 
 
-def _hard_starts(said: _Said, patterns: _Patterns) -> list[bool]:
-    """Whether a word begins a sentence or a fresh clause ("but ...")."""
-    but = patterns.groups["but"]
-    return [i == 0 or bool(_HARD & set(said.gaps[i])) or said.at(i, but) > 0 for i in range(len(said.words))]
-
-
-def _matches(said: _Said, parts: Sequence[Phrases], hard: Sequence[bool]) -> Iterator[list[tuple[int, int]]]:
+def _matches(said: _Said, parts: Sequence[Phrases]) -> Iterator[list[Span]]:
     """Yield the places where all parts of a sign stand close together in one clause."""
     places = [[(i, i + n) for i in range(len(said.words)) if (n := said.at(i, part))] for part in parts]
-    for first in places[0][:20]:
+    for first in places[0][:MOST]:
         spans = [first]
         for other in places[1:]:
-            near_by = [p for p in other if _close(first, p, hard) and not (p[0] < first[1] and first[0] < p[1])]
+            near_by = [p for p in other if _close(said, first, p)]
             if not near_by:
                 break
             spans.append(min(near_by, key=lambda p: abs(p[0] - first[0])))
@@ -276,101 +281,88 @@ def _matches(said: _Said, parts: Sequence[Phrases], hard: Sequence[bool]) -> Ite
             yield sorted(spans)
 
 
-def _close(a: tuple[int, int], b: tuple[int, int], hard: Sequence[bool]) -> bool:
+def _close(said: _Said, a: Span, b: Span) -> bool:
     low, high = min(a, b), max(a, b)
-    return high[0] - low[1] < REACH and not any(hard[low[0] + 1 : high[0] + 1])
+    return low[1] <= high[0] < low[1] + REACH and not any(said.fresh[low[0] + 1 : high[0] + 1])
 
 
-def _denied(
-    said: _Said,
-    patterns: _Patterns,
-    spans: Sequence[tuple[int, int]],
-    hard: Sequence[bool],
-    opaque: set[int],
-    signs: set[int],
-) -> bool | None:
+def _denied(said: _Said, spans: Sequence[Span]) -> bool | None:
     """True: denied. None: perhaps (a list whose "no" may or may not reach so far). False: not denied."""
-    answers = [_no_before(said, patterns, start, hard, opaque, signs) for start, _ in spans]
-    if True in answers or _no_after(said, patterns, spans[-1][1]):
+    own = {i for a, b in spans for i in range(a, b)}
+    answers = [_no_before(said, start, own) for start, _ in spans]
+    if True in answers or _no_after(said, spans[-1][1]):
         return True
     crossed = any("," in said.gaps[i] for i in range(spans[0][0] + 1, spans[-1][0] + 1))
     return None if None in answers or crossed else False
 
 
-def _no_before(
-    said: _Said, patterns: _Patterns, start: int, hard: Sequence[bool], opaque: set[int], signs: set[int]
-) -> bool | None:
-    """Look leftwards from a sign for a "no" that reaches it."""
-    groups = patterns.groups
+def _no_before(said: _Said, start: int, own: set[int]) -> bool | None:
+    """Look leftwards from a part of a sign for a "no" that reaches it; own: the words of the sign itself."""
     listed = sure = False
     i = start
-    while i > 0 and start - i < FAR:
-        if hard[i]:
-            return False
+    while i > 0 and start - i < FAR and not said.fresh[i]:
         listed = listed or said.joined[i]
         if said.gaps[i]:
-            if i - 1 not in signs or "," not in said.gaps[i]:
+            if i - 1 not in said.signs or "," not in said.gaps[i]:
                 return False
             listed = True
         i -= 1
-        back = next((k for k in (3, 2, 1) if i - k + 1 >= 0 and said.at(i - k + 1, groups["no"]) == k), 0)
-        if back and i not in opaque:
-            return True if not listed or sure or _or_follows(said, patterns, start, hard) else None
-        if said.at(i, groups["nor"]):
+        if i in own:
+            continue
+        if i not in said.opaque and any(i >= k and said.says(i - k, "no") == k + 1 for k in range(3)):
+            return True if not listed or sure or _or_follows(said, start) else None
+        if said.says(i, "nor"):
             sure = True
-        elif said.at(i, groups["and_"]):
+        elif said.says(i, "and_"):
             listed = True
-        elif i in opaque or (i not in signs and not said.at(i, groups["between"])):
+        elif i in said.opaque or (i not in said.signs and not said.says(i, "between")):
             return False
     return False
 
 
-def _or_follows(said: _Said, patterns: _Patterns, start: int, hard: Sequence[bool]) -> bool:
-    """ "no chest pain, dizziness or fainting": the "or" tells that the list goes on from the "no"."""
+def _or_follows(said: _Said, start: int) -> bool:
+    """Whether an "or" tells that the list goes on from its "no": "no chest pain, dizziness or fainting"."""
     for i in range(start + 1, min(start + FAR, len(said.words))):
-        if hard[i]:
+        if said.fresh[i]:
             return False
-        if said.at(i, patterns.groups["nor"]):
+        if said.says(i, "nor"):
             return True
     return False
 
 
-def _no_after(said: _Said, patterns: _Patterns, end: int) -> bool:
-    """ "chest pain: none", "Brustschmerzen habe ich keine": a "no" that closes the clause."""
-    groups = patterns.groups
-    for i in range(end, min(end + 5, len(said.words) - 1)):
-        size = said.at(i, groups["no_after"])
-        if size and (said.gaps[i + size] or i + size >= len(said.words) - 1):
+def _no_after(said: _Said, end: int) -> bool:
+    """Whether a "no" closes the clause: "chest pain: none", "Brustschmerzen habe ich keine"."""
+    last = len(said.words) - 1
+    for i in range(end, min(end + 5, last)):
+        size = said.says(i, "no_after")
+        if size and (said.gaps[i + size] or i + size >= last):
             return True
-        if i > end and said.gaps[i]:
-            return False
-        if not said.at(i, groups["between"]):
+        if (i > end and said.gaps[i]) or not said.says(i, "between"):
             return False
     return False
 
 
-def _settled(said: _Said, patterns: _Patterns, spans: Sequence[tuple[int, int]]) -> bool:
+def _settled(said: _Said, spans: Sequence[Span]) -> bool:
     """Whether it is said to have gone again; "not gone" and "has not passed" are no such thing."""
-    for i in range(spans[-1][1], len(said.words)):
-        if said.at(i, patterns.groups["settled"]):
-            before = range(max(spans[-1][1], i - 3), i)
-            return not any(said.at(k, patterns.groups["no"]) for k in before)
+    end = spans[-1][1]
+    for i in range(end, len(said.words)):
+        if said.says(i, "settled"):
+            return not any(said.says(k, "no") for k in range(max(end, i - 3), i))
     return False
 
 
-def _is_mine_and_now(said: _Said, patterns: _Patterns, spans: Sequence[tuple[int, int]], hard: Sequence[bool]) -> bool:
+def _is_mine_and_now(said: _Said, spans: Sequence[Span]) -> bool:
+    """Whether the sign is the client's own, today: not past, not imagined, not another person's, not a question."""
     first = spans[0][0]
-    start = next(i for i in range(first, -1, -1) if i == 0 or _HARD & set(said.gaps[i]) or hard[i])
-    end = next(i for i in range(spans[-1][1], len(said.words)) if hard[i] or i == len(said.words) - 1)
-    groups = patterns.groups
+    start = next(i for i in range(first, -1, -1) if said.fresh[i])
+    end = next(i for i in range(spans[-1][1], len(said.words)) if said.fresh[i])
 
-    def holds(name: str, a: int, b: int) -> bool:
+    def holds(group: str, a: int, b: int) -> bool:
         """Whether a phrase stands there, and not cut off by a comma ("si, me duele" is a yes)."""
-        return any((n := said.at(i, groups[name])) and not said.gaps[i + n] for i in range(a, b))
+        return any((n := said.says(i, group)) and "," not in said.gaps[i + n] for i in range(a, b))
 
     if holds("past", start, end) and not holds("now", start, end):
         return False
     if holds("imagined", start, first) or holds("others", start, first):
         return False
-    asks = "?" in said.gaps[end] if end < len(said.gaps) else False
-    return not asks or holds("mine", start, end)
+    return "?" not in said.gaps[end] or holds("mine", start, end)
