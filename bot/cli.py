@@ -144,6 +144,21 @@ def erase(
 
 
 @app.command()
+def judgement(
+    clients: Annotated[int, typer.Option(min=1, max=100_000, help="Simulated clients.")] = 1000,
+    weeks: Annotated[int, typer.Option(min=16, max=260, help="Weeks each is followed.")] = 52,
+    seed: Annotated[int, typer.Option(help="The same seed gives the same figures.")] = 1,
+) -> None:
+    """Publish how the rule for change does on simulated clients: false flags, and true changes found."""
+    from rich.console import Console
+
+    from bot.judgement import print_figures
+
+    console = Console()
+    print_figures(clients, weeks, seed, Console(width=max(console.width, 132)))
+
+
+@app.command()
 def migrate() -> None:
     """Bring the database to the newest schema; nothing happens when it is there."""
     from bot.commands.database import migrate as run

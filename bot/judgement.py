@@ -435,10 +435,18 @@ def table(rows: Iterable[Row]) -> Table:
     return shown
 
 
+INSTEAD = (
+    "Where even the best rule finds fewer than 8 in 10, the measurement cannot show so small a change in one person.\n"
+    "The coach is then told the possible change, with the size of the error beside it, on the client's card; the client\n"
+    "hears that it may matter but is not sure yet; and the trend over four or more readings is drawn with its interval."
+)
+
+
 def print_figures(clients: int, weeks: int, seed: int, console: Console) -> tuple[Row, ...]:
     """Compute with a progress bar, print, and return the rows."""
     with Progress(console=console, transient=True) as progress:
         task = progress.add_task("simulating", total=len(PLAN))
         rows = figures(clients, weeks, seed, advance=lambda: progress.advance(task))
     console.print(table(rows))
+    console.print(INSTEAD)
     return rows
