@@ -1,20 +1,19 @@
 """The bot as a tape has it: the parts `samehour serve` runs, on SQLite, settled instant by instant.
 
-What a tape sets up without a conversation (an operator's invitation, a plan a coach chose beforehand, the hour of
-a digest) is written by the store's own functions, as the command line does.
+What a tape sets up without a conversation (an operator's invitation, a plan a coach chose beforehand) is written by
+the store's own functions, as the command line does.
 """
 
 from __future__ import annotations
 
 import sys
-from datetime import datetime, time
+from datetime import datetime
 from functools import lru_cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
-from zoneinfo import ZoneInfo
 
 from pydantic import SecretStr
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection
 
 from bot import log, wiring
 from bot.clock import HeldClock
@@ -22,10 +21,8 @@ from bot.config import Settings
 from bot.store import invitations, migrate
 from bot.store.database import Database
 from bot.store.people import staff
-from bot.store.schema import coaches, people
 from bot.worker import Service
-from core import schedule
-from core.dialogue.facts import Plan, Slot
+from core.dialogue.facts import Plan
 from demo import tape as t
 from demo.messenger import CannotDo, Messenger
 
@@ -97,11 +94,6 @@ class Machine:
         """Make a coach's invitation with the plan the tape gives; its token."""
         return await self._store.write(_invite_client, step, coach_chat, now)
 
-    async def set_digest(self, chat: int, slot: Slot, now: datetime) -> None:
-        """Set the slot of a coach's digest."""
-        first = schedule.next_due(slot, ZoneInfo(slot.zone_name), now).at
-        await self._store.write(_set_digest, chat, slot.zone_name, slot.weekday, slot.at, first)
-
     @property
     def _store(self) -> Database:
         if self._database is None:
@@ -142,10 +134,3 @@ def plan_of(step: t.Client) -> Plan:
         directed_weighing=given.get("directed") == "yes",
         loss_is_planned=given.get("planned_loss") == "yes",
     )
-
-
-def _set_digest(conn: Connection, chat: int, zone_name: str, weekday: int, at: time, first: datetime) -> None:
-    of_chat = select(people.c.id).where(people.c.chat_id == chat).scalar_subquery()
-    values = {"weekday": weekday, "at": at, "zone_name": zone_name, "next_digest_at": first}
-    conn.execute(update(coaches).where(coaches.c.person_id == of_chat).values(values))
-    conn.execute(update(people).where(people.c.chat_id == chat).values(zone_name=zone_name))

@@ -10,13 +10,12 @@ import asyncio
 import re
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import UTC, datetime, time
+from datetime import UTC, datetime
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from types import TracebackType
 from typing import Self
 
-from core.dialogue.facts import Slot
 from demo import tape as t
 from demo.machine import Machine
 from demo.messenger import CannotDo, Flood, Messenger, Seen
@@ -236,6 +235,9 @@ class Player:
             await self._messenger.send_file(user, kind)
 
     async def _open(self, step: t.Opens) -> None:
+        if step.coach == t.OPERATOR:
+            await self._become_coach(step.name)
+            return
         user = await self._account(step.name)
         if not step.coach:
             self._line(f"{step.name} -> bot: /start")
@@ -285,15 +287,27 @@ class Player:
     # --- arriving in one line -----------------------------------------------------------------------------------
 
     async def _coach(self, step: t.Coach) -> None:
-        """An operator's invitation, opened for real."""
+        """An operator's invitation, opened for real; the questions after place and digest are answered."""
         user = await self._account(step.name, step.given.get("lang", "en"))
-        token = await self._machine.invite_coach(step.name, self._now)
-        self._line(f"{step.name} -> bot: /start {STAND_IN}")
+        self._line(f"{step.name} joins as a coach, by the operator's invitation")
+        self._muted = True
+        try:
+            await self._become_coach(step.name)
+            await self._step(t.Says(step.number, step.name, step.given.get("zone", self.tape.zone_name)))
+            if "slot" in step.given:
+                await self._step(t.Says(step.number, step.name, "/settings"))
+                await self._messenger.press(user, data="own:digest")
+                await self._settle(step.name)
+                await self._step(t.Says(step.number, step.name, step.given["slot"]))
+        finally:
+            self._muted = False
+
+    async def _become_coach(self, name: str) -> None:
+        user = await self._account(name)
+        token = await self._machine.invite_coach(name, self._now)
+        self._line(f"{name} -> bot: /start {STAND_IN}")
         await self._messenger.open_bot(user, token)
-        await self._settle(step.name)
-        weekday, at = t.slot(step.given.get("slot", "Mon 08:00")) or (0, time(8))
-        slot = Slot(weekday, at, step.given.get("zone", self.tape.zone_name))
-        await self._machine.set_digest(user, slot, self._now)
+        await self._settle(name)
 
     async def _client(self, step: t.Client) -> None:
         """An invitation of the coach's, and every question answered: by the same messages as anybody's."""

@@ -20,6 +20,7 @@
 | `group GROUP: NAME NAME ...`          | a group chat of these people, without the bot                               |
 | `NAME opens COACH's invitation`       | by the newest link COACH has and nobody opened; COACH asks for one if needed |
 | `NAME opens COACH's used invitation`  | by the link that was opened last                                            |
+| `NAME opens the operator's invitation` | becomes a coach by hand                                                    |
 | `NAME opens the bot`                  | presses Start, with no link                                                 |
 | `NAME: text`                          | NAME writes to the bot                                                      |
 | `NAME in GROUP: text`                 | NAME writes to a group                                                      |
@@ -73,6 +74,7 @@ from core.measures import MEASURES
 LANGUAGES = ("en", "de", "es", "fr", "pl", "ar")
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 KINDS = ("voice", "photo", "video", "audio", "sticker", "document", "location", "contact")
+OPERATOR = "the operator"
 RESERVED = frozenset({"start", "at", "wait", "coach", "client", "person", "group", "bot", "expect", "expect-not"})
 _UNITS = {"s": "seconds", "min": "minutes", "h": "hours", "day": "days", "days": "days"}
 
@@ -152,7 +154,7 @@ class Presses:
 
 @dataclass(frozen=True, slots=True)
 class Opens:
-    """coach "" presses Start without a link; used: the link that was opened last."""
+    """coach "" presses Start without a link; OPERATOR is who invites coaches; used: the link opened last."""
 
     number: int
     name: str
@@ -230,7 +232,7 @@ _IN_GROUP = re.compile(rf"({_NAME}) in ({_NAME})\s*:\s*(.+)")
 _SAYS = re.compile(rf"({_NAME})\s*:\s*(.+)")
 _EDITS = re.compile(rf"({_NAME}) edits\s*:\s*(.+)")
 _PRESSES = re.compile(rf"({_NAME}) presses (.+)")
-_OPENS = re.compile(rf"({_NAME}) opens (?:({_NAME})['’]s (used )?invitation|the bot)")
+_OPENS = re.compile(rf"({_NAME}) opens (?:(the operator|{_NAME})['’]s (used )?invitation|the bot)")
 _SENDS = re.compile(rf"({_NAME}) sends (?:a |an )?(\w+)")
 _BLOCKS = re.compile(rf"({_NAME}) (blocks|unblocks)(?: the bot)?")
 _ADDS = re.compile(rf"({_NAME}) (adds|removes) the bot (?:to|from) ({_NAME})(?: by ({_NAME})['’]s link)?")
@@ -396,7 +398,9 @@ class _Reader:
     def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> Step:
         name = match[1]
         if shape is _OPENS:
-            if match[2] and match[2] not in self.coaches:
+            if match[2] == OPERATOR and not match[3]:
+                self.coaches.add(name)
+            elif match[2] and match[2] not in self.coaches:
                 raise CannotRead(number, line, f"there is no coach {match[2]}", f"coach {match[2]}, further up")
             self._check_name(number, line, name)
             self.people.add(name)

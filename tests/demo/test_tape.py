@@ -45,6 +45,7 @@ def test_a_client_line_gives_its_keys_with_quoted_blanks() -> None:
         ("Ben opens Rowan's invitation", Opens(4, "Ben", "Rowan")),
         ("Ben opens Rowan’s used invitation", Opens(4, "Ben", "Rowan", used=True)),
         ("Zoe opens the bot", Opens(4, "Zoe")),
+        ("Sam opens the operator's invitation", Opens(4, "Sam", demo.tape.OPERATOR)),
         ("Ada sends voice", Sends(4, "Ada", "voice")),
         ("Ada sends a photo", Sends(4, "Ada", "photo")),
         ("Ada blocks", Does(4, "Ada", "blocks")),
@@ -127,6 +128,12 @@ def test_a_line_that_cannot_be_read_is_named_with_what_is_wrong(text: str, numbe
     with pytest.raises(CannotRead, match=f"line {number}: ") as caught:
         read(text)
     assert words in str(caught.value)
+
+
+def test_whoever_opens_the_operators_invitation_is_a_coach_from_then_on() -> None:
+    step = last(START + "Sam opens the operator's invitation\nclient Ada of Sam:")
+    assert isinstance(step, Client)
+    assert step.coach == "Sam"
 
 
 def test_a_slot_is_read_with_its_weekday_counted_from_monday() -> None:
