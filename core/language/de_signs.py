@@ -12,6 +12,7 @@ _HURTS = (
 )
 _BREATHLESS = "kurzatmig|kurzatmigkeit|außer_atem|atemlos|aus_der_puste|außer_puste|keine_puste|atembeschwerden"
 
+
 _DIZZY = (
     "schwindel|schwindlig|schwindelig|schwindelgefühl|schwindelanfall|benommen|benommenheit|"
     "schwummrig|schummrig|schwarz_vor_augen|schwarz_vor_den_augen|dreht_sich_alles|"
@@ -92,10 +93,11 @@ SIGNS = (
         "stroke_signs",
         EMERGENCY,
         (
-            "kann_nicht_sprechen|nicht_mehr_sprechen|kann_nicht_mehr_sprechen|arm_nicht_heben|"
-            "arm_nicht_bewegen|bein_nicht_bewegen|arm_nicht_mehr_heben|arm_nicht_mehr_bewegen|"
-            "bein_nicht_mehr_bewegen|nicht_richtig_sprechen|finde_keine_worte|finde_die_worte_nicht|"
-            "spüre_meinen_arm_nicht|spüre_mein_bein_nicht|sehe_nichts_mehr",
+            "kann_nicht_sprechen|nicht_mehr_sprechen|nicht_mehr_richtig_sprechen|"
+            "nicht_mehr_richtig_reden|kann_nicht_mehr_sprechen|arm_nicht_heben|arm_nicht_bewegen|"
+            "bein_nicht_bewegen|arm_nicht_mehr_heben|arm_nicht_mehr_bewegen|bein_nicht_mehr_bewegen|"
+            "nicht_richtig_sprechen|finde_keine_worte|finde_die_worte_nicht|spüre_meinen_arm_nicht|"
+            "spüre_mein_bein_nicht|sehe_nichts_mehr",
         ),
         own_no=True,
     ),
@@ -240,7 +242,7 @@ SIGNS = (
 
 DENIALS = Denials(
     no="kein|keine|keinen|keinem|keiner|keinerlei|nicht|nie|niemals|ohne|weder|nichts|frei_von|keins",
-    no_after="nein|nicht|keine|keinen|keins|kein|keiner|nie|negativ|nö|keinerlei",
+    no_after="nein|nicht|nicht_mehr|keine|keinen|keins|kein|keiner|nie|negativ|nö|keinerlei",
     between=(
         "ich|habe|hab|hatte|gehabt|bin|war|mir|mich|ist|sind|in|im|der|die|das|den|dem|mein|meine|"
         "meiner|meinem|meinen|mehr|irgendwelche|irgendeine|heute|an|am|verspüre|spüre|gespürt|auch|"
@@ -256,7 +258,7 @@ DENIALS = Denials(
         "vor_langer_zeit|in_der_vergangenheit|vor_der_operation|19##|20##"
     ),
     imagined=(
-        "was_wenn|wenn|falls|ob|könnte|würde|angst|sorge|sorgen|fürchte|befürchte|risiko|"
+        "was_wenn|wenn|falls|ob|angst|sorge|sorgen|fürchte|befürchte|risiko|"
         "symptome_von|symptome_für|anzeichen_für|anzeichen_von|vorbeugen|verhindern|kann_man|was_ist|"
         "was_sind|gelesen|geträumt|traum|gehört_von|ist_es_normal|woran_erkenne|unterschied_zwischen|"
         "glaube_nicht|film"
@@ -269,7 +271,7 @@ DENIALS = Denials(
     now="jetzt|heute|gerade|wieder|immer_noch|noch_immer|seit|aktuell|momentan|auch|erneut",
     mine="ich|mir|mich|mein|meine|meiner|meinem|meinen",
     settled=(
-        "weg|vorbei|verschwunden|nachgelassen|aufgehört|vergangen|wieder_gut|abgeklungen|"
+        "weg|vorbei|nicht_mehr|verschwunden|nachgelassen|aufgehört|vergangen|wieder_gut|abgeklungen|"
         "wieder_besser|jetzt_besser|besser_geworden|gelegt|wieder_in_ordnung"
     ),
     harmless=(

@@ -9,7 +9,7 @@ EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.ST
 _HURTS = (
     "pain|pains|painful|hurt|hurts|hurting|ache|aches|aching|achy|tight|tightness|tightening|"
     "pressure|pressing|squeezing|squeezed|crushing|crushed|heavy|heaviness|burning|discomfort|"
-    "uncomfortable|stabbing|stabs|sore|twinge*|cramp*|constrict*"
+    "uncomfortable|stabbing|stabs|sore|twinge*|cramp*|constrict*|funny|strange|weird|odd"
 )
 _BREATHLESS = (
     "breathless|breathlessness|short_of_breath|shortness_of_breath|out_of_breath|puffed|winded|"
@@ -17,8 +17,8 @@ _BREATHLESS = (
 )
 _DIZZY = (
     "dizzy|dizziness|dizzyness|light_headed|lightheaded|light_headedness|lightheadedness|giddy|"
-    "vertigo|woozy|feel_faint|feeling_faint|felt_faint|bit_faint|room_is_spinning|room_spins|"
-    "head_is_spinning|head_spins"
+    "vertigo|woozy|feel_faint|feeling_faint|felt_faint|bit_faint|room_is_spinning|"
+    "everything_went_black|went_black|goes_black|room_spins|head_is_spinning|head_spins"
 )
 _SWOLLEN = "swollen|swelling|swelled|swells|swell|puffy"
 
@@ -30,9 +30,9 @@ SIGNS = (
         "faint",
         EMERGENCY,
         (
-            "fainted|fainting|faints|passed_out|passing_out|blacked_out|blacking_out|blackout|"
-            "collapsed|collapsing|keeled_over|lost_consciousness|unconscious|fell_unconscious|"
-            "losing_consciousness|lose_consciousness|about_to_faint|going_to_faint|nearly_fainted|"
+            "fainted|fainting|faints|passed_out|passing_out|blacked_out|blacking_out|blackout|collapsed|"
+            "collapsing|keeled_over|lost_consciousness|unconscious|fell_unconscious|losing_consciousness|"
+            "pass_out|black_out|lose_consciousness|about_to_faint|going_to_faint|nearly_fainted|"
             "almost_fainted|syncope|collapse",
         ),
     ),
@@ -49,11 +49,12 @@ SIGNS = (
         "breathless_at_rest",
         EMERGENCY,
         (
-            "can't_breathe|cannot_breathe|can_not_breathe|can_hardly_breathe|hardly_breathe|"
-            "barely_breathe|not_able_to_breathe|unable_to_breathe|can't_catch_my_breath|"
-            "cannot_catch_my_breath|can't_get_my_breath|cannot_get_my_breath|can't_get_enough_air|no_air|"
-            "not_getting_air|not_getting_enough_air|couldn't_breathe|could_not_breathe|can't_breath|"
-            "cannot_breath|can't_breathe_properly|can't_get_air",
+            "can't_breathe|can_hardly_talk|can_hardly_speak|hardly_talk|can't_finish_a_sentence|"
+            "cannot_breathe|can_not_breathe|can_hardly_breathe|hardly_breathe|barely_breathe|"
+            "not_able_to_breathe|unable_to_breathe|can't_catch_my_breath|cannot_catch_my_breath|"
+            "can't_get_my_breath|cannot_get_my_breath|can't_get_enough_air|no_air|not_getting_air|"
+            "not_getting_enough_air|couldn't_breathe|could_not_breathe|can't_breath|cannot_breath|"
+            "can't_breathe_properly|can't_get_air",
         ),
         own_no=True,
     ),
@@ -81,7 +82,7 @@ SIGNS = (
         EMERGENCY,
         (
             "speech|speaking|words|talking|speak|talk",
-            "slurred|slurring|slur|jumbled|garbled|trouble|difficulty|strange|mixed_up",
+            "slurred|slurring|slur|jumbled|funny|odd|weird|garbled|trouble|difficulty|strange|mixed_up",
         ),
     ),
     Sign(
@@ -125,6 +126,11 @@ SIGNS = (
         ("worst_headache|thunderclap|sudden_headache|sudden_severe_headache|suddenly_confused|sudden_confusion",),
     ),
     Sign("stroke_signs", EMERGENCY, ("headache|head_hurts|pain_in_my_head", "sudden|suddenly|worst")),
+    Sign(
+        "stroke_signs",
+        EMERGENCY,
+        ("headache|headaches|migraine", "blurred|blurry|confused|confusion|can't_see|vision|stiff_neck"),
+    ),
     Sign("leg_swelling", SAME_DAY, ("leg|calf|thigh|ankle|foot|shin", _SWOLLEN)),
     Sign(
         "leg_swelling",
@@ -143,7 +149,7 @@ SIGNS = (
         (
             "heart|heartbeat|pulse",
             "racing|races|raced|pounding|pounds|pounded|flutters|fluttering|fluttered|skips|skipping|"
-            "skipped|irregular|irregularly|uneven|thumping|thumps|all_over_the_place|missing_beats|"
+            "skipped|skip|irregular|irregularly|uneven|thumping|thumps|all_over_the_place|missing_beats|"
             "misses_beats|missed_beats|hammering|beating_fast|beating_very_fast|beating_too_fast|"
             "beating_so_fast|out_of_rhythm|jumping|going_mad",
         ),
@@ -231,11 +237,12 @@ SIGNS = (
         "despair",
         EMERGENCY,
         (
-            "don't_want_to_live|do_not_want_to_live|no_reason_to_live|not_worth_living|"
-            "nothing_to_live_for|no_point_in_living|no_point_living|can't_go_on_like_this|"
-            "can't_go_on_living|don't_want_to_be_here_any_more|don't_want_to_be_here_anymore|"
-            "don't_want_to_be_alive|can't_go_on_any_more|can't_go_on_anymore|no_will_to_live|"
-            "don't_want_to_wake_up|cannot_go_on_like_this|do_not_want_to_be_here_anymore",
+            "don't_want_to_live|do_not_want_to_live|no_reason_to_live|isn't_worth_living|"
+            "is_not_worth_living|not_worth_living|nothing_to_live_for|no_point_in_living|no_point_living|"
+            "can't_go_on_like_this|can't_go_on_living|don't_want_to_be_here_any_more|"
+            "don't_want_to_be_here_anymore|don't_want_to_be_alive|can't_go_on_any_more|"
+            "can't_go_on_anymore|no_will_to_live|don't_want_to_wake_up|cannot_go_on_like_this|"
+            "do_not_want_to_be_here_anymore",
         ),
         own_no=True,
     ),

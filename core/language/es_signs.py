@@ -80,8 +80,8 @@ SIGNS = (
         EMERGENCY,
         (
             "cara|boca|rostro|labio|párpado|mejilla",
-            "torcida|torcido|caída|caído|dormida|dormido|"
-            "paralizada|paralizado|adormecida|adormecido|entumecida|entumecido|desviada|cuelga|tuerce",
+            "torcida|torcido|caída|caído|dormida|dormido|paralizada|paralizado|duerme|adormece|"
+            "adormecida|adormecido|entumecida|entumecido|desviada|cuelga|tuerce",
         ),
     ),
     Sign(

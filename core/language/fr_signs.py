@@ -248,7 +248,8 @@ SIGNS = (
 )
 
 DENIALS = Denials(
-    no="pas|plus_de|aucun|aucune|sans|jamais|ni|non_plus|rien|nulle|zéro|plus_aucune|plus_aucun|"
+    no="pas|plus_de|n_ai_plus|n_a_plus|n_est_plus|ne_suis_plus|ne_fait_plus|ne_sens_plus|"
+    "n_avais_plus|aucun|aucune|sans|jamais|ni|non_plus|rien|nulle|zéro|plus_aucune|plus_aucun|"
     "pas_de|pas_eu|exempt_de",
     no_after="non|aucun|aucune|pas|jamais|rien|négatif|néant|plus",
     between=(

@@ -17,7 +17,7 @@ _BREATHLESS = (
 )
 
 _DIZZY = (
-    "zawroty|zawrotów|zawrotami|zawrót|kręci_mi_się|kręci_się_w_głowie|kręciło_mi_się|"
+    "zawroty|zakręciło|zawrotów|zawrotami|zawrót|kręci_mi_się|kręci_się_w_głowie|kręciło_mi_się|"
     "mi_się_kręci|mi_się_w_głowie_kręci|w_głowie_się_kręci|kręci_się_mi|oszołomion*|mroczki|"
     "słabo_mi|mi_słabo|ciemno_przed_oczami|się_słabo|w_głowie_mi_się_kręci|w_głowie_kręci"
 )
@@ -215,10 +215,11 @@ SIGNS = (
         "despair",
         EMERGENCY,
         (
-            "zabić_się|zabiję_się|się_zabić|się_zabiję|samobój*|odebrać_sobie_życie|odbiorę_sobie_życie|"
-            "skończyć_ze_sobą|chcę_umrzeć|chciałbym_umrzeć|chciałabym_umrzeć|wolałbym_nie_żyć|"
-            "wolałabym_nie_żyć|okalecz*|zrobić_sobie_krzywdę|zrobię_sobie_krzywdę|tnę_się|przedawkow*|"
-            "lepiej_beze_mnie|skończyć_z_życiem|zakończyć_życie|myśli_samobójcze|skończyć_z_sobą",
+            "zabić_się|mam_dość_życia|dość_życia|zabiję_się|się_zabić|się_zabiję|samobój*|"
+            "odebrać_sobie_życie|odbiorę_sobie_życie|skończyć_ze_sobą|chcę_umrzeć|chciałbym_umrzeć|"
+            "chciałabym_umrzeć|wolałbym_nie_żyć|wolałabym_nie_żyć|okalecz*|zrobić_sobie_krzywdę|"
+            "zrobię_sobie_krzywdę|tnę_się|przedawkow*|lepiej_beze_mnie|skończyć_z_życiem|zakończyć_życie|"
+            "myśli_samobójcze|skończyć_z_sobą",
         ),
     ),
     Sign(
