@@ -313,7 +313,7 @@ DENIALS = Denials(
         "cleared|subsided|good_now|over_now|has_stopped"
     ),
     harmless=(
-        "chest_press|chest_presses|chest_size|chest_strap|chest_exercise*|chest_of_drawers|"
+        "binding|binned|binning|pasting|punting|planting|ranting|strobe|andina|chest_press|chest_presses|chest_size|chest_strap|chest_exercise*|chest_of_drawers|"
         "chest_measurement*|chest_freezer|breast_stroke|breaststroke|stroke_of_luck|back_stroke|"
         "backstroke|butterfly_stroke|swimming_stroke|different_stroke|die_laughing|died_laughing|"
         "killing_me|killed_me|dying_to|to_die_for|binge_watch*|binge_watching|faint_line|"

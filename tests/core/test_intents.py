@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from core.language import LANGUAGES, Intent, plain, words_for
 from core.language.intents import MORE, intent, place, weekday_and_time, when
+from tests.core.ways_of_writing import CORPUS
 
 TODAY = date(2026, 3, 4)  # a Wednesday
 
@@ -143,6 +144,16 @@ def test_what_a_message_asks_for(language, typed, wish):
 )
 def test_a_reading_or_small_talk_is_no_wish(typed):
     assert intent(typed, words_for("en")) is None
+
+
+def test_no_reading_anybody_writes_is_a_wish():
+    wishes = {}
+    for language, lines in CORPUS.items():
+        for line in lines.strip().split("\n"):
+            typed, _, meaning = line.partition(": ")[2].rpartition(" → ")
+            if not meaning.startswith("ask") and (wish := intent(typed, words_for(language))) is not None:
+                wishes[typed] = wish
+    assert set(wishes.values()) <= {Intent.NO}, wishes  # "none" and "nothing" are a no where a no was asked for
 
 
 def test_a_long_story_is_not_searched_for_wishes():

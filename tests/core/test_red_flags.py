@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from core.language import LANGUAGES, words_for
 from core.language.red_flags import Alarm, Level, recognise
+from tests.core.ways_of_writing import CORPUS
 
 ENGLISH = """
 I have chest pain → chest_pain emergency
@@ -442,6 +443,21 @@ def test_harmless_texts_of_all_languages_raise_nothing(speaks):
         if alarm is None and language in (speaks, "en") and (found := recognise(typed, words_for(speaks))) is not None
     ]
     assert not raised, "\n".join(raised)
+
+
+def test_no_reading_anybody_writes_raises_an_alarm():
+    raised = [
+        f"{language}: {line}"
+        for language, lines in CORPUS.items()
+        for line in lines.strip().split("\n")
+        if recognise(line.partition(": ")[2].rpartition(" → ")[0], words_for(language)) is not None
+    ]
+    assert not raised, "\n".join(raised)
+
+
+@pytest.mark.parametrize("word", ["planting", "painting", "strike", "binding", "chess", "breaststroke", "faithful"])
+def test_a_word_that_only_looks_like_a_sign_raises_nothing(word):
+    assert recognise(f"I like {word}", words_for("en")) is None
 
 
 @settings(max_examples=300)
