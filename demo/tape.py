@@ -62,30 +62,19 @@
 from __future__ import annotations
 
 import re
-import shlex
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import UTC, datetime, time, timedelta
+from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from core.client import Background, Caution, Sex
-from core.measures import MEASURES
+from demo.keys import CLIENT_KEYS, COACH_KEYS, PERSON_KEYS, CannotRead, intervals, pairs, slot, zone
 
-LANGUAGES = ("en", "de", "es", "fr", "pl", "ar")
-WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+__all__ = ["CannotRead", "Tape", "intervals", "read", "slot"]
+
 KINDS = ("voice", "photo", "video", "audio", "sticker", "document", "location", "contact")
 OPERATOR = "the operator"
 RESERVED = frozenset({"start", "at", "wait", "coach", "client", "person", "group", "bot", "expect", "expect-not"})
 _UNITS = {"s": "seconds", "min": "minutes", "h": "hours", "day": "days", "days": "days"}
-
-
-class CannotRead(Exception):
-    """A line that cannot be read. The text says which, what is wrong and how to write it."""
-
-    def __init__(self, number: int, line: str, wrong: str, write: str = "") -> None:
-        hint = f" Write: {write}" if write else ""
-        super().__init__(f"line {number}: {wrong}.{hint}\n    {line}")
-        self.number = number
 
 
 # --- steps: what a line says --------------------------------------------------------------------------------------
@@ -280,28 +269,21 @@ def _start(number: int, line: str) -> tuple[datetime, str]:
     match = _START.fullmatch(line)
     if match is None:
         raise CannotRead(number, line, "the first step is `start`", form)
-    zone = _zone(match[3])
-    if zone is None:
+    found = zone(match[3])
+    if found is None:
         raise CannotRead(number, line, f"there is no time zone {match[3]!r}", form)
-    at = _instant(match[1], match[2], zone)
+    at = _instant(match[1], match[2], found)
     if at is None:
         raise CannotRead(number, line, "this is no date and time", form)
     return at, match[3]
 
 
-def _zone(name: str) -> ZoneInfo | None:
-    try:
-        return ZoneInfo(name)
-    except (KeyError, ValueError, OSError):  # OSError: the name of a folder of the database
-        return None
-
-
-def _instant(day: str, at: str, zone: ZoneInfo) -> datetime | None:
+def _instant(day: str, at: str, where: ZoneInfo) -> datetime | None:
     """The instant of a wall time: the first pass where it comes twice, as a clock that stands still would show."""
     if not re.fullmatch(r"\d{4}-\d\d-\d\d", day) or not re.fullmatch(r"\d\d:\d\d(:\d\d)?", at):
         return None
     try:
-        return datetime.fromisoformat(f"{day}T{at}").replace(tzinfo=zone)
+        return datetime.fromisoformat(f"{day}T{at}").replace(tzinfo=where)
     except ValueError:
         return None
 
@@ -345,16 +327,16 @@ class _Reader:
         match word:
             case "coach":
                 name = self._new(number, line, match[1])
-                given = _pairs(number, line, match[2] or "", COACH_KEYS)
+                given = pairs(number, line, match[2] or "", COACH_KEYS)
                 self.coaches.add(name)
                 return Coach(number, name, given)
             case "client":
                 if match[2] not in self.coaches:
                     raise CannotRead(number, line, f"there is no coach {match[2]}", f"coach {match[2]}, further up")
-                given = _pairs(number, line, match[3] or "", CLIENT_KEYS)
+                given = pairs(number, line, match[3] or "", CLIENT_KEYS)
                 return Client(number, self._new(number, line, match[1]), match[2], given)
             case "person":
-                given = _pairs(number, line, match[2] or "", PERSON_KEYS)
+                given = pairs(number, line, match[2] or "", PERSON_KEYS)
                 return Person(number, self._new(number, line, match[1]), given.get("lang", "en"))
             case "group":
                 members = tuple(match[2].split())
@@ -449,94 +431,3 @@ class _Reader:
         if name not in self.groups:
             raise CannotRead(number, line, f"there is no group {name}", f"group {name}: NAME NAME ..., before")
         return name
-
-
-# --- key=value ----------------------------------------------------------------------------------------------------
-
-
-def _one_of(*values: str) -> Callable[[str], str]:
-    return lambda value: "" if value in values else f"one of {', '.join(values)}"
-
-
-def _some_of(*values: str) -> Callable[[str], str]:
-    return lambda value: "" if set(value.split(",")) <= set(values) else f"some of {', '.join(values)}, commas between"
-
-
-def _year(value: str) -> str:
-    return "" if re.fullmatch(r"(19|20)\d\d", value) else "a year, such as 1968"
-
-
-def _anything(value: str) -> str:
-    return "" if value.strip() else "some words"
-
-
-def _slot(value: str) -> str:
-    return "" if slot(value) is not None else '"Mon 07:30"'
-
-
-def _known_zone(value: str) -> str:
-    return "" if _zone(value) is not None else "a time zone, such as Europe/London"
-
-
-def _interval(value: str) -> str:
-    return "" if intervals(value) is not None else "days, or measure:days with commas between"
-
-
-def slot(value: str) -> tuple[int, time] | None:
-    """Read "Mon 07:30" as weekday (Monday 0) and wall time; None when it is not one."""
-    match = re.fullmatch(r"([A-Za-z]{3})[a-z]* (\d\d):(\d\d)", value)
-    if match is None or match[1].lower() not in WEEKDAYS or int(match[2]) > 23 or int(match[3]) > 59:
-        return None
-    return WEEKDAYS.index(match[1].lower()), time(int(match[2]), int(match[3]))
-
-
-def intervals(value: str) -> dict[str, int] | None:
-    """Read "35" as {"": 35} and "weight:7,waist:42" as its pairs; None when it is neither."""
-    found: dict[str, int] = {}
-    for part in value.split(","):
-        key, _, days = part.rpartition(":")
-        if not days.isdigit() or not int(days) or (key and key not in MEASURES):
-            return None
-        found[key] = int(days)
-    return found
-
-
-_YES = _one_of("yes", "no")
-PERSON_KEYS = {"lang": _one_of(*LANGUAGES)}
-COACH_KEYS = {**PERSON_KEYS, "zone": _known_zone, "slot": _slot}
-CLIENT_KEYS: dict[str, Callable[[str], str]] = {
-    **COACH_KEYS,
-    "born": _year,
-    "sex": _one_of(*(s.value for s in Sex)),
-    "height": _anything,
-    "units": _one_of("kg", "lb", "st"),
-    "background": _one_of(*(b.value for b in Background)),
-    "cautions": _some_of(*(c.value for c in Caution)),
-    "numbers": _one_of("shown", "coach_only", "leave_out"),
-    "measures": _some_of(*MEASURES),
-    "interval": _interval,
-    "directed": _YES,
-    "planned_loss": _YES,
-    "own": _anything,
-    "own_better": _one_of("higher", "lower"),
-}
-
-
-def _pairs(number: int, line: str, text: str, keys: Mapping[str, Callable[[str], str]]) -> dict[str, str]:
-    """Read `key=value key="value with blanks"`."""
-    try:
-        words = shlex.split(text)
-    except ValueError:
-        raise CannotRead(number, line, "a quotation mark is not closed", 'slot="Mon 07:30"') from None
-    found: dict[str, str] = {}
-    for word in words:
-        key, equals, value = word.partition("=")
-        if not equals or key not in keys:
-            raise CannotRead(number, line, f"{word!r} is no key=value known here", f"{'=..., '.join(keys)}=...")
-        if key in found:
-            raise CannotRead(number, line, f"{key} is given twice", f"{key}=... once")
-        wrong = keys[key](value)
-        if wrong:
-            raise CannotRead(number, line, f"{key}={value} cannot be read", f"{key}= {wrong}")
-        found[key] = value
-    return found

@@ -7,6 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+import demo.keys
 import demo.tape
 from demo.tape import At, CannotRead, Client, Coach, Does, Edits, Expect, Group, Opens, Presses, Says, Sends, read
 
@@ -152,5 +153,5 @@ def test_whatever_a_line_says_it_is_read_or_refused_by_its_number(line: str) -> 
 
 def test_every_key_of_a_client_and_every_kind_of_line_is_documented() -> None:
     text = Path(demo.tape.__file__).read_text(encoding="utf-8").split('"""')[1]
-    assert [key for key in demo.tape.CLIENT_KEYS if f"`{key}`" not in text] == []
+    assert [key for key in demo.keys.CLIENT_KEYS if f"`{key}`" not in text] == []
     assert [word for word in demo.tape.RESERVED if word not in text] == []
