@@ -437,8 +437,9 @@ def table(rows: Iterable[Row]) -> Table:
 
 INSTEAD = (
     "Where even the best rule finds fewer than 8 in 10, the measurement cannot show so small a change in one person.\n"
-    "The coach is then told the possible change, with the size of the error beside it, on the client's card;\n"
-    "the client hears that it may matter but is not sure yet; and the trend over four or more readings is drawn with its interval."
+    "The coach is then told the possible change, with the size of the error beside it, on the client's card; the\n"
+    "client hears that it may matter but is not sure yet; and the trend over four or more readings is drawn with\n"
+    "its interval."
 )
 
 

@@ -19,6 +19,7 @@ from core.reading import Reading, baseline
 from core.references import bp_nice_home
 from core.reliability import Z95
 from core.series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
+from core.trend import fit, points_of
 
 D = Decimal
 MOST_MARKS = 12  # of a rating line: more cannot be read on a phone
@@ -44,11 +45,22 @@ class Usual:
 
 
 @dataclass(frozen=True, slots=True)
+class Level:
+    """Where the line through all readings stands on a day, and between which values it may stand."""
+
+    day: date
+    value: Decimal
+    low: Decimal
+    high: Decimal
+
+
+@dataclass(frozen=True, slots=True)
 class Trend:
     """One measure over time.
 
     points: oldest first, one at least.  baseline: where comparisons start.  error: MDC95 about the baseline, in
-    `unit`; None when nobody knows it.  usual: a published band, where one fits this person.
+    `unit`; None when nobody knows it.  usual: a published band, where one fits this person.  line: the trend at its
+    first and last day with its 95 % interval; None under four readings.
     """
 
     measure: str
@@ -57,6 +69,7 @@ class Trend:
     baseline: Point
     error: Decimal | None = None
     usual: Usual | None = None
+    line: tuple[Level, Level] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,7 +154,22 @@ def trend(
         Point(day_of(start, zone), convert(start.value, measure.unit, unit)),
         _error(measure, start, last, unit),
         usual(measure, last, profile, unit),
+        _line(measure, counting, zone, unit),
     )
+
+
+def _line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit) -> tuple[Level, Level] | None:
+    """The weighted line over four or more readings, in `unit`."""
+    found = fit(points_of(measure, readings))
+    if found is None:
+        return None
+
+    def level(reading: Reading) -> Level:
+        at = reading.taken_at
+        value, (low, high) = found.level(at), found.between(at)
+        return Level(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
+
+    return level(readings[0]), level(readings[-1])
 
 
 def _error(measure: Measure, start: Reading, last: Reading, unit: Unit) -> Decimal | None:

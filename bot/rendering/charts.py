@@ -20,15 +20,16 @@ from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
 from bot.rendering.reader import Reader
 from bot.rendering.voice import Html, Voice, shortened, voice
-from core.chart import PressureWeek, RatingLine, Trend, Usual
+from core.chart import Level, PressureWeek, RatingLine, Trend, Usual
 from core.quantity import Amount, Unit, convert
 
 if TYPE_CHECKING:
+    from matplotlib.artist import Artist
     from matplotlib.axes import Axes
     from matplotlib.figure import Figure
 
 INCHES, DPI = (7.2, 5.4), 150  # 1080 x 810
-INK, SOFT, LINE = "#222222", "#6b6b6b", "#0072B2"
+INK, SOFT, LINE, TREND = "#222222", "#6b6b6b", "#0072B2", "#8c4a86"
 CHANCE, USUAL, LIMIT = "#9a9a9a", "#009E73", "#D55E00"
 BODY, SMALL, TITLE = 15, 13, 19
 MOST_DATES = 5
@@ -176,6 +177,8 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
                 facecolor=USUAL, alpha=0.3, edgecolor=USUAL, linewidth=2, label=v.plain_in("picture", "Published range")
             )
         )
+    if spec.line is not None:
+        legend.append(_line_through(axes, spec.line, height, v))
     axes.axhline(start, color=SOFT, linewidth=1.2, linestyle=(0, (4, 3)), zorder=2)
     axes.plot(xs, ys, color=LINE, linewidth=2.5, marker="o", markersize=10, zorder=4, clip_on=False)
     axes.plot(
@@ -191,6 +194,17 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
     )
     _said(axes, _short(v, spec.points[-1].value, spec.unit), (xs[-1], ys[-1]), (13, 0), ha="left", va="center")
     _legend(axes, legend)
+
+
+def _line_through(axes: Axes, line: tuple[Level, Level], height: Callable[[Decimal], float], v: Voice) -> Artist:
+    """The trend as a dashed line between two dotted edges; returns its mark for the legend."""
+    xs = [end.day.toordinal() for end in line]
+    axes.plot(xs, [height(end.value) for end in line], color=TREND, linewidth=2, linestyle=(0, (6, 3)), zorder=3)
+    for edge in ([height(end.low) for end in line], [height(end.high) for end in line]):
+        axes.plot(xs, edge, color=TREND, linewidth=1.2, linestyle=":", zorder=3)
+    from matplotlib.lines import Line2D
+
+    return Line2D([], [], color=TREND, linewidth=2, linestyle=(0, (6, 3)), label=v.plain_in("picture", "Trend"))
 
 
 _PAPER = {"boxstyle": "round,pad=0.15", "facecolor": "white", "edgecolor": "none", "alpha": 0.75}
@@ -387,6 +401,8 @@ def _trend_in_words(spec: Trend, v: Voice) -> Html:
     if spec.error:
         error = v.size(Amount(spec.error, spec.unit), spec.measure)
         said.append(v.say("Grey shows what can be chance: up to {error} from the start.", error=error))
+    if spec.line is not None:
+        said.append(v.say("The dashed line is the trend. The dots show how sure it is."))
     if spec.usual is not None:
         said.append(_usual_in_words(spec.usual, amount, v))
     return v.lines(*said)

@@ -23,6 +23,7 @@ from core.goals import Goal, progress
 from core.measures import MEASURES
 from core.measures.shape import Kind, Measure, Misunderstood, Score, Understood
 from core.reading import Conditions, How, Reading
+from core.trend import NoProjection, fit, points_of, projection
 from core.understanding import Answer, hear
 from core.weighing import Step
 
@@ -402,7 +403,20 @@ def goal_progress(d: Desk, measure: Measure, reading: Reading) -> None:
         start = before[-1] if before else start
         goal = Goal(measure.key, Decimal(fact.target), fact.by)
         found = progress(goal, start, reading)
-        d.say(m.GoalProgress(measure.key, found.percent, d.shown(measure, goal.target), fact.by))
+        ahead = projection(fit(points_of(measure, _programme(d, measure))), goal.target, d.now)
+        early, late, why = None, None, ""
+        if isinstance(ahead, NoProjection):
+            why = ahead.reason
+        else:
+            early, late = (d.facts.local(at).date() for at in (ahead.earliest, ahead.latest))
+        amount = d.shown(measure, goal.target)
+        d.say(m.GoalProgress(measure.key, found.percent, amount, fact.by, early, late, why))
+
+
+def _programme(d: Desk, measure: Measure) -> tuple[Reading, ...]:
+    """Counting readings of the present programme."""
+    since = d.facts.plan.baseline_since
+    return tuple(r for r in d.facts.of(measure.key) if since is None or r.taken_at >= since)
 
 
 # --- second thoughts --------------------------------------------------------------------------------------------

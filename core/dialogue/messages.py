@@ -766,12 +766,16 @@ class GoalDropped:
 
 @dataclass(frozen=True, slots=True)
 class GoalProgress:
-    """Progress at a retest: percent of the way (0-100), the goal and its date."""
+    """Progress at a retest: percent of the way (0-100), the goal and its date. earliest, latest: when it would be
+    reached if things went on like this; None with why: the readings do not say ("too_few_readings", ...)."""
 
     measure: str
     percent: int
     amount: Amount
     by: date
+    earliest: date | None = None
+    latest: date | None = None
+    why: str = ""
 
 
 @dataclass(frozen=True, slots=True)

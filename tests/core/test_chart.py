@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from core.change import minimal_detectable_change
-from core.chart import MOST_MARKS, USUAL_BAND, Point, Pressure, Usual, pressure_week, rating_line, trend, usual
+from core.chart import MOST_MARKS, USUAL_BAND, Level, Point, Pressure, Usual, pressure_week, rating_line, trend, usual
 from core.client import Background, Profile, Sex
 from core.measures import MEASURES
 from core.quantity import Unit
@@ -152,3 +152,14 @@ def test_an_older_series_is_not_on_the_newest_picture() -> None:
 
 def test_no_readings_make_an_empty_week() -> None:
     assert pressure_week((), UTC).days == ()
+
+
+def test_the_trend_is_drawn_with_its_interval_from_the_fourth_reading_on() -> None:
+    def line(*values: str) -> tuple[Level, Level] | None:
+        return trend(MEASURES["waist"], readings("waist", list(values)), ADA, LONDON, Unit.INCH).line
+
+    assert line("96", "95", "94") is None
+    first, last = line("96", "95", "94", "93") or pytest.fail("no line")
+    assert (first.day, last.day) == (date(2026, 3, 2), date(2026, 5, 25))
+    assert first.low < first.value < first.high
+    assert round(first.value, 3) == round(D(96) / D("2.54"), 3)  # the points lie on the line; it is in inches

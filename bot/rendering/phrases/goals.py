@@ -75,10 +75,21 @@ def goal_progress(said: m.GoalProgress, v: Voice) -> str:
     steps = min(max((said.percent + 5) // 10, 1), 9)
     if said.percent <= 0:
         return v.sentences(goal, v.say("There is still time."))
-    return v.sentences(
-        goal,
-        v.say("You have gone {n} of {all} steps of the way.", n=v.number(steps), all=v.number(10)),
-    )
+    so_far = v.say("You have gone {n} of {all} steps of the way.", n=v.number(steps), all=v.number(10))
+    return v.sentences(goal, so_far, _ahead(said, v))
+
+
+def _ahead(said: m.GoalProgress, v: Voice) -> str:
+    """When it would be reached, as a range, or honestly that the readings do not say."""
+    if said.earliest is not None and said.latest is not None:
+        return v.say(
+            "If it goes on like this, you get there between these days: {early}, {late}.",
+            early=v.full_date(said.earliest),
+            late=v.full_date(said.latest),
+        )
+    if said.why in ("no_clear_trend", "other_way", "too_far_ahead"):
+        return v.say("The numbers do not show yet when you will get there.")
+    return ""
 
 
 @phrase(m.NothingToShow)

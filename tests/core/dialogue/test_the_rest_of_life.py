@@ -204,3 +204,13 @@ def test_a_setting_that_is_called_off_changes_nothing():
     assert isinstance(chat.state.asking, Setting)
     chat.says("no")
     assert chat.state.asking is None and not chat.did(e.Learn)
+
+
+def test_a_goal_says_when_it_might_be_reached_only_if_the_readings_do():
+    chat = checked_in(Chat()).presses("set:goal").presses("goal:weight").says("76 kg").presses("goaldate:84")
+    said = []
+    for kilograms in ("80.6", "79.1", "77.6"):
+        chat.later(days=28).due().says("7").says("72").presses("cond:same").says(kilograms).presses("cond:same")
+        said.append(chat.heard(m.GoalProgress))
+    assert [g.why for g in said[:2]] == ["too_few_readings", "too_few_readings"]
+    assert said[2].earliest is not None and said[2].earliest < said[2].latest
