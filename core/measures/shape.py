@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 D = Decimal
 FOUR_WEEKS = timedelta(days=28)
+NONE_PUBLISHED = D(0)
 
 
 class Better(StrEnum):
@@ -158,7 +159,7 @@ class MeasurementError:
     cv: Decimal | None = None
     counted: bool = False
     shared_by_attempts: bool = False
-    spread: Decimal = D(0)
+    spread: Decimal = NONE_PUBLISHED
     borrowed_from: str = ""
 
 
