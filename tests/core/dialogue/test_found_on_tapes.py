@@ -131,9 +131,9 @@ def test_a_usual_pressure_after_a_severe_one_is_no_surprise():
     assert chat.kinds == ["PressureAgain"]
 
 
-def test_a_new_prompt_ends_a_doubt_of_hours_ago():
-    chat = Chat(PRESSURE).due().says("7").later(days=1).wakes_up("pressure", "1m").says("136/84").says("88/126")
-    assert "DidYouMean" in chat.kinds
+def test_a_new_prompt_ends_a_repeat_that_never_came():
+    chat = Chat(PRESSURE).due().says("7").later(days=1).wakes_up("pressure", "1m").says("186/122")
+    assert "PressureRepeat" in chat.kinds
     chat.later(hours=12).wakes_up("pressure", "1e").says("132/82")
     assert chat.kinds == ["PressureAgain"]
 
