@@ -34,19 +34,21 @@ from core.dialogue.facts import InvitationFact, Status
 from core.dialogue.staff_desk import StaffOutcome, about
 from core.dialogue.staff_settings import invitation_rows
 from core.dialogue.staff_states import FRESH_STAFF, StaffState
+from core.digest import Digest
 
 
 def look_ups() -> LookUps:
     """Return the look-ups of `bot.rendering`."""
-    from bot.rendering import Reader, length, words
+    from bot.rendering import Reader
     from bot.rendering.phrases.labels import labeller
+    from bot.rendering.phrases.staff_digest import characters
     from bot.rendering.places import find_zones
     from bot.rendering.voice import voice
 
-    def characters(message: object, language: str, zone: tzinfo) -> int:
-        return length(words(message, voice(Reader(language, zone=zone))))
+    def length(made: Digest, language: str, zone: tzinfo) -> int:
+        return characters(made, voice(Reader(language, zone=zone)))
 
-    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), characters)
+    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), length)
 
 
 @dataclass(frozen=True)

@@ -36,7 +36,7 @@ from core.dialogue.staff_facts import (
     WordFact,
 )
 from core.dialogue.staff_names import addressed, meant
-from core.digest import CaseRow, FlagFact
+from core.digest import CaseRow, Digest, FlagFact
 from core.flags import Code
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
@@ -52,7 +52,7 @@ class LookUps:
 
     find_zones: Callable[[str, str], tuple[str, ...]]
     label: Callable[[str, str, str], str]
-    length: Callable[[object, str, tzinfo], int]
+    length: Callable[[Digest, str, tzinfo], int]
 
 
 def facts(
@@ -86,7 +86,7 @@ def facts(
         find_zones=lambda text: look.find_zones(text, who.language),
         zone_of=zone_of,
         label=lambda key, argument: look.label(who.language, key, argument),
-        length=lambda message: look.length(message, who.language, zone),
+        length=lambda made: look.length(made, who.language, zone),
     )
     return found if who.coach_id is None else _needed(conn, found, who.coach_id, tuple(needs), now)
 

@@ -41,7 +41,7 @@ def _say(d: Desk, day: date, occasion: str | None = None) -> None:
 
 def made_for(d: Desk, day: date) -> Digest:
     """The digest of a day, cut to one message as this coach will read it."""
-    return fitted(digest(d.facts.rows, day), lambda made: d.facts.length(sm.DigestSaid(made)))
+    return fitted(digest(d.facts.rows, day), d.facts.length)
 
 
 def _choices(made: Digest) -> Rows:

@@ -361,5 +361,5 @@ def test_a_week_in_which_nothing_happened_is_one_line(season: Season) -> None:
     quiet = [text for made, text in zip(season.digests, season.texts, strict=True) if made.calm]
     assert len(quiet) == 2
     for text in quiet:
-        head, line = text.split("\n\n")
+        _, line = text.split("\n\n")
         assert "\n" not in line and "59 of 59" in line and "weighing" in line

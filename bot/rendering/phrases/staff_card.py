@@ -10,7 +10,7 @@ from bot.rendering.voice import N_, Html, Voice
 from core.dialogue import staff_messages as sm
 from core.dialogue.facts import Slot
 from core.dialogue.messages import VerdictSaid
-from core.digest import FlagFact
+from core.digest import LIMIT, FlagFact
 
 VERDICTS: dict[str, str] = {
     "no_baseline": N_("first one"),
@@ -31,11 +31,22 @@ MOST_FLAGS = 8
 
 @phrase(sm.CardSaid)
 def card_said(said: sm.CardSaid, v: Voice) -> str:
+    """One message: where there is very much, bands go first, then older flags, and the note is cut."""
+    from bot.rendering import length
+
+    full = _card(said, v, bands_too=True, flags=MOST_FLAGS, note=1000)
+    if length(full) <= LIMIT:
+        return full
+    short = _card(said, v, bands_too=False, flags=MOST_FLAGS, note=500)
+    return short if length(short) <= LIMIT else _card(said, v, bands_too=False, flags=3, note=200)
+
+
+def _card(said: sm.CardSaid, v: Voice, *, bands_too: bool, flags: int, note: int) -> Html:
     return v.paragraphs(
         _head(said, v),
-        _results(said, v),
-        _flags(said.flags, v),
-        v.say("<b>Note</b>: {note}", note=v.typed(said.note, 1000)) if said.note else "",
+        _results(said, v, bands_too=bands_too),
+        _flags(said.flags, v, flags),
+        v.say("<b>Note</b>: {note}", note=v.typed(said.note, note)) if said.note else "",
     )
 
 
@@ -78,12 +89,15 @@ def cautions_line(v: Voice, cautions: tuple[str, ...]) -> Html:
     return v.say("Bear in mind: {cautions}", cautions=v.listed(said))
 
 
-def _results(said: sm.CardSaid, v: Voice) -> Html:
-    lines = [_line(v, one) for one in said.lines]
-    return v.lines(v.say("<b>Last results</b>, with what a client reads about them"), *lines) if lines else Html("")
+def _results(said: sm.CardSaid, v: Voice, *, bands_too: bool) -> Html:
+    lines = [_line(v, one, bands_too=bands_too) for one in said.lines]
+    if not lines:
+        return Html("")
+    head = v.say("<b>Last results</b>, with what a client reads about them")
+    return v.lines(head if bands_too else v.say("<b>Last results</b>"), *lines)
 
 
-def _line(v: Voice, one: sm.CardLine) -> Html:
+def _line(v: Voice, one: sm.CardLine, *, bands_too: bool) -> Html:
     about = [
         v.amount(one.amount, measure=one.measure, second=one.second),
         v.numbers.short_date(one.on),
@@ -91,8 +105,9 @@ def _line(v: Voice, one: sm.CardLine) -> Html:
     if one.verdict is not None:
         about.append(verdict(v, one.verdict))
     value = v.say("{measure}: {about}", measure=names.measure(v, one.measure), about=v.listed(about))
-    band = bands.band(v, one.band.source, one.band.band) if one.band is not None else Html("")
-    return v.sentences(Html(f"• {value}."), v.say("“{band}”", band=band) if band else "")
+    if one.band is None or not bands_too:
+        return Html(f"• {value}.")
+    return v.sentences(Html(f"• {value}."), v.say("“{band}”", band=bands.band(v, one.band.source, one.band.band)))
 
 
 def verdict(v: Voice, said: VerdictSaid) -> Html:
@@ -108,18 +123,18 @@ def verdict(v: Voice, said: VerdictSaid) -> Html:
     return v.listed([what, v.say("confirmed")]) if said.strength == "confirmed" else what
 
 
-def _flags(flags: tuple[FlagFact, ...], v: Voice) -> Html:
+def _flags(flags: tuple[FlagFact, ...], v: Voice, most: int) -> Html:
     if not flags:
         return Html("")
     lines = []
-    for one in flags[:MOST_FLAGS]:
+    for one in flags[:most]:
         facts = evidence(v, one.measure, one.evidence)
         since = v.say("Since {day}.", day=v.numbers.short_date(one.since.astimezone(v.reader.zone).date()))
         seen = v.say("Seen.") if one.seen else ""
         lines.append(
             v.sentences(Html("•"), flag(v, one.code), v.say("{facts}.", facts=facts) if facts else "", since, seen)
         )
-    more = len(flags) - MOST_FLAGS
+    more = len(flags) - most
     return v.lines(
         v.say("<b>Open flags</b>"), *lines, v.say_n("And {n} more.", "And {n} more.", more) if more > 0 else ""
     )

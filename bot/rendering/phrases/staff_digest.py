@@ -8,7 +8,7 @@ from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.coach import FLAG_OTHER, evidence, flag
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue import staff_messages as sm
-from core.digest import Digest, Entry, FlagFact
+from core.digest import LIMIT, Digest, Entry, FlagFact, fitted
 
 # A flag in a few words, where it stands beside others.
 SHORT: dict[str, str] = {
@@ -44,7 +44,18 @@ def in_short(v: Voice, code: str) -> Html:
 
 @phrase(sm.DigestSaid)
 def digest_said(said: sm.DigestSaid, v: Voice) -> str:
-    d = said.digest
+    """One message in any language: it was cut to the one the coach had, which may have changed since."""
+    return _whole(fitted(said.digest, lambda made: characters(made, v), LIMIT), v)
+
+
+def characters(made: Digest, v: Voice) -> int:
+    """How long a digest is as this reader will read it, however long that is."""
+    from bot.rendering import length
+
+    return length(_whole(made, v))
+
+
+def _whole(d: Digest, v: Voice) -> Html:
     head = v.say("<b>Digest of {day}</b>", day=v.day(d.day))
     if d.calm:
         return v.paragraphs(head, v.lines(_calm(d, v), _paused(d, v)))

@@ -97,7 +97,7 @@ def test_a_digest_can_be_asked_for_at_any_time() -> None:
 
 def test_a_digest_is_cut_to_what_fits_as_this_coach_reads_it() -> None:
     many = [card(n, f"Client {n:02}", flags=(kept(n, WISH),)) for n in range(1, 41)]
-    office = Office(*many, length=lambda message: 100 * len(message.digest.entries))
+    office = Office(*many, length=lambda made: 100 * len(made.entries))
     made = office.due().heard(sm.DigestSaid).digest
     assert len(made.entries) + made.left_out == 40
     assert len(made.entries) == 39
