@@ -6,7 +6,6 @@ the store's own functions, as the command line does.
 
 from __future__ import annotations
 
-import sys
 from datetime import datetime
 from functools import lru_cache
 from pathlib import Path
@@ -15,7 +14,7 @@ from tempfile import TemporaryDirectory
 from pydantic import SecretStr
 from sqlalchemy import Connection
 
-from bot import log, wiring
+from bot import wiring
 from bot.clock import HeldClock
 from bot.config import Settings
 from bot.store import invitations, migrate
@@ -56,7 +55,6 @@ class Machine:
             return
         if not self._file.exists():
             self._file.write_bytes(_fresh_database())
-            log.set_up("warning", "console", sys.stderr)
         settings = Settings(
             token=SecretStr(self._messenger.token),
             api_base_url=self._messenger.url,
