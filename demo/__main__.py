@@ -11,6 +11,7 @@ Exit code 0 when everything came as expected, 1 when not (stderr names the lines
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 import tempfile
 from collections.abc import Sequence
@@ -71,7 +72,11 @@ def _play(path: Path, tape: tapes.Tape, pictures: Path, record: bool) -> int:
 
 
 def _print(line: str) -> None:
-    print(line, flush=True)
+    try:
+        print(line, flush=True)
+    except BrokenPipeError:  # nobody reads on, as with `| head`: end without a fuss
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        raise SystemExit(1) from None
 
 
 if __name__ == "__main__":
