@@ -48,7 +48,8 @@ class Settings(BaseSettings):
     webhook_*       where the platform reaches us, its shared secret, and where we listen
     sweep_every     seconds between looks at what is due; turn_workers: batches of turns at once (PostgreSQL only)
     health_port     port of /healthz, /readyz and /metrics while polling; 0 for none
-    keep_*_days     how long done inbox rows, sent messages and the data of people who left are kept
+    keep_*_days     how long is kept: done inbox rows, sent messages, the data of people who left, side notes,
+                    readings taken back, words between clients and coaches, the audit trail
     """
 
     model_config = SettingsConfigDict(env_prefix=PREFIX, frozen=True, extra="ignore", env_ignore_empty=True)
@@ -77,6 +78,10 @@ class Settings(BaseSettings):
     keep_inbox_days: Days = 30
     keep_sent_days: Days = 90
     keep_left_days: Days = 365
+    keep_side_notes_days: Annotated[int, Field(ge=42, le=36_500)] = 90  # the weighing guard looks back over one cycle
+    keep_withdrawn_days: Days = 30
+    keep_words_days: Days = 365
+    keep_audit_days: Days = 1095
 
     log_level: Literal["debug", "info", "warning", "error"] = "info"
     log_format: Literal["auto", "json", "console"] = "auto"

@@ -125,6 +125,10 @@ def service(
         inbox=timedelta(days=settings.keep_inbox_days),
         sent=timedelta(days=settings.keep_sent_days),
         left=timedelta(days=settings.keep_left_days),
+        side_notes=timedelta(days=settings.keep_side_notes_days),
+        withdrawn=timedelta(days=settings.keep_withdrawn_days),
+        words=timedelta(days=settings.keep_words_days),
+        audit=timedelta(days=settings.keep_audit_days),
     )
 
     async def turns() -> int:

@@ -6,24 +6,31 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, Delete, delete, select, update
 
 from bot.store import audit, erase, inbox, invitations, outbox, pace, said
-from bot.store.schema import clients, flags
+from bot.store.database import scrub_after
+from bot.store.schema import clients, flags, readings, words
 from core.dialogue.facts import Status
 from core.flags import QUIET, RULES, Clears
+from core.reading import How
 
 STRANGERS = timedelta(hours=1)  # after that they may hear their one answer again
 
 
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """How long. inbox: keys of handled events. sent: what became of messages, and their occasions. left: the data
-    of clients who left. audit: who did what."""
+    """How long. inbox: keys of handled events (what was in them goes when they are handled). sent: what became of
+    messages, and their occasions (what they said goes when they are sent). left: the data of clients who left.
+    side_notes: early weights; the guard looks back over one cycle, of 42 days at most. withdrawn: readings taken
+    back. words: between clients and coaches. audit: who did what, without content."""
 
     inbox: timedelta = timedelta(days=30)
     sent: timedelta = timedelta(days=90)
     left: timedelta = timedelta(days=365)
+    side_notes: timedelta = timedelta(days=90)
+    withdrawn: timedelta = timedelta(days=30)
+    words: timedelta = timedelta(days=365)
     audit: timedelta = timedelta(days=3 * 365)
 
 
@@ -44,9 +51,22 @@ def _tidied(conn: Connection, now: datetime, kept: Kept) -> Iterable[int]:
     yield audit.purge(conn, now - kept.audit)
     yield pace.forget(conn, now)
     yield _quiet(conn, now)
+    yield _gone(
+        conn, delete(readings).where(readings.c.how == How.EARLY.value, readings.c.taken_at < now - kept.side_notes)
+    )
+    yield _gone(conn, delete(readings).where(readings.c.withdrawn_at < now - kept.withdrawn))
+    yield _gone(conn, delete(words).where(words.c.at < now - kept.words))
     for client_id in _long_gone(conn, now - kept.left):
         erase.client(conn, client_id, now, actor="retention")
         yield 1
+
+
+def _gone(conn: Connection, old: Delete) -> int:
+    """Delete what is kept no longer, so that nothing of it stays in the file either; how many rows."""
+    count = conn.execute(old).rowcount
+    if count:
+        scrub_after(conn)
+    return count
 
 
 def _quiet(conn: Connection, now: datetime) -> int:
