@@ -181,7 +181,7 @@ def _two_digits_swapped(value: Decimal) -> Iterator[Decimal]:
     text = format(value.normalize(), "f") if value == value.normalize() else str(value)
     for i in range(len(text) - 1):
         a, b = text[i], text[i + 1]
-        if a.isdigit() and b.isdigit() and a != b:
+        if a.isdecimal() and b.isdecimal() and a != b:
             yield D(text[:i] + b + a + text[i + 2 :])
-        elif i + 2 < len(text) and b == "." and a != text[i + 2] and a.isdigit():
+        elif i + 2 < len(text) and b == "." and a != text[i + 2] and a.isdecimal():
             yield D(text[:i] + text[i + 2] + "." + a + text[i + 3 :])

@@ -66,6 +66,9 @@ class _Mark:
         return self.value(kind) is not None
 
 
+_NOTHING = _Mark("", frozenset())
+
+
 def _calendar_phrases(calendar: Calendar) -> Iterator[tuple[str, int, str]]:
     for kind in ("weekdays", "months"):
         for value, phrases in enumerate(getattr(calendar, kind)):
@@ -110,43 +113,44 @@ def when(text: str, words: Words, today: date) -> date | None:
     except that a month named in words decides. None when no day is named.
     """
     folded = plain(text)
-    written = _iso(folded)
-    marks = _marks(text, words)
-    if written is not None:
+    if (written := _iso(folded)) is not None:
         return written if written >= today else None
-    for i, mark in enumerate(marks):
-        after = marks[i + 1] if i + 1 < len(marks) else _Mark("", frozenset())
-        before = marks[i - 1] if i else _Mark("", frozenset())
-        if mark.has("day_after") or mark.has("two_days"):
-            return today + timedelta(days=2)
-        if mark.has("two_weeks"):
-            return today + timedelta(weeks=2)
-        if mark.has("two_months"):
-            return _months_on(today, 2)
-        if mark.has("tomorrow") and not mark.has("am"):
-            return today + timedelta(days=1)
-        if mark.has("tomorrow") and not any(m.has("weekdays") for m in marks):
-            return today + timedelta(days=1)
-        count = int(mark.text) if mark.text.isdigit() and len(mark.text) < 4 else None
-        if count is not None and (length := _length(after, count, today)) is not None:
-            return length
-        if mark.has("in_") and (length := _length(after, 1, today)) is not None and not before.text.isdigit():
-            return length
-        if mark.has("next") and (length := _length(after, 1, today)) is not None:
-            return length
-        if before.has("next") is False and after.has("next") and (length := _length(mark, 1, today)) is not None:
-            return length
-        if (month := mark.value("months")) is not None and (day := _of_month(marks, i, month + 1, today)) is not None:
+    marks = _marks(text, words)
+    for i in range(len(marks)):
+        if (day := _relative(marks, i, today)) is not None:
             return day
-    numeric = _numeric(folded, today)
-    if numeric is not None:
+    if (numeric := _numeric(folded, today)) is not None:
         return numeric
     for mark in marks:
         if (weekday := mark.value("weekdays")) is not None:
             return today + timedelta(days=(weekday - today.weekday() - 1) % 7 + 1)
-    if any(m.has("today") for m in marks):
-        return today
+    return today if any(m.has("today") for m in marks) else None
+
+
+def _relative(marks: Sequence[_Mark], i: int, today: date) -> date | None:
+    """The day that the words from mark `i` on count to: "tomorrow", "2 weeks", "next month", "3 May"."""
+    mark, before, after = marks[i], _at(marks, i - 1), _at(marks, i + 1)
+    if mark.has("day_after") or mark.has("two_days"):
+        return today + timedelta(days=2)
+    if mark.has("two_weeks"):
+        return today + timedelta(weeks=2)
+    if mark.has("two_months"):
+        return _months_on(today, 2)
+    if mark.has("tomorrow") and not (mark.has("am") and any(m.has("weekdays") for m in marks)):
+        return today + timedelta(days=1)
+    if mark.text.isdecimal() and len(mark.text) < 4:
+        return _length(after, int(mark.text), today)
+    if mark.has("next") or (mark.has("in_") and not before.text.isdecimal()):
+        return _length(after, 1, today)
+    if after.has("next"):  # "la semana que viene"
+        return _length(mark, 1, today)
+    if (month := mark.value("months")) is not None:
+        return _of_month(marks, i, month + 1, today)
     return None
+
+
+def _at(marks: Sequence[_Mark], i: int) -> _Mark:
+    return marks[i] if 0 <= i < len(marks) else _NOTHING
 
 
 def _length(mark: _Mark, count: int, today: date) -> date | None:
@@ -181,11 +185,17 @@ def _valid(year: int, month: int, day: int) -> date | None:
 
 
 def _of_month(marks: Sequence[_Mark], i: int, month: int, today: date) -> date | None:
-    """The day and, if said, the year beside a month's name: "3 May", "May 3rd 2027", "3 de mayo"."""
+    """The day and, if said, the year beside a month's name: "3 May", "May 3rd 2027", "3 de mayo".
+
+    A bare month is its first day, but only after a word like "until": "may I" names no day.
+    """
     beside = [m.text.rstrip(".") for m in (*reversed(marks[max(0, i - 3) : i]), *marks[i + 1 : i + 4])]
-    days = [int(t) for t in beside if t.isdigit() and len(t) <= 2 and 1 <= int(t) <= 31]
-    days += [int(t[:-2]) for t in beside if t[:-2].isdigit() and t[-2:] in ("st", "nd", "rd", "th")]
-    years = [int(t) for t in beside if t.isdigit() and len(t) == 4]
+    days = [int(t) for t in beside if t.isdecimal() and len(t) <= 2 and 1 <= int(t) <= 31]
+    days += [int(t[:-2]) for t in beside if t[:-2].isdecimal() and t[-2:] in ("st", "nd", "rd", "th")]
+    years = [int(t) for t in beside if t.isdecimal() and len(t) == 4]
+    before = _at(marks, i - 1)
+    if not days and len(marks) > 1 and not any(before.has(k) for k in ("until", "in_", "next")):
+        return None
     day = days[0] if days else 1
     if years:
         return found if (found := _valid(years[0], month, day)) and found >= today else None
@@ -202,7 +212,7 @@ def _coming(month: int, day: int, today: date) -> date | None:
 def _iso(folded: str) -> date | None:
     for word in folded.replace(",", " ").split():
         parts = word.strip(".;").split("-")
-        if len(parts) == 3 and [len(p) for p in parts] == [4, 2, 2] and all(p.isdigit() for p in parts):
+        if len(parts) == 3 and [len(p) for p in parts] == [4, 2, 2] and all(p.isdecimal() for p in parts):
             try:
                 return date(int(parts[0]), int(parts[1]), int(parts[2]))
             except ValueError:
@@ -215,7 +225,7 @@ def _numeric(folded: str, today: date) -> date | None:
     for word in folded.replace(",", " ").split():
         for mark in "./":
             parts = word.strip(";").rstrip(".").split(mark) if mark == "." else word.strip(";.").split(mark)
-            if len(parts) not in (2, 3) or not all(p.isdigit() for p in parts) or any(len(p) > 4 for p in parts):
+            if len(parts) not in (2, 3) or not all(p.isdecimal() for p in parts) or any(len(p) > 4 for p in parts):
                 continue
             day, month = int(parts[0]), int(parts[1])
             if month > 12 >= day:
@@ -261,12 +271,12 @@ def _time(marks: Sequence[_Mark], loose: bool) -> time | None:
 
 def _clock(marks: Sequence[_Mark], i: int, mark: _Mark, loose: bool) -> tuple[int, int] | None:
     """Hour and minute at mark `i`, before morning or afternoon is applied."""
-    before = marks[i - 1] if i else _Mark("", frozenset())
+    before = _at(marks, i - 1)
     rest = marks[i + 1 : i + 4]
-    if ":" in mark.text and mark.text.replace(":", "").isdigit():
+    if ":" in mark.text and mark.text.replace(":", "").isdecimal():
         hours, _, minutes = mark.text.partition(":")
         return int(hours), int(minutes)
-    if mark.text.replace(".", "", 1).isdigit() and "." in mark.text.strip("."):
+    if mark.text.replace(".", "", 1).isdecimal() and "." in mark.text.strip("."):
         whole, _, part = mark.text.partition(".")
         return (int(whole), int(part)) if len(part) == 2 and int(whole) < 25 and int(part) < 60 else None
     hour = _hour(mark)
@@ -290,11 +300,11 @@ def _clock(marks: Sequence[_Mark], i: int, mark: _Mark, loose: bool) -> tuple[in
         return hour, 15
     if after and after[0].has("quarter_less"):
         return (hour - 1) % 24 or 12, 45
-    if rest and rest[0].has("hour") and len(rest) > 1 and rest[1].text.isdigit() and int(rest[1].text) < 60:
+    if rest and rest[0].has("hour") and len(rest) > 1 and rest[1].text.isdecimal() and int(rest[1].text) < 60:
         return hour, int(rest[1].text)
     if (
         rest
-        and rest[0].text.isdigit()
+        and rest[0].text.isdecimal()
         and len(rest[0].text) == 2
         and int(rest[0].text) < 60
         and (before.has("at") or mark.has("hours"))
@@ -306,7 +316,7 @@ def _clock(marks: Sequence[_Mark], i: int, mark: _Mark, loose: bool) -> tuple[in
 def _hour(mark: _Mark) -> int | None:
     if (said := mark.value("hours")) is not None:
         return said
-    if mark.text.isdigit() and len(mark.text) <= 2 and int(mark.text) <= 24:
+    if mark.text.isdecimal() and len(mark.text) <= 2 and int(mark.text) <= 24:
         return int(mark.text)
     return None
 
@@ -345,7 +355,7 @@ def _spelled(phrases: Iterable[str], words: Words) -> Iterator[str]:
 def _city(typed: Sequence[str], folded: Sequence[str], ends: set[str]) -> str | None:
     kept: list[str] = []
     for word, bare in zip(typed, folded, strict=True):
-        if not bare or bare in ends or bare[0].isdigit():
+        if not bare or bare in ends or bare[0].isdecimal():
             break
         kept.append(word.strip(",.;:!?()\"'،؛؟"))
         if word[-1] in ".,;:!?)،؛؟" or len(kept) == 4:

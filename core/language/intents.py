@@ -75,7 +75,7 @@ def intent(text: str, words: Words) -> Intent | None:
     said = bare_words(folded)[:READ]
     if not said:
         return wishes.whole.get("".join(c for c in folded if not c.isspace())[:1]) if folded else None
-    number = any(w[0].isdigit() for w in said)
+    number = any(w[0].isdecimal() for w in said)
     for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, wishes.polite)))):
         if (wish := wishes.whole.get(candidate)) is not None:
             return wish

@@ -211,7 +211,7 @@ def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
 
 def _known(word: str, patterns: _Patterns, forgiving: bool) -> set[int]:
     found: set[int] = set()
-    if word.isdigit():
+    if word.isdecimal():
         century = word[:2] + "##"  # a year
         return {patterns.stems[century]} if len(word) == 4 and century in patterns.stems else found
     spelled = {word}

@@ -205,7 +205,7 @@ class Calendar:
 class Words:
     """One language's lexicon.
 
-    code: primary subtag.  decimal: its usual decimal mark; the other one of , and . groups thousands.
+    code: primary subtag.  decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
     numbers: phrase to value.  weak: number words that are articles too ("one", "une").
     units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").
     local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
@@ -232,10 +232,6 @@ class Words:
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
     signs: tuple[Sign, ...] = ()
     denials: Denials = Denials()
-
-    @property
-    def thousands(self) -> str:
-        return "," if self.decimal == "." else "."
 
 
 def split(phrases: str) -> tuple[str, ...]:

@@ -222,7 +222,8 @@ def test_the_day_a_text_names(language, typed, day):
 
 
 @pytest.mark.parametrize(
-    "typed", ["", "soon", "82.4", "2026-02-30", "2025-05-03", "32/13", "in 999999 weeks", "3 May 1999"]
+    "typed",
+    ["", "soon", "may I skip this", "82.4", "2026-02-30", "2025-05-03", "32/13", "in 999999 weeks", "3 May 1999"],
 )
 def test_no_day_is_made_up(typed):
     assert when(typed, words_for("en"), TODAY) is None
@@ -318,6 +319,7 @@ def test_the_place_somebody_says_to_be_in(language, typed, city):
 @settings(max_examples=300)
 @given(st.text(max_size=200), st.sampled_from(sorted(LANGUAGES)))
 @example("7:99", "en")
+@example("፩ may ፪:፫ ² ① ፩፪፫፬", "en")
 @example("in 2 months " * 300, "en")
 @example("31/02", "de")
 @example("9999-12-31", "en")

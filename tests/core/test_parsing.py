@@ -612,6 +612,7 @@ TYPED = st.one_of(
 @example("NaN", "en", "mass", None)
 @example("٨٢", "ar", "mass", None)
 @example("0/0", "en", "pressure", None)
+@example("፩፪/፩ ² ①", "en", "pressure", None)
 @example("0 in 0", "en", "pulse", None)
 @example("0 x 0", "en", "minutes", None)
 @example(".", "de", "mile", None)

@@ -464,6 +464,7 @@ def test_a_word_that_only_looks_like_a_sign_raises_nothing(word):
 @given(st.text(max_size=300), st.sampled_from(sorted(LANGUAGES)))
 @example("no " * 2000 + "chest pain", "en")
 @example("chest " * 1500, "en")
+@example("፩፪፫፬ chest pain ²²²²", "en")
 @example("chest pain " * 400, "en")
 @example("pas de douleur, " * 300, "fr")
 @example("لا ألم " * 600, "ar")
