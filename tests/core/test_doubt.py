@@ -103,6 +103,7 @@ def test_a_slip_is_asked_back_with_its_likely_meaning(measure, typed, last, kind
         ("resting_heart_rate", "131", "", Kind.UNUSUAL),
         ("weight", "75", "82", Kind.JUMP),
         ("weight", "88", "82", Kind.JUMP),
+        ("weight", "78", "83", Kind.JUMP),  # 87 would be no nearer
         ("waist", "80", "94", Kind.JUMP),
     ],
 )

@@ -93,6 +93,7 @@ def test_folding_never_fails_and_folds_only_once(text):
         ("contnie", "continue", False),
         ("kip", "skip", False),
         ("gain", "pain", False),
+        ("tontinue", "continue", False),  # the first letter is seldom wrong
     ],
 )
 def test_one_slip_is_forgiven_in_long_words(typed, word, forgiven):
@@ -267,6 +268,22 @@ def test_a_hedge_is_remembered(typed):
     heard = MASS(typed, EN, None)
     assert isinstance(heard, Understood)
     assert (heard.value, heard.hedged) == (82, True)
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "this one is 82.4"),
+        ("de", "eine Zahl: 82,4"),
+        ("fr", "un poids de 82,4"),
+        ("es", "una balanza nueva: 82,4"),
+        ("ar", "وزني يوم الاثنين ٨٢٫٤"),  # Monday is no two
+    ],
+)
+def test_an_article_or_a_weekday_is_no_second_number(language, typed):
+    heard = MASS(typed, words_for(language), None)
+    assert isinstance(heard, Understood)
+    assert heard.value == D("82.4")
 
 
 def test_a_hedge_elsewhere_in_the_message_hedges_nothing():
