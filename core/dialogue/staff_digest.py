@@ -18,24 +18,31 @@ OPENED = 4  # the first few entries get a button each
 
 
 def due(d: Desk, event: Due) -> None:
-    """The coach's slot came. However late: the next one replaces it."""
-    if d.coach:
+    """The coach's slot came. However late: the next one replaces it. Who has nobody to look after hears nothing."""
+    if d.coach and _anybody(d):
         _say(d, event.day, occasion=f"digest/{d.facts.coach_id}/{event.day.isoformat()}")
+
+
+def _anybody(d: Desk) -> bool:
+    return any(r.status in ("active", "paused") for r in d.facts.rows)
 
 
 def asked(d: Desk, argument: str) -> None:
     """/digest, and /digest pdf"""
     if argument.strip().casefold() == "pdf":
         sheet(d, "pdf")
-    else:
+    elif _anybody(d):
         _say(d, d.today)
+    else:
+        d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
 
 
 def _say(d: Desk, day: date, occasion: str | None = None) -> None:
+    """The words, and a picture of what is new in them: what was seen before is not drawn again by itself."""
     made = made_for(d, day)
     d.become(digest_day=day, digest_flags=made.shown)
     d.say(sm.DigestSaid(made), *_choices(made), occasion=occasion)
-    if (found := _sheet(d, day, made)) is not None:
+    if (found := _sheet(d, day, made, new_only=True)) is not None:
         d.say(found, (Choice("as_pdf", "sheet:pdf"),), occasion=f"{occasion}/sheet" if occasion else None)
 
 
@@ -50,10 +57,14 @@ def _choices(made: Digest) -> Rows:
         return ((Choice("caseload", "list:need:0"),),)
     first = list(dict.fromkeys((e.client_id, e.name) for e in made.entries))[:OPENED]
     return (
-        *((((Choice("seen", f"seen:{made.day.isoformat()}"),),)) if made.shown else ()),
+        *((((Choice("seen", f"seen:{made.day.isoformat()}"),),)) if _news(made) else ()),
         *rows_of(*(Choice("client", f"card:{client}", name) for client, name in first)),
         (Choice("write", "write"), Choice("caseload", "list:need:0")),
     )
+
+
+def _news(made: Digest) -> bool:
+    return any(not f.seen for e in made.entries for f in e.flags)
 
 
 def seen(d: Desk, value: str) -> None:
@@ -82,21 +93,22 @@ def sheet(d: Desk, value: str) -> None:
         d.say(found, *(() if found.pdf else ((Choice("as_pdf", "sheet:pdf"),),)))
 
 
-def _sheet(d: Desk, day: date, made: Digest, *, pdf: bool = False) -> sm.Sheet | None:
-    panels = _panels(d, made)
+def _sheet(d: Desk, day: date, made: Digest, *, pdf: bool = False, new_only: bool = False) -> sm.Sheet | None:
+    panels = _panels(d, made, new_only)
     if not panels:
         return None
     kept = panels if pdf else panels[: cards.PANELS]
     return sm.Sheet(day, kept, len(panels) - len(kept), pdf)
 
 
-def _panels(d: Desk, made: Digest) -> tuple[Panel, ...]:
-    """In the order of the digest; only what it shows, so a note that was seen is not drawn again."""
+def _panels(d: Desk, made: Digest, new_only: bool) -> tuple[Panel, ...]:
+    """In the order of the digest, and only what it shows."""
     by_id = {c.client_id: c for c in d.facts.cards}
     flags: dict[int, CardFact] = {}
     for entry in made.entries:
         card = flags.get(entry.client_id) or by_id.get(entry.client_id)
         if card is not None:
             before = card.flags if entry.client_id in flags else ()
-            flags[entry.client_id] = replace(card, flags=(*before, *entry.flags))
+            wanted = tuple(f for f in entry.flags if not (new_only and f.seen))
+            flags[entry.client_id] = replace(card, flags=(*before, *wanted))
     return cards.panels(tuple(flags.values()), d.now - cards.YEAR)

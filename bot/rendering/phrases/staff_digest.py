@@ -71,6 +71,8 @@ def _whole(d: Digest, v: Voice) -> Html:
 
 def _calm(d: Digest, v: Voice) -> Html:
     """A week with nothing to say is said in one line."""
+    if not d.asked:
+        return v.say("A quiet week: no check-in was due, nobody needs a call and nobody is weighing too often.")
     if d.often:  # seen before, still open
         return v.sentences(
             v.say("A quiet week: {kept} of {asked} checked in, nobody needs a call.", **_counts(d, v)),

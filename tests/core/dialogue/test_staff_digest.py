@@ -84,6 +84,20 @@ def test_the_picture_has_six_panels_and_the_pdf_has_all() -> None:
         assert (len(whole.panels), whole.left_out, whole.pdf) == (9, 0, True)
 
 
+def test_what_was_seen_is_not_drawn_again_by_itself_but_when_asked_for() -> None:
+    seen = card(3, "Chidi", flags=(kept(11, WIDER, seen_at=NOW),), history=readings("waist", "92", "98"))
+    office = Office(seen).due()
+    assert [type(s.message).__name__ for s in office.did(Say)] == ["DigestSaid"]
+    assert not any(choice.startswith("seen:") for choice in office.choices)
+    assert len(office.presses("sheet").heard(sm.Sheet).panels) == 1
+
+
+def test_who_looks_after_nobody_gets_no_digest() -> None:
+    assert Office().due().effects == ()
+    assert Office(card(1, "Ada", status="enrolling")).due().effects == ()
+    assert Office().commands("digest").kinds == ["NoClientsYet"]
+
+
 def test_asking_for_a_sheet_when_nobody_is_flagged_says_so() -> None:
     assert Office(ADA).presses("sheet:pdf").kinds == ["NothingToDraw"]
 
