@@ -152,6 +152,13 @@ class Join:
 
 
 @dataclass(frozen=True, slots=True)
+class LeaveCohort:
+    """This client takes part in a cohort no longer; what they did in it until today still counts."""
+
+    cohort_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class SendData:
     """Send the client everything we hold: a readable text and a CSV file."""
 
@@ -188,6 +195,7 @@ Effect = (
     | DropGoal
     | PassOn
     | Join
+    | LeaveCohort
     | SendData
     | Erase
     | DropButtons

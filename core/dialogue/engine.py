@@ -20,12 +20,13 @@ from core.dialogue import (
     counting,
     enrolment,
     life,
+    membership,
     pressure,
     safety,
     showing,
 )
 from core.dialogue import messages as m
-from core.dialogue.effects import Choice, Erase, Join, Learn, Say, Unsay
+from core.dialogue.effects import Choice, Erase, Learn, Say, Unsay
 from core.dialogue.events import (
     Attachment,
     Command,
@@ -62,7 +63,7 @@ from core.measures.shape import Measure, Misunderstood, Understood
 from core.understanding import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
-SURE = ("forget", "leave", "coach_change")  # settings that wait for a yes or no
+SURE = ("forget", "leave", "coach_change", membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
 
 
@@ -112,10 +113,9 @@ def _call_off(d: Desk, before: State) -> None:
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """A chat we do not know: an invitation that is still good is joined, anything else has one fixed answer."""
     desk = Desk(State(), ClientFacts(0, facts.name, "", language=facts.language), event.at)
-    if isinstance(event, Command) and event.name == "start" and facts.invitation is not None:
-        desk.do(Join())
-        if facts.invitation.kind == "client":
-            enrolment.ask_consent(desk, facts.invitation.for_name or facts.name, facts.invitation.by_name)
+    invitation = facts.invitation
+    if isinstance(event, Command) and event.name == "start" and invitation is not None:
+        enrolment.arrive(desk, invitation)
         return desk.finish()
     if isinstance(event, Text | Command | Attachment | Press):
         desk.say(m.Stranger())
@@ -200,6 +200,9 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
             life.forget(d, wish is Intent.YES)
         case Setting(what="leave") if wish in (Intent.YES, Intent.NO):
             life.leave(d, wish is Intent.YES)
+        case Setting(what=membership.LEAVE) as asking if wish in (Intent.YES, Intent.NO):
+            membership.gone(d, asking, wish is Intent.YES)
+            life.close_setting(d)
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             life.change_coach(d, wish is Intent.YES)
         case Setting(what="early_reason") as asking if _weight_again(d, text):
@@ -433,6 +436,9 @@ def _pressed(d: Desk, event: Press, verb: str, value: str) -> bool:
             life.forget(d, value == "yes")
         case "leave", Setting(what="leave"):
             life.leave(d, value == "yes")
+        case "cogone", Setting(what=membership.LEAVE) as asking:
+            membership.gone(d, asking, value == "yes")
+            life.close_setting(d)
         case "move", Setting(what="coach_change"):
             life.change_coach(d, value == "yes")
         case "back", Setting(what="coach_change"):
@@ -482,6 +488,10 @@ def _any_time(d: Desk, event: Press, verb: str, value: str) -> bool:
             checkin.ask(d, MEASURES[value])
         case "early" if value == "walk":
             d.say(m.WalkInstead())
+        case "cohorts":
+            membership.mine(d)
+        case "coleave":
+            membership.leave(d, value)
         case "set":
             _setting(d, value)
         case _:
@@ -547,6 +557,8 @@ def _command(d: Desk, event: Command) -> None:
             life.word(d, event.argument)
         case "mydata":
             life.my_data(d)
+        case "cohort":
+            membership.mine(d)
         case _:
             d.say(m.NotForThisRole())
 

@@ -6,12 +6,13 @@ from dataclasses import replace
 from datetime import date, time
 
 from core.client import Background, Caution, Sex
-from core.dialogue import checkin
+from core.dialogue import checkin, membership
 from core.dialogue import messages as m
-from core.dialogue.coach_messages import ClientEnrolled
-from core.dialogue.effects import Choice, Join, Learn, Rows, Tell
+from core.dialogue.coach_messages import ClientEnrolled, ClientLeft
+from core.dialogue.cohort_messages import CohortForClients, CohortWelcome
+from core.dialogue.effects import Choice, Erase, Join, Learn, Rows, Tell
 from core.dialogue.events import Command, Press, Text
-from core.dialogue.facts import Numbers, Slot, Status, Units
+from core.dialogue.facts import InvitationFact, Numbers, Slot, Status, Units
 from core.dialogue.outcome import Desk, rows_of
 from core.dialogue.states import Consenting, Enrolling, Setting, State
 from core.doubt import Kind as DoubtKind
@@ -57,20 +58,43 @@ CAUTIONS = (
 HOURS = ("07:00", "07:30", "08:00", "09:00", "12:00", "17:00", "18:00", "19:00", "20:00")
 
 
+def arrive(d: Desk, invitation: InvitationFact) -> None:
+    """A stranger opened a link that is good: consent comes first, whatever they were asked into.
+
+    Somebody has to hear what a client may write in need: so nobody comes in who would have no coach.
+    """
+    name = invitation.for_name or d.facts.name
+    if invitation.cohort is not None and not invitation.coach_name:
+        d.say(CohortForClients(invitation.cohort.name, invitation.by_name))
+        return
+    d.do(Join())
+    if invitation.cohort is not None:
+        d.say(CohortWelcome(invitation.cohort.name, invitation.by_name, invitation.cohort.first))
+        ask_consent(d, name, invitation.coach_name)
+    elif invitation.kind == "client":
+        ask_consent(d, name, invitation.by_name)
+
+
 def open_invitation(d: Desk, event: Command) -> None:
-    """Somebody opened a link. Anything but a usable invitation for a client is answered elsewhere."""
+    """A client opened a link."""
     invitation = d.facts.invitation
     assert invitation is not None
-    if d.facts.consented and invitation.kind == "client":
+    if d.facts.consented and invitation.cohort is not None and d.facts.status is Status.LEFT:
+        d.say(m.HasLeft(d.facts.coach_name))
+        return
+    if d.facts.consented and invitation.cohort is not None:
+        membership.opened(d)
+        if isinstance(d.asking, Enrolling):
+            ask_question(d, d.asking.question, d.asking.chosen)
+        return
+    if d.facts.consented:
         if invitation.by_name == d.facts.coach_name and d.facts.status is not Status.LEFT:
             d.say(m.AlreadyHere(d.facts.coach_name))
             return
         _ask_change_coach(d, invitation.by_name, event.argument)
         return
     d.do(Join())
-    if invitation.kind == "cohort":
-        return  # Join tells the client and the organiser
-    ask_consent(d, invitation.for_name or d.facts.name, invitation.by_name)
+    ask_consent(d, invitation.for_name or d.facts.name, d.facts.coach_name if invitation.cohort else invitation.by_name)
 
 
 def ask_consent(d: Desk, name: str, coach: str) -> None:
@@ -102,6 +126,8 @@ def consenting(d: Desk, event: Text | Press) -> None:
         case "yes":
             d.do(Learn("consented", True), Learn("status", Status.ENROLLING))
             d.facts = replace(d.facts, consented=True, status=Status.ENROLLING)
+            for cohort in d.facts.cohorts:
+                membership.welcome(d, cohort)
             _next(d, questions(d))
         case "no":
             d.say(m.ConsentDeclined(d.facts.coach_name), (Choice("agree", "consent:yes"),))
@@ -137,6 +163,8 @@ def questions(d: Desk) -> tuple[str, ...]:
         "sex": d.facts.profile.sex,
         "stature": d.facts.profile.stature,
         "background": d.facts.profile.background,
+        "weekday": d.facts.cohorts and d.facts.slot,  # who comes by a cohort's link has its day and time
+        "time": d.facts.cohorts and d.facts.slot,
     }
     return tuple(
         q
@@ -247,9 +275,8 @@ def _birth_year(d: Desk, asking: Enrolling, value: str) -> bool:
 
 
 def _too_young(d: Desk) -> None:
-    d.do(Learn("birth_year", None), Learn("status", Status.LEFT))
     d.state = State()
-    d.say(m.TooYoung(d.facts.coach_name))
+    d.do(Tell(ClientLeft(d.facts.name)), Erase(m.TooYoung(d.facts.coach_name)))
 
 
 def _adult(d: Desk, asking: Enrolling, value: str) -> bool:

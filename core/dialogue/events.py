@@ -94,9 +94,11 @@ class Reachability:
 
 @dataclass(frozen=True, slots=True)
 class GroupEvent:
-    """Something in a group chat that a cohort is, or may be, bound to.
+    """Something in a group chat that a cohort is, or may be, bound to. What people say there never becomes an event.
 
-    what: "text", "added", "removed", "migrated", "joined", "left", "start". by: chat id of who did it.
+    what: "added", "removed" (the bot), "migrated" (to other_chat), "joined", "left" (somebody), "start" (the link
+    that brought the bot; text is its token), "bind", "unbind" (the organiser's command), "number" (somebody typed what
+    looks like a reading; not which).  by: chat id of who did it.
     """
 
     at: datetime

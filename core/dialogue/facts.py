@@ -89,6 +89,17 @@ class OpenFlag:
 
 
 @dataclass(frozen=True, slots=True)
+class Membership:
+    """A cohort that a client is in, or is asked into. first, last: its check-ins. counts: as in core.cohort."""
+
+    cohort_id: int
+    name: str
+    first: date
+    last: date
+    counts: str
+
+
+@dataclass(frozen=True, slots=True)
 class InvitationFact:
     """An invitation whose token somebody just opened, found and still good."""
 
@@ -96,6 +107,8 @@ class InvitationFact:
     by_name: str  # who invites
     for_name: str = ""  # the name the coach wrote down
     again: bool = False  # this person was here before
+    cohort: Membership | None = None
+    coach_name: str = ""  # of a cohort: who looks after somebody new, "" for nobody
 
 
 NOBODY = Profile()
@@ -145,7 +158,7 @@ class ClientFacts:
     goals: tuple[GoalFact, ...] = ()
     missed: int = 0
     answered: date | None = None
-    cohorts: tuple[str, ...] = ()
+    cohorts: tuple[Membership, ...] = ()
     invitation: InvitationFact | None = None
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc

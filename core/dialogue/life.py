@@ -9,7 +9,20 @@ from core import schedule
 from core.dialogue import checkin, enrolment
 from core.dialogue import messages as m
 from core.dialogue.coach_messages import ClientBack, ClientLeft, ClientMoved, ClientPaused
-from core.dialogue.effects import Choice, Erase, Join, Learn, Lower, PassOn, Raise, SendData, Tell, Unwake, Wake
+from core.dialogue.effects import (
+    Choice,
+    Erase,
+    Join,
+    Learn,
+    LeaveCohort,
+    Lower,
+    PassOn,
+    Raise,
+    SendData,
+    Tell,
+    Unwake,
+    Wake,
+)
 from core.dialogue.events import FromCoach, PlanChanged, Reachability
 from core.dialogue.facts import Numbers, Status
 from core.dialogue.outcome import Desk, rows_of
@@ -373,6 +386,7 @@ def leave(d: Desk, yes: bool) -> None:
             Learn("status", Status.LEFT),
             Unwake("follow_up"), Unwake("snooze"), Unwake("pressure"), Unwake("pressure_end"),
             Tell(ClientLeft(d.facts.name)),
+            *(LeaveCohort(c.cohort_id) for c in d.facts.cohorts),
         )  # fmt: skip
         d.say(m.HasLeft(d.facts.coach_name), (Choice("forget", "set:forget"),))
         return

@@ -15,9 +15,10 @@ from collections.abc import Callable, Mapping
 from datetime import datetime
 
 from core.dialogue import messages as m
-from core.dialogue import staff_caseload, staff_digest, staff_plan, staff_settings
+from core.dialogue import organiser, staff_caseload, staff_digest, staff_plan, staff_settings
 from core.dialogue import staff_messages as sm
 from core.dialogue.events import Attachment, Command, Due, Event, Press, Text
+from core.dialogue.organiser_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff_desk import Desk, Handler, StaffOutcome
 from core.dialogue.staff_facts import (
     CardOf,
@@ -52,6 +53,7 @@ COMMANDS: Mapping[str, tuple[str, Handler]] = {
     "write": ("coach", staff_caseload.write),
     "invite": ("coach", staff_settings.invite),
     "digest": ("coach", staff_digest.asked),
+    "cohort": ("both", organiser.cohort),
     "help": ("both", staff_settings.help_),
     "settings": ("both", staff_settings.settings),
     "mydata": ("both", staff_settings.my_data),
@@ -97,6 +99,8 @@ VERBS: Mapping[str, tuple[str, Handler]] = {
     "own": ("both", staff_settings.own),
     "zone": ("both", staff_settings.zone),
     "forget": ("both", staff_settings.forget_pressed),
+    **{verb: ("both", act) for verb, act in organiser.VERBS.items()},
+    **{verb: ("coach", act) for verb, act in organiser.OF_A_COACH.items()},
 }
 OF_A_CLIENT = frozenset(
     {
@@ -135,6 +139,8 @@ def _needs_of_command(name: str, argument: str) -> tuple[Need, ...]:
             return (Templates(),)
         case "forget":
             return (Caseload(),)
+        case "cohort":
+            return organiser.needs()
         case _:
             return ()
 
@@ -158,6 +164,8 @@ def _needs_of_press(verb: str, value: str) -> tuple[Need, ...]:
             return (*_card(number), OtherCoaches())
         case _ if verb in OF_A_CLIENT:
             return _card(number)
+        case _ if verb in organiser.VERBS:
+            return organiser.needs()
         case _:
             return ()
 
@@ -168,6 +176,8 @@ def _card(number: str) -> tuple[Need, ...]:
 
 def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
     match state.asking:
+        case PlanningCohort() | SureOfCohort():
+            return (*organiser.needs(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
         case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case AskingSure(what="forget"):
@@ -319,13 +329,19 @@ def _for_open_question(d: Desk, text: str) -> bool:
             staff_settings.invitee_typed(d, asking, text)
         case ChangingSlot():
             return staff_plan.slot_typed(d, asking, text)
+        case PlanningCohort() if _typed_command(text) is None:
+            organiser.typed(d, asking, text)
+        case InvitingOrganiser() if _typed_command(text) is None:
+            organiser.organiser_typed(d, text)
+        case SureOfCohort() if wish is Intent.YES:
+            organiser.confirmed(d, asking)
         case ChangingOwn():
             return staff_settings.own_typed(d, asking, text)
         case AskingSure(what="forget") if wish is Intent.YES:
             staff_settings.forget_pressed(d, "")
         case AskingSure() if wish is Intent.YES:
             staff_plan.confirmed(d, asking)
-        case AskingSure() if wish is Intent.NO:
+        case AskingSure() | SureOfCohort() if wish is Intent.NO:
             d.ask(None)
             d.say(m.KeptAsItWas(), *staff_settings.menu(d))
         case ChoosingClient(words=words) if words and len(d.facts.cards) == 1:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date
 
 from core.dialogue.facts import Plan, Slot
+from core.dialogue.organiser_effects import CohortEffect
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,31 +128,6 @@ class ForgetMe:
     farewell: object
 
 
-@dataclass(frozen=True, slots=True)
-class StartCohort:
-    """Make a cohort; its joining link comes back as staff_messages.CohortMade."""
-
-    name: str
-    starts: date
-    weeks: int
-    slot: Slot
-    counts: str
-
-
-@dataclass(frozen=True, slots=True)
-class EndCohort:
-    cohort_id: int
-
-
-@dataclass(frozen=True, slots=True)
-class BindGroup:
-    """Tie a cohort to a group chat; None unties it."""
-
-    cohort_id: int
-    chat: int | None
-    title: str = ""
-
-
 StaffEffect = (
     Invite
     | Revoke
@@ -170,7 +145,5 @@ StaffEffect = (
     | SetNight
     | SetLanguage
     | ForgetMe
-    | StartCohort
-    | EndCohort
-    | BindGroup
+    | CohortEffect
 )

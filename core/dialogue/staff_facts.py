@@ -11,8 +11,9 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, tzinfo
 
 from core.client import Profile
+from core.cohort import Closing, Terms, Week
 from core.dialogue.facts import InvitationFact, Plan, Slot, Units, always_utc, no_label, no_zones
-from core.digest import CaseRow, FlagFact
+from core.digest import CaseRow, Digest, FlagFact
 from core.reading import Reading
 
 
@@ -67,25 +68,24 @@ class MemberFact:
 
 @dataclass(frozen=True, slots=True)
 class CohortFact:
-    """A challenge. counts: what is counted: "check_ins", "activity_minutes", "sessions".
+    """A cohort this person runs.
 
-    group_chat: the bound group, or None.  pooled: week number, people, total of what is counted, for weeks so far.
+    members: everybody who ever took part.  grouped: a group chat is tied to it.  weeks: pooled figures as told.
+    closed: it is over, or was called off; closing: its report, None when it was called off.
     """
 
     cohort_id: int
     name: str
-    starts: date
-    weeks: int
-    slot: Slot
-    counts: str
+    terms: Terms
+    zone: tzinfo
     members: tuple[MemberFact, ...] = ()
-    group_chat: int | None = None
-    group_title: str = ""
-    pooled: tuple[tuple[int, int, int], ...] = ()
-    ended: bool = False
+    grouped: bool = False
+    weeks: tuple[Week, ...] = ()
+    closed: bool = False
+    closing: Closing | None = None
 
 
-def no_length(message: object) -> int:
+def no_length(made: Digest) -> int:
     return 0
 
 
@@ -95,7 +95,7 @@ class StaffFacts:
 
     coach_id, organiser_id: None for a role this person has not. slot: when the digest comes.
     rows, cards, cohorts, templates, coaches: what `needs` asked for; cards are the clients a name or id matched.
-    coaches: other coaches a client may be handed to, as (id, name).  length: characters of a message as this person
+    coaches: other coaches a client may be handed to, as (id, name).  length: characters of a digest as this person
     will read it, lent by bot like the look-ups of ClientFacts.
     """
 
@@ -117,7 +117,7 @@ class StaffFacts:
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label
-    length: Callable[[object], int] = no_length
+    length: Callable[[Digest], int] = no_length
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,4 +155,9 @@ class OtherCoaches:
     """Need: coaches a client may be handed to."""
 
 
-Need = Caseload | CardOf | CardsNamed | CardsFlagged | Templates | OtherCoaches
+@dataclass(frozen=True, slots=True)
+class Cohorts:
+    """Need: the cohorts this organiser runs, newest first."""
+
+
+Need = Caseload | CardOf | CardsNamed | CardsFlagged | Templates | OtherCoaches | Cohorts

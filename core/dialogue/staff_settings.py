@@ -27,7 +27,10 @@ def menu(d: Desk) -> Rows:
     if d.coach:
         rows.append((Choice("caseload", "list:need:0"), Choice("invite", "invite")))
         rows.append((Choice("digest", "digest"), Choice("settings", "settings")))
+        if d.organiser:
+            rows.append((Choice("cohorts", "cohorts"),))
     elif d.organiser:
+        rows.append((Choice("cohorts", "cohorts"),))
         rows.append((Choice("settings", "settings"), Choice("help", "help")))
     return tuple(rows)
 

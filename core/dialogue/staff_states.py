@@ -8,6 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from core.dialogue.organiser_states import OrganiserAsking
+
 
 @dataclass(frozen=True, slots=True)
 class Inviting:
@@ -90,6 +92,7 @@ StaffAsking = (
     | NamingTemplate
     | AskingSure
     | ChangingOwn
+    | OrganiserAsking
 )
 
 

@@ -103,7 +103,7 @@ class Repeating:
 @dataclass(frozen=True, slots=True)
 class Setting:
     """Something is being changed or said: what: "slot", "zone", "language", "units", "pause", "snooze", "word",
-    "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress".
+    "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort".
     detail: what was chosen so far. back: what was open before, taken up again afterwards."""
 
     what: str

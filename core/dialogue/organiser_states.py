@@ -1,0 +1,36 @@
+"""What an organiser's conversation remembers while a cohort is set up. Part of `staff_states.StaffState`."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+
+@dataclass(frozen=True, slots=True)
+class PlanningCohort:
+    """A new cohort, as far as it is known. question: the open one. starts: None, weeks 0, at "" until they are said."""
+
+    question: str  # "name", "start", "weeks", "time", "counts", "coach"
+    name: str = ""
+    starts: date | None = None
+    weeks: int = 0
+    weekday: int = 0
+    at: str = ""  # wall time, ISO
+    counts: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class SureOfCohort:
+    """A step that cannot be taken back. what: "remove", "end"."""
+
+    what: str
+    cohort_id: int
+    client_id: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class InvitingOrganiser:
+    """The name of somebody who is to run cohorts is asked."""
+
+
+OrganiserAsking = PlanningCohort | SureOfCohort | InvitingOrganiser
