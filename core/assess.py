@@ -92,7 +92,7 @@ def assess(
         r
         for r in history
         if r.counts
-        and r.taken_at < reading.taken_at
+        and (r.taken_at < reading.taken_at or (r.taken_at == reading.taken_at and r.key != reading.key))
         and (baseline_since is None or r.taken_at >= baseline_since)
     ]
     interval = retest or measure.retest

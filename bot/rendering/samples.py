@@ -198,6 +198,7 @@ def _not_clear() -> Iterator[object]:
     for medium in KINDS:
         yield m.NotText(medium)
     yield from (m.NotSure(), m.NothingToUndo(), m.YouAreWelcome(), m.EditTooOld(), m.OldButton())
+    yield from (m.Hello(), m.WhichMeasure())
 
 
 def _care() -> Iterator[object]:
@@ -208,7 +209,7 @@ def _care() -> Iterator[object]:
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
     yield from (m.Despair("999"), m.EatingWorry(COACH), m.StoodDown(), m.CoachTold(COACH))
     yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
-    yield from (m.PulseRepeat("999"), m.PulseAdvice("999"))
+    yield from (m.PulseRepeat("999"), m.PulseAdvice("999"), m.FastGain("999", COACH))
 
 
 def _counts() -> Iterator[object]:
@@ -251,6 +252,7 @@ def _life() -> Iterator[object]:
         yield from (m.GoalDoubt("weight", doubt.value), m.GoalDoubt("weight", doubt.value, amount(weight)))
     for percent in (0, 4, 37, 95, 100):
         yield m.GoalProgress("weight", percent, amount(weight), LONG_DAY)
+    yield from (m.NoGoalYet(None), m.NoGoalYet(DAY))
     yield from (m.NothingToShow(None), m.NothingToShow(DAY), m.AskProgress(("weight", "waist")))
     yield from (m.AskWord(COACH), m.WordPassed(COACH), m.CoachWrites(COACH, "Well done. See you on Friday."))
     yield from (m.DataSent(), m.ForgetSure(), m.Forgotten(), m.LeaveSure(COACH), m.HasLeft(COACH), m.KeptAsItWas())

@@ -8,11 +8,11 @@ from decimal import Decimal
 
 from core import schedule
 from core.assess import Assessment, assess, derive_all
-from core.change import BEYOND_ERROR, Change
+from core.change import BEYOND_ERROR, Change, Verdict
 from core.dialogue import checkin, guarding, pressure, safety
 from core.dialogue import messages as m
 from core.dialogue.effects import Amend, Choice, Learn, Lower, Raise, Record, Retract
-from core.dialogue.events import Text
+from core.dialogue.events import Press, Text
 from core.dialogue.outcome import Desk, rows_of
 from core.dialogue.states import AskingConditions, Awaiting, Confirming, Setting, Written
 from core.doubt import Kind as DoubtKind
@@ -24,7 +24,7 @@ from core.measures import MEASURES
 from core.measures.shape import Kind, Measure, Misunderstood, Score, Understood
 from core.reading import Conditions, How, Reading
 from core.trend import NoProjection, fit, points_of, projection
-from core.understanding import Answer, hear
+from core.understanding import Answer, hear, whole_numbers
 from core.weighing import Step
 
 REMEMBERED = 12  # readings that undo and edits can still reach
@@ -37,7 +37,37 @@ def listen(d: Desk, text: str, asked: Measure | None) -> tuple[Answer, ...]:
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}
+    if asked is not None and asked.understand is not None and asked.bounds.second_possible is not None:
+        whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
+        if isinstance(whole, Understood) and whole.second is not None:
+            return (Answer(asked.key, whole),)
     return hear(text, d.words, asked, others, prefer, prefers)
+
+
+def ask_which(d: Desk, text: str) -> bool:
+    """A bare number while nothing is asked may be any of several: ask, and keep nothing. False when it is none."""
+    if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
+        return False
+    fitting = []
+    for key in d.facts.plan.measures:
+        measure = MEASURES.get(key)
+        if measure is None or measure.kind is not Kind.BODY or measure.understand is None:
+            continue
+        heard = measure.understand(text, d.words, d.unit(measure))
+        if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
+            fitting.append(Choice(f"measure:{key}", f"which:{key}:{text.strip()}"))
+    if fitting:
+        d.say(m.WhichMeasure(), *rows_of(*fitting))
+    return bool(fitting)
+
+
+def named(d: Desk, value: str, event: Press) -> None:
+    """The button under "which is it?": read the number as that measure, as if it had been typed with its name."""
+    key, _, text = value.partition(":")
+    measure = MEASURES[key]
+    heard = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
+    if isinstance(heard, Understood):
+        consider(d, measure, heard, Text(event.at, text), asked=False)
 
 
 def take(d: Desk, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
@@ -228,6 +258,8 @@ def _conditions(d: Desk, measure: Measure, heard: Understood) -> Conditions:
 
 def unasked_aspects(d: Desk, measure: Measure) -> tuple[str, ...]:
     """What should have stayed the same and has not been asked about in this check-in: nobody is asked twice."""
+    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
+        return ()  # who weighs daily because a clinician asked is not questioned daily
     noted = {a for a, _ in d.state.noted}
     return tuple(a for a in measure.protocol.keep_same if a not in noted)
 
@@ -301,7 +333,25 @@ def assessed(d: Desk, measure: Measure, reading: Reading) -> Assessment:
         baseline_since=d.facts.plan.baseline_since,
         retest=schedule.interval(measure.key, d.facts.plan.interval(measure.key)),
         zone=d.facts.zone,
+        alongside=_alongside(d, measure, reading),
     )
+
+
+BESIDE = {"weight": "waist", "waist": "weight"}
+
+
+def _alongside(d: Desk, measure: Measure, reading: Reading) -> dict[str, Verdict]:
+    """What the other of weight and waist did on the same day: a flat weight with a smaller waist is worth saying."""
+    beside = MEASURES.get(BESIDE.get(measure.key, ""))
+    if beside is None:
+        return {}
+    day = d.facts.local(reading.taken_at).date()
+    taken = [r for r in d.facts.of(beside.key) if d.facts.local(r.taken_at).date() <= day]
+    if not taken or d.facts.local(taken[-1].taken_at).date() != day:
+        return {}
+    since = d.facts.plan.baseline_since
+    found = assess(beside, taken[-1], tuple(taken[:-1]), d.facts.profile, baseline_since=since, zone=d.facts.zone)
+    return {beside.key: found.verdict} if found.verdict is not None else {}
 
 
 def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
@@ -314,6 +364,11 @@ def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = Fa
             d.say(m.KeptHidden(measure.key))
         return
     verdict = found.verdict
+    directed = measure.key == "weight" and d.facts.plan.directed_weighing
+    if verdict is not None and verdict.kind is Change.TOO_SOON and directed:
+        if not said_value:
+            d.say(m.Kept(measure.key, d.shown(measure, reading.value)))
+        return
     if verdict is not None and verdict.kind is Change.TOO_SOON:
         on = d.due_on(measure.key, reading.taken_at)
         d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
@@ -334,7 +389,7 @@ def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = Fa
     if context := next((key for key in found.context if key not in d.state.told), None):
         d.say(m.Context(context))
         d.become(told=(*d.state.told, context))
-    goal_progress(d, measure, reading)
+    goal_progress(d, measure, reading, found)
     d.become(sources=tuple(sources))
 
 
@@ -381,6 +436,8 @@ def raise_flags(d: Desk, measure: Measure, reading: Reading, found: Assessment |
     raised = flags_of_reading(measure, found, history, d.facts.profile, agreed, zone=d.facts.zone)
     d.do(*(Raise(flag) for flag in raised))
     codes = frozenset(flag.code for flag in raised)
+    if Code.FAST_GAIN in codes:
+        d.say(m.FastGain(safety.number(d), d.facts.coach_name))
     for open_flag in d.facts.flags:
         later = Later(read_at=reading.taken_at, raised=codes)
         if open_flag.measure == measure.key and cleared(Code(open_flag.code), open_flag.since, later, d.now):
@@ -393,7 +450,9 @@ def _wants_loss(d: Desk) -> bool:
     return bool(counted) and any(g.measure == "weight" and Decimal(g.target) < counted[0].value for g in d.facts.goals)
 
 
-def goal_progress(d: Desk, measure: Measure, reading: Reading) -> None:
+def goal_progress(d: Desk, measure: Measure, reading: Reading, found: Assessment) -> None:
+    """How far towards a goal; a step that may be chance is not counted as one."""
+    sure = found.verdict is None or found.verdict.beyond_error
     for fact in d.facts.goals:
         if fact.measure != measure.key:
             continue
@@ -402,7 +461,8 @@ def goal_progress(d: Desk, measure: Measure, reading: Reading) -> None:
         before = [r for r in counted if r.taken_at <= fact.set_at]
         start = before[-1] if before else start
         goal = Goal(measure.key, Decimal(fact.target), fact.by)
-        found = progress(goal, start, reading)
+        way = progress(goal, start, reading)
+        percent = way.percent if sure or way.reached else 0
         ahead = projection(fit(points_of(measure, _programme(d, measure))), goal.target, d.now)
         early, late, why = None, None, ""
         if isinstance(ahead, NoProjection):
@@ -410,7 +470,7 @@ def goal_progress(d: Desk, measure: Measure, reading: Reading) -> None:
         else:
             early, late = (d.facts.local(at).date() for at in (ahead.earliest, ahead.latest))
         amount = d.shown(measure, goal.target)
-        d.say(m.GoalProgress(measure.key, found.percent, amount, fact.by, early, late, why))
+        d.say(m.GoalProgress(measure.key, percent, amount, fact.by, early, late, why))
 
 
 def _programme(d: Desk, measure: Measure) -> tuple[Reading, ...]:

@@ -205,19 +205,11 @@ def _for_open_question(d: Desk, event: Text, text: str) -> bool:
             life.close_setting(d)
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             life.change_coach(d, wish is Intent.YES)
-        case Setting(what="early_reason") as asking if _weight_again(d, text):
-            d.ask(asking.back)
-            return False
         case Setting() as asking if showing.goal_typed(d, asking, text) or life.typed_setting(d, asking, text):
             pass
         case _:
             return False
     return True
-
-
-def _weight_again(d: Desk, text: str) -> bool:
-    """Is the answer to "what made today a day to check?" one more weight?"""
-    return any(isinstance(a.heard, Understood) for a in answers.listen(d, text, None))
 
 
 def _asked(d: Desk) -> Measure | None:
@@ -268,6 +260,8 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
         heard and isinstance(heard[0].heard, Misunderstood) and (asked is not None or heard[0].heard.guess is not None)
     ):
         answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
+    elif asked is None and answers.ask_which(d, text):
+        pass
     else:
         life.not_sure(d)
 
@@ -315,7 +309,7 @@ def _wish(d: Desk, wish: Intent, text: str) -> None:
         case Intent.SOURCE:
             sources(d)
         case Intent.THANKS | Intent.GREETING | Intent.WELL:
-            _courtesy(d)
+            _courtesy(d, wish)
         case Intent.NOT_WELL:
             safety.unwell(d)
         case Intent.MY_DATA:
@@ -330,9 +324,10 @@ def _wish(d: Desk, wish: Intent, text: str) -> None:
             life.not_sure(d)
 
 
-def _courtesy(d: Desk) -> None:
+def _courtesy(d: Desk, wish: Intent) -> None:
     """A thank-you or a hello: answered in kind; an open question is put again."""
-    d.say(m.YouAreWelcome(), *(() if life.waiting(d) else life.menu(d)))
+    said = m.Hello() if wish is Intent.GREETING else m.YouAreWelcome()
+    d.say(said, *(() if life.waiting(d) else life.menu(d)))
     if isinstance(d.asking, Awaiting):
         checkin.ask(d, MEASURES[d.asking.measure])
 
@@ -477,6 +472,8 @@ def _any_time(d: Desk, event: Press, verb: str, value: str) -> bool:
             life.word(d)
         case "src":
             sources(d)
+        case "which" if value.partition(":")[0] in MEASURES and _asked(d) is None:
+            answers.named(d, value, event)
         case "resume":
             life.resume(d)
         case "pressure" if d.state.pressure is not None:

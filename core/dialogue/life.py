@@ -421,7 +421,7 @@ def typed_setting(d: Desk, asking: Setting, text: str) -> bool:
                 return False
             snooze(d, asking, "tomorrow" if until > d.today else "evening")
         case "word" | "early_reason":
-            pass_on(d, text)
+            pass_on(d, text, reply=asking.what == "early_reason")  # an answer to our question is no wish for a word
             if asking.what == "early_reason":
                 d.say(m.EarlyReason(d.facts.coach_name))
             close_setting(d)

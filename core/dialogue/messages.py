@@ -363,6 +363,16 @@ class YouAreWelcome:
     pass
 
 
+@dataclass(frozen=True, slots=True)
+class Hello:
+    """A greeting, answered in kind."""
+
+
+@dataclass(frozen=True, slots=True)
+class WhichMeasure:
+    """A bare number while nothing is asked: what is it?"""
+
+
 # --- weighing too often -----------------------------------------------------------------------------------------
 
 
@@ -508,6 +518,14 @@ class PressureLow:
 @dataclass(frozen=True, slots=True)
 class PressureSettled:
     """The repeat is no longer severe."""
+
+
+@dataclass(frozen=True, slots=True)
+class FastGain:
+    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is told."""
+
+    number: str
+    coach: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -730,6 +748,13 @@ class AskGoal:
     """measures: what a goal can be set for."""
 
     measures: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NoGoalYet:
+    """A goal starts from a first reading; when the next check-in is."""
+
+    next: date | None
 
 
 @dataclass(frozen=True, slots=True)

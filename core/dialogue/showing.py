@@ -70,7 +70,7 @@ def goal(d: Desk) -> None:
     """Choose what for; measures with a reading, so that a goal can be checked for sense."""
     measures = tuple(k for k in GOALS_FOR if d.facts.of(k) and k in d.facts.plan.measures and not d.hidden(MEASURES[k]))
     if not measures:
-        d.say(m.NothingToShow(d.next_slot()))
+        d.say(m.NoGoalYet(d.next_slot()))
         return
     back = d.asking.back if isinstance(d.asking, Setting) else d.asking
     d.ask(Setting("goal", "", back))

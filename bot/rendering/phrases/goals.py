@@ -92,6 +92,12 @@ def _ahead(said: m.GoalProgress, v: Voice) -> str:
     return ""
 
 
+@phrase(m.NoGoalYet)
+def no_goal_yet(said: m.NoGoalYet, v: Voice) -> str:
+    start = v.say("A goal starts from a first reading. After that you can set one.")
+    return start if said.next is None else v.sentences(start, v.say("Next check-in: {day}.", day=v.day(said.next)))
+
+
 @phrase(m.NothingToShow)
 def nothing_to_show(said: m.NothingToShow, v: Voice) -> str:
     if said.next is None:

@@ -126,6 +126,16 @@ def you_are_welcome(said: m.YouAreWelcome, v: Voice) -> str:
     return v.say("You are welcome.")
 
 
+@phrase(m.Hello)
+def hello(said: m.Hello, v: Voice) -> str:
+    return v.say("Hello. Good to hear from you. What can I do for you?")
+
+
+@phrase(m.WhichMeasure)
+def which_measure(said: m.WhichMeasure, v: Voice) -> str:
+    return v.say("Thank you. What is that number? Please press what it is.")
+
+
 @phrase(m.EditTooOld)
 def edit_too_old(said: m.EditTooOld, v: Voice) -> str:
     return v.say("I saw your edit, but I am past that one. To change a number, just send the new one.")

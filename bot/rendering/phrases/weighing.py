@@ -23,7 +23,7 @@ def early_second(said: m.EarlySecond, v: Voice) -> str:
     return v.sentences(
         v.say("Thank you, I put it aside. Next weigh-in: {day}.", day=v.day(said.next)),
         v.say(
-            "May I ask: what made today feel like a day to check? You can tell me here, or talk to {coach}.",
+            "May I ask: what made today feel like a day to check? If you tell me here, I pass it on to {coach}.",
             coach=v.name(said.coach),
         ),
     )
@@ -44,7 +44,7 @@ def early_often(said: m.EarlyOften, v: Voice) -> str:
 
 @phrase(m.EarlyTaken)
 def early_taken(said: m.EarlyTaken, v: Voice) -> str:
-    return v.say("That is fine. I took it back. Next weigh-in: {day}.", day=v.day(said.next))
+    return v.say("That is fine, I put it right. Next weigh-in: {day}.", day=v.day(said.next))
 
 
 @phrase(m.EarlyReason)

@@ -78,6 +78,12 @@ def test_a_piece_of_context_is_given_once_in_a_check_in():
     assert contexts and len(contexts) == len(set(contexts))
 
 
+def test_a_flat_weight_with_a_smaller_waist_is_worth_saying():
+    chat = checked_in(Chat()).later(days=28).due().says("7").says("72").presses("cond:same")
+    chat.says("82.2 kg").presses("cond:same").says("86").presses("cond:same")
+    assert chat.heard(m.Context).key == "flat_weight_smaller_waist"
+
+
 def test_what_differed_is_kept_with_the_reading():
     chat = Chat().due().says("7").says("72").presses("cond:same").says("82.4 kg")
     chat.presses("cond:differed").presses("cond:scales").presses("cond:done")

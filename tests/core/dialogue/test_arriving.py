@@ -114,8 +114,8 @@ def test_only_what_the_plan_needs_is_asked():
 @pytest.mark.parametrize("answer", ["2012", "14", "I am 16"])
 def test_under_18_is_turned_away_kindly(answer):
     chat = arriving().presses("consent:yes").says(answer)
-    assert chat.kinds == ["TooYoung"]
-    assert chat.facts.status is Status.LEFT and chat.facts.profile.birth_year is None
+    assert chat.did(e.Erase) == [e.Erase(m.TooYoung("Rowan"))]
+    assert not [x for x in chat.did(e.Learn) if x.field == "birth_year"]
 
 
 def test_the_year_of_the_eighteenth_birthday_is_asked_about():

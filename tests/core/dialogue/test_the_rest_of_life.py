@@ -214,3 +214,31 @@ def test_a_goal_says_when_it_might_be_reached_only_if_the_readings_do():
         said.append(chat.heard(m.GoalProgress))
     assert [g.why for g in said[:2]] == ["too_few_readings", "too_few_readings"]
     assert said[2].earliest is not None and said[2].earliest < said[2].latest
+
+
+def test_a_hello_is_answered_with_a_hello():
+    assert Chat().says("hello").kinds == ["Hello"]
+
+
+def test_a_bare_number_out_of_the_blue_is_asked_about_and_kept_only_when_it_has_a_name():
+    chat = Chat().says("71")
+    assert "WhichMeasure" in chat.kinds and not chat.facts.history
+    assert "which:resting_heart_rate:71" in chat.choices
+    chat.presses("which:resting_heart_rate:71")
+    assert [r.value for r in chat.readings("resting_heart_rate")] == [71]
+
+
+def test_a_bare_weight_out_of_the_blue_meets_the_guard_once_it_has_a_name():
+    chat = checked_in(Chat()).later(days=2).says("81.9").presses("which:weight:81.9")
+    assert "EarlyFirst" in chat.kinds
+
+
+def test_a_mile_is_understood_with_its_pulse_in_one_message():
+    chat = Chat(replace(ADA, plan=Plan(measures=("walk_mile",)))).due().says("7").presses("gate:well")
+    chat.presses("gate:none").says("18:30, pulse 128")
+    (walk,) = chat.readings("walk_mile")
+    assert (walk.value, walk.second) == (18.5, 128)
+
+
+def test_a_goal_needs_a_first_reading():
+    assert "NoGoalYet" in Chat().commands("goal").kinds
