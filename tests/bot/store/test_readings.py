@@ -1,0 +1,85 @@
+"""What is loaded of a client's readings for a turn, against a plain loop over all of them."""
+
+from datetime import UTC, datetime, timedelta
+from decimal import Decimal
+from random import Random
+
+from sqlalchemy import Connection, update
+
+from bot.store import readings
+from bot.store.database import Database
+from bot.store.schema import clients
+from core.reading import SAME, Conditions, How, Reading
+from tests.bot.practice import NOW, add_client, add_coach, weight
+
+MEASURES = ("energy", "weight", "waist", "blood_pressure")
+
+
+def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datetime]]:
+    """Everything of twelve weeks; before that, of each measure the first and the last that count."""
+    recent = NOW - timedelta(weeks=12)
+    found = {(r.measure, r.taken_at) for r in held if r.taken_at >= recent}
+    for measure in MEASURES:
+        old = sorted(
+            r.taken_at
+            for r in held
+            if r.measure == measure and r.counts and r.taken_at < recent and (since is None or r.taken_at >= since)
+        )
+        found |= {(measure, at) for at in (*old[:1], *old[-1:])}
+    return found
+
+
+def test_a_turn_is_told_of_twelve_weeks_and_of_both_ends_of_what_came_before(database: Database) -> None:
+    draw = Random(7)
+    expected = {}
+
+    def fill(conn: Connection) -> None:
+        coach = add_coach(conn)
+        for n in range(12):
+            client = add_client(conn, coach, 100 + n)
+            since = None if n % 3 else NOW - timedelta(days=300)
+            conn.execute(update(clients).where(clients.c.id == client).values(baseline_since=since))
+            held = [
+                Reading(
+                    draw.choice(MEASURES),
+                    Decimal(draw.randrange(60, 90)),
+                    NOW - timedelta(days=draw.randrange(500), seconds=number),
+                    how=draw.choice((How.ASKED, How.ASKED, How.EARLY)),
+                    key=str(number),
+                )
+                for number in range(draw.choice((0, 1, 5, 60)))
+            ]
+            readings.put(conn, [readings.row(client, r.key, r, NOW) for r in held])
+            gone = held[:2]
+            readings.withdraw(conn, [(client, r.key) for r in gone], NOW)
+            expected[client] = matters(held[len(gone) :], since)
+
+    database.write_now(fill)
+    found = database.read_now(readings.histories, list(expected), NOW)
+    told = {client: {(r.measure, r.taken_at) for r in found.get(client, ())} for client in expected}
+    assert told == expected
+    assert any(len(one) > 20 for one in expected.values())
+    assert all(list(rs) == sorted(rs, key=lambda r: r.taken_at) for rs in found.values())
+
+
+def test_a_reading_loaded_for_a_turn_is_the_one_that_was_kept(database: Database) -> None:
+    lately = weight(
+        "82.40", NOW - timedelta(days=1, microseconds=123_450), conditions=Conditions(frozenset({"scales"}))
+    )
+    old = Reading(
+        "blood_pressure", Decimal(128), datetime(2024, 2, 3, 4, 5, tzinfo=UTC), Decimal(82), '„128/82“ \\ "', window=30
+    )
+
+    def keep(conn: Connection) -> int:
+        client = add_client(conn, add_coach(conn))
+        readings.put(conn, [readings.row(client, key, r, NOW) for key, r in (("a", lately), ("b", old))])
+        return client
+
+    client = database.write_now(keep)
+    found = database.read_now(readings.histories, [client], NOW)[client]
+    everything = database.read_now(readings.everything, [client])[client]
+    assert found == everything
+    assert [(r.value, r.second, r.taken_at, r.as_typed, r.conditions, r.unit, r.window, r.key) for r in found] == [
+        (old.value, old.second, old.taken_at, old.as_typed, SAME, None, 30, "b"),
+        (lately.value, None, lately.taken_at, "82.40 kg", lately.conditions, lately.unit, None, "a"),
+    ]
