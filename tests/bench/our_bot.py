@@ -1,0 +1,23 @@
+"""The bot as `samehour serve` runs it, settings and all, without the limits on sending that the platform asks for.
+
+    SAMEHOUR_TOKEN=... python tests/bench/our_bot.py [--paced]
+
+--paced: with them, SAMEHOUR_SEND_RATE a second. Ends when its standard input does.
+"""
+
+import asyncio
+import sys
+
+from bot import config, log, wiring
+
+
+async def main(paced: bool) -> None:
+    log.set_up("warning", "console", sys.stderr)
+    service = wiring.service(config.read(), paced=paced)
+    stop = asyncio.Event()
+    asyncio.get_running_loop().add_reader(sys.stdin, stop.set)  # nobody writes to it: readable means closed
+    await service.run(stop)
+
+
+if __name__ == "__main__":
+    asyncio.run(main("--paced" in sys.argv))
