@@ -170,3 +170,12 @@ def test_a_pressure_week_prompts_twice_a_day_at_the_same_wall_times_over_a_clock
         wall = prompt.at.astimezone(LONDON)
         assert wall.date() == prompt.day == date(2026, 3, 25) + timedelta(days=prompt.number)
         assert wall.time() == (time(20, 0) if prompt.evening else time(8, 0))
+
+
+def test_the_names_kept_here_are_those_the_registry_calls_ratings_activity_and_once():
+    from core.measures import MEASURES
+    from core.measures.shape import Kind
+
+    weekly = {key for key, measure in MEASURES.items() if measure.kind in (Kind.RATING, Kind.ACTIVITY)}
+    assert schedule.EVERY_CHECK_IN == weekly
+    assert {key for key, measure in MEASURES.items() if measure.kind is Kind.ONCE} == schedule.ONCE
