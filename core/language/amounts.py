@@ -164,6 +164,8 @@ def _with_unit(tokens: Sequence[Token], heard: Heard, dimension: Dimension | Non
     if i >= len(tokens):
         return heard
     entry = tokens[i].entry
+    if entry.whole and entry.number != 1 and i != heard.first:
+        return heard  # "eine Viertelstunde": an amount of its own
     if entry.pound is not None and (dimension is None or dimension is Dimension.MASS):
         return replace(heard, last=i, pound=entry.pound)
     if Role.FOREIGN in entry.roles:

@@ -81,6 +81,14 @@ def _labelled(toks: Sequence[Token], heard: Heard) -> bool:
     return heard.whole and heard.value <= 31 and (before.has(Role.LABEL) or before.has(Role.CLOCK))
 
 
+def two_in_one(heard: Heard) -> tuple[Decimal, Decimal] | None:
+    """The two whole numbers that "70,72" may be as well as one with decimals; None where only one reading is likely."""
+    first, _, second = heard.digits.replace(",", ".").partition(".")
+    if len(second) not in (2, 3) or not first or second.startswith("0"):
+        return None
+    return D(first), D(second)
+
+
 def a_change(toks: Sequence[Token], heard: Heard) -> bool:
     """Whether a number is a difference ("lost 2 kg", "2 less"); a comma between makes it none ("better, 7")."""
     before = toks[heard.first - 1] if heard.first else None

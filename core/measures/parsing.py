@@ -24,6 +24,7 @@ from core.measures.hearing import (
     hedged,
     notes_of,
     numbers_of,
+    two_in_one,
     with_hedge,
 )
 from core.measures.parsing_heart import mile, pressure, pulse, pulse_counted
@@ -55,7 +56,7 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
 
     def understand(text: str, words: Words, prefer: Unit | None) -> Result:
         assumed = unit if prefer is None or prefer is unit or not convertible(prefer, unit) else prefer
-        if (short := FIGURES.fullmatch(text)) is not None:
+        if (short := FIGURES.fullmatch(text)) is not None and not (attempts and _two_decimals(short[1])):
             figures, typed = short.groups()
             value = D(figures.replace(",", "."))
             if typed:
@@ -76,11 +77,26 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
             assumed = typed_units.pop()
         results = [_in(h, unit, assumed, also, prefer) for h in found]
         about = hedged(toks)
+        if attempts and len(found) == 1 and (twice := _twice(found[0], results[0], near)) is not None:
+            return twice
         if len(results) > 1:
             return _several(toks, found, results, near if attempts else None, about)
         return asked_back(with_hedge(results[0], about), toks)
 
     return understand
+
+
+def _twice(heard: Heard, result: Result, near: Decimal) -> Misunderstood | None:
+    """Ask back whether "94,95" is 94 and 95, where two attempts are awaited."""
+    both = two_in_one(heard)
+    if both is None or not isinstance(result, Understood) or abs(both[0] - both[1]) > near * min(both):
+        return None
+    mean = result.value * (both[0] + both[1]) / 2 / heard.value
+    return Misunderstood(Why.TOO_MANY_NUMBERS, replace(result, value=mean, attempts=2))
+
+
+def _two_decimals(figures: str) -> bool:
+    return len(figures) > 3 and figures[-3] in ".,"
 
 
 def _in(heard: Heard, unit: Unit, assumed: Unit, also: Sequence[Unit], prefer: Unit | None) -> Result:
@@ -213,6 +229,7 @@ def count(unit: Unit) -> Understand:
         if isinstance(said, Misunderstood):
             return said
         found, toks = said
+        found = [h for h in found if h.unit not in (Unit.SECOND, Unit.MINUTE)] or found  # "12 in 30 s"
         notes = notes_of(toks) if unit is Unit.REPETITION else frozenset()
         allowed = {None, unit, Unit.REPETITION, Unit.DAY, Unit.SESSION} if unit is not Unit.STEP else {None, unit}
         if any(h.unit not in allowed or h.foreign or h.pound is not None for h in found):

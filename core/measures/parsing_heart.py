@@ -10,7 +10,7 @@ from itertools import pairwise
 from core.language import Role, Words
 from core.language.amounts import Heard
 from core.language.tokens import Token
-from core.measures.hearing import FIGURES, NO_NUMBER, Result, a_range, asked_back, hedged, numbers_of
+from core.measures.hearing import FIGURES, NO_NUMBER, Result, a_range, asked_back, hedged, numbers_of, two_in_one
 from core.measures.shape import Misunderstood, Understand, Understood, Why
 from core.quantity import Unit, convert
 
@@ -34,8 +34,9 @@ def pulse_counted(window: int) -> Understand:
 
 
 def _pulse(text: str, words: Words, counted: int | None) -> Result:
-    if counted is None and (short := FIGURES.fullmatch(text)) is not None and short[2] in ("", "bpm"):
-        return Understood(D(short[1].replace(",", ".")), Unit.BEATS_PER_MINUTE, said_unit=bool(short[2]))
+    short = FIGURES.fullmatch(text) if counted is None else None
+    if short is not None and short[1].isdecimal() and short[2] in ("", "bpm"):
+        return Understood(D(short[1]), Unit.BEATS_PER_MINUTE, said_unit=bool(short[2]))
     said = numbers_of(text, words, None, fractions=False)
     if isinstance(said, Misunderstood):
         return said
@@ -54,6 +55,11 @@ def _pulse(text: str, words: Words, counted: int | None) -> Result:
         return Misunderstood(Why.TOO_MANY_NUMBERS)
     if len(counts) == 2 and a_range(toks, counts[0], counts[1]):
         return Misunderstood(Why.A_RANGE)
+    both = two_in_one(counts[0]) if len(counts) == 1 else None
+    if both is not None and abs(both[0] - both[1]) <= NEAR_PULSE * min(both):  # "70,72": two counts, most likely
+        mean = (both[0] + both[1]) / 2 * (D(60) / window if window else 1)
+        guess = Understood(mean, Unit.BEATS_PER_MINUTE, said_rate, attempts=2, window=window)
+        return Misunderstood(Why.NOT_WHOLE, guess)
     values = [h.value for h in counts]
     if len(values) > 1 and max(values) - min(values) > NEAR_PULSE * min(values):
         return Misunderstood(Why.TOO_MANY_NUMBERS)
@@ -83,6 +89,8 @@ def _counts_and_window(toks: Sequence[Token], found: Sequence[Heard]) -> tuple[l
         before = toks[found[i - 1].last + 1 : heard.first] if i else toks[: heard.first]
         within = any(t.has(Role.WITHIN) or t.text == "/" for t in before)
         times = any(t.has(Role.TIMES) for t in before)
+        if heard.unit is Unit.MINUTE and heard.value >= 2:
+            continue  # "72 after 5 min of rest"
         if heard.unit in (Unit.SECOND, Unit.MINUTE):
             windows.add(heard.value * (60 if heard.unit is Unit.MINUTE else 1))
             said += 1
@@ -125,6 +133,9 @@ def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
     strokes = [i for i, (a, b) in enumerate(pairwise(found)) if _stroke(toks, a, b)]
     if len(found) == 3 and strokes == [1]:  # "7 128/82": the first number is something else
         found = found[1:]
+    both = two_in_one(found[0]) if len(found) == 1 else None
+    if both is not None:  # "128,82"
+        return Misunderstood(Why.NOT_WHOLE, Understood(both[0], Unit.MILLIMETRE_OF_MERCURY, second=both[1]))
     if any(not h.whole for h in found):
         return Misunderstood(Why.NOT_WHOLE)
     if len(found) == 1:

@@ -252,6 +252,31 @@ def test_attempts_that_lie_close_together_are_averaged(typed, value, attempts):
     assert (heard.value, heard.attempts) == (D(value), attempts)
 
 
+@pytest.mark.parametrize(
+    ("hear", "typed", "value", "second", "attempts"),
+    [
+        pytest.param(pulse, "70,72", "71", None, 2, id="pulse"),
+        pytest.param(GIRTH, "94,95", "94.5", None, 2, id="girth"),
+        pytest.param(pressure, "128,82", "128", "82", 1, id="pressure"),
+        pytest.param(pressure, "128.82", "128", "82", 1, id="pressure-with-a-point"),
+    ],
+)
+def test_two_numbers_typed_as_one_are_asked_back(hear, typed, value, second, attempts):
+    heard = hear(typed, EN, None)
+    assert isinstance(heard, Misunderstood)
+    assert heard.guess is not None
+    assert heard.guess.value == D(value)
+    assert heard.guess.second == (None if second is None else D(second))
+    assert heard.guess.attempts == attempts
+
+
+@pytest.mark.parametrize(("hear", "typed"), [(pulse, "70.5"), (GIRTH, "94.25"), (GIRTH, "94,5"), (MASS, "82.83")])
+def test_a_number_with_decimals_stays_one(hear, typed):
+    heard = hear(typed, EN, None)
+    assert isinstance(heard, Understood)
+    assert heard.value == D(typed.replace(",", "."))
+
+
 def test_attempts_far_apart_and_those_nobody_asked_for_are_asked_about():
     assert GIRTH("94 and 104", EN, None) == Misunderstood(Why.TOO_MANY_NUMBERS)
     heard = MASS("82.4, 82.6", EN, None)
@@ -333,6 +358,7 @@ def test_a_local_pound_is_a_pound_for_whoever_uses_pounds():
         ("18 in 15 and 17 in 15", "70", 2, 15),
         ("70, 72", "71", 2, None),
         ("half a minute: 36", "72", 1, 30),
+        ("72 after 5 min of rest", "72", 1, None),
     ],
 )
 def test_a_pulse_is_counted_or_read(typed, value, attempts, window):
@@ -458,6 +484,7 @@ def test_what_is_no_rating_says_why(typed, why, guess):
         ("12", 12, set()),
         ("twelve", 12, set()),
         ("12 times", 12, set()),
+        ("12 in 30 s", 12, set()),
         ("12 but I used my arms", 12, {"arms_used"}),
         ("12 without arms", 12, set()),
         ("11 and more than half way", 11, {"more_than_half_way"}),

@@ -117,6 +117,7 @@ resting_heart_rate bpm: 18 and 17 in 15s → 70 bpm x2 @15
 resting_heart_rate bpm: 70, 72 → 71 bpm x2
 resting_heart_rate bpm: seventy two → 72 bpm
 resting_heart_rate bpm: 18 → ask 72 bpm
+resting_heart_rate bpm: 70,72 → ask 71 bpm
 resting_heart_rate bpm: 70-75 → ask
 blood_pressure mmHg: 128/82 → 128/82
 blood_pressure mmHg: 128 / 82 → 128/82
@@ -131,6 +132,7 @@ blood_pressure mmHg: 128/82/70 → 128/82
 blood_pressure mmHg: one twenty eight over eighty two → 128/82
 blood_pressure mmHg: one hundred and twenty eight over eighty two → 128/82
 blood_pressure mmHg: 128 → ask
+blood_pressure mmHg: 128,82 → ask 128 mmHg
 blood_pressure mmHg: 82/128 → ask
 blood_pressure mmHg: 17 kPa → ask
 energy points: 7 → 7 points
@@ -316,6 +318,8 @@ activity_minutes min: 2 Stunden → 120 min
 activity_minutes min: 2 Std 15 → 135 min
 activity_minutes min: eine halbe Stunde → 30 min
 activity_minutes min: anderthalb Stunden → 90 min
+activity_minutes min: eine Viertelstunde → 15 min
+activity_minutes min: eine Dreiviertelstunde → 45 min
 activity_minutes min: fünfmal 30 Minuten → 150 min
 activity_minutes min: gar nichts → 0 min
 activity_minutes min: 30 Minuten am Tag → ask 210 min
