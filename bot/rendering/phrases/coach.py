@@ -81,6 +81,7 @@ _LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}
 _TOGETHER = {"systolic": "reading", "before_systolic": "before"}
 _IN_THE_MEASURES_UNIT = frozenset({"from", "to", "gain", "value", "difference", "mdc95", "baseline", "mean", "rating"})
 _DIFFERENCES = frozenset({"difference", "gain"})
+_KEYS_OF_TABLES = frozenset({"band", "source"})
 
 
 def flag(v: Voice, code: str) -> Html:
@@ -92,6 +93,8 @@ def evidence(v: Voice, measure: str | None, pairs: Evidence) -> Html:
     """The evidence of a flag in one line: "Reading: 186/112 mmHg, Before: 190/110 mmHg"."""
     said: list[str] = []
     for name, value in _paired(v, pairs):
+        if name in _KEYS_OF_TABLES:
+            continue  # what the flag says already
         shown = value if isinstance(value, Html) else _value(v, measure, name, value)
         said.append(v.say("{name}: {value}", name=v.say_in("evidence", EVIDENCE.get(name, name)), value=shown))
     return v.listed(said)
@@ -116,7 +119,7 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
             return v.say(LEVELS.get(value, value))
         if name == "since" and (day := _day(value)) is not None:
             return v.full_date(day)
-        return v.numbers.island(value.replace("_", " ") if name in ("band", "source") else value)
+        return v.numbers.island(value)
     if name == "rate":
         return v.amount(Amount(value, Unit.BEATS_PER_MINUTE))
     if name in _IN_THE_MEASURES_UNIT and (amount := in_unit_of(v, measure, value)) is not None:
