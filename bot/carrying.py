@@ -15,6 +15,7 @@ from sqlalchemy import Connection
 
 from bot.store import (
     clients,
+    cohorts,
     conversations,
     erase,
     flags,
@@ -62,6 +63,7 @@ class Writes:
     not_asked: dict[tuple[int, date], datetime] = field(default_factory=dict)
     goals: dict[tuple[int, str], GoalFact] = field(default_factory=dict)
     dropped: dict[tuple[int, str], None] = field(default_factory=dict)
+    left_cohorts: dict[tuple[int, int], None] = field(default_factory=dict)
     heard: list[tuple[int, str]] = field(default_factory=list)
     words: list[tuple[int, int | None, words.Direction, str]] = field(default_factory=list)
 
@@ -92,6 +94,8 @@ class Writes:
         slots.answered(conn, list(self.answered), now)
         goals.drop(conn, list(self.dropped))
         goals.put(conn, [(client, goal) for (client, _), goal in self.goals.items()])
+        for client_id, cohort_id in self.left_cohorts:
+            cohorts.leave(conn, client_id, now, cohort_id)
         said.put(conn, self.heard, now)
         words.put(conn, self.words, now)
         outbox.unsay(conn, self.unsaid)
@@ -264,6 +268,8 @@ class Hand:
                 coach_id = None if self.coach is None else self.coach.id
                 w.words.append((me, coach_id, words.Direction.TO_COACH, text))
                 self.tell(ClientWord(me, client.name, text), about(me))
+            case e.LeaveCohort(cohort_id):
+                w.left_cohorts[me, cohort_id] = None
             case e.Erase(farewell):
                 self._erase(client, farewell)
             case _:

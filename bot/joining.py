@@ -13,17 +13,15 @@ from sqlalchemy import Connection, select
 
 from bot.carrying import Hand
 from bot.store import audit, clients, invitations, people
+from bot.store import cohorts as store
 from bot.store.clients import Client
-from bot.store.dialect import upsert
 from bot.store.facts import Coach, who
 from bot.store.invitations import Invitation, Kind
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
-from bot.store.schema import coaches, cohort_members, cohorts
+from bot.store.schema import coaches
 from bot.store.schema import people as people_table
 from core.dialogue.coach_messages import ClientEnrolled
-from core.dialogue.effects import Say
-from core.dialogue.messages import JoinedCohort
 
 FOR_STAFF = frozenset({Kind.COACH, Kind.ORGANISER})
 
@@ -35,6 +33,8 @@ def joiner(invitation: Invitation | None, name: str) -> Callable[[Hand], None]:
         if invitation is None:
             return  # it is used up or has run out meanwhile: what the step said stands
         invitations.use(hand.conn, invitation, hand.now)
+        if invitation.kind is Kind.GROUP:
+            raise ValueError("a group's link was opened by a person")
         if invitation.kind in FOR_STAFF:
             _staff(hand, invitation, invitation.for_name or name)
         elif hand.client is None:
@@ -61,7 +61,12 @@ def _staff(hand: Hand, invitation: Invitation, name: str) -> None:
 def _new_client(hand: Hand, invitation: Invitation, name: str) -> None:
     """Make the person, and their row unless the coach had set one up before they came."""
     person_id = people.add(hand.conn, hand.chat_id, Role.CLIENT, name, hand.language, hand.now)
-    coach_id = invitation.coach_id or _coach_of_cohort(hand.conn, invitation)
+    cohort = (
+        None
+        if invitation.cohort_id is None
+        else store.find(hand.conn, [invitation.cohort_id]).get(invitation.cohort_id)
+    )
+    coach_id = invitation.coach_id if cohort is None else cohort.coach_id
     waiting = select(clients_table.c.id).where(
         clients_table.c.id == invitation.client_id, clients_table.c.person_id.is_(None)
     )
@@ -72,16 +77,12 @@ def _new_client(hand: Hand, invitation: Invitation, name: str) -> None:
         )
     else:
         clients.change(hand.conn, {client_id: {"person_id": person_id}})
+    if cohort is not None:  # who comes by a cohort's link checks in when it does, until they choose otherwise
+        clients.change(hand.conn, {client_id: clients.columns("slot", cohort.terms.slot, hand.now)})
     hand.person_id = person_id
     audit.note(hand.conn, hand.now, f"client/{client_id}", "joined", client_id)
     known = who(hand.conn, [hand.chat_id])[hand.chat_id]
     hand.client, hand.coach = known.client, known.coach
-
-
-def _coach_of_cohort(conn: Connection, invitation: Invitation) -> int | None:
-    found = select(cohorts.c.coach_id).where(cohorts.c.id == invitation.cohort_id)
-    coach_id: int | None = conn.execute(found).scalar_one_or_none()
-    return coach_id
 
 
 def _other_coach(hand: Hand, invitation: Invitation, client: Client) -> None:
@@ -112,16 +113,11 @@ def _coach(conn: Connection, coach_id: int) -> Coach | None:
 
 
 def _cohort(hand: Hand, invitation: Invitation) -> None:
-    """Enter a cohort, also once it has begun; who had left comes in again."""
-    r = hand.conn.execute(
-        select(cohorts.c.id, cohorts.c.name, cohorts.c.starts).where(cohorts.c.id == invitation.cohort_id)
-    ).one_or_none()
-    if r is None or hand.client is None:
+    """Enter a cohort, also once it has begun. What is said about it is the step's."""
+    if invitation.cohort_id is None or hand.client is None:
         return
-    member = {"cohort_id": r.id, "client_id": hand.client.id, "joined_at": hand.now, "left_at": None}
-    upsert(hand.conn, cohort_members, [member], ("cohort_id", "client_id"), ("left_at",))
+    store.join(hand.conn, invitation.cohort_id, hand.client.id, hand.now)
     audit.note(hand.conn, hand.now, f"client/{hand.client.id}", "joined_cohort", hand.client.id)
-    hand.say(Say(JoinedCohort(r.name, r.starts)))
 
 
 def again(client: Client | None) -> bool:

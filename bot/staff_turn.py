@@ -14,8 +14,10 @@ from datetime import datetime, tzinfo
 
 from sqlalchemy import Connection
 
+from bot import cohorts
 from bot.carrying import Hand
 from bot.store import audit, caseload, clients, erase, inbox, invitations, outbox, people, wakes, words
+from bot.store import cohorts as cohort_store
 from bot.store import staff as store
 from bot.store.clients import Client
 from bot.store.inbox import Incoming
@@ -31,6 +33,7 @@ from core.dialogue import staff_messages as sm
 from core.dialogue.effects import Say
 from core.dialogue.events import Command, Event, FromCoach, PlanChanged
 from core.dialogue.facts import InvitationFact, Status
+from core.dialogue.organiser_effects import CohortEffect
 from core.dialogue.staff_desk import StaffOutcome, about
 from core.dialogue.staff_settings import invitation_rows
 from core.dialogue.staff_states import FRESH_STAFF, StaffState
@@ -53,10 +56,12 @@ def look_ups() -> LookUps:
 
 @dataclass(frozen=True)
 class StaffTurn:
-    """link: of an invitation's token; look: pure look-ups lent to the core."""
+    """link, group_link: of an invitation's token, for a person and for a group chat.  look: pure look-ups lent to the
+    core."""
 
     look: LookUps
     link: Callable[[str], str]
+    group_link: Callable[[str], str] = str
 
     def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> StaffOutcome:
         """Decide one event. state: None at first: then the event is the invitation that brought them."""
@@ -74,6 +79,8 @@ class StaffTurn:
         Raises: ValueError for one that is none; Stale when a client's plan was changed meanwhile.
         """
         match effect:
+            case _ if isinstance(effect, CohortEffect):
+                cohorts.carry(conn, who, effect, hand, cohorts.Links(self.link, self.group_link))
             case fx.ForgetMe(farewell):
                 _forget(conn, who, hand, farewell)
             case fx.SetLanguage(language):
@@ -135,7 +142,9 @@ class StaffTurn:
 def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | None:
     """What somebody who is staff already opens, if it is still good."""
     found = invitations.find(conn, [token], now).get(token)
-    return None if found is None else InvitationFact(found.kind.value, found.by_name, found.for_name, True)
+    if found is None or found.kind is Kind.GROUP:
+        return None
+    return InvitationFact(found.kind.value, found.by_name, found.for_name, True)
 
 
 # --- on one client ----------------------------------------------------------------------------------------------
@@ -217,6 +226,7 @@ def _end(conn: Connection, who: Staff, client: Client, now: datetime) -> None:
     values = clients.columns("status", Status.LEFT, now)
     values |= clients.next_due(Status.LEFT, None, None, zone_of(None), now)
     clients.change(conn, {client.id: values})
+    cohort_store.leave(conn, client.id, now)
     if client.chat_id is not None:
         wakes.forget_chat(conn, client.chat_id)
     _hear(conn, client, [PlanChanged(now, "end_care", who.name)], now)
@@ -227,6 +237,8 @@ def _forget(conn: Connection, who: Staff, hand: Hand, farewell: object) -> None:
     if who.coach_id is not None and any(c.status is not Status.LEFT for c in caseload.everybody(conn, who.coach_id)):
         hand.say(Say(sm.StaffForgetSure(1)))
         return
+    if who.organiser_id is not None:
+        cohorts.forgotten(conn, who.organiser_id, hand.now)
     actor = f"coach/{who.coach_id}" if who.coach_id is not None else f"organiser/{who.organiser_id}"
     erase.staff(conn, who.person_id, hand.now, actor)
     hand.person_id, hand.erased = None, True

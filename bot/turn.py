@@ -3,7 +3,7 @@
 Queries of a batch, however many turns are in it:
 
     reading   1 claim, 1 who they are (with plan, coach, state), 5 readings, flags, goals, what was said, cohorts
-              1 if somebody opened an invitation, 1 if strangers wrote
+              1 if somebody opened an invitation, 1 more if it was a cohort's, 1 if strangers wrote
     writing   1 a kind of row (a usual answer: readings, client, slot, timer, outbox, conversation, inbox)
     around    2 for the savepoint
 
@@ -32,12 +32,13 @@ from sqlalchemy.exc import InterfaceError, OperationalError
 from bot import log
 from bot.carrying import Hand, Writes
 from bot.joining import FOR_STAFF, again, hint, joiner
-from bot.store import codec, inbox, invitations, outbox
+from bot.store import codec, cohorts, inbox, invitations, outbox
 from bot.store import facts as known_facts
 from bot.store.clients import Client, Stale
+from bot.store.cohorts import Cohort
 from bot.store.facts import History, Known
 from bot.store.inbox import TRIES, Claimed
-from bot.store.invitations import Gone, Invitation
+from bot.store.invitations import Gone, Invitation, Kind
 from bot.store.outbox import ANSWER, BULK, Outgoing
 from bot.store.people import Staff, person_of, set_reachable
 from bot.store.people import staff as staff_of
@@ -82,9 +83,9 @@ class StaffTurn(Protocol):
 
 
 class GroupTurn(Protocol):
-    """What happens in group chats: effects are said in the group."""
+    """What happens in group chats: decides and carries out; whether the event concerned us."""
 
-    def step(self, conn: Connection, chat_id: int, event: Event, now: datetime) -> Sequence[object]: ...
+    def step(self, conn: Connection, chat_id: int, event: Event, now: datetime) -> bool: ...
 
 
 def no_zones(text: str, language: str) -> tuple[str, ...]:
@@ -127,6 +128,7 @@ class _Batch:
     known: dict[int, Known] = field(default_factory=dict)
     histories: dict[int, History] = field(default_factory=dict)
     invitations: dict[str, Invitation] = field(default_factory=dict)
+    cohorts: dict[int, Cohort] = field(default_factory=dict)
     told: frozenset[int] = frozenset()
     writes: Writes = field(default_factory=Writes)
     done: list[int] = field(default_factory=list)
@@ -214,7 +216,9 @@ def _load(batch: _Batch, events: Sequence[tuple[Claimed, Event]]) -> None:
     ids = [known.client.id for known in batch.known.values() if known.client is not None]
     batch.histories = known_facts.histories(conn, ids, now)
     tokens = [token for row, event in events if (token := _token(batch, row, event))]
-    batch.invitations = invitations.find(conn, tokens, now)
+    found = invitations.find(conn, tokens, now)
+    batch.invitations = {token: one for token, one in found.items() if one.kind is not Kind.GROUP}
+    batch.cohorts = cohorts.find(conn, {i.cohort_id for i in batch.invitations.values() if i.cohort_id is not None})
     strangers = [chat for chat in private if chat not in batch.known]
     batch.told = outbox.written_to(conn, strangers, now - STRANGERS_HEAR_EVERY)
 
@@ -284,7 +288,8 @@ def _client(batch: _Batch, row: Claimed, known: Known, event: Event) -> None:
     if invitation is not None and invitation.kind in FOR_STAFF:
         invitation = None  # one chat, one role
     hand = _hand(batch, row, known, event, invitation)
-    facts = client_facts(batch.steps, known, batch.histories.get(known.client.id, History()), invitation)
+    opened = None if invitation is None else _invitation_fact(batch, invitation, again(known.client))
+    facts = client_facts(batch.steps, known, batch.histories.get(known.client.id, History()), opened)
     decided = batch.steps.client(codec.load_state(known.state), event, facts, batch.now)
     _reached(hand, known.client, known.reachable, event)
     _carry(batch, hand, decided)
@@ -314,7 +319,7 @@ def _carry(batch: _Batch, hand: Hand, decided: Decided) -> None:
 def _stranger(batch: _Batch, row: Claimed, event: Event) -> None:
     invitation = batch.invitations.get(_token(batch, row, event))
     hand = _hand(batch, row, None, event, invitation)
-    fact = None if invitation is None else _invitation_fact(invitation, False)
+    fact = None if invitation is None else _invitation_fact(batch, invitation, False)
     decided = batch.steps.stranger(event, StrangerFacts(hand.language, row.name, fact))
     if invitation is not None and any(isinstance(effect, Join) for effect in decided.effects):
         if invitation.kind in FOR_STAFF:
@@ -368,16 +373,16 @@ def _step_staff(batch: _Batch, hand: Hand, who: Staff, kept: str | None, event: 
 def _group(batch: _Batch, row: Claimed, event: Event) -> None:
     if batch.steps.group is None:
         return
-    hand = _hand(batch, row, None, event, None)
     with batch.conn.begin_nested():
-        hand.carry(batch.steps.group.step(batch.conn, row.chat_id, event, batch.now))
-    batch.writes.add(hand.writes)
+        concerned = batch.steps.group.step(batch.conn, row.chat_id, event, batch.now)
+    if not concerned:
+        batch.strangers.append(row.id)  # a group of no cohort leaves no trace
 
 
 # --- facts -------------------------------------------------------------------------------------------------
 
 
-def client_facts(steps: Steps, known: Known, history: History, invitation: Invitation | None = None) -> ClientFacts:
+def client_facts(steps: Steps, known: Known, history: History, opened: InvitationFact | None = None) -> ClientFacts:
     """Put together what a step is told about a client."""
     client = known.client
     assert client is not None
@@ -404,7 +409,7 @@ def client_facts(steps: Steps, known: Known, history: History, invitation: Invit
         missed=client.missed,
         answered=client.answered,
         cohorts=history.cohorts,
-        invitation=None if invitation is None else _invitation_fact(invitation, again(client)),
+        invitation=opened,
         find_zones=partial(_find_zones, steps, client.language),
         zone_of=zone_of,
         label=partial(steps.label, client.language),
@@ -415,8 +420,12 @@ def _find_zones(steps: Steps, language: str, text: str) -> tuple[str, ...]:
     return steps.find_zones(text, language)
 
 
-def _invitation_fact(invitation: Invitation, before: bool) -> InvitationFact:
-    return InvitationFact(invitation.kind.value, invitation.by_name, invitation.for_name, before)
+def _invitation_fact(batch: _Batch, invitation: Invitation, before: bool) -> InvitationFact:
+    fact = InvitationFact(invitation.kind.value, invitation.by_name, invitation.for_name, before)
+    cohort = batch.cohorts.get(invitation.cohort_id or 0)
+    if cohort is None:
+        return fact
+    return replace(fact, cohort=cohorts.membership(cohort), coach_name=cohort.coach_name)
 
 
 # --- when a turn fails -------------------------------------------------------------------------------------

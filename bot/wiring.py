@@ -16,7 +16,7 @@ from functools import partial
 
 from sqlalchemy import Connection, func, select, text
 
-from bot import config, digests, reminders
+from bot import cohorts, config, digests, reminders
 from bot.clock import Clock, MachineClock
 from bot.commands.database import opened
 from bot.delivery import Delivery
@@ -40,8 +40,11 @@ SWEEP = 500  # due rows that share one
 PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
 
 
-def steps(settings: config.Settings, link: Callable[[str], str]) -> Steps:
-    """Return what decides, with the look-ups it is lent. link: of an invitation's token."""
+def steps(
+    settings: config.Settings, link: Callable[[str], str], group_link: Callable[[str], str] = str
+) -> Steps:
+    """Return what decides, with the look-ups it is lent. link, group_link: of an invitation's token."""
+    from bot.group_turn import GroupTurn
     from bot.rendering.phrases.labels import labeller
     from bot.rendering.places import country_of, find_zones
     from bot.staff_turn import StaffTurn, look_ups
@@ -50,7 +53,8 @@ def steps(settings: config.Settings, link: Callable[[str], str]) -> Steps:
     return Steps(
         client=step,
         stranger=step_stranger,
-        staff=StaffTurn(look_ups(), link),
+        staff=StaffTurn(look_ups(), link, group_link),
+        group=GroupTurn(),
         find_zones=find_zones,
         country_of=country_of,
         label=lambda language, key, argument: labeller(language)(key, argument),
@@ -120,7 +124,7 @@ def service(
         app = application(probes, metrics, hook, settings.webhook_path)
         server = HttpServer(app, settings.webhook_host, port)
 
-    decide = steps(settings, telegram.link)
+    decide = steps(settings, telegram.link, telegram.group_link)
     kept = retention.Kept(
         inbox=timedelta(days=settings.keep_inbox_days),
         sent=timedelta(days=settings.keep_sent_days),
@@ -190,13 +194,13 @@ def service(
 
 
 def _sweep(conn: Connection, now: datetime) -> int:
-    return reminders.sweep(conn, now, SWEEP) + digests.sweep(conn, now, SWEEP)
+    return reminders.sweep(conn, now, SWEEP) + digests.sweep(conn, now, SWEEP) + cohorts.sweep(conn, now)
 
 
 def next_instant(conn: Connection) -> datetime | None:
-    """Return when a slot, a timer or a digest comes due, or a failed turn is to be tried again; None for never."""
+    """Return when a slot, a timer, a digest or a cohort comes due, or a failed turn is to be tried again, or None."""
     retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
-    known = (reminders.next_at(conn), digests.next_at(conn), conn.execute(retry).scalar())
+    known = (reminders.next_at(conn), digests.next_at(conn), cohorts.next_at(conn), conn.execute(retry).scalar())
     return min((at for at in known if at is not None), default=None)
 
 

@@ -16,7 +16,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from datetime import date, datetime, timedelta, tzinfo
+from datetime import date, datetime, time, timedelta, tzinfo
 from decimal import Decimal
 from enum import StrEnum
 
@@ -34,6 +34,7 @@ LEAST_PEOPLE = 5  # a figure of fewer says too much about each
 NEAR = timedelta(days=3)
 TOLD_AFTER = timedelta(days=4)  # who checks in three days after the cohort's weekday has had a day to answer
 WEEK = timedelta(days=7)
+MIDNIGHT = time(0)
 
 
 class Counted(StrEnum):
@@ -87,6 +88,10 @@ class Terms:
     def half_time(self) -> date:
         """The last day on which somebody may still join."""
         return self.first + timedelta(days=7 * self.weeks // 2)
+
+    def joining_ends(self, zone: tzinfo) -> datetime:
+        """The instant at which half-time is over."""
+        return instant(self.half_time + timedelta(days=1), MIDNIGHT, zone)
 
     def check_in(self, number: int) -> date:
         return self.first + number * WEEK

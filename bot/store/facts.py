@@ -12,12 +12,12 @@ from datetime import datetime
 
 from sqlalchemy import Connection, bindparam, select
 
-from bot.store import clients, flags, goals, readings, said
+from bot.store import clients, cohorts, flags, goals, readings, said
 from bot.store.clients import Client
 from bot.store.people import Role, Staff
 from bot.store.schema import clients as clients_table
-from bot.store.schema import coaches, cohort_members, cohorts, conversations, organisers, people
-from core.dialogue.facts import GoalFact, OpenFlag
+from bot.store.schema import coaches, conversations, organisers, people
+from core.dialogue.facts import GoalFact, Membership, OpenFlag
 from core.reading import Reading
 
 
@@ -53,7 +53,7 @@ class History:
     flags: tuple[OpenFlag, ...] = ()
     goals: tuple[GoalFact, ...] = ()
     said: frozenset[str] = frozenset()
-    cohorts: tuple[str, ...] = ()
+    cohorts: tuple[Membership, ...] = ()
 
 
 _theirs = coaches.alias("their_coach")
@@ -105,18 +105,6 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
     return found
 
 
-_COHORTS = (
-    select(cohort_members.c.client_id, cohorts.c.name)
-    .join(cohorts, cohorts.c.id == cohort_members.c.cohort_id)
-    .where(
-        cohort_members.c.client_id.in_(bindparam("clients", expanding=True)),
-        cohort_members.c.left_at.is_(None),
-        cohorts.c.closed_at.is_(None),
-    )
-    .order_by(cohorts.c.id)
-)
-
-
 def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dict[int, History]:
     """Return the rest of what is known of clients. Five queries."""
     wanted = list(client_ids)
@@ -126,16 +114,14 @@ def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dic
     open_flags = flags.open_flags(conn, wanted)
     aims = goals.load(conn, wanted)
     heard = said.load(conn, wanted, now)
-    member_of: dict[int, list[str]] = {}
-    for r in conn.execute(_COHORTS, {"clients": wanted}):
-        member_of.setdefault(r.client_id, []).append(r.name)
+    member_of = cohorts.memberships(conn, wanted)
     return {
         client: History(
             series.get(client, ()),
             open_flags.get(client, ()),
             aims.get(client, ()),
             heard.get(client, frozenset()),
-            tuple(member_of.get(client, ())),
+            member_of.get(client, ()),
         )
         for client in wanted
     }

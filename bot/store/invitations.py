@@ -29,6 +29,7 @@ class Kind(StrEnum):
     COACH = "coach"
     ORGANISER = "organiser"
     COHORT = "cohort"
+    GROUP = "group"  # ties a group chat to a cohort: opened in the group, never by a person
 
 
 @dataclass(frozen=True, slots=True)

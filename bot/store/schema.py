@@ -145,7 +145,7 @@ invitations = Table(
     metadata,
     key(),
     Column("token_hash", Text, nullable=False, unique=True),  # SHA-256, hex; the token itself is never kept
-    Column("kind", Text, nullable=False),  # "client", "coach", "organiser", "cohort"
+    Column("kind", Text, nullable=False),  # "client", "coach", "organiser", "cohort", "group"
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), index=True),
     words_of("by_name"),
     words_of("for_name"),

@@ -12,7 +12,7 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, delete, or_, select, update
 
-from bot.store import caseload, codec, readings, words
+from bot.store import caseload, codec, cohorts, readings, words
 from bot.store.clients import Client
 from bot.store.dialect import skip_locked, upsert
 from bot.store.people import Staff
@@ -28,6 +28,7 @@ from core.dialogue.staff_facts import (
     CardsFlagged,
     CardsNamed,
     Caseload,
+    Cohorts,
     Need,
     OtherCoaches,
     StaffFacts,
@@ -88,7 +89,13 @@ def facts(
         label=lambda key, argument: look.label(who.language, key, argument),
         length=lambda made: look.length(made, who.language, zone),
     )
-    return found if who.coach_id is None else _needed(conn, found, who.coach_id, tuple(needs), now)
+    wanted = tuple(needs)
+    if who.organiser_id is not None and Cohorts() in wanted:
+        found = replace(found, cohorts=cohorts.mine(conn, who.organiser_id))
+    if who.coach_id is not None:
+        return _needed(conn, found, who.coach_id, wanted, now)
+    # An organiser who is no coach has no caseload; of coaches they see names, to name one.
+    return replace(found, coaches=_other_coaches(conn, 0)) if OtherCoaches() in wanted else found
 
 
 def _coach(conn: Connection, who: Staff) -> Any:

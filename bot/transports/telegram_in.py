@@ -15,10 +15,13 @@ from telegram.constants import ChatID, ChatMemberStatus, ChatType, MessageEntity
 
 from bot.transports.incoming import Incoming
 from core.dialogue.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
+from core.dialogue.group import looks_like_a_reading
+from core.language import words_for
 
 ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
 LONGEST_TEXT = 4096  # characters; the platform's own limit for a message
-LONGEST_DATA = 64  # bytes, as the platform limits a button's data
+LONGEST_DATA = 64  # bytes, as the platform limits a button's data; characters of a link's token
+GROUP_COMMANDS = ("bind", "unbind")
 
 _IS_GROUP: dict[str, bool] = {ChatType.PRIVATE: False, ChatType.GROUP: True, ChatType.SUPERGROUP: True}
 _ATTACHMENTS = (
@@ -57,8 +60,11 @@ def _of_message(update_id: int, message: Message, username: str) -> Incoming | N
     is_group = _IS_GROUP.get(message.chat.type)
     if is_group is None:
         return None
-    event = _in_group(message, username) if is_group else _in_private(message, username)
-    return _from(update_id, message, is_group, event)
+    if not is_group:
+        return _from(update_id, message, False, _in_private(message, username))
+    event = _in_group(message, username)
+    # no name and no language of anybody in a group: nothing is ever said there to one person
+    return None if event is None else Incoming(_key(update_id), message.chat.id, True, event)
 
 
 def _of_edit(update_id: int, message: Message) -> Incoming | None:
@@ -120,9 +126,17 @@ def _in_group(message: Message, username: str) -> Event | None:
     if text is None or (sender is not None and sender.is_bot and sender.id != ChatID.ANONYMOUS_ADMIN):
         return None
     command = _command(message, username) if message.text else None
-    if command is not None and command.name == "start":
-        return GroupEvent(at, "start", by, command.argument, ref)
-    return GroupEvent(at, "text", by, text[:LONGEST_TEXT], ref)
+    if command is not None:
+        if command.name == "start":
+            return GroupEvent(at, "start", by, command.argument[:LONGEST_DATA], ref)
+        if command.name == "cohort" and command.argument.lower() in GROUP_COMMANDS:
+            return GroupEvent(at, command.argument.lower(), by, ref=ref)
+        text = command.argument
+    elif text.startswith("/"):
+        return None  # for another bot
+    # What people say to one another is theirs: here it is dropped, before anything is kept.
+    words = words_for((sender.language_code if sender else None) or "en")
+    return GroupEvent(at, "number", by, ref=ref) if looks_like_a_reading(text[:LONGEST_TEXT], words) else None
 
 
 def _of_press(update_id: int, query: CallbackQuery, now: datetime) -> Incoming | None:
@@ -151,13 +165,12 @@ def _of_membership(update_id: int, change: ChatMemberUpdated) -> Incoming | None
     before, after = (_is_in(member.status, member) for member in (change.old_chat_member, change.new_chat_member))
     if before == after:
         return None  # made an administrator, or no longer one
-    event: Event
     if is_group:
         event = GroupEvent(change.date, "added" if after else "removed", change.from_user.id)
-    else:
-        event = Reachability(change.date, after)
+        return Incoming(_key(update_id), change.chat.id, True, event)
     sender = change.from_user
-    return Incoming(_key(update_id), change.chat.id, is_group, event, sender.language_code or "", sender.first_name)
+    reached = Reachability(change.date, after)
+    return Incoming(_key(update_id), change.chat.id, False, reached, sender.language_code or "", sender.first_name)
 
 
 def _is_in(status: str, member: object) -> bool:

@@ -1,0 +1,488 @@
+"""Cohorts: who runs one, who is in it, what they did together, which group chat is tied to it.
+
+The door: an organiser reaches a cohort only through `mine` and `one_of_mine`. A reading leaves this module only inside
+a `Participant`, for `core.cohort` to pool; what is shown to anybody comes from `core.cohort` alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, tzinfo
+from typing import Any
+
+from sqlalchemy import Connection, bindparam, delete, exists, insert, select, update
+
+from bot.store import codec, readings
+from bot.store.dialect import insert_new, skip_locked, upsert
+from bot.store.invitations import Kind
+from bot.store.schema import (
+    clients,
+    coaches,
+    cohort_members,
+    cohort_weeks,
+    cohorts,
+    groups,
+    invitations,
+    organisers,
+    people,
+    slots,
+)
+from bot.store.slots import Outcome
+from bot.store.zones import zone_of
+from core.cohort import Closing, Counted, Participant, Terms, Week
+from core.dialogue.facts import Membership, Slot
+from core.dialogue.staff_facts import CohortFact, MemberFact
+
+MOST_SHOWN = 12  # cohorts of one organiser in a list
+
+
+@dataclass(frozen=True, slots=True)
+class Cohort:
+    """A cohort as stored. organiser_chat, organiser_person: None when they are gone. coach_id: who looks after
+    newcomers. language: of its group chat."""
+
+    id: int
+    name: str
+    terms: Terms
+    zone: tzinfo
+    language: str
+    organiser_id: int | None
+    organiser_name: str
+    organiser_chat: int | None
+    organiser_person: int | None
+    organiser_coach: int | None
+    coach_id: int | None
+    coach_name: str
+    next_at: datetime | None
+    closed: bool
+    closing: Closing | None
+
+
+_own_coach = coaches.alias("organisers_coach")
+_FROM = (
+    cohorts.outerjoin(organisers, organisers.c.id == cohorts.c.organiser_id)
+    .outerjoin(people, people.c.id == organisers.c.person_id)
+    .outerjoin(_own_coach, _own_coach.c.person_id == organisers.c.person_id)
+    .outerjoin(coaches, coaches.c.id == cohorts.c.coach_id)
+)
+_COLUMNS = (
+    *cohorts.c,
+    organisers.c.name.label("organiser_name"),
+    people.c.chat_id.label("organiser_chat"),
+    people.c.id.label("organiser_person"),
+    _own_coach.c.id.label("organiser_coach"),
+    coaches.c.name.label("coach_name"),
+    coaches.c.left_at.label("coach_left"),
+)
+_ALL = select(*_COLUMNS).select_from(_FROM)
+
+
+def _cohort(r: Any) -> Cohort:
+    slot = Slot(r.weekday, r.at, r.zone_name)
+    looked_after = r.coach_left is None
+    return Cohort(
+        r.id,
+        r.name,
+        Terms(r.starts, r.weeks, slot, Counted(codec.loads_as(str, r.counts))),
+        zone_of(r.zone_name),
+        r.language,
+        r.organiser_id,
+        r.organiser_name or "",
+        r.organiser_chat,
+        r.organiser_person,
+        r.organiser_coach,
+        r.coach_id if looked_after else None,
+        (r.coach_name or "") if looked_after else "",
+        r.next_at,
+        r.closed_at is not None,
+        codec.loads_as(Closing, r.closing) if r.closing else None,
+    )
+
+
+# --- making and finding -----------------------------------------------------------------------------------------
+
+
+def add(
+    conn: Connection,
+    now: datetime,
+    *,
+    organiser_id: int,
+    coach_id: int | None,
+    name: str,
+    terms: Terms,
+    language: str,
+    next_at: datetime | None,
+) -> int:
+    """Make a cohort; its id."""
+    row = {
+        "organiser_id": organiser_id,
+        "coach_id": coach_id,
+        "name": name,
+        "starts": terms.starts,
+        "weeks": terms.weeks,
+        "weekday": terms.slot.weekday,
+        "at": terms.slot.at,
+        "zone_name": terms.slot.zone_name,
+        "counts": codec.dumps(terms.counts.value),
+        "language": language,
+        "created_at": now,
+        "next_at": next_at,
+    }
+    made: int = conn.execute(insert(cohorts).returning(cohorts.c.id), row).scalar_one()
+    return made
+
+
+def find(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, Cohort]:
+    """Return cohorts by id, whoever runs them. One query."""
+    wanted = list(cohort_ids)
+    if not wanted:
+        return {}
+    return {r.id: _cohort(r) for r in conn.execute(_ALL.where(cohorts.c.id.in_(wanted)))}
+
+
+def one_of_mine(conn: Connection, organiser_id: int | None, cohort_id: int) -> Cohort | None:
+    """Return a cohort that this organiser runs; None for anybody else's, and for nobody."""
+    r = conn.execute(_ALL.where(cohorts.c.id == cohort_id, cohorts.c.organiser_id == organiser_id)).one_or_none()
+    return None if r is None or organiser_id is None else _cohort(r)
+
+
+def mine(conn: Connection, organiser_id: int) -> tuple[CohortFact, ...]:
+    """Return the newest cohorts that an organiser runs or ran, as their conversation sees them. Four queries."""
+    found = [
+        _cohort(r)
+        for r in conn.execute(
+            _ALL.where(cohorts.c.organiser_id == organiser_id).order_by(cohorts.c.id.desc()).limit(MOST_SHOWN)
+        )
+    ]
+    ids = [c.id for c in found]
+    if not ids:
+        return ()
+    members = _members(conn, found)
+    told = weeks(conn, ids)
+    grouped = set(conn.execute(select(groups.c.cohort_id).where(groups.c.cohort_id.in_(ids))).scalars())
+    return tuple(
+        CohortFact(
+            c.id,
+            c.name,
+            c.terms,
+            c.zone,
+            members.get(c.id, ()),
+            c.id in grouped,
+            told.get(c.id, ()),
+            c.closed,
+            c.closing,
+        )
+        for c in found
+    )
+
+
+def _members(conn: Connection, several: Sequence[Cohort]) -> dict[int, tuple[MemberFact, ...]]:
+    """Names of those who take part: who has not agreed to anything yet is not among them."""
+    zones = {c.id: c.zone for c in several}
+    rows = conn.execute(
+        select(cohort_members, clients.c.name)
+        .join(clients, clients.c.id == cohort_members.c.client_id)
+        .where(cohort_members.c.cohort_id.in_(list(zones)), clients.c.consented_at.is_not(None))
+        .order_by(cohort_members.c.client_id)
+    )
+    found: dict[int, list[MemberFact]] = {}
+    for r in rows:
+        zone = zones[r.cohort_id]
+        left = None if r.left_at is None else r.left_at.astimezone(zone).date()
+        found.setdefault(r.cohort_id, []).append(
+            MemberFact(r.client_id, r.name, r.joined_at.astimezone(zone).date(), left)
+        )
+    return {cohort: tuple(several) for cohort, several in found.items()}
+
+
+def ensure_organiser(conn: Connection, person_id: int, name: str, now: datetime) -> int:
+    """Return the organiser a person is, made if they are none yet: a coach may run a cohort unasked."""
+    row = {"person_id": person_id, "name": name, "created_at": now}
+    insert_new(conn, organisers, [row], ("person_id",))
+    made: int = conn.execute(select(organisers.c.id).where(organisers.c.person_id == person_id)).scalar_one()
+    return made
+
+
+# --- members ----------------------------------------------------------------------------------------------------
+
+
+def join(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> None:
+    """Take a client in. Who is in already stays as they are; who had left counts from now on again."""
+    conn.execute(
+        delete(cohort_members).where(
+            cohort_members.c.cohort_id == cohort_id,
+            cohort_members.c.client_id == client_id,
+            cohort_members.c.left_at.is_not(None),
+        )
+    )
+    row = {"cohort_id": cohort_id, "client_id": client_id, "joined_at": now, "left_at": None}
+    insert_new(conn, cohort_members, [row], ("cohort_id", "client_id"))
+
+
+def leave(conn: Connection, client_id: int, now: datetime, cohort_id: int | None = None) -> int:
+    """A client takes part no longer: in one cohort, or in any; in how many they did."""
+    gone = update(cohort_members).where(cohort_members.c.client_id == client_id, cohort_members.c.left_at.is_(None))
+    if cohort_id is not None:
+        gone = gone.where(cohort_members.c.cohort_id == cohort_id)
+    return conn.execute(gone.values(left_at=now)).rowcount
+
+
+@dataclass(frozen=True, slots=True)
+class Member:
+    """Where somebody in a cohort is written to. reachable: whether they can be."""
+
+    client_id: int
+    name: str
+    person_id: int
+    chat_id: int
+    reachable: bool
+
+
+def here(conn: Connection, cohort_id: int) -> tuple[Member, ...]:
+    """Return who is in a cohort, has agreed and has a chat."""
+    rows = conn.execute(
+        select(clients.c.id, clients.c.name, people.c.id.label("person"), people.c.chat_id, people.c.reachable)
+        .select_from(
+            cohort_members.join(clients, clients.c.id == cohort_members.c.client_id).join(
+                people, people.c.id == clients.c.person_id
+            )
+        )
+        .where(
+            cohort_members.c.cohort_id == cohort_id,
+            cohort_members.c.left_at.is_(None),
+            clients.c.consented_at.is_not(None),
+        )
+        .order_by(clients.c.id)
+    )
+    return tuple(Member(r.id, r.name, r.person, r.chat_id, bool(r.reachable)) for r in rows)
+
+
+def membership(c: Cohort) -> Membership:
+    """A cohort as its members see it."""
+    return Membership(c.id, c.name, c.terms.first, c.terms.last, c.terms.counts.value)
+
+
+_OF_CLIENTS = (
+    select(cohort_members.c.client_id, *_COLUMNS)
+    .select_from(_FROM.join(cohort_members, cohort_members.c.cohort_id == cohorts.c.id))
+    .where(
+        cohort_members.c.client_id.in_(bindparam("clients", expanding=True)),
+        cohort_members.c.left_at.is_(None),
+        cohorts.c.closed_at.is_(None),
+    )
+    .order_by(cohorts.c.id)
+)
+
+
+def memberships(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[Membership, ...]]:
+    """Return the cohorts each client is in that are not over. One query."""
+    found: dict[int, list[Membership]] = {}
+    for r in conn.execute(_OF_CLIENTS, {"clients": list(client_ids)}):
+        found.setdefault(r.client_id, []).append(membership(_cohort(r)))
+    return {client: tuple(several) for client, several in found.items()}
+
+
+def coached_by_all(conn: Connection, c: Cohort) -> bool:
+    """Whether the organiser is the coach of everybody who ever took part: then they know the readings anyway."""
+    if c.organiser_coach is None:
+        return False
+    others = (
+        select(cohort_members.c.client_id)
+        .join(clients, clients.c.id == cohort_members.c.client_id)
+        .where(
+            cohort_members.c.cohort_id == c.id,
+            (clients.c.coach_id != c.organiser_coach) | clients.c.coach_id.is_(None),
+        )
+    )
+    return not conn.execute(select(exists(others))).scalar()
+
+
+# --- what they did ----------------------------------------------------------------------------------------------
+
+_PEOPLE = (
+    select(cohort_members.c.client_id, cohort_members.c.joined_at, cohort_members.c.left_at, clients.c.zone_name)
+    .join(clients, clients.c.id == cohort_members.c.client_id)
+    .where(cohort_members.c.cohort_id == bindparam("cohort"), clients.c.consented_at.is_not(None))
+    .order_by(cohort_members.c.client_id)
+)
+_SLOTS = select(slots).where(
+    slots.c.client_id.in_(bindparam("clients", expanding=True)),
+    slots.c.day >= bindparam("since"),
+    slots.c.outcome != Outcome.NOT_ASKED.value,
+)
+
+
+def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
+    """Return everybody who agreed and took part, with what they did, for pooling. Three queries."""
+    rows = conn.execute(_PEOPLE, {"cohort": c.id}).all()
+    ids = [r.client_id for r in rows]
+    if not ids:
+        return ()
+    asked: dict[int, list[tuple[date, bool]]] = {}
+    for s in conn.execute(_SLOTS, {"clients": ids, "since": c.terms.starts}):
+        asked.setdefault(s.client_id, []).append((s.day, s.outcome == Outcome.ANSWERED.value))
+    history = readings.everything(conn, ids)
+    found = []
+    for r in rows:
+        zone = zone_of(r.zone_name) if r.zone_name else c.zone
+        left = None if r.left_at is None else r.left_at.astimezone(zone).date()
+        found.append(
+            Participant(
+                r.client_id,
+                r.joined_at.astimezone(zone).date(),
+                left,
+                zone,
+                tuple(asked.get(r.client_id, ())),
+                tuple(x for x in history.get(r.client_id, ()) if x.counts),
+            )
+        )
+    return tuple(found)
+
+
+def weeks(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, tuple[Week, ...]]:
+    """Return the figures that were told of each cohort, in order. One query."""
+    found: dict[int, list[Week]] = {}
+    rows = conn.execute(
+        select(cohort_weeks).where(cohort_weeks.c.cohort_id.in_(list(cohort_ids))).order_by(cohort_weeks.c.number)
+    )
+    for r in rows:
+        found.setdefault(r.cohort_id, []).append(Week(r.number, r.asked, r.kept, r.people, r.total))
+    return {cohort: tuple(several) for cohort, several in found.items()}
+
+
+def tell(conn: Connection, cohort_id: int, week: Week, now: datetime) -> None:
+    """Keep a week's figures as they are told. One that was told stays as it was."""
+    row = {
+        "cohort_id": cohort_id,
+        "number": week.number,
+        "asked": week.asked,
+        "kept": week.kept,
+        "people": week.people,
+        "total": week.total,
+        "told_at": now,
+    }
+    insert_new(conn, cohort_weeks, [row], ("cohort_id", "number"))
+
+
+# --- its time ---------------------------------------------------------------------------------------------------
+
+_DUE = skip_locked(
+    select(cohorts.c.id)
+    .where(cohorts.c.next_at <= bindparam("now"), cohorts.c.closed_at.is_(None))
+    .order_by(cohorts.c.next_at, cohorts.c.id)
+    .limit(bindparam("limit")),
+    of=cohorts,
+)
+
+
+def due(conn: Connection, now: datetime, limit: int) -> list[Cohort]:
+    """Return cohorts with something to do that no other sweep has in hand. The caller sets what comes next."""
+    ids = list(conn.execute(_DUE, {"now": now, "limit": limit}).scalars())
+    found = find(conn, ids)
+    return [found[i] for i in ids if i in found]
+
+
+def set_next(conn: Connection, cohort_id: int, at: datetime | None) -> None:
+    conn.execute(update(cohorts).where(cohorts.c.id == cohort_id).values(next_at=at))
+
+
+_NEXT = (
+    select(cohorts.c.next_at)
+    .where(cohorts.c.next_at.is_not(None), cohorts.c.closed_at.is_(None))
+    .order_by(cohorts.c.next_at)
+    .limit(1)
+)
+
+
+def next_at(conn: Connection) -> datetime | None:
+    """When there is something to do for a cohort next; None when never."""
+    return conn.execute(_NEXT).scalar_one_or_none()
+
+
+def close(conn: Connection, cohort_id: int, now: datetime, report: Closing | None) -> None:
+    """It is over: its report is kept (None: called off), its links lead nowhere any more."""
+    values = {"closed_at": now, "next_at": None, "closing": None if report is None else codec.dumps(report)}
+    conn.execute(update(cohorts).where(cohorts.c.id == cohort_id).values(values))
+    conn.execute(
+        update(invitations)
+        .where(invitations.c.cohort_id == cohort_id, invitations.c.revoked_at.is_(None))
+        .values(revoked_at=now)
+    )
+
+
+def revoke_links(conn: Connection, cohort_id: int, now: datetime) -> int:
+    """Take back every joining link of a cohort; how many."""
+    return conn.execute(
+        update(invitations)
+        .where(
+            invitations.c.cohort_id == cohort_id,
+            invitations.c.kind == Kind.COHORT.value,
+            invitations.c.revoked_at.is_(None),
+        )
+        .values(revoked_at=now)
+    ).rowcount
+
+
+# --- group chats ------------------------------------------------------------------------------------------------
+
+
+def tied_to(conn: Connection, chat_id: int) -> Cohort | None:
+    """Return the cohort a group chat is tied to; None for none."""
+    found = conn.execute(select(groups.c.cohort_id).where(groups.c.chat_id == chat_id)).scalar_one_or_none()
+    return None if found is None else find(conn, [found]).get(found)
+
+
+def group_of(conn: Connection, cohort_id: int) -> int | None:
+    """Return the group chat of a cohort; None for none."""
+    chat: int | None = conn.execute(
+        select(groups.c.chat_id).where(groups.c.cohort_id == cohort_id)
+    ).scalar_one_or_none()
+    return chat
+
+
+def free_of(conn: Connection, organiser_id: int) -> tuple[Cohort, ...]:
+    """Return the cohorts of an organiser that are not over and have no group, newest first."""
+    rows = conn.execute(
+        _ALL.where(
+            cohorts.c.organiser_id == organiser_id,
+            cohorts.c.closed_at.is_(None),
+            ~exists().where(groups.c.cohort_id == cohorts.c.id),
+        )
+        .order_by(cohorts.c.id.desc())
+        .limit(MOST_SHOWN)
+    )
+    return tuple(_cohort(r) for r in rows)
+
+
+def tie(conn: Connection, cohort_id: int, chat_id: int, language: str, now: datetime) -> None:
+    """Tie a group chat to a cohort: one each, so whatever either was tied to before is let go."""
+    conn.execute(delete(groups).where(groups.c.cohort_id == cohort_id, groups.c.chat_id != chat_id))
+    row = {"chat_id": chat_id, "cohort_id": cohort_id, "language": language, "bound_at": now, "removed_at": None}
+    upsert(conn, groups, [row], ("chat_id",), ("cohort_id", "language", "bound_at", "removed_at"))
+
+
+def untie(conn: Connection, cohort_id: int) -> None:
+    """Nothing of a group chat is kept once it hears of no cohort any more."""
+    conn.execute(delete(groups).where(groups.c.cohort_id == cohort_id))
+
+
+def move_group(conn: Connection, old: int, new: int) -> bool:
+    """A group chat has another id; whether it was one of ours. Told twice, it is done once."""
+    if old == new or tied_to(conn, old) is None:
+        return False
+    conn.execute(delete(groups).where(groups.c.chat_id == new))
+    return conn.execute(update(groups).where(groups.c.chat_id == old).values(chat_id=new)).rowcount == 1
+
+
+def drop(conn: Connection, cohort_id: int) -> None:
+    """Forget a cohort with all that hangs on it: whoever named it is being erased."""
+    conn.execute(delete(groups).where(groups.c.cohort_id == cohort_id))
+    conn.execute(delete(invitations).where(invitations.c.cohort_id == cohort_id))
+    conn.execute(delete(cohorts).where(cohorts.c.id == cohort_id))
+
+
+def run_by(conn: Connection, organiser_id: int) -> tuple[Cohort, ...]:
+    """Return every cohort an organiser runs or ran."""
+    rows = conn.execute(_ALL.where(cohorts.c.organiser_id == organiser_id).order_by(cohorts.c.id))
+    return tuple(_cohort(r) for r in rows)
