@@ -36,7 +36,7 @@ _ORDER = (  # what is told when several signs are named: first the worst that is
     (Level.TALK, False),
 )
 _SETTLES = {  # signs that become milder when they have gone again; the others keep their level
-    ("chest_pain", Level.EMERGENCY): Level.STOP_REST,
+    ("chest_pain", Level.EMERGENCY): Level.SAME_DAY,  # ours: a chest pain that went away is still for today
     ("breathless_on_usual_tasks", Level.SAME_DAY): Level.STOP_REST,
 }
 _WITH = (  # two signs together are another one

@@ -28,7 +28,7 @@ not feeling well, chest pain → chest_pain emergency
 no, chest pain → chest_pain emergency
 I think I'm having a heart attack → chest_pain emergency
 7, but my chest hurts → chest_pain emergency
-chest pain but it went away when I sat down → chest_pain stop_rest
+chest pain but it went away when I sat down → chest_pain same_day
 pain in my left arm and I feel sick → chest_pain emergency
 I passed out this morning → faint emergency
 I fainted → faint emergency
@@ -108,7 +108,7 @@ sí, me duele el pecho → chest_pain emergency
 me duele el pecho y el brazo izquierdo → chest_pain emergency
 creo que me está dando un infarto → chest_pain emergency
 no sé por qué pero me duele el pecho → chest_pain emergency
-me dolía el pecho pero ya pasó → chest_pain stop_rest
+me dolía el pecho pero ya pasó → chest_pain same_day
 me desmayé ayer → faint emergency
 perdí el conocimiento → faint emergency
 no puedo respirar → breathless_at_rest emergency
@@ -161,7 +161,7 @@ es sticht im Herz → chest_pain emergency
 mir ist nicht gut, Brustschmerzen → chest_pain emergency
 keine Ahnung warum, aber die Brust schmerzt → chest_pain emergency
 Ich glaube, ich habe einen Herzinfarkt → chest_pain emergency
-Brustschmerzen, sind aber wieder weg → chest_pain stop_rest
+Brustschmerzen, sind aber wieder weg → chest_pain same_day
 ich bin umgekippt → faint emergency
 bin ohnmächtig geworden → faint emergency
 ich bekomme keine Luft → breathless_at_rest emergency
@@ -216,7 +216,7 @@ douleur dans la poitrine → chest_pain emergency
 j'ai mal à la poitrine et au bras gauche → chest_pain emergency
 je crois que je fais une crise cardiaque → chest_pain emergency
 je ne sais pas pourquoi mais j'ai mal à la poitrine → chest_pain emergency
-j'avais mal à la poitrine mais c'est passé → chest_pain stop_rest
+j'avais mal à la poitrine mais c'est passé → chest_pain same_day
 je me suis évanoui hier → faint emergency
 j'ai perdu connaissance → faint emergency
 je n'arrive pas à respirer → breathless_at_rest emergency
@@ -270,7 +270,7 @@ kłuje mnie serce → chest_pain emergency
 nie wiem dlaczego, ale boli mnie w klatce → chest_pain emergency
 chyba mam zawał → chest_pain emergency
 źle się czuję, ból w klatce piersiowej → chest_pain emergency
-bolało mnie w klatce piersiowej, ale przeszło → chest_pain stop_rest
+bolało mnie w klatce piersiowej, ale przeszło → chest_pain same_day
 wczoraj zemdlałam → faint emergency
 straciłem przytomność → faint emergency
 nie mogę oddychać → breathless_at_rest emergency
@@ -324,7 +324,7 @@ ARABIC = """
 قلبي يوجعني → chest_pain emergency
 أظن أنها نوبة قلبية → chest_pain emergency
 لا أعرف لماذا لكن صدري يؤلمني → chest_pain emergency
-كان عندي ألم في صدري لكنه زال → chest_pain stop_rest
+كان عندي ألم في صدري لكنه زال → chest_pain same_day
 أغمي علي أمس → faint emergency
 فقدت الوعي → faint emergency
 لا أستطيع التنفس → breathless_at_rest emergency
