@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import asyncio
 import random
+import sys
 from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -32,6 +33,8 @@ from bot.waiting import Bell, pause
 LONGEST_IDLE = 1.0  # seconds; another process may have left something to do
 HOUSEKEEPING_EVERY = 3600.0
 MENUS_EVERY = 15.0  # how long somebody who has just become a coach may see a client's menu
+SWITCH_AFTER = 0.001  # seconds a thread keeps the interpreter while others wait: with the usual 5 ms every small call
+# of the event loop (a read, a write) stood behind 5 ms of a batch of turns
 MOST_ROUNDS = 10_000  # of one settling: more means that something comes due again for ever
 
 Work = Callable[[], Awaitable[int]]  # does one batch; how many there were
@@ -124,6 +127,7 @@ class Service:
             _log.info("took back messages that were being sent", count=held)
         if not self._live:
             return
+        sys.setswitchinterval(SWITCH_AFTER)
         self._begin(self._loop("turns", self._parts.turns, self._parts.bells.turns))
         for _ in range(self._turn_workers - 1):
             self._begin(self._loop("turns", self._parts.turns, self._parts.bells.turns))
