@@ -41,6 +41,8 @@ MODULES = (
     "staff",
     "staff_card",
     "staff_digest",
+    "cohort",
+    "cohort_members",
 )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import lru_cache
 
-from bot.rendering.phrases import names, staff_labels
+from bot.rendering.phrases import cohort_labels, names, staff_labels
 from bot.rendering.places import place_name
 from bot.rendering.reader import LABEL_LIMIT, Reader
 from bot.rendering.voice import N_, NC_, Voice, shortened, voice
@@ -80,7 +80,9 @@ LABELS: dict[str, str] = {
     "open_card": N_("Open card"),
     "write": N_("Write"),
     **staff_labels.LABELS,
+    **cohort_labels.LABELS,
 }
+ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT}  # labels that are nothing without their argument
 
 # What is said with the argument of the choice.
 WITH_ARGUMENT = frozenset({"word_to_coach"})
@@ -133,6 +135,7 @@ GROUPS: dict[str, dict[str, str]] = {
         "coach_only": N_("Only to my coach"),
         "leave_out": N_("Leave weight out"),
     },
+    "counts": cohort_labels.COUNTS,
     "better": {"higher": N_("A higher number"), "lower": N_("A lower number")},
     "lang": {  # each in its own language, so that everybody finds theirs
         "en": "English",
@@ -154,8 +157,8 @@ def label(v: Voice, choice: Choice) -> str:
 
 def _label(v: Voice, choice: Choice) -> str:
     key, argument = choice.label, choice.argument
-    if key in staff_labels.ABOUT:
-        return staff_labels.ABOUT[key](v, argument)
+    if key in ABOUT:
+        return ABOUT[key](v, argument)
     group, _, rest = key.partition(":")
     match group:
         case "number" | "hour":
@@ -198,7 +201,7 @@ def known(label_key: str) -> bool:
         return True
     if group == "weekday":
         return rest.isdigit() and int(rest) < 7
-    return label_key in LABELS or label_key in staff_labels.ABOUT or (bool(rest) and rest in GROUPS.get(group, {}))
+    return label_key in LABELS or label_key in ABOUT or (bool(rest) and rest in GROUPS.get(group, {}))
 
 
 def _capital(text: str) -> str:

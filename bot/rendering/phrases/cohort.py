@@ -1,0 +1,427 @@
+"""What an organiser hears about a cohort. To people it is a "group"; the group chat is called a chat."""
+
+from __future__ import annotations
+
+from datetime import date
+from decimal import Decimal
+
+from bot.rendering.phrases import attachment, names, phrase
+from bot.rendering.phrases.cohort_labels import COUNTS
+from bot.rendering.reader import Rendered
+from bot.rendering.voice import N_, Html, Voice
+from core.cohort import LEAST_PEOPLE, LONGEST, SHORTEST, Closing, Counted, Paired, Sum, TooFew, Week
+from core.dialogue import organiser_messages as om
+from core.quantity import Amount, Unit
+
+STAGES: dict[str, str] = {
+    "coming": N_("{name}: starts {day}"),
+    "running": N_("{name}: running until {day}"),
+    "over": N_("{name}: over since {day}"),
+    "called_off": N_("{name}: called off"),
+}
+UNCLEAR: dict[str, str] = {
+    "name": N_("What should the group be called? Send a short name."),
+    "start": N_("I need a day from today on, at most half a year ahead. Press one, or send it like 4 May."),
+    "weeks": N_("A group runs for {low} to {high} weeks. Press a number, or send one."),
+    "time": N_("I need a time of day, like 18:00. You can send a day with it, like Tuesday 18:00."),
+    "counts": N_("Please press what the group adds up."),
+    "coach": N_("Please press one of the buttons."),
+}
+
+
+def counted(v: Voice, counts: str) -> str:
+    return v.say(COUNTS.get(counts, COUNTS["check_ins"]))
+
+
+def total(v: Voice, counts: str, n: int) -> Html:
+    """So many of what is counted."""
+    figure = v.numbers.island(v.number(n))
+    match counts:
+        case Counted.MINUTES:
+            return v.say_n("{figure} active minute", "{figure} active minutes", n, figure=figure)
+        case Counted.SESSIONS:
+            return v.say_n("{figure} session", "{figure} sessions", n, figure=figure)
+        case _:
+            return v.say_n("{figure} check-in kept", "{figure} check-ins kept", n, figure=figure)
+
+
+def kept_of(v: Voice, kept: int, asked: int) -> Html:
+    return v.say("{kept} of {asked}", kept=v.number(kept), asked=v.number(asked))
+
+
+def check_in_name(v: Voice, week: Week) -> Html:
+    return v.say("Week {number}", number=v.number(week.number)) if week.number else v.say("Start")
+
+
+# --- setting one up ---------------------------------------------------------------------------------------------
+
+
+@phrase(om.AskCohortName)
+def ask_cohort_name(said: om.AskCohortName, v: Voice) -> str:
+    ask = v.say(UNCLEAR["name"])
+    if not said.first:
+        return ask
+    lead = v.say(
+        "A group starts together and runs for 4 to 12 weeks. It adds up check-ins, minutes or sessions: never weight or"
+        " waist. You see how the group does as a whole, and nobody is compared with anybody."
+    )
+    return v.paragraphs(lead, ask)
+
+
+@phrase(om.AskCohortStart)
+def ask_cohort_start(said: om.AskCohortStart, v: Voice) -> str:
+    return v.say("When does {name} start? Press a day, or send one.", name=v.name(said.name))
+
+
+@phrase(om.AskCohortWeeks)
+def ask_cohort_weeks(said: om.AskCohortWeeks, v: Voice) -> str:
+    return v.say("For how many weeks?")
+
+
+@phrase(om.AskCohortTime)
+def ask_cohort_time(said: om.AskCohortTime, v: Voice) -> str:
+    return v.say(
+        "When do they check in? Press a time for {weekday}, or send another day with a time, like Tuesday 18:00."
+        " Members who check in at a time of their own keep it.",
+        weekday=v.weekday(said.weekday),
+    )
+
+
+@phrase(om.AskCohortCounts)
+def ask_cohort_counts(said: om.AskCohortCounts, v: Voice) -> str:
+    return v.say("What does the group add up?")
+
+
+@phrase(om.AskCohortCoach)
+def ask_cohort_coach(said: om.AskCohortCoach, v: Voice) -> str:
+    return v.say(
+        "Who looks after people who are new here? Their answers go to that coach, never to you. Without one, only"
+        " people who have a coach here already can join."
+    )
+
+
+@phrase(om.CohortUnclear)
+def cohort_unclear(said: om.CohortUnclear, v: Voice) -> str:
+    return v.say(UNCLEAR.get(said.question, UNCLEAR["name"]), low=v.number(SHORTEST), high=v.number(LONGEST))
+
+
+@phrase(om.CohortMade)
+def cohort_made(said: om.CohortMade, v: Voice) -> str:
+    return v.paragraphs(
+        v.bold(v.name(said.name)),
+        v.lines(
+            _first_and_last(v, said.first, said.last, said.weeks),
+            v.say("Check-in: {weekday}, {time}", weekday=v.weekday(said.weekday), time=v.time(said.at)),
+            v.say("Added up: {counted}", counted=counted(v, said.counts)),
+        ),
+    )
+
+
+def _first_and_last(v: Voice, first: date, last: date, weeks: int) -> Html:
+    return v.say_n(
+        "{n} week, from {first} to {last}", "{n} weeks, from {first} to {last}", weeks, first=v.day(first),
+        last=v.day(last),
+    )  # fmt: skip
+
+
+@phrase(om.JoinLink)
+def join_link(said: om.JoinLink, v: Voice) -> str:
+    who = (
+        v.say("It works for everybody, until this day: {day}.", day=v.day(said.until))
+        if said.newcomers
+        else v.say("It works for people who have a coach here already, until this day: {day}.", day=v.day(said.until))
+    )
+    return v.paragraphs(
+        v.say("Pass this link on to whoever should be in <b>{name}</b>:", name=v.name(said.cohort)),
+        Html(v.numbers.island(said.link)),
+        who,
+    )
+
+
+@phrase(om.JoiningOver)
+def joining_over(said: om.JoiningOver, v: Voice) -> str:
+    return v.say(
+        "Half-time of {name} was on {day}, and nobody can join after that.",
+        name=v.name(said.cohort),
+        day=v.day(said.until),
+    )
+
+
+@phrase(om.JoinLinksRevoked)
+def join_links_revoked(said: om.JoinLinksRevoked, v: Voice) -> str:
+    return v.say("Done. No link for {name} made so far works any more. Who is in stays in.", name=v.name(said.cohort))
+
+
+@phrase(om.NamedAsCoach)
+def named_as_coach(said: om.NamedAsCoach, v: Voice) -> str:
+    return v.say(
+        "{by} runs a group, {name}, and named you as its coach. People who are new here and join it come into your"
+        " caseload. If that is a mistake, please tell {by}.",
+        by=v.name(said.by),
+        name=v.name(said.cohort),
+    )
+
+
+@phrase(om.ClientInCohort)
+def client_in_cohort(said: om.ClientInCohort, v: Voice) -> str:
+    return v.say(
+        "{name} takes part in a group now: {cohort}, run by {by}. They stay with you, and {by} sees no readings of"
+        " theirs.",
+        name=v.name(said.name),
+        cohort=v.name(said.cohort),
+        by=v.name(said.by),
+    )
+
+
+@phrase(om.AskOrganiser)
+def ask_organiser(said: om.AskOrganiser, v: Voice) -> str:
+    return v.say("Who should be able to run groups? Send their name, and I make a link for them.")
+
+
+# --- looking after one ------------------------------------------------------------------------------------------
+
+
+def _line(v: Voice, line: om.CohortLine) -> Html:
+    day = line.starts if line.stage == "coming" else line.last
+    return v.say(STAGES.get(line.stage, STAGES["coming"]), name=v.bold(v.name(line.name)), day=v.day(day))
+
+
+@phrase(om.CohortList)
+def cohort_list(said: om.CohortList, v: Voice) -> str:
+    return v.paragraphs(v.say("Your groups:"), v.lines(*(_line(v, line) for line in said.rows)))
+
+
+@phrase(om.CohortSaid)
+def cohort_said(said: om.CohortSaid, v: Voice) -> str:
+    people = v.say_n("{n} person takes part", "{n} people take part", said.here)
+    if said.gone:
+        people = v.listed([people, v.say_n("{n} has left", "{n} have left", said.gone)])
+    together = sum(w.total for w in said.told if w.total is not None)
+    return v.paragraphs(
+        _line(v, said.line),
+        v.lines(
+            _first_and_last(v, said.line.starts, said.line.last, said.weeks),
+            v.say("Check-in: {weekday}, {time}", weekday=v.weekday(said.weekday), time=v.time(said.at)),
+            v.say("Added up: {counted}", counted=counted(v, said.counts)),
+            people,
+            v.say("A group chat is connected.") if said.grouped else v.say("No group chat is connected."),
+        ),
+        v.lines(*(_week(v, w, said.counts) for w in said.told)),
+        v.say("Together so far: {total}.", total=total(v, said.counts, together)) if together else "",
+    )
+
+
+def _week(v: Voice, week: Week, counts: str) -> Html:
+    attended = v.say("{week}: {kept} checked in", week=check_in_name(v, week), kept=kept_of(v, week.kept, week.asked))
+    if week.total is None or counts == Counted.CHECK_INS:
+        return attended
+    return v.listed([attended, total(v, counts, week.total)])
+
+
+@phrase(om.CohortNotYours)
+def cohort_not_yours(said: om.CohortNotYours, v: Voice) -> str:
+    return v.say("There is no such group of yours, or nobody like that in it. Send /cohort to see your groups.")
+
+
+@phrase(om.CohortPeople)
+def cohort_people(said: om.CohortPeople, v: Voice) -> str:
+    head = v.bold(v.name(said.cohort))
+    if said.pages > 1:
+        page = v.say("page {page} of {pages}", page=v.number(said.page + 1), pages=v.number(said.pages))
+        head = v.listed([head, page])
+    if not said.people:
+        return v.paragraphs(head, v.say("Nobody has joined yet."))
+    lines = [
+        v.say("{name}: since {day}", name=v.name(name), day=v.day_of_year(joined))
+        if left is None
+        else v.say(
+            "{name}: from {day} to {left}", name=v.name(name), day=v.day_of_year(joined), left=v.day_of_year(left)
+        )
+        for name, joined, left in said.people
+    ]
+    return v.paragraphs(head, v.lines(*lines))
+
+
+@phrase(om.RemoveSure)
+def remove_sure(said: om.RemoveSure, v: Voice) -> str:
+    return v.say(
+        "Take {name} out of {cohort}? I tell them kindly. What they did until today still counts.",
+        name=v.name(said.name),
+        cohort=v.name(said.cohort),
+    )
+
+
+@phrase(om.MemberRemoved)
+def member_removed(said: om.MemberRemoved, v: Voice) -> str:
+    return v.say("{name} is no longer in {cohort}, and knows.", name=v.name(said.name), cohort=v.name(said.cohort))
+
+
+@phrase(om.EndCohortSure)
+def end_cohort_sure(said: om.EndCohortSure, v: Voice) -> str:
+    if said.begun:
+        return v.say(
+            "End {cohort} now? The closing report is made of what there is. It cannot be undone.",
+            cohort=v.name(said.cohort),
+        )
+    return v.say("Call {cohort} off? Everybody in it is told. It cannot be undone.", cohort=v.name(said.cohort))
+
+
+@phrase(om.CohortCalledOff)
+def cohort_called_off(said: om.CohortCalledOff, v: Voice) -> str:
+    return v.say("{cohort} is called off, and everybody in it is told.", cohort=v.name(said.cohort))
+
+
+# --- the group chat ---------------------------------------------------------------------------------------------
+
+
+@phrase(om.GroupLink)
+def group_link(said: om.GroupLink, v: Voice) -> str:
+    return v.paragraphs(
+        v.say(
+            "Open this link and choose the chat of {name}. It works once, for you, until this day: {day}.",
+            name=v.name(said.cohort),
+            day=v.day(said.until),
+        ),
+        Html(v.numbers.island(said.link)),
+        v.say("Or bring me into the chat and send there: /cohort bind"),
+        v.say("The chat hears only figures of five people or more. What is said there I neither keep nor answer."),
+    )
+
+
+@phrase(om.GroupIsTied)
+def group_is_tied(said: om.GroupIsTied, v: Voice) -> str:
+    return v.say("A group chat is connected to {name}.", name=v.name(said.cohort))
+
+
+@phrase(om.GroupTied)
+def group_tied(said: om.GroupTied, v: Voice) -> str:
+    return v.say("The group chat is connected to {name}, and I said hello there.", name=v.name(said.cohort))
+
+
+@phrase(om.GroupUntied)
+def group_untied(said: om.GroupUntied, v: Voice) -> str:
+    return v.say("No group chat hears of {name} any more.", name=v.name(said.cohort))
+
+
+@phrase(om.GroupLost)
+def group_lost(said: om.GroupLost, v: Voice) -> str:
+    return v.say(
+        "I was taken out of the group chat of {name}, so it hears nothing more from me. The group itself goes on.",
+        name=v.name(said.cohort),
+    )
+
+
+@phrase(om.NothingToTie)
+def nothing_to_tie(said: om.NothingToTie, v: Voice) -> str:
+    return v.say("You wanted to connect a chat, but no group of yours can be connected to it.")
+
+
+@phrase(om.TieWhich)
+def tie_which(said: om.TieWhich, v: Voice) -> str:
+    return v.say("Which group do you want to connect to that chat? Press it, and I make a link for it.")
+
+
+# --- the end ----------------------------------------------------------------------------------------------------
+
+
+@phrase(om.ClosingSaid)
+def closing_said(said: om.ClosingSaid, v: Voice) -> str:
+    return report(v, said.report)
+
+
+def report(v: Voice, r: Closing) -> Html:
+    """The closing report in words."""
+    return v.paragraphs(
+        v.say("<b>{name}</b>: the closing report", name=v.name(r.name)),
+        v.lines(*took_part(v, r)),
+        v.lines(v.say("Who checked in:"), *(attended(v, w) for w in r.attendance)) if r.attendance else "",
+        v.lines(*(summed(v, s) for s in r.sums)),
+        v.lines(*(changed(v, c) for c in r.changes)),
+    )
+
+
+def took_part(v: Voice, r: Closing) -> list[Html]:
+    people = v.say_n("{n} person took part", "{n} people took part", r.members)
+    if r.stayed != r.members:
+        people = v.listed([people, v.say_n("{n} stayed to the end", "{n} stayed to the end", r.stayed)])
+    lines = [people]
+    if r.completion is not None:
+        lines.append(
+            v.say(
+                "Check-ins kept: {kept} ({percent} %)",
+                kept=kept_of(v, r.kept, r.asked),
+                percent=v.number(r.completion, 0),
+            )
+        )
+    return lines
+
+
+def attended(v: Voice, week: Week) -> Html:
+    return v.say("• {week}: {kept}", week=check_in_name(v, week), kept=kept_of(v, week.kept, week.asked))
+
+
+def summed(v: Voice, s: Sum) -> Html:
+    if s.total is None:
+        return v.say(
+            "{counted}: not shown, because fewer than {least} people told me of it",
+            counted=counted(v, s.counts),
+            least=v.number(LEAST_PEOPLE),
+        )
+    return v.say_n(
+        "{total}, told by {n} person", "{total}, told by {n} people", s.people, total=total(v, s.counts, s.total)
+    )
+
+
+def changed(v: Voice, c: Paired | TooFew) -> Html:
+    measure = names.measure(v, c.measure)
+    if isinstance(c, TooFew):
+        return v.say(
+            "{measure}: no change shown, because fewer than {least} people have a start and an end",
+            measure=measure,
+            least=v.number(LEAST_PEOPLE),
+        )
+    return v.say_n(
+        "{measure}: {before} at the start, {after} at the end. Change: {mean}, 95 % interval {low} to {high}, of {n}"
+        " person",
+        "{measure}: {before} at the start, {after} at the end. Change: {mean}, 95 % interval {low} to {high}, of {n}"
+        " people",
+        c.n,
+        measure=measure,
+        before=figure(v, c.before, c.unit),
+        after=figure(v, c.after, c.unit),
+        mean=figure(v, c.mean, c.unit, sign=True),
+        low=figure(v, c.low, c.unit, sign=True),
+        high=figure(v, c.high, c.unit, sign=True),
+    )
+
+
+def figure(v: Voice, value: Decimal, unit: Unit, *, sign: bool = False) -> str:
+    """A mean, to one decimal: of a rating bare, else with its unit."""
+    rounded = value.quantize(Decimal("0.1"))
+    rounded = abs(rounded) if rounded == 0 else rounded
+    if unit is Unit.POINT:
+        bare = v.numbers.plain(abs(rounded), 1)
+        mark = "" if not sign else "\u2212" if rounded < 0 else "+" if rounded > 0 else ""
+        return v.numbers.island(f"{mark}{bare}")
+    return v.signed(Amount(rounded, unit)) if sign else v.amount(Amount(rounded, unit))
+
+
+@attachment(om.ClosingPicture)
+def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
+    """The report at a glance; matplotlib is imported only now."""
+    from bot.rendering import closing
+
+    caption = v.lines(v.say("{name}, at a glance", name=v.bold(v.name(said.report.name))), *took_part(v, said.report))
+    return Rendered(photo=closing.picture(said.report, v.reader), photo_name="closing.png", caption=caption)
+
+
+@attachment(om.ClosingFile)
+def closing_file(said: om.ClosingFile, v: Voice) -> Rendered:
+    """To print, or to go on working with."""
+    from bot.exports.closing_csv import closing_csv
+    from bot.rendering import closing
+
+    caption = v.say("The closing report of {name}", name=v.name(said.report.name))
+    if said.kind == "csv":
+        return Rendered(document=("closing.csv", closing_csv(said.report)), caption=caption)
+    return Rendered(document=("closing.pdf", closing.pdf(said.report, v.reader)), caption=caption)
