@@ -12,6 +12,7 @@ The order in which a text is read is the heart of it:
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import datetime, timedelta
 
 from core.dialogue import (
@@ -43,6 +44,7 @@ from core.dialogue.facts import ClientFacts, Status, StrangerFacts
 from core.dialogue.outcome import Desk, Outcome
 from core.dialogue.states import (
     AlarmAsked,
+    Asking,
     AskingConditions,
     Awaiting,
     Confirming,
@@ -55,7 +57,7 @@ from core.dialogue.states import (
     State,
     StopwatchDone,
 )
-from core.language import Intent
+from core.language import Intent, plain
 from core.language.intents import intent, place
 from core.language.red_flags import recognise
 from core.measures import MEASURES
@@ -146,6 +148,9 @@ def _text(d: Desk, event: Text) -> None:
     if d.facts.status is Status.LEFT:
         _left(d, text)
         return
+    if (data := _typed_button(d, text)) is not None:
+        _press(d, Press(event.at, data, event.ref))
+        return
     if _for_open_question(d, event, text):
         return
     _anything_else(d, event, text)
@@ -161,6 +166,47 @@ def _edited(d: Desk, event: Text) -> bool:
         d.say(m.EditTooOld())
         return True
     return False
+
+
+def _typed_button(d: Desk, text: str) -> str | None:
+    """The data of a button of the open question whose words were typed instead of pressed."""
+    wanted = plain(text)
+    for label, data in _open_buttons(d.asking):
+        if wanted == plain(d.facts.label(label, "")):
+            return data
+    return None
+
+
+def _open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
+    """Label key and data of the buttons under the open question, where words alone would not do."""
+    match asking:
+        case AskingConditions(measure=key, picking=True) if key in MEASURES:
+            yield from ((f"aspect:{a}", f"cond:{a}") for a in MEASURES[key].protocol.keep_same)
+            yield "done", "cond:done"
+        case AskingConditions():
+            yield "same_as_last_time", "cond:same"
+            yield "first_time", "cond:first"
+            yield "something_differed", "cond:differed"
+        case Gate(signs=True):
+            yield "signs_none", "gate:none"
+            yield "signs_some", "gate:some"
+        case Gate():
+            yield "well_yes", "gate:well"
+            yield "well_no", "gate:unwell"
+        case AlarmAsked():
+            yield "alarm_yes", "alarm:yes"
+            yield "alarm_no", "alarm:no"
+        case StopwatchDone():
+            yield "keep_it", "watch:keep"
+            yield "time_again", "watch:again"
+        case Setting(what="snooze"):
+            yield "in_two_hours", "snooze:2h"
+            yield "this_evening", "snooze:evening"
+            yield "tomorrow", "snooze:tomorrow"
+        case Setting(what="pause"):
+            yield from (("one_week", "pause:1w"), ("two_weeks", "pause:2w"), ("four_weeks", "pause:4w"))
+        case _:
+            return
 
 
 def _for_open_question(d: Desk, event: Text, text: str) -> bool:

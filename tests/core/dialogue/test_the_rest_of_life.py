@@ -242,3 +242,12 @@ def test_a_mile_is_understood_with_its_pulse_in_one_message():
 
 def test_a_goal_needs_a_first_reading():
     assert "NoGoalYet" in Chat().commands("goal").kinds
+
+
+def test_the_words_on_a_button_can_be_typed_in_the_clients_language():
+    words = {"first_time": "Zum ersten Mal", "done": "Fertig", "aspect:scales": "Waage", "something_differed": "Anders"}
+    chat = Chat(replace(ADA, language="de", label=lambda key, argument: words.get(key, key)))
+    chat.due().says("7").says("72").says("zum ersten mal")
+    assert chat.state.asking == Awaiting("weight")
+    chat.says("82,4 kg").says("anders").says("Waage").says("fertig")
+    assert chat.readings("weight")[0].conditions.differs == {"scales"}
