@@ -1,0 +1,96 @@
+"""Second thoughts: corrections in words, edited messages, undo."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from core.dialogue import answers, checkin, guarding
+from core.dialogue import messages as m
+from core.dialogue.effects import Retract
+from core.dialogue.events import Text
+from core.dialogue.outcome import Desk
+from core.dialogue.states import AskingConditions, Awaiting, Confirming, Written
+from core.measures import MEASURES
+from core.measures.shape import Measure, Understood
+from core.reading import How, Reading
+from core.understanding import hear
+
+
+def corrected(d: Desk, measure: Measure, reading: Reading) -> None:
+    """Say a correction back; nothing else is asked again."""
+    if measure.key == "weight" and reading.how is How.EARLY:
+        guarding.taken_back(d)
+        return
+    if d.hidden(measure):
+        d.say(m.CorrectedHidden(measure.key))
+    else:
+        d.say(m.Corrected(measure.key, d.shown(measure, reading.value), reading.second))
+    if not isinstance(d.asking, AskingConditions):
+        found = answers.assessed(d, measure, reading)
+        answers.raise_flags(d, measure, reading, found)
+        if found.verdict is not None and found.verdict.beyond_error and not d.hidden(measure):
+            d.say(answers.verdict_said(d, measure, found))
+
+
+def edited(d: Desk, event: Text) -> bool:
+    """An edited message corrects the readings it gave; True when it did."""
+    targets = [w for w in d.state.written if w.ref and w.ref == event.ref]
+    if not targets:
+        return False
+    for written in targets:
+        correct(d, written, event.text, event)
+    return True
+
+
+def correct(d: Desk, written: Written, text: str, event: Text) -> bool:
+    """Read `text` as the new value of a reading already kept. An early weight stays a side note: no attempt."""
+    measure = MEASURES[written.measure]
+    heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
+    heard = next((a.heard for a in heard_all if a.measure == measure.key), None)
+    old = answers.by_key(d, written.key)
+    early = _was_early(d, written)
+    if not isinstance(heard, Understood):
+        if early:
+            guarding.taken_back(d)
+            return True
+        d.say(m.AskAgain(measure.key, heard.why.value if heard else "no_number", d.asked_in(measure)))
+        return False
+    if early:
+        guarding.keep_side_note(d, heard, replace(event, at=old.taken_at if old else event.at, ref=written.ref))
+        guarding.taken_back(d)
+        return True
+    pending = d.asking
+    answers.consider(d, measure, heard, replace(event, ref=written.ref), asked=True, replaces=written.key)
+    if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # its turn comes again
+        d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
+    return True
+
+
+def _was_early(d: Desk, written: Written) -> bool:
+    """Whether what was written was a weight before its time; one that could not be was not even noted."""
+    old = answers.by_key(d, written.key)
+    return old.how is How.EARLY if old is not None else written.measure == "weight" and guarding.is_early(d)
+
+
+def undo(d: Desk) -> None:
+    """Take the last reading back. An open check-in asks for it again."""
+    if not d.state.written:
+        d.say(m.NothingToUndo())
+        return
+    last = d.state.written[-1]
+    measure = MEASURES[last.measure]
+    early = _was_early(d, last)
+    d.do(Retract(last.key))
+    d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != last.key))
+    d.become(written=d.state.written[:-1])
+    if early:
+        guarding.taken_back(d)
+        return
+    d.say(m.Undone(measure.key))
+    if d.state.day is not None:
+        pending = d.asking.measure if isinstance(d.asking, Awaiting) else None
+        agenda = d.state.agenda if pending in (None, measure.key) else (pending, *d.state.agenda)
+        d.become(agenda=tuple(k for k in agenda if k))
+        checkin.ask(d, measure)
+    elif isinstance(d.asking, AskingConditions):
+        d.ask(None)
