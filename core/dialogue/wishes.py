@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.dialogue import checkin, life, safety, showing
+from core.dialogue import checkin, life, safety, second_thoughts, showing
 from core.dialogue import messages as m
 from core.dialogue.effects import Choice
 from core.dialogue.outcome import Desk
