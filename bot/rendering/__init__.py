@@ -12,6 +12,7 @@ import html
 import re
 from dataclasses import replace
 
+from bot.rendering.direction import directed
 from bot.rendering.phrases import attachment_for, phrase_for
 from bot.rendering.phrases.labels import label
 from bot.rendering.reader import CAPTION_LIMIT, DATA_LIMIT, TEXT_LIMIT, Keyboard, Reader, Rendered
@@ -52,11 +53,11 @@ def render(message: object, choices: Rows, reader: Reader) -> Rendered:
     parts = message.parts if isinstance(message, m.Together) else (message,)
     keyboard = _keyboard(v, choices)
     attached = [make(part, v) for part in parts if (make := attachment_for(type(part))) is not None]
-    text = _fitting(joined([part for part in parts if attachment_for(type(part)) is None], v), TEXT_LIMIT)
+    text = _laid_out(joined([part for part in parts if attachment_for(type(part)) is None], v), TEXT_LIMIT, reader)
     if not attached:
         return Rendered(text, keyboard)
     last = attached[-1]
-    return replace(last, text=text, keyboard=keyboard, caption=_fitting(last.caption, CAPTION_LIMIT))
+    return replace(last, text=text, keyboard=keyboard, caption=_laid_out(last.caption, CAPTION_LIMIT, reader))
 
 
 def words(message: object, v: Voice) -> str:
@@ -99,8 +100,13 @@ def length(text: str) -> int:
     return len(html.unescape(_TAG.sub("", text)).encode("utf-16-le")) // 2
 
 
-def _fitting(text: str, limit: int) -> str:
-    """Refuse what the platform would refuse. Phrases cut what people typed, so this is never met in practice."""
+def _laid_out(text: str, limit: int, reader: Reader) -> str:
+    """Give every line its direction, and refuse what the platform would refuse.
+
+    Phrases cut what people typed, so that is never met in practice.
+    """
+    if reader.right_to_left:
+        text = directed(text)
     if length(text) > limit:
         raise Unsendable(f"{length(text)} characters where {limit} are allowed")
     return text

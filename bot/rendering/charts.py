@@ -5,6 +5,8 @@
 * For a phone held upright: 1080 x 810 pixels, large type, few words. matplotlib shapes Arabic from 3.11 on.
 * Nothing is told by colour alone: marks have shapes, bands have hatching or an edge, and words of their own. The
   colours are those of Okabe and Ito (2008), made for every kind of colour vision.
+* For a right-to-left reader words and their marks run that way; time and numbers still run from the left, and digits
+  are 0 to 9, as in every message (`bot.rendering.direction`).
 * Whoever cannot see it reads the same in the caption.
 """
 
@@ -73,17 +75,32 @@ def _axes(figure: Figure, title: str) -> Axes:
     return axes
 
 
-def _legend(axes: Axes, marks: Sequence[Any]) -> None:
+def _legend(axes: Axes, marks: Sequence[Any], v: Voice) -> None:
     """Below the picture, where it covers nothing."""
+    across = min(len(marks), 3)
     axes.figure.legend(
-        handles=list(marks),
+        handles=in_reading_order(marks, across, v),
         loc="outside lower center",
-        ncols=min(len(marks), 3),
+        ncols=across,
+        markerfirst=not v.reader.right_to_left,
         frameon=False,
         fontsize=SMALL,
         handletextpad=0.4,
         columnspacing=1.3,
     )
+
+
+def in_reading_order(marks: Sequence[Any], across: int, v: Voice) -> list[Any]:
+    """Marks of a legend, the first of them where this reader begins. The library fills columns from the left."""
+    return list(marks[::-1] if v.reader.right_to_left and len(marks) <= across else marks)
+
+
+def on_one_line(axes: Axes, size: float, v: Voice) -> None:
+    """Words below an axis by their baseline: Arabic letters differ in height, and would hang unevenly by their tops."""
+    if v.reader.right_to_left:
+        axes.tick_params(axis="x", pad=size + 4)
+        for label in axes.get_xticklabels():
+            label.set_verticalalignment("baseline")
 
 
 def _mark(marker: str, words: str, face: str = LINE, edge: str = LINE) -> Any:
@@ -109,6 +126,7 @@ def _dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
     span = max((days[-1] - days[0]).days, 7)
     shown = _apart(each[::-1][::step], span / (MOST_DATES + 1))
     axes.set_xticks([d.toordinal() for d in shown], [v.numbers.short_date(d) for d in shown])
+    on_one_line(axes, BODY, v)
     axes.set_xlim(days[0].toordinal() - span * 0.07, days[-1].toordinal() + span * 0.16)
 
 
@@ -193,7 +211,7 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
         clip_on=False,
     )
     _said(axes, _short(v, spec.points[-1].value, spec.unit), (xs[-1], ys[-1]), (13, 0), ha="left", va="center")
-    _legend(axes, legend)
+    _legend(axes, legend, v)
 
 
 def _line_through(axes: Axes, line: tuple[Level, Level], height: Callable[[Decimal], float], v: Voice) -> Artist:
@@ -323,7 +341,7 @@ def _pressure(figure: Figure, spec: PressureWeek, v: Voice) -> None:
             at = (last + 0.75, float(value))
             axes.plot([at[0]], [at[1]], "D", color=INK, markersize=12, zorder=4)
             _said(axes, v.numbers.plain(value, 0), at, (11, 0), ha="left", va="center")
-    _legend(axes, _pressure_legend(spec, v, unused=any(not used for *_, used in slots)))
+    _legend(axes, _pressure_legend(spec, v, unused=any(not used for *_, used in slots)), v)
 
 
 def _slots(spec: PressureWeek) -> Iterable[tuple[float, float, float, str, bool]]:

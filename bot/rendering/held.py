@@ -11,6 +11,7 @@ from datetime import date
 from decimal import Decimal
 
 from bot.rendering import length
+from bot.rendering.direction import directed
 from bot.rendering.phrases import names
 from bot.rendering.phrases.labels import BACKGROUNDS, CAUTIONS, GROUPS
 from bot.rendering.places import place_name
@@ -73,6 +74,7 @@ class StaffAccount:
 def client_texts(said: ClientAccount, v: Voice) -> tuple[str, ...]:
     """The account of a client: one message, or more for one who has a great deal."""
     return _packed(
+        v,
         v.bold(v.say("What I hold about you")),
         v.lines(*_about(said, v)),
         v.lines(*_plan(said.plan, said.slot, v)),
@@ -87,6 +89,7 @@ def staff_texts(said: StaffAccount, v: Voice) -> tuple[str, ...]:
     """The account of a coach or an organiser, likewise."""
     counted = said.counted
     return _packed(
+        v,
         v.bold(v.say("What I hold about you")),
         v.lines(*_known(said.name, said.language, said.since, v), _slot(said.slot, v)),
         v.lines(
@@ -106,9 +109,11 @@ def staff_texts(said: StaffAccount, v: Voice) -> tuple[str, ...]:
     )
 
 
-def _packed(*paragraphs: str) -> tuple[str, ...]:
+def _packed(v: Voice, *paragraphs: str) -> tuple[str, ...]:
     """Paragraphs put together into as few messages as hold them. None is longer than a message by itself."""
     messages: list[str] = []
+    if v.reader.right_to_left:
+        paragraphs = tuple(map(directed, paragraphs))
     for paragraph in filter(None, paragraphs):
         together = f"{messages[-1]}\n\n{paragraph}" if messages else paragraph
         if messages and length(together) <= TEXT_LIMIT:
@@ -121,7 +126,7 @@ def _packed(*paragraphs: str) -> tuple[str, ...]:
 def _known(name: str, language: str, since: date, v: Voice) -> Sequence[str]:
     return (
         v.say("Name: {name}", name=v.name(name)) if name else "",
-        v.say("Language: {language}", language=GROUPS["lang"].get(language, language)),
+        v.say("Language: {language}", language=v.name(GROUPS["lang"].get(language, language))),
         v.say("Here since: {day}", day=v.full_date(since)),
     )
 
@@ -133,7 +138,7 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         if profile.birth_date is not None
         else ""
         if profile.birth_year is None
-        else str(profile.birth_year)
+        else v.numbers.island(str(profile.birth_year))
     )
     cautions = [v.say_in("caution", CAUTIONS[c.value]) for c in sorted(profile.cautions)]
     height = "" if profile.stature is None else v.amount(Amount(profile.stature, Unit.CENTIMETRE), measure="height")
@@ -163,7 +168,7 @@ def _plan(plan: Plan, slot: Slot | None, v: Voice) -> Sequence[str]:
 def _slot(slot: Slot | None, v: Voice) -> str:
     if slot is None:
         return ""
-    zone = place_name(slot.zone_name, v.reader.language)
+    zone = v.name(place_name(slot.zone_name, v.reader.language))
     return v.say(
         "Day and time: {weekday}, {time}, {zone}", weekday=v.weekday(slot.weekday), time=v.time(slot.at), zone=zone
     )

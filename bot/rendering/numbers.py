@@ -3,8 +3,9 @@
 * Cardinal rule: no float. Babel formats Decimals as they are.
 * English dates and times are British ("Monday 30 March", "07:30"): no reader takes them for another day or hour.
 * A zero after the mark is left out: who typed 82 reads 82 kg back.
-* In a right-to-left language a number with its unit is one island (Unicode FSI ... PDI), so that "128/82" or a minus
-  sign cannot be torn apart by the text around it.
+* In a right-to-left language a number with its unit is one island (`direction`), so that "128/82" or a minus sign
+  cannot be torn apart by the text around it.
+* An amount always has its figure. CLDR's Arabic says one and two in the noun alone; whoever typed 2 looks for a 2.
 """
 
 from __future__ import annotations
@@ -20,15 +21,15 @@ from babel.dates import format_date, format_skeleton, format_time, get_day_names
 from babel.numbers import format_decimal
 from babel.units import format_unit
 
+from bot.rendering import direction
 from bot.rendering.reader import LANGUAGES, RIGHT_TO_LEFT
 from core.quantity import Unit, half_up
 
 D = Decimal
 
 LOCALES = {"en": "en_GB"}
-FSI, PDI = "\u2068", "\u2069"
 MINUS = "\u2212"
-NO_BREAK = "\u00a0"
+NO_BREAK = direction.NO_BREAK
 
 PLACES: dict[Unit, int] = {  # most decimals shown, whatever comes in
     Unit.KILOGRAM: 1,
@@ -86,7 +87,7 @@ class Numbers:
     def island(self, text: str) -> str:
         """Keep a piece of text together where the direction of the letters around it is, or may be, another."""
         if text and (self.right_to_left or _RIGHT_TO_LEFT_LETTER.search(text)):
-            return f"{FSI}{text}{PDI}"
+            return direction.island(text)
         return text
 
     def plain(self, value: Decimal | int, places: int = 2) -> str:
@@ -107,12 +108,21 @@ class Numbers:
             return None
         key, length = CLDR[unit]
         places = PLACES[unit]
-        pattern = "#,##0" + ("." + "#" * places if places else "")
         exact = half_up(value, places)
         if exact == exact.to_integral_value():  # "5" is shown, so it takes the plural form of 5, not of 5.0
             exact = exact.quantize(D(1))
         width: Literal["short", "long"] = "short" if short or length == "short" else "long"
-        return str(format_unit(exact, key, length=width, format=pattern, locale=self.unit_locale))
+        said, figure = self._unit(exact, key, width, places), self.plain(exact, places)
+        if figure not in said:
+            said = self._unit(D(100), key, width, places).replace(self.plain(100), figure, 1)
+        return direction.signs_first(said) if self.right_to_left else said
+
+    def _unit(self, value: Decimal, key: str, width: Literal["short", "long"], places: int) -> str:
+        pattern = "#,##0" + ("." + "#" * places if places else "")
+        said = str(format_unit(value, key, length=width, format=pattern, locale=self.unit_locale))
+        if key in said:  # no long name in Babel's data: days, in Arabic
+            said = str(format_unit(value, key, length="short", format=pattern, locale=self.unit_locale))
+        return said
 
     def weekday(self, number: int) -> str:
         """Monday is 0. As it stands alone, not inside a sentence."""

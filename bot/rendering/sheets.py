@@ -10,8 +10,9 @@ import io
 from collections.abc import Iterable, Sequence
 from datetime import date
 from decimal import Decimal
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Literal
 
+from bot.rendering.charts import in_reading_order, on_one_line
 from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
 from bot.rendering.reader import CAPTION_LIMIT, Reader
@@ -31,6 +32,7 @@ COLUMNS = 2
 ROW, HEAD = 3.2, 0.75  # inches: of a row of panels, and of the title
 A4 = (8.27, 11.69)
 PER_PAGE = 8
+COLUMNS_OF_MARKS = 3
 INK, SOFT, LINE, CHANCE, LIMIT = "#222222", "#6b6b6b", "#0072B2", "#9a9a9a", "#D55E00"
 TITLE, NAME, SMALL = 17, 15, 12.5
 NAME_LIMIT, WHAT_LIMIT = 22, 34
@@ -58,7 +60,8 @@ def pdf(sheet: Sheet, reader: Reader) -> bytes:
             figure = _figure(A4)
             title = _title(sheet, v)
             if len(pages) > 1:
-                title = f"{title}   {v.numbers.plain(number)}/{v.numbers.plain(len(pages))}"
+                page = v.numbers.island(f"{v.numbers.plain(number)}/{v.numbers.plain(len(pages))}")
+                title = f"{title}   {page}"
             _fill(figure, panels, PER_PAGE // COLUMNS, COLUMNS, title, v)
             book.savefig(figure)
     return buffer.getvalue()
@@ -80,7 +83,7 @@ def caption(sheet: Sheet, v: Voice) -> Html:
 
 
 def _described(panel: Panel, v: Voice) -> Html:
-    measure = v.plain(names.named(names.MEASURES, _measure(panel)))
+    measure = names.measure(v, _measure(panel))
     first, last = _ends(panel.picture, v)
     return v.say(
         "• {name}, {measure}: {first} → {last}", name=v.name(panel.name), measure=measure, first=first, last=last
@@ -145,7 +148,7 @@ def _fill(figure: Figure, panels: Sequence[Panel], rows: int, columns: int, titl
 
     figure.suptitle(title, fontsize=TITLE, color=INK)
     grid = figure.subplots(rows, columns, squeeze=False)
-    cells = [cell for row in grid for cell in row]
+    cells = [cell for row in grid for cell in (row[::-1] if v.reader.right_to_left else row)]
     for cell, panel in zip(cells, panels, strict=False):
         _panel(cell, panel, v)
     for cell in cells[len(panels) :]:
@@ -166,7 +169,14 @@ def _fill(figure: Figure, panels: Sequence[Panel], rows: int, columns: int, titl
         dashed: dict[str, Any] = {"color": LIMIT, "linewidth": 2, "linestyle": (0, (6, 3))}
         marks.append(Line2D([], [], label=v.plain_in("picture", "Limit at home"), **dashed))
     if marks:
-        figure.legend(handles=marks, loc="outside lower center", ncols=3, frameon=False, fontsize=SMALL)
+        figure.legend(
+            handles=in_reading_order(marks, COLUMNS_OF_MARKS, v),
+            loc="outside lower center",
+            ncols=COLUMNS_OF_MARKS,
+            markerfirst=not v.reader.right_to_left,
+            frameon=False,
+            fontsize=SMALL,
+        )
 
 
 _SQUARE: dict[str, Any] = {"color": "white", "markeredgecolor": INK, "markeredgewidth": 2, "markersize": 9}
@@ -186,13 +196,15 @@ def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
     measure = v.plain(names.named(names.MEASURES, _measure(panel)))
     sign = v.unit_name(_unit(panel))
     what = shortened(_plain(in_short(v, panel.code)), WHAT_LIMIT)
-    axes.set_title(name, fontsize=NAME, color=INK, loc="left", fontweight="bold", pad=44)
+    side: Literal["left", "right"] = "right" if v.reader.right_to_left else "left"
+    axes.set_title(name, fontsize=NAME, color=INK, loc=side, fontweight="bold", pad=44)
     lines = f"{shortened(measure, 26)} ({sign})\n{what}" if sign else f"{shortened(measure, WHAT_LIMIT)}\n{what}"
-    axes.text(0, 1.05, lines, transform=axes.transAxes, fontsize=SMALL, color=SOFT, linespacing=1.25)
-    for side in ("top", "right"):
-        axes.spines[side].set_visible(False)
-    for side in ("left", "bottom"):
-        axes.spines[side].set_color(SOFT)
+    at = 1 if side == "right" else 0
+    axes.text(at, 1.05, lines, ha=side, transform=axes.transAxes, fontsize=SMALL, color=SOFT, linespacing=1.25)
+    for edge in ("top", "right"):
+        axes.spines[edge].set_visible(False)
+    for edge in ("left", "bottom"):
+        axes.spines[edge].set_color(SOFT)
     axes.tick_params(labelsize=SMALL, colors=INK, length=3)
     match panel.picture:
         case Trend():
@@ -219,6 +231,7 @@ def _two_dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
     span = max((days[-1] - days[0]).days, 7)
     shown = list(dict.fromkeys((days[0], days[-1])))
     axes.set_xticks([d.toordinal() for d in shown], [v.numbers.short_date(d) for d in shown])
+    on_one_line(axes, SMALL, v)
     axes.set_xlim(days[0].toordinal() - span * 0.12, days[-1].toordinal() + span * 0.34)
 
 

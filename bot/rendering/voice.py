@@ -19,6 +19,7 @@ from datetime import date, datetime, time
 from decimal import Decimal
 from functools import lru_cache
 
+from bot.rendering.direction import FSI, PDI, kept_whole, signs_first
 from bot.rendering.numbers import MINUS, NO_BREAK, PLACES, numbers
 from bot.rendering.reader import Reader
 from bot.rendering.translations import translations
@@ -73,6 +74,8 @@ class Voice:
         return self._translations.pgettext(context, text).format_map(values)
 
     def _filled(self, text: str, values: dict[str, object]) -> Html:
+        if self.numbers.right_to_left:
+            text = kept_whole(text)
         if not values:
             return Html(text)
         return Html(text.format_map({name: self._safe(value) for name, value in values.items()}))
@@ -107,8 +110,11 @@ class Voice:
 
     def listed(self, parts: Sequence[str]) -> Html:
         """Things one after another, with commas: safe in every language, whatever their case."""
-        comma = "، " if self.numbers.right_to_left else ", "
-        return Html(comma.join(self._safe(p) for p in parts))
+        return Html(self._comma.join(self._safe(p) for p in parts))
+
+    @property
+    def _comma(self) -> str:
+        return "، " if self.numbers.right_to_left else ", "
 
     # --- numbers ---
 
@@ -122,7 +128,7 @@ class Voice:
         said = self._amount(amount.value, amount.unit, measure)
         if second is not None:
             pulse = self._amount(second, Unit.BEATS_PER_MINUTE, "")
-            return f"{said}, {pulse}"
+            return f"{said}{self._comma}{pulse}"
         return said
 
     def pressure(self, systolic: Decimal, diastolic: Decimal) -> str:
@@ -147,8 +153,8 @@ class Voice:
     def signed(self, amount: Amount, measure: str = "") -> str:
         """With its sign, for a coach: "+1.4 kg"."""
         sign = MINUS if amount.value < 0 else "+" if amount.value > 0 else ""
-        bare = self.size(amount, measure).strip("\u2068\u2069")
-        return self.numbers.island(f"{sign}{bare}")
+        said = f"{sign}{self.size(amount, measure).strip(FSI + PDI)}"
+        return self.numbers.island(signs_first(said) if self.numbers.right_to_left else said)
 
     def _amount(self, value: Decimal, unit: Unit, measure: str) -> str:
         return self.numbers.island(self._bare(value, unit, measure))
@@ -213,6 +219,10 @@ class Voice:
         """Day and month, for a day not long ago: "2 March"."""
         return self.numbers.island(self.numbers.day_of_year(day))
 
+    def short_date(self, day: date) -> str:
+        """Day and month, as short as it gets, for a list: "2 Mar"."""
+        return self.numbers.island(self.numbers.short_date(day))
+
     def time(self, at: time | datetime) -> str:
         return self.numbers.island(self.numbers.time(at))
 
@@ -229,8 +239,8 @@ class Voice:
 
 def _plural(value: Decimal) -> int:
     """The whole number whose plural form a value takes. gettext knows whole numbers only; a fraction takes the form
-    of 5, which is the general plural in every language shipped but Polish, where CLDR's "other" reads as few do."""
-    return int(value) if value == int(value) else 5
+    of 100, which is the general one in every language shipped but Polish, where CLDR's "other" reads as few do."""
+    return int(value) if value == int(value) else 100
 
 
 def shortened(text: str, limit: int) -> str:

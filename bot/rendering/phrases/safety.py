@@ -235,6 +235,6 @@ def fast_gain(said: m.FastGain, v: Voice) -> str:
     """What heart-failure guidance for the public says of a fast gain: call the team that asked for the weighing."""
     return v.sentences(
         v.say("Your weight has gone up fast. Please call your doctor or nurse today, as you were asked to."),
-        v.say("If it is hard to breathe, call {number}.", number=said.number),
+        v.say("If it is hard to breathe, call {number}.", number=_number(v, said.number)),
         v.say("I have told {coach}.", coach=v.name(said.coach)),
     )

@@ -96,7 +96,7 @@ def ask_invitee(said: sm.AskInvitee, v: Voice) -> str:
 def invitation_made(said: sm.InvitationMade, v: Voice) -> str:
     return v.paragraphs(
         v.say("An invitation for <b>{name}</b>. Send them this link:", name=v.name(said.for_name)),
-        Html(v.numbers.island(said.link)),
+        Html(said.link),  # on a line of its own, and without marks that would be copied with it
         v.say("It works once, until this day: {day}.", day=v.day(said.until)),
     )
 

@@ -100,7 +100,7 @@ def _results(said: sm.CardSaid, v: Voice, *, bands_too: bool) -> Html:
 def _line(v: Voice, one: sm.CardLine, *, bands_too: bool) -> Html:
     about = [
         v.amount(one.amount, measure=one.measure, second=one.second),
-        v.numbers.short_date(one.on),
+        v.short_date(one.on),
     ]
     if one.verdict is not None:
         about.append(verdict(v, one.verdict))
@@ -129,7 +129,7 @@ def _flags(flags: tuple[FlagFact, ...], v: Voice, most: int) -> Html:
     lines = []
     for one in flags[:most]:
         facts = evidence(v, one.measure, one.evidence)
-        since = v.say("Since {day}.", day=v.numbers.short_date(one.since.astimezone(v.reader.zone).date()))
+        since = v.say("Since {day}.", day=v.short_date(one.since.astimezone(v.reader.zone).date()))
         seen = v.say("Seen.") if one.seen else ""
         lines.append(
             v.sentences(Html("•"), flag(v, one.code), v.say("{facts}.", facts=facts) if facts else "", since, seen)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from bot.rendering.direction import directed
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.coach import FLAG_OTHER, evidence, flag
 from bot.rendering.voice import N_, Html, Voice
@@ -52,7 +53,8 @@ def characters(made: Digest, v: Voice) -> int:
     """How long a digest is as this reader will read it, however long that is."""
     from bot.rendering import length
 
-    return length(_whole(made, v))
+    whole = _whole(made, v)
+    return length(directed(whole) if v.reader.right_to_left else whole)
 
 
 def _whole(d: Digest, v: Voice) -> Html:
@@ -104,9 +106,7 @@ def _left_out(d: Digest, v: Voice) -> Html:
 def _paused(d: Digest, v: Voice) -> Html:
     if not d.paused:
         return Html("")
-    people = [
-        v.say("{name} (until {day})", name=v.name(name), day=v.numbers.short_date(until)) for name, until in d.paused
-    ]
+    people = [v.say("{name} (until {day})", name=v.name(name), day=v.short_date(until)) for name, until in d.paused]
     return v.say("Taking a break: {people}", people=v.listed(people))
 
 
@@ -135,10 +135,10 @@ def _flag(v: Voice, one: FlagFact) -> Html:
     return v.sentences(
         v.say("{measure}: {what}", measure=about, what=flag(v, one.code)) if about else flag(v, one.code),
         v.say("{facts}.", facts=facts) if facts else "",
-        v.say("Since {day}.", day=v.numbers.short_date(one.since.astimezone(v.reader.zone).date())),
+        v.say("Since {day}.", day=v.short_date(one.since.astimezone(v.reader.zone).date())),
     )
 
 
 def _seen(v: Voice, one: FlagFact) -> Html:
-    day = v.numbers.short_date(one.since.astimezone(v.reader.zone).date())
+    day = v.short_date(one.since.astimezone(v.reader.zone).date())
     return v.say("Seen: {what}, since {day}.", what=in_short(v, one.code), day=day)

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from bot.rendering.numbers import FSI, PDI
+from bot.rendering.direction import FSI, PDI
 from bot.rendering.reader import LANGUAGES, Reader
 from bot.rendering.voice import Html, Voice, voice
 from core.quantity import Amount, Unit, convert
