@@ -182,6 +182,8 @@ def _any_time(d: Desk, event: Press, verb: str, value: str) -> bool:
             enrolment.begin(d, value)
         case "word":
             life.word(d)
+        case "low" if safety.dizzy_with_low_pressure(d, value):
+            pass
         case "src":
             wishes.sources(d)
         case "which" if value.partition(":")[0] in MEASURES and asked_measure(d) is None:

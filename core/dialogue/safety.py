@@ -5,12 +5,13 @@ Recognition errs to caution, names no diagnosis, says what public guidance says,
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from decimal import Decimal
 
 from core.dialogue import checkin
 from core.dialogue import messages as m
-from core.dialogue.effects import Choice, Raise
+from core.dialogue.effects import Amend, Choice, Raise
 from core.dialogue.outcome import Desk
 from core.dialogue.states import AlarmAsked, Awaiting, Gate, Repeating
 from core.emergency import number_for
@@ -163,7 +164,7 @@ def _pressure(d: Desk, reading: Reading) -> bool:
         raise_flags(d, MEASURES["blood_pressure"], reading)
         return True
     if found is PressureLevel.LOW:
-        d.say(m.PressureLow(number(d)))
+        d.say(m.PressureLow(number(d)), (Choice("feel_dizzy", f"low:{reading.key}"),))
     return False
 
 
@@ -195,3 +196,19 @@ def unwell(d: Desk) -> None:
     d.say(m.GateStopped(number(d), d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
     d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
     call_off_tests(d)
+
+
+def dizzy_with_low_pressure(d: Desk, key: str) -> bool:
+    """A low reading matters with dizziness or fainting: advice for today, and the coach is told. False: unknown key."""
+    from core.dialogue.answers import by_key, raise_flags
+
+    reading = by_key(d, key)
+    if reading is None or reading.measure != "blood_pressure":
+        return False
+    noted = replace(reading.conditions, notes=reading.conditions.notes | {"dizziness"})
+    reading = replace(reading, conditions=noted)
+    d.do(Amend(key, reading))
+    raise_flags(d, MEASURES["blood_pressure"], reading)
+    d.say(m.SameDay("dizzy", number(d)))
+    d.say(m.CoachTold(d.facts.coach_name))
+    return True

@@ -43,6 +43,7 @@ LABELS: dict[str, str] = {
     "well_no": N_("No, not today"),
     "signs_none": N_("None of these"),
     "signs_some": N_("One or more of these"),
+    "feel_dizzy": N_("I feel dizzy or faint"),
     "alarm_yes": N_("Yes, now"),
     "alarm_no": N_("No, not now"),
     "keep_it": N_("Keep it"),

@@ -150,3 +150,12 @@ def test_not_feeling_well_stops_the_tests_of_today():
 def test_help_names_the_number_of_the_country():
     chat = Chat(replace(ADA, country="US")).says("help")
     assert chat.heard(m.Help).number == "911"
+
+
+def test_a_low_pressure_is_a_matter_for_the_coach_only_with_dizziness():
+    chat = pressed_week().says("86/58")
+    assert "PressureLow" in chat.kinds and raised(chat) == []
+    (button,) = [c for c in chat.choices if c.startswith("low:")]
+    chat.presses(button)
+    assert raised(chat) == [Code.BP_LOW] and "SameDay" in chat.kinds
+    assert chat.readings("blood_pressure")[0].conditions.notes == {"dizziness"}
