@@ -10,6 +10,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot import config, log, wiring
 from bot.commands.database import opened, unreachable
 from bot.errors import OperatorError
+from bot.only import only_one
 from bot.store import migrate as versions
 from bot.store.database import Database
 
@@ -24,8 +25,9 @@ def serve(*, webhook: bool) -> None:
     settings = config.read()
     settings.need_token()
     log.set_up(settings.log_level, settings.log_format)
-    _prepare(settings)
-    asyncio.run(_run(settings, webhook))
+    with only_one(opened(settings).file):
+        _prepare(settings)
+        asyncio.run(_run(settings, webhook))
 
 
 async def _run(settings: config.Settings, webhook: bool) -> None:
