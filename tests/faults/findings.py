@@ -1,0 +1,126 @@
+"""What must hold after a morning, whatever happened during it.
+
+* Every text is kept once and handled; every reading is there once, as typed, corrections included.
+* Every occasion came once, and its message arrived.
+* Every chat shows, in order, exactly what it shows after a morning without faults. Only a message that was in flight
+  when a bot was killed, or whose answer was lost, may stand there twice in a row: that is counted, with its cause.
+* The messenger never had to refuse a message for coming too fast.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from decimal import Decimal
+from itertools import groupby, pairwise
+
+from sqlalchemy import Connection, select
+
+from bot.store.schema import inbox, outbox, readings, slots
+from demo.messenger import Seen
+from tests.faults.morning import Morning, lines
+
+Chats = dict[int, tuple[str, ...]]
+
+
+@dataclass
+class Found:
+    """What a morning came to. repeats: how often something was said twice, by cause."""
+
+    kills: Counter[str] = field(default_factory=Counter)
+    sent: int = 0
+    typed: int = 0
+    repeats: Counter[str] = field(default_factory=Counter)
+    faults: Counter[str] = field(default_factory=Counter)
+
+    def add(self, other: Found) -> None:
+        self.kills += other.kills
+        self.repeats += other.repeats
+        self.faults += other.faults
+        self.sent += other.sent
+        self.typed += other.typed
+
+
+async def chats(morning: Morning) -> Chats:
+    """What each client's chat shows of the bot's, a message said twice in a row only once."""
+    found = {}
+    for chat in morning.clients:
+        shown = [m.text for m in await morning.messenger.seen(chat) if m.from_bot]
+        found[chat] = tuple(text for text, _ in groupby(shown))
+    return found
+
+
+async def check(morning: Morning, expected: Chats, *, lossy: int = 0) -> Found:
+    """Check everything above against `expected`, the chats of a morning without faults.
+
+    lossy: how many messages were accepted without our hearing of it, kills apart.
+    Raises: AssertionError at the first thing that does not hold.
+    """
+    found = Found(Counter(end.point or "from outside" for end in morning.ends if end.status == -9))
+    assert all(end.status in (0, -9) for end in morning.ends), morning.ends
+    kept, said = await morning.store.read(_kept), await morning.store.read(_said)
+    _check_inbox(morning, kept)
+    _check_readings(morning, await morning.store.read(_readings))
+    _check_occasions(morning, await morning.store.read(_slots), said)
+    for chat, shown in (await chats(morning)).items():
+        assert shown == expected[chat], f"chat {chat}"
+    for chat in morning.clients:
+        found.repeats += _repeats(morning, [m for m in await morning.messenger.seen(chat) if m.from_bot])
+    assert found.repeats["lost answer"] <= lossy, found.repeats
+    figures = await morning.messenger.figures()
+    found.faults = Counter(figures["struck"])
+    assert figures["refused_by_flood"] == found.faults["too_many"]
+    found.sent, found.typed = figures["accepted"], morning.typed
+    return found
+
+
+def _check_inbox(morning: Morning, rows: Sequence[tuple[str, str, str | None]]) -> None:
+    typed = [key for key, _, _ in rows if key.startswith("telegram/")]
+    assert len(typed) == morning.typed == sum(len(lines(n)) for n in range(len(morning.clients)))
+    assert [(key, error) for key, status, error in rows if status != "done"] == []
+    assert Counter(key.partition("/")[0] for key, _, _ in rows)["due"] == len(morning.clients)
+
+
+def _check_readings(morning: Morning, rows: Sequence[tuple[int, str, Decimal]]) -> None:
+    expected = Counter[tuple[int, str, Decimal]]()
+    for number in range(len(morning.clients)):
+        expected[number + 1, "energy", Decimal(3 + number % 7)] += 1
+        expected[number + 1, "weight", Decimal(f"{60 + number}.6")] += 1
+    assert Counter(rows) == expected
+
+
+def _check_occasions(morning: Morning, asked: Sequence[int], said: Sequence[tuple[str, str | None]]) -> None:
+    assert sorted(asked) == list(range(1, len(morning.clients) + 1))
+    assert [row for row in said if row[0] == "failed"] == []
+
+
+def _repeats(morning: Morning, shown: Sequence[Seen]) -> Counter[str]:
+    """Why each message that stands there twice in a row does. A kill struck between the two, or an answer was lost."""
+    causes: Counter[str] = Counter()
+    for first, second in pairwise(shown):
+        if first.text == second.text:
+            killed = any(first.accepted <= end.at <= second.accepted for end in morning.ends if end.status == -9)
+            causes["killed in flight" if killed else "lost answer"] += 1
+    return causes
+
+
+def _kept(conn: Connection) -> list[tuple[str, str, str | None]]:
+    columns = select(inbox.c.key, inbox.c.status, inbox.c.error).order_by(inbox.c.id)
+    return [(r.key, r.status, r.error) for r in conn.execute(columns)]
+
+
+def _said(conn: Connection) -> list[tuple[str, str | None]]:
+    columns = select(outbox.c.status, outbox.c.error).where(outbox.c.status != "pending")
+    return [(r.status, r.error) for r in conn.execute(columns)]
+
+
+def _readings(conn: Connection) -> list[tuple[int, str, Decimal]]:
+    columns = select(readings.c.client_id, readings.c.measure, readings.c.value).where(
+        readings.c.withdrawn_at.is_(None)
+    )
+    return [(r.client_id, r.measure, r.value) for r in conn.execute(columns)]
+
+
+def _slots(conn: Connection) -> list[int]:
+    return list(conn.execute(select(slots.c.client_id)).scalars())

@@ -1,0 +1,215 @@
+"""Bots to be killed: one process imports everything once and forks a bot for each line it reads.
+
+    stdin    {"settings": {"SAMEHOUR_...": "..."}, "webhook": false, "plan": {...}}
+    stdout   {"pid": 17, "event": "started"} and, when it is over, {"pid": 17, "event": "ended", "status": -9,
+             "point": "sent"}
+
+A plan says where the bot kills itself with SIGKILL: {"at": 12} at the twelfth point it passes, {"point": "sent", "at":
+3} at the third of that name, {} never. The points are where something could be lost or done twice:
+
+    fetched        updates have come and are not kept
+    writing W      W has done its work, and nothing is committed
+    written W      W is committed, and nobody knows yet
+    sending        a message is about to go
+    sent           the messenger's answer has come, and is not noted
+
+W is the function that wrote. Only transactions in which something happened count. Nothing of this is in the bot: the
+points are wrapped around it in the fork. "clock" in a plan shifts the bot's clock by so many seconds.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import os
+import selectors
+import signal
+import sys
+from datetime import timedelta
+from typing import Any
+
+MOST_WAIT = 0.8  # seconds until a request without an answer is given up, here
+
+
+def forever() -> None:
+    """Fork bots as told, until stdin closes; then kill those that are left."""
+    _import_everything()
+    chosen = selectors.DefaultSelector()
+    chosen.register(0, selectors.EVENT_READ)
+    children: dict[int, tuple[int, bytes]] = {}
+    waiting = b""
+    _tell(event="ready")
+    while True:
+        for key, _ in chosen.select():
+            if key.fd == 0:
+                given = os.read(0, 1 << 16)
+                if not given:
+                    for pid, _ in children.values():
+                        os.kill(pid, signal.SIGKILL)
+                    return
+                *lines, waiting = (waiting + given).split(b"\n")
+                for line in lines:
+                    pid, fd = _fork(json.loads(line))
+                    children[fd] = (pid, b"")
+                    chosen.register(fd, selectors.EVENT_READ)
+                    _tell(event="started", pid=pid)
+            else:
+                pid, said = children[key.fd]
+                more = os.read(key.fd, 1 << 12)
+                if more:
+                    children[key.fd] = (pid, said + more)
+                    continue
+                chosen.unregister(key.fd)
+                os.close(key.fd)
+                del children[key.fd]
+                _, status = os.waitpid(pid, 0)
+                _tell(event="ended", pid=pid, status=os.waitstatus_to_exitcode(status), point=said.decode())
+
+
+def _tell(**what: Any) -> None:
+    sys.stdout.write(json.dumps(what) + "\n")
+    sys.stdout.flush()
+
+
+def _import_everything() -> None:
+    """Import and warm what a bot needs, so that each fork is at work within milliseconds. Starts no thread."""
+    import apscheduler.schedulers.asyncio  # noqa: F401
+    import psycopg  # noqa: F401
+    import sqlalchemy.dialects.postgresql.psycopg  # noqa: F401
+
+    import bot.commands.serve
+    from bot.rendering import Reader, render
+    from bot.store import codec
+    from core.dialogue.messages import OurFault
+
+    codec.registry()
+    render(OurFault(), (), Reader("en"))
+    bot.wiring.steps  # noqa: B018
+
+
+def _fork(given: dict[str, Any]) -> tuple[int, int]:
+    ours, theirs = os.pipe()
+    pid = os.fork()
+    if pid:
+        os.close(theirs)
+        return pid, ours
+    try:
+        os.close(ours)
+        os.dup2(os.open(os.devnull, os.O_RDONLY), 0)
+        os.dup2(2, 1)
+        _be_a_bot(given, theirs)
+        code = 0
+    except BaseException as error:
+        os.write(2, f"{type(error).__name__}: {error}\n".encode())
+        code = 1
+    finally:
+        sys.stdout.flush()
+        sys.stderr.flush()
+    os._exit(code)
+
+
+def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
+    from bot import config, log
+    from bot.commands import serve
+    from bot.commands.database import opened
+    from bot.only import only_one
+
+    for name in [name for name in os.environ if name.startswith("SAMEHOUR_")]:
+        del os.environ[name]
+    os.environ.update(given["settings"])
+    settings = config.read()
+    log.set_up(settings.log_level, "json", sys.stderr)
+    plan = given.get("plan", {})
+    _hurry(plan.get("clock", 0.0))
+    _wrap(Points(plan, pipe))
+    with only_one(opened(settings).file):
+        asyncio.run(serve._run(settings, given.get("webhook", False)))
+
+
+def _hurry(clock: float) -> None:
+    """Wait less than in earnest where waiting is all that would happen, and shift the clock."""
+    from bot import clock as clocks
+    from bot import retry
+    from bot.store import dispatch
+    from bot.transports.request import AiohttpRequest
+
+    retry.FIRST_DELAY = timedelta(milliseconds=100)
+    dispatch.LEASE = timedelta(seconds=1.5)
+    assert AiohttpRequest.__init__.__kwdefaults__ is not None
+    AiohttpRequest.__init__.__kwdefaults__["read_timeout"] = MOST_WAIT
+    if clock:
+        real, shift = clocks.now, timedelta(seconds=clock)
+        clocks.now = lambda: real() + shift
+
+
+class Points:
+    """Counts the points a bot passes, and kills it at the chosen one."""
+
+    def __init__(self, plan: dict[str, Any], pipe: int) -> None:
+        self._only = plan.get("point")
+        self._left = plan.get("at", 0)
+        self._pipe = pipe
+
+    def pass_(self, name: str) -> None:
+        if self._left and (self._only is None or name.startswith(self._only)):
+            self._left -= 1
+            if not self._left:
+                os.write(self._pipe, name.encode())
+                os.kill(os.getpid(), signal.SIGKILL)
+
+
+def _wrap(points: Points) -> None:
+    from bot.store.database import Database
+    from bot.transports.telegram import Telegram
+
+    write, send, drop, fetch = Database._write, Telegram.send, Telegram.drop_buttons, Telegram.fetch
+
+    def watched(self: Database, work: Any, args: tuple[Any, ...]) -> Any:
+        name = work.__name__.strip("_")
+        matters = False
+
+        def working(conn: Any, *given: Any) -> Any:
+            nonlocal matters
+            result = work(conn, *given)
+            matters = _did_something(name, given, result)
+            if matters:
+                points.pass_(f"writing {name}")
+            return result
+
+        result = write(self, working, args)
+        if matters:
+            points.pass_(f"written {name}")
+        return result
+
+    async def sending(self: Telegram, *given: Any) -> Any:
+        points.pass_("sending")
+        answer = await send(self, *given)
+        points.pass_("sent")
+        return answer
+
+    async def dropping(self: Telegram, *given: Any) -> Any:
+        points.pass_("sending")
+        answer = await drop(self, *given)
+        points.pass_("sent")
+        return answer
+
+    async def fetching(self: Telegram, *given: Any, **more: Any) -> Any:
+        batch = await fetch(self, *given, **more)
+        if batch.events:
+            points.pass_("fetched")
+        return batch
+
+    Database._write = watched  # type: ignore[method-assign]
+    Telegram.send = sending  # type: ignore[method-assign]
+    Telegram.drop_buttons = dropping  # type: ignore[method-assign]
+    Telegram.fetch = fetching  # type: ignore[method-assign]
+
+
+def _did_something(name: str, given: tuple[Any, ...], result: Any) -> bool:
+    if name == "exchange":
+        return bool(given[2] or result.jobs)
+    return bool(result)
+
+
+if __name__ == "__main__":
+    forever()

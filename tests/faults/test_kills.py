@@ -1,0 +1,91 @@
+"""Killed with SIGKILL at every point where something could be lost or done twice, during a morning's burst."""
+
+import asyncio
+import random
+
+import pytest
+
+from tests.faults.conftest import CLIENTS
+from tests.faults.findings import check
+from tests.faults.morning import morning
+
+SEED = 20260330
+FEW, MANY = 4, 10  # kills: on PostgreSQL each waits for a lease to run out
+POINTS = (
+    "fetched",
+    "writing put",
+    "written put",
+    "writing sweep",
+    "written sweep",
+    "writing work_batch",
+    "written work_batch",
+    "writing exchange",
+    "written exchange",
+    "sending",
+    "sent",
+)
+
+
+ON_POSTGRESQL = ("writing work_batch", "written exchange", "sent")  # where a lease must run out, or locks are let go
+
+
+def test_killed_again_and_again_each_time_a_little_later(stage, peaceful, database_url):
+    async def scene(bots):
+        async with morning(database_url, CLIENTS) as there:
+            people = asyncio.create_task(there.people())
+            kills = FEW if database_url.startswith("postgresql") else MANY
+            plans = [{"at": 2 + 7 * n % 23} for n in range(kills)]
+            last = await there.keep_alive(bots, plans)
+            await people
+            await there.until(there.quiet)
+            assert (await last.stop()).status == 0
+            return await check(there, peaceful)
+
+    found = stage(scene)
+    assert found.kills.total() >= FEW
+
+
+@pytest.mark.parametrize(
+    ("database_url", "name"),
+    [*(("sqlite", name) for name in POINTS), *(("postgresql", name) for name in ON_POSTGRESQL)],
+    indirect=["database_url"],
+)
+def test_killed_at_one_point_time_and_again(stage, peaceful, database_url, name):
+    async def scene(bots):
+        async with morning(database_url, CLIENTS) as there:
+            people = asyncio.create_task(there.people())
+            last = await there.keep_alive(bots, [{"point": name, "at": at} for at in (1, 2, 4)])
+            await people
+            await there.until(there.quiet)
+            assert (await last.stop()).status == 0
+            return await check(there, peaceful)
+
+    found = stage(scene)
+    assert set(found.kills) == {name}
+
+
+def test_killed_from_outside_at_any_moment(stage, peaceful, database_url):
+    dice = random.Random(SEED)
+
+    async def scene(bots):
+        async with morning(database_url, CLIENTS) as there:
+            people = asyncio.create_task(there.people())
+            for _ in range(FEW if database_url.startswith("postgresql") else MANY):
+                bot = await bots.start(there.settings)
+                alarm = asyncio.get_running_loop().call_later(dice.uniform(0.02, 0.7), bot.kill)
+                done = asyncio.ensure_future(there.until(there.quiet))
+                await asyncio.wait((bot.ended, done), return_when=asyncio.FIRST_COMPLETED)
+                alarm.cancel()
+                if not bot.ended.done():
+                    break
+                done.cancel()
+                there.ends.append(await bot.ended)
+            else:
+                bot = await bots.start(there.settings)
+            await people
+            await there.until(there.quiet)
+            assert (await bot.stop()).status == 0
+            return await check(there, peaceful)
+
+    found = stage(scene)
+    assert found.kills["from outside"] >= 1
