@@ -1,0 +1,65 @@
+"""The messenger at its worst: told to wait, refused, cut off, answered late or never; updates repeated and shuffled."""
+
+import asyncio
+
+import pytest
+
+from demo.messenger import Flood
+from tests.faults.conftest import CLIENTS
+from tests.faults.findings import check
+from tests.faults.morning import morning
+
+SENDING = ["sendMessage", "editMessageReplyMarkup"]
+FAULTS = {
+    "told to wait": [("too_many", {"methods": SENDING, "times": 3, "probability": 0.1, "retry_after": 1})],
+    "refused": [
+        ("server_error", {"methods": SENDING, "probability": 0.15}),
+        ("server_error", {"methods": ["getUpdates"], "probability": 0.2, "code": 500}),
+    ],
+    "cut off": [("reset", {"methods": [*SENDING, "getUpdates"], "probability": 0.15})],
+    "not answered": [("silence", {"methods": SENDING, "probability": 0.1, "times": 3})],
+    "answers lost": [("lost_answer", {"methods": [*SENDING, "getUpdates"], "probability": 0.2})],
+    "answered too late": [("delay", {"methods": SENDING, "probability": 0.1, "times": 3, "ms": 1200})],
+    "updates repeated, late and shuffled": [
+        ("repeat", {"probability": 0.5}),
+        ("shuffle", {"probability": 0.5}),
+        ("late", {"probability": 0.3, "behind": 3}),
+    ],
+}
+
+
+@pytest.mark.parametrize("faults", FAULTS.values(), ids=FAULTS.keys())
+def test_whatever_the_messenger_does_everybody_ends_where_they_would_have(stage, peaceful, database_url, faults):
+    async def scene(bots):
+        async with morning(database_url, CLIENTS, seed=6) as there:
+            for kind, given in faults:
+                await there.messenger.add_fault(kind, **given)
+            bot = await bots.start(there.settings)
+            await there.people()
+            await there.until(there.quiet)
+            await there.messenger.clear_faults()
+            assert (await bot.stop()).status == 0
+            struck = (await there.messenger.figures())["struck"]
+            return await check(there, peaceful, lossy=struck.get("lost_answer", 0) + struck.get("delay", 0))
+
+    found = stage(scene)
+    assert set(found.faults) == {kind for kind, _ in faults}
+    assert found.repeats["killed in flight"] == 0
+
+
+def test_killed_again_and_again_the_platform_s_own_limits_are_never_passed(stage, peaceful, database_url):
+    """At 28 messages a second, the usual setting, a messenger that allows 30 has nothing to refuse."""
+
+    async def scene(bots):
+        limits = Flood(overall=30, burst=5, per_chat=1.0)
+        async with morning(database_url, CLIENTS, flood=limits, send_rate="28", chat_rate="1") as there:
+            people = asyncio.create_task(there.people())
+            last = await there.keep_alive(bots, [{"point": "sent", "at": 6}, {"point": "written exchange", "at": 9}])
+            await people
+            await there.until(there.quiet)
+            assert (await last.stop()).status == 0
+            return await check(there, peaceful), await there.messenger.figures()
+
+    found, figures = stage(scene)
+    assert found.kills.total() >= 1
+    assert figures["highest_per_second"] <= 30
