@@ -1,20 +1,20 @@
 """Invitations: a link makes one person, once, in one role."""
 
 from collections.abc import Callable
-from datetime import date, timedelta
+from datetime import date, time, timedelta
 
 import pytest
 from sqlalchemy import insert
 
-from bot.store import invitations
+from bot.store import codec, invitations
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.invitations import Gone, Kind
 from core.dialogue.coach_messages import ClientEnrolled
 from core.dialogue.effects import Erase, Join, Say
 from core.dialogue.events import Command, Press, Text
-from core.dialogue.facts import InvitationFact, Plan, Status
-from core.dialogue.messages import Forgotten, JoinedCohort, NotSure, Stranger
+from core.dialogue.facts import InvitationFact, Membership, Plan, Status
+from core.dialogue.messages import Forgotten, NotSure, Stranger
 from core.dialogue.states import Consenting, Setting, State
 from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_client, add_coach, row_of, rowan_and_ada
 from tests.bot.steps import Puppet, arrive, queued, rows, work
@@ -205,14 +205,18 @@ def test_a_client_goes_over_to_another_coach_with_their_own_yes(database: Databa
     assert [row.uses_left for row in rows(database, tables.invitations)] == [0]
 
 
-def cohort_of(database: Database, coach: int) -> int:
+def cohort_of(database: Database, coach: int | None) -> int:
     row = {
         "coach_id": coach, "name": "Spring", "starts": date(2026, 4, 6), "weeks": 6, "language": "en",
+        "weekday": 0, "at": time(18), "zone_name": "Europe/London", "counts": codec.dumps("sessions"),
         "created_at": NOW,
     }  # fmt: skip
     return database.write_now(
         lambda conn: conn.execute(insert(tables.cohorts).returning(tables.cohorts.c.id), row).scalar_one()
     )
+
+
+SPRING = Membership(1, "Spring", date(2026, 4, 6), date(2026, 5, 18), "sessions")
 
 
 def test_a_cohort_s_link_serves_many_and_a_client_keeps_their_coach(database: Database, rowan: int) -> None:
@@ -225,11 +229,11 @@ def test_a_cohort_s_link_serves_many_and_a_client_keeps_their_coach(database: Da
     start(database, puppet, token, chat_id=BEN)
     start(database, puppet, token, chat_id=BEN)
     assert {row.client_id for row in rows(database, tables.cohort_members)} == {ada, ben}
-    assert queued(database, ADA) == [JoinedCohort("Spring", date(2026, 4, 6))]
+    assert puppet.seen[0][2].invitation == InvitationFact("cohort", "Rowan", "", True, SPRING, "Rowan")
     assert database.read_now(row_of, ada).coach_id == rowan
     arrive(database, Text(NOW, "hello"))
     work(database, puppet.steps())
-    assert puppet.seen[-1][2].cohorts == ("Spring",)
+    assert puppet.seen[-1][2].cohorts == (SPRING,)
 
 
 def test_a_stranger_who_opens_a_cohort_s_link_becomes_a_client_of_its_coach(database: Database, rowan: int) -> None:
@@ -237,7 +241,17 @@ def test_a_stranger_who_opens_a_cohort_s_link_becomes_a_client_of_its_coach(data
     start(database, Puppet(), token)
     (client,) = rows(database, tables.clients)
     assert (client.coach_id, client.status) == (rowan, "enrolling")
+    assert (client.weekday, client.at, client.zone_name) == (0, time(18), "Europe/London")
     assert len(rows(database, tables.cohort_members)) == 1
+
+
+def test_a_link_for_a_group_chat_opens_nothing_for_a_person(database: Database, rowan: int) -> None:
+    token = invite(database, Kind.GROUP, cohort_id=cohort_of(database, rowan))
+    puppet = Puppet()
+    start(database, puppet, token)
+    assert puppet.strangers[0][1].invitation is None
+    assert rows(database, tables.clients) == []
+    assert queued(database, ADA) == [Stranger()]
 
 
 def test_somebody_who_was_forgotten_is_a_stranger_and_can_be_invited_again(database: Database) -> None:

@@ -182,15 +182,51 @@ def kinds(events):
 def test_a_group_life_is_told_in_group_events():
     async def act(messenger, group, ada, ben):
         await messenger.add_user(group, ada, ben)
-        await messenger.send_text(ada, "I did 82.4 today", chat=group)
+        await messenger.send_text(ada, "it says 82.4 kg today", chat=group)
         await messenger.remove_user(group, ada, ben)
         await messenger.remove_bot(group, ada)
 
     _, ben, ada, events = in_group(act, payload="cohort-token", privacy=False)
-    assert kinds(events) == ["added", "start", "joined", "text", "left", "removed"]
+    assert kinds(events) == ["added", "start", "joined", "number", "left", "removed"]
     assert [event.by for event in events] == [ada, ada, ben, ada, ben, ada]
     assert events[1].text == "cohort-token"
     assert all(isinstance(event, GroupEvent) for event in events)
+    assert "82.4" not in repr(events)
+
+
+TALK = ("Good morning all!", "See you at 7 in the park", "/record", "/weigh@other_bot 82.4", "120 minutes, hurray")
+
+
+def test_what_people_say_in_a_group_never_becomes_an_event():
+    async def act(messenger, group, ada, ben):
+        for words in TALK:
+            await messenger.send_text(ada, words, chat=group)
+        await messenger.send_file(ada, "photo", caption="82.4 kg this morning", chat=group)
+
+    events = in_group(act, privacy=False)[3]
+    assert kinds(events) == ["added", "number"]
+    assert [event.text for event in events] == ["", ""]
+
+
+def test_nothing_of_a_person_in_a_group_is_passed_on_but_their_number():
+    async def staged(messenger, bot, ada):
+        group = await messenger.create_group("Spring walkers", [ada])
+        await messenger.set_privacy(False)
+        await messenger.add_bot(group, ada)
+        await messenger.send_text(ada, "82.4", chat=group)
+
+    _, found = updates_of(staged)
+    assert {(incoming.name, incoming.language) for incoming in found if incoming} == {("", "")}
+
+
+def test_an_organiser_ties_and_unties_a_group_by_a_command():
+    async def act(messenger, group, ada, ben):
+        for words in ("/cohort bind", "/cohort@local_test_bot Unbind", "/cohort", "/cohort Ada 82.4 kg"):
+            await messenger.send_text(ada, words, chat=group)
+
+    events = in_group(act)[3]
+    assert kinds(events) == ["added", "bind", "unbind", "number"]
+    assert {event.text for event in events} == {""}
 
 
 def test_a_group_that_grew_names_its_new_id_once():
@@ -204,12 +240,12 @@ def test_a_group_that_grew_names_its_new_id_once():
 
 def test_an_edit_in_a_group_and_a_file_there_are_not_ours_to_keep():
     async def act(messenger, group, ada, ben):
-        await messenger.send_text(ada, "eighty", chat=group)
+        await messenger.send_text(ada, "80", chat=group)
         await messenger.edit_text(ada, "82.4", chat=group)
         await messenger.send_file(ada, "photo", chat=group)
 
     events = in_group(act, privacy=False)[3]
-    assert kinds(events) == ["added", "text"]
+    assert kinds(events) == ["added", "number"]
 
 
 @pytest.mark.parametrize(

@@ -19,6 +19,8 @@ from core.dialogue.staff_facts import (
     CardsFlagged,
     CardsNamed,
     Caseload,
+    CohortFact,
+    Cohorts,
     OtherCoaches,
     StaffFacts,
     TemplateFact,
@@ -74,6 +76,7 @@ class Office:
         self.clients = {c.client_id: c for c in clients}
         self.templates: tuple[TemplateFact, ...] = ()
         self.others: tuple[tuple[int, str], ...] = ((8, "Sam"),)
+        self.cohorts: tuple[CohortFact, ...] = ()
         self.state: StaffState = FRESH_STAFF
         self.now = NOW
         self.effects: tuple[Any, ...] = ()
@@ -114,8 +117,14 @@ class Office:
         names = tuple((c.client_id, c.name) for c in self.clients.values())
         cards: dict[int, CardFact] = {}
         facts = replace(self.facts, invitation=self.invitation)
-        for need in staff.needs(self.state, event) if self.facts.coach_id is not None else ():
+        for need in staff.needs(self.state, event):
             match need:
+                case Cohorts():
+                    facts = replace(facts, cohorts=self.cohorts)
+                case OtherCoaches():
+                    facts = replace(facts, coaches=self.others)
+                case _ if self.facts.coach_id is None:
+                    pass
                 case Caseload():
                     facts = replace(facts, rows=tuple(map(row_of, self.clients.values())))
                 case CardOf(number) if number in self.clients:
@@ -127,8 +136,6 @@ class Office:
                     cards |= {n: c for n, c in self.clients.items() if c.flags}
                 case Templates():
                     facts = replace(facts, templates=self.templates)
-                case OtherCoaches():
-                    facts = replace(facts, coaches=self.others)
                 case _:
                     pass
         return replace(facts, cards=tuple(cards.values()))
