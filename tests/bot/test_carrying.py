@@ -6,13 +6,15 @@ from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
 
 import pytest
-from sqlalchemy import update
+from sqlalchemy import Connection, update
 
 from bot.carrying import Hand
-from bot.store import codec
+from bot.store import codec, cohorts, people
 from bot.store import schema as tables
 from bot.store.database import Database
+from bot.store.people import Role
 from core.client import Background, Caution, Sex
+from core.cohort import Counted, Terms
 from core.dialogue import effects
 from core.dialogue.coach_messages import ClientWord, UrgentFlag
 from core.dialogue.effects import (
@@ -22,6 +24,7 @@ from core.dialogue.effects import (
     DropGoal,
     Effect,
     Learn,
+    LeaveCohort,
     Lower,
     NotAsked,
     PassOn,
@@ -384,9 +387,7 @@ def test_timers_are_set_moved_and_dropped(database: Database, practice: Practice
     assert {t.purpose for t in rows(database, tables.wakes)} == {"snooze"}
 
 
-def test_what_was_to_be_said_later_is_dropped_and_what_is_due_is_not(
-    database: Database, practice: Practice
-) -> None:
+def test_what_was_to_be_said_later_is_dropped_and_what_is_due_is_not(database: Database, practice: Practice) -> None:
     carry(database, Say(NotSure("now")), Say(NotSure("later"), after=timedelta(seconds=30)))
     carry(database, Unsay(), Say(NotSure("again"), after=timedelta(seconds=60)), now=NOW + timedelta(seconds=5))
     assert queued(database) == [NotSure("now"), NotSure("again")]
@@ -405,6 +406,26 @@ def test_goals_are_set_exchanged_and_dropped(database: Database, practice: Pract
     assert facts(database).goals == (second,)
     carry(database, DropGoal("waist"))
     assert facts(database).goals == ()
+
+
+def test_a_client_leaves_one_cohort_and_stays_in_the_other(database: Database, practice: Practice) -> None:
+    def two(conn: Connection) -> list[int]:
+        organiser = people.add_organiser(conn, people.add(conn, 700, Role.ORGANISER, "Olga", "en", NOW), "Olga", NOW)
+        terms = Terms(NOW.date(), 6, Slot(0, time(18), "Europe/London"), Counted.CHECK_INS)
+        made = [
+            cohorts.add(
+                conn, NOW, organiser_id=organiser, coach_id=None, name=name, terms=terms, language="en", next_at=None
+            )
+            for name in ("Spring", "Autumn")
+        ]
+        for cohort in made:
+            cohorts.join(conn, cohort, practice.ada, NOW)
+        return made
+
+    spring, autumn = database.write_now(two)
+    carry(database, LeaveCohort(spring))
+    assert [c.cohort_id for c in facts(database).cohorts] == [autumn]
+    assert {r.cohort_id: r.left_at for r in rows(database, tables.cohort_members)} == {spring: NOW, autumn: None}
 
 
 def test_what_was_said_is_remembered_for_eight_weeks(database: Database, practice: Practice) -> None:
