@@ -156,7 +156,7 @@ def _change(axes: Axes, change: Paired, v: Voice) -> None:
         high=_bare(v, change.high, change.unit),
     )
     people = v.plain_n("{n} person", "{n} people", change.n)
-    axes.set_title(f"{said}, {people}", fontsize=BODY, color=INK)
+    axes.set_title(f"{said}{v.comma}{people}", fontsize=BODY, color=INK)
 
 
 def _bare(v: Voice, value: Any, unit: Unit) -> str:

@@ -110,10 +110,10 @@ class Voice:
 
     def listed(self, parts: Sequence[str]) -> Html:
         """Things one after another, with commas: safe in every language, whatever their case."""
-        return Html(self._comma.join(self._safe(p) for p in parts))
+        return Html(self.comma.join(self._safe(p) for p in parts))
 
     @property
-    def _comma(self) -> str:
+    def comma(self) -> str:
         return "، " if self.numbers.right_to_left else ", "
 
     # --- numbers ---
@@ -128,7 +128,7 @@ class Voice:
         said = self._amount(amount.value, amount.unit, measure)
         if second is not None:
             pulse = self._amount(second, Unit.BEATS_PER_MINUTE, "")
-            return f"{said}{self._comma}{pulse}"
+            return f"{said}{self.comma}{pulse}"
         return said
 
     def pressure(self, systolic: Decimal, diastolic: Decimal) -> str:

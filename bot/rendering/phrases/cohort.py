@@ -133,7 +133,7 @@ def join_link(said: om.JoinLink, v: Voice) -> str:
     )
     return v.paragraphs(
         v.say("Pass this link on to whoever should be in <b>{name}</b>:", name=v.name(said.cohort)),
-        Html(v.numbers.island(said.link)),
+        Html(said.link),
         who,
     )
 
@@ -282,7 +282,7 @@ def group_link(said: om.GroupLink, v: Voice) -> str:
             name=v.name(said.cohort),
             day=v.day(said.until),
         ),
-        Html(v.numbers.island(said.link)),
+        Html(said.link),
         v.say("Or bring me into the chat and send there: /cohort bind"),
         v.say("The chat hears only figures of five people or more. What is said there I neither keep nor answer."),
     )
