@@ -99,6 +99,14 @@ class Verdict:
         return self.kind in BEYOND_ERROR
 
     @property
+    def called(self) -> str:
+        """How sure to sound: "possible", "twice" (seen twice, yet not sure enough to be called a change: see above),
+        "confirmed", or "" when nothing is beyond error."""
+        if self.strength is Strength.CONFIRMED and not self.firm:
+            return "twice"
+        return self.strength.value if self.strength is not None else ""
+
+    @property
     def rising(self) -> bool | None:
         return None if not self.difference else self.difference > 0
 

@@ -147,7 +147,7 @@ def _results() -> Iterator[object]:
         yield m.Context(key)
     for x in MEASURES.values():
         for kind in Change:
-            for strength in ("", *(s.value for s in Strength)):
+            for strength in ("", "twice", *(s.value for s in Strength)):
                 for important in (None, False, True):
                     beyond = kind in (Change.BETTER, Change.WORSE, Change.CHANGED)
                     if beyond is (strength != ""):

@@ -420,7 +420,7 @@ def verdict_said(d: Desk, measure: Measure, found: Assessment) -> m.VerdictSaid:
     return m.VerdictSaid(
         measure.key,
         verdict.kind.value,
-        verdict.strength.value if verdict.strength else "",
+        verdict.called,
         difference if verdict.kind in BEYOND_ERROR else None,
         error,
         since,

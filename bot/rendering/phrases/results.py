@@ -78,13 +78,13 @@ def _chance(said: m.VerdictSaid, v: Voice) -> Html:
 
 def _moved(said: m.VerdictSaid, v: Voice) -> Html:
     """How far, and beyond what. More and less are neutral words, whatever is better."""
+    unspecific = v.say("That is a change beyond what chance makes.")
     if said.difference is None or said.error is None or said.since is None:
-        return v.say("That is a change beyond what chance makes.")
-    values = {
-        "size": v.size(said.difference, said.measure),
-        "date": v.day_of_year(said.since),
-        "error": v.size(said.error, said.measure),
-    }
+        return unspecific
+    size, error = v.size(said.difference, said.measure), v.size(said.error, said.measure)
+    if size == error:  # "1.5 kg less (chance: up to 1.5 kg)" is true to the gram and reads like a mistake
+        return unspecific
+    values = {"size": size, "date": v.day_of_year(said.since), "error": error}
     if said.difference.value < 0:
         return v.say("That is {size} less than on {date} (chance: up to {error}).", **values)
     return v.say("That is {size} more than on {date} (chance: up to {error}).", **values)
@@ -93,6 +93,8 @@ def _moved(said: m.VerdictSaid, v: Voice) -> Html:
 def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
     confirmed = said.strength == "confirmed"
     match said.kind:
+        case "better" | "changed" if said.strength == "twice":
+            return v.say("Twice now. It may be real, but it is not sure yet.")
         case "better" if confirmed and said.important:
             return v.say("Twice now: better, and enough to notice.")
         case "better" if confirmed and said.important is False:
@@ -101,7 +103,7 @@ def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
             return v.say("Twice now: a change for the better.")
         case "better":
             return v.say("It looks better. Next time will tell.")
-        case "worse" if confirmed:
+        case "worse" if confirmed or said.strength == "twice":
             return v.say("Twice now: worth a talk with your coach.")
         case "worse":
             return v.say("It can pass. Next time will tell.")

@@ -54,6 +54,17 @@ def test_a_retest_is_judged_against_the_baseline():
     assert verdict.difference is not None and verdict.difference.value == Decimal("-3.4")
 
 
+@pytest.mark.parametrize(("kilograms", "strength"), [("79.9", "twice"), ("77.4", "confirmed")])
+def test_a_change_seen_twice_is_called_one_only_when_it_is_sure(kilograms, strength):
+    chat = checked_in(Chat())
+    for _ in range(2):
+        chat.later(days=28).due().says("7").says("72").presses("cond:same").says(f"{kilograms} kg")
+        if "DidYouMean" in chat.kinds or "AskIfSure" in chat.kinds:
+            chat.says("yes")
+        chat.presses("cond:same")
+    assert chat.heard(m.VerdictSaid).strength == strength
+
+
 def test_a_small_difference_is_called_no_change():
     chat = checked_in(Chat())
     chat.later(days=28).due().says("7").says("72").presses("cond:same").says("81.6 kg").presses("cond:same")
