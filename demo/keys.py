@@ -82,6 +82,7 @@ def intervals(value: str) -> dict[str, int] | None:
 _YES = _one_of("yes", "no")
 PERSON_KEYS = {"lang": _one_of(*LANGUAGES)}
 COACH_KEYS = {**PERSON_KEYS, "zone": _known_zone, "slot": _slot}
+ORGANISER_KEYS = {**PERSON_KEYS, "zone": _known_zone}
 CLIENT_KEYS: dict[str, Callable[[str], str]] = {
     **COACH_KEYS,
     "born": _year,

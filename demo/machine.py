@@ -88,6 +88,10 @@ class Machine:
         """Make an operator's invitation; its token."""
         return await self._store.write(_invite_coach, name, now)
 
+    async def invite_organiser(self, name: str, now: datetime) -> str:
+        """Make an operator's invitation to run cohorts; its token."""
+        return await self._store.write(_invite_organiser, name, now)
+
     async def invite_client(self, step: t.Client, coach_chat: int, now: datetime) -> str:
         """Make a coach's invitation with the plan the tape gives; its token."""
         return await self._store.write(_invite_client, step, coach_chat, now)
@@ -101,6 +105,10 @@ class Machine:
 
 def _invite_coach(conn: Connection, name: str, now: datetime) -> str:
     return invitations.make(conn, invitations.Kind.COACH, now, for_name=name)
+
+
+def _invite_organiser(conn: Connection, name: str, now: datetime) -> str:
+    return invitations.make(conn, invitations.Kind.ORGANISER, now, for_name=name)
 
 
 def _invite_client(conn: Connection, step: t.Client, coach_chat: int, now: datetime) -> str:

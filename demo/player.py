@@ -113,6 +113,8 @@ class Player:
         match step:
             case t.Coach():
                 await self._coach(step)
+            case t.Organiser():
+                await self._organiser(step)
             case t.Client():
                 await self._client(step)
             case t.Person(_, name, language):
@@ -279,6 +281,9 @@ class Player:
             case "joins":
                 self._line(f"{step.name} joins {step.group}")
                 await self._messenger.add_user(group, user, user)
+            case "upgrades":
+                self._line(f"{step.group} becomes a supergroup")
+                self._chats[step.group] = await self._messenger.migrate(group, user)
             case _:
                 self._line(f"{step.name} leaves {step.group}")
                 await self._messenger.remove_user(group, user, user)
@@ -299,6 +304,18 @@ class Player:
                 await self._messenger.press(user, data="own:digest")
                 await self._settle(step.name)
                 await self._step(t.Says(step.number, step.name, step.given["slot"]))
+        finally:
+            self._muted = False
+
+    async def _organiser(self, step: t.Organiser) -> None:
+        """The same for somebody who is to run cohorts."""
+        user = await self._account(step.name, step.given.get("lang", "en"))
+        self._line(f"{step.name} joins as an organiser, by the operator's invitation")
+        self._muted = True
+        try:
+            await self._messenger.open_bot(user, await self._machine.invite_organiser(step.name, self._now))
+            await self._settle(step.name)
+            await self._step(t.Says(step.number, step.name, step.given.get("zone", self.tape.zone_name)))
         finally:
             self._muted = False
 

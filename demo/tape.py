@@ -15,6 +15,7 @@
 | `at DATE TIME`                        | go on to then; what comes due on the way happens at its own instant         |
 | `wait NUMBER s` (or `min`, `h`, `days`) | go on by that much                                                        |
 | `coach NAME: key=value ...`           | NAME opens an operator's invitation; `: ...` may be left out                |
+| `organiser NAME: key=value ...`       | NAME opens an operator's invitation to run cohorts, and is no coach         |
 | `client NAME of COACH: key=value ...` | COACH invites NAME, who answers everything                                  |
 | `person NAME: lang=pl`                | somebody with an account who has not opened the bot                         |
 | `group GROUP: NAME NAME ...`          | a group chat of these people, without the bot                               |
@@ -29,6 +30,7 @@
 | `NAME sends voice`                    | or photo, video, audio, sticker, document, location, contact                |
 | `NAME blocks`, `NAME unblocks`        | the bot                                                                     |
 | `NAME adds the bot to GROUP`          | or `removes the bot from GROUP`; with `by COACH's link` it carries that link |
+| `NAME upgrades GROUP`                 | the group becomes a supergroup, with another id                             |
 | `NAME joins GROUP`, `NAME leaves GROUP` | as a member of the group chat                                             |
 | `bot stops`, `bot starts`             | an outage: nothing is worked off in between                                 |
 | `expect NAME sees words`              | among what NAME (or a group) got since the last `at` or `wait`              |
@@ -56,7 +58,7 @@
 | `planned_loss`      | yes, no: losing weight is agreed               | no                       |
 | `own`, `own_better` | the client's own 0-10 question; higher, lower  | no question              |
 
-`coach` takes `lang`, `zone` and `slot` (of the digest).
+`coach` takes `lang`, `zone` and `slot` (of the digest), `organiser` the first two.
 """
 
 from __future__ import annotations
@@ -67,13 +69,15 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from demo.keys import CLIENT_KEYS, COACH_KEYS, PERSON_KEYS, CannotRead, intervals, pairs, slot, zone
+from demo.keys import CLIENT_KEYS, COACH_KEYS, ORGANISER_KEYS, PERSON_KEYS, CannotRead, intervals, pairs, slot, zone
 
 __all__ = ["CannotRead", "Tape", "intervals", "read", "slot"]
 
 KINDS = ("voice", "photo", "video", "audio", "sticker", "document", "location", "contact")
 OPERATOR = "the operator"
-RESERVED = frozenset({"start", "at", "wait", "coach", "client", "person", "group", "bot", "expect", "expect-not"})
+RESERVED = frozenset(
+    {"start", "at", "wait", "coach", "organiser", "client", "person", "group", "bot", "expect", "expect-not"}
+)
 _UNITS = {"s": "seconds", "min": "minutes", "h": "hours", "day": "days", "days": "days"}
 
 
@@ -82,6 +86,13 @@ _UNITS = {"s": "seconds", "min": "minutes", "h": "hours", "day": "days", "days":
 
 @dataclass(frozen=True, slots=True)
 class Coach:
+    number: int
+    name: str
+    given: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Organiser:
     number: int
     name: str
     given: Mapping[str, str]
@@ -160,7 +171,7 @@ class Sends:
 
 @dataclass(frozen=True, slots=True)
 class Does:
-    """act: "blocks", "unblocks", "adds", "removes", "joins" or "leaves"; the last four with a group.
+    """act: "blocks", "unblocks", "adds", "removes", "joins", "leaves" or "upgrades"; the last five with a group.
     coach: whose newest link comes with the bot, "" for none."""
 
     number: int
@@ -188,7 +199,7 @@ class Expect:
     seen: bool
 
 
-Step = Coach | Client | Person | Group | At | Says | Edits | Presses | Opens | Sends | Does | Bot | Expect
+Step = Coach | Organiser | Client | Person | Group | At | Says | Edits | Presses | Opens | Sends | Does | Bot | Expect
 
 
 @dataclass(frozen=True, slots=True)
@@ -212,6 +223,7 @@ _START = re.compile(r"start (\S+) (\S+) (\S+)")
 _AT = re.compile(r"at (\S+) (\S+)")
 _WAIT = re.compile(r"wait (\d+(?:\.\d+)?) ?(s|min|h|days?)")
 _COACH = re.compile(rf"coach ({_NAME})(?:\s*:\s*(.*))?")
+_ORGANISER = re.compile(rf"organiser ({_NAME})(?:\s*:\s*(.*))?")
 _CLIENT = re.compile(rf"client ({_NAME}) of ({_NAME})(?:\s*:\s*(.*))?")
 _PERSON = re.compile(rf"person ({_NAME})(?:\s*:\s*(.*))?")
 _GROUP = re.compile(rf"group ({_NAME})\s*:\s*(.+)")
@@ -225,11 +237,12 @@ _OPENS = re.compile(rf"({_NAME}) opens (?:(the operator|{_NAME})['’]s (used )?
 _SENDS = re.compile(rf"({_NAME}) sends (?:a |an )?(\w+)")
 _BLOCKS = re.compile(rf"({_NAME}) (blocks|unblocks)(?: the bot)?")
 _ADDS = re.compile(rf"({_NAME}) (adds|removes) the bot (?:to|from) ({_NAME})(?: by ({_NAME})['’]s link)?")
-_JOINS = re.compile(rf"({_NAME}) (joins|leaves) ({_NAME})")
+_JOINS = re.compile(rf"({_NAME}) (joins|leaves|upgrades) ({_NAME})")
 
 SHAPES = (
     (_CLIENT, "client", 'client NAME of COACH: sex=female born=1968 slot="Mon 07:30" ...'),
     (_COACH, "coach", "coach NAME"),
+    (_ORGANISER, "organiser", "organiser NAME"),
     (_PERSON, "person", "person NAME: lang=pl"),
     (_GROUP, "group", "group GROUP: NAME NAME ..."),
     (_AT, "at", "at 2026-03-02 07:30"),
@@ -330,6 +343,10 @@ class _Reader:
                 given = pairs(number, line, match[2] or "", COACH_KEYS)
                 self.coaches.add(name)
                 return Coach(number, name, given)
+            case "organiser":
+                name = self._new(number, line, match[1])
+                self.coaches.add(name)  # as far as links go
+                return Organiser(number, name, pairs(number, line, match[2] or "", ORGANISER_KEYS))
             case "client":
                 if match[2] not in self.coaches:
                     raise CannotRead(number, line, f"there is no coach {match[2]}", f"coach {match[2]}, further up")

@@ -15,11 +15,15 @@ from core.cohort import Closing, Week
 
 @dataclass(frozen=True, slots=True)
 class CohortWelcome:
-    """The link was opened by somebody we do not know: what they are asked into, before they are asked for consent."""
+    """The link was opened by somebody we do not know: what they are asked into, before they are asked for consent.
+
+    coached: whoever runs it would be their coach as well, and so sees their answers.
+    """
 
     cohort: str
     by: str
     starts: date
+    coached: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -69,7 +69,8 @@ def arrive(d: Desk, invitation: InvitationFact) -> None:
         return
     d.do(Join())
     if invitation.cohort is not None:
-        d.say(CohortWelcome(invitation.cohort.name, invitation.by_name, invitation.cohort.first))
+        coached = invitation.by_name == invitation.coach_name
+        d.say(CohortWelcome(invitation.cohort.name, invitation.by_name, invitation.cohort.first, coached))
         ask_consent(d, name, invitation.coach_name)
     elif invitation.kind == "client":
         ask_consent(d, name, invitation.by_name)

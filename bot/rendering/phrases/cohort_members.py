@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.cohort import changed, check_in_name, kept_of, summed, took_part, total
 from bot.rendering.voice import Voice
@@ -13,13 +15,14 @@ from core.dialogue import cohort_messages as cm
 
 @phrase(cm.CohortWelcome)
 def cohort_welcome(said: cm.CohortWelcome, v: Voice) -> str:
-    return v.say(
+    asked = v.say(
         "{by} asks you to join a group: {cohort}. It starts on this day: {day}. The group sees only what all do"
-        " together. {by} never sees your answers, save where {by} is your coach.",
+        " together.",
         by=v.name(said.by),
         cohort=v.name(said.cohort),
         day=v.day(said.starts),
     )
+    return asked if said.coached else v.sentences(asked, v.say("{by} never sees your answers.", by=v.name(said.by)))
 
 
 @phrase(cm.CohortForClients)
@@ -87,15 +90,16 @@ def cohort_off(said: cm.CohortOff, v: Voice) -> str:
 @phrase(cm.CohortOver)
 def cohort_over(said: cm.CohortOver, v: Voice) -> str:
     lead = v.say("The group {cohort} is over. Thank you for being in it.", cohort=v.name(said.cohort))
-    if not said.asked:
-        return lead
+    rest = v.say("Your own check-ins go on as before.")
+    if not said.kept:
+        return v.sentences(lead, rest)
     own = v.say_n(
         "You kept {kept} of your {n} check-in.",
         "You kept {kept} of your {n} check-ins.",
         said.asked,
         kept=v.number(said.kept),
     )
-    return v.sentences(lead, own, v.say("Each one was worth it. Your own check-ins go on as before."))
+    return v.sentences(lead, own, v.say("Each one was worth it."), rest)
 
 
 @phrase(cm.NumberInGroup)
@@ -174,7 +178,8 @@ def group_milestone(said: cm.GroupMilestone, v: Voice) -> str:
 @phrase(cm.GroupClosing)
 def group_closing(said: cm.GroupClosing, v: Voice) -> str:
     r = said.report
-    lines = took_part(v, r) if r.members >= LEAST_PEOPLE else []
+    everybody = replace(r, stayed=r.members)  # who left is not counted out in front of all
+    lines = took_part(v, everybody) if r.members >= LEAST_PEOPLE else []
     lines += [summed(v, s) for s in r.sums if s.total is not None]
     lines += [changed(v, c) for c in r.changes if isinstance(c, Paired)]
     return v.paragraphs(
