@@ -31,6 +31,8 @@ def stage(tmp_path_factory: pytest.TempPathFactory) -> Any:
                 logging.getLogger().handlers.clear()
                 print("\n".join(log.read_text().splitlines()[-60:]))
                 raise
+            finally:
+                runner.run(bots.end_all())
 
         yield play
         runner.run(entered.__aexit__(None, None, None))

@@ -59,6 +59,13 @@ class Herd:
         self._process.stdin.write(line.encode() + b"\n")
         return await self._started.get()
 
+    async def end_all(self) -> None:
+        """Kill those that are left, as after a test that failed."""
+        left = list(self._bots.values())
+        for bot in left:
+            bot.kill()
+        await asyncio.gather(*(bot.ended for bot in left))
+
     async def _listen(self) -> None:
         assert self._process.stdout is not None
         async for line in self._process.stdout:

@@ -14,7 +14,8 @@ A plan says where the bot kills itself with SIGKILL: {"at": 12} at the twelfth p
     sent           the messenger's answer has come, and is not noted
 
 W is the function that wrote. Only transactions in which something happened count. Nothing of this is in the bot: the
-points are wrapped around it in the fork. "clock" in a plan shifts the bot's clock by so many seconds.
+points are wrapped around it in the fork. "clock" in a plan shifts the bot's clock by so many seconds; "full" lets so
+many transactions find the disk full (SQLite), and each of them says "full" as a point.
 """
 
 from __future__ import annotations
@@ -148,6 +149,7 @@ class Points:
     def __init__(self, plan: dict[str, Any], pipe: int) -> None:
         self._only = plan.get("point")
         self._left = plan.get("at", 0)
+        self._full: int | None = plan.get("full")
         self._pipe = pipe
 
     def pass_(self, name: str) -> None:
@@ -156,6 +158,19 @@ class Points:
             if not self._left:
                 os.write(self._pipe, name.encode())
                 os.kill(os.getpid(), signal.SIGKILL)
+
+    def limit(self, conn: Any) -> None:
+        """Give the file no page more than it has, while the disk is to be full."""
+        if self._full is not None:
+            conn.exec_driver_sql(f"PRAGMA max_page_count = {1 if self._full else 1 << 30}")
+
+    def found_full(self, error: Exception) -> None:
+        said: BaseException | None = error  # SQLite ends the transaction by itself: the savepoint is then missing
+        while said is not None and "is full" not in str(said):
+            said = said.__context__
+        if self._full and said is not None:
+            self._full -= 1
+            os.write(self._pipe, b"full")
 
 
 def _wrap(points: Points) -> None:
@@ -170,13 +185,18 @@ def _wrap(points: Points) -> None:
 
         def working(conn: Any, *given: Any) -> Any:
             nonlocal matters
+            points.limit(conn)
             result = work(conn, *given)
             matters = _did_something(name, given, result)
             if matters:
                 points.pass_(f"writing {name}")
             return result
 
-        result = write(self, working, args)
+        try:
+            result = write(self, working, args)
+        except Exception as error:
+            points.found_full(error)
+            raise
         if matters:
             points.pass_(f"written {name}")
         return result
