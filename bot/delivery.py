@@ -13,6 +13,7 @@ from __future__ import annotations
 import asyncio
 import random
 from collections.abc import Callable
+from contextlib import nullcontext
 from datetime import datetime, timedelta
 from typing import Protocol
 
@@ -26,7 +27,9 @@ from bot.store.database import Database
 from bot.store.dispatch import UNREACHABLE, Job, Later, Next, Result, exchange
 from bot.store.pace import Rates
 from bot.waiting import Bell, pause
+from bot.window import Window
 
+AHEAD = 4  # times as many messages are claimed as are in flight: sending goes on while the store is asked for more
 LONGEST_SLEEP = 1.0  # seconds; another process may have queued something
 _TICK = timedelta(milliseconds=1)
 
@@ -78,7 +81,9 @@ class Delivery:
         self._parallel = parallel
         self._on_events = on_events
         self._spread = spread
-        self._in_flight: set[asyncio.Task[None]] = set()
+        self._sending = asyncio.Semaphore(parallel)
+        self._window = None if rates is None else Window(max(int(rates.overall), 1))
+        self._in_hand: set[asyncio.Task[None]] = set()
         self._results: list[Result] = []
         self._halted_until: datetime | None = None
         self.bell = Bell()
@@ -90,7 +95,7 @@ class Delivery:
         failed = 0
         while not stopping.is_set():
             try:
-                found = await self._exchange(self._parallel - len(self._in_flight))
+                found = await self._exchange(self._parallel * AHEAD - len(self._in_hand))
                 failed = 0
             except Exception:
                 failed += 1
@@ -110,7 +115,7 @@ class Delivery:
             if not found.jobs:
                 return count
             self._begin(found)
-            await asyncio.gather(*self._in_flight)
+            await asyncio.gather(*self._in_hand)
             count += sum(isinstance(result.outcome, Sent) for result in self._results)
 
     async def start_afresh(self) -> int:
@@ -136,11 +141,11 @@ class Delivery:
     def _begin(self, found: Next) -> None:
         for job in found.jobs:
             task = asyncio.create_task(self._carry(job))
-            self._in_flight.add(task)
+            self._in_hand.add(task)
             task.add_done_callback(self._landed)
 
     def _landed(self, task: asyncio.Task[None]) -> None:
-        self._in_flight.discard(task)
+        self._in_hand.discard(task)
         self.bell.ring()
 
     async def _sleep(self, found: Next, stopping: asyncio.Event) -> None:
@@ -148,7 +153,7 @@ class Delivery:
         if self._results:
             return
         seconds = LONGEST_SLEEP
-        if found.again is not None and len(self._in_flight) < self._parallel:
+        if found.again is not None and len(self._in_hand) < self._parallel * AHEAD:
             seconds = min(seconds, max((found.again - self._clock.now() + _TICK).total_seconds(), 0.0))
         if seconds <= 0:
             await asyncio.sleep(0)
@@ -156,8 +161,8 @@ class Delivery:
         await self.bell.wait(seconds)
 
     async def _finish(self) -> None:
-        if self._in_flight:
-            await asyncio.gather(*self._in_flight, return_exceptions=True)
+        if self._in_hand:
+            await asyncio.gather(*self._in_hand, return_exceptions=True)
         try:
             await self._exchange(0)
             await self._database.write(outbox.release, self._worker, self._clock.now())
@@ -168,7 +173,8 @@ class Delivery:
 
     async def _carry(self, job: Job) -> None:
         try:
-            result = await self._try(job)
+            async with self._sending:
+                result = await self._try(job)
         except asyncio.CancelledError:
             raise
         except Exception as error:  # rendering: a fault of ours, and of this message alone
@@ -189,13 +195,17 @@ class Delivery:
         done = job.done
         first: Sent = Sent()
         for part in (await self._renderer.parts(row, job.reader))[done:]:
-            with self._metrics.send_seconds.time():
-                answer = await self._transport.send(row.chat_id, part)
+            answer = await self._send(row.chat_id, part)
             if not isinstance(answer, Sent):
                 return self._sorted(job, answer, done)
             done += 1
             first = answer
         return Result(row, first)
+
+    async def _send(self, chat_id: int, part: Rendered) -> Sent | Failure:
+        async with self._window or nullcontext():
+            with self._metrics.send_seconds.time():
+                return await self._transport.send(chat_id, part)
 
     def _sorted(self, job: Job, answer: Sent | Failure, done: int) -> Result:
         if isinstance(answer, Sent):
