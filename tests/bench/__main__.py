@@ -1,4 +1,9 @@
-"""Run the benchmarks: `python -m tests.bench [NAME ...]`. A new one is a module with `run() -> Table`, and a row."""
+"""Run the benchmarks: `python -m tests.bench [NAME ...]`. A new one is a module with `run() -> Table`, and a row.
+
+    python -m tests.bench season [--clients 10000] [--weeks 12]
+
+plays a season of a practice through the real engine, store and outbox; `tests/bench/season.py` says more.
+"""
 
 from __future__ import annotations
 
@@ -7,18 +12,32 @@ import sys
 
 from rich.console import Console
 
+from tests.bench.measuring import machine
+
 BENCHES = {
     "score": "tests.bench.bench_score",
+    "turn": "tests.bench.bench_turn",
+    "workers": "tests.bench.bench_workers",
+    "send": "tests.bench.bench_send",
+    "sweep": "tests.bench.bench_sweep",
+    "start": "tests.bench.bench_start",
+    "digest": "tests.bench.bench_digest",
 }
 
 
-def main(names: list[str]) -> int:
-    unknown = [name for name in names if name not in BENCHES]
+def main(arguments: list[str]) -> int:
+    if arguments[:1] == ["season"]:
+        from tests.bench import season
+
+        return season.main(arguments[1:])
+    unknown = [name for name in arguments if name not in BENCHES]
     if unknown:
-        print(f"No benchmark {', '.join(unknown)}: there are {', '.join(BENCHES)}.", file=sys.stderr)
+        print(f"No benchmark {', '.join(unknown)}: there are {', '.join(BENCHES)}, season.", file=sys.stderr)
         return 2
-    for name in names or BENCHES:
-        Console().print(importlib.import_module(BENCHES[name]).run())
+    console = Console()
+    for name in arguments or BENCHES:
+        console.print(f"[bold]{name}[/bold]: {machine()}")
+        console.print(importlib.import_module(BENCHES[name]).run())
     return 0
 
 

@@ -13,35 +13,28 @@ accepted. Delay: texts come at an even rate, and each is timed from its sending 
 from __future__ import annotations
 
 import asyncio
-import os
-import sys
 import time
-from collections.abc import AsyncIterator, Sequence
-from contextlib import asynccontextmanager
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import timedelta
-from pathlib import Path
+from random import Random
 
 from rich.table import Table
-from telegram import Bot
 
 from bot import clock, reminders, wiring
 from bot.config import Settings
 from bot.store.database import Database
-from bot.transports.request import AiohttpRequest
 from bot.turn import work_batch
 from demo.messenger import Remote
 from tests.bench import population
 from tests.bench.measuring import RUNS, median, percentile, ratio
+from tests.bench.processes import echo_bot, open_chats, our_bot
 from tests.bench.servers import KINDS, Fresh
 
 CLIENTS, WEEKS = 240, 104
-ANSWERS = ("7", "120 min", "3 sessions", "68 bpm", "82.4 kg")
+MEASURES = ("energy", "minutes", "sessions", "pulse", "weight")
 PACE = 150  # texts a second while delays are measured
 DELAYS = (0, 50)  # ms the messenger takes to answer
-FOLDER = Path(__file__).parent
-
-Command = tuple[str, ...]
 
 
 @dataclass
@@ -55,17 +48,17 @@ class Figures:
 
 async def measure(fresh: dict[str, Fresh], runs: int, delay: int) -> dict[str, Figures]:
     names = ["echo, defaults", "echo, 16 at once", *(f"ours, {kind}" for kind in fresh)]
-    found = {name: Figures() for name in names}
+    found: dict[str, Figures] = {name: Figures() for name in names}
     for _ in range(runs):  # turn by turn, so that all meet the same machine
         for name in names:
             kind = name.partition(", ")[2]
-            url = _practice(fresh[kind]) if kind in fresh else ""
+            url = practice(fresh[kind]) if kind in fresh else ""
             few = delay and not url  # the yardstick would take minutes for all
             await _one(found[name], url, 16 if "16" in name else 0, delay, 40 if few else CLIENTS)
     return found
 
 
-def _practice(fresh: Fresh) -> str:
+def practice(fresh: Fresh) -> str:
     """A practice whose clients have all just been asked how their week was."""
     url = fresh()
     database = Database(url, synchronous="NORMAL")
@@ -86,41 +79,43 @@ async def _one(found: Figures, url: str, concurrent: int, delay: int, clients: i
     async with await Remote.spawn(*options) as messenger:
         chats = range(population.FIRST_CHAT, population.FIRST_CHAT + clients)
         await open_chats(messenger, chats)
-        async with _bot(messenger, url, concurrent):
-            await _polling(messenger)
-            speed = await _burst(messenger, chats, ANSWERS[:-1])
-            waits = await _paced(messenger, chats, ANSWERS[-1], min(PACE, speed / 2))
+        async with our_bot(messenger, url) if url else echo_bot(messenger, concurrent):
+            speed = await _burst(messenger, chats)
+            waits = await _paced(messenger, chats, min(PACE, speed / 2))
         found.speed.append(speed)
         found.p50.append(percentile(waits, 0.5))
         found.p99.append(percentile(waits, 0.99))
 
 
-async def open_chats(messenger: Remote, chats: Sequence[int]) -> None:
-    """Let these people have opened the bot long ago: it may write to them, and nothing waits to be read."""
-    await messenger.many(("create_user", {"first_name": f"Ada {chat}", "id": chat}) for chat in chats)
-    await messenger.many(("open_bot", {"user": chat}) for chat in chats)
-    async with Bot(messenger.token, messenger.base_url, request=AiohttpRequest()) as bot:
-        await bot.delete_webhook(drop_pending_updates=True)
+def _answer(measure: str, chat: int) -> str:
+    """What this person answers: everybody something else, so that hardly two replies are alike."""
+    draw = Random(f"{measure}/{chat}")
+    match measure:
+        case "energy":
+            return str(draw.randrange(3, 9))
+        case "minutes":
+            return f"{draw.randrange(40, 180)} min"
+        case "sessions":
+            return f"{draw.randrange(1, 5)} sessions"
+        case "pulse":
+            return f"{draw.randrange(60, 77)} bpm"
+        case _:
+            return f"{draw.gauss(82, 0.8):.1f} kg"
 
 
-async def _polling(messenger: Remote) -> None:
-    while not (await messenger.figures())["polling"]:
-        await asyncio.sleep(0.05)
-
-
-async def _burst(messenger: Remote, chats: Sequence[int], answers: Sequence[str]) -> float:
+async def _burst(messenger: Remote, chats: Sequence[int]) -> float:
     before = await messenger.mark()
     start = time.monotonic()
-    for answer in answers:
-        await messenger.many(("send_text", {"user": chat, "text": answer}) for chat in chats)
-    count = len(chats) * len(answers)
+    for measure in MEASURES[:-1]:
+        await messenger.many(("send_text", {"user": chat, "text": _answer(measure, chat)}) for chat in chats)
+    count = len(chats) * len(MEASURES[:-1])
     await messenger.wait_for_mark(before + count, timeout=300)
     replies = await messenger.sent(after=before)
     assert len(replies) == count, "a turn has one reply"
     return count / (replies[-1].accepted - start)
 
 
-async def _paced(messenger: Remote, chats: Sequence[int], answer: str, pace: float) -> list[float]:
+async def _paced(messenger: Remote, chats: Sequence[int], pace: float) -> list[float]:
     """The delays in ms, each from the sending of a text until its reply is accepted."""
     before = await messenger.mark()
     begun = {}
@@ -128,41 +123,9 @@ async def _paced(messenger: Remote, chats: Sequence[int], answer: str, pace: flo
     for number, chat in enumerate(chats):
         await asyncio.sleep(max(0.0, start + number / pace - time.monotonic()))
         begun[chat] = time.monotonic()
-        await messenger.send_text(chat, answer)
+        await messenger.send_text(chat, _answer(MEASURES[-1], chat))
     await messenger.wait_for_mark(before + len(chats), timeout=60)
     return [(reply.accepted - begun[reply.chat]) * 1000 for reply in await messenger.sent(after=before)]
-
-
-@asynccontextmanager
-async def _bot(messenger: Remote, url: str, concurrent: int) -> AsyncIterator[None]:
-    environment = dict(os.environ)
-    command: Command
-    if url:
-        command = ("our_bot.py",)
-        environment |= {
-            "SAMEHOUR_TOKEN": messenger.token,
-            "SAMEHOUR_API_BASE_URL": messenger.url,
-            "SAMEHOUR_DATABASE_URL": url,
-        }
-    else:
-        command = ("echo_bot.py", messenger.base_url, messenger.token, str(concurrent))
-    environment["PYTHONPATH"] = str(FOLDER.parents[1])
-    process = await asyncio.create_subprocess_exec(
-        sys.executable,
-        str(FOLDER / command[0]),
-        *command[1:],
-        env=environment,
-        stdin=asyncio.subprocess.PIPE,
-        stderr=asyncio.subprocess.DEVNULL if not url else None,
-    )
-    try:
-        yield
-    finally:
-        if url and process.stdin is not None:
-            process.stdin.close()
-        else:
-            process.terminate()
-        await process.wait()
 
 
 def run(runs: int = RUNS) -> Table:
@@ -185,9 +148,3 @@ def run(runs: int = RUNS) -> Table:
                 )
             table.add_section()
     return table
-
-
-if __name__ == "__main__":
-    from rich.console import Console
-
-    Console().print(run(int(sys.argv[1]) if sys.argv[1:] else RUNS))
