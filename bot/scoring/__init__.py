@@ -58,7 +58,6 @@ def score(
     out, err = out or sys.stdout, err or sys.stderr
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
     profiles = read_people(str(people), console.print) if people else {}
-    scorer = Scorer(profiles)
     with (
         open_sheet(str(readings), REQUIRED, OPTIONAL) as sheet,
         _progress(console, shown=console.is_terminal and not out.isatty()) as progress,
@@ -66,10 +65,13 @@ def score(
     ):
         found = survey(sheet)
         task = progress.add_task("scored", total=found.rows)
+        scorer = Scorer(profiles)
         lines = scored(sheet, scorer, in_order=found.in_order, advance=lambda n: progress.advance(task, n))
         WRITERS[to](lines, out)
+        said = summary(scorer, known=bool(people))
+        del scorer, lines  # all that is kept: the first hunt afterwards would walk through it
     out.flush()
-    console.print(summary(scorer, known=bool(people)))
+    console.print(said)
 
 
 def scored(sheet: Sheet, scorer: Scorer, *, in_order: bool, advance: Advance = lambda rows: None) -> Iterator[Line]:
