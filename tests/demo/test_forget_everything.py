@@ -1,0 +1,59 @@
+"""Being forgotten, after a whole life with the bot: nothing the client ever sent is left in the database's bytes."""
+
+from __future__ import annotations
+
+import asyncio
+from pathlib import Path
+
+import pytest
+
+from demo.player import Player
+from demo.tape import read
+
+LIFE = """
+start 2026-03-02 07:00 Europe/London
+coach Rowan
+client Quillfeather of Rowan: sex=female born=1968 height=165cm lang=en zone=Europe/London slot="Mon 07:30" measures=weight,waist
+at 2026-03-02 07:30
+Quillfeather: 7
+Quillfeather: 81.37 kg
+Quillfeather presses This is my first time
+Quillfeather: 93.61
+Quillfeather presses This is my first time
+at 2026-03-04 09:00
+Quillfeather: my weight is 79.83 kg
+Quillfeather: marzipan and thistledown
+Quillfeather: /coach please ring me about the zeppelin
+Quillfeather edits: please ring me about the quagmire
+Quillfeather: I fainted on the escalator
+at 2026-03-09 09:00
+Quillfeather: five
+"""
+LEAVING = """
+Quillfeather: /forget
+Quillfeather presses Yes, delete it all
+"""
+SECRETS = (
+    "Quillfeather", "81.37", "93.61", "79.83", "marzipan", "thistledown", "zeppelin", "quagmire", "escalator",
+)  # fmt: skip
+
+
+def bytes_after(text: str, folder: Path) -> bytes:
+    async def _play() -> None:
+        async with Player(read(text), folder, lambda line: None, None) as player:
+            await player.run()
+
+    asyncio.run(_play())
+    found = [path for path in folder.rglob("*") if path.is_file()]
+    assert any(path.suffix == ".db" for path in found)
+    return b"".join(path.read_bytes() for path in found)
+
+
+@pytest.mark.parametrize(("text", "left"), [(LIFE, True), (LIFE + LEAVING, False)], ids=["before", "after"])
+def test_what_was_sent_is_in_the_database_until_they_are_forgotten_and_then_nowhere(text, left, tmp_path):
+    content = bytes_after(text, tmp_path)
+    held = {secret for secret in SECRETS if secret.encode() in content}
+    if left:
+        assert {"Quillfeather", "81.37", "93.61", "79.83"} <= held  # the search finds what is there
+    else:
+        assert held == set()
