@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import csv
 import io
 from datetime import UTC, date, datetime, time, timedelta
@@ -35,6 +36,8 @@ from core.dialogue.facts import Plan, Slot
 from core.dialogue.messages import HasLeft, JoinedCohort, NotForThisRole, OldButton, Stranger, Welcome
 from core.dialogue.staff_messages import LinkPicture
 from core.reading import Reading
+from demo.player import Player
+from demo.tape import read as read_tape
 from tests.bot.office import Desk
 from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_client, add_coach, row_of
 from tests.bot.steps import arrive, queued, rows, work
@@ -639,3 +642,39 @@ def test_a_coach_who_is_named_may_be_gone_and_then_newcomers_are_not_let_in(fiel
 
 def test_an_event_that_is_none_of_a_group_is_nothing(field: Field) -> None:
     assert field.database.write_now(GroupTurn().step, GROUP, Command(NOW, "start"), NOW) is False
+
+
+SAID_IN_A_GROUP = """
+start 2026-04-06 09:00 Europe/London
+coach Rowan
+client Ada of Rowan: slot="Mon 18:00"
+Rowan: /cohort Spring
+Rowan: today
+Rowan: 4 weeks
+Rowan: 18:00
+Rowan presses Active minutes
+Ada opens Rowan's invitation
+group Steps: Rowan Ada
+Rowan adds the bot to Steps
+Rowan in Steps: /cohort bind
+expect Steps sees Hello
+Ada in Steps: my marmalade weighs 123.4 kg
+expect Ada sees I did not keep it
+Ada in Steps: marmalade for everybody
+bot stops
+Ada in Steps: marmalade 128/82
+"""
+
+
+def test_no_word_said_in_a_group_is_ever_written_to_the_database(tmp_path: Any) -> None:
+    """Also while the bot is away: what waits with the messenger is dropped when it is taken over."""
+
+    async def play() -> None:
+        async with Player(read_tape(SAID_IN_A_GROUP), tmp_path, lambda line: None, None) as player:
+            await player.run()
+            assert player.played.failures == []
+            kept = b"".join(file.read_bytes() for file in tmp_path.glob("samehour.db*"))
+            assert b"Spring" in kept  # the right files
+            assert b"marmalade" not in kept and b"123.4" not in kept
+
+    asyncio.run(play())
