@@ -16,6 +16,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta, tzinfo
 from decimal import Decimal
 from functools import lru_cache
+from typing import Protocol
 
 from core.change import BEYOND_ERROR, EARLY_BY, ROOTS, Change, Verdict, judge, variance
 from core.client import Caution, Profile
@@ -269,14 +270,35 @@ def derived_error(
     A body mass index has the relative error of its weight (stature is one number, the same on both sides of a
     comparison, so it drops out); a waist-to-hip ratio has sqrt(waist^2 + hip^2) of the relative errors.
     """
-    if measure.unit not in (Unit.RATIO, Unit.KILOGRAM_PER_SQUARE_METRE):
+    relative = relative_variance(measure, parts, registry)
+    if relative is None:
         return measure.error
+    return MeasurementError(source=PROPAGATED, cv=relative.sqrt(ROOTS), shared_by_attempts=True)
+
+
+class Part(Protocol):
+    """What a derived reading's error asks of the readings it is made of."""
+
+    @property
+    def value(self) -> Decimal: ...
+    @property
+    def attempts(self) -> int: ...
+    @property
+    def window(self) -> int | None: ...
+
+
+def relative_variance(
+    measure: Measure, parts: Mapping[str, Part], registry: Mapping[str, Measure]
+) -> Decimal | None:
+    """The square of a ratio's relative error, from those of its parts; None when it is not made of theirs."""
+    if measure.unit not in (Unit.RATIO, Unit.KILOGRAM_PER_SQUARE_METRE):
+        return None
     relative = D(0)
     for key in measure.derived_from:
         part, error = parts.get(key), registry[key].error
         if key == "height":
             continue
         if part is None or error is None or not part.value:
-            return measure.error
-        relative += variance(error, part.value, part.attempts, part.window) / part.value**2
-    return MeasurementError(source=PROPAGATED, cv=relative.sqrt(ROOTS), shared_by_attempts=True)
+            return None
+        relative += variance(error, part.value, part.attempts, part.window) / (part.value * part.value)
+    return relative

@@ -177,8 +177,6 @@ def variance(error: MeasurementError, value: Decimal, attempts: int = 1, window:
 _counting_variance = lru_cache(maxsize=64)(counting_variance)
 
 
-
-
 def side(error: MeasurementError, reading: Reading, *, widened: bool = False) -> Side:
     """A reading with its own error; wider when its conditions were not the baseline's."""
     own = variance(error, reading.value, reading.attempts, reading.window)
@@ -220,7 +218,7 @@ def judge(
     difference = after.value - before.value
     spread = before.variance + after.variance
     squared = difference * difference
-    beyond = squared > _Z95_SQUARED * spread
+    beyond = squared > mdc95_squared(spread)
     strength, firm = None, False
     if beyond:
         strength = Strength.POSSIBLE
@@ -239,6 +237,13 @@ def judge(
         baseline=baseline.value,
         baseline_at=baseline.taken_at,
     )
+
+
+def mdc95_squared(spread: Decimal) -> Decimal:
+    """The square of MDC95. spread: the variances of both sides together. A difference is compared squared, so
+    that no root is needed to say that it lies within error.
+    """
+    return _Z95_SQUARED * spread
 
 
 def too_soon(last: Reading, now: Reading, retest: timedelta) -> bool:

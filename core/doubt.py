@@ -47,7 +47,8 @@ class Doubt:
 def doubt(measure: Measure, understood: Understood, last: Reading | None, profile: Profile) -> Doubt | None:
     """Say whether to ask before keeping `understood`; None when it is as likely as any reading.
 
-    last: the client's own newest reading of this measure, or None.
+    last: the client's own newest reading of this measure, or None. What is likely without one stays likely with
+    one, unless it is a jump from it (`is_jump`).
     """
     bounds = measure.bounds
     if not _countable(understood):
@@ -60,7 +61,7 @@ def doubt(measure: Measure, understood: Understood, last: Reading | None, profil
         return other
     possible = _within(understood, bounds.possible, bounds.second_possible)
     usual = _within(understood, bounds.usual, bounds.second_usual) and _fits_stature(measure, understood, profile)
-    jumps = last is not None and _jumps(bounds, understood, last)
+    jumps = last is not None and is_jump(bounds, understood.value, last.value)
     if possible and not jumps and (usual or (last is not None and _near(understood.value, last.value))):
         return None
     meant = _meant(measure, understood, last, profile)
@@ -98,11 +99,12 @@ def _nearer(meant: Decimal, typed: Decimal, last: Decimal) -> bool:
     return _near(meant, last) and 3 * abs(meant - last) <= abs(typed - last)
 
 
-def _jumps(bounds: Bounds, understood: Understood, last: Reading) -> bool:
+def is_jump(bounds: Bounds, value: Decimal, last: Decimal) -> bool:
+    """Whether a value is further from the last one than is taken without asking."""
     if bounds.jump is None:
         return False
-    limit = bounds.jump * abs(last.value) if bounds.jump_relative else bounds.jump
-    return abs(understood.value - last.value) > limit
+    limit = bounds.jump * abs(last) if bounds.jump_relative else bounds.jump
+    return abs(value - last) > limit
 
 
 def _swapped(bounds: Bounds, understood: Understood, lower: Decimal) -> Doubt:

@@ -41,6 +41,7 @@ ENERGY_WINDOW = timedelta(days=28)
 ENERGY_FEWEST = 3  # ratings that make a mean worth falling from (ours)
 FEWEST_IDENTICAL = 4
 UNLIKELY = 0.001
+_MUST_IS_QUIET_FROM = D(21)  # kg/m2: points end at 20, after rounding
 
 
 def flags_of_reading(
@@ -155,6 +156,17 @@ def _of_weight(
                 **{"from": top.value},
             )
     yield from _must(now, [r for r in in_a_year if now.taken_at - r.taken_at <= HALF_A_YEAR], profile, agreed)
+
+
+def weight_says_nothing(now: Decimal, highest: Decimal | None, stature: Decimal | None) -> bool:
+    """Whether no rule here can speak of a weight, nothing being agreed: for a caller who then need not gather what
+    the rules ask for. False is no answer.
+
+    highest: of the weights before it, of a year or longer; None when it is the first. kg, kg, cm.
+    """
+    if highest is not None and must.percent_loss(highest, now) >= unplanned_loss.PERCENT:
+        return False
+    return not stature or now * 10000 >= _MUST_IS_QUIET_FROM * stature * stature
 
 
 def _fast_gain(now: Reading, before: Sequence[Reading], zone: tzinfo) -> Iterator[Flag]:

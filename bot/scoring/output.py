@@ -122,12 +122,8 @@ def write_csv(lines: Iterable[Line], out: TextIO) -> None:
     found, commas = chain((COLUMNS,), lines), len(COLUMNS) - 1
     while block := list(islice(found, _LINES_AT_ONCE)):
         text = "\n".join([",".join(line) for line in block])
-        if (
-            text.count(",") != commas * len(block)
-            or text.count("\n") != len(block) - 1
-            or '"' in text
-            or "\r" in text
-        ):
+        parted = text.count(",") == commas * len(block) and text.count("\n") == len(block) - 1
+        if not parted or '"' in text or "\r" in text:
             text = "\n".join([",".join(map(_quoted, line)) for line in block])
         out.write(text + "\n")
 

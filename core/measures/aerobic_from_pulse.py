@@ -25,9 +25,7 @@ KEY = "aerobic_from_pulse"
 def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
     """The estimate at the instant of the pulse; None for whoever is not like the people of the study."""
     pulse = newest.get("resting_heart_rate")
-    if pulse is None or pulse.value <= 0 or profile.sex is not Sex.MALE:
-        return None
-    if Caution.ATHLETE not in profile.cautions or Caution.RATE_LIMITING_MEDICINE in profile.cautions:
+    if pulse is None or pulse.value <= 0 or not like_the_study(profile):
         return None
     age = age_at(pulse, profile)
     maximum = heart_rate_max.tanaka(age) if age is not None else None
@@ -36,6 +34,13 @@ def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
     estimate = uth_2004.aerobic_capacity(maximum, pulse.value)
     unit = Unit.MILLILITRE_PER_KILOGRAM_MINUTE
     return replace(pulse, measure=KEY, value=estimate, unit=unit, window=None, id=None)
+
+
+def like_the_study(profile: Profile) -> bool:
+    """A trained man without a medicine that slows the pulse; of age is asked apart."""
+    if profile.sex is not Sex.MALE or Caution.ATHLETE not in profile.cautions:
+        return False
+    return Caution.RATE_LIMITING_MEDICINE not in profile.cautions
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

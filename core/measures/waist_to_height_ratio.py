@@ -34,9 +34,14 @@ def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
     waist, height, weight = readings.get("waist"), stature(readings, profile), readings.get("weight")
     if waist is None or not height:
         return None
-    heavy = weight is not None and bmi_for_class(index(weight.value, height)) >= whtr_nice.BMI_BELOW
+    heavy = weight is not None and too_heavy(weight.value, height)
     notes = frozenset({BMI_TOO_HIGH}) if heavy else frozenset[str]()
     return combined("waist_to_height_ratio", waist.value / height, Unit.RATIO, waist, notes=notes)
+
+
+def too_heavy(weight: Decimal, height: Decimal) -> bool:
+    """Whether NICE would not use the ratio. kg, cm."""
+    return bmi_for_class(index(weight, height)) >= whtr_nice.BMI_BELOW
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

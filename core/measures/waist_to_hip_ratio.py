@@ -9,6 +9,7 @@ for men.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Profile, Sex
@@ -27,9 +28,15 @@ D = Decimal
 def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
     """From the newest waist and hip, or None when one is missing or they are more than two weeks apart."""
     waist, hip = readings.get("waist"), readings.get("hip")
-    if waist is None or hip is None or not hip.value or abs(waist.taken_at - hip.taken_at) > TOGETHER:
+    if waist is None or hip is None:
         return None
-    return combined("waist_to_hip_ratio", waist.value / hip.value, Unit.RATIO, waist, hip)
+    value = ratio(waist.value, hip.value, waist.taken_at - hip.taken_at)
+    return None if value is None else combined("waist_to_hip_ratio", value, Unit.RATIO, waist, hip)
+
+
+def ratio(waist: Decimal, hip: Decimal, apart: timedelta) -> Decimal | None:
+    """Of two girths in the same unit, unrounded; None when they were taken too far apart."""
+    return waist / hip if hip and abs(apart) <= TOGETHER else None
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.client import Profile
-from core.doubt import Doubt, Kind, doubt
+from core.doubt import Doubt, Kind, doubt, is_jump
 from core.language import words_for
 from core.measures import MEASURES
 from core.measures.shape import Understood
@@ -155,3 +155,17 @@ def test_nothing_impossible_is_ever_kept_unasked(key, value, second, last):
     assert found is not None or fits
     if found is not None and found.meant is not None:
         assert found.meant.value in measure.bounds.possible
+
+
+@given(
+    st.sampled_from(["weight", "waist", "resting_heart_rate", "six_minute_walk", "energy"]),
+    st.decimals(min_value=0, max_value=400, places=1),
+    st.decimals(min_value=0, max_value=400, places=1),
+    st.none() | st.sampled_from([D(82), D(165), D(200)]),
+    st.booleans(),
+)
+def test_what_is_likely_without_a_last_reading_stays_likely_with_one_unless_it_jumps(key, value, last, stature, said):
+    measure, person = MEASURES[key], Profile(stature=stature)
+    heard = Understood(value, measure.unit, said_unit=said)
+    if doubt(measure, heard, None, person) is None and not is_jump(measure.bounds, value, last):
+        assert doubt(measure, heard, Reading(key, last, AT), person) is None

@@ -6,6 +6,8 @@ from datetime import UTC, datetime, timedelta
 from decimal import Decimal
 
 import pytest
+from hypothesis import example, given
+from hypothesis import strategies as st
 
 from core.assess import assess
 from core.client import Caution
@@ -22,7 +24,7 @@ from core.flags import (
     flags_of_week,
     worst,
 )
-from core.flags_of_reading import flags_of_reading, implausible_run
+from core.flags_of_reading import flags_of_reading, implausible_run, weight_says_nothing
 from core.measures import MEASURES
 from core.quantity import Unit
 from core.reading import Conditions, Reading
@@ -186,6 +188,20 @@ def test_a_loss_counts_for_must_within_six_months_and_for_the_five_percent_rule_
     assert after[180] == {Code.UNPLANNED_LOSS_OVER_5, Code.MUST_MEDIUM}
     assert after[200] == {Code.UNPLANNED_LOSS_OVER_5}
     assert after[370] == set()
+
+
+KILOGRAMS = st.decimals(min_value=40, max_value=120, places=1)
+
+
+@given(st.lists(KILOGRAMS, max_size=4), KILOGRAMS, st.none() | st.integers(150, 195))
+@example([D(80)], D(76), 165)
+@example([], D("54.5"), 165)  # 20.02, read as 20.0
+def test_a_weight_that_is_said_to_say_nothing_raises_no_flag_of_weight(before, now, stature):
+    person = someone("female", 68, stature=stature)
+    readings = tuple(on(28 * n, "weight", value) for n, value in enumerate((*before, now)))
+    loss = {Code.UNPLANNED_LOSS_OVER_5, Code.MUST_MEDIUM, Code.MUST_HIGH}
+    if weight_says_nothing(now, max(before, default=None), person.stature):
+        assert not codes("weight", readings, person) & loss
 
 
 def test_a_low_body_mass_index_alone_has_points():
