@@ -37,14 +37,15 @@ def fill(
     due: datetime | None = None,
     caseload: int = 60,
     first_chat: int = FIRST_CHAT,
+    grid: timedelta = timedelta(minutes=1),
 ) -> None:
     """Write `count` active clients, `caseload` to a coach, with `weeks` of readings before `now`.
 
-    due: when all of them are due next; None spreads them over the coming week. Chats: `first_chat` onwards, the
-    coaches' after the clients'.
+    due: when all of them are due next; None spreads them over the days of the coming week, on whole steps of `grid`.
+    Chats: `first_chat` onwards, the coaches' after the clients'.
     """
     draw = Random(1)
-    for at, rows in enumerate(_loads(_clients(draw, count, now, due, caseload, first_chat))):
+    for at, rows in enumerate(_loads(_clients(draw, count, now, due, caseload, first_chat, grid))):
         if at == 0:
             database.write_now(_coaches, -(-count // caseload), now, first_chat + count)
         database.write_now(_put_clients, rows)
@@ -66,11 +67,13 @@ def _coaches(conn: Connection, count: int, now: datetime, first_chat: int) -> No
 
 
 def _clients(
-    draw: Random, count: int, now: datetime, due: datetime | None, caseload: int, first_chat: int
+    draw: Random, count: int, now: datetime, due: datetime | None, caseload: int, first_chat: int, grid: timedelta
 ) -> Iterator[dict[str, Any]]:
+    tomorrow = now.replace(hour=0, minute=0, second=0, microsecond=0) + timedelta(days=1)
     for n in range(count):
-        at = due or now + timedelta(seconds=1 + draw.randrange(7 * 86_400))
-        at = at.replace(second=0, microsecond=0) + (timedelta(0) if due else timedelta(minutes=1))
+        steps = draw.randrange(timedelta(hours=13) // grid)  # 07:00-20:00
+        at = due or tomorrow + timedelta(days=draw.randrange(7), hours=7) + steps * grid
+        at = at.replace(second=0, microsecond=0)
         yield {
             "chat_id": first_chat + n,
             "coach": n // caseload,
@@ -93,9 +96,8 @@ def _put_clients(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
     ]
     conn.execute(insert(people_table), theirs)
     chats = {"low": rows[0]["chat_id"], "high": rows[-1]["chat_id"]}
-    ids = dict(
-        conn.execute(text("SELECT chat_id, id FROM people WHERE chat_id BETWEEN :low AND :high"), chats).tuples().all()
-    )
+    found = conn.execute(text("SELECT chat_id, id FROM people WHERE chat_id BETWEEN :low AND :high"), chats)
+    ids = {r.chat_id: r.id for r in found}
     first_coach = conn.execute(text("SELECT min(id) FROM coaches")).scalar_one()
     fixed = {"status": Status.ACTIVE.value, "zone_name": "UTC"}
     conn.execute(
