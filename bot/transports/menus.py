@@ -21,11 +21,11 @@ class Menu(StrEnum):
     BOTH = "both"
 
 
-VERSION = "1"  # of the tables below and their words: another one has every chat's menu set anew
+VERSION = "2"  # of the tables below and their words: another one has every chat's menu set anew
 _EVERYBODY = ("help", "settings")
 MENUS: dict[Menu, tuple[str, ...]] = {
     Menu.CLIENT: ("today", "record", "progress", "goal", "pause", "undo", "coach", "mydata", "forget", *_EVERYBODY),
-    Menu.COACH: ("caseload", "invite", "client", "digest", "write", *_EVERYBODY),
+    Menu.COACH: ("caseload", "invite", "client", "digest", "write", "cohort", *_EVERYBODY),
     Menu.ORGANISER: ("cohort", *_EVERYBODY),
     Menu.BOTH: ("caseload", "invite", "client", "digest", "write", "cohort", *_EVERYBODY),
 }

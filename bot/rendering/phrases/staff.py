@@ -18,6 +18,7 @@ COMMANDS: tuple[str, ...] = (
     N_("/write NAME words – write to a client; the answer comes back here"),
     N_("/invite NAME – a link for a new client"),
     N_("/digest – the week so far; /digest pdf for a sheet to print"),
+    N_("/cohort – start a group, or look after one"),
     N_("/settings – when the digest comes, nights, place, language"),
     N_("/mydata and /forget – get all I hold about you, or have it deleted"),
 )
