@@ -17,6 +17,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
+from bot import log
 from bot.store import clients, due, flags, inbox, slots, wakes
 from bot.store.due import DueClient
 from bot.store.inbox import Incoming
@@ -28,7 +29,10 @@ from core.flags import MISSED_SLOTS, Code, Flag, flag
 from core.schedule import Lateness, Occurrence
 
 BATCH = 500
+AGAIN = timedelta(days=1)
 _TICK = timedelta(microseconds=1)
+
+_log = log.get("reminders")
 
 
 @dataclass
@@ -54,7 +58,10 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
         found.events.append(Incoming(f"wake/{timer.id}", timer.chat_id, woke))
     clients_due = due.take(conn, now, limit)
     for client in clients_due:
-        if client.status is Status.PAUSED:
+        if client.status is None:  # damaged: looked at again every day, and nobody else waits for it
+            _log.error("a client who is due cannot be read", row=client.id)
+            found.changes[client.id] = {"next_due_at": now + AGAIN}
+        elif client.status is Status.PAUSED:
             _resume(found, client, now)
         else:
             _come(found, client, now)

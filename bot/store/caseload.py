@@ -29,5 +29,5 @@ def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
 
 
 def everybody(conn: Connection, coach_id: int) -> tuple[Client, ...]:
-    """Return a coach's clients, those who left too, by name."""
-    return tuple(clients.client_of(r) for r in conn.execute(_ALL, {"coach": coach_id}))
+    """Return a coach's clients, those who left too, by name; one whose row is damaged is not `whole`."""
+    return tuple(clients.shown(r) for r in conn.execute(_ALL, {"coach": coach_id}))

@@ -7,14 +7,16 @@ The plan is one value that both may change, so it is exchanged only for the one 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, tzinfo
 from decimal import Decimal
 from functools import lru_cache
+from types import SimpleNamespace
 from typing import Any
 
 from sqlalchemy import Connection, bindparam, insert, select, update
 
+from bot import log
 from bot.store import codec
 from bot.store.schema import clients, people
 from core import schedule
@@ -23,6 +25,8 @@ from core.dialogue.facts import Plan, Slot, Status, Units
 from core.quantity import Unit
 
 USUAL = Plan()
+
+_log = log.get("store")
 
 
 class Stale(Exception):
@@ -55,6 +59,7 @@ class Client:
     missed: int
     created_at: datetime
     left_at: datetime | None
+    whole: bool = True  # False: the row is damaged, and plan, profile, units or status stand in for what it said
 
 
 COLUMNS = (
@@ -114,6 +119,18 @@ def client_of(r: Any) -> Client:
         r.created_at,
         r.left_at,
     )
+
+
+def shown(r: Any) -> Client:
+    """Read a row that has `COLUMNS` for a list of several: a damaged one must not hide the others, nor be hidden."""
+    try:
+        return client_of(r)
+    except ValueError as error:  # CodecError is one
+        _log.error("the row of a client cannot be read", row=r.id, fault=log.fault(error))
+    known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
+    plain = {"status": known, "sex": None, "background": None, "cautions": "", "plan": None}
+    plain |= {"mass_unit": Unit.KILOGRAM.value, "length_unit": Unit.CENTIMETRE.value}
+    return replace(client_of(SimpleNamespace(**{**r._mapping, **plain})), whole=False)
 
 
 ALL = select(*COLUMNS).select_from(clients.outerjoin(people, people.c.id == clients.c.person_id))

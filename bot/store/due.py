@@ -14,12 +14,13 @@ from core.dialogue.facts import Slot, Status
 
 @dataclass(frozen=True, slots=True)
 class DueClient:
-    """What the sweep needs of a client. chat_id: None when they have no chat (any more)."""
+    """What the sweep needs of a client. chat_id: None when they have no chat (any more). status: None when the row is
+    damaged."""
 
     id: int
     chat_id: int | None
     reachable: bool
-    status: Status
+    status: Status | None
     slot: Slot | None
     due_at: datetime
     asked: date | None
@@ -49,6 +50,9 @@ _DUE = skip_locked(
 )
 
 
+_STATUSES = {status.value: status for status in Status}
+
+
 def take(conn: Connection, now: datetime, limit: int) -> list[DueClient]:
     """Return up to `limit` clients that are due, longest first, that no other sweep has in hand.
 
@@ -59,7 +63,7 @@ def take(conn: Connection, now: datetime, limit: int) -> list[DueClient]:
             r.id,
             r.chat_id,
             bool(r.reachable),
-            Status(r.status),
+            _STATUSES.get(r.status),
             None if r.weekday is None or r.at is None or not r.zone_name else Slot(r.weekday, r.at, r.zone_name),
             r.next_due_at,
             r.asked,

@@ -26,6 +26,7 @@ from sqlalchemy import (
     update,
 )
 
+from bot import log
 from bot.store import codec
 from bot.store.dialect import upsert
 from bot.store.schema import clients, readings
@@ -33,6 +34,8 @@ from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
 
 HISTORY = timedelta(weeks=12)
+
+_log = log.get("store")
 
 _VALUES = (
     "measure", "value", "second", "taken_at", "as_typed", "unit", "conditions", "how", "attempts", "window",
@@ -177,17 +180,29 @@ def _history(dialect: str) -> CompoundSelect[Any]:
     return lately.union_all(both)
 
 
-def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dict[int, tuple[Reading, ...]]:
+def histories(
+    conn: Connection, client_ids: Iterable[int], now: datetime, *, skip_damaged: bool = False
+) -> dict[int, tuple[Reading, ...]]:
     """Return what matters now of each client, oldest first: everything of the last twelve weeks, side notes too,
-    and of each measure the baseline and the newest reading before that. One query."""
+    and of each measure the baseline and the newest reading before that. One query.
+
+    skip_damaged: leave out a reading that cannot be read, where it would hide other people.
+    Raises: ValueError, KeyError or ArithmeticError for one: nothing is judged against half a history.
+    """
     wanted = list(client_ids)
     found: dict[int, dict[int, Reading]] = {}
     if wanted:
         for client, held in conn.execute(_history(conn.dialect.name), {"clients": wanted, "since": now - HISTORY}):
             mine = found.setdefault(client, {})
             for values in json.loads(held):
-                if values is not None:
+                if values is None:
+                    continue
+                try:
                     mine[values[-2]] = _from_json(values)
+                except (ValueError, KeyError, ArithmeticError) as error:
+                    if not skip_damaged:
+                        raise
+                    _log.error("a reading cannot be read", row=values[-2], fault=log.fault(error))
     return {c: tuple(sorted(mine.values(), key=lambda x: (x.taken_at, x.id))) for c, mine in found.items() if mine}
 
 

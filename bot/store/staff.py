@@ -12,6 +12,7 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, delete, or_, select, update
 
+from bot import log
 from bot.store import caseload, codec, cohorts, readings, words
 from bot.store.clients import Client
 from bot.store.dialect import skip_locked, upsert
@@ -38,13 +39,15 @@ from core.dialogue.staff_facts import (
 )
 from core.dialogue.staff_names import addressed, meant
 from core.digest import CaseRow, Digest, FlagFact
-from core.flags import Code
+from core.flags import Code, Severity
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
 ANSWERED, NOT_ASKED = Outcome.ANSWERED.value, Outcome.NOT_ASKED.value
 MOST_CARDS = 12  # that a name may mean: more are not asked back
 MOST_FLAGGED = 60  # clients whose histories a sheet is drawn from
 THREAD = 20
+
+_log = log.get("store")
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,7 +129,7 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                     cards |= _named(everybody, need)
                 else:
                     flagged = {r.client_id for r in rows or _rows(conn, everybody, now) if r.flags}
-                    cards |= {c.id: c for c in [c for c in everybody if c.id in flagged][:MOST_FLAGGED]}
+                    cards |= {c.id: c for c in [c for c in everybody if c.id in flagged and c.whole][:MOST_FLAGGED]}
             case Templates():
                 found = replace(found, templates=_templates(conn, coach_id))
             case OtherCoaches():
@@ -137,7 +140,10 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
 def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
     names = tuple((c.id, c.name) for c in everybody)
     ids = meant(names, need.words) if need.whole else addressed(names, need.words)[0]
-    return {c.id: c for c in everybody if c.id in ids[:MOST_CARDS]}
+    found = {c.id: c for c in everybody if c.id in ids[:MOST_CARDS]}
+    if not all(c.whole for c in found.values()):
+        raise codec.CodecError("the row of a client cannot be read")
+    return found
 
 
 # --- rows -------------------------------------------------------------------------------------------------------
@@ -155,10 +161,18 @@ _FLAGS = (
 
 def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dict[int, tuple[FlagFact, ...]]:
     """Return the flags of clients that are, or were, open at an instant, with their evidence, oldest first. One
-    query."""
+    query. Of a damaged one the evidence is missing, or all of it: it must not hide the others."""
     found: dict[int, list[FlagFact]] = {}
     for r in conn.execute(_FLAGS, {"clients": list(client_ids), "at": at}):
-        evidence = codec.loads(r.evidence) if r.evidence else ()
+        evidence: object = ()
+        try:
+            Code(r.code), Severity(r.severity)
+            evidence = codec.loads(r.evidence) if r.evidence else ()
+        except codec.CodecError as error:
+            _log.error("the evidence of a flag cannot be read", row=r.id, fault=log.fault(error))
+        except ValueError as error:
+            _log.error("a flag cannot be read", row=r.id, fault=log.fault(error))
+            continue
         fact = FlagFact(
             r.id,
             r.code,
@@ -223,7 +237,7 @@ def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: date
     ids = [c.id for c in several]
     if not ids:
         return ()
-    histories = readings.histories(conn, ids, now)
+    histories = readings.histories(conn, ids, now, skip_damaged=True)
     open_ = open_flags(conn, ids, now)
     alone = len(several) == 1
     return tuple(

@@ -8,7 +8,13 @@ from typing import Any
 
 import pytest
 
-from tests.bot.conftest import database_url, postgresql_server, sqlite_template  # noqa: F401 (fixtures)
+from tests.bot.conftest import (  # noqa: F401 (fixtures)
+    database,
+    database_url,
+    open_database,
+    postgresql_server,
+    sqlite_template,
+)
 from tests.faults.findings import Chats, chats
 from tests.faults.herd import Herd, herd
 from tests.faults.morning import morning

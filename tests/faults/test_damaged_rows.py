@@ -1,0 +1,131 @@
+"""One damaged row: its owner is answered all the same, and nobody else notices."""
+
+from datetime import timedelta
+from decimal import Decimal
+
+import pytest
+from sqlalchemy import select, update
+
+from bot import digests, reminders
+from bot.store import flags, goals, inbox, readings
+from bot.store import schema as tables
+from bot.store.codec import loads
+from bot.store.inbox import Incoming
+from bot.turn import work_batch
+from core.dialogue.events import Due, Text
+from core.dialogue.facts import GoalFact, Plan
+from core.dialogue.messages import OurFault
+from core.flags import Code, flag
+from core.reading import Conditions
+from tests.bot.office import steps
+from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, add_coach, weight
+
+OTHER_SCALES = Conditions(differs=frozenset({"scales"}))
+DIGEST = NOW + timedelta(minutes=5)
+DAMAGE = '{"$":"nothing we know","is":[1,2'
+COLUMNS = [
+    (tables.conversations, "state"),
+    (tables.clients, "plan"),
+    (tables.clients, "status"),
+    (tables.clients, "sex"),
+    (tables.clients, "background"),
+    (tables.clients, "cautions"),
+    (tables.clients, "mass_unit"),
+    (tables.clients, "length_unit"),
+    (tables.clients, "zone_name"),
+    (tables.people, "language"),
+    (tables.readings, "conditions"),
+    (tables.readings, "how"),
+    (tables.readings, "unit"),
+    (tables.readings, "measure"),
+    (tables.readings, "value"),
+    (tables.flags, "evidence"),
+    (tables.flags, "code"),
+    (tables.flags, "severity"),
+    (tables.goals, "target"),
+]
+
+
+def practice(conn):
+    coach = add_coach(conn, weekday=0, at=DIGEST.time(), zone_name="UTC", next_digest_at=DIGEST)
+    for chat, name in ((ADA, "Ada"), (BEN, "Ben")):
+        client = add_client(conn, coach, chat, name, plan=Plan(measures=("weight",)))
+        kept = weight("82.4", NOW - timedelta(days=28), conditions=OTHER_SCALES)
+        readings.put(conn, [readings.row(client, "first", kept, NOW)])
+        flags.raise_(conn, [(client, flag(Code.MISSED_CHECK_INS, NOW, missed=Decimal(2)))], NOW)
+        goals.put(conn, [(client, GoalFact("weight", "80", MONDAY + timedelta(days=90), NOW))])
+
+
+def settle(database, now):
+    """Sweep and work until nothing is left that can be done at `now`; whatever fails is tried again in time."""
+    for _ in range(40):
+        done = database.write_now(reminders.sweep, now) + database.write_now(digests.sweep, now)
+        done += database.write_now(work_batch, steps(), now)
+        if not done:
+            return
+    raise AssertionError("there is no end to it")
+
+
+def said(database, chat):
+    rows = database.read_now(
+        lambda conn: conn.execute(select(tables.outbox).where(tables.outbox.c.chat_id == chat)).all()
+    )
+    return [loads(row.message) for row in rows if row.message]
+
+
+@pytest.mark.parametrize(("table", "column"), COLUMNS, ids=[f"{t.name}.{c}" for t, c in COLUMNS])
+def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column):
+    database.write_now(practice)
+    if table is tables.conversations:
+        settle(database, NOW)  # now there is a state
+    ada = {"chat_id": ADA, "client_id": 1, "id": 1}
+    mine = "chat_id" if "chat_id" in table.c else "client_id" if "client_id" in table.c else "id"
+
+    def damage(conn):
+        assert conn.execute(update(table).where(table.c[mine] == ada[mine]).values({column: DAMAGE})).rowcount == 1
+
+    database.write_now(damage)
+    typed = [Incoming(f"telegram/{chat}", chat, Text(NOW, "7", "1")) for chat in (ADA, BEN)]
+    database.write_now(inbox.put, typed, NOW)
+    for minutes in range(8):
+        settle(database, NOW + timedelta(minutes=minutes))
+
+    assert database.read_now(inbox.waiting) == 0
+    assert said(database, ADA)
+    assert said(database, BEN)
+    assert OurFault() not in said(database, BEN)
+    assert said(database, ROWAN)
+    assert OurFault() not in said(database, ROWAN)
+
+
+def test_an_event_that_cannot_be_read_is_set_aside_and_its_sender_is_told(database):
+    database.write_now(practice)
+    typed = [Incoming(f"telegram/{n}", chat, Text(NOW, "7", str(n))) for n, chat in enumerate((ADA, BEN, ADA))]
+    database.write_now(inbox.put, typed, NOW)
+
+    def damage(conn):
+        conn.execute(update(tables.inbox).where(tables.inbox.c.key == "telegram/0").values(event=DAMAGE))
+
+    database.write_now(damage)
+    for minutes in range(4):
+        settle(database, NOW + timedelta(minutes=minutes))
+    kept = database.read_now(lambda conn: conn.execute(select(tables.inbox).order_by(tables.inbox.c.id)).all())
+    assert {row.key: row.status for row in kept if row.key.startswith("telegram/")} == {
+        "telegram/0": "set_aside",
+        "telegram/1": "done",
+        "telegram/2": "done",
+    }
+    assert said(database, ADA).count(OurFault()) == 1
+
+
+def test_a_digest_that_is_due_does_not_wait_for_a_damaged_client(database):
+    database.write_now(practice)
+    event = Due(NOW, MONDAY)
+    database.write_now(inbox.put, [Incoming("digest/1/x", ROWAN, event)], NOW)
+
+    def damage(conn):
+        conn.execute(update(tables.clients).where(tables.clients.c.id == 1).values(plan=DAMAGE))
+
+    database.write_now(damage)
+    settle(database, NOW)
+    assert "Ben" in str(said(database, ROWAN))
