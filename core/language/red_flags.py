@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from functools import cache
+from functools import cache, lru_cache
 
 from core.language import ENGLISH, LANGUAGES, Level, Words, plain
 from core.language.shape import Sign
@@ -80,6 +80,8 @@ def recognise(text: str, words: Words) -> Alarm | None:
         alarms, absent = _alarms(folded, lexicon, forgiving=lexicon is words or lexicon is ENGLISH)
         found += [a for a in alarms if a.sign not in denied]  # "ni náuseas" is denied, though English knows the word
         denied |= absent - {a.sign for a in alarms}
+    if not found:
+        return None
     found += _together(found)
     if any(a.sign == "eating_worry" for a in found):
         found = [a for a in found if a.sign != "nausea"]
@@ -229,6 +231,13 @@ def _known(word: str, patterns: _Patterns, forgiving: bool) -> set[int]:
     return found
 
 
+@lru_cache(maxsize=8192)  # the same few thousand words, in six languages
+def _may_begin(word: str, words: Words, forgiving: bool) -> bool:
+    """Whether a sign may begin with this word."""
+    patterns = _patterns(words)
+    return not _known(word, patterns, forgiving).isdisjoint(patterns.firsts)
+
+
 # --- signs --------------------------------------------------------------------------------------------------------
 
 Span = tuple[int, int]  # words from, to; the second one not included
@@ -237,9 +246,10 @@ Span = tuple[int, int]  # words from, to; the second one not included
 def _alarms(folded: str, words: Words, forgiving: bool) -> tuple[list[Alarm], set[str]]:
     """The signs one language sees in a message, and the keys of those it sees denied."""
     patterns = _patterns(words)
+    text = folded.replace("'", " " if patterns.elision else "")
+    if not any(_may_begin(word, words, forgiving) for word in _WORD.findall(text)):
+        return [], set()  # as with nearly every message
     said = _read(folded, patterns, forgiving)
-    if not any(known & patterns.firsts for known in said.known):
-        return [], set()
     _prepare(said)
     matches = [(sign, spans) for sign, parts in patterns.signs for spans in _matches(said, parts)]
     said.opaque = {i for sign, spans in matches if sign.own_no for a, b in spans for i in range(a, b)}
