@@ -14,17 +14,19 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from sqlalchemy import Connection, bindparam, func, literal_column, select, update
 
 from bot.rendering.reader import Reader
-from bot.retry import Broken, Decision, Gone, Moved, Sent, Wait
+from bot.retry import MOST_ATTEMPTS, Broken, Decision, Gone, Moved, Sent, Wait
 from bot.store import inbox, outbox, pace
 from bot.store.schema import clients, people
 from bot.store.schema import outbox as outbox_table
 from core.dialogue.events import GroupEvent, Reachability
 from core.dialogue.facts import Units
+from core.dialogue.messages import OurFault
 from core.quantity import Unit
 
 LEASE = timedelta(seconds=90)  # longer than the longest send; after a crash, how long until another worker tries
 WITHIN = timedelta(milliseconds=250)  # how far ahead one worker takes sends: answers wait no longer behind bulk
 UNREACHABLE = "unreachable"
+INSTEAD = "instead/"  # of a message that could not be made or was refused: so begins the occasion of an apology
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,9 +138,21 @@ def _record(conn: Connection, now: datetime, results: Sequence[Result]) -> bool:
                 events.append(_gone(row, now))
             case Broken(error):
                 outbox.mark_failed(conn, row.id, now, error)
+                if _was_an_answer(row) and error != UNREACHABLE:
+                    instead = outbox.Outgoing(
+                        row.chat_id, OurFault(), row.due_at, person_id=row.person_id, occasion=f"{INSTEAD}{row.id}"
+                    )
+                    outbox.put(conn, [instead], now)
     outbox.mark_sent(conn, sent, now)
     hand_back(conn, back)
     return inbox.put(conn, events, now) > 0
+
+
+def _was_an_answer(row: outbox.Claimed) -> bool:
+    """Whether a person waits for it, and would hear nothing now. What took a day of trying is too old to mention."""
+    answer = row.kind is outbox.Kind.MESSAGE and row.priority == outbox.ANSWER and row.person_id is not None
+    again = (row.occasion or "").startswith(INSTEAD)
+    return answer and not again and row.attempts + 1 < MOST_ATTEMPTS
 
 
 def _gone(row: outbox.Claimed, now: datetime) -> inbox.Incoming:

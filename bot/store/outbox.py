@@ -83,6 +83,7 @@ class Claimed:
     occasion: str | None
     due_at: datetime
     reachable: bool
+    priority: int = ANSWER
 
 
 def row(out: Outgoing, now: datetime) -> dict[str, object]:
@@ -140,6 +141,7 @@ _READY = skip_locked(
         outbox.c.attempts,
         outbox.c.occasion,
         outbox.c.due_at,
+        outbox.c.priority,
         func.coalesce(people.c.reachable, literal_column("true")).label("reachable"),
     )
     .select_from(outbox.outerjoin(people, people.c.id == outbox.c.person_id))
@@ -178,6 +180,7 @@ def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit:
             r.occasion,
             r.due_at,
             bool(r.reachable),
+            r.priority,
         )
         for r in rows
     ]

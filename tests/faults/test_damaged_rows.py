@@ -1,5 +1,6 @@
 """One damaged row: its owner is answered all the same, and nobody else notices."""
 
+import asyncio
 from datetime import timedelta
 from decimal import Decimal
 
@@ -7,10 +8,19 @@ import pytest
 from sqlalchemy import select, update
 
 from bot import digests, reminders
-from bot.store import flags, goals, inbox, readings
+from bot.clock import HeldClock
+from bot.delivery import Delivery
+from bot.exports.my_data import gather
+from bot.metrics import Metrics
+from bot.rendering import Reader, render
+from bot.rendering.reader import Rendered
+from bot.renderings import Renderings
+from bot.retry import Rejected
+from bot.store import flags, goals, inbox, outbox, readings
 from bot.store import schema as tables
 from bot.store.codec import loads
 from bot.store.inbox import Incoming
+from bot.transports.memory import MemoryTransport
 from bot.turn import work_batch
 from core.dialogue.events import Due, Text
 from core.dialogue.facts import GoalFact, Plan
@@ -129,3 +139,36 @@ def test_a_digest_that_is_due_does_not_wait_for_a_damaged_client(database):
     database.write_now(damage)
     settle(database, NOW)
     assert "Ben" in str(said(database, ROWAN))
+
+
+@pytest.mark.parametrize("column", ["message", "choices"])
+def test_an_answer_that_cannot_be_read_is_made_up_for_by_a_plain_word(database, column):
+    database.write_now(practice)
+    database.write_now(inbox.put, [Incoming("telegram/1", ADA, Text(NOW, "help", "1"))], NOW)
+    settle(database, NOW - timedelta(hours=1))
+    columns = tables.outbox.c
+
+    def damage(conn):
+        assert conn.execute(update(tables.outbox).where(columns.chat_id == ADA).values({column: DAMAGE})).rowcount == 1
+
+    database.write_now(damage)
+    transport, renderings = MemoryTransport(), Renderings(database, gather)
+    sender = Delivery(database, transport, renderings, HeldClock(NOW), Metrics(), worker="one", rates=None)
+    asyncio.run(sender.drain())
+    renderings.close()
+    kept = database.read_now(
+        lambda conn: conn.execute(select(columns.status, columns.occasion).order_by(columns.id)).all()
+    )
+    assert [(status, occasion) for status, occasion in kept if occasion is not None] == [("sent", "instead/1")]
+    assert [message.text for message in transport.to(ADA)] == [render(OurFault(), (), Reader("de")).text]
+
+
+def test_an_apology_that_is_refused_too_is_not_repeated(database):
+    database.write_now(practice)
+    database.write_now(outbox.put, [outbox.Outgoing(ADA, OurFault(), NOW, person_id=2)], NOW)
+    transport, renderings = MemoryTransport(), Renderings(database, gather)
+    transport.fail_next(Rejected("no"), Rejected("no"), Rejected("no"))
+    sender = Delivery(database, transport, renderings, HeldClock(NOW), Metrics(), worker="one", rates=None)
+    asyncio.run(sender.drain())
+    assert database.read_now(outbox.waiting) == 0
+    assert asyncio.run(transport.send(ADA, Rendered(text="one refusal is left"))) == Rejected("no")
