@@ -420,7 +420,7 @@ def _trend_in_words(spec: Trend, v: Voice) -> Html:
         error = v.size(Amount(spec.error, spec.unit), spec.measure)
         said.append(v.say("Grey shows what can be chance: up to {error} from the start.", error=error))
     if spec.line is not None:
-        said.append(v.say("The dashed line is the trend. The dots show how sure it is."))
+        said.append(v.say("The dashed line is the trend. The dotted lines show how sure it is."))
     if spec.usual is not None:
         said.append(_usual_in_words(spec.usual, amount, v))
     return v.lines(*said)

@@ -50,7 +50,7 @@ def kept_of(v: Voice, kept: int, asked: int) -> Html:
 
 
 def check_in_name(v: Voice, week: Week) -> Html:
-    return v.say("Week {number}", number=v.number(week.number)) if week.number else v.say("Start")
+    return v.say("Week {number}", number=v.number(week.number)) if week.number else v.say_in("picture", "Start")
 
 
 # --- setting one up ---------------------------------------------------------------------------------------------
@@ -58,7 +58,8 @@ def check_in_name(v: Voice, week: Week) -> Html:
 
 @phrase(om.AskCohortName)
 def ask_cohort_name(said: om.AskCohortName, v: Voice) -> str:
-    ask = v.say(UNCLEAR["name"])
+    question = UNCLEAR["name"]
+    ask = v.say(question)
     if not said.first:
         return ask
     lead = v.say(
@@ -334,7 +335,7 @@ def report(v: Voice, r: Closing) -> Html:
     return v.paragraphs(
         v.say("<b>{name}</b>: the closing report", name=v.name(r.name)),
         v.lines(*took_part(v, r)),
-        v.lines(v.say("Who checked in:"), *(attended(v, w) for w in r.attendance)) if r.attendance else "",
+        v.lines(v.say("How many checked in:"), *(attended(v, w) for w in r.attendance)) if r.attendance else "",
         v.lines(*(summed(v, s) for s in r.sums)),
         v.lines(*(changed(v, c) for c in r.changes)),
     )

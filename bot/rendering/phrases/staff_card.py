@@ -72,7 +72,7 @@ def _head(said: sm.CardSaid, v: Voice) -> Html:
         v.say("Measures: {measures}", measures=names.measures(v, said.measures)),
         cautions_line(v, said.cautions),
         v.say("Weighing is directed by a clinician.") if said.directed else "",
-        v.say(NUMBERS["coach_only"]) if said.numbers == "coach_only" else "",
+        v.say(NUMBERS.get(said.numbers, "")) if said.numbers == "coach_only" else "",
     )
 
 
