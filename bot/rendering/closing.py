@@ -156,7 +156,8 @@ def _change(axes: Axes, change: Paired, v: Voice) -> None:
         high=_bare(v, change.high, change.unit),
     )
     people = v.plain_n("{n} person", "{n} people", change.n)
-    axes.set_title(f"{said}{v.comma}{people}", fontsize=BODY, color=INK)
+    title = f"{said}{v.comma}{people}"
+    axes.set_title("\n".join(wrap(title, WIDEST)), fontsize=BODY if len(title) <= WIDEST else SMALL, color=INK)
 
 
 def _bare(v: Voice, value: Any, unit: Unit) -> str:
