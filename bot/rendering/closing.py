@@ -30,6 +30,7 @@ HEAD, BARS, CHANGE = 1.15, 3.6, 1.35  # inches: of the title, of the bars, of on
 SHOWN, SHOWN_ON_PAGE = 4, 6  # changes that are drawn; the page has all of them in words
 INK, SOFT, KEPT, LINE = "#222222", "#6b6b6b", "#56B4E9", "#0072B2"
 TITLE, BODY, SMALL = 19, 14, 12.5
+WIDEST = 52  # characters of a title that fit beside each other on a phone
 _TAG = re.compile(r"</?\w+>")
 
 
@@ -157,7 +158,7 @@ def _change(axes: Axes, change: Paired, v: Voice) -> None:
     )
     people = v.plain_n("{n} person", "{n} people", change.n)
     title = f"{said}{v.comma}{people}"
-    axes.set_title("\n".join(wrap(title, WIDEST)), fontsize=BODY if len(title) <= WIDEST else SMALL, color=INK)
+    axes.set_title("\n".join(textwrap.wrap(title, WIDEST)), fontsize=BODY if len(title) <= WIDEST else SMALL, color=INK)
 
 
 def _bare(v: Voice, value: Any, unit: Unit) -> str:

@@ -41,9 +41,9 @@ Keyboard = tuple[tuple[tuple[str, str], ...], ...]
 class Rendered:
     """One message, ready to send.
 
-    text, caption: HTML parse mode, escaped.  keyboard: rows of (label, callback data).  photo: PNG, sent
-    under `photo_name`.  document: (file name, bytes).  With a photo or a document, the words are in `caption`; when there is `text` as
-    well, it is sent first, and the keyboard goes with the last thing sent.
+    text, caption: HTML parse mode, escaped.  keyboard: rows of (label, callback data).  photo: PNG, sent under
+    `photo_name`.  document: (file name, bytes).  With a photo or a document, the words are in `caption`; when there
+    is `text` as well, it is sent first, and the keyboard goes with the last thing sent.
     """
 
     text: str = ""
