@@ -1,156 +1,49 @@
-"""Cohorts in a database: joined, told week by week, tied to a group chat, closed; and what never gets out."""
+"""Cohorts in a database: joined, told week by week, closed; and what never gets out."""
 
 from __future__ import annotations
 
-import asyncio
 import csv
 import io
-from datetime import UTC, date, datetime, time, timedelta
-from decimal import Decimal
+from datetime import UTC, datetime, time, timedelta
 from typing import Any
-from zoneinfo import ZoneInfo
 
 import pytest
 from sqlalchemy import select, update
 
 from bot import cohorts
 from bot.exports.closing_csv import COLUMNS, closing_csv
-from bot.group_turn import GroupTurn
-from bot.retry import Moved
-from bot.staff_turn import StaffTurn, look_ups
 from bot.store import cohorts as store
-from bot.store import erase, invitations, outbox, people, readings, slots
+from bot.store import erase, people
 from bot.store import schema as t
 from bot.store.database import Database
-from bot.store.dispatch import Result, exchange
-from bot.store.invitations import Kind
-from bot.store.people import Role
-from bot.turn import Steps
-from core.cohort import Counted, Paired, Terms, TooFew, Week, jobs
+from core.cohort import Paired, TooFew, Week
 from core.dialogue import cohort_messages as cm
 from core.dialogue import organiser_messages as om
 from core.dialogue.coach_messages import ClientEnrolled
-from core.dialogue.engine import step, step_stranger
-from core.dialogue.events import Command, GroupEvent
-from core.dialogue.facts import Plan, Slot
+from core.dialogue.facts import Plan
 from core.dialogue.messages import HasLeft, JoinedCohort, NotForThisRole, OldButton, Stranger, Welcome
 from core.dialogue.staff_messages import LinkPicture
-from core.reading import Reading
-from demo.player import Player
-from demo.tape import read as read_tape
-from tests.bot.office import Desk
-from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_client, add_coach, row_of
-from tests.bot.steps import arrive, queued, rows, work
-
-OLGA, SAM, GROUP = 700, 901, -4000
-MONDAY = date(2026, 4, 6)
-SLOT = Slot(0, time(18), "Europe/London")
-TERMS = Terms(MONDAY, 4, SLOT, Counted.MINUTES)
-WEEK = timedelta(weeks=1)
-
-
-def steps() -> Steps:
-    staff = StaffTurn(look_ups(), lambda x: f"https://t.me/it?start={x}", lambda x: f"https://t.me/it?startgroup={x}")
-    return Steps(step, step_stranger, staff=staff, group=GroupTurn())
-
-
-class Field(Desk):
-    """Rowan coaches; Olga organises and is no coach. members: clients of Rowan's, as (chat, id)."""
-
-    def __init__(self, database: Database) -> None:
-        super().__init__(database)
-        self.steps = steps()
-        self.rowan = database.write_now(lambda conn: add_coach(conn, zone_name="Europe/London"))
-        self.olga = database.write_now(_organiser)
-
-    def member(self, chat: int, name: str, coach: int | None = None, **columns: Any) -> int:
-        return self.database.write_now(
-            lambda conn: add_client(conn, coach or self.rowan, chat, name, slot=None, **columns)
-        )
-
-    def spring(self, *, organiser: int | None = None, coach: int | None = None, terms: Terms = TERMS) -> int:
-        """A cohort, put there as StartCohort does."""
-        return self.database.write_now(
-            lambda conn: store.add(
-                conn,
-                NOW,
-                organiser_id=organiser or self.olga,
-                coach_id=coach,
-                name="Spring",
-                terms=terms,
-                language="en",
-                next_at=_jobs(terms)[0],
-            )
-        )
-
-    def join(self, cohort: int, *clients: int, at: datetime = NOW) -> None:
-        for client in clients:
-            self.database.write_now(store.join, cohort, client, at)
-
-    def does(self, client: int, number: int, *, kept: bool = True, **told: str) -> None:
-        """One check-in of a client: kept or not, and what they told."""
-        day = TERMS.check_in(number)
-        at = datetime(day.year, day.month, day.day, 17, 30, tzinfo=UTC)
-
-        def write(conn: Any) -> None:
-            slots.asked(conn, [(client, day, at)])
-            if kept:
-                slots.answered(conn, [(client, day)], at)
-            rows = [
-                readings.row(client, f"{measure}/{number}", Reading(measure, Decimal(value), at), at)
-                for measure, value in told.items()
-            ]
-            readings.put(conn, rows)
-
-        self.database.write_now(write)
-
-    def goes_on_to(self, now: datetime) -> None:
-        """Sweep and work off everything that comes due until then, each at its own instant."""
-        while True:
-            due = self.database.read_now(cohorts.next_at)
-            if due is None or due > now:
-                break
-            self.now = due
-            self.database.write_now(cohorts.sweep, due)
-        self.now = now
-        work(self.database, self.steps, now)
-
-    def group(self, what: str, by: int = OLGA, chat: int = GROUP, **more: Any) -> list[Any]:
-        """What the group hears because of an event there."""
-        before = len(queued(self.database, chat))
-        arrive(self.database, GroupEvent(self.now, what, by, **more), chat_id=chat, now=self.now, is_group=True)
-        work(self.database, self.steps, self.now)
-        return queued(self.database, chat)[before:]
-
-    def members_of(self, cohort: int) -> list[tuple[int, bool]]:
-        return [
-            (r.client_id, r.left_at is None) for r in rows(self.database, t.cohort_members) if r.cohort_id == cohort
-        ]
-
-    def link(self, cohort: int, kind: Kind = Kind.COHORT, **more: Any) -> str:
-        return self.database.write_now(
-            lambda conn: invitations.make(conn, kind, self.now, by_name="Olga", cohort_id=cohort, **more)
-        )
-
-
-def _organiser(conn: Any) -> int:
-    return people.add_organiser(conn, people.add(conn, OLGA, Role.ORGANISER, "Olga", "en", NOW), "Olga", NOW)
-
-
-def _jobs(terms: Terms) -> list[datetime]:
-    return [job.at for job in jobs(terms, ZoneInfo("Europe/London"))]
+from tests.bot.field import (
+    GROUP,
+    MONDAY,
+    OLGA,
+    SAM,
+    TERMS,
+    WEEK,
+    Field,
+    full,
+    group_said,
+    instants,
+    told,
+    week_of,
+)
+from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_coach, row_of
+from tests.bot.steps import queued, rows
 
 
 @pytest.fixture
 def field(database: Database) -> Field:
     return Field(database)
-
-
-def told(field: Field, chat: int, kind: type) -> Any:
-    """The one message of a kind a chat was ever sent."""
-    found = [part for m in queued(field.database, chat) for part in getattr(m, "parts", (m,)) if isinstance(part, kind)]
-    assert len(found) == 1, f"{kind.__name__} said {len(found)} times to {chat}"
-    return found[0]
 
 
 # --- setting one up and joining ---------------------------------------------------------------------------------
@@ -316,122 +209,14 @@ def test_who_leaves_samehour_or_is_let_go_is_in_no_cohort(field: Field) -> None:
     assert field.members_of(cohort) == [(ada, False), (ben, False)]
 
 
-# --- the group chat ---------------------------------------------------------------------------------------------
-
-
-def tied(field: Field, cohort: int) -> None:
-    field.group("start", text=field.link(cohort, Kind.GROUP))
-
-
-def test_the_organiser_s_link_ties_a_group_which_says_hello_once(field: Field) -> None:
-    cohort = field.spring()
-    token = field.presses(f"cogroup:{cohort}", OLGA)[0].link.partition("startgroup=")[2]
-    assert field.group("start", text=token) == [cm.GroupHello("Spring", MONDAY, 4)]
-    assert told(field, OLGA, om.GroupTied).cohort == "Spring"
-    assert field.group("start", text=token, chat=-5000) == []  # it worked once
-    assert [r.chat_id for r in rows(field.database, t.groups)] == [GROUP]
-
-
-def test_nobody_but_the_organiser_ties_a_group(field: Field) -> None:
-    field.member(ADA, "Ada")
-    cohort = field.spring()
-    token = field.link(cohort, Kind.GROUP)
-    for by in (ADA, ROWAN, 12345, 0):
-        assert field.group("start", by=by, text=token) == []
-        assert field.group("bind", by=by) == []
-    assert rows(field.database, t.groups) == []
-
-
-def test_the_command_in_the_group_ties_and_unties(field: Field) -> None:
-    field.spring()
-    assert field.group("bind") == [cm.GroupHello("Spring", MONDAY, 4)]
-    assert field.group("unbind") == [cm.GroupGoodbye("Spring")]
-    assert rows(field.database, t.groups) == []
-
-
-def test_the_bot_taken_out_unties_and_the_organiser_is_told(field: Field) -> None:
-    cohort = field.spring()
-    tied(field, cohort)
-    assert field.group("removed", by=12345) == []
-    assert rows(field.database, t.groups) == []
-    assert told(field, OLGA, om.GroupLost).cohort == "Spring"
-
-
-def test_a_group_that_grew_takes_what_waits_for_it_along(field: Field) -> None:
-    cohort = field.spring()
-    tied(field, cohort)
-    field.group("migrated", other_chat=-1004000)
-    assert [(r.chat_id, r.cohort_id) for r in rows(field.database, t.groups)] == [(-1004000, cohort)]
-    assert queued(field.database, -1004000) == [cm.GroupHello("Spring", MONDAY, 4)]
-    field.group("migrated", other_chat=-1004000)  # told twice
-    field.group("removed")  # the old chat is no group of ours any more
-    assert [r.chat_id for r in rows(field.database, t.groups)] == [-1004000]
-
-
-def test_a_refusal_that_names_the_new_group_moves_it_as_well(field: Field) -> None:
-    cohort = field.spring()
-    tied(field, cohort)
-
-    def refused(conn: Any) -> None:
-        claimed = outbox.claim(conn, "w", NOW, timedelta(minutes=1), 10)
-        (row,) = [r for r in claimed if r.chat_id == GROUP]
-        exchange(conn, "w", NOW, [Result(row, Moved(-1004000))], 0, None)
-
-    field.database.write_now(refused)
-    work(field.database, field.steps, NOW)
-    assert [(r.chat_id, r.cohort_id) for r in rows(field.database, t.groups)] == [(-1004000, cohort)]
-    assert queued(field.database, -1004000) == [cm.GroupHello("Spring", MONDAY, 4)]
-
-
-def test_a_number_in_the_group_is_told_its_owner_in_private_once_an_hour_and_kept_nowhere(field: Field) -> None:
-    ada = field.member(ADA, "Ada")
-    cohort = field.spring()
-    field.join(cohort, ada)
-    tied(field, cohort)
-    assert field.group("number", by=ADA) == []
-    assert field.group("number", by=ADA) == []
-    assert queued(field.database, ADA) == [cm.NumberInGroup()]
-    field.now += timedelta(hours=1)
-    field.group("number", by=ADA)
-    assert len(queued(field.database, ADA)) == 2
-    assert field.group("number", by=12345) == []
-    assert queued(field.database, 12345) == []
-    assert rows(field.database, t.readings) == []
-
-
-def test_a_group_of_no_cohort_leaves_no_trace(field: Field) -> None:
-    for what in ("added", "joined", "left", "number", "start", "migrated", "removed"):
-        assert field.group(what, by=12345, chat=-9) == []
-    assert [r for r in rows(field.database, t.inbox) if r.chat_id == -9] == []
-    assert rows(field.database, t.groups) == []
-
-
 # --- week by week -----------------------------------------------------------------------------------------------
-
-
-def full(field: Field, count: int = 6) -> tuple[int, list[int]]:
-    """A cohort of Olga's with Rowan's clients, tied to a group."""
-    cohort = field.spring()
-    people = [field.member(1000 + n, f"Member {n}") for n in range(count)]
-    field.join(cohort, *people)
-    tied(field, cohort)
-    return cohort, people
-
-
-def week_of(field: Field, people: list[int], number: int, minutes: int = 100, **told: str) -> None:
-    for k, client in enumerate(people):
-        field.does(client, number, activity_minutes=str(minutes + k), energy=str(4 + number), **told)
-
-
-def group_said(field: Field) -> list[Any]:
-    return [part for m in queued(field.database, GROUP) for part in getattr(m, "parts", (m,))]
 
 
 def test_the_group_hears_start_figures_and_a_milestone_and_then_the_end(field: Field) -> None:
     _, people = full(field)
     for number in range(5):
         week_of(field, people, number, 150)
-    field.goes_on_to(_jobs(TERMS)[-1])
+    field.goes_on_to(instants(TERMS)[-1])
     kinds = [type(m).__name__ for m in group_said(field)]
     assert kinds == [
         "GroupHello", "GroupStarts", "GroupWeek", "GroupWeek", "GroupWeek", "GroupMilestone", "GroupWeek",
@@ -447,7 +232,7 @@ def test_a_group_of_four_hears_no_figure_ever(field: Field) -> None:
     _, people = full(field, 4)
     for number in range(5):
         week_of(field, people, number, 150)
-    field.goes_on_to(_jobs(TERMS)[-1])
+    field.goes_on_to(instants(TERMS)[-1])
     assert [type(m).__name__ for m in group_said(field)] == ["GroupHello", "GroupStarts", "GroupClosing"]
     closing = group_said(field)[-1].report
     assert [s.total for s in closing.sums] == [None, None]
@@ -458,18 +243,18 @@ def test_figures_that_were_told_stay_as_they_were(field: Field) -> None:
     """Somebody answers late, somebody is erased: what was told before does not change, so no difference tells."""
     cohort, people = full(field, 7)
     week_of(field, people, 1)
-    field.goes_on_to(_jobs(TERMS)[2])
+    field.goes_on_to(instants(TERMS)[2])
     before = field.database.read_now(store.weeks, [cohort])[cohort]
     field.does(people[0], 1, activity_minutes="999")
     field.database.write_now(erase.client, people[6], field.now)
-    field.goes_on_to(_jobs(TERMS)[3])
+    field.goes_on_to(instants(TERMS)[3])
     assert field.database.read_now(store.weeks, [cohort])[cohort][:2] == before
 
 
 def test_nothing_is_told_twice_by_two_sweeps(field: Field) -> None:
     cohort, people = full(field)
     week_of(field, people, 0)
-    at = _jobs(TERMS)[1]
+    at = instants(TERMS)[1]
     field.goes_on_to(at)
     field.database.write_now(lambda conn: store.set_next(conn, cohort, at))
     field.database.write_now(cohorts.sweep, at)
@@ -480,7 +265,7 @@ def test_after_an_outage_all_figures_are_kept_and_only_the_newest_are_told(field
     cohort, people = full(field)
     for number in range(4):
         week_of(field, people, number)
-    field.database.write_now(cohorts.sweep, _jobs(TERMS)[3])
+    field.database.write_now(cohorts.sweep, instants(TERMS)[3])
     assert [w.number for w in field.database.read_now(store.weeks, [cohort])[cohort]] == [0, 1, 2]
     assert [m.week.number for m in group_said(field) if isinstance(m, cm.GroupWeek)] == [2]
 
@@ -491,7 +276,7 @@ def test_after_an_outage_all_figures_are_kept_and_only_the_newest_are_told(field
 def closed(field: Field, cohort: int, people: list[int]) -> Any:
     for number in range(5):
         week_of(field, people, number, **({"weight": "82.4"} if number in (0, 4) else {}))
-    field.goes_on_to(_jobs(TERMS)[-1])
+    field.goes_on_to(instants(TERMS)[-1])
     return told(field, OLGA, om.ClosingSaid).report
 
 
@@ -546,7 +331,7 @@ def test_a_cohort_ended_early_has_a_report_of_what_there_is(field: Field) -> Non
     cohort, people = full(field)
     week_of(field, people, 0)
     week_of(field, people, 1)
-    field.goes_on_to(_jobs(TERMS)[1] + timedelta(days=4))
+    field.goes_on_to(instants(TERMS)[1] + timedelta(days=4))
     field.presses(f"coend:{cohort}", OLGA)
     field.presses(f"cosure:end:{cohort}:0", OLGA)
     report = told(field, OLGA, om.ClosingSaid).report
@@ -609,7 +394,7 @@ def test_nothing_an_organiser_is_sent_holds_what_anybody_typed(field: Field) -> 
     for number in range(5):
         week_of(field, people, number)
     field.does(people[0], 2, activity_minutes="4321", energy="9", weight="98.76")
-    field.goes_on_to(_jobs(TERMS)[-1])
+    field.goes_on_to(instants(TERMS)[-1])
     field.commands("cohort", chat=OLGA)
     for data in BUTTONS:
         field.presses(data.format(cohort, people[0]), OLGA)
@@ -638,43 +423,3 @@ def test_a_coach_who_is_named_may_be_gone_and_then_newcomers_are_not_let_in(fiel
         lambda conn: conn.execute(update(t.coaches).where(t.coaches.c.id == field.rowan).values(left_at=NOW))
     )
     assert field.commands("start", token, chat=ADA) == [cm.CohortForClients("Spring", "Olga")]
-
-
-def test_an_event_that_is_none_of_a_group_is_nothing(field: Field) -> None:
-    assert field.database.write_now(GroupTurn().step, GROUP, Command(NOW, "start"), NOW) is False
-
-
-SAID_IN_A_GROUP = """
-start 2026-04-06 09:00 Europe/London
-coach Rowan
-client Ada of Rowan: slot="Mon 18:00"
-Rowan: /cohort Spring
-Rowan: today
-Rowan: 4 weeks
-Rowan: 18:00
-Rowan presses Active minutes
-Ada opens Rowan's invitation
-group Steps: Rowan Ada
-Rowan adds the bot to Steps
-Rowan in Steps: /cohort bind
-expect Steps sees Hello
-Ada in Steps: my marmalade weighs 123.4 kg
-expect Ada sees I did not keep it
-Ada in Steps: marmalade for everybody
-bot stops
-Ada in Steps: marmalade 128/82
-"""
-
-
-def test_no_word_said_in_a_group_is_ever_written_to_the_database(tmp_path: Any) -> None:
-    """Also while the bot is away: what waits with the messenger is dropped when it is taken over."""
-
-    async def play() -> None:
-        async with Player(read_tape(SAID_IN_A_GROUP), tmp_path, lambda line: None, None) as player:
-            await player.run()
-            assert player.played.failures == []
-            kept = b"".join(file.read_bytes() for file in tmp_path.glob("samehour.db*"))
-            assert b"Spring" in kept  # the right files
-            assert b"marmalade" not in kept and b"123.4" not in kept
-
-    asyncio.run(play())
