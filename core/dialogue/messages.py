@@ -197,7 +197,8 @@ class VerdictSaid:
     """What the change means.
 
     kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "not_comparable".
-    strength: "possible", "twice" (seen twice, not sure yet), "confirmed" or "". difference (signed) and error in the client's unit; since: baseline date.
+    strength: "possible", "twice" (seen twice, not sure yet), "confirmed" or "".  difference (signed) and error are in
+    the client's unit; since: baseline date.
     important: whether the change reaches a published important difference; None when none is published.
     """
 

@@ -178,4 +178,5 @@ def test_the_names_kept_here_are_those_the_registry_calls_ratings_activity_and_o
 
     weekly = {key for key, measure in MEASURES.items() if measure.kind in (Kind.RATING, Kind.ACTIVITY)}
     assert schedule.EVERY_CHECK_IN == weekly
-    assert {key for key, measure in MEASURES.items() if measure.kind is Kind.ONCE} == schedule.ONCE
+    once = {key for key, measure in MEASURES.items() if measure.kind is Kind.ONCE}
+    assert once == schedule.ONCE
