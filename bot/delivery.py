@@ -30,6 +30,7 @@ from bot.waiting import Bell, pause
 from bot.window import Window
 
 AHEAD = 4  # times as many messages are claimed as are in flight: sending goes on while the store is asked for more
+GATHER = 0.01  # seconds that what was sent is gathered for one commit, while enough is claimed to go on sending
 LONGEST_SLEEP = 1.0  # seconds; another process may have queued something
 _TICK = timedelta(milliseconds=1)
 
@@ -150,6 +151,9 @@ class Delivery:
 
     async def _sleep(self, found: Next, stopping: asyncio.Event) -> None:
         """Wait until something is finished, something is due, the bell rings, or we are to stop."""
+        if len(self._in_hand) > self._parallel:
+            await pause(stopping, GATHER)
+            return
         if self._results:
             return
         seconds = LONGEST_SLEEP
