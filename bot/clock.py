@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Protocol
 
 
@@ -24,6 +24,28 @@ class MachineClock:
 
     def now(self) -> datetime:
         return now()
+
+
+class SharedClock:
+    """The machine's clock, put right by one that all machines share. Before the first `agree` it is the machine's.
+
+    Rates, leases and slots of several machines meet in one database: only there does a clock that is off matter.
+    """
+
+    def __init__(self) -> None:
+        self._off = timedelta(0)
+
+    def now(self) -> datetime:
+        return now() + self._off
+
+    def agree(self, there: datetime, before: datetime, after: datetime) -> None:
+        """Learn that the shared clock said `there` when the machine's stood between `before` and `after`.
+
+        A difference that those two leave in doubt changes nothing, so the clock does not tremble.
+        """
+        off = there - (before + (after - before) / 2)
+        if abs(off - self._off) > (after - before) / 2:
+            self._off = off
 
 
 class HeldClock:

@@ -17,7 +17,7 @@ from functools import partial
 from sqlalchemy import Connection, func, select, text
 
 from bot import cohorts, config, digests, reminders
-from bot.clock import Clock, MachineClock
+from bot.clock import Clock, MachineClock, SharedClock, now
 from bot.commands.database import opened
 from bot.delivery import Delivery
 from bot.errors import BadSettings
@@ -40,9 +40,7 @@ SWEEP = 500  # due rows that share one
 PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
 
 
-def steps(
-    settings: config.Settings, link: Callable[[str], str], group_link: Callable[[str], str] = str
-) -> Steps:
+def steps(settings: config.Settings, link: Callable[[str], str], group_link: Callable[[str], str] = str) -> Steps:
     """Return what decides, with the look-ups it is lent. link, group_link: of an invitation's token."""
     from bot.group_turn import GroupTurn
     from bot.rendering.phrases.labels import labeller
@@ -90,8 +88,9 @@ def service(
 
     Raises: BadSettings.
     """
-    clock = clock or MachineClock()
     store = opened(settings)
+    shared = None if clock is not None or store.is_sqlite else SharedClock()
+    clock = clock or shared or MachineClock()
     metrics = Metrics()
     bells = Bells.new()
     telegram = Telegram.of(settings)
@@ -144,6 +143,8 @@ def service(
         return done
 
     async def sweep() -> int:
+        if shared is not None:
+            shared.agree(*await store.read(_time_there))
         done = await store.write(_sweep, clock.now())
         if done:
             metrics.swept.inc(done)
@@ -164,6 +165,8 @@ def service(
         return len(found)
 
     async def on_open() -> None:
+        if shared is not None:
+            shared.agree(*await store.read(_time_there))
         await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
         if live:
             await telegram.set_menus(settings.languages)
@@ -195,6 +198,13 @@ def service(
 
 def _sweep(conn: Connection, now: datetime) -> int:
     return reminders.sweep(conn, now, SWEEP) + digests.sweep(conn, now, SWEEP) + cohorts.sweep(conn, now)
+
+
+def _time_there(conn: Connection) -> tuple[datetime, datetime, datetime]:
+    """The database's time, and ours before and after asking."""
+    before = now()
+    there = conn.execute(select(func.clock_timestamp())).scalar_one()
+    return there, before, now()
 
 
 def next_instant(conn: Connection) -> datetime | None:

@@ -50,9 +50,7 @@ class Front:
             self._turn += 1
             port = self._workers[self._turn % len(self._workers)]
             try:
-                async with self._session.post(
-                    f"http://127.0.0.1:{port}/updates", data=body, headers=kept
-                ) as answer:
+                async with self._session.post(f"http://127.0.0.1:{port}/updates", data=body, headers=kept) as answer:
                     said = await answer.read()
                     self.taken[port] += answer.status == 200
                     return web.Response(status=answer.status, body=said)

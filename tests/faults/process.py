@@ -14,8 +14,12 @@ A plan says where the bot kills itself with SIGKILL: {"at": 12} at the twelfth p
     sent           the messenger's answer has come, and is not noted
 
 W is the function that wrote. Only transactions in which something happened count. Nothing of this is in the bot: the
-points are wrapped around it in the fork. "clock" in a plan shifts the bot's clock by so many seconds; "full" lets so
-many transactions find the disk full (SQLite), and each of them says "full" as a point.
+points are wrapped around it in the fork. A plan may also hold
+
+    clock          seconds by which the bot's clock is off
+    lease          seconds for which a killed worker's messages are held
+    wait           seconds until a request without an answer is given up
+    full           how many transactions find the disk full (SQLite); each says "full" as a point
 """
 
 from __future__ import annotations
@@ -28,8 +32,6 @@ import signal
 import sys
 from datetime import timedelta
 from typing import Any
-
-MOST_WAIT = 0.8  # seconds until a request without an answer is given up, here
 
 
 def forever() -> None:
@@ -121,13 +123,13 @@ def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
     settings = config.read()
     log.set_up(settings.log_level, "json", sys.stderr)
     plan = given.get("plan", {})
-    _hurry(plan.get("clock", 0.0))
+    _hurry(plan)
     _wrap(Points(plan, pipe))
     with only_one(opened(settings).file):
         asyncio.run(serve._run(settings, given.get("webhook", False)))
 
 
-def _hurry(clock: float) -> None:
+def _hurry(plan: dict[str, Any]) -> None:
     """Wait less than in earnest where waiting is all that would happen, and shift the clock."""
     from bot import clock as clocks
     from bot import retry
@@ -135,11 +137,13 @@ def _hurry(clock: float) -> None:
     from bot.transports.request import AiohttpRequest
 
     retry.FIRST_DELAY = timedelta(milliseconds=100)
-    dispatch.LEASE = timedelta(seconds=1.5)
-    assert AiohttpRequest.__init__.__kwdefaults__ is not None
-    AiohttpRequest.__init__.__kwdefaults__["read_timeout"] = MOST_WAIT
-    if clock:
-        real, shift = clocks.now, timedelta(seconds=clock)
+    if "lease" in plan:
+        dispatch.LEASE = timedelta(seconds=plan["lease"])
+    if "wait" in plan:
+        assert AiohttpRequest.__init__.__kwdefaults__ is not None
+        AiohttpRequest.__init__.__kwdefaults__["read_timeout"] = plan["wait"]
+    if "clock" in plan:
+        real, shift = clocks.now, timedelta(seconds=plan["clock"])
         clocks.now = lambda: real() + shift
 
 

@@ -7,10 +7,10 @@ import pytest
 
 from tests.faults.conftest import CLIENTS
 from tests.faults.findings import check
-from tests.faults.morning import morning
+from tests.faults.morning import SHORT, morning
 
 SEED = 20260330
-FEW, MANY = 4, 10  # kills: on PostgreSQL each waits for a lease to run out
+FEW, MANY = 3, 10  # kills: on PostgreSQL each waits for a lease to run out
 POINTS = (
     "fetched",
     "writing put",
@@ -71,7 +71,7 @@ def test_killed_from_outside_at_any_moment(stage, peaceful, database_url):
         async with morning(database_url, CLIENTS) as there:
             people = asyncio.create_task(there.people())
             for _ in range(FEW if database_url.startswith("postgresql") else MANY):
-                bot = await bots.start(there.settings)
+                bot = await bots.start(there.settings, SHORT)
                 alarm = asyncio.get_running_loop().call_later(dice.uniform(0.02, 0.7), bot.kill)
                 done = asyncio.ensure_future(there.until(there.quiet))
                 await asyncio.wait((bot.ended, done), return_when=asyncio.FIRST_COMPLETED)
@@ -81,7 +81,7 @@ def test_killed_from_outside_at_any_moment(stage, peaceful, database_url):
                 done.cancel()
                 there.ends.append(await bot.ended)
             else:
-                bot = await bots.start(there.settings)
+                bot = await bots.start(there.settings, SHORT)
             await people
             await there.until(there.quiet)
             assert (await bot.stop()).status == 0
