@@ -357,6 +357,11 @@ def _alongside(d: Desk, measure: Measure, reading: Reading) -> dict[str, Verdict
 def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
     """Thank, say the value, one band, what the change means, one piece of context."""
     found = assessed(d, measure, reading)
+    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
+        # weighed daily because a clinician asked: thanked, watched for a fast gain, not lectured daily
+        d.say(m.KeptHidden(measure.key) if d.hidden(measure) else m.Kept(measure.key, d.shown(measure, reading.value)))
+        raise_flags(d, measure, reading, found)
+        return
     raise_flags(d, measure, reading, found)
     sources: list[str] = []
     if d.hidden(measure):
@@ -364,11 +369,6 @@ def result(d: Desk, measure: Measure, reading: Reading, *, said_value: bool = Fa
             d.say(m.KeptHidden(measure.key))
         return
     verdict = found.verdict
-    directed = measure.key == "weight" and d.facts.plan.directed_weighing
-    if verdict is not None and verdict.kind is Change.TOO_SOON and directed:
-        if not said_value:
-            d.say(m.Kept(measure.key, d.shown(measure, reading.value)))
-        return
     if verdict is not None and verdict.kind is Change.TOO_SOON:
         on = d.due_on(measure.key, reading.taken_at)
         d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))

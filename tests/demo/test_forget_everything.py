@@ -13,7 +13,7 @@ from demo.tape import read
 LIFE = """
 start 2026-03-02 07:00 Europe/London
 coach Rowan
-client Quillfeather of Rowan: sex=female born=1968 height=165cm zone=Europe/London slot="Mon 07:30" measures=weight,waist
+client Quillfeather of Rowan: sex=female born=1968 height=165cm slot="Mon 07:30" measures=weight,waist
 at 2026-03-02 07:30
 Quillfeather: 7
 Quillfeather: 81.37 kg
