@@ -198,7 +198,7 @@ def histories(
                 if values is None:
                     continue
                 try:
-                    mine[values[-2]] = _from_json(values)
+                    mine[values[-2]] = _from_json(*values)
                 except (ValueError, KeyError, ArithmeticError) as error:
                     if not skip_damaged:
                         raise
@@ -206,8 +206,21 @@ def histories(
     return {c: tuple(sorted(mine.values(), key=lambda x: (x.taken_at, x.id))) for c, mine in found.items() if mine}
 
 
-def _from_json(values: list[Any]) -> Reading:
-    measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window, number, key = values
+@lru_cache(maxsize=16_384)  # of some three hundred people in the middle of a check-in, whose every answer asks for them
+def _from_json(
+    measure: str,
+    value: str,
+    second: str | None,
+    taken_at: str,
+    as_typed: str,
+    unit: str | None,
+    conditions: str | None,
+    how: str,
+    attempts: int,
+    window: int | None,
+    number: int,
+    key: str,
+) -> Reading:
     return Reading(
         measure,
         Decimal(value),

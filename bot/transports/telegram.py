@@ -237,6 +237,10 @@ class Telegram:
             if not isinstance(number, int):
                 continue
             confirm = max(confirm or 0, number + 1)
+            typed = telegram_in.plain_text(one)
+            if typed is not None:
+                found.append(typed)
+                continue
             update = telegram_in.read(one)
             if update is None:
                 unread += 1

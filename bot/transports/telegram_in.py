@@ -7,7 +7,7 @@ a button's data may come from anybody's client and from a message of long ago, s
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 
 from telegram import CallbackQuery, ChatMemberUpdated, Message, Update
@@ -37,6 +37,32 @@ def read(raw: Mapping[str, Any]) -> Update | None:
         return Update.de_json(dict(raw), None)
     except (TypeError, ValueError, KeyError, AttributeError, IndexError):
         return None
+
+
+def plain_text(raw: Mapping[str, Any]) -> Incoming | None:
+    """Return what `incoming` would make of `read(raw)`, if this is the most frequent of all: words somebody typed in a
+    private chat, no command and no mark among them. Anything else is None, and for those two to read.
+
+    Of a message the library makes a dozen objects, of which three values are wanted.
+    """
+    match raw:
+        case {
+            "update_id": int(number),
+            "message": {
+                "message_id": int(ref),
+                "date": int(at),
+                "text": str(text),
+                "chat": {"type": ChatType.PRIVATE, "id": int(chat)},
+                "from": {"first_name": str(name), "language_code": str(language)},
+                **rest,
+            },
+        } if text and "entities" not in rest:
+            try:
+                event = Text(datetime.fromtimestamp(at, UTC), text[:LONGEST_TEXT], str(ref))
+            except (ValueError, OverflowError, OSError):
+                return None
+            return Incoming(_key(number), chat, False, event, language, name)
+    return None
 
 
 def incoming(update: Update, now: datetime, username: str = "") -> Incoming | None:
