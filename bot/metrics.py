@@ -37,6 +37,9 @@ class Metrics:
             buckets=_SLOW,
             registry=self.registry,
         )
+        self.waiting = Gauge(
+            "samehour_waiting", "Rows that wait in the database, for all workers", ["what"], registry=self.registry
+        )
         self.halted = Gauge("samehour_halted", "1 while the messenger makes everybody wait", registry=self.registry)
 
     def text(self) -> bytes:

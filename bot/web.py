@@ -2,7 +2,7 @@
 
     POST <webhook path>   updates; 200 only once the update is committed
     GET /healthz          200 while the process turns over
-    GET /readyz           200 when it can do its work, else 503 and which part cannot
+    GET /readyz           200 when it can do its work, else 503 and which part cannot: database, schema, messenger
     GET /metrics          Prometheus
 
 The secret header is compared in constant time before anything is read; a body is read up to a limit.
@@ -53,7 +53,7 @@ class Webhook:
         self._secret = secret.encode()
         self._reader = reader
         self._keep = keep
-        self._answers = answers
+        self.answers = answers
         self._clock = clock
         self._metrics = metrics
 
@@ -80,7 +80,7 @@ class Webhook:
         except Exception:
             _log.exception("an update could not be kept")
             return PlainTextResponse("not kept, send it again", 503)
-        self._answers.give(batch.events)
+        self.answers.give(batch.events)
         self._metrics.updates.labels("webhook").inc()
         self._metrics.unread.inc(batch.unread)
         return Response(status_code=200)
@@ -89,13 +89,16 @@ class Webhook:
 class HttpServer:
     """uvicorn, run as one part among others: signals are the process's business, not its."""
 
-    def __init__(self, app: Starlette, host: str, port: int) -> None:
+    def __init__(
+        self, app: Starlette, host: str, port: int, finish: Callable[[], Awaitable[None]] | None = None
+    ) -> None:
         self._app = app
         self._host = host
         self._port = port
+        self._finish = finish
 
     async def run(self, stopping: asyncio.Event) -> None:
-        """Serve until `stopping`; then answer what is in hand."""
+        """Serve until `stopping`; then answer what is in hand, and `finish`."""
         options = uvicorn.Config(
             self._app,
             host=self._host,
@@ -113,6 +116,8 @@ class HttpServer:
         server.should_exit = True
         stopped.cancel()
         await serving
+        if self._finish is not None:
+            await self._finish()
 
 
 class _Quiet(uvicorn.Server):
@@ -139,8 +144,9 @@ def application(
     metrics: Metrics,
     webhook: Webhook | None = None,
     path: str = "/updates",
+    look: Callable[[], Awaitable[None]] | None = None,
 ) -> Starlette:
-    """Return the application. `probes` are asked by /readyz, by name."""
+    """Return the application. `probes` are asked by /readyz, by name; `look` brings the metrics up to date."""
 
     async def healthz(_: Request) -> Response:
         return PlainTextResponse("ok")
@@ -150,6 +156,8 @@ def application(
         return JSONResponse(found, 200 if all(found.values()) else 503)
 
     async def show_metrics(_: Request) -> Response:
+        if look is not None:
+            await look()
         return Response(metrics.text(), media_type="text/plain; version=0.0.4; charset=utf-8")
 
     routes = [

@@ -25,8 +25,10 @@ from bot.exports.my_data import gather
 from bot.intake import Answers, Poller, keeper
 from bot.metrics import Metrics
 from bot.renderings import Renderings
+from bot.store import inbox as inbox_store
 from bot.store import menus as menus_of_staff
-from bot.store import pace, retention
+from bot.store import migrate as versions
+from bot.store import outbox, pace, retention
 from bot.store.database import Database
 from bot.store.schema import inbox
 from bot.transports.menus import VERSION
@@ -119,9 +121,13 @@ def service(
     port = settings.webhook_port if webhook else settings.health_port
     server = None
     if live and (webhook or port):
-        probes: dict[str, Probe] = {"database": partial(_answers, store), "messenger": telegram.is_open}
-        app = application(probes, metrics, hook, settings.webhook_path)
-        server = HttpServer(app, settings.webhook_host, port)
+        probes: dict[str, Probe] = {
+            "database": partial(_answers, store, _ping),
+            "schema": partial(_answers, store, _has_our_schema),
+            "messenger": telegram.is_open,
+        }
+        app = application(probes, metrics, hook, settings.webhook_path, partial(_look, store, metrics))
+        server = HttpServer(app, settings.webhook_host, port, None if hook is None else hook.answers.finish)
 
     decide = steps(settings, telegram.link, telegram.group_link)
     kept = retention.Kept(
@@ -224,15 +230,33 @@ def _webhook_secret(settings: config.Settings) -> str:
     return settings.webhook_secret.get_secret_value()
 
 
-def _ping(conn: Connection) -> None:
-    conn.execute(text("SELECT 1"))
+def _ping(conn: Connection) -> bool:
+    return conn.execute(text("SELECT 1")).scalar() == 1
 
 
-async def _answers(store: Database) -> bool:
-    """Whether the database answers soon."""
+def _has_our_schema(conn: Connection) -> bool:
+    return versions.version(conn) == versions.head()
+
+
+def _backlog(conn: Connection) -> dict[str, int]:
+    return {"inbox": inbox_store.waiting(conn), "outbox": outbox.waiting(conn)}
+
+
+async def _answers(store: Database, question: Callable[[Connection], bool]) -> bool:
+    """Whether the database says yes, and soon."""
     try:
         async with asyncio.timeout(PROBE_WITHIN):
-            await store.read(_ping)
+            return await store.read(question)
     except Exception:
         return False
-    return True
+
+
+async def _look(store: Database, metrics: Metrics) -> None:
+    """Count what waits; a database that does not answer leaves the last figures."""
+    try:
+        async with asyncio.timeout(PROBE_WITHIN):
+            found = await store.read(_backlog)
+    except Exception:
+        return
+    for what, count in found.items():
+        metrics.waiting.labels(what).set(count)

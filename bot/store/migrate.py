@@ -32,14 +32,15 @@ def known() -> frozenset[str]:
     return frozenset(script.revision for script in ScriptDirectory.from_config(_config()).walk_revisions())
 
 
-def _current(conn: Connection) -> str | None:
+def version(conn: Connection) -> str | None:
+    """Return the version a connection's database has; None when it has no tables yet."""
     return MigrationContext.configure(conn).get_current_revision()
 
 
 def current(engine: Engine) -> str | None:
     """Return the version the database has; None when it has no tables yet."""
     with engine.execution_options(reads=True).connect() as conn:
-        return _current(conn)
+        return version(conn)
 
 
 def upgrade(engine: Engine, to: str = "head") -> None:

@@ -209,7 +209,10 @@ def test_webhook_and_health_are_served_by_the_same_process(database_url):
                 await messenger.wait_for_messages(ada, 1, after=0, timeout=20)
                 async with aiohttp.ClientSession() as session:
                     async with session.get(f"http://127.0.0.1:{port}/readyz") as answer:
-                        assert (answer.status, await answer.json()) == (200, {"database": True, "messenger": True})
+                        assert (answer.status, await answer.json()) == (
+                            200,
+                            {"database": True, "schema": True, "messenger": True},
+                        )
                     async with session.get(f"http://127.0.0.1:{port}/metrics") as answer:
                         figures = await answer.text()
             assert "samehour_turns_total 1.0" in figures

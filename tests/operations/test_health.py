@@ -1,0 +1,118 @@
+"""What a supervisor and a monitor ask: is it alive, can it work, how much waits."""
+
+import asyncio
+from contextlib import asynccontextmanager
+from datetime import timedelta
+
+import aiohttp
+import pytest
+from pydantic import SecretStr
+
+from bot import wiring
+from bot.clock import now
+from bot.config import Settings
+from bot.store import inbox, outbox
+from bot.store.inbox import Incoming
+from core.dialogue.events import Text
+from core.dialogue.messages import Welcome
+from demo.messenger import Flood, Messenger
+from tests.faults.balance import free_ports
+
+
+@asynccontextmanager
+async def at_work(url, messenger, **more):
+    """A bot at work, and a way to ask it: `ask(path)` returns (status, text)."""
+    (port,) = free_ports(1)
+    given = {"health_port": port, "database_url": url, "sqlite_synchronous": "NORMAL", **more}
+    settings = Settings(token=SecretStr(messenger.token), api_base_url=messenger.url, **given)
+    stop = asyncio.Event()
+    running = asyncio.create_task(wiring.service(settings).run(stop))
+    async with aiohttp.ClientSession() as session:
+
+        async def ask(path):
+            while True:
+                try:
+                    async with session.get(f"http://127.0.0.1:{port}{path}") as answer:
+                        return answer.status, await answer.text()
+                except aiohttp.ClientConnectorError:
+                    assert not running.done(), running.result()
+                    await messenger.changed(await messenger.changed(-1), timeout=0.02)
+
+        try:
+            yield ask
+        finally:
+            stop.set()
+            await running
+
+
+def staged(scene):
+    async def on_stage():
+        async with asyncio.timeout(30), Messenger(flood=Flood.off()) as messenger:
+            await scene(messenger)
+
+    asyncio.run(on_stage())
+
+
+def test_a_bot_that_can_work_says_so(database_url):
+    async def scene(messenger):
+        async with at_work(database_url, messenger) as ask:
+            assert await ask("/healthz") == (200, "ok")
+            assert await ask("/readyz") == (200, '{"database":true,"schema":true,"messenger":true}')
+
+    staged(scene)
+
+
+@pytest.mark.parametrize(
+    ("statement", "said"),
+    [
+        pytest.param("UPDATE alembic_version SET version_num = '0000'", '"database":true,"schema":false', id="old"),
+        pytest.param("DELETE FROM alembic_version", '"database":true,"schema":false', id="no-version"),
+    ],
+)
+def test_a_bot_on_another_schema_is_alive_and_not_ready(open_database, database_url, statement, said):
+    open_database().write_now(lambda conn: conn.exec_driver_sql(statement))
+
+    async def scene(messenger):
+        async with at_work(database_url, messenger) as ask:
+            status, answer = await ask("/readyz")
+            assert (status, said in answer) == (503, True)
+            assert (await ask("/healthz"))[0] == 200
+
+    staged(scene)
+
+
+def test_a_bot_without_its_database_is_alive_and_not_ready_and_still_shows_its_metrics(monkeypatch, database_url):
+    def gone(*_):
+        raise OSError("the database is gone")
+
+    async def scene(messenger):
+        async with at_work(database_url, messenger) as ask:
+            assert (await ask("/readyz"))[0] == 200
+            monkeypatch.setattr("bot.store.database.Database._read", gone)
+            status, answer = await ask("/readyz")
+            assert (status, answer) == (503, '{"database":false,"schema":false,"messenger":true}')
+            assert (await ask("/healthz"))[0] == (await ask("/metrics"))[0] == 200
+            monkeypatch.undo()
+            assert (await ask("/readyz"))[0] == 200
+
+    staged(scene)
+
+
+def test_the_metrics_say_how_much_waits(database, database_url):
+    later = now() + timedelta(hours=1)
+
+    def queue(conn):
+        outbox.put(conn, [outbox.Outgoing(chat, Welcome("", ""), later) for chat in (1, 2, 3)], now())
+        inbox.put(conn, [Incoming("k", 5, Text(now(), "x"))], now())
+        conn.exec_driver_sql("UPDATE inbox SET attempts = 1")
+        inbox.retry_later(conn, 1, later, "")
+
+    database.write_now(queue)
+
+    async def scene(messenger):
+        async with at_work(database_url, messenger) as ask:
+            _, figures = await ask("/metrics")
+            assert 'samehour_waiting{what="outbox"} 3.0' in figures
+            assert 'samehour_waiting{what="inbox"} 1.0' in figures
+
+    staged(scene)
