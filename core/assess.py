@@ -273,7 +273,12 @@ def derived_error(
     relative = relative_variance(measure, parts, registry)
     if relative is None:
         return measure.error
-    return MeasurementError(source=PROPAGATED, cv=relative.sqrt(ROOTS), shared_by_attempts=True)
+    return propagated(relative)
+
+
+def propagated(relative_variance: Decimal) -> MeasurementError:
+    """The error of a ratio, from its square."""
+    return MeasurementError(source=PROPAGATED, cv=relative_variance.sqrt(ROOTS), shared_by_attempts=True)
 
 
 class Part(Protocol):

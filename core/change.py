@@ -229,7 +229,7 @@ def judge(
         kind=_direction(measure.better, difference) if beyond else Change.WITHIN_ERROR,
         strength=strength,
         difference=difference,
-        mdc95=Z95 * spread.sqrt(ROOTS),
+        mdc95=mdc95(spread),
         beyond_mdc99=squared > _Z99_SQUARED * spread,
         firm=firm,
         reaches_important=reaches(measure.important, measure.better, baseline.value, difference),
@@ -239,10 +239,13 @@ def judge(
     )
 
 
+def mdc95(spread: Decimal) -> Decimal:
+    """What error alone would rarely exceed. spread: the variances of both sides together."""
+    return Z95 * spread.sqrt(ROOTS)
+
+
 def mdc95_squared(spread: Decimal) -> Decimal:
-    """The square of MDC95. spread: the variances of both sides together. A difference is compared squared, so
-    that no root is needed to say that it lies within error.
-    """
+    """Its square. A difference is compared squared: no root is needed to say that it lies within error."""
     return _Z95_SQUARED * spread
 
 

@@ -207,6 +207,11 @@ def _must(now: Reading, half_year: Sequence[Reading], profile: Profile, agreed: 
         yield flag(code, now.taken_at, now.measure, points=D(points), **evidence)
 
 
+def energy_falls(now: Decimal, last: Decimal, usual: Sequence[Decimal]) -> bool:
+    """Whether both ratings lie well under the mean of those of the four weeks before them."""
+    return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - ENERGY_FALL
+
+
 def _of_energy(now: Reading, before: Sequence[Reading]) -> Iterator[Flag]:
     if not before:
         return
@@ -214,10 +219,7 @@ def _of_energy(now: Reading, before: Sequence[Reading]) -> Iterator[Flag]:
     if now.value > _TOP_RATING - ENERGY_FALL or last.value > _TOP_RATING - ENERGY_FALL:
         return
     usual = [r.value for r in before[:-1] if r.taken_at >= last.taken_at - ENERGY_WINDOW]
-    if len(usual) < ENERGY_FEWEST:
-        return
-    floor = mean(usual) - ENERGY_FALL
-    if now.value <= floor and last.value <= floor:
+    if energy_falls(now.value, last.value, usual):
         yield flag(
             Code.ENERGY_FALLING,
             last.taken_at,

@@ -11,9 +11,9 @@ T = TypeVar("T")
 K = TypeVar("K", bound=Hashable)
 
 
-def remember(table: dict[K, T], key: K, value: T) -> T:
+def remember(table: dict[K, T], key: K, value: T, most: int = REMEMBERED) -> T:
     """Keep `value`. A full table starts anew, which costs less than knowing what was used last."""
-    if len(table) >= REMEMBERED:
+    if len(table) >= most:
         table.clear()
     table[key] = value
     return value

@@ -13,6 +13,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from decimal import Decimal
 
 from bot.scoring import problems
 from bot.scoring.output import value_cell
@@ -52,7 +53,8 @@ class Meaning:
 
     key: of the measure, or its cell as it was. heard: None when the row cannot be used, and `problem` says why.
     remark: what is to be said of a row that is used. value, unit: the cells of one. number: stands for all of it
-    where something is looked up; from 1.
+    where something is looked up, from 1; 0 stands for nothing. second, typed (the unit), attempts, window: as of a
+    `Reading`. likely: no doubt, whoever it is of (of a weight, whose stature is not known).
     """
 
     number: int
@@ -64,6 +66,16 @@ class Meaning:
     remark: str = ""
     value: str = ""
     unit: str = ""
+    second: Decimal | None = None
+    typed: Unit | None = None
+    attempts: int = 1
+    window: int | None = None
+    likely: bool = False
+
+    @property
+    def plain(self) -> bool:
+        """Nothing is known of how it was taken."""
+        return self.conditions is SAME
 
 
 def instant(text: str) -> datetime | str:
@@ -111,6 +123,8 @@ def understand(number: int, measure: str, value: str, unit: str, conditions: str
     if found.conditions == SAME:
         found.conditions = SAME
     found.heard = heard
+    found.likely = refused is None
+    found.second, found.typed, found.attempts, found.window = heard.second, heard.unit, heard.attempts, heard.window
     found.unit = known.unit
     found.value = value_cell(heard.value, heard.second, known.unit)
     found.remark = problems.left_out(unheard) if unheard else ""

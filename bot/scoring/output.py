@@ -18,14 +18,12 @@ import json
 import re
 from collections.abc import Callable, Iterable
 from decimal import ROUND_HALF_UP, Decimal
-from functools import lru_cache
 from itertools import chain, islice
 from typing import TextIO
 
 from rich.console import Console
 from rich.table import Table
 
-from bot.scoring.bounded import REMEMBERED
 from core.change import BEYOND_ERROR, Change, Strength, Verdict
 from core.measures.shape import Score, Scores
 from core.quantity import Unit
@@ -68,15 +66,14 @@ def places(unit: Unit) -> int:
     return 3 if unit is Unit.RATIO else 2
 
 
-@lru_cache(maxsize=REMEMBERED)
 def figure(value: Decimal, places: int = 2) -> str:
     """A plain decimal, half up, without needless zeros.
 
     >>> figure(Decimal("82.1002")), figure(Decimal("-0.001")), figure(Decimal(120))
     ('82.1', '0', '120')
     """
-    text = f"{value.quantize(_STEPS[places], ROUND_HALF_UP):f}"
-    if "." in text:
+    text = str(value.quantize(_STEPS[places], ROUND_HALF_UP))
+    if places:
         text = text.rstrip("0").rstrip(".")
     return "0" if text == "-0" else text
 

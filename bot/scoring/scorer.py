@@ -9,54 +9,33 @@ from __future__ import annotations
 from collections.abc import Hashable, Mapping
 from dataclasses import replace
 from datetime import datetime
+from decimal import Decimal
 from operator import is_
 
 from bot.scoring import problems
 from bot.scoring.bounded import remember
+from bot.scoring.derived import MAKES, ONCE_EACH, derive
 from bot.scoring.meanings import NOBODY, Meaning, instant, understand
-from bot.scoring.output import (
-    PART_OF_SERIES,
-    Line,
-    reference_cells,
-    value_cell,
-)
+from bot.scoring.output import PART_OF_SERIES, Line, reference_cells, value_cell
+from bot.scoring.references import Alike, References, Said
 from bot.scoring.sheets import Cells
+from bot.scoring.taken import Taken
 from bot.scoring.tracks import PressureTrack, Track, track
 from bot.scoring.verdicts import Verdicts
-from core.assess import Assessment, derived_error
+from core.assess import Assessment, relative_variance
 from core.client import Profile
-from core.doubt import doubt
+from core.doubt import doubt, is_jump
 from core.flags import Code
-from core.flags_of_reading import flags_of_reading
+from core.flags_of_reading import FEWEST_IDENTICAL, flags_of_reading
 from core.measures import MEASURES
 from core.measures.height import HEIGHT
-from core.measures.shape import Measure, Scores, Understood, no_score
+from core.measures.shape import Kind, Measure, Understood
 from core.measures.weight import WEIGHT
-from core.reading import How, Reading
 
 MEAN = "blood_pressure_mean"  # what the row of a series is called
 # Of one pressure, not of its series.
 _OF_ONE_PRESSURE = frozenset({Code.BP_SEVERE, Code.BP_SEVERE_REPEATED, Code.BP_LOW, Code.IDENTICAL_VALUES})
-
-DERIVED = tuple(m for m in MEASURES.values() if m.derive is not None)
-
-
-def _makes(key: str) -> tuple[Measure, ...]:
-    """The derived measures that a reading of `key` may make possible; a height may, for any of them."""
-    return tuple(m for m in DERIVED if key == "height" or key in m.derived_from)
-
-
-def _once_each(measure: Measure) -> tuple[str, ...]:
-    """The parts of a derived measure that are used only once: a new waist waits for its own hip, a walk may be
-    compared with an older weight.
-    """
-    kind = MEASURES[measure.derived_from[0]].kind
-    return tuple(key for key in measure.derived_from if MEASURES[key].kind is kind)
-
-
-MAKES: Mapping[str, tuple[Measure, ...]] = {key: _makes(key) for key in MEASURES}
-NEEDS: Mapping[str, frozenset[str]] = {m.key: frozenset(m.derived_from) for m in DERIVED}
-ONCE_EACH: Mapping[str, tuple[str, ...]] = {m.key: _once_each(m) for m in DERIVED}
+_MAY_BE_TOO_EQUAL = (Kind.BODY, Kind.FUNCTION)
 
 
 class Person:
@@ -64,12 +43,12 @@ class Person:
 
     __slots__ = ("kind", "newest", "profile", "tracks", "used")
 
-    def __init__(self, profile: Profile, kind: int) -> None:
+    def __init__(self, profile: Profile, kind: Alike) -> None:
         self.profile = profile
-        self.kind = kind  # the same for people of whom the references say the same
+        self.kind = kind
         self.tracks: dict[str, Track] = {}
-        self.newest: dict[str, Reading] = {}
-        self.used: dict[str, list[Reading]] = {}  # parts of the newest derived readings
+        self.newest: dict[str, Taken] = {}
+        self.used: dict[str, list[Taken]] = {}  # parts of the newest derived readings
 
 
 class Scorer:
@@ -78,10 +57,9 @@ class Scorer:
     def __init__(self, profiles: Mapping[str, Profile]) -> None:
         self._profiles = profiles
         self._people: dict[str, Person] = {}
-        self._kinds: dict[Hashable, int] = {}
         self._meanings: dict[Cells, Meaning] = {}
-        self._references: dict[Hashable, tuple[Scores, tuple[str, str]]] = {}
-        self._remarks: dict[Hashable, str] = {}
+        self._references = References()
+        self._weights: dict[Hashable, bool] = {}
         self._verdicts = Verdicts()
         self._number = 0
         self.used = self.unusable = self.to_check = self.strangers = 0
@@ -92,13 +70,12 @@ class Scorer:
         row: its number in the file, the header being 1. beyond: it has more cells than the header names.
         Rows of one person must come in order of time.
         """
-        name, taken, *what = cells
-        meaning = self._meaning(tuple(what))
+        name, taken, what = cells[0], cells[1], cells[2:]
+        meaning = self._meanings.get(what) or self._understood(what)
         at = instant(taken)
         person = name.strip()
-        problem = self._unusable(person, at, meaning, beyond)
-        if problem or isinstance(at, str) or meaning.measure is None or meaning.heard is None:
-            return [self._refused(name, taken, meaning, what, problem)]
+        if isinstance(at, str) or meaning.measure is None or meaning.heard is None or not person or beyond:
+            return [self._refused(name, taken, meaning, what, _problem(person, at, meaning, beyond))]
         who = self._people.get(person) or self._meet(person)
         past = who.tracks.get(meaning.key)
         if past is None:
@@ -121,124 +98,127 @@ class Scorer:
     ) -> list[Line]:
         self.used += 1
         remark = self._remark(meaning, measure, heard, past, who.profile)
-        reading = Reading(
-            measure.key,
-            heard.value,
-            at,
-            second=heard.second,
-            unit=heard.unit,
-            conditions=meaning.conditions,
-            how=How.IMPORTED,
-            attempts=heard.attempts,
-            window=heard.window,
-        )
-        scores, bands = self._scores(meaning, measure, reading, who)
-        history, run = past.history(at), past.equal_in_a_row(reading)
-        head = (name, taken, measure.key, meaning.value, meaning.unit, *bands)
+        now = Taken(meaning, heard.value, at)
+        said = self._references.of(measure, now, who.kind, who.profile)
+        run = past.equal_in_a_row(now)
+        head = (name, taken, measure.key, meaning.value, meaning.unit, *said.cells)
         if isinstance(past, PressureTrack):
-            past.add(reading, run)
-            verdict, cells = past.judged(reading, self._verdicts)
-            assessment = Assessment(reading, past.mean or reading, scores, verdict, (), past.found)
-            flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
-            own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
-            lines: list[Line] = [(*head, *PART_OF_SERIES, own, remark)]
-            if past.mean is not None:
-                of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
-                mean_bands = reference_cells(measure.score(past.mean, who.profile))
-                mean = value_cell(past.mean.value, past.mean.second, measure.unit)
-                lines.append((name, taken, MEAN, mean, meaning.unit, *mean_bands, *cells, of_mean, ""))
+            lines = self._pressure(measure, now, said, run, who, past, head, remark)
         else:
-            verdict, cells = past.judged(reading, self._verdicts)
-            past.add(reading, run)
-            assessment = Assessment(reading, reading, scores, verdict)
-            flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
-            lines = [(*head, *cells, ";".join([f.code for f in flags]) if flags else "", remark)]
-        past.number = meaning.number
-        who.newest[measure.key] = reading
+            verdict, cells = past.judged(now, self._verdicts)
+            flags, tells = said.flags, past.may_tell(now, who.profile)
+            if tells or verdict is not None or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL):
+                history = past.history(at) if tells else ()
+                assessment = Assessment(now.reading(), now.reading(), said.scores, verdict)
+                found = flags_of_reading(measure, assessment, history, who.profile, run=run)
+                flags = ";".join([f.code for f in found])
+            past.add(now, run)
+            lines = [(*head, *cells, flags, remark)]
+        who.newest[measure.key] = now
         if measure is HEIGHT:
-            who.profile = replace(who.profile, stature=reading.value)
+            who.profile = replace(who.profile, stature=now.value)
         for derived in MAKES[measure.key]:
             self._derive(derived, name, taken, who, lines)
         return lines
 
+    def _pressure(
+        self,
+        measure: Measure,
+        now: Taken,
+        said: Said,
+        run: int,
+        who: Person,
+        past: PressureTrack,
+        head: Line,
+        remark: str,
+    ) -> list[Line]:
+        """The line of one pressure, and that of its series, once there are days enough."""
+        history, reading = past.history(now.taken_at), now.reading()
+        past.add(now, run)
+        verdict, cells = past.judged(now, self._verdicts)
+        assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
+        flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
+        own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
+        lines: list[Line] = [(*head, *PART_OF_SERIES, own, remark)]
+        if past.mean is not None:
+            of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
+            bands = reference_cells(measure.score(past.mean, who.profile))
+            mean = value_cell(past.mean.value, past.mean.second, measure.unit)
+            lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, ""))
+        return lines
+
     def _derive(self, measure: Measure, name: str, taken: str, who: Person, lines: list[Line]) -> None:
         newest = who.newest
-        if measure.derive is None or not newest.keys() >= NEEDS[measure.key]:
-            return
+        for key in measure.derived_from:
+            if key not in newest:
+                return
         parts = [newest[key] for key in ONCE_EACH[measure.key]]
         if any(map(is_, parts, who.used.get(measure.key, ()))):
             return
-        reading = measure.derive(newest, who.profile)
-        if reading is None:
+        now = derive(measure, newest, who.profile)
+        if now is None:
             return
         who.used[measure.key] = parts
         past = who.tracks.get(measure.key)
         if past is None:
             past = who.tracks[measure.key] = track(measure)
-        _, cells = past.judged_with(reading, derived_error(measure, newest, MEASURES))
-        past.add(reading)
-        bands = reference_cells(measure.score(reading, who.profile))
+        cells = past.judged_by(now, relative_variance(measure, newest, MEASURES))
+        past.add(now)
+        said = self._references.of(measure, now, who.kind, who.profile)
         # A derived measure raises no flag: it would only repeat what its parts say.
-        value = value_cell(reading.value, None, measure.unit)
-        lines.append((name, taken, measure.key, value, measure.unit, *bands, *cells, "", ""))
+        value = value_cell(now.value, None, measure.unit)
+        lines.append((name, taken, measure.key, value, measure.unit, *said.cells, *cells, "", ""))
 
     # --- what is looked up once
 
-    def _meaning(self, what: Cells) -> Meaning:
-        found = self._meanings.get(what)
-        if found is None:
-            self._number += 1
-            found = remember(self._meanings, what, understand(self._number, *what))
-        return found
-
-    def _scores(
-        self, meaning: Meaning, measure: Measure, reading: Reading, who: Person
-    ) -> tuple[Scores, tuple[str, str]]:
-        """What the references say; nothing they ask of a person is left out of the key."""
-        if measure.score is no_score:
-            return (), ("", "")
-        key = (meaning.number, who.kind, who.profile.age_on(reading.taken_at))
-        found = self._references.get(key)
-        if found is None:
-            scores = measure.score(reading, who.profile)
-            found = remember(self._references, key, (scores, reference_cells(scores)))
-        return found
+    def _understood(self, what: Cells) -> Meaning:
+        self._number += 1
+        return remember(self._meanings, what, understand(self._number, *what))
 
     def _remark(self, meaning: Meaning, measure: Measure, heard: Understood, past: Track, profile: Profile) -> str:
         """What to check in a row that is used."""
-        key = (meaning.number, past.number, profile.stature if measure is WEIGHT else None)
-        remark = self._remarks.get(key)
-        if remark is None:
-            found = doubt(measure, heard, past.newest, profile)
+        newest = past.newest
+        stature = profile.stature if measure is WEIGHT else None
+        likely = meaning.likely if stature is None else self._likely(meaning, measure, heard, stature)
+        if likely and (newest is None or not is_jump(measure.bounds, heard.value, newest.value)):
+            remark = meaning.remark
+        else:
+            found = doubt(measure, heard, None if newest is None else newest.reading(), profile)
             said = problems.unlikely(measure, found) if found is not None else ""
-            remark = remember(self._remarks, key, "; ".join(filter(None, (said, meaning.remark))))
+            remark = "; ".join(filter(None, (said, meaning.remark)))
         if remark:
             self.to_check += 1
         return remark
+
+    def _likely(self, meaning: Meaning, measure: Measure, heard: Understood, stature: Decimal) -> bool:
+        """Whether a weight is likely for somebody of this stature."""
+        key = (meaning.number, stature)
+        likely = self._weights.get(key)
+        if likely is None:
+            likely = remember(self._weights, key, doubt(measure, heard, None, Profile(stature=stature)) is None)
+        return likely
 
     def _meet(self, name: str) -> Person:
         profile = self._profiles.get(name)
         if profile is None:
             self.strangers += 1
             profile = NOBODY
-        kind = self._kinds.setdefault((profile.sex, profile.background, profile.cautions), len(self._kinds))
-        who = self._people[name] = Person(profile, kind)
+        who = self._people[name] = Person(profile, self._references.kind(profile))
         return who
 
     # --- rows that cannot be used
 
-    @staticmethod
-    def _unusable(person: str, at: datetime | str, meaning: Meaning, beyond: bool) -> str:
-        if person and not beyond and not meaning.problem and not isinstance(at, str):
-            return ""
-        said = [
-            problems.TOO_MANY_CELLS if beyond else "",
-            "" if person else problems.NO_PERSON,
-            at if isinstance(at, str) else "",
-            meaning.problem,
-        ]
-        return "; ".join(filter(None, said))
-
-    def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells | list[str], problem: str) -> Line:
+    def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> Line:
         self.unusable += 1
         return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem)
+
+
+def _problem(person: str, at: datetime | str, meaning: Meaning, beyond: bool) -> str:
+    """All that is wrong with a row."""
+    said = [
+        problems.TOO_MANY_CELLS if beyond else "",
+        "" if person else problems.NO_PERSON,
+        at if isinstance(at, str) else "",
+        meaning.problem,
+    ]
+    return "; ".join(filter(None, said))

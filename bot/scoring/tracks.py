@@ -10,33 +10,44 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
 
-from bot.scoring.output import PART_OF_SERIES
-from bot.scoring.verdicts import Judged, Verdicts, afresh
-from core.assess import RATING_WINDOW, error_of_weeks, mean_reading
+from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
+from bot.scoring.taken import Taken, taken
+from bot.scoring.verdicts import FIRST, Judged, Verdicts, afresh, too_soon, within_spread
+from core.assess import RATING_WINDOW, error_of_weeks, mean_reading, propagated
 from core.change import EARLY_BY
-from core.flags_of_reading import A_YEAR
+from core.client import Profile
+from core.flags_of_reading import A_YEAR, ENERGY_FALL, ENERGY_WINDOW, energy_falls, weight_says_nothing
 from core.measures.shape import Kind, Measure, MeasurementError, Understood
 from core.quantity import Unit
 from core.reading import SAME, Reading
 from core.series import GAP, MOST_DAYS, NOTHING_YET, DayTotal, SeriesMean, TooFewDays, as_reading, day_of, mean_of_days
 
-Sides = tuple[Reading | None, Reading | None]
+Sides = tuple[Taken | None, Taken | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
 _INSTANT = timedelta(microseconds=1)
+_HIGHEST_AFTER_A_FALL = 10 - ENERGY_FALL
 
 
-@dataclass(slots=True)
 class Chain:
-    """The baseline and the last two official readings: `core.assess.official`, one reading at a time."""
+    """The baseline and the last two official readings: `core.assess.official`, one reading at a time.
 
-    shortest: timedelta  # between two official readings
-    baseline: Reading | None = None
-    last: Reading | None = None
-    older: Reading | None = None
+    text: the cell of the baseline's value. too_soon: the cells of a reading that came before its time.
+    """
+
+    __slots__ = ("baseline", "last", "measure", "older", "shortest", "text", "too_soon")
+
+    def __init__(self, measure: Measure, retest: timedelta) -> None:
+        self.measure = measure
+        self.shortest = retest - EARLY_BY  # between two official readings
+        self.baseline: Taken | None = None
+        self.last: Taken | None = None
+        self.older: Taken | None = None
+        self.text = ""
+        self.too_soon: Judgement = NOTHING
 
     def before(self, at: datetime) -> Sides:
         """The baseline, and the last official reading after it, of those earlier than `at`."""
@@ -47,11 +58,13 @@ class Chain:
             last = self.older
         return baseline, None if last is baseline else last
 
-    def add(self, reading: Reading) -> None:
-        if self.baseline is None or self.last is None:
-            self.baseline = self.last = self.older = reading
-        elif reading.taken_at - self.last.taken_at >= self.shortest:
-            self.older, self.last = self.last, reading
+    def add(self, now: Taken) -> None:
+        if self.last is None:
+            self.baseline = self.last = self.older = now
+            self.text = value_cell(now.value, None, self.measure.unit)
+            self.too_soon = too_soon(now.value, self.measure.unit)
+        elif now.taken_at - self.last.taken_at >= self.shortest:
+            self.older, self.last = self.last, now
 
 
 class Track:
@@ -62,32 +75,63 @@ class Track:
     def __init__(self, measure: Measure, retest: timedelta | None = None) -> None:
         self.measure = measure
         self.retest = retest or measure.retest
-        self.chain = Chain(self.retest - EARLY_BY)
-        self.newest: Reading | None = None
-        self.number = 0  # of the newest reading's meaning
-        self.row = 0  # and its row in the file
+        self.chain = Chain(measure, self.retest)
+        self.newest: Taken | None = None
+        self.row = 0  # of the newest reading, in the file
         self.rows: dict[tuple[Decimal, Decimal | None], int] | None = None  # when several have the newest instant
         self.run = 0  # equal values in a row, the newest included
 
-    def judged(self, now: Reading, verdicts: Verdicts) -> Judged:
-        baseline, previous = self.chain.before(now.taken_at)
-        return verdicts.of(self.measure, baseline, previous, now, self.retest)
+    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+        if self.measure.error is None:
+            return None, NOTHING
+        chain = self.chain
+        baseline, previous = chain.before(now.taken_at)
+        if baseline is None:
+            return FIRST
+        if now.taken_at - (previous or baseline).taken_at < chain.shortest:
+            return None, chain.too_soon
+        cells = verdicts.within(self.measure, baseline, chain.text, now)
+        if cells is not None:
+            return None, cells
+        return self._afresh(baseline, previous, now)
 
-    def judged_with(self, now: Reading, error: MeasurementError | None) -> Judged:
-        """The same with an error of its own, that of a derived reading."""
-        baseline, previous = self.chain.before(now.taken_at)
-        return afresh(self.measure, baseline, previous, now, self.retest, error)
+    def judged_by(self, now: Taken, relative: Decimal | None) -> Judgement:
+        """The cells of a derived reading. relative: the square of the relative error its parts give it, if they do."""
+        measure, chain = self.measure, self.chain
+        if relative is None and measure.error is None:
+            return NOTHING
+        baseline, previous = chain.before(now.taken_at)
+        if baseline is None:
+            return FIRST[1]
+        if now.taken_at - (previous or baseline).taken_at < chain.shortest:
+            return chain.too_soon
+        if relative is not None and baseline.meaning.plain and now.meaning.plain:
+            spread = relative * (baseline.value * baseline.value + now.value * now.value)
+            cells = within_spread(measure, baseline.value, chain.text, now.value, spread)
+            if cells is not None:
+                return cells
+        return self._afresh(baseline, previous, now, None if relative is None else propagated(relative))[1]
 
-    def add(self, now: Reading, run: int = 1) -> None:
+    def _afresh(
+        self, baseline: Taken, previous: Taken | None, now: Taken, error: MeasurementError | None = None
+    ) -> Judged:
+        earlier = None if previous is None else previous.reading()
+        return afresh(self.measure, baseline.reading(), earlier, now.reading(), self.retest, error)
+
+    def add(self, now: Taken, run: int = 1) -> None:
         """Remember a reading, no earlier than any before it. run: `equal_in_a_row`, worked out before."""
         self.chain.add(now)
         self.newest, self.run = now, run
 
-    def equal_in_a_row(self, now: Reading) -> int:
+    def equal_in_a_row(self, now: Taken) -> int:
         newest = self.newest
-        if newest is None or newest.value != now.value or newest.second != now.second:
+        if newest is None or newest.value != now.value or newest.meaning.second != now.meaning.second:
             return 1
         return self.run + 1
+
+    def may_tell(self, now: Taken, profile: Profile) -> bool:
+        """Whether a flag could come of the readings before this one; then `history` is asked for."""
+        return False
 
     def history(self, at: datetime) -> Sequence[Reading]:
         """What the flags of a reading taken at `at` need of the readings before it."""
@@ -100,7 +144,7 @@ class Track:
             self.row, self.rows = row, None
             return None
         if self.rows is None:
-            self.rows = {(newest.value, newest.second): self.row}
+            self.rows = {(newest.value, newest.meaning.second): self.row}
         found = self.rows.setdefault((heard.value, heard.second), row)
         return None if found == row else found
 
@@ -112,82 +156,112 @@ class WeightTrack(Track):
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure)
-        self.tops: deque[Reading] = deque()  # falling: what a later and higher weight hides is gone
-        self.group: list[Reading] = []  # of the newest instant; they hide nothing from one another
+        self.tops: deque[Taken] = deque()  # falling: what a later and higher weight hides is gone
+        self.group: list[Taken] = []  # of the newest instant; they hide nothing from one another
 
-    def add(self, now: Reading, run: int = 1) -> None:
+    def add(self, now: Taken, run: int = 1) -> None:
         super().add(now, run)
         tops = self.tops
         if self.group and self.group[0].taken_at < now.taken_at:
-            for reading in self.group:
-                while tops and tops[-1].value <= reading.value:
+            for weight in self.group:
+                while tops and tops[-1].value <= weight.value:
                     tops.pop()
-                tops.append(reading)
+                tops.append(weight)
             self.group = []
             while now.taken_at - tops[0].taken_at > A_YEAR and len(tops) > 1:
                 tops.popleft()
         self.group.append(now)
 
+    def may_tell(self, now: Taken, profile: Profile) -> bool:
+        highest = self.tops[0].value if self.tops else None
+        for weight in self.group:
+            if highest is None or weight.value > highest:
+                highest = weight.value
+        return not weight_says_nothing(now.value, highest, profile.stature)
+
     def history(self, at: datetime) -> Sequence[Reading]:
-        return [*self.tops, *self.group]
+        return [weight.reading() for weight in (*self.tops, *self.group)]
 
 
 class RatingTrack(Track):
     """A 0-10 rating: the mean of the last four weeks against that of the first four (`core.assess`)."""
 
-    __slots__ = ("baseline", "ends", "error", "first", "recent")
+    __slots__ = ("baseline", "baseline_number", "ends", "error", "first", "last", "over", "recent", "total")
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure, RATING_WINDOW)
         self.error = error_of_weeks(measure.error)
-        self.first: list[Reading] = []  # of the first four weeks
+        self.first: list[Taken] = []  # of the first four weeks
         self.ends: datetime | None = None  # when they are over
+        self.over: datetime | None = None  # the last instant before that
         self.baseline: Reading | None = None  # their mean, once they are
-        self.recent: deque[Reading] = deque()  # of the last eight weeks, which is more than the flags ask for
+        self.baseline_number = 0  # stands for it
+        self.recent: deque[Taken] = deque()  # of the last eight weeks, which is more than the flags ask for
+        self.last: deque[Taken] = deque()  # of the last four, none of them of the first
+        self.total = Decimal(0)  # of `last`
 
-    def judged(self, now: Reading, verdicts: Verdicts) -> Judged:
-        at, ends = now.taken_at, self.ends
-        if ends is None or self.first[0].taken_at >= at:
-            return verdicts.of(self.measure, None, None, now, self.retest)
+    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+        if self.error is None:
+            return None, NOTHING
+        at, ends, over = now.taken_at, self.ends, self.over
+        if ends is None or over is None or self.first[0].taken_at >= at:
+            return FIRST
         if at < ends:
-            return verdicts.of(self.measure, self.first[0], None, now, self.retest)
+            return None, self.chain.too_soon
         baseline = self.baseline
         if baseline is None:
-            baseline = replace(mean_reading(self.first), taken_at=self.first[0].taken_at)
+            baseline = replace(_mean(self.first), taken_at=self.first[0].taken_at)
             self.baseline = baseline
-        since = max(at - _WINDOW, ends - _INSTANT)  # what is of the first weeks is of no later ones
-        last = [now]  # newest first
-        for reading in reversed(self.recent):
-            if reading.taken_at <= since:
-                break
-            if reading.taken_at < at:
-                last.append(reading)
-        key = None
-        if baseline.conditions is SAME and now.conditions is SAME:
-            total = sum([r.value for r in last])
-            key = (self.measure.key, baseline.value, baseline.attempts, total, len(last), "weeks")
-            found = verdicts.known(key)
-            if found is not None:
-                return found
-        before = since - RATING_WINDOW
-        earlier = [r for r in self.recent if before < r.taken_at <= since and r.taken_at >= ends]
-        previous = mean_reading(earlier) if earlier else None
-        judged = afresh(self.measure, baseline, previous, mean_reading(last[::-1]), self.retest, self.error)
-        return judged if key is None else verdicts.keep(key, judged)
+            self.baseline_number = verdicts.number((self.measure.key, baseline.value, baseline.attempts))
+        since = max(at - _WINDOW, over)  # what is of the first weeks is of no later ones
+        last = self.last
+        while last and last[0].taken_at <= since:
+            self.total -= last.popleft().value
+        if self.newest is None or self.newest.taken_at == at or not now.meaning.plain:
+            return self._judged(baseline, since, ends, now)
+        if baseline.conditions is not SAME:
+            return self._judged(baseline, since, ends, now)
+        key = (self.baseline_number, self.total + now.value, len(last) + 1)
+        return verdicts.known(key) or verdicts.keep(key, self._judged(baseline, since, ends, now))
 
-    def add(self, now: Reading, run: int = 1) -> None:
+    def _judged(self, baseline: Reading, since: datetime, ends: datetime, now: Taken) -> Judged:
+        at, before = now.taken_at, since - RATING_WINDOW
+        last = [r for r in self.last if r.taken_at < at]
+        earlier = [r for r in self.recent if before < r.taken_at <= since and r.taken_at >= ends]
+        previous = _mean(earlier) if earlier else None
+        return afresh(self.measure, baseline, previous, _mean([*last, now]), self.retest, self.error)
+
+    def add(self, now: Taken, run: int = 1) -> None:
         self.newest, self.run = now, run
         if self.ends is None:
+            self.chain.add(now)
             self.ends = now.taken_at + _WINDOW
+            self.over = self.ends - _INSTANT
         if now.taken_at < self.ends:
             self.first.append(now)
+        else:
+            self.last.append(now)
+            self.total += now.value
         oldest, recent = now.taken_at - 2 * RATING_WINDOW, self.recent
         while recent and recent[0].taken_at < oldest:
             recent.popleft()
         recent.append(now)
 
+    def may_tell(self, now: Taken, profile: Profile) -> bool:
+        last = self.newest
+        if last is None or now.value > _HIGHEST_AFTER_A_FALL:
+            return False
+        if last.taken_at == now.taken_at:
+            return True
+        since = last.taken_at - ENERGY_WINDOW
+        return energy_falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1])
+
     def history(self, at: datetime) -> Sequence[Reading]:
-        return self.recent
+        return [rating.reading() for rating in self.recent]
+
+
+def _mean(ratings: Sequence[Taken]) -> Reading:
+    return mean_reading([rating.reading() for rating in ratings])
 
 
 class PressureTrack(Track):
@@ -201,34 +275,38 @@ class PressureTrack(Track):
         self.differing: list[Reading] = []  # of it, those taken otherwise than before
         self.found: SeriesMean | TooFewDays = TooFewDays(0)  # of the series so far
         self.mean: Reading | None = None  # the same as a reading
-        self.before: Reading | None = None  # the newest pressure of an instant before that of the newest
+        self.before: Taken | None = None  # the newest pressure of an instant before that of the newest
 
-    def judged(self, now: Reading, verdicts: Verdicts) -> Judged:
+    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
         """Of the series, `now` already added to it; too few days are not judged."""
         if self.mean is None:
             return None, PART_OF_SERIES
-        return self.judged_with(self.mean, None)
+        baseline, previous = self.chain.before(self.mean.taken_at)
+        if baseline is None:
+            return FIRST
+        return self._afresh(baseline, previous, taken(self.measure, self.mean))
 
-    def add(self, now: Reading, run: int = 1) -> None:
+    def add(self, now: Taken, run: int = 1) -> None:
         if self.newest is not None and self.newest.taken_at < now.taken_at:
             self.before = self.newest
         self.newest, self.run = now, run
-        today, days = day_of(now, UTC).toordinal(), self.days
+        reading = now.reading()
+        today, days = day_of(reading, UTC).toordinal(), self.days
         if days and (today - days[-1][0] > GAP.days or today - days[0][0] >= MOST_DAYS):
             if self.mean is not None:
-                self.chain.add(self.mean)
+                self.chain.add(taken(self.measure, self.mean))
             days.clear()
             self.differing.clear()
         total = days.pop()[1] if days and days[-1][0] == today else NOTHING_YET
-        days.append((today, total.with_reading(now)))
-        if now.conditions.differs:
-            self.differing.append(now)
+        days.append((today, total.with_reading(reading)))
+        if reading.conditions.differs:
+            self.differing.append(reading)
         self.found = mean_of_days([total for _, total in days])
-        self.mean = as_reading(self.found, (*self.differing, now)) if isinstance(self.found, SeriesMean) else None
+        self.mean = as_reading(self.found, (*self.differing, reading)) if isinstance(self.found, SeriesMean) else None
 
     def history(self, at: datetime) -> Sequence[Reading]:
         last = self.newest if self.newest is not None and self.newest.taken_at < at else self.before
-        return () if last is None else (last,)
+        return () if last is None else (last.reading(),)
 
 
 def track(measure: Measure) -> Track:

@@ -1,22 +1,44 @@
-"""Verdicts as cells, each worked out once for the same values.
+"""Verdicts as cells, without the core where it would say no more than that a reading lies within error.
 
-Most readings of a long file lie within error, and then a verdict depends on two values only: the baseline's and
-the new one's. Those are remembered. Beyond error the reading between them counts as well, and `judge` is asked
-again. Whoever looks a verdict up names all that it depends on in the key.
+Most readings of a long file do, and then a verdict depends on the baseline, the new value and how both were taken.
+What lies beyond error, or was taken otherwise than the baseline, is for `core.change.judge`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Hashable
 from datetime import timedelta
+from decimal import Decimal
+from functools import lru_cache
+from math import isqrt
 
-from bot.scoring.bounded import remember
-from bot.scoring.output import Judgement, judgement
-from core.change import Verdict, judge, too_soon
+from bot.scoring.bounded import REMEMBERED, remember
+from bot.scoring.output import Judgement, figure, judgement, places
+from bot.scoring.taken import Taken
+from core.change import NO_BASELINE, Change, Verdict, judge, mdc95, mdc95_squared, reaches, variance
 from core.measures.shape import Measure, MeasurementError
+from core.quantity import Unit
 from core.reading import SAME, Reading
 
-Judged = tuple[Verdict | None, Judgement]
+Judged = tuple[Verdict | None, Judgement]  # the verdict only if beyond error: of no other comes a flag
+
+FIRST: Judged = (None, judgement(NO_BASELINE, Unit.KILOGRAM))  # nothing in it has a unit
+_WITHIN = Change.WITHIN_ERROR.replace("_", " ")
+_LIMITS = 50  # each with a table of its own; ways to take a measure are few
+_YES_OR_NO = {None: "", True: "yes", False: "no"}
+
+
+class Limit:
+    """What error allows between two readings of a measure whose error does not go with the value.
+
+    spread: the variances of both. cells: of a difference; None when it is beyond error.
+    """
+
+    __slots__ = ("cells", "spread")
+
+    def __init__(self, spread: Decimal) -> None:
+        self.spread = spread
+        self.cells: dict[Decimal, tuple[str, str, str, str] | None] = {}
 
 
 class Verdicts:
@@ -24,44 +46,95 @@ class Verdicts:
 
     def __init__(self) -> None:
         self._known: dict[Hashable, Judged] = {}
+        self._limits: dict[Hashable, Limit] = {}
+        self._numbers: dict[Hashable, int] = {}
+        self._given = 0
 
     def known(self, key: Hashable) -> Judged | None:
         return self._known.get(key)
 
     def keep(self, key: Hashable, judged: Judged) -> Judged:
-        """Remember a verdict, if nothing but the key decided it."""
-        verdict = judged[0]
-        if verdict is None or not verdict.beyond_error:
+        """Remember a verdict, if nothing but the key decided it: beyond error, earlier readings do as well."""
+        if judged[0] is None:
             remember(self._known, key, judged)
         return judged
 
-    def of(
-        self,
-        measure: Measure,
-        baseline: Reading | None,
-        previous: Reading | None,
-        now: Reading,
-        retest: timedelta,
-    ) -> Judged:
-        """`judge` with the measure's own error."""
-        key: Hashable
-        if baseline is None:
-            key = measure.key
-        elif too_soon(previous or baseline, now, retest):
-            key = (measure.key, baseline.value)
-        elif baseline.conditions is SAME and now.conditions is SAME:
-            key = (
-                measure.key,
-                baseline.value,
-                baseline.attempts,
-                baseline.window,
-                now.value,
-                now.attempts,
-                now.window,
-            )
-        else:
-            return afresh(measure, baseline, previous, now, retest)
-        return self._known.get(key) or self.keep(key, afresh(measure, baseline, previous, now, retest))
+    def number(self, key: Hashable) -> int:
+        """A number that stands for the key, and never for another."""
+        found = self._numbers.get(key)
+        if found is None:
+            self._given += 1
+            found = remember(self._numbers, key, self._given)
+        return found
+
+    def within(self, measure: Measure, baseline: Taken, text: str, now: Taken) -> Judgement | None:
+        """The cells of a reading within the measure's own error; None if it is not, or more than values decides.
+
+        text: the cell of the baseline's value.
+        """
+        before, after, error = baseline.meaning, now.meaning, measure.error
+        if error is None or before.conditions is not SAME or after.conditions is not SAME:
+            return None
+        if error.sem is None:
+            return within_spread(measure, baseline.value, text, now.value, _spread(error, baseline, now))
+        key = (measure.key, before.attempts, before.window, after.attempts, after.window)
+        limit = self._limits.get(key)
+        if limit is None:
+            limit = remember(self._limits, key, Limit(_spread(error, baseline, now)), _LIMITS)
+        difference = now.value - baseline.value
+        try:
+            cells = limit.cells[difference]
+        except KeyError:
+            cells = remember(limit.cells, difference, _cells(measure, difference, limit.spread, baseline.value))
+        if cells is None:
+            return None
+        change, mdc95, word, reached = cells
+        if measure.important is not None and measure.important.relative:
+            reached = _YES_OR_NO[reaches(measure.important, measure.better, baseline.value, difference)]
+        return text, change, mdc95, word, reached
+
+
+def _spread(error: MeasurementError, baseline: Taken, now: Taken) -> Decimal:
+    before, after = baseline.meaning, now.meaning
+    return variance(error, baseline.value, before.attempts, before.window) + variance(
+        error, now.value, after.attempts, after.window
+    )
+
+
+def within_spread(measure: Measure, baseline: Decimal, text: str, now: Decimal, spread: Decimal) -> Judgement | None:
+    """The cells of a value within error of the baseline, or None. spread: the variances of both together."""
+    cells = _cells(measure, now - baseline, spread, baseline)
+    return None if cells is None else (text, *cells)
+
+
+def _cells(
+    measure: Measure, difference: Decimal, spread: Decimal, baseline: Decimal
+) -> tuple[str, str, str, str] | None:
+    if difference * difference > mdc95_squared(spread):
+        return None
+    to = places(measure.unit)
+    reached = _YES_OR_NO[reaches(measure.important, measure.better, baseline, difference)]
+    return figure(difference, to), figure_of_mdc95(spread, to), _WITHIN, reached
+
+
+def figure_of_mdc95(spread: Decimal, to: int) -> str:
+    """`figure` of `mdc95`, looked up by the whole number of half steps in it: a Decimal root takes longer.
+
+    Next to such a number the root itself decides, as published errors do make halves: 15 % of 8.5 s is 1.275 s.
+    """
+    halves, rest = divmod(isqrt(int(mdc95_squared(spread) * _SCALES[to])), _FINE)
+    if rest in (0, _FINE - 1):
+        return figure(mdc95(spread), to)
+    return _figure_of_halves(halves, to)
+
+
+@lru_cache(maxsize=REMEMBERED)
+def _figure_of_halves(halves: int, to: int) -> str:
+    return figure(Decimal((halves + 1) // 2).scaleb(-to), to)
+
+
+_FINE = 10**6
+_SCALES = tuple(Decimal((2 * 10**to * _FINE) ** 2) for to in range(4))
 
 
 def afresh(
@@ -73,4 +146,9 @@ def afresh(
     error: MeasurementError | None = None,
 ) -> Judged:
     verdict = judge(measure, baseline, previous, now, retest=retest, error=error)
-    return verdict, judgement(verdict, measure.unit)
+    beyond = verdict is not None and verdict.beyond_error
+    return verdict if beyond else None, judgement(verdict, measure.unit)
+
+
+def too_soon(baseline: Decimal, unit: Unit) -> Judgement:
+    return judgement(Verdict(Change.TOO_SOON, baseline=baseline), unit)

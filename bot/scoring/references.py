@@ -1,0 +1,152 @@
+"""What the published references say of a value, looked up once for all values and people they say the same of.
+
+The tables of a measure may turn at few ages and few values only. Which, is read from the tables themselves, for
+the measures that come often; any other is looked up by all that a score may depend on.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect, bisect_left, bisect_right
+from collections.abc import Callable, Hashable, Iterable, Mapping
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import NamedTuple
+
+from bot.scoring.bounded import remember
+from bot.scoring.output import reference_cells
+from bot.scoring.taken import Taken
+from core.assess import Assessment
+from core.client import Profile
+from core.flags_of_reading import flags_of_reading
+from core.measures.shape import Measure, Scores, no_score
+from core.reading import SAME
+from core.references import (
+    bmi_nice,
+    bmi_who,
+    chair_stand_cdc,
+    chair_stand_rikli_jones,
+    rhr_adult_range,
+    rhr_nhanes_2011,
+    rhr_trade_chart,
+    waist_idf,
+    waist_nice,
+    waist_who,
+    whr_trade,
+    whr_who,
+    whtr_nice,
+)
+from core.references.boundaries import bmi_for_class
+from core.references.ladder import Ladder
+
+
+class Said(NamedTuple):
+    """scores: of the references. cells: band and reference. flags: the codes that the reading raises by itself,
+    whatever came before it.
+    """
+
+    scores: Scores
+    cells: tuple[str, str]
+    flags: str
+
+
+NOTHING_SAID = Said((), ("", ""), "")
+
+
+@dataclass(frozen=True, slots=True)
+class Turns:
+    """Where what is said may turn. ages: in whole years, rising. value: equal for values of which the same is said.
+    background: whether it depends on that.
+    """
+
+    ages: tuple[int, ...]
+    value: Callable[[Decimal], Hashable]
+    background: bool = False
+
+
+def _exact(value: Decimal) -> Hashable:
+    return value
+
+
+def _among(*tables: Iterable[Ladder]) -> Callable[[Decimal], Hashable]:
+    """How many limits of the tables are below the value, and how many are not above it."""
+    limits = sorted({step.limit for ladders in tables for ladder in ladders for step in ladder.steps})
+    return lambda value: (bisect_left(limits, value), bisect_right(limits, value))
+
+
+def _among_classes(value: Decimal) -> Hashable:
+    return _CLASSES(bmi_for_class(value))
+
+
+_CLASSES = _among((bmi_who.CLASSES,), bmi_nice.BY_BACKGROUND.values())
+
+
+def _edges(ranges: Iterable[range]) -> tuple[int, ...]:
+    return tuple(sorted({edge for ages in ranges for edge in (ages.start, ages.stop)}))
+
+
+_OF_THE_CHART = [range(first, 999 if last is None else last + 1) for first, last in rhr_trade_chart.AGES]
+_OF_STANDS = [row.ages for table in (chair_stand_cdc.ROWS, chair_stand_rikli_jones.ROWS) for row in table]
+_ADULT = (waist_nice.YOUNGEST,)
+
+TURNS: Mapping[str, Turns] = {
+    "resting_heart_rate": Turns(
+        _edges([*_OF_THE_CHART, range(rhr_adult_range.YOUNGEST, 999), range(rhr_nhanes_2011.YOUNGEST, 999)]), _exact
+    ),
+    "chair_stand_30s": Turns(_edges(_OF_STANDS), _exact),
+    "waist": Turns(
+        _ADULT,
+        _among(
+            waist_nice.BY_SEX.values(),
+            waist_who.BY_SEX.values(),
+            *(by_sex.values() for by_sex in waist_idf.BY_BACKGROUND.values()),
+        ),
+        background=True,
+    ),
+    "bmi": Turns((bmi_who.YOUNGEST,), _among_classes, background=True),
+    "waist_to_hip_ratio": Turns(_ADULT, _among(whr_who.BY_SEX.values(), whr_trade.BY_SEX.values())),
+    "waist_to_height_ratio": Turns(_ADULT, _among((whtr_nice.BANDS,))),
+}
+
+
+class Alike(NamedTuple):
+    """full: a number for people of the same sex, cautions and background. short: whatever the background."""
+
+    full: int
+    short: int
+
+
+class References:
+    """One table for all people."""
+
+    def __init__(self) -> None:
+        self._known: dict[Hashable, Said] = {}
+        self._kinds: dict[Hashable, int] = {}
+
+    def of(self, measure: Measure, now: Taken, who: Alike, profile: Profile) -> Said:
+        """What is said of a reading."""
+        if measure.score is no_score:
+            return NOTHING_SAID
+        age, how, turns = profile.age_on(now.taken_at), now.meaning, TURNS.get(measure.key)
+        key: Hashable
+        if turns is not None and how.conditions is SAME:
+            column = None if age is None else bisect(turns.ages, age)
+            key = (measure.key, turns.value(now.value), who.full if turns.background else who.short, column)
+        elif how.number:
+            key = (how.number, who.full, age)
+        else:
+            return _said(measure, now, profile)
+        return self._known.get(key) or remember(self._known, key, _said(measure, now, profile))
+
+    def kind(self, profile: Profile) -> Alike:
+        """The numbers of a person."""
+        numbers = self._kinds
+        short = numbers.setdefault((profile.sex, profile.cautions), len(numbers))
+        full = numbers.setdefault((profile.sex, profile.cautions, profile.background), len(numbers))
+        return Alike(full, short)
+
+
+def _said(measure: Measure, now: Taken, profile: Profile) -> Said:
+    reading = now.reading()
+    scores = measure.score(reading, profile)
+    flags = flags_of_reading(measure, Assessment(reading, reading, scores, None), (), profile, run=1)
+    return Said(scores, reference_cells(scores), ";".join(f.code for f in flags))
