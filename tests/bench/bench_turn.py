@@ -6,8 +6,9 @@ Monday morning answer energy, minutes, sessions, pulse and weight, each five tim
 The yardstick stores nothing and echoes the same texts: with everything at the library's defaults, and at the setting
 that was found best for it (16 at once, 16 connections).
 
-Messenger, bot and driver are processes of their own. Speed: all texts wait, time runs until the last reply is
-accepted. Delay: texts come at an even rate, and each is timed from its sending until its reply is accepted.
+Messenger, bot and driver are processes of their own, and so is PostgreSQL; processor time is the bot's alone.
+Speed: all texts wait, time runs until the last reply is accepted. Delay: texts come at an even rate, and each is
+timed from its sending until its reply is accepted.
 """
 
 from __future__ import annotations
@@ -28,7 +29,7 @@ from bot.turn import work_batch
 from demo.messenger import Remote
 from tests.bench import population
 from tests.bench.measuring import RUNS, median, percentile, ratio
-from tests.bench.processes import echo_bot, open_chats, our_bot
+from tests.bench.processes import echo_bot, open_chats, our_bot, processor
 from tests.bench.servers import KINDS, Fresh
 
 CLIENTS, WEEKS = 240, 104
@@ -39,9 +40,10 @@ DELAYS = (0, 50)  # ms the messenger takes to answer
 
 @dataclass
 class Figures:
-    """turns a second, and the delays of single turns in ms."""
+    """Turns a second, processor time of the bot in ms a turn, and the delays of single turns in ms."""
 
     speed: list[float] = field(default_factory=list)
+    work: list[float] = field(default_factory=list)
     p50: list[float] = field(default_factory=list)
     p99: list[float] = field(default_factory=list)
 
@@ -79,8 +81,10 @@ async def _one(found: Figures, url: str, concurrent: int, delay: int, clients: i
     async with await Remote.spawn(*options) as messenger:
         chats = range(population.FIRST_CHAT, population.FIRST_CHAT + clients)
         await open_chats(messenger, chats)
-        async with our_bot(messenger, url) if url else echo_bot(messenger, concurrent):
+        async with our_bot(messenger, url) if url else echo_bot(messenger, concurrent) as bot:
+            before = processor(bot)
             speed = await _burst(messenger, chats)
+            found.work.append((processor(bot) - before) * 1000 / (len(chats) * len(MEASURES[:-1])))
             waits = await _paced(messenger, chats, min(PACE, speed / 2))
         found.speed.append(speed)
         found.p50.append(percentile(waits, 0.5))
@@ -130,7 +134,7 @@ async def _paced(messenger: Remote, chats: Sequence[int], pace: float) -> list[f
 
 def run(runs: int = RUNS) -> Table:
     table = Table(title="a durable, scored check-in turn beside an echo that keeps nothing")
-    for column in ("messenger answers in", "bot", "turns/s", "against the echo", "p50", "p99"):
+    for column in ("messenger answers in", "bot", "turns/s", "against the echo", "processor a turn", "p50", "p99"):
         table.add_column(column, justify="left" if column == "bot" else "right")
     with KINDS["SQLite"]() as sqlite, KINDS["PostgreSQL"]() as postgresql:
         fresh = {"SQLite": sqlite, "PostgreSQL": postgresql}
@@ -143,6 +147,7 @@ def run(runs: int = RUNS) -> Table:
                     name,
                     f"{median(figures.speed):,.0f}",
                     f"{ratio(figures.speed, yardstick):.2f}",
+                    f"{median(figures.work):.2f} ms",
                     f"{median(figures.p50):.1f} ms",
                     f"{median(figures.p99):.1f} ms",
                 )
