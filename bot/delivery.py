@@ -1,7 +1,7 @@
 """Draining the outbox: in order within a chat, chats side by side, within the platform's limits.
 
-A crash between the platform's yes and our commit repeats at most the messages then in flight, one for each chat,
-and loses none: the platform offers no key that would prevent it.
+A crash between the platform's yes and our commit repeats at most the messages then in flight or not yet noted, one
+for each chat, and loses none: the platform offers no key that would prevent it.
 
 * One exchange with the store records what is finished and claims what comes next (`bot.store.dispatch`).
 * A message is rendered when it is sent, in its reader's language. What many people get is rendered once.

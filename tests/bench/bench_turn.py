@@ -2,7 +2,8 @@
 
 Ours, from the update received to the scored reply accepted: commit the update, read two years of readings, decide,
 score, commit reading, state and reply, render and send; every commit flushed to disk. The clients of a practice on a
-Monday morning answer energy, minutes, sessions, pulse and weight, each five times as fast as they can be served.
+Monday morning answer energy, minutes, sessions, pulse and weight, all at once and hardly two alike.
+
 The yardstick stores nothing and echoes the same texts: with everything at the library's defaults, and at the setting
 that was found best for it (16 at once, 16 connections).
 
