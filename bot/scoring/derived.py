@@ -47,8 +47,12 @@ def derive(measure: Measure, newest: Newest, profile: Profile) -> Taken | None:
     if measure is AEROBIC_FROM_PULSE and not like_the_study(profile):
         return None  # nearly everybody
     from_values = _FROM_VALUES.get(measure.key)
-    if from_values is not None and all(newest[key].meaning.plain for key in measure.derived_from):
-        return from_values(newest, profile.stature)
+    if from_values is not None:
+        for key in measure.derived_from:
+            if newest[key].meaning.conditions is not SAME:
+                break
+        else:
+            return from_values(newest, profile.stature)
     if measure.derive is None:
         return None
     reading = measure.derive({key: part.reading() for key, part in newest.items()}, profile)

@@ -72,11 +72,6 @@ class Meaning:
     window: int | None = None
     likely: bool = False
 
-    @property
-    def plain(self) -> bool:
-        """Nothing is known of how it was taken."""
-        return self.conditions is SAME
-
 
 def instant(text: str) -> datetime | str:
     """The instant of a cell, in UTC when no zone is given; or what is wrong with it.

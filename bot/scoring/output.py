@@ -79,7 +79,7 @@ def figure(value: Decimal, places: int = 2) -> str:
 
 
 def value_cell(value: Decimal, second: Decimal | None, unit: Unit) -> str:
-    if unit is Unit.MILLIMETRE_OF_MERCURY and second is not None:
+    if second is not None and unit is Unit.MILLIMETRE_OF_MERCURY:
         return f"{figure(value)}/{figure(second)}"
     return figure(value, places(unit))
 

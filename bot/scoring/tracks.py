@@ -18,7 +18,7 @@ from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
 from bot.scoring.taken import Taken, taken
 from bot.scoring.verdicts import FIRST, Judged, Verdicts, afresh, too_soon, within_spread
 from core.assess import RATING_WINDOW, error_of_weeks, mean_reading, propagated
-from core.change import EARLY_BY
+from core.change import EARLY_BY, variance
 from core.client import Profile
 from core.flags_of_reading import A_YEAR, ENERGY_FALL, ENERGY_WINDOW, energy_falls, weight_says_nothing
 from core.measures.shape import Kind, Measure, MeasurementError, Understood
@@ -105,7 +105,7 @@ class Track:
             return FIRST[1]
         if now.taken_at - (previous or baseline).taken_at < chain.shortest:
             return chain.too_soon
-        if relative is not None and baseline.meaning.plain and now.meaning.plain:
+        if relative is not None and baseline.meaning.conditions is SAME and now.meaning.conditions is SAME:
             spread = relative * (baseline.value * baseline.value + now.value * now.value)
             cells = within_spread(measure, baseline.value, chain.text, now.value, spread)
             if cells is not None:
@@ -217,12 +217,26 @@ class RatingTrack(Track):
         last = self.last
         while last and last[0].taken_at <= since:
             self.total -= last.popleft().value
-        if self.newest is None or self.newest.taken_at == at or not now.meaning.plain:
+        if baseline.conditions is not SAME or now.meaning.conditions is not SAME:
             return self._judged(baseline, since, ends, now)
-        if baseline.conditions is not SAME:
+        if self.newest is None or self.newest.taken_at == at:  # a reading of this instant is none before it
             return self._judged(baseline, since, ends, now)
-        key = (self.baseline_number, self.total + now.value, len(last) + 1)
-        return verdicts.known(key) or verdicts.keep(key, self._judged(baseline, since, ends, now))
+        total, number = self.total + now.value, len(last) + 1
+        key = (self.baseline_number, total, number)
+        return (
+            verdicts.known(key)
+            or verdicts.keep(key, self._within(baseline, total / number, number))
+            or self._judged(baseline, since, ends, now)
+        )
+
+    def _within(self, baseline: Reading, mean: Decimal, number: int) -> Judged | None:
+        """The verdict on a mean of so many weeks that lies within error."""
+        if self.error is None:
+            return None
+        spread = variance(self.error, baseline.value, baseline.attempts) + variance(self.error, mean, number)
+        text = value_cell(baseline.value, None, self.measure.unit)
+        cells = within_spread(self.measure, baseline.value, text, mean, spread)
+        return None if cells is None else (None, cells)
 
     def _judged(self, baseline: Reading, since: datetime, ends: datetime, now: Taken) -> Judged:
         at, before = now.taken_at, since - RATING_WINDOW

@@ -53,11 +53,9 @@ class Verdicts:
     def known(self, key: Hashable) -> Judged | None:
         return self._known.get(key)
 
-    def keep(self, key: Hashable, judged: Judged) -> Judged:
-        """Remember a verdict, if nothing but the key decided it: beyond error, earlier readings do as well."""
-        if judged[0] is None:
-            remember(self._known, key, judged)
-        return judged
+    def keep(self, key: Hashable, judged: Judged | None) -> Judged | None:
+        """Remember a verdict, if there is one that the key alone decides."""
+        return None if judged is None else remember(self._known, key, judged)
 
     def number(self, key: Hashable) -> int:
         """A number that stands for the key, and never for another."""
