@@ -256,6 +256,8 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
         answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
     elif asked is None and answers.ask_which(d, text):
         pass
+    elif _denies_a_sign(d, text):
+        d.say(m.StoodDown())
     else:
         life.not_sure(d)
 

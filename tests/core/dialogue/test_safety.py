@@ -159,3 +159,8 @@ def test_a_low_pressure_is_a_matter_for_the_coach_only_with_dizziness():
     chat.presses(button)
     assert raised(chat) == [Code.BP_LOW] and "SameDay" in chat.kinds
     assert chat.readings("blood_pressure")[0].conditions.notes == {"dizziness"}
+
+
+def test_a_denial_out_of_the_blue_is_good_to_hear():
+    chat = Chat().says("no chest pain today")
+    assert chat.kinds == ["StoodDown"] and raised(chat) == []
