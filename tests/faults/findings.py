@@ -13,6 +13,7 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
+from difflib import unified_diff
 from itertools import groupby, pairwise
 
 from sqlalchemy import Connection, select
@@ -64,13 +65,13 @@ async def check(morning: Morning, expected: Chats, *, lossy: int = 0) -> Found:
     _check_readings(morning, await morning.store.read(_readings))
     _check_occasions(morning, await morning.store.read(_slots), said)
     for chat, shown in (await chats(morning)).items():
-        assert shown == expected[chat], f"chat {chat}"
+        assert shown == expected[chat], f"chat {chat}:\n" + "\n".join(unified_diff(expected[chat], shown, lineterm=""))
     for chat in morning.clients:
         found.repeats += _repeats(morning, [m for m in await morning.messenger.seen(chat) if m.from_bot])
     assert found.repeats["lost answer"] <= lossy, found.repeats
     figures = await morning.messenger.figures()
     found.faults = Counter(figures["struck"])
-    assert figures["refused_by_flood"] == found.faults["too_many"]
+    assert figures["refused_by_flood"] <= found.faults["too_many"]  # less, where another fault struck the same request
     found.sent, found.typed = figures["accepted"], morning.typed
     return found
 
