@@ -240,6 +240,8 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
         life.set_zone(d, town)
     elif wish in TALK and _talking(d):
         life.pass_on(d, text, reply=True)
+    elif wish is Intent.NO and _denies_a_sign(d, text):  # no "no" to the question
+        _glad(d)
     elif wish is not None:  # a wish holds a number only where one belongs ("pause until 20 March")
         wishes.wish_for(d, wish, text)
     elif understood:
@@ -257,9 +259,16 @@ def _anything_else(d: Desk, event: Text, text: str) -> None:
     elif asked is None and answers.ask_which(d, text):
         pass
     elif _denies_a_sign(d, text):
-        d.say(m.StoodDown())
+        _glad(d)
     else:
         life.not_sure(d)
+
+
+def _glad(d: Desk) -> None:
+    """A denial out of the blue ("no chest pain"): good to hear; an open question stands."""
+    d.say(m.StoodDown())
+    if isinstance(d.asking, Awaiting):
+        checkin.ask(d, MEASURES[d.asking.measure])
 
 
 def _talking(d: Desk) -> bool:

@@ -164,3 +164,8 @@ def test_a_low_pressure_is_a_matter_for_the_coach_only_with_dizziness():
 def test_a_denial_out_of_the_blue_is_good_to_hear():
     chat = Chat().says("no chest pain today")
     assert chat.kinds == ["StoodDown"] and raised(chat) == []
+
+
+def test_a_denial_is_no_no_to_the_open_question():
+    chat = Chat().due().says("no chest pain today")
+    assert chat.kinds == ["StoodDown", "Ask"] and chat.state.asking == Awaiting("energy")
