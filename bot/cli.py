@@ -94,11 +94,14 @@ def score(
         Path | None, typer.Option("--people", help="CSV: person,sex,birth_date,height,background,cautions")
     ] = None,
     to: Annotated[Output, typer.Option("--to", help="How to write the result.")] = Output.TABLE,
+    processes: Annotated[
+        int, typer.Option("--processes", min=0, help="How many share a long file, for csv and json; 0 chooses.")
+    ] = 0,
 ) -> None:
     """Score readings from a file against the published references, without a chat."""
     from bot.scoring import score as run
 
-    run(str(readings), None if people is None else str(people), to.value, sys.stdout, sys.stderr)
+    run(str(readings), None if people is None else str(people), to.value, sys.stdout, sys.stderr, processes or None)
 
 
 @app.command("import")

@@ -18,10 +18,8 @@ A time without a zone is UTC; a date alone is its midnight. The columns of PEOPL
 
 from __future__ import annotations
 
-import gc
 import sys
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Iterator
 from pathlib import Path
 from typing import TextIO
 
@@ -29,15 +27,14 @@ from rich.console import Console
 from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn, TimeRemainingColumn
 
 from bot.errors import UsageError
-from bot.scoring.order import FIRST_ROW, TICK, survey, through_disk
-from bot.scoring.output import WRITERS, Line
+from bot.scoring.order import FIRST_ROW, TICK, Advance, survey, through_disk
+from bot.scoring.output import FORMS, TABLE, Line, write, write_texts
 from bot.scoring.people import read_people
-from bot.scoring.scorer import Scorer
+from bot.scoring.processes import Job, how_many, no_hunt_for_cycles, scored_by
+from bot.scoring.scorer import Counts, Scorer
 from bot.scoring.sheets import Sheet, open_sheet
 
 REQUIRED, OPTIONAL = ("person", "taken_at", "measure", "value"), ("unit", "conditions")
-
-Advance = Callable[[int], None]
 
 
 def score(
@@ -46,32 +43,42 @@ def score(
     to: str,
     out: TextIO | None = None,
     err: TextIO | None = None,
+    processes: int | None = None,
 ) -> None:
     """Score the file `readings` ("-" is standard input) and write every row as `to`; the counts follow apart.
 
-    out, err: standard output and standard error, if nothing else is said.
+    out, err: standard output and standard error, if nothing else is said. processes: how many share the work; left
+    out, as many as a long file is worth. A table, standard input and rows out of order of time are always for one.
 
     Raises: UsageError for a form that is not known, or a file that is not there, not UTF-8 or lacks a column.
     """
-    if to not in WRITERS:
-        raise UsageError(f"There is no form {to}: choose one of {', '.join(WRITERS)}.")
+    if to != TABLE and to not in FORMS:
+        raise UsageError(f"There is no form {to}: choose one of {', '.join((*FORMS, TABLE))}.")
     out, err = out or sys.stdout, err or sys.stderr
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
     profiles = read_people(str(people), console.print) if people else {}
+    counts = Counts()
     with (
         open_sheet(str(readings), REQUIRED, OPTIONAL) as sheet,
         _progress(console, shown=console.is_terminal and not out.isatty()) as progress,
-        _no_hunt_for_cycles(),
+        no_hunt_for_cycles(),
     ):
         found = survey(sheet)
         task = progress.add_task("scored", total=found.rows)
-        scorer = Scorer(profiles)
-        lines = scored(sheet, scorer, in_order=found.in_order, advance=lambda n: progress.advance(task, n))
-        WRITERS[to](lines, out)
-        said = summary(scorer, known=bool(people))
-        del scorer, lines  # all that is kept: the first hunt afterwards would walk through it
+
+        def advance(rows: int) -> None:
+            progress.advance(task, rows)
+
+        several = processes or how_many(found.rows)
+        if several > 1 and to in FORMS and found.in_order and sheet.path:
+            job = Job(sheet.path, (REQUIRED, OPTIONAL), profiles, to)
+            write_texts(FORMS[to], scored_by(several, job, found.rows, counts, advance), out)
+        else:
+            lines = scored(sheet, Scorer(profiles, counts), in_order=found.in_order, advance=advance)
+            write(to, lines, out)
+            del lines  # and all that is kept for it: the first hunt afterwards would walk through it
     out.flush()
-    console.print(said)
+    console.print(summary(counts, known=bool(people)))
 
 
 def scored(sheet: Sheet, scorer: Scorer, *, in_order: bool, advance: Advance = lambda rows: None) -> Iterator[Line]:
@@ -85,23 +92,11 @@ def scored(sheet: Sheet, scorer: Scorer, *, in_order: bool, advance: Advance = l
             advance(TICK)
 
 
-def summary(scorer: Scorer, *, known: bool) -> str:
-    said = [f"{scorer.used} rows scored, {scorer.unusable} could not be used, {scorer.to_check} to check."]
-    if known and scorer.strangers:
-        said.append(f"People of the readings without a row in the people file: {scorer.strangers}.")
+def summary(counts: Counts, *, known: bool) -> str:
+    said = [f"{counts.used} rows scored, {counts.unusable} could not be used, {counts.to_check} to check."]
+    if known and counts.strangers:
+        said.append(f"People of the readings without a row in the people file: {counts.strangers}.")
     return " ".join(said)
-
-
-@contextmanager
-def _no_hunt_for_cycles() -> Iterator[None]:
-    """No object here points back at another; looking for those that do takes a tenth of the time of a long file."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
 
 
 def _progress(console: Console, *, shown: bool) -> Progress:

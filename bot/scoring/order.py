@@ -16,6 +16,7 @@ from bot.scoring.sheets import Cells, Sheet
 FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
 TICK = 1000  # rows between two movements of the progress bar
 ScoreRow = Callable[[int, Cells, bool], list[Line]]
+Advance = Callable[[int], None]  # rows done since it was last called
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +45,7 @@ def survey(sheet: Sheet) -> Survey:
     return Survey(rows, in_order)
 
 
-def through_disk(sheet: Sheet, score: ScoreRow, advance: Callable[[int], None]) -> Iterator[Line]:
+def through_disk(sheet: Sheet, score: ScoreRow, advance: Advance) -> Iterator[Line]:
     """Score rows by time and give their lines in the order of the file, by way of a temporary database.
 
     A database without a name lives in a file of its own that SQLite deletes by itself.
@@ -67,7 +68,7 @@ def _given(sheet: Sheet) -> Iterator[tuple[int, str, str, bool]]:
         yield row, "" if isinstance(at, str) else at.isoformat(), json.dumps(cells), beyond
 
 
-def _scored(db: sqlite3.Connection, score: ScoreRow, advance: Callable[[int], None]) -> Iterator[tuple[int, str]]:
+def _scored(db: sqlite3.Connection, score: ScoreRow, advance: Advance) -> Iterator[tuple[int, str]]:
     ordered = db.execute("SELECT row, cells, beyond FROM given ORDER BY at, row")
     for done, (row, cells, beyond) in enumerate(ordered, start=1):
         yield row, json.dumps(score(row, tuple(json.loads(cells)), bool(beyond)))

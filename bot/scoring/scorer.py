@@ -7,7 +7,7 @@ what a doubt says of two values are looked up once and remembered, in tables of 
 from __future__ import annotations
 
 from collections.abc import Hashable, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import datetime
 from decimal import Decimal
 from operator import is_
@@ -51,10 +51,27 @@ class Person:
         self.used: dict[str, list[Taken]] = {}  # parts of the newest derived readings
 
 
-class Scorer:
-    """Turns rows into lines. `used`, `unusable` and `to_check` count rows; `strangers` are not in `profiles`."""
+@dataclass(slots=True)
+class Counts:
+    """Rows used, of no use, and to check; strangers: people not in the people file."""
 
-    def __init__(self, profiles: Mapping[str, Profile]) -> None:
+    used: int = 0
+    unusable: int = 0
+    to_check: int = 0
+    strangers: int = 0
+
+    def add(self, other: Counts) -> None:
+        """Count what another counted."""
+        self.used += other.used
+        self.unusable += other.unusable
+        self.to_check += other.to_check
+        self.strangers += other.strangers
+
+
+class Scorer:
+    """Turns rows into lines, and counts them."""
+
+    def __init__(self, profiles: Mapping[str, Profile], counts: Counts | None = None) -> None:
         self._profiles = profiles
         self._people: dict[str, Person] = {}
         self._meanings: dict[Cells, Meaning] = {}
@@ -62,7 +79,7 @@ class Scorer:
         self._weights: dict[Hashable, bool] = {}
         self._verdicts = Verdicts()
         self._number = 0
-        self.used = self.unusable = self.to_check = self.strangers = 0
+        self.counts = Counts() if counts is None else counts
 
     def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[Line]:
         """The row's own line, then those of the derived measures it makes possible. Total: no text raises.
@@ -96,7 +113,7 @@ class Scorer:
         who: Person,
         past: Track,
     ) -> list[Line]:
-        self.used += 1
+        self.counts.used += 1
         remark = self._remark(meaning, measure, heard, past, who.profile)
         now = Taken(meaning, heard.value, at)
         said = self._references.of(measure, now, who.kind, who.profile)
@@ -187,7 +204,7 @@ class Scorer:
             said = problems.unlikely(measure, found) if found is not None else ""
             remark = "; ".join(filter(None, (said, meaning.remark)))
         if remark:
-            self.to_check += 1
+            self.counts.to_check += 1
         return remark
 
     def _likely(self, meaning: Meaning, measure: Measure, heard: Understood, stature: Decimal) -> bool:
@@ -201,7 +218,7 @@ class Scorer:
     def _meet(self, name: str) -> Person:
         profile = self._profiles.get(name)
         if profile is None:
-            self.strangers += 1
+            self.counts.strangers += 1
             profile = NOBODY
         who = self._people[name] = Person(profile, self._references.kind(profile))
         return who
@@ -209,7 +226,7 @@ class Scorer:
     # --- rows that cannot be used
 
     def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> Line:
-        self.unusable += 1
+        self.counts.unusable += 1
         return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem)
 
 

@@ -25,17 +25,21 @@ DELIMITERS = (",", ";", "\t", "|")
 LONGEST_CELL = 1_000_000  # characters; a quote left open would otherwise swallow the rest of the file
 
 Cells = tuple[str, ...]
+Columns = tuple[tuple[str, ...], tuple[str, ...]]  # those required, and those that may be there
 
 
 @dataclass(frozen=True)
 class Sheet:
-    """A table with a header. columns: those we read, in our order; a column the file has not is empty."""
+    """A table with a header. columns: those we read, in our order; a column the file has not is empty. path: where
+    anybody may read it again; empty for what could be read only once.
+    """
 
     name: str
     columns: tuple[str, ...]
     header: tuple[str, ...]
     delimiter: str
     opened: Callable[[], TextIO]
+    path: str = ""
 
     def rows(self) -> Iterator[tuple[Cells, bool]]:
         """Each row's cells, as they are, and whether the row has more of them than the header names.
@@ -73,10 +77,13 @@ def open_sheet(path: str, required: Sequence[str], optional: Sequence[str]) -> I
     """
     name = "standard input" if path == STDIN else Path(path).name
     with ExitStack() as kept:
-        yield _sheet(name, _opener(path, name, kept), required, optional)
+        again, opened = _opener(path, name, kept)
+        yield _sheet(name, again, opened, required, optional)
 
 
-def _sheet(name: str, opened: Callable[[], TextIO], required: Sequence[str], optional: Sequence[str]) -> Sheet:
+def _sheet(
+    name: str, path: str, opened: Callable[[], TextIO], required: Sequence[str], optional: Sequence[str]
+) -> Sheet:
     with opened() as text:
         try:
             first = next((line for line in text if line.strip()), "")
@@ -91,7 +98,7 @@ def _sheet(name: str, opened: Callable[[], TextIO], required: Sequence[str], opt
             f"{name} has no column {' and no column '.join(missing)}: the first line must name the columns"
             f" {','.join(wanted)}."
         )
-    return Sheet(name, wanted, header, delimiter, opened)
+    return Sheet(name, wanted, header, delimiter, opened, path)
 
 
 def _titles(line: str, delimiter: str) -> tuple[str, ...]:
@@ -99,16 +106,16 @@ def _titles(line: str, delimiter: str) -> tuple[str, ...]:
     return tuple(cell.strip().casefold().replace(" ", "_") for cell in cells)
 
 
-def _opener(path: str, name: str, kept: ExitStack) -> Callable[[], TextIO]:
+def _opener(path: str, name: str, kept: ExitStack) -> tuple[str, Callable[[], TextIO]]:
     if path == STDIN:
-        return _opener_of_copy(sys.stdin.buffer, kept)
+        return "", _opener_of_copy(sys.stdin.buffer, kept)
     try:
         with open(path, "rb") as file:
             if not file.seekable():
-                return _opener_of_copy(file, kept)
+                return "", _opener_of_copy(file, kept)
     except OSError as error:
         raise UsageError(f"{name} cannot be read: {error.strerror}.") from error
-    return lambda: open(path, encoding="utf-8-sig", newline="")
+    return path, lambda: open(path, encoding="utf-8-sig", newline="")
 
 
 def _opener_of_copy(file: BinaryIO, kept: ExitStack) -> Callable[[], TextIO]:
