@@ -177,6 +177,6 @@ def test_the_names_kept_here_are_those_the_registry_calls_ratings_activity_and_o
     from core.measures.shape import Kind
 
     weekly = {key for key, measure in MEASURES.items() if measure.kind in (Kind.RATING, Kind.ACTIVITY)}
-    assert schedule.EVERY_CHECK_IN == weekly
+    assert weekly == schedule.EVERY_CHECK_IN
     once = {key for key, measure in MEASURES.items() if measure.kind is Kind.ONCE}
     assert once == schedule.ONCE
