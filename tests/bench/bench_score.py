@@ -28,8 +28,9 @@ from rich.table import Table
 
 PEOPLE = 2_000
 SIZES = (10_000, 100_000)
-ONLY_MEMORY = (300_000,)  # by 100,000 everybody has readings of everything; from there on nothing may grow
+ONCE = (300_000,)  # for memory: by 100,000 everybody has readings of everything; from there on nothing may grow
 RUNS = 5
+SEVERAL = 2  # processes
 START = datetime(2025, 1, 6, 7, 30, tzinfo=UTC)
 BACKGROUNDS = ("white", "south_asian", "chinese", "black_african", "")
 
@@ -111,63 +112,80 @@ def yardstick(readings: Path) -> int:
     return rows
 
 
-def ours(readings: Path, people: Path) -> None:
+def ours(readings: Path, people: Path, processes: int = 1) -> None:
     from bot.scoring import score
 
     with open(os.devnull, "w", encoding="utf-8") as out:
-        score(str(readings), str(people), "csv", out, io.StringIO())
+        score(str(readings), str(people), "csv", out, io.StringIO(), processes)
 
 
 def main(folder: Path) -> Table:
-    table = Table("readings", "ours", "yardstick", "ratio", "readings a second", "peak memory", "traced peak")
+    table = Table(
+        *("readings", "by", "processor", "clock", "yardstick", "ratio", "memory", "traced"),
+        caption="by: processes. processor, yardstick, ratio: processor time of all of them. clock: on the wall, with"
+        " whatever else this machine does. memory: peak of the largest process. traced: of Python's objects.",
+    )
     people = folder / "people.csv"
     write_people(people)
-    for size in (*SIZES, *ONLY_MEMORY):
+    for size in (*SIZES, *ONCE):
         readings = folder / f"readings_{size}.csv"
         write_readings(readings, size)
-        if size in ONLY_MEMORY:
-            peak, traced = _memory(readings, people)
-            table.add_row(f"{size:,}", "", "", "", "", f"{peak:.0f} MB", f"{traced:.1f} MB")
-            continue
-        mine, plain = [], []
-        for _ in range(RUNS):  # turn by turn, so that both meet the same machine
-            plain.append(_seconds(lambda r=readings: yardstick(r)))
-            mine.append(_seconds(lambda r=readings: ours(r, people)))
-        us, it = statistics.median(mine), statistics.median(plain)
-        peak, traced = _memory(readings, people)
-        table.add_row(
-            f"{size:,}",
-            f"{us:.2f} s",
-            f"{it:.3f} s",
-            f"{us / it:.1f}",
-            f"{size / us:,.0f}",
-            f"{peak:.0f} MB",
-            f"{traced:.1f} MB",
-        )
+        runs = 1 if size in ONCE else RUNS
+        for processes in (1, SEVERAL) if size > SIZES[0] else (1,):
+            mine, clock, plain = [], [], []
+            for _ in range(runs):  # turn by turn, so that both meet the same machine
+                plain.append(_seconds(lambda r=readings: yardstick(r))[0])
+                processor, wall = _seconds(lambda r=readings, n=processes: ours(r, people, n))
+                mine.append(processor)
+                clock.append(wall)
+            us, it = statistics.median(mine), statistics.median(plain)
+            peak, traced = _memory(readings, people, processes)
+            table.add_row(
+                f"{size:,}",
+                str(processes),
+                f"{us:.2f} s",
+                f"{statistics.median(clock):.2f} s",
+                f"{it:.3f} s",
+                f"{us / it:.1f}",
+                f"{peak:.0f} MB",
+                f"{traced:.1f} MB" if processes == 1 else "",
+            )
     return table
 
 
-def _seconds(call: Callable[[], object]) -> float:
-    """Processor time: other programs on the machine disturb it less than a clock on the wall."""
-    start = time.process_time()
+def _seconds(call: Callable[[], object]) -> tuple[float, float]:
+    """Processor time of this process and of those it started and ended, which other programs disturb less; and wall
+    time.
+    """
+    start, wall = _processor(), time.perf_counter()
     call()
-    return time.process_time() - start
+    return _processor() - start, time.perf_counter() - wall
 
 
-def _memory(readings: Path, people: Path) -> tuple[float, float]:
-    """Peak of a fresh process, in MB: all of it, and (in another) what Python objects took while scoring."""
-    found = []
-    for how in ("rss", "traced"):
-        command = [sys.executable, "-m", "tests.bench.bench_score", how, str(readings), str(people)]
-        done = subprocess.run(command, check=True, capture_output=True, text=True)
-        found.append(float(done.stdout))
+def _processor() -> float:
+    used = os.times()
+    return used.user + used.system + used.children_user + used.children_system
+
+
+def _memory(readings: Path, people: Path, processes: int) -> tuple[float, float]:
+    """Peak of a fresh process and those it starts, the largest of them, in MB: all of it; and (in another, for one
+    process) what Python objects took while scoring.
+    """
+    found = [0.0, 0.0]
+    for place, how in enumerate(("rss", "traced") if processes == 1 else ("rss",)):
+        command = [sys.executable, "-m", "tests.bench.bench_score", how, str(readings), str(people), str(processes)]
+        # By way of a small process: what a large one starts counts the starter's peak as its own.
+        small = ["sh", "-c", '"$@"; exit $?', "sh", *command]
+        done = subprocess.run(small, check=True, capture_output=True, text=True)
+        found[place] = float(done.stdout)
     return found[0], found[1]
 
 
-def _measure_memory(how: str, readings: Path, people: Path) -> float:
+def _measure_memory(how: str, readings: Path, people: Path, processes: int) -> float:
     if how == "rss":
-        ours(readings, people)
-        return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+        ours(readings, people, processes)
+        who = (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)
+        return max(resource.getrusage(one).ru_maxrss for one in who) / 1024
     from bot.scoring import score  # imported before tracing starts
 
     assert score
@@ -182,4 +200,4 @@ def run() -> Table:
 
 
 if __name__ == "__main__":
-    print(_measure_memory(sys.argv[1], Path(sys.argv[2]), Path(sys.argv[3])))
+    print(_measure_memory(sys.argv[1], Path(sys.argv[2]), Path(sys.argv[3]), int(sys.argv[4])))
