@@ -10,7 +10,7 @@ from tests.faults.findings import check
 from tests.faults.morning import SHORT, morning
 
 SEED = 20260330
-FEW, MANY = 3, 10  # kills: on PostgreSQL each waits for a lease to run out
+FEW, MANY = 3, 6  # kills: on PostgreSQL each waits for a lease to run out
 POINTS = (
     "fetched",
     "writing put",
@@ -54,7 +54,7 @@ def test_killed_at_one_point_time_and_again(stage, peaceful, database_url, name)
     async def scene(bots):
         async with morning(database_url, CLIENTS) as there:
             people = asyncio.create_task(there.people())
-            last = await there.keep_alive(bots, [{"point": name, "at": at} for at in (1, 2, 4)])
+            last = await there.keep_alive(bots, [{"point": name, "at": at} for at in (1, 3)])
             await people
             await there.until(there.quiet)
             assert (await last.stop()).status == 0

@@ -26,11 +26,18 @@ FAULTS = {
         ("late", {"probability": 0.3, "behind": 3}),
     ],
 }
+ON_POSTGRESQL = ("told to wait", "answers lost", "updates repeated, late and shuffled")  # what is noted differs
 UNHEARD = ("silence", "delay")  # the bot gives up and tries again, whatever became of its request
 
 
-@pytest.mark.parametrize("faults", FAULTS.values(), ids=FAULTS.keys())
-def test_whatever_the_messenger_does_everybody_ends_where_they_would_have(stage, peaceful, database_url, faults):
+@pytest.mark.parametrize(
+    ("database_url", "name"),
+    [*(("sqlite", name) for name in FAULTS), *(("postgresql", name) for name in ON_POSTGRESQL)],
+    indirect=["database_url"],
+)
+def test_whatever_the_messenger_does_everybody_ends_where_they_would_have(stage, peaceful, database_url, name):
+    faults = FAULTS[name]
+
     async def scene(bots):
         async with morning(database_url, CLIENTS, seed=6) as there:
             for kind, given in faults:
