@@ -24,7 +24,7 @@ from bot.scoring.scorer import Counts, Scorer
 from bot.scoring.sheets import Columns, open_sheet
 from core.client import Profile
 
-WORTH_IT_FROM = 50_000  # rows; under that, what each process must find out anew takes longer than it saves
+WORTH_IT_FROM = 200_000  # rows; under that, what each process finds out anew may take longer than it saves
 MOST = 4  # processes, if not told: more would wait for the one that writes
 CHANGED = "The file was changed while it was read; start again."
 
