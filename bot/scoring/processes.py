@@ -63,7 +63,10 @@ def scored_by(processes: int, job: Job, rows: int, counts: Counts, advance: Adva
         for first in range(0, rows, TICK):
             texts: list[str | None] = [None] * min(TICK, rows - first)
             for pipe in pipes:
-                for place, text in zip(*_received(pipe), strict=True):
+                block = _received(pipe)
+                if isinstance(block, Counts):  # it is at the end already
+                    raise UsageError(CHANGED)
+                for place, text in zip(*block, strict=True):
                     texts[place] = text
             found = [text for text in texts if text is not None]
             if len(found) < len(texts):
@@ -71,18 +74,20 @@ def scored_by(processes: int, job: Job, rows: int, counts: Counts, advance: Adva
             yield between.join(found)
             advance(len(texts))
         for pipe in pipes:
-            counts.add(pipe.recv())
+            counted = _received(pipe)
+            if not isinstance(counted, Counts):  # there are more rows
+                raise UsageError(CHANGED)
+            counts.add(counted)
 
 
-def _received(pipe: Connection) -> Block:
+def _received(pipe: Connection) -> Block | Counts:
+    """The next word of a process; what it raised is raised here."""
     try:
-        found = pipe.recv()
-    except EOFError as error:
+        found: Block | Counts | Exception = pipe.recv()
+    except (EOFError, OSError) as error:  # before a word, or in the middle of one
         raise ChildProcessError("a process that scored ended early; is there memory enough?") from error
     if isinstance(found, Exception):
         raise found
-    if not isinstance(found, tuple):  # its counts: it is at the end already
-        raise UsageError(CHANGED)
     return found
 
 

@@ -72,9 +72,10 @@ def job(readings: Path) -> Job:
     return Job(str(readings), (REQUIRED, OPTIONAL), {}, "csv")
 
 
-def test_a_file_that_lost_rows_since_it_was_counted_is_said_plainly(readings):
+@pytest.mark.parametrize("counted", [1000, 5000], ids=["more", "fewer"])
+def test_a_file_that_has_other_rows_than_were_counted_is_said_plainly(readings, counted):
     with pytest.raises(UsageError, match=CHANGED):
-        list(scored_by(2, job(readings), 5000, Counts(), lambda rows: None))
+        list(scored_by(2, job(readings), counted, Counts(), lambda rows: None))
 
 
 @pytest.fixture
