@@ -34,8 +34,9 @@ from bot.waiting import Bell, pause
 LONGEST_IDLE = 1.0  # seconds; another process may have left something to do
 HOUSEKEEPING_EVERY = 3600.0
 MENUS_EVERY = 15.0  # how long somebody who has just become a coach may see a client's menu
-SWITCH_AFTER = 0.001  # seconds a thread keeps the interpreter while others wait: with the usual 5 ms every small call
-# of the event loop (a read, a write) stood behind 5 ms of a batch of turns
+# Seconds a thread keeps the interpreter while another waits for it. A thread gives it up for each row it writes to SQLite
+# and each call of the network, and stood then behind 5 ms (the usual) of the event loop, or the loop behind it.
+SWITCH_AFTER = 0.0001
 MOST_ROUNDS = 10_000  # of one settling: more means that something comes due again for ever
 
 Work = Callable[[], Awaitable[int]]  # does one batch; how many there were

@@ -152,7 +152,7 @@ _READY = skip_locked(
 )
 _LEASE = (
     update(outbox)
-    .where(outbox.c.id == bindparam("row"))
+    .where(outbox.c.id.in_(bindparam("rows", expanding=True)))
     .values(ready_at=bindparam("until"), claimed_by=bindparam("worker"), attempts=outbox.c.attempts + 1)
 )
 
@@ -163,7 +163,7 @@ def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit:
     rows = conn.execute(_READY, {"now": now, "limit": limit}).all()
     if rows:
         until = now + lease
-        conn.execute(_LEASE, [{"row": r.id, "until": until, "worker": worker} for r in rows])
+        conn.execute(_LEASE, {"rows": [r.id for r in rows], "until": until, "worker": worker})
     return [
         Claimed(
             r.id,
