@@ -46,7 +46,9 @@ class Settings(BaseSettings):
     send_rate, chat_rate, group_per_minute   what we allow ourselves, over all workers
     poll_timeout    seconds a long poll may wait
     webhook_*       where the platform reaches us, its shared secret, and where we listen
-    sweep_every     seconds between looks at what is due; turn_workers: batches of turns at once (PostgreSQL only)
+    sweep_every     seconds between looks at what is due
+    turn_workers    batches of turns at once in one process (PostgreSQL only); more than one pays only where the
+                    database is far away, since they share one interpreter: start more processes instead
     health_port     port of /healthz, /readyz and /metrics while polling; 0 for none
     keep_*_days     how long is kept: done inbox rows, sent messages, the data of people who left, side notes,
                     readings taken back, words between clients and coaches, the audit trail
@@ -73,7 +75,7 @@ class Settings(BaseSettings):
     health_port: Annotated[int, Field(ge=0, le=65_535)] = 0
 
     sweep_every: Seconds = 2.0
-    turn_workers: Annotated[int, Field(ge=1, le=32)] = 4
+    turn_workers: Annotated[int, Field(ge=1, le=32)] = 1
     languages: tuple[str, ...] = LANGUAGES
     keep_inbox_days: Days = 30
     keep_sent_days: Days = 90

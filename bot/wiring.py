@@ -37,7 +37,7 @@ from bot.turn import Steps, work_batch
 from bot.web import HttpServer, Probe, Webhook, application
 from bot.worker import Bells, Parts, Service
 
-BATCH = 64  # turns that share a commit
+BATCH = 128  # turns that share a commit
 SWEEP = 500  # due rows that share one
 PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
 
