@@ -106,7 +106,7 @@ def claim(conn: Connection, now: datetime, limit: int) -> list[Claimed]:
 
 _HANDLED = (
     update(inbox)
-    .where(inbox.c.id == bindparam("row"))
+    .where(inbox.c.id.in_(bindparam("rows", expanding=True)))
     .values(status="done", event=None, language=None, name=None, retry_at=None, error=None)
 )
 
@@ -114,7 +114,7 @@ _HANDLED = (
 def done(conn: Connection, rows: Sequence[int]) -> None:
     """These are handled: what was in them goes, their keys stay."""
     if rows:
-        conn.execute(_HANDLED, [{"row": row} for row in rows])
+        conn.execute(_HANDLED, {"rows": list(rows)})
 
 
 def forget(conn: Connection, rows: Sequence[int]) -> None:
