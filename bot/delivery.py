@@ -29,7 +29,7 @@ from bot.store.pace import Rates
 from bot.waiting import Bell, pause
 from bot.window import Window
 
-AHEAD = 4  # times as many messages are claimed as are in flight: sending goes on while the store is asked for more
+AHEAD = 8  # times as many messages are claimed as are in flight: sending goes on while the store is asked for more
 GATHER = 0.01  # seconds that what was sent is gathered for one commit, while enough is claimed to go on sending
 LONGEST_SLEEP = 1.0  # seconds; another process may have queued something
 _TICK = timedelta(milliseconds=1)
