@@ -36,7 +36,7 @@ HOUSEKEEPING_EVERY = 3600.0
 MENUS_EVERY = 15.0  # how long somebody who has just become a coach may see a client's menu
 # Seconds a thread keeps the interpreter while another waits for it. It is given up for each row written to SQLite
 # and each call of the network; who wants it back stood behind 5 ms (the usual) of somebody else's work.
-SWITCH_AFTER = 0.0001
+SWITCH_AFTER = 0.001
 MOST_ROUNDS = 10_000  # of one settling: more means that something comes due again for ever
 
 Work = Callable[[], Awaitable[int]]  # does one batch; how many there were

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from core.language import Role, Words, lexicon_of, plain
 from core.language.amounts import amounts
+from core.language.remembering import remembered
 from core.language.tokens import Token, tokens
 from core.measures.parsing import mile
 from core.measures.shape import Measure, Misunderstood, Understood, Why
@@ -250,6 +251,7 @@ def whole_numbers(text: str, words: Words) -> list[int]:
     return [int(h.value) for h in found if h.whole and not h.minus][:LONGEST_LIST]
 
 
+@remembered
 def correction(text: str, words: Words) -> str | None:
     """Return what a correction corrects to: "82.4" of "no, 82.4" or "I meant 82.4"; None when it is none.
 

@@ -7,7 +7,7 @@ import signal
 
 from sqlalchemy.exc import SQLAlchemyError
 
-from bot import config, log, wiring
+from bot import config, log, loop, wiring
 from bot.commands.database import opened, unreachable
 from bot.errors import OperatorError
 from bot.only import only_one
@@ -27,14 +27,14 @@ def serve(*, webhook: bool) -> None:
     log.set_up(settings.log_level, settings.log_format)
     with only_one(opened(settings).file):
         _prepare(settings)
-        asyncio.run(_run(settings, webhook))
+        loop.run(_run(settings, webhook))
 
 
 async def _run(settings: config.Settings, webhook: bool) -> None:
     stop = asyncio.Event()
-    loop = asyncio.get_running_loop()
+    running = asyncio.get_running_loop()
     for number in (signal.SIGTERM, signal.SIGINT):
-        loop.add_signal_handler(number, stop.set)
+        running.add_signal_handler(number, stop.set)
     await wiring.service(settings, webhook=webhook).run(stop)
 
 

@@ -13,6 +13,7 @@ from functools import cache
 
 from core.language import ENGLISH, Intent, Role, Words, plain
 from core.language.days import READ, place, weekday_and_time, when
+from core.language.remembering import remembered
 from core.language.text import bare_words, near
 from core.language.tokens import LONGEST_PHRASE, spellings
 
@@ -66,6 +67,7 @@ def _wishes(words: Words) -> _Wishes:
     return found
 
 
+@remembered
 def intent(text: str, words: Words) -> Intent | None:
     """Return what the message asks for, or None. A message with a number is a wish only where a number belongs."""
     wishes = _wishes(words)

@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from functools import cache, lru_cache
 
 from core.language import ENGLISH, LANGUAGES, Level, Words, plain
+from core.language.remembering import remembered
 from core.language.shape import Sign
 from core.language.text import near
 from core.language.tokens import JOINING, spellings
@@ -65,6 +66,7 @@ class Alarm:
     certain: bool
 
 
+@remembered
 def recognise(text: str, words: Words) -> Alarm | None:
     """Return the most pressing sign a message names and does not deny, or None.
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 import unicodedata
 
+from core.language.remembering import remembered
+
 LONGEST = 4096  # the chat platform's own limit for a message; what comes after is not read
 
 _INVISIBLE = (
@@ -52,6 +54,7 @@ _BLANK = re.compile(r"[^\S\n]+")
 _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=\w)|(?<=\d)-(?=[^\W\d_])")
 
 
+@remembered
 def plain(text: str) -> str:
     """Return `text` ready to compare: case, accents, digits, quotes and dashes folded; line breaks become semicolons.
 

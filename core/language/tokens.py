@@ -9,6 +9,7 @@ from decimal import Decimal
 from functools import cache
 from typing import NamedTuple
 
+from core.language.remembering import remembered
 from core.language.shape import Part, Role, Words
 from core.language.text import plain
 from core.quantity import Unit
@@ -75,7 +76,7 @@ class Token(NamedTuple):
         return role in self.entry.roles
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Lexicon:
     """A language's phrases, with the English ones it does not use otherwise."""
 
@@ -132,7 +133,8 @@ def _entries(words: Words) -> Iterable[tuple[str, Entry]]:
     yield "%", Entry(roles=frozenset({Role.FOREIGN}))
 
 
-def tokens(text: str, lexicon: Lexicon) -> list[Token]:
+@remembered
+def tokens(text: str, lexicon: Lexicon) -> tuple[Token, ...]:
     """Cut `text` (already plain); the longest known phrase wins. Linear in the length of the text."""
     pieces = list(_TOKEN.finditer(text))
     found: list[Token] = []
@@ -156,7 +158,7 @@ def tokens(text: str, lexicon: Lexicon) -> list[Token]:
             continue
         found.append(_piece(piece, glued, lexicon))
         i += 1
-    return found
+    return tuple(found)
 
 
 _AND = Entry(roles=frozenset({Role.AND}))

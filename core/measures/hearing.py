@@ -33,7 +33,7 @@ def numbers_of(
     nothing: bool = False,
     changes: bool = False,
     foreign: bool = False,
-) -> tuple[list[Heard], list[Token]] | Misunderstood:
+) -> tuple[list[Heard], tuple[Token, ...]] | Misunderstood:
     """Find the numbers that may be the reading, leaving out times of day, days' numbers and differences.
 
     thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more"

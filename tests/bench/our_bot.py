@@ -8,7 +8,7 @@
 import asyncio
 import sys
 
-from bot import config, log, wiring
+from bot import config, log, loop, wiring
 
 
 async def main(paced: bool) -> None:
@@ -20,4 +20,4 @@ async def main(paced: bool) -> None:
 
 
 if __name__ == "__main__":
-    asyncio.run(main("--paced" in sys.argv))
+    loop.run(main("--paced" in sys.argv))

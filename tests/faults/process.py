@@ -24,7 +24,6 @@ points are wrapped around it in the fork. A plan may also hold
 
 from __future__ import annotations
 
-import asyncio
 import json
 import os
 import selectors
@@ -112,7 +111,7 @@ def _fork(given: dict[str, Any]) -> tuple[int, int]:
 
 
 def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
-    from bot import config, log
+    from bot import config, log, loop
     from bot.commands import serve
     from bot.commands.database import opened
     from bot.only import only_one
@@ -126,7 +125,7 @@ def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
     _hurry(plan)
     _wrap(Points(plan, pipe))
     with only_one(opened(settings).file):
-        asyncio.run(serve._run(settings, given.get("webhook", False)))
+        loop.run(serve._run(settings, given.get("webhook", False)))
 
 
 def _hurry(plan: dict[str, Any]) -> None:
