@@ -69,6 +69,7 @@ def put(conn: Connection, incoming: Sequence[Incoming], now: datetime) -> int:
 
 
 _pending = inbox.c.status == literal_column("'pending'")  # a literal: only so is the partial index used
+_set_aside = inbox.c.status == literal_column("'set_aside'")
 _older = inbox.alias("older")
 _OLDEST = skip_locked(
     select(
@@ -146,7 +147,7 @@ def set_aside(conn: Connection, row: int, error: str) -> None:
 
 def put_back(conn: Connection) -> int:
     """Give every row that was set aside another start, after the fault was mended; how many."""
-    again = update(inbox).where(inbox.c.status == "set_aside").values(status="pending", attempts=0, error=None)
+    again = update(inbox).where(_set_aside).values(status="pending", attempts=0, error=None)
     return conn.execute(again).rowcount
 
 
@@ -157,7 +158,7 @@ def waiting(conn: Connection) -> int:
 
 def set_aside_count(conn: Connection) -> int:
     """How many rows need a person."""
-    count = select(func.count()).select_from(inbox).where(inbox.c.status == "set_aside")
+    count = select(func.count()).select_from(inbox).where(_set_aside)
     return conn.execute(count).scalar_one()
 
 

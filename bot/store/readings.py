@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from datetime import datetime, timedelta
 from decimal import Decimal
 from functools import cache, lru_cache
+from operator import attrgetter
 from typing import Any
 
 from sqlalchemy import (
@@ -129,55 +130,72 @@ _kept = readings.c.withdrawn_at.is_(None)
 
 @cache
 def _history(dialect: str) -> CompoundSelect[Any]:
-    """Rows of (client, JSON array of readings, each an array of `_VALUES`, id and key; None for none).
+    """Rows of (client, readings or None): each reading a JSON array of `_HELD`, one a line.
 
-    Readings come as JSON because a turn needs dozens: one row a client is fetched and read three times faster than
-    dozens of rows are. Old ones are found by stepping through the index from measure to measure, and in each to both
-    of its ends, so that what lies between, years of it, is not read.
+    They come as text because a turn needs dozens: one row a client is fetched several times faster than dozens are,
+    and a line that was read before need not be read again. Old ones are found by stepping through the index from the
+    first reading of a measure to the first of the next, and from each to the last one before `since`, so that what
+    lies between, years of it, is not read.
     """
-    together = func.json_agg if dialect == "postgresql" else func.json_group_array
-    array = func.json_build_array if dialect == "postgresql" else func.json_array
-    nested = (lambda one: one) if dialect == "postgresql" else func.json
+    postgresql = dialect == "postgresql"
+    array = func.json_build_array if postgresql else func.json_array
+    together = func.string_agg if postgresql else func.group_concat
+    line_end = func.chr(10) if postgresql else func.char(10)
 
     def all_of(table: FromClause) -> Any:
         columns: dict[str, ColumnElement[Any]] = dict(table.c)
-        if dialect == "sqlite":  # which has no zones: what it holds is UTC, and here has to say so
+        if not postgresql:  # SQLite has no zones: what it holds is UTC, and here has to say so
             columns["taken_at"] = type_coerce(table.c.taken_at, Text) + "+00:00"
-        return array(*(columns[name] for name in _HELD))
+        return cast(array(*(columns[name] for name in _HELD)), Text)
 
     lately = (
-        select(readings.c.client_id, cast(together(all_of(readings)), Text))
+        select(readings.c.client_id, together(all_of(readings), line_end))
         .where(_mine, _kept, readings.c.taken_at >= bindparam("since"))
         .group_by(readings.c.client_id)
     )
 
     r = readings.alias("r")
+    own = clients.alias("own")
     counts = and_(r.c.withdrawn_at.is_(None), r.c.how != literal_column("'early'"))  # so is the partial index used
-    first_measure = select(func.min(r.c.measure)).where(r.c.client_id == clients.c.id, counts)
+
+    def first(of: FromClause, *further: ColumnElement[bool]) -> Any:
+        """Of a client, the first reading of the first measure (further on), as its id."""
+        since = or_(of.c.baseline_since.is_(None), r.c.taken_at >= of.c.baseline_since)
+        found = select(r.c.id).where(r.c.client_id == of.c.id, counts, since, *further)
+        return found.order_by(r.c.measure, r.c.taken_at, r.c.id).limit(1).scalar_subquery()
+
     held = (
-        select(clients.c.id, clients.c.baseline_since, first_measure.scalar_subquery().label("measure"))
-        .where(clients.c.id.in_(bindparam("clients", expanding=True)))
+        select(own.c.id, own.c.baseline_since, first(own).label("reading"))
+        .where(own.c.id.in_(bindparam("clients", expanding=True)))
         .cte("held", recursive=True)
     )
-    next_measure = select(func.min(r.c.measure)).where(r.c.client_id == held.c.id, r.c.measure > held.c.measure, counts)
+    passed = readings.alias("passed")
+    following = first(held, r.c.measure > passed.c.measure)
     held = held.union_all(
-        select(held.c.id, held.c.baseline_since, next_measure.scalar_subquery()).where(held.c.measure.is_not(None))
+        select(held.c.id, held.c.baseline_since, following).join_from(held, passed, passed.c.id == held.c.reading)
     )
-    old = (
+    baseline = readings.alias("baseline")
+    newest = (
         select(all_of(r))
         .where(
             r.c.client_id == held.c.id,
-            r.c.measure == held.c.measure,
+            r.c.measure == baseline.c.measure,
             counts,
             r.c.taken_at < bindparam("since"),
             or_(held.c.baseline_since.is_(None), r.c.taken_at >= held.c.baseline_since),
         )
+        .order_by(r.c.taken_at.desc(), r.c.id.desc())
         .limit(1)
+        .correlate(held, baseline)
+        .scalar_subquery()
     )
-    baseline = old.order_by(r.c.taken_at, r.c.id).scalar_subquery()
-    newest = old.order_by(r.c.taken_at.desc(), r.c.id.desc()).scalar_subquery()
-    both = select(held.c.id, cast(array(nested(baseline), nested(newest)), Text)).where(held.c.measure.is_not(None))
-    return lately.union_all(both)
+    both = select(all_of(baseline) + line_end + newest).where(
+        baseline.c.id == held.c.reading, baseline.c.taken_at < bindparam("since")
+    )  # within the list of columns: as a join, SQLite would read the whole table to make a filter for it
+    return lately.union_all(select(held.c.id, both.scalar_subquery()).where(held.c.reading.is_not(None)))
+
+
+_by_time = attrgetter("taken_at", "id")
 
 
 def histories(
@@ -190,37 +208,25 @@ def histories(
     Raises: ValueError, KeyError or ArithmeticError for one: nothing is judged against half a history.
     """
     wanted = list(client_ids)
-    found: dict[int, dict[int, Reading]] = {}
+    found: dict[int, dict[int | None, Reading]] = {}
     if wanted:
         for client, held in conn.execute(_history(conn.dialect.name), {"clients": wanted, "since": now - HISTORY}):
             mine = found.setdefault(client, {})
-            for values in json.loads(held):
-                if values is None:
-                    continue
+            for line in held.split("\n") if held else ():
                 try:
-                    mine[values[-2]] = _from_json(*values)
+                    reading = _from_line(line)
                 except (ValueError, KeyError, ArithmeticError) as error:
                     if not skip_damaged:
                         raise
-                    _log.error("a reading cannot be read", row=values[-2], fault=log.fault(error))
-    return {c: tuple(sorted(mine.values(), key=lambda x: (x.taken_at, x.id))) for c, mine in found.items() if mine}
+                    _log.error("a reading cannot be read", row=json.loads(line)[-2], fault=log.fault(error))
+                else:
+                    mine[reading.id] = reading
+    return {c: tuple(sorted(mine.values(), key=_by_time)) for c, mine in found.items() if mine}
 
 
 @lru_cache(maxsize=16_384)  # of some three hundred people in the middle of a check-in, whose every answer asks for them
-def _from_json(
-    measure: str,
-    value: str,
-    second: str | None,
-    taken_at: str,
-    as_typed: str,
-    unit: str | None,
-    conditions: str | None,
-    how: str,
-    attempts: int,
-    window: int | None,
-    number: int,
-    key: str,
-) -> Reading:
+def _from_line(line: str) -> Reading:
+    measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window, number, key = json.loads(line)
     return Reading(
         measure,
         Decimal(value),

@@ -41,6 +41,7 @@ metadata = MetaData(
 )
 
 PENDING = text("status = 'pending'")  # the hot part of inbox and outbox
+SET_ASIDE = text("status = 'set_aside'")
 
 
 def key() -> Column[int]:
@@ -187,6 +188,7 @@ inbox = Table(
     Column("error", Text),
     Index("ix_inbox_pending", "chat_id", "id", sqlite_where=PENDING, postgresql_where=PENDING),
     Index("ix_inbox_order", "id", sqlite_where=PENDING, postgresql_where=PENDING),
+    Index("ix_inbox_set_aside", "id", sqlite_where=SET_ASIDE, postgresql_where=SET_ASIDE),
     Index("ix_inbox_received", "received_at"),
     sqlite_autoincrement=True,
 )
@@ -215,7 +217,7 @@ outbox = Table(
     Column("platform_message_id", Text),
     Column("created_at", Instant, nullable=False),
     Column("sent_at", Instant),
-    Index("ix_outbox_ready", "priority", "ready_at", sqlite_where=PENDING, postgresql_where=PENDING),
+    Index("ix_outbox_ready", "priority", "ready_at", "id", sqlite_where=PENDING, postgresql_where=PENDING),
     Index("ix_outbox_chat", "chat_id", "due_at", "id", sqlite_where=PENDING, postgresql_where=PENDING),
     Index("ix_outbox_created", "chat_id", "created_at"),
     Index(
@@ -265,6 +267,7 @@ readings = Table(
         "client_id",
         "measure",
         "taken_at",
+        "id",
         sqlite_where=text("withdrawn_at IS NULL AND how <> 'early'"),
         postgresql_where=text("withdrawn_at IS NULL AND how <> 'early'"),
     ),

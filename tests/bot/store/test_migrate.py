@@ -59,6 +59,9 @@ def test_the_partial_indexes_are_partial_after_migration_too(database: Database)
             assert ("WHERE" in written[str(index.name)]) is partial, index.name
 
 
-@pytest.mark.parametrize("name", ["env.py", "script.py.mako", "versions/0001_first.py", "versions/0002_cohorts.py"])
+@pytest.mark.parametrize(
+    "name",
+    ["env.py", "script.py.mako", "versions/0001_first.py", "versions/0002_cohorts.py", "versions/0003_indexes.py"],
+)
 def test_the_migrations_are_package_data(name: str) -> None:
     assert files("bot.store").joinpath("migrations", name).is_file()
