@@ -75,7 +75,7 @@ class Settings(BaseSettings):
     health_port: Annotated[int, Field(ge=0, le=65_535)] = 0
 
     sweep_every: Seconds = 2.0
-    turn_workers: Annotated[int, Field(ge=1, le=32)] = 1
+    turn_workers: Annotated[int, Field(ge=1, le=32)] = 2
     languages: tuple[str, ...] = LANGUAGES
     keep_inbox_days: Days = 30
     keep_sent_days: Days = 90

@@ -18,6 +18,7 @@ from sqlalchemy import Connection, bindparam, insert, select, update
 
 from bot import log
 from bot.store import codec
+from bot.store.dialect import among
 from bot.store.schema import clients, people
 from core import schedule
 from core.client import Background, Caution, Profile, Sex
@@ -134,7 +135,7 @@ def shown(r: Any) -> Client:
 
 
 ALL = select(*COLUMNS).select_from(clients.outerjoin(people, people.c.id == clients.c.person_id))
-_BY_CHATS = ALL.where(people.c.chat_id.in_(bindparam("chats", expanding=True)))
+_BY_CHATS = ALL.where(among(people.c.chat_id, "chats"))
 
 
 def by_chats(conn: Connection, chats: Iterable[int]) -> dict[int, Client]:

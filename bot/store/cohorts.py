@@ -14,7 +14,7 @@ from typing import Any
 from sqlalchemy import Connection, bindparam, delete, exists, insert, select, update
 
 from bot.store import codec, readings
-from bot.store.dialect import insert_new, skip_locked, upsert
+from bot.store.dialect import among, insert_new, skip_locked, upsert
 from bot.store.invitations import Kind
 from bot.store.schema import (
     clients,
@@ -267,7 +267,7 @@ _OF_CLIENTS = (
     select(cohort_members.c.client_id, *_COLUMNS)
     .select_from(_FROM.join(cohort_members, cohort_members.c.cohort_id == cohorts.c.id))
     .where(
-        cohort_members.c.client_id.in_(bindparam("clients", expanding=True)),
+        among(cohort_members.c.client_id, "clients"),
         cohort_members.c.left_at.is_(None),
         cohorts.c.closed_at.is_(None),
     )
@@ -307,7 +307,7 @@ _PEOPLE = (
     .order_by(cohort_members.c.client_id)
 )
 _SLOTS = select(slots).where(
-    slots.c.client_id.in_(bindparam("clients", expanding=True)),
+    among(slots.c.client_id, "clients"),
     slots.c.day >= bindparam("since"),
     slots.c.outcome != Outcome.NOT_ASKED.value,
 )

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import datetime
 
-from sqlalchemy import Connection, bindparam, delete, select
+from sqlalchemy import Connection, delete, select
 
-from bot.store.dialect import upsert
+from bot.store.dialect import among, upsert
 from bot.store.schema import conversations
 
 _LOAD = select(conversations.c.chat_id, conversations.c.state, conversations.c.updated_at).where(
-    conversations.c.chat_id.in_(bindparam("chats", expanding=True))
+    among(conversations.c.chat_id, "chats")
 )
 
 

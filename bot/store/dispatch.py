@@ -16,6 +16,7 @@ from sqlalchemy import Connection, bindparam, func, literal_column, select, upda
 from bot.rendering.reader import Reader
 from bot.retry import MOST_ATTEMPTS, Broken, Decision, Gone, Moved, Sent, Wait
 from bot.store import inbox, outbox, pace
+from bot.store.dialect import among, by_index
 from bot.store.schema import clients, people
 from bot.store.schema import outbox as outbox_table
 from core.dialogue.events import GroupEvent, Reachability
@@ -77,11 +78,12 @@ def exchange(
     events = _record(conn, now, results)
     if want <= 0:
         return Next(events=events)
+    by_index(conn)
     room = pace.Room(now, want)
     if rates is not None:
         room = pace.room(conn, now, WITHIN, rates)
         if room.count == 0:
-            return Next((), _sooner(room.first, outbox.next_due(conn)), events)
+            return Next((), room.first, events)
     limit = min(want, room.count)
     claimed = outbox.claim(conn, worker, now, LEASE, limit)
     again = now if len(claimed) == limit else outbox.next_due(conn)
@@ -102,10 +104,6 @@ def exchange(
     if len(taken) == room.count:
         again = room.first + len(taken) * rates.apart - WITHIN / 2  # come back before what we took is used up
     return Next(tuple(_jobs(conn, taken, at)), again, events)
-
-
-def _sooner(free: datetime, due: datetime | None) -> datetime | None:
-    return None if due is None else max(free, due)
 
 
 # --- recording ---------------------------------------------------------------------------------------------
@@ -185,7 +183,7 @@ _readers = (
         clients.c.length_unit,
     )
     .select_from(people.outerjoin(clients, clients.c.person_id == people.c.id))
-    .where(people.c.id.in_(bindparam("people", expanding=True)))
+    .where(among(people.c.id, "people"))
 )
 
 

@@ -10,10 +10,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import Connection, bindparam, select
+from sqlalchemy import Connection, select
 
 from bot.store import clients, cohorts, flags, goals, readings, said
 from bot.store.clients import Client
+from bot.store.dialect import among
 from bot.store.people import Role, Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, conversations, organisers, people
@@ -84,7 +85,7 @@ _WHO = (
         .outerjoin(organisers, organisers.c.person_id == people.c.id)
         .outerjoin(conversations, conversations.c.chat_id == people.c.chat_id)
     )
-    .where(people.c.chat_id.in_(bindparam("chats", expanding=True)))
+    .where(among(people.c.chat_id, "chats"))
 )
 
 

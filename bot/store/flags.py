@@ -9,7 +9,7 @@ from datetime import datetime
 from sqlalchemy import Connection, bindparam, select, text, update
 
 from bot.store import codec
-from bot.store.dialect import upsert
+from bot.store.dialect import among, upsert
 from bot.store.schema import flags
 from core.dialogue.facts import OpenFlag
 from core.flags import Code, Evidence, Flag, Severity
@@ -17,7 +17,7 @@ from core.flags import Code, Evidence, Flag, Severity
 _open = flags.c.cleared_at.is_(None)
 _OPEN = (
     select(flags.c.client_id, flags.c.code, flags.c.measure, flags.c.since)
-    .where(flags.c.client_id.in_(bindparam("clients", expanding=True)), _open)
+    .where(among(flags.c.client_id, "clients"), _open)
     .order_by(flags.c.since, flags.c.id)
 )
 
@@ -107,7 +107,7 @@ def seen(conn: Connection, client_id: int, code: str, measure: str | None, now: 
 
 
 _KEPT = (
-    select(flags).where(flags.c.client_id.in_(bindparam("clients", expanding=True))).order_by(flags.c.since, flags.c.id)
+    select(flags).where(among(flags.c.client_id, "clients")).order_by(flags.c.since, flags.c.id)
 )
 
 

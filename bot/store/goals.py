@@ -6,11 +6,11 @@ from collections.abc import Iterable, Sequence
 
 from sqlalchemy import Connection, bindparam, delete, select
 
-from bot.store.dialect import upsert
+from bot.store.dialect import among, upsert
 from bot.store.schema import goals
 from core.dialogue.facts import GoalFact
 
-_LOAD = select(goals).where(goals.c.client_id.in_(bindparam("clients", expanding=True))).order_by(goals.c.measure)
+_LOAD = select(goals).where(among(goals.c.client_id, "clients")).order_by(goals.c.measure)
 
 
 def load(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[GoalFact, ...]]:

@@ -14,7 +14,7 @@ from datetime import datetime
 from sqlalchemy import Connection, bindparam, delete, exists, func, literal_column, or_, select, update
 
 from bot.store import codec
-from bot.store.dialect import insert_new, skip_locked
+from bot.store.dialect import among, by_index, insert_new, skip_locked
 from bot.store.schema import inbox
 from core.dialogue.events import Event
 
@@ -99,7 +99,9 @@ _OLDEST = skip_locked(
 
 def claim(conn: Connection, now: datetime, limit: int) -> list[Claimed]:
     """Take the oldest pending row of up to `limit` chats that no other worker has in hand."""
-    rows = conn.execute(_OLDEST, {"now": now, "limit": limit})
+    by_index(conn)
+    rows = conn.execute(_OLDEST, {"now": now, "limit": limit}).all()
+    by_index(conn, on=False)
     return [
         Claimed(r.id, r.key, r.chat_id, r.event or "", r.language, r.name or "", r.is_group, r.attempts) for r in rows
     ]
@@ -107,7 +109,7 @@ def claim(conn: Connection, now: datetime, limit: int) -> list[Claimed]:
 
 _HANDLED = (
     update(inbox)
-    .where(inbox.c.id.in_(bindparam("rows", expanding=True)))
+    .where(among(inbox.c.id, "rows"))
     .values(status="done", event=None, language=None, name=None, retry_at=None, error=None)
 )
 

@@ -16,6 +16,7 @@ from enum import StrEnum
 from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
 
 from bot.store import codec
+from bot.store.dialect import among
 from bot.store.schema import invitations
 from core.dialogue.facts import Plan
 
@@ -94,7 +95,7 @@ _good = (
     invitations.c.revoked_at.is_(None),
     invitations.c.expires_at > bindparam("now"),
 )
-_FIND = select(invitations).where(invitations.c.token_hash.in_(bindparam("hashes", expanding=True)), *_good)
+_FIND = select(invitations).where(among(invitations.c.token_hash, "hashes"), *_good)
 
 
 def find(conn: Connection, tokens: Iterable[str], now: datetime) -> dict[str, Invitation]:

@@ -26,7 +26,7 @@ from sqlalchemy import (
 )
 
 from bot.store import codec
-from bot.store.dialect import insert_new, skip_locked
+from bot.store.dialect import among, insert_new, skip_locked
 from bot.store.schema import outbox, people
 from core.dialogue.effects import Rows
 
@@ -152,7 +152,7 @@ _READY = skip_locked(
 )
 _LEASE = (
     update(outbox)
-    .where(outbox.c.id.in_(bindparam("rows", expanding=True)))
+    .where(among(outbox.c.id, "rows"))
     .values(ready_at=bindparam("until"), claimed_by=bindparam("worker"), attempts=outbox.c.attempts + 1)
 )
 
@@ -274,7 +274,7 @@ def waiting(conn: Connection) -> int:
 
 _TOLD = (
     select(outbox.c.chat_id)
-    .where(outbox.c.chat_id.in_(bindparam("chats", expanding=True)), outbox.c.created_at > bindparam("since"))
+    .where(among(outbox.c.chat_id, "chats"), outbox.c.created_at > bindparam("since"))
     .distinct()
 )
 

@@ -17,9 +17,9 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from math import ceil
 
-from sqlalchemy import Connection, bindparam, delete, select
+from sqlalchemy import Connection, delete, select
 
-from bot.store.dialect import insert_new, upsert
+from bot.store.dialect import among, insert_new, upsert
 from bot.store.schema import pace
 
 ALL = "all"
@@ -27,7 +27,7 @@ BURST = 3  # what one turn may say at once; the platform lets short bursts throu
 _SOME_TIME_AGO = datetime.fromisoformat("2020-01-01T00:00:00+00:00")
 
 _all = select(pace.c.free_at).where(pace.c.key == ALL).with_for_update()
-_some = select(pace.c.key, pace.c.free_at).where(pace.c.key.in_(bindparam("keys", expanding=True)))
+_some = select(pace.c.key, pace.c.free_at).where(among(pace.c.key, "keys"))
 
 
 @dataclass(frozen=True, slots=True)

@@ -29,7 +29,7 @@ from sqlalchemy import (
 
 from bot import log
 from bot.store import codec
-from bot.store.dialect import upsert
+from bot.store.dialect import among, upsert
 from bot.store.schema import clients, readings
 from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
@@ -124,7 +124,7 @@ def amend(conn: Connection, amended: Sequence[tuple[int, str, Conditions]]) -> N
 
 # --- history -----------------------------------------------------------------------------------------------
 
-_mine = readings.c.client_id.in_(bindparam("clients", expanding=True))
+_mine = among(readings.c.client_id, "clients")
 _kept = readings.c.withdrawn_at.is_(None)
 
 
@@ -166,7 +166,7 @@ def _history(dialect: str) -> CompoundSelect[Any]:
 
     held = (
         select(own.c.id, own.c.baseline_since, first(own).label("reading"))
-        .where(own.c.id.in_(bindparam("clients", expanding=True)))
+        .where(among(own.c.id, "clients"))
         .cte("held", recursive=True)
     )
     passed = readings.alias("passed")

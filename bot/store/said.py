@@ -7,13 +7,13 @@ from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, bindparam, delete, select
 
-from bot.store.dialect import upsert
+from bot.store.dialect import among, upsert
 from bot.store.schema import said
 
 REMEMBERED = timedelta(weeks=8)
 
 _LOAD = select(said.c.client_id, said.c.key).where(
-    said.c.client_id.in_(bindparam("clients", expanding=True)), said.c.at > bindparam("since")
+    among(said.c.client_id, "clients"), said.c.at > bindparam("since")
 )
 
 

@@ -9,7 +9,7 @@ from enum import StrEnum
 
 from sqlalchemy import Connection, bindparam, select
 
-from bot.store.dialect import insert_new, upsert
+from bot.store.dialect import among, insert_new, upsert
 from bot.store.schema import slots
 
 
@@ -59,7 +59,7 @@ def _new(conn: Connection, which: Sequence[tuple[int, date, datetime]], outcome:
 
 _SINCE = (
     select(slots)
-    .where(slots.c.client_id.in_(bindparam("clients", expanding=True)), slots.c.day >= bindparam("since"))
+    .where(among(slots.c.client_id, "clients"), slots.c.day >= bindparam("since"))
     .order_by(slots.c.client_id, slots.c.day)
 )
 

@@ -15,7 +15,7 @@ from sqlalchemy import Connection, bindparam, delete, or_, select, update
 from bot import log
 from bot.store import caseload, codec, cohorts, readings, words
 from bot.store.clients import Client
-from bot.store.dialect import skip_locked, upsert
+from bot.store.dialect import among, skip_locked, upsert
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
@@ -151,7 +151,7 @@ def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
 _FLAGS = (
     select(flags)
     .where(
-        flags.c.client_id.in_(bindparam("clients", expanding=True)),
+        among(flags.c.client_id, "clients"),
         or_(flags.c.cleared_at.is_(None), flags.c.cleared_at > bindparam("at")),
         flags.c.since <= bindparam("at"),
     )
@@ -214,7 +214,7 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
 _SLOTS = (
     select(slots.c.client_id, slots.c.outcome)
     .where(
-        slots.c.client_id.in_(bindparam("clients", expanding=True)),
+        among(slots.c.client_id, "clients"),
         slots.c.due_at > bindparam("since"),
         or_(slots.c.outcome == ANSWERED, slots.c.due_at <= bindparam("settled")),
     )
