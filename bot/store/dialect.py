@@ -9,7 +9,6 @@ from sqlalchemy import (
     Boolean,
     ColumnElement,
     Connection,
-    CursorResult,
     Insert,
     Select,
     Table,
@@ -37,14 +36,9 @@ def insert_new(conn: Connection, table: Table, rows: Sequence[Row], unique: tupl
     name = (conn.dialect.name, table.name, unique)
     statement = _prepared.get(name)
     if statement is None:
-        if conn.dialect.name == "postgresql":  # many rows are one statement there, whose count the driver hides
-            made = postgresql.insert(table).on_conflict_do_nothing(index_elements=unique)
-            statement = made.returning(*table.primary_key.columns)
-        else:
-            statement = sqlite.insert(table).on_conflict_do_nothing(index_elements=unique)
-        _prepared[name] = statement
-    result: CursorResult[Any] = conn.execute(statement, rows)
-    return len(result.all()) if result.returns_rows else result.rowcount
+        made = postgresql.insert(table) if conn.dialect.name == "postgresql" else sqlite.insert(table)
+        _prepared[name] = statement = made.on_conflict_do_nothing(index_elements=unique)
+    return conn.execute(statement, rows, execution_options={"preserve_rowcount": True}).rowcount
 
 
 def upsert(
