@@ -109,6 +109,7 @@ class Hand:
 
     at: the turn's place in its chat, never before the chat's last turn, whatever machine's clock says.
     join: carries out `Join`: uses up the invitation that the event opened.
+    open_flags: codes of the client's open flags, where the turn was told of them.
     """
 
     conn: Connection
@@ -122,6 +123,7 @@ class Hand:
     coach: Coach | None = None
     is_group: bool = False
     priority: int = ANSWER
+    open_flags: frozenset[str] | None = None
     writes: Writes = field(default_factory=Writes)
     erased: bool = False
     _reschedule: bool = False
@@ -293,14 +295,17 @@ class Hand:
 
     def lower(self, client: Client, ends: Clears) -> None:
         """Clear the flags that end in this way, whichever are open."""
-        for code in (code for code, rule in RULES.items() if rule.clears is ends):
-            self._of_client(e.Lower(code.value), client)
+        raised = {code for _, code, _ in self.writes.raised}
+        for code in (code.value for code, rule in RULES.items() if rule.clears is ends):
+            if self.open_flags is None or code in self.open_flags or code in raised:
+                self._of_client(e.Lower(code), client)
 
     def _answered(self, client: Client, day: date) -> None:
         self.writes.answered[client.id, day] = None
         self.lower(client, Clears.ANSWERED)
         latest = max(day, client.answered or day)
-        self._change(client, answered=latest, missed=0)
+        if (latest, 0) != (client.answered, client.missed):
+            self._change(client, answered=latest, missed=0)
 
     def _not_asked(self, client: Client, day: date) -> None:
         self.writes.not_asked[client.id, day] = self.now

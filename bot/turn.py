@@ -291,6 +291,7 @@ def _client(batch: _Batch, row: Claimed, known: Known, event: Event) -> None:
     opened = None if invitation is None else _invitation_fact(batch, invitation, again(known.client))
     facts = client_facts(batch.steps, known, batch.histories.get(known.client.id, History()), opened)
     decided = batch.steps.client(codec.load_state(known.state), event, facts, batch.now)
+    hand.open_flags = frozenset(one.code for one in facts.flags)
     _reached(hand, known.client, known.reachable, event)
     _carry(batch, hand, decided)
 
