@@ -70,6 +70,8 @@ class Writes:
     def add(self, other: Writes) -> None:
         """Take over what another turn, of another chat, decided."""
         for name, value in vars(other).items():
+            if not value:
+                continue
             mine = getattr(self, name)
             if isinstance(mine, list):
                 mine.extend(value)

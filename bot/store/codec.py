@@ -75,20 +75,24 @@ def _stored_as(kind: type) -> str:
 
 
 @cache
-def _field_names(kind: type) -> tuple[str, ...]:
-    return tuple(field.name for field in dataclasses.fields(kind))
+def _field_names(kind: type) -> tuple[str, ...] | None:
+    return tuple(field.name for field in dataclasses.fields(kind)) if dataclasses.is_dataclass(kind) else None
+
+
+_THEMSELVES = frozenset({str, int, bool, type(None)})
 
 
 def _plain(value: object) -> Any:
     kind = type(value)
-    if value is None or kind in (str, int, bool):
+    if kind in _THEMSELVES:
         return value
     if kind is tuple:
-        return [_plain(item) for item in value]  # type: ignore[attr-defined]
-    if dataclasses.is_dataclass(kind):
+        return [item if type(item) in _THEMSELVES else _plain(item) for item in value]  # type: ignore[attr-defined]
+    if (names := _field_names(typing.cast(Any, kind))) is not None:
         plain: dict[str, Any] = {"$": _stored_as(typing.cast(Any, kind))}
-        for name in _field_names(kind):
-            plain[name] = _plain(getattr(value, name))
+        for name in names:
+            part = getattr(value, name)
+            plain[name] = part if type(part) in _THEMSELVES else _plain(part)
         return plain
     if isinstance(value, Enum):
         return {"$": _stored_as(typing.cast(Any, kind)), "is": _plain(value.value)}
@@ -111,12 +115,15 @@ def _plain(value: object) -> Any:
     raise CodecError(f"{kind.__name__} is not stored")
 
 
+_ENCODER = json.JSONEncoder(separators=(",", ":"))
+
+
 def dumps(value: object) -> str:
     """Write a value. Equal values are written equally.
 
     Raises: CodecError for a value of a class that is not stored.
     """
-    return json.dumps(_plain(value), separators=(",", ":"))
+    return _ENCODER.encode(_plain(value))
 
 
 # --- reading -----------------------------------------------------------------------------------------------
@@ -272,10 +279,26 @@ def loads_as(kind: type[T], text: str) -> T:
     return value
 
 
+_written: dict[str, State] = {}  # states of conversations under way, by their text
+
+
+def dump_state(state: object) -> str:
+    """Write a conversation's state; the next turn will want it back, mostly within a minute."""
+    text = dumps(state)
+    if len(_written) >= 4096:
+        _written.clear()
+    if isinstance(state, State):
+        _written[text] = state
+    return text
+
+
 def load_state(text: str | None) -> State:
     """Read a conversation's state. A state always loads: an unknown or broken one is a fresh one."""
     if not text:
         return FRESH
+    state = _written.pop(text, None)
+    if state is not None:
+        return state
     try:
         return loads_as(State, text)
     except CodecError:

@@ -62,7 +62,10 @@ class AiohttpRequest(BaseRequest):
     async def initialize(self) -> None:
         if self._session is None or self._session.closed:
             connector = aiohttp.TCPConnector(limit=self._pool_size, keepalive_timeout=KEEP_ALIVE)
-            self._session = aiohttp.ClientSession(connector=connector, headers={"User-Agent": self.USER_AGENT}, cookie_jar=aiohttp.DummyCookieJar())
+            headers = {"User-Agent": self.USER_AGENT}
+            self._session = aiohttp.ClientSession(
+                connector=connector, headers=headers, cookie_jar=aiohttp.DummyCookieJar()
+            )
 
     async def shutdown(self) -> None:
         if self._session is not None:

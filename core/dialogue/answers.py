@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from bisect import insort
 from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
+from operator import attrgetter
 
 from core import schedule
 from core.assess import Assessment, assess, derive_all
@@ -239,8 +241,9 @@ def _learn_once(d: Desk, measure: Measure, reading: Reading) -> None:
 def record(d: Desk, reading: Reading, ref: str) -> None:
     """Store a reading, and see it in the facts of this step at once."""
     d.do(Record(reading, reading.key))
-    kept = tuple(r for r in d.facts.history if r.key != reading.key)
-    d.facts = replace(d.facts, history=tuple(sorted((*kept, reading), key=lambda r: r.taken_at)))
+    history = [r for r in d.facts.history if r.key != reading.key]
+    insort(history, reading, key=attrgetter("taken_at"))
+    d.facts = replace(d.facts, history=tuple(history))
     written = tuple(w for w in d.state.written if w.key != reading.key)
     d.become(written=(*written, Written(reading.key, ref, reading.measure))[-REMEMBERED:])
 

@@ -166,7 +166,7 @@ class ClientFacts:
 
     def of(self, measure: str) -> tuple[Reading, ...]:
         """This client's readings of one measure that count, oldest first."""
-        return tuple(r for r in self.history if r.measure == measure and r.counts)
+        return tuple([r for r in self.history if r.measure == measure and r.counts])
 
     def local(self, at: datetime) -> datetime:
         """`at` on the client's own wall clock."""
