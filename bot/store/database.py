@@ -64,7 +64,8 @@ def _postgresql_engine(url: URL, threads: int) -> Engine:
         pool_size=threads,
         max_overflow=threads,  # what is called outside our threads: the command line, tests
         pool_pre_ping=True,
-        connect_args={"options": OPTIONS, "connect_timeout": 10},
+        pool_use_lifo=True,  # the connection that knows our statements
+        connect_args={"options": OPTIONS, "prepare_threshold": 1, "connect_timeout": 10},
     )
 
 
