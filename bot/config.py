@@ -47,8 +47,8 @@ class Settings(BaseSettings):
     poll_timeout    seconds a long poll may wait
     webhook_*       where the platform reaches us, its shared secret, and where we listen
     sweep_every     seconds between looks at what is due
-    turn_workers    batches of turns at once in one process (PostgreSQL only); more than one pays only where the
-                    database is far away, since they share one interpreter: start more processes instead
+    turn_workers    batches of turns at once in one process (PostgreSQL only): one decides while the other waits for the
+                    server. They share one interpreter, so for more turns start more processes
     health_port     port of /healthz, /readyz and /metrics while polling; 0 for none
     keep_*_days     how long is kept: done inbox rows, sent messages, the data of people who left, side notes,
                     readings taken back, words between clients and coaches, the audit trail

@@ -24,7 +24,9 @@ from core.dialogue.facts import Units
 from core.dialogue.messages import OurFault
 from core.quantity import Unit
 
-LEASE = timedelta(seconds=90)  # longer than the longest send; after a crash, how long until another worker tries
+LONGEST_SEND = timedelta(seconds=115)  # a text and a picture, every limit of time reached
+LEASE = timedelta(seconds=150)  # after a crash, how long until another worker tries
+HOLD = LEASE - LONGEST_SEND  # after claiming; what has not begun by then could still be on its way when the lease ends
 WITHIN = timedelta(milliseconds=250)  # how far ahead one worker takes sends: answers wait no longer behind bulk
 UNREACHABLE = "unreachable"
 INSTEAD = "instead/"  # of a message that could not be made or was refused: so begins the occasion of an apology
@@ -48,11 +50,13 @@ class Result:
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """One message to send at `at`, to be read by `reader`; `done` parts of it are out already."""
+    """One message to send at `at`, to be read by `reader`; `done` parts of it are out already. Sending it begins before
+    `until`, or it is handed back."""
 
     row: outbox.Claimed
     reader: Reader
     at: datetime
+    until: datetime
     done: int = 0
 
 
@@ -88,7 +92,7 @@ def exchange(
     claimed = outbox.claim(conn, worker, now, LEASE, limit)
     again = now if len(claimed) == limit else outbox.next_due(conn)
     if rates is None:
-        return Next(tuple(_jobs(conn, claimed, [now] * len(claimed))), again, events)
+        return Next(tuple(_jobs(conn, claimed, [now] * len(claimed), now + HOLD)), again, events)
 
     free = pace.chats_free(conn, ((row.chat_id, row.is_group) for row in claimed), rates)
     taken = [row for row in claimed if free.get(row.chat_id, now) <= now]
@@ -103,7 +107,7 @@ def exchange(
         again = min(until for _, until in early)
     if len(taken) == room.count:
         again = room.first + len(taken) * rates.apart - WITHIN / 2  # come back before what we took is used up
-    return Next(tuple(_jobs(conn, taken, at)), again, events)
+    return Next(tuple(_jobs(conn, taken, at, now + HOLD)), again, events)
 
 
 # --- recording ---------------------------------------------------------------------------------------------
@@ -187,7 +191,7 @@ _readers = (
 )
 
 
-def _jobs(conn: Connection, rows: Sequence[outbox.Claimed], at: Sequence[datetime]) -> list[Job]:
+def _jobs(conn: Connection, rows: Sequence[outbox.Claimed], at: Sequence[datetime], until: datetime) -> list[Job]:
     wanted = [row.person_id for row in rows if row.person_id is not None]
     found = {r.id: r for r in conn.execute(_readers, {"people": wanted})} if wanted else {}
     jobs = []
@@ -196,7 +200,7 @@ def _jobs(conn: Connection, rows: Sequence[outbox.Claimed], at: Sequence[datetim
         zone = _zone(person.zone_name if person else row.zone_name)
         units = Units(Unit(person.mass_unit), Unit(person.length_unit)) if person and person.mass_unit else Units()
         done = int(row.ref) if row.kind is outbox.Kind.MESSAGE and row.ref.isdigit() else 0
-        jobs.append(Job(row, Reader(row.language, units, zone), when, done))
+        jobs.append(Job(row, Reader(row.language, units, zone), when, until, done))
     return jobs
 
 

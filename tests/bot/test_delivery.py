@@ -14,7 +14,7 @@ from bot.metrics import Metrics
 from bot.rendering.reader import Rendered
 from bot.retry import Busy, NoAnswer, Rejected, Trouble
 from bot.store import codec, outbox, pace
-from bot.store.dispatch import LEASE, exchange
+from bot.store.dispatch import HOLD, LEASE, LONGEST_SEND, exchange
 from bot.store.schema import inbox as inbox_table
 from bot.store.schema import outbox as outbox_table
 from bot.store.schema import people
@@ -267,6 +267,31 @@ def test_what_a_killed_worker_held_is_free_again_when_its_lease_ends_or_it_comes
     assert scene.drain() == 1
     scene.clock.move_to(NOW + LEASE)
     assert scene.drain() == 1
+
+
+class Stalling(MemoryTransport):
+    """Takes its time, and notes for how long the message being sent was still held when its turn came."""
+
+    def __init__(self):
+        super().__init__()
+        self.held = []
+
+    async def send(self, chat_id, message):
+        leases = select(outbox_table.c.ready_at).where(outbox_table.c.chat_id == chat_id)
+        ends = self.scene.database.read_now(lambda conn: conn.execute(leases).scalar_one())
+        self.held.append(ends - self.scene.clock.now())
+        self.scene.clock.move_to(self.scene.clock.now() + HOLD + SECOND)
+        return await super().send(chat_id, message)
+
+
+def test_a_message_that_waited_long_is_claimed_anew_before_it_is_sent(database):
+    scene = Scene(database, transport=Stalling(), parallel=1)
+    scene.transport.scene = scene
+    scene.queue(*(said("hello", chat) for chat in (ADA, BEN)))
+    asyncio.run(running(scene, lambda: until(lambda: len(scene.transport.held) == 2)))
+    assert min(scene.transport.held) >= LONGEST_SEND
+    assert len(scene.transport.sent) == 2
+    assert [(status, attempts) for status, _, _, attempts in scene.rows()] == [("sent", 1), ("sent", 1)]
 
 
 def test_two_workers_share_one_outbox_and_say_everything_once(open_database):
