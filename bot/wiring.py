@@ -239,7 +239,11 @@ def _has_our_schema(conn: Connection) -> bool:
 
 
 def _backlog(conn: Connection) -> dict[str, int]:
-    return {"inbox": inbox_store.waiting(conn), "outbox": outbox.waiting(conn)}
+    return {
+        "inbox": inbox_store.waiting(conn),
+        "outbox": outbox.waiting(conn),
+        "person": inbox_store.set_aside_count(conn),
+    }
 
 
 async def _answers(store: Database, question: Callable[[Connection], bool]) -> bool:

@@ -106,6 +106,9 @@ def test_the_metrics_say_how_much_waits(database, database_url):
         inbox.put(conn, [Incoming("k", 5, Text(now(), "x"))], now())
         conn.exec_driver_sql("UPDATE inbox SET attempts = 1")
         inbox.retry_later(conn, 1, later, "")
+        inbox.put(conn, [Incoming(key, 6, Text(now(), "x")) for key in ("l", "m")], now())
+        inbox.set_aside(conn, 2, "")
+        inbox.set_aside(conn, 3, "")
 
     database.write_now(queue)
 
@@ -114,5 +117,6 @@ def test_the_metrics_say_how_much_waits(database, database_url):
             _, figures = await ask("/metrics")
             assert 'samehour_waiting{what="outbox"} 3.0' in figures
             assert 'samehour_waiting{what="inbox"} 1.0' in figures
+            assert 'samehour_waiting{what="person"} 2.0' in figures
 
     staged(scene)
