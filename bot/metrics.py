@@ -38,7 +38,10 @@ class Metrics:
             registry=self.registry,
         )
         self.waiting = Gauge(
-            "samehour_waiting", "Rows that wait in the database, of all workers: to be handled, to be sent, for a person to look at", ["what"], registry=self.registry
+            "samehour_waiting",
+            "Rows that wait in the database, of all workers: to be handled, to be sent, for a person to look at",
+            ["what"],
+            registry=self.registry,
         )
         self.halted = Gauge("samehour_halted", "1 while the messenger makes everybody wait", registry=self.registry)
 

@@ -11,17 +11,19 @@ from __future__ import annotations
 import asyncio
 from collections import deque
 from collections.abc import Callable
+from time import monotonic
 from types import TracebackType
 
 SECOND = 1.0
 
 
 class Window:
-    """`async with window:` around one send. most: a second, at least 1. clock: seconds that only go up."""
+    """`async with window:` around one send. most: a second, at least 1. clock: seconds that only go up; not
+    those of the event loop, which may stand still while it works."""
 
     def __init__(self, most: int, clock: Callable[[], float] | None = None) -> None:
         self._most = most
-        self._clock = clock
+        self._clock = clock or monotonic
         self._under_way = 0
         self._answered: deque[float] = deque()
         self._turn = asyncio.Lock()  # first come, first served
@@ -42,15 +44,12 @@ class Window:
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
         self._under_way -= 1
-        self._answered.append(self._now())
+        self._answered.append(self._clock())
         self._one_back.set()
-
-    def _now(self) -> float:
-        return self._clock() if self._clock is not None else asyncio.get_running_loop().time()
 
     def _wait(self) -> float:
         """Seconds until there may be room."""
-        now = self._now()
+        now = self._clock()
         lately = self._answered
         while lately and lately[0] <= now - SECOND:
             lately.popleft()
