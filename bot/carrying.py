@@ -303,11 +303,11 @@ class Hand:
                 self._of_client(e.Lower(code), client)
 
     def _answered(self, client: Client, day: date) -> None:
-        self.writes.answered[client.id, day] = None
         self.lower(client, Clears.ANSWERED)
-        latest = max(day, client.answered or day)
-        if (latest, 0) != (client.answered, client.missed):
-            self._change(client, answered=latest, missed=0)
+        if (day, 0) == (client.answered, client.missed):
+            return  # noted with the first answer of this check-in
+        self.writes.answered[client.id, day] = None
+        self._change(client, answered=max(day, client.answered or day), missed=0)
 
     def _not_asked(self, client: Client, day: date) -> None:
         self.writes.not_asked[client.id, day] = self.now

@@ -49,7 +49,7 @@ class Renderings:
         if found is not None:
             self._made.move_to_end(key)
             return found
-        message = codec.loads(row.message)
+        message = codec.load_again(row.message)
         if _is_drawn(message):
             return await asyncio.get_running_loop().run_in_executor(self._thread(), _make, message, *key[1:])
         found = self._made[key] = _make(message, *key[1:])

@@ -313,7 +313,7 @@ def _carry(batch: _Batch, hand: Hand, decided: Decided) -> None:
             hand.carry(decided.effects)
     else:
         hand.carry(decided.effects)
-    hand.keep(codec.dump_state(decided.state))
+    hand.keep(codec.dump_for_soon(decided.state))
     batch.writes.add(hand.writes)
 
 

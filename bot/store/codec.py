@@ -279,27 +279,33 @@ def loads_as(kind: type[T], text: str) -> T:
     return value
 
 
-_written: dict[str, State] = {}  # states of conversations under way, by their text
+_written: dict[str, object] = {}  # by their text
 
 
-def dump_state(state: object) -> str:
-    """Write a conversation's state; the next turn will want it back, mostly within a minute."""
-    text = dumps(state)
+def dump_for_soon(value: object) -> str:
+    """`dumps` of what somebody here will want back soon: the state of a conversation under way, a message to send."""
+    text = dumps(value)
     if len(_written) >= 4096:
         _written.clear()
-    if isinstance(state, State):
-        _written[text] = state
+    _written[text] = value
     return text
+
+
+def load_again(text: str) -> object:
+    """`loads`; what was written for soon is there already, for one reader.
+
+    Raises: CodecError, and nothing else, whatever the text is.
+    """
+    value = _written.pop(text, None)
+    return loads(text) if value is None else value
 
 
 def load_state(text: str | None) -> State:
     """Read a conversation's state. A state always loads: an unknown or broken one is a fresh one."""
     if not text:
         return FRESH
-    state = _written.pop(text, None)
-    if state is not None:
-        return state
     try:
-        return loads_as(State, text)
+        state = load_again(text)
     except CodecError:
         return FRESH
+    return state if isinstance(state, State) else FRESH

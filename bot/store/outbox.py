@@ -96,7 +96,7 @@ def row(out: Outgoing, now: datetime) -> dict[str, object]:
         "is_group": out.is_group,
         "language": out.language,
         "about": out.about,
-        "message": None if out.message is None else codec.dumps(out.message),
+        "message": None if out.message is None else codec.dump_for_soon(out.message),
         "choices": codec.dumps(out.choices) if out.choices else None,
         "ref": out.ref,
         "priority": out.priority,
