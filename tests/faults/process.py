@@ -29,6 +29,7 @@ import os
 import selectors
 import signal
 import sys
+from collections.abc import Coroutine
 from datetime import timedelta
 from typing import Any
 
@@ -78,6 +79,7 @@ def _import_everything() -> None:
     import apscheduler.schedulers.asyncio  # noqa: F401
     import psycopg  # noqa: F401
     import sqlalchemy.dialects.postgresql.psycopg  # noqa: F401
+    import uvloop  # noqa: F401
 
     import bot.commands.serve
     from bot.rendering import Reader, render
@@ -91,8 +93,10 @@ def _import_everything() -> None:
 
 def _fork(given: dict[str, Any]) -> tuple[int, int]:
     ours, theirs = os.pipe()
+    signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGTERM})  # told to stop at once, it is not to end as if killed
     pid = os.fork()
     if pid:
+        signal.pthread_sigmask(signal.SIG_UNBLOCK, {signal.SIGTERM})
         os.close(theirs)
         return pid, ours
     try:
@@ -125,7 +129,15 @@ def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
     _hurry(plan)
     _wrap(Points(plan, pipe))
     with only_one(opened(settings).file):
-        loop.run(serve._run(settings, given.get("webhook", False)))
+        loop.run(_hearing(serve._run(settings, given.get("webhook", False))))
+
+
+async def _hearing(work: Coroutine[Any, Any, None]) -> None:
+    """Hear SIGTERM from when `work` has said what it does about it, which is the first thing it does."""
+    task = asyncio.create_task(work)
+    await asyncio.sleep(0)
+    signal.pthread_sigmask(signal.SIG_UNBLOCK, {signal.SIGTERM})
+    await task
 
 
 def _hurry(plan: dict[str, Any]) -> None:
