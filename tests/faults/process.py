@@ -24,6 +24,7 @@ points are wrapped around it in the fork. A plan may also hold
 
 from __future__ import annotations
 
+import asyncio
 import json
 import os
 import selectors
