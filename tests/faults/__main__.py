@@ -33,7 +33,7 @@ from demo.messenger import Flood
 from tests.bot.conftest import Server
 from tests.faults.balance import Front, free_ports
 from tests.faults.findings import Chats, Found, chats, check
-from tests.faults.herd import Bot, Herd, herd
+from tests.faults.herd import Herd, herd
 from tests.faults.morning import SHORT, Morning, morning
 
 Fresh = Callable[[], str]
@@ -57,17 +57,12 @@ async def killed_at_points(bots: Herd, there: Morning, dice: random.Random, roun
     assert (await last.stop()).status == 0
 
 
-async def _strike(bot: Bot, after: float) -> None:
-    await asyncio.sleep(after)
-    bot.kill()
-
-
 async def killed_from_outside(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
     """Killed five times, whenever the dice say."""
     people = asyncio.create_task(there.people())
     for _ in range(5):
         bot = await bots.start(there.settings, SHORT)
-        struck = asyncio.create_task(_strike(bot, dice.uniform(0.02, 0.8)))
+        struck = asyncio.create_task(bot.kill_after(dice.uniform(0.02, 0.8)))
         done = asyncio.ensure_future(there.until(there.quiet))
         await asyncio.wait((struck, done), return_when=asyncio.FIRST_COMPLETED)
         if not struck.done():

@@ -72,11 +72,11 @@ def test_killed_from_outside_at_any_moment(stage, peaceful, database_url):
             people = asyncio.create_task(there.people())
             for _ in range(FEW if database_url.startswith("postgresql") else MANY):
                 bot = await bots.start(there.settings, SHORT)
-                alarm = asyncio.get_running_loop().call_later(dice.uniform(0.02, 0.7), bot.kill)
+                struck = asyncio.create_task(bot.kill_after(dice.uniform(0.02, 0.7)))
                 done = asyncio.ensure_future(there.until(there.quiet))
-                await asyncio.wait((bot.ended, done), return_when=asyncio.FIRST_COMPLETED)
-                alarm.cancel()
-                if not bot.ended.done():
+                await asyncio.wait((struck, done), return_when=asyncio.FIRST_COMPLETED)
+                if not struck.done():
+                    struck.cancel()
                     break
                 done.cancel()
                 there.ends.append(await bot.ended)
