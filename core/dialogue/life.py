@@ -111,7 +111,7 @@ def snooze(d: Desk, asking: Setting, choice: str) -> None:
     tomorrow = d.facts.local(until).date() != local.date()
     d.ask(asking.back)
     d.do(Unwake("follow_up"), Unwake("snooze"), Wake("snooze", until, d.today.isoformat()))
-    d.say(m.Snoozed(d.facts.local(until), tomorrow))
+    d.say(m.Snoozed(until, tomorrow))
 
 
 def snoozed(d: Desk) -> None:

@@ -656,7 +656,7 @@ class SnoozeWhen:
 
 @dataclass(frozen=True, slots=True)
 class Snoozed:
-    until: datetime  # local wall time of the client, aware
+    until: datetime
     tomorrow: bool
 
 

@@ -75,8 +75,8 @@ def snooze_when(said: m.SnoozeWhen, v: Voice) -> str:
 @phrase(m.Snoozed)
 def snoozed(said: m.Snoozed, v: Voice) -> str:
     if said.tomorrow:
-        return v.say("That is fine. I ask again tomorrow at {time}.", time=v.time(said.until))
-    return v.say("That is fine. I ask again today at {time}.", time=v.time(said.until))
+        return v.say("That is fine. I ask again tomorrow at {time}.", time=v.local_time(said.until))
+    return v.say("That is fine. I ask again today at {time}.", time=v.local_time(said.until))
 
 
 @phrase(m.PauseWhen)

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import dataclasses
 import re
+from datetime import UTC, datetime
 from types import ModuleType
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -255,3 +257,10 @@ def test_a_button_says(choice: Choice, words: str) -> None:
 
 def test_a_client_may_type_what_stands_on_a_button() -> None:
     assert labels.labeller("en")("units:kg", "") == "Kg and cm"
+
+
+def test_when_i_ask_again_is_told_on_the_readers_own_clock():
+    newfoundland = Reader("en", zone=ZoneInfo("America/St_Johns"))
+    at = datetime(2026, 7, 1, 13, 0, tzinfo=UTC)
+    for tomorrow in (False, True):
+        assert "10:30" in (render(messages.Snoozed(at, tomorrow), (), newfoundland).text or "")
