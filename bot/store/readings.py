@@ -178,15 +178,14 @@ def _history(dialect: str) -> CompoundSelect[Any]:
     newest = (
         select(all_of(r))
         .where(
-            r.c.client_id == held.c.id,
+            r.c.client_id == baseline.c.client_id,
             r.c.measure == baseline.c.measure,
             counts,
             r.c.taken_at < bindparam("since"),
-            or_(held.c.baseline_since.is_(None), r.c.taken_at >= held.c.baseline_since),
         )
         .order_by(r.c.taken_at.desc(), r.c.id.desc())
         .limit(1)
-        .correlate(held, baseline)
+        .correlate(baseline)
         .scalar_subquery()
     )
     both = select(all_of(baseline) + line_end + newest).where(
