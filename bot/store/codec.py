@@ -87,12 +87,11 @@ def _plain(value: object) -> Any:
     if kind in _THEMSELVES:
         return value
     if kind is tuple:
-        return [item if type(item) in _THEMSELVES else _plain(item) for item in value]  # type: ignore[attr-defined]
+        return [_plain(item) for item in value]  # type: ignore[attr-defined]
     if (names := _field_names(typing.cast(Any, kind))) is not None:
         plain: dict[str, Any] = {"$": _stored_as(typing.cast(Any, kind))}
         for name in names:
-            part = getattr(value, name)
-            plain[name] = part if type(part) in _THEMSELVES else _plain(part)
+            plain[name] = _plain(getattr(value, name))
         return plain
     if isinstance(value, Enum):
         return {"$": _stored_as(typing.cast(Any, kind)), "is": _plain(value.value)}

@@ -16,7 +16,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.store import codec
-from bot.store.codec import CodecError, dumps, load_state, loads
+from bot.store.codec import CodecError, dump_for_soon, dumps, load_again, load_state, loads
 from core.dialogue.events import Text
 from core.dialogue.facts import Plan
 from core.dialogue.messages import Ask, Kept, Together
@@ -221,3 +221,22 @@ def test_a_state_reads_back_as_it_was() -> None:
 )
 def test_a_state_always_loads(text: str | None) -> None:
     assert load_state(text) == FRESH
+
+
+def test_what_is_written_for_soon_is_there_for_one_reader_and_then_read_like_any_other() -> None:
+    text = dump_for_soon(STATE)
+    assert text == dumps(STATE)
+    assert load_again(text) is STATE
+    again = load_again(text)
+    assert again == STATE
+    assert again is not STATE
+
+
+def test_what_nobody_comes_back_for_is_not_kept_for_ever() -> None:
+    for number in range(10_000):
+        dump_for_soon(Awaiting("hip", number))
+    assert len(codec._written) <= 4096
+
+
+def test_another_value_than_a_state_is_no_state_however_lately_it_was_written() -> None:
+    assert load_state(dump_for_soon(Awaiting("hip"))) == FRESH
