@@ -4,6 +4,8 @@ A crash between the platform's yes and our commit repeats at most the messages t
 for each chat, and loses none: the platform offers no key that would prevent it.
 
 * One exchange with the store records what is finished and claims what comes next (`bot.store.dispatch`).
+* An exchange that failed may have been committed all the same, its answer lost: what it claimed without our hearing
+  of it is handed back before the next.
 * A message is rendered when it is sent, in its reader's language. What many people get is rendered once.
 * Sleeps until the next message is due or `bell` rings, so a timed message goes out at its instant.
 """
@@ -84,7 +86,8 @@ class Delivery:
         self._spread = spread
         self._sending = asyncio.Semaphore(parallel)
         self._window = None if rates is None else Window(max(int(rates.overall), 1))
-        self._in_hand: set[asyncio.Task[None]] = set()
+        self._in_hand: dict[asyncio.Task[None], int] = {}  # and the row it carries
+        self._unheard = False  # whether more may be claimed for us than we know of
         self._results: list[Result] = []
         self._halted_until: datetime | None = None
         self.bell = Bell()
@@ -129,11 +132,16 @@ class Delivery:
 
     async def _exchange(self, want: int) -> Next:
         self.bell.hush()
+        if self._unheard:
+            known = {*self._in_hand.values(), *(result.row.id for result in self._results)}
+            await self._database.write(outbox.release, self._worker, self._clock.now(), known)
+            self._unheard = False
         results, self._results = self._results, []
         try:
             found = await self._database.write(exchange, self._worker, self._clock.now(), results, want, self._rates)
         except BaseException:
             self._results = results + self._results  # not recorded: the platform's yes must not be forgotten
+            self._unheard = True
             raise
         if found.events:
             self._on_events()
@@ -142,11 +150,11 @@ class Delivery:
     def _begin(self, found: Next) -> None:
         for job in found.jobs:
             task = asyncio.create_task(self._carry(job))
-            self._in_hand.add(task)
+            self._in_hand[task] = job.row.id
             task.add_done_callback(self._landed)
 
     def _landed(self, task: asyncio.Task[None]) -> None:
-        self._in_hand.discard(task)
+        del self._in_hand[task]
         self.bell.ring()
 
     async def _sleep(self, found: Next, stopping: asyncio.Event) -> None:

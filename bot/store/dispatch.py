@@ -79,7 +79,7 @@ def exchange(
     rates: pace.Rates | None,
 ) -> Next:
     """Record `results`, then claim up to `want` messages within `rates` (None: no limit)."""
-    events = _record(conn, now, results)
+    events = _record(conn, worker, now, results)
     if want <= 0:
         return Next(events=events)
     by_index(conn)
@@ -97,7 +97,7 @@ def exchange(
     free = pace.chats_free(conn, ((row.chat_id, row.is_group) for row in claimed), rates)
     taken = [row for row in claimed if free.get(row.chat_id, now) <= now]
     early = [(row.id, free[row.chat_id]) for row in claimed if free.get(row.chat_id, now) > now]
-    hand_back(conn, early)
+    hand_back(conn, worker, early)
     pace.take(conn, room, len(taken), rates)
     at = [room.first + place * rates.apart for place in range(len(taken))]
     pace.take_chats(conn, ((row.chat_id, row.is_group, when) for row, when in zip(taken, at, strict=True)), rates)
@@ -113,7 +113,7 @@ def exchange(
 # --- recording ---------------------------------------------------------------------------------------------
 
 
-def _record(conn: Connection, now: datetime, results: Sequence[Result]) -> bool:
+def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Result]) -> bool:
     sent: list[tuple[int, str | None]] = []
     back: list[tuple[int, datetime]] = []
     events: list[inbox.Incoming] = []
@@ -125,13 +125,12 @@ def _record(conn: Connection, now: datetime, results: Sequence[Result]) -> bool:
             case Later(until):
                 back.append((row.id, until))
             case Wait(until, everybody, error):
-                outbox.mark_retry(conn, row.id, until, error)
+                done = result.done if row.kind is outbox.Kind.MESSAGE and result.done else None
+                outbox.mark_retry(conn, worker, row.id, until, error, done=done)
                 if everybody:
                     pace.halt(conn, until)
-                if result.done and row.kind is outbox.Kind.MESSAGE:
-                    conn.execute(_PROGRESS, {"row": row.id, "done": str(result.done)})
             case Moved(chat_id):
-                outbox.mark_retry(conn, row.id, now)
+                outbox.mark_retry(conn, worker, row.id, now)
                 outbox.move_chat(conn, row.chat_id, chat_id)
                 event = GroupEvent(now, "migrated", other_chat=chat_id)
                 events.append(inbox.Incoming(f"moved/{row.chat_id}", row.chat_id, event, is_group=True))
@@ -146,7 +145,7 @@ def _record(conn: Connection, now: datetime, results: Sequence[Result]) -> bool:
                     )
                     outbox.put(conn, [instead], now)
     outbox.mark_sent(conn, sent, now)
-    hand_back(conn, back)
+    hand_back(conn, worker, back)
     return inbox.put(conn, events, now) > 0
 
 
@@ -163,18 +162,21 @@ def _gone(row: outbox.Claimed, now: datetime) -> inbox.Incoming:
     return inbox.Incoming(f"gone/{row.id}", row.chat_id, event, is_group=row.is_group)
 
 
-_PROGRESS = update(outbox_table).where(outbox_table.c.id == bindparam("row")).values(ref=bindparam("done"))
 _BACK = (
     update(outbox_table)
-    .where(outbox_table.c.id == bindparam("row"), outbox_table.c.status == literal_column("'pending'"))
+    .where(
+        outbox_table.c.id == bindparam("row"),
+        outbox_table.c.status == literal_column("'pending'"),
+        outbox_table.c.claimed_by == bindparam("worker"),
+    )
     .values(ready_at=bindparam("until"), claimed_by=None, attempts=outbox_table.c.attempts - 1)
 )
 
 
-def hand_back(conn: Connection, rows: Sequence[tuple[int, datetime]]) -> None:
+def hand_back(conn: Connection, worker: str, rows: Sequence[tuple[int, datetime]]) -> None:
     """These were claimed and not tried: free from their instant on, and no attempt is counted."""
     if rows:
-        conn.execute(_BACK, [{"row": row, "until": until} for row, until in rows])
+        conn.execute(_BACK, [{"row": row, "worker": worker, "until": until} for row, until in rows])
 
 
 # --- who reads ---------------------------------------------------------------------------------------------

@@ -7,7 +7,7 @@ when it is due, when a retry was asked for, or when the lease of a worker that n
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
@@ -208,10 +208,15 @@ def mark_sent(conn: Connection, sent: Sequence[tuple[int, str | None]], now: dat
         conn.execute(_SENT, [{"row": row, "sent_as": sent_as, "at": now} for row, sent_as in sent])
 
 
-def mark_retry(conn: Connection, row: int, at: datetime, error: str = "") -> None:
-    """Not sent; try again from `at` on. Until then nothing that follows in this chat goes."""
+def mark_retry(
+    conn: Connection, worker: str, row: int, at: datetime, error: str = "", *, done: int | None = None
+) -> None:
+    """Not sent; try again from `at` on. Until then nothing that follows in this chat goes. Only what is still this
+    worker's: noted once before, unheard, it may be another's by now. done: of its parts, how many are out."""
     conn.execute(
-        update(outbox).where(outbox.c.id == row, _pending).values(ready_at=at, claimed_by=None, error=error or None)
+        update(outbox)
+        .where(outbox.c.id == row, _pending, outbox.c.claimed_by == worker)
+        .values(ready_at=at, claimed_by=None, error=error or None, **({} if done is None else {"ref": str(done)}))
     )
 
 
@@ -229,9 +234,11 @@ def unsay(conn: Connection, chats: Mapping[int, datetime]) -> None:
         conn.execute(_UNSAY, [{"chat": chat, "at": at} for chat, at in chats.items()])
 
 
-def release(conn: Connection, worker: str, now: datetime) -> int:
-    """Hand back what a worker still holds, on a clean stop; how many."""
+def release(conn: Connection, worker: str, now: datetime, but: Collection[int] = ()) -> int:
+    """Hand back what a worker still holds, other than the rows `but`; how many."""
     held = update(outbox).where(_pending, outbox.c.claimed_by == worker).values(ready_at=now, claimed_by=None)
+    if but:
+        held = held.where(outbox.c.id.not_in(but))
     return conn.execute(held).rowcount
 
 

@@ -393,8 +393,10 @@ class Slow(MemoryTransport):
     def __init__(self):
         super().__init__()
         self.started, self.go_on = asyncio.Event(), asyncio.Event()
+        self.asked = []
 
     async def send(self, chat_id, message):
+        self.asked.append(chat_id)
         self.started.set()
         await self.go_on.wait()
         return await super().send(chat_id, message)
@@ -435,5 +437,80 @@ def test_a_database_that_fails_after_a_send_does_not_make_us_say_it_twice(databa
         scene.drain()
     scene.clock.move_to(NOW + 2 * LEASE)
     assert scene.drain() == 0
+    assert scene.shown() == ["hello (en)"]
+    assert scene.rows()[0][0] == "sent"
+
+
+@pytest.fixture
+def losing_answers(monkeypatch):
+    """Make a database commit the n-th call and then fail before it says so."""
+
+    def lose(database, number):
+        write, calls = database.write, []
+
+        async def losing(work, *args):
+            calls.append(work)
+            place = len(calls)
+            result = await write(work, *args)
+            if place == number:
+                raise OSError("the connection broke")
+            return result
+
+        monkeypatch.setattr(database, "write", losing)
+
+    return lose
+
+
+def test_what_was_claimed_without_our_hearing_of_it_is_claimed_again_at_once(database, losing_answers):
+    scene = Scene(database)
+    scene.queue(said("hello"), said("ben", BEN))
+    losing_answers(database, 1)
+    with pytest.raises(OSError, match="broke"):
+        scene.drain()
+    assert scene.drain() == 2
+    assert scene.shown() == ["hello (en)"]
+    assert scene.shown(BEN) == ["ben (en)"]
+
+
+def test_what_is_on_its_way_is_not_handed_back_when_an_exchange_fails(open_database, losing_answers):
+    scene, other = Scene(open_database(), clock=MachineClock(), transport=Slow()), Scene(open_database(), worker="two")
+    losing_answers(scene.database, 2)
+    scene.queue(said("hello"))
+
+    async def while_it_is_sent():
+        try:
+            await scene.transport.started.wait()
+            scene.queue(said("ben", BEN))
+            scene.delivery.bell.ring()
+            await until(lambda: len(scene.transport.asked) == 2)
+            other.clock.move_to(scene.clock.now() + SECOND)
+            assert await other.delivery.drain() == 0
+        finally:
+            scene.transport.go_on.set()
+        await until(lambda: len(scene.transport.sent) == 2)
+
+    asyncio.run(running(scene, while_it_is_sent))
+    assert scene.shown() == ["hello (en)"]
+    assert scene.shown(BEN) == ["ben (en)"]
+
+
+def test_what_was_sent_and_could_not_be_noted_is_nobody_else_s_meanwhile(open_database, monkeypatch):
+    scene, other = Scene(open_database()), Scene(open_database(), worker="two")
+    scene.queue(said("hello"))
+    write, calls = scene.database.write, []
+
+    async def between(work, *args):
+        calls.append(work)
+        if len(calls) == 2:
+            raise OSError("disk full")
+        if len(calls) > 2:
+            assert await other.delivery.drain() == 0
+        return await write(work, *args)
+
+    monkeypatch.setattr(scene.database, "write", between)
+    with pytest.raises(OSError, match="disk full"):
+        scene.drain()
+    assert scene.drain() == 0
+    assert len(calls) > 3
     assert scene.shown() == ["hello (en)"]
     assert scene.rows()[0][0] == "sent"

@@ -8,6 +8,7 @@ from sqlalchemy import insert, select, update
 
 from bot.store import codec, outbox
 from bot.store.database import Database
+from bot.store.dispatch import hand_back
 from bot.store.outbox import ANSWER, BULK, Outgoing
 from bot.store.schema import outbox as table
 from bot.store.schema import people
@@ -64,7 +65,7 @@ def test_what_is_due_later_does_not_hold_back_what_is_due_now(database: Database
 def test_a_message_to_be_tried_again_keeps_its_place(database: Database) -> None:
     database.write_now(outbox.put, [out("a"), out("b"), out("c", BEN)], NOW)
     row = claim(database, limit=1)[0]
-    database.write_now(outbox.mark_retry, row.id, NOW + 9 * SECOND, "429")
+    database.write_now(outbox.mark_retry, "w1", row.id, NOW + 9 * SECOND, "429")
     assert send(database) == ["c"]
     assert database.read_now(outbox.next_due) == NOW + 9 * SECOND
     (again,) = claim(database, NOW + 9 * SECOND)
@@ -84,6 +85,23 @@ def test_a_worker_that_stops_hands_back_what_it_had(database: Database) -> None:
     claim(database, limit=1, worker="w2")
     assert database.write_now(outbox.release, "w1", NOW) == 1
     assert marks(claim(database, worker="w3")) == ["a"]
+
+
+def test_what_was_noted_unheard_and_is_another_worker_s_by_now_stays_with_it(database: Database) -> None:
+    database.write_now(outbox.put, [out("a")], NOW)
+    (row,) = claim(database, worker="w1")
+    for at in (NOW, NOW + SECOND):
+        database.write_now(outbox.mark_retry, "w1", row.id, at)
+        claim(database, worker="w2")
+    database.write_now(hand_back, "w1", [(row.id, NOW)])
+    assert claim(database, NOW + 2 * SECOND, worker="w3") == []
+
+
+def test_what_a_worker_has_in_hand_is_not_handed_back_with_the_rest(database: Database) -> None:
+    database.write_now(outbox.put, [out("a"), out("b", BEN)], NOW)
+    (a, _) = claim(database, worker="w1")
+    assert database.write_now(outbox.release, "w1", NOW, {a.id}) == 1
+    assert marks(claim(database, worker="w3")) == ["b"]
 
 
 def test_answers_go_before_what_can_wait(database: Database) -> None:
