@@ -85,6 +85,14 @@ async def at_its_worst(bots: Herd, there: Morning, dice: random.Random, round_: 
     await there.messenger.clear_faults()
 
 
+async def unheard(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
+    """Some commits of which the bot hears only that the connection broke; held messages are held for the full lease."""
+    bot = await bots.start(there.settings, {"unheard": dice.randint(3, 9)})
+    await there.people()
+    await there.until(there.quiet)
+    assert (await bot.stop()).status == 0
+
+
 async def two_workers(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
     """Two workers behind a front; now the one, now the other is killed and started again."""
     from tests.faults.test_workers import workers
@@ -110,8 +118,8 @@ async def two_workers(bots: Herd, there: Morning, dice: random.Random, round_: i
 
 
 SCENES = {
-    "sqlite": (killed_at_points, killed_from_outside, at_its_worst),
-    "postgresql": (killed_at_points, killed_from_outside, at_its_worst, two_workers),
+    "sqlite": (killed_at_points, killed_from_outside, at_its_worst, unheard),
+    "postgresql": (killed_at_points, killed_from_outside, at_its_worst, unheard, two_workers),
 }
 
 

