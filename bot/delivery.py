@@ -199,9 +199,7 @@ class Delivery:
         row = job.row
         if not row.reachable:
             return Result(row, Broken(UNREACHABLE))
-        later = await self._until(job.at)
-        if later is None and (now := self._clock.now()) >= job.until:
-            later = now  # the messenger is slow: by now another worker could take it for lost while we send it
+        later = await self._put_off(job)
         if later is not None:
             return Result(row, Later(later))
         if row.kind is outbox.Kind.DROP_BUTTONS:
@@ -229,14 +227,17 @@ class Delivery:
             self._halted_until = max(self._halted_until or decision.until, decision.until)
         return Result(job.row, decision, done)
 
-    async def _until(self, at: datetime) -> datetime | None:
-        """Wait for this message's place in the rate; return until when everybody has to wait instead, if so."""
+    async def _put_off(self, job: Job) -> datetime | None:
+        """Wait for this message's place in the rate; return from when it can be claimed anew instead, if it must."""
         if self._rates is not None:
-            wait = (at - self._clock.now()).total_seconds()
+            wait = (job.at - self._clock.now()).total_seconds()
             if wait > 0:
                 await asyncio.sleep(wait)
-        if self._halted_until is not None and self._clock.now() < self._halted_until:
+        now = self._clock.now()
+        if self._halted_until is not None and now < self._halted_until:
             return self._halted_until
+        if now >= job.until:  # the messenger is slow: another worker could take it for lost while we send it
+            return now
         return None
 
     def _note(self, result: Result) -> None:

@@ -11,14 +11,13 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from sqlalchemy import Connection, bindparam, func, literal_column, select, update
+from sqlalchemy import Connection, func, select
 
 from bot.rendering.reader import Reader
 from bot.retry import MOST_ATTEMPTS, Broken, Decision, Gone, Moved, Sent, Wait
 from bot.store import inbox, outbox, pace
 from bot.store.dialect import among, by_index
 from bot.store.schema import clients, people
-from bot.store.schema import outbox as outbox_table
 from core.dialogue.events import GroupEvent, Reachability
 from core.dialogue.facts import Units
 from core.dialogue.messages import OurFault
@@ -97,7 +96,7 @@ def exchange(
     free = pace.chats_free(conn, ((row.chat_id, row.is_group) for row in claimed), rates)
     taken = [row for row in claimed if free.get(row.chat_id, now) <= now]
     early = [(row.id, free[row.chat_id]) for row in claimed if free.get(row.chat_id, now) > now]
-    hand_back(conn, worker, early)
+    outbox.hand_back(conn, worker, early)
     pace.take(conn, room, len(taken), rates)
     at = [room.first + place * rates.apart for place in range(len(taken))]
     pace.take_chats(conn, ((row.chat_id, row.is_group, when) for row, when in zip(taken, at, strict=True)), rates)
@@ -125,7 +124,7 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Resu
             case Later(until):
                 back.append((row.id, until))
             case Wait(until, everybody, error):
-                done = result.done if row.kind is outbox.Kind.MESSAGE and result.done else None
+                done = result.done if row.kind is outbox.Kind.MESSAGE else 0
                 outbox.mark_retry(conn, worker, row.id, until, error, done=done)
                 if everybody:
                     pace.halt(conn, until)
@@ -145,7 +144,7 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Resu
                     )
                     outbox.put(conn, [instead], now)
     outbox.mark_sent(conn, sent, now)
-    hand_back(conn, worker, back)
+    outbox.hand_back(conn, worker, back)
     return inbox.put(conn, events, now) > 0
 
 
@@ -160,23 +159,6 @@ def _gone(row: outbox.Claimed, now: datetime) -> inbox.Incoming:
     """Tell the conversation, as the messenger's own announcement would."""
     event = GroupEvent(now, "removed") if row.is_group else Reachability(now, False)
     return inbox.Incoming(f"gone/{row.id}", row.chat_id, event, is_group=row.is_group)
-
-
-_BACK = (
-    update(outbox_table)
-    .where(
-        outbox_table.c.id == bindparam("row"),
-        outbox_table.c.status == literal_column("'pending'"),
-        outbox_table.c.claimed_by == bindparam("worker"),
-    )
-    .values(ready_at=bindparam("until"), claimed_by=None, attempts=outbox_table.c.attempts - 1)
-)
-
-
-def hand_back(conn: Connection, worker: str, rows: Sequence[tuple[int, datetime]]) -> None:
-    """These were claimed and not tried: free from their instant on, and no attempt is counted."""
-    if rows:
-        conn.execute(_BACK, [{"row": row, "worker": worker, "until": until} for row, until in rows])
 
 
 # --- who reads ---------------------------------------------------------------------------------------------

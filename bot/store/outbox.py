@@ -208,16 +208,37 @@ def mark_sent(conn: Connection, sent: Sequence[tuple[int, str | None]], now: dat
         conn.execute(_SENT, [{"row": row, "sent_as": sent_as, "at": now} for row, sent_as in sent])
 
 
-def mark_retry(
-    conn: Connection, worker: str, row: int, at: datetime, error: str = "", *, done: int | None = None
-) -> None:
-    """Not sent; try again from `at` on. Until then nothing that follows in this chat goes. Only what is still this
-    worker's: noted once before, unheard, it may be another's by now. done: of its parts, how many are out."""
-    conn.execute(
-        update(outbox)
-        .where(outbox.c.id == row, _pending, outbox.c.claimed_by == worker)
-        .values(ready_at=at, claimed_by=None, error=error or None, **({} if done is None else {"ref": str(done)}))
-    )
+# Of what this worker holds. Noted once before, unheard, a row may be another worker's by now, and is left alone.
+_held = and_(_pending, outbox.c.claimed_by == bindparam("worker"))
+_RETRY = (
+    update(outbox)
+    .where(outbox.c.id == bindparam("row"), _held)
+    .values(ready_at=bindparam("at"), claimed_by=None, error=bindparam("why"))
+)
+_BACK = (
+    update(outbox)
+    .where(outbox.c.id == bindparam("row"), _held)
+    .values(ready_at=bindparam("until"), claimed_by=None, attempts=outbox.c.attempts - 1)
+)
+
+
+def mark_retry(conn: Connection, worker: str, row: int, at: datetime, error: str = "", *, done: int = 0) -> None:
+    """Not sent; try again from `at` on. Until then nothing that follows in this chat goes. done: of its parts, how
+    many are out."""
+    again = _RETRY.values(ref=str(done)) if done else _RETRY
+    conn.execute(again, {"row": row, "worker": worker, "at": at, "why": error or None})
+
+
+def hand_back(conn: Connection, worker: str, rows: Sequence[tuple[int, datetime]]) -> None:
+    """These were claimed and not tried: free from their instant on, and no attempt is counted."""
+    if rows:
+        conn.execute(_BACK, [{"row": row, "worker": worker, "until": until} for row, until in rows])
+
+
+def release(conn: Connection, worker: str, now: datetime, but: Collection[int] = ()) -> int:
+    """Hand back what a worker still holds, other than the rows `but`; how many."""
+    free = update(outbox).where(_held, outbox.c.id.not_in(but)).values(ready_at=now, claimed_by=None)
+    return conn.execute(free, {"worker": worker}).rowcount
 
 
 _UNSAY = delete(outbox).where(
@@ -232,14 +253,6 @@ def unsay(conn: Connection, chats: Mapping[int, datetime]) -> None:
     """Drop what is to be said to each chat after its instant, if nobody is sending it yet."""
     if chats:
         conn.execute(_UNSAY, [{"chat": chat, "at": at} for chat, at in chats.items()])
-
-
-def release(conn: Connection, worker: str, now: datetime, but: Collection[int] = ()) -> int:
-    """Hand back what a worker still holds, other than the rows `but`; how many."""
-    held = update(outbox).where(_pending, outbox.c.claimed_by == worker).values(ready_at=now, claimed_by=None)
-    if but:
-        held = held.where(outbox.c.id.not_in(but))
-    return conn.execute(held).rowcount
 
 
 def mark_failed(conn: Connection, row: int, now: datetime, error: str) -> None:

@@ -421,19 +421,34 @@ def test_a_stop_finishes_what_is_in_flight_and_notes_it(database):
     assert scene.rows()[0][0] == "sent"
 
 
-def test_a_database_that_fails_after_a_send_does_not_make_us_say_it_twice(database, monkeypatch):
+@pytest.fixture
+def breaking(monkeypatch):
+    """Make the n-th write to a database fail. committed: it is done all the same. meanwhile: before each later one."""
+
+    def break_at(database, number, *, committed=False, meanwhile=None):
+        write, calls = database.write, []
+
+        async def breaks(work, *args):
+            calls.append(work)
+            place = len(calls)
+            if place > number and meanwhile is not None:
+                await meanwhile()
+            result = await write(work, *args) if committed or place != number else None
+            if place == number:
+                raise OSError("it broke")
+            return result
+
+        monkeypatch.setattr(database, "write", breaks)
+        return calls
+
+    return break_at
+
+
+def test_a_database_that_fails_after_a_send_does_not_make_us_say_it_twice(database, breaking):
     scene = Scene(database)
     scene.queue(said("hello"))
-    write, calls = database.write, []
-
-    async def failing_once(work, *args):
-        calls.append(work)
-        if len(calls) == 2:
-            raise OSError("disk full")
-        return await write(work, *args)
-
-    monkeypatch.setattr(database, "write", failing_once)
-    with pytest.raises(OSError, match="disk full"):
+    breaking(database, 2)
+    with pytest.raises(OSError, match="broke"):
         scene.drain()
     scene.clock.move_to(NOW + 2 * LEASE)
     assert scene.drain() == 0
@@ -441,30 +456,10 @@ def test_a_database_that_fails_after_a_send_does_not_make_us_say_it_twice(databa
     assert scene.rows()[0][0] == "sent"
 
 
-@pytest.fixture
-def losing_answers(monkeypatch):
-    """Make a database commit the n-th call and then fail before it says so."""
-
-    def lose(database, number):
-        write, calls = database.write, []
-
-        async def losing(work, *args):
-            calls.append(work)
-            place = len(calls)
-            result = await write(work, *args)
-            if place == number:
-                raise OSError("the connection broke")
-            return result
-
-        monkeypatch.setattr(database, "write", losing)
-
-    return lose
-
-
-def test_what_was_claimed_without_our_hearing_of_it_is_claimed_again_at_once(database, losing_answers):
+def test_what_was_claimed_without_our_hearing_of_it_is_claimed_again_at_once(database, breaking):
     scene = Scene(database)
     scene.queue(said("hello"), said("ben", BEN))
-    losing_answers(database, 1)
+    breaking(database, 1, committed=True)
     with pytest.raises(OSError, match="broke"):
         scene.drain()
     assert scene.drain() == 2
@@ -472,9 +467,9 @@ def test_what_was_claimed_without_our_hearing_of_it_is_claimed_again_at_once(dat
     assert scene.shown(BEN) == ["ben (en)"]
 
 
-def test_what_is_on_its_way_is_not_handed_back_when_an_exchange_fails(open_database, losing_answers):
+def test_what_is_on_its_way_is_not_handed_back_when_an_exchange_fails(open_database, breaking):
     scene, other = Scene(open_database(), clock=MachineClock(), transport=Slow()), Scene(open_database(), worker="two")
-    losing_answers(scene.database, 2)
+    breaking(scene.database, 2, committed=True)
     scene.queue(said("hello"))
 
     async def while_it_is_sent():
@@ -494,21 +489,15 @@ def test_what_is_on_its_way_is_not_handed_back_when_an_exchange_fails(open_datab
     assert scene.shown(BEN) == ["ben (en)"]
 
 
-def test_what_was_sent_and_could_not_be_noted_is_nobody_else_s_meanwhile(open_database, monkeypatch):
+def test_what_was_sent_and_could_not_be_noted_is_nobody_else_s_meanwhile(open_database, breaking):
     scene, other = Scene(open_database()), Scene(open_database(), worker="two")
     scene.queue(said("hello"))
-    write, calls = scene.database.write, []
 
-    async def between(work, *args):
-        calls.append(work)
-        if len(calls) == 2:
-            raise OSError("disk full")
-        if len(calls) > 2:
-            assert await other.delivery.drain() == 0
-        return await write(work, *args)
+    async def the_other_finds_nothing():
+        assert await other.delivery.drain() == 0
 
-    monkeypatch.setattr(scene.database, "write", between)
-    with pytest.raises(OSError, match="disk full"):
+    calls = breaking(scene.database, 2, meanwhile=the_other_finds_nothing)
+    with pytest.raises(OSError, match="broke"):
         scene.drain()
     assert scene.drain() == 0
     assert len(calls) > 3

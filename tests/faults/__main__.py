@@ -60,18 +60,7 @@ async def killed_at_points(bots: Herd, there: Morning, dice: random.Random, roun
 async def killed_from_outside(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
     """Killed five times, whenever the dice say."""
     people = asyncio.create_task(there.people())
-    for _ in range(5):
-        bot = await bots.start(there.settings, SHORT)
-        struck = asyncio.create_task(bot.kill_after(dice.uniform(0.02, 0.8)))
-        done = asyncio.ensure_future(there.until(there.quiet))
-        await asyncio.wait((struck, done), return_when=asyncio.FIRST_COMPLETED)
-        if not struck.done():
-            struck.cancel()
-            break
-        done.cancel()
-        there.ends.append(await bot.ended)
-    else:
-        bot = await bots.start(there.settings, SHORT)
+    bot = await there.kill_each(bots, [dice.uniform(0.02, 0.8) for _ in range(5)])
     await people
     await there.until(there.quiet)
     assert (await bot.stop()).status == 0

@@ -96,6 +96,20 @@ class Morning:
             self.ends.append(bot.ended.result())
         return await herd.start(self.settings, SHORT, webhook=webhook)
 
+    async def kill_each(self, herd: Herd, lives: Sequence[float]) -> Bot:
+        """Start a bot for each of so many seconds; return the one that lives to see the end of the morning."""
+        for seconds in lives:
+            bot = await herd.start(self.settings, SHORT)
+            struck = asyncio.create_task(bot.kill_after(seconds))
+            done = asyncio.ensure_future(self.until(self.quiet))
+            await asyncio.wait((struck, done), return_when=asyncio.FIRST_COMPLETED)
+            if not struck.done():
+                struck.cancel()
+                return bot
+            done.cancel()
+            self.ends.append(await bot.ended)
+        return await herd.start(self.settings, SHORT)
+
     async def strike(self, bots: Callable[[], Sequence[Bot]], dice: random.Random, least: float, most: float) -> None:
         """Kill one of `bots` from outside, again and again, until cancelled. Seconds between kills."""
         while True:

@@ -20,8 +20,8 @@ points are wrapped around it in the fork. A plan may also hold
     lease          seconds for which a killed worker's messages are held
     wait           seconds until a request without an answer is given up
     full           how many transactions find the disk full (SQLite); each says "full" as a point
-    unheard        each so manieth transaction is committed and the bot hears only that the connection broke; each says
-                   "unheard" as a point
+    unheard        3: of every third transaction, committed all the same, the bot hears only that the connection broke;
+                   each says "unheard" as a point
 """
 
 from __future__ import annotations

@@ -7,7 +7,7 @@ import pytest
 
 from tests.faults.conftest import CLIENTS
 from tests.faults.findings import check
-from tests.faults.morning import SHORT, morning
+from tests.faults.morning import morning
 
 SEED = 20260330
 FEW, MANY = 3, 6  # kills: on PostgreSQL each waits for a lease to run out
@@ -70,18 +70,8 @@ def test_killed_from_outside_at_any_moment(stage, peaceful, database_url):
     async def scene(bots):
         async with morning(database_url, CLIENTS) as there:
             people = asyncio.create_task(there.people())
-            for _ in range(FEW if database_url.startswith("postgresql") else MANY):
-                bot = await bots.start(there.settings, SHORT)
-                struck = asyncio.create_task(bot.kill_after(dice.uniform(0.02, 0.7)))
-                done = asyncio.ensure_future(there.until(there.quiet))
-                await asyncio.wait((struck, done), return_when=asyncio.FIRST_COMPLETED)
-                if not struck.done():
-                    struck.cancel()
-                    break
-                done.cancel()
-                there.ends.append(await bot.ended)
-            else:
-                bot = await bots.start(there.settings, SHORT)
+            times = FEW if database_url.startswith("postgresql") else MANY
+            bot = await there.kill_each(bots, [dice.uniform(0.02, 0.7) for _ in range(times)])
             await people
             await there.until(there.quiet)
             assert (await bot.stop()).status == 0

@@ -8,7 +8,6 @@ from sqlalchemy import insert, select, update
 
 from bot.store import codec, outbox
 from bot.store.database import Database
-from bot.store.dispatch import hand_back
 from bot.store.outbox import ANSWER, BULK, Outgoing
 from bot.store.schema import outbox as table
 from bot.store.schema import people
@@ -93,7 +92,7 @@ def test_what_was_noted_unheard_and_is_another_worker_s_by_now_stays_with_it(dat
     for at in (NOW, NOW + SECOND):
         database.write_now(outbox.mark_retry, "w1", row.id, at)
         claim(database, worker="w2")
-    database.write_now(hand_back, "w1", [(row.id, NOW)])
+    database.write_now(outbox.hand_back, "w1", [(row.id, NOW)])
     assert claim(database, NOW + 2 * SECOND, worker="w3") == []
 
 
