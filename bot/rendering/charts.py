@@ -164,17 +164,12 @@ def _title(measure: str, unit: Unit, v: Voice) -> str:
 def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
     from matplotlib.patches import Patch
 
-    def height(value: Decimal) -> float:
-        return float(convert(value, Unit.STONE, Unit.POUND) if spec.unit is Unit.STONE else value)
-
+    height = _heights(spec.unit)
     axes = _axes(figure, _title(spec.measure, spec.unit, v))
     xs = [p.day.toordinal() for p in spec.points]
     ys = [height(p.value) for p in spec.points]
     start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
-    edges = (None, None)
-    if spec.usual is not None:
-        edges = tuple(None if e is None else height(e) for e in (spec.usual.low, spec.usual.high))  # type: ignore[assignment]
-    low, high = _view(ys, start, error, edges)
+    low, high = _view(spec)
     axes.set_ylim(low, high)
     _dates(axes, [p.day for p in spec.points], v)
     _number_axis(axes.yaxis, v, spec.unit)
@@ -189,7 +184,11 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
         }
         axes.axhspan(start - error, start + error, zorder=1, **chance)
         legend.append(Patch(label=v.plain_in("picture", "Can be chance"), **chance))
-    if spec.usual is not None and _usual(axes, edges, low, high):
+    if (band := _band(spec)) is not None:
+        axes.axhspan(*band, facecolor=USUAL, alpha=0.13, linewidth=0, zorder=0)
+        for edge in band:
+            if low < edge < high:  # a firm edge where the range itself ends, none where the picture does
+                axes.axhline(edge, color=USUAL, linewidth=2, zorder=1)
         legend.append(
             Patch(
                 facecolor=USUAL, alpha=0.3, edgecolor=USUAL, linewidth=2, label=v.plain_in("picture", "Published range")
@@ -252,31 +251,38 @@ def _short(v: Voice, value: Decimal, unit: Unit) -> str:
     return v.numbers.plain(value, PLACES[unit])
 
 
-Edges = tuple[float | None, float | None]
+def _heights(unit: Unit) -> Callable[[Decimal], float]:
+    """What turns a value into its place on the axis: stones are drawn as pounds."""
+    return lambda value: float(convert(value, Unit.STONE, Unit.POUND) if unit is Unit.STONE else value)
 
 
-def _view(ys: Sequence[float], start: float, error: float, edges: Edges) -> tuple[float, float]:
+def _edges(usual: Usual, unit: Unit) -> tuple[float | None, float | None]:
+    """Where the published range begins and ends; None where it is open."""
+    height = _heights(unit)
+    return None if usual.low is None else height(usual.low), None if usual.high is None else height(usual.high)
+
+
+def _view(spec: Trend) -> tuple[float, float]:
     """Limits of the axis: all points and the error band; an edge of the reference only if it is not far away."""
+    height = _heights(spec.unit)
+    ys = [height(p.value) for p in spec.points]
+    start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
     low, high = min(*ys, start - error), max(*ys, start + error)
     reach = (high - low) or abs(start) * 0.1 or 1
-    for edge in edges:
+    for edge in () if spec.usual is None else _edges(spec.usual, spec.unit):
         if edge is not None and low - reach <= edge <= high + reach:
             low, high = min(low, edge - reach * 0.08), max(high, edge + reach * 0.08)
     margin = (high - low or reach) * 0.12
     return low - margin, high + margin
 
 
-def _usual(axes: Axes, edges: Edges, low: float, high: float) -> bool:
-    """The published band, with a firm edge where it ends inside the picture; False when none of it shows."""
-    bottom = low if edges[0] is None else max(edges[0], low)
-    top = high if edges[1] is None else min(edges[1], high)
-    if bottom >= top:
-        return False
-    axes.axhspan(bottom, top, facecolor=USUAL, alpha=0.13, linewidth=0, zorder=0)
-    for edge in edges:
-        if edge is not None and low < edge < high:
-            axes.axhline(edge, color=USUAL, linewidth=2, zorder=1)
-    return True
+def _band(spec: Trend) -> tuple[float, float] | None:
+    """What of the published range is in the picture; None where none of it is, or there is no such range."""
+    if spec.usual is None:
+        return None
+    (bottom, top), (low, high) = _edges(spec.usual, spec.unit), _view(spec)
+    bottom, top = low if bottom is None else max(bottom, low), high if top is None else min(top, high)
+    return (bottom, top) if bottom < top else None
 
 
 # --- the line from 0 to 10 --------------------------------------------------------------------------------------
@@ -421,7 +427,7 @@ def _trend_in_words(spec: Trend, v: Voice) -> Html:
         said.append(v.say("Grey shows what can be chance: up to {error} from the start.", error=error))
     if spec.line is not None:
         said.append(v.say("The dashed line is the trend. The dotted lines show how sure it is."))
-    if spec.usual is not None:
+    if spec.usual is not None and _band(spec) is not None:
         said.append(_usual_in_words(spec.usual, amount, v))
     return v.lines(*said)
 

@@ -16,6 +16,7 @@ from bot.rendering.charts import draw, file_name
 from bot.rendering.reader import CAPTION_LIMIT, LANGUAGES
 from bot.rendering.samples import pictures
 from bot.transports.telegram import parts
+from core.chart import Usual
 from core.dialogue import messages as m
 from core.dialogue.effects import Choice
 from core.dialogue.facts import Units
@@ -49,6 +50,26 @@ def test_a_trends_caption_has_first_last_error_and_range() -> None:
     said = render(PICTURES[0], (), Reader("en")).caption
     for part in ("88 cm", "79 cm", "5.3 cm", "below 80 cm", "5 readings"):
         assert part in said, said
+
+
+@pytest.mark.parametrize(
+    ("usual", "seen"),
+    [
+        (Usual(None, Decimal(80), "x"), True),
+        (Usual(None, Decimal(40), "x"), False),
+        (Usual(Decimal(120), None, "x"), False),
+        (Usual(Decimal(40), Decimal(120), "x"), True),
+    ],
+    ids=["its edge is near", "far below", "far above", "all of the picture"],
+)
+def test_a_caption_speaks_of_green_only_where_the_picture_shows_any(usual: Usual, seen: bool) -> None:
+    picture = m.Picture(replace(PICTURES[0].spec, usual=usual))  # from 88 to 79 cm
+    sent = render(picture, (), Reader("en"))
+    assert ("Green" in sent.caption) == seen
+    assert sent.photo is not None
+    colours = Image.open(io.BytesIO(sent.photo)).convert("RGB").getcolors(1 << 20) or []
+    green = sum(count for count, (red, green, blue) in colours if green > red + 8 and green > blue + 8)
+    assert (green > 1000) == seen
 
 
 def test_a_pressure_weeks_caption_has_the_mean_and_the_limit() -> None:
