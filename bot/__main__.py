@@ -1,6 +1,6 @@
 """`python -m bot`: the same as the `samehour` command."""
 
-from bot.cli import main
+from bot.operator.cli import main
 
 if __name__ == "__main__":
     main()

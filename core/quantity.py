@@ -124,3 +124,11 @@ class Range:
 
     def __contains__(self, value: Decimal) -> bool:
         return (self.low is None or value >= self.low) and (self.high is None or value <= self.high)
+
+
+class Better(StrEnum):
+    """Which way of a quantity is the better one for a person."""
+
+    HIGHER = "higher"
+    LOWER = "lower"
+    NEITHER = "neither"

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from enum import StrEnum
 
-from core.dialogue.facts import Slot
+from core.care import Slot
 
 WEEK = timedelta(days=7)
 SILENTLY_LATE = timedelta(hours=2)  # ours: nobody minds, so nothing is said

@@ -80,7 +80,7 @@ def _print(line: str) -> None:
 
 
 if __name__ == "__main__":
-    from bot import log
+    from bot.foundation import log
 
     log.set_up("warning", "console", sys.stderr)  # stdout is the transcript's
     sys.exit(main())

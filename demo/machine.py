@@ -14,14 +14,14 @@ from tempfile import TemporaryDirectory
 from pydantic import SecretStr
 from sqlalchemy import Connection
 
-from bot import wiring
-from bot.clock import HeldClock
-from bot.config import Settings
+from bot.foundation.clock import HeldClock
+from bot.foundation.config import Settings
+from bot.process import wiring
+from bot.process.worker import Service
 from bot.store import invitations, migrate
 from bot.store.database import Database
 from bot.store.people import staff
-from bot.worker import Service
-from core.dialogue.facts import Plan
+from core.care import Plan
 from demo import tape as t
 from demo.messenger import CannotDo, Messenger
 

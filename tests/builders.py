@@ -8,13 +8,15 @@ from decimal import Decimal
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from core.care import Plan, Slot, Status
 from core.client import Profile, Sex
-from core.dialogue import effects as e
-from core.dialogue.engine import step
-from core.dialogue.events import Attachment, Command, Due, Event, Press, Text, Woke
-from core.dialogue.facts import ClientFacts, GoalFact, OpenFlag, Plan, Slot, Status
-from core.dialogue.messages import Together
-from core.dialogue.states import FRESH, State
+from core.dialogue.client import effects as e
+from core.dialogue.client.facts import ClientFacts, GoalFact, OpenFlag
+from core.dialogue.client.states import FRESH, State
+from core.dialogue.engines.client import step
+from core.dialogue.kit.effects import Say
+from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text, TimerFired
+from core.dialogue.kit.messages import Together
 from core.reading import Reading
 
 MONDAY = datetime(2026, 3, 2, 7, 30, tzinfo=UTC)  # 07:30 in London, before the clocks change
@@ -46,7 +48,7 @@ class Chat:
         self.keys: dict[str, Reading] = {}
         self.everything: list[object] = []
         self.raised: list[e.Raise] = []
-        self.wakes: list[e.Wake] = []
+        self.wakes: list[e.SetTimer] = []
         self.refs = 0
 
     # --- what happens ---------------------------------------------------------------------------------------
@@ -79,7 +81,7 @@ class Chat:
         return self.gets(Due(self.now, self.facts.local(self.now - late).date(), late))
 
     def wakes_up(self, purpose: str, mark: str = "") -> Chat:
-        return self.gets(Woke(self.now, purpose, mark))
+        return self.gets(TimerFired(self.now, purpose, mark))
 
     def gets(self, event: Event) -> Chat:
         outcome = step(self.state, event, self.facts, self.now)
@@ -108,15 +110,15 @@ class Chat:
                 self.facts = replace(self.facts, flags=left)
             case e.Answered(day):
                 self.facts = replace(self.facts, answered=date.fromisoformat(day), missed=0)
-            case e.Wake():
+            case e.SetTimer():
                 self.wakes.append(effect)
-            case e.Unwake(purpose):
+            case e.CancelTimer(purpose):
                 self.wakes = [w for w in self.wakes if w.purpose != purpose]
             case e.SetGoal(goal):
                 self.facts = replace(self.facts, goals=(goal,))
             case e.DropGoal():
                 self.facts = replace(self.facts, goals=())
-            case e.Say(said=said) if said:
+            case Say(said=said) if said:
                 self.facts = replace(self.facts, said=self.facts.said | {said})
             case _:
                 pass
@@ -136,7 +138,7 @@ class Chat:
 
     @property
     def said(self) -> list[object]:
-        return [part for effect in self.effects if isinstance(effect, e.Say) for part in flat(effect.message)]
+        return [part for effect in self.effects if isinstance(effect, Say) for part in flat(effect.message)]
 
     @property
     def kinds(self) -> list[str]:
@@ -147,7 +149,7 @@ class Chat:
         return [
             choice.data
             for effect in self.effects
-            if isinstance(effect, e.Say)
+            if isinstance(effect, Say)
             for row in effect.choices
             for choice in row
         ]

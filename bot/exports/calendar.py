@@ -17,7 +17,7 @@ from zoneinfo import ZoneInfo
 
 from icalendar import Calendar, Event
 
-from core.dialogue.facts import Slot
+from core.care import Slot
 from core.schedule import WEEK, next_due
 
 TITLE = "Check-in"

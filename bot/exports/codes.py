@@ -12,7 +12,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.measures import MEASURES
-from core.measures.scoring import ARMS_USED
+from core.measures.score_function_tests import ARMS_USED
 from core.reading import How, Reading
 
 LOINC = "http://loinc.org"

@@ -9,31 +9,16 @@ reading takes away again.
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Iterable, Sequence
-from decimal import Decimal
 
+from bot.foundation.spreadsheet import figure, table
 from core.measures import MEASURES
 from core.measures.chair_stand_30s import HALF_WAY
-from core.measures.scoring import ARMS_USED
-from core.quantity import Unit, half_up
+from core.measures.score_function_tests import ARMS_USED
+from core.quantity import Unit
 from core.reading import Conditions, Reading
 
 COLUMNS = ("person", "taken_at", "measure", "value", "unit", "conditions", "how", "attempts")
-FORMULAS = ("=", "+", "-", "@", "\t", "\r")
-LONGEST = 10  # decimals, the most that are read back: enough for hundredths of a pound, exactly
-
-Row = Sequence[str]
-
-
-def table(columns: Sequence[str], rows: Iterable[Row]) -> str:
-    """Write a table as CSV."""
-    text = io.StringIO()
-    writer = csv.writer(text, lineterminator="\r\n")
-    writer.writerow(columns)
-    writer.writerows([harmless(cell) for cell in row] for row in rows)
-    return text.getvalue()
 
 
 def readings_csv(people: Iterable[tuple[str, Sequence[Reading]]], *, side_notes: bool = False) -> str:
@@ -77,14 +62,8 @@ def value_cells(reading: Reading) -> tuple[str, str]:
     return figure(value), measure.unit.value
 
 
-def figure(value: Decimal) -> str:
-    """A plain decimal without needless zeros."""
-    text = format(half_up(value, LONGEST), "f").rstrip("0").rstrip(".")
-    return text or "0"
-
-
 def conditions_cell(conditions: Conditions) -> str:
-    """The conditions as `bot.scoring.meanings` reads them.
+    """The conditions as `bot.scoring.parse_row` reads them.
 
     >>> conditions_cell(Conditions(frozenset({"scales"}), (("site", "navel"),), frozenset({"arms_used"})))
     'site=navel; different scales; arms used'
@@ -93,17 +72,3 @@ def conditions_cell(conditions: Conditions) -> str:
     parts += [f"different {aspect.replace('_', ' ')}" for aspect in sorted(conditions.differs)]
     parts += [note.replace("_", " ") for note in sorted(conditions.notes)]
     return "; ".join(parts)
-
-
-def harmless(text: str) -> str:
-    """Keep a spreadsheet from running what somebody typed."""
-    return f"'{text}" if text.startswith(FORMULAS) and not _is_number(text) else text
-
-
-def as_it_was(cell: str) -> str:
-    """Undo `harmless`."""
-    return cell[1:] if cell.startswith("'") and cell[1:].startswith(FORMULAS) else cell
-
-
-def _is_number(text: str) -> bool:
-    return text[1:].replace(".", "", 1).isdecimal()

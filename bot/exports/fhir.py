@@ -22,13 +22,13 @@ from typing import Any
 
 from bot.exports.codes import CATEGORIES, CODES, DIASTOLIC, LOINC, OURS, PROFILES, SYSTOLIC, UCUM, Code, Coded, loinc_of
 from bot.rendering.phrases.names import MEASURES as NAMES
-from core.assess import derive_all
 from core.client import Profile, Sex
+from core.judging.assess import derive_all
 from core.language import ENGLISH
 from core.measures import MEASURES
+from core.measures.measure import Kind, Understood
 from core.measures.parsing import count
-from core.measures.scoring import ARMS_USED
-from core.measures.shape import Kind, Understood
+from core.measures.score_function_tests import ARMS_USED
 from core.quantity import Unit, half_up
 from core.reading import Reading
 

@@ -1,6 +1,6 @@
 """/mydata: everything we hold of a person, to read and as tables. Gathered when it is sent, and kept nowhere.
 
-a text          what we know, in their language: see `bot.rendering.held`
+a text          what we know, in their language: see `bot.rendering.subject_access`
 readings.csv    of a client: every reading, oldest first, side notes and what was taken back too
 everything.csv  every row of every table that is about them: table,row,field,value
 """
@@ -15,15 +15,16 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from bot.exports.csv_out import COLUMNS, row, table
-from bot.rendering.held import ClientAccount, StaffAccount, Taken, client_texts, staff_texts
-from bot.rendering.reader import Reader, Rendered
+from bot.exports.csv_out import COLUMNS, row
+from bot.foundation.reader import Reader, Rendered
+from bot.foundation.spreadsheet import table
+from bot.rendering.subject_access import ClientAccount, StaffAccount, Taken, client_texts, staff_texts
 from bot.rendering.voice import voice
-from bot.store import held
+from bot.store import subject_access
 from bot.store.clients import Client
-from bot.store.held import Held, Row
 from bot.store.slots import Outcome
-from core.dialogue.facts import Slot
+from bot.store.subject_access import Held, Row
+from core.care import Slot
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.reading import Reading
 
@@ -34,7 +35,7 @@ MARK = "\ufeff"  # by which spreadsheets tell UTF-8
 
 def gather(conn: Connection, person_id: int | None, reader: Reader) -> tuple[Rendered, ...]:
     """Return what a person is sent. Nothing for nobody, or somebody erased meanwhile."""
-    found = held.of(conn, person_id)
+    found = subject_access.of(conn, person_id)
     if found is None:
         return ()
     v = voice(reader)
@@ -55,7 +56,7 @@ def _encoded(text: str) -> bytes:
 
 def _stored(found: Held) -> Iterator[tuple[Reading, Row]]:
     for stored in sorted(found.rows("readings"), key=lambda r: (r["taken_at"], r["id"])):
-        yield held.reading_of(stored), stored
+        yield subject_access.reading_of(stored), stored
 
 
 def _readings(found: Held) -> Iterator[tuple[str, ...]]:
@@ -124,7 +125,7 @@ def client_account(conn: Connection, found: Held, client: Client, reader: Reader
         notes=len(found.rows("notes")),
         flags=len(flags),
         open_flags=sum(r["cleared_at"] is None for r in flags),
-        cohorts=held.cohort_names(conn, found),
+        cohorts=subject_access.cohort_names(conn, found),
     )
 
 

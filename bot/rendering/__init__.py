@@ -8,17 +8,17 @@ holds at once. Nothing is decided here: what is said, and to whom, is core's.
 
 from __future__ import annotations
 
-import html
-import re
 from dataclasses import replace
 
+from bot.foundation.reader import CAPTION_LIMIT, DATA_LIMIT, TEXT_LIMIT, Keyboard, Reader, Rendered, length
+from bot.rendering.attachments import attachment_for
 from bot.rendering.direction import directed
-from bot.rendering.phrases import attachment_for, phrase_for
+from bot.rendering.phrases import phrase_for
 from bot.rendering.phrases.labels import label
-from bot.rendering.reader import CAPTION_LIMIT, DATA_LIMIT, TEXT_LIMIT, Keyboard, Reader, Rendered
 from bot.rendering.voice import Voice, voice
-from core.dialogue import messages as m
-from core.dialogue.effects import Rows
+from core.dialogue.client import messages as m
+from core.dialogue.kit.effects import Rows
+from core.dialogue.kit.messages import Together
 
 __all__ = ["Reader", "Rendered", "render"]
 
@@ -44,13 +44,13 @@ class Unsendable(ValueError):
 def render(message: object, choices: Rows, reader: Reader) -> Rendered:
     """Find the words, the buttons and the picture of a message.
 
-    message: a dataclass of `core.dialogue.messages`, `coach_messages` or anything else with registered words;
+    message: a dataclass of `core.dialogue.client.messages`, `coach_messages` or anything else with registered words;
     `Together` joins several.  A picture's words become its caption.
 
     Raises: KeyError for a message without words; Unsendable for one the platform would refuse. Both are ours.
     """
     v = voice(reader)
-    parts = message.parts if isinstance(message, m.Together) else (message,)
+    parts = message.parts if isinstance(message, Together) else (message,)
     keyboard = _keyboard(v, choices)
     attached = [make(part, v) for part in parts if (make := attachment_for(type(part))) is not None]
     text = _laid_out(joined([part for part in parts if attachment_for(type(part)) is None], v), TEXT_LIMIT, reader)
@@ -90,14 +90,6 @@ def _keyboard(v: Voice, choices: Rows) -> Keyboard:
             if not 1 <= len(choice.data.encode()) <= DATA_LIMIT:
                 raise Unsendable(f"callback data of {len(choice.data.encode())} bytes for {choice.label}")
     return tuple(tuple((label(v, choice), choice.data) for choice in row) for row in choices if row)
-
-
-_TAG = re.compile(r"</?(?:b|i|u|s|code|pre)>")
-
-
-def length(text: str) -> int:
-    """Characters as the platform counts them: after entity parsing, in UTF-16 units."""
-    return len(html.unescape(_TAG.sub("", text)).encode("utf-16-le")) // 2
 
 
 def _laid_out(text: str, limit: int, reader: Reader) -> str:

@@ -1,4 +1,6 @@
-"""Pictures: a trend, the 0-10 line with dated marks, a blood-pressure week. Only draws what `core.chart` chose.
+"""Pictures: a trend, the 0-10 line with dated marks, a blood-pressure week.
+
+Only draws what `core.judging.chart_data` chose.
 
 * matplotlib is imported when a picture is wanted, never before; its Figure is used alone, without pyplot, so nothing
   is global and threads may draw side by side.
@@ -18,11 +20,11 @@ from datetime import date
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any
 
+from bot.foundation.reader import Reader
 from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
-from bot.rendering.reader import Reader
 from bot.rendering.voice import Html, Voice, shortened, voice
-from core.chart import Level, PressureWeek, RatingLine, Trend, Usual
+from core.judging.chart_data import Level, PressureWeek, RatingLine, Trend, Usual
 from core.quantity import Amount, Unit, convert
 
 if TYPE_CHECKING:
@@ -38,7 +40,7 @@ MOST_DATES = 5
 
 
 def draw(spec: object, reader: Reader) -> bytes:
-    """Draw a value of `core.chart` as a PNG.
+    """Draw a value of `core.judging.chart_data` as a PNG.
 
     Raises: TypeError for anything else: a fault of ours.
     """
@@ -376,7 +378,7 @@ def _pressure_legend(spec: PressureWeek, v: Voice, *, unused: bool) -> list[Any]
 def file_name(spec: object) -> str:
     """What the picture's file is called: "trend-weight.png".
 
-    Raises: TypeError for anything but a value of `core.chart`: a fault of ours.
+    Raises: TypeError for anything but a value of `core.judging.chart_data`: a fault of ours.
     """
     match spec:
         case Trend(measure=measure):

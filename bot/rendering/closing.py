@@ -14,11 +14,11 @@ import textwrap
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from bot.rendering.phrases import cohort, names
-from bot.rendering.reader import Reader
+from bot.foundation.reader import Reader
+from bot.rendering.phrases import cohort_figures, names
 from bot.rendering.voice import Voice, shortened, voice
-from core.cohort import Closing, Paired, Week
 from core.quantity import Unit
+from core.watching.cohort import Closing, Paired, Week
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -49,8 +49,8 @@ def pdf(report: Closing, reader: Reader) -> bytes:
     v = voice(reader)
     changes = [c for c in report.changes if isinstance(c, Paired)][:SHOWN_ON_PAGE]
     figure = _figure(A4)
-    lines = [*cohort.took_part(v, report), *(cohort.summed(v, s) for s in report.sums)]
-    lines += [cohort.changed(v, c) for c in report.changes]
+    lines = [*cohort_figures.took_part(v, report), *(cohort_figures.summed(v, s) for s in report.sums)]
+    lines += [cohort_figures.changed(v, c) for c in report.changes]
     text = "\n".join(_wrapped(_plain(line)) for line in lines)
     parts = figure.subfigures(2, 1, squeeze=False, height_ratios=(1 + len(text.splitlines()) * 0.26, 8))
     words, drawn = parts[0][0], parts[1][0]
@@ -152,7 +152,7 @@ def _change(axes: Axes, change: Paired, v: Voice) -> None:
     said = v.plain(
         "{measure}: {mean} (95 %: {low} to {high})",
         measure=v.plain(names.named(names.MEASURES, change.measure)),
-        mean=cohort.figure(v, change.mean, change.unit, sign=True),
+        mean=cohort_figures.figure(v, change.mean, change.unit, sign=True),
         low=_bare(v, change.low, change.unit),
         high=_bare(v, change.high, change.unit),
     )
@@ -162,4 +162,4 @@ def _change(axes: Axes, change: Paired, v: Voice) -> None:
 
 
 def _bare(v: Voice, value: Any, unit: Unit) -> str:
-    return cohort.figure(v, value, unit, sign=True)
+    return cohort_figures.figure(v, value, unit, sign=True)

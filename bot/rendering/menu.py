@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.rendering.reader import Reader
+from bot.foundation.reader import Reader
 from bot.rendering.voice import N_, voice
 
 DESCRIPTIONS = {

@@ -21,8 +21,8 @@ from babel.dates import format_date, format_skeleton, format_time, get_day_names
 from babel.numbers import format_decimal
 from babel.units import format_unit
 
+from bot.foundation.reader import LANGUAGES, RIGHT_TO_LEFT
 from bot.rendering import direction
-from bot.rendering.reader import LANGUAGES, RIGHT_TO_LEFT
 from core.quantity import Unit, half_up
 
 D = Decimal

@@ -16,9 +16,9 @@ from babel import Locale
 from babel.core import get_global
 from babel.dates import get_timezone, get_timezone_location
 
+from bot.foundation.reader import LANGUAGES
 from bot.rendering.numbers import LOCALES
-from bot.rendering.reader import LANGUAGES
-from core.emergency import number_for
+from core.references.emergency_numbers import number_for
 
 CLOSE = 0.8  # ours: one slip in a word of five letters or more still finds it
 SHORTEST_GUESS = 4
@@ -203,7 +203,7 @@ def country_of(zone: str) -> str:
 
 
 def emergency_number(country: str) -> str:
-    """The number to call in a country: see `core.emergency`, 112 where nothing better is known."""
+    """The number to call in a country: see `core.references.emergency_numbers`, 112 where nothing better is known."""
     return number_for(country)
 
 

@@ -16,14 +16,15 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from bot.foundation.reader import Reader
 from bot.rendering import render
 from bot.rendering.phrases.bands import BANDS
 from bot.rendering.phrases.checkin import PRAISES
-from bot.rendering.reader import Reader
 from bot.rendering.samples import LONG_DAY, amount, asked, ordinary, second, verdict
-from core.dialogue import coach_messages
-from core.dialogue import messages as m
-from core.measures.shape import Kind, Measure
+from core.dialogue.client import messages as m
+from core.dialogue.client import messages_to_coach
+from core.dialogue.kit.messages import Together
+from core.measures.measure import Kind, Measure
 
 GRADE, WORDS = 6.0, 60
 
@@ -65,18 +66,18 @@ def graded(messages: Iterable[object]) -> Iterator[Graded]:
         text = plain(render(message, (), reader).text)
         if text and text not in seen:
             seen.add(text)
-            name = "reply" if isinstance(message, m.Together) else type(message).__name__
+            name = "reply" if isinstance(message, Together) else type(message).__name__
             yield Graded(name, len(text.split()), grade(text), text)
 
 
 def to_clients() -> Iterator[object]:
     """Everything a client may be told; citations are names and are left out."""
     for message in ordinary():
-        if type(message).__module__ != coach_messages.__name__ and not isinstance(message, m.SourceOf):
+        if type(message).__module__ != messages_to_coach.__name__ and not isinstance(message, m.SourceOf):
             yield message
 
 
-def replies() -> Iterator[m.Together]:
+def replies() -> Iterator[Together]:
     """Whole replies to the last reading of a check-in: value, band, verdict, context, praise, next date.
 
     The longest band, and every context that can go with the verdict.
@@ -87,7 +88,7 @@ def replies() -> Iterator[m.Together]:
             continue
         for kind, strength in VERDICTS:
             for context in contexts(measure, kind):
-                yield m.Together(
+                yield Together(
                     (
                         m.Kept(measure.key, amount(measure), second(measure)),
                         *_band(measure),
@@ -103,7 +104,7 @@ VERDICTS = (("within_error", ""), ("better", "possible"), ("better", "confirmed"
 
 
 def contexts(measure: Measure, kind: str) -> Iterator[str]:
-    """What `core.assess` may add to such a verdict; "" is nothing."""
+    """What `core.judging.assess` may add to such a verdict; "" is nothing."""
     yield from ("", "different_conditions")
     if measure.key in ("weight", "waist"):
         yield "flat_weight_smaller_waist"

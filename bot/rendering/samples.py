@@ -13,21 +13,34 @@ from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
 from typing import Any
 
-from core.change import Change, Strength
-from core.chart import Point, Pressure, PressureDay, PressureWeek, RatingLine, Trend, Usual
+from core.care import Numbers
 from core.client import Caution
-from core.dialogue import coach_messages as cm
-from core.dialogue import messages as m
-from core.dialogue.encouragement import OPENINGS, PRAISES
-from core.dialogue.enrolment import ANSWER
-from core.dialogue.facts import Numbers
-from core.doubt import Kind as DoubtKind
-from core.flags import RULES
-from core.goals import Doubt
+from core.dialogue.client import messages as m
+from core.dialogue.client import messages_to_coach as cm
+from core.dialogue.client.encouragement import OPENINGS, PRAISES
+from core.dialogue.client.enrolment import ANSWER
+from core.dialogue.kit.messages import (
+    AskLanguage,
+    DataSent,
+    KeptAsItWas,
+    LanguageChanged,
+    NotForThisRole,
+    NotText,
+    OldButton,
+    OurFault,
+    Stranger,
+    Together,
+    WhichPlace,
+)
+from core.judging.change import Change, Strength
+from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeek, RatingLine, Trend, Usual
+from core.judging.goals import Doubt
 from core.language import ENGLISH
 from core.measures import MEASURES
-from core.measures.shape import Kind, Measure, Why
+from core.measures.measure import Kind, Measure, Why
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert
+from core.understanding.plausibility import Kind as DoubtKind
+from core.watching.flags import RULES
 
 D = Decimal
 DAY, LONG_DAY = date(2026, 3, 30), date(2026, 9, 23)  # a Wednesday in September is the longest name in English
@@ -98,14 +111,14 @@ def ordinary() -> Iterator[object]:
 
 
 def _arriving() -> Iterator[object]:
-    yield m.Stranger()
+    yield Stranger()
     yield from (m.Welcome("Ada", COACH), m.Welcome("", COACH), m.WhatIsKept(COACH), m.ConsentDeclined(COACH))
     for question in ANSWER:
         yield m.EnrolQuestion(question, COACH)
         yield m.EnrolUnclear(question)
         yield m.SkipCost(question)
     yield m.EnrolQuestion("cautions", COACH, tuple(c.value for c in Caution))
-    yield from (m.TooYoung(COACH), m.WhichPlace(()), m.WhichPlace(("Europe/London", "America/Toronto")))
+    yield from (m.TooYoung(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
     yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
     yield from (m.CoachChanged("Sascha"), m.WelcomeBack(COACH))
 
@@ -194,10 +207,10 @@ def _not_clear() -> Iterator[object]:
             yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
-        yield from (m.Undone(x.key), m.NotText("photo", x.key), m.OldButton(x.key), m.Skipped(x.key))
+        yield from (m.Undone(x.key), NotText("photo", x.key), OldButton(x.key), m.Skipped(x.key))
     for medium in KINDS:
-        yield m.NotText(medium)
-    yield from (m.NotSure(), m.NothingToUndo(), m.YouAreWelcome(), m.EditTooOld(), m.OldButton())
+        yield NotText(medium)
+    yield from (m.NotSure(), m.NothingToUndo(), m.YouAreWelcome(), m.EditTooOld(), OldButton())
     yield from (m.Hello(), m.WhichMeasure())
 
 
@@ -232,7 +245,7 @@ def _life() -> Iterator[object]:
     yield from (m.Help(COACH, "999"), m.Help(COACH, "999", "waist"), m.SnoozeWhen(), m.PauseWhen())
     yield from (m.Snoozed(AT, False), m.Snoozed(AT, True), m.Paused(DAY), m.Resumed(DAY), m.Resumed(None))
     yield from (m.StoppedForNow(DAY), m.StoppedForNow(None), m.AskSlot(), m.SlotChanged(2, time(7, 30), DAY))
-    yield from (m.AskZone(), m.ZoneChanged("Europe/Lisbon", 0, time(7, 30)), m.AskLanguage(), m.LanguageChanged())
+    yield from (m.AskZone(), m.ZoneChanged("Europe/Lisbon", 0, time(7, 30)), AskLanguage(), LanguageChanged())
     yield m.AskUnits()
     for mass, length in (
         (Unit.KILOGRAM, Unit.CENTIMETRE),
@@ -255,10 +268,10 @@ def _life() -> Iterator[object]:
     yield from (m.NoGoalYet(None), m.NoGoalYet(DAY))
     yield from (m.NothingToShow(None), m.NothingToShow(DAY), m.AskProgress(("weight", "waist")))
     yield from (m.AskWord(COACH), m.WordPassed(COACH), m.CoachWrites(COACH, "Well done. See you on Friday."))
-    yield from (m.DataSent(), m.ForgetSure(), m.Forgotten(), m.LeaveSure(COACH), m.HasLeft(COACH), m.KeptAsItWas())
+    yield from (DataSent(), m.ForgetSure(), m.Forgotten(), m.LeaveSure(COACH), m.HasLeft(COACH), KeptAsItWas())
     for what in NEWS:
         yield m.PlanNews(what, "Sascha")
-    yield from (m.NotForThisRole(), m.OurFault(), m.JoinedCohort("Spring steps", DAY))
+    yield from (NotForThisRole(), OurFault(), m.JoinedCohort("Spring steps", DAY))
 
 
 def _to_the_coach() -> Iterator[object]:
@@ -304,7 +317,7 @@ def extreme() -> Iterator[object]:
         yield stretched(message)
     yield from (m.CoachWrites(LONG_NAME, LONG_TEXT), cm.ClientWord(7, LONG_NAME, LONG_TEXT), m.AskOwn(LONG_TEXT))
     yield m.CoachWrites(ARABIC_NAME, "<b>&")
-    yield m.Together(tuple(message for message in _check_in() if isinstance(message, m.Kept))[:12])
+    yield Together(tuple(message for message in _check_in() if isinstance(message, m.Kept))[:12])
     for unit in Unit:
         for value in ("0", "-0.04", "1", "2", "5", "0.3333333333333333333333333333", "999999.999", "-13.96"):
             yield m.Kept("weight", Amount(D(value), unit))

@@ -19,9 +19,9 @@ from datetime import date, datetime, time
 from decimal import Decimal
 from functools import lru_cache
 
+from bot.foundation.reader import Reader
 from bot.rendering.direction import FSI, PDI, kept_whole, signs_first
 from bot.rendering.numbers import MINUS, NO_BREAK, PLACES, numbers
-from bot.rendering.reader import Reader
 from bot.rendering.translations import translations
 from core.quantity import Amount, Unit, convert, half_up, in_two_units
 

@@ -5,7 +5,7 @@
 READINGS.csv has the columns person, taken_at, measure, value and, if wanted, unit and conditions, in any order;
 others are passed over. A value may be written as people write it ("128/82", "12 st 4", "18 in 15 s", "82,4").
 A time without a zone is UTC; a date alone is its midnight. The columns of PEOPLE.csv are in
-`bot.scoring.people`, those that come out in `bot.scoring.output`, the conditions in `bot.scoring.meanings`.
+`bot.scoring.people`, those that come out in `bot.scoring.output`, the conditions in `bot.scoring.parse_row`.
 
 * Each row has a line in its place. One that cannot be used says in `problem` what is wrong and what to write.
   One that is used but looks like a slip of the hand says so there too: nothing is trusted silently.
@@ -26,13 +26,13 @@ from typing import TextIO
 from rich.console import Console
 from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn, TimeRemainingColumn
 
-from bot.errors import UsageError
+from bot.foundation.errors import UsageError
 from bot.scoring.order import FIRST_ROW, TICK, Advance, survey, through_disk
 from bot.scoring.output import FORMS, TABLE, Line, write, write_texts
 from bot.scoring.people import read_people
 from bot.scoring.processes import Job, how_many, no_hunt_for_cycles, scored_by
 from bot.scoring.scorer import Counts, Scorer
-from bot.scoring.sheets import Sheet, open_sheet
+from bot.scoring.tabular import Sheet, open_sheet
 
 REQUIRED, OPTIONAL = ("person", "taken_at", "measure", "value"), ("unit", "conditions")
 

@@ -9,13 +9,13 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from decimal import Decimal
 
-from bot.scoring.meanings import Meaning
-from bot.scoring.taken import Taken, taken
+from bot.scoring.cells import Taken, taken
+from bot.scoring.parse_row import Meaning
 from core.client import Profile
 from core.measures import MEASURES
 from core.measures.aerobic_from_pulse import AEROBIC_FROM_PULSE, like_the_study
 from core.measures.bmi import BMI, index
-from core.measures.shape import Measure
+from core.measures.measure import Measure
 from core.measures.waist_to_height_ratio import BMI_TOO_HIGH, WAIST_TO_HEIGHT_RATIO, too_heavy
 from core.measures.waist_to_hip_ratio import WAIST_TO_HIP_RATIO, ratio
 from core.reading import SAME, Conditions

@@ -9,9 +9,9 @@ from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
 
-from bot.scoring.meanings import instant
 from bot.scoring.output import Line
-from bot.scoring.sheets import Cells, Sheet
+from bot.scoring.parse_row import instant
+from bot.scoring.tabular import Cells, Sheet
 
 FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
 TICK = 1000  # rows between two movements of the progress bar

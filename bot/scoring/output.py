@@ -8,7 +8,7 @@ baseline        what the reading is compared with (of a rating the mean of its f
 change, mdc95   now less baseline, and what error alone would rarely exceed; both in `unit`.
 verdict         one of VERDICTS.
 reaches_mcid    yes or no: is the change at least the published important one? Empty when none is published.
-flags           codes of `core.flags`, parted by ";".
+flags           codes of `core.watching.flags`, parted by ";".
 problem         why a row could not be used, or what to check in one that was.
 """
 
@@ -24,8 +24,8 @@ from typing import NamedTuple, TextIO
 from rich.console import Console
 from rich.table import Table
 
-from core.change import BEYOND_ERROR, Change, Strength, Verdict
-from core.measures.shape import Score, Scores
+from core.judging.change import BEYOND_ERROR, Change, Strength, Verdict
+from core.measures.measure import Score, Scores
 from core.quantity import Unit
 
 COLUMNS = (

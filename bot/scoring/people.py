@@ -15,11 +15,11 @@ from collections.abc import Callable
 from datetime import date
 from decimal import Decimal
 
-from bot.scoring.sheets import Sheet, open_sheet
+from bot.scoring.tabular import Sheet, open_sheet
 from core.client import Background, Caution, Profile, Sex
 from core.language import ENGLISH
 from core.measures.height import HEIGHT
-from core.measures.shape import Misunderstood
+from core.measures.measure import Misunderstood
 
 REQUIRED, OPTIONAL = ("person",), ("sex", "birth_date", "height", "background", "cautions")
 SEXES = {

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from core.doubt import Doubt, Kind
-from core.measures.shape import Measure, Misunderstood, Understood, Why
+from core.measures.measure import Measure, Misunderstood, Understood, Why
 from core.quantity import Unit, convert, convertible, half_up
+from core.understanding.plausibility import Doubt, Kind
 
 NO_PERSON = "no person; write the name or number used in the people file"
 NO_TIME = "no time; write it like 2026-03-02 or 2026-03-02T07:30"

@@ -17,11 +17,11 @@ from multiprocessing.connection import Connection
 from typing import NamedTuple
 from zlib import crc32
 
-from bot.errors import UsageError
+from bot.foundation.errors import UsageError
 from bot.scoring.order import FIRST_ROW, TICK, Advance
 from bot.scoring.output import FORMS
 from bot.scoring.scorer import Counts, Scorer
-from bot.scoring.sheets import Columns, open_sheet
+from bot.scoring.tabular import Columns, open_sheet
 from core.client import Profile
 
 WORTH_IT_FROM = 200_000  # rows; under that, what each process finds out anew may take longer than it saves

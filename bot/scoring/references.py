@@ -13,12 +13,11 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from bot.scoring.bounded import remember
+from bot.scoring.cells import Taken
 from bot.scoring.output import reference_cells
-from bot.scoring.taken import Taken
-from core.assess import Assessment
 from core.client import Profile
-from core.flags_of_reading import flags_of_reading
-from core.measures.shape import Measure, Scores, no_score
+from core.judging.assess import Assessment
+from core.measures.measure import Measure, Scores, no_score
 from core.reading import SAME
 from core.references import (
     bmi_nice,
@@ -37,6 +36,7 @@ from core.references import (
 )
 from core.references.boundaries import bmi_for_class
 from core.references.ladder import Ladder
+from core.watching.flags_of_reading import flags_of_reading
 
 
 class Said(NamedTuple):

@@ -14,23 +14,23 @@ from operator import is_
 
 from bot.scoring import problems
 from bot.scoring.bounded import remember
+from bot.scoring.cells import Taken
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
-from bot.scoring.meanings import NOBODY, Meaning, instant, understand
 from bot.scoring.output import PART_OF_SERIES, Line, reference_cells, value_cell
+from bot.scoring.parse_row import NOBODY, Meaning, instant, understand
 from bot.scoring.references import Alike, References, Said
-from bot.scoring.sheets import Cells
-from bot.scoring.taken import Taken
-from bot.scoring.tracks import PressureTrack, Track, track
+from bot.scoring.running_history import PressureTrack, Track, track
+from bot.scoring.tabular import Cells
 from bot.scoring.verdicts import Verdicts
-from core.assess import Assessment, relative_variance
 from core.client import Profile
-from core.doubt import doubt, is_jump
-from core.flags import Code
-from core.flags_of_reading import FEWEST_IDENTICAL, flags_of_reading
+from core.judging.assess import Assessment, relative_variance
 from core.measures import MEASURES
 from core.measures.height import HEIGHT
-from core.measures.shape import Kind, Measure, Understood
+from core.measures.measure import Kind, Measure, Understood
 from core.measures.weight import WEIGHT
+from core.understanding.plausibility import doubt, is_jump
+from core.watching.flags import Code
+from core.watching.flags_of_reading import FEWEST_IDENTICAL, flags_of_reading
 
 MEAN = "blood_pressure_mean"  # what the row of a series is called
 # Of one pressure, not of its series.

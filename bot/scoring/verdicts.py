@@ -1,7 +1,7 @@
 """Verdicts as cells, without the core where it would say no more than that a reading lies within error.
 
 Most readings of a long file do, and then a verdict depends on the baseline, the new value and how both were taken.
-What lies beyond error, or was taken otherwise than the baseline, is for `core.change.judge`.
+What lies beyond error, or was taken otherwise than the baseline, is for `core.judging.change.judge`.
 """
 
 from __future__ import annotations
@@ -13,10 +13,10 @@ from functools import lru_cache
 from math import isqrt
 
 from bot.scoring.bounded import REMEMBERED, remember
+from bot.scoring.cells import Taken
 from bot.scoring.output import Judgement, figure, judgement, places
-from bot.scoring.taken import Taken
-from core.change import NO_BASELINE, Change, Verdict, judge, mdc95, mdc95_squared, reaches, variance
-from core.measures.shape import Measure, MeasurementError
+from core.judging.change import NO_BASELINE, Change, Verdict, judge, mdc95, mdc95_squared, reaches, variance
+from core.measures.measure import Measure, MeasurementError
 from core.quantity import Unit
 from core.reading import SAME, Reading
 

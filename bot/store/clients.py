@@ -16,13 +16,13 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, insert, select, update
 
-from bot import log
+from bot.foundation import log
 from bot.store import codec
 from bot.store.dialect import among
 from bot.store.schema import clients, people
 from core import schedule
+from core.care import Plan, Slot, Status, Units
 from core.client import Background, Caution, Profile, Sex
-from core.dialogue.facts import Plan, Slot, Status, Units
 from core.quantity import Unit
 
 USUAL = Plan()
@@ -174,7 +174,7 @@ def add(
 
 
 def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
-    """Return the columns of one learned field (see `core.dialogue.effects.Learn`), `plan`, `language` and `zone` apart.
+    """Return the columns of one learned field (see `effects.Learn`), `plan`, `language` and `zone` apart.
 
     Raises: ValueError for a field or a value that no client has: a fault of ours.
     """

@@ -2,7 +2,8 @@
 
 Text, whole numbers, truth values and None are themselves, a tuple is a list; everything else is an object that
 names its type under "$": {"$": "events.Text", "at": {"$": "datetime", "is": "2026-03-30T06:30:00+00:00"}, ...}.
-A name is that of one class of the modules below, so renaming a class orphans what was stored under the old name.
+A name is that of one class (see STORED_UNDER): moving a class changes nothing on disk, renaming one needs a row in
+STORED_AS.
 
 What is read back is checked against the class's own annotations. A field that the stored text lacks takes the
 class's default (a plan stored before the field existed still loads); a required one that is missing, one too
@@ -13,7 +14,6 @@ from __future__ import annotations
 
 import dataclasses
 import json
-import pkgutil
 import types
 import typing
 from collections.abc import Callable, Mapping
@@ -24,52 +24,88 @@ from functools import cache
 from importlib import import_module
 from typing import Any, TypeVar
 
-from core.dialogue.states import FRESH, State
+from core.dialogue.client.states import FRESH, State
 
 T = TypeVar("T")
 
-CONVERSATION = ("events", "facts", "effects", "states", "messages")  # endings of module names in core.dialogue
+# What the name of a stored class begins with, and the modules its classes are in. A name on disk stays what it is,
+# wherever the class moves: a class that moves keeps its row here.
+STORED_UNDER: Mapping[str, tuple[str, ...]] = {
+    "assess": ("core.judging.assess",),
+    "card": ("core.dialogue.staff.card",),
+    "change": ("core.judging.change",),
+    "chart": ("core.judging.chart_data",),
+    "client": ("core.client",),
+    "cohort": ("core.watching.cohort",),
+    "digest": ("core.watching.digest",),
+    "doubt": ("core.understanding.plausibility",),
+    "flags": ("core.watching.flags",),
+    "goals": ("core.judging.goals",),
+    "load": ("core.judging.training_load",),
+    "quantity": ("core.quantity",),
+    "reading": ("core.reading",),
+    "reliability": ("core.reliability",),
+    "schedule": ("core.schedule",),
+    "series": ("core.measures.home_bp_series",),
+    "shape": ("core.measures.measure",),
+    "sources": ("core.sources",),
+    "trend": ("core.judging.trend",),
+    "understanding": ("core.understanding.answers_in_text",),
+    "weighing": ("core.watching.weighing_guard",),
+    "events": ("core.dialogue.kit.events",),
+    "facts": ("core.dialogue.client.facts", "core.care"),
+    "effects": ("core.dialogue.client.effects", "core.dialogue.kit.effects"),
+    "states": ("core.dialogue.client.states",),
+    "messages": ("core.dialogue.client.messages", "core.dialogue.kit.messages"),
+    "coach_messages": ("core.dialogue.client.messages_to_coach",),
+    "cohort_messages": ("core.dialogue.group.messages",),
+    "organiser_effects": ("core.dialogue.staff.cohort_effects",),
+    "organiser_messages": ("core.dialogue.organiser.messages",),
+    "organiser_states": ("core.dialogue.staff.cohort_states",),
+    "staff_effects": ("core.dialogue.staff.effects",),
+    "staff_facts": ("core.dialogue.staff.facts",),
+    "staff_messages": ("core.dialogue.staff.messages",),
+    "staff_states": ("core.dialogue.staff.states",),
+}
+STORED_AS: Mapping[str, str] = {  # classes that were renamed since something was first stored under their name
+    "events.TimerFired": "events.Woke",
+    "effects.SetTimer": "effects.Wake",
+    "effects.CancelTimer": "effects.Unwake",
+    "quantity.Better": "shape.Better",
+}
 
 
 class CodecError(ValueError):
     """This text is not one of our values. Says which type is wrong, never what it held."""
 
 
-def modules() -> tuple[str, ...]:
-    """Return the names of the modules whose classes can be stored: what messages are made of, and messages."""
-    import core
-    import core.dialogue
-
-    values = (f"core.{m.name}" for m in pkgutil.iter_modules(core.__path__) if not m.ispkg)
-    talk = (f"core.dialogue.{m.name}" for m in pkgutil.iter_modules(core.dialogue.__path__))
-    return (*values, "core.measures.shape", *(name for name in talk if name.endswith(CONVERSATION)))
+@cache
+def registry() -> Mapping[str, type]:
+    """Return every class that can be stored, by the name it is stored under: "events.Text"."""
+    found: dict[str, type] = {}
+    for prefix, modules in STORED_UNDER.items():
+        for module in modules:
+            for name, thing in vars(import_module(module)).items():
+                own = isinstance(thing, type) and thing.__module__ == module and not name.startswith("_")
+                if not own or not (dataclasses.is_dataclass(thing) or issubclass(thing, Enum)):
+                    continue
+                name = f"{prefix}.{name}"
+                found.setdefault(STORED_AS.get(name, name), thing)
+    return types.MappingProxyType(found)
 
 
 @cache
-def registry() -> Mapping[str, type]:
-    """Return every class that can be stored, by its module's own name and its name: "events.Text"."""
-    found: dict[str, type] = {}
-    for module_name in modules():
-        for name, thing in vars(import_module(module_name)).items():
-            own = isinstance(thing, type) and thing.__module__ == module_name and not name.startswith("_")
-            if not own or not (dataclasses.is_dataclass(thing) or issubclass(thing, Enum)):
-                continue
-            found[_name(thing)] = thing
-    return types.MappingProxyType(found)
+def _names() -> Mapping[type, str]:
+    return {kind: name for name, kind in registry().items()}
 
 
 # --- writing -----------------------------------------------------------------------------------------------
 
 
 @cache
-def _name(kind: type) -> str:
-    return f"{kind.__module__.rpartition('.')[2]}.{kind.__name__}"
-
-
-@cache
 def _stored_as(kind: type) -> str:
-    name = _name(kind)
-    if registry().get(name) is not kind:
+    name = _names().get(kind)
+    if name is None:
         raise CodecError(f"{kind.__name__} is not stored")
     return name
 

@@ -1,7 +1,7 @@
 """Cohorts: who runs one, who is in it, what they did together, which group chat is tied to it.
 
 The door: an organiser reaches a cohort only through `mine` and `one_of_mine`. A reading leaves this module only inside
-a `Participant`, for `core.cohort` to pool; what is shown to anybody comes from `core.cohort` alone.
+a `Participant`, for `core.watching.cohort` to pool; what is shown to anybody comes from `core.watching.cohort` alone.
 """
 
 from __future__ import annotations
@@ -30,9 +30,10 @@ from bot.store.schema import (
 )
 from bot.store.slots import Outcome
 from bot.store.zones import zone_of
-from core.cohort import Closing, Counted, Participant, Terms, Week
-from core.dialogue.facts import Membership, Slot
-from core.dialogue.staff_facts import CohortFact, MemberFact
+from core.care import Slot
+from core.dialogue.client.facts import Membership
+from core.dialogue.staff.facts import CohortFact, MemberFact
+from core.watching.cohort import Closing, Counted, Participant, Terms, Week
 
 MOST_SHOWN = 12  # cohorts of one organiser in a list
 

@@ -13,14 +13,14 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from sqlalchemy import Connection, func, select
 
-from bot.rendering.reader import Reader
-from bot.retry import MOST_ATTEMPTS, Broken, Decision, Gone, Moved, Sent, Wait
-from bot.store import inbox, outbox, pace
+from bot.foundation.reader import Reader
+from bot.foundation.retry import MOST_ATTEMPTS, Broken, Decision, Gone, Moved, Sent, Wait
+from bot.store import inbox, outbox, rate_limit
 from bot.store.dialect import among, by_index
 from bot.store.schema import clients, people
-from core.dialogue.events import GroupEvent, Reachability
-from core.dialogue.facts import Units
-from core.dialogue.messages import OurFault
+from core.care import Units
+from core.dialogue.kit.events import GroupEvent, Reachability
+from core.dialogue.kit.messages import OurFault
 from core.quantity import Unit
 
 LONGEST_SEND = timedelta(seconds=115)  # a text and a picture, every limit of time reached
@@ -69,22 +69,22 @@ class Next:
     events: bool = False
 
 
-def exchange(
+def claim_and_settle(
     conn: Connection,
     worker: str,
     now: datetime,
     results: Sequence[Result],
     want: int,
-    rates: pace.Rates | None,
+    rates: rate_limit.Rates | None,
 ) -> Next:
     """Record `results`, then claim up to `want` messages within `rates` (None: no limit)."""
     events = _record(conn, worker, now, results)
     if want <= 0:
         return Next(events=events)
     by_index(conn)
-    room = pace.Room(now, want)
+    room = rate_limit.Room(now, want)
     if rates is not None:
-        room = pace.room(conn, now, WITHIN, rates)
+        room = rate_limit.room(conn, now, WITHIN, rates)
         if room.count == 0:
             return Next((), room.first, events)
     limit = min(want, room.count)
@@ -93,13 +93,13 @@ def exchange(
     if rates is None:
         return Next(tuple(_jobs(conn, claimed, [now] * len(claimed), now + HOLD)), again, events)
 
-    free = pace.chats_free(conn, ((row.chat_id, row.is_group) for row in claimed), rates)
+    free = rate_limit.chats_free(conn, ((row.chat_id, row.is_group) for row in claimed), rates)
     taken = [row for row in claimed if free.get(row.chat_id, now) <= now]
     early = [(row.id, free[row.chat_id]) for row in claimed if free.get(row.chat_id, now) > now]
     outbox.hand_back(conn, worker, early)
-    pace.take(conn, room, len(taken), rates)
+    rate_limit.take(conn, room, len(taken), rates)
     at = [room.first + place * rates.apart for place in range(len(taken))]
-    pace.take_chats(conn, ((row.chat_id, row.is_group, when) for row, when in zip(taken, at, strict=True)), rates)
+    rate_limit.take_chats(conn, ((row.chat_id, row.is_group, when) for row, when in zip(taken, at, strict=True)), rates)
     if early and again is not None:
         again = min([again, *(until for _, until in early)])
     elif early:
@@ -127,7 +127,7 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Resu
                 done = result.done if row.kind is outbox.Kind.MESSAGE else 0
                 outbox.mark_retry(conn, worker, row.id, until, error, done=done)
                 if everybody:
-                    pace.halt(conn, until)
+                    rate_limit.halt(conn, until)
             case Moved(chat_id):
                 outbox.mark_retry(conn, worker, row.id, now)
                 outbox.move_chat(conn, row.chat_id, chat_id)

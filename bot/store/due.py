@@ -9,7 +9,7 @@ from sqlalchemy import Connection, bindparam, select
 
 from bot.store.dialect import skip_locked
 from bot.store.schema import clients, people
-from core.dialogue.facts import Slot, Status
+from core.care import Slot, Status
 
 
 @dataclass(frozen=True, slots=True)

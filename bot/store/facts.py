@@ -12,13 +12,13 @@ from datetime import datetime
 
 from sqlalchemy import Connection, select
 
-from bot.store import clients, cohorts, flags, goals, readings, said
+from bot.store import clients, cohorts, encouragement_history, flags, goals, readings
 from bot.store.clients import Client
 from bot.store.dialect import among
 from bot.store.people import Role, Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, conversations, organisers, people
-from core.dialogue.facts import GoalFact, Membership, OpenFlag
+from core.dialogue.client.facts import GoalFact, Membership, OpenFlag
 from core.reading import Reading
 
 
@@ -114,7 +114,7 @@ def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dic
     series = readings.histories(conn, wanted, now)
     open_flags = flags.open_flags(conn, wanted)
     aims = goals.load(conn, wanted)
-    heard = said.load(conn, wanted, now)
+    heard = encouragement_history.load(conn, wanted, now)
     member_of = cohorts.memberships(conn, wanted)
     return {
         client: History(

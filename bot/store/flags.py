@@ -11,8 +11,8 @@ from sqlalchemy import Connection, bindparam, select, text, update
 from bot.store import codec
 from bot.store.dialect import among, upsert
 from bot.store.schema import flags
-from core.dialogue.facts import OpenFlag
-from core.flags import Code, Evidence, Flag, Severity
+from core.dialogue.client.facts import OpenFlag
+from core.watching.flags import Code, Evidence, Flag, Severity
 
 _open = flags.c.cleared_at.is_(None)
 _OPEN = (
@@ -106,9 +106,7 @@ def seen(conn: Connection, client_id: int, code: str, measure: str | None, now: 
     return conn.execute(looked_at).rowcount > 0
 
 
-_KEPT = (
-    select(flags).where(among(flags.c.client_id, "clients")).order_by(flags.c.since, flags.c.id)
-)
+_KEPT = select(flags).where(among(flags.c.client_id, "clients")).order_by(flags.c.since, flags.c.id)
 
 
 def kept(conn: Connection, client_ids: Iterable[int], since: datetime | None = None) -> tuple[Kept, ...]:

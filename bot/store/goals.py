@@ -8,7 +8,7 @@ from sqlalchemy import Connection, bindparam, delete, select
 
 from bot.store.dialect import among, upsert
 from bot.store.schema import goals
-from core.dialogue.facts import GoalFact
+from core.dialogue.client.facts import GoalFact
 
 _LOAD = select(goals).where(among(goals.c.client_id, "clients")).order_by(goals.c.measure)
 

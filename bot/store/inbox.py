@@ -16,7 +16,7 @@ from sqlalchemy import Connection, bindparam, delete, exists, func, literal_colu
 from bot.store import codec
 from bot.store.dialect import among, by_index, insert_new, skip_locked
 from bot.store.schema import inbox
-from core.dialogue.events import Event
+from core.dialogue.kit.events import Event
 
 TRIES = 3
 

@@ -18,7 +18,7 @@ from sqlalchemy import Connection, bindparam, delete, insert, or_, select, updat
 from bot.store import codec
 from bot.store.dialect import among
 from bot.store.schema import invitations
-from core.dialogue.facts import Plan
+from core.care import Plan
 
 GOOD_FOR = timedelta(days=14)
 TOKEN_BYTES = 16  # 128 bits: 22 characters of A-Z a-z 0-9 _ -, which is what a link may carry

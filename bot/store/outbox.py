@@ -28,7 +28,7 @@ from sqlalchemy import (
 from bot.store import codec
 from bot.store.dialect import among, insert_new, skip_locked
 from bot.store.schema import outbox, people
-from core.dialogue.effects import Rows
+from core.dialogue.kit.effects import Rows
 
 ANSWER, BULK = 0, 1  # priorities: somebody waits for it; it can stand behind those
 

@@ -27,7 +27,7 @@ from sqlalchemy import (
     update,
 )
 
-from bot import log
+from bot.foundation import log
 from bot.store import codec
 from bot.store.dialect import among, upsert
 from bot.store.schema import clients, readings

@@ -8,12 +8,12 @@ from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, Delete, delete, select, update
 
-from bot.store import audit, erase, inbox, invitations, outbox, pace, said
+from bot.store import audit, encouragement_history, erase, inbox, invitations, outbox, rate_limit
 from bot.store.database import scrub_after
 from bot.store.schema import clients, flags, readings, words
-from core.dialogue.facts import Status
-from core.flags import QUIET, RULES, Clears
+from core.care import Status
 from core.reading import How
+from core.watching.flags import QUIET, RULES, Clears
 
 STRANGERS = timedelta(hours=1)  # after that they may hear their one answer again
 
@@ -47,9 +47,9 @@ def _tidied(conn: Connection, now: datetime, kept: Kept) -> Iterable[int]:
     yield inbox.purge(conn, now - kept.inbox)
     yield outbox.purge(conn, now - kept.sent)
     yield invitations.purge(conn, now - kept.inbox)
-    yield said.purge(conn, now)
+    yield encouragement_history.purge(conn, now)
     yield audit.purge(conn, now - kept.audit)
-    yield pace.forget(conn, now)
+    yield rate_limit.forget(conn, now)
     yield _quiet(conn, now)
     yield _gone(
         conn, delete(readings).where(readings.c.how == How.EARLY.value, readings.c.taken_at < now - kept.side_notes)

@@ -12,8 +12,8 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, delete, or_, select, update
 
-from bot import log
-from bot.store import caseload, codec, cohorts, readings, words
+from bot.foundation import log
+from bot.store import caseload, coach_thread, codec, cohorts, readings
 from bot.store.clients import Client
 from bot.store.dialect import among, skip_locked, upsert
 from bot.store.people import Staff
@@ -22,8 +22,9 @@ from bot.store.schema import coaches, flags, notes, outbox, people, slots, templ
 from bot.store.slots import Outcome
 from bot.store.zones import zone_of
 from core import schedule
-from core.dialogue.facts import InvitationFact, Plan, Slot, Status
-from core.dialogue.staff_facts import (
+from core.care import Plan, Slot, Status
+from core.dialogue.client.facts import InvitationFact
+from core.dialogue.staff.facts import (
     CardFact,
     CardOf,
     CardsFlagged,
@@ -37,9 +38,9 @@ from core.dialogue.staff_facts import (
     Templates,
     WordFact,
 )
-from core.dialogue.staff_names import addressed, meant
-from core.digest import CaseRow, Digest, FlagFact
-from core.flags import Code, Severity
+from core.dialogue.staff.names import addressed, meant
+from core.watching.digest import CaseRow, Digest, FlagFact
+from core.watching.flags import Code, Severity
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
 ANSWERED, NOT_ASKED = Outcome.ANSWERED.value, Outcome.NOT_ASKED.value
@@ -265,13 +266,13 @@ def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: date
 
 def note(conn: Connection, client: Client, coach_id: int) -> str:
     """Return the note on a client's card, "" for none."""
-    kept = words.notes_on(conn, client, coach_id)
+    kept = coach_thread.notes_on(conn, client, coach_id)
     return kept[-1][0] if kept else ""
 
 
 def _thread(conn: Connection, client: Client, coach_id: int) -> tuple[WordFact, ...]:
-    said = words.thread(conn, client, THREAD)
-    return tuple(WordFact(w.at, w.direction is words.Direction.TO_COACH, w.text) for w in said)
+    said = coach_thread.thread(conn, client, THREAD)
+    return tuple(WordFact(w.at, w.direction is coach_thread.Direction.TO_COACH, w.text) for w in said)
 
 
 # --- what only a coach has --------------------------------------------------------------------------------------
@@ -308,7 +309,7 @@ def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: d
     """Put a note in place of the one there was; an empty one takes it away. The caller came through `caseload`."""
     conn.execute(delete(notes).where(notes.c.client_id == client.id, notes.c.coach_id == coach_id))
     if text:
-        words.note(conn, client, coach_id, text, now)
+        coach_thread.note(conn, client, coach_id, text, now)
 
 
 def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:

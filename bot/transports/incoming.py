@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.dialogue.events import Event
+from core.dialogue.kit.events import Event
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,8 +10,8 @@ from collections import defaultdict, deque
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from bot.rendering.reader import Rendered
-from bot.retry import Blocked, Elsewhere, Failure, Rejected, Sent
+from bot.foundation.reader import Rendered
+from bot.foundation.retry import Blocked, Elsewhere, Failure, Rejected, Sent
 
 
 @dataclass(frozen=True, slots=True)

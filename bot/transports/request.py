@@ -4,7 +4,7 @@ The library's own client rescans its whole pool on every event and gets slower t
 aiohttp does not. `tests/bench` measures both on the same server.
 
 * JSON for plain calls, multipart where a file goes along; HTTP/1.1, connections kept open.
-* No request is repeated here: whether a message that got no answer may be sent again is for `bot.retry`.
+* No request is repeated here: whether a message that got no answer may be sent again is for `bot.foundation.retry`.
 * No error carries the address, which holds the token, nor an answer's body, which holds what people wrote.
 """
 

@@ -33,12 +33,12 @@ from telegram.error import (
     TimedOut,
 )
 
-from bot import log
-from bot.config import Settings
-from bot.errors import CannotReach, OtherPoller, TokenRefused
+from bot.foundation import log
+from bot.foundation.config import Settings
+from bot.foundation.errors import CannotReach, OtherPoller, TokenRefused
+from bot.foundation.reader import Keyboard, Rendered
+from bot.foundation.retry import Blocked, Busy, Elsewhere, Failure, NoAnswer, Rejected, Sent, Shut, Trouble
 from bot.rendering.menu import describe
-from bot.rendering.reader import Keyboard, Rendered
-from bot.retry import Blocked, Busy, Elsewhere, Failure, NoAnswer, Rejected, Sent, Shut, Trouble
 from bot.transports import menus, telegram_in
 from bot.transports.incoming import Incoming
 from bot.transports.request import AiohttpRequest

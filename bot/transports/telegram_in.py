@@ -14,8 +14,8 @@ from telegram import CallbackQuery, ChatMemberUpdated, Message, Update
 from telegram.constants import ChatID, ChatMemberStatus, ChatType, MessageEntityType
 
 from bot.transports.incoming import Incoming
-from core.dialogue.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
-from core.dialogue.group import looks_like_a_reading
+from core.dialogue.engines.group import looks_like_a_reading
+from core.dialogue.kit.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
 from core.language import words_for
 
 ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")

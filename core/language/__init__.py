@@ -12,21 +12,21 @@ from core.language.de import GERMAN
 from core.language.en import ENGLISH
 from core.language.es import SPANISH
 from core.language.fr import FRENCH
+from core.language.lexicon import Intent, Level, Lexicon, Part, Role
 from core.language.pl import POLISH
-from core.language.shape import Intent, Level, Part, Role, Words
 from core.language.text import plain
-from core.language.tokens import Lexicon, lexicon
+from core.language.tokens import CompiledLexicon, lexicon
 
-LANGUAGES: dict[str, Words] = {words.code: words for words in (ENGLISH, SPANISH, GERMAN, FRENCH, POLISH, ARABIC)}
+LANGUAGES: dict[str, Lexicon] = {words.code: words for words in (ENGLISH, SPANISH, GERMAN, FRENCH, POLISH, ARABIC)}
 
-__all__ = ["ENGLISH", "LANGUAGES", "Intent", "Level", "Part", "Role", "Words", "lexicon_of", "plain", "words_for"]
+__all__ = ["ENGLISH", "LANGUAGES", "Intent", "Level", "Lexicon", "Part", "Role", "lexicon_of", "plain", "words_for"]
 
 
-def words_for(code: str) -> Words:
+def words_for(code: str) -> Lexicon:
     """Return the lexicon of a language tag ("de", "de-CH", "pt_BR"); English for a language we do not have."""
     return LANGUAGES.get(code.replace("_", "-").partition("-")[0].casefold(), ENGLISH)
 
 
-def lexicon_of(words: Words) -> Lexicon:
+def lexicon_of(words: Lexicon) -> CompiledLexicon:
     """Return the compiled lexicon, English included; built at first use."""
     return lexicon(words, ENGLISH)

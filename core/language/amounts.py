@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
-from core.language.shape import PARTS, Part, Role
+from core.language.lexicon import PARTS, Part, Role
 from core.language.tokens import Token, figure
 from core.quantity import FACTOR, Dimension, Unit, convert
 
@@ -24,7 +24,7 @@ SMALLER: dict[Unit | Part, tuple[Unit | Part, int]] = {
 
 
 @dataclass(frozen=True, slots=True)
-class Heard:
+class ParsedNumber:
     """One number of a text.
 
     value: in `unit`, or bare when that is None.  typed: the unit as people wrote it (STONE for "12 st 4", whose value
@@ -60,7 +60,7 @@ def amounts(
     fractions: bool = True,
     points: bool = True,
     clock: Unit | None = None,
-) -> list[Heard]:
+) -> list[ParsedNumber]:
     """Return the numbers of a text in order, compounds joined, each with its unit.
 
     dimension: of the measure asked; it decides whether `'` is feet or minutes, and what counts as foreign; None: all
@@ -68,7 +68,7 @@ def amounts(
     for "128/82").  points: whether "82 point 4" is.  clock: the unit of the last part of "14:30", SECOND or MINUTE;
     None: it is a time of day.
     """
-    found: list[Heard] = []
+    found: list[ParsedNumber] = []
     i = 0
     while i < len(tokens):
         heard = _numeral(tokens, i, thousands, fractions, points)
@@ -85,20 +85,20 @@ def amounts(
     return _compounds(tokens, strong or found)
 
 
-def _clock(tokens: Sequence[Token], i: int, unit: Unit) -> Heard:
+def _clock(tokens: Sequence[Token], i: int, unit: Unit) -> ParsedNumber:
     """A stopwatch's "1:02" or "14:30", with a unit behind it or without."""
     parts = tokens[i].clock
     value = sum((p * 60**n for n, p in enumerate(reversed(parts))), start=D(0))
     last = i + (i + 1 < len(tokens) and bool(tokens[i + 1].entry.units))
     if len(parts) == 3:  # hours, minutes, seconds
         value, unit = (value / 60, Unit.MINUTE) if unit is Unit.MINUTE else (value, unit)
-    return Heard(value, i, last, unit=unit, typed=unit)
+    return ParsedNumber(value, i, last, unit=unit, typed=unit)
 
 
-def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, points: bool) -> Heard | None:
+def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, points: bool) -> ParsedNumber | None:
     token = tokens[i]
     if i + 1 < len(tokens) and tokens[i + 1].entry.units and (share := _extra(tokens, i)) is not None:
-        return Heard(share, i, i)  # "half an hour"
+        return ParsedNumber(share, i, i)  # "half an hour"
     if token.entry.number is None:
         return None
     value = token.entry.number
@@ -125,7 +125,7 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, 
             if n >= 10:
                 break
         if tail and value == value.to_integral_value():
-            return Heard(D(f"{int(value)}.{tail}"), i, j - 1, digits=token.digits and f"{token.digits}.{tail}")
+            return ParsedNumber(D(f"{int(value)}.{tail}"), i, j - 1, digits=token.digits and f"{token.digits}.{tail}")
     digits = token.digits
     if fractions:
         part = _fraction(tokens, last + 1)
@@ -136,7 +136,7 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, 
     extra = None if token.entry.whole else _extra(tokens, last + 1)
     if extra is not None and value == value.to_integral_value():
         value, last, digits = value + extra, last + 1, ""
-    return Heard(value, i, last, weak=token.entry.weak and last == i, digits=digits, minus=minus)
+    return ParsedNumber(value, i, last, weak=token.entry.weak and last == i, digits=digits, minus=minus)
 
 
 def _extra(tokens: Sequence[Token], i: int) -> Decimal | None:
@@ -159,7 +159,7 @@ def _fraction(tokens: Sequence[Token], i: int) -> Decimal | None:
     return top / bottom
 
 
-def _with_unit(tokens: Sequence[Token], heard: Heard, dimension: Dimension | None) -> Heard:
+def _with_unit(tokens: Sequence[Token], heard: ParsedNumber, dimension: Dimension | None) -> ParsedNumber:
     i = heard.first if tokens[heard.first].entry.whole else heard.last + 1
     if i >= len(tokens):
         return heard
@@ -208,9 +208,9 @@ def _dimension(unit: Unit | Part) -> Dimension | None:
     return FACTOR[unit][0] if unit in FACTOR else None
 
 
-def _compounds(tokens: Sequence[Token], found: list[Heard]) -> list[Heard]:
+def _compounds(tokens: Sequence[Token], found: list[ParsedNumber]) -> list[ParsedNumber]:
     """Join "12 st 4 lb", "5 ft 7", "1 m 65", "82 kg 400", "2 min 5"; from the right, so that ounces join first."""
-    joined: list[Heard] = []
+    joined: list[ParsedNumber] = []
     for heard in reversed(found):
         if joined and (whole := _compound(tokens, heard, joined[-1])) is not None:
             joined[-1] = whole
@@ -219,7 +219,7 @@ def _compounds(tokens: Sequence[Token], found: list[Heard]) -> list[Heard]:
     return joined[::-1]
 
 
-def _compound(tokens: Sequence[Token], large: Heard, small: Heard) -> Heard | None:
+def _compound(tokens: Sequence[Token], large: ParsedNumber, small: ParsedNumber) -> ParsedNumber | None:
     if large.typed not in SMALLER or large.foreign or large.unit is None:
         return None
     wanted, per = SMALLER[large.typed]
@@ -242,7 +242,7 @@ def _compound(tokens: Sequence[Token], large: Heard, small: Heard) -> Heard | No
     return replace(large, value=amount + small.value, unit=small.unit, last=small.last, digits="")
 
 
-def _bare_rest(large: Unit | Part, small: Heard) -> bool:
+def _bare_rest(large: Unit | Part, small: ParsedNumber) -> bool:
     """Whether a bare number may be the smaller unit: 4 after stones, 65 after metres, 400 after kilograms."""
     if large is Unit.KILOGRAM:
         return small.whole and D(100) <= small.value < D(1000)

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.ar_signs import DENIALS, SIGNS
 from core.language.ar_talk import CALENDAR, WISHES
-from core.language.shape import Part, Role, Words, split
+from core.language.lexicon import Lexicon, Part, Role, split
 from core.quantity import Unit
 
 D = Decimal
@@ -79,7 +79,7 @@ def _numbers() -> dict[str, Decimal]:
     return {word: D(n) for word, n in found.items()}
 
 
-ARABIC = Words(
+ARABIC = Lexicon(
     code="ar",
     decimal=".",
     numbers=_numbers(),

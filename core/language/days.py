@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from datetime import date, time, timedelta
 from functools import cache
 
-from core.language import ENGLISH, Words, lexicon_of, plain
-from core.language.shape import Calendar
+from core.language import ENGLISH, Lexicon, lexicon_of, plain
+from core.language.lexicon import Calendar
 from core.language.text import bare_words
 from core.language.tokens import Token, spellings, tokens
 
@@ -23,7 +23,7 @@ READ = 60  # words of a message that are looked through
 class _Days:
     """A calendar's phrases, English ones included, ready for look-up."""
 
-    def __init__(self, words: Words) -> None:
+    def __init__(self, words: Lexicon) -> None:
         self.phrases: dict[str, set[tuple[str, int]]] = {}
         for lexicon in (words, ENGLISH):
             if lexicon.calendar is None:
@@ -79,11 +79,11 @@ def _calendar_phrases(calendar: Calendar) -> Iterator[tuple[str, int, str]]:
 
 
 @cache
-def _days(words: Words) -> _Days:
+def _days(words: Lexicon) -> _Days:
     return _Days(words)
 
 
-def _marks(text: str, words: Words) -> list[_Mark]:
+def _marks(text: str, words: Lexicon) -> list[_Mark]:
     """Words of a text with number words turned into figures, marked by the calendar."""
     folded = plain(text)
     said: list[str] = []
@@ -106,7 +106,7 @@ def _figures(token: Token, days: _Days) -> list[str]:
     return spelled or [token.text]
 
 
-def when(text: str, words: Words, today: date) -> date | None:
+def when(text: str, words: Lexicon, today: date) -> date | None:
     """Return the day a text names, today or later: "tomorrow", "in two weeks", "until Monday", "3 May", "3.5.".
 
     A weekday is its next occurrence after today; a date without a year is the next such date. Day before month,
@@ -239,7 +239,7 @@ def _numeric(folded: str, today: date) -> date | None:
     return None
 
 
-def weekday_and_time(text: str, words: Words) -> tuple[int | None, time | None]:
+def weekday_and_time(text: str, words: Lexicon) -> tuple[int | None, time | None]:
     """Return the weekday (Monday 0) and the wall time a text names; None for what it does not say.
 
     "Tuesday 7:30", "montags um halb acht", "lunes a las 7 y media", "7.30 pm", "noon". A bare hour needs a word that
@@ -324,7 +324,7 @@ def _hour(mark: _Mark) -> int | None:
 # --- places -------------------------------------------------------------------------------------------------------
 
 
-def place(text: str, words: Words) -> str | None:
+def place(text: str, words: Lexicon) -> str | None:
     """Return the place somebody says to be in, as typed: "Lisbon" of "I am in Lisbon until Monday"; else None."""
     typed = text.split()[:READ]
     folded = [" ".join(bare_words(plain(w))) for w in typed]
@@ -340,13 +340,13 @@ def place(text: str, words: Words) -> str | None:
     return None
 
 
-def _calendars(words: Words) -> Iterator[tuple[Calendar, Words]]:
+def _calendars(words: Lexicon) -> Iterator[tuple[Calendar, Lexicon]]:
     for lexicon in dict.fromkeys((words, ENGLISH)):
         if lexicon.calendar is not None:
             yield lexicon.calendar, lexicon
 
 
-def _spelled(phrases: Iterable[str], words: Words) -> Iterator[str]:
+def _spelled(phrases: Iterable[str], words: Lexicon) -> Iterator[str]:
     for phrase in phrases:
         for spelled in spellings(phrase, words):
             yield " ".join(bare_words(spelled))

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.de_signs import DENIALS, SIGNS
 from core.language.de_talk import CALENDAR, WISHES
-from core.language.shape import Part, Role, Words, split
+from core.language.lexicon import Lexicon, Part, Role, split
 from core.quantity import Unit
 
 D = Decimal
@@ -52,7 +52,7 @@ def _numbers() -> dict[str, Decimal]:
     return {**{word: D(n) for word, n in found.items()}, **halves}
 
 
-GERMAN = Words(
+GERMAN = Lexicon(
     code="de",
     decimal=",",
     numbers=_numbers(),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.language.shape import Calendar, Intent, split
+from core.language.lexicon import Calendar, Intent, split
 
 CALENDAR = Calendar(
     weekdays=(

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.es_signs import DENIALS, SIGNS
 from core.language.es_talk import CALENDAR, WISHES
-from core.language.shape import Part, Role, Words, split
+from core.language.lexicon import Lexicon, Part, Role, split
 from core.quantity import Unit
 
 D = Decimal
@@ -39,7 +39,7 @@ def _numbers() -> dict[str, Decimal]:
     return {word: D(n) for word, n in {**found, "un": 1, "una": 1}.items()}
 
 
-SPANISH = Words(
+SPANISH = Lexicon(
     code="es",
     decimal=",",
     numbers=_numbers(),

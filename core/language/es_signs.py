@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.language.shape import Denials, Level, Sign
+from core.language.lexicon import Denials, Level, Sign
 
 EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
 

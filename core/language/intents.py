@@ -11,9 +11,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 
-from core.language import ENGLISH, Intent, Role, Words, plain
+from core.language import ENGLISH, Intent, Lexicon, Role, plain
+from core.language.cache import memoized
 from core.language.days import READ, place, weekday_and_time, when
-from core.language.remembering import remembered
 from core.language.text import bare_words, near
 from core.language.tokens import LONGEST_PHRASE, spellings
 
@@ -47,7 +47,7 @@ class _Wishes:
 
 
 @cache
-def _wishes(words: Words) -> _Wishes:
+def _wishes(words: Lexicon) -> _Wishes:
     found = _Wishes()
     for lexicon in dict.fromkeys((words, ENGLISH)):
         for wish, phrases in lexicon.intents.items():
@@ -67,8 +67,8 @@ def _wishes(words: Words) -> _Wishes:
     return found
 
 
-@remembered
-def intent(text: str, words: Words) -> Intent | None:
+@memoized
+def intent(text: str, words: Lexicon) -> Intent | None:
     """Return what the message asks for, or None. A message with a number is a wish only where a number belongs."""
     wishes = _wishes(words)
     folded = plain(text)

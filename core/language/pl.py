@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.lexicon import Lexicon, Part, Role, split
 from core.language.pl_signs import DENIALS, SIGNS
 from core.language.pl_talk import CALENDAR, WISHES
-from core.language.shape import Part, Role, Words, split
 from core.quantity import Unit
 
 D = Decimal
@@ -54,7 +54,7 @@ def _numbers() -> dict[str, Decimal]:
     return {**{word: D(n) for word, n in found.items()}, **one_and_a_half}
 
 
-POLISH = Words(
+POLISH = Lexicon(
     code="pl",
     decimal=",",
     numbers=_numbers(),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from core.language.remembering import remembered
+from core.language.cache import memoized
 
 LONGEST = 4096  # the chat platform's own limit for a message; what comes after is not read
 
@@ -54,7 +54,7 @@ _BLANK = re.compile(r"[^\S\n]+")
 _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=\w)|(?<=\d)-(?=[^\W\d_])")
 
 
-@remembered
+@memoized
 def plain(text: str) -> str:
     """Return `text` ready to compare: case, accents, digits, quotes and dashes folded; line breaks become semicolons.
 

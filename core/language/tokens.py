@@ -9,8 +9,8 @@ from decimal import Decimal
 from functools import cache
 from typing import NamedTuple
 
-from core.language.remembering import remembered
-from core.language.shape import Part, Role, Words
+from core.language.cache import memoized
+from core.language.lexicon import Lexicon, Part, Role
 from core.language.text import plain
 from core.quantity import Unit
 
@@ -77,10 +77,10 @@ class Token(NamedTuple):
 
 
 @dataclass(frozen=True, eq=False)
-class Lexicon:
+class CompiledLexicon:
     """A language's phrases, with the English ones it does not use otherwise."""
 
-    words: Words
+    words: Lexicon
     phrases: dict[str, Entry] = field(default_factory=dict)
 
     def entry(self, phrase: str) -> Entry | None:
@@ -88,7 +88,7 @@ class Lexicon:
 
 
 @cache
-def lexicon(words: Words, english: Words | None = None) -> Lexicon:
+def lexicon(words: Lexicon, english: Lexicon | None = None) -> CompiledLexicon:
     """Return the compiled lexicon of a language; built once."""
     own: dict[str, Entry] = {}
     for phrase, entry in _entries(words):
@@ -96,10 +96,10 @@ def lexicon(words: Words, english: Words | None = None) -> Lexicon:
             own[spelled] = own[spelled].joined(entry) if spelled in own else entry
     if english is not None and english is not words:
         own = {**{p: e for p, e in lexicon(english).phrases.items() if p not in words.not_english}, **own}
-    return Lexicon(words, own)
+    return CompiledLexicon(words, own)
 
 
-def spellings(phrase: str, words: Words) -> Iterator[str]:
+def spellings(phrase: str, words: Lexicon) -> Iterator[str]:
     """Yield the plain spellings of a lexicon phrase."""
     folded = plain(phrase)
     yield folded
@@ -109,7 +109,7 @@ def spellings(phrase: str, words: Words) -> Iterator[str]:
         yield folded.replace("'", "")
 
 
-def _entries(words: Words) -> Iterable[tuple[str, Entry]]:
+def _entries(words: Lexicon) -> Iterable[tuple[str, Entry]]:
     for phrase, value in words.numbers.items():
         yield phrase, Entry(number=D(value), weak=phrase in words.weak)
     for unit, phrases in words.units.items():
@@ -133,8 +133,8 @@ def _entries(words: Words) -> Iterable[tuple[str, Entry]]:
     yield "%", Entry(roles=frozenset({Role.FOREIGN}))
 
 
-@remembered
-def tokens(text: str, lexicon: Lexicon) -> tuple[Token, ...]:
+@memoized
+def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
     """Cut `text` (already plain); the longest known phrase wins. Linear in the length of the text."""
     pieces = list(_TOKEN.finditer(text))
     found: list[Token] = []
@@ -164,7 +164,7 @@ def tokens(text: str, lexicon: Lexicon) -> tuple[Token, ...]:
 _AND = Entry(roles=frozenset({Role.AND}))
 
 
-def _longest(pieces: list[re.Match[str]], i: int, lexicon: Lexicon) -> tuple[int, Entry, str]:
+def _longest(pieces: list[re.Match[str]], i: int, lexicon: CompiledLexicon) -> tuple[int, Entry, str]:
     best, entry, rest = 1, UNKNOWN, ""
     phrase = ""
     for size in range(1, LONGEST_PHRASE + 1):
@@ -186,7 +186,7 @@ def _longest(pieces: list[re.Match[str]], i: int, lexicon: Lexicon) -> tuple[int
     return best, entry, rest
 
 
-def _piece(piece: re.Match[str], glued: bool, lexicon: Lexicon) -> Token:
+def _piece(piece: re.Match[str], glued: bool, lexicon: CompiledLexicon) -> Token:
     typed = piece.group()
     start, end = piece.span()
     match piece.lastgroup:

@@ -17,12 +17,12 @@ from core.measures.four_stage_balance import FOUR_STAGE_BALANCE
 from core.measures.gait_speed_4m import GAIT_SPEED_4M
 from core.measures.height import HEIGHT
 from core.measures.hip import HIP
+from core.measures.measure import Measure
 from core.measures.one_leg_stance import ONE_LEG_STANCE
 from core.measures.own_question import OWN_QUESTION
 from core.measures.resting_heart_rate import RESTING_HEART_RATE
 from core.measures.session_effort import SESSION_EFFORT
 from core.measures.sessions_done import SESSIONS_DONE
-from core.measures.shape import Measure
 from core.measures.six_minute_walk import SIX_MINUTE_WALK
 from core.measures.six_minute_walk_difference import SIX_MINUTE_WALK_DIFFERENCE
 from core.measures.strength_days import STRENGTH_DAYS

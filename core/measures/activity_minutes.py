@@ -13,10 +13,10 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Profile
+from core.measures.classify import adult, age_at, age_notes
+from core.measures.measure import Bounds, Kind, Measure, Protocol, Score, Scores
 from core.measures.parsing import minutes
-from core.measures.placing import adult, age_at, age_notes
-from core.measures.shape import Better, Bounds, Kind, Measure, Protocol, Score, Scores
-from core.quantity import Range, Unit, half_up
+from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
 from core.references import who_activity_2020 as who
 

@@ -12,9 +12,9 @@ from dataclasses import replace
 from decimal import Decimal
 
 from core.client import Caution, Profile
-from core.measures.placing import age_at
-from core.measures.shape import Better, Bounds, Kind, Measure, Score, Scores
-from core.quantity import Range, Unit
+from core.measures.classify import age_at
+from core.measures.measure import Bounds, Kind, Measure, Score, Scores
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import kline_1987 as kline
 

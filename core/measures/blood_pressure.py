@@ -13,20 +13,11 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Caution, Profile
+from core.measures.classify import age_at, age_notes
+from core.measures.home_bp_series import SERIES_MEAN
+from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Protocol, Score, Scores
 from core.measures.parsing import pressure
-from core.measures.placing import age_at, age_notes
-from core.measures.shape import (
-    Better,
-    Bounds,
-    Kind,
-    Measure,
-    MeasurementError,
-    NoReference,
-    Protocol,
-    Score,
-    Scores,
-)
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import (
     body_errors,
@@ -38,7 +29,6 @@ from core.references import (
     bp_severe,
 )
 from core.references.pressure_bands import PressureTable
-from core.series import SERIES_MEAN
 
 D = Decimal
 
@@ -73,9 +63,7 @@ def score_mean(
     return _mean(systolic, diastolic, profile, age, body)
 
 
-def _mean(
-    systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None, body: str
-) -> Score | NoReference:
+def _mean(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None, body: str) -> Score | NoReference:
     table = BODIES[body]
     acted_on = _acted_on(systolic, diastolic, profile, age)
     if acted_on is not None:
@@ -88,9 +76,7 @@ def _mean(
     return Score(band, table.source, rank, figures, age_notes(age))
 
 
-def _acted_on(
-    systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None
-) -> Score | NoReference | None:
+def _acted_on(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None) -> Score | NoReference | None:
     """Severe, low, or not a pressure at all: what holds for one reading and for a mean."""
     if diastolic >= systolic:
         return NoReference("lower_number_not_lower", bp_nice_home.SOURCE)

@@ -12,19 +12,11 @@ from collections.abc import Mapping
 from decimal import Decimal
 
 from core.client import Caution, Profile
-from core.measures.combining import combined, stature
-from core.measures.placing import adult, age_at, age_notes, placed
-from core.measures.shape import (
-    Better,
-    Bounds,
-    Kind,
-    Measure,
-    NoReference,
-    Score,
-    Scores,
-)
+from core.measures.classify import adult, age_at, age_notes, placed
+from core.measures.derived_reading import combined, stature
+from core.measures.measure import Bounds, Kind, Measure, NoReference, Score, Scores
 from core.measures.weight import WEIGHT
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import bmi_nice, bmi_who
 from core.references.boundaries import bmi_for_class

@@ -9,7 +9,7 @@ Whoever has fallen is not left out: the tests are made for them, with somebody c
 from __future__ import annotations
 
 from core.client import Caution
-from core.measures.shape import Exclusion
+from core.measures.measure import Exclusion
 
 NOT_NOW = "not_now"  # not until a clinician has agreed to it
 ASK_FIRST = "ask_clinician_first"

@@ -14,10 +14,7 @@ from typing import TYPE_CHECKING
 
 from core.client import Profile
 from core.measures.cautions import STANDING
-from core.measures.parsing import count
-from core.measures.scoring import ARMS_USED, Person, person, rounded, split
-from core.measures.shape import (
-    Better,
+from core.measures.measure import (
     Bounds,
     ImportantDifference,
     Kind,
@@ -30,7 +27,9 @@ from core.measures.shape import (
     Scores,
     Understood,
 )
-from core.quantity import Range, Unit
+from core.measures.parsing import count
+from core.measures.score_function_tests import ARMS_USED, Person, person, rounded, split
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import chair_stand_cdc as cdc
 from core.references import chair_stand_rikli_jones as rikli_jones
@@ -39,7 +38,7 @@ from core.reliability import sem_from_mdc
 from core.sources import Source
 
 if TYPE_CHECKING:
-    from core.language import Words
+    from core.language import Lexicon
 
 D = Decimal
 HALF_WAY = "more_than_half_way"  # of `Conditions.notes`: up more than half-way when time ended
@@ -55,7 +54,7 @@ def counted(full_stands: Decimal, notes: frozenset[str]) -> Decimal:
     return D(0) if ARMS_USED in notes else full_stands + (HALF_WAY in notes)
 
 
-def understand(text: str, words: Words, prefer: Unit | None) -> Understood | Misunderstood:
+def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Hear a whole number, and what was said about arms and the last rise."""
     heard = _hear_count(text, words, prefer)
     if isinstance(heard, Understood):

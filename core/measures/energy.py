@@ -10,17 +10,9 @@ from __future__ import annotations
 from datetime import timedelta
 from decimal import Decimal
 
+from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError, Protocol
 from core.measures.parsing import rating
-from core.measures.shape import (
-    Better,
-    Bounds,
-    ImportantDifference,
-    Kind,
-    Measure,
-    MeasurementError,
-    Protocol,
-)
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.references import body_errors
 
 D = Decimal
@@ -41,9 +33,7 @@ ENERGY = Measure(
     units=(Unit.POINT,),
     better=Better.HIGHER,
     bounds=ZERO_TO_TEN,
-    protocol=Protocol(
-        technique=("think_of_the_past_week", "zero_is_none_ten_is_full"), keep_same=("time_of_day",)
-    ),
+    protocol=Protocol(technique=("think_of_the_past_week", "zero_is_none_ten_is_full"), keep_same=("time_of_day",)),
     understand=rating,
     error=RATING_ERROR,
     important=ImportantDifference(source=body_errors.ENERGY_CHANGE_SOURCE, better=body_errors.RATING_CHANGE),

@@ -14,11 +14,8 @@ from typing import TYPE_CHECKING
 
 from core.client import Profile
 from core.measures.cautions import STANDING
-from core.measures.parsing import duration
-from core.measures.placing import age_at
-from core.measures.scoring import ARMS_USED, in_ages, rounded, split
-from core.measures.shape import (
-    Better,
+from core.measures.classify import age_at
+from core.measures.measure import (
     Bounds,
     ImportantDifference,
     Kind,
@@ -32,7 +29,9 @@ from core.measures.shape import (
     Understood,
     Why,
 )
-from core.quantity import Range, Unit
+from core.measures.parsing import duration
+from core.measures.score_function_tests import ARMS_USED, in_ages, rounded, split
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import ewgsop2
 from core.references import five_chair_stands_bohannon_2006 as bohannon
@@ -40,7 +39,7 @@ from core.references import five_chair_stands_falls as falls
 from core.references import function_test_change as change
 
 if TYPE_CHECKING:
-    from core.language import Words
+    from core.language import Lexicon
 
 D = Decimal
 FALLS = ("usual_risk", "raised_risk")
@@ -48,7 +47,7 @@ FALLS = ("usual_risk", "raised_risk")
 _hear_seconds = duration(Unit.SECOND)
 
 
-def understand(text: str, words: Words, prefer: Unit | None) -> Understood | Misunderstood:
+def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Hear seconds; with the arms, or with fewer than five rises, there is no time to keep."""
     heard = _hear_seconds(text, words, prefer)
     if isinstance(heard, Understood) and ARMS_USED in heard.notes:

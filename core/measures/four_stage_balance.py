@@ -19,15 +19,15 @@ from core.language import Role, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.tokens import tokens
 from core.measures.cautions import STANDING
+from core.measures.measure import Bounds, Kind, Measure, Misunderstood, Protocol, Scores, Understood
 from core.measures.parsing import quantity_in
-from core.measures.scoring import in_ages, rounded, split
-from core.measures.shape import Better, Bounds, Kind, Measure, Misunderstood, Protocol, Scores, Understood
-from core.quantity import Dimension, Range, Unit, half_up
+from core.measures.score_function_tests import in_ages, rounded, split
+from core.quantity import Better, Dimension, Range, Unit, half_up
 from core.reading import Reading
 from core.references import four_stage_balance_cdc as cdc
 
 if TYPE_CHECKING:
-    from core.language import Words
+    from core.language import Lexicon
 
 D = Decimal
 STAGES = ("together", "semi_tandem", "tandem", "one_leg")
@@ -54,7 +54,7 @@ def held_in(stage: int, seconds: Decimal) -> Decimal:
     return max(D(0), min(FULL, seconds - stage * FULL))
 
 
-def understand(text: str, words: Words, prefer: Unit | None) -> Understood | Misunderstood:
+def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Hear either the total, or two to four numbers: the seconds of each stage in order."""
     toks = tokens(plain(text), lexicon_of(words))
     found = amounts(toks, Dimension.TIME)

@@ -16,10 +16,7 @@ from typing import TYPE_CHECKING
 
 from core.client import Profile
 from core.measures.cautions import STANDING
-from core.measures.parsing import quantity_in
-from core.measures.scoring import in_ages, rounded, split
-from core.measures.shape import (
-    Better,
+from core.measures.measure import (
     Bounds,
     ImportantDifference,
     Kind,
@@ -31,7 +28,9 @@ from core.measures.shape import (
     Understood,
     Why,
 )
-from core.quantity import Range, Unit, half_up
+from core.measures.parsing import quantity_in
+from core.measures.score_function_tests import in_ages, rounded, split
+from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
 from core.references import ewgsop2
 from core.references import function_test_change as change
@@ -39,7 +38,7 @@ from core.references import gait_speed_cesari_2005 as cesari
 from core.reliability import sem_from_mdc
 
 if TYPE_CHECKING:
-    from core.language import Words
+    from core.language import Lexicon
 
 D = Decimal
 COURSE = D(4)  # m
@@ -59,7 +58,7 @@ def speed(seconds: Decimal) -> Decimal:
     return half_up(COURSE / seconds, PLACES)
 
 
-def understand(text: str, words: Words, prefer: Unit | None) -> Understood | Misunderstood:
+def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Hear a time over the course or a speed; the value is a speed either way."""
     heard = _hear_time(text, words, None)
     if isinstance(heard, Misunderstood):

@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.measures.measure import Bounds, Kind, Measure, Protocol
 from core.measures.parsing import quantity_in
-from core.measures.shape import Better, Bounds, Kind, Measure, Protocol
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.sources import Seen, Source
 
 D = Decimal

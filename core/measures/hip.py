@@ -9,10 +9,10 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.measures import girths
+from core.measures import circumference_protocol
+from core.measures.measure import Bounds, Kind, Measure, Protocol
 from core.measures.parsing import quantity_in
-from core.measures.shape import Better, Bounds, Kind, Measure, Protocol
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.references import body_errors, repeats, whr_who
 
 D = Decimal
@@ -23,19 +23,19 @@ HIP = Measure(
     key="hip",
     kind=Kind.BODY,
     unit=Unit.CENTIMETRE,
-    units=girths.UNITS,
+    units=circumference_protocol.UNITS,
     places=1,
     better=Better.NEITHER,
     bounds=Bounds(possible=Range(D(50), D(230)), usual=Range(D(70), D(175)), jump=D(10)),
     protocol=Protocol(
-        prepare=girths.PREPARE,
-        technique=("tape_round_widest_part", *girths.ROUND),
-        keep_same=girths.KEEP_SAME,
+        prepare=circumference_protocol.PREPARE,
+        technique=("tape_round_widest_part", *circumference_protocol.ROUND),
+        keep_same=circumference_protocol.KEEP_SAME,
         attempts=2,
         site=WIDEST,
     ),
     understand=quantity_in(Unit.CENTIMETRE, Unit.INCH, attempts=True),
-    error=girths.ERROR,
-    must_not=girths.MUST_NOT,
+    error=circumference_protocol.ERROR,
+    must_not=circumference_protocol.MUST_NOT,
     sources=(body_errors.GIRTH_SOURCE, repeats.GIRTH_SOURCE, whr_who.SOURCE),
 )

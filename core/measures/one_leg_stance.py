@@ -14,11 +14,8 @@ from typing import TYPE_CHECKING
 
 from core.client import Profile
 from core.measures.cautions import STANDING
-from core.measures.parsing import quantity_in
-from core.measures.placing import age_at
-from core.measures.scoring import in_ages, rounded, split
-from core.measures.shape import (
-    Better,
+from core.measures.classify import age_at
+from core.measures.measure import (
     Bounds,
     Kind,
     Measure,
@@ -29,13 +26,15 @@ from core.measures.shape import (
     Scores,
     Understood,
 )
-from core.quantity import Range, Unit
+from core.measures.parsing import quantity_in
+from core.measures.score_function_tests import in_ages, rounded, split
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import one_leg_stance_springer_2007 as springer
 from core.references.by_age import OLDER
 
 if TYPE_CHECKING:
-    from core.language import Words
+    from core.language import Lexicon
 
 D = Decimal
 CREDIBLE = D(300)  # s (ours): a longer time is asked about, not cut to 45
@@ -43,7 +42,7 @@ CREDIBLE = D(300)  # s (ours): a longer time is asked about, not cut to 45
 _hear_seconds = quantity_in(Unit.SECOND)
 
 
-def understand(text: str, words: Words, prefer: Unit | None) -> Understood | Misunderstood:
+def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Hear seconds; whoever stood on past the end of the test has held the 45 s."""
     heard = _hear_seconds(text, words, prefer)
     if isinstance(heard, Misunderstood) or not springer.LONGEST < heard.value <= CREDIBLE:

@@ -7,9 +7,9 @@ published for a question nobody else is asked.
 from __future__ import annotations
 
 from core.measures.energy import RATING_ERROR, WEEKLY, ZERO_TO_TEN
+from core.measures.measure import Kind, Measure, Protocol
 from core.measures.parsing import rating
-from core.measures.shape import Better, Kind, Measure, Protocol
-from core.quantity import Unit
+from core.quantity import Better, Unit
 from core.references import body_errors
 
 OWN_QUESTION = Measure(

@@ -11,10 +11,11 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from core.language import Role, Words, lexicon_of, plain
-from core.language.amounts import SMALLER, Heard, amounts
+from core.language import Lexicon, Role, lexicon_of, plain
+from core.language.amounts import SMALLER, ParsedNumber, amounts
 from core.language.tokens import Token, tokens
-from core.measures.hearing import (
+from core.measures.measure import Misunderstood, Understand, Understood, Why
+from core.measures.numbers_in_text import (
     FIGURES,
     MORE_THAN_HALF_WAY,
     Result,
@@ -28,7 +29,6 @@ from core.measures.hearing import (
     with_hedge,
 )
 from core.measures.parsing_heart import mile, pressure, pulse, pulse_counted
-from core.measures.shape import Misunderstood, Understand, Understood, Why
 from core.quantity import FACTOR, Dimension, Unit, convert, convertible, half_up
 
 __all__ = ["count", "duration", "mile", "minutes", "pressure", "pulse", "pulse_counted", "quantity_in", "rating"]
@@ -54,7 +54,7 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
     metres = Unit.METRE in also
     short_units = {name: u for name, u in _SHORT.items() if u in (unit, *also)}
 
-    def understand(text: str, words: Words, prefer: Unit | None) -> Result:
+    def understand(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         assumed = unit if prefer is None or prefer is unit or not convertible(prefer, unit) else prefer
         if (short := FIGURES.fullmatch(text)) is not None and not (attempts and _two_decimals(short[1])):
             figures, typed = short.groups()
@@ -86,7 +86,7 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
     return understand
 
 
-def _twice(heard: Heard, result: Result, near: Decimal) -> Misunderstood | None:
+def _twice(heard: ParsedNumber, result: Result, near: Decimal) -> Misunderstood | None:
     """Ask back whether "94,95" is 94 and 95, where two attempts are awaited."""
     both = two_in_one(heard)
     if both is None or not isinstance(result, Understood) or abs(both[0] - both[1]) > near * min(both):
@@ -99,7 +99,7 @@ def _two_decimals(figures: str) -> bool:
     return len(figures) > 3 and figures[-3] in ".,"
 
 
-def _in(heard: Heard, unit: Unit, assumed: Unit, also: Sequence[Unit], prefer: Unit | None) -> Result:
+def _in(heard: ParsedNumber, unit: Unit, assumed: Unit, also: Sequence[Unit], prefer: Unit | None) -> Result:
     """One number as a value in `unit`."""
     if heard.pound is not None:
         if prefer is Unit.POUND:
@@ -122,7 +122,7 @@ def _in(heard: Heard, unit: Unit, assumed: Unit, also: Sequence[Unit], prefer: U
     return meant
 
 
-def _two_units_or_decimal(heard: Heard, typed: Unit, unit: Unit, meant: Understood) -> Result:
+def _two_units_or_decimal(heard: ParsedNumber, typed: Unit, unit: Unit, meant: Understood) -> Result:
     """Ask back whether "12.4" stones are 12 st 4 lb, or "5.10" feet 5 ft 10 in; "12.5 st" is taken as said."""
     whole, _, fraction = heard.digits.replace(",", ".").partition(".")
     small, per = SMALLER[typed]
@@ -136,7 +136,7 @@ def _two_units_or_decimal(heard: Heard, typed: Unit, unit: Unit, meant: Understo
     return Misunderstood(Why.NOT_WHOLE, meant)
 
 
-def _pair(toks: Sequence[Token], found: Sequence[Heard], assumed: Unit) -> Heard | None:
+def _pair(toks: Sequence[Token], found: Sequence[ParsedNumber], assumed: Unit) -> ParsedNumber | None:
     """Read "12 4" from somebody who uses stones, "5 7" from somebody who uses feet."""
     large, small = found
     if assumed not in (Unit.STONE, Unit.FOOT) or not (large.bare and small.bare and large.whole and small.whole):
@@ -148,7 +148,7 @@ def _pair(toks: Sequence[Token], found: Sequence[Heard], assumed: Unit) -> Heard
 
 
 def _several(
-    toks: Sequence[Token], found: Sequence[Heard], results: Sequence[Result], near: Decimal | None, about: bool
+    toks: Sequence[Token], found: Sequence[ParsedNumber], results: Sequence[Result], near: Decimal | None, about: bool
 ) -> Result:
     """More than one number: the same twice, attempts, a range, or too many."""
     values = [r for r in results if isinstance(r, Understood)]
@@ -168,7 +168,7 @@ def _several(
 
 
 def _parted_by_a_space(
-    toks: Sequence[Token], found: Sequence[Heard], values: Sequence[Understood]
+    toks: Sequence[Token], found: Sequence[ParsedNumber], values: Sequence[Understood]
 ) -> Understood | None:
     """Read "82 4" as 82.4: likely, so it is asked back."""
     first, second = found[0], found[1]
@@ -181,7 +181,7 @@ def _parted_by_a_space(
     return replace(values[0], value=(first.value + second.value / 10) * scale)
 
 
-def rating(text: str, words: Words, prefer: Unit | None) -> Result:
+def rating(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand a 0-10 rating: "7", "seven", "7/10", "7 out of 10"; half points are asked back."""
     stripped = text.strip()
     if stripped.isascii() and stripped.isdigit() and len(stripped) < 4:
@@ -218,7 +218,7 @@ def count(unit: Unit) -> Understand:
     "more_than_half_way" when the last rise had passed half-way as time ended and is not in the number yet.
     """
 
-    def understand(text: str, words: Words, prefer: Unit | None) -> Result:
+    def understand(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         stripped = text.strip()
         if stripped.isascii() and stripped.isdigit() and len(stripped) < 5:
             return Understood(D(stripped), unit)
@@ -264,7 +264,7 @@ def duration(unit: Unit, *, attempts: bool = False) -> Understand:
     """
     heard = quantity_in(unit, attempts=attempts)
 
-    def understand(text: str, words: Words, prefer: Unit | None) -> Result:
+    def understand(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         if FIGURES.fullmatch(text) is not None:
             return heard(text, words, prefer)
         toks = tokens(plain(text), lexicon_of(words))
@@ -282,7 +282,7 @@ def duration(unit: Unit, *, attempts: bool = False) -> Understand:
     return understand
 
 
-def minutes(text: str, words: Words, prefer: Unit | None) -> Result:
+def minutes(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand minutes of activity in a week: "150", "2 hours", "1h30", "5 x 30", "20 + 30"; "none" is 0.
 
     Hard minutes told apart are the second value: "90 and 30 vigorous". "30 min a day" is asked back as 210; several
@@ -315,11 +315,11 @@ def minutes(text: str, words: Words, prefer: Unit | None) -> Result:
     return asked_back(total, toks) if plus else Misunderstood(Why.TOO_MANY_NUMBERS, total)
 
 
-def _next(toks: Sequence[Token], found: Sequence[Heard], heard: Heard) -> int:
+def _next(toks: Sequence[Token], found: Sequence[ParsedNumber], heard: ParsedNumber) -> int:
     return next((h.first for h in found if h.first > heard.last), len(toks))
 
 
-def _one_time(heard: Heard, meant: Understood, toks: Sequence[Token], hard: bool) -> Result:
+def _one_time(heard: ParsedNumber, meant: Understood, toks: Sequence[Token], hard: bool) -> Result:
     if heard.foreign and heard.unit not in (Unit.DAY, Unit.SESSION):
         return Misunderstood(Why.OTHER_UNIT)
     if heard.foreign:
@@ -331,7 +331,7 @@ def _one_time(heard: Heard, meant: Understood, toks: Sequence[Token], hard: bool
     return asked_back(meant, toks)
 
 
-def _told_apart(found: Sequence[Heard], hard: Heard, toks: Sequence[Token], about: bool) -> Result:
+def _told_apart(found: Sequence[ParsedNumber], hard: ParsedNumber, toks: Sequence[Token], about: bool) -> Result:
     """Read "90 and 30 vigorous"; "90 min, 30 of them hard" is asked back as 60 and 30."""
     other = found[0] if hard is found[1] else found[1]
     if not all(h.bare or _said_time(h) for h in found):
@@ -344,7 +344,7 @@ def _told_apart(found: Sequence[Heard], hard: Heard, toks: Sequence[Token], abou
     return asked_back(meant, toks)
 
 
-def _product(found: Sequence[Heard], toks: Sequence[Token], about: bool) -> Result | None:
+def _product(found: Sequence[ParsedNumber], toks: Sequence[Token], about: bool) -> Result | None:
     """Read "5 x 30" and "3 times 20 min"; "30 min on 5 days" is asked back."""
     small, large = sorted(found, key=lambda h: h.value)
     if _said_time(small) or small.value > 14 or not small.whole or (large.foreign and not large.bare):
@@ -358,11 +358,11 @@ def _product(found: Sequence[Heard], toks: Sequence[Token], about: bool) -> Resu
     return None
 
 
-def _said_time(heard: Heard) -> bool:
+def _said_time(heard: ParsedNumber) -> bool:
     return heard.unit is not None and not heard.foreign
 
 
-def _in_minutes(heard: Heard) -> Decimal:
+def _in_minutes(heard: ParsedNumber) -> Decimal:
     if heard.unit is None or heard.foreign:
         return heard.value
     return convert(heard.value, heard.unit, Unit.MINUTE)

@@ -7,11 +7,20 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from core.language import Role, Words
-from core.language.amounts import Heard
+from core.language import Lexicon, Role
+from core.language.amounts import ParsedNumber
 from core.language.tokens import Token
-from core.measures.hearing import FIGURES, NO_NUMBER, Result, a_range, asked_back, hedged, numbers_of, two_in_one
-from core.measures.shape import Misunderstood, Understand, Understood, Why
+from core.measures.measure import Misunderstood, Understand, Understood, Why
+from core.measures.numbers_in_text import (
+    FIGURES,
+    NO_NUMBER,
+    Result,
+    a_range,
+    asked_back,
+    hedged,
+    numbers_of,
+    two_in_one,
+)
 from core.quantity import Unit, convert
 
 D = Decimal
@@ -19,7 +28,7 @@ WINDOWS = (10, 15, 20, 30, 60)  # seconds people count a pulse for
 NEAR_PULSE = D("0.35")  # ours: counts further apart than this are asked about, not averaged
 
 
-def pulse(text: str, words: Words, prefer: Unit | None) -> Result:
+def pulse(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand a resting pulse: "72", "18 in 15 s", "36 in 30", "18 x 4", "18 and 17 in 15 s"; beats a minute."""
     return _pulse(text, words, None)
 
@@ -27,13 +36,13 @@ def pulse(text: str, words: Words, prefer: Unit | None) -> Result:
 def pulse_counted(window: int) -> Understand:
     """Understand the answer to a timed count of `window` seconds: a bare "18" is beats counted, "72 bpm" a rate."""
 
-    def understand(text: str, words: Words, prefer: Unit | None) -> Result:
+    def understand(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         return _pulse(text, words, window)
 
     return understand
 
 
-def _pulse(text: str, words: Words, counted: int | None) -> Result:
+def _pulse(text: str, words: Lexicon, counted: int | None) -> Result:
     short = FIGURES.fullmatch(text) if counted is None else None
     if short is not None and short[1].isdecimal() and short[2] in ("", "bpm"):
         return Understood(D(short[1]), Unit.BEATS_PER_MINUTE, said_unit=bool(short[2]))
@@ -77,12 +86,14 @@ def _pulse(text: str, words: Words, counted: int | None) -> Result:
     return asked_back(Misunderstood(Why.NO_NUMBER, meant) if any(h.minus for h in counts) else meant, toks)
 
 
-def _counts_and_window(toks: Sequence[Token], found: Sequence[Heard]) -> tuple[list[Heard], int | None, int]:
+def _counts_and_window(
+    toks: Sequence[Token], found: Sequence[ParsedNumber]
+) -> tuple[list[ParsedNumber], int | None, int]:
     """Part the numbers into beats and seconds: returns counts, window in seconds, how many windows were said.
 
     A window of 0 is one nobody counts by ("18 x 7").
     """
-    counts: list[Heard] = []
+    counts: list[ParsedNumber] = []
     windows: set[Decimal] = set()
     said = 0
     for i, heard in enumerate(found):
@@ -109,11 +120,11 @@ def _counts_and_window(toks: Sequence[Token], found: Sequence[Heard]) -> tuple[l
     return counts, int(window) if whole else 0, said
 
 
-def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
+def pressure(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand a blood pressure: "128/82", "128 over 82", "128 82"; two readings at once are averaged.
 
     Value is systolic, second diastolic, in mmHg. A third number, or one named as the pulse, is left out. Numbers that
-    are the wrong way round come back as typed: `core.doubt` asks about them.
+    are the wrong way round come back as typed: `core.understanding.plausibility` asks about them.
     """
     said = numbers_of(text, words, None, fractions=False, points=False, changes=True, foreign=True)
     if isinstance(said, Misunderstood):
@@ -162,11 +173,11 @@ def pressure(text: str, words: Words, prefer: Unit | None) -> Result:
     return asked_back(meant, toks)
 
 
-def _stroke(toks: Sequence[Token], upper: Heard, lower: Heard) -> bool:
+def _stroke(toks: Sequence[Token], upper: ParsedNumber, lower: ParsedNumber) -> bool:
     return [t.text for t in toks[upper.last + 1 : lower.first]] == ["/"]
 
 
-def mile(text: str, words: Words, prefer: Unit | None) -> Result:
+def mile(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand a timed mile: minutes, and the pulse at the end as the second value: "14:30, 140".
 
     The time alone is understood without a second. "14.30" may be fourteen and a half minutes or 14.3: asked back.

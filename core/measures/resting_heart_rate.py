@@ -14,20 +14,10 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Caution, Profile
+from core.measures.classify import adult, age_at, age_notes, placed
+from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Protocol, Score, Scores
 from core.measures.parsing import pulse
-from core.measures.placing import adult, age_at, age_notes, placed
-from core.measures.shape import (
-    Better,
-    Bounds,
-    Kind,
-    Measure,
-    MeasurementError,
-    NoReference,
-    Protocol,
-    Score,
-    Scores,
-)
-from core.quantity import Range, Unit, half_up
+from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
 from core.references import body_errors, rhr_adult_range, rhr_nhanes_2011, rhr_trade_chart
 

@@ -2,8 +2,8 @@
 better.
 
 The plain scale of the US guidelines, which anyone may use. With the minutes it gives the session load of
-`core.load`. Asked half an hour or more after a session, it is stable for two weeks (Foster 2021, as read in a
-report).
+`core.judging.training_load`. Asked half an hour or more after a session, it is stable for two weeks (Foster 2021, as
+read in a report).
 """
 
 from __future__ import annotations
@@ -12,10 +12,10 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Profile
+from core.measures.classify import adult, age_at
+from core.measures.measure import Bounds, Kind, Measure, Protocol, Score, Scores
 from core.measures.parsing import rating
-from core.measures.placing import adult, age_at
-from core.measures.shape import Better, Bounds, Kind, Measure, Protocol, Score, Scores
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import activity_intensity as intensity
 from core.references.session_load import SESSION_LOAD

@@ -7,9 +7,9 @@ from __future__ import annotations
 from datetime import timedelta
 from decimal import Decimal
 
+from core.measures.measure import Bounds, Kind, Measure, Protocol
 from core.measures.parsing import count
-from core.measures.shape import Better, Bounds, Kind, Measure, Protocol
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.references.session_load import COUNTING
 
 D = Decimal

@@ -11,9 +11,9 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures.cautions import EFFORT
+from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError, Protocol
 from core.measures.parsing import quantity_in
-from core.measures.shape import Better, Bounds, ImportantDifference, Kind, Measure, MeasurementError, Protocol
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.references import function_test_change as change
 from core.references import six_minute_walk_ats_2002 as ats
 from core.reliability import sem_from_mdc

@@ -14,9 +14,9 @@ from dataclasses import replace
 from decimal import Decimal
 
 from core.client import Profile, Sex
-from core.measures.placing import age_at
-from core.measures.shape import Better, Bounds, Kind, Measure, NoReference, Score, Scores
-from core.quantity import Range, Unit, half_up
+from core.measures.classify import age_at
+from core.measures.measure import Bounds, Kind, Measure, NoReference, Score, Scores
+from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
 from core.references import six_minute_walk_enright_1998 as enright
 from core.references import six_minute_walk_enright_2003 as later

@@ -6,11 +6,11 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Profile
+from core.measures.classify import adult, age_at
+from core.measures.measure import Bounds, Kind, Measure, Protocol, Scores
 from core.measures.parsing import count
-from core.measures.placing import adult, age_at
-from core.measures.scoring import rounded, split
-from core.measures.shape import Better, Bounds, Kind, Measure, Protocol, Scores
-from core.quantity import Range, Unit
+from core.measures.score_function_tests import rounded, split
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import who_activity_2020 as who
 

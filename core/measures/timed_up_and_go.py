@@ -14,11 +14,8 @@ from typing import TYPE_CHECKING
 
 from core.client import Profile
 from core.measures.cautions import STANDING
-from core.measures.parsing import duration
-from core.measures.placing import age_at
-from core.measures.scoring import in_ages, rounded, split
-from core.measures.shape import (
-    Better,
+from core.measures.classify import age_at
+from core.measures.measure import (
     Bounds,
     Kind,
     Measure,
@@ -30,7 +27,9 @@ from core.measures.shape import (
     Scores,
     Understood,
 )
-from core.quantity import Range, Unit
+from core.measures.parsing import duration
+from core.measures.score_function_tests import in_ages, rounded, split
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import ewgsop2
 from core.references import function_test_change as change
@@ -39,14 +38,14 @@ from core.references import timed_up_and_go_cdc as cdc
 from core.reliability import sem_from_mdc
 
 if TYPE_CHECKING:
-    from core.language import Words
+    from core.language import Lexicon
 
 D = Decimal
 
 _hear_seconds = duration(Unit.SECOND, attempts=True)
 
 
-def understand(text: str, words: Words, prefer: Unit | None) -> Understood | Misunderstood:
+def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Hear the seconds of one or two attempts. Arms may help: pushing up from the chair is part of the
     test.
     """

@@ -10,10 +10,10 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.cautions import EFFORT
+from core.measures.measure import Bounds, Kind, Measure, NoReference, Protocol, Score, Scores
 from core.measures.parsing import count
-from core.measures.scoring import Person, person, rounded, split
-from core.measures.shape import Better, Bounds, Kind, Measure, NoReference, Protocol, Score, Scores
-from core.quantity import Range, Unit
+from core.measures.score_function_tests import Person, person, rounded, split
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import two_minute_step_jones_rikli_2002 as jones_rikli
 

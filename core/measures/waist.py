@@ -11,21 +11,11 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Caution, Profile
-from core.measures import girths
+from core.measures import circumference_protocol
+from core.measures.classify import adult, age_at, age_notes, placed
+from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, NoReference, Protocol, Score, Scores
 from core.measures.parsing import quantity_in
-from core.measures.placing import adult, age_at, age_notes, placed
-from core.measures.shape import (
-    Better,
-    Bounds,
-    ImportantDifference,
-    Kind,
-    Measure,
-    NoReference,
-    Protocol,
-    Score,
-    Scores,
-)
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import body_errors, repeats, waist_idf, waist_nice, waist_who
 
@@ -77,24 +67,24 @@ WAIST = Measure(
     key="waist",
     kind=Kind.BODY,
     unit=Unit.CENTIMETRE,
-    units=girths.UNITS,
+    units=circumference_protocol.UNITS,
     places=1,
     better=Better.LOWER,
     bounds=Bounds(possible=Range(D(40), D(220)), usual=Range(D(58), D(165)), jump=D(10)),
     protocol=Protocol(
-        prepare=girths.PREPARE,
-        technique=("find_last_rib", "find_top_of_hip_bone", "tape_half_way_between", *girths.ROUND),
-        keep_same=girths.KEEP_SAME,
+        prepare=circumference_protocol.PREPARE,
+        technique=("find_last_rib", "find_top_of_hip_bone", "tape_half_way_between", *circumference_protocol.ROUND),
+        keep_same=circumference_protocol.KEEP_SAME,
         attempts=2,
         site=MIDPOINT,
     ),
     understand=quantity_in(Unit.CENTIMETRE, Unit.INCH, attempts=True),
     score=score,
-    error=girths.ERROR,
+    error=circumference_protocol.ERROR,
     important=ImportantDifference(
         source=body_errors.WAIST_CHANGE_SOURCE, better=body_errors.WAIST_CHANGE, relative=True
     ),
-    must_not=girths.MUST_NOT,
+    must_not=circumference_protocol.MUST_NOT,
     sources=(
         *waist_nice.SOURCES,
         *waist_who.SOURCES,

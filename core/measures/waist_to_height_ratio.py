@@ -12,13 +12,13 @@ from collections.abc import Mapping
 from decimal import Decimal
 
 from core.client import Profile
-from core.measures import girths
+from core.measures import circumference_protocol
 from core.measures.bmi import index
-from core.measures.combining import combined, stature
-from core.measures.placing import age_at, age_notes, placed
-from core.measures.shape import Better, Bounds, Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures.classify import age_at, age_notes, placed
+from core.measures.derived_reading import combined, stature
+from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Scores
 from core.measures.waist import girth_not_for, site_notes
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import body_errors, whtr_nice
 from core.references.boundaries import bmi_for_class
@@ -64,7 +64,7 @@ WAIST_TO_HEIGHT_RATIO = Measure(
     bounds=Bounds(possible=Range(D("0.2"), D("1.5")), usual=Range(D("0.3"), D("1.0"))),
     score=score,
     error=MeasurementError(source=body_errors.RATIO_SOURCE, sem=body_errors.WAIST_TO_HEIGHT_SEM),
-    must_not=girths.MUST_NOT,
+    must_not=circumference_protocol.MUST_NOT,
     derived_from=("waist",),  # and height and weight, if they were measured
     derive=derive,
     sources=(*whtr_nice.SOURCES, body_errors.RATIO_SOURCE),

@@ -13,12 +13,12 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Profile, Sex
-from core.measures import girths
-from core.measures.combining import TOGETHER, combined
-from core.measures.placing import age_at, age_notes, placed
-from core.measures.shape import Better, Bounds, Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures import circumference_protocol
+from core.measures.classify import age_at, age_notes, placed
+from core.measures.derived_reading import TOGETHER, combined
+from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Scores
 from core.measures.waist import girth_not_for, site_notes
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import body_errors, whr_trade, whr_who
 
@@ -62,7 +62,7 @@ WAIST_TO_HIP_RATIO = Measure(
     bounds=Bounds(possible=Range(D("0.4"), D(2)), usual=Range(D("0.6"), D("1.3"))),
     score=score,
     error=MeasurementError(source=body_errors.RATIO_SOURCE, sem=body_errors.WAIST_TO_HIP_SEM),
-    must_not=girths.MUST_NOT,
+    must_not=circumference_protocol.MUST_NOT,
     derived_from=("waist", "hip"),
     derive=derive,
     sources=(*whr_who.SOURCES, *whr_trade.SOURCES, body_errors.RATIO_SOURCE),

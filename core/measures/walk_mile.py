@@ -11,9 +11,9 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures.cautions import EFFORT
+from core.measures.measure import Bounds, Kind, Measure, Protocol
 from core.measures.parsing import mile
-from core.measures.shape import Better, Bounds, Kind, Measure, Protocol
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.references import kline_1987 as kline
 
 D = Decimal

@@ -1,7 +1,7 @@
 """Weight: body mass in kg, on the client's own scales. Neither direction is better in itself.
 
 Value    kg, as typed and exactly converted.
-Retest   28 days; weighing more often is answered by core.weighing.
+Retest   28 days; weighing more often is answered by core.watching.weighing_guard.
 Error    CV 0.66 %, the morning-to-morning swing (Cheuvront 2004): two weighings at once share it.
 Matters  5 % of the baseline: the useful loss CDC prints, and where unplanned loss asks for attention.
 A weight is scored only through the body mass index and through change. The bounds are ours.
@@ -12,18 +12,9 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Caution
+from core.measures.measure import Bounds, Exclusion, ImportantDifference, Kind, Measure, MeasurementError, Protocol
 from core.measures.parsing import quantity_in
-from core.measures.shape import (
-    Better,
-    Bounds,
-    Exclusion,
-    ImportantDifference,
-    Kind,
-    Measure,
-    MeasurementError,
-    Protocol,
-)
-from core.quantity import Range, Unit
+from core.quantity import Better, Range, Unit
 from core.references import repeats, unplanned_loss, weight_loss_rates, weight_variation
 
 D = Decimal
@@ -38,9 +29,7 @@ WEIGHT = Measure(
     units=(Unit.KILOGRAM, Unit.POUND, Unit.STONE),
     places=1,
     better=Better.NEITHER,
-    bounds=Bounds(
-        possible=Range(D(25), D(350)), usual=Range(D(40), D(200)), jump=D("0.05"), jump_relative=True
-    ),
+    bounds=Bounds(possible=Range(D(25), D(350)), usual=Range(D(40), D(200)), jump=D("0.05"), jump_relative=True),
     protocol=Protocol(
         prepare=("in_the_morning", "after_toilet", "before_food_and_drink", "light_clothes_no_shoes"),
         technique=("scales_on_hard_level_floor", "scales_show_zero", "stand_still", "read_when_it_rests"),
@@ -54,9 +43,7 @@ WEIGHT = Measure(
         spread=weight_variation.DAY_TO_DAY_SPREAD,
         borrowed_from=weight_variation.SOURCE.population,
     ),
-    important=ImportantDifference(
-        source=weight_loss_rates.SOURCE, better=weight_loss_rates.USEFUL, relative=True
-    ),
+    important=ImportantDifference(source=weight_loss_rates.SOURCE, better=weight_loss_rates.USEFUL, relative=True),
     must_not=(NOT_IN_PREGNANCY, NOT_WITH_EATING_WORRIES),
     sources=(*weight_variation.SOURCES, *weight_loss_rates.SOURCES, *unplanned_loss.SOURCES, repeats.SOURCE),
 )

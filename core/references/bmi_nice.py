@@ -22,8 +22,7 @@ LOWER_SOURCE = Source(
     population="adults from 18 of South Asian, Chinese, other Asian, Middle Eastern, Black African or"
     " African-Caribbean family background",
     seen=Seen.SECOND_HAND,
-    note="23 and 27.5 read in a report of the guideline; 32.5 and 37.5 follow from 'reduce class 2 and 3 by"
-    " 2.5'.",
+    note="23 and 27.5 read in a report of the guideline; 32.5 and 37.5 follow from 'reduce class 2 and 3 by 2.5'.",
 )
 SOURCES = (SOURCE, LOWER_SOURCE)
 

@@ -19,8 +19,7 @@ SOURCE = Source(
 )
 ASIAN_SOURCE = Source(
     key="who_bmi_asian_action_points",
-    cite="WHO expert consultation (2004). Appropriate body-mass index for Asian populations. Lancet"
-    " 363:157-163",
+    cite="WHO expert consultation (2004). Appropriate body-mass index for Asian populations. Lancet 363:157-163",
     population="Asian populations",
     seen=Seen.READ,
     note="Points for public-health action; WHO kept 25 and 30 as the international classes.",

@@ -61,8 +61,7 @@ DECISIONS: dict[str, Decision] = {
         Decision(
             "D5",
             "Which band has a waist-to-height ratio of 0.497?",
-            "NICE prints 0.4 to 0.49, 0.5 to 0.59 and 0.6 or more, and the rule of thumb 'less than half"
-            " the height'.",
+            "NICE prints 0.4 to 0.49, 0.5 to 0.59 and 0.6 or more, and the rule of thumb 'less than half the height'.",
             "Compare the unrounded ratio with 0.5 and 0.6; never round inches to whole centimetres first.",
             "The rule of thumb decides: 0.497 is less than half.",
         ),

@@ -16,12 +16,10 @@ D = Decimal
 
 SOURCE = Source(
     key="severe_blood_pressure",
-    cite="NICE NG136 (severe: 180 or 120 and above); NHLBI, high blood pressure symptoms (wait 5 minutes,"
-    " repeat)",
+    cite="NICE NG136 (severe: 180 or 120 and above); NHLBI, high blood pressure symptoms (wait 5 minutes, repeat)",
     population="adults",
     seen=Seen.READ,
-    note="AHA/ACC prints 'above' 180 or 120; see decision D6. One council page uses 110 for the lower"
-    " number.",
+    note="AHA/ACC prints 'above' 180 or 120; see decision D6. One council page uses 110 for the lower number.",
 )
 PREGNANCY_SOURCE = Source(
     key="severe_blood_pressure_pregnancy",

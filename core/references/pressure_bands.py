@@ -45,9 +45,7 @@ class PressureTable:
     lowest: str
     bands: tuple[PressureBand, ...]
 
-    def place(
-        self, systolic: Decimal, diastolic: Decimal
-    ) -> tuple[int, str, tuple[tuple[str, Decimal], ...]]:
+    def place(self, systolic: Decimal, diastolic: Decimal) -> tuple[int, str, tuple[tuple[str, Decimal], ...]]:
         """Return rank, category and the limits reached: those of the highest band that either number
         reaches."""
         for rank in range(len(self.bands), 0, -1):
@@ -60,7 +58,6 @@ class PressureTable:
 def table(source: Source, lowest: str, limits: Mapping[str, tuple[int | None, int | None]]) -> PressureTable:
     """Make a table from {category: (systolic, diastolic)} in rising order, limits included."""
     bands = tuple(
-        PressureBand(name, None if s is None else D(s), None if d is None else D(d))
-        for name, (s, d) in limits.items()
+        PressureBand(name, None if s is None else D(s), None if d is None else D(d)) for name, (s, d) in limits.items()
     )
     return PressureTable(source, lowest, bands)

@@ -17,8 +17,7 @@ SOURCE = Source(
     cite="British Heart Foundation, Your heart rate; the American Heart Association prints the same range",
     population="adults at rest",
     seen=Seen.READ,
-    note="The American page is known from memory. A slow pulse can be usual in trained people and with some"
-    " medicines.",
+    note="The American page is known from memory. A slow pulse can be usual in trained people and with some medicines.",
 )
 ADVICE_SOURCE = Source(
     key="nhs_pulse_advice",

@@ -24,9 +24,7 @@ YOUNGEST = 18
 
 
 def _bands(raised: int, top: int) -> Ladder:
-    return Ladder(
-        SOURCE, "low", (Step(D(raised), "high", WAIST_RAISED), Step(D(top), "very_high", WAIST_TOP_BAND))
-    )
+    return Ladder(SOURCE, "low", (Step(D(raised), "high", WAIST_RAISED), Step(D(top), "very_high", WAIST_TOP_BAND)))
 
 
 BY_SEX: dict[Sex, Ladder] = {Sex.MALE: _bands(94, 102), Sex.FEMALE: _bands(80, 88)}

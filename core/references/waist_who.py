@@ -17,8 +17,7 @@ D = Decimal
 
 SOURCE = Source(
     key="who_waist",
-    cite="WHO expert consultation on waist circumference and waist-hip ratio, Geneva, 8-11 December 2008"
-    " (2011)",
+    cite="WHO expert consultation on waist circumference and waist-hip ratio, Geneva, 8-11 December 2008 (2011)",
     population="adults; from data on people of European descent",
     seen=Seen.SECOND_HAND,
     note="Read as a table in a journal article.",

@@ -17,8 +17,7 @@ SOURCE = Source(
 )
 WEEK_SOURCE = Source(
     key="turicchi_2020",
-    cite="Turicchi J and others (2020). Weekly, seasonal and holiday body weight fluctuation. PLoS ONE"
-    " 15:e0232152",
+    cite="Turicchi J and others (2020). Weekly, seasonal and holiday body weight fluctuation. PLoS ONE 15:e0232152",
     population="1,421 adults",
     seen=Seen.READ,
     note="Up at weekends.",

@@ -12,8 +12,7 @@ D = Decimal
 
 SOURCE = Source(
     key="who_waist_to_hip",
-    cite="WHO expert consultation on waist circumference and waist-hip ratio, Geneva, 8-11 December 2008"
-    " (2011)",
+    cite="WHO expert consultation on waist circumference and waist-hip ratio, Geneva, 8-11 December 2008 (2011)",
     population="adults",
     seen=Seen.SECOND_HAND,
     note="Another report prints 'above' where this one prints 'from'; we keep 'from', the more cautious.",

@@ -13,8 +13,7 @@ D = Decimal
 SOURCE = Source(
     key="nice_waist_to_height",
     cite="NICE CG189 (2022), carried into NG246 (2025)",
-    population="adults with a body mass index below 35, both sexes, all backgrounds, also very muscular"
-    " people",
+    population="adults with a body mass index below 35, both sexes, all backgrounds, also very muscular people",
     seen=Seen.SECOND_HAND,
     note="Not in pregnancy.",
 )

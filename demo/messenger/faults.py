@@ -17,10 +17,9 @@ import random
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
-if TYPE_CHECKING:
-    from demo.messenger.updates import Update
+from demo.messenger.update import Update
 
 REQUEST_KINDS = ("delay", "server_error", "reset", "too_many", "silence", "lost_answer")
 UPDATE_KINDS = ("repeat", "shuffle", "late")
@@ -80,7 +79,7 @@ class Faults:
         struck = self._striking([fault for fault in self._updates if fault.kind == "late"], "")
         return max((int(fault.detail.get("behind", 1)) for fault in struck), default=0)
 
-    def tampered(self, batch: "list[Update]", confirmed: "Sequence[Update]") -> "list[Update]":
+    def tampered(self, batch: list[Update], confirmed: Sequence[Update]) -> list[Update]:
         """Return `batch` as the faults let the bot see it."""
         if not self._updates:
             return batch

@@ -16,6 +16,7 @@ from typing import Any
 from demo.messenger.faults import Faults
 from demo.messenger.refusals import conflict
 from demo.messenger.signal import Signal
+from demo.messenger.update import Update
 
 MESSAGE_LIFE = 86_400
 QUERY_LIFE = 150
@@ -32,20 +33,6 @@ class _Held:
     payload: dict[str, Any]
     lane: tuple[str, int]
     expires: int
-
-
-@dataclass(slots=True, frozen=True, eq=False)
-class Update:
-    """One update. `lane` is the queue in which order holds: a chat's messages, or one person's presses."""
-
-    id: int
-    kind: str
-    payload: dict[str, Any]
-    lane: tuple[str, int]
-    expires: int
-
-    def wire(self) -> dict[str, Any]:
-        return {"update_id": self.id, self.kind: self.payload}
 
 
 class UpdateQueue:

@@ -17,7 +17,8 @@ import aiohttp
 
 from demo.messenger.checks import Params
 from demo.messenger.refusals import Refused, bad_request
-from demo.messenger.updates import Update, UpdateQueue
+from demo.messenger.update import Update
+from demo.messenger.updates import UpdateQueue
 
 MAX_RETRY_AFTER = 3600
 _LOOPBACK = ("127.0.0.1", "localhost", "::1")

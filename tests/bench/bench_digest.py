@@ -10,17 +10,18 @@ from decimal import Decimal
 from rich.table import Table
 from sqlalchemy import Connection, select
 
-from bot import clock, wiring
-from bot.config import Settings
+from bot.foundation import clock
+from bot.foundation.config import Settings
+from bot.process import wiring
 from bot.rendering import Reader
 from bot.rendering.charts import draw
 from bot.rendering.samples import pictures
 from bot.store import flags, inbox
 from bot.store.database import Database
 from bot.store.schema import outbox
-from bot.turn import work_batch
-from core.dialogue.events import Due
-from core.flags import Code, flag
+from bot.turns.turn import work_batch
+from core.dialogue.kit.events import Due
+from core.watching.flags import Code, flag
 from tests.bench import population
 from tests.bench.measuring import RUNS, median
 from tests.bench.servers import KINDS, Fresh

@@ -16,10 +16,11 @@ from datetime import timedelta
 from rich.table import Table
 from telegram import Bot
 
-from bot import clock, reminders, wiring
-from bot.config import Settings
+from bot.foundation import clock
+from bot.foundation.config import Settings
+from bot.process import reminders, wiring
 from bot.store.database import Database
-from bot.turn import work_batch
+from bot.turns.turn import work_batch
 from demo.messenger import Remote
 from tests.bench import population
 from tests.bench.measuring import RUNS, median, ratio

@@ -16,7 +16,8 @@ from datetime import timedelta
 from rich.table import Table
 from sqlalchemy import Connection, text
 
-from bot import clock, digests, reminders
+from bot.foundation import clock
+from bot.process import digests, reminders
 from bot.store.database import Database
 from demo.messenger import Remote
 from tests.bench import population

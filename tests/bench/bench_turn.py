@@ -23,10 +23,11 @@ from random import Random
 
 from rich.table import Table
 
-from bot import clock, reminders, wiring
-from bot.config import Settings
+from bot.foundation import clock
+from bot.foundation.config import Settings
+from bot.process import reminders, wiring
 from bot.store.database import Database
-from bot.turn import work_batch
+from bot.turns.turn import work_batch
 from demo.messenger import Remote
 from tests.bench import population
 from tests.bench.measuring import RUNS, median, percentile, ratio

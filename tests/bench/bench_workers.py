@@ -15,12 +15,13 @@ from datetime import timedelta
 from rich.table import Table
 from sqlalchemy import Connection
 
-from bot import clock, wiring
-from bot.config import Settings
+from bot.foundation import clock
+from bot.foundation.config import Settings
+from bot.process import wiring
 from bot.store import inbox
 from bot.store.database import Database
-from bot.turn import work_batch
-from core.dialogue.events import Text
+from bot.turns.turn import work_batch
+from core.dialogue.kit.events import Text
 from tests.bench import population
 from tests.bench.measuring import RUNS, median, ratio
 from tests.bench.servers import Fresh, postgresql

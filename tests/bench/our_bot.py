@@ -8,7 +8,8 @@
 import asyncio
 import sys
 
-from bot import config, log, loop, wiring
+from bot.foundation import config, log
+from bot.process import loop, wiring
 
 
 async def main(paced: bool) -> None:

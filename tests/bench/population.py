@@ -19,7 +19,7 @@ from bot.store.database import Database
 from bot.store.people import Role
 from bot.store.schema import clients, outbox, readings
 from bot.store.schema import people as people_table
-from core.dialogue.facts import Status
+from core.care import Status
 
 FIRST_CHAT = 1_000_000
 A_LOAD = 10_000  # rows to a statement

@@ -29,7 +29,7 @@ async def echo_bot(messenger: Remote, concurrent: int = 0) -> AsyncIterator[Proc
 
 @asynccontextmanager
 async def our_bot(messenger: Remote, url: str, *options: str, **settings: object) -> AsyncIterator[Process]:
-    """Our bot on the database at `url`, once it polls. settings: those of `bot.config`, without their prefix."""
+    """Our bot on the database at `url`, once it polls. settings: of `bot.foundation.config`, without prefix."""
     environment = {
         "SAMEHOUR_TOKEN": messenger.token,
         "SAMEHOUR_API_BASE_URL": messenger.url,

@@ -31,22 +31,23 @@ from rich.progress import BarColumn, Progress, TextColumn, TimeElapsedColumn, Ti
 from rich.table import Table
 from sqlalchemy import Connection, update
 
-from bot import digests, reminders, wiring
-from bot.clock import HeldClock
-from bot.config import Settings
-from bot.delivery import Delivery
 from bot.exports.my_data import gather
-from bot.metrics import Metrics
-from bot.rendering.reader import Reader, Rendered
-from bot.renderings import Renderings
+from bot.foundation.clock import HeldClock
+from bot.foundation.config import Settings
+from bot.foundation.metrics import Metrics
+from bot.foundation.reader import Reader, Rendered
+from bot.process import digests, reminders, wiring
+from bot.process.delivery import Delivery
+from bot.process.rendering_cache import Renderings
 from bot.store import codec, inbox, outbox, retention
 from bot.store.database import Database
 from bot.store.schema import coaches
 from bot.transports.memory import MemoryTransport
-from bot.turn import work_batch
-from core.dialogue import messages as m
-from core.dialogue.effects import Choice
-from core.dialogue.events import Event, Press, Text
+from bot.turns.turn import work_batch
+from core.dialogue.client import messages as m
+from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.events import Event, Press, Text
+from core.dialogue.kit.messages import Together
 from tests.bench import population
 from tests.bench.measuring import machine
 from tests.bench.servers import migrated
@@ -102,7 +103,7 @@ class People:
         draw = self._draw.get(chat)
         if draw is None or chat in self._gone:
             return
-        parts = message.parts if isinstance(message, m.Together) else (message,)
+        parts = message.parts if isinstance(message, Together) else (message,)
         opens = any(isinstance(part, m.CheckInOpens) for part in parts)
         at = now
         if opens:
@@ -155,7 +156,7 @@ class Watched:
         if row.kind is outbox.Kind.MESSAGE:
             message, choices = codec.loads(row.message), codec.loads(row.choices) if row.choices else ()
             self._report.said.update(
-                type(part).__name__ for part in (message.parts if isinstance(message, m.Together) else (message,))
+                type(part).__name__ for part in (message.parts if isinstance(message, Together) else (message,))
             )
             self._people.hear(row.chat_id, message, choices, self._clock.now())  # type: ignore[arg-type]
         return made

@@ -7,21 +7,21 @@ from decimal import Decimal
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot import cohorts
-from bot.group_turn import GroupTurn
-from bot.staff_turn import StaffTurn, look_ups
 from bot.store import cohorts as store
 from bot.store import invitations, people, readings, slots
 from bot.store import schema as t
 from bot.store.database import Database
 from bot.store.invitations import Kind
 from bot.store.people import Role
-from bot.turn import Steps
-from core.cohort import Counted, Terms, jobs
-from core.dialogue.engine import step, step_stranger
-from core.dialogue.events import GroupEvent
-from core.dialogue.facts import Slot
+from bot.turns import cohorts
+from bot.turns.group_turn import GroupTurn
+from bot.turns.staff_turn import StaffTurn, look_ups
+from bot.turns.turn import Steps
+from core.care import Slot
+from core.dialogue.engines.client import step, step_stranger
+from core.dialogue.kit.events import GroupEvent
 from core.reading import Reading
+from core.watching.cohort import Counted, Terms, jobs
 from tests.bot.office import Desk
 from tests.bot.practice import NOW, add_client, add_coach
 from tests.bot.steps import arrive, queued, rows, work

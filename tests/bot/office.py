@@ -7,14 +7,14 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
-from bot.staff_turn import StaffTurn, look_ups
 from bot.store import codec
 from bot.store.database import Database
 from bot.store.schema import outbox
-from bot.turn import Steps
-from core.dialogue.engine import step, step_stranger
-from core.dialogue.events import Command, Press, Text
-from core.dialogue.messages import Together
+from bot.turns.staff_turn import StaffTurn, look_ups
+from bot.turns.turn import Steps
+from core.dialogue.engines.client import step, step_stranger
+from core.dialogue.kit.events import Command, Press, Text
+from core.dialogue.kit.messages import Together
 from tests.bot.practice import NOW, ROWAN
 from tests.bot.steps import arrive, work
 

@@ -11,7 +11,7 @@ from bot.store import clients, people
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches
-from core.dialogue.facts import Plan, Slot, Status
+from core.care import Plan, Slot, Status
 from core.quantity import Unit
 from core.reading import Reading
 

@@ -7,18 +7,20 @@ from typing import Any
 
 from sqlalchemy import select
 
-from bot import turn
 from bot.store import codec, inbox
 from bot.store.database import Database
 from bot.store.inbox import Incoming
 from bot.store.schema import outbox as outbox_table
-from bot.turn import Steps
-from core.dialogue.effects import Effect, Join, Say
-from core.dialogue.events import Command, Event, Text
-from core.dialogue.facts import ClientFacts, StrangerFacts
-from core.dialogue.messages import NotSure, Stranger
-from core.dialogue.outcome import Outcome
-from core.dialogue.states import FRESH, State
+from bot.turns import turn
+from bot.turns.turn import Steps
+from core.dialogue.client.effects import Effect
+from core.dialogue.client.facts import ClientFacts, StrangerFacts
+from core.dialogue.client.messages import NotSure
+from core.dialogue.client.states import FRESH, State
+from core.dialogue.client.step import Outcome
+from core.dialogue.kit.effects import Join, Say
+from core.dialogue.kit.events import Command, Event, Text
+from core.dialogue.kit.messages import Stranger
 from tests.bot.practice import ADA, NOW
 
 Told = Callable[[State, Event, ClientFacts], Sequence[Effect]]

@@ -8,8 +8,8 @@ from contextlib import asynccontextmanager
 import pytest
 from telegram import Bot
 
-from bot.rendering.reader import Rendered
-from bot.retry import Blocked, Busy, Elsewhere, NoAnswer, Rejected, Sent, Trouble
+from bot.foundation.reader import Rendered
+from bot.foundation.retry import Blocked, Busy, Elsewhere, NoAnswer, Rejected, Sent, Trouble
 from bot.transports.memory import MemoryTransport
 from bot.transports.request import AiohttpRequest
 from bot.transports.telegram import Telegram, parts

@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 from decimal import Decimal
 
 from core.client import Background, Caution, Profile, Sex
-from core.measures.shape import Score, Scores
+from core.measures.measure import Score, Scores
 from core.quantity import Unit, convert
 from core.reading import Conditions, Reading
 

@@ -10,8 +10,8 @@ from decimal import Decimal
 
 import pytest
 
-from core import load
 from core.client import Profile
+from core.judging import training_load
 from core.measures.activity_minutes import ACTIVITY_MINUTES
 from core.quantity import half_up
 from core.reading import Reading
@@ -72,11 +72,11 @@ def test_days_times_minutes_make_a_week(days, minutes, week):
 
 
 def test_w96_derived_an_hour_at_effort_7_is_a_load_of_420():
-    assert load.session_load(D(7), D(60)) == 420
+    assert training_load.session_load(D(7), D(60)) == 420
 
 
 def test_w98_derived_five_hard_days_and_two_of_rest():
-    week = load.week((*[D(300)] * 5, D(0), D(0)))
+    week = training_load.week((*[D(300)] * 5, D(0), D(0)))
     assert week.total == 1500
     assert half_up(week.monotony, 2) == D("1.46")
     # The other reading of the formula, with the population SD, would give 1.58: not ours (D9).

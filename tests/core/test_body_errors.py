@@ -9,7 +9,7 @@ from decimal import Decimal
 
 import pytest
 
-from core.change import minimal_detectable_change, standard_error
+from core.judging.change import minimal_detectable_change, standard_error
 from core.measures import MEASURES
 from core.measures.blood_pressure import DIASTOLIC_ERROR
 from core.quantity import half_up

@@ -17,7 +17,7 @@ from core.measures import (
     waist_to_height_ratio,
     waist_to_hip_ratio,
 )
-from core.measures.shape import NoReference
+from core.measures.measure import NoReference
 from core.quantity import Unit, convert, half_up, in_two_units
 from tests.core.people import by, cm, kg, reading, someone
 
@@ -83,9 +83,7 @@ CDC = [  # weight in lb at 69 in; the class CDC prints, whose limits are those o
 ]
 
 
-@pytest.mark.parametrize(
-    "weight, band", [pytest.param(*row[1:], id=f"{row[0]} CDC table [read]") for row in CDC]
-)
+@pytest.mark.parametrize("weight, band", [pytest.param(*row[1:], id=f"{row[0]} CDC table [read]") for row in CDC])
 def test_the_ten_rows_of_the_cdc_table_fall_into_its_classes(weight, band):
     value = bmi.index(kg(weight, LB), cm("69", IN))
     assert by("nice_bmi", bmi.score(reading("bmi", value), someone(background="white"))) == band

@@ -18,8 +18,8 @@ from core.measures.chair_stand_30s import CHAIR_STAND_30S, HALF_WAY, counted
 from core.measures.five_chair_stands import FIVE_CHAIR_STANDS
 from core.measures.four_stage_balance import FOUR_STAGE_BALANCE, total
 from core.measures.gait_speed_4m import GAIT_SPEED_4M, speed
-from core.measures.scoring import ARMS_USED
-from core.measures.shape import Measure, NoReference, Score
+from core.measures.measure import Measure, NoReference, Score
+from core.measures.score_function_tests import ARMS_USED
 from core.measures.six_minute_walk import SIX_MINUTE_WALK
 from core.measures.six_minute_walk_difference import SIX_MINUTE_WALK_DIFFERENCE
 from core.measures.timed_up_and_go import TIMED_UP_AND_GO

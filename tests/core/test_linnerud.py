@@ -13,7 +13,7 @@ from sklearn.datasets import load_linnerud
 
 from core.language import words_for
 from core.measures import MEASURES, bmi
-from core.measures.shape import Misunderstood, Score, Understood
+from core.measures.measure import Misunderstood, Score, Understood
 from core.quantity import Unit, convert, half_up
 from tests.core.people import by, reading, someone
 

@@ -16,7 +16,7 @@ from core.measures import (
     blood_pressure,
     resting_heart_rate,
 )
-from core.measures.shape import Score, Understood
+from core.measures.measure import Score, Understood
 from core.quantity import Unit
 from core.references import (
     bp_aha,

@@ -13,7 +13,7 @@ import pytest
 
 from core import references
 from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.shape import Kind, Measure
+from core.measures.measure import Kind, Measure
 from core.quantity import Range, convertible
 from core.references import REFERENCES
 from core.references.boundaries import DECISIONS

@@ -10,7 +10,7 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from core import schedule
-from core.dialogue.facts import Slot
+from core.care import Slot
 from core.schedule import Lateness
 
 ZONES = tuple(sorted(files("tzdata").joinpath("zones").read_text("utf-8").split()))
@@ -92,12 +92,8 @@ def test_the_clock_changes_of_some_hundred_zones_were_tried() -> None:
 
 def test_a_day_that_a_zone_left_out_still_has_its_slot_a_day_later() -> None:
     apia = ZoneInfo("Pacific/Apia")  # 30 December 2011 did not happen there
-    assert schedule.instant(date(2011, 12, 30), time(7, 30), apia) == datetime(
-        2011, 12, 30, 17, 30, tzinfo=UTC
-    )
-    assert schedule.instant(date(2011, 12, 31), time(7, 30), apia) == datetime(
-        2011, 12, 30, 17, 30, tzinfo=UTC
-    )
+    assert schedule.instant(date(2011, 12, 30), time(7, 30), apia) == datetime(2011, 12, 30, 17, 30, tzinfo=UTC)
+    assert schedule.instant(date(2011, 12, 31), time(7, 30), apia) == datetime(2011, 12, 30, 17, 30, tzinfo=UTC)
 
 
 @pytest.mark.parametrize(
@@ -174,7 +170,7 @@ def test_a_pressure_week_prompts_twice_a_day_at_the_same_wall_times_over_a_clock
 
 def test_the_names_kept_here_are_those_the_registry_calls_ratings_activity_and_once():
     from core.measures import MEASURES
-    from core.measures.shape import Kind
+    from core.measures.measure import Kind
 
     weekly = {key for key, measure in MEASURES.items() if measure.kind in (Kind.RATING, Kind.ACTIVITY)}
     assert weekly == schedule.EVERY_CHECK_IN

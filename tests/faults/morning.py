@@ -15,10 +15,10 @@ from datetime import timedelta
 
 from sqlalchemy import Connection, func, select
 
-from bot.clock import now
+from bot.foundation.clock import now
 from bot.store.database import Database
 from bot.store.schema import inbox, outbox
-from core.dialogue.facts import Plan, Slot
+from core.care import Plan, Slot
 from demo.messenger import Faults, Flood, Messenger
 from tests.bot.practice import add_client, add_coach
 from tests.faults.herd import Bot, End, Herd

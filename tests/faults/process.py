@@ -80,18 +80,18 @@ def _tell(**what: Any) -> None:
 def _import_everything() -> None:
     """Import and warm what a bot needs, so that each fork is at work within milliseconds. Starts no thread."""
     import apscheduler.schedulers.asyncio  # noqa: F401
+    import bot.commands.serve
     import psycopg  # noqa: F401
     import sqlalchemy.dialects.postgresql.psycopg  # noqa: F401
     import uvloop  # noqa: F401
 
-    import bot.commands.serve
     from bot.rendering import Reader, render
     from bot.store import codec
-    from core.dialogue.messages import OurFault
+    from core.dialogue.kit.messages import OurFault
 
     codec.registry()
     render(OurFault(), (), Reader("en"))
-    bot.wiring.steps  # noqa: B018
+    bot.process.wiring.steps  # noqa: B018
 
 
 def _fork(given: dict[str, Any]) -> tuple[int, int]:
@@ -118,10 +118,11 @@ def _fork(given: dict[str, Any]) -> tuple[int, int]:
 
 
 def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
-    from bot import config, log, loop
-    from bot.commands import serve
-    from bot.commands.database import opened
-    from bot.only import only_one
+    from bot.foundation import config, log
+    from bot.operator.commands import serve
+    from bot.process import loop
+    from bot.process.single_instance import only_one
+    from bot.store.opening import open_database
 
     for name in [name for name in os.environ if name.startswith("SAMEHOUR_")]:
         del os.environ[name]
@@ -131,7 +132,7 @@ def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
     plan = given.get("plan", {})
     _hurry(plan)
     _wrap(Points(plan, pipe))
-    with only_one(opened(settings).file):
+    with only_one(open_database(settings).file):
         loop.run(_hearing(serve._run(settings, given.get("webhook", False))))
 
 
@@ -145,8 +146,8 @@ async def _hearing(work: Coroutine[Any, Any, None]) -> None:
 
 def _hurry(plan: dict[str, Any]) -> None:
     """Wait less than in earnest where waiting is all that would happen, and shift the clock."""
-    from bot import clock as clocks
-    from bot import retry
+    from bot.foundation import clock as clocks
+    from bot.foundation import retry
     from bot.store import dispatch
     from bot.transports.request import AiohttpRequest
 

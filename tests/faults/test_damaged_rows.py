@@ -7,26 +7,27 @@ from decimal import Decimal
 import pytest
 from sqlalchemy import select, update
 
-from bot import digests, reminders
-from bot.clock import HeldClock
-from bot.delivery import Delivery
 from bot.exports.my_data import gather
-from bot.metrics import Metrics
+from bot.foundation.clock import HeldClock
+from bot.foundation.metrics import Metrics
+from bot.foundation.reader import Rendered
+from bot.foundation.retry import Rejected
+from bot.process import digests, reminders
+from bot.process.delivery import Delivery
+from bot.process.rendering_cache import Renderings
 from bot.rendering import Reader, render
-from bot.rendering.reader import Rendered
-from bot.renderings import Renderings
-from bot.retry import Rejected
 from bot.store import flags, goals, inbox, outbox, readings
 from bot.store import schema as tables
 from bot.store.codec import loads
 from bot.store.inbox import Incoming
 from bot.transports.memory import MemoryTransport
-from bot.turn import work_batch
-from core.dialogue.events import Due, Text
-from core.dialogue.facts import GoalFact, Plan
-from core.dialogue.messages import OurFault
-from core.flags import Code, flag
+from bot.turns.turn import work_batch
+from core.care import Plan
+from core.dialogue.client.facts import GoalFact
+from core.dialogue.kit.events import Due, Text
+from core.dialogue.kit.messages import OurFault
 from core.reading import Conditions
+from core.watching.flags import Code, flag
 from tests.bot.office import steps
 from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, add_coach, weight
 

@@ -6,11 +6,11 @@ from datetime import timedelta
 import aiohttp
 import pytest
 
-from bot import clock as clocks
-from bot.clock import SharedClock
-from bot.store import outbox, pace
-from bot.store.dispatch import exchange
-from core.dialogue.messages import Welcome
+from bot.foundation import clock as clocks
+from bot.foundation.clock import SharedClock
+from bot.store import outbox, rate_limit
+from bot.store.dispatch import claim_and_settle
+from core.dialogue.client.messages import Welcome
 from tests.bot.practice import NOW
 from tests.faults.balance import Front, free_ports
 from tests.faults.conftest import CLIENTS
@@ -98,7 +98,7 @@ def busiest_second(database, monkeypatch, agree):
         for name, (shift, clock) in senders.items():  # noqa: B007 (the patched clock reads it)
             if agree:
                 clock.agree(at, clocks.now(), clocks.now())
-            found = database.write_now(exchange, name, clock.now(), (), 32, pace.Rates(28))
+            found = database.write_now(claim_and_settle, name, clock.now(), (), 32, rate_limit.Rates(28))
             left += [at + (job.at - clock.now()) for job in found.jobs]
     return max(sum(1 for other in left if one <= other < one + timedelta(seconds=1)) for one in left)
 

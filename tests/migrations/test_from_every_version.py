@@ -11,14 +11,14 @@ from alembic.autogenerate import compare_metadata
 from alembic.runtime.migration import MigrationContext
 from sqlalchemy import BigInteger, Boolean, Date, DateTime, Integer, MetaData, Time, func, select
 
-from bot import reminders
+from bot.process import reminders
 from bot.store import codec, inbox, migrate
 from bot.store.inbox import Incoming
 from bot.store.schema import metadata
-from bot.turn import work_batch
-from core.dialogue.events import Text
-from core.dialogue.facts import Plan
-from core.dialogue.states import FRESH
+from bot.turns.turn import work_batch
+from core.care import Plan
+from core.dialogue.client.states import FRESH
+from core.dialogue.kit.events import Text
 from tests.bot.office import steps
 
 AT = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)

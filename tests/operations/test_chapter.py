@@ -3,9 +3,9 @@
 import re
 from pathlib import Path
 
-from bot.config import Settings
+from bot.foundation.config import Settings
 from bot.store.dispatch import LEASE
-from bot.turn import TRIES
+from bot.turns.turn import TRIES
 
 TEXT = (Path(__file__).parents[2] / "DEVELOPERS.md").read_text(encoding="utf-8")
 CHAPTER = TEXT[TEXT.index("\n## Running it\n") : TEXT.index("\n## Decisions\n")]

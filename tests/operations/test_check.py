@@ -5,7 +5,7 @@ import os
 
 import pytest
 
-from bot import cli
+from bot.operator import cli
 from bot.store import migrate
 from bot.store.database import Database
 from demo.messenger import Messenger

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import yaml
 
-from bot.config import PREFIX, Settings
+from bot.foundation.config import PREFIX, Settings
 
 COMPOSE = Path(__file__).parents[2] / "compose.yaml"
 

@@ -8,13 +8,13 @@ import aiohttp
 import pytest
 from pydantic import SecretStr
 
-from bot import wiring
-from bot.clock import now
-from bot.config import Settings
+from bot.foundation.clock import now
+from bot.foundation.config import Settings
+from bot.process import wiring
 from bot.store import inbox, outbox
 from bot.store.inbox import Incoming
-from core.dialogue.events import Text
-from core.dialogue.messages import Welcome
+from core.dialogue.client.messages import Welcome
+from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
 from tests.faults.balance import free_ports
 

@@ -7,14 +7,14 @@ from datetime import timedelta
 import aiohttp
 from sqlalchemy import select, update
 
-from bot.clock import now
+from bot.foundation.clock import now
 from bot.store import inbox, outbox
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.inbox import Incoming
-from core.dialogue.events import Text
-from core.dialogue.facts import Plan, Slot
-from core.dialogue.messages import Welcome
+from core.care import Plan, Slot
+from core.dialogue.client.messages import Welcome
+from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
 from tests.bot.practice import add_client, add_coach
 from tests.faults.balance import free_ports

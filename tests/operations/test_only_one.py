@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from bot.errors import OperatorError
-from bot.only import only_one
+from bot.foundation.errors import OperatorError
+from bot.process.single_instance import only_one
 
 ROOT = Path(__file__).parents[2]
-HOLDER = "import sys; from pathlib import Path; from bot.only import only_one\n\
+HOLDER = "import sys; from pathlib import Path; from bot.process.single_instance import only_one\n\
 with only_one(Path(sys.argv[1])): print('held', flush=True); sys.stdin.read()"
 
 

@@ -18,20 +18,21 @@ from zoneinfo import ZoneInfo
 import pytest
 from sqlalchemy import Connection, select
 
-from bot import digests, reminders
-from bot.rendering import Reader, length, render
+from bot.foundation.reader import length
+from bot.process import digests, reminders
+from bot.rendering import Reader, render
 from bot.store import codec, conversations, flags, inbox, staff
 from bot.store.database import Database
 from bot.store.inbox import Incoming
 from bot.store.schema import outbox
+from core.care import Plan, Slot
 from core.client import Sex
-from core.dialogue import states as s
-from core.dialogue.events import Command, Event, Press, Reachability, Text
-from core.dialogue.facts import Plan, Slot
-from core.dialogue.staff_messages import DigestSaid
-from core.digest import Digest
-from core.flags import RULES, Code, Severity, flag
+from core.dialogue.client import states as s
+from core.dialogue.kit.events import Command, Event, Press, Reachability, Text
+from core.dialogue.staff.messages import DigestSaid
 from core.schedule import instant
+from core.watching.digest import Digest
+from core.watching.flags import RULES, Code, Severity, flag
 from tests.bot.office import steps
 from tests.bot.practice import ROWAN, add_client, add_coach
 from tests.bot.steps import work

@@ -15,16 +15,12 @@ from functools import cache
 from importlib import import_module
 from typing import Any, TypeVar
 
-from bot.rendering.reader import Rendered
 from bot.rendering.voice import Voice
 
 M = TypeVar("M")
 Phrase = Callable[[Any, Voice], str]
 
-Attachment = Callable[[Any, Voice], Rendered]
-
 PHRASES: dict[type, Phrase] = {}
-ATTACHMENTS: dict[type, Attachment] = {}
 
 MODULES = (
     "arriving",
@@ -56,23 +52,6 @@ def phrase(kind: type[M]) -> Callable[[Callable[[M, Voice], str]], Callable[[M, 
         return function
 
     return register
-
-
-def attachment(kind: type[M]) -> Callable[[Callable[[M, Voice], Rendered]], Callable[[M, Voice], Rendered]]:
-    """Register what is sent with a message that is more than words: a picture or a file, and its caption."""
-
-    def register(function: Callable[[M, Voice], Rendered]) -> Callable[[M, Voice], Rendered]:
-        if kind in ATTACHMENTS:
-            raise ValueError(f"{kind.__name__} has an attachment already")
-        ATTACHMENTS[kind] = function
-        return function
-
-    return register
-
-
-def attachment_for(kind: type) -> Attachment | None:
-    load()
-    return ATTACHMENTS.get(kind)
 
 
 def phrase_for(kind: type) -> Phrase:

@@ -6,10 +6,11 @@ from datetime import time
 
 from bot.rendering.phrases import phrase
 from bot.rendering.phrases.asking import example
-from bot.rendering.phrases.labels import CAUTIONS
+from bot.rendering.phrases.names import CAUTIONS
 from bot.rendering.places import place_name
 from bot.rendering.voice import N_, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
+from core.dialogue.kit.messages import Stranger, WhichPlace
 
 QUESTIONS: dict[str, str] = {
     "birth_year": N_("What year were you born? Some tables go by age. Send it like this: {year}."),
@@ -81,8 +82,8 @@ def _values(v: Voice, coach: str = "") -> dict[str, object]:
     }
 
 
-@phrase(m.Stranger)
-def stranger(said: m.Stranger, v: Voice) -> str:
+@phrase(Stranger)
+def stranger(said: Stranger, v: Voice) -> str:
     return v.say("Hello. This chat is for people who have been invited. Please ask your coach for a new link.")
 
 
@@ -156,8 +157,8 @@ def too_young(said: m.TooYoung, v: Voice) -> str:
     )
 
 
-@phrase(m.WhichPlace)
-def which_place(said: m.WhichPlace, v: Voice) -> str:
+@phrase(WhichPlace)
+def which_place(said: WhichPlace, v: Voice) -> str:
     if said.places:
         return v.say("I know more than one place like that. Which one is it?")
     return v.say("I do not know that place. Please type a big city near you, with the same time on the clock.")

@@ -9,7 +9,7 @@ from bot.rendering.phrases import names
 from bot.rendering.phrases.steps import PREPARE, TECHNIQUE
 from bot.rendering.voice import N_, Html, Voice
 from core.measures import MEASURES
-from core.measures.shape import Kind
+from core.measures.measure import Kind
 
 RULER_WAIST: tuple[str, ...] = (
     N_("Take a piece of string that does not stretch."),

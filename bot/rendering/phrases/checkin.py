@@ -6,7 +6,7 @@ from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import ask, reminder
 from bot.rendering.phrases.cards import card, has_card
 from bot.rendering.voice import N_, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
 
 OPENINGS: dict[str, str] = {
     "time_again": N_("Hello. It is time for your check-in."),

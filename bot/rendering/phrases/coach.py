@@ -9,12 +9,12 @@ from decimal import Decimal
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.safety import sign
 from bot.rendering.voice import N_, NC_, Html, Voice
-from core.dialogue import coach_messages as cm
-from core.flags import Evidence
+from core.dialogue.client import messages_to_coach as cm
 from core.measures import MEASURES
 from core.quantity import Amount, Unit, convertible
+from core.watching.flags import Evidence
 
-# One line for each flag code (core.flags.Code).
+# One line for each flag code (core.watching.flags.Code).
 FLAGS: dict[str, str] = {
     "bp_severe": N_("A very high blood pressure. A repeat after five minutes has been asked for."),
     "bp_severe_repeated": N_("A very high blood pressure again after rest. They were told to call a clinician now."),

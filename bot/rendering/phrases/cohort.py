@@ -3,15 +3,12 @@
 from __future__ import annotations
 
 from datetime import date
-from decimal import Decimal
 
-from bot.rendering.phrases import attachment, names, phrase
-from bot.rendering.phrases.cohort_labels import COUNTS
-from bot.rendering.reader import Rendered
+from bot.rendering.phrases import cohort_figures, phrase
 from bot.rendering.voice import N_, Html, Voice
-from core.cohort import LEAST_PEOPLE, LONGEST, SHORTEST, Closing, Counted, Paired, Sum, TooFew, Week
-from core.dialogue import organiser_messages as om
-from core.quantity import Amount, Unit
+from core.dialogue.client import messages_to_coach
+from core.dialogue.organiser import messages as om
+from core.watching.cohort import LONGEST, SHORTEST, Counted, Week
 
 STAGES: dict[str, str] = {
     "coming": N_("{name}: starts {day}"),
@@ -27,30 +24,6 @@ UNCLEAR: dict[str, str] = {
     "counts": N_("Please press what the group adds up."),
     "coach": N_("Please press one of the buttons."),
 }
-
-
-def counted(v: Voice, counts: str) -> str:
-    return v.say(COUNTS.get(counts, COUNTS["check_ins"]))
-
-
-def total(v: Voice, counts: str, n: int) -> Html:
-    """So many of what is counted."""
-    figure = v.numbers.island(v.number(n))
-    match counts:
-        case Counted.MINUTES:
-            return v.say_n("{figure} active minute", "{figure} active minutes", n, figure=figure)
-        case Counted.SESSIONS:
-            return v.say_n("{figure} session", "{figure} sessions", n, figure=figure)
-        case _:
-            return v.say_n("{figure} check-in kept", "{figure} check-ins kept", n, figure=figure)
-
-
-def kept_of(v: Voice, kept: int, asked: int) -> Html:
-    return v.say("{kept} of {asked}", kept=v.number(kept), asked=v.number(asked))
-
-
-def check_in_name(v: Voice, week: Week) -> Html:
-    return v.say("Week {number}", number=v.number(week.number)) if week.number else v.say_in("picture", "Start")
 
 
 # --- setting one up ---------------------------------------------------------------------------------------------
@@ -113,7 +86,7 @@ def cohort_made(said: om.CohortMade, v: Voice) -> str:
         v.lines(
             _first_and_last(v, said.first, said.last, said.weeks),
             v.say("Check-in: {weekday}, {time}", weekday=v.weekday(said.weekday), time=v.time(said.at)),
-            v.say("Added up: {counted}", counted=counted(v, said.counts)),
+            v.say("Added up: {counted}", counted=cohort_figures.counted(v, said.counts)),
         ),
     )
 
@@ -163,8 +136,8 @@ def named_as_coach(said: om.NamedAsCoach, v: Voice) -> str:
     )
 
 
-@phrase(om.ClientInCohort)
-def client_in_cohort(said: om.ClientInCohort, v: Voice) -> str:
+@phrase(messages_to_coach.ClientInCohort)
+def client_in_cohort(said: messages_to_coach.ClientInCohort, v: Voice) -> str:
     return v.say(
         "{name} takes part in a group now: {cohort}, run by {by}. They stay with you, and {by} sees no readings of"
         " theirs.",
@@ -203,20 +176,24 @@ def cohort_said(said: om.CohortSaid, v: Voice) -> str:
         v.lines(
             _first_and_last(v, said.line.starts, said.line.last, said.weeks),
             v.say("Check-in: {weekday}, {time}", weekday=v.weekday(said.weekday), time=v.time(said.at)),
-            v.say("Added up: {counted}", counted=counted(v, said.counts)),
+            v.say("Added up: {counted}", counted=cohort_figures.counted(v, said.counts)),
             people,
             v.say("A group chat is connected.") if said.grouped else v.say("No group chat is connected."),
         ),
         v.lines(*(_week(v, w, said.counts) for w in said.told)),
-        v.say("Together so far: {total}.", total=total(v, said.counts, together)) if together else "",
+        v.say("Together so far: {total}.", total=cohort_figures.total(v, said.counts, together)) if together else "",
     )
 
 
 def _week(v: Voice, week: Week, counts: str) -> Html:
-    attended = v.say("{week}: {kept} checked in", week=check_in_name(v, week), kept=kept_of(v, week.kept, week.asked))
+    attended = v.say(
+        "{week}: {kept} checked in",
+        week=cohort_figures.check_in_name(v, week),
+        kept=cohort_figures.kept_of(v, week.kept, week.asked),
+    )
     if week.total is None or counts == Counted.CHECK_INS:
         return attended
-    return v.listed([attended, total(v, counts, week.total)])
+    return v.listed([attended, cohort_figures.total(v, counts, week.total)])
 
 
 @phrase(om.CohortNotYours)
@@ -327,102 +304,4 @@ def tie_which(said: om.TieWhich, v: Voice) -> str:
 
 @phrase(om.ClosingSaid)
 def closing_said(said: om.ClosingSaid, v: Voice) -> str:
-    return report(v, said.report)
-
-
-def report(v: Voice, r: Closing) -> Html:
-    """The closing report in words."""
-    return v.paragraphs(
-        v.say("<b>{name}</b>: the closing report", name=v.name(r.name)),
-        v.lines(*took_part(v, r)),
-        v.lines(v.say("How many checked in:"), *(attended(v, w) for w in r.attendance)) if r.attendance else "",
-        v.lines(*(summed(v, s) for s in r.sums)),
-        v.lines(*(changed(v, c) for c in r.changes)),
-    )
-
-
-def took_part(v: Voice, r: Closing) -> list[Html]:
-    people = v.say_n("{n} person took part", "{n} people took part", r.members)
-    if r.stayed != r.members:
-        people = v.listed([people, v.say_n("{n} stayed to the end", "{n} stayed to the end", r.stayed)])
-    lines = [people]
-    if r.completion is not None:
-        lines.append(
-            v.say(
-                "Check-ins kept: {kept} ({percent} %)",
-                kept=kept_of(v, r.kept, r.asked),
-                percent=v.number(r.completion, 0),
-            )
-        )
-    return lines
-
-
-def attended(v: Voice, week: Week) -> Html:
-    return v.say("• {week}: {kept}", week=check_in_name(v, week), kept=kept_of(v, week.kept, week.asked))
-
-
-def summed(v: Voice, s: Sum) -> Html:
-    if s.total is None:
-        return v.say(
-            "{counted}: not shown, because fewer than {least} people told me of it",
-            counted=counted(v, s.counts),
-            least=v.number(LEAST_PEOPLE),
-        )
-    return v.say_n(
-        "{total}, told by {n} person", "{total}, told by {n} people", s.people, total=total(v, s.counts, s.total)
-    )
-
-
-def changed(v: Voice, c: Paired | TooFew) -> Html:
-    measure = names.measure(v, c.measure)
-    if isinstance(c, TooFew):
-        return v.say(
-            "{measure}: no change shown, because fewer than {least} people have a start and an end",
-            measure=measure,
-            least=v.number(LEAST_PEOPLE),
-        )
-    return v.say_n(
-        "{measure}: {before} at the start, {after} at the end. Change: {mean}, 95 % interval {low} to {high}, of {n}"
-        " person",
-        "{measure}: {before} at the start, {after} at the end. Change: {mean}, 95 % interval {low} to {high}, of {n}"
-        " people",
-        c.n,
-        measure=measure,
-        before=figure(v, c.before, c.unit),
-        after=figure(v, c.after, c.unit),
-        mean=figure(v, c.mean, c.unit, sign=True),
-        low=figure(v, c.low, c.unit, sign=True),
-        high=figure(v, c.high, c.unit, sign=True),
-    )
-
-
-def figure(v: Voice, value: Decimal, unit: Unit, *, sign: bool = False) -> str:
-    """A mean, to one decimal: of a rating bare, else with its unit."""
-    rounded = value.quantize(Decimal("0.1"))
-    rounded = abs(rounded) if rounded == 0 else rounded
-    if unit is Unit.POINT:
-        bare = v.numbers.plain(abs(rounded), 1)
-        mark = "" if not sign else "\u2212" if rounded < 0 else "+" if rounded > 0 else ""
-        return v.numbers.island(f"{mark}{bare}")
-    return v.signed(Amount(rounded, unit)) if sign else v.amount(Amount(rounded, unit))
-
-
-@attachment(om.ClosingPicture)
-def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
-    """The report at a glance; matplotlib is imported only now."""
-    from bot.rendering import closing
-
-    caption = v.lines(v.say("{name}, at a glance", name=v.bold(v.name(said.report.name))), *took_part(v, said.report))
-    return Rendered(photo=closing.picture(said.report, v.reader), photo_name="closing.png", caption=caption)
-
-
-@attachment(om.ClosingFile)
-def closing_file(said: om.ClosingFile, v: Voice) -> Rendered:
-    """To print, or to go on working with."""
-    from bot.exports.closing_csv import closing_csv
-    from bot.rendering import closing
-
-    caption = v.say("The closing report of {name}", name=v.name(said.report.name))
-    if said.kind == "csv":
-        return Rendered(document=("closing.csv", closing_csv(said.report)), caption=caption)
-    return Rendered(document=("closing.pdf", closing.pdf(said.report, v.reader)), caption=caption)
+    return cohort_figures.report(v, said.report)

@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.rendering.phrases import names, phrase
-from bot.rendering.phrases.cohort import changed, check_in_name, kept_of, summed, took_part, total
+from bot.rendering.phrases.cohort_figures import changed, check_in_name, kept_of, summed, took_part, total
 from bot.rendering.voice import Voice
-from core.cohort import LEAST_PEOPLE, Counted, Paired
-from core.dialogue import cohort_messages as cm
+from core.dialogue.group import messages as cm
+from core.watching.cohort import LEAST_PEOPLE, Counted, Paired
 
 # --- members ----------------------------------------------------------------------------------------------------
 

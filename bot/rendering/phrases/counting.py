@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
 
 GO: dict[str, str] = {
     "resting_heart_rate": N_("Go! Count every beat. The first beat you feel is one. I write when the time is up."),

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from bot.rendering.phrases import attachment, names, phrase
+from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example
-from bot.rendering.reader import Rendered
 from bot.rendering.voice import N_, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
 
 DOUBTS: dict[str, str] = {
     "pregnancy": N_("In these months, weight and size are no goals. How about a goal for what you do?"),
@@ -110,10 +109,3 @@ def nothing_to_show(said: m.NothingToShow, v: Voice) -> str:
 @phrase(m.AskProgress)
 def ask_progress(said: m.AskProgress, v: Voice) -> str:
     return v.say("Which picture would you like to see?")
-
-
-@attachment(m.Picture)
-def picture(said: m.Picture, v: Voice) -> Rendered:
-    from bot.rendering.charts import caption, draw, file_name
-
-    return Rendered(photo=draw(said.spec, v.reader), photo_name=file_name(said.spec), caption=caption(said.spec, v))

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import lru_cache
 
+from bot.foundation.reader import LABEL_LIMIT, Reader
 from bot.rendering.phrases import cohort_labels, names, staff_labels
 from bot.rendering.places import place_name
-from bot.rendering.reader import LABEL_LIMIT, Reader
 from bot.rendering.voice import N_, NC_, Voice, shortened, voice
-from core.dialogue.effects import Choice
+from core.dialogue.kit.effects import Choice
 
 LABELS: dict[str, str] = {
     "agree": N_("Yes, I agree"),
@@ -101,20 +101,6 @@ BACKGROUNDS: dict[str, str] = {
     "mixed_or_other": NC_("background", "Mixed or other"),
 }
 
-CAUTIONS: dict[str, str] = {
-    "pregnancy": NC_("caution", "Pregnant or breast-feeding"),
-    "heart_condition": NC_("caution", "Heart condition"),
-    "heart_failure": NC_("caution", "Heart failure"),
-    "rate_limiting_medicine": NC_("caution", "Medicine that slows the pulse"),
-    "eating_worries": NC_("caution", "Worries about food or weight"),
-    "very_muscular": NC_("caution", "Very strong muscles"),
-    "weight_misleads": NC_("caution", "Swelling, a cast or a lost limb"),
-    "athlete": NC_("caution", "I train a lot"),
-    "breathless_at_rest": NC_("caution", "Short of breath at rest"),
-    "recent_heart_event": NC_("caution", "Heart attack in the past month"),
-    "falls": NC_("caution", "A fall in the past year"),
-}
-
 UNITS: dict[str, str] = {
     "kg": N_("kg and cm"),
     "lb": N_("pounds and inches"),
@@ -127,7 +113,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "aspect": names.ASPECTS,
     "measure": names.MEASURES,
     "background": BACKGROUNDS,
-    "caution": CAUTIONS,
+    "caution": names.CAUTIONS,
     "unit": UNITS,
     "units": UNITS,
     "sex": {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")},

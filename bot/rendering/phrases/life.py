@@ -5,7 +5,16 @@ from __future__ import annotations
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import reminder
 from bot.rendering.voice import N_, Html, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
+from core.dialogue.kit.messages import (
+    AskLanguage,
+    DataSent,
+    KeptAsItWas,
+    LanguageChanged,
+    NotForThisRole,
+    OldButton,
+    OurFault,
+)
 from core.quantity import Unit
 
 NEWS: dict[str, str] = {
@@ -138,13 +147,13 @@ def zone_changed(said: m.ZoneChanged, v: Voice) -> str:
     )
 
 
-@phrase(m.AskLanguage)
-def ask_language(said: m.AskLanguage, v: Voice) -> str:
+@phrase(AskLanguage)
+def ask_language(said: AskLanguage, v: Voice) -> str:
     return v.say("Which language do you want?")
 
 
-@phrase(m.LanguageChanged)
-def language_changed(said: m.LanguageChanged, v: Voice) -> str:
+@phrase(LanguageChanged)
+def language_changed(said: LanguageChanged, v: Voice) -> str:
     return v.say("Done. I write to you in this language now.")
 
 
@@ -206,8 +215,8 @@ def coach_writes(said: m.CoachWrites, v: Voice) -> str:
     )
 
 
-@phrase(m.DataSent)
-def data_sent(said: m.DataSent, v: Voice) -> str:
+@phrase(DataSent)
+def data_sent(said: DataSent, v: Voice) -> str:
     return v.say("Here is all I have about you. You get it twice: as text to read, and as a table.")
 
 
@@ -241,8 +250,8 @@ def has_left(said: m.HasLeft, v: Voice) -> str:
     )
 
 
-@phrase(m.KeptAsItWas)
-def kept_as_it_was(said: m.KeptAsItWas, v: Voice) -> str:
+@phrase(KeptAsItWas)
+def kept_as_it_was(said: KeptAsItWas, v: Voice) -> str:
     return v.say("That is fine. It all stays as it was.")
 
 
@@ -251,19 +260,19 @@ def plan_news(said: m.PlanNews, v: Voice) -> str:
     return v.say(NEWS.get(said.what, NEWS_OTHER), detail=v.name(said.detail))
 
 
-@phrase(m.NotForThisRole)
-def not_for_this_role(said: m.NotForThisRole, v: Voice) -> str:
+@phrase(NotForThisRole)
+def not_for_this_role(said: NotForThisRole, v: Voice) -> str:
     return v.say("That one is not for this chat. Send /help to see what you can do here.")
 
 
-@phrase(m.OldButton)
-def old_button(said: m.OldButton, v: Voice) -> str:
+@phrase(OldButton)
+def old_button(said: OldButton, v: Voice) -> str:
     lead = v.say("That button was for a question that is over.")
     return v.sentences(lead, reminder(v, said.waiting)) if said.waiting else lead
 
 
-@phrase(m.OurFault)
-def our_fault(said: m.OurFault, v: Voice) -> str:
+@phrase(OurFault)
+def our_fault(said: OurFault, v: Voice) -> str:
     return v.say(
         "I have your message, but something on our side went wrong. It is not your fault. A person will look at it."
     )

@@ -5,7 +5,7 @@ They never sit inside a sentence, because other languages would decline them the
 
 from __future__ import annotations
 
-from bot.rendering.voice import N_, Html, Voice
+from bot.rendering.voice import N_, NC_, Html, Voice
 
 MEASURES: dict[str, str] = {
     "weight": N_("Weight"),
@@ -71,3 +71,18 @@ def measures(v: Voice, keys: tuple[str, ...]) -> Html:
 
 def aspects(v: Voice, keys: tuple[str, ...]) -> Html:
     return v.listed([v.say(named(ASPECTS, key)) for key in keys])
+
+
+CAUTIONS: dict[str, str] = {
+    "pregnancy": NC_("caution", "Pregnant or breast-feeding"),
+    "heart_condition": NC_("caution", "Heart condition"),
+    "heart_failure": NC_("caution", "Heart failure"),
+    "rate_limiting_medicine": NC_("caution", "Medicine that slows the pulse"),
+    "eating_worries": NC_("caution", "Worries about food or weight"),
+    "very_muscular": NC_("caution", "Very strong muscles"),
+    "weight_misleads": NC_("caution", "Swelling, a cast or a lost limb"),
+    "athlete": NC_("caution", "I train a lot"),
+    "breathless_at_rest": NC_("caution", "Short of breath at rest"),
+    "recent_heart_event": NC_("caution", "Heart attack in the past month"),
+    "falls": NC_("caution", "A fall in the past year"),
+}

@@ -1,10 +1,10 @@
-"""A week of blood pressure: seven days, twice a day, two readings (NICE NG136; see core.series)."""
+"""A week of blood pressure: seven days, twice a day, two readings (NICE NG136; see core.measures.home_bp_series)."""
 
 from __future__ import annotations
 
 from bot.rendering.phrases import phrase
 from bot.rendering.voice import Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
 
 
 @phrase(m.PressureWeekOpens)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.rendering.phrases import bands, phrase
 from bot.rendering.phrases.sources import cited
 from bot.rendering.voice import N_, Html, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
 
 # The size of the error, with what makes it. One sentence each: the causes decline in other languages.
 CHANCE: dict[str, str] = {

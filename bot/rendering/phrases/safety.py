@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from bot.rendering.phrases import phrase
 from bot.rendering.voice import N_, Html, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
 
 # Signs as they stand alone, after a colon.
 SIGNS: dict[str, str] = {

@@ -9,7 +9,7 @@ from importlib import import_module
 from core.sources import Seen, Source
 
 PACKAGES = ("core.references", "core.measures")
-MODULES = ("core.assess", "core.load")
+MODULES = ("core.judging.assess", "core.judging.training_load")
 
 
 @lru_cache(maxsize=1)

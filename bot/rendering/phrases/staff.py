@@ -3,14 +3,11 @@ the reading level of clients' texts is not asked of these."""
 
 from __future__ import annotations
 
-import io
-
-from bot.rendering.phrases import attachment, phrase
-from bot.rendering.reader import Rendered
+from bot.rendering.phrases import phrase
 from bot.rendering.voice import N_, Html, Voice
-from core.dialogue import staff_messages as sm
-from core.digest import CaseRow
-from core.flags import Severity
+from core.dialogue.staff import messages as sm
+from core.watching.digest import CaseRow
+from core.watching.flags import Severity
 
 COMMANDS: tuple[str, ...] = (
     N_("/caseload – your clients, those who need you first; add a name to search"),
@@ -100,17 +97,6 @@ def invitation_made(said: sm.InvitationMade, v: Voice) -> str:
         Html(said.link),  # on a line of its own, and without marks that would be copied with it
         v.say("It works once, until this day: {day}.", day=v.day(said.until)),
     )
-
-
-@attachment(sm.LinkPicture)
-def link_picture(said: sm.LinkPicture, v: Voice) -> Rendered:
-    """The link as a QR code: to show on a screen or to print."""
-    import segno
-
-    buffer = io.BytesIO()
-    segno.make(said.link, error="m").save(buffer, kind="png", scale=10, border=4)
-    caption = v.say("The same link to scan with a phone, for {name}.", name=v.name(said.for_name))
-    return Rendered(photo=buffer.getvalue(), photo_name="invitation.png", caption=caption)
 
 
 @phrase(sm.InvitationsRevoked)
@@ -463,14 +449,3 @@ def flags_cleared(said: sm.FlagsCleared, v: Voice) -> str:
 @phrase(sm.NothingToDraw)
 def nothing_to_draw(said: sm.NothingToDraw, v: Voice) -> str:
     return v.say("There is nothing to draw: nobody who is flagged has two readings of it yet.")
-
-
-@attachment(sm.Sheet)
-def sheet(said: sm.Sheet, v: Voice) -> Rendered:
-    """A picture, or a file to print; matplotlib is imported only now."""
-    from bot.rendering import sheets
-
-    if said.pdf:
-        name = v.plain("sheet-{day}.pdf", day=said.day.isoformat())
-        return Rendered(document=(name, sheets.pdf(said, v.reader)), caption=sheets.caption(said, v))
-    return Rendered(photo=sheets.picture(said, v.reader), photo_name="caseload.png", caption=sheets.caption(said, v))

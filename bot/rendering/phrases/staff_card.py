@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from bot.foundation.reader import length
 from bot.rendering.phrases import bands, names, phrase
 from bot.rendering.phrases.coach import evidence, flag
-from bot.rendering.phrases.labels import CAUTIONS
+from bot.rendering.phrases.names import CAUTIONS
 from bot.rendering.phrases.staff import STATUS
 from bot.rendering.voice import N_, Html, Voice
-from core.dialogue import staff_messages as sm
-from core.dialogue.facts import Slot
-from core.dialogue.messages import VerdictSaid
-from core.digest import LIMIT, FlagFact
+from core.care import Slot
+from core.dialogue.client.messages import VerdictSaid
+from core.dialogue.staff import messages as sm
+from core.watching.digest import LIMIT, FlagFact
 
 VERDICTS: dict[str, str] = {
     "no_baseline": N_("first one"),
@@ -32,8 +33,6 @@ MOST_FLAGS = 8
 @phrase(sm.CardSaid)
 def card_said(said: sm.CardSaid, v: Voice) -> str:
     """One message: where there is very much, bands go first, then older flags, and the note is cut."""
-    from bot.rendering import length
-
     full = _card(said, v, bands_too=True, flags=MOST_FLAGS, note=1000)
     if length(full) <= LIMIT:
         return full

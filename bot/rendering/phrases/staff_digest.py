@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from bot.foundation.reader import length
 from bot.rendering.direction import directed
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.coach import FLAG_OTHER, evidence, flag
 from bot.rendering.voice import N_, Html, Voice
-from core.dialogue import staff_messages as sm
-from core.digest import LIMIT, Digest, Entry, FlagFact, fitted
+from core.dialogue.staff import messages as sm
+from core.watching.digest import LIMIT, Digest, Entry, FlagFact, fitted
 
 # A flag in a few words, where it stands beside others.
 SHORT: dict[str, str] = {
@@ -51,8 +52,6 @@ def digest_said(said: sm.DigestSaid, v: Voice) -> str:
 
 def characters(made: Digest, v: Voice) -> int:
     """How long a digest is as this reader will read it, however long that is."""
-    from bot.rendering import length
-
     whole = _whole(made, v)
     return length(directed(whole) if v.reader.right_to_left else whole)
 

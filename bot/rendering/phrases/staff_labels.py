@@ -72,10 +72,8 @@ def _not_ticked(v: Voice, argument: str) -> str:
 
 def _thing(v: Voice, argument: str) -> str:
     """A measure or a caution."""
-    from bot.rendering.phrases.labels import CAUTIONS
-
-    if argument in CAUTIONS:
-        return v.plain_in("caution", CAUTIONS[argument])
+    if argument in names.CAUTIONS:
+        return v.plain_in("caution", names.CAUTIONS[argument])
     return v.plain(names.named(names.MEASURES, argument))
 
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example, reminder
 from bot.rendering.voice import N_, Html, Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
+from core.dialogue.kit.messages import NotText
 
 WHY: dict[str, str] = {
     "no_number": N_("I could not find a number in that."),
@@ -84,8 +85,8 @@ def cannot_be(said: m.CannotBe, v: Voice) -> str:
     )
 
 
-@phrase(m.NotText)
-def not_text(said: m.NotText, v: Voice) -> str:
+@phrase(NotText)
+def not_text(said: NotText, v: Voice) -> str:
     lead = v.say(KINDS.get(said.kind, KIND_OTHER))
     return v.sentences(lead, reminder(v, said.measure)) if said.measure else lead
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.rendering.phrases import phrase
 from bot.rendering.voice import Voice
-from core.dialogue import messages as m
+from core.dialogue.client import messages as m
 
 
 @phrase(m.EarlyFirst)

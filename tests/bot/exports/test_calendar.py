@@ -12,7 +12,7 @@ from dateutil.rrule import rrulestr
 from dateutil.tz import tzical
 
 from bot.exports.calendar import Weekly, calendar
-from core.dialogue.facts import Slot
+from core.care import Slot
 from core.schedule import instants, next_due
 
 NOW = datetime(2026, 2, 10, 12, 0, tzinfo=UTC)

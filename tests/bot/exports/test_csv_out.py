@@ -11,9 +11,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.exports.csv_out import COLUMNS, as_it_was, harmless, readings_csv, row, table
+from bot.exports.csv_out import COLUMNS, readings_csv, row
+from bot.foundation.spreadsheet import as_it_was, harmless, table
 from bot.scoring import OPTIONAL, REQUIRED, score
-from bot.scoring.meanings import Meaning, instant, understand
+from bot.scoring.parse_row import Meaning, instant, understand
 from core.measures import MEASURES
 from core.quantity import Unit, convert
 from core.reading import SAME, Conditions, How, Reading

@@ -11,17 +11,17 @@ import pandas
 import pytest
 from sqlalchemy import select, update
 
-from bot.clock import HeldClock
-from bot.delivery import Delivery
-from bot.exports.csv_out import as_it_was
 from bot.exports.my_data import gather
-from bot.metrics import Metrics
-from bot.rendering import Reader, length
-from bot.rendering.held import ClientAccount, StaffAccount, Taken, client_texts, staff_texts
-from bot.rendering.reader import LANGUAGES, TEXT_LIMIT
+from bot.foundation.clock import HeldClock
+from bot.foundation.metrics import Metrics
+from bot.foundation.reader import LANGUAGES, TEXT_LIMIT, length
+from bot.foundation.spreadsheet import as_it_was
+from bot.process.delivery import Delivery
+from bot.process.rendering_cache import Renderings
+from bot.rendering import Reader
+from bot.rendering.subject_access import ClientAccount, StaffAccount, Taken, client_texts, staff_texts
 from bot.rendering.voice import voice
-from bot.renderings import Renderings
-from bot.store import held, invitations, outbox, people, readings, words
+from bot.store import coach_thread, invitations, outbox, people, readings, subject_access
 from bot.store import schema as tables
 from bot.store.clients import by_chats
 from bot.store.database import Database
@@ -29,9 +29,9 @@ from bot.store.invitations import Kind
 from bot.store.people import Role
 from bot.store.schema import metadata
 from bot.transports.memory import MemoryTransport
+from core.care import Numbers, Plan
 from core.client import Background, Caution, Profile, Sex
-from core.dialogue.effects import SendData
-from core.dialogue.facts import Numbers, Plan
+from core.dialogue.kit.effects import SendData
 from core.measures import MEASURES
 from core.reading import How
 from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, SLOT, Practice, add_client, rowan_and_ada, weight
@@ -123,8 +123,8 @@ def test_nothing_of_anybody_else_is_told(database: Database) -> None:
         ben = add_client(conn, practice.coach, BEN, "Ben")
         readings.put(conn, [readings.row(ben, "k", weight("91.7", NOW), NOW)])
         client = by_chats(conn, [BEN])[BEN]
-        words.put(conn, [(ben, practice.coach, words.Direction.TO_COACH, "only-bens")], NOW)
-        words.note(conn, client, practice.coach, "note-on-ben", NOW)
+        coach_thread.put(conn, [(ben, practice.coach, coach_thread.Direction.TO_COACH, "only-bens")], NOW)
+        coach_thread.note(conn, client, practice.coach, "note-on-ben", NOW)
 
     database.write_now(other)
     ada, ben = (repr(sorted(everything(database, chat))) for chat in (ADA, BEN))
@@ -167,7 +167,7 @@ def test_nobody_is_told_nothing(database: Database) -> None:
 
 def test_no_hash_of_a_link_is_told(database: Database) -> None:
     live(database)
-    assert not [field for _, field, _ in everything(database) if field in held.OF_NO_USE]
+    assert not [field for _, field, _ in everything(database) if field in subject_access.OF_NO_USE]
 
 
 def test_it_is_sent_when_asked_for_as_a_text_and_two_files(database: Database) -> None:

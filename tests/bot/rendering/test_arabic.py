@@ -20,13 +20,13 @@ from bot.rendering.direction import FSI, LRI, NO_BREAK, PDI, RLM, directed, kept
 from bot.rendering.phrases import asking
 from bot.rendering.samples import extreme, ordinary, pictures
 from bot.rendering.voice import voice
-from core.dialogue import messages as m
-from core.dialogue import staff_messages as sm
-from core.dialogue.facts import Units
-from core.digest import CaseRow, FlagFact, digest
-from core.flags import RULES, Code
+from core.care import Units
+from core.dialogue.client import messages as m
+from core.dialogue.staff import messages as sm
 from core.measures import MEASURES
 from core.quantity import Amount, Unit
+from core.watching.digest import CaseRow, FlagFact, digest
+from core.watching.flags import RULES, Code
 from tests.core.dialogue.office import NOW, Office, card, readings
 
 D = Decimal
@@ -201,8 +201,8 @@ def test_two_amounts_are_parted_by_an_arabic_comma() -> None:
 
 
 def test_a_change_over_time_points_to_the_left() -> None:
-    from core.card import panels
-    from core.flags import flag
+    from core.dialogue.staff.card import panels
+    from core.watching.flags import flag
     from tests.core.dialogue.office import kept
 
     wider = kept(1, flag(Code.CHANGE_WORSE_CONFIRMED, NOW, "waist"))

@@ -11,7 +11,7 @@ import pytest
 from bot.rendering.phrases.bands import BANDS, NOTES, REASONS
 from core.client import Background, Caution, Profile, Sex
 from core.measures import MEASURES
-from core.measures.shape import Measure, Score
+from core.measures.measure import Measure, Score
 from core.reading import Conditions, Reading
 from core.references import bp_aha, bp_esc
 

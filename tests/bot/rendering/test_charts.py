@@ -11,15 +11,16 @@ from decimal import Decimal
 import pytest
 from PIL import Image
 
-from bot.rendering import Reader, length, render
+from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, length
+from bot.rendering import Reader, render
 from bot.rendering.charts import draw, file_name
-from bot.rendering.reader import CAPTION_LIMIT, LANGUAGES
 from bot.rendering.samples import pictures
 from bot.transports.telegram import parts
-from core.chart import Usual
-from core.dialogue import messages as m
-from core.dialogue.effects import Choice
-from core.dialogue.facts import Units
+from core.care import Units
+from core.dialogue.client import messages as m
+from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.messages import Together
+from core.judging.chart_data import Usual
 from core.quantity import Unit
 
 PICTURES = list(pictures())
@@ -79,7 +80,7 @@ def test_a_pressure_weeks_caption_has_the_mean_and_the_limit() -> None:
 
 
 def test_words_before_a_picture_are_sent_as_text_and_buttons_go_with_it() -> None:
-    sent = render(m.Together((m.YouAreWelcome(), PICTURES[0])), ((Choice("yes", "y"),),), Reader("en"))
+    sent = render(Together((m.YouAreWelcome(), PICTURES[0])), ((Choice("yes", "y"),),), Reader("en"))
     assert (sent.text, sent.keyboard) == ("You are welcome.", ((("Yes", "y"),),))
     assert sent.photo
     assert sent.caption

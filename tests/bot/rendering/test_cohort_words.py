@@ -14,17 +14,19 @@ from decimal import Decimal
 from types import ModuleType
 
 import pytest
-
 from bot.exports.closing_csv import closing_csv
-from bot.rendering import Reader, length, render
-from bot.rendering.phrases import ATTACHMENTS, PHRASES, cohort_labels, labels, load
-from bot.rendering.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT
+
+from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, length
+from bot.rendering import Reader, render
+from bot.rendering.attachments import ATTACHMENTS
+from bot.rendering.phrases import PHRASES, cohort_labels, labels, load
 from bot.rendering.samples import LONG_NAME
 from bot.rendering.voice import voice
-from core.cohort import Closing, Counted, Paired, Sum, TooFew, Week, for_the_group, paired
-from core.dialogue import cohort_messages as cm
-from core.dialogue import organiser_messages as om
-from core.dialogue.effects import Choice
+from core.dialogue.client import messages_to_coach
+from core.dialogue.group import messages as cm
+from core.dialogue.kit.effects import Choice
+from core.dialogue.organiser import messages as om
+from core.watching.cohort import Closing, Counted, Paired, Sum, TooFew, Week, for_the_group, paired
 
 D = Decimal
 FIRST, LAST = date(2026, 3, 2), date(2026, 4, 13)
@@ -57,7 +59,7 @@ def to_organisers() -> Iterator[object]:
     yield om.CohortSaid(replace(LINE, stage="coming"), 6, 0, time(18), "sessions", 0, 0, False)
     yield from (om.JoinLink("Spring", "https://t.me/it?start=x", LAST, new) for new in (True, False))
     yield from (om.JoiningOver("Spring", FIRST), om.JoinLinksRevoked("Spring"), om.NamedAsCoach("Spring", "Olga"))
-    yield om.ClientInCohort("Ada", "Spring", "Olga")
+    yield messages_to_coach.ClientInCohort("Ada", "Spring", "Olga")
     yield om.CohortList(tuple(replace(LINE, stage=s) for s in ("coming", "running", "over", "called_off")))
     yield from (om.CohortNotYours(), om.CohortPeople("Spring", (), 0, 1))
     yield om.CohortPeople("Spring", (("Ada", FIRST, None), ("Ben", FIRST, LAST)), 1, 3)

@@ -7,14 +7,14 @@ import re
 
 import pytest
 
-from bot.rendering import Unsendable, length, render
+from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, Reader, length
+from bot.rendering import Unsendable, render
 from bot.rendering.direction import FSI, LRI, PDI
-from bot.rendering.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, Reader
 from bot.rendering.samples import extreme, ordinary
 from bot.rendering.translations import PSEUDO
-from core.dialogue import messages as m
-from core.dialogue.effects import Choice
-from core.dialogue.facts import Units
+from core.care import Units
+from core.dialogue.client import messages as m
+from core.dialogue.kit.effects import Choice
 from core.quantity import Unit
 
 TAG = re.compile(r"<(/?)(\w+)>")

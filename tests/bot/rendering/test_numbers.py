@@ -8,8 +8,8 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
+from bot.foundation.reader import LANGUAGES, Reader
 from bot.rendering.direction import FSI, PDI
-from bot.rendering.reader import LANGUAGES, Reader
 from bot.rendering.voice import Html, Voice, voice
 from core.quantity import Amount, Unit, convert
 

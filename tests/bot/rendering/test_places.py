@@ -6,6 +6,7 @@ from zoneinfo import available_timezones
 
 import pytest
 
+from bot.foundation.reader import LANGUAGES
 from bot.rendering.places import (
     COUNTRY_WORDS,
     LARGE,
@@ -16,7 +17,6 @@ from bot.rendering.places import (
     find_zones,
     place_name,
 )
-from bot.rendering.reader import LANGUAGES
 
 
 @pytest.mark.parametrize(

@@ -11,22 +11,23 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from bot.rendering import Reader, length, render
-from bot.rendering.phrases import ATTACHMENTS, PHRASES, load
+from bot.foundation.reader import LANGUAGES, length
+from bot.rendering import Reader, render
+from bot.rendering.attachments import ATTACHMENTS
+from bot.rendering.phrases import PHRASES, load
 from bot.rendering.phrases.labels import known
 from bot.rendering.phrases.staff_digest import characters
 from bot.rendering.phrases.staff_labels import LABELS
-from bot.rendering.reader import LANGUAGES
 from bot.rendering.voice import voice
+from core.care import Plan
 from core.client import Caution, Profile, Sex
-from core.dialogue import staff
-from core.dialogue import staff_messages as sm
-from core.dialogue.effects import Say
-from core.dialogue.events import Command, Press
-from core.dialogue.facts import Plan
-from core.digest import CaseRow, Digest, FlagFact, Panel, digest, fitted
-from core.flags import RULES, Code
+from core.dialogue.engines import staff
+from core.dialogue.kit.effects import Say
+from core.dialogue.kit.events import Command, Press
+from core.dialogue.staff import messages as sm
 from core.measures import MEASURES
+from core.watching.digest import CaseRow, Digest, FlagFact, Panel, digest, fitted
+from core.watching.flags import RULES, Code
 from tests.core.dialogue.office import LONDON, NOW, Office, card, kept, readings
 
 DAY = date(2026, 3, 30)
@@ -66,7 +67,7 @@ def test_every_button_a_coach_is_ever_given_has_words() -> None:
 
 
 def _wish() -> Any:
-    from core.flags import flag
+    from core.watching.flags import flag
 
     return flag(Code.WANTS_COACH, NOW)
 
@@ -137,7 +138,7 @@ def test_a_digest_cut_for_one_language_is_still_one_message_in_a_longer_one() ->
 
 
 def test_a_card_is_one_message_however_much_there_is_on_it() -> None:
-    from core.flags import flag
+    from core.watching.flags import flag
 
     series = tuple(
         r
@@ -170,8 +171,8 @@ def test_a_card_says_a_change_with_its_error_and_a_thread_is_one_message() -> No
 
 
 def _panels(count: int) -> Iterator[Panel]:
-    from core.card import panels
-    from core.flags import flag
+    from core.dialogue.staff.card import panels
+    from core.watching.flags import flag
 
     wider = flag(Code.CHANGE_WORSE_CONFIRMED, NOW, "waist")
     for n in range(count):

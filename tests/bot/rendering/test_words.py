@@ -11,8 +11,8 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from bot.rendering import Reader, render
+from bot.rendering.attachments import ATTACHMENTS
 from bot.rendering.phrases import (
-    ATTACHMENTS,
     PHRASES,
     arriving,
     bands,
@@ -32,15 +32,16 @@ from bot.rendering.phrases.sources import all_sources
 from bot.rendering.samples import CONTEXTS, LONG_NAME, LONG_TEXT, ordinary, signs
 from bot.rendering.voice import voice
 from core.client import Background, Caution
-from core.dialogue import coach_messages, messages
-from core.dialogue.effects import Choice
-from core.dialogue.encouragement import OPENINGS, PRAISES
-from core.dialogue.enrolment import ANSWER
-from core.doubt import Kind as DoubtKind
-from core.flags import RULES
-from core.goals import Doubt
+from core.dialogue.client import messages, messages_to_coach
+from core.dialogue.client.encouragement import OPENINGS, PRAISES
+from core.dialogue.client.enrolment import ANSWER
+from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.messages import Together
+from core.judging.goals import Doubt
 from core.measures import MEASURES
-from core.measures.shape import Why
+from core.measures.measure import Why
+from core.understanding.plausibility import Kind as DoubtKind
+from core.watching.flags import RULES
 
 ENGLISH = Reader("en", name="Ada")
 
@@ -49,7 +50,7 @@ def classes(module: ModuleType) -> list[type]:
     return [c for c in vars(module).values() if dataclasses.is_dataclass(c) and c.__module__ == module.__name__]
 
 
-@pytest.mark.parametrize("module", [messages, coach_messages], ids=lambda m: m.__name__)
+@pytest.mark.parametrize("module", [messages, messages_to_coach], ids=lambda m: m.__name__)
 def test_every_message_class_has_words(module: ModuleType) -> None:
     load()
     silent = [c.__name__ for c in classes(module) if c not in PHRASES and c not in ATTACHMENTS]
@@ -58,7 +59,7 @@ def test_every_message_class_has_words(module: ModuleType) -> None:
 
 def test_every_message_class_is_among_the_samples() -> None:
     shown = {type(message) for message in ordinary()}
-    missing = {c for m in (messages, coach_messages) for c in classes(m)} - shown
+    missing = {c for m in (messages, messages_to_coach) for c in classes(m)} - shown
     assert {c.__name__ for c in missing} == {"Together", "Picture"}
 
 
@@ -79,7 +80,7 @@ TABLES = {
     "doubts about goals": (goals.DOUBTS, {d.value for d in Doubt}),
     "signs": (safety.SIGNS, signs()),
     "flags": (coach.FLAGS, {c.value for c in RULES}),
-    "cautions": (labels.CAUTIONS, {c.value for c in Caution}),
+    "cautions": (names.CAUTIONS, {c.value for c in Caution}),
     "backgrounds": (labels.BACKGROUNDS, {b.value for b in Background}),
 }
 
@@ -183,7 +184,7 @@ def test_praise_never_speaks_of_a_number_going_down() -> None:
 
 def test_results_are_said_in_one_breath_and_the_next_date_apart() -> None:
     weight = MEASURES["weight"]
-    together = messages.Together(
+    together = Together(
         (
             messages.KeptHidden("weight"),
             messages.Context("early_weeks"),

@@ -6,8 +6,8 @@ from sqlalchemy import update
 from bot.store import caseload, flags
 from bot.store import schema as tables
 from bot.store.database import Database
-from core.dialogue.effects import Raise
-from core.flags import Code, flag
+from core.dialogue.client.effects import Raise
+from core.watching.flags import Code, flag
 from tests.bot.practice import BEN, NOW, SLOT, add_client, add_coach, rowan_and_ada
 from tests.bot.steps import Puppet, say
 

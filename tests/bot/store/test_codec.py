@@ -17,13 +17,14 @@ from hypothesis import strategies as st
 
 from bot.store import codec
 from bot.store.codec import CodecError, dump_for_soon, dumps, load_again, load_state, loads
-from core.dialogue.events import Text
-from core.dialogue.facts import Plan
-from core.dialogue.messages import Ask, Kept, Together
-from core.dialogue.states import FRESH, Awaiting, PressureWeek, Setting, State, Written
-from core.flags import Code, Flag, Severity
+from core.care import Plan
+from core.dialogue.client.messages import Ask, Kept
+from core.dialogue.client.states import FRESH, Awaiting, PressureWeek, Setting, State, Written
+from core.dialogue.kit.events import Text
+from core.dialogue.kit.messages import Together
 from core.quantity import Amount, Unit
 from core.reading import Conditions
+from core.watching.flags import Code, Flag, Severity
 
 AT = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)
 PLAIN = {

@@ -7,20 +7,21 @@ from pathlib import Path
 import pytest
 from sqlalchemy import insert, select, text, update
 
-from bot.store import clients, erase, invitations, outbox, people, retention, words
+from bot.store import clients, coach_thread, erase, invitations, outbox, people, retention
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.invitations import Kind
 from bot.store.outbox import Outgoing
 from bot.store.retention import Kept
 from bot.store.schema import metadata
-from core.dialogue.coach_messages import ClientWord
-from core.dialogue.effects import Erase, PassOn, Raise, Record, Say, SetGoal, Wake
-from core.dialogue.events import Text
-from core.dialogue.facts import GoalFact
-from core.dialogue.messages import CoachWrites, Forgotten
-from core.dialogue.states import Setting, State
-from core.flags import Code, flag
+from core.dialogue.client.effects import PassOn, Raise, Record, SetGoal, SetTimer
+from core.dialogue.client.facts import GoalFact
+from core.dialogue.client.messages import CoachWrites, Forgotten
+from core.dialogue.client.messages_to_coach import ClientWord
+from core.dialogue.client.states import Setting, State
+from core.dialogue.kit.effects import Erase, Say
+from core.dialogue.kit.events import Text
+from core.watching.flags import Code, flag
 from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, Practice, add_client, rowan_and_ada, weight
 from tests.bot.steps import Puppet, arrive, queued, rows, say, work
 
@@ -37,7 +38,7 @@ def live(database: Database) -> Practice:
         conn.execute(update(tables.clients).where(tables.clients.c.id == ada).values(name="Quillfeather"))
         conn.execute(update(tables.people).where(tables.people.c.chat_id == ADA).values(name="Quillfeather"))
         client = clients.by_chats(conn, [ADA])[ADA]
-        words.note(conn, client, practice.coach, "Zanzibar-note", NOW)
+        coach_thread.note(conn, client, practice.coach, "Zanzibar-note", NOW)
         invitations.make(conn, Kind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada)
         outbox.put(conn, [Outgoing(ADA, CoachWrites("Rowan", "torn-page"), NOW + DAY, person_id=client.person_id)], NOW)
 
@@ -50,7 +51,10 @@ def live(database: Database) -> Practice:
             [Record(reading, "k"), PassOn("knee-of-glass"), SetGoal(GoalFact("weight", "77.29", MONDAY, NOW))], state
         ),
     )
-    say(database, Puppet([Raise(flag(Code.WANTS_COACH, NOW)), Wake("snooze", NOW), Say(Forgotten(), said="x")], state))
+    say(
+        database,
+        Puppet([Raise(flag(Code.WANTS_COACH, NOW)), SetTimer("snooze", NOW), Say(Forgotten(), said="x")], state),
+    )
     arrive(database, Text(NOW, "77.31 torn-page"), name="Quillfeather")
     for later in (0, 2, 17):  # a message nobody could handle
 

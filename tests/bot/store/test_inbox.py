@@ -9,7 +9,7 @@ from bot.store import codec, inbox
 from bot.store.database import Database
 from bot.store.inbox import Incoming
 from bot.store.schema import inbox as table
-from core.dialogue.events import Text
+from core.dialogue.kit.events import Text
 
 NOW = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)
 SECOND = timedelta(seconds=1)

@@ -11,8 +11,9 @@ from bot.store.database import Database
 from bot.store.outbox import ANSWER, BULK, Outgoing
 from bot.store.schema import outbox as table
 from bot.store.schema import people
-from core.dialogue.effects import Choice
-from core.dialogue.messages import Ask, Stranger
+from core.dialogue.client.messages import Ask
+from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.messages import Stranger
 from core.quantity import Unit
 
 NOW = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)

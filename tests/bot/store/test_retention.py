@@ -8,10 +8,12 @@ from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.outbox import Outgoing
 from bot.store.retention import Kept
-from core.dialogue.effects import Raise, Say
-from core.dialogue.events import Text
-from core.dialogue.messages import NotSure, Stranger
-from core.flags import Code, flag
+from core.dialogue.client.effects import Raise
+from core.dialogue.client.messages import NotSure
+from core.dialogue.kit.effects import Say
+from core.dialogue.kit.events import Text
+from core.dialogue.kit.messages import Stranger
+from core.watching.flags import Code, flag
 from tests.bot.practice import ADA, NOW, rowan_and_ada
 from tests.bot.steps import Puppet, arrive, rows, say, work
 

@@ -6,13 +6,13 @@ from datetime import timedelta
 import pytest
 from sqlalchemy import update
 
-from bot.store import readings, retention, words
+from bot.store import coach_thread, readings, retention
 from bot.store.database import Database
 from bot.store.retention import Kept
 from bot.store.schema import readings as readings_table
 from bot.store.schema import words as words_table
 from core.reading import How
-from core.weighing import OFTEN_WITHIN
+from core.watching.weighing_guard import OFTEN_WITHIN
 from tests.bot.practice import NOW, rowan_and_ada, weight
 from tests.bot.steps import rows
 
@@ -27,7 +27,7 @@ def ada(database: Database) -> int:
     given += [("back", weight("28.4", NOW))]
     database.write_now(readings.put, [readings.row(there.ada, key, one, NOW) for key, one in given])
     database.write_now(readings.withdraw, [(there.ada, "back")], NOW)
-    database.write_now(words.put, [(there.ada, there.coach, words.Direction.TO_COACH, "my knee")], NOW)
+    database.write_now(coach_thread.put, [(there.ada, there.coach, coach_thread.Direction.TO_COACH, "my knee")], NOW)
     return there.ada
 
 

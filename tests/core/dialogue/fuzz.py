@@ -15,14 +15,16 @@ from time import perf_counter
 from zoneinfo import ZoneInfo
 
 from bot.store.codec import dumps, load_state
+from core.care import Numbers, Plan, Slot, Status, Units
 from core.client import Caution, Profile, Sex
-from core.dialogue import effects as e
-from core.dialogue import states as s
-from core.dialogue.engine import step
-from core.dialogue.events import Attachment, Command, Due, Event, FromCoach, Press, Text, Woke
-from core.dialogue.facts import ClientFacts, GoalFact, Numbers, Plan, Slot, Status, Units
+from core.dialogue.client import effects as e
+from core.dialogue.client import states as s
+from core.dialogue.client.facts import ClientFacts, GoalFact
+from core.dialogue.engines.client import step
+from core.dialogue.kit.effects import Erase, Say
+from core.dialogue.kit.events import Attachment, Command, Due, Event, FromCoach, Press, Text, TimerFired
 from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.shape import Understood
+from core.measures.measure import Understood
 from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from tests.builders import ADA, MONDAY, find_zones
@@ -264,7 +266,7 @@ def event(r: Random, now: datetime) -> Event:
     purpose, mark = r.choice(
         (("follow_up", "2026-03-02"), ("snooze", ""), ("pressure", "3e"), ("pressure_end", ""), ("resume", ""))
     )
-    return Woke(now, purpose, mark)
+    return TimerFired(now, purpose, mark)
 
 
 def asking(r: Random, now: datetime, depth: int = 0) -> s.Asking | None:
@@ -389,7 +391,7 @@ def check(r: Random) -> str:
         outcome = step(before, happened, known, now)
     except Exception as error:
         raise AssertionError(f"raised {error!r}\n{case}") from error
-    said = [x for x in outcome.effects if isinstance(x, e.Say | e.Erase)]
+    said = [x for x in outcome.effects if isinstance(x, Say | Erase)]
     if isinstance(happened, Text | Press | Command | Attachment):
         assert said, f"no answer\n{case}"
     for effect in outcome.effects:

@@ -8,12 +8,13 @@ from decimal import Decimal
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from core.care import Plan, Slot, Units
 from core.client import Profile, Sex
-from core.dialogue import effects as e
-from core.dialogue import staff
-from core.dialogue.events import Command, Due, Event, Press, Text
-from core.dialogue.facts import InvitationFact, Plan, Slot, Units
-from core.dialogue.staff_facts import (
+from core.dialogue.client.facts import InvitationFact
+from core.dialogue.engines import staff
+from core.dialogue.kit.effects import Say
+from core.dialogue.kit.events import Command, Due, Event, Press, Text
+from core.dialogue.staff.facts import (
     CardFact,
     CardOf,
     CardsFlagged,
@@ -26,11 +27,11 @@ from core.dialogue.staff_facts import (
     TemplateFact,
     Templates,
 )
-from core.dialogue.staff_names import addressed, meant
-from core.dialogue.staff_states import FRESH_STAFF, StaffState
-from core.digest import CaseRow, FlagFact
-from core.flags import Flag
+from core.dialogue.staff.names import addressed, meant
+from core.dialogue.staff.states import FRESH_STAFF, StaffState
 from core.reading import Reading
+from core.watching.digest import CaseRow, FlagFact
+from core.watching.flags import Flag
 from tests.builders import find_zones, flat
 
 NOW = datetime(2026, 3, 30, 7, 0, tzinfo=UTC)  # Monday 08:00 in London
@@ -144,7 +145,7 @@ class Office:
 
     @property
     def said(self) -> list[Any]:
-        return [part for effect in self.effects if isinstance(effect, e.Say) for part in flat(effect.message)]
+        return [part for effect in self.effects if isinstance(effect, Say) for part in flat(effect.message)]
 
     @property
     def kinds(self) -> list[str]:
@@ -152,7 +153,7 @@ class Office:
 
     @property
     def choices(self) -> list[str]:
-        return [c.data for effect in self.effects if isinstance(effect, e.Say) for r in effect.choices for c in r]
+        return [c.data for effect in self.effects if isinstance(effect, Say) for r in effect.choices for c in r]
 
     def heard(self, kind: type) -> Any:
         found = [message for message in self.said if isinstance(message, kind)]

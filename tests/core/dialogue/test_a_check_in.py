@@ -8,11 +8,11 @@ from decimal import Decimal
 
 import pytest
 
+from core.care import Numbers, Status
 from core.client import Caution, Profile
-from core.dialogue import effects as e
-from core.dialogue import messages as m
-from core.dialogue.facts import Numbers, Status
-from core.dialogue.states import AskingConditions, Awaiting
+from core.dialogue.client import effects as e
+from core.dialogue.client import messages as m
+from core.dialogue.client.states import AskingConditions, Awaiting
 from tests.builders import ADA, MONDAY, Chat, Plan, checked_in
 
 QUIET_PLAN = Plan(measures=("sessions_done", "activity_minutes"))
@@ -149,7 +149,7 @@ def test_one_follow_up_comes_a_day_later_inside_waking_hours_and_never_another()
     assert wake.at == MONDAY + timedelta(hours=24, minutes=30)  # 07:30 the next day is too early; 08:00 is not
     chat.at(wake.at).wakes_up("follow_up", wake.mark)
     assert chat.heard(m.FollowUp).waiting == "energy"
-    assert not [w for w in chat.did(e.Wake) if w.purpose == "follow_up"]
+    assert not [w for w in chat.did(e.SetTimer) if w.purpose == "follow_up"]
 
 
 def test_who_answered_is_not_followed_up():

@@ -8,15 +8,17 @@ from decimal import Decimal
 
 import pytest
 
+from core.care import Numbers, Slot, Status
 from core.client import Background, Caution, Profile, Sex
-from core.dialogue import effects as e
-from core.dialogue import messages as m
-from core.dialogue.engine import step_stranger
-from core.dialogue.events import Command, Text
-from core.dialogue.facts import ClientFacts, InvitationFact, Numbers, Slot, Status, StrangerFacts
-from core.dialogue.states import Enrolling
-from core.measures.shape import Better
-from core.quantity import Unit
+from core.dialogue.client import effects as e
+from core.dialogue.client import messages as m
+from core.dialogue.client.facts import ClientFacts, InvitationFact, StrangerFacts
+from core.dialogue.client.states import Enrolling
+from core.dialogue.engines.client import step_stranger
+from core.dialogue.kit.effects import Erase, Join
+from core.dialogue.kit.events import Command, Text
+from core.dialogue.kit.messages import Stranger, WhichPlace
+from core.quantity import Better, Unit
 from tests.builders import MONDAY, Chat, Plan
 
 INVITED = InvitationFact("client", "Rowan", "Ben")
@@ -38,12 +40,12 @@ def asked(chat: Chat) -> str:
 def test_a_stranger_gets_one_fixed_answer_whatever_they_send():
     for event in (Text(MONDAY, "hello"), Command(MONDAY, "start", "guessed"), Command(MONDAY, "forget")):
         outcome = step_stranger(event, StrangerFacts())
-        assert [type(x.message) for x in outcome.effects] == [m.Stranger]
+        assert [type(x.message) for x in outcome.effects] == [Stranger]
 
 
 def test_a_good_invitation_is_used_up_and_consent_is_asked_before_anything_else():
     outcome = step_stranger(Command(MONDAY, "start", "token"), StrangerFacts(invitation=INVITED))
-    assert isinstance(outcome.effects[0], e.Join)
+    assert isinstance(outcome.effects[0], Join)
     assert outcome.effects[1].message == m.Welcome("Ben", "Rowan")
 
 
@@ -114,7 +116,7 @@ def test_only_what_the_plan_needs_is_asked():
 @pytest.mark.parametrize("answer", ["2012", "14", "I am 16"])
 def test_under_18_is_turned_away_kindly(answer):
     chat = arriving().presses("consent:yes").says(answer)
-    assert chat.did(e.Erase) == [e.Erase(m.TooYoung("Rowan"))]
+    assert chat.did(Erase) == [Erase(m.TooYoung("Rowan"))]
     assert not [x for x in chat.did(e.Learn) if x.field == "birth_year"]
 
 
@@ -170,7 +172,7 @@ def test_a_place_nobody_knows_is_asked_back():
         else:
             chat.says("skip")
     chat.says("Springfield")
-    assert chat.heard(m.WhichPlace).places == () and asked(chat) == "zone"
+    assert chat.heard(WhichPlace).places == () and asked(chat) == "zone"
 
 
 def test_a_command_in_the_middle_puts_the_open_question_again():
@@ -192,4 +194,4 @@ def test_an_invitation_of_another_coach_asks_before_it_changes_anything():
     chat.commands("start", "token2")
     assert chat.heard(m.AskChangeCoach) == m.AskChangeCoach("Sasha", "Rowan")
     chat.presses("move:yes")
-    assert e.Join() in chat.effects and chat.heard(m.CoachChanged).coach == "Sasha"
+    assert Join() in chat.effects and chat.heard(m.CoachChanged).coach == "Sasha"

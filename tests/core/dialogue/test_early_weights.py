@@ -8,11 +8,11 @@ from decimal import Decimal
 
 import pytest
 
-from core.dialogue import effects as e
-from core.dialogue import messages as m
-from core.flags import Code
+from core.dialogue.client import effects as e
+from core.dialogue.client import messages as m
 from core.quantity import Amount
 from core.reading import How
+from core.watching.flags import Code
 from tests.builders import ADA, Chat, checked_in
 
 

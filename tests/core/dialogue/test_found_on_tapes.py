@@ -8,10 +8,11 @@ from decimal import Decimal
 
 import pytest
 
-from core.dialogue import effects as e
-from core.dialogue import messages as m
-from core.dialogue.events import FromCoach
-from core.dialogue.states import Awaiting, Gate, Setting
+from core.dialogue.client import effects as e
+from core.dialogue.client import messages as m
+from core.dialogue.client.states import Awaiting, Gate, Setting
+from core.dialogue.kit.effects import Say
+from core.dialogue.kit.events import FromCoach
 from core.reading import How
 from tests.builders import ADA, Chat, Plan, checked_in
 
@@ -160,10 +161,10 @@ def test_looking_at_the_settings_does_not_stop_the_clock():
 
 def test_one_breath_is_one_message_unless_both_parts_have_buttons():
     chat = Chat(replace(ADA, plan=Plan(measures=()))).due().says("7")
-    (said,) = chat.did(e.Say)
+    (said,) = chat.did(Say)
     assert [type(part) for part in said.message.parts] == [m.Kept, m.Praise, m.CheckInDone]
     chat = Chat(PRESSURE).due().says("7")
-    assert [bool(x.choices) for x in chat.did(e.Say)] == [True, True]
+    assert [bool(x.choices) for x in chat.did(Say)] == [True, True]
 
 
 def test_later_is_answered_by_the_words_on_its_buttons():
@@ -171,5 +172,5 @@ def test_later_is_answered_by_the_words_on_its_buttons():
     facts = replace(ADA, label=lambda key, argument: words.get(key, ""))
     for typed, after in (("this evening", timedelta(hours=11, minutes=30)), ("in two hours", timedelta(hours=2))):
         chat = Chat(facts).due().presses("later").says(typed)
-        (wake,) = [x for x in chat.did(e.Wake) if x.purpose == "snooze"]
+        (wake,) = [x for x in chat.did(e.SetTimer) if x.purpose == "snooze"]
         assert wake.at - chat.now == after

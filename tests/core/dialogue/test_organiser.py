@@ -10,15 +10,16 @@ from typing import Any
 
 import pytest
 
-from core.cohort import Closing, Counted, Sum, Terms, Week
-from core.dialogue import organiser, staff
-from core.dialogue import organiser_effects as fx
-from core.dialogue import organiser_messages as om
-from core.dialogue import staff_effects as sfx
-from core.dialogue.facts import Slot
-from core.dialogue.messages import KeptAsItWas, NotForThisRole
-from core.dialogue.organiser_states import PlanningCohort
-from core.dialogue.staff_facts import CohortFact, MemberFact
+from core.care import Slot
+from core.dialogue.engines import staff
+from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole
+from core.dialogue.organiser import cohorts
+from core.dialogue.organiser import messages as om
+from core.dialogue.staff import cohort_effects as fx
+from core.dialogue.staff import effects as sfx
+from core.dialogue.staff.cohort_states import PlanningCohort
+from core.dialogue.staff.facts import CohortFact, MemberFact
+from core.watching.cohort import Closing, Counted, Sum, Terms, Week
 from tests.core.dialogue.office import LONDON, Office
 
 SLOT = Slot(0, time(18), "Europe/London")
@@ -168,7 +169,7 @@ def test_many_people_have_pages() -> None:
     many = tuple(MemberFact(n, f"P{n:02}", date(2026, 3, 1)) for n in range(20))
     office = olga(spring(members=many)).presses("copeople:3:1")
     said = office.heard(om.CohortPeople)
-    assert (said.page, said.pages, len(said.people)) == (1, 3, organiser.PAGE)
+    assert (said.page, said.pages, len(said.people)) == (1, 3, cohorts.PAGE)
     assert {"copeople:3:0", "copeople:3:2"} <= set(office.choices)
     assert office.presses("copeople:3:99999").heard(om.CohortPeople).page == 2
 
@@ -261,7 +262,7 @@ def test_a_cohort_of_somebody_else_is_not_yours(data: str, who: Any) -> None:
     assert [x for x in office.effects if type(x).__module__ == fx.__name__] == []
 
 
-@pytest.mark.parametrize("verb", sorted(set(staff.VERBS) - set(organiser.VERBS)))
+@pytest.mark.parametrize("verb", sorted(set(staff.VERBS) - set(cohorts.VERBS)))
 def test_an_organiser_who_is_no_coach_presses_no_coach_s_button(verb: str) -> None:
     office = olga(spring())
     office.presses(f"{verb}:1")
@@ -277,7 +278,7 @@ def test_an_organiser_who_is_no_coach_has_no_coach_s_command(command: str) -> No
 
 def test_an_organiser_needs_no_caseload_for_anything_of_a_cohort() -> None:
     """What is not asked for is not loaded: no card, no row, no reading."""
-    for verb in organiser.VERBS:
+    for verb in cohorts.VERBS:
         kinds = {type(n).__name__ for n in staff._needs_of_press(verb, "3")}
         assert kinds <= {"Cohorts", "OtherCoaches"}, verb
 

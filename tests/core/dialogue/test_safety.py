@@ -6,10 +6,10 @@ from dataclasses import replace
 
 import pytest
 
-from core.dialogue import effects as e
-from core.dialogue import messages as m
-from core.dialogue.states import Awaiting
-from core.flags import Code, Severity
+from core.dialogue.client import effects as e
+from core.dialogue.client import messages as m
+from core.dialogue.client.states import Awaiting
+from core.watching.flags import Code, Severity
 from tests.builders import ADA, Chat, Plan
 
 TESTS = replace(ADA, plan=Plan(measures=("chair_stand_30s",)))

@@ -5,13 +5,13 @@ from datetime import date, timedelta
 from decimal import Decimal
 
 from core.client import Profile
-from core.dialogue import staff
-from core.dialogue import staff_messages as sm
-from core.dialogue.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
-from core.dialogue.staff_effects import ClearFlags, MarkSeen, SaveNote, WriteTo
-from core.dialogue.staff_facts import WordFact
-from core.dialogue.staff_states import ChoosingClient
-from core.flags import Code, flag
+from core.dialogue.engines import staff
+from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
+from core.dialogue.staff import messages as sm
+from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
+from core.dialogue.staff.facts import WordFact
+from core.dialogue.staff.states import ChoosingClient
+from core.watching.flags import Code, flag
 from tests.core.dialogue.office import NOW, Office, card, kept, readings
 
 WISH = flag(Code.WANTS_COACH, NOW - timedelta(days=2))
@@ -199,7 +199,7 @@ def test_a_button_nobody_knows_any_more_is_answered_kindly() -> None:
 
 
 def test_a_voice_message_is_answered() -> None:
-    from core.dialogue.events import Attachment
+    from core.dialogue.kit.events import Attachment
 
     assert isinstance(Office(ADA).gets(Attachment(NOW, "voice")).said[0], NotText)
 

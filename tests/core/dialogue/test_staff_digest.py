@@ -3,10 +3,10 @@
 from datetime import date, timedelta
 from decimal import Decimal
 
-from core.dialogue import staff_messages as sm
-from core.dialogue.effects import Say
-from core.dialogue.staff_effects import MarkSeen
-from core.flags import Code, flag
+from core.dialogue.kit.effects import Say
+from core.dialogue.staff import messages as sm
+from core.dialogue.staff.effects import MarkSeen
+from core.watching.flags import Code, flag
 from tests.core.dialogue.office import NOW, WEEK, Office, card, kept, readings
 
 DAY = date(2026, 3, 30)

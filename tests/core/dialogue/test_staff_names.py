@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.dialogue.staff_names import addressed, meant, told_apart
+from core.dialogue.staff.names import addressed, meant, told_apart
 
 NAMES = ((1, "Ada"), (2, "Ann Bell"), (3, "Anna Berg"), (4, "José Díaz"), (5, "Goran"))
 

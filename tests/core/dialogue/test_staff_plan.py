@@ -5,12 +5,12 @@ from datetime import datetime, time
 
 import pytest
 
+from core.care import Numbers, Plan, Slot
 from core.client import Caution, Profile
-from core.dialogue import staff_messages as sm
-from core.dialogue.facts import Numbers, Plan, Slot
-from core.dialogue.messages import KeptAsItWas
-from core.dialogue.staff_effects import ChangePlan, DropTemplate, EndCare, HandOver, SaveTemplate
-from core.dialogue.staff_facts import TemplateFact
+from core.dialogue.kit.messages import KeptAsItWas
+from core.dialogue.staff import messages as sm
+from core.dialogue.staff.effects import ChangePlan, DropTemplate, EndCare, HandOver, SaveTemplate
+from core.dialogue.staff.facts import TemplateFact
 from tests.core.dialogue.office import NOW, Office, card
 
 PLAN = Plan(measures=("weight", "waist"))

@@ -2,15 +2,16 @@
 
 from datetime import time
 
-from core.dialogue import staff
-from core.dialogue import staff_messages as sm
-from core.dialogue.effects import Join, SendData
-from core.dialogue.facts import InvitationFact, Plan, Slot
-from core.dialogue.messages import KeptAsItWas, LanguageChanged, Stranger, WhichPlace
-from core.dialogue.staff_effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
-from core.dialogue.staff_facts import TemplateFact
-from core.dialogue.staff_settings import invitation_rows
-from core.dialogue.staff_states import ChangingOwn
+from core.care import Plan, Slot
+from core.dialogue.client.facts import InvitationFact
+from core.dialogue.engines import staff
+from core.dialogue.kit.effects import Join, SendData
+from core.dialogue.kit.messages import KeptAsItWas, LanguageChanged, Stranger, WhichPlace
+from core.dialogue.staff import messages as sm
+from core.dialogue.staff.effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
+from core.dialogue.staff.facts import TemplateFact
+from core.dialogue.staff.settings import invitation_rows
+from core.dialogue.staff.states import ChangingOwn
 from tests.core.dialogue.office import NOW, Office, card
 
 PLAN = Plan(measures=("waist",))

@@ -7,11 +7,14 @@ from datetime import date, time, timedelta
 
 import pytest
 
-from core.dialogue import effects as e
-from core.dialogue import messages as m
-from core.dialogue.events import FromCoach, PlanChanged, Reachability
-from core.dialogue.facts import InvitationFact, Slot, Status
-from core.dialogue.states import Awaiting, Counting, Setting
+from core.care import Slot, Status
+from core.dialogue.client import effects as e
+from core.dialogue.client import messages as m
+from core.dialogue.client.facts import InvitationFact
+from core.dialogue.client.states import Awaiting, Counting, Setting
+from core.dialogue.kit.effects import Erase, Say, SendData
+from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
+from core.dialogue.kit.messages import NotText
 from core.quantity import Unit
 from tests.builders import ADA, Chat, Plan, checked_in
 
@@ -31,7 +34,7 @@ def test_an_unknown_message_is_never_ignored(text):
 
 @pytest.mark.parametrize("kind", ["voice", "photo", "sticker", "location"])
 def test_what_is_not_text_is_refused_kindly_with_what_to_send(kind):
-    assert Chat().due().sends(kind).heard(m.NotText) == m.NotText(kind, "energy")
+    assert Chat().due().sends(kind).heard(NotText) == NotText(kind, "energy")
 
 
 def test_a_pause_until_a_date_and_back():
@@ -103,26 +106,26 @@ def test_a_reading_is_still_a_reading_after_the_coach_wrote():
 
 
 def test_my_data_is_sent():
-    assert Chat().commands("mydata").did(e.SendData)
+    assert Chat().commands("mydata").did(SendData)
 
 
 def test_being_forgotten_takes_one_confirmation():
     chat = Chat().commands("forget")
-    assert chat.kinds == ["ForgetSure"] and not chat.did(e.Erase)
+    assert chat.kinds == ["ForgetSure"] and not chat.did(Erase)
     chat.says("yes")
-    assert chat.did(e.Erase) == [e.Erase(m.Forgotten())]
+    assert chat.did(Erase) == [Erase(m.Forgotten())]
 
 
 def test_a_no_to_being_forgotten_keeps_everything_as_it_was():
     chat = Chat().due().commands("forget").presses("forget:no")
-    assert not chat.did(e.Erase) and chat.state.asking == Awaiting("energy")
+    assert not chat.did(Erase) and chat.state.asking == Awaiting("energy")
 
 
 def test_leaving_ends_questions_and_still_lets_them_take_their_data():
     chat = Chat().presses("set:leave").presses("leave:yes")
     assert chat.facts.status is Status.LEFT
     assert chat.later(days=7).due().said == []
-    assert chat.says("my data").did(e.SendData)
+    assert chat.says("my data").did(SendData)
     assert chat.says("hello").kinds == ["HasLeft"]
 
 
@@ -151,7 +154,7 @@ def test_a_changed_plan_is_told_and_a_question_that_is_gone_is_dropped():
 
 def test_a_timed_pulse_is_counted_by_us():
     chat = Chat().due().says("7").presses("time:resting_heart_rate").presses("count:resting_heart_rate:30")
-    go, stop = chat.did(e.Say)
+    go, stop = chat.did(Say)
     assert (type(go.message), type(stop.message)) == (m.CountGo, m.CountStop)
     assert stop.after == timedelta(seconds=30)
     assert isinstance(chat.state.asking, Counting)

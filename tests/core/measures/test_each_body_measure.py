@@ -15,7 +15,7 @@ from core.client import Background, Caution, Profile, Sex
 from core.measures import (
     blood_pressure,
     bmi,
-    combining,
+    derived_reading,
     resting_heart_rate,
     waist,
     waist_to_height_ratio,
@@ -23,8 +23,8 @@ from core.measures import (
 )
 from core.measures.blood_pressure import BLOOD_PRESSURE
 from core.measures.bmi import BMI
+from core.measures.measure import Measure, NoReference, Score
 from core.measures.resting_heart_rate import RESTING_HEART_RATE
-from core.measures.shape import Measure, NoReference, Score
 from core.measures.waist import WAIST
 from core.measures.waist_to_height_ratio import WAIST_TO_HEIGHT_RATIO
 from core.measures.waist_to_hip_ratio import WAIST_TO_HIP_RATIO
@@ -344,7 +344,7 @@ def test_a_reading_derived_from_a_side_note_does_not_count():
     derived = bmi.derive({"weight": early}, someone(stature="175"))
     assert derived is not None
     assert not derived.counts
-    assert combining.combined("x", D(1), derived.unit or early.unit, reading("weight", 70)).counts
+    assert derived_reading.combined("x", D(1), derived.unit or early.unit, reading("weight", 70)).counts
 
 
 # --- blood pressure ---

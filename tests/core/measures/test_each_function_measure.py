@@ -12,14 +12,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.change import Change, judge
 from core.client import Caution, Profile, Sex
+from core.judging.change import Change, judge
 from core.language import words_for
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.cautions import ASK_FIRST, NOT_NOW
-from core.measures.scoring import ARMS_USED
-from core.measures.shape import Better, Kind, Misunderstood, Score, Understood, Why
-from core.quantity import Unit, half_up
+from core.measures.measure import Kind, Misunderstood, Score, Understood, Why
+from core.measures.score_function_tests import ARMS_USED
+from core.quantity import Better, Unit, half_up
 from core.reading import Conditions, Reading
 from core.references import REFERENCES
 from core.references import six_minute_walk_enright_1998 as enright_1998

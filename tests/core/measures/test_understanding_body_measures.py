@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from core.language import words_for
 from core.measures import MEASURES
-from core.measures.shape import Kind, Measure, Misunderstood, Understood
+from core.measures.measure import Kind, Measure, Misunderstood, Understood
 from core.quantity import Unit, convert, convertible, half_up, in_two_units
 
 D = Decimal

@@ -1,0 +1,44 @@
+"""CSV that a spreadsheet opens safely: cells that look like a formula are disarmed, and read back as they were."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable, Sequence
+from decimal import Decimal
+
+from core.quantity import half_up
+
+FORMULAS = ("=", "+", "-", "@", "\t", "\r")
+LONGEST = 10  # decimals, the most that are read back: enough for hundredths of a pound, exactly
+
+Row = Sequence[str]
+
+
+def table(columns: Sequence[str], rows: Iterable[Row]) -> str:
+    """Write a table as CSV."""
+    text = io.StringIO()
+    writer = csv.writer(text, lineterminator="\r\n")
+    writer.writerow(columns)
+    writer.writerows([harmless(cell) for cell in row] for row in rows)
+    return text.getvalue()
+
+
+def figure(value: Decimal) -> str:
+    """A plain decimal without needless zeros."""
+    text = format(half_up(value, LONGEST), "f").rstrip("0").rstrip(".")
+    return text or "0"
+
+
+def harmless(text: str) -> str:
+    """Keep a spreadsheet from running what somebody typed."""
+    return f"'{text}" if text.startswith(FORMULAS) and not _is_number(text) else text
+
+
+def as_it_was(cell: str) -> str:
+    """Undo `harmless`."""
+    return cell[1:] if cell.startswith("'") and cell[1:].startswith(FORMULAS) else cell
+
+
+def _is_number(text: str) -> bool:
+    return text[1:].replace(".", "", 1).isdecimal()

@@ -1,0 +1,1 @@
+"""What whoever runs the server does from the command line."""

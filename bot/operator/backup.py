@@ -1,0 +1,253 @@
+"""`samehour backup` and `restore`: the whole database in one file, as it was at one instant.
+
+    backup(to)                    while the bot runs, and without holding it up
+    restore(source, force=...)    into a database nobody uses; what is there goes only when `force` says so
+
+SQLite is copied by its own online backup: in one step, so what is written meanwhile is in it wholly or not at all.
+PostgreSQL is dumped by its own `pg_dump`, in one snapshot. A backup is readable by its owner alone: it holds what the
+database holds, and what is erased later stays in it.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+import shutil
+import sqlite3
+import subprocess
+from contextlib import closing
+from dataclasses import dataclass
+from pathlib import Path
+
+from sqlalchemy import Engine, text
+from sqlalchemy.engine import URL
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot.foundation import config
+from bot.foundation.errors import OperatorError
+from bot.store import migrate as versions
+from bot.store.database import Database
+from bot.store.opening import open_database, unreachable
+
+SQLITE, POSTGRESQL = b"SQLite format 3\0", b"PGDMP"  # how a backup of each begins
+_VERSION = re.compile(r"^COPY \S*alembic_version .*?;\n(\S+)\n", re.MULTILINE)
+_MAJOR = re.compile(r"\) (\d+)")
+
+
+def backup(to: Path) -> str:
+    """Copy the database into `to`; return what was written.
+
+    Raises: OperatorError when `to` exists, or the database or its tool is missing.
+    """
+    if to.exists():
+        raise OperatorError(f"{to} exists already.", "Name a file that does not.")
+    database = open_database(config.read())
+    part = to.with_name(f"{to.name}.part")
+    try:
+        _private(part)
+        if database.file is not None:
+            _copy(_there(database.file), part)
+        else:
+            _postgresql(database.engine.url, "pg_dump", _major(database.engine)).run(
+                "--format=custom", "--no-owner", f"--file={part}"
+            )
+        _to_disk(part)
+        part.replace(to)
+    except OSError as error:
+        raise OperatorError(f"{to} cannot be written ({error.strerror}).", "Name another place.") from None
+    finally:
+        part.unlink(missing_ok=True)
+        database.close()
+    return f"Wrote {to} ({to.stat().st_size:,} bytes)."
+
+
+def restore(source: Path, *, force: bool = False) -> str:
+    """Put a backup in place; return what happened.
+
+    force: even if there is a database: everything in it is lost.
+
+    Raises: OperatorError when there is no backup, it is damaged, or from a newer version; when somebody uses the
+    database; when there is one and nobody said `force`.
+    """
+    if not source.is_file():
+        raise OperatorError(f"There is no file {source}.", "Name a file written by `samehour backup`.")
+    database = open_database(config.read())
+    try:
+        kind = POSTGRESQL if database.file is None else SQLITE
+        with source.open("rb") as file:
+            if not file.read(16).startswith(kind):
+                raise OperatorError(
+                    f"{source} is no backup of this kind of database.", "Check the file and SAMEHOUR_DATABASE_URL."
+                )
+        if database.file is None or database.file.exists():
+            _refuse_unless(database, force=force)
+        version = _restore_sqlite(source, database.file) if database.file else _restore_postgresql(source, database)
+    finally:
+        database.close()
+    next_step = "`samehour check`" if version == versions.head() else "`samehour migrate`, then `samehour check`"
+    return f"The backup is in place. Run {next_step}."
+
+
+def _refuse_unless(database: Database, *, force: bool) -> None:
+    try:
+        there = versions.current(database.engine) is not None
+    except SQLAlchemyError as error:
+        if force and database.file is not None:
+            return  # damaged: that may be why there is a backup to put in its place
+        raise unreachable(error) from None
+    finally:
+        database.engine.dispose()
+    if there and not force:
+        raise OperatorError(
+            "The database is not empty.",
+            "Set SAMEHOUR_DATABASE_URL to a new one, or add --force to lose everything that is in it.",
+        )
+
+
+def _known(version: str | None, source: Path) -> str:
+    """Return the schema's version if ours or older.
+
+    Raises: OperatorError for one that this program does not know, or none.
+    """
+    if version is None or version not in versions.known():
+        raise OperatorError(
+            f"{source} was made by another version (schema {version or 'unknown'}).", "Update the program first."
+        )
+    return version
+
+
+# --- SQLite ------------------------------------------------------------------------------------------------
+
+
+def _there(file: Path) -> Path:
+    if not file.is_file():
+        raise OperatorError(f"There is no database {file}.", "Check SAMEHOUR_DATABASE_URL.")
+    return file
+
+
+def _private(file: Path) -> None:
+    """Make an empty file that only its owner can read."""
+    file.unlink(missing_ok=True)
+    os.close(os.open(file, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+
+
+def _to_disk(file: Path) -> None:
+    handle = os.open(file, os.O_RDONLY)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def _copy(source: Path, to: Path) -> str | None:
+    """Copy a database of ours into an empty file, and check the copy; the version of its schema."""
+    try:
+        reading = f"{source.absolute().as_uri()}?mode=ro"
+        with closing(sqlite3.connect(reading, uri=True, timeout=10)) as old, closing(sqlite3.connect(to)) as new:
+            old.backup(new)
+            new.execute("PRAGMA journal_mode=DELETE")  # one file, with nothing beside it
+            (found,) = new.execute("PRAGMA integrity_check").fetchone()
+            version = new.execute("SELECT version_num FROM alembic_version").fetchone()
+    except sqlite3.Error as error:
+        raise OperatorError(
+            f"{source} cannot be copied ({type(error).__name__}).", "Is it a database of ours?"
+        ) from None
+    if found != "ok":
+        raise OperatorError(f"{source} is damaged.", "Use another backup.")
+    return version[0] if version else None
+
+
+def _restore_sqlite(source: Path, file: Path) -> str:
+    file.parent.mkdir(parents=True, exist_ok=True)
+    part = file.with_name(f"{file.name}.part")
+    try:
+        _private(part)
+        version = _known(_copy(source, part), source)
+        if file.exists():
+            _alone(file)
+        for left in ("-wal", "-shm"):
+            Path(f"{file}{left}").unlink(missing_ok=True)
+        _to_disk(part)
+        part.replace(file)
+    finally:
+        part.unlink(missing_ok=True)
+    return version
+
+
+def _alone(file: Path) -> None:
+    """Make sure that nobody has the database open: only then can its log be given up."""
+    try:
+        with closing(sqlite3.connect(file, timeout=0)) as db:
+            db.execute("PRAGMA journal_mode=DELETE")
+    except sqlite3.OperationalError:
+        raise OperatorError("Somebody is using the database.", "Stop the bot first.") from None
+    except sqlite3.DatabaseError:
+        pass  # damaged: then this is why it is being replaced
+
+
+# --- PostgreSQL --------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class _Tool:
+    """One of PostgreSQL's own programs. The password goes by the environment: arguments are for all to see."""
+
+    path: str
+    name: str
+    url: URL
+
+    def run(self, *arguments: str, database: bool = True) -> str:
+        there = self.url
+        url = URL.create("postgresql", there.username, None, there.host, there.port, there.database, there.query)
+        where = [f"--dbname={url.render_as_string(hide_password=False)}"] if database else []
+        secret = {"PGPASSWORD": str(there.password)} if there.password else {}
+        ended = subprocess.run(
+            [self.path, *where, *arguments], capture_output=True, check=False, env={**os.environ, **secret}
+        )
+        if ended.returncode:
+            raise OperatorError(f"{self.name} failed with code {ended.returncode}.", "Check the database and the file.")
+        return ended.stdout.decode("utf-8", "replace")
+
+
+def _postgresql(url: URL, name: str, server: int) -> _Tool:
+    """Find a tool that is not older than the server: an older one refuses to read it.
+
+    Raises: OperatorError that says what to install.
+    """
+    path = shutil.which(name)
+    if path is None:
+        raise OperatorError(
+            f"{name} is not installed here.", f"Install PostgreSQL's client programs, version {server}."
+        )
+    said = subprocess.run([path, "--version"], capture_output=True, check=False, text=True).stdout
+    major = _MAJOR.search(said)
+    if major is not None and int(major[1]) < server:
+        raise OperatorError(
+            f"{name} is version {major[1]}, and the server {server}.",
+            f"Install PostgreSQL's client programs, version {server}.",
+        )
+    return _Tool(path, name, url)
+
+
+def _major(engine: Engine) -> int:
+    try:
+        with engine.connect() as conn:
+            number = conn.execute(text("SHOW server_version_num")).scalar_one()
+    except SQLAlchemyError as error:
+        raise unreachable(error) from None
+    return int(number) // 10_000
+
+
+def _restore_postgresql(source: Path, database: Database) -> str:
+    tool = _postgresql(database.engine.url, "pg_restore", _major(database.engine))
+    found = _VERSION.search(tool.run("--data-only", "--table=alembic_version", "--file=-", str(source), database=False))
+    version = _known(found[1] if found else None, source)
+    with database.engine.connect() as conn:
+        others = conn.execute(
+            text("SELECT count(*) FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid()")
+        ).scalar_one()
+    database.engine.dispose()
+    if others:
+        raise OperatorError("Somebody is using the database.", "Stop the bot first.")
+    tool.run("--no-owner", "--exit-on-error", "--single-transaction", "--clean", "--if-exists", str(source))
+    return version

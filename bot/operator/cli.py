@@ -1,0 +1,224 @@
+"""The command line: `samehour`, also `python -m bot`.
+
+Exit codes: 0 done, 2 called wrongly, 1 anything else, with one line on stderr that says what and, where it can,
+what to do about it. Importing this opens nothing and imports no heavy library: each command imports its own.
+"""
+
+from __future__ import annotations
+
+import sys
+from enum import StrEnum
+from pathlib import Path
+from typing import Annotated, NoReturn
+
+import typer
+
+from bot.foundation.errors import OperatorError, UsageError
+
+app = typer.Typer(
+    name="samehour",
+    help="Weekly home check-ins by message: the same assessments, the same way, at the same hour.",
+    add_completion=False,
+    pretty_exceptions_enable=False,
+    rich_markup_mode=None,
+)
+
+
+INTERRUPTED = 130  # what Typer makes of Ctrl-C
+
+
+class Invited(StrEnum):
+    COACH = "coach"
+    ORGANISER = "organiser"
+
+
+class Form(StrEnum):
+    CSV = "csv"
+    FHIR = "fhir"
+    ICS = "ics"
+
+
+class Output(StrEnum):
+    CSV = "csv"
+    JSON = "json"
+    TABLE = "table"
+
+
+@app.command()
+def serve(
+    webhook: Annotated[
+        bool, typer.Option("--webhook", help="Have updates pushed to SAMEHOUR_WEBHOOK_URL instead of polling.")
+    ] = False,
+) -> None:
+    """Run the bot until it is told to stop."""
+    from bot.operator.commands.serve import serve as run
+
+    run(webhook=webhook)
+
+
+@app.command()
+def check() -> None:
+    """Look at the token, the database, the schema, the catalogues and the clock; say what is wrong."""
+    from bot.operator.commands.check import check as run
+
+    raise typer.Exit(run(print))
+
+
+@app.command()
+def invite(
+    kind: Annotated[Invited, typer.Argument(help="Whom to invite.")],
+    name: Annotated[str, typer.Argument(help="What they are called.")],
+) -> None:
+    """Print a link that makes somebody a coach or an organiser: once, within 14 days."""
+    from bot.operator.commands.invite import invite as run
+
+    run(kind.value, name)
+
+
+@app.command()
+def digest(
+    coach: Annotated[str, typer.Option("--coach", help="Whose digest.")],
+    date: Annotated[str, typer.Option("--date", help="For which local date, like 2026-03-30; today if left out.")] = "",
+    dry_run: Annotated[bool, typer.Option("--dry-run", help="Print it here; send nothing.")] = False,
+) -> None:
+    """Send a coach the digest of a date, if it was not sent, or print it."""
+    from bot.operator.commands.digest import digest as run
+
+    print(run(coach, date, dry_run=dry_run))
+
+
+@app.command()
+def score(
+    readings: Annotated[Path, typer.Argument(help="CSV: person,taken_at,measure,value,unit,conditions; - for stdin")],
+    people: Annotated[
+        Path | None, typer.Option("--people", help="CSV: person,sex,birth_date,height,background,cautions")
+    ] = None,
+    to: Annotated[Output, typer.Option("--to", help="How to write the result.")] = Output.TABLE,
+    processes: Annotated[
+        int, typer.Option("--processes", min=0, help="How many share a long file, for csv and json; 0 chooses.")
+    ] = 0,
+) -> None:
+    """Score readings from a file against the published references, without a chat."""
+    from bot.scoring import score as run
+
+    run(str(readings), None if people is None else str(people), to.value, sys.stdout, sys.stderr, processes or None)
+
+
+@app.command("import")
+def import_(
+    file: Annotated[Path, typer.Argument(help="CSV: person,taken_at,measure,value,unit,conditions; - for stdin")],
+    coach: Annotated[str, typer.Option("--coach", help="Whose clients they are.")],
+    write: Annotated[bool, typer.Option("--write", help="Keep them; otherwise only show what would happen.")] = False,
+    doubtful: Annotated[bool, typer.Option("--doubtful", help="Keep doubtful values too: you have checked.")] = False,
+) -> None:
+    """Show what becomes of each row of past readings; keep them with --write. The same file twice adds nothing."""
+    from bot.operator.commands.import_export_erase import import_ as run
+
+    run(str(file), coach, write=write, doubtful=doubtful, out=sys.stdout, err=sys.stderr)
+
+
+@app.command()
+def export(
+    coach: Annotated[str, typer.Option("--coach", help="Whose client.")],
+    client: Annotated[str | None, typer.Argument(help="Whole name or number; all of the coach's if left out.")] = None,
+    to: Annotated[Form, typer.Option("--to", help="csv or fhir for readings, ics for weekly slots.")] = Form.CSV,
+    out: Annotated[Path | None, typer.Option("--out", help="A new file; printed if left out.")] = None,
+    names: Annotated[bool, typer.Option("--names", help="Name people in fhir and ics, where they are not.")] = False,
+    side_notes: Annotated[bool, typer.Option("--side-notes", help="Also readings that never count.")] = False,
+) -> None:
+    """Export a client's readings or weekly slot, or those of a caseload."""
+    from bot.operator.commands.import_export_erase import export as run
+
+    said = run(client, coach, to.value, out, named=names, side_notes=side_notes, stdout=sys.stdout)
+    if said:
+        print(said)
+
+
+@app.command()
+def erase(
+    client: Annotated[str, typer.Argument(help="Whole name or number.")],
+    coach: Annotated[str, typer.Option("--coach", help="Whose client.")],
+    yes: Annotated[bool, typer.Option("--yes", help="Do not ask.")] = False,
+) -> None:
+    """Erase a client for good: readings, name, words and all."""
+    from bot.operator.commands.import_export_erase import erase_client, on_terminal
+
+    print(erase_client(client, coach, (lambda number: True) if yes else on_terminal))
+
+
+@app.command()
+def judgement(
+    clients: Annotated[int, typer.Option(min=1, max=100_000, help="Simulated clients.")] = 1000,
+    weeks: Annotated[int, typer.Option(min=16, max=260, help="Weeks each is followed.")] = 52,
+    seed: Annotated[int, typer.Option(help="The same seed gives the same figures.")] = 1,
+) -> None:
+    """Publish how the rule for change does on simulated clients: false flags, and true changes found."""
+    from rich.console import Console
+
+    from bot.operator.change_rule_simulation import print_figures
+
+    console = Console()
+    print_figures(clients, weeks, seed, Console(width=max(console.width, 132)))
+
+
+@app.command()
+def migrate() -> None:
+    """Bring the database to the newest schema; nothing happens when it is there."""
+    from bot.operator.commands.database import migrate as run
+
+    print(run())
+
+
+@app.command()
+def backup(
+    to: Annotated[Path, typer.Argument(help="The file to write; it must not exist yet.")],
+) -> None:
+    """Copy the whole database into a file, consistent even while the bot runs."""
+    from bot.operator.backup import backup as run
+
+    print(run(to))
+
+
+@app.command()
+def restore(
+    source: Annotated[Path, typer.Argument(help="A file written by `samehour backup`.")],
+    force: Annotated[bool, typer.Option("--force", help="Lose everything that is in the database now.")] = False,
+) -> None:
+    """Put a backup in place. Stop the bot first; a database that is not empty is left alone without --force."""
+    from bot.operator.backup import restore as run
+
+    print(run(source, force=force))
+
+
+def main() -> NoReturn:
+    """Run the command named on the command line, and exit with its code."""
+    sys.exit(run(sys.argv[1:]))
+
+
+def run(arguments: list[str]) -> int:
+    """Run one command; its exit code. Everything that goes wrong is one line on stderr."""
+    try:
+        code = app(arguments, standalone_mode=False)
+    except (typer.Abort, KeyboardInterrupt):
+        return _fail("Stopped.", 1)
+    except UsageError as error:
+        return _fail(str(error), 2)
+    except OperatorError as error:
+        return _fail(str(error), 1)
+    except BrokenPipeError:
+        sys.stderr.close()  # whoever read our output went away; saying so would only fail again
+        return 1
+    except Exception as error:
+        if hasattr(error, "format_message"):  # what Typer says of a wrong call; its own class of it is private
+            return _fail(f"{error.format_message()} See `samehour --help`.", 2)
+        from bot.foundation.log import fault, places
+
+        return _fail(f"A fault of ours: {fault(error)} ({places(error)}).", 1)
+    if code == INTERRUPTED:
+        return _fail("Stopped.", 1)
+    return code if isinstance(code, int) else 0
+
+
+def _fail(said: str, code: int) -> int:
+    print(" ".join(said.split()), file=sys.stderr)
+    return code

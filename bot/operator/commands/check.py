@@ -1,0 +1,122 @@
+"""`check`: one line for each thing that must be right, "ok" or what to do. It changes nothing."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable, Iterator
+from datetime import UTC, datetime, timedelta
+from email.utils import parsedate_to_datetime
+
+from sqlalchemy import Connection, text
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot.foundation import config
+from bot.foundation.clock import now
+from bot.foundation.errors import BadSettings, OperatorError
+from bot.store import inbox
+from bot.store import migrate as versions
+from bot.store.database import Database
+from bot.store.opening import open_database, unreachable
+
+MOST_SKEW = timedelta(seconds=30)  # between our clock and the messenger's: slots are asked by ours
+Line = tuple[str, str | None]  # what was looked at, and what is wrong with it or None
+
+
+def check(say: Callable[[str], None]) -> int:
+    """Look at everything; say a line each. Return 0 if all is well, else 1."""
+    try:
+        settings = config.read()
+    except BadSettings as error:
+        say(f"settings   {error}")
+        return 1
+    failed = False
+    for what, wrong in _lines(settings):
+        failed = failed or wrong is not None
+        say(f"{what:11}{wrong or 'ok'}")
+    return 1 if failed else 0
+
+
+def _lines(settings: config.Settings) -> Iterator[Line]:
+    yield "settings", None
+    yield from asyncio.run(_messenger(settings))
+    yield from _database(settings)
+    yield "catalogues", _catalogues(settings)
+
+
+async def _messenger(settings: config.Settings) -> list[Line]:
+    """Ask the platform who we are, and what time it is there."""
+    from bot.transports.telegram import Telegram
+
+    try:
+        telegram = Telegram.of(settings)
+        await telegram.open()
+    except OperatorError as error:
+        return [("token", str(error))]
+    await telegram.close()
+    return [("token", None), ("clock", await _clock(settings))]
+
+
+async def _clock(settings: config.Settings) -> str | None:
+    import aiohttp
+
+    try:
+        timeout = aiohttp.ClientTimeout(total=10)
+        async with aiohttp.ClientSession(timeout=timeout) as session, session.head(settings.api_base_url) as answer:
+            given = answer.headers.get("Date", "")
+        there = parsedate_to_datetime(given).astimezone(UTC)
+    except (aiohttp.ClientError, TimeoutError, ValueError, TypeError):
+        return None  # nobody to compare with; the token line has said so if the messenger is not there
+    return skewed(now(), there)
+
+
+def skewed(here: datetime, there: datetime) -> str | None:
+    """Say by how much this machine's clock is off, if it matters."""
+    if abs(here - there) <= MOST_SKEW:
+        return None
+    way = "ahead of" if here > there else "behind"
+    seconds = round(abs(here - there).total_seconds())
+    return f"This machine's clock is {seconds} s {way} the messenger's. Set it by a time server."
+
+
+def _database(settings: config.Settings) -> Iterator[Line]:
+    try:
+        database = open_database(settings)
+    except OperatorError as error:
+        yield "database", str(error)
+        return
+    try:
+        yield from _opened(database)
+    finally:
+        database.close()
+
+
+def _opened(database: Database) -> Iterator[Line]:
+    if database.file is not None and not database.file.exists():
+        yield "database", f"There is no {database.file} yet. Run `samehour migrate`."
+        return
+    try:
+        have, want = versions.current(database.engine), versions.head()
+    except (SQLAlchemyError, OSError) as error:
+        yield "database", str(unreachable(error))
+        return
+    yield "database", None
+    if have != want:
+        yield "schema", f"It is {have or 'empty'}, the code wants {want}. Run `samehour migrate`."
+        return
+    yield "schema", None
+    waiting = database.read_now(_set_aside)
+    yield "inbox", f"{waiting} messages were set aside after a fault of ours. See the logs." if waiting else None
+
+
+def _set_aside(conn: Connection) -> int:
+    conn.execute(text("SELECT 1"))
+    return inbox.set_aside_count(conn)
+
+
+def _catalogues(settings: config.Settings) -> str | None:
+    from bot.rendering import translations
+
+    missing = [name for name in settings.languages if name != "en" and translations.read(name) is None]
+    if missing:
+        return f"Missing: {', '.join(missing)}. Install again, or leave them out of SAMEHOUR_LANGUAGES."
+    return None

@@ -1,0 +1,326 @@
+"""Past readings of a coach's clients, from a file that `samehour score` reads. First looked at, then kept.
+
+    lines = look(conn, coach_id, sheet, now)      what would happen, row by row; nothing is written
+    keep(conn, lines, now)                        it happens
+
+* A person is one of the coach's clients: by their whole name, or by the number `samehour` shows. Whoever has not
+  agreed, or has left, gets nothing.
+* A reading is kept under a digest of person, measure, instant and value, so the same file twice adds nothing, and what
+  was taken back meanwhile does not come back.
+* What a client typed is never overwritten, and nothing doubtful is kept unasked.
+* A time without a zone is UTC, as in `score`. A date alone is noon of that day where the client lives: midnight in
+  UTC would be the day before for half the world.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from bisect import bisect_right
+from collections import defaultdict
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import AbstractContextManager
+from dataclasses import dataclass, replace
+from datetime import date, datetime, time, timedelta, tzinfo
+from enum import StrEnum
+from operator import attrgetter
+
+from sqlalchemy import Connection, select
+
+from bot.foundation.spreadsheet import as_it_was
+from bot.scoring import OPTIONAL, REQUIRED, problems
+from bot.scoring.parse_row import Meaning, instant, understand
+from bot.scoring.tabular import Cells, Sheet, open_sheet
+from bot.store import audit, caseload, readings
+from bot.store.clients import Client
+from bot.store.dialect import insert_new
+from bot.store.schema import readings as table
+from bot.store.zones import zone_of
+from core import schedule
+from core.care import Status
+from core.language import plain
+from core.measures import MEASURES
+from core.measures.measure import Measure, Understood
+from core.quantity import Unit
+from core.reading import How, Reading
+from core.understanding.plausibility import doubt
+
+OLDEST = timedelta(days=3653)  # ours: ten years; what is older says nothing about today
+MOST_ATTEMPTS = 10
+FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
+COLUMNS = (*OPTIONAL, "how", "attempts")
+PREFIX = "import/"
+
+
+class Fate(StrEnum):
+    """What becomes of a row."""
+
+    KEPT = "kept"
+    ALREADY = "already there"
+    TWICE = "twice in the file"
+    OWN_STAYS = "the client's own reading stays"
+    DOUBTFUL = "doubtful"
+    SIDE_NOTE = "a side note"
+    IN_THE_FUTURE = "in the future"
+    TOO_OLD = "too far in the past"
+    UNKNOWN_PERSON = "person not known"
+    SEVERAL_PEOPLE = "several people of this name"
+    NOT_AGREED = "has not agreed yet"
+    HAS_LEFT = "has left"
+    UNKNOWN_MEASURE = "measure not known"
+    UNUSABLE = "cannot be used"  # not understood, or nothing anybody's body could be
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One row of the file. cells: person, taken_at, measure, value, unit, as they were.
+
+    detail: what to know about the fate.  client_id, reading, key: of what is kept.
+    """
+
+    number: int
+    cells: Cells
+    fate: Fate
+    detail: str = ""
+    client_id: int | None = None
+    reading: Reading | None = None
+    key: str = ""
+
+
+def opened(path: str) -> AbstractContextManager[Sheet]:
+    """Open a file of readings, to be used in a `with`; "-" is standard input.
+
+    Raises: UsageError for one that cannot be read or lacks a column.
+    """
+    return open_sheet(path, REQUIRED, COLUMNS)
+
+
+def look(
+    conn: Connection,
+    coach_id: int,
+    sheet: Sheet,
+    now: datetime,
+    *,
+    doubtful: bool = False,
+    advance: Callable[[], object] = lambda: None,
+) -> tuple[Line, ...]:
+    """Say what would become of every row, in the order of the file.
+
+    doubtful: keep what looks like a slip of the hand as well; somebody has checked it.  advance: called once a row.
+
+    Raises: UsageError when the file turns out not to be readable.
+    """
+    people = caseload.everybody(conn, coach_id)
+    rows = [_read(number, cells, beyond, people) for number, (cells, beyond) in enumerate(sheet.rows(), FIRST_ROW)]
+    known = _Known(conn, {r.client.id for r in rows if r.client is not None})
+    lines: dict[int, Line] = {}
+    for row in sorted(rows, key=lambda r: (r.at is None, r.at or now, r.number)):
+        lines[row.number] = _line(row, known, now, doubtful)
+        advance()
+    return tuple(lines[number] for number in sorted(lines))
+
+
+def keep(conn: Connection, lines: Iterable[Line], now: datetime) -> int:
+    """Write what `look` said would be kept, in the same transaction; how many readings that were."""
+    kept = [line for line in lines if line.fate is Fate.KEPT]
+    rows = [
+        readings.row(line.client_id, line.key, line.reading, now)
+        for line in kept
+        if line.client_id is not None and line.reading is not None
+    ]
+    added = insert_new(conn, table, rows, ("client_id", "key"))
+    for client_id in sorted({row["client_id"] for row in rows}):
+        audit.note(conn, now, audit.OPERATOR, "imported", client_id)
+    return added
+
+
+def key_of(client_id: int, reading: Reading) -> str:
+    """The same for the same reading, whenever and from whatever file it comes."""
+    value = "/".join(format(v.normalize(), "f") for v in (reading.value, reading.second) if v is not None)
+    what = f"{client_id}\n{reading.measure}\n{reading.taken_at.isoformat()}\n{value}"
+    return PREFIX + hashlib.sha256(what.encode()).hexdigest()[:32]
+
+
+# --- reading a row -----------------------------------------------------------------------------------------
+
+
+@dataclass(slots=True)
+class _Row:
+    """A row as far as it is understood alone. whole_day: only a date was given."""
+
+    number: int
+    cells: Cells
+    meaning: Meaning
+    fate: Fate | None = None
+    detail: str = ""
+    client: Client | None = None
+    at: datetime | None = None
+    whole_day: bool = False
+    attempts: int = 1
+
+
+def _read(number: int, cells: Cells, beyond: bool, people: Sequence[Client]) -> _Row:
+    person, taken, measure, value, unit, conditions, how, attempts = (as_it_was(cell) for cell in cells)
+    row = _Row(number, (person, taken, measure, value, unit), understand(number, measure, value, unit, conditions))
+    found = named(people, person)
+    if len(found) == 1:
+        row.client = found[0]
+        zone = _zone(found[0])
+        at, row.whole_day = _instant(taken, zone)
+    else:
+        at = instant(taken)
+    row.at = None if isinstance(at, str) else at
+    if attempts.strip().isdecimal() and 1 <= int(attempts) <= MOST_ATTEMPTS:
+        row.attempts = int(attempts)
+    refused = next(_refusals(row, person, found, at, beyond, how), None)
+    if refused is not None:
+        row.fate, row.detail = refused
+    return row
+
+
+def _refusals(
+    row: _Row, person: str, found: Sequence[Client], at: datetime | str, beyond: bool, how: str
+) -> Iterator[tuple[Fate, str]]:
+    """What the row alone says against it, most telling first."""
+    if beyond:
+        yield Fate.UNUSABLE, problems.TOO_MANY_CELLS
+    if not person.strip():
+        yield Fate.UNUSABLE, problems.NO_PERSON
+    if not found:
+        yield Fate.UNKNOWN_PERSON, "no client of this coach has this name or number"
+    if len(found) > 1:
+        yield Fate.SEVERAL_PEOPLE, f"write one of the numbers {', '.join(str(c.id) for c in found)} instead"
+    if found and not found[0].consented:
+        yield Fate.NOT_AGREED, "nothing is kept of somebody who has not agreed to it"
+    if found and found[0].status is Status.LEFT:
+        yield Fate.HAS_LEFT, ""
+    if isinstance(at, str):
+        yield Fate.UNUSABLE, at
+    if row.meaning.problem:
+        yield Fate.UNUSABLE if row.meaning.key in MEASURES else Fate.UNKNOWN_MEASURE, row.meaning.problem
+    if how.strip() == How.EARLY:
+        yield Fate.SIDE_NOTE, "a reading before its time never counts"
+
+
+def named(people: Sequence[Client], text: str) -> list[Client]:
+    """By the whole name, else by number: part of a name is not enough to file somebody's health under it."""
+    said = plain(text).strip()
+    if not said:
+        return []
+    by_name = [client for client in people if plain(client.name).strip() == said]
+    number = said.removeprefix("#")
+    return by_name or [client for client in people if number.isdecimal() and client.id == int(number)]
+
+
+def _zone(client: Client) -> tzinfo:
+    return zone_of(client.slot.zone_name if client.slot else None)
+
+
+def _instant(text: str, zone: tzinfo) -> tuple[datetime | str, bool]:
+    """The instant of a cell, and whether it was a date alone."""
+    try:
+        day = date.fromisoformat(text.strip())
+    except ValueError:
+        return instant(text), False
+    return (instant(text) if isinstance(instant(text), str) else schedule.instant(day, time(12), zone)), True
+
+
+# --- beside what is there ----------------------------------------------------------------------------------
+
+
+class _Known:
+    """What is there of the clients concerned, and what the file adds on the way."""
+
+    def __init__(self, conn: Connection, client_ids: set[int]) -> None:
+        found = readings.everything(conn, client_ids) if client_ids else {}
+        self._series: dict[tuple[int, str], list[Reading]] = defaultdict(list)
+        for client_id, series in found.items():
+            for reading in series:
+                self._series[client_id, reading.measure].append(reading)
+        wanted = select(table.c.client_id, table.c.key).where(
+            table.c.client_id.in_(client_ids), table.c.key.like(f"{PREFIX}%")
+        )
+        self.keys: set[tuple[int, str]] = {(r.client_id, r.key) for r in conn.execute(wanted)} if client_ids else set()
+        self.new: set[tuple[int, str]] = set()
+
+    def before(self, client_id: int, measure: str, at: datetime) -> Reading | None:
+        """The last one that counts at or before an instant."""
+        series = self._series[client_id, measure]
+        place = bisect_right(series, at, key=attrgetter("taken_at"))
+        return next((r for r in reversed(series[:place]) if r.counts), None)
+
+    def beside(self, client_id: int, measure: str, at: datetime, whole_day: bool, zone: tzinfo) -> list[Reading]:
+        """Those of the same instant; of the same day, if that is all that is known of the new one."""
+        series = self._series[client_id, measure]
+        if whole_day:
+            day = at.astimezone(zone).date()
+            return [r for r in series if r.taken_at.astimezone(zone).date() == day]
+        return [r for r in series if r.taken_at == at]
+
+    def add(self, client_id: int, reading: Reading, key: str) -> None:
+        series = self._series[client_id, reading.measure]
+        series.insert(bisect_right(series, reading.taken_at, key=attrgetter("taken_at")), reading)
+        self.new.add((client_id, key))
+
+
+def _line(row: _Row, known: _Known, now: datetime, doubtful: bool) -> Line:
+    heard, measure, client, at = row.meaning.heard, row.meaning.measure, row.client, row.at
+    line = Line(row.number, row.cells, row.fate or Fate.KEPT, row.detail)
+    if row.fate is not None or heard is None or measure is None or client is None or at is None:
+        return line
+    zone = _zone(client)
+    if row.whole_day and at > now and at.astimezone(zone).date() == now.astimezone(zone).date():
+        at = now  # today, before noon
+    if at > now:
+        return replace(line, fate=Fate.IN_THE_FUTURE)
+    if at < now - OLDEST:
+        return replace(line, fate=Fate.TOO_OLD, detail="more than ten years ago")
+    reading = _reading(row, measure, heard, at)
+    key = key_of(client.id, reading)
+    fate, detail = _beside(known, client.id, reading, key, row.whole_day, zone)
+    if fate is not Fate.KEPT:
+        return replace(line, fate=fate, detail=detail)
+    unlikely = doubt(measure, heard, known.before(client.id, measure.key, at), client.profile)
+    if unlikely is not None and not doubtful:
+        return replace(line, fate=Fate.DOUBTFUL, detail=problems.unlikely(measure, unlikely))
+    known.add(client.id, reading, key)
+    return replace(line, detail=row.meaning.remark, client_id=client.id, reading=reading, key=key)
+
+
+def _reading(row: _Row, measure: Measure, heard: Understood, at: datetime) -> Reading:
+    return Reading(
+        measure.key,
+        heard.value,
+        at,
+        second=heard.second,
+        as_typed=" ".join(f"{row.cells[3]} {row.cells[4]}".split())[:200],
+        unit=heard.unit,
+        conditions=row.meaning.conditions,
+        how=How.IMPORTED,
+        attempts=max(heard.attempts, row.attempts),
+        window=heard.window,
+    )
+
+
+def _beside(
+    known: _Known, client_id: int, reading: Reading, key: str, whole_day: bool, zone: tzinfo
+) -> tuple[Fate, str]:
+    """What is there already decides. Several pressures a day are usual, so their day alone says nothing."""
+    if (client_id, key) in known.new:
+        return Fate.TWICE, ""
+    if (client_id, key) in known.keys:
+        return Fate.ALREADY, "imported before"
+    series = reading.measure == "blood_pressure"
+    there = known.beside(client_id, reading.measure, reading.taken_at, whole_day, zone)
+    if any((r.value, r.second) == (reading.value, reading.second) for r in there):
+        return Fate.ALREADY, ""
+    own = [r for r in there if r.how is not How.IMPORTED]
+    if own and not (series and whole_day):
+        return Fate.OWN_STAYS, f"it says {_shown(own[-1])}"
+    return Fate.KEPT, ""
+
+
+def _shown(reading: Reading) -> str:
+    value = format(reading.value.normalize(), "f")
+    if reading.second is not None and reading.measure == "blood_pressure":
+        return f"{value}/{reading.second:f} {Unit.MILLIMETRE_OF_MERCURY}"
+    return value

@@ -1,0 +1,1 @@
+"""The running process: intake, turns, sweeps over what is due, delivery, health."""

@@ -1,0 +1,258 @@
+"""Draining the outbox: in order within a chat, chats side by side, within the platform's limits.
+
+A crash between the platform's yes and our commit repeats at most the messages then in flight or not yet noted, one
+for each chat, and loses none: the platform offers no key that would prevent it.
+
+* One exchange with the store records what is finished and claims what comes next (`bot.store.dispatch`).
+* An exchange that failed may have been committed all the same, its answer lost: what it claimed without our hearing
+  of it is handed back before the next.
+* A message is rendered when it is sent, in its reader's language. What many people get is rendered once.
+* Sleeps until the next message is due or `bell` rings, so a timed message goes out at its instant.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import random
+from collections.abc import Callable
+from contextlib import nullcontext
+from datetime import datetime, timedelta
+from typing import Protocol
+
+from bot.foundation import log
+from bot.foundation.clock import Clock
+from bot.foundation.metrics import Metrics
+from bot.foundation.reader import Reader, Rendered
+from bot.foundation.retry import Broken, Failure, Sent, Wait, backoff, decide
+from bot.process.rate_window import Window
+from bot.process.wakeup import Bell, pause
+from bot.store import outbox
+from bot.store.database import Database
+from bot.store.dispatch import UNREACHABLE, Job, Later, Next, Result, claim_and_settle
+from bot.store.rate_limit import Rates
+
+AHEAD = 8  # times as many messages are claimed as are in flight: sending goes on while the store is asked for more
+GATHER = 0.01  # seconds that what was sent is gathered for one commit, while enough is claimed to go on sending
+LONGEST_SLEEP = 1.0  # seconds; another process may have queued something
+_TICK = timedelta(milliseconds=1)
+
+_log = log.get("delivery")
+
+
+class Transport(Protocol):
+    """What delivery needs of a messenger. Neither call raises for anything the messenger says."""
+
+    async def send(self, chat_id: int, message: Rendered) -> Sent | Failure: ...
+
+    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | Failure: ...
+
+
+class Renderer(Protocol):
+    """Makes of a queued message what is sent, in one or more parts. Raises when it cannot: a fault of ours."""
+
+    async def parts(self, row: outbox.Claimed, reader: Reader) -> tuple[Rendered, ...]: ...
+
+
+class Delivery:
+    """One worker's sender.
+
+    rates: shared limits; None for none, as under a simulated clock.  parallel: most messages in flight.
+    on_events: called when a failure became an event for the inbox.  spread: random numbers from 0 up to 1.
+    """
+
+    def __init__(
+        self,
+        database: Database,
+        transport: Transport,
+        renderer: Renderer,
+        clock: Clock,
+        metrics: Metrics,
+        *,
+        worker: str,
+        rates: Rates | None,
+        parallel: int = 32,
+        on_events: Callable[[], None] = lambda: None,
+        spread: Callable[[], float] = random.random,
+    ) -> None:
+        self._database = database
+        self._transport = transport
+        self._renderer = renderer
+        self._clock = clock
+        self._metrics = metrics
+        self._worker = worker
+        self._rates = rates
+        self._parallel = parallel
+        self._on_events = on_events
+        self._spread = spread
+        self._sending = asyncio.Semaphore(parallel)
+        self._window = None if rates is None else Window(max(int(rates.overall), 1))
+        self._in_hand: dict[asyncio.Task[None], int] = {}  # and the row it carries
+        self._unheard = False  # whether more may be claimed for us than we know of
+        self._results: list[Result] = []
+        self._halted_until: datetime | None = None
+        self.bell = Bell()
+
+    # Running.
+
+    async def run(self, stopping: asyncio.Event) -> None:
+        """Send until `stopping`; then finish what is in flight, and hand the rest back."""
+        failed = 0
+        while not stopping.is_set():
+            try:
+                found = await self._exchange(self._parallel * AHEAD - len(self._in_hand))
+                failed = 0
+            except Exception:
+                failed += 1
+                _log.exception("the outbox cannot be read", attempt=failed)
+                await pause(stopping, min(backoff(failed, self._spread()).total_seconds(), 30.0))
+                continue
+            self._begin(found)
+            if not stopping.is_set():
+                await self._sleep(found, stopping)
+        await self._finish()
+
+    async def drain(self) -> int:
+        """Send everything that can be sent now, and wait for it; how many went out. For a simulated clock."""
+        count = 0
+        while True:
+            found = await self._exchange(self._parallel)
+            if not found.jobs:
+                return count
+            self._begin(found)
+            await asyncio.gather(*self._in_hand)
+            count += sum(isinstance(result.outcome, Sent) for result in self._results)
+
+    async def start_afresh(self) -> int:
+        """Take back at once what this worker held when it was killed; how many messages."""
+        return await self._database.write(outbox.release, self._worker, self._clock.now())
+
+    async def next_due(self) -> datetime | None:
+        """Return when the next message can go, None when none waits."""
+        return await self._database.read(outbox.next_due)
+
+    async def _exchange(self, want: int) -> Next:
+        self.bell.hush()
+        if self._unheard:
+            known = {*self._in_hand.values(), *(result.row.id for result in self._results)}
+            await self._database.write(outbox.release, self._worker, self._clock.now(), known)
+            self._unheard = False
+        results, self._results = self._results, []
+        try:
+            found = await self._database.write(
+                claim_and_settle, self._worker, self._clock.now(), results, want, self._rates
+            )
+        except BaseException:
+            self._results = results + self._results  # not recorded: the platform's yes must not be forgotten
+            self._unheard = True
+            raise
+        if found.events:
+            self._on_events()
+        return found
+
+    def _begin(self, found: Next) -> None:
+        for job in found.jobs:
+            task = asyncio.create_task(self._carry(job))
+            self._in_hand[task] = job.row.id
+            task.add_done_callback(self._landed)
+
+    def _landed(self, task: asyncio.Task[None]) -> None:
+        del self._in_hand[task]
+        self.bell.ring()
+
+    async def _sleep(self, found: Next, stopping: asyncio.Event) -> None:
+        """Wait until something is finished, something is due, the bell rings, or we are to stop."""
+        if len(self._in_hand) > self._parallel:
+            await pause(stopping, GATHER)
+            return
+        if self._results:
+            return
+        seconds = LONGEST_SLEEP
+        if found.again is not None and len(self._in_hand) < self._parallel * AHEAD:
+            seconds = min(seconds, max((found.again - self._clock.now() + _TICK).total_seconds(), 0.0))
+        if seconds <= 0:
+            await asyncio.sleep(0)
+            return
+        await self.bell.wait(seconds)
+
+    async def _finish(self) -> None:
+        if self._in_hand:
+            await asyncio.gather(*self._in_hand, return_exceptions=True)
+        try:
+            await self._exchange(0)
+            await self._database.write(outbox.release, self._worker, self._clock.now())
+        except Exception:
+            _log.exception("what was sent could not be noted", count=len(self._results))
+
+    # One message.
+
+    async def _carry(self, job: Job) -> None:
+        try:
+            async with self._sending:
+                result = await self._try(job)
+        except asyncio.CancelledError:
+            raise
+        except Exception as error:  # rendering: a fault of ours, and of this message alone
+            _log.exception("a message could not be made", row=job.row.id)
+            result = Result(job.row, Broken(log.fault(error)))
+        self._results.append(result)
+        self._note(result)
+
+    async def _try(self, job: Job) -> Result:
+        row = job.row
+        if not row.reachable:
+            return Result(row, Broken(UNREACHABLE))
+        later = await self._put_off(job)
+        if later is not None:
+            return Result(row, Later(later))
+        if row.kind is outbox.Kind.DROP_BUTTONS:
+            return self._sorted(job, await self._transport.drop_buttons(row.chat_id, row.ref), 0)
+        done = job.done
+        first: Sent = Sent()
+        for part in (await self._renderer.parts(row, job.reader))[done:]:
+            answer = await self._send(row.chat_id, part)
+            if not isinstance(answer, Sent):
+                return self._sorted(job, answer, done)
+            done += 1
+            first = answer
+        return Result(row, first)
+
+    async def _send(self, chat_id: int, part: Rendered) -> Sent | Failure:
+        async with self._window or nullcontext():
+            with self._metrics.send_seconds.time():
+                return await self._transport.send(chat_id, part)
+
+    def _sorted(self, job: Job, answer: Sent | Failure, done: int) -> Result:
+        if isinstance(answer, Sent):
+            return Result(job.row, answer)
+        decision = decide(job.row.attempts + 1, answer, self._clock.now(), self._spread())
+        if isinstance(decision, Wait) and decision.everybody:
+            self._halted_until = max(self._halted_until or decision.until, decision.until)
+        return Result(job.row, decision, done)
+
+    async def _put_off(self, job: Job) -> datetime | None:
+        """Wait for this message's place in the rate; return from when it can be claimed anew instead, if it must."""
+        if self._rates is not None:
+            wait = (job.at - self._clock.now()).total_seconds()
+            if wait > 0:
+                await asyncio.sleep(wait)
+        now = self._clock.now()
+        if self._halted_until is not None and now < self._halted_until:
+            return self._halted_until
+        if now >= job.until:  # the messenger is slow: another worker could take it for lost while we send it
+            return now
+        return None
+
+    def _note(self, result: Result) -> None:
+        row, outcome = result.row, result.outcome
+        self._metrics.messages.labels(type(outcome).__name__.lower()).inc()
+        halted = self._halted_until is not None and self._clock.now() < self._halted_until
+        self._metrics.halted.set(halted)
+        match outcome:
+            case Sent():
+                late = (self._clock.now() - row.due_at).total_seconds()
+                self._metrics.late_seconds.observe(max(late, 0.0))
+            case Wait(until, everybody=True):
+                seconds = round((until - self._clock.now()).total_seconds())
+                _log.warning("the messenger makes everybody wait", seconds=seconds)
+            case Broken(error) if error != UNREACHABLE:
+                _log.error("a message was set aside", row=row.id, attempt=row.attempts + 1)

@@ -1,0 +1,44 @@
+"""The coaches' sweep: a digest that is due becomes an event in the coach's inbox, once.
+
+As for clients' slots: one transaction, a key that can be there once ("digest/<coach>/<date>"), the next instant set
+with it. After an outage the newest digest is sent, however late, and older ones are not: it says all that they would.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from sqlalchemy import Connection
+
+from bot.store import inbox, staff
+from bot.store.inbox import Incoming
+from bot.store.zones import zone_of
+from core import schedule
+from core.dialogue.kit.events import Due
+
+BATCH = 200
+_TICK = timedelta(microseconds=1)
+
+
+def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
+    """Turn up to `limit` due digests into events; how many were due. The caller owns the transaction."""
+    due = staff.due(conn, now, limit)
+    events = []
+    for coach in due:
+        if coach.slot is None:
+            staff.set_next(conn, coach.id, None)
+            continue
+        zone = zone_of(coach.slot.zone_name)
+        come = list(schedule.instants(coach.slot, zone, coach.due_at - _TICK, now))
+        staff.set_next(conn, coach.id, schedule.next_due(coach.slot, zone, now).at)
+        if come and coach.chat_id is not None:
+            newest = come[-1]
+            key = f"digest/{coach.id}/{newest.day.isoformat()}"
+            events.append(Incoming(key, coach.chat_id, Due(newest.at, newest.day, now - newest.at)))
+    inbox.put(conn, events, now)
+    return len(due)
+
+
+def next_at(conn: Connection) -> datetime | None:
+    """When the next digest is due, perhaps in the past; None when none is."""
+    return staff.next_digest(conn)

@@ -1,0 +1,163 @@
+"""Taking updates over from the messenger, so that nothing a person typed is lost.
+
+An update counts as taken only when it is committed: the offset that confirms a batch goes out with the next
+request, after `keep` returned. A crash in between brings the batch again, and the inbox knows its keys.
+
+A press is answered as soon as it is kept: the platform forgets it within seconds, so this never waits in the outbox.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import random
+from collections.abc import Awaitable, Callable, Sequence
+from datetime import datetime, timedelta
+from typing import Protocol
+
+from telegram.error import TelegramError
+
+from bot.foundation import log
+from bot.foundation.clock import Clock
+from bot.foundation.errors import OtherPoller, TokenRefused
+from bot.foundation.metrics import Metrics
+from bot.foundation.retry import Busy, backoff
+from bot.process.wakeup import pause, unless
+from bot.store import inbox
+from bot.store.database import Database
+from bot.transports.incoming import Incoming
+from bot.transports.telegram import Batch, failure_of
+
+Keep = Callable[[Sequence[Incoming]], Awaitable[None]]
+
+_OTHER_POLLER_DELAY = 5.0  # seconds: long enough for the other one's long poll to be cut off and noticed
+_LONGEST_DELAY = timedelta(seconds=30)
+_TOKEN_DELAY = 60.0
+
+_log = log.get("intake")
+
+
+class Source(Protocol):
+    """What intake needs of a transport."""
+
+    async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch: ...
+
+    async def answer(self, query: str) -> None: ...
+
+
+def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
+    """Return what keeps a batch in the inbox, in one transaction, and then rings for the turns."""
+
+    async def keep(events: Sequence[Incoming]) -> None:
+        rows = [
+            inbox.Incoming(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
+            for one in events
+        ]
+        await database.write(inbox.put, rows, clock.now())
+        ring()
+
+    return keep
+
+
+class Answers:
+    """Answers presses beside everything else. `finish` waits for those under way."""
+
+    def __init__(self, answer: Callable[[str], Awaitable[None]]) -> None:
+        self._answer = answer
+        self._under_way: set[asyncio.Task[None]] = set()
+
+    def give(self, events: Sequence[Incoming]) -> None:
+        for event in events:
+            if event.query:
+                task = asyncio.create_task(self._one(event.query))
+                self._under_way.add(task)
+                task.add_done_callback(self._under_way.discard)
+
+    async def finish(self) -> None:
+        await asyncio.gather(*self._under_way)
+
+    async def _one(self, query: str) -> None:
+        try:
+            await self._answer(query)
+        except Exception:  # best effort: a press that spins on does not matter, a lost task's warning would
+            _log.exception("a press was not answered")
+
+
+class Poller:
+    """The long-polling loop. `keep` commits a batch; it may raise, and then the batch is tried again."""
+
+    def __init__(
+        self,
+        source: Source,
+        keep: Keep,
+        clock: Clock,
+        metrics: Metrics,
+        *,
+        timeout: int = 30,
+        spread: Callable[[], float] = random.random,
+    ) -> None:
+        self._source = source
+        self._keep = keep
+        self._clock = clock
+        self._metrics = metrics
+        self._timeout = timeout
+        self._spread = spread
+        self._confirm: int | None = None
+        self.answers = Answers(source.answer)
+
+    async def once(self, timeout: int = 0) -> int:
+        """Take over one batch; how many updates there were. Raises whatever the messenger or `keep` raise."""
+        batch = await self._source.fetch(self._confirm, self._clock.now(), timeout)
+        await self._take(batch)
+        return batch.count
+
+    async def _take(self, batch: Batch) -> None:
+        if batch.events:
+            await self._keep(batch.events)
+            self.answers.give(batch.events)
+        if batch.confirm is not None:
+            self._confirm = batch.confirm
+        self._metrics.updates.labels("polling").inc(batch.count)
+        self._metrics.unread.inc(batch.unread)
+
+    async def run(self, stopping: asyncio.Event) -> None:
+        """Take updates over until `stopping`. Every failure is waited out; none ends this.
+
+        A long poll is cut off (what it would have brought stays with the messenger); a batch is kept whole.
+        """
+        failed = 0
+        while not stopping.is_set():
+            try:
+                fetch = self._source.fetch(self._confirm, self._clock.now(), self._timeout)
+                batch = await unless(stopping, fetch)
+                if batch is not None:
+                    await self._take(batch)
+                failed = 0
+            except Exception as error:
+                failed += 1
+                await pause(stopping, self._wait(error, failed))
+        await self.answers.finish()
+
+    def _wait(self, error: Exception, failed: int) -> float:
+        """Say what went wrong, once and then ever more rarely; return the seconds to wait."""
+        usual = min(backoff(failed, self._spread()), _LONGEST_DELAY).total_seconds()
+        loud = failed & (failed - 1) == 0  # 1, 2, 4, 8 ...
+        match error:
+            case OtherPoller():
+                if loud:
+                    _log.error("updates go to another process or to a webhook", attempt=failed)
+                return max(usual, _OTHER_POLLER_DELAY)
+            case TokenRefused():
+                if loud:
+                    _log.error("the messenger refuses the token", attempt=failed)
+                return _TOKEN_DELAY
+            case TelegramError():
+                failure = failure_of(error)
+                if isinstance(failure, Busy):
+                    return failure.seconds
+                if loud:
+                    _log.warning("the messenger does not answer", attempt=failed, fault=log.fault(error))
+                return usual
+            case _:
+                if loud:
+                    _log.error("updates could not be kept", attempt=failed, exc_info=error)
+                return usual

@@ -1,0 +1,170 @@
+"""What the process serves over HTTP: updates pushed to it, and how it is doing.
+
+    POST <webhook path>   updates; 200 only once the update is committed
+    GET /healthz          200 while the process turns over
+    GET /readyz           200 when it can do its work, else 503 and which part cannot: database, schema, messenger
+    GET /metrics          Prometheus
+
+The secret header is compared in constant time before anything is read; a body is read up to a limit.
+The messenger repeats whatever is not answered with 2xx, so a failure to commit loses nothing.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import hmac
+import json
+from collections.abc import Awaitable, Callable, Iterator, Mapping
+from contextlib import contextmanager
+from typing import Any, Protocol
+
+import uvicorn
+from starlette.applications import Starlette
+from starlette.requests import ClientDisconnect, Request
+from starlette.responses import JSONResponse, PlainTextResponse, Response
+from starlette.routing import Route
+
+from bot.foundation import log
+from bot.foundation.clock import Clock
+from bot.foundation.metrics import Metrics
+from bot.process.intake import Answers, Keep
+from bot.transports.telegram import Batch
+
+SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
+MOST_BYTES = 1_048_576  # an update is a few kilobytes; the platform's longest message is far below this
+
+Probe = Callable[[], Awaitable[bool]]
+
+_log = log.get("web")
+
+
+class Reader(Protocol):
+    """What the webhook needs of a transport: reading updates as they came."""
+
+    def read(self, raw: list[dict[str, Any]], now: Any) -> Batch: ...
+
+
+class Webhook:
+    """Takes pushed updates over, under the same rule as polling: committed first, confirmed after."""
+
+    def __init__(
+        self, secret: str, reader: Reader, keep: Keep, answers: Answers, clock: Clock, metrics: Metrics
+    ) -> None:
+        self._secret = secret.encode()
+        self._reader = reader
+        self._keep = keep
+        self.answers = answers
+        self._clock = clock
+        self._metrics = metrics
+
+    async def __call__(self, request: Request) -> Response:
+        given = request.headers.get(SECRET_HEADER, "").encode()
+        if not hmac.compare_digest(given, self._secret):
+            return PlainTextResponse("who are you?", 401)
+        try:
+            body = await _body(request)
+        except ClientDisconnect:
+            return Response(status_code=400)
+        if body is None:
+            return PlainTextResponse("too much", 413)
+        try:
+            update = json.loads(body)
+        except (ValueError, RecursionError):
+            return PlainTextResponse("not JSON", 400)
+        if not isinstance(update, dict) or type(update.get("update_id")) is not int:
+            return PlainTextResponse("not an update", 400)
+        batch = self._reader.read([update], self._clock.now())
+        try:
+            if batch.events:
+                await self._keep(batch.events)
+        except Exception:
+            _log.exception("an update could not be kept")
+            return PlainTextResponse("not kept, send it again", 503)
+        self.answers.give(batch.events)
+        self._metrics.updates.labels("webhook").inc()
+        self._metrics.unread.inc(batch.unread)
+        return Response(status_code=200)
+
+
+class HttpServer:
+    """uvicorn, run as one part among others: signals are the process's business, not its."""
+
+    def __init__(
+        self, app: Starlette, host: str, port: int, finish: Callable[[], Awaitable[None]] | None = None
+    ) -> None:
+        self._app = app
+        self._host = host
+        self._port = port
+        self._finish = finish
+
+    async def run(self, stopping: asyncio.Event) -> None:
+        """Serve until `stopping`; then answer what is in hand, and `finish`."""
+        options = uvicorn.Config(
+            self._app,
+            host=self._host,
+            port=self._port,
+            log_config=None,
+            access_log=False,
+            lifespan="off",
+            server_header=False,
+            timeout_graceful_shutdown=10,
+        )
+        server = _Quiet(options)
+        serving = asyncio.create_task(server.serve())
+        stopped = asyncio.create_task(stopping.wait())
+        await asyncio.wait((serving, stopped), return_when=asyncio.FIRST_COMPLETED)
+        server.should_exit = True
+        stopped.cancel()
+        await serving
+        if self._finish is not None:
+            await self._finish()
+
+
+class _Quiet(uvicorn.Server):
+    @contextmanager
+    def capture_signals(self) -> Iterator[None]:
+        yield
+
+
+async def _body(request: Request) -> bytes | None:
+    """Return the body, or None as soon as it is known to be too long."""
+    said = request.headers.get("Content-Length", "")
+    if said.isdigit() and int(said) > MOST_BYTES:
+        return None
+    body = bytearray()
+    async for piece in request.stream():
+        body += piece
+        if len(body) > MOST_BYTES:
+            return None
+    return bytes(body)
+
+
+def application(
+    probes: Mapping[str, Probe],
+    metrics: Metrics,
+    webhook: Webhook | None = None,
+    path: str = "/updates",
+    look: Callable[[], Awaitable[None]] | None = None,
+) -> Starlette:
+    """Return the application. `probes` are asked by /readyz, by name; `look` brings the metrics up to date."""
+
+    async def healthz(_: Request) -> Response:
+        return PlainTextResponse("ok")
+
+    async def readyz(_: Request) -> Response:
+        found = {name: await probe() for name, probe in probes.items()}
+        return JSONResponse(found, 200 if all(found.values()) else 503)
+
+    async def show_metrics(_: Request) -> Response:
+        if look is not None:
+            await look()
+        return Response(metrics.text(), media_type="text/plain; version=0.0.4; charset=utf-8")
+
+    routes = [
+        Route("/healthz", healthz),
+        Route("/readyz", readyz),
+        Route("/metrics", show_metrics),
+    ]
+    if webhook is not None:
+        routes.append(Route(path, webhook.__call__, methods=["POST"]))
+    return Starlette(routes=routes)

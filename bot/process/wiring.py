@@ -1,0 +1,268 @@
+"""The one place where real parts are chosen. Nothing opens on import, and making a part opens nothing either.
+
+service(settings)                       the process `samehour serve` runs
+service(settings, clock=held, live=False, paced=False)    the same parts, for a tape to settle instant by instant
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import random
+import socket
+from collections.abc import Callable
+from datetime import datetime, timedelta
+from functools import partial
+
+from sqlalchemy import Connection, func, select, text
+
+from bot.exports.my_data import gather
+from bot.foundation import config
+from bot.foundation.clock import Clock, MachineClock, SharedClock, now
+from bot.foundation.errors import BadSettings
+from bot.foundation.metrics import Metrics
+from bot.process import digests, reminders
+from bot.process.delivery import Delivery
+from bot.process.intake import Answers, Poller, keeper
+from bot.process.rendering_cache import Renderings
+from bot.process.web import HttpServer, Probe, Webhook, application
+from bot.process.worker import Bells, Parts, Service
+from bot.store import inbox as inbox_store
+from bot.store import menus as menus_of_staff
+from bot.store import migrate as versions
+from bot.store import outbox, rate_limit, retention
+from bot.store.database import Database
+from bot.store.opening import open_database
+from bot.store.schema import inbox
+from bot.transports.menus import VERSION
+from bot.transports.telegram import Telegram
+from bot.turns import cohorts
+from bot.turns.turn import Steps, work_batch
+
+BATCH = 128  # turns that share a commit
+SWEEP = 500  # due rows that share one
+PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
+
+
+def steps(settings: config.Settings, link: Callable[[str], str], group_link: Callable[[str], str] = str) -> Steps:
+    """Return what decides, with the look-ups it is lent. link, group_link: of an invitation's token."""
+    from bot.rendering.phrases.labels import labeller
+    from bot.rendering.places import country_of, find_zones
+    from bot.turns.group_turn import GroupTurn
+    from bot.turns.staff_turn import StaffTurn, look_ups
+    from core.dialogue.engines.client import step, step_stranger
+
+    return Steps(
+        client=step,
+        stranger=step_stranger,
+        staff=StaffTurn(look_ups(), link, group_link),
+        group=GroupTurn(),
+        find_zones=find_zones,
+        country_of=country_of,
+        label=lambda language, key, argument: labeller(language)(key, argument),
+        languages=settings.languages,
+    )
+
+
+def rates(settings: config.Settings) -> rate_limit.Rates:
+    return rate_limit.Rates(settings.send_rate, settings.chat_rate, settings.group_per_minute)
+
+
+def worker_name(database: Database) -> str:
+    """Return the name under which this process holds messages.
+
+    On SQLite there is one worker, so a restart finds what the killed process held; elsewhere leases run out.
+    """
+    return "local" if database.is_sqlite else f"{socket.gethostname()}/{os.getpid()}"
+
+
+def service(
+    settings: config.Settings,
+    *,
+    clock: Clock | None = None,
+    live: bool = True,
+    paced: bool = True,
+    webhook: bool = False,
+    spread: Callable[[], float] = random.random,
+) -> Service:
+    """Put a process together.
+
+    live: it works by itself; else only when told to settle.  paced: within the send rates.  webhook: updates are
+    pushed to us.
+
+    Raises: BadSettings.
+    """
+    store = open_database(settings)
+    shared = None if clock is not None or store.is_sqlite else SharedClock()
+    clock = clock or shared or MachineClock()
+    metrics = Metrics()
+    bells = Bells.new()
+    telegram = Telegram.of(settings)
+    renderings = Renderings(store, gather)
+    delivery = Delivery(
+        store,
+        telegram,
+        renderings,
+        clock,
+        metrics,
+        worker=worker_name(store),
+        rates=rates(settings) if paced else None,
+        parallel=settings.send_parallel,
+        on_events=bells.turns.ring,
+        spread=spread,
+    )
+    keep = keeper(store, clock, bells.turns.ring)
+    poller = None
+    hook = None
+    secret = ""
+    if webhook:
+        secret = _webhook_secret(settings)
+        hook = Webhook(secret, telegram, keep, Answers(telegram.answer), clock, metrics)
+    else:
+        poller = Poller(telegram, keep, clock, metrics, timeout=settings.poll_timeout, spread=spread)
+    port = settings.webhook_port if webhook else settings.health_port
+    server = None
+    if live and (webhook or port):
+        probes: dict[str, Probe] = {
+            "database": partial(_answers, store, _ping),
+            "schema": partial(_answers, store, _has_our_schema),
+            "messenger": telegram.is_open,
+        }
+        app = application(probes, metrics, hook, settings.webhook_path, partial(_look, store, metrics))
+        server = HttpServer(app, settings.webhook_host, port, None if hook is None else hook.answers.finish)
+
+    decide = steps(settings, telegram.link, telegram.group_link)
+    kept = retention.Kept(
+        inbox=timedelta(days=settings.keep_inbox_days),
+        sent=timedelta(days=settings.keep_sent_days),
+        left=timedelta(days=settings.keep_left_days),
+        side_notes=timedelta(days=settings.keep_side_notes_days),
+        withdrawn=timedelta(days=settings.keep_withdrawn_days),
+        words=timedelta(days=settings.keep_words_days),
+        audit=timedelta(days=settings.keep_audit_days),
+    )
+
+    async def turns() -> int:
+        with metrics.turn_seconds.time():
+            done = await store.write(work_batch, decide, clock.now(), BATCH)
+        if done:
+            metrics.turns.inc(done)
+            delivery.bell.ring()
+        return done
+
+    async def sweep() -> int:
+        if shared is not None:
+            shared.agree(*await store.read(_time_there))
+        done = await store.write(_sweep, clock.now())
+        if done:
+            metrics.swept.inc(done)
+            bells.turns.ring()
+        return done
+
+    async def next_due() -> datetime | None:
+        return await store.read(next_instant)
+
+    async def housekeeping() -> int:
+        await store.write(retention.tidy, clock.now(), kept)
+        return 0
+
+    async def set_menus() -> int:
+        for menu in (found := await store.read(menus_of_staff.stale, VERSION)):
+            await telegram.set_menu(menu.chat_id, menu.menu, menu.language)
+            await store.write(menus_of_staff.set_to, menu)
+        return len(found)
+
+    async def on_open() -> None:
+        if shared is not None:
+            shared.agree(*await store.read(_time_there))
+        await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
+        if live:
+            await telegram.set_menus(settings.languages)
+
+    return Service(
+        Parts(
+            database=store,
+            account=telegram,
+            delivery=delivery,
+            turns=turns,
+            sweep=sweep,
+            housekeeping=housekeeping,
+            next_due=next_due,
+            metrics=metrics,
+            clock=clock,
+            bells=bells,
+            poller=poller,
+            server=server,
+            menus=set_menus,
+            on_open=on_open,
+            close=renderings.close,
+        ),
+        live=live,
+        turn_workers=1 if store.is_sqlite else settings.turn_workers,
+        sweep_every=settings.sweep_every,
+        spread=spread,
+    )
+
+
+def _sweep(conn: Connection, now: datetime) -> int:
+    return reminders.sweep(conn, now, SWEEP) + digests.sweep(conn, now, SWEEP) + cohorts.sweep(conn, now)
+
+
+def _time_there(conn: Connection) -> tuple[datetime, datetime, datetime]:
+    """The database's time, and ours before and after asking."""
+    before = now()
+    there = conn.execute(select(func.clock_timestamp())).scalar_one()
+    return there, before, now()
+
+
+def next_instant(conn: Connection) -> datetime | None:
+    """Return when a slot, a timer, a digest or a cohort comes due, or a failed turn is to be tried again, or None."""
+    retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
+    known = (reminders.next_at(conn), digests.next_at(conn), cohorts.next_at(conn), conn.execute(retry).scalar())
+    return min((at for at in known if at is not None), default=None)
+
+
+def _webhook_secret(settings: config.Settings) -> str:
+    if not settings.webhook_url.startswith(("https://", "http://127.0.0.1", "http://localhost")):
+        raise BadSettings(
+            "SAMEHOUR_WEBHOOK_URL is not set, or no https address.", "Set it to where the messenger reaches us."
+        )
+    if settings.webhook_secret is None:
+        raise BadSettings("SAMEHOUR_WEBHOOK_SECRET is not set.", "Set it to 16 or more random letters and digits.")
+    return settings.webhook_secret.get_secret_value()
+
+
+def _ping(conn: Connection) -> bool:
+    return conn.execute(text("SELECT 1")).scalar() == 1
+
+
+def _has_our_schema(conn: Connection) -> bool:
+    return versions.version(conn) == versions.head()
+
+
+def _backlog(conn: Connection) -> dict[str, int]:
+    return {
+        "inbox": inbox_store.waiting(conn),
+        "outbox": outbox.waiting(conn),
+        "person": inbox_store.set_aside_count(conn),
+    }
+
+
+async def _answers(store: Database, question: Callable[[Connection], bool]) -> bool:
+    """Whether the database says yes, and soon."""
+    try:
+        async with asyncio.timeout(PROBE_WITHIN):
+            return await store.read(question)
+    except Exception:
+        return False
+
+
+async def _look(store: Database, metrics: Metrics) -> None:
+    """Count what waits; a database that does not answer leaves the last figures."""
+    try:
+        async with asyncio.timeout(PROBE_WITHIN):
+            found = await store.read(_backlog)
+    except Exception:
+        return
+    for what, count in found.items():
+        metrics.waiting.labels(what).set(count)

@@ -1,0 +1,78 @@
+"""What is sent with a message that is more than words: a picture or a file, and its caption.
+
+Drawing imports matplotlib when it draws, not before.
+"""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from bot.foundation.reader import Rendered
+from bot.rendering import caseload_sheet, charts, closing
+from bot.rendering.closing_csv import closing_csv
+from bot.rendering.phrases import cohort_figures
+from bot.rendering.voice import Voice
+from core.dialogue.client import messages as m
+from core.dialogue.organiser import messages as om
+from core.dialogue.staff import messages as sm
+
+Attachment = Callable[[Any, Voice], Rendered]
+
+
+def picture(said: m.Picture, v: Voice) -> Rendered:
+    return Rendered(
+        photo=charts.draw(said.spec, v.reader),
+        photo_name=charts.file_name(said.spec),
+        caption=charts.caption(said.spec, v),
+    )
+
+
+def link_picture(said: sm.LinkPicture, v: Voice) -> Rendered:
+    """The link as a QR code: to show on a screen or to print."""
+    import segno  # costs more than the rest of a start
+
+    buffer = io.BytesIO()
+    segno.make(said.link, error="m").save(buffer, kind="png", scale=10, border=4)
+    caption = v.say("The same link to scan with a phone, for {name}.", name=v.name(said.for_name))
+    return Rendered(photo=buffer.getvalue(), photo_name="invitation.png", caption=caption)
+
+
+def sheet(said: sm.Sheet, v: Voice) -> Rendered:
+    """A picture, or a file to print."""
+    if said.pdf:
+        name = v.plain("sheet-{day}.pdf", day=said.day.isoformat())
+        return Rendered(document=(name, caseload_sheet.pdf(said, v.reader)), caption=caseload_sheet.caption(said, v))
+    return Rendered(
+        photo=caseload_sheet.picture(said, v.reader), photo_name="caseload.png", caption=caseload_sheet.caption(said, v)
+    )
+
+
+def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
+    """The report at a glance."""
+    caption = v.lines(
+        v.say("{name}, at a glance", name=v.bold(v.name(said.report.name))), *cohort_figures.took_part(v, said.report)
+    )
+    return Rendered(photo=closing.picture(said.report, v.reader), photo_name="closing.png", caption=caption)
+
+
+def closing_file(said: om.ClosingFile, v: Voice) -> Rendered:
+    """To print, or to go on working with."""
+    caption = v.say("The closing report of {name}", name=v.name(said.report.name))
+    if said.kind == "csv":
+        return Rendered(document=("closing.csv", closing_csv(said.report)), caption=caption)
+    return Rendered(document=("closing.pdf", closing.pdf(said.report, v.reader)), caption=caption)
+
+
+ATTACHMENTS: Mapping[type, Attachment] = {
+    m.Picture: picture,
+    sm.LinkPicture: link_picture,
+    sm.Sheet: sheet,
+    om.ClosingPicture: closing_picture,
+    om.ClosingFile: closing_file,
+}
+
+
+def attachment_for(kind: type) -> Attachment | None:
+    return ATTACHMENTS.get(kind)

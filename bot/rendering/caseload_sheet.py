@@ -1,0 +1,323 @@
+"""The caseload sheet: one small trend for each flagged client and measure, as a picture or a PDF to print.
+
+Drawn by the rules of `charts`: type that can be read on a phone, Okabe and Ito's colours, nothing told by colour alone.
+The start is a square on a dashed line, what chance can make is hatched, the last value is written beside its mark.
+"""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Iterable, Sequence
+from datetime import date
+from decimal import Decimal
+from typing import TYPE_CHECKING, Any, Literal
+
+from bot.foundation.reader import CAPTION_LIMIT, Reader
+from bot.rendering.charts import in_reading_order, on_one_line
+from bot.rendering.numbers import PLACES
+from bot.rendering.phrases import names
+from bot.rendering.voice import Html, Voice, shortened, voice
+from core.dialogue.staff.messages import Sheet
+from core.judging.chart_data import Point, PressureWeek, RatingLine, Trend
+from core.quantity import Amount, Unit, convert
+from core.watching.digest import Panel
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+    from matplotlib.figure import Figure
+
+DPI = 150
+WIDTH = 7.2  # inches: 1080 pixels
+COLUMNS = 2
+ROW, HEAD = 3.2, 0.75  # inches: of a row of panels, and of the title
+A4 = (8.27, 11.69)
+PER_PAGE = 8
+COLUMNS_OF_MARKS = 3
+INK, SOFT, LINE, CHANCE, LIMIT = "#222222", "#6b6b6b", "#0072B2", "#9a9a9a", "#D55E00"
+TITLE, NAME, SMALL = 17, 15, 12.5
+NAME_LIMIT, WHAT_LIMIT = 22, 34
+
+
+def picture(sheet: Sheet, reader: Reader) -> bytes:
+    """Draw a sheet as one PNG, 1080 pixels wide."""
+    v = voice(reader)
+    columns = min(COLUMNS, len(sheet.panels))
+    rows = -(-len(sheet.panels) // columns)
+    figure = _figure((WIDTH, HEAD + ROW * rows * (1 if columns > 1 else 1.35)))
+    _fill(figure, sheet.panels, rows, columns, _title(sheet, v), v)
+    return _saved(figure, "png")
+
+
+def pdf(sheet: Sheet, reader: Reader) -> bytes:
+    """Draw a sheet on A4 pages of eight panels, each page saying its number."""
+    from matplotlib.backends.backend_pdf import PdfPages
+
+    v = voice(reader)
+    pages = [sheet.panels[n : n + PER_PAGE] for n in range(0, len(sheet.panels), PER_PAGE)]
+    buffer = io.BytesIO()
+    with PdfPages(buffer, metadata={"Creator": None, "Producer": None, "CreationDate": None}) as book:
+        for number, panels in enumerate(pages, 1):
+            figure = _figure(A4)
+            title = _title(sheet, v)
+            if len(pages) > 1:
+                page = v.numbers.island(f"{v.numbers.plain(number)}/{v.numbers.plain(len(pages))}")
+                title = f"{title}   {page}"
+            _fill(figure, panels, PER_PAGE // COLUMNS, COLUMNS, title, v)
+            book.savefig(figure)
+    return buffer.getvalue()
+
+
+def caption(sheet: Sheet, v: Voice) -> Html:
+    """The same for those who cannot see it: who, which measure, first and last value."""
+    head = v.say("Whoever is flagged, with what was measured: {day}", day=v.day(sheet.day))
+    lines: list[str] = [head]
+    for panel in sheet.panels:
+        line = _described(panel, v)
+        if sum(len(one) + 1 for one in (*lines, line)) > CAPTION_LIMIT - 80:
+            lines.append(Html("…"))
+            break
+        lines.append(line)
+    if sheet.left_out:
+        lines.append(v.say_n("{n} more is in the PDF.", "{n} more are in the PDF.", sheet.left_out))
+    return v.lines(*lines)
+
+
+def _described(panel: Panel, v: Voice) -> Html:
+    measure = names.measure(v, _measure(panel))
+    first, last = _ends(panel.picture, v)
+    return v.say(
+        "• {name}, {measure}: {first} → {last}", name=v.name(panel.name), measure=measure, first=first, last=last
+    )
+
+
+def _measure(panel: Panel) -> str:
+    return "blood_pressure" if isinstance(panel.picture, PressureWeek) else panel.picture.measure
+
+
+def _unit(panel: Panel) -> Unit:
+    match panel.picture:
+        case PressureWeek():
+            return Unit.MILLIMETRE_OF_MERCURY
+        case Trend():
+            return panel.picture.unit
+        case _:
+            return Unit.POINT
+
+
+def _ends(spec: Trend | RatingLine | PressureWeek, v: Voice) -> tuple[str, str]:
+    match spec:
+        case PressureWeek():
+            halves = [h for day in spec.days for h in (day.morning, day.evening) if h is not None]
+            said = [v.pressure(h.systolic, h.diastolic) for h in halves]
+            return said[0], said[-1]
+        case Trend():
+            return (
+                v.amount(Amount(spec.points[0].value, spec.unit), measure=spec.measure),
+                v.amount(Amount(spec.points[-1].value, spec.unit), measure=spec.measure),
+            )
+        case _:
+            return v.number(spec.points[0].value, 1), v.number(spec.points[-1].value, 1)
+
+
+# --- drawing ----------------------------------------------------------------------------------------------------
+
+
+def _figure(size: tuple[float, float]) -> Figure:
+    from matplotlib.backends.backend_agg import FigureCanvasAgg
+    from matplotlib.figure import Figure
+    from matplotlib.layout_engine import ConstrainedLayoutEngine
+
+    figure = Figure(figsize=size, dpi=DPI, facecolor="white", layout=ConstrainedLayoutEngine(w_pad=0.16, h_pad=0.14))
+    FigureCanvasAgg(figure)
+    return figure
+
+
+def _saved(figure: Figure, kind: str) -> bytes:
+    buffer = io.BytesIO()
+    figure.savefig(buffer, format=kind, metadata={"Software": None})
+    return buffer.getvalue()
+
+
+def _title(sheet: Sheet, v: Voice) -> str:
+    return v.plain("Caseload sheet: {day}", day=v.numbers.full_date(sheet.day))
+
+
+def _fill(figure: Figure, panels: Sequence[Panel], rows: int, columns: int, title: str, v: Voice) -> None:
+    from matplotlib.lines import Line2D
+    from matplotlib.patches import Patch
+
+    figure.suptitle(title, fontsize=TITLE, color=INK)
+    grid = figure.subplots(rows, columns, squeeze=False)
+    cells = [cell for row in grid for cell in (row[::-1] if v.reader.right_to_left else row)]
+    for cell, panel in zip(cells, panels, strict=False):
+        _panel(cell, panel, v)
+    for cell in cells[len(panels) :]:
+        cell.set_axis_off()
+    marks: list[Any] = []
+    if any(isinstance(p.picture, Trend) for p in panels):
+        start: dict[str, Any] = {
+            "marker": "s",
+            "color": "white",
+            "markeredgecolor": INK,
+            "markeredgewidth": 2,
+            "markersize": 9,
+        }
+        marks.append(Line2D([], [], linestyle="none", label=v.plain_in("picture", "Start"), **start))
+        if any(isinstance(p.picture, Trend) and p.picture.error for p in panels):
+            marks.append(Patch(label=v.plain_in("picture", "Can be chance"), **_CHANCE))
+    if any(isinstance(p.picture, PressureWeek) for p in panels):
+        dashed: dict[str, Any] = {"color": LIMIT, "linewidth": 2, "linestyle": (0, (6, 3))}
+        marks.append(Line2D([], [], label=v.plain_in("picture", "Limit at home"), **dashed))
+    if marks:
+        figure.legend(
+            handles=in_reading_order(marks, COLUMNS_OF_MARKS, v),
+            loc="outside lower center",
+            ncols=COLUMNS_OF_MARKS,
+            markerfirst=not v.reader.right_to_left,
+            frameon=False,
+            fontsize=SMALL,
+        )
+
+
+_SQUARE: dict[str, Any] = {"color": "white", "markeredgecolor": INK, "markeredgewidth": 2, "markersize": 9}
+_CHANCE: dict[str, Any] = {
+    "facecolor": CHANCE,
+    "alpha": 0.24,
+    "hatch": "///",
+    "edgecolor": CHANCE,
+    "linewidth": 0,
+}
+
+
+def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
+    from bot.rendering.phrases.staff_digest import in_short
+
+    name = v.numbers.island(shortened(panel.name, NAME_LIMIT))
+    measure = v.plain(names.named(names.MEASURES, _measure(panel)))
+    sign = v.unit_name(_unit(panel))
+    what = shortened(_plain(in_short(v, panel.code)), WHAT_LIMIT)
+    side: Literal["left", "right"] = "right" if v.reader.right_to_left else "left"
+    axes.set_title(name, fontsize=NAME, color=INK, loc=side, fontweight="bold", pad=44)
+    lines = f"{shortened(measure, 26)} ({sign})\n{what}" if sign else f"{shortened(measure, WHAT_LIMIT)}\n{what}"
+    at = 1 if side == "right" else 0
+    axes.text(at, 1.05, lines, ha=side, transform=axes.transAxes, fontsize=SMALL, color=SOFT, linespacing=1.25)
+    for edge in ("top", "right"):
+        axes.spines[edge].set_visible(False)
+    for edge in ("left", "bottom"):
+        axes.spines[edge].set_color(SOFT)
+    axes.tick_params(labelsize=SMALL, colors=INK, length=3)
+    match panel.picture:
+        case Trend():
+            _trend(axes, panel.picture, v)
+        case RatingLine():
+            _ratings(axes, panel.picture, v)
+        case PressureWeek():
+            _pressure(axes, panel.picture, v)
+
+
+def _plain(said: Html) -> str:
+    import html
+
+    return html.unescape(str(said))
+
+
+def _days(axes: Axes, points: Sequence[Point], v: Voice) -> None:
+    """The first and the last date: more would touch."""
+    days = [p.day for p in points]
+    _two_dates(axes, days, v)
+
+
+def _two_dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
+    span = max((days[-1] - days[0]).days, 7)
+    shown = list(dict.fromkeys((days[0], days[-1])))
+    axes.set_xticks([d.toordinal() for d in shown], [v.numbers.short_date(d) for d in shown])
+    on_one_line(axes, SMALL, v)
+    axes.set_xlim(days[0].toordinal() - span * 0.12, days[-1].toordinal() + span * 0.34)
+
+
+def _trend(axes: Axes, spec: Trend, v: Voice) -> None:
+    def height(value: Decimal) -> float:
+        return float(convert(value, Unit.STONE, Unit.POUND) if spec.unit is Unit.STONE else value)
+
+    xs = [p.day.toordinal() for p in spec.points]
+    ys = [height(p.value) for p in spec.points]
+    start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
+    low, high = min(*ys, start - error), max(*ys, start + error)
+    margin = (high - low or abs(start) * 0.1 or 1.0) * 0.16
+    axes.set_ylim(low - margin, high + margin)
+    if error:
+        axes.axhspan(start - error, start + error, zorder=1, **_CHANCE)
+    axes.axhline(start, color=SOFT, linewidth=1.1, linestyle=(0, (4, 3)), zorder=2)
+    axes.plot(xs, ys, color=LINE, linewidth=2.2, marker="o", markersize=6.5, zorder=4, clip_on=False)
+    axes.plot([spec.baseline.day.toordinal()], [start], "s", zorder=5, clip_on=False, **_SQUARE)
+    last = spec.points[-1].value
+    said = v.amount(Amount(last, spec.unit)) if spec.unit is Unit.STONE else v.numbers.plain(last, PLACES[spec.unit])
+    _say(axes, said, (xs[-1], ys[-1]))
+    _days(axes, spec.points, v)
+    _numbers(axes, v, spec.unit)
+
+
+def _ratings(axes: Axes, spec: RatingLine, v: Voice) -> None:
+    xs = [p.day.toordinal() for p in spec.points]
+    ys = [float(p.value) for p in spec.points]
+    axes.set_ylim(-0.6, 10.6)
+    axes.set_yticks([0, 5, 10], [v.numbers.plain(n) for n in (0, 5, 10)])
+    axes.plot(xs, ys, color=LINE, linewidth=2.2, marker="o", markersize=6.5, zorder=4, clip_on=False)
+    _say(axes, v.numbers.plain(spec.points[-1].value, 1), (xs[-1], ys[-1]))
+    _days(axes, spec.points, v)
+
+
+def _pressure(axes: Axes, spec: PressureWeek, v: Voice) -> None:
+    limits = (float(spec.limit.systolic), float(spec.limit.diastolic))
+    halves = list(_halves(spec))
+    heights = [*limits, *(y for _, upper, lower in halves for y in (upper, lower))]
+    axes.set_ylim(min(heights) - 12, max(heights) + 12)
+    for limit in limits:
+        axes.axhline(limit, color=LIMIT, linewidth=2, linestyle=(0, (6, 3)), zorder=1)
+    for x, upper, lower in halves:
+        axes.plot([x, x], [lower, upper], color=LINE, linewidth=2.5, alpha=0.5, zorder=2)
+        axes.plot([x, x], [upper, lower], "o", color=LINE, markersize=5.5, zorder=3)
+    x, upper, lower = halves[-1]
+    _say(axes, v.numbers.plain(Decimal(round(upper)), 0), (x, upper))
+    _say(axes, v.numbers.plain(Decimal(round(lower)), 0), (x, lower))
+    _two_dates(axes, [day.day for day in spec.days], v)
+    _numbers(axes, v, Unit.MILLIMETRE_OF_MERCURY)
+
+
+def _halves(spec: PressureWeek) -> Iterable[tuple[float, float, float]]:
+    for day in spec.days:
+        for shift, half in ((0.0, day.morning), (0.4, day.evening)):
+            if half is not None:
+                yield day.day.toordinal() + shift, float(half.systolic), float(half.diastolic)
+
+
+def _say(axes: Axes, words: str, at: tuple[float, float]) -> None:
+    """The last value, beside its mark."""
+    axes.annotate(
+        words,
+        at,
+        (8, 0),
+        textcoords="offset points",
+        fontsize=SMALL + 1,
+        fontweight="bold",
+        ha="left",
+        va="center",
+        color=INK,
+        zorder=6,
+        annotation_clip=False,
+        bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.75},
+    )
+
+
+def _numbers(axes: Axes, v: Voice, unit: Unit) -> None:
+    from matplotlib.ticker import FuncFormatter, MaxNLocator
+
+    def written(x: float, _: object) -> str:
+        value = Decimal(str(round(float(x), 4)))
+        if unit is Unit.STONE:  # drawn in pounds, so that the steps are whole ones
+            return v.amount(Amount(convert(value, Unit.POUND, Unit.STONE), Unit.STONE))
+        return v.numbers.plain(value, 2)
+
+    whole = PLACES[unit] == 0 or unit is Unit.STONE
+    axes.yaxis.set_major_locator(MaxNLocator(nbins=3, min_n_ticks=2, integer=whole))
+    axes.yaxis.set_major_formatter(FuncFormatter(written))

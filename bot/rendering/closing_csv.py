@@ -1,0 +1,56 @@
+"""The closing report of a cohort as a spreadsheet: a line a figure, in plain numbers.
+
+    what,key,asked,kept,people,value,low,high
+
+| what       | key                    | figures                                                                    |
+|------------|------------------------|----------------------------------------------------------------------------|
+| took_part  |                        | people: everybody; value: those who stayed to the end                      |
+| check_ins  |                        | asked, kept of everybody; value: kept in percent                           |
+| attendance | number of the check-in | asked, kept; people, value: who told of what is counted, and their total   |
+| total      | what is counted        | people; value: what they did together                                      |
+| before, after, change | a measure   | people with both; value: the mean; low, high: its 95 % interval (of change) |
+
+An empty cell is a figure that is not shown, because fewer than five people are behind it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from bot.foundation.spreadsheet import figure, table
+from core.watching.cohort import Closing, Paired
+
+COLUMNS = ("what", "key", "asked", "kept", "people", "value", "low", "high")
+
+
+def closing_csv(report: Closing) -> bytes:
+    """Write a report as CSV, UTF-8 with the mark by which spreadsheets know it."""
+    return table(COLUMNS, _rows(report)).encode("utf-8-sig")
+
+
+def _rows(r: Closing) -> Iterator[tuple[str, ...]]:
+    yield ("took_part", "", "", "", str(r.members), str(r.stayed), "", "")
+    percent = "" if r.completion is None else str(r.completion)
+    yield ("check_ins", "", str(r.asked), str(r.kept), "", percent, "", "")
+    for w in r.attendance:
+        yield ("attendance", str(w.number), str(w.asked), str(w.kept), str(w.people), _shown(w.total), "", "")
+    for s in r.sums:
+        yield ("total", s.counts.value, "", "", str(s.people), _shown(s.total), "", "")
+    for c in r.changes:
+        if isinstance(c, Paired):
+            n = str(c.n)
+            yield ("before", c.measure, "", "", n, _figure(c.before), "", "")
+            yield ("after", c.measure, "", "", n, _figure(c.after), "", "")
+            yield ("change", c.measure, "", "", n, _figure(c.mean), _figure(c.low), _figure(c.high))
+        else:
+            yield ("change", c.measure, "", "", str(c.n), "", "", "")
+
+
+def _shown(total: int | None) -> str:
+    return "" if total is None else str(total)
+
+
+def _figure(value: Decimal) -> str:
+    """Hundredths, of whatever unit the measure has."""
+    return figure(value.quantize(Decimal("0.01")))

@@ -1,0 +1,342 @@
+"""What is kept of one person's earlier readings of one measure: as little as the rules ask for, however long the file.
+
+`core.judging.assess` is given a whole history; here the same answers come from a handful of readings, fed in order of
+time. A test holds the two against each other. Readings of the same instant are never compared with one another,
+so the official reading before the last one is kept as well: when the last has the instant of the new one, that
+is the one before it.
+"""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from decimal import Decimal
+
+from bot.scoring.cells import Taken, taken
+from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
+from bot.scoring.verdicts import FIRST, Judged, Verdicts, afresh, too_soon, within_spread
+from core.client import Profile
+from core.judging.assess import RATING_WINDOW, error_of_weeks, mean_reading, propagated
+from core.judging.change import EARLY_BY, variance
+from core.measures.home_bp_series import (
+    GAP,
+    MOST_DAYS,
+    NOTHING_YET,
+    DayTotal,
+    SeriesMean,
+    TooFewDays,
+    as_reading,
+    day_of,
+    mean_of_days,
+)
+from core.measures.measure import Kind, Measure, MeasurementError, Understood
+from core.quantity import Unit
+from core.reading import SAME, Reading
+from core.watching.flags_of_reading import A_YEAR, ENERGY_FALL, ENERGY_WINDOW, energy_falls, weight_says_nothing
+
+Sides = tuple[Taken | None, Taken | None]
+_WINDOW = RATING_WINDOW - EARLY_BY
+_INSTANT = timedelta(microseconds=1)
+_HIGHEST_AFTER_A_FALL = 10 - ENERGY_FALL
+
+
+class Chain:
+    """The baseline and the last two official readings: `core.judging.assess.official`, one reading at a time.
+
+    text: the cell of the baseline's value. too_soon: the cells of a reading that came before its time.
+    """
+
+    __slots__ = ("baseline", "last", "measure", "older", "shortest", "text", "too_soon")
+
+    def __init__(self, measure: Measure, retest: timedelta) -> None:
+        self.measure = measure
+        self.shortest = retest - EARLY_BY  # between two official readings
+        self.baseline: Taken | None = None
+        self.last: Taken | None = None
+        self.older: Taken | None = None
+        self.text = ""
+        self.too_soon: Judgement = NOTHING
+
+    def before(self, at: datetime) -> Sides:
+        """The baseline, and the last official reading after it, of those earlier than `at`."""
+        baseline, last = self.baseline, self.last
+        if baseline is None or last is None or baseline.taken_at >= at:
+            return None, None
+        if last.taken_at >= at:
+            last = self.older
+        return baseline, None if last is baseline else last
+
+    def add(self, now: Taken) -> None:
+        if self.last is None:
+            self.baseline = self.last = self.older = now
+            self.text = value_cell(now.value, None, self.measure.unit)
+            self.too_soon = too_soon(now.value, self.measure.unit)
+        elif now.taken_at - self.last.taken_at >= self.shortest:
+            self.older, self.last = self.last, now
+
+
+class Track:
+    """A measure whose readings are compared one by one."""
+
+    __slots__ = ("chain", "measure", "newest", "number", "retest", "row", "rows", "run")
+
+    def __init__(self, measure: Measure, retest: timedelta | None = None) -> None:
+        self.measure = measure
+        self.retest = retest or measure.retest
+        self.chain = Chain(measure, self.retest)
+        self.newest: Taken | None = None
+        self.row = 0  # of the newest reading, in the file
+        self.rows: dict[tuple[Decimal, Decimal | None], int] | None = None  # when several have the newest instant
+        self.run = 0  # equal values in a row, the newest included
+
+    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+        if self.measure.error is None:
+            return None, NOTHING
+        chain = self.chain
+        baseline, previous = chain.before(now.taken_at)
+        if baseline is None:
+            return FIRST
+        if now.taken_at - (previous or baseline).taken_at < chain.shortest:
+            return None, chain.too_soon
+        cells = verdicts.within(self.measure, baseline, chain.text, now)
+        if cells is not None:
+            return None, cells
+        return self._afresh(baseline, previous, now)
+
+    def judged_by(self, now: Taken, relative: Decimal | None) -> Judgement:
+        """The cells of a derived reading. relative: the square of the relative error its parts give it, if they do."""
+        measure, chain = self.measure, self.chain
+        if relative is None and measure.error is None:
+            return NOTHING
+        baseline, previous = chain.before(now.taken_at)
+        if baseline is None:
+            return FIRST[1]
+        if now.taken_at - (previous or baseline).taken_at < chain.shortest:
+            return chain.too_soon
+        if relative is not None and baseline.meaning.conditions is SAME and now.meaning.conditions is SAME:
+            spread = relative * (baseline.value * baseline.value + now.value * now.value)
+            cells = within_spread(measure, baseline.value, chain.text, now.value, spread)
+            if cells is not None:
+                return cells
+        return self._afresh(baseline, previous, now, None if relative is None else propagated(relative))[1]
+
+    def _afresh(
+        self, baseline: Taken, previous: Taken | None, now: Taken, error: MeasurementError | None = None
+    ) -> Judged:
+        earlier = None if previous is None else previous.reading()
+        return afresh(self.measure, baseline.reading(), earlier, now.reading(), self.retest, error)
+
+    def add(self, now: Taken, run: int = 1) -> None:
+        """Remember a reading, no earlier than any before it. run: `equal_in_a_row`, worked out before."""
+        self.chain.add(now)
+        self.newest, self.run = now, run
+
+    def equal_in_a_row(self, now: Taken) -> int:
+        newest = self.newest
+        if newest is None or newest.value != now.value or newest.meaning.second != now.meaning.second:
+            return 1
+        return self.run + 1
+
+    def may_tell(self, now: Taken, profile: Profile) -> bool:
+        """Whether a flag could come of the readings before this one; then `history` is asked for."""
+        return False
+
+    def history(self, at: datetime) -> Sequence[Reading]:
+        """What the flags of a reading taken at `at` need of the readings before it."""
+        return ()
+
+    def twin(self, at: datetime, heard: Understood, row: int) -> int | None:
+        """The row of an equal reading of the same instant, if there is one; else `row` is remembered."""
+        newest = self.newest
+        if newest is None or newest.taken_at != at:
+            self.row, self.rows = row, None
+            return None
+        if self.rows is None:
+            self.rows = {(newest.value, newest.meaning.second): self.row}
+        found = self.rows.setdefault((heard.value, heard.second), row)
+        return None if found == row else found
+
+
+class WeightTrack(Track):
+    """Weights, with the highest of every stretch of the last year that ends now: unplanned loss asks for them."""
+
+    __slots__ = ("group", "tops")
+
+    def __init__(self, measure: Measure) -> None:
+        super().__init__(measure)
+        self.tops: deque[Taken] = deque()  # falling: what a later and higher weight hides is gone
+        self.group: list[Taken] = []  # of the newest instant; they hide nothing from one another
+
+    def add(self, now: Taken, run: int = 1) -> None:
+        super().add(now, run)
+        tops = self.tops
+        if self.group and self.group[0].taken_at < now.taken_at:
+            for weight in self.group:
+                while tops and tops[-1].value <= weight.value:
+                    tops.pop()
+                tops.append(weight)
+            self.group = []
+            while now.taken_at - tops[0].taken_at > A_YEAR and len(tops) > 1:
+                tops.popleft()
+        self.group.append(now)
+
+    def may_tell(self, now: Taken, profile: Profile) -> bool:
+        highest = self.tops[0].value if self.tops else None
+        for weight in self.group:
+            if highest is None or weight.value > highest:
+                highest = weight.value
+        return not weight_says_nothing(now.value, highest, profile.stature)
+
+    def history(self, at: datetime) -> Sequence[Reading]:
+        return [weight.reading() for weight in (*self.tops, *self.group)]
+
+
+class RatingTrack(Track):
+    """A 0-10 rating: the mean of the last four weeks against that of the first four (`core.judging.assess`)."""
+
+    __slots__ = ("baseline", "baseline_number", "ends", "error", "first", "last", "over", "recent", "total")
+
+    def __init__(self, measure: Measure) -> None:
+        super().__init__(measure, RATING_WINDOW)
+        self.error = error_of_weeks(measure.error)
+        self.first: list[Taken] = []  # of the first four weeks
+        self.ends: datetime | None = None  # when they are over
+        self.over: datetime | None = None  # the last instant before that
+        self.baseline: Reading | None = None  # their mean, once they are
+        self.baseline_number = 0  # stands for it
+        self.recent: deque[Taken] = deque()  # of the last eight weeks, which is more than the flags ask for
+        self.last: deque[Taken] = deque()  # of the last four, none of them of the first
+        self.total = Decimal(0)  # of `last`
+
+    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+        if self.error is None:
+            return None, NOTHING
+        at, ends, over = now.taken_at, self.ends, self.over
+        if ends is None or over is None or self.first[0].taken_at >= at:
+            return FIRST
+        if at < ends:
+            return None, self.chain.too_soon
+        baseline = self.baseline
+        if baseline is None:
+            baseline = replace(_mean(self.first), taken_at=self.first[0].taken_at)
+            self.baseline = baseline
+            self.baseline_number = verdicts.number((self.measure.key, baseline.value, baseline.attempts))
+        since = max(at - _WINDOW, over)  # what is of the first weeks is of no later ones
+        last = self.last
+        while last and last[0].taken_at <= since:
+            self.total -= last.popleft().value
+        if baseline.conditions is not SAME or now.meaning.conditions is not SAME:
+            return self._judged(baseline, since, ends, now)
+        if self.newest is None or self.newest.taken_at == at:  # a reading of this instant is none before it
+            return self._judged(baseline, since, ends, now)
+        total, number = self.total + now.value, len(last) + 1
+        key = (self.baseline_number, total, number)
+        return (
+            verdicts.known(key)
+            or verdicts.keep(key, self._within(baseline, total / number, number))
+            or self._judged(baseline, since, ends, now)
+        )
+
+    def _within(self, baseline: Reading, mean: Decimal, number: int) -> Judged | None:
+        """The verdict on a mean of so many weeks that lies within error."""
+        if self.error is None:
+            return None
+        spread = variance(self.error, baseline.value, baseline.attempts) + variance(self.error, mean, number)
+        text = value_cell(baseline.value, None, self.measure.unit)
+        cells = within_spread(self.measure, baseline.value, text, mean, spread)
+        return None if cells is None else (None, cells)
+
+    def _judged(self, baseline: Reading, since: datetime, ends: datetime, now: Taken) -> Judged:
+        at, before = now.taken_at, since - RATING_WINDOW
+        last = [r for r in self.last if r.taken_at < at]
+        earlier = [r for r in self.recent if before < r.taken_at <= since and r.taken_at >= ends]
+        previous = _mean(earlier) if earlier else None
+        return afresh(self.measure, baseline, previous, _mean([*last, now]), self.retest, self.error)
+
+    def add(self, now: Taken, run: int = 1) -> None:
+        self.newest, self.run = now, run
+        if self.ends is None:
+            self.chain.add(now)
+            self.ends = now.taken_at + _WINDOW
+            self.over = self.ends - _INSTANT
+        if now.taken_at < self.ends:
+            self.first.append(now)
+        else:
+            self.last.append(now)
+            self.total += now.value
+        oldest, recent = now.taken_at - 2 * RATING_WINDOW, self.recent
+        while recent and recent[0].taken_at < oldest:
+            recent.popleft()
+        recent.append(now)
+
+    def may_tell(self, now: Taken, profile: Profile) -> bool:
+        last = self.newest
+        if last is None or now.value > _HIGHEST_AFTER_A_FALL:
+            return False
+        if last.taken_at == now.taken_at:
+            return True
+        since = last.taken_at - ENERGY_WINDOW
+        return energy_falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1])
+
+    def history(self, at: datetime) -> Sequence[Reading]:
+        return [rating.reading() for rating in self.recent]
+
+
+def _mean(ratings: Sequence[Taken]) -> Reading:
+    return mean_reading([rating.reading() for rating in ratings])
+
+
+class PressureTrack(Track):
+    """A blood pressure: the totals of each day of the series at hand, and the means of the series before it."""
+
+    __slots__ = ("before", "days", "differing", "found", "mean")
+
+    def __init__(self, measure: Measure) -> None:
+        super().__init__(measure)
+        self.days: list[tuple[int, DayTotal]] = []  # of the series at hand: the day's number, and its sums
+        self.differing: list[Reading] = []  # of it, those taken otherwise than before
+        self.found: SeriesMean | TooFewDays = TooFewDays(0)  # of the series so far
+        self.mean: Reading | None = None  # the same as a reading
+        self.before: Taken | None = None  # the newest pressure of an instant before that of the newest
+
+    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+        """Of the series, `now` already added to it; too few days are not judged."""
+        if self.mean is None:
+            return None, PART_OF_SERIES
+        baseline, previous = self.chain.before(self.mean.taken_at)
+        if baseline is None:
+            return FIRST
+        return self._afresh(baseline, previous, taken(self.measure, self.mean))
+
+    def add(self, now: Taken, run: int = 1) -> None:
+        if self.newest is not None and self.newest.taken_at < now.taken_at:
+            self.before = self.newest
+        self.newest, self.run = now, run
+        reading = now.reading()
+        today, days = day_of(reading, UTC).toordinal(), self.days
+        if days and (today - days[-1][0] > GAP.days or today - days[0][0] >= MOST_DAYS):
+            if self.mean is not None:
+                self.chain.add(taken(self.measure, self.mean))
+            days.clear()
+            self.differing.clear()
+        total = days.pop()[1] if days and days[-1][0] == today else NOTHING_YET
+        days.append((today, total.with_reading(reading)))
+        if reading.conditions.differs:
+            self.differing.append(reading)
+        self.found = mean_of_days([total for _, total in days])
+        self.mean = as_reading(self.found, (*self.differing, reading)) if isinstance(self.found, SeriesMean) else None
+
+    def history(self, at: datetime) -> Sequence[Reading]:
+        last = self.newest if self.newest is not None and self.newest.taken_at < at else self.before
+        return () if last is None else (last.reading(),)
+
+
+def track(measure: Measure) -> Track:
+    """The track that keeps what the measure needs."""
+    if measure.unit is Unit.MILLIMETRE_OF_MERCURY:
+        return PressureTrack(measure)
+    if measure.kind is Kind.RATING:
+        return RatingTrack(measure)
+    return WeightTrack(measure) if measure.key == "weight" else Track(measure)

@@ -1,0 +1,357 @@
+"""Carrying effects out: what a turn decided becomes rows, and many turns' rows are written together.
+
+A turn's effects are first gathered in a `Writes`, in order, so that later ones win over earlier ones (a timer set
+and dropped again, a reading kept and taken back). Writing them is one statement a kind, however many turns.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import Connection
+
+from bot.store import (
+    clients,
+    coach_thread,
+    cohorts,
+    conversations,
+    encouragement_history,
+    erase,
+    flags,
+    goals,
+    outbox,
+    people,
+    readings,
+    slots,
+    timers,
+)
+from bot.store.clients import Client
+from bot.store.facts import Coach
+from bot.store.outbox import ANSWER, Outgoing
+from bot.store.timers import Timer
+from bot.store.zones import zone_of
+from core import schedule
+from core.care import Plan, Slot, Status
+from core.dialogue.client import effects as e
+from core.dialogue.client.facts import GoalFact
+from core.dialogue.client.messages_to_coach import ClientWord, UrgentFlag
+from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
+from core.dialogue.staff.step import about, about_flag
+from core.watching.digest import when_to_tell
+from core.watching.flags import RULES, Clears, Flag, Severity
+
+
+@dataclass
+class Writes:
+    """What is to be written. Keys are what is unique in the database, so the last word on each wins."""
+
+    outbox: list[dict[str, object]] = field(default_factory=list)
+    states: dict[int, tuple[str, datetime]] = field(default_factory=dict)
+    readings: dict[tuple[int, str], dict[str, Any]] = field(default_factory=dict)
+    withdrawn: dict[tuple[int, str], None] = field(default_factory=dict)
+    amended: dict[tuple[int, str], Any] = field(default_factory=dict)
+    changes: dict[int, dict[str, Any]] = field(default_factory=dict)
+    plans: list[tuple[Client, Plan]] = field(default_factory=list)
+    languages: dict[int, str] = field(default_factory=dict)
+    raised: dict[tuple[int, str, str | None], Flag] = field(default_factory=dict)
+    lowered: dict[tuple[int, str, str | None], None] = field(default_factory=dict)
+    timers: dict[tuple[int, str, str], Timer] = field(default_factory=dict)
+    stopped: dict[tuple[int, str], None] = field(default_factory=dict)
+    unsaid: dict[int, datetime] = field(default_factory=dict)
+    answered: dict[tuple[int, date], None] = field(default_factory=dict)
+    not_asked: dict[tuple[int, date], datetime] = field(default_factory=dict)
+    goals: dict[tuple[int, str], GoalFact] = field(default_factory=dict)
+    dropped: dict[tuple[int, str], None] = field(default_factory=dict)
+    left_cohorts: dict[tuple[int, int], None] = field(default_factory=dict)
+    heard: list[tuple[int, str]] = field(default_factory=list)
+    coach_words: list[tuple[int, int | None, coach_thread.Direction, str]] = field(default_factory=list)
+
+    def add(self, other: Writes) -> None:
+        """Take over what another turn, of another chat, decided."""
+        for name, value in vars(other).items():
+            if not value:
+                continue
+            mine = getattr(self, name)
+            if isinstance(mine, list):
+                mine.extend(value)
+            else:
+                mine.update(value)
+
+    def write(self, conn: Connection, now: datetime) -> None:
+        """Write it all. What ends comes before what begins, so that a timer dropped and set anew is set."""
+        readings.withdraw(conn, list(self.withdrawn), now)
+        readings.amend(conn, [(client, key, new) for (client, key), new in self.amended.items()])
+        readings.put(conn, list(self.readings.values()))
+        for client, plan in self.plans:
+            clients.set_plan(conn, client, plan)
+        clients.change(conn, self.changes)
+        for person_id, language in self.languages.items():
+            people.set_language(conn, person_id, language)
+        flags.lower(conn, list(self.lowered), now)
+        flags.raise_(conn, [(client, flag) for (client, _, _), flag in self.raised.items()], now)
+        timers.forget(conn, list(self.stopped))
+        timers.put(conn, list(self.timers.values()))
+        slots.not_asked(conn, [(client, day, at) for (client, day), at in self.not_asked.items()])
+        slots.answered(conn, list(self.answered), now)
+        goals.drop(conn, list(self.dropped))
+        goals.put(conn, [(client, goal) for (client, _), goal in self.goals.items()])
+        for client_id, cohort_id in self.left_cohorts:
+            cohorts.leave(conn, client_id, now, cohort_id)
+        encouragement_history.put(conn, self.heard, now)
+        coach_thread.put(conn, self.coach_words, now)
+        outbox.unsay(conn, self.unsaid)
+        outbox.put_rows(conn, self.outbox)
+        conversations.save(conn, self.states)
+
+
+@dataclass
+class Hand:
+    """One chat's turn being carried out.
+
+    at: the turn's place in its chat, never before the chat's last turn, whatever machine's clock says.
+    join: carries out `Join`: uses up the invitation that the event opened.
+    open_flags: codes of the client's open flags, where the turn was told of them.
+    """
+
+    conn: Connection
+    now: datetime
+    at: datetime
+    chat_id: int
+    join: Callable[[Hand], None]
+    language: str = "en"
+    person_id: int | None = None
+    client: Client | None = None
+    coach: Coach | None = None
+    is_group: bool = False
+    priority: int = ANSWER
+    open_flags: frozenset[str] | None = None
+    writes: Writes = field(default_factory=Writes)
+    erased: bool = False
+    _reschedule: bool = False
+
+    # --- saying -------------------------------------------------------------------------------------------
+
+    def say(self, effect: Say) -> None:
+        """Queue a message for this chat."""
+        self._queue(
+            Outgoing(
+                self.chat_id,
+                effect.message,
+                self.at + effect.after,
+                effect.choices,
+                self.person_id,
+                effect.occasion,
+                is_group=self.is_group,
+                language=None if self.person_id else self.language,
+                priority=self.priority,
+                ready_at=self.now + effect.after,
+            )
+        )
+        if effect.said and self.client is not None:
+            self.writes.heard.append((self.client.id, effect.said))
+
+    def tell(
+        self,
+        message: object,
+        choices: Rows = (),
+        *,
+        urgent: bool = False,
+        occasion: str | None = None,
+        at: datetime | None = None,
+    ) -> None:
+        """Queue a message for this client's coach; at night only if it is urgent, or they want it so. at: when it is
+        known already."""
+        coach = self.coach
+        if coach is None or coach.chat_id is None:
+            return
+        due = at or self.now
+        if at is None and not urgent and coach.quiet_nights:
+            due = schedule.daytime(due, zone_of(coach.zone_name))
+        about = None if self.client is None else self.client.id
+        self._queue(
+            Outgoing(
+                coach.chat_id, message, due, choices, coach.person_id, occasion, about=about, priority=self.priority
+            )
+        )
+
+    def _queue(self, out: Outgoing) -> None:
+        self.writes.outbox.append(outbox.row(out, self.now))
+
+    # --- effects ------------------------------------------------------------------------------------------
+
+    def carry(self, effects: Iterable[object]) -> None:
+        """Carry effects out, in order.
+
+        Raises: ValueError for one that is none of `core.dialogue.client.effects`, or of a client where there is none.
+        """
+        for effect in effects:
+            self._one(effect)
+        if self._reschedule and not self.erased:
+            self._come_due()
+
+    def keep(self, state: str) -> None:
+        """Remember the conversation's state, unless the person was erased."""
+        if not self.erased:
+            self.writes.states[self.chat_id] = (state, self.at)
+
+    def _one(self, effect: object) -> None:
+        w = self.writes
+        match effect:
+            case Say():
+                self.say(effect)
+                return
+            case e.DropButtons(ref):
+                if ref:
+                    kind = outbox.Kind.DROP_BUTTONS
+                    self._queue(
+                        Outgoing(
+                            self.chat_id, None, self.at, kind=kind, ref=ref, person_id=self.person_id, ready_at=self.now
+                        )
+                    )
+                return
+            case SendData():
+                kind = outbox.Kind.DATA
+                self._queue(
+                    Outgoing(self.chat_id, None, self.at, kind=kind, person_id=self.person_id, ready_at=self.now)
+                )
+                return
+            case e.SetTimer(purpose, at, mark):
+                w.timers[self.chat_id, purpose, mark] = Timer(self.chat_id, purpose, mark, at)
+                return
+            case e.CancelTimer(purpose):
+                for key in [k for k in w.timers if k[:2] == (self.chat_id, purpose)]:
+                    del w.timers[key]
+                w.stopped[self.chat_id, purpose] = None
+                return
+            case e.Unsay():
+                w.unsaid[self.chat_id] = self.at
+                return
+            case Join():
+                self.join(self)
+                return
+        if self.client is None:
+            raise ValueError(f"{type(effect).__name__} is an effect of a client's conversation")
+        self._of_client(effect, self.client)
+
+    def _of_client(self, effect: object, client: Client) -> None:
+        w, me = self.writes, client.id
+        match effect:
+            case e.Tell(message, choices, urgent, occasion):
+                self.tell(message, choices, urgent=urgent, occasion=occasion)
+            case e.Record(reading, key):
+                w.readings[me, key] = readings.row(me, key, reading, self.now)
+                w.withdrawn.pop((me, key), None)
+                w.amended.pop((me, key), None)
+            case e.Retract(key):
+                if (me, key) in w.readings:
+                    w.readings[me, key]["withdrawn_at"] = self.now
+                w.withdrawn[me, key] = None
+            case e.Amend(key, reading):
+                if (me, key) in w.readings:
+                    w.readings[me, key]["conditions"] = readings.conditions_text(reading.conditions)
+                w.amended[me, key] = reading.conditions
+            case e.Learn(name, value):
+                self._learn(client, name, value)
+            case e.Raise(flag):
+                self._raise(client, flag)
+            case e.Lower(code, measure):
+                w.raised.pop((me, code, measure), None)
+                w.lowered[me, code, measure] = None
+            case e.Answered(day):
+                self._answered(client, date.fromisoformat(day))
+            case e.NotAsked(day):
+                self._not_asked(client, date.fromisoformat(day))
+            case e.SetGoal(goal):
+                w.goals[me, goal.measure] = goal
+                w.dropped.pop((me, goal.measure), None)
+            case e.DropGoal(measure):
+                w.goals.pop((me, measure), None)
+                w.dropped[me, measure] = None
+            case e.PassOn(text):
+                coach_id = None if self.coach is None else self.coach.id
+                w.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
+                self.tell(ClientWord(me, client.name, text), about(me))
+            case e.LeaveCohort(cohort_id):
+                w.left_cohorts[me, cohort_id] = None
+            case Erase(farewell):
+                self._erase(client, farewell)
+            case _:
+                raise ValueError(f"{type(effect).__name__} is no effect")
+
+    def _raise(self, client: Client, flag: Flag) -> None:
+        self.writes.raised[client.id, flag.code.value, flag.measure] = flag
+        if flag.severity is not Severity.URGENT:
+            return
+        if self.coach is None:
+            return
+        day = flag.since.astimezone(zone_of(client.slot.zone_name if client.slot else None)).date()
+        level = dict(flag.evidence).get("level", "")
+        self.tell(
+            UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
+            about_flag(client.id),
+            at=when_to_tell(flag, self.now, zone_of(self.coach.zone_name), quiet_nights=self.coach.quiet_nights),
+            # one emergency must never be taken for another's repetition
+            occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{level}/{day.isoformat()}",
+        )
+
+    def lower(self, client: Client, ends: Clears) -> None:
+        """Clear the flags that end in this way, whichever are open."""
+        raised = {code for _, code, _ in self.writes.raised}
+        for code in (code.value for code, rule in RULES.items() if rule.clears is ends):
+            if self.open_flags is None or code in self.open_flags or code in raised:
+                self._of_client(e.Lower(code), client)
+
+    def _answered(self, client: Client, day: date) -> None:
+        self.lower(client, Clears.ANSWERED)
+        if (day, 0) == (client.answered, client.missed):
+            return  # noted with the first answer of this check-in
+        self.writes.answered[client.id, day] = None
+        self._change(client, answered=max(day, client.answered or day), missed=0)
+
+    def _not_asked(self, client: Client, day: date) -> None:
+        self.writes.not_asked[client.id, day] = self.now
+        if client.asked == day:  # the sweep had noted it as asked: then it would count as missed
+            self._change(client, asked=None)
+
+    def _change(self, client: Client, **values: Any) -> None:
+        self.writes.changes.setdefault(client.id, {}).update(values)
+
+    # --- learning -----------------------------------------------------------------------------------------
+
+    def _learn(self, client: Client, name: str, value: Any) -> None:
+        if name == "plan":
+            self.writes.plans = [(c, p) for c, p in self.writes.plans if c.id != client.id] + [(client, value)]
+        elif name == "language":
+            if client.person_id is not None:
+                self.writes.languages[client.person_id] = value
+        elif name == "zone":
+            self._change(client, zone_name=value if isinstance(value, str) else value.key)
+        else:
+            self._change(client, **clients.columns(name, value, self.now))
+        self._reschedule |= name in ("slot", "zone", "status", "paused_until")
+
+    def _come_due(self) -> None:
+        """Work out anew when this client is due: their slot, zone, status or pause has changed."""
+        assert self.client is not None
+        client, new = self.client, self.writes.changes.get(self.client.id, {})
+        old = client.slot
+        weekday = new.get("weekday", old.weekday if old else None)
+        at = new.get("at", old.at if old else None)
+        zone_name = new.get("zone_name", old.zone_name if old else None)
+        slot = Slot(weekday, at, zone_name) if weekday is not None and at is not None and zone_name else None
+        status = Status(new.get("status", client.status))
+        paused_until = new.get("paused_until", client.paused_until)
+        self._change(client, **clients.next_due(status, slot, paused_until, zone_of(zone_name), self.now))
+
+    # --- leaving ------------------------------------------------------------------------------------------
+
+    def _erase(self, client: Client, farewell: object) -> None:
+        """Erase the person. What this turn told the coach is still told; nothing else of it is written."""
+        told = [row for row in self.writes.outbox if row["chat_id"] != self.chat_id]
+        erase.client(self.conn, client.id, self.now)
+        self.writes = Writes(outbox=[row | {"about": None} for row in told])
+        self.person_id, self.client, self.erased = None, None, True
+        self.say(Say(farewell))

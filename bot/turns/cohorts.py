@@ -1,0 +1,291 @@
+"""Cohorts in the world: what an organiser decided is carried out, and what comes due is told.
+
+* `carry`: the effects of an organiser's conversation, each through `one_of_mine` anew.
+* `sweep`: the start, the pooled figures of each check-in, milestones, and at the end the closing report. One
+  transaction; every message has its occasion. After an outage only the newest figures are told, the others are kept;
+  a closing report always comes.
+* `forgotten`: what becomes of the cohorts of somebody who is erased.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+
+from sqlalchemy import Connection
+
+from bot.store import audit, invitations, outbox, people
+from bot.store import cohorts as store
+from bot.store.cohorts import Cohort
+from bot.store.invitations import GOOD_FOR, Kind
+from bot.store.outbox import BULK, Outgoing
+from bot.store.people import Staff
+from bot.store.zones import zone_of
+from bot.turns.apply_effects import Hand
+from core.care import Plan
+from core.dialogue.group import messages as cm
+from core.dialogue.kit.effects import Choice, Rows, Say
+from core.dialogue.kit.messages import Together
+from core.dialogue.organiser import messages as om
+from core.dialogue.organiser.cohorts import closing_rows
+from core.dialogue.staff import cohort_effects as fx
+from core.dialogue.staff.messages import LinkPicture
+from core.watching import cohort as rules
+from core.watching.cohort import Closing, Counted, Job, Participant, Task, Terms, Week
+
+BATCH = 50
+MOST_MEMBERS = 500  # that one link lets in: more is no cohort but a leak
+NEWCOMERS = Plan(measures=("sessions_done", "activity_minutes"))  # never weight or girth: that is for a coach to add
+_TICK = timedelta(microseconds=1)
+
+
+@dataclass(frozen=True)
+class Links:
+    """How a token becomes an address: for a person, and for a group chat."""
+
+    person: Callable[[str], str]
+    group: Callable[[str], str]
+
+
+def actor(who: Staff) -> str:
+    return f"organiser/{who.organiser_id}" if who.organiser_id is not None else f"coach/{who.coach_id}"
+
+
+# --- what an organiser decided ----------------------------------------------------------------------------------
+
+
+def carry(conn: Connection, who: Staff, effect: fx.CohortEffect, hand: Hand, links: Links) -> None:
+    """Carry out one effect. On a cohort that is not this person's, or over, nothing happens: the step said so."""
+    if isinstance(effect, fx.StartCohort):
+        _start(conn, who, effect, hand, links)
+        return
+    found = store.one_of_mine(conn, who.organiser_id, effect.cohort_id)
+    if found is None or found.closed:
+        return
+    match effect:
+        case fx.MakeJoinLink():
+            _join_link(conn, who, found, hand, links)
+        case fx.RevokeJoinLinks():
+            store.revoke_links(conn, found.id, hand.now)
+        case fx.MakeGroupLink():
+            _group_link(conn, who, found, hand, links)
+        case fx.UntieGroup():
+            _untie(conn, found, hand.now, goodbye=True)
+        case fx.RemoveMember(_, client_id):
+            _remove(conn, found, client_id, hand.now)
+        case fx.EndCohort():
+            _end(conn, found, hand)
+    audit.note(conn, hand.now, actor(who), CODES[type(effect)])
+
+
+CODES: dict[type, str] = {
+    fx.MakeJoinLink: "invited_cohort",
+    fx.RevokeJoinLinks: "revoked_cohort_links",
+    fx.MakeGroupLink: "invited_group",
+    fx.UntieGroup: "untied_group",
+    fx.RemoveMember: "removed_member",
+    fx.EndCohort: "ended_cohort",
+}
+
+
+def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: Hand, links: Links) -> None:
+    """Make it; newcomers are looked after by the organiser, if they are a coach, else by the coach they named."""
+    organiser = store.ensure_organiser(conn, who.person_id, who.name, hand.now)
+    terms = Terms(effect.starts, effect.weeks, effect.slot, Counted(effect.counts))
+    first = rules.next_job(terms, zone_of(effect.slot.zone_name), hand.now - _TICK)
+    coach = None if effect.coach_id is None else people.coach(conn, effect.coach_id)
+    coach_id = who.coach_id if who.coach_id is not None else None if coach is None else effect.coach_id
+    made = store.add(
+        conn,
+        hand.now,
+        organiser_id=organiser,
+        coach_id=coach_id,
+        name=effect.name,
+        terms=terms,
+        language=who.language,
+        next_at=None if first is None else first.at,
+    )
+    audit.note(conn, hand.now, f"organiser/{organiser}", "started_cohort")
+    who = replace(who, organiser_id=organiser)
+    found = store.one_of_mine(conn, organiser, made)
+    assert found is not None
+    _join_link(conn, who, found, hand, links)
+    if coach is not None and who.coach_id is None:
+        told = Outgoing(coach.chat_id, om.NamedAsCoach(effect.name, who.name), hand.now, person_id=coach.person_id)
+        outbox.put(conn, [told], hand.now)
+
+
+def _join_link(conn: Connection, who: Staff, c: Cohort, hand: Hand, links: Links) -> None:
+    """A link that serves many, to the end of half-time: the words first, so that they can be passed on."""
+    until = c.terms.joining_ends(c.zone)
+    if until <= hand.now:
+        hand.say(Say(om.JoiningOver(c.name, c.terms.half_time)))
+        return
+    token = invitations.make(
+        conn,
+        Kind.COHORT,
+        hand.now,
+        by_name=who.name,
+        coach_id=c.coach_id,
+        plan=NEWCOMERS,
+        cohort_id=c.id,
+        uses=MOST_MEMBERS,
+        good_for=until - hand.now,
+    )
+    link = links.person(token)
+    hand.say(Say(om.JoinLink(c.name, link, c.terms.half_time, c.coach_id is not None), _after_link(c)))
+    hand.say(Say(LinkPicture(link, c.name)))
+
+
+def _after_link(c: Cohort) -> Rows:
+    return ((Choice("group_tie", f"cogroup:{c.id}"), Choice("cohort_named", f"cohort:{c.id}", c.name)),)
+
+
+def _group_link(conn: Connection, who: Staff, c: Cohort, hand: Hand, links: Links) -> None:
+    token = invitations.make(conn, Kind.GROUP, hand.now, by_name=who.name, cohort_id=c.id)
+    until = (hand.now + GOOD_FOR).astimezone(c.zone).date()
+    hand.say(Say(om.GroupLink(c.name, links.group(token), until)))
+
+
+def _remove(conn: Connection, c: Cohort, client_id: int, now: datetime) -> None:
+    member = next((m for m in store.here(conn, c.id) if m.client_id == client_id), None)
+    if store.leave(conn, client_id, now, c.id) and member is not None:
+        outbox.put(conn, [_to(member, cm.TakenOutOfCohort(c.name, c.organiser_name), now)], now)
+
+
+def _to(member: store.Member, message: object, now: datetime, occasion: str | None = None) -> Outgoing:
+    return Outgoing(member.chat_id, message, now, person_id=member.person_id, occasion=occasion, priority=BULK)
+
+
+def _end(conn: Connection, c: Cohort, hand: Hand) -> None:
+    """Call it off if it has not begun; else close it now, with what there is."""
+    if hand.now.astimezone(c.zone).date() < c.terms.first:
+        _call_off(conn, c, hand.now)
+    else:
+        _close(conn, c, hand.now)
+
+
+def _call_off(conn: Connection, c: Cohort, now: datetime) -> None:
+    told = [_to(m, cm.CohortOff(c.name), now, f"cohort/{c.id}/off/{m.client_id}") for m in store.here(conn, c.id)]
+    outbox.put(conn, told, now)
+    _untie(conn, c, now, goodbye=True)
+    store.close(conn, c.id, now, None)
+
+
+def forgotten(conn: Connection, organiser_id: int, now: datetime) -> None:
+    """Whoever runs these is being erased: members are told that theirs ends, and nothing of them stays."""
+    for c in store.run_by(conn, organiser_id):
+        if not c.closed:
+            _call_off(conn, c, now)
+        store.drop(conn, c.id)
+
+
+# --- the group chat ---------------------------------------------------------------------------------------------
+
+
+def to_group(conn: Connection, c: Cohort, message: object, now: datetime, occasion: str | None = None) -> None:
+    """Say something in a cohort's group chat, if it has one."""
+    chat = store.group_of(conn, c.id)
+    if chat is not None:
+        said = Outgoing(chat, message, now, occasion=occasion, is_group=True, language=c.language, priority=BULK)
+        outbox.put(conn, [said], now)
+
+
+def _untie(conn: Connection, c: Cohort, now: datetime, *, goodbye: bool) -> None:
+    if goodbye:
+        to_group(conn, c, cm.GroupGoodbye(c.name), now)
+    store.untie(conn, c.id)
+
+
+# --- what comes due ---------------------------------------------------------------------------------------------
+
+
+def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
+    """Do what is due for up to `limit` cohorts; how many were due. The caller owns the transaction."""
+    found = store.due(conn, now, limit)
+    for c in found:
+        assert c.next_at is not None
+        come = rules.jobs_due(c.terms, c.zone, c.next_at, now)
+        coming = rules.next_job(c.terms, c.zone, now)
+        store.set_next(conn, c.id, None if coming is None else coming.at)
+        _do(conn, c, come, now)
+    return len(found)
+
+
+def _do(conn: Connection, c: Cohort, come: Sequence[Job], now: datetime) -> None:
+    """Several are due only after an outage: then all figures are kept, and the newest are told."""
+    if any(job.task is Task.START for job in come) and len(come) == 1:
+        to_group(conn, c, cm.GroupStarts(c.name, c.terms.weeks), now, f"cohort/{c.id}/start")
+    numbers = [job.number for job in come if job.task is not Task.START]
+    if not numbers:
+        return
+    everybody = store.participants(conn, c)
+    for number in numbers:
+        _tell(conn, c, everybody, number, now, aloud=number == numbers[-1])
+    if come[-1].task is Task.CLOSE:
+        _close(conn, c, now, everybody)
+
+
+def _tell(
+    conn: Connection, c: Cohort, everybody: Iterable[Participant], number: int, now: datetime, *, aloud: bool
+) -> None:
+    """Keep one check-in's figures, and tell the group what it may hear of them."""
+    told = store.weeks(conn, [c.id]).get(c.id, ())
+    week = rules.week(c.terms, everybody, number)
+    store.tell(conn, c.id, week, now)
+    before = rules.together(told)
+    after = rules.together((*told, week))
+    said: list[object] = []
+    if aloud and (week.attendance_shown or week.total is not None):
+        said.append(cm.GroupWeek(week, c.terms.weeks, c.terms.counts.value, after or None))
+    reached = rules.milestone(c.terms.counts, before, after)
+    if reached is not None:
+        said.append(cm.GroupMilestone(c.terms.counts.value, reached))
+    if said:
+        message = said[0] if len(said) == 1 else Together(tuple(said))
+        to_group(conn, c, message, now, f"cohort/{c.id}/week/{number}")
+
+
+def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Participant] | None = None) -> None:
+    """Make the report, keep it, and tell the organiser, the members and the group each their part."""
+    everybody = store.participants(conn, c) if everybody is None else everybody
+    _keep_the_rest(conn, c, everybody, now)
+    report = made(conn, c, everybody)
+    store.close(conn, c.id, now, report)
+    occasion = f"cohort/{c.id}/closing"
+    if c.organiser_chat is not None:
+        words = Outgoing(c.organiser_chat, om.ClosingSaid(report), now, person_id=c.organiser_person, occasion=occasion)
+        picture = replace(
+            words, message=om.ClosingPicture(report), choices=closing_rows(c.id), occasion=f"{occasion}/picture"
+        )
+        outbox.put(conn, [words, picture], now)
+    own = {p.client_id: rules.own(c.terms, p) for p in everybody}
+    told = [
+        _to(m, cm.CohortOver(c.name, *own.get(m.client_id, (0, 0))), now, f"{occasion}/{m.client_id}")
+        for m in store.here(conn, c.id)
+    ]
+    outbox.put(conn, told, now)
+    to_group(conn, c, cm.GroupClosing(rules.for_the_group(report)), now, f"{occasion}/group")
+    store.untie(conn, c.id)
+
+
+def _keep_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], now: datetime) -> None:
+    """Ended early: the check-ins that have come and were not told yet are in the report, too."""
+    told = {w.number for w in store.weeks(conn, [c.id]).get(c.id, ())}
+    today = now.astimezone(c.zone).date()
+    for number in range(c.terms.weeks + 1):
+        if number not in told and c.terms.check_in(number) <= today:
+            store.tell(conn, c.id, rules.week(c.terms, everybody, number), now)
+
+
+def made(conn: Connection, c: Cohort, everybody: Sequence[Participant]) -> Closing:
+    """The report: with every measure only for an organiser who is the coach of everybody in it."""
+    measures = rules.EVERY_MEASURE if store.coached_by_all(conn, c) else rules.ENERGY_ONLY
+    shown: tuple[Week, ...] = store.weeks(conn, [c.id]).get(c.id, ())
+    return rules.closing(c.name, c.terms, everybody, shown, measures)
+
+
+def next_at(conn: Connection) -> datetime | None:
+    """When there is something to do next, perhaps in the past; None when never."""
+    return store.next_at(conn)

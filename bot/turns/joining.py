@@ -1,0 +1,131 @@
+"""Joining: an opened invitation makes or links a client, a coach or an organiser.
+
+One chat has one role. Whoever is a client already can move to another coach, come back, or enter a cohort, but
+never become staff in the same chat; the caller does not hand such an invitation on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from sqlalchemy import Connection, select
+
+from bot.store import audit, clients, invitations, people
+from bot.store import cohorts as store
+from bot.store.clients import Client
+from bot.store.facts import Coach, who
+from bot.store.invitations import Invitation, Kind
+from bot.store.people import Role
+from bot.store.schema import clients as clients_table
+from bot.store.schema import coaches
+from bot.store.schema import people as people_table
+from bot.turns.apply_effects import Hand
+from core.dialogue.client.messages_to_coach import ClientEnrolled
+
+FOR_STAFF = frozenset({Kind.COACH, Kind.ORGANISER})
+
+
+def joiner(invitation: Invitation | None, name: str) -> Callable[[Hand], None]:
+    """Return what carries out `Join` for the invitation an event opened. name: as the messenger knows them."""
+
+    def join(hand: Hand) -> None:
+        if invitation is None:
+            return  # it is used up or has run out meanwhile: what the step said stands
+        invitations.use(hand.conn, invitation, hand.now)
+        if invitation.kind is Kind.GROUP:
+            raise ValueError("a group's link was opened by a person")
+        if invitation.kind in FOR_STAFF:
+            _staff(hand, invitation, invitation.for_name or name)
+        elif hand.client is None:
+            _new_client(hand, invitation, invitation.for_name or name)
+        elif invitation.kind is Kind.CLIENT:
+            _other_coach(hand, invitation, hand.client)
+        if invitation.kind is Kind.COHORT:
+            _cohort(hand, invitation)
+
+    return join
+
+
+def _staff(hand: Hand, invitation: Invitation, name: str) -> None:
+    role = Role.COACH if invitation.kind is Kind.COACH else Role.ORGANISER
+    if hand.person_id is None:
+        hand.person_id = people.add(hand.conn, hand.chat_id, role, name, hand.language, hand.now)
+    if invitation.kind is Kind.COACH:
+        made = people.add_coach(hand.conn, hand.person_id, name, hand.now)
+    else:
+        made = people.add_organiser(hand.conn, hand.person_id, name, hand.now)
+    audit.note(hand.conn, hand.now, f"{role.value}/{made}", "joined")
+
+
+def _new_client(hand: Hand, invitation: Invitation, name: str) -> None:
+    """Make the person, and their row unless the coach had set one up before they came."""
+    person_id = people.add(hand.conn, hand.chat_id, Role.CLIENT, name, hand.language, hand.now)
+    cohort = (
+        None
+        if invitation.cohort_id is None
+        else store.find(hand.conn, [invitation.cohort_id]).get(invitation.cohort_id)
+    )
+    coach_id = invitation.coach_id if cohort is None else cohort.coach_id
+    waiting = select(clients_table.c.id).where(
+        clients_table.c.id == invitation.client_id, clients_table.c.person_id.is_(None)
+    )
+    client_id = hand.conn.execute(waiting).scalar_one_or_none()
+    if client_id is None:
+        client_id = clients.add(
+            hand.conn, hand.now, name=name, coach_id=coach_id, person_id=person_id, plan=invitation.plan
+        )
+    else:
+        clients.change(hand.conn, {client_id: {"person_id": person_id}})
+    if cohort is not None:  # who comes by a cohort's link checks in when it does, until they choose otherwise
+        clients.change(hand.conn, {client_id: clients.columns("slot", cohort.terms.slot, hand.now)})
+    hand.person_id = person_id
+    audit.note(hand.conn, hand.now, f"client/{client_id}", "joined", client_id)
+    known = who(hand.conn, [hand.chat_id])[hand.chat_id]
+    hand.client, hand.coach = known.client, known.coach
+
+
+def _other_coach(hand: Hand, invitation: Invitation, client: Client) -> None:
+    """Hand a client over with their own yes, or let them come back. Whoever is their coach from now on is told."""
+    if invitation.coach_id is None:
+        return
+    clients.change(hand.conn, {client.id: {"coach_id": invitation.coach_id}})
+    audit.note(hand.conn, hand.now, f"client/{client.id}", "changed_coach", client.id)
+    hand.client = replace(client, coach_id=invitation.coach_id)
+    hand.coach = _coach(hand.conn, invitation.coach_id)
+    hand.tell(ClientEnrolled(client.id, client.name))
+
+
+def _coach(conn: Connection, coach_id: int) -> Coach | None:
+    r = conn.execute(
+        select(
+            coaches.c.id,
+            coaches.c.name,
+            coaches.c.person_id,
+            people_table.c.chat_id,
+            coaches.c.zone_name,
+            coaches.c.quiet_nights,
+        )
+        .select_from(coaches.outerjoin(people_table, people_table.c.id == coaches.c.person_id))
+        .where(coaches.c.id == coach_id)
+    ).one_or_none()
+    return None if r is None else Coach(*r)
+
+
+def _cohort(hand: Hand, invitation: Invitation) -> None:
+    """Enter a cohort, also once it has begun. What is said about it is the step's."""
+    if invitation.cohort_id is None or hand.client is None:
+        return
+    store.join(hand.conn, invitation.cohort_id, hand.client.id, hand.now)
+    audit.note(hand.conn, hand.now, f"client/{hand.client.id}", "joined_cohort", hand.client.id)
+
+
+def again(client: Client | None) -> bool:
+    """Whether somebody who opens an invitation was here before."""
+    return client is not None and client.consented
+
+
+def hint(language: str | None, languages: tuple[str, ...]) -> str:
+    """Return the language to write in, from an IETF tag the messenger gave: "de-AT" is "de"; English if unknown."""
+    short = (language or "").split("-")[0].split("_")[0].lower()
+    return short if short in languages else "en"

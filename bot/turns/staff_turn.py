@@ -1,0 +1,246 @@
+"""A turn of a coach or organiser: load what the step needs through the caseload, and carry out what it decided.
+
+`StaffTurn` is plugged into `bot.turns.turn.Steps`. Rights are checked twice: the step sees only clients of the
+caseload, and an effect on a client goes through `caseload` again before anything is written. All of it is written at
+once, in the turn's savepoint; what a client has to hear goes into their own inbox, and their own conversation says it.
+"""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import datetime, tzinfo
+
+from sqlalchemy import Connection
+
+from bot.store import audit, caseload, clients, coach_thread, erase, inbox, invitations, outbox, people, timers
+from bot.store import cohorts as cohort_store
+from bot.store import staff as store
+from bot.store.clients import Client
+from bot.store.inbox import Incoming
+from bot.store.invitations import GOOD_FOR, Kind
+from bot.store.outbox import Outgoing
+from bot.store.people import Staff
+from bot.store.staff import LookUps
+from bot.store.zones import zone_of
+from bot.turns import cohorts
+from bot.turns.apply_effects import Hand
+from core.care import Status
+from core.client import Caution
+from core.dialogue.client.facts import InvitationFact
+from core.dialogue.engines import staff
+from core.dialogue.kit.effects import Say
+from core.dialogue.kit.events import Command, Event, FromCoach, PlanChanged
+from core.dialogue.staff import effects as fx
+from core.dialogue.staff import messages as sm
+from core.dialogue.staff.cohort_effects import CohortEffect
+from core.dialogue.staff.settings import invitation_rows
+from core.dialogue.staff.states import FRESH_STAFF, StaffState
+from core.dialogue.staff.step import StaffOutcome, about
+from core.watching.digest import Digest
+
+
+def look_ups() -> LookUps:
+    """Return the look-ups of `bot.rendering`."""
+    from bot.rendering import Reader
+    from bot.rendering.phrases.labels import labeller
+    from bot.rendering.phrases.staff_digest import characters
+    from bot.rendering.places import find_zones
+    from bot.rendering.voice import voice
+
+    def length(made: Digest, language: str, zone: tzinfo) -> int:
+        return characters(made, voice(Reader(language, zone=zone)))
+
+    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), length)
+
+
+@dataclass(frozen=True)
+class StaffTurn:
+    """link, group_link: of an invitation's token, for a person and for a group chat.  look: pure look-ups lent to the
+    core."""
+
+    look: LookUps
+    link: Callable[[str], str]
+    group_link: Callable[[str], str] = str
+
+    def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> StaffOutcome:
+        """Decide one event. state: None at first: then the event is the invitation that brought them."""
+        kept = state if isinstance(state, StaffState) else FRESH_STAFF
+        opened = isinstance(event, Command) and event.name == "start"
+        if state is None and opened:
+            return staff.joined(store.facts(conn, who, (), now, self.look), now)
+        invitation = _opened(conn, event.argument, now) if isinstance(event, Command) and opened else None
+        facts = store.facts(conn, who, staff.needs(kept, event), now, self.look, invitation)
+        return staff.step(kept, event, facts, now)
+
+    def carry(self, conn: Connection, who: Staff, effect: object, hand: Hand) -> None:
+        """Carry out one effect that only staff have.
+
+        Raises: ValueError for one that is none; Stale when a client's plan was changed meanwhile.
+        """
+        match effect:
+            case _ if isinstance(effect, CohortEffect):
+                cohorts.carry(conn, who, effect, hand, cohorts.Links(self.link, self.group_link))
+            case fx.ForgetMe(farewell):
+                _forget(conn, who, hand, farewell)
+            case fx.SetLanguage(language):
+                people.set_language(conn, who.person_id, language)
+            case fx.SetZone(zone_name):
+                store.set_zone(conn, who, zone_name)
+            case _ if who.coach_id is not None:
+                self._of_coach(conn, who, who.coach_id, effect, hand)
+            case _:
+                raise ValueError(f"{type(effect).__name__} is an effect of a coach's conversation")
+
+    def _of_coach(self, conn: Connection, who: Staff, coach_id: int, effect: object, hand: Hand) -> None:
+        now = hand.now
+        match effect:
+            case fx.Invite():
+                self._invite(conn, who, coach_id, effect, hand)
+            case fx.Revoke(for_name):
+                for number, name, _ in invitations.open_of(conn, coach_id, now):
+                    if name == for_name or name.startswith(for_name):  # a button's data may hold the start of it
+                        invitations.revoke(conn, number, coach_id, now)
+            case fx.MarkSeen(flag_ids):
+                store.mark_seen(conn, coach_id, flag_ids, now)
+            case fx.SaveTemplate(name, plan):
+                store.save_template(conn, coach_id, name, plan, now)
+            case fx.DropTemplate(name):
+                store.drop_template(conn, coach_id, name)
+            case fx.SetDigest(slot):
+                store.set_digest(conn, coach_id, slot, now)
+            case fx.SetNight(quiet):
+                store.set_nights(conn, coach_id, quiet)
+            case fx.WriteTo() | fx.ChangePlan() | fx.SaveNote() | fx.ClearFlags() | fx.HandOver() | fx.EndCare():
+                client = caseload.client(conn, coach_id, effect.client_id)
+                if client is not None:
+                    _of_client(conn, who, coach_id, client, effect, hand)
+            case _:
+                raise ValueError(f"{type(effect).__name__} is no effect of a coach's conversation")
+
+    def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, hand: Hand) -> None:
+        """Make the link and say it: the words first, so that they can be passed on, then the picture."""
+        kind = Kind(effect.kind)
+        token = invitations.make(
+            conn,
+            kind,
+            hand.now,
+            by_name=who.name,
+            for_name=effect.for_name,
+            coach_id=coach_id,
+            plan=effect.plan,
+            cohort_id=effect.cohort_id,
+        )
+        link = self.link(token)
+        until = (hand.now + GOOD_FOR).astimezone(zone_of(who.zone_name)).date()
+        rows = invitation_rows(effect.for_name)
+        hand.say(Say(sm.InvitationMade(kind.value, effect.for_name, link, until), rows))
+        hand.say(Say(sm.LinkPicture(link, effect.for_name)))
+        audit.note(conn, hand.now, f"coach/{coach_id}", f"invited_{kind.value}")
+
+
+def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | None:
+    """What somebody who is staff already opens, if it is still good."""
+    found = invitations.find(conn, [token], now).get(token)
+    if found is None or found.kind is Kind.GROUP:
+        return None
+    return InvitationFact(found.kind.value, found.by_name, found.for_name, True)
+
+
+# --- on one client ----------------------------------------------------------------------------------------------
+
+
+def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effect: object, hand: Hand) -> None:
+    """Carry out what concerns one client of this caseload."""
+    now = hand.now
+    match effect:
+        case fx.WriteTo(_, text):
+            coach_thread.put(conn, [(client.id, coach_id, coach_thread.Direction.TO_CLIENT, text)], now)
+            store.answered(conn, client, now)
+            _hear(conn, client, [FromCoach(now, who.name, text)], now)
+        case fx.ChangePlan():
+            _change(conn, client, effect, now)
+        case fx.SaveNote(_, text):
+            store.save_note(conn, client, coach_id, text, now)
+        case fx.ClearFlags(_, flag_ids):
+            store.clear(conn, client, flag_ids, now)
+        case fx.HandOver(_, to_coach):
+            _hand_over(conn, who, coach_id, client, to_coach, now)
+        case fx.EndCare():
+            _end(conn, who, client, now)
+    audit.note(conn, now, f"coach/{coach_id}", CODES[type(effect)], client.id)
+
+
+CODES: dict[type, str] = {
+    fx.WriteTo: "wrote",
+    fx.ChangePlan: "changed_plan",
+    fx.SaveNote: "noted",
+    fx.ClearFlags: "cleared_flags",
+    fx.HandOver: "handed_over",
+    fx.EndCare: "ended_care",
+}
+
+
+def _hear(conn: Connection, client: Client, events: Sequence[Event], now: datetime) -> None:
+    """Put events into a client's inbox, if they have a chat: their own conversation deals with them."""
+    if client.chat_id is not None:
+        rows = [Incoming(f"coach/{secrets.token_hex(12)}", client.chat_id, event) for event in events]
+        inbox.put(conn, rows, now)
+
+
+def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: datetime) -> None:
+    values: dict[str, object] = {}
+    if effect.plan is not None:
+        clients.set_plan(conn, client, effect.plan)
+    if effect.slot is not None:
+        values |= clients.columns("slot", effect.slot, now)
+        zone = zone_of(effect.slot.zone_name)
+        values |= clients.next_due(client.status, effect.slot, client.paused_until, zone, now)
+    if effect.cautions is not None:
+        values |= clients.columns("cautions", frozenset(Caution(c) for c in effect.cautions), now)
+    clients.change(conn, {client.id: values})
+    if effect.what:
+        _hear(conn, client, [PlanChanged(now, effect.what, effect.detail)], now)
+
+
+def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_coach: int, now: datetime) -> None:
+    """The client goes to a coach who is at work, and is told; so is that coach. From then on the door is shut."""
+    to = people.coach(conn, to_coach)
+    if to is None or to_coach == coach_id:
+        return
+    store.hand_over(conn, client, coach_id, to_coach)
+    told = Outgoing(
+        to.chat_id,
+        sm.TakenOver(client.id, client.name, who.name),
+        now,
+        about(client.id),
+        to.person_id,
+        about=client.id,
+    )
+    outbox.put(conn, [told], now)
+    _hear(conn, client, [PlanChanged(now, "hand_over", to.name)], now)
+
+
+def _end(conn: Connection, who: Staff, client: Client, now: datetime) -> None:
+    """The client is told, and nothing more is asked; their answers stay until they or retention erase them."""
+    values = clients.columns("status", Status.LEFT, now)
+    values |= clients.next_due(Status.LEFT, None, None, zone_of(None), now)
+    clients.change(conn, {client.id: values})
+    cohort_store.leave(conn, client.id, now)
+    if client.chat_id is not None:
+        timers.forget_chat(conn, client.chat_id)
+    _hear(conn, client, [PlanChanged(now, "end_care", who.name)], now)
+
+
+def _forget(conn: Connection, who: Staff, hand: Hand, farewell: object) -> None:
+    """Erase a coach or organiser; whoever still looks after somebody is not erased, whatever the step believed."""
+    if who.coach_id is not None and any(c.status is not Status.LEFT for c in caseload.everybody(conn, who.coach_id)):
+        hand.say(Say(sm.StaffForgetSure(1)))
+        return
+    if who.organiser_id is not None:
+        cohorts.forgotten(conn, who.organiser_id, hand.now)
+    actor = f"coach/{who.coach_id}" if who.coach_id is not None else f"organiser/{who.organiser_id}"
+    erase.staff(conn, who.person_id, hand.now, actor)
+    hand.person_id, hand.erased = None, True
+    hand.say(Say(farewell))

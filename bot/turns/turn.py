@@ -1,0 +1,468 @@
+"""Working off the inbox: load what is known, let `core` decide, carry out what it decided, all in one transaction.
+
+Queries of a batch, however many turns are in it:
+
+    reading   1 claim, 1 who they are (with plan, coach, state), 5 readings, flags, goals, what was said, cohorts
+              1 if somebody opened an invitation, 1 more if it was a cohort's, 1 if strangers wrote
+    writing   1 a kind of row (a usual answer: readings, client, slot, timer, outbox, conversation, inbox)
+    around    2 for the savepoint
+
+So nine reads and, on a usual Monday, seven writes for up to `limit` chats. Joining, erasing and whatever staff do add
+their own few.
+
+A turn that raises is one person's bad luck, not everybody's: what it decided is not written, and it is tried again
+with the next batches, TRIES times in all, then set aside with its error. If the database refuses what a whole batch
+wrote, its turns are done again one by one, each in a savepoint of its own. A database that is gone or locked is
+nobody's turn's fault: that error is the caller's, with nothing done.
+"""
+
+from __future__ import annotations
+
+import traceback
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import UTC, datetime, timedelta, tzinfo
+from functools import partial
+from pathlib import Path
+from typing import Protocol
+
+from sqlalchemy import Connection
+from sqlalchemy.exc import InterfaceError, OperationalError
+
+from bot.foundation import log
+from bot.store import codec, cohorts, inbox, invitations, outbox
+from bot.store import facts as known_facts
+from bot.store.clients import Client, Stale
+from bot.store.cohorts import Cohort
+from bot.store.facts import History, Known
+from bot.store.inbox import TRIES, Claimed
+from bot.store.invitations import Gone, Invitation, Kind
+from bot.store.outbox import ANSWER, BULK, Outgoing
+from bot.store.people import Staff, person_of, set_reachable
+from bot.store.people import staff as staff_of
+from bot.store.zones import zone_of
+from bot.turns.apply_effects import Hand, Writes
+from bot.turns.joining import FOR_STAFF, again, hint, joiner
+from core.dialogue.client.effects import Raise
+from core.dialogue.client.facts import ClientFacts, InvitationFact, StrangerFacts
+from core.dialogue.client.messages_to_coach import ClientUnreachable
+from core.dialogue.client.states import Setting, State
+from core.dialogue.kit.effects import Erase, Join, Say
+from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Reachability, Text, TimerFired
+from core.dialogue.kit.messages import OurFault
+from core.watching.flags import Clears, Code, flag
+
+RETRY_AFTER = (timedelta(seconds=2), timedelta(seconds=15))
+STRANGERS_HEAR_EVERY = timedelta(hours=1)
+COACH_CHANGE = "coach_change"  # the setting whose yes uses an invitation opened before
+FROM_A_PERSON = (Text, Press, Command, Attachment)
+
+_log = log.get("turn")
+
+
+class Decided(Protocol):
+    """What a step returns: `core.dialogue.client.step.Outcome` is one."""
+
+    @property
+    def state(self) -> object: ...
+
+    @property
+    def effects(self) -> Sequence[object]: ...
+
+
+class ClientStep(Protocol):
+    def __call__(self, state: State, event: Event, facts: ClientFacts, now: datetime, /) -> Decided: ...
+
+
+class StaffTurn(Protocol):
+    """The conversation of coaches and organisers: decides with what it loads through the caseload, and carries out
+    the effects that only it knows. state: as it was kept, None at first or when it no longer loads."""
+
+    def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> Decided: ...
+
+    def carry(self, conn: Connection, who: Staff, effect: object, hand: Hand) -> None: ...
+
+
+class GroupTurn(Protocol):
+    """What happens in group chats: decides and carries out; whether the event concerned us."""
+
+    def step(self, conn: Connection, chat_id: int, event: Event, now: datetime) -> bool: ...
+
+
+def no_zones(text: str, language: str) -> tuple[str, ...]:
+    return ()
+
+
+def no_country(zone_name: str) -> str:
+    return ""
+
+
+def no_label(language: str, key: str, argument: str) -> str:
+    return ""
+
+
+@dataclass(frozen=True)
+class Steps:
+    """What decides, and the look-ups lent to it.
+
+    find_zones(text, language), country_of(zone name), label(language, key, argument): of `bot.rendering`.
+    languages: those we write; anybody else hears English.
+    """
+
+    client: ClientStep
+    stranger: Callable[[Event, StrangerFacts], Decided]
+    staff: StaffTurn | None = None
+    group: GroupTurn | None = None
+    find_zones: Callable[[str, str], tuple[str, ...]] = no_zones
+    country_of: Callable[[str], str] = no_country
+    label: Callable[[str, str, str], str] = no_label
+    languages: tuple[str, ...] = ("en", "de", "es", "fr", "pl", "ar")
+
+
+@dataclass
+class _Batch:
+    """One pass over claimed rows. strangers: chats without a person whose rows leave no trace."""
+
+    conn: Connection
+    steps: Steps
+    now: datetime
+    known: dict[int, Known] = field(default_factory=dict)
+    histories: dict[int, History] = field(default_factory=dict)
+    invitations: dict[str, Invitation] = field(default_factory=dict)
+    cohorts: dict[int, Cohort] = field(default_factory=dict)
+    told: frozenset[int] = frozenset()
+    writes: Writes = field(default_factory=Writes)
+    done: list[int] = field(default_factory=list)
+    strangers: list[int] = field(default_factory=list)
+    failed: list[tuple[Claimed, Exception]] = field(default_factory=list)
+
+
+def work_batch(conn: Connection, steps: Steps, now: datetime, limit: int = 32) -> int:
+    """Handle the oldest row of up to `limit` chats; how many rows were taken, failures included.
+
+    The caller owns the transaction, and calls again until nothing is left.
+
+    Raises: OperationalError or InterfaceError when the database itself fails; roll back and try later.
+    """
+    rows = inbox.claim(conn, now, limit)
+    if not rows:
+        return 0
+    try:
+        with conn.begin_nested():
+            failed = _work(conn, steps, rows, now)
+    except (OperationalError, InterfaceError):
+        raise
+    except Exception:
+        failed = [failure for row in rows for failure in _alone(conn, steps, row, now)]
+    for row, error in failed:
+        _failed(conn, row, error, now)
+    return len(rows)
+
+
+def _alone(conn: Connection, steps: Steps, row: Claimed, now: datetime) -> list[tuple[Claimed, Exception]]:
+    try:
+        with conn.begin_nested():
+            return _work(conn, steps, [row], now)
+    except (OperationalError, InterfaceError):
+        raise
+    except Exception as error:
+        return [(row, error)]
+
+
+def _work(conn: Connection, steps: Steps, rows: Sequence[Claimed], now: datetime) -> list[tuple[Claimed, Exception]]:
+    """Decide and write; the rows whose turn failed, with why. Raises when the writing itself fails."""
+    batch = _Batch(conn, steps, now)
+    events = _events(batch, rows)
+    _load(batch, events)
+    # staff come last: what they change must not be overtaken by a client's facts that were loaded before
+    for row, event in sorted(events, key=lambda pair: _is_staff(batch, pair[0])):
+        try:
+            _turn(batch, row, event)
+        except (OperationalError, InterfaceError):
+            raise
+        except Exception as error:
+            batch.failed.append((row, error))
+    batch.writes.write(conn, now)
+    inbox.done(conn, batch.done)
+    inbox.forget(conn, batch.strangers)
+    return batch.failed
+
+
+def _is_staff(batch: _Batch, row: Claimed) -> bool:
+    known = batch.known.get(row.chat_id)
+    return known is not None and known.staff is not None
+
+
+# --- loading -----------------------------------------------------------------------------------------------
+
+
+def _events(batch: _Batch, rows: Sequence[Claimed]) -> list[tuple[Claimed, Event]]:
+    events = []
+    for row in rows:
+        try:
+            event = codec.loads(row.event)
+            if not isinstance(event, Event):
+                raise codec.CodecError("this is no event")
+        except codec.CodecError as error:
+            batch.failed.append((row, error))
+        else:
+            events.append((row, event))
+    return events
+
+
+def _load(batch: _Batch, events: Sequence[tuple[Claimed, Event]]) -> None:
+    conn, now = batch.conn, batch.now
+    private = [row.chat_id for row, _ in events if not row.is_group]
+    batch.known = known_facts.who(conn, private) if private else {}
+    ids = [known.client.id for known in batch.known.values() if known.client is not None]
+    batch.histories = known_facts.histories(conn, ids, now)
+    tokens = [token for row, event in events if (token := _token(batch, row, event))]
+    found = invitations.find(conn, tokens, now)
+    batch.invitations = {token: one for token, one in found.items() if one.kind is not Kind.GROUP}
+    batch.cohorts = cohorts.find(conn, {i.cohort_id for i in batch.invitations.values() if i.cohort_id is not None})
+    strangers = [chat for chat in private if chat not in batch.known]
+    batch.told = outbox.written_to(conn, strangers, now - STRANGERS_HEAR_EVERY)
+
+
+def _token(batch: _Batch, row: Claimed, event: Event) -> str:
+    """The token of the invitation this event opens, or says yes to; "" for none."""
+    if row.is_group:
+        return ""
+    if isinstance(event, Command):
+        return event.argument if event.name == "start" else ""
+    known = batch.known.get(row.chat_id)
+    if known is not None and known.client is not None and COACH_CHANGE in (known.state or ""):
+        asking = codec.load_state(known.state).asking
+        if isinstance(asking, Setting) and asking.what == COACH_CHANGE:
+            return asking.detail
+    return ""
+
+
+# --- one turn ----------------------------------------------------------------------------------------------
+
+
+def _turn(batch: _Batch, row: Claimed, event: Event) -> None:
+    """Decide one row and gather what is to be written."""
+    if isinstance(event, Due | TimerFired):
+        event = replace(event, late_by=max(event.late_by, batch.now - event.at))
+    known = batch.known.get(row.chat_id)
+    if row.is_group:
+        _group(batch, row, event)
+    elif known is None:
+        _stranger(batch, row, event)
+    else:
+        _note_reachable(batch, known, row, event)
+        if known.staff is not None:
+            _staff(batch, row, known.staff, known, event)
+        elif known.client is not None:
+            _client(batch, row, known, event)
+        else:
+            raise LookupError("a client's chat without a client")
+    batch.done.append(row.id)
+
+
+def _note_reachable(batch: _Batch, known: Known, row: Claimed, event: Event) -> None:
+    """Whoever writes can be written to, whatever the messenger said before."""
+    reachable = event.reachable if isinstance(event, Reachability) else True
+    if known.reachable is not reachable and isinstance(event, (*FROM_A_PERSON, Reachability)):
+        set_reachable(batch.conn, row.chat_id, reachable)
+
+
+def _hand(batch: _Batch, row: Claimed, known: Known | None, event: Event, invitation: Invitation | None) -> Hand:
+    client = None if known is None else known.client
+    staff = None if known is None else known.staff
+    at = batch.now if known is None or known.state_at is None else max(batch.now, known.state_at)
+    hand = Hand(batch.conn, batch.now, at, row.chat_id, joiner(invitation, row.name))
+    hand.is_group = row.is_group
+    hand.priority = BULK if isinstance(event, Due) else ANSWER
+    hand.language = hint(row.language, batch.steps.languages)
+    if client is not None and known is not None:
+        hand.client, hand.coach, hand.person_id, hand.language = client, known.coach, client.person_id, client.language
+    if staff is not None:
+        hand.person_id, hand.language = staff.person_id, staff.language
+    return hand
+
+
+def _client(batch: _Batch, row: Claimed, known: Known, event: Event) -> None:
+    assert known.client is not None
+    invitation = batch.invitations.get(_token(batch, row, event))
+    if invitation is not None and invitation.kind in FOR_STAFF:
+        invitation = None  # one chat, one role
+    hand = _hand(batch, row, known, event, invitation)
+    opened = None if invitation is None else _invitation_fact(batch, invitation, again(known.client))
+    facts = client_facts(batch.steps, known, batch.histories.get(known.client.id, History()), opened)
+    decided = batch.steps.client(codec.load_state(known.state), event, facts, batch.now)
+    hand.open_flags = frozenset(one.code for one in facts.flags)
+    _reached(hand, known.client, known.reachable, event)
+    _carry(batch, hand, decided)
+
+
+def _reached(hand: Hand, client: Client, reachable: bool, event: Event) -> None:
+    """The coach learns at once that a client cannot be reached; when they are heard of again, that flag ends."""
+    if isinstance(event, Reachability) and not event.reachable:
+        day = hand.now.date().isoformat()
+        hand.carry((Raise(flag(Code.UNREACHABLE, hand.now)),))
+        hand.tell(ClientUnreachable(client.id, client.name), occasion=f"unreachable/{client.id}/{day}")
+    elif not reachable:
+        hand.lower(client, Clears.HEARD)
+
+
+def _carry(batch: _Batch, hand: Hand, decided: Decided) -> None:
+    """Carry a decision out. What touches the database at once does so in a savepoint, to be undone if it fails."""
+    if any(isinstance(effect, Join | Erase) for effect in decided.effects):
+        with batch.conn.begin_nested():
+            hand.carry(decided.effects)
+    else:
+        hand.carry(decided.effects)
+    hand.keep(codec.dump_for_soon(decided.state))
+    batch.writes.add(hand.writes)
+
+
+def _stranger(batch: _Batch, row: Claimed, event: Event) -> None:
+    invitation = batch.invitations.get(_token(batch, row, event))
+    hand = _hand(batch, row, None, event, invitation)
+    fact = None if invitation is None else _invitation_fact(batch, invitation, False)
+    decided = batch.steps.stranger(event, StrangerFacts(hand.language, row.name, fact))
+    if invitation is not None and any(isinstance(effect, Join) for effect in decided.effects):
+        if invitation.kind in FOR_STAFF:
+            _new_staff(batch, row, event, hand, decided)
+        else:
+            _carry(batch, hand, decided)
+        return
+    batch.strangers.append(row.id)
+    if row.chat_id not in batch.told:
+        hand.carry(effect for effect in decided.effects if isinstance(effect, Say))
+        batch.writes.add(hand.writes)
+
+
+def _new_staff(batch: _Batch, row: Claimed, event: Event, hand: Hand, decided: Decided) -> None:
+    """Somebody has just become staff: their own conversation greets them, with the event that brought them."""
+    with batch.conn.begin_nested():
+        hand.carry(decided.effects)
+        who = staff_of(batch.conn, row.chat_id)
+        if who is not None and batch.steps.staff is not None:
+            _step_staff(batch, hand, who, None, event)
+    batch.writes.add(hand.writes)
+
+
+def _staff(batch: _Batch, row: Claimed, who: Staff, known: Known, event: Event) -> None:
+    if batch.steps.staff is None:
+        return
+    invitation = batch.invitations.get(_token(batch, row, event))
+    if invitation is not None and invitation.kind not in FOR_STAFF:
+        invitation = None  # one chat, one role
+    hand = _hand(batch, row, known, event, invitation)
+    with batch.conn.begin_nested():
+        _step_staff(batch, hand, who, known.state, event)
+    batch.writes.add(hand.writes)
+
+
+def _step_staff(batch: _Batch, hand: Hand, who: Staff, kept: str | None, event: Event) -> None:
+    assert batch.steps.staff is not None
+    try:
+        state = None if kept is None else codec.loads(kept)
+    except codec.CodecError:
+        state = None
+    decided = batch.steps.staff.step(batch.conn, who, state, event, batch.now)
+    for effect in decided.effects:
+        if type(effect).__module__ == Say.__module__:
+            hand.carry((effect,))
+        else:
+            batch.steps.staff.carry(batch.conn, who, effect, hand)
+    hand.keep(codec.dumps(decided.state))
+
+
+def _group(batch: _Batch, row: Claimed, event: Event) -> None:
+    if batch.steps.group is None:
+        return
+    with batch.conn.begin_nested():
+        concerned = batch.steps.group.step(batch.conn, row.chat_id, event, batch.now)
+    if not concerned:
+        batch.strangers.append(row.id)  # a group of no cohort leaves no trace
+
+
+# --- facts -------------------------------------------------------------------------------------------------
+
+
+def client_facts(steps: Steps, known: Known, history: History, opened: InvitationFact | None = None) -> ClientFacts:
+    """Put together what a step is told about a client."""
+    client = known.client
+    assert client is not None
+    zone_name = client.slot.zone_name if client.slot else None
+    zone: tzinfo = zone_of(zone_name) if zone_name else UTC
+    return ClientFacts(
+        client_id=client.id,
+        name=client.name,
+        coach_name=known.coach.name if known.coach else "",
+        language=client.language,
+        country=steps.country_of(zone_name) if zone_name else "",
+        status=client.status,
+        consented=client.consented,
+        units=client.units,
+        slot=client.slot,
+        zone=zone,
+        profile=client.profile,
+        plan=client.plan,
+        paused_until=client.paused_until,
+        history=history.readings,
+        flags=history.flags,
+        said=history.said,
+        goals=history.goals,
+        missed=client.missed,
+        answered=client.answered,
+        cohorts=history.cohorts,
+        invitation=opened,
+        find_zones=partial(_find_zones, steps, client.language),
+        zone_of=zone_of,
+        label=partial(steps.label, client.language),
+    )
+
+
+def _find_zones(steps: Steps, language: str, text: str) -> tuple[str, ...]:
+    return steps.find_zones(text, language)
+
+
+def _invitation_fact(batch: _Batch, invitation: Invitation, before: bool) -> InvitationFact:
+    fact = InvitationFact(invitation.kind.value, invitation.by_name, invitation.for_name, before)
+    cohort = batch.cohorts.get(invitation.cohort_id or 0)
+    if cohort is None:
+        return fact
+    return replace(fact, cohort=cohorts.membership(cohort), coach_name=cohort.coach_name)
+
+
+# --- when a turn fails -------------------------------------------------------------------------------------
+
+
+def _failed(conn: Connection, row: Claimed, error: Exception, now: datetime) -> None:
+    """Try it again, or set it aside and tell whoever wrote that their message was kept."""
+    where = place(error)
+    if isinstance(error, Gone | Stale) and row.attempts + 1 < TRIES:
+        inbox.retry_later(conn, row.id, now, where)  # somebody else was first: read again, at once
+        return
+    if row.attempts + 1 < TRIES:
+        inbox.retry_later(conn, row.id, now + RETRY_AFTER[row.attempts], where)
+        return
+    _log.error("a turn was set aside", row=row.id, fault=type(error).__name__, where=where)
+    inbox.set_aside(conn, row.id, where)
+    if row.is_group or not _typed(row):
+        return
+    person = person_of(conn, row.chat_id)
+    if person is None:
+        return
+    out = Outgoing(row.chat_id, OurFault(), now, person_id=person, occasion=f"fault/{row.id}")
+    outbox.put(conn, [out], now)
+
+
+def _typed(row: Claimed) -> bool:
+    """Whether a person wrote this; a row too broken to tell is taken for one."""
+    try:
+        return isinstance(codec.loads(row.event), FROM_A_PERSON)
+    except codec.CodecError:
+        return True
+
+
+def place(error: BaseException) -> str:
+    """Say what failed and where, without what it was about: the class, and the last lines of our own code."""
+    frames = traceback.extract_tb(error.__traceback__)
+    ours = [f for f in frames if "/site-packages/" not in f.filename][-2:]
+    return " < ".join([type(error).__name__, *(f"{Path(f.filename).stem}:{f.lineno}" for f in reversed(ours))])

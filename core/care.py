@@ -1,0 +1,73 @@
+"""The care a client has agreed: their status, slot, units and plan. Words that every part of the project uses."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, time
+from enum import StrEnum
+
+from core.quantity import Better, Unit
+
+
+class Status(StrEnum):
+    ENROLLING = "enrolling"
+    ACTIVE = "active"
+    PAUSED = "paused"
+    LEFT = "left"
+
+
+class Numbers(StrEnum):
+    """Where a client wants their own numbers to go."""
+
+    SHOWN = "shown"
+    COACH_ONLY = "coach_only"
+
+
+@dataclass(frozen=True, slots=True)
+class Units:
+    """How a client likes to read and write body mass and length."""
+
+    mass: Unit = Unit.KILOGRAM  # or POUND; STONE means stones and pounds
+    length: Unit = Unit.CENTIMETRE  # or INCH (stature then in feet and inches)
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """A client's weekday (Monday 0), wall time and zone. zone_name is the tz database key."""
+
+    weekday: int
+    at: time
+    zone_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What a client is asked, and how often.
+
+    measures: keys, in any order; energy is asked at every check-in whether or not it is named.
+    retest_days: 28-42; per_measure overrides it by key.
+    directed_weighing: a clinician asked for frequent weighing; the guard is off.
+    loss_is_planned: losing weight is a goal agreed with the coach.
+    own_question: the client's own 0-10 question; own_better says which way is better.
+    baseline_since: a new programme starts here; earlier readings are history, not baseline.
+    """
+
+    measures: tuple[str, ...] = ("weight", "waist", "hip", "resting_heart_rate", "sessions_done", "activity_minutes")
+    retest_days: int = 28
+    per_measure: tuple[tuple[str, int], ...] = ()
+    directed_weighing: bool = False
+    loss_is_planned: bool = False
+    numbers: Numbers = Numbers.SHOWN
+    own_question: str = ""
+    own_better: Better = Better.HIGHER
+    baseline_since: datetime | None = None
+    cleared: tuple[str, ...] = ()  # tests a clinician has agreed to, in spite of a caution
+    pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
+
+    def interval(self, measure: str) -> int:
+        """Days between retests of `measure`."""
+        return dict(self.per_measure).get(measure, self.retest_days)
+
+
+METRIC = Units()
+USUAL_PLAN = Plan()

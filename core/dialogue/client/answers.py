@@ -1,0 +1,414 @@
+"""Readings: heard, doubted, kept, put into words. Corrections are in second_thoughts."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+from decimal import Decimal
+
+from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Amend, Learn
+from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Setting
+from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.events import Press, Text
+from core.dialogue.kit.messages import KeptAsItWas
+from core.dialogue.kit.step import rows_of
+from core.judging.assess import Assessment, derive_all
+from core.judging.change import Change
+from core.judging.goals import Goal, progress
+from core.judging.trend import NoProjection, fit, points_of, projection
+from core.measures import MEASURES
+from core.measures.measure import Kind, Measure, Misunderstood, Score, Understood
+from core.reading import Conditions, How, Reading
+from core.understanding.answers_in_text import Answer, hear, whole_numbers
+from core.understanding.plausibility import Kind as DoubtKind
+from core.understanding.plausibility import doubt
+from core.watching.weighing_guard import Step
+
+PATIENCE = 2  # answers not understood before the card is offered
+
+
+def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
+    """What a message says about measures: the open question first, then what else this client may send."""
+    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, "energy", "weight"))
+    others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
+    prefer = d.unit(asked) if asked is not None else None
+    prefers = {x.key: d.unit(x) for x in others}
+    if asked is not None and asked.understand is not None and asked.bounds.second_possible is not None:
+        whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
+        if isinstance(whole, Understood) and whole.second is not None:
+            return (Answer(asked.key, whole),)
+    return hear(text, d.words, asked, others, prefer, prefers)
+
+
+def ask_which(d: ClientStep, text: str) -> bool:
+    """A bare number while nothing is asked may be any of several: ask, and keep nothing. False when it is none."""
+    if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
+        return False
+    fitting = []
+    for key in d.facts.plan.measures:
+        measure = MEASURES.get(key)
+        if measure is None or measure.kind is not Kind.BODY or measure.understand is None:
+            continue
+        heard = measure.understand(text, d.words, d.unit(measure))
+        if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
+            fitting.append(Choice(f"measure:{key}", f"which:{key}:{text.strip()}"))
+    if fitting:
+        d.say(m.WhichMeasure(), *rows_of(*fitting))
+    return bool(fitting)
+
+
+def named(d: ClientStep, value: str, event: Press) -> None:
+    """The button under "which is it?": read the number as that measure, as if it had been typed with its name."""
+    key, _, text = value.partition(":")
+    measure = MEASURES[key]
+    heard = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
+    if isinstance(heard, Understood):
+        consider(d, measure, heard, Text(event.at, text), asked=False)
+
+
+def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
+    """Deal with everything one message said, then go on."""
+    open_before = d.asking
+    kept = set()
+    for answer in answers:
+        measure = MEASURES[answer.measure]
+        if isinstance(answer.heard, Misunderstood):
+            not_understood(d, measure, answer.heard, event)
+        elif consider(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
+            kept.add(measure.key)
+    if not isinstance(open_before, Awaiting):
+        return
+    answered = open_before.measure in kept
+    if d.asking is not open_before:
+        # its turn comes again after what has just been asked; a setting gives it back by itself
+        if not answered and d.state.day is not None and not isinstance(d.asking, Setting):
+            d.become(agenda=(open_before.measure, *d.state.agenda))
+    elif answered:
+        check_in.ask_next(d)
+    elif kept:
+        check_in.ask(d, MEASURES[open_before.measure])
+
+
+def not_understood(d: ClientStep, measure: Measure, heard: Misunderstood, event: Text) -> None:
+    """Ask back: with the likely meaning where there is one, else with an example."""
+    tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
+    if heard.guess is not None:
+        confirm(d, measure, heard.guess, heard.why.value, event, asked=isinstance(d.asking, Awaiting))
+        return
+    if isinstance(d.asking, Awaiting):
+        d.ask(replace(d.asking, tries=tries))
+    rows = check_in.buttons(d, measure)
+    d.say(m.AskAgain(measure.key, heard.why.value, d.asked_in(measure)), *rows)
+    if tries == PATIENCE and measure.protocol.technique:
+        d.say(m.Card(measure.key), *rows)
+
+
+def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | None:
+    """The client's own reading that a new value is held against.
+
+    The newest that was not severe, since after a rest a usual value is what one hopes for; of a series of blood
+    pressures the nearest.
+    """
+    taken = [r for r in d.facts.of(measure.key) if not safety.severe(measure, r.value, r.second)]
+    if measure.key == home_bp_week.MEASURE:
+        return min(reversed(taken), key=lambda r: abs(r.value - heard.value), default=None)
+    return taken[-1] if taken else None
+
+
+def consider(
+    d: ClientStep, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = ""
+) -> bool:
+    """Keep a value, or ask about it first; True when it was kept or is being asked about.
+
+    A number that cannot be is never kept: the question stays open. So does it after an early weight.
+    """
+    wanted = asked or measure.key in d.state.agenda or measure.kind in (Kind.RATING, Kind.ACTIVITY)
+    if measure.key == "weight" and not wanted and not replaces:
+        step = weighing_guard.step_for(d)
+        if step not in (Step.WELCOME, Step.DIRECTED):
+            weighing_guard.early(d, heard, event, step)
+            return False  # nothing is put again on top of it
+    found = doubt(measure, heard, last_of(d, measure, heard), d.facts.profile)
+    if found is None or ((found.meant is None or heard.said_unit) and safety.cannot_wait(measure, heard)):
+        keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
+    elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
+        amount = d.shown(measure, heard.value)
+        d.say(m.CannotBe(measure.key, amount, heard.second), *check_in.buttons(d, measure))
+        return False
+    else:
+        confirm(d, measure, found.meant or heard, found.kind.value, event, asked=wanted, replaces=replaces)
+    return True
+
+
+def confirm(
+    d: ClientStep, measure: Measure, meant: Understood, kind: str, event: Text, *, asked: bool, replaces: str = ""
+) -> None:
+    """Ask a doubtful value back, with its likely meaning."""
+    d.ask(Confirming(measure.key, meant, kind, event.text[:200], event.ref, asked, event.at, replaces))
+    amount = d.shown(measure, meant.value)
+    unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
+    say = (
+        m.AskIfSure(measure.key, amount, meant.second)
+        if unsure
+        else m.DidYouMean(measure.key, amount, meant.second, kind)
+    )
+    d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
+
+
+def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
+    """The answer to "did you mean ...?"."""
+    measure = MEASURES[asking.measure]
+    d.ask(Awaiting(measure.key) if asking.asked else None)
+    if not yes:
+        if asking.replaces:
+            d.ask(None)
+            d.say(KeptAsItWas())
+            if d.state.day is not None:
+                check_in.ask_next(d)
+            return
+        d.say(m.AskAgain(measure.key, "no_number", d.asked_in(measure)), *check_in.buttons(d, measure))
+        d.ask(Awaiting(measure.key))
+        return
+    before = d.asking
+    keep(d, measure, asking.meant, asking.ref, asking.at, asking.as_typed, asked=asking.asked, replaces=asking.replaces)
+    if d.asking is before:
+        check_in.ask_next(d)
+
+
+# --- keeping ----------------------------------------------------------------------------------------------------
+
+
+def keep(
+    d: ClientStep,
+    measure: Measure,
+    heard: Understood,
+    ref: str,
+    at: datetime,
+    typed: str,
+    *,
+    asked: bool,
+    replaces: str = "",
+) -> None:
+    """Store a reading and answer it."""
+    key = replaces or f"{ref or at.isoformat()}:{measure.key}"
+    reading = Reading(
+        measure=measure.key,
+        value=heard.value,
+        second=heard.second,
+        taken_at=at,
+        as_typed=typed[:200],
+        unit=heard.unit,
+        conditions=_conditions(d, measure, heard),
+        how=How.ASKED if asked else How.UNASKED,
+        attempts=heard.attempts,
+        window=heard.window,
+        key=key,
+    )
+    old = readings.by_key(d, replaces) if replaces else None
+    if old is not None:
+        reading = replace(reading, taken_at=old.taken_at, how=old.how, conditions=old.conditions)
+    readings.record(d, reading, ref)
+    if not replaces:
+        check_in.note_answer(d)
+        d.become(agenda=tuple(k for k in d.state.agenda if k != measure.key))
+    if safety.after_reading(d, measure, reading):
+        return
+    if replaces:
+        _corrected(d, measure, reading)
+    elif measure.key == "blood_pressure":
+        home_bp_week.kept(d, reading)
+    elif measure.kind in (Kind.RATING, Kind.ACTIVITY, Kind.ONCE):
+        if measure.kind is Kind.ONCE:
+            _learn_once(d, measure, reading)
+        d.say(m.Kept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
+        readings.raise_flags(d, measure, reading)
+    elif aspects := unasked_aspects(d, measure):
+        readings.raise_flags(
+            d, measure, reading
+        )  # the coach does not wait for the conditions; they are weighed when they come
+        ask_conditions(d, measure, reading, aspects)
+    else:
+        result(d, measure, reading)
+
+
+def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
+    """Say a correction back; nothing else is asked again."""
+    if measure.key == "weight" and reading.how is How.EARLY:
+        weighing_guard.taken_back(d)
+        return
+    if d.hidden(measure):
+        d.say(m.CorrectedHidden(measure.key))
+    else:
+        d.say(m.Corrected(measure.key, d.shown(measure, reading.value), reading.second))
+    if not isinstance(d.asking, AskingConditions):
+        found = readings.assessed(d, measure, reading)
+        readings.raise_flags(d, measure, reading, found)
+        if found.verdict is not None and found.verdict.beyond_error and not d.hidden(measure):
+            d.say(readings.verdict_said(d, measure, found))
+
+
+def _learn_once(d: ClientStep, measure: Measure, reading: Reading) -> None:
+    if measure.key == "height":
+        d.do(Learn("stature", reading.value))
+
+
+def _conditions(d: ClientStep, measure: Measure, heard: Understood) -> Conditions:
+    kept_same = set(measure.protocol.keep_same)
+    differs = frozenset(a for a, same in d.state.noted if not same and a in kept_same)
+    labels = (("site", measure.protocol.site),) if measure.protocol.site else ()
+    return Conditions(differs, labels, heard.notes)
+
+
+def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
+    """What should have stayed the same and has not been asked about in this check-in: nobody is asked twice."""
+    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
+        return ()  # who weighs daily because a clinician asked is not questioned daily
+    noted = {a for a, _ in d.state.noted}
+    return tuple(a for a in measure.protocol.keep_same if a not in noted)
+
+
+def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
+    first = len(d.facts.of(measure.key)) <= 1
+    d.ask(AskingConditions(measure.key, reading.key))
+    if d.hidden(measure):
+        d.say(m.KeptHidden(measure.key))
+    else:
+        d.say(
+            m.Kept(
+                measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
+            )
+        )
+    row = [Choice("same_as_last_time", "cond:same")]
+    if first:
+        row.append(Choice("first_time", "cond:first"))
+    d.say(m.AskConditions(measure.key, aspects, first), tuple(row), (Choice("something_differed", "cond:differed"),))
+
+
+def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> None:
+    """One tap: same, first time, or something differed; then which."""
+    measure = MEASURES[asking.measure]
+    reading = readings.by_key(d, asking.key)
+    aspects = unasked_aspects(d, measure)
+    if value == "differed" and aspects:
+        d.ask(replace(asking, picking=True))
+        _ask_what(d, measure, aspects, ())
+        return
+    if asking.picking and value != "done" and value not in ("same", "first"):
+        differs = tuple(dict.fromkeys((*asking.differs, value))) if value in aspects else asking.differs
+        d.ask(replace(asking, differs=differs))
+        _ask_what(d, measure, aspects, differs)
+        return
+    differs = asking.differs if asking.picking and value == "done" else ()
+    d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
+    if reading is None:  # taken back meanwhile
+        check_in.ask_next(d)
+        return
+    if differs:
+        changed = replace(reading.conditions, differs=reading.conditions.differs | frozenset(differs))
+        reading = replace(reading, conditions=changed)
+        d.do(Amend(reading.key, reading))
+        d.facts = replace(d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history))
+        d.say(m.ConditionsNoted(differs))
+    result(d, measure, reading, said_value=True)
+    check_in.ask_next(d)
+
+
+def _ask_what(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
+    left = [a for a in aspects if a not in chosen]
+    d.say(
+        m.AskWhatDiffered(measure.key, chosen),
+        *rows_of(*(Choice(f"aspect:{a}", f"cond:{a}") for a in left)),
+        (Choice("done", "cond:done"),),
+    )
+
+
+# --- answering --------------------------------------------------------------------------------------------------
+
+
+def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
+    """Thank, say the value, one band, what the change means, one piece of context."""
+    found = readings.assessed(d, measure, reading)
+    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
+        # weighed daily because a clinician asked: thanked, watched for a fast gain, not lectured daily
+        d.say(m.KeptHidden(measure.key) if d.hidden(measure) else m.Kept(measure.key, d.shown(measure, reading.value)))
+        readings.raise_flags(d, measure, reading, found)
+        return
+    readings.raise_flags(d, measure, reading, found)
+    sources: list[str] = []
+    if d.hidden(measure):
+        if not said_value:
+            d.say(m.KeptHidden(measure.key))
+        return
+    verdict = found.verdict
+    if verdict is not None and verdict.kind is Change.TOO_SOON:
+        on = d.due_on(measure.key, reading.taken_at)
+        d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
+        return
+    if not said_value:
+        d.say(
+            m.Kept(
+                measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
+            )
+        )
+    if (band := band_for(d, measure, reading, found)) is not None:
+        d.say(band)
+        sources.append(band.source)
+    if verdict is not None:
+        d.say(readings.verdict_said(d, measure, found))
+        if measure.error is not None:
+            sources.append(measure.error.source.key)
+    if context := next((key for key in found.context if key not in d.state.told), None):
+        d.say(m.Context(context))
+        d.become(told=(*d.state.told, context))
+    goal_progress(d, measure, reading, found)
+    d.become(sources=tuple(sources))
+
+
+def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> m.BandSaid | None:
+    """The primary published comparison; for a weight that is its body mass index, for a hip the ratio."""
+    for score in found.scores:
+        if isinstance(score, Score):
+            return m.BandSaid(measure.key, score.band, score.source.key, score.notes[:1])
+    latest = {r.measure: r for r in d.facts.history if r.counts}
+    latest[measure.key] = reading
+    for derived in derive_all(latest, d.facts.profile, MEASURES):
+        if (
+            derived.measure.derived_from
+            and measure.key == derived.measure.derived_from[-1 if measure.key == "hip" else 0]
+        ):
+            for score in derived.measure.score(derived.reading, d.facts.profile):
+                if isinstance(score, Score):
+                    return m.BandSaid(derived.measure.key, score.band, score.source.key, score.notes[:1])
+    return None
+
+
+def goal_progress(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> None:
+    """How far towards a goal; a step that may be chance is not counted as one."""
+    sure = found.verdict is None or found.verdict.beyond_error
+    for fact in d.facts.goals:
+        if fact.measure != measure.key:
+            continue
+        counted = d.facts.of(measure.key)
+        start = next((r for r in counted if r.taken_at >= fact.set_at), counted[0] if counted else reading)
+        before = [r for r in counted if r.taken_at <= fact.set_at]
+        start = before[-1] if before else start
+        goal = Goal(measure.key, Decimal(fact.target), fact.by)
+        way = progress(goal, start, reading)
+        percent = way.percent if sure or way.reached else 0
+        ahead = projection(fit(points_of(measure, _programme(d, measure))), goal.target, d.now)
+        early, late, why = None, None, ""
+        if isinstance(ahead, NoProjection):
+            why = ahead.reason
+        else:
+            early, late = (d.facts.local(at).date() for at in (ahead.earliest, ahead.latest))
+        amount = d.shown(measure, goal.target)
+        d.say(m.GoalProgress(measure.key, percent, amount, fact.by, early, late, why))
+
+
+def _programme(d: ClientStep, measure: Measure) -> tuple[Reading, ...]:
+    """Counting readings of the present programme."""
+    since = d.facts.plan.baseline_since
+    return tuple(r for r in d.facts.of(measure.key) if since is None or r.taken_at >= since)

@@ -1,0 +1,228 @@
+"""One check-in: what it asks, in which order, and how each question is put."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from core import schedule
+from core.care import Status
+from core.dialogue.client import help_and_menu
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Answered, CancelTimer, Lower, NotAsked, Raise, SetTimer
+from core.dialogue.client.encouragement import OPENINGS, PRAISES
+from core.dialogue.client.states import Asking, Awaiting, Gate, PressureWeek, Setting
+from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.events import Due
+from core.dialogue.kit.step import rows_of
+from core.measures import CHECK_IN_ORDER, MEASURES
+from core.measures.cautions import ASK_FIRST
+from core.measures.measure import Kind, Measure
+from core.reading import How
+from core.watching.flags import Code, Later, Week, cleared, flags_of_week
+
+SHOWN_LATE = timedelta(hours=2)
+PRESSURE_DAYS = 7
+
+
+def due(d: ClientStep, event: Due) -> None:
+    """The weekly slot came."""
+    if d.facts.status is not Status.ACTIVE:
+        return
+    lateness = schedule.late_policy(event.late_by)
+    if lateness is schedule.Lateness.NOT_ASKED:
+        d.do(NotAsked(event.day.isoformat()))
+        return
+    late = int(event.late_by / timedelta(hours=1)) if lateness is schedule.Lateness.APOLOGISE else 0
+    watch_week(d)
+    open_check_in(d, event.day, late=late, occasion=f"reminder/{d.facts.client_id}/{event.day.isoformat()}")
+    d.do(SetTimer("follow_up", schedule.follow_up(d.now, d.facts.zone), event.day.isoformat()))
+
+
+def watch_week(d: ClientStep) -> None:
+    """Once a week: silence is noticed, and flags that time alone clears are cleared."""
+    d.do(*(Raise(f) for f in flags_of_week(Week(missed=d.facts.missed), d.now)))
+    early = [r.taken_at for r in d.weights() if r.how is How.EARLY]
+    again = early[-1] if early else None
+    for open_flag in d.facts.flags:
+        if cleared(Code(open_flag.code), open_flag.since, Later(again_at=again), d.now):
+            d.do(Lower(open_flag.code, open_flag.measure))
+
+
+def agenda_for(d: ClientStep, day: date) -> tuple[str, ...]:
+    """What the check-in of `day` asks, in order: how the week was, then what is due, tests last."""
+    wanted = {"energy", *d.facts.plan.measures}
+    if d.facts.plan.own_question:
+        wanted.add("own_question")
+    return tuple(key for key in CHECK_IN_ORDER if key in wanted and askable(d, MEASURES[key]) and is_due(d, key, day))
+
+
+def askable(d: ClientStep, measure: Measure) -> bool:
+    """Not derived, and nothing we know of this person speaks against it."""
+    if measure.kind is Kind.DERIVED or (measure.key == "own_question" and not d.facts.plan.own_question):
+        return False
+    agreed = measure.key in d.facts.plan.cleared
+    return not any(
+        x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
+    )
+
+
+def is_due(d: ClientStep, key: str, day: date) -> bool:
+    taken = d.facts.of(key)
+    last = taken[-1].taken_at if taken else None
+    if key == "height" and d.facts.profile.stature is not None:
+        return False
+    return schedule.retest_due(key, last, d.facts.plan.interval(key), day, d.facts.zone)
+
+
+def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | None = None) -> None:
+    """Greet and ask the first question. A check-in that is still open is closed: its questions come again."""
+    agenda = agenda_for(d, day)
+    d.become(asking=None, agenda=agenda, day=day, noted=(), told=())
+    if not agenda:
+        d.say(m.NotToday(d.next_slot()))
+        d.become(day=None)
+        return
+    opening = pick(d, OPENINGS)
+    d.say(m.CheckInOpens(opening, late), said=opening, occasion=occasion)
+    ask_next(d)
+
+
+def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
+    """A key not used in the last eight weeks; a different start for each client and week, without chance."""
+    start = (d.facts.client_id * 7 + d.today.toordinal() // 7) % len(keys)
+    turned = keys[start:] + keys[:start]
+    return next((k for k in turned if k not in d.facts.said), turned[0])
+
+
+def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
+    """Put the next question of the agenda, or close the check-in. quietly: see `close`."""
+    if not d.state.agenda:
+        close(d, quietly=quietly)
+        return
+    key, *rest = d.state.agenda
+    measure = MEASURES[key]
+    if measure.kind is Kind.FUNCTION and d.state.gate_passed != d.today:
+        d.ask(Gate())
+        d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
+        return
+    d.become(agenda=tuple(rest))
+    if key == "blood_pressure":
+        open_pressure_week(d)
+        ask_next(d)
+        return
+    ask(d, measure)
+
+
+def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
+    """Put one question."""
+    d.ask(Awaiting(measure.key, tries))
+    if measure.key == "own_question":
+        d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
+        return
+    first = not d.facts.of(measure.key) and measure.kind in (Kind.BODY, Kind.FUNCTION)
+    one = measure.protocol.best_of or measure.key == "blood_pressure"  # those questions say how often themselves
+    attempts = 1 if one else measure.protocol.attempts
+    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts), *buttons(d, measure))
+
+
+def buttons(d: ClientStep, measure: Measure) -> Rows:
+    """The buttons under a question: quick answers, help, and a way out."""
+    out = (Choice("later", "later"), Choice("skip", "skip"))
+    if measure.kind is Kind.RATING:
+        return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in range(11)), width=6), out)
+    if measure.kind is Kind.ACTIVITY:
+        return (out,)
+    how = [Choice("how", f"how:{measure.key}")]
+    if measure.protocol.timers:
+        how.append(Choice("time_it", f"time:{measure.key}"))
+    return (tuple(how), out)
+
+
+def open_pressure_week(d: ClientStep) -> None:
+    """Start a home series tomorrow: two prompts a day for seven days."""
+    first = d.today + timedelta(days=1)
+    last = first + timedelta(days=PRESSURE_DAYS - 1)
+    d.become(pressure=PressureWeek(first, last))
+    for prompt in schedule.pressure_prompts(first, PRESSURE_DAYS, d.facts.zone):
+        d.do(SetTimer("pressure", prompt.at, f"{prompt.number}{'e' if prompt.evening else 'm'}"))
+    end = schedule.instant(last + timedelta(days=1), schedule.MORNING, d.facts.zone)
+    d.do(SetTimer("pressure_end", end))
+    d.say(
+        m.PressureWeekOpens(schedule.MORNING, schedule.EVENING, last),
+        (Choice("how", "how:blood_pressure"), Choice("not_today", "pressure:stop")),
+    )
+
+
+def close(d: ClientStep, *, quietly: bool = False) -> None:
+    """All asked for today is answered, skipped or put off. quietly: without praise, which would not fit."""
+    answered = d.state.day is not None
+    d.ask(None)
+    d.become(day=None, noted=(), told=())
+    if not answered:
+        return
+    d.do(CancelTimer("follow_up"))
+    if not quietly:
+        praise = pick(d, PRAISES)
+        d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
+    following = d.next_slot()
+    if following is not None:
+        d.say(m.CheckInDone(following), (Choice("progress", "set:progress"), Choice("source", "src")))
+
+
+def kept_in_a_row(d: ClientStep) -> int:
+    """Check-ins answered without a gap, this one included, as far as the last twelve weeks tell."""
+    days = sorted({d.facts.local(r.taken_at).date() for r in d.facts.of("energy")}, reverse=True)
+    count, last = 1, d.today
+    for day in days:
+        if day == last:
+            continue
+        if last - day > timedelta(days=10):
+            break
+        count, last = count + 1, day
+    return count
+
+
+def note_answer(d: ClientStep) -> None:
+    """Something of this check-in was answered: the slot is kept and nobody needs to be reminded."""
+    if d.state.day is None:
+        return
+    d.do(Answered(d.state.day.isoformat()))
+    for open_flag in d.facts.flags:
+        if cleared(Code(open_flag.code), open_flag.since, Later(answered_at=d.now), d.now):
+            d.do(Lower(open_flag.code, open_flag.measure))
+
+
+def today(d: ClientStep) -> None:
+    """Start what is due, or say when something is."""
+    if d.state.day is not None and isinstance(d.asking, Awaiting):
+        ask(d, MEASURES[d.asking.measure])
+        return
+    last = schedule.latest_due(d.facts.slot, d.facts.zone, d.now).day if d.facts.slot else d.today
+    recent = d.today - last <= timedelta(days=2) and d.facts.answered != last
+    if recent or not d.facts.of("energy"):
+        open_check_in(d, last if recent else d.today)
+        return
+    following = d.next_slot()
+    d.say(m.NotToday(following, agenda_for(d, following) if following else ()))
+
+
+def skip(d: ClientStep) -> None:
+    """Leave this question out, this time."""
+    if not isinstance(d.asking, Awaiting):
+        help_and_menu.not_sure(d)
+        return
+    d.say(m.Skipped(d.asking.measure))
+    if d.asking.measure == "blood_pressure" and d.state.pressure is not None:
+        d.ask(None)
+        return
+    ask_next(d)
+
+
+def close_setting(d: ClientStep) -> None:
+    """Take up again what was open before."""
+    if isinstance(d.asking, Setting):
+        back: Asking | None = d.asking.back
+        d.ask(back)
+        if isinstance(back, Awaiting):
+            ask(d, MEASURES[back.measure])

@@ -1,0 +1,88 @@
+"""Between client and coach: words passed on, what the coach wrote or changed, moving to another coach."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+from core.care import Status
+from core.dialogue.client import check_in, help_and_menu
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Learn, Lower, PassOn, Raise, Tell
+from core.dialogue.client.messages_to_coach import ClientBack, ClientMoved
+from core.dialogue.client.states import Awaiting, Setting, State
+from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.effects import Choice, Join
+from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
+from core.dialogue.kit.messages import KeptAsItWas, Stranger
+from core.watching.flags import Code, flag
+
+ANSWER_GOES_TO_COACH = timedelta(hours=48)
+
+
+def word(d: ClientStep, text: str = "") -> None:
+    """Pass words on to the coach, or ask for them."""
+    if text.strip():
+        pass_on(d, text)
+        return
+    back = d.asking.back if isinstance(d.asking, Setting) else d.asking
+    d.ask(Setting("word", "", back))
+    d.say(m.AskWord(d.facts.coach_name), (Choice("no_keep", "cancel"),))
+
+
+def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
+    """Hand words to the coach. An answer to the coach's own message is no new wish for a word."""
+    d.do(PassOn(text))
+    if not reply:
+        d.do(Raise(flag(Code.WANTS_COACH, d.now)))
+    d.say(m.WordPassed(d.facts.coach_name))
+
+
+def from_coach(d: ClientStep, event: FromCoach) -> None:
+    d.become(word_until=d.now + ANSWER_GOES_TO_COACH)
+    d.say(m.CoachWrites(event.coach, event.text), (Choice("word_to_coach", "word", event.coach),))
+
+
+def plan_changed(d: ClientStep, event: PlanChanged) -> None:
+    """What the coach changed applies from the next question on; an open one that is gone is not asked again."""
+    wanted = {"energy", "own_question", *d.facts.plan.measures}
+    d.become(agenda=tuple(k for k in d.state.agenda if k in wanted))
+    gone = isinstance(d.asking, Awaiting) and d.asking.measure not in wanted
+    if event.what:
+        d.say(m.PlanNews(event.what, event.detail))
+    if gone:
+        check_in.ask_next(d)
+
+
+def reachability(d: ClientStep, event: Reachability) -> None:
+    """Blocked: nothing can be said. Let in again: welcome back, without questions of the past."""
+    if event.reachable and d.facts.consented and d.facts.status is not Status.LEFT:
+        d.do(Tell(ClientBack(d.facts.client_id, d.facts.name)), Lower(Code.UNREACHABLE))
+        d.say(m.WelcomeBack(d.facts.coach_name), *help_and_menu.menu(d))
+
+
+def change_coach(d: ClientStep, yes: bool) -> None:
+    old = d.facts.coach_name
+    if yes:
+        assert isinstance(d.asking, Setting)
+        d.ask(None)
+        d.do(Tell(ClientMoved(d.facts.name)), Join())
+        if d.facts.invitation is not None:
+            d.say(m.CoachChanged(d.facts.invitation.by_name))
+        else:
+            d.say(Stranger())
+        return
+    d.ask(d.asking.back if isinstance(d.asking, Setting) else None)
+    d.say(m.AlreadyHere(old))
+
+
+def come_back(d: ClientStep, yes: bool) -> None:
+    """A client who left opens the coach's new invitation."""
+    if not yes:
+        d.ask(None)
+        d.say(KeptAsItWas())
+        return
+    d.state = State()
+    d.do(Join(), Learn("status", Status.ACTIVE), Learn("paused_until", None))
+    d.facts = replace(d.facts, status=Status.ACTIVE)
+    d.say(m.Resumed(d.next_slot()))

@@ -1,0 +1,82 @@
+"""A client in cohorts: coming in by a link, seeing which, leaving one."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Learn, LeaveCohort, Tell
+from core.dialogue.client.facts import Membership
+from core.dialogue.client.messages_to_coach import ClientInCohort
+from core.dialogue.client.states import Setting
+from core.dialogue.client.step import ClientStep
+from core.dialogue.group import messages as cm
+from core.dialogue.kit.effects import Choice, Join
+from core.dialogue.kit.messages import KeptAsItWas
+from core.dialogue.kit.step import rows_of
+from core.watching.cohort import MEASURE_OF, Counted
+
+LEAVE = "leave_cohort"  # the setting that waits for a yes
+
+
+def opened(d: ClientStep) -> None:
+    """A client opened the link of a cohort. They stay with their coach, who is told; to leave is as easy."""
+    invitation = d.facts.invitation
+    assert invitation is not None and invitation.cohort is not None
+    cohort = invitation.cohort
+    if any(c.cohort_id == cohort.cohort_id for c in d.facts.cohorts):
+        d.say(cm.AlreadyInCohort(cohort.name), _mine())
+        return
+    d.do(Join())
+    if d.facts.coach_name != invitation.by_name:
+        d.do(Tell(ClientInCohort(d.facts.name, cohort.name, invitation.by_name)))
+    welcome(d, cohort)
+
+
+def welcome(d: ClientStep, cohort: Membership) -> None:
+    """Say that they are in; what is counted is asked from now on, if it was not."""
+    d.say(m.JoinedCohort(cohort.name, cohort.first), _mine())
+    measure = MEASURE_OF.get(Counted(cohort.counts))
+    plan = d.facts.plan
+    if measure is not None and measure not in plan.measures:
+        plan = replace(plan, measures=(*plan.measures, measure))
+        d.facts = replace(d.facts, plan=plan)
+        d.do(Learn("plan", plan))
+        d.say(cm.CohortAsks(measure))
+
+
+def _mine() -> tuple[Choice, ...]:
+    return (Choice("my_cohorts", "cohorts"),)
+
+
+def mine(d: ClientStep) -> None:
+    """/cohort: which ones, each with a way out."""
+    d.say(
+        cm.MyCohorts(tuple((c.name, c.first, c.last) for c in d.facts.cohorts)),
+        *rows_of(*(Choice("leave_cohort", f"coleave:{c.cohort_id}", c.name) for c in d.facts.cohorts), width=1),
+    )
+
+
+def leave(d: ClientStep, value: str) -> None:
+    """The button under the list: sure?"""
+    found = _of(d, value)
+    if found is None:
+        mine(d)
+        return
+    d.ask(Setting(LEAVE, value, d.asking.back if isinstance(d.asking, Setting) else d.asking))
+    d.say(cm.LeaveCohortSure(found.name), (Choice("leave_yes", "cogone:yes"), Choice("no_keep", "cogone:no")))
+
+
+def gone(d: ClientStep, asking: Setting, yes: bool) -> None:
+    """Their answer."""
+    found = _of(d, asking.detail)
+    if not yes or found is None:
+        d.say(KeptAsItWas())
+        return
+    d.do(LeaveCohort(found.cohort_id))
+    d.facts = replace(d.facts, cohorts=tuple(c for c in d.facts.cohorts if c is not found))
+    d.say(cm.LeftCohort(found.name))
+
+
+def _of(d: ClientStep, value: str) -> Membership | None:
+    return next((c for c in d.facts.cohorts if str(c.cohort_id) == value), None)

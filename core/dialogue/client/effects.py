@@ -1,0 +1,159 @@
+"""What should happen because of a step. `bot.turns.turn` carries effects out in one transaction, in order."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from core.dialogue.client.facts import GoalFact
+from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
+from core.reading import Reading
+from core.watching.flags import Flag
+
+
+@dataclass(frozen=True, slots=True)
+class Tell:
+    """Queue a message for the coach. urgent: at once, whatever the hour."""
+
+    message: object
+    choices: Rows = ()
+    urgent: bool = False
+    occasion: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """Store a reading under `key`, unique for this client. A key that exists is replaced (an edited message)."""
+
+    reading: Reading
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
+class Retract:
+    """Take a reading back; it is kept as withdrawn and never counts."""
+
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
+class Amend:
+    """Give the reading stored under `key` other conditions or notes, value unchanged."""
+
+    key: str
+    reading: Reading
+
+
+@dataclass(frozen=True, slots=True)
+class Learn:
+    """Change one field of the client: language, zone, slot, units, birth_year, sex, stature, background, cautions,
+    status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
+
+    field: str
+    value: object
+
+
+@dataclass(frozen=True, slots=True)
+class Raise:
+    """Open a flag, or refresh the evidence of the open one with the same code and measure."""
+
+    flag: Flag
+
+
+@dataclass(frozen=True, slots=True)
+class Lower:
+    """Clear the open flag with this code and measure."""
+
+    code: str
+    measure: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class SetTimer:
+    """Send `Woke(purpose, mark)` to this conversation at an instant. One timer for each purpose and mark."""
+
+    purpose: str
+    at: datetime
+    mark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class CancelTimer:
+    """Forget timers of a purpose (any mark)."""
+
+    purpose: str
+
+
+@dataclass(frozen=True, slots=True)
+class Unsay:
+    """Drop what this chat was to hear later (`Say.after`): the count it belongs to is over or called off."""
+
+
+@dataclass(frozen=True, slots=True)
+class Answered:
+    """This check-in got an answer: the slot counts as kept. day: its local date, ISO."""
+
+    day: str
+
+
+@dataclass(frozen=True, slots=True)
+class NotAsked:
+    """The slot of this local date was never asked (an outage): it does not count as missed."""
+
+    day: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetGoal:
+    goal: GoalFact
+
+
+@dataclass(frozen=True, slots=True)
+class DropGoal:
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class PassOn:
+    """Hand the client's words to the coach, in one thread."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveCohort:
+    """This client takes part in a cohort no longer; what they did in it until today still counts."""
+
+    cohort_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class DropButtons:
+    """Take the buttons off the message that was pressed, so that it is not pressed twice."""
+
+    ref: str
+
+
+Effect = (
+    Say
+    | Tell
+    | Record
+    | Retract
+    | Amend
+    | Learn
+    | Raise
+    | Lower
+    | SetTimer
+    | CancelTimer
+    | Unsay
+    | Answered
+    | NotAsked
+    | SetGoal
+    | DropGoal
+    | PassOn
+    | Join
+    | LeaveCohort
+    | SendData
+    | Erase
+    | DropButtons
+)

@@ -1,0 +1,474 @@
+"""Arriving: an invitation, consent, and only the questions the plan needs. Every question can be skipped."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, time
+
+from core.care import Numbers, Slot, Status, Units
+from core.client import Background, Caution, Sex
+from core.dialogue.client import check_in, cohort_membership
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Learn, Tell
+from core.dialogue.client.facts import InvitationFact
+from core.dialogue.client.messages_to_coach import ClientEnrolled, ClientLeft
+from core.dialogue.client.states import Consenting, Enrolling, Setting, State
+from core.dialogue.client.step import ClientStep
+from core.dialogue.group.messages import CohortForClients, CohortWelcome
+from core.dialogue.kit.effects import Choice, Erase, Join, Rows
+from core.dialogue.kit.events import Command, Press, Text
+from core.dialogue.kit.messages import OldButton, WhichPlace
+from core.dialogue.kit.step import rows_of
+from core.language import Intent, plain
+from core.language.intents import intent, weekday_and_time
+from core.measures import MEASURES
+from core.measures.measure import Understood
+from core.quantity import Better, Unit
+from core.understanding.answers_in_text import whole_numbers
+from core.understanding.plausibility import Kind as DoubtKind
+from core.understanding.plausibility import doubt
+
+ADULT = 18
+OLDEST = 110
+
+# What each question is for: asked only when the plan holds one of these. An empty tuple is always asked.
+NEEDED_FOR: dict[str, tuple[str, ...]] = {
+    "birth_year": (),
+    "sex": (
+        "weight", "waist", "hip", "resting_heart_rate", "chair_stand_30s", "six_minute_walk", "two_minute_step",
+        "walk_mile",
+    ),
+    "units": ("weight", "waist", "hip"),
+    "stature": ("weight", "waist", "six_minute_walk"),
+    "background": ("weight", "waist"),
+    "cautions": (),
+    "numbers": ("weight",),
+    "own_question": ("own_question",),
+    "weekday": (),
+    "time": (),
+    "zone": (),
+}  # fmt: skip
+
+UNIT_SETS = {
+    "kg": Units(Unit.KILOGRAM, Unit.CENTIMETRE),
+    "lb": Units(Unit.POUND, Unit.INCH),
+    "st": Units(Unit.STONE, Unit.INCH),
+}
+BACKGROUNDS = tuple(b.value for b in Background)
+CAUTIONS = (
+    Caution.PREGNANCY, Caution.HEART_CONDITION, Caution.HEART_FAILURE, Caution.RATE_LIMITING_MEDICINE,
+    Caution.EATING_WORRIES, Caution.FALLS, Caution.ATHLETE,
+)  # fmt: skip
+HOURS = ("07:00", "07:30", "08:00", "09:00", "12:00", "17:00", "18:00", "19:00", "20:00")
+
+
+def arrive(d: ClientStep, invitation: InvitationFact) -> None:
+    """A stranger opened a link that is good: consent comes first, whatever they were asked into.
+
+    Somebody has to hear what a client may write in need: so nobody comes in who would have no coach.
+    """
+    name = invitation.for_name or d.facts.name
+    if invitation.cohort is not None and not invitation.coach_name:
+        d.say(CohortForClients(invitation.cohort.name, invitation.by_name))
+        return
+    d.do(Join())
+    if invitation.cohort is not None:
+        coached = invitation.by_name == invitation.coach_name
+        d.say(CohortWelcome(invitation.cohort.name, invitation.by_name, invitation.cohort.first, coached))
+        ask_consent(d, name, invitation.coach_name)
+    elif invitation.kind == "client":
+        ask_consent(d, name, invitation.by_name)
+
+
+def open_invitation(d: ClientStep, event: Command) -> None:
+    """A client opened a link."""
+    invitation = d.facts.invitation
+    assert invitation is not None
+    if d.facts.consented and invitation.cohort is not None and d.facts.status is Status.LEFT:
+        d.say(m.HasLeft(d.facts.coach_name))
+        return
+    if d.facts.consented and invitation.cohort is not None:
+        cohort_membership.opened(d)
+        if isinstance(d.asking, Enrolling):
+            ask_question(d, d.asking.question, d.asking.chosen)
+        return
+    if d.facts.consented:
+        if invitation.by_name == d.facts.coach_name and d.facts.status is not Status.LEFT:
+            d.say(m.AlreadyHere(d.facts.coach_name))
+            return
+        _ask_change_coach(d, invitation.by_name, event.argument)
+        return
+    d.do(Join())
+    ask_consent(d, invitation.for_name or d.facts.name, d.facts.coach_name if invitation.cohort else invitation.by_name)
+
+
+def ask_consent(d: ClientStep, name: str, coach: str) -> None:
+    d.ask(Consenting())
+    d.say(
+        m.Welcome(name, coach),
+        (Choice("agree", "consent:yes"), Choice("decline", "consent:no")),
+        (Choice("what_is_kept", "consent:what"),),
+    )
+
+
+def _ask_change_coach(d: ClientStep, new: str, token: str) -> None:
+    d.ask(Setting("coach_change", token, d.asking))
+    if d.facts.status is Status.LEFT and new == d.facts.coach_name:
+        d.say(m.WelcomeBack(new), (Choice("start_now", "back:yes"), Choice("no_keep", "back:no")))
+        return
+    d.say(
+        m.AskChangeCoach(new, d.facts.coach_name),
+        (Choice("move_yes", "move:yes"), Choice("move_no", "move:no")),
+    )
+
+
+# --- consent ----------------------------------------------------------------------------------------------------
+
+
+def consenting(d: ClientStep, event: Text | Press) -> None:
+    said = event.data.removeprefix("consent:") if isinstance(event, Press) else _as_consent(d, event.text)
+    match said:
+        case "yes":
+            d.do(Learn("consented", True), Learn("status", Status.ENROLLING))
+            d.facts = replace(d.facts, consented=True, status=Status.ENROLLING)
+            for cohort in d.facts.cohorts:
+                cohort_membership.welcome(d, cohort)
+            _next(d, questions(d))
+        case "no":
+            d.say(m.ConsentDeclined(d.facts.coach_name), (Choice("agree", "consent:yes"),))
+        case "what":
+            d.say(
+                m.WhatIsKept(d.facts.coach_name),
+                (Choice("agree", "consent:yes"), Choice("decline", "consent:no")),
+            )
+        case _:
+            ask_consent(d, d.facts.name, d.facts.coach_name)
+
+
+def _as_consent(d: ClientStep, text: str) -> str:
+    match intent(text, d.words):
+        case Intent.YES:
+            return "yes"
+        case Intent.NO | Intent.STOP | Intent.LEAVE:
+            return "no"
+        case Intent.WHY | Intent.HELP | Intent.MY_DATA:
+            return "what"
+        case _:
+            return ""
+
+
+# --- questions --------------------------------------------------------------------------------------------------
+
+
+def questions(d: ClientStep) -> tuple[str, ...]:
+    """The questions this plan needs, less what the coach already filled in."""
+    planned = frozenset(d.facts.plan.measures)
+    known = {
+        "birth_year": d.facts.profile.birth_year or d.facts.profile.birth_date,
+        "sex": d.facts.profile.sex,
+        "stature": d.facts.profile.stature,
+        "background": d.facts.profile.background,
+        "weekday": d.facts.cohorts and d.facts.slot,  # who comes by a cohort's link has its day and time
+        "time": d.facts.cohorts and d.facts.slot,
+    }
+    return tuple(
+        q
+        for q, needed in NEEDED_FOR.items()
+        if (not needed or planned & set(needed)) and not known.get(q) and not _has_own_question(d, q)
+    )
+
+
+def _has_own_question(d: ClientStep, question: str) -> bool:
+    return question == "own_question" and bool(d.facts.plan.own_question)
+
+
+def _next(d: ClientStep, left: tuple[str, ...]) -> None:
+    if not left:
+        _finish(d)
+        return
+    question, *rest = left
+    d.ask(Enrolling(question, tuple(rest)))
+    ask_question(d, question)
+
+
+def ask_question(d: ClientStep, question: str, chosen: tuple[str, ...] = ()) -> None:
+    d.say(m.EnrolQuestion(question, d.facts.coach_name, chosen), *choices_for(question, chosen))
+
+
+def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
+    """The buttons of a question; the last row skips it."""
+
+    def answer(label: str, value: str, argument: str = "") -> Choice:
+        return Choice(label, f"e:{question}:{value}", argument)
+
+    match question:
+        case "sex":
+            rows = rows_of(answer("sex:female", "female"), answer("sex:male", "male"))
+        case "adult":
+            return ((answer("yes", "yes"), answer("no", "no")),)
+        case "units":
+            rows = rows_of(*(answer(f"units:{u}", u) for u in UNIT_SETS), width=3)
+        case "background":
+            rows = rows_of(*(answer(f"background:{b}", b) for b in BACKGROUNDS))
+        case "cautions":
+            left = [c.value for c in CAUTIONS if c.value not in chosen]
+            rows = rows_of(*(answer(f"caution:{c}", c) for c in left), width=1)
+            return (*rows, (answer("done" if chosen else "none_of_these", "done"),))
+        case "numbers":
+            return rows_of(*(answer(f"numbers:{n}", n) for n in ("shown", "coach_only", "leave_out")), width=1)
+        case "own_better":
+            return ((answer("better:higher", "higher"), answer("better:lower", "lower")),)
+        case "weekday":
+            rows = rows_of(*(answer(f"weekday:{n}", str(n)) for n in range(7)), width=4)
+        case "time":
+            rows = rows_of(*(answer("hour", h, h) for h in HOURS), width=3)
+        case _:
+            rows = ()
+    return (*rows, (answer("skip", "skip"),))
+
+
+def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
+    """An answer to the open question, typed or pressed."""
+    question = asking.question
+    if isinstance(event, Press):
+        verb, _, rest = event.data.partition(":")
+        pressed, _, value = rest.partition(":")
+        if verb != "e" or pressed != question:
+            d.say(OldButton())
+            ask_question(d, question, asking.chosen)
+            return
+    else:
+        value = _typed(d, event.text, question)
+    if value == "skip":
+        d.say(m.SkipCost(question))
+        _next(d, asking.left)
+        return
+    if not value or not ANSWER[question](d, asking, value):
+        d.say(m.EnrolUnclear(question), *choices_for(question, asking.chosen))
+
+
+def _typed(d: ClientStep, text: str, question: str) -> str:
+    wish = intent(text, d.words)
+    if wish in (Intent.SKIP, Intent.LATER):
+        return "skip"
+    if question == "cautions" and wish in (Intent.NO, Intent.DONE):
+        return "done"
+    if question == "adult":
+        return {Intent.YES: "yes", Intent.NO: "no"}.get(wish, "") if wish else ""
+    for row in choices_for(question):
+        for choice in row:
+            if plain(text) == plain(d.facts.label(choice.label, choice.argument)):
+                return choice.data.split(":", 2)[2]
+    return text.strip()
+
+
+def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    numbers = whole_numbers(value, d.words)
+    if len(numbers) != 1:
+        return False
+    this_year = d.today.year
+    year = numbers[0] if numbers[0] > OLDEST else this_year - numbers[0]
+    if not this_year - OLDEST <= year <= this_year:
+        return False
+    if this_year - year < ADULT:
+        _too_young(d)
+        return True
+    d.do(Learn("birth_year", year))
+    left = ("adult", *asking.left) if this_year - year == ADULT else asking.left
+    _next(d, left)
+    return True
+
+
+def _too_young(d: ClientStep) -> None:
+    d.state = State()
+    d.do(Tell(ClientLeft(d.facts.name)), Erase(m.TooYoung(d.facts.coach_name)))
+
+
+def _adult(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value == "yes":
+        _next(d, asking.left)
+        return True
+    if value == "no":
+        _too_young(d)
+        return True
+    return False
+
+
+def _sex(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value not in {s.value for s in Sex}:
+        return False
+    d.do(Learn("sex", Sex(value)))
+    _next(d, asking.left)
+    return True
+
+
+def _stature(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    height = MEASURES["height"]
+    assert height.understand is not None
+    heard = height.understand(value, d.words, None)
+    if not isinstance(heard, Understood):
+        return False
+    doubtful = doubt(height, heard, None, d.facts.profile)
+    if doubtful is not None and doubtful.kind is DoubtKind.IMPOSSIBLE:
+        return False
+    d.do(Learn("stature", heard.value))
+    _next(d, asking.left)
+    return True
+
+
+def _units(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value not in UNIT_SETS:
+        return False
+    d.do(Learn("units", UNIT_SETS[value]))
+    d.facts = replace(d.facts, units=UNIT_SETS[value])
+    _next(d, asking.left)
+    return True
+
+
+def _background(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value not in BACKGROUNDS:
+        return False
+    d.do(Learn("background", Background(value)))
+    _next(d, asking.left)
+    return True
+
+
+def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    known = {c.value for c in CAUTIONS}
+    if value == "done":
+        cautions = frozenset(Caution(c) for c in asking.chosen)
+        d.do(Learn("cautions", cautions))
+        left = asking.left
+        if Caution.EATING_WORRIES in cautions:  # the safe default: weight is neither asked, shown nor charted
+            _leave_weight_out(d)
+            left = tuple(q for q in left if q != "numbers")
+        _next(d, left)
+        return True
+    if value not in known:
+        return False
+    chosen = (*asking.chosen, value) if value not in asking.chosen else asking.chosen
+    d.ask(replace(asking, chosen=chosen))
+    ask_question(d, "cautions", chosen)
+    return True
+
+
+def _leave_weight_out(d: ClientStep) -> None:
+    plan = replace(d.facts.plan, measures=tuple(x for x in d.facts.plan.measures if x != "weight"))
+    d.do(Learn("plan", plan))
+    d.facts = replace(d.facts, plan=plan)
+
+
+def _numbers(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value == "leave_out":
+        _leave_weight_out(d)
+    elif value in {n.value for n in Numbers}:
+        plan = replace(d.facts.plan, numbers=Numbers(value))
+        d.do(Learn("plan", plan))
+        d.facts = replace(d.facts, plan=plan)
+    else:
+        return False
+    _next(d, asking.left)
+    return True
+
+
+def _own_question(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    plan = replace(d.facts.plan, own_question=value[:200])
+    d.do(Learn("plan", plan))
+    d.facts = replace(d.facts, plan=plan)
+    _next(d, ("own_better", *asking.left))
+    return True
+
+
+def _own_better(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value not in (Better.HIGHER.value, Better.LOWER.value):
+        return False
+    plan = replace(d.facts.plan, own_better=Better(value))
+    d.do(Learn("plan", plan))
+    d.facts = replace(d.facts, plan=plan)
+    _next(d, asking.left)
+    return True
+
+
+def _weekday(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    day, at = (int(value), None) if value.isdigit() and len(value) == 1 else weekday_and_time(value, d.words)
+    if day is None or not 0 <= day <= 6:
+        return False
+    set_slot(d, weekday=day, at=at)
+    _next(d, tuple(q for q in asking.left if q != "time" or at is None))
+    return True
+
+
+def _time(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    _, at = weekday_and_time(value, d.words)
+    if at is None:
+        return False
+    set_slot(d, at=at)
+    _next(d, asking.left)
+    return True
+
+
+def _zone(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    found = d.facts.find_zones(value)
+    if len(found) != 1:
+        d.say(
+            WhichPlace(found[:6]),
+            *rows_of(*(Choice("place", f"e:zone:{z}"[:64], z) for z in found[:6])),
+            (Choice("skip", "e:zone:skip"),),
+        )
+        return True
+    set_slot(d, zone_name=found[0])
+    _next(d, asking.left)
+    return True
+
+
+ANSWER = {
+    "birth_year": _birth_year,
+    "adult": _adult,
+    "sex": _sex,
+    "stature": _stature,
+    "units": _units,
+    "background": _background,
+    "cautions": _cautions,
+    "numbers": _numbers,
+    "own_question": _own_question,
+    "own_better": _own_better,
+    "weekday": _weekday,
+    "time": _time,
+    "zone": _zone,
+}
+
+
+def set_slot(
+    d: ClientStep, *, weekday: int | None = None, at: time | None = None, zone_name: str | None = None
+) -> Slot:
+    """Change parts of the slot; what is not named stays."""
+    old = d.facts.slot or Slot(0, time(8, 0), "UTC")
+    slot = Slot(
+        old.weekday if weekday is None else weekday,
+        old.at if at is None else at,
+        old.zone_name if zone_name is None else zone_name,
+    )
+    d.do(Learn("slot", slot))
+    zone = d.facts.zone if slot.zone_name == old.zone_name else d.facts.zone_of(slot.zone_name)
+    d.facts = replace(d.facts, slot=slot, zone=zone)
+    return slot
+
+
+def _finish(d: ClientStep) -> None:
+    slot = d.facts.slot or set_slot(d)
+    d.do(Learn("status", Status.ACTIVE), Tell(ClientEnrolled(d.facts.client_id, d.facts.name)))
+    d.facts = replace(d.facts, status=Status.ACTIVE)
+    d.state = State()
+    first: date = d.next_slot() or d.today
+    d.say(
+        m.Enrolled(slot.weekday, slot.at, first, d.facts.coach_name),
+        (Choice("start_now", "begin:now"), Choice("at_my_time", "begin:slot")),
+    )
+
+
+def begin(d: ClientStep, value: str) -> None:
+    """The button under "all set": start the first check-in now, or wait for the slot."""
+    if value == "now":
+        check_in.open_check_in(d, d.today)
+    else:
+        d.say(m.NotToday(d.next_slot(), ()))

@@ -1,0 +1,120 @@
+"""What the store knew about a client when an event came in. Values only: `bot.turns.turn` loads them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, tzinfo
+
+from core.care import METRIC, USUAL_PLAN, Plan, Slot, Status, Units
+from core.client import Profile
+from core.reading import Reading
+
+
+@dataclass(frozen=True, slots=True)
+class GoalFact:
+    measure: str
+    target: str  # a decimal in the measure's unit, as text
+    by: date
+    set_at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class OpenFlag:
+    code: str
+    measure: str | None
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Membership:
+    """A cohort that a client is in, or is asked into. first, last: its check-ins. counts: see core.watching.cohort."""
+
+    cohort_id: int
+    name: str
+    first: date
+    last: date
+    counts: str
+
+
+@dataclass(frozen=True, slots=True)
+class InvitationFact:
+    """An invitation whose token somebody just opened, found and still good."""
+
+    kind: str  # "client", "coach", "organiser", "cohort"
+    by_name: str  # who invites
+    for_name: str = ""  # the name the coach wrote down
+    again: bool = False  # this person was here before
+    cohort: Membership | None = None
+    coach_name: str = ""  # of a cohort: who looks after somebody new, "" for nobody
+
+
+NOBODY = Profile()
+
+
+def no_zones(text: str) -> tuple[str, ...]:
+    return ()
+
+
+def no_label(key: str, argument: str) -> str:
+    return ""
+
+
+def always_utc(zone_name: str) -> tzinfo:
+    return UTC
+
+
+@dataclass(frozen=True, slots=True)
+class ClientFacts:
+    """One client.
+
+    history: readings that matter now, oldest first: baselines, everything of the last twelve weeks, side notes too.
+    said: keys of encouragements and openings used in the last eight weeks.
+    missed: slots in a row without an answer.  answered: the last slot date that got any answer.
+    zone: made by bot (that reads files).  Pure look-ups lent by bot, since they need its data: find_zones (zone
+    names for a city as people write it), zone_of (a zone from its name), label (the words on a button in the
+    client's language, so that they can be typed as well).
+    invitation: set when this event opens one.
+    """
+
+    client_id: int
+    name: str
+    coach_name: str
+    language: str = "en"
+    country: str = ""  # two letters, from the zone; for emergency numbers
+    status: Status = Status.ACTIVE
+    consented: bool = True
+    units: Units = METRIC
+    slot: Slot | None = None
+    zone: tzinfo = UTC
+    profile: Profile = NOBODY
+    plan: Plan = USUAL_PLAN
+    paused_until: date | None = None
+    history: tuple[Reading, ...] = ()
+    flags: tuple[OpenFlag, ...] = ()
+    said: frozenset[str] = field(default_factory=frozenset)
+    goals: tuple[GoalFact, ...] = ()
+    missed: int = 0
+    answered: date | None = None
+    cohorts: tuple[Membership, ...] = ()
+    invitation: InvitationFact | None = None
+    find_zones: Callable[[str], tuple[str, ...]] = no_zones
+    zone_of: Callable[[str], tzinfo] = always_utc
+    label: Callable[[str, str], str] = no_label
+
+    def of(self, measure: str) -> tuple[Reading, ...]:
+        """This client's readings of one measure that count, oldest first."""
+        return tuple([r for r in self.history if r.measure == measure and r.counts])
+
+    def local(self, at: datetime) -> datetime:
+        """`at` on the client's own wall clock."""
+        return at.astimezone(self.zone)
+
+
+@dataclass(frozen=True, slots=True)
+class StrangerFacts:
+    """A chat we know nothing of; invitation is set when this event opens one that is still good."""
+
+    language: str = "en"
+    name: str = ""
+    invitation: InvitationFact | None = None

@@ -1,0 +1,842 @@
+"""What may be said to a client, as values: no words here, `bot.rendering.phrases` finds them.
+
+Keys in arguments (measure, reason, question, sign ...) are looked up in the catalogues; amounts are in the unit the
+client likes, rounded for showing; instants are UTC and dates local. Coaches' messages are in coach_messages.py.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, time
+from decimal import Decimal
+
+from core.quantity import Amount, Unit
+
+# --- arriving ---------------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Welcome:
+    """Who invites, what this is, what it is not, and what consent means."""
+
+    name: str
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class WhatIsKept:
+    """What is kept, who sees it, how to take it away."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class ConsentDeclined:
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class EnrolQuestion:
+    """question: "birth_year", "sex", "stature", "units", "background", "cautions", "numbers", "own_question",
+    "own_better", "weekday", "time", "zone". chosen: keys ticked so far (cautions)."""
+
+    question: str
+    coach: str = ""
+    chosen: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class EnrolUnclear:
+    """The answer to this question was not understood; say what would be."""
+
+    question: str
+
+
+@dataclass(frozen=True, slots=True)
+class SkipCost:
+    """What leaving this question out costs."""
+
+    question: str
+
+
+@dataclass(frozen=True, slots=True)
+class TooYoung:
+    """Samehour is for people of 18 and over."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class Enrolled:
+    """Everything is set: the slot, the first date, and the cautions in short."""
+
+    weekday: int
+    at: time
+    first: date
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class AlreadyHere:
+    """The client opened an invitation of the coach they already have."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskChangeCoach:
+    new: str
+    old: str
+
+
+@dataclass(frozen=True, slots=True)
+class CoachChanged:
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class WelcomeBack:
+    coach: str
+
+
+# --- the check-in -----------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class CheckInOpens:
+    """variant: key of an opening, so that it does not repeat. late: hours late, 0 when no apology is due."""
+
+    variant: str
+    late: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """Ask for a measure. first: no earlier reading. attempts: how many tries to send."""
+
+    measure: str
+    unit: Unit
+    first: bool = False
+    attempts: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class AskOwn:
+    """The client's own 0-10 question, in their own words."""
+
+    question: str
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """How a measure is taken: prepare, technique, keep the same. ruler: the string-and-ruler way."""
+
+    measure: str
+    ruler: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """Thank, and say the value back. second: diastolic or end pulse. noted: facts of the attempt ("arms_used")."""
+
+    measure: str
+    amount: Amount
+    second: Decimal | None = None
+    noted: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class KeptHidden:
+    """Thank; the number goes to the coach and is not shown."""
+
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class KeptBeforeTime:
+    """Kept; compared again from a date on (measures other than weight)."""
+
+    measure: str
+    amount: Amount
+    on: date
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BandSaid:
+    """A published comparison in plain words. source: key of the reference. notes: keys of cautions."""
+
+    measure: str
+    band: str
+    source: str
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class VerdictSaid:
+    """What the change means.
+
+    kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "not_comparable".
+    strength: "possible", "twice" (seen twice, not sure yet), "confirmed" or "".  difference (signed) and error are in
+    the client's unit; since: baseline date.
+    important: whether the change reaches a published important difference; None when none is published.
+    """
+
+    measure: str
+    kind: str
+    strength: str
+    difference: Amount | None
+    error: Amount | None
+    since: date | None
+    important: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """One piece of context: "flat_weight_smaller_waist", "early_weeks", "different_conditions", ..."""
+
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
+class Praise:
+    """Effort and keeping to the plan, never a number. key picks the sentence; count: check-ins kept in a row."""
+
+    key: str
+    count: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class AskConditions:
+    """Were these aspects the same as last time?"""
+
+    measure: str
+    aspects: tuple[str, ...]
+    first: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhatDiffered:
+    measure: str
+    aspects: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ConditionsNoted:
+    """Noted; a difference makes the comparison wider."""
+
+    aspects: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CheckInDone:
+    """All asked for today is answered; the next date."""
+
+    next: date
+
+
+@dataclass(frozen=True, slots=True)
+class NotToday:
+    """Nothing is due now; the next check-in, and what it will ask."""
+
+    next: date | None
+    measures: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class FollowUp:
+    """The one friendly reminder after an unanswered check-in."""
+
+    waiting: str  # measure still open
+
+
+@dataclass(frozen=True, slots=True)
+class SourceOf:
+    """The references and error behind the last answer, on request."""
+
+    sources: tuple[str, ...]
+
+
+# --- understanding ----------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class AskAgain:
+    """Say what we took it for and what we need, with an example. why: a value of measures.shape.Why."""
+
+    measure: str
+    why: str
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class DidYouMean:
+    """Ask back with the likely meaning. kind: a value of doubt kinds ("slipped_point", "wrong_unit", ...)."""
+
+    measure: str
+    amount: Amount
+    second: Decimal | None = None
+    kind: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskIfSure:
+    """Possible but unusual, or far from last time. The earlier number is never said."""
+
+    measure: str
+    amount: Amount
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CannotBe:
+    """Outside what is possible: ask to look again, without blame."""
+
+    measure: str
+    amount: Amount
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NotSure:
+    """We did not follow; here is what one can do. waiting: the measure still open, or ""."""
+
+    waiting: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Corrected:
+    measure: str
+    amount: Amount
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CorrectedHidden:
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class EditTooOld:
+    """An edited message that no longer belongs to anything: how to correct a value instead."""
+
+
+@dataclass(frozen=True, slots=True)
+class Undone:
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToUndo:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class YouAreWelcome:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class Hello:
+    """A greeting, answered in kind."""
+
+
+@dataclass(frozen=True, slots=True)
+class WhichMeasure:
+    """A bare number while nothing is asked: what is it?"""
+
+
+# --- weighing too often -----------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class EarlyFirst:
+    """Thanks, why we wait, when it counts; never the number."""
+
+    next: date
+
+
+@dataclass(frozen=True, slots=True)
+class EarlySecond:
+    """Shorter and warmer; asks what made today feel like a day to check; offers the coach."""
+
+    next: date
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class EarlyOften:
+    """No more talk of numbers: it is common, a talk can help: coach, GP, a specialist charity."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class EarlyTaken:
+    """The client took an early weighing back, or corrected it: fine, nothing is counted."""
+
+    next: date
+
+
+@dataclass(frozen=True, slots=True)
+class WeightLeftOut:
+    """The plan leaves weight out: it was not kept, and how to have it back."""
+
+
+@dataclass(frozen=True, slots=True)
+class EarlyReason:
+    """Thanks for saying what made today a day to check."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class WalkInstead:
+    """A walk instead of the scales: a kind word for it."""
+
+
+# --- safety -----------------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class GateWell:
+    """Before a function test: do you feel well today?"""
+
+
+@dataclass(frozen=True, slots=True)
+class GateSigns:
+    """Before a function test: any of these signs today?"""
+
+
+@dataclass(frozen=True, slots=True)
+class GateStopped:
+    """No test today; plain advice."""
+
+    number: str
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class Emergency:
+    """What public guidance says about this sign, with the local emergency number. No diagnosis."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class SameDay:
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class StopAndRest:
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class Despair:
+    """Words of despair: somebody to talk to now."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class EatingWorry:
+    """Worries about food or weight that fill the day: talking helps."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskAlarm:
+    """A sign was named, perhaps past or somebody else's: is it happening to you now?"""
+
+    sign: str
+
+
+@dataclass(frozen=True, slots=True)
+class StoodDown:
+    """Good to hear it is not happening now."""
+
+
+@dataclass(frozen=True, slots=True)
+class CoachTold:
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class PressureRepeat:
+    """A severe reading: sit, rest five minutes, measure again; what to do if unwell."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PressureSevere:
+    """Still severe after rest: contact a clinician today; with any of these signs call the number."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PressureLow:
+    """Low: only a concern with dizziness or fainting; what to do then."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PressureSettled:
+    """The repeat is no longer severe."""
+
+
+@dataclass(frozen=True, slots=True)
+class FastGain:
+    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is told."""
+
+    number: str
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class PulseRepeat:
+    """Over 120 or under 40: rest ten minutes and count again for 60 seconds."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PulseAdvice:
+    """Still over 120 or under 40 at rest: seek advice."""
+
+    number: str
+
+
+# --- timed counts -----------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class CountReady:
+    """Choose how long to count. seconds: the choices."""
+
+    measure: str
+    seconds: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CountGo:
+    """Start now; we write when the time is up. seconds 0: an open stopwatch."""
+
+    measure: str
+    seconds: int
+
+
+@dataclass(frozen=True, slots=True)
+class CountStop:
+    """Stop. How many?"""
+
+    measure: str
+    seconds: int
+
+
+@dataclass(frozen=True, slots=True)
+class StopwatchRead:
+    """An open stopwatch was stopped: the seconds that passed, to be kept or timed again."""
+
+    measure: str
+    amount: Amount
+
+
+# --- a blood-pressure week --------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class PressureWeekOpens:
+    """Seven days, twice a day, two readings; the days and when we write."""
+
+    morning: time
+    evening: time
+    last: date
+
+
+@dataclass(frozen=True, slots=True)
+class PressurePrompt:
+    """day: 1-7. evening: which of the two."""
+
+    day: int
+    evening: bool
+
+
+@dataclass(frozen=True, slots=True)
+class PressureAgain:
+    """One reading kept: rest a minute, send the second."""
+
+    systolic: Decimal
+    diastolic: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class PressureKept:
+    """Both kept. day: 1-7; left: days to go."""
+
+    day: int
+    left: int
+
+
+@dataclass(frozen=True, slots=True)
+class PressureWeekDone:
+    """Mean of the days after the first. systolic, diastolic rounded; days and readings used."""
+
+    systolic: Decimal
+    diastolic: Decimal
+    days: int
+    used: int
+
+
+@dataclass(frozen=True, slots=True)
+class PressureTooFew:
+    """Too few days for a fair mean: what came, what is needed."""
+
+    days: int
+    needed: int
+
+
+# --- the rest of life -------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Help:
+    """What can be done, in the client's words; not a diagnosis, not an emergency service. waiting: open measure."""
+
+    coach: str
+    number: str
+    waiting: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Skipped:
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class SnoozeWhen:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class Snoozed:
+    until: datetime
+    tomorrow: bool
+
+
+@dataclass(frozen=True, slots=True)
+class PauseWhen:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class Paused:
+    until: date
+
+
+@dataclass(frozen=True, slots=True)
+class Resumed:
+    next: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class StoppedForNow:
+    """The client said stop: this check-in ends here; pause, leave, or carry on next week."""
+
+    next: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class AskSlot:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class SlotChanged:
+    weekday: int
+    at: time
+    next: date
+
+
+@dataclass(frozen=True, slots=True)
+class AskZone:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class ZoneChanged:
+    zone_name: str
+    weekday: int
+    at: time
+
+
+@dataclass(frozen=True, slots=True)
+class AskUnits:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class UnitsChanged:
+    mass: Unit
+    length: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """The client's settings as they are; buttons change them."""
+
+    weekday: int | None
+    at: time | None
+    zone_name: str
+    mass: Unit
+    length: Unit
+    numbers: str
+
+
+@dataclass(frozen=True, slots=True)
+class NumbersChanged:
+    numbers: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskGoal:
+    """measures: what a goal can be set for."""
+
+    measures: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NoGoalYet:
+    """A goal starts from a first reading; when the next check-in is."""
+
+    next: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class AskGoalTarget:
+    measure: str
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AskGoalDate:
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class GoalSet:
+    measure: str
+    amount: Amount
+    by: date
+
+
+@dataclass(frozen=True, slots=True)
+class GoalDoubt:
+    """A goal that does not make sense, and why; suggest: a kinder target or None."""
+
+    measure: str
+    reason: str
+    suggest: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class GoalDropped:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class GoalProgress:
+    """Progress at a retest: percent of the way (0-100), the goal and its date. earliest, latest: when it would be
+    reached if things went on like this; None with why: the readings do not say ("too_few_readings", ...)."""
+
+    measure: str
+    percent: int
+    amount: Amount
+    by: date
+    earliest: date | None = None
+    latest: date | None = None
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToShow:
+    """No chart yet."""
+
+    next: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class AskProgress:
+    """Which chart? measures with something to show."""
+
+    measures: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A chart with its caption. spec: a core.judging.chart_data value; rendered when it is delivered."""
+
+    spec: object
+
+
+@dataclass(frozen=True, slots=True)
+class AskWord:
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class WordPassed:
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class CoachWrites:
+    """The coach's own words; an answer goes back to them."""
+
+    coach: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class ForgetSure:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class Forgotten:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveSure:
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class HasLeft:
+    """Left: nothing more is asked; data stay until forgotten or the retention time is over."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class PlanNews:
+    """The coach changed something: what: "measures", "interval", "slot", "directed_weighing", "numbers",
+    "baseline", "hand_over", ..."""
+
+    what: str
+    detail: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class JoinedCohort:
+    cohort: str
+    starts: date

@@ -1,0 +1,74 @@
+"""What a client's turn says to the coach. The coach's own conversation adds its messages in staff_messages.py."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from decimal import Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class UrgentFlag:
+    """Something that cannot wait for the digest: who, what, the evidence, since when."""
+
+    client_id: int
+    name: str
+    code: str
+    measure: str | None
+    evidence: tuple[tuple[str, str | Decimal], ...]
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class ClientWord:
+    """The client's own words to the coach."""
+
+    client_id: int
+    name: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClientEnrolled:
+    client_id: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClientLeft:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClientPaused:
+    client_id: int
+    name: str
+    until: date
+
+
+@dataclass(frozen=True, slots=True)
+class ClientMoved:
+    """The client went over to another coach, with their own yes."""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClientUnreachable:
+    client_id: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClientBack:
+    client_id: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClientInCohort:
+    """To a coach: a client of yours takes part in somebody's cohort."""
+
+    name: str
+    cohort: str
+    by: str

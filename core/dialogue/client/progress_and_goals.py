@@ -1,0 +1,141 @@
+"""Progress and goals: what a client may look at, and what they may aim for."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from decimal import Decimal
+
+from core.dialogue.client import check_in
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import DropGoal, SetGoal
+from core.dialogue.client.facts import GoalFact
+from core.dialogue.client.states import Setting
+from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.step import rows_of
+from core.judging import chart_data
+from core.judging.goals import Goal, check
+from core.language.intents import when
+from core.measures import MEASURES
+from core.measures.measure import Kind, Measure, Understood
+
+GOALS_FOR = ("weight", "waist", "resting_heart_rate", "chair_stand_30s", "six_minute_walk", "activity_minutes")
+POINTS_FOR_A_CHART = 2
+
+
+def showable(d: ClientStep) -> tuple[str, ...]:
+    """Measures with enough official readings to draw, whose numbers this client wants to see."""
+    counts: dict[str, int] = {}
+    for reading in d.facts.history:
+        if reading.counts:
+            counts[reading.measure] = counts.get(reading.measure, 0) + 1
+    return tuple(
+        key
+        for key, measure in MEASURES.items()
+        if counts.get(key, 0) >= POINTS_FOR_A_CHART and not d.hidden(measure) and measure.kind is not Kind.ONCE
+    )
+
+
+def progress(d: ClientStep, named: str = "") -> None:
+    """Show a chart, or ask which. Early weights are never on it."""
+    measures = showable(d)
+    if named in measures:
+        show(d, MEASURES[named])
+    elif len(measures) == 1:
+        show(d, MEASURES[measures[0]])
+    elif measures:
+        d.say(m.AskProgress(measures), *rows_of(*(Choice(f"measure:{k}", f"chart:{k}") for k in measures)))
+    else:
+        d.say(m.NothingToShow(d.next_slot()))
+
+
+def show(d: ClientStep, measure: Measure) -> None:
+    if measure.key not in showable(d):
+        d.say(m.NothingToShow(d.next_slot()))
+        return
+    readings = d.facts.of(measure.key)
+    if measure.kind is Kind.RATING:
+        d.say(m.Picture(chart_data.rating_line(measure, readings, d.facts.zone, d.facts.plan.own_question)))
+    elif measure.key == "blood_pressure":
+        d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone)))
+    else:
+        since = d.facts.plan.baseline_since
+        unit = d.unit(measure)
+        d.say(m.Picture(chart_data.trend(measure, readings, d.facts.profile, d.facts.zone, unit, since)))
+
+
+# --- goals ------------------------------------------------------------------------------------------------------
+
+
+def goal(d: ClientStep) -> None:
+    """Choose what for; measures with a reading, so that a goal can be checked for sense."""
+    measures = tuple(k for k in GOALS_FOR if d.facts.of(k) and k in d.facts.plan.measures and not d.hidden(MEASURES[k]))
+    if not measures:
+        d.say(m.NoGoalYet(d.next_slot()))
+        return
+    back = d.asking.back if isinstance(d.asking, Setting) else d.asking
+    d.ask(Setting("goal", "", back))
+    rows = rows_of(*(Choice(f"measure:{k}", f"goal:{k}") for k in measures))
+    drop = ((Choice("goal_drop", "goaldrop"),),) if d.facts.goals else ()
+    d.say(m.AskGoal(measures), *rows, *drop)
+
+
+def goal_for(d: ClientStep, key: str) -> None:
+    if key not in GOALS_FOR or not d.facts.of(key):
+        goal(d)
+        return
+    back = d.asking.back if isinstance(d.asking, Setting) else d.asking
+    d.ask(Setting("goal_target", key, back))
+    d.say(m.AskGoalTarget(key, d.unit(MEASURES[key])))
+
+
+def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
+    """The target, then the date; True when the words were for it."""
+    if asking.what == "goal_target":
+        measure = MEASURES.get(asking.detail)
+        understand = measure.understand if measure is not None else None
+        if measure is None or understand is None:
+            return False
+        heard = understand(text, d.words, d.unit(measure))
+        if not isinstance(heard, Understood):
+            return False
+        if heard.value not in measure.bounds.possible:
+            d.say(m.CannotBe(measure.key, d.shown(measure, heard.value)))
+            return True
+        d.ask(Setting("goal_date", f"{measure.key}={heard.value}", asking.back))
+        d.say(m.AskGoalDate(measure.key), (Choice("four_weeks", "goaldate:28"), Choice("twelve_weeks", "goaldate:84")))
+        return True
+    if asking.what == "goal_date":
+        by = when(text, d.words, d.today)
+        if by is None:
+            return False
+        goal_set(d, asking, (by - d.today).days)
+        return True
+    return False
+
+
+def goal_set(d: ClientStep, asking: Setting, days: int) -> None:
+    """Check the goal for sense; doubts are said, with a kinder target where there is one."""
+    key, _, target = asking.detail.partition("=")
+    measure = MEASURES.get(key)
+    if measure is None or not target or not d.facts.of(key):
+        goal(d)
+        return
+    aim = Goal(key, Decimal(target), d.today + timedelta(days=min(max(days, 0), 730)))
+    sense = check(measure, aim, d.facts.of(key)[-1], d.facts.profile, d.today)
+    if not sense.sensible:
+        suggest = None if sense.suggest is None else d.shown(measure, sense.suggest)
+        d.ask(replace(asking, what="goal_target", detail=key))
+        row = (Choice("no_keep", "cancel"),)
+        d.say(m.GoalDoubt(key, sense.doubts[0].value, suggest), row)
+        return
+    d.do(SetGoal(GoalFact(key, str(aim.target), aim.by, d.now)))
+    d.say(m.GoalSet(key, d.shown(measure, aim.target), aim.by))
+    check_in.close_setting(d)
+
+
+def goal_drop(d: ClientStep) -> None:
+    d.do(*(DropGoal(g.measure) for g in d.facts.goals))
+    d.say(m.GoalDropped())
+    check_in.close_setting(d)

@@ -1,0 +1,108 @@
+"""A reading in a client's history: stored, judged against the rest, put into a verdict, and flagged."""
+
+from __future__ import annotations
+
+from bisect import insort
+from dataclasses import replace
+from decimal import Decimal
+from operator import attrgetter
+
+from core import schedule
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Lower, Raise, Record
+from core.dialogue.client.states import Written
+from core.dialogue.client.step import ClientStep
+from core.judging.assess import Assessment, assess
+from core.judging.change import BEYOND_ERROR, Verdict
+from core.measures import MEASURES
+from core.measures.measure import Measure
+from core.reading import Reading
+from core.watching.flags import Agreed, Code, Later, cleared
+from core.watching.flags_of_reading import flags_of_reading
+
+REMEMBERED = 12  # readings that undo and edits can still reach
+
+
+def record(d: ClientStep, reading: Reading, ref: str) -> None:
+    """Store a reading, and see it in the facts of this step at once."""
+    d.do(Record(reading, reading.key))
+    history = [r for r in d.facts.history if r.key != reading.key]
+    insort(history, reading, key=attrgetter("taken_at"))
+    d.facts = replace(d.facts, history=tuple(history))
+    written = tuple(w for w in d.state.written if w.key != reading.key)
+    d.become(written=(*written, Written(reading.key, ref, reading.measure))[-REMEMBERED:])
+
+
+def by_key(d: ClientStep, key: str) -> Reading | None:
+    return next((r for r in reversed(d.facts.history) if r.key == key), None)
+
+
+def assessed(d: ClientStep, measure: Measure, reading: Reading) -> Assessment:
+    """`reading` against the rest of its history and this client's own baseline."""
+    others = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
+    return assess(
+        measure,
+        reading,
+        tuple(r for r in others if r.taken_at <= reading.taken_at),
+        d.facts.profile,
+        baseline_since=d.facts.plan.baseline_since,
+        retest=schedule.interval(measure.key, d.facts.plan.interval(measure.key)),
+        zone=d.facts.zone,
+        alongside=_alongside(d, measure, reading),
+    )
+
+
+BESIDE = {"weight": "waist", "waist": "weight"}
+
+
+def _alongside(d: ClientStep, measure: Measure, reading: Reading) -> dict[str, Verdict]:
+    """What the other of weight and waist did on the same day: a flat weight with a smaller waist is worth saying."""
+    beside = MEASURES.get(BESIDE.get(measure.key, ""))
+    if beside is None:
+        return {}
+    day = d.facts.local(reading.taken_at).date()
+    taken = [r for r in d.facts.of(beside.key) if d.facts.local(r.taken_at).date() <= day]
+    if not taken or d.facts.local(taken[-1].taken_at).date() != day:
+        return {}
+    since = d.facts.plan.baseline_since
+    found = assess(beside, taken[-1], tuple(taken[:-1]), d.facts.profile, baseline_since=since, zone=d.facts.zone)
+    return {beside.key: found.verdict} if found.verdict is not None else {}
+
+
+def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.VerdictSaid:
+    verdict = found.verdict
+    assert verdict is not None
+    difference = None if verdict.difference is None else d.shown(measure, verdict.difference)
+    error = None if verdict.mdc95 is None else d.shown(measure, verdict.mdc95)
+    since = None if verdict.baseline_at is None else d.facts.local(verdict.baseline_at).date()
+    return m.VerdictSaid(
+        measure.key,
+        verdict.kind.value,
+        verdict.called,
+        difference if verdict.kind in BEYOND_ERROR else None,
+        error,
+        since,
+        verdict.reaches_important,
+    )
+
+
+def raise_flags(d: ClientStep, measure: Measure, reading: Reading, found: Assessment | None = None) -> None:
+    """What a coach should know because of this reading."""
+    found = found or assessed(d, measure, reading)
+    history = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
+    agreed = Agreed(d.facts.plan.directed_weighing, d.facts.plan.loss_is_planned or _wants_loss(d))
+    raised = flags_of_reading(measure, found, history, d.facts.profile, agreed, zone=d.facts.zone)
+    d.do(*(Raise(flag) for flag in raised))
+    codes = frozenset(flag.code for flag in raised)
+    if Code.FAST_GAIN in codes:
+        d.say(m.FastGain(d.emergency_number, d.facts.coach_name))
+    for open_flag in d.facts.flags:
+        later = Later(read_at=reading.taken_at, raised=codes)
+        if open_flag.measure == measure.key and cleared(Code(open_flag.code), open_flag.since, later, d.now):
+            d.do(Lower(open_flag.code, open_flag.measure))
+
+
+def _wants_loss(d: ClientStep) -> bool:
+    """A weight goal of the client's own below their weight then is an agreed loss."""
+    counted = d.facts.of("weight")
+    return bool(counted) and any(g.measure == "weight" and Decimal(g.target) < counted[0].value for g in d.facts.goals)

@@ -1,0 +1,172 @@
+"""All that a conversation remembers between two events. Everything else is a fact of the store.
+
+A state must always load: an unknown or broken one is read as a fresh `State`, and the next answer is a question.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from decimal import Decimal
+
+from core.measures.measure import Understood
+
+
+@dataclass(frozen=True, slots=True)
+class Consenting:
+    """The invitation was opened; consent is asked."""
+
+
+@dataclass(frozen=True, slots=True)
+class Enrolling:
+    """question is open, left come after it; chosen: cautions ticked so far."""
+
+    question: str
+    left: tuple[str, ...] = ()
+    chosen: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Awaiting:
+    """A measure is asked. tries: answers not understood so far. so_far: attempts already given (attempts > 1)."""
+
+    measure: str
+    tries: int = 0
+    so_far: tuple[Decimal, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Confirming:
+    """A doubtful value was asked back. meant: what we think it is; typed: what was typed; kind: of doubt."""
+
+    measure: str
+    meant: Understood
+    kind: str
+    as_typed: str
+    ref: str
+    asked: bool  # whether it answers a question of ours
+    at: datetime
+    replaces: str = ""  # key of the reading this corrects
+
+
+@dataclass(frozen=True, slots=True)
+class AskingConditions:
+    """The reading is kept; were things the same? picking: choosing what differed."""
+
+    measure: str
+    key: str
+    picking: bool = False
+    differs: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Gate:
+    """Safety questions before function tests. signs: the second question is open."""
+
+    signs: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class AlarmAsked:
+    """A sign was named; is it happening now? back: what was open before."""
+
+    sign: str
+    level: str
+    back: Asking | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Counting:
+    """A timed count runs, or has just ended. seconds 0: an open stopwatch. started: when it began."""
+
+    measure: str
+    seconds: int
+    started: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class StopwatchDone:
+    """The stopwatch was stopped at value seconds; keep it?"""
+
+    measure: str
+    value: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class Repeating:
+    """A severe reading is being repeated after rest. first: the key of the first reading."""
+
+    measure: str
+    first: str
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """Something is being changed or said: what: "slot", "zone", "language", "units", "pause", "snooze", "word",
+    "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort".
+    detail: what was chosen so far. back: what was open before, taken up again afterwards."""
+
+    what: str
+    detail: str = ""
+    back: Asking | None = None
+
+
+Asking = (
+    Consenting
+    | Enrolling
+    | Awaiting
+    | Confirming
+    | AskingConditions
+    | Gate
+    | AlarmAsked
+    | Counting
+    | StopwatchDone
+    | Repeating
+    | Setting
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """A reading of this conversation that undo, an edit or "no, 82.4" can reach."""
+
+    key: str
+    ref: str
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class PressureWeek:
+    """A home blood-pressure series under way. first, last: local dates. prompt: day of the open prompt, 0 none."""
+
+    first: date
+    last: date
+    day: int = 0
+    evening: bool = False
+    taken: int = 0  # readings given to the open prompt
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """Everything of one conversation.
+
+    asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
+    noted: aspects asked about in this check-in, and whether they were the same.  told: context already
+    given in it, once each.  gate_passed: local date on which the
+    safety questions were answered well.  written: newest last, few.  sources: references behind the last answer.
+    word_until: until when plain words go to the coach, as an answer.
+    """
+
+    asking: Asking | None = None
+    agenda: tuple[str, ...] = ()
+    day: date | None = None
+    noted: tuple[tuple[str, bool], ...] = ()
+    told: tuple[str, ...] = ()
+    gate_passed: date | None = None
+    written: tuple[Written, ...] = ()
+    sources: tuple[str, ...] = ()
+    pressure: PressureWeek | None = None
+    word_until: datetime | None = None
+
+
+FRESH = State()

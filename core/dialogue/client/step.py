@@ -1,0 +1,90 @@
+"""A client's step in the making, and what it returns."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from core import schedule
+from core.care import Numbers
+from core.dialogue.client.effects import Effect
+from core.dialogue.client.facts import ClientFacts
+from core.dialogue.client.states import Asking, State
+from core.dialogue.kit.step import StepBuilder
+from core.measures.measure import Measure
+from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
+from core.reading import Reading
+from core.references.emergency_numbers import number_for
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    state: State
+    effects: tuple[Effect, ...]
+
+
+class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
+    """One step in the making: the facts at hand, the state as it becomes, the effects so far."""
+
+    __slots__ = ()
+
+    def finish(self) -> Outcome:
+        return Outcome(self.state, self.merged())
+
+    @property
+    def today(self) -> date:
+        return self.facts.local(self.now).date()
+
+    @property
+    def emergency_number(self) -> str:
+        return number_for(self.facts.country)
+
+    def unit(self, measure: Measure) -> Unit:
+        """The unit this client likes for a measure."""
+        if measure.unit in FACTOR:
+            dimension = FACTOR[measure.unit][0]
+            if dimension is Dimension.MASS:
+                return self.facts.units.mass
+            if dimension is Dimension.LENGTH and self.facts.units.length in measure.units:
+                return self.facts.units.length
+        return measure.unit
+
+    def asked_in(self, measure: Measure) -> Unit:
+        """The unit a question names: what the client's own watch or tape reads, so seconds where we keep a speed."""
+        return Unit.SECOND if measure.unit is Unit.METRE_PER_SECOND else self.unit(measure)
+
+    def shown(self, measure: Measure, value: Any) -> Amount:
+        """A value as this client likes to read it; in the measure's own unit rounded to its places."""
+        unit = self.unit(measure)
+        if unit is measure.unit:
+            return Amount(half_up(value, measure.places), unit)
+        return Amount(convert(value, measure.unit, unit), unit)
+
+    def hidden(self, measure: Measure) -> bool:
+        """Whether this number goes to the coach and is not shown."""
+        return self.facts.plan.numbers is Numbers.COACH_ONLY and measure.key in BODY_NUMBERS
+
+    def next_slot(self, after: datetime | None = None) -> date | None:
+        """The local date of the next check-in."""
+        if self.facts.slot is None:
+            return None
+        return schedule.next_due(self.facts.slot, self.facts.zone, after or self.now).day
+
+    def due_on(self, key: str, last: datetime) -> date:
+        """The first check-in at which a measure last taken at `last` is asked again."""
+        days, zone = self.facts.plan.interval(key), self.facts.zone
+        fallback = self.facts.local(last).date() + schedule.interval(key, days)
+        if self.facts.slot is None:
+            return fallback
+        until = max(self.now, last) + timedelta(days=days + 14)
+        for slot in schedule.instants(self.facts.slot, zone, max(self.now, last), until):
+            if schedule.retest_due(key, last, days, slot.day, zone):
+                return slot.day
+        return fallback
+
+    def weights(self) -> tuple[Reading, ...]:
+        return tuple(r for r in self.facts.history if r.measure == "weight")
+
+
+BODY_NUMBERS = frozenset({"weight", "bmi", "waist", "hip", "waist_to_hip_ratio", "waist_to_height_ratio"})

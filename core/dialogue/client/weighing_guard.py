@@ -1,0 +1,103 @@
+"""What a client hears when a weight comes before its time. The table itself is core.watching.weighing_guard.
+
+Nothing here ever says a number, a direction or a size.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from core.dialogue.client import messages as m
+from core.dialogue.client.check_in import is_due
+from core.dialogue.client.effects import Raise
+from core.dialogue.client.readings import REMEMBERED, record
+from core.dialogue.client.states import Setting, Written
+from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.events import Text
+from core.measures import MEASURES
+from core.measures.measure import Understood
+from core.reading import How, Reading
+from core.watching import weighing_guard
+from core.watching.flags import Code, flag
+from core.watching.weighing_guard import Step
+
+
+def guarded(d: ClientStep) -> weighing_guard.Guarded:
+    plan = d.facts.plan
+    return weighing_guard.guard(
+        d.weights(),
+        d.now,
+        interval_days=plan.interval("weight"),
+        directed=plan.directed_weighing,
+        in_plan="weight" in plan.measures,
+        zone=d.facts.zone,
+    )
+
+
+def step_for(d: ClientStep) -> Step:
+    return guarded(d).step
+
+
+def is_early(d: ClientStep) -> bool:
+    return step_for(d) in weighing_guard.EARLY
+
+
+def early(d: ClientStep, heard: Understood, event: Text, step: Step) -> None:
+    """Keep the weight as a side note, and say what the table says."""
+    if step is Step.LEFT_OUT:
+        d.say(m.WeightLeftOut())
+        return
+    found = guarded(d)
+    due = d.due_on("weight", [r for r in d.weights() if r.counts][-1].taken_at)
+    keep_side_note(d, heard, event)
+    match step:
+        case Step.FIRST:
+            d.say(m.EarlyFirst(due), *_offers(d))
+        case Step.SECOND:
+            d.ask(Setting("early_reason", "", d.asking))
+            d.say(m.EarlySecond(due, d.facts.coach_name), (_word(d),))
+        case _:
+            d.say(m.EarlyOften(d.facts.coach_name), (_word(d),))
+            d.do(Raise(flag(Code.WEIGHING_OFTEN, d.now, "weight", count=Decimal(found.attempts))))
+
+
+def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
+    """Note an early weight. A slip of the finger is no weight: only that it was written, for an edit or an undo."""
+    key = f"{event.ref or event.at.isoformat()}:weight"
+    if heard.value not in MEASURES["weight"].bounds.possible:
+        kept = tuple(w for w in d.state.written if w.key != key)
+        d.become(written=(*kept, Written(key, event.ref, "weight"))[-REMEMBERED:])
+        return
+    note = Reading(
+        "weight",
+        heard.value,
+        event.at,
+        as_typed=event.text[:200],
+        unit=heard.unit,
+        how=How.EARLY,
+        key=key,
+    )
+    record(d, note, event.ref)
+
+
+def _offers(d: ClientStep) -> tuple[tuple[Choice, ...], ...]:
+    """Something that is welcome any day: energy, the waist if it is due, or a walk."""
+    row = [Choice("energy", "early:energy")]
+    if "waist" in d.facts.plan.measures and is_due(d, "waist", d.today):
+        row.append(Choice("waist", "early:waist"))
+    row.append(Choice("walk", "early:walk"))
+    return (tuple(row),)
+
+
+def _word(d: ClientStep) -> Choice:
+    return Choice("word_to_coach", "word", d.facts.coach_name)
+
+
+def taken_back(d: ClientStep) -> None:
+    """A correction or an undo of an early weight: fine, and nothing is counted."""
+    official = [r for r in d.weights() if r.counts]
+    if official:
+        d.say(m.EarlyTaken(d.due_on("weight", official[-1].taken_at)))
+    else:
+        d.say(m.Undone("weight"))

@@ -1,0 +1,1 @@
+"""The functions that decide one event: `client.step`, `staff.step`, `group.step`. Pure and total."""

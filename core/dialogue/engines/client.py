@@ -1,0 +1,367 @@
+"""One event of a client's conversation, decided.
+
+    step(state, event, facts, now) -> Outcome(state, effects)
+
+Total: whatever the state and whatever was typed or pressed, there is an answer, and nothing raises because of it.
+The order in which a text is read is the heart of it:
+
+1. Red-flag words, at any point. 2. What an open setting or enrolment question asks for. 3. An edit or a correction.
+4. Wishes (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
+6. Words for the coach, if the coach has just written. 7. A friendly "I did not follow".
+"""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from core.care import Status
+from core.dialogue.client import (
+    answers,
+    buttons,
+    check_in,
+    coach_thread,
+    cohort_membership,
+    corrections,
+    enrolment,
+    help_and_menu,
+    home_bp_week,
+    intents,
+    leaving,
+    pausing,
+    progress_and_goals,
+    safety,
+    settings,
+    timed_counts,
+)
+from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Learn, Unsay
+from core.dialogue.client.facts import ClientFacts, StrangerFacts
+from core.dialogue.client.states import (
+    AlarmAsked,
+    AskingConditions,
+    Awaiting,
+    Confirming,
+    Consenting,
+    Counting,
+    Enrolling,
+    Gate,
+    Setting,
+    State,
+    StopwatchDone,
+)
+from core.dialogue.client.step import ClientStep, Outcome
+from core.dialogue.kit.effects import Erase, Say
+from core.dialogue.kit.events import (
+    Attachment,
+    Command,
+    Due,
+    Event,
+    FromCoach,
+    PlanChanged,
+    Press,
+    Reachability,
+    Text,
+    TimerFired,
+)
+from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
+from core.language import Intent
+from core.language.danger_signs import recognise
+from core.language.intents import intent, place
+from core.measures import MEASURES
+from core.measures.measure import Misunderstood, Understood
+from core.understanding.answers_in_text import correction
+
+FROM_PEOPLE = (Text, Press, Command, Attachment)
+SURE = ("forget", "leave", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
+TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
+
+
+def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
+    """Advance one client's conversation by one event."""
+    d = ClientStep(state, facts, now)
+    match event:
+        case Text():
+            _text(d, event)
+        case Press():
+            buttons.press(d, event)
+        case Command():
+            _command(d, event)
+        case Attachment():
+            waiting = help_and_menu.waiting(d)
+            d.say(NotText(event.kind, waiting))
+        case Due():
+            check_in.due(d, event)
+        case TimerFired():
+            _woke(d, event)
+        case FromCoach():
+            coach_thread.from_coach(d, event)
+        case PlanChanged():
+            coach_thread.plan_changed(d, event)
+        case Reachability():
+            coach_thread.reachability(d, event)
+        case _:
+            pass  # a group's event never belongs to one client's conversation
+    if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
+        help_and_menu.not_sure(d)  # whoever writes or presses is answered, whatever was decided
+    _call_off(d, state)
+    return d.finish()
+
+
+def _call_off(d: ClientStep, before: State) -> None:
+    """A timed count that is over early, or was left for something else, is not stopped by us any more."""
+    count = before.asking
+    if not isinstance(count, Counting) or d.now >= count.started + timedelta(seconds=count.seconds):
+        return
+    asking = d.asking
+    while isinstance(asking, Setting | AlarmAsked):
+        asking = asking.back
+    if asking != count:
+        d.effects.insert(0, Unsay())
+
+
+def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
+    """A chat we do not know: an invitation that is still good is joined, anything else has one fixed answer."""
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", language=facts.language), event.at)
+    invitation = facts.invitation
+    if isinstance(event, Command) and event.name == "start" and invitation is not None:
+        enrolment.arrive(desk, invitation)
+        return desk.finish()
+    if isinstance(event, Text | Command | Attachment | Press):
+        desk.say(Stranger())
+    return desk.finish()
+
+
+# --- text -------------------------------------------------------------------------------------------------------
+
+
+def _text(d: ClientStep, event: Text) -> None:
+    text = event.text.strip()
+    asking = d.asking
+    if not text:
+        d.say(NotText("empty", help_and_menu.waiting(d)))
+        return
+    alarm = recognise(text, d.words)
+    if alarm is not None and not (isinstance(asking, AlarmAsked) and not alarm.certain):
+        safety.alarmed(d, alarm)
+        return
+    if not d.facts.consented or isinstance(asking, Consenting):
+        enrolment.consenting(d, event)
+        return
+    if isinstance(asking, Enrolling):
+        enrolment.enrolling(d, event, asking)
+        return
+    if event.edited and _edited(d, event):
+        return
+    if d.facts.status is Status.LEFT:
+        intents.after_leaving(d, text)
+        return
+    if (data := buttons.typed(d, text)) is not None:
+        buttons.press(d, Press(event.at, data, event.ref))
+        return
+    if _for_open_question(d, event, text):
+        return
+    _anything_else(d, event, text)
+
+
+def _edited(d: ClientStep, event: Text) -> bool:
+    if corrections.edited(d, event):
+        return True
+    if isinstance(d.asking, Confirming) and d.asking.ref == event.ref:
+        d.ask(Awaiting(d.asking.measure))
+        return False
+    if d.asking is None:
+        d.say(m.EditTooOld())
+        return True
+    return False
+
+
+def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
+    """Give a text to the question it answers; True when it did."""
+    wish = intent(text, d.words)
+    match d.asking:
+        case AlarmAsked() as asking if wish in (Intent.YES, Intent.NO):
+            safety.alarm_answered(d, asking, wish is Intent.YES)
+        case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
+            safety.ask_well(d)  # "no chest pain" says neither well nor unwell: the question stands
+        case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
+            # the first question asks whether one is well, the second whether there is a sign
+            well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
+            safety.gate_answered(d, asking, well)
+        case Confirming() as asking if wish in (Intent.YES, Intent.NO):
+            answers.confirmed(d, asking, wish is Intent.YES)
+        case AskingConditions() as asking if wish in (
+            Intent.SAME,
+            Intent.YES,
+            Intent.DIFFERENT,
+            Intent.NO,
+            Intent.DONE,
+        ):
+            same = wish in (Intent.SAME, Intent.YES)
+            answers.conditions_answered(d, asking, "done" if wish is Intent.DONE else "same" if same else "differed")
+        case Counting() as asking if timed_counts.counted(d, asking, event):
+            pass
+        case StopwatchDone() as asking if wish in (Intent.YES, Intent.NO):
+            timed_counts.watch_answered(d, asking, wish is Intent.YES, event.ref, event.at)
+        case Setting(what="early_reason") as asking if wish not in (None, *TALK) or _holds_a_reading(d, text):
+            d.ask(asking.back)
+            return False
+        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
+            d.say(KeptAsItWas())
+            check_in.close_setting(d)
+        case Setting(what="forget") if wish in (Intent.YES, Intent.NO):
+            leaving.forget(d, wish is Intent.YES)
+        case Setting(what="leave") if wish in (Intent.YES, Intent.NO):
+            leaving.leave(d, wish is Intent.YES)
+        case Setting(what=cohort_membership.LEAVE) as asking if wish in (Intent.YES, Intent.NO):
+            cohort_membership.gone(d, asking, wish is Intent.YES)
+            check_in.close_setting(d)
+        case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
+            coach_thread.change_coach(d, wish is Intent.YES)
+        case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
+            d, asking, text
+        ):
+            pass
+        case _:
+            return False
+    return True
+
+
+def _denies_a_sign(d: ClientStep, text: str) -> bool:
+    """Whether a sign is named once the word that denies it is taken away."""
+    return recognise(text.partition(" ")[2], d.words) is not None
+
+
+def _holds_a_reading(d: ClientStep, text: str) -> bool:
+    return any(isinstance(a.heard, Understood) for a in answers.listen(d, text, None))
+
+
+def _anything_else(d: ClientStep, event: Text, text: str) -> None:
+    """A correction, readings, a wish, words for the coach: whatever it is, it is answered."""
+    rest = correction(text, d.words)
+    if rest is not None and d.state.written and not _fits_open(d, rest):
+        corrections.correct(d, d.state.written[-1], rest, event)
+        return
+    asked = buttons.asked_measure(d)
+    wish = intent(text, d.words)
+    heard = answers.listen(d, text, asked) if wish is None else ()
+    understood = tuple(a for a in heard if isinstance(a.heard, Understood))
+    if wish is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
+        settings.set_zone(d, town)
+    elif wish in TALK and _talking(d):
+        coach_thread.pass_on(d, text, reply=True)
+    elif wish is Intent.NO and _denies_a_sign(d, text):  # no "no" to the question
+        _glad(d)
+    elif wish is not None:  # a wish holds a number only where one belongs ("pause until 20 March")
+        intents.wish_for(d, wish, text)
+    elif understood:
+        if isinstance(d.asking, Confirming | Counting):  # a fresh number replaces the doubtful or counted one
+            d.ask(Awaiting(d.asking.measure))
+        elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
+            d.ask(d.asking.back)
+        answers.take(d, event, understood, asked)
+    elif _talking(d) and not heard:
+        coach_thread.pass_on(d, text, reply=True)
+    elif (
+        heard and isinstance(heard[0].heard, Misunderstood) and (asked is not None or heard[0].heard.guess is not None)
+    ):
+        answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
+    elif asked is None and answers.ask_which(d, text):
+        pass
+    elif _denies_a_sign(d, text):
+        _glad(d)
+    else:
+        help_and_menu.not_sure(d)
+
+
+def _glad(d: ClientStep) -> None:
+    """A denial out of the blue ("no chest pain"): good to hear; an open question stands."""
+    d.say(m.StoodDown())
+    if isinstance(d.asking, Awaiting):
+        check_in.ask(d, MEASURES[d.asking.measure])
+
+
+def _talking(d: ClientStep) -> bool:
+    """The coach has written lately: plain words are an answer."""
+    return d.state.word_until is not None and d.now < d.state.word_until
+
+
+def _fits_open(d: ClientStep, rest: str) -> bool:
+    """Does "no, 82.4" answer a doubtful value that was just asked back?"""
+    return isinstance(d.asking, Confirming) and not d.asking.replaces
+
+
+# --- commands and timers ----------------------------------------------------------------------------------------
+
+
+def _command(d: ClientStep, event: Command) -> None:
+    if event.name == "start":
+        _start(d, event)
+        return
+    if not d.facts.consented:
+        enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
+        return
+    if event.name == "forget":
+        settings.change(d, "forget")
+        return
+    if isinstance(d.asking, Enrolling):
+        enrolment.ask_question(d, d.asking.question, d.asking.chosen)
+        return
+    match event.name:
+        case "help":
+            help_and_menu.help_(d)
+        case "settings":
+            settings.settings(d)
+        case "today" | "record":
+            if event.argument:
+                _anything_else(d, Text(event.at, event.argument, event.ref), event.argument)
+            else:
+                check_in.today(d)
+        case "progress":
+            progress_and_goals.progress(d, event.argument.strip())
+        case "goal":
+            progress_and_goals.goal(d)
+        case "pause":
+            pausing.pause(d, event.argument)
+        case "undo":
+            corrections.undo(d)
+        case "coach":
+            coach_thread.word(d, event.argument)
+        case "mydata":
+            leaving.my_data(d)
+        case "cohort":
+            cohort_membership.mine(d)
+        case _:
+            d.say(NotForThisRole())
+
+
+def _start(d: ClientStep, event: Command) -> None:
+    """A link was opened, or somebody pressed Start again."""
+    if d.facts.invitation is not None:
+        enrolment.open_invitation(d, event)
+    elif event.argument:
+        d.say(Stranger())
+    elif not d.facts.consented:
+        enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
+    elif isinstance(d.asking, Enrolling):
+        enrolment.ask_question(d, d.asking.question, d.asking.chosen)
+    elif d.facts.status is Status.LEFT:
+        intents.after_leaving(d, "")
+    else:
+        help_and_menu.help_(d)
+
+
+def _woke(d: ClientStep, event: TimerFired) -> None:
+    match event.purpose:
+        case "follow_up":
+            pausing.follow_up(d, event.mark)
+        case "snooze":
+            pausing.snoozed(d)
+        case "pressure":
+            home_bp_week.prompted(d, event)
+        case "pressure_end":
+            home_bp_week.week_over(d, event.at)
+        case "resume":
+            d.do(Learn("status", Status.ACTIVE), Learn("paused_until", None))
+            d.say(m.Resumed(d.next_slot()))
+        case _:
+            pass

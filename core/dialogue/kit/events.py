@@ -1,0 +1,112 @@
+"""What can happen in a chat. `at` is the instant it happened, aware, UTC.
+
+ref names the message on the platform, so that an edit finds what it corrects; "" where there is none.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """Somebody typed. edited: an earlier message (same ref) now reads so."""
+
+    at: datetime
+    text: str
+    ref: str = ""
+    edited: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Press:
+    """Somebody pressed a button; data is ours, but may come from a message of long ago: never trusted."""
+
+    at: datetime
+    data: str
+    ref: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    """ "/name argument". Opening an invitation link arrives as name="start", argument=token."""
+
+    at: datetime
+    name: str
+    argument: str = ""
+    ref: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Attachment:
+    """Something that is not text: kind is "voice", "photo", "video", "sticker", "document", "location", "contact"..."""
+
+    at: datetime
+    kind: str
+    ref: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """A weekly slot came: the local date it belongs to, and how late we are."""
+
+    at: datetime
+    day: date
+    late_by: timedelta = timedelta(0)
+
+
+@dataclass(frozen=True, slots=True)
+class TimerFired:
+    """A timer set with the `Wake` effect ran out. mark is whatever the effect said; late_by how late we are."""
+
+    at: datetime
+    purpose: str
+    mark: str = ""
+    late_by: timedelta = timedelta(0)
+
+
+@dataclass(frozen=True, slots=True)
+class FromCoach:
+    """The coach wrote to this client through us."""
+
+    at: datetime
+    coach: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class PlanChanged:
+    """The coach changed the plan, or another coach took over; what: key of the change, "" when nothing is said."""
+
+    at: datetime
+    what: str
+    detail: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Reachability:
+    """The messenger said the person blocked us, or let us in again."""
+
+    at: datetime
+    reachable: bool
+
+
+@dataclass(frozen=True, slots=True)
+class GroupEvent:
+    """Something in a group chat that a cohort is, or may be, bound to. What people say there never becomes an event.
+
+    what: "added", "removed" (the bot), "migrated" (to other_chat), "joined", "left" (somebody), "start" (the link
+    that brought the bot; text is its token), "bind", "unbind" (the organiser's command), "number" (somebody typed what
+    looks like a reading; not which).  by: chat id of who did it.
+    """
+
+    at: datetime
+    what: str
+    by: int = 0
+    text: str = ""
+    ref: str = ""
+    other_chat: int = 0
+
+
+Event = Text | Press | Command | Attachment | Due | TimerFired | FromCoach | PlanChanged | Reachability | GroupEvent

@@ -1,0 +1,115 @@
+"""The kit a step is built with, the same for every conversation.
+
+A `StepBuilder` lives inside one call of `step` and is never seen outside it: the only mutable thing in `core`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+from typing import Any, Generic, Protocol, TypeVar
+
+from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData
+from core.dialogue.kit.messages import Together
+from core.language import Lexicon, words_for
+
+
+class HasAsking(Protocol):
+    """The state of a conversation: at least its open question."""
+
+    @property
+    def asking(self) -> Any: ...
+
+
+class HasLanguage(Protocol):
+    """The facts of a conversation: at least its language."""
+
+    @property
+    def language(self) -> str: ...
+
+
+StateT = TypeVar("StateT", bound=HasAsking)
+FactsT = TypeVar("FactsT", bound=HasLanguage)
+AskingT = TypeVar("AskingT")
+EffectT = TypeVar("EffectT")
+
+
+class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
+    """One step in the making: the facts at hand, the state as it becomes, the effects so far."""
+
+    __slots__ = ("effects", "facts", "now", "state", "words")
+
+    def __init__(self, state: StateT, facts: FactsT, now: datetime) -> None:
+        self.state = state
+        self.facts = facts
+        self.now = now
+        self.words: Lexicon = words_for(facts.language)
+        self.effects: list[EffectT] = []
+
+    def say(self, message: object, *rows: tuple[Choice, ...], **how: Any) -> None:
+        """Queue a message for this chat; `how` are fields of `Say`."""
+        self.do(Say(message, rows, **how))  # type: ignore[arg-type]  # every conversation can say something
+
+    def do(self, *effects: EffectT) -> None:
+        self.effects.extend(effects)
+
+    def become(self, **fields: Any) -> None:
+        """Change fields of the state."""
+        self.state = replace(self.state, **fields)  # type: ignore[type-var]
+
+    def ask(self, asking: AskingT | None) -> None:
+        """Make this the open question; None closes it."""
+        self.become(asking=asking)
+
+    @property
+    def asking(self) -> AskingT | None:
+        found: AskingT | None = self.state.asking
+        return found
+
+    def merged(self) -> tuple[EffectT, ...]:
+        """The effects, with what is said in one breath joined into one message."""
+        return tuple(merged(self.effects))
+
+
+def merged(effects: list[Any]) -> list[Any]:
+    """Join what is said in one breath into one message: a phone buzzes once.
+
+    What is done in between does not part two messages, unless it speaks itself or changes who hears them. Two messages
+    that both have buttons stay apart, since each one's buttons belong to its words.
+    """
+    out: list[Any] = []
+    last: int | None = None  # place of the message that the next may join
+    for effect in effects:
+        if not isinstance(effect, Say):
+            out.append(effect)
+            last = None if isinstance(effect, Join | SendData | Erase) else last
+            continue
+        before = out[last] if last is not None else None
+        if last is not None and isinstance(before, Say) and _join(before, effect):
+            out[last] = Say(
+                Together((*_parts(before.message), *_parts(effect.message))),
+                effect.choices or before.choices,
+                said=effect.said or before.said,
+                occasion=before.occasion or effect.occasion,
+            )
+        else:
+            last = len(out)
+            out.append(effect)
+    return out
+
+
+def _join(before: Say, effect: Say) -> bool:
+    if before.choices and effect.choices and before.choices != effect.choices:
+        return False
+    if before.said and effect.said:
+        return False  # each is remembered under its own key
+    return not any(say.after or getattr(say.message, "stands_alone", False) for say in (before, effect))
+
+
+def _parts(message: object) -> tuple[object, ...]:
+    return message.parts if isinstance(message, Together) else (message,)
+
+
+def rows_of(*choices: Choice, width: int = 2) -> Rows:
+    """Lay buttons out, `width` to a row."""
+    return tuple(tuple(choices[i : i + width]) for i in range(0, len(choices), width))

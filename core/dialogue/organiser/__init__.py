@@ -1,0 +1,1 @@
+"""What an organiser does in a chat of staff: start a cohort, look after it, close it."""

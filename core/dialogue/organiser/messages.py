@@ -1,0 +1,243 @@
+"""What may be said to an organiser about a cohort, as values. Words are in bot.rendering.phrases.cohort.
+
+Nothing here can hold a reading of anybody: only names, dates, counts, and figures of five people or more.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, time
+
+from core.watching.cohort import Closing, Week
+
+# --- setting one up ---------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class AskCohortName:
+    """first: it is this organiser's first one, so what a cohort is stands before the question."""
+
+    first: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class AskCohortStart:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskCohortWeeks:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class AskCohortTime:
+    """When do they check in? weekday: that of the start, unless another is typed."""
+
+    weekday: int
+
+
+@dataclass(frozen=True, slots=True)
+class AskCohortCounts:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class AskCohortCoach:
+    """Who looks after newcomers? Asked only of an organiser who is no coach."""
+
+
+@dataclass(frozen=True, slots=True)
+class CohortUnclear:
+    """The answer to a question was not understood. question: as in PlanningCohort."""
+
+    question: str
+
+
+@dataclass(frozen=True, slots=True)
+class CohortMade:
+    name: str
+    first: date
+    last: date
+    weeks: int
+    weekday: int
+    at: time
+    counts: str
+
+
+@dataclass(frozen=True, slots=True)
+class JoinLink:
+    """The link for members: it serves many, until a day."""
+
+    cohort: str
+    link: str
+    until: date
+    newcomers: bool  # whether it also lets in people who are nobody's client yet
+
+
+@dataclass(frozen=True, slots=True)
+class JoiningOver:
+    """No link can be made: half-time is over."""
+
+    cohort: str
+    until: date
+
+
+@dataclass(frozen=True, slots=True)
+class JoinLinksRevoked:
+    cohort: str
+
+
+@dataclass(frozen=True, slots=True)
+class NamedAsCoach:
+    """To a coach: newcomers of this cohort come into your caseload."""
+
+    cohort: str
+    by: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskOrganiser:
+    """Whom is the invitation to run cohorts for?"""
+
+
+# --- looking after one ------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class CohortLine:
+    """One cohort in a list. stage: "coming", "running", "over", "called_off"."""
+
+    name: str
+    starts: date
+    last: date
+    stage: str
+
+
+@dataclass(frozen=True, slots=True)
+class CohortList:
+    rows: tuple[CohortLine, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CohortSaid:
+    """One cohort: weeks are those told so far; here: members now; gone: who left; grouped: tied to a group chat."""
+
+    line: CohortLine
+    weeks: int
+    weekday: int
+    at: time
+    counts: str
+    here: int
+    gone: int
+    grouped: bool
+    told: tuple[Week, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class CohortNotYours:
+    """A cohort that is not this organiser's, or a member who is not in it; says no more than that."""
+
+
+@dataclass(frozen=True, slots=True)
+class CohortPeople:
+    """Who takes part, by name: name, since when, until when. Never in any other order."""
+
+    cohort: str
+    people: tuple[tuple[str, date, date | None], ...]
+    page: int
+    pages: int
+
+
+@dataclass(frozen=True, slots=True)
+class RemoveSure:
+    cohort: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class MemberRemoved:
+    cohort: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class EndCohortSure:
+    """begun: a report is made; else it is called off."""
+
+    cohort: str
+    begun: bool
+
+
+@dataclass(frozen=True, slots=True)
+class CohortCalledOff:
+    cohort: str
+
+
+# --- the group chat ---------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class GroupLink:
+    """Brings the bot into a group chat. It works once, and only for the organiser."""
+
+    cohort: str
+    link: str
+    until: date
+
+
+@dataclass(frozen=True, slots=True)
+class GroupIsTied:
+    cohort: str
+
+
+@dataclass(frozen=True, slots=True)
+class GroupTied:
+    """From now on the group chat hears of the cohort."""
+
+    cohort: str
+
+
+@dataclass(frozen=True, slots=True)
+class GroupUntied:
+    cohort: str
+
+
+@dataclass(frozen=True, slots=True)
+class GroupLost:
+    """Somebody took the bot out of the group chat, or the chat is gone."""
+
+    cohort: str
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToTie:
+    """/cohort bind, with no cohort that could be tied."""
+
+
+@dataclass(frozen=True, slots=True)
+class TieWhich:
+    """/cohort bind, and several could be meant; buttons name them."""
+
+
+# --- the end ----------------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class ClosingSaid:
+    report: Closing
+
+
+@dataclass(frozen=True, slots=True)
+class ClosingPicture:
+    report: Closing
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class ClosingFile:
+    """kind: "pdf" or "csv"."""
+
+    report: Closing
+    kind: str
+    stands_alone: bool = True

@@ -1,0 +1,163 @@
+"""One client on one card, as a coach reads it: the last reading of each measure, its band and its verdict.
+
+Scores are worked out here, when somebody looks: nothing of it is stored, so a corrected table corrects the past.
+Side notes are not on a card. Amounts are in the units the client likes, which is what they will talk about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import datetime, timedelta, tzinfo
+from decimal import Decimal
+
+from core import schedule
+from core.care import Plan, Units
+from core.client import Profile
+from core.dialogue.client.messages import BandSaid, VerdictSaid
+from core.dialogue.staff.facts import CardFact
+from core.dialogue.staff.messages import CardLine
+from core.judging import chart_data
+from core.judging.assess import Assessment, assess, derive_all
+from core.judging.change import BEYOND_ERROR
+from core.measures import CHECK_IN_ORDER, MEASURES
+from core.measures.measure import Kind, Measure, MeasurementError, Score
+from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
+from core.reading import Reading
+from core.watching.digest import FlagFact, Panel
+from core.watching.flags import Code
+
+POINTS = 2  # that a line can be drawn through
+PANELS = 6  # small pictures: more are scaled down by the platform until nobody can read them
+YEAR = timedelta(days=366)  # how far back they go
+
+
+def liked(measure: Measure, units: Units) -> Unit:
+    """The unit somebody likes for a measure."""
+    if measure.unit in FACTOR:
+        dimension = FACTOR[measure.unit][0]
+        if dimension is Dimension.MASS:
+            return units.mass
+        if dimension is Dimension.LENGTH and units.length in measure.units:
+            return units.length
+    return measure.unit
+
+
+def shown(measure: Measure, value: Decimal, units: Units) -> Amount:
+    """A value as this client reads it."""
+    unit = liked(measure, units)
+    if unit is measure.unit:
+        return Amount(half_up(value, measure.places), unit)
+    return Amount(convert(value, measure.unit, unit), unit)
+
+
+def lines(card: CardFact) -> tuple[CardLine, ...]:
+    """The newest official reading of every measure there is one of, derived ones after what they are made of."""
+    latest: dict[str, Reading] = {}
+    for reading in card.history:
+        if reading.counts:
+            latest[reading.measure] = reading
+    out = [
+        _line(MEASURES[key], latest[key], card)
+        for key in (*CHECK_IN_ORDER, *(k for k in latest if k not in CHECK_IN_ORDER))
+        if key in latest and MEASURES[key].kind is not Kind.ONCE
+    ]
+    for derived in derive_all(latest, card.profile, MEASURES):
+        band = _band(derived.measure, derived.reading, card.profile)
+        if band is not None:
+            amount = shown(derived.measure, derived.reading.value, card.units)
+            on = derived.reading.taken_at.astimezone(card.zone).date()
+            out.append(CardLine(derived.measure.key, amount, None, on, band, None))
+    return tuple(out)
+
+
+def _line(measure: Measure, reading: Reading, card: CardFact) -> CardLine:
+    of_measure = tuple(r for r in card.history if r.measure == measure.key)
+    found = _assessed(measure, reading, of_measure, card.profile, card.plan, card.zone)
+    on = reading.taken_at.astimezone(card.zone).date()
+    band = next((_said(measure, s) for s in found.scores if isinstance(s, Score)), None)
+    amount = shown(measure, reading.value, card.units)
+    return CardLine(measure.key, amount, reading.second, on, band, _verdict(measure, found, card))
+
+
+def _assessed(
+    measure: Measure,
+    reading: Reading,
+    history: tuple[Reading, ...],
+    profile: Profile,
+    plan: Plan,
+    zone: tzinfo,
+    error: MeasurementError | None = None,
+) -> Assessment:
+    retest = schedule.interval(measure.key, plan.interval(measure.key))
+    return assess(
+        measure,
+        reading,
+        history,
+        profile,
+        baseline_since=plan.baseline_since,
+        retest=retest,
+        zone=zone,
+        error=error,
+    )
+
+
+def _band(measure: Measure, reading: Reading, profile: Profile) -> BandSaid | None:
+    return next((_said(measure, s) for s in measure.score(reading, profile) if isinstance(s, Score)), None)
+
+
+def _said(measure: Measure, score: Score) -> BandSaid:
+    return BandSaid(measure.key, score.band, score.source.key, score.notes[:1])
+
+
+def _verdict(measure: Measure, found: Assessment, card: CardFact) -> VerdictSaid | None:
+    verdict = found.verdict
+    if verdict is None:
+        return None
+    beyond = verdict.kind in BEYOND_ERROR and verdict.difference is not None
+    return VerdictSaid(
+        measure.key,
+        verdict.kind.value,
+        verdict.called,
+        shown(measure, verdict.difference, card.units) if beyond and verdict.difference is not None else None,
+        None if verdict.mdc95 is None else shown(measure, verdict.mdc95, card.units),
+        None if verdict.baseline_at is None else verdict.baseline_at.astimezone(card.zone).date(),
+        verdict.reaches_important,
+    )
+
+
+# --- the sheet --------------------------------------------------------------------------------------------------
+
+
+def panels(cards: tuple[CardFact, ...], since: datetime | None = None) -> tuple[Panel, ...]:
+    """One small picture for each flagged client and measure that has two official readings or more.
+
+    cards: in the order of the digest.  since: earlier readings are not drawn (a year, usually).
+    """
+    return tuple(panel for card in cards for panel in _of(card, since))
+
+
+def _of(card: CardFact, since: datetime | None) -> Iterator[Panel]:
+    drawn: set[str] = set()
+    for flag in card.flags:
+        key = "" if flag.code == Code.WEIGHING_OFTEN else flag.measure or ""  # that one is not about the numbers
+        if key not in drawn and key in MEASURES and (panel := _panel(card, flag, MEASURES[key], since)):
+            drawn.add(key)
+            yield panel
+
+
+def _panel(card: CardFact, flag: FlagFact, measure: Measure, since: datetime | None) -> Panel | None:
+    readings = tuple(
+        r for r in card.history if r.measure == measure.key and r.counts and (since is None or r.taken_at >= since)
+    )
+    if len(readings) < POINTS:
+        return None
+    if measure.kind is Kind.RATING:
+        return Panel(card.name, flag.code, chart_data.rating_line(measure, readings, card.zone, card.plan.own_question))
+    if measure.key == "blood_pressure":
+        return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone))
+    unit = liked(measure, card.units)
+    return Panel(
+        card.name,
+        flag.code,
+        chart_data.trend(measure, readings, card.profile, card.zone, unit, card.plan.baseline_since),
+    )

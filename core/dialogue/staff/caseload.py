@@ -1,0 +1,248 @@
+"""The caseload: the list, a search, a client's card, the thread, the note."""
+
+from __future__ import annotations
+
+from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.step import rows_of
+from core.dialogue.staff import card as cards
+from core.dialogue.staff import messages as sm
+from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
+from core.dialogue.staff.facts import CardFact
+from core.dialogue.staff.names import addressed, told_apart
+from core.dialogue.staff.states import ChoosingClient, NotingOn, WritingTo
+from core.dialogue.staff.step import StaffStep, about
+from core.watching.digest import CaseRow, by_need
+
+PAGE = 8
+LONGEST_WORDS = 3000  # characters; what fits one message with its heading
+LONGEST_NOTE = 1000
+THREAD = 10  # messages of a thread that are shown
+SHOWN_NAMES = 12  # clients asked back at most
+
+
+# --- the list ---------------------------------------------------------------------------------------------------
+
+
+def caseload(d: StaffStep, argument: str) -> None:
+    """The list by need, or a search for whoever the words name."""
+    if argument.strip():
+        found(d, argument, "card")
+    else:
+        page(d, "need", 0)
+
+
+def listed(d: StaffStep, value: str) -> None:
+    """A button under the list: "need:1"."""
+    order, _, number = value.partition(":")
+    page(d, order if order in ("need", "name") else "need", int(number) if number.isdecimal() else 0)
+
+
+def page(d: StaffStep, order: str, number: int) -> None:
+    here = tuple(r for r in d.facts.rows if r.status != "left")
+    if not here:
+        d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
+        return
+    every = by_need(here) if order == "need" else tuple(sorted(here, key=lambda r: r.name.casefold()))
+    pages = -(-len(every) // PAGE)
+    number = min(number, pages - 1)
+    rows = every[number * PAGE : (number + 1) * PAGE]
+    d.say(sm.CaseloadList(rows, order, number, pages, len(every)), *_list_choices(rows, order, number, pages))
+
+
+def _list_choices(rows: tuple[CaseRow, ...], order: str, number: int, pages: int) -> Rows:
+    names = told_apart((r.client_id, r.name, None) for r in rows)
+    turn = []
+    if number > 0:
+        turn.append(Choice("page_before", f"list:{order}:{number - 1}"))
+    if number + 1 < pages:
+        turn.append(Choice("page_after", f"list:{order}:{number + 1}"))
+    other = "name" if order == "need" else "need"
+    return (
+        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in names.items())),
+        *((tuple(turn),) if turn else ()),
+        (Choice(f"by_{other}", f"list:{other}:0"), Choice("invite", "invite")),
+    )
+
+
+# --- whom? ------------------------------------------------------------------------------------------------------
+
+
+def found(d: StaffStep, words: str, what: str) -> None:
+    """Go on with the one client the words name; ask back when they name several, say so when none."""
+    match d.facts.cards:
+        case ():
+            d.say(sm.NobodyFound(words.strip()[:64]), (Choice("caseload", "list:need:0"),))
+        case (only,):
+            d.ask(None)
+            chosen(d, what, only, "")
+        case _:
+            which(d, what, "")
+
+
+def which(d: StaffStep, what: str, words: str) -> None:
+    d.ask(ChoosingClient(what, words))
+    rows = d.client_choices({"write": "pick", "plan": "plan"}.get(what, "card"))[:SHOWN_NAMES]
+    d.say(sm.WhichClient(tuple(c.name for c in d.facts.cards)[:SHOWN_NAMES]), *rows)
+
+
+def chosen(d: StaffStep, what: str, card: CardFact, words: str) -> None:
+    match what:
+        case "write" if words:
+            send(d, card, words)
+        case "write":
+            d.ask(WritingTo(card.client_id))
+            d.say(sm.AskWords(card.name), (Choice("no_keep", "cancel"),))
+        case _:
+            show(d, card)
+
+
+def client(d: StaffStep, argument: str) -> None:
+    """/client NAME"""
+    if argument.strip():
+        found(d, argument, "card")
+    else:
+        page(d, "name", 0)
+
+
+# --- the card ---------------------------------------------------------------------------------------------------
+
+
+def open_card(d: StaffStep, value: str) -> None:
+    if (card := _of(d, value)) is not None:
+        d.ask(None)
+        show(d, card)
+
+
+def show(d: StaffStep, card: CardFact) -> None:
+    d.say(said(d, card), *_card_choices(card))
+
+
+def said(d: StaffStep, card: CardFact) -> sm.CardSaid:
+    return sm.CardSaid(
+        name=card.name,
+        status=card.status,
+        age=card.profile.age_on(d.today),
+        cautions=tuple(sorted(c.value for c in card.profile.cautions)),
+        slot=card.slot,
+        measures=card.plan.measures,
+        directed=card.plan.directed_weighing,
+        numbers=card.plan.numbers.value,
+        answered=card.answered,
+        paused_until=card.paused_until,
+        reachable=card.reachable,
+        lines=cards.lines(card),
+        flags=card.flags,
+        note=card.note,
+    )
+
+
+def _card_choices(card: CardFact) -> Rows:
+    n = card.client_id
+    flags = ((Choice("dealt_with", f"clear:{n}:{max(f.id for f in card.flags)}"),),) if card.flags else ()
+    return (
+        (Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")),
+        (Choice("plan", f"plan:{n}"), Choice("note", f"note:{n}")),
+        *flags,
+        (Choice("hand_over", f"hand:{n}"), Choice("end_care", f"end:{n}")),
+    )
+
+
+def thread(d: StaffStep, value: str) -> None:
+    if (card := _of(d, value)) is not None:
+        words = tuple((w.at, w.from_client, w.text) for w in card.thread[-THREAD:])
+        d.say(sm.ThreadSaid(card.name, words), *about(card.client_id))
+
+
+def dealt_with(d: StaffStep, value: str) -> None:
+    """Clear the flags that stood on the card; one raised since then stays."""
+    number, _, last = value.partition(":")
+    card = _of(d, number)
+    if card is None:
+        return
+    ids = tuple(f.id for f in card.flags if last.isdecimal() and f.id <= int(last))
+    if ids:
+        d.do(ClearFlags(card.client_id, ids))
+    d.say(sm.FlagsCleared(card.name), *about(card.client_id))
+
+
+def saw(d: StaffStep, value: str) -> None:
+    """The button under an urgent flag."""
+    if (card := _of(d, value)) is not None:
+        d.do(MarkSeen(tuple(f.id for f in card.flags)))
+        d.say(sm.SeenNoted((card.name,)), *about(card.client_id))
+
+
+# --- writing ----------------------------------------------------------------------------------------------------
+
+
+def write(d: StaffStep, argument: str) -> None:
+    """/write NAME words"""
+    if not argument.strip():
+        d.ask(ChoosingClient("write"))
+        names = told_apart((r.client_id, r.name, None) for r in by_need(d.facts.rows) if r.status != "left")
+        if not names:
+            d.ask(None)
+            d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
+            return
+        some = list(names.items())[:SHOWN_NAMES]
+        d.say(sm.AskWhom(), *rows_of(*(Choice("client", f"pick:{client}", name) for client, name in some)))
+        return
+    _, words = addressed(tuple((c.client_id, c.name) for c in d.facts.cards), argument)
+    match d.facts.cards:
+        case ():
+            d.say(sm.NobodyFound(argument.strip()[:64]), (Choice("caseload", "list:need:0"),))
+        case (only,):
+            chosen(d, "write", only, words)
+        case _:
+            which(d, "write", words[:LONGEST_WORDS])
+
+
+def pick(d: StaffStep, value: str) -> None:
+    """The client was chosen; words that were already typed go now."""
+    card = _of(d, value)
+    if card is None:
+        return
+    words = d.asking.words if isinstance(d.asking, ChoosingClient) and d.asking.what == "write" else ""
+    d.ask(None)
+    chosen(d, "write", card, words)
+
+
+def write_to(d: StaffStep, value: str) -> None:
+    if (card := _of(d, value)) is not None:
+        chosen(d, "write", card, "")
+
+
+def send(d: StaffStep, card: CardFact, words: str) -> None:
+    d.ask(None)
+    d.do(WriteTo(card.client_id, words.strip()[:LONGEST_WORDS]))
+    d.say(sm.WordsSent(card.name, card.reachable), *about(card.client_id)[:1])
+
+
+def words_typed(d: StaffStep, asking: WritingTo, text: str) -> None:
+    card = d.card(asking.client_id)
+    if card is None:
+        d.ask(None)
+    else:
+        send(d, card, text)
+
+
+# --- the note ---------------------------------------------------------------------------------------------------
+
+
+def note(d: StaffStep, value: str) -> None:
+    if (card := _of(d, value)) is not None:
+        d.ask(NotingOn(card.client_id))
+        d.say(sm.AskNote(card.name, card.note), (Choice("no_keep", "cancel"),))
+
+
+def note_typed(d: StaffStep, asking: NotingOn, text: str) -> None:
+    card = d.card(asking.client_id)
+    d.ask(None)
+    if card is not None:
+        d.do(SaveNote(card.client_id, text.strip()[:LONGEST_NOTE]))
+        d.say(sm.NoteSaved(card.name), *about(card.client_id))
+
+
+def _of(d: StaffStep, value: str) -> CardFact | None:
+    """The client of a button; says so, and no more, when they are not in this caseload."""
+    return d.card(int(value) if value.isdecimal() and len(value) < 19 else 0)

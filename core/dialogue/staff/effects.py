@@ -1,0 +1,149 @@
+"""What should happen because of a coach's or organiser's step, beside client.effects."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from core.care import Plan, Slot
+from core.dialogue.staff.cohort_effects import CohortEffect
+
+
+@dataclass(frozen=True, slots=True)
+class Invite:
+    """Make a single-use invitation; the link goes back to this chat as staff_messages.InvitationMade.
+
+    kind: "client", "coach", "organiser", "cohort".  for_name: whom it is for.  plan: what a client starts with.
+    """
+
+    kind: str
+    for_name: str
+    plan: Plan | None = None
+    cohort_id: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Revoke:
+    """Take back the invitations still open for a name; the door stays shut for whoever holds the link."""
+
+    for_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class WriteTo:
+    """Send words to a client of this caseload, in one thread."""
+
+    client_id: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChangePlan:
+    """Give a client of this caseload another plan or slot. what: key of the news the client hears, "" for none."""
+
+    client_id: int
+    what: str
+    plan: Plan | None = None
+    slot: Slot | None = None
+    cautions: frozenset[str] | None = None
+    detail: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class SaveNote:
+    client_id: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class MarkSeen:
+    """These flags of clients of this caseload were seen; they stay open."""
+
+    flag_ids: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ClearFlags:
+    """A person has dealt with these flags."""
+
+    client_id: int
+    flag_ids: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class HandOver:
+    """Give a client to another coach; both and the client are told."""
+
+    client_id: int
+    to_coach: int
+
+
+@dataclass(frozen=True, slots=True)
+class EndCare:
+    """The coach lets a client go: the client is told, nothing is erased."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class SaveTemplate:
+    name: str
+    plan: Plan
+
+
+@dataclass(frozen=True, slots=True)
+class DropTemplate:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetDigest:
+    """When this coach's digest comes; None ends it."""
+
+    slot: Slot | None
+
+
+@dataclass(frozen=True, slots=True)
+class SetZone:
+    """Whose wall clock counts for this person; a digest keeps its weekday and time on it."""
+
+    zone_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetNight:
+    """Whether same-day news waits for the morning."""
+
+    quiet: bool
+
+
+@dataclass(frozen=True, slots=True)
+class SetLanguage:
+    language: str
+
+
+@dataclass(frozen=True, slots=True)
+class ForgetMe:
+    """Erase this coach or organiser. `farewell` is the last message."""
+
+    farewell: object
+
+
+StaffEffect = (
+    Invite
+    | Revoke
+    | WriteTo
+    | ChangePlan
+    | SaveNote
+    | MarkSeen
+    | ClearFlags
+    | HandOver
+    | EndCare
+    | SaveTemplate
+    | DropTemplate
+    | SetDigest
+    | SetZone
+    | SetNight
+    | SetLanguage
+    | ForgetMe
+    | CohortEffect
+)

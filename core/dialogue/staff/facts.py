@@ -1,0 +1,164 @@
+"""What a coach's or organiser's conversation knows: little by itself, the rest loaded when an event needs it.
+
+`core.dialogue.engines.staff.needs` names what to load; `bot` loads it through the one door (`bot.store.caseload`), so a
+client who is not in this caseload is simply not there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, tzinfo
+
+from core.care import Plan, Slot, Units
+from core.client import Profile
+from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
+from core.reading import Reading
+from core.watching.cohort import Closing, Terms, Week
+from core.watching.digest import CaseRow, Digest, FlagFact
+
+
+@dataclass(frozen=True, slots=True)
+class WordFact:
+    """One message of the thread between a coach and a client."""
+
+    at: datetime
+    from_client: bool
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class CardFact:
+    """Everything a coach may see of one client. history as in ClientFacts; flags open ones; thread newest last."""
+
+    client_id: int
+    name: str
+    status: str
+    profile: Profile
+    plan: Plan
+    slot: Slot | None
+    zone: tzinfo
+    units: Units
+    history: tuple[Reading, ...]
+    flags: tuple[FlagFact, ...]
+    note: str = ""
+    thread: tuple[WordFact, ...] = ()
+    answered: date | None = None
+    missed: int = 0
+    paused_until: date | None = None
+    reachable: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class TemplateFact:
+    """A plan a coach has saved under a name."""
+
+    name: str
+    plan: Plan
+
+
+@dataclass(frozen=True, slots=True)
+class MemberFact:
+    """Somebody in a cohort, as an organiser may see them: a name and whether they take part, never a reading."""
+
+    client_id: int
+    name: str
+    joined: date
+    left: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CohortFact:
+    """A cohort this person runs.
+
+    members: everybody who ever took part.  grouped: a group chat is tied to it.  weeks: pooled figures as told.
+    closed: it is over, or was called off; closing: its report, None when it was called off.
+    """
+
+    cohort_id: int
+    name: str
+    terms: Terms
+    zone: tzinfo
+    members: tuple[MemberFact, ...] = ()
+    grouped: bool = False
+    weeks: tuple[Week, ...] = ()
+    closed: bool = False
+    closing: Closing | None = None
+
+
+def no_length(made: Digest) -> int:
+    return 0
+
+
+@dataclass(frozen=True, slots=True)
+class StaffFacts:
+    """A coach, an organiser, or both in one.
+
+    coach_id, organiser_id: None for a role this person has not. slot: when the digest comes.
+    rows, cards, cohorts, templates, coaches: what `needs` asked for; cards are the clients a name or id matched.
+    coaches: other coaches a client may be handed to, as (id, name).  length: characters of a digest as this person
+    will read it, lent by bot like the look-ups of ClientFacts.
+    """
+
+    person_id: int
+    name: str
+    language: str = "en"
+    coach_id: int | None = None
+    organiser_id: int | None = None
+    slot: Slot | None = None
+    zone: tzinfo = UTC
+    zone_name: str = "UTC"
+    night: bool = True  # whether same-day news may come at night
+    invitation: InvitationFact | None = None
+    rows: tuple[CaseRow, ...] = ()
+    cards: tuple[CardFact, ...] = ()
+    cohorts: tuple[CohortFact, ...] = ()
+    templates: tuple[TemplateFact, ...] = ()
+    coaches: tuple[tuple[int, str], ...] = ()
+    find_zones: Callable[[str], tuple[str, ...]] = no_zones
+    zone_of: Callable[[str], tzinfo] = always_utc
+    label: Callable[[str, str], str] = no_label
+    length: Callable[[Digest], int] = no_length
+
+
+@dataclass(frozen=True, slots=True)
+class Caseload:
+    """Need: every row of this coach's caseload."""
+
+
+@dataclass(frozen=True, slots=True)
+class CardOf:
+    """Need: the card of one client of this caseload, if it is one."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class CardsNamed:
+    """Need: cards of the clients that a coach's words may mean (`core.dialogue.staff.names.meant`)."""
+
+    words: str
+    whole: bool = False  # the words are a name and nothing else
+
+
+@dataclass(frozen=True, slots=True)
+class CardsFlagged:
+    """Need: cards of the clients with an open flag, for the sheet."""
+
+
+@dataclass(frozen=True, slots=True)
+class Templates:
+    """Need: the plans this coach saved."""
+
+
+@dataclass(frozen=True, slots=True)
+class OtherCoaches:
+    """Need: coaches a client may be handed to."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cohorts:
+    """Need: the cohorts this organiser runs, newest first."""
+
+
+Need = Caseload | CardOf | CardsNamed | CardsFlagged | Templates | OtherCoaches | Cohorts

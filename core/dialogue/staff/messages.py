@@ -1,0 +1,398 @@
+"""What may be said to a coach or an organiser, as values. Words are in bot.rendering.phrases."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, time
+from decimal import Decimal
+
+from core.care import Plan, Slot
+from core.dialogue.client.messages import BandSaid, VerdictSaid
+from core.quantity import Amount
+from core.watching.digest import CaseRow, Digest, FlagFact, Panel
+
+
+@dataclass(frozen=True, slots=True)
+class StaffWelcome:
+    """The invitation was opened: what this person can do here, and what Samehour is not."""
+
+    name: str
+    coach: bool
+    organiser: bool
+
+
+@dataclass(frozen=True, slots=True)
+class StaffHelp:
+    coach: bool
+    organiser: bool
+
+
+@dataclass(frozen=True, slots=True)
+class StaffNotSure:
+    coach: bool
+    organiser: bool
+
+
+@dataclass(frozen=True, slots=True)
+class NotYours:
+    """A person or thing that is not in this caseload or cohort; says no more than that."""
+
+
+# --- inviting ---------------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class StaffGreeting:
+    """A hello or a thank-you, answered in kind."""
+
+
+@dataclass(frozen=True, slots=True)
+class AskInvitee:
+    """Whom is the invitation for? templates: saved plans that can be chosen."""
+
+    templates: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class InvitationMade:
+    """A link for one person, once, until a date. kind: "client", "coach", "organiser", "cohort"."""
+
+    kind: str
+    for_name: str
+    link: str
+    until: date
+
+
+@dataclass(frozen=True, slots=True)
+class LinkPicture:
+    """The link as a QR code to show or print. A picture of its own."""
+
+    link: str
+    for_name: str
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class InvitationsRevoked:
+    for_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class TemplatesKept:
+    """Plans saved under a name; buttons drop one."""
+
+    templates: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TemplateDropped:
+    template: str
+
+
+# --- caseload and card ------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class CaseloadList:
+    """rows of this page, in order; order: "need" or "name"; page from 0, pages in all."""
+
+    rows: tuple[CaseRow, ...]
+    order: str
+    page: int
+    pages: int
+    total: int
+
+
+@dataclass(frozen=True, slots=True)
+class NoClientsYet:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class NobodyFound:
+    """query: the coach's own words, said back."""
+
+    query: str
+
+
+@dataclass(frozen=True, slots=True)
+class WhichClient:
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CardLine:
+    """One measure on a card: its last reading, the band and the verdict, in the client's units."""
+
+    measure: str
+    amount: Amount
+    second: Decimal | None
+    on: date
+    band: BandSaid | None
+    verdict: VerdictSaid | None
+
+
+@dataclass(frozen=True, slots=True)
+class CardSaid:
+    """One client: plan, cautions, last readings with bands and verdicts, open flags, the note."""
+
+    name: str
+    status: str
+    age: int | None
+    cautions: tuple[str, ...]
+    slot: Slot | None
+    measures: tuple[str, ...]
+    directed: bool
+    numbers: str
+    answered: date | None
+    paused_until: date | None
+    reachable: bool
+    lines: tuple[CardLine, ...]
+    flags: tuple[FlagFact, ...]
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class ThreadSaid:
+    """The last messages between coach and client: (when, from the client?, text)."""
+
+    name: str
+    words: tuple[tuple[datetime, bool, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhom:
+    """To whom should something be written?"""
+
+
+@dataclass(frozen=True, slots=True)
+class AskWords:
+    """What should be written to this client?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class WordsSent:
+    """reachable: False when messages do not arrive at the moment."""
+
+    name: str
+    reachable: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class AskNote:
+    name: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class NoteSaved:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class PlanSaid:
+    """A client's plan as it is; buttons change it."""
+
+    name: str
+    plan: Plan
+    slot: Slot | None
+    cautions: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PlanChosen:
+    """A change is made. what: "measures", "interval", "slot", "directed_weighing", "directed_weighing_off", "numbers",
+    "cautions", "baseline", "planned_loss", "pressure_body"."""
+
+    name: str
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskMeasures:
+    """Which measures? chosen: those of the plan; buttons put one in or take it out."""
+
+    name: str
+    chosen: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AskInterval:
+    """How many days between retests?"""
+
+    name: str
+    days: int
+
+
+@dataclass(frozen=True, slots=True)
+class AskCautions:
+    name: str
+    chosen: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AskPressureBody:
+    """Whose blood pressure limits? body: those of the plan now."""
+
+    name: str
+    body: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskSlotFor:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskBaseline:
+    """A new baseline starts the comparison afresh: sure?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskTemplateName:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class TemplateSaved:
+    template: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskHandOver:
+    name: str
+    coaches: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NoOtherCoach:
+    """There is nobody to hand a client to."""
+
+
+@dataclass(frozen=True, slots=True)
+class HandOverSure:
+    name: str
+    to: str
+
+
+@dataclass(frozen=True, slots=True)
+class HandedOver:
+    name: str
+    to: str
+
+
+@dataclass(frozen=True, slots=True)
+class TakenOver:
+    """Another coach handed this client to you."""
+
+    client_id: int
+    name: str
+    by: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskEnd:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class CareEnded:
+    name: str
+
+
+# --- the digest -------------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class DigestSaid:
+    digest: Digest
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """One small trend for each flagged client and measure, as a picture or, for printing, as a PDF.
+
+    left_out: how many more there are than panels.  pdf: a file instead of a picture.
+    """
+
+    day: date
+    panels: tuple[Panel, ...]
+    left_out: int = 0
+    pdf: bool = False
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToDraw:
+    """Nobody who is flagged has two readings to draw a line through."""
+
+
+@dataclass(frozen=True, slots=True)
+class SeenNoted:
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FlagsCleared:
+    name: str
+
+
+# --- settings and leaving ---------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class StaffSettings:
+    weekday: int
+    at: time
+    zone_name: str
+    night: bool
+    digest: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class AskDigestSlot:
+    """On which weekday, and when, should the digest come?"""
+
+
+@dataclass(frozen=True, slots=True)
+class AskStaffZone:
+    """Which town's clock counts for this person?"""
+
+
+@dataclass(frozen=True, slots=True)
+class DigestSlotChanged:
+    weekday: int
+    at: time
+    next: date
+    zone_name: str
+
+
+@dataclass(frozen=True, slots=True)
+class DigestStopped:
+    """No digest comes until one is wanted again; urgent things still come."""
+
+
+@dataclass(frozen=True, slots=True)
+class NightChanged:
+    night: bool
+
+
+@dataclass(frozen=True, slots=True)
+class StaffForgetSure:
+    """Forgetting a coach needs their clients handed over or told first; clients: how many there still are."""
+
+    clients: int
+
+
+@dataclass(frozen=True, slots=True)
+class StaffForgotten:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class UsedForCare:
+    """This chat is a coach's; an invitation as a client needs another account."""

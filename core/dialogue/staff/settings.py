@@ -1,0 +1,286 @@
+"""A coach's or organiser's own affairs: arriving, inviting, settings, their data, leaving."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import time
+
+from core import schedule
+from core.care import Slot
+from core.dialogue.client import messages as m
+from core.dialogue.kit.effects import Choice, Join, Rows, SendData
+from core.dialogue.kit.events import Command
+from core.dialogue.kit.messages import AskLanguage, DataSent, LanguageChanged, Stranger, WhichPlace
+from core.dialogue.kit.step import rows_of
+from core.dialogue.staff import messages as sm
+from core.dialogue.staff.effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
+from core.dialogue.staff.plan import LONGEST_NAME
+from core.dialogue.staff.states import AskingSure, ChangingOwn, Inviting, StaffState
+from core.dialogue.staff.step import StaffStep
+from core.language import LANGUAGES
+from core.language.intents import weekday_and_time
+
+USUAL_DIGEST = (0, time(8, 0))  # Monday morning, before the week's calls
+HOURS = ("06:00", "07:00", "08:00", "09:00", "12:00", "17:00")
+
+
+def menu(d: StaffStep) -> Rows:
+    rows: list[tuple[Choice, ...]] = []
+    if d.coach:
+        rows.append((Choice("caseload", "list:need:0"), Choice("invite", "invite")))
+        rows.append((Choice("digest", "digest"), Choice("settings", "settings")))
+        if d.organiser:
+            rows.append((Choice("cohorts", "cohorts"),))
+    elif d.organiser:
+        rows.append((Choice("cohorts", "cohorts"),))
+        rows.append((Choice("settings", "settings"), Choice("help", "help")))
+    return tuple(rows)
+
+
+# --- arriving ---------------------------------------------------------------------------------------------------
+
+
+def start(d: StaffStep, event: Command) -> None:
+    """/start alone, or with an invitation for a role this chat may have beside the one it has."""
+    invitation = d.facts.invitation
+    if invitation is not None and invitation.kind in ("client", "cohort"):
+        d.say(sm.UsedForCare())
+        return
+    if invitation is not None:
+        d.do(Join())
+        coach, organiser = d.coach or invitation.kind == "coach", d.organiser or invitation.kind == "organiser"
+        d.say(sm.StaffWelcome(d.facts.name, coach, organiser), *menu(d))
+        return
+    if event.argument:  # a link that is used up or was never one
+        d.say(Stranger())
+        return
+    d.say(sm.StaffHelp(d.coach, d.organiser), *menu(d))
+
+
+def welcome(d: StaffStep) -> None:
+    """Just joined: what can be done here; the digest gets its usual slot, and the town is asked for its clock."""
+    d.say(sm.StaffWelcome(d.facts.name, d.coach, d.organiser))
+    if d.coach and d.facts.slot is None:
+        d.do(SetDigest(Slot(*USUAL_DIGEST, "UTC")))
+    d.ask(ChangingOwn("zone"))
+    d.say(sm.AskStaffZone(), *menu(d))
+
+
+def help_(d: StaffStep, argument: str) -> None:
+    d.say(sm.StaffHelp(d.coach, d.organiser), *menu(d))
+
+
+# --- inviting ---------------------------------------------------------------------------------------------------
+
+
+def invite(d: StaffStep, argument: str) -> None:
+    """/invite NAME"""
+    name = " ".join(argument.split())[:LONGEST_NAME]
+    if name:
+        invited(d, name, "")
+        return
+    d.ask(Inviting())
+    templates = tuple(t.name for t in d.facts.templates)
+    rows = rows_of(*(Choice("template", f"tpl:{n}", t) for n, t in enumerate(templates)))
+    some = ((Choice("my_templates", "templates"),),) if templates else ()
+    d.say(sm.AskInvitee(templates), *rows, *some, (Choice("no_keep", "cancel"),))
+
+
+def invite_pressed(d: StaffStep, value: str) -> None:
+    """The button has no name in it: it is always asked for."""
+    invite(d, "")
+
+
+def with_template(d: StaffStep, value: str) -> None:
+    """A saved plan was chosen; the name is still to come."""
+    names = tuple(t.name for t in d.facts.templates)
+    template = names[int(value)] if value.isdecimal() and int(value) < len(names) else ""
+    d.ask(Inviting(template))
+    d.say(sm.AskInvitee(()), (Choice("no_keep", "cancel"),))
+
+
+def invitee_typed(d: StaffStep, asking: Inviting, text: str) -> None:
+    invited(d, " ".join(text.split())[:LONGEST_NAME], asking.template)
+
+
+def invited(d: StaffStep, name: str, template: str) -> None:
+    """Make the link; words and picture with it are said when it is made. One template alone is not used unasked."""
+    d.ask(None)
+    plan = next((t.plan for t in d.facts.templates if t.name == template), None)
+    d.do(Invite("client", name, plan))
+
+
+def revoke(d: StaffStep, value: str) -> None:
+    """The button under an invitation: nobody comes in by links for this name any more."""
+    name = value.strip()[:LONGEST_NAME]
+    if name:
+        d.do(Revoke(name))
+        d.say(sm.InvitationsRevoked(name))
+    else:
+        d.say(sm.StaffNotSure(d.coach, d.organiser), *menu(d))
+
+
+def cut_to(data: str, limit: int = 64) -> str:
+    """Button data are at most 64 bytes: a longer name is cut, at a whole letter."""
+    return data.encode()[:limit].decode(errors="ignore")
+
+
+# --- settings ---------------------------------------------------------------------------------------------------
+
+
+def settings(d: StaffStep, argument: str) -> None:
+    slot = d.facts.slot
+    weekday, at = (slot.weekday, slot.at) if slot else USUAL_DIGEST
+    zone = slot.zone_name if slot else d.facts.zone_name
+    own = (Choice("own_zone", "own:zone"), Choice("language", "own:language"))
+    if not d.coach:
+        d.say(sm.StaffSettings(weekday, at, zone, d.facts.night, False), own)
+        return
+    night = Choice("night_off", "night:off") if d.facts.night else Choice("night_on", "night:on")
+    when = (
+        (Choice("digest_slot", "own:digest"), Choice("digest_off", "nodigest"))
+        if slot
+        else (Choice("digest_on", "own:digest"),)
+    )
+    d.say(sm.StaffSettings(weekday, at, zone, d.facts.night, slot is not None), when, (night,), own)
+
+
+def own(d: StaffStep, value: str) -> None:
+    what, _, rest = value.partition(":")
+    match what:
+        case "digest" if d.coach and rest.isdecimal() and int(rest) < 7:
+            _ask_time(d, int(rest))
+        case "digest" if d.coach:
+            d.ask(ChangingOwn("digest"))
+            days = (Choice(f"weekday:{n}", f"own:digest:{n}") for n in range(7))
+            d.say(sm.AskDigestSlot(), *rows_of(*days, width=3))
+        case "hour" if rest in HOURS and isinstance(d.asking, ChangingOwn) and d.asking.weekday:
+            _set_slot(d, int(d.asking.weekday), time.fromisoformat(rest))
+        case "zone":
+            d.ask(ChangingOwn("zone"))
+            d.say(sm.AskStaffZone())
+        case "language" if rest in LANGUAGES:
+            d.ask(None)
+            d.do(SetLanguage(rest))
+            d.say(LanguageChanged())
+        case "language":
+            d.ask(ChangingOwn("language"))
+            d.say(AskLanguage(), *rows_of(*(Choice(f"lang:{c}", f"own:language:{c}") for c in LANGUAGES)))
+        case _:
+            settings(d, "")
+
+
+def _ask_time(d: StaffStep, weekday: int) -> None:
+    d.ask(ChangingOwn("digest", str(weekday)))
+    d.say(m.EnrolQuestion("time"), *rows_of(*(Choice("hour", f"own:hour:{h}", h) for h in HOURS), width=3))
+
+
+def own_typed(d: StaffStep, asking: ChangingOwn, text: str) -> bool:
+    """Plain words while a setting is open; True when they were for it."""
+    match asking.what:
+        case "zone":
+            found = d.facts.find_zones(text)
+            if not found:
+                return False
+            zone_found(d, found)
+        case "language":
+            named = {d.facts.label(f"lang:{c}", "").casefold(): c for c in LANGUAGES} | {c: c for c in LANGUAGES}
+            code = named.get(text.strip().casefold())
+            if code is None:
+                return False
+            own(d, f"language:{code}")
+        case _:
+            weekday, at = weekday_and_time(text, d.words)
+            if weekday is None and asking.weekday:
+                weekday = int(asking.weekday)
+            if weekday is None and at is None:
+                return False
+            if weekday is None:
+                weekday = d.facts.slot.weekday if d.facts.slot else USUAL_DIGEST[0]
+            if at is None:
+                _ask_time(d, weekday)
+            else:
+                _set_slot(d, weekday, at)
+    return True
+
+
+def zone_found(d: StaffStep, found: tuple[str, ...]) -> None:
+    if len(found) > 1:
+        d.say(WhichPlace(found[:6]), *rows_of(*(Choice("place", cut_to(f"zone:{z}"), z) for z in found[:6])))
+        return
+    set_zone(d, found[0])
+
+
+def zone(d: StaffStep, value: str) -> None:
+    """A place was chosen by its button."""
+    if d.facts.find_zones(value) == (value,):
+        set_zone(d, value)
+    else:
+        own(d, "zone")
+
+
+def set_zone(d: StaffStep, name: str) -> None:
+    d.ask(None)
+    d.do(SetZone(name))
+    slot = d.facts.slot or (Slot(*USUAL_DIGEST, name) if d.coach else None)
+    d.facts = replace(d.facts, zone=d.facts.zone_of(name), zone_name=name)
+    if slot is None:
+        settings(d, "")
+    else:
+        _set_slot(d, slot.weekday, slot.at)
+
+
+def _set_slot(d: StaffStep, weekday: int, at: time) -> None:
+    d.ask(None)
+    slot = Slot(weekday, at, d.facts.zone_name)
+    d.do(SetDigest(slot))
+    d.facts = replace(d.facts, slot=slot)
+    coming = schedule.next_due(slot, d.facts.zone, d.now).day
+    d.say(sm.DigestSlotChanged(weekday, at, coming, slot.zone_name), *menu(d))
+
+
+def no_digest(d: StaffStep, value: str) -> None:
+    d.do(SetDigest(None))
+    d.say(sm.DigestStopped(), (Choice("digest_on", "own:digest"),))
+
+
+def night(d: StaffStep, value: str) -> None:
+    quiet = value == "on"
+    d.do(SetNight(quiet))
+    d.say(sm.NightChanged(quiet))
+
+
+# --- data and leaving -------------------------------------------------------------------------------------------
+
+
+def my_data(d: StaffStep, argument: str) -> None:
+    d.do(SendData())
+    d.say(DataSent())
+
+
+def forget(d: StaffStep, argument: str) -> None:
+    """Somebody looks after every client: a coach is forgotten only when none is left."""
+    clients = sum(r.status != "left" for r in d.facts.rows)
+    if clients:
+        d.say(sm.StaffForgetSure(clients), (Choice("caseload", "list:name:0"),))
+        return
+    d.ask(AskingSure("forget"))
+    d.say(sm.StaffForgetSure(0), (Choice("forget_yes", "forget"), Choice("no_keep", "cancel")))
+
+
+def forget_pressed(d: StaffStep, value: str) -> None:
+    """The yes counts only while the question is open; else it is put again."""
+    if isinstance(d.asking, AskingSure) and d.asking.what == "forget" and not d.facts.rows:
+        d.state = StaffState()
+        d.do(ForgetMe(sm.StaffForgotten()))
+    else:
+        forget(d, "")
+
+
+def greeted(d: StaffStep) -> None:
+    d.say(sm.StaffGreeting(), *menu(d))
+
+
+def invitation_rows(for_name: str) -> Rows:
+    """The buttons under an invitation that was just made (`bot.turns.staff_turn` says it, when the link is there)."""
+    return ((Choice("revoke", cut_to(f"revoke:{for_name}")), Choice("invite_another", "invite")),)

@@ -1,0 +1,108 @@
+"""All that a coach's or organiser's conversation remembers between two events.
+
+A state must always load: an unknown or broken one is read as a fresh one, and the next answer is a menu.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from core.dialogue.staff.cohort_states import OrganiserAsking
+
+
+@dataclass(frozen=True, slots=True)
+class Inviting:
+    """Whom the invitation is for is asked. template: the saved plan chosen for it, "" for the usual one."""
+
+    template: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class WritingTo:
+    """The next words go to this client."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class NotingOn:
+    """The next words become the note on this client's card."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class ChoosingClient:
+    """Several clients, or none yet, were meant. what: "card", "write", "plan".  words: to be written once chosen."""
+
+    what: str
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ChangingSlot:
+    """The weekday and time of a client's check-in are asked. weekday: chosen so far, "" for none."""
+
+    client_id: int
+    weekday: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Ticking:
+    """Measures or cautions of a client are being ticked. chosen: so far."""
+
+    what: str
+    client_id: int
+    chosen: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class NamingTemplate:
+    """Under which name is this client's plan saved?"""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class AskingSure:
+    """A step that cannot be taken back. what: "baseline", "end", "hand_over", "forget".  to: the coach it is given
+    to."""
+
+    what: str
+    client_id: int = 0
+    to: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class ChangingOwn:
+    """A setting of one's own. what: "digest", "zone", "language".  weekday: of the digest, chosen so far."""
+
+    what: str
+    weekday: str = ""
+
+
+StaffAsking = (
+    Inviting
+    | WritingTo
+    | NotingOn
+    | ChoosingClient
+    | ChangingSlot
+    | Ticking
+    | NamingTemplate
+    | AskingSure
+    | ChangingOwn
+    | OrganiserAsking
+)
+
+
+@dataclass(frozen=True, slots=True)
+class StaffState:
+    """asking: the open question.  digest_day, digest_flags: what the last digest showed, for its button "seen"."""
+
+    asking: StaffAsking | None = None
+    digest_day: date | None = None
+    digest_flags: tuple[int, ...] = ()
+
+
+FRESH_STAFF = StaffState()

@@ -1,0 +1,68 @@
+"""The desk a coach's or organiser's step is worked out on; it lives inside one call of `staff.step`."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+
+from core.dialogue.client.effects import Effect
+from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.step import StepBuilder, rows_of
+from core.dialogue.staff.effects import StaffEffect
+from core.dialogue.staff.facts import CardFact, StaffFacts
+from core.dialogue.staff.messages import NotYours
+from core.dialogue.staff.names import told_apart
+from core.dialogue.staff.states import StaffAsking, StaffState
+
+
+@dataclass(frozen=True, slots=True)
+class StaffOutcome:
+    state: StaffState
+    effects: tuple[Effect | StaffEffect, ...]
+
+
+class StaffStep(StepBuilder[StaffState, StaffFacts, StaffAsking, Effect | StaffEffect]):
+    """One step in the making: the facts at hand, the state as it becomes, the effects so far."""
+
+    __slots__ = ()
+
+    def finish(self) -> StaffOutcome:
+        return StaffOutcome(self.state, self.merged())
+
+    @property
+    def today(self) -> date:
+        return self.now.astimezone(self.facts.zone).date()
+
+    @property
+    def coach(self) -> bool:
+        return self.facts.coach_id is not None
+
+    @property
+    def organiser(self) -> bool:
+        return self.facts.organiser_id is not None
+
+    def card(self, client_id: int) -> CardFact | None:
+        """A client of this caseload; anybody else is not in the facts at all. Says so, and no more, if not."""
+        found = next((c for c in self.facts.cards if c.client_id == client_id), None)
+        if found is None:
+            self.say(NotYours())
+        return found
+
+    def client_choices(self, verb: str) -> tuple[tuple[Choice, ...], ...]:
+        """A button for each card at hand, told apart where names are the same."""
+        names = told_apart((c.client_id, c.name, c.profile.birth_year) for c in self.facts.cards)
+        return rows_of(*(Choice("client", f"{verb}:{client}", name) for client, name in names.items()))
+
+
+def about(client_id: int) -> Rows:
+    """The buttons under news of one client: what a client's turn tells the coach carries them as well."""
+    return ((Choice("write", f"write:{client_id}"), Choice("open_card", f"card:{client_id}")),)
+
+
+def about_flag(client_id: int) -> Rows:
+    """The buttons under one flag that was told at once."""
+    return ((Choice("seen", f"saw:{client_id}"), *about(client_id)[0]),)
+
+
+Handler = Callable[[StaffStep, str], None]

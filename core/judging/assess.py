@@ -1,0 +1,301 @@
+"""One reading, the readings before it and the client: what it scores, what changed, and what to bear in mind.
+
+Histories are oldest first, of one measure, side notes and all; they are walked once and never sorted. Which
+of them are official (a retest apart, counted from the baseline) is decided here, so that an import of weekly
+values does not make every one of them "too soon" for ever.
+
+Two measures are not compared value by value. A blood pressure is compared as the mean of its series
+(`core.measures.home_bp_series`). A rating (energy, own question) comes every week, so the mean of the last four
+weeks is compared with the mean of the first four: a single mood says little, and four of them halve the error.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta, tzinfo
+from decimal import Decimal
+from functools import lru_cache
+from typing import Protocol
+
+from core.client import Caution, Profile
+from core.judging.change import BEYOND_ERROR, EARLY_BY, ROOTS, Change, Verdict, judge, variance
+from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
+from core.measures.measure import Kind, Measure, MeasurementError, Scores
+from core.quantity import Unit
+from core.reading import How, Reading
+from core.reliability import counting_step
+from core.sources import Seen, Source
+
+D = Decimal
+RATING_WINDOW = timedelta(days=28)
+EARLY_WEEKS = timedelta(weeks=6)  # ours: before this, patience is the better advice
+TAPE_STEP = D(1)  # cm
+
+PROPAGATED = Source(
+    key="propagated_error",
+    cite="Relative errors of factors and divisors add as squares; standard theory of errors.",
+    population="anybody",
+    seen=Seen.DERIVED,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Assessment:
+    """What is to be said of one reading.
+
+    reading: as it came.  judged: what was scored and compared: the reading itself, a series mean, a four-week
+    mean. verdict: None when the error of the measure is unknown, or a series has too few days. context: keys
+    of what the client needs to hear with it. series: of a blood pressure, so far.
+    """
+
+    reading: Reading
+    judged: Reading
+    scores: Scores
+    verdict: Verdict | None
+    context: tuple[str, ...] = ()
+    series: SeriesMean | TooFewDays | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Derived:
+    """A computed reading with the error its parts give it; None when nobody knows theirs."""
+
+    measure: Measure
+    reading: Reading
+    error: MeasurementError | None
+
+
+def assess(
+    measure: Measure,
+    reading: Reading,
+    history: Sequence[Reading],
+    profile: Profile,
+    *,
+    baseline_since: datetime | None = None,
+    retest: timedelta | None = None,
+    zone: tzinfo = UTC,
+    error: MeasurementError | None = None,
+    alongside: Mapping[str, Verdict] | None = None,
+) -> Assessment:
+    """Score `reading` and judge it against the client's own baseline.
+
+    history: readings of this measure, oldest first; those not before `reading` are passed over, so it may be
+    in there. baseline_since: the start of a new programme.  retest: the client's own interval, if the coach
+    set one. zone: the client's, for days.  error: of a derived measure (`Derived.error`). alongside: verdicts
+    of other measures of the same check-in, for context between them.
+
+    Raises: ValueError for a side note, which must never be scored or commented on: asking is a fault of ours.
+    """
+    if reading.how is How.EARLY:
+        raise ValueError("a side note is never assessed")
+    before = [
+        r
+        for r in history
+        if r.counts
+        and (r.taken_at < reading.taken_at or (r.taken_at == reading.taken_at and r.key != reading.key))
+        and (baseline_since is None or r.taken_at >= baseline_since)
+    ]
+    interval = retest or measure.retest
+    if measure.unit is Unit.MILLIMETRE_OF_MERCURY and SERIES_MEAN not in reading.conditions.notes:
+        return _assess_series(measure, reading, before, profile, interval, zone)
+    if measure.kind is Kind.RATING:
+        baseline, previous, judged = _four_week_means(before, reading)
+        interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
+    else:
+        (baseline, previous), judged = official(before, reading, interval), reading
+    verdict = judge(measure, baseline, previous, judged, retest=interval, error=error)
+    return Assessment(
+        reading=reading,
+        judged=judged,
+        scores=measure.score(reading, profile),
+        verdict=verdict,
+        context=tuple(_context(measure, judged, previous is None, verdict, profile, zone, alongside or {})),
+    )
+
+
+def official(before: Sequence[Reading], now: Reading, retest: timedelta) -> tuple[Reading | None, Reading | None]:
+    """The baseline, and the last official reading after it (None at the first retest).
+
+    before: counting readings earlier than `now`, oldest first. A reading is official when it came no earlier
+    than three days before it was due, counted from the official one before it; others neither reset the clock
+    nor confirm.
+    """
+    if not before:
+        return None, None
+    baseline = last = before[0]
+    shortest = retest - EARLY_BY
+    for reading in before:
+        if reading.taken_at - last.taken_at >= shortest:
+            last = reading
+    return baseline, None if last is baseline else last
+
+
+def _assess_series(
+    measure: Measure,
+    reading: Reading,
+    before: Sequence[Reading],
+    profile: Profile,
+    interval: timedelta,
+    zone: tzinfo,
+) -> Assessment:
+    *earlier, current = split((*before, reading), zone)
+    raw = tuple(r for r in current if SERIES_MEAN not in r.conditions.notes)
+    found = mean_of(raw, zone)
+    if isinstance(found, TooFewDays):
+        alone = measure.score(reading, profile)
+        return Assessment(reading, reading, alone, None, ("series_too_few_days",), found)
+    judged = as_reading(found, raw)
+    finished = means((r for series in earlier for r in series), zone)
+    baseline, previous = official(finished, judged, interval)
+    verdict = judge(measure, baseline, previous, judged, retest=interval)
+    context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}))
+    return Assessment(reading, judged, measure.score(judged, profile), verdict, context, found)
+
+
+def _four_week_means(before: Sequence[Reading], now: Reading) -> tuple[Reading | None, Reading | None, Reading]:
+    """First four weeks, the four weeks before the last, the last four: each a mean, none sharing a reading.
+
+    Ratings four weeks apart or more make means of one, and the rule is that of any other measure.
+    """
+    if not before:
+        return None, None, now
+    ends = before[0].taken_at + RATING_WINDOW - EARLY_BY
+    first = [r for r in before if r.taken_at < ends]
+    since = now.taken_at - RATING_WINDOW + EARLY_BY
+    later = [*before[len(first) :], now]
+    last = [r for r in later if r.taken_at > since]
+    earlier = [r for r in later if since - RATING_WINDOW < r.taken_at <= since]
+    if now.taken_at < ends:  # still filling the first four weeks: too soon
+        return before[0], None, now
+    baseline = replace(mean_reading(first), taken_at=before[0].taken_at)
+    return baseline, mean_reading(earlier) if earlier else None, mean_reading(last)
+
+
+@lru_cache(maxsize=8)
+def error_of_weeks(error: MeasurementError | None) -> MeasurementError | None:
+    """Attempts of one evening share its mood; the weeks of a four-week mean do not."""
+    return error and replace(error, shared_by_attempts=False)
+
+
+def mean_reading(readings: Sequence[Reading]) -> Reading:
+    """The mean of ratings as one reading, dated by the last; at least one."""
+    if len(readings) == 1:
+        return readings[0]
+    value = sum((r.value for r in readings), D(0)) / len(readings)
+    return replace(readings[-1], value=value, attempts=len(readings))
+
+
+def _context(
+    measure: Measure,
+    judged: Reading,
+    first_retest: bool,
+    verdict: Verdict | None,
+    profile: Profile,
+    zone: tzinfo,
+    alongside: Mapping[str, Verdict],
+) -> Iterator[str]:
+    """Keys, most telling first. Every rule of ours unless a source stands beside it."""
+    if measure.key == "resting_heart_rate" and Caution.RATE_LIMITING_MEDICINE in profile.cautions:
+        yield "medicine_slows_pulse"
+    if verdict is None:
+        return
+    kind, difference = verdict.kind, verdict.difference
+    if kind is Change.NO_BASELINE:
+        yield "first_reading"
+        return
+    if verdict.widened:
+        yield "different_conditions"
+    if difference is None or verdict.baseline_at is None:
+        return
+    if _flat_weight_smaller_waist(measure.key, verdict, alongside):
+        yield "flat_weight_smaller_waist"
+    if kind is Change.WITHIN_ERROR:
+        if verdict.reaches_important:
+            yield "matters_but_unsure"
+        if judged.taken_at - verdict.baseline_at < EARLY_WEEKS:
+            yield "early_weeks"
+        if measure.unit is Unit.CENTIMETRE and 0 < abs(difference) <= TAPE_STEP:
+            yield "one_step_of_tape"
+        if judged.window is not None and 0 < abs(difference) <= counting_step(judged.window):
+            yield "one_beat_of_the_count"
+        if measure.key == "weight" and _weekday(judged.taken_at, zone) != _weekday(verdict.baseline_at, zone):
+            yield "other_weekday"  # heavier Sunday to Monday: Orsama 2014, Obes Facts 7:36
+    if measure.kind is Kind.FUNCTION and first_retest and kind is Change.BETTER:
+        yield "practice_counts_too"  # 0.5 to 0.8 stands from first to second try: Gill 2022
+
+
+def _flat_weight_smaller_waist(key: str, verdict: Verdict, alongside: Mapping[str, Verdict]) -> bool:
+    other = alongside.get({"weight": "waist", "waist": "weight"}.get(key, ""))
+    if other is None:
+        return False
+    weight, waist = (verdict, other) if key == "weight" else (other, verdict)
+    return weight.kind is Change.WITHIN_ERROR and waist.kind in BEYOND_ERROR and waist.rising is False
+
+
+def _weekday(at: datetime, zone: tzinfo) -> int:
+    return at.astimezone(zone).weekday()
+
+
+def derive_all(latest: Mapping[str, Reading], profile: Profile, registry: Mapping[str, Measure]) -> tuple[Derived, ...]:
+    """Compute every derived measure that `latest` has the parts of, in registry order.
+
+    latest: the newest counting reading by measure key. A derived measure may build on another that stands
+    before it.
+    """
+    known = dict(latest)
+    found: list[Derived] = []
+    for measure in registry.values():
+        if measure.derive is None or not all(key in known for key in measure.derived_from):
+            continue
+        reading = measure.derive(known, profile)
+        if reading is None:
+            continue
+        known[measure.key] = reading
+        found.append(Derived(measure, reading, derived_error(measure, known, registry)))
+    return tuple(found)
+
+
+def derived_error(
+    measure: Measure, parts: Mapping[str, Reading], registry: Mapping[str, Measure]
+) -> MeasurementError | None:
+    """For a ratio, the error its parts give it; for anything else, or when that is unknown, its own.
+
+    A body mass index has the relative error of its weight (stature is one number, the same on both sides of a
+    comparison, so it drops out); a waist-to-hip ratio has sqrt(waist^2 + hip^2) of the relative errors.
+    """
+    relative = relative_variance(measure, parts, registry)
+    if relative is None:
+        return measure.error
+    return propagated(relative)
+
+
+def propagated(relative_variance: Decimal) -> MeasurementError:
+    """The error of a ratio, from its square."""
+    return MeasurementError(source=PROPAGATED, cv=relative_variance.sqrt(ROOTS), shared_by_attempts=True)
+
+
+class Part(Protocol):
+    """What a derived reading's error asks of the readings it is made of."""
+
+    @property
+    def value(self) -> Decimal: ...
+    @property
+    def attempts(self) -> int: ...
+    @property
+    def window(self) -> int | None: ...
+
+
+def relative_variance(measure: Measure, parts: Mapping[str, Part], registry: Mapping[str, Measure]) -> Decimal | None:
+    """The square of a ratio's relative error, from those of its parts; None when it is not made of theirs."""
+    if measure.unit not in (Unit.RATIO, Unit.KILOGRAM_PER_SQUARE_METRE):
+        return None
+    relative = D(0)
+    for key in measure.derived_from:
+        part, error = parts.get(key), registry[key].error
+        if key == "height":
+            continue
+        if part is None or error is None or not part.value:
+            return None
+        relative += variance(error, part.value, part.attempts, part.window) / (part.value * part.value)
+    return relative

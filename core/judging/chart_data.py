@@ -1,0 +1,260 @@
+"""Which points, bands and limits a picture shows, as data: `bot.rendering.charts` only draws.
+
+Side notes are never on a picture: an early weight is neither drawn nor hinted at by an axis. Values are in the unit
+the client likes. Dates are the client's own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime, tzinfo
+from decimal import Decimal
+
+from core.client import Profile
+from core.judging.change import variance
+from core.judging.trend import fit, points_of
+from core.measures.home_bp_series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
+from core.measures.measure import Measure, Score
+from core.quantity import Unit, convert
+from core.reading import Reading, baseline
+from core.references import bp_nice_home
+from core.reliability import Z95
+
+D = Decimal
+MOST_MARKS = 12  # of a rating line: more cannot be read on a phone
+FINENESS = 200  # values tried across a measure's range to find its usual band
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    day: date
+    value: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class Usual:
+    """Where a published reference puts most people, or where it advises to be. None: open on that side.
+
+    source: key of the reference.
+    """
+
+    low: Decimal | None
+    high: Decimal | None
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """Where the line through all readings stands on a day, and between which values it may stand."""
+
+    day: date
+    value: Decimal
+    low: Decimal
+    high: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class Trend:
+    """One measure over time.
+
+    points: oldest first, one at least.  baseline: where comparisons start.  error: MDC95 about the baseline, in
+    `unit`; None when nobody knows it.  usual: a published band, where one fits this person.  line: the trend at its
+    first and last day with its 95 % interval; None under four readings.
+    """
+
+    measure: str
+    unit: Unit
+    points: tuple[Point, ...]
+    baseline: Point
+    error: Decimal | None = None
+    usual: Usual | None = None
+    line: tuple[Level, Level] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RatingLine:
+    """Ratings on the line from 0 to 10, each with its date, oldest first. question: the client's own, or ""."""
+
+    measure: str
+    points: tuple[Point, ...]
+    question: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Pressure:
+    systolic: Decimal
+    diastolic: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class PressureDay:
+    """Means of a day's morning and evening (before and from noon); None when nothing came. used: counted."""
+
+    day: date
+    morning: Pressure | None
+    evening: Pressure | None
+    used: bool
+
+
+@dataclass(frozen=True, slots=True)
+class PressureWeek:
+    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised."""
+
+    days: tuple[PressureDay, ...]
+    mean: Pressure | None
+    limit: Pressure
+    source: str
+
+
+# Which band of a reference is drawn: the one most people are in, or are advised to be in.
+USUAL_BAND: dict[str, str] = {
+    "who_waist": "not_increased",
+    "nice_waist": "low",
+    "who_waist_to_hip": "not_increased",
+    "nice_waist_to_height": "healthy",
+    "bhf_resting_heart_rate": "usual",
+    "chair_stand_rikli_jones": "usual",
+    "two_minute_step_jones_rikli_2002": "usual",
+    "five_chair_stands_bohannon_2006": "not_worse_than_average",
+    "timed_up_and_go_bohannon_2006": "not_worse_than_average",
+    "gait_speed_cesari_2005": "usual_risk",
+    "one_leg_stance_springer_2007": "at_or_above_mean",
+    "who_activity_2020": "meets",
+}
+_LOWER, _UPPER = frozenset({"from", "above", "low", "least"}), frozenset({"below", "up_to", "high", "most"})
+
+
+def trend(
+    measure: Measure,
+    readings: Sequence[Reading],
+    profile: Profile,
+    zone: tzinfo,
+    unit: Unit | None = None,
+    since: datetime | None = None,
+) -> Trend:
+    """Draw one measure over time.
+
+    readings: of this measure, oldest first; one that counts at least.  since: a new programme starts here; what came
+    before is not drawn, unless nothing came after.
+
+    Raises: ValueError when no reading counts: `core.dialogue` never asks then.
+    """
+    counting = [r for r in readings if r.counts]
+    counting = [r for r in counting if since is None or r.taken_at >= since] or counting
+    start = baseline(tuple(counting))
+    if start is None:
+        raise ValueError(f"nothing of {measure.key} to draw")
+    unit = unit or measure.unit
+    last = counting[-1]
+    return Trend(
+        measure.key,
+        unit,
+        tuple(Point(day_of(r, zone), convert(r.value, measure.unit, unit)) for r in counting),
+        Point(day_of(start, zone), convert(start.value, measure.unit, unit)),
+        _error(measure, start, last, unit),
+        usual(measure, last, profile, unit),
+        _line(measure, counting, zone, unit),
+    )
+
+
+def _line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit) -> tuple[Level, Level] | None:
+    """The weighted line over four or more readings, in `unit`."""
+    found = fit(points_of(measure, readings))
+    if found is None:
+        return None
+
+    def level(reading: Reading) -> Level:
+        at = reading.taken_at
+        value, (low, high) = found.level(at), found.between(at)
+        return Level(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
+
+    return level(readings[0]), level(readings[-1])
+
+
+def _error(measure: Measure, start: Reading, last: Reading, unit: Unit) -> Decimal | None:
+    """MDC95 between the baseline and a reading like the last one, in `unit`."""
+    if measure.error is None:
+        return None
+    about_start = variance(measure.error, start.value, start.attempts, start.window)
+    about_last = variance(measure.error, start.value, last.attempts, last.window)
+    return convert(Z95 * (about_start + about_last).sqrt(), measure.unit, unit)
+
+
+def usual(measure: Measure, reading: Reading, profile: Profile, unit: Unit) -> Usual | None:
+    """The band of the first reference that has one to draw, for this person; None where none fits.
+
+    A score names the limits of its own band only, so values across the range are tried until one falls into it.
+    """
+    for score in measure.score(reading, profile):
+        wanted = USUAL_BAND.get(score.source.key) if isinstance(score, Score) else None
+        if isinstance(score, Score) and wanted is not None:
+            found = score if score.band == wanted else _elsewhere(measure, reading, profile, score.source.key, wanted)
+            return None if found is None else _limits(found, measure.unit, unit)
+    return None
+
+
+def _elsewhere(measure: Measure, reading: Reading, profile: Profile, source: str, band: str) -> Score | None:
+    low = measure.bounds.usual.low or D(0)
+    high = measure.bounds.usual.high
+    if high is None:
+        return None
+    step = (high - low) / FINENESS
+    for n in range(FINENESS + 1):
+        for score in measure.score(replace(reading, value=low + step * n), profile):
+            if isinstance(score, Score) and score.source.key == source and score.band == band:
+                return score
+    return None
+
+
+def _limits(score: Score, unit: Unit, to: Unit) -> Usual | None:
+    low = high = None
+    for name, value in score.figures:
+        if name in _LOWER or (name == "limit" and score.rank == 1):
+            low = convert(value, unit, to)
+        elif name in _UPPER or name == "limit":
+            high = convert(value, unit, to)
+    return None if low is None and high is None else Usual(low, high, score.source.key)
+
+
+def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, question: str = "") -> RatingLine:
+    """The newest ratings of energy, or of the client's own question."""
+    counting = [r for r in readings if r.counts][-MOST_MARKS:]
+    points = tuple(Point(day_of(r, zone), r.value) for r in counting)
+    return RatingLine(measure.key, points, question if measure.key == "own_question" else "")
+
+
+def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeek:
+    """The newest home series, day by day."""
+    series = tuple(split((r for r in readings if r.counts and r.second is not None), zone))
+    newest = series[-1] if series else ()
+    found = mean_of(newest, zone) if newest else None
+    mean = Pressure(found.systolic, found.diastolic) if isinstance(found, SeriesMean) else None
+    dates = sorted({day_of(r, zone) for r in newest})
+    days = tuple(
+        PressureDay(
+            day,
+            _half(newest, day, zone, evening=False),
+            _half(newest, day, zone, evening=True),
+            used=mean is not None and n >= DROP_FIRST_DAYS,
+        )
+        for n, day in enumerate(dates)
+    )
+    limit, source = _home_limit()
+    return PressureWeek(days, mean, limit, source)
+
+
+def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool) -> Pressure | None:
+    of_half = [r for r in readings if day_of(r, zone) == day and (r.taken_at.astimezone(zone).hour >= 12) is evening]
+    if not of_half:
+        return None
+    n = sum(r.attempts for r in of_half)
+    return Pressure(
+        sum((r.value * r.attempts for r in of_half), D(0)) / n,
+        sum(((r.second or D(0)) * r.attempts for r in of_half), D(0)) / n,
+    )
+
+
+def _home_limit() -> tuple[Pressure, str]:
+    raised = bp_nice_home.HOME.bands[0]
+    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), bp_nice_home.SOURCE.key

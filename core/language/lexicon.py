@@ -1,0 +1,239 @@
+"""The one shape of a language: `Words`, a lexicon as plain data. A new language is a module that makes one.
+
+Every phrase is written as people spell it; `core.language.text.plain` folds case, accents and other scripts' digits
+on both sides before anything is compared, so a lexicon need not list variants that differ only in those.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+from enum import StrEnum
+
+from core.quantity import Unit
+
+
+class Part(StrEnum):
+    """Units people write that no reading is kept in."""
+
+    GRAM = "g"
+    OUNCE = "oz"
+    MILLIMETRE = "mm"
+    HOUR = "h"
+
+
+PARTS: dict[Part, tuple[Unit, Decimal]] = {
+    Part.GRAM: (Unit.KILOGRAM, Decimal("0.001")),
+    Part.OUNCE: (Unit.POUND, Decimal("0.0625")),
+    Part.MILLIMETRE: (Unit.CENTIMETRE, Decimal("0.1")),
+    Part.HOUR: (Unit.MINUTE, Decimal(60)),
+}
+
+
+class Role(StrEnum):
+    """What a small word does beside a number."""
+
+    AND = "and"
+    POINT = "point"  # "eighty two point four"
+    HALF = "half"  # also "and a half"
+    QUARTER = "quarter"
+    THREE_QUARTERS = "three_quarters"
+    WITHIN = "within"  # "18 in 15 s"
+    OVER = "over"  # "128 over 82"
+    TIMES = "times"  # "18 x 4", "3 times"
+    OUT_OF = "out_of"  # "7 out of 10"
+    RANGE = "range"  # "82 to 84", "82 or 83"
+    HEDGE = "hedge"  # "about 82"
+    VIGOROUS = "vigorous"  # minutes of hard effort
+    BOUND = "bound"  # "more than 82": no exact value
+    CHANGE = "change"  # "lost 2": a difference, not a reading
+    NOT = "not"
+    NOTHING = "nothing"  # none at all: zero
+    CLOCK = "clock"  # "at 7"; "7 pm": a time of day, not a reading
+    LABEL = "label"  # "day 3", "attempt 2"
+    EACH_DAY = "each_day"  # "30 min a day"
+    EVERY_DAY = "every_day"  # seven days
+    DAYS = "days"  # "30 min on 5 days", "3 walks of 20 min"
+    FOREIGN = "foreign"  # a unit no measure uses: per cent, kPa
+    ARMS = "arms"  # the arms helped
+    HALF_WAY = "half_way"  # more than half-way up when time ran out
+    STOPPED = "stopped"  # the test was not finished
+    FILLER = "filler"  # "it is", "my": may stand between a correction and its number
+    SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
+    MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
+    PLEASE = "please"  # politeness around a request
+
+
+class Intent(StrEnum):
+    """What somebody wants who typed words rather than a reading."""
+
+    YES = "yes"
+    NO = "no"
+    HELP = "help"
+    SKIP = "skip"
+    LATER = "later"
+    STOP = "stop"
+    UNDO = "undo"
+    COACH = "coach"
+    PAUSE = "pause"
+    RESUME = "resume"
+    TODAY = "today"
+    RECORD = "record"
+    PROGRESS = "progress"
+    GOAL = "goal"
+    SETTINGS = "settings"
+    SAME = "same"  # same as last time
+    DIFFERENT = "different"  # not as last time
+    WHY = "why"
+    SOURCE = "source"
+    THANKS = "thanks"
+    GREETING = "greeting"
+    DONE = "done"
+    START = "start"
+    NOT_WELL = "not_well"
+    WELL = "well"
+    MY_DATA = "my_data"
+    FORGET = "forget"
+    LEAVE = "leave"
+    LANGUAGE = "language"
+    UNITS = "units"
+    ZONE = "zone"
+    SLOT = "slot"
+    CONTINUE = "continue"
+    REPEAT = "repeat"  # say it again
+    NOT_SAY = "not_say"  # "rather not say"
+    DONT_KNOW = "dont_know"
+
+
+class Level(StrEnum):
+    """How a sign is handled (function.md 9.1, three ways; ours, not a published scale)."""
+
+    EMERGENCY = "emergency"
+    SAME_DAY = "same_day"
+    STOP_REST = "stop_rest"
+    TALK = "talk"  # no danger now; a person should offer a talk
+
+
+@dataclass(frozen=True, slots=True)
+class Sign:
+    """A red flag as people write it.
+
+    parts: word groups that must all occur close together in one clause, in any order: ("chest", "pain*|hurt*|tight*").
+    A word ending in * stands for its beginning; _ joins the words of a phrase.
+    own_no: the phrase holds its own negation ("cannot breathe"): no "not" before it denies it.
+    """
+
+    key: str
+    level: Level
+    parts: tuple[str, ...]
+    own_no: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Denials:
+    """How a language says that a sign is absent, past, imagined, or somebody else's. Phrases as in `Sign.parts`.
+
+    no: words that deny what follows.  no_after: those that deny what stands before ("chest pain: none").
+    between: words that may stand between the "no" and the sign; any other word ends its reach.
+    and_: list words that may or may not carry a "no" on.  nor: those that do ("no chest pain or dizziness").
+    but: words that start a fresh clause.  past, imagined, others: the sign may not be the client's own, now.
+    now: words that overrule `past`.  mine: first-person words.  settled: it went away.
+    harmless: figures of speech and look-alikes, taken out first.
+    """
+
+    no: str = ""
+    no_after: str = ""
+    between: str = ""
+    and_: str = ""
+    nor: str = ""
+    but: str = ""
+    past: str = ""
+    imagined: str = ""
+    others: str = ""
+    now: str = ""
+    mine: str = ""
+    settled: str = ""
+    harmless: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Calendar:
+    """Words for days and hours.
+
+    weekdays, months: Monday and January first; each a tuple of spellings.
+    today, tomorrow, day_after: relative days.  next, in_, until, on: words before a day ("next Monday", "in 2 weeks").
+    day, week, month: spellings of the three lengths.  at: before a time ("at", "um").
+    half_past, quarter_past, quarter_to: "half past seven"; half_to: "halb acht" (half an hour before).
+    am, pm: markers, morning and evening words among them.  noon, midnight.  hour: "Uhr", "o'clock".
+    half_after: "siete y media", "sept heures et demie".  place: what stands before a city ("I am in").
+    """
+
+    weekdays: tuple[tuple[str, ...], ...]
+    months: tuple[tuple[str, ...], ...]
+    today: tuple[str, ...]
+    tomorrow: tuple[str, ...]
+    day_after: tuple[str, ...]
+    next: tuple[str, ...]
+    in_: tuple[str, ...]
+    until: tuple[str, ...]
+    day: tuple[str, ...]
+    week: tuple[str, ...]
+    month: tuple[str, ...]
+    at: tuple[str, ...]
+    am: tuple[str, ...]
+    pm: tuple[str, ...]
+    noon: tuple[str, ...] = ()
+    midnight: tuple[str, ...] = ()
+    hour: tuple[str, ...] = ()
+    half_past: tuple[str, ...] = ()
+    half_to: tuple[str, ...] = ()
+    half_after: tuple[str, ...] = ()
+    quarter_past: tuple[str, ...] = ()
+    quarter_to: tuple[str, ...] = ()
+    quarter_after: tuple[str, ...] = ()
+    quarter_less: tuple[str, ...] = ()  # "las ocho menos cuarto"
+    hours: Mapping[str, int] = field(default_factory=dict)  # ordinals: "o siódmej"
+    two_days: tuple[str, ...] = ()  # the dual, in one word
+    two_weeks: tuple[str, ...] = ()
+    two_months: tuple[str, ...] = ()
+    place: tuple[str, ...] = ()
+    place_ends: tuple[str, ...] = ()  # words that end a city's name: "I am in Lisbon until Monday"
+
+
+@dataclass(frozen=True, eq=False)
+class Lexicon:
+    """One language's lexicon.
+
+    code: primary subtag.  decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
+    numbers: phrase to value.  weak: number words that are articles too ("one", "une").
+    units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").
+    local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
+    roles: small words.  names: measure key to what people call it.
+    prefixes: letters written in front of a word (Arabic "wa-").  elision: an apostrophe parts words (French).
+    umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean something else here.
+    """
+
+    code: str
+    decimal: str
+    numbers: Mapping[str, Decimal]
+    units: Mapping[Unit, tuple[str, ...]]
+    roles: Mapping[Role, tuple[str, ...]]
+    names: Mapping[str, tuple[str, ...]]
+    weak: tuple[str, ...] = ()
+    parts: Mapping[Part, tuple[str, ...]] = field(default_factory=dict)
+    local_pound: Mapping[str, Decimal] = field(default_factory=dict)
+    amounts: Mapping[str, tuple[str, Unit | Part]] = field(default_factory=dict)
+    prefixes: tuple[str, ...] = ()
+    elision: bool = False
+    umlauts: bool = False
+    not_english: frozenset[str] = frozenset()
+    calendar: Calendar | None = None
+    intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
+    signs: tuple[Sign, ...] = ()
+    denials: Denials = Denials()
+
+
+def split(phrases: str) -> tuple[str, ...]:
+    """Cut a lexicon line at its semicolons: "a; b c" is ("a", "b c")."""
+    return tuple(p.strip() for p in phrases.split(";") if p.strip())

@@ -1,0 +1,37 @@
+"""What waist and hip share: the tape, the string, the bounds of an answer and the error of measuring
+oneself."""
+
+from __future__ import annotations
+
+from core.client import Caution
+from core.measures.measure import Exclusion, MeasurementError
+from core.quantity import Unit
+from core.references.body_errors import GIRTH_SEM, GIRTH_SOURCE
+
+UNITS = (Unit.CENTIMETRE, Unit.INCH)
+TAPE, STRING = "tape", "string"  # values of the label "tape" in `Conditions.labels`
+
+PREPARE = ("before_a_meal", "after_toilet", "bare_skin_or_one_thin_layer", "stand_before_a_mirror")
+ROUND = (
+    "stand_relaxed_feet_together",
+    "tape_level_all_round",
+    "snug_not_pressing",
+    "after_a_normal_breath_out",
+    "measure_twice",
+)
+# For whoever has no tape: in place of the tape, string; then these.
+STRING_AND_RULER = (
+    "string_that_does_not_stretch",
+    "string_round_like_a_tape",
+    "pinch_where_it_meets",
+    "lay_along_a_ruler",
+)
+KEEP_SAME = ("site", "tape", "time_of_day", "clothes")
+
+MUST_NOT = (
+    Exclusion(Caution.PREGNANCY, "not_in_pregnancy"),
+    Exclusion(Caution.EATING_WORRIES, "not_asked_by_default"),
+)
+
+# Of one measurement. Technical error: two in a sitting, averaged, are surer than one.
+ERROR = MeasurementError(source=GIRTH_SOURCE, sem=GIRTH_SEM)

@@ -1,0 +1,188 @@
+"""Home blood pressure: a series of days, not one reading.
+
+A series is 4 to 7 days, morning and evening, two readings at least a minute apart. The first day is thrown
+away and the rest averaged (NICE NG136 1.2; first day dropped: decision D7, a parameter because other bodies
+differ). Under four days there is no mean to compare with anything.
+
+The error of a mean goes with its days, not with its readings: two readings a minute apart share the day's
+pressure, and the published within-person SD (8.6 mmHg systolic, Kato 2010) is between days. So
+`Reading.attempts` of a mean counts days.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import UTC, date, timedelta, tzinfo
+from decimal import Decimal
+from enum import StrEnum
+
+from core.reading import Conditions, Reading
+from core.references.boundaries import HOME_DAYS_DROPPED
+from core.references.bp_low import drops_on_standing, low
+from core.references.bp_severe import SEVERE, SEVERE_IN_PREGNANCY
+
+D = Decimal
+FEWEST_DAYS, MOST_DAYS = 4, 7  # NICE NG136
+DROP_FIRST_DAYS = HOME_DAYS_DROPPED
+GAP = timedelta(days=3)  # ours: a longer silence ends a series
+SERIES_MEAN = "series_mean"  # note on a reading that stands for a whole series
+
+
+@dataclass(frozen=True, slots=True)
+class SeriesMean:
+    """Unrounded means in mmHg. days: all of the series; used_days, used: days and readings in the mean."""
+
+    systolic: Decimal
+    diastolic: Decimal
+    days: int
+    used_days: int
+    used: int
+
+
+@dataclass(frozen=True, slots=True)
+class TooFewDays:
+    """days: so far. needed: in all."""
+
+    days: int
+    needed: int = FEWEST_DAYS
+
+
+@dataclass(frozen=True, slots=True)
+class DayTotal:
+    """Sums in mmHg of the `number` readings of one day."""
+
+    systolic: Decimal
+    diastolic: Decimal
+    number: int
+
+    def with_reading(self, reading: Reading) -> DayTotal:
+        return DayTotal(
+            self.systolic + reading.value * reading.attempts,
+            self.diastolic + diastolic(reading) * reading.attempts,
+            self.number + reading.attempts,
+        )
+
+
+NOTHING_YET = DayTotal(D(0), D(0), 0)
+
+
+class Level(StrEnum):
+    """What a single pressure asks for, whatever the series will say."""
+
+    SEVERE = "severe"
+    LOW = "low"
+    NEITHER = "neither"
+
+
+def level(systolic: Decimal, diastolic: Decimal, *, pregnant: bool = False) -> Level:
+    """Severe at or above 180 or 120 (160 or 110 in pregnancy), low below 90 or 60; severe wins over low."""
+    if (SEVERE_IN_PREGNANCY if pregnant else SEVERE).reached(systolic, diastolic):
+        return Level.SEVERE
+    return Level.LOW if low(systolic, diastolic) else Level.NEITHER
+
+
+def repeat_required(reading: Reading, *, pregnant: bool = False) -> Level | None:
+    """Say whether this pressure is to be taken again after five quiet minutes, and why (NHLBI, AHA)."""
+    found = level(reading.value, diastolic(reading), pregnant=pregnant)
+    return None if found is Level.NEITHER else found
+
+
+def standing_drop(resting: Reading, standing: Reading) -> bool:
+    """A systolic fall of 20 or more on standing (NICE NG136 1.1.6)."""
+    return drops_on_standing(resting.value, standing.value)
+
+
+def diastolic(reading: Reading) -> Decimal:
+    """The second number, in mmHg. Raises: ValueError when there is none: a fault of ours."""
+    if reading.second is None:
+        raise ValueError("a blood pressure without its second number")
+    return reading.second
+
+
+def day_of(reading: Reading, zone: tzinfo = UTC) -> date:
+    """The client's own date of a reading."""
+    return reading.taken_at.astimezone(zone).date()
+
+
+def split(readings: Iterable[Reading], zone: tzinfo = UTC) -> Iterator[tuple[Reading, ...]]:
+    """Cut a history, oldest first, into series.
+
+    A new one starts after a silence of more than three days, or when the seventh day is full: somebody who
+    measures every day all year makes weeks, not one endless mean.
+    """
+    series: list[Reading] = []
+    first = day_of_last = date.min
+    for reading in readings:
+        today = day_of(reading, zone)
+        if series and (today - day_of_last > GAP or (today - first).days >= MOST_DAYS):
+            yield tuple(series)
+            series = []
+        if not series:
+            first = today
+        series.append(reading)
+        day_of_last = today
+    if series:
+        yield tuple(series)
+
+
+def mean_of(
+    series: Sequence[Reading], zone: tzinfo = UTC, *, drop_days: int = DROP_FIRST_DAYS
+) -> SeriesMean | TooFewDays:
+    """Drop the first `drop_days` days of a series and average every reading that is left.
+
+    Readings are averaged as they are (a day with four counts twice a day with two), as the NICE rule reads.
+    """
+    days: dict[date, DayTotal] = {}
+    for reading in series:
+        day = day_of(reading, zone)
+        days[day] = days.get(day, NOTHING_YET).with_reading(reading)
+    return mean_of_days([days[day] for day in sorted(days)], drop_days=drop_days)
+
+
+def mean_of_days(days: Sequence[DayTotal], *, drop_days: int = DROP_FIRST_DAYS) -> SeriesMean | TooFewDays:
+    """The same from the totals of each day, in order: for whoever reads a long history as it comes."""
+    if len(days) < FEWEST_DAYS:
+        return TooFewDays(len(days))
+    kept = days[drop_days:]
+    number = sum(day.number for day in kept)
+    return SeriesMean(
+        systolic=sum((day.systolic for day in kept), D(0)) / number,
+        diastolic=sum((day.diastolic for day in kept), D(0)) / number,
+        days=len(days),
+        used_days=len(kept),
+        used=number,
+    )
+
+
+def as_reading(found: SeriesMean, series: Sequence[Reading]) -> Reading:
+    """One reading that stands for the series, dated by its last: what is scored, compared and charted."""
+    last = series[-1]
+    return Reading(
+        measure=last.measure,
+        value=found.systolic,
+        second=found.diastolic,
+        taken_at=last.taken_at,
+        unit=last.unit,
+        conditions=Conditions(
+            differs=frozenset().union(*(r.conditions.differs for r in series)),
+            labels=last.conditions.labels,
+            notes=frozenset({SERIES_MEAN}),
+        ),
+        how=last.how,
+        attempts=found.used_days,
+        id=last.id,
+    )
+
+
+def means(readings: Iterable[Reading], zone: tzinfo = UTC) -> tuple[Reading, ...]:
+    """The finished series of a history, oldest first, as readings. A reading that is a series mean already
+    stays.
+    """
+    found: list[Reading] = []
+    for series in split((r for r in readings if r.counts), zone):
+        found.extend(r for r in series if SERIES_MEAN in r.conditions.notes)
+        raw = tuple(r for r in series if SERIES_MEAN not in r.conditions.notes)
+        if raw and isinstance(result := mean_of(raw, zone), SeriesMean):
+            found.append(as_reading(result, raw))
+    return tuple(found)

@@ -1,0 +1,140 @@
+"""Which numbers of an answer may be the reading, and what was said around them. Used by the builders in `parsing`."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from core.language import Lexicon, Role, lexicon_of, plain
+from core.language.amounts import ParsedNumber, amounts
+from core.language.tokens import UNKNOWN, Token, tokens
+from core.measures.measure import Misunderstood, Understood, Why
+from core.quantity import Dimension, Unit
+
+D = Decimal
+Result = Understood | Misunderstood
+NO_NUMBER = Misunderstood(Why.NO_NUMBER)
+ARMS_USED = "arms_used"
+MORE_THAN_HALF_WAY = "more_than_half_way"
+FIGURES = re.compile(r"\s*(\d{1,4}(?:[.,]\d{1,3})?) ?([a-z]{0,3})\s*", re.ASCII)  # the short way: "82.4", "82.4 kg"
+
+
+def numbers_of(
+    text: str,
+    words: Lexicon,
+    dimension: Dimension | None,
+    *,
+    thousands: bool = False,
+    fractions: bool = True,
+    points: bool = True,
+    clock: Unit | None = None,
+    nothing: bool = False,
+    changes: bool = False,
+    foreign: bool = False,
+) -> tuple[list[ParsedNumber], tuple[Token, ...]] | Misunderstood:
+    """Find the numbers that may be the reading, leaving out times of day, days' numbers and differences.
+
+    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more"
+    and numbers with another measure's unit.  Returns at least one number, or why there is none.
+    """
+    toks = tokens(plain(text), lexicon_of(words))
+    found = amounts(toks, dimension, thousands=thousands, fractions=fractions, points=points, clock=clock)
+    if any(t.junk for t in toks):
+        return Misunderstood(Why.TOO_MANY_NUMBERS) if found else NO_NUMBER
+    if not found:
+        none = next((i for i, t in enumerate(toks) if t.has(Role.NOTHING)), None) if nothing else None
+        if none is None or any(t.word and t.entry is UNKNOWN for t in toks):
+            return NO_NUMBER  # "I didn't sleep" says nothing about minutes
+        return [ParsedNumber(D(0), none, none)], toks
+    kept = [h for h in found if not _a_time(toks, h)]
+    if len(kept) > 1:
+        kept = [h for h in kept if not _labelled(toks, h)] or kept
+    if not changes:
+        kept = [h for h in kept if not a_change(toks, h)]
+    if not kept:
+        return NO_NUMBER
+    if not foreign:
+        kept = [h for h in kept if not h.foreign]
+        if not kept:
+            return Misunderstood(Why.OTHER_UNIT)
+    before = toks[kept[0].first - 1] if kept[0].first else None
+    if before is not None and before.has(Role.BOUND) and not before.has(Role.HEDGE):
+        return Misunderstood(Why.A_RANGE)
+    return kept, toks
+
+
+def _a_time(toks: Sequence[Token], heard: ParsedNumber) -> bool:
+    """Whether a bare number is an hour: "7 pm"."""
+    after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
+    return heard.bare and heard.value <= 24 and after is not None and after.has(Role.CLOCK) and after.word
+
+
+def _labelled(toks: Sequence[Token], heard: ParsedNumber) -> bool:
+    """Whether a bare number counts something else or is denied: "day 3", "at 7", "not 82"."""
+    if not heard.first or not heard.bare:
+        return False
+    before = toks[heard.first - 1]
+    if before.has(Role.NOT):
+        return True
+    return heard.whole and heard.value <= 31 and (before.has(Role.LABEL) or before.has(Role.CLOCK))
+
+
+def two_in_one(heard: ParsedNumber) -> tuple[Decimal, Decimal] | None:
+    """The two whole numbers that "70,72" may be as well as one with decimals; None where only one reading is likely."""
+    first, _, second = heard.digits.replace(",", ".").partition(".")
+    if len(second) not in (2, 3) or not first or second.startswith("0"):
+        return None
+    return D(first), D(second)
+
+
+def a_change(toks: Sequence[Token], heard: ParsedNumber) -> bool:
+    """Whether a number is a difference ("lost 2 kg", "2 less"); a comma between makes it none ("better, 7")."""
+    before = toks[heard.first - 1] if heard.first else None
+    after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
+    return any(t is not None and t.has(Role.CHANGE) and t.text != "+" for t in (before, after)) or (
+        before is not None and before.text == "+" and heard.first == 1
+    )
+
+
+def a_range(toks: Sequence[Token], low: ParsedNumber, high: ParsedNumber) -> bool:
+    """Whether two numbers are the ends of a range: "82 to 84", "82 or 83"."""
+    return any(t.has(Role.RANGE) for t in toks[low.last + 1 : high.first])
+
+
+def hedged(toks: Sequence[Token]) -> bool:
+    """Whether a hedge stands next to a number, no mark between: "about 82", "82 or so"."""
+    for i, token in enumerate(toks):
+        if token.has(Role.HEDGE):
+            for step in (-1, 1):
+                for k in (i + step, i + 2 * step):
+                    if not 0 <= k < len(toks) or toks[k].text in ",;":
+                        break
+                    if toks[k].entry.number is not None:
+                        return True
+    return False
+
+
+def with_hedge(result: Result, hedged: bool) -> Result:
+    """Mark an understood answer as hedged."""
+    return replace(result, hedged=True) if hedged and isinstance(result, Understood) else result
+
+
+def asked_back(result: Result, toks: Sequence[Token]) -> Result:
+    """A question ("is 82 too much?") is no answer, though it may hold one."""
+    if isinstance(result, Understood) and any(t.text == "?" for t in toks):
+        return Misunderstood(Why.NO_NUMBER, result)
+    return result
+
+
+def notes_of(toks: Sequence[Token]) -> frozenset[str]:
+    """Facts of the attempt: whether the arms helped, and whether the last rise was past half-way."""
+    notes = set()
+    for i, token in enumerate(toks):
+        denied = any(t.has(Role.NOT) or t.has(Role.NOTHING) for t in toks[max(0, i - 2) : i])
+        if token.has(Role.ARMS) and not denied:
+            notes.add(ARMS_USED)
+        if token.has(Role.HALF_WAY) and not denied:
+            notes.add(MORE_THAN_HALF_WAY)
+    return frozenset(notes)

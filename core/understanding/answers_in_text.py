@@ -1,0 +1,289 @@
+"""One message, several answers: "82.4 and energy 7", "waist 94 hip 102"; and corrections: "no, 82.4".
+
+An unnamed number belongs to the measure that was asked. Another measure takes a number only when it is named, or when
+the unit typed belongs to it alone; nothing is ever assigned by its size.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+from core.language import Lexicon, Role, lexicon_of, plain
+from core.language.amounts import amounts
+from core.language.cache import memoized
+from core.language.tokens import Token, tokens
+from core.measures.measure import Measure, Misunderstood, Understood, Why
+from core.measures.parsing import mile
+from core.quantity import FACTOR, Dimension, Unit, convertible
+
+_ONE_NUMBER = re.compile(r"\s*\d{1,6}(?:[.,]\d{1,3})?\s*", re.ASCII)
+_CUTS = frozenset(",;.!?()")
+LONGEST_LIST = 12  # numbers in one message; more is no answer to a check-in
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What one message says about one measure, named by its key."""
+
+    measure: str
+    heard: Understood | Misunderstood
+
+
+@dataclass(slots=True)
+class _Piece:
+    """A stretch of the message between separators: tokens first to last, the measure it is for, if any."""
+
+    first: int
+    last: int
+    numbers: list[int] = field(default_factory=list)
+    named: str = ""
+    only_name: bool = False
+    key: str = ""
+
+
+def hear(
+    text: str,
+    words: Lexicon,
+    asked: Measure | None,
+    others: Sequence[Measure] = (),
+    prefer: Unit | None = None,
+    prefers: Mapping[str, Unit] | None = None,
+) -> tuple[Answer, ...]:
+    """Return the answers in a message, in its order; nothing when no measure was asked and none is recognised.
+
+    asked: the measure of the open question.  others: those the client may also answer now.
+    prefer: the client's unit for `asked`; prefers: for the others, by key.
+    """
+    likes = {**(prefers or {}), **({asked.key: prefer} if asked is not None and prefer is not None else {})}
+    if asked is not None and _ONE_NUMBER.fullmatch(text):
+        return _answers(asked, text, words, likes)
+    known = {m.key: m for m in (*others, *((asked,) if asked is not None else ())) if m.understand is not None}
+    folded = plain(text)
+    toks = tokens(folded, lexicon_of(words))
+    pieces = _pieces(toks)
+    if sum(len(p.numbers) for p in pieces) > LONGEST_LIST:
+        return (Answer(asked.key, Misunderstood(Why.TOO_MANY_NUMBERS)),) if asked is not None else ()
+    _claim(toks, pieces, known, asked)
+    said: dict[str, list[str]] = {}
+    for i, piece in enumerate(pieces):
+        if not piece.key:
+            continue
+        end = piece.last + (piece.last + 1 < len(toks) and toks[piece.last + 1].text == "?")
+        part = folded[toks[piece.first].start : toks[end].end]
+        beside = i > 0 and pieces[i - 1].key == piece.key
+        if beside:
+            gap = folded[toks[pieces[i - 1].last].end : toks[piece.first].start]
+            said[piece.key][-1] += gap + part
+        else:
+            said.setdefault(piece.key, []).append(part)
+    if asked is not None and not (said.keys() & known.keys()):
+        return _answers(asked, text, words, likes)
+    answers: list[Answer] = []
+    for key, parts in said.items():
+        if key in known:
+            answers += _answers(known[key], ", ".join(parts), words, likes)
+    return tuple(answers)
+
+
+def _answers(measure: Measure, text: str, words: Lexicon, likes: Mapping[str, Unit]) -> tuple[Answer, ...]:
+    if measure.understand is None:
+        return ()
+    return (Answer(measure.key, measure.understand(text, words, likes.get(measure.key))),)
+
+
+def _pieces(toks: Sequence[Token]) -> list[_Piece]:
+    """Cut at commas, full stops, "and", and around names."""
+    pieces: list[_Piece] = []
+    start = 0
+    for i, token in enumerate(toks):
+        if token.text in _CUTS or token.has(Role.AND):
+            if i > start:
+                pieces += _by_names(toks, start, i - 1)
+            start = i + 1
+    if start < len(toks):
+        pieces += _by_names(toks, start, len(toks) - 1)
+    return pieces
+
+
+def _by_names(toks: Sequence[Token], first: int, last: int) -> list[_Piece]:
+    """Cut one stretch so that each piece has one name at most: "waist 94 hip 102", "94 waist 102 hip"."""
+    marks: list[tuple[int, bool]] = []  # position, whether it is a name
+    for i in range(first, last + 1):
+        if _is_number(toks, i):
+            marks.append((i, False))
+        elif toks[i].entry.measures and not (i > first and _is_number(toks, i - 1) and toks[i].entry.units):
+            marks.append((i, True))
+    names = [i for i, is_name in marks if is_name]
+    cuts: list[int] = []  # a new piece starts here
+    if marks and names:
+        numbers_first = not marks[0][1] and marks[-1][1]
+        if numbers_first:
+            cuts = [i + 1 for i in names if i < last]
+        else:
+            cuts = [i for n, i in enumerate(names) if n > 0 or not marks[0][1]]
+    bounds = [first, *cuts, last + 1]
+    pieces = []
+    for a, b in pairwise(bounds):
+        if b > a:
+            pieces.append(_piece(toks, a, b - 1))
+    return pieces
+
+
+def _piece(toks: Sequence[Token], first: int, last: int) -> _Piece:
+    inside = range(first, last + 1)
+    names = [i for i in inside if toks[i].entry.measures and not (i > first and _is_number(toks, i - 1))]
+    if not names:  # "94 waist": the name follows its number
+        names = [i for i in inside if toks[i].entry.measures and not toks[i].entry.units]
+    numbers = [i for i in inside if _is_number(toks, i)]
+    named = sorted(toks[names[0]].entry.measures)[0] if names else ""
+    rest = [toks[i] for i in inside if i not in names]
+    only = bool(names) and not numbers and all(t.has(Role.FILLER) or not t.word for t in rest)
+    return _Piece(first, last, numbers, named, only)
+
+
+def _is_number(toks: Sequence[Token], i: int) -> bool:
+    token = toks[i]
+    if token.clock:
+        return True
+    if token.has(Role.NOTHING) and token.entry.number is None:
+        return False
+    return token.entry.number is not None and not token.entry.weak
+
+
+def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Measure], asked: Measure | None) -> None:
+    """Give each piece with a number to a measure; pieces without one go with what stands before them."""
+    waiting = ""
+    for piece in pieces:
+        if piece.only_name:
+            waiting = _named(piece.named, asked)
+            piece.key = ""
+            continue
+        if piece.numbers:
+            if piece.named:
+                piece.key = _named(piece.named, asked)
+            elif waiting:
+                piece.key = waiting
+            else:
+                piece.key = _by_unit(toks, piece, known, asked)
+        waiting = ""
+    if asked is not None:
+        named = any(p.named == asked.key and p.numbers for p in pieces)
+        for piece in pieces:
+            if piece.numbers and not piece.named and piece.key == asked.key and named:
+                piece.key = _before(pieces, piece, asked.key)
+    before = asked.key if asked is not None else ""
+    for piece in pieces:
+        if piece.numbers or piece.only_name:
+            before = piece.key or before
+        else:
+            piece.key = before if any(p.key == before and p.numbers for p in pieces) else ""
+
+
+def _before(pieces: Sequence[_Piece], piece: _Piece, key: str) -> str:
+    """ "waist 94, 94.5": a bare number right after a named one goes with it; one standing elsewhere is nobody's."""
+    i = next(n for n, p in enumerate(pieces) if p is piece)
+    return key if i and pieces[i - 1].key == key else ""
+
+
+def _named(key: str, asked: Measure | None) -> str:
+    if key == "resting_heart_rate" and asked is not None and _takes_pulse(asked):
+        return asked.key
+    return key
+
+
+def _takes_pulse(measure: Measure) -> bool:
+    """A timed walk whose second value is the pulse at its end."""
+    return measure.understand is mile
+
+
+def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure], asked: Measure | None) -> str:
+    """The measure of an unnamed piece: the asked one if it can be, else the only one that uses the unit typed."""
+    found = amounts(toks[piece.first : piece.last + 1], None, fractions=False)
+    units = tuple(dict.fromkeys(h.unit for h in found if h.unit is not None))
+    bare = any(h.bare for h in found) or not found
+    pair = _is_pressure(toks[piece.first : piece.last + 1])
+    if asked is not None and asked.unit is not Unit.MILLIMETRE_OF_MERCURY and pair and "blood_pressure" in known:
+        return "blood_pressure"
+    if asked is not None and (bare or any(_fits(asked, u) for u in units)):
+        return asked.key
+    if pair and "blood_pressure" in known:
+        return "blood_pressure"
+    for unit in units:
+        if unit in FACTOR and FACTOR[unit][0] is Dimension.TIME:
+            continue  # minutes and seconds say too little: "128/82 after 5 min of rest"
+        owners = [k for k, m in known.items() if _owns(m, unit)]
+        if len(owners) == 1:
+            return owners[0]
+    return ""
+
+
+def _owns(measure: Measure, unit: Unit) -> bool:
+    return unit is measure.unit or convertible(unit, measure.unit)
+
+
+def _fits(asked: Measure, unit: Unit) -> bool:
+    if _owns(asked, unit) or unit in asked.units:
+        return True
+    if asked.unit is Unit.BEATS_PER_MINUTE:
+        return unit in (Unit.SECOND, Unit.MINUTE)
+    if _takes_pulse(asked):
+        return unit in (Unit.BEATS_PER_MINUTE, Unit.SECOND)
+    both = {Unit.REPETITION, Unit.SESSION, Unit.DAY}
+    return unit in both and asked.unit in both | {Unit.MINUTE, Unit.SECOND}
+
+
+def _is_pressure(toks: Sequence[Token]) -> bool:
+    """ "128/82": two numbers of two or three figures with a stroke."""
+    for a, stroke, b in zip(toks, toks[1:], toks[2:], strict=False):
+        if stroke.text == "/" and len(a.digits) in (2, 3) and len(b.digits) in (2, 3):
+            high, low = a.entry.number, b.entry.number
+            if high is not None and low is not None and high >= 60 and 30 <= low <= high - 10:
+                return not any(t.entry.units and Unit.MILLIMETRE_OF_MERCURY not in t.entry.units for t in toks)
+    return False
+
+
+def whole_numbers(text: str, words: Lexicon) -> list[int]:
+    """Return the whole numbers of a text, in figures or words, in order; at most twelve."""
+    found = amounts(tokens(plain(text), lexicon_of(words)), None, fractions=False)
+    return [int(h.value) for h in found if h.whole and not h.minus][:LONGEST_LIST]
+
+
+@memoized
+def correction(text: str, words: Lexicon) -> str | None:
+    """Return what a correction corrects to: "82.4" of "no, 82.4" or "I meant 82.4"; None when it is none.
+
+    "no", "sorry" and their like count only when a number follows at once ("sorry I am late, 82.4" corrects nothing).
+    "not 82.4 but 82.6" is "82.6".
+    """
+    folded = plain(text)
+    toks = tokens(folded, lexicon_of(words))
+    numbers = [i for i in range(len(toks)) if _is_number(toks, i)]
+    if not numbers or len(toks) > 40:
+        return None
+    meant = [i for i, t in enumerate(toks) if t.has(Role.MEANT) and i < numbers[-1]]
+    if meant:
+        return folded[toks[meant[-1] + 1].start :].lstrip(" :,-")
+    if len(toks) <= 6 and len(numbers) == 1 and any(t.has(Role.MEANT) for t in toks[numbers[0] + 1 :]):
+        return folded[toks[_back(toks, numbers[0])].start :]  # "82.6 instead"
+    if toks[0].has(Role.SORRY) or toks[0].text == "*":
+        for token in toks[1 : numbers[0]]:
+            if token.word and not (
+                token.has(Role.SORRY) or token.has(Role.FILLER) or token.has(Role.NOT) or token.entry.measures
+            ):
+                return None
+        if numbers[0] > 0 and len(numbers) > 1 and toks[numbers[0] - 1].has(Role.NOT):
+            return folded[toks[numbers[1]].start :]
+        return folded[toks[_back(toks, numbers[0])].start :]
+    if numbers[0] > 0 and toks[numbers[0] - 1].has(Role.NOT) and len(numbers) > 1:
+        return folded[toks[numbers[1]].start :]
+    return None
+
+
+def _back(toks: Sequence[Token], i: int) -> int:
+    """Include the measure's name right before the number."""
+    while i > 0 and (toks[i - 1].entry.measures or (toks[i - 1].text in ":=" and i > 1 and toks[i - 2].entry.measures)):
+        i -= 1
+    return i

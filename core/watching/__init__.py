@@ -1,0 +1,1 @@
+"""What a person should know: flags, the weighing guard, the weekly digest, a cohort's figures."""

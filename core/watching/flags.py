@@ -1,0 +1,306 @@
+"""What a coach should know: the table of flag codes, and what raises and clears them.
+
+A flag is raised by what happened (a reading, a week, a message), never by a look at everything: each rule
+below is a pure function of one trigger and its evidence (those of a reading are in `core.watching.flags_of_reading`).
+An open flag with the same code and measure is refreshed, not raised twice; that is the store's affair. All
+rules are about telling a person, none is a diagnosis.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from decimal import Decimal
+from enum import StrEnum
+
+from core.watching.weighing_guard import OFTEN_COUNT, OFTEN_IN_ONE_DAY
+
+D = Decimal
+Evidence = tuple[tuple[str, str | Decimal], ...]
+
+
+class Severity(StrEnum):
+    URGENT = "urgent"  # at once
+    THIS_WEEK = "this_week"  # first in the digest
+    NOTE = "note"  # a line in the digest
+
+
+class Clears(StrEnum):
+    """When a flag is no longer open. A coach may always clear one by hand."""
+
+    BY_COACH = "by_coach"  # only when a person has dealt with it
+    NEXT_READING = "next_reading"  # when a later reading of the measure no longer meets the rule
+    ANSWERED = "answered"  # when a check-in is answered
+    HEARD = "heard"  # when any message of theirs arrives
+    FOUR_QUIET_WEEKS = "four_quiet_weeks"  # when it has not happened again for 28 days
+
+
+class Code(StrEnum):
+    BP_SEVERE = "bp_severe"
+    BP_SEVERE_REPEATED = "bp_severe_repeated"
+    BP_HIGH_MEAN = "bp_high_mean"
+    BP_LOW = "bp_low"
+    PULSE_FAST = "pulse_fast"
+    PULSE_SLOW = "pulse_slow"
+    FAST_GAIN = "fast_gain"
+    UNPLANNED_LOSS_OVER_5 = "unplanned_loss_over_5"
+    MUST_MEDIUM = "must_medium"
+    MUST_HIGH = "must_high"
+    FALLS_RISK = "falls_risk"
+    CHANGE_BETTER_CONFIRMED = "change_better_confirmed"
+    CHANGE_WORSE_CONFIRMED = "change_worse_confirmed"
+    CHANGE_CONFIRMED = "change_confirmed"
+    CHANGE_WORSE_LARGE = "change_worse_large"
+    ENERGY_FALLING = "energy_falling"
+    WEIGHING_OFTEN = "weighing_often"
+    MISSED_CHECK_INS = "missed_check_ins"
+    SYMPTOM_REPORTED = "symptom_reported"
+    RED_FLAG_WORDS = "red_flag_words"
+    IDENTICAL_VALUES = "identical_values"
+    UNREACHABLE = "unreachable"
+    WANTS_COACH = "wants_coach"
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One row of the table. when: the rule in words, for the reader of this table. evidence: names of what is
+    shown.
+    """
+
+    severity: Severity
+    when: str
+    evidence: tuple[str, ...]
+    clears: Clears
+
+
+RULES: dict[Code, Rule] = {
+    Code.BP_SEVERE: Rule(
+        Severity.URGENT,
+        "one reading from 180 or from 120 up (160 or 110 in pregnancy); asked again in five minutes",
+        ("systolic", "diastolic"),
+        Clears.NEXT_READING,
+    ),
+    Code.BP_SEVERE_REPEATED: Rule(
+        Severity.URGENT,
+        "the reading before this one, within a day, was severe as well",
+        ("systolic", "diastolic", "before_systolic", "before_diastolic"),
+        Clears.BY_COACH,
+    ),
+    Code.BP_HIGH_MEAN: Rule(
+        Severity.THIS_WEEK,
+        "the mean of a home series is at or above 135 or 85; over the age of 80, 145 or 85",
+        ("systolic", "diastolic", "days", "band"),
+        Clears.NEXT_READING,
+    ),
+    Code.BP_LOW: Rule(
+        Severity.THIS_WEEK,
+        "below 90 or 60 together with dizziness or fainting; a low reading alone is no flag",
+        ("systolic", "diastolic", "symptom"),
+        Clears.NEXT_READING,
+    ),
+    Code.PULSE_FAST: Rule(
+        Severity.URGENT, "a resting pulse above 120; a repeat is asked for", ("rate",), Clears.NEXT_READING
+    ),
+    Code.PULSE_SLOW: Rule(
+        Severity.URGENT, "a resting pulse below 40; a repeat is asked for", ("rate",), Clears.NEXT_READING
+    ),
+    Code.FAST_GAIN: Rule(
+        Severity.URGENT,
+        "directed weighing only: 1.36 kg in a day, more than 2 kg in three, or more than 2.27 kg in seven",
+        ("gain", "days", "from", "to"),
+        Clears.BY_COACH,
+    ),
+    Code.UNPLANNED_LOSS_OVER_5: Rule(
+        Severity.THIS_WEEK,
+        "5 % or more below the highest official weight of the last twelve months, when no loss was agreed",
+        ("percent", "from", "to", "since"),
+        Clears.NEXT_READING,
+    ),
+    Code.MUST_MEDIUM: Rule(
+        Severity.NOTE,
+        "one MUST point: body mass index 18.5 to 20, or 5 to 10 % lost unplanned within six months",
+        ("points", "bmi", "percent"),
+        Clears.NEXT_READING,
+    ),
+    Code.MUST_HIGH: Rule(
+        Severity.THIS_WEEK,
+        "two MUST points or more; agreed loss counts as well once the body mass index is 20 or less",
+        ("points", "bmi", "percent"),
+        Clears.NEXT_READING,
+    ),
+    Code.FALLS_RISK: Rule(
+        Severity.THIS_WEEK,
+        "chair stands, timed up and go or heel-to-toe stance on the risk side of the CDC limit for the age",
+        ("value", "band", "source"),
+        Clears.NEXT_READING,
+    ),
+    Code.CHANGE_BETTER_CONFIRMED: Rule(
+        Severity.NOTE,
+        "better beyond error at two retests in a row, and firm",
+        ("difference", "mdc95", "baseline", "since"),
+        Clears.BY_COACH,
+    ),
+    Code.CHANGE_WORSE_CONFIRMED: Rule(
+        Severity.THIS_WEEK,
+        "worse beyond error at two retests in a row, and firm",
+        ("difference", "mdc95", "baseline", "since"),
+        Clears.BY_COACH,
+    ),
+    Code.CHANGE_CONFIRMED: Rule(
+        Severity.NOTE,
+        "the same, on a measure where neither direction is better",
+        ("difference", "mdc95", "baseline", "since"),
+        Clears.BY_COACH,
+    ),
+    Code.CHANGE_WORSE_LARGE: Rule(
+        Severity.NOTE,
+        "one worsening beyond MDC99: not yet confirmed, but a person may want to ask",
+        ("difference", "mdc95", "baseline", "since"),
+        Clears.NEXT_READING,
+    ),
+    Code.ENERGY_FALLING: Rule(
+        Severity.THIS_WEEK,
+        "two check-ins in a row at least 2 points under the mean of the four weeks before them",
+        ("rating", "before", "mean"),
+        Clears.NEXT_READING,
+    ),
+    Code.WEIGHING_OFTEN: Rule(
+        Severity.NOTE,
+        "a third early weighing within 14 days, or two in one day",
+        ("count",),
+        Clears.FOUR_QUIET_WEEKS,
+    ),
+    Code.MISSED_CHECK_INS: Rule(
+        Severity.THIS_WEEK, "two slots in a row without any answer", ("missed",), Clears.ANSWERED
+    ),
+    Code.SYMPTOM_REPORTED: Rule(
+        Severity.URGENT, "a yes to a sign at the gate before a function test", ("sign",), Clears.BY_COACH
+    ),
+    Code.RED_FLAG_WORDS: Rule(
+        Severity.URGENT,
+        "words that call for help now, today, or for rest",
+        ("level", "sign"),
+        Clears.BY_COACH,
+    ),
+    Code.IDENTICAL_VALUES: Rule(
+        Severity.NOTE,
+        "so many equal values in a row that day-to-day swing would do it less than once in a thousand runs",
+        ("value", "times"),
+        Clears.NEXT_READING,
+    ),
+    Code.UNREACHABLE: Rule(Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD),
+    Code.WANTS_COACH: Rule(Severity.THIS_WEEK, "asked for a word", (), Clears.BY_COACH),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Flag:
+    """One thing a coach should know. evidence: name and value, in the order of the table. since: the instant
+    it began.
+    """
+
+    code: Code
+    severity: Severity
+    measure: str | None
+    evidence: Evidence
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Agreed:
+    """What coach and client agreed, as far as the rules ask.
+
+    directed_weighing: a clinician asked for it.  loss_is_planned: losing weight is a goal, set by either.
+    """
+
+    directed_weighing: bool = False
+    loss_is_planned: bool = False
+
+
+NOTHING_AGREED = Agreed()
+
+
+def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence: str | Decimal) -> Flag:
+    """A flag of the table: for what is no reading (words, a gate, silence, a wish for a word).
+
+    Raises: ValueError for evidence that the table does not name: a fault of ours.
+    """
+    rule = RULES[code]
+    unknown = evidence.keys() - set(rule.evidence)
+    if unknown:
+        raise ValueError(f"{code} has no evidence called {', '.join(sorted(unknown))}")
+    return Flag(code, rule.severity, measure, tuple((n, evidence[n]) for n in rule.evidence if n in evidence), since)
+
+
+# --- a week, and the end of a flag
+# ------------------------------------------------------------------------------
+
+MISSED_SLOTS = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Week:
+    """What is known of a client at the end of a week.
+
+    missed: slots in a row without an answer; slots we never asked do not count.  early_weighings: within 14
+    days; in_one_day: the most of them on one day.  reachable: the messenger delivers.
+    """
+
+    missed: int = 0
+    early_weighings: int = 0
+    in_one_day: int = 0
+    reachable: bool = True
+    paused: bool = False
+
+
+def flags_of_week(week: Week, now: datetime) -> tuple[Flag, ...]:
+    """Silence, unreachability and frequent weighing. A client who paused is not missing."""
+    found = []
+    if week.missed >= MISSED_SLOTS and not week.paused:
+        found.append(flag(Code.MISSED_CHECK_INS, now, missed=D(week.missed)))
+    if week.early_weighings >= OFTEN_COUNT or week.in_one_day >= OFTEN_IN_ONE_DAY:
+        found.append(flag(Code.WEIGHING_OFTEN, now, "weight", count=D(week.early_weighings)))
+    if not week.reachable:
+        found.append(flag(Code.UNREACHABLE, now))
+    return tuple(found)
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """What happened after a flag, as far as it can clear one.
+
+    read_at: the newest assessed reading of the flag's measure; raised: the codes that reading raised.
+    answered_at: the last answered check-in.  heard_at: their last message.  again_at: when it last happened
+    again.
+    """
+
+    read_at: datetime | None = None
+    raised: frozenset[Code] = frozenset()
+    answered_at: datetime | None = None
+    heard_at: datetime | None = None
+    again_at: datetime | None = None
+
+
+QUIET = timedelta(days=28)
+
+
+def cleared(code: Code, since: datetime, later: Later, now: datetime) -> bool:
+    """Say whether an open flag of `code`, open since an instant, has cleared by itself."""
+    match RULES[code].clears:
+        case Clears.NEXT_READING:
+            return later.read_at is not None and later.read_at > since and code not in later.raised
+        case Clears.ANSWERED:
+            return later.answered_at is not None and later.answered_at > since
+        case Clears.HEARD:
+            return later.heard_at is not None and later.heard_at > since
+        case Clears.FOUR_QUIET_WEEKS:
+            return now - max(since, later.again_at or since) >= QUIET
+        case Clears.BY_COACH:
+            return False
+
+
+def worst(flags: Sequence[Flag]) -> Severity | None:
+    """The gravest severity among flags."""
+    order = list(Severity)
+    return min((f.severity for f in flags), key=order.index, default=None)

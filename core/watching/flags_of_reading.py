@@ -1,0 +1,310 @@
+"""The flags a single reading raises: pressure, pulse, weight, energy, falls limits, changes, sameness.
+
+The table of all codes, with the rules in words, is in `core.watching.flags`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import UTC, timedelta, tzinfo
+from decimal import Decimal
+from itertools import takewhile
+from math import log, pi, sqrt
+
+from core.client import Caution, Profile
+from core.judging.assess import Assessment
+from core.judging.change import Change, Strength, variance
+from core.measures.home_bp_series import Level, SeriesMean, day_of, diastolic, repeat_required
+from core.measures.measure import Kind, Measure, Score
+from core.quantity import Unit, convert, convertible
+from core.reading import Reading
+from core.references import bp_nhs_over_80, bp_nice_home, fast_gain, must, rhr_adult_range, unplanned_loss
+from core.reliability import counting_step, mean
+from core.watching.flags import NOTHING_AGREED, Agreed, Code, Flag, flag
+
+D = Decimal
+
+
+SYMPTOMS = ("dizziness", "fainting")  # of `Conditions.notes`
+REPEAT_WITHIN = timedelta(days=1)
+HALF_A_YEAR, A_YEAR = timedelta(days=183), timedelta(days=365)
+FALLS_BANDS = frozenset(
+    {
+        ("chair_stand_cdc", "below_average"),
+        ("timed_up_and_go_cdc", "raised_risk"),
+        ("four_stage_balance_cdc", "raised_risk"),
+    }
+)
+ENERGY_FALL = D(2)  # points: the usual important difference of a 0-10 rating
+_TOP_RATING = D(10)  # no mean is higher
+ENERGY_WINDOW = timedelta(days=28)
+ENERGY_FEWEST = 3  # ratings that make a mean worth falling from (ours)
+FEWEST_IDENTICAL = 4
+UNLIKELY = 0.001
+_MUST_IS_QUIET_FROM = D(21)  # kg/m2: points end at 20, after rounding
+
+
+def flags_of_reading(
+    measure: Measure,
+    assessment: Assessment,
+    history: Sequence[Reading],
+    profile: Profile,
+    agreed: Agreed = NOTHING_AGREED,
+    *,
+    zone: tzinfo = UTC,
+    run: int | None = None,
+) -> tuple[Flag, ...]:
+    """Every flag this reading raises, by the table's order within each subject.
+
+    history: the counting readings of the measure before this one, oldest first. run: how many equal values in
+    a row this one ends, for a caller who counts them and keeps only the readings that count, and not all of
+    those; else counted here.
+    """
+    at, verdict = assessment.reading.taken_at, assessment.verdict
+    if run is None or (history and history[-1].taken_at >= at):
+        history = [r for r in history if r.taken_at < at and r.counts]
+    before = history
+    found: list[Flag] = []
+    if measure.key == "blood_pressure":
+        found.extend(_of_pressure(assessment, before, profile))
+    elif measure.key == "resting_heart_rate":
+        found.extend(_of_pulse(assessment.reading))
+    elif measure.key == "weight":
+        found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
+    elif measure.key == "energy":
+        found.extend(_of_energy(assessment.reading, before))
+    if measure.kind is Kind.FUNCTION:
+        found.extend(_of_falls(assessment))
+    if verdict is not None and verdict.beyond_error and measure.kind is not Kind.DERIVED:
+        found.extend(_of_change(assessment))  # a ratio would only repeat what its parts say
+    if measure.kind in (Kind.BODY, Kind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
+        found.extend(_of_sameness(measure, assessment.reading, before, run))
+    return tuple(found)
+
+
+def _of_pressure(assessment: Assessment, before: Sequence[Reading], profile: Profile) -> Iterator[Flag]:
+    now, since = assessment.reading, assessment.reading.taken_at
+    pregnant = Caution.PREGNANCY in profile.cautions
+    numbers = {"systolic": now.value, "diastolic": diastolic(now)}
+    found = repeat_required(now, pregnant=pregnant)
+    if found is Level.SEVERE:
+        yield flag(Code.BP_SEVERE, since, now.measure, **numbers)
+        last = before[-1] if before else None
+        if (
+            last is not None
+            and since - last.taken_at <= REPEAT_WITHIN
+            and repeat_required(last, pregnant=pregnant) is Level.SEVERE
+        ):
+            yield flag(
+                Code.BP_SEVERE_REPEATED,
+                last.taken_at,
+                now.measure,
+                **numbers,
+                before_systolic=last.value,
+                before_diastolic=diastolic(last),
+            )
+    elif found is Level.LOW:
+        for symptom in SYMPTOMS:
+            if symptom in now.conditions.notes:
+                yield flag(Code.BP_LOW, since, now.measure, **numbers, symptom=symptom)
+                break
+    if isinstance(assessment.series, SeriesMean):
+        yield from _of_series(assessment.series, now, profile)
+
+
+def _of_series(series: SeriesMean, now: Reading, profile: Profile) -> Iterator[Flag]:
+    age = profile.age_on(now.taken_at.date())
+    older = age is not None and age > bp_nhs_over_80.OVER
+    limits = bp_nhs_over_80.HOME if older else bp_nice_home.HOME
+    rank, band, _ = limits.place(series.systolic, series.diastolic)
+    if rank:
+        yield flag(
+            Code.BP_HIGH_MEAN,
+            now.taken_at,
+            now.measure,
+            systolic=series.systolic,
+            diastolic=series.diastolic,
+            days=D(series.days),
+            band=band,
+        )
+
+
+def _of_pulse(now: Reading) -> Iterator[Flag]:
+    found = rhr_adult_range.seek_advice(now.value)
+    if found is not None:
+        code = {"fast": Code.PULSE_FAST, "slow": Code.PULSE_SLOW}[found]
+        yield flag(code, now.taken_at, now.measure, rate=now.value)
+
+
+def _of_weight(
+    now: Reading, before: Sequence[Reading], profile: Profile, agreed: Agreed, zone: tzinfo
+) -> Iterator[Flag]:
+    if agreed.directed_weighing:
+        yield from _fast_gain(now, before, zone)
+    in_a_year = [r for r in before if now.taken_at - r.taken_at <= A_YEAR]
+    if in_a_year and not agreed.loss_is_planned:
+        top = max(in_a_year, key=lambda r: r.value)
+        percent = must.percent_loss(top.value, now.value)
+        if unplanned_loss.noticeable(percent):
+            yield flag(
+                Code.UNPLANNED_LOSS_OVER_5,
+                now.taken_at,
+                now.measure,
+                percent=percent,
+                to=now.value,
+                since=top.taken_at.date().isoformat(),
+                **{"from": top.value},
+            )
+    yield from _must(now, [r for r in in_a_year if now.taken_at - r.taken_at <= HALF_A_YEAR], profile, agreed)
+
+
+def weight_says_nothing(now: Decimal, highest: Decimal | None, stature: Decimal | None) -> bool:
+    """Whether no rule here can speak of a weight, nothing being agreed: for a caller who then need not gather what
+    the rules ask for. False is no answer.
+
+    highest: of the weights before it, of a year or longer; None when it is the first. kg, kg, cm.
+    """
+    if highest is not None and must.percent_loss(highest, now) >= unplanned_loss.PERCENT:
+        return False
+    return not stature or now * 10000 >= _MUST_IS_QUIET_FROM * stature * stature
+
+
+def _fast_gain(now: Reading, before: Sequence[Reading], zone: tzinfo) -> Iterator[Flag]:
+    """Against every weight of the last seven days; the quickest rule met is the one shown."""
+    today = day_of(now, zone)
+    for earlier in reversed(before):
+        days = (today - day_of(earlier, zone)).days
+        if days > fast_gain.RULES[-1].days:
+            return
+        if fast_gain.fast(earlier.value, now.value, days) is not None:
+            yield flag(
+                Code.FAST_GAIN,
+                now.taken_at,
+                now.measure,
+                gain=now.value - earlier.value,
+                days=D(days),
+                to=now.value,
+                **{"from": earlier.value},
+            )
+            return
+
+
+def _must(now: Reading, half_year: Sequence[Reading], profile: Profile, agreed: Agreed) -> Iterator[Flag]:
+    """Steps 1 and 2 of MUST; step 3 (acutely ill and not eating) is for staff at the bedside."""
+    evidence: dict[str, str | Decimal] = {}
+    points, thin = 0, False
+    if profile.stature and Caution.PREGNANCY not in profile.cautions:
+        bmi = now.value / (profile.stature / 100) ** 2
+        by_bmi = must.bmi_points(bmi)
+        points, thin, evidence["bmi"] = by_bmi, by_bmi > 0, bmi
+    if half_year and (thin or not agreed.loss_is_planned):
+        percent = must.percent_loss(max(r.value for r in half_year), now.value)
+        points += must.loss_points(percent)
+        evidence["percent"] = percent
+    risk = must.risk(points)
+    if risk == "high" or (risk == "medium" and not agreed.loss_is_planned):
+        code = Code.MUST_HIGH if risk == "high" else Code.MUST_MEDIUM
+        yield flag(code, now.taken_at, now.measure, points=D(points), **evidence)
+
+
+def energy_falls(now: Decimal, last: Decimal, usual: Sequence[Decimal]) -> bool:
+    """Whether both ratings lie well under the mean of those of the four weeks before them."""
+    return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - ENERGY_FALL
+
+
+def _of_energy(now: Reading, before: Sequence[Reading]) -> Iterator[Flag]:
+    if not before:
+        return
+    last = before[-1]
+    if now.value > _TOP_RATING - ENERGY_FALL or last.value > _TOP_RATING - ENERGY_FALL:
+        return
+    usual = [r.value for r in before[:-1] if r.taken_at >= last.taken_at - ENERGY_WINDOW]
+    if energy_falls(now.value, last.value, usual):
+        yield flag(
+            Code.ENERGY_FALLING,
+            last.taken_at,
+            now.measure,
+            rating=now.value,
+            before=last.value,
+            mean=mean(usual),
+        )
+
+
+def _of_falls(assessment: Assessment) -> Iterator[Flag]:
+    for score in assessment.scores:
+        if isinstance(score, Score) and (score.source.key, score.band) in FALLS_BANDS:
+            now = assessment.judged
+            yield flag(
+                Code.FALLS_RISK,
+                now.taken_at,
+                now.measure,
+                value=now.value,
+                band=score.band,
+                source=score.source.key,
+            )
+
+
+CONFIRMED_CODE = {
+    Change.BETTER: Code.CHANGE_BETTER_CONFIRMED,
+    Change.WORSE: Code.CHANGE_WORSE_CONFIRMED,
+    Change.CHANGED: Code.CHANGE_CONFIRMED,
+}
+
+
+def _of_change(assessment: Assessment) -> Iterator[Flag]:
+    verdict, now = assessment.verdict, assessment.judged
+    if verdict is None or verdict.difference is None or verdict.mdc95 is None or verdict.baseline_at is None:
+        return
+    code = None
+    if verdict.strength is Strength.CONFIRMED and verdict.firm:
+        code = CONFIRMED_CODE[verdict.kind]
+    elif verdict.kind is Change.WORSE and verdict.beyond_mdc99:
+        code = Code.CHANGE_WORSE_LARGE
+    if code is not None:
+        yield flag(
+            code,
+            now.taken_at,
+            now.measure,
+            difference=verdict.difference,
+            mdc95=verdict.mdc95,
+            baseline=verdict.baseline or D(0),
+            since=verdict.baseline_at.date().isoformat(),
+        )
+
+
+def _of_sameness(measure: Measure, now: Reading, before: Sequence[Reading], run: int | None) -> Iterator[Flag]:
+    if measure.error is None or now.value == 0:
+        return
+    if run is None:
+        same = takewhile(lambda r: (r.value, r.second) == (now.value, now.second), reversed(before))
+        run = 1 + sum(1 for _ in same)
+    if run >= FEWEST_IDENTICAL and run >= implausible_run(measure, now):
+        yield flag(Code.IDENTICAL_VALUES, now.taken_at, now.measure, value=now.value, times=D(run))
+
+
+def implausible_run(measure: Measure, reading: Reading) -> int:
+    """How many equal values in a row are too many, given how finely the value is read and how much it swings.
+
+    Two honest values read to a step h with SD s are equal with a chance of about h / (2 s sqrt pi); a run of
+    n needs that n - 1 times. Whole numbers are taken as read to one whole unit, so that a tape read to the
+    centimetre, or a count of stands that does repeat itself, is not suspected for it.
+    """
+    if measure.error is None:
+        raise ValueError(f"{measure.key} has no known error")
+    swing = variance(measure.error, reading.value, reading.attempts, reading.window).sqrt()
+    chance = float(_step(measure, reading)) / (2 * float(swing) * sqrt(pi))
+    if chance >= 1:
+        return 10**6  # the scale is too coarse to say anything
+    return max(FEWEST_IDENTICAL, 1 + -int(log(UNLIKELY) // -log(chance)))
+
+
+def _step(measure: Measure, reading: Reading) -> Decimal:
+    if reading.window is not None:
+        return counting_step(reading.window)
+    finest = D(1).scaleb(-measure.places)
+    unit = reading.unit or measure.unit
+    if not convertible(unit, measure.unit):
+        return finest
+    typed = convert(reading.value, measure.unit, unit)
+    whole = convert(D(1), unit, measure.unit) if unit is not Unit.STONE else convert(D(1), Unit.POUND, measure.unit)
+    return max(finest, whole) if abs(typed - round(typed)) < D("0.001") else finest

@@ -1,0 +1,265 @@
+"""Nothing typed is lost between the messenger and the inbox. Real client, real HTTP, real inbox."""
+
+import asyncio
+from contextlib import asynccontextmanager
+
+import pytest
+from sqlalchemy import select
+from telegram import Bot
+
+from bot.foundation.clock import MachineClock
+from bot.foundation.errors import OtherPoller, TokenRefused
+from bot.foundation.metrics import Metrics
+from bot.process import intake
+from bot.process.intake import Poller, keeper
+from bot.store import codec
+from bot.store.schema import inbox as inbox_table
+from bot.transports.request import AiohttpRequest
+from bot.transports.telegram import Telegram
+from demo.messenger import Flood, Messenger
+
+
+@asynccontextmanager
+async def account(messenger, token=None):
+    bot = Bot(
+        token or messenger.token,
+        base_url=messenger.base_url,
+        request=AiohttpRequest(),
+        get_updates_request=AiohttpRequest(2),
+    )
+    telegram = Telegram(bot)
+    await telegram.open()
+    try:
+        yield telegram
+    finally:
+        await telegram.close()
+
+
+class Kept:
+    """Keeps in the store; fails the first `fail` times."""
+
+    def __init__(self, database, fail=0):
+        self._keep = keeper(database, MachineClock(), lambda: None)
+        self.fail = fail
+        self.calls = 0
+
+    async def __call__(self, events):
+        self.calls += 1
+        if self.calls <= self.fail:
+            raise OSError("disk full")
+        await self._keep(events)
+
+
+def texts(database):
+    rows = database.read_now(lambda conn: conn.execute(select(inbox_table).order_by(inbox_table.c.id)).all())
+    return [getattr(codec.loads(row.event), "text", None) or type(codec.loads(row.event)).__name__ for row in rows]
+
+
+def poller(telegram, keep, **options):
+    return Poller(telegram, keep, MachineClock(), Metrics(), timeout=1, spread=lambda: 0.0, **options)
+
+
+def play(scene):
+    async def staged():
+        async with asyncio.timeout(30), Messenger(flood=Flood.off()) as messenger:
+            ada = await messenger.create_user("Ada", language_code="pl")
+            await messenger.open_bot(ada)
+            await scene(messenger, ada)
+
+    asyncio.run(staged())
+
+
+async def polling(one, condition):
+    """Run the loop until `condition()` holds."""
+    stopping = asyncio.Event()
+    task = asyncio.create_task(one.run(stopping))
+    try:
+        while not await condition():
+            await asyncio.sleep(0.005)
+    finally:
+        stopping.set()
+        await task
+
+
+def test_what_is_typed_is_in_the_inbox_once_and_in_order(database):
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            for n in range(250):
+                await messenger.send_text(ada, str(n))
+            one = poller(telegram, Kept(database))
+            while await one.once():
+                pass
+            assert (await messenger.figures())["unconfirmed"] == 0
+
+    play(scene)
+    assert texts(database) == ["Command", *map(str, range(250))]
+
+
+def test_an_update_is_confirmed_only_after_it_is_kept(database):
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            one = poller(telegram, Kept(database, fail=1))
+            with pytest.raises(OSError, match="disk full"):
+                await one.once()
+            await messenger.send_text(ada, "82.4")
+            assert (await messenger.figures())["unconfirmed"] == 2
+            assert await one.once() == 2
+            assert (await messenger.figures())["unconfirmed"] == 2  # the offset goes out with the next request
+            assert await one.once() == 0
+            assert (await messenger.figures())["unconfirmed"] == 0
+
+    play(scene)
+    assert texts(database) == ["Command", "82.4"]
+
+
+def test_a_worker_that_dies_after_keeping_gets_the_batch_again_and_keeps_it_once(database):
+    async def scene(messenger, ada):
+        await messenger.send_text(ada, "82.4")
+        for _ in range(2):
+            async with account(messenger) as telegram:
+                assert await poller(telegram, Kept(database)).once() == 2
+
+    play(scene)
+    assert texts(database) == ["Command", "82.4"]
+
+
+def test_repeated_late_and_shuffled_updates_are_each_kept_once(database):
+    async def scene(messenger, ada):
+        await messenger.add_fault("repeat", probability=0.5)
+        await messenger.add_fault("shuffle", probability=0.5)
+        await messenger.add_fault("late", probability=0.3, behind=3)
+        async with account(messenger) as telegram:
+            one = poller(telegram, Kept(database))
+            for n in range(40):
+                await messenger.send_text(ada, str(n))
+                await one.once()
+            await messenger.clear_faults()
+            while await one.once():
+                pass
+
+    play(scene)
+    assert sorted(texts(database)) == sorted(["Command", *map(str, range(40))])
+
+
+@pytest.mark.parametrize(
+    ("fault", "detail"),
+    [
+        pytest.param("server_error", {"code": 502}, id="bad-gateway"),
+        pytest.param("reset", {}, id="reset"),
+        pytest.param("lost_answer", {}, id="lost-answer"),
+        pytest.param("too_many", {"retry_after": 1}, id="told-to-wait"),
+    ],
+)
+def test_a_messenger_in_trouble_is_waited_for(database, monkeypatch, fault, detail):
+    monkeypatch.setattr(intake, "backoff", lambda failed, spread: intake.timedelta(0))
+
+    async def scene(messenger, ada):
+        await messenger.add_fault(fault, methods=["getUpdates"], times=3 if fault != "too_many" else 1, **detail)
+        async with account(messenger) as telegram:
+
+            async def arrived():
+                return texts(database) == ["Command"]
+
+            await polling(poller(telegram, Kept(database)), arrived)
+            assert (await messenger.figures())["struck"][fault] >= 1
+
+    play(scene)
+
+
+def test_a_store_in_trouble_is_waited_for(database, monkeypatch):
+    monkeypatch.setattr(intake, "backoff", lambda failed, spread: intake.timedelta(0))
+
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            kept = Kept(database, fail=3)
+
+            async def arrived():
+                return kept.calls > 3
+
+            await polling(poller(telegram, kept), arrived)
+
+    play(scene)
+    assert texts(database) == ["Command"]
+
+
+def test_an_update_of_an_unknown_form_does_not_hold_up_those_behind_it(database):
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            await messenger.send_text(ada, "82.4")
+            raw = await telegram.bot.do_api_request("getupdates", api_kwargs={"timeout": 0})
+            raw[0]["message"] = {"message_id": "of another kind"}
+            batch = telegram.read(raw, MachineClock().now())
+            assert (batch.count, batch.unread, len(batch.events)) == (2, 1, 1)
+            assert batch.confirm == raw[1]["update_id"] + 1
+
+    play(scene)
+
+
+def test_a_second_poller_is_told_so_and_so_is_a_wrong_token(database):
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            now = MachineClock().now()
+            await telegram.fetch((await telegram.fetch(None, now, 0)).confirm, now, 0)
+            waiting = asyncio.create_task(telegram.fetch(None, now, 20))
+            while not (await messenger.figures())["polling"]:
+                await asyncio.sleep(0.005)
+            async with account(messenger) as other:
+                await messenger.send_text(ada, "82.4")
+                await asyncio.wait([waiting])
+                again = asyncio.create_task(telegram.fetch(waiting.result().confirm, now, 20))
+                while not (await messenger.figures())["polling"]:
+                    await asyncio.sleep(0.005)
+                await other.fetch(None, now, 0)
+                with pytest.raises(OtherPoller, match="Stop the other bot process"):
+                    await again
+        with pytest.raises(TokenRefused):
+            async with account(messenger, "4242:some-other-token-that-opens-nothing"):
+                pass
+
+    play(scene)
+
+
+def test_a_press_is_answered_at_once_and_after_it_is_kept(database):
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            button = {"inline_keyboard": [[{"text": "Same", "callback_data": "same:1"}]]}
+            await telegram.bot.send_message(ada, "Same?", reply_markup=button)
+            await messenger.press(ada, "Same")
+            one = poller(telegram, Kept(database, fail=1))
+            with pytest.raises(OSError, match="disk full"):
+                await one.once()
+            assert not (await messenger.answers(ada))[0].answered
+            await one.once()
+            await one.answers.finish()
+            assert (await messenger.answers(ada))[0].answered
+
+    play(scene)
+    assert texts(database) == ["Command", "Press"]
+
+
+def test_a_press_that_cannot_be_answered_any_more_does_no_harm(database):
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            await messenger.add_fault("server_error", methods=["answerCallbackQuery"], code=500)
+            await messenger.press(ada, data="same:1", message_id=5, forge=True)
+            one = poller(telegram, Kept(database))
+            assert await one.once() == 2
+            await one.answers.finish()
+
+    play(scene)
+    assert texts(database) == ["Command", "Press"]
+
+
+def test_a_stop_cuts_a_long_poll_off_at_once(database):
+    async def scene(messenger, ada):
+        async with account(messenger) as telegram:
+            one = Poller(telegram, Kept(database), MachineClock(), Metrics(), timeout=50)
+
+            async def idle():
+                return (await messenger.figures())["polling"] and (await messenger.figures())["unconfirmed"] == 0
+
+            started = asyncio.get_running_loop().time()
+            await polling(one, idle)
+            assert asyncio.get_running_loop().time() - started < 5
+
+    play(scene)

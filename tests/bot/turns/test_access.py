@@ -1,0 +1,335 @@
+"""Who can reach whom: every command, button and link, tried by every role, on one client of each of two coaches.
+
+Each try happens in a transaction that is rolled back, from the same practice. A hole is: something of the client
+(their name, a number, a note, a word) in what the role is told; anything about the client changed, or said to them;
+or an answer that tells a client of somebody else from nobody at all. The table of all tries is printed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from datetime import timedelta
+from decimal import Decimal
+from typing import Any
+
+import pytest
+from sqlalchemy import Connection, bindparam, or_, select, true
+
+from bot.store import (
+    caseload,
+    clients,
+    coach_thread,
+    codec,
+    conversations,
+    flags,
+    inbox,
+    invitations,
+    people,
+    readings,
+)
+from bot.store import staff as staff_store
+from bot.store.database import Database
+from bot.store.inbox import Incoming
+from bot.store.invitations import Kind
+from bot.store.people import Role
+from bot.store.schema import clients as clients_table
+from bot.store.schema import flags as flags_table
+from bot.store.schema import goals, notes, outbox, slots
+from bot.store.schema import inbox as inbox_table
+from bot.store.schema import readings as readings_table
+from bot.store.schema import words as words_table
+from bot.turns import turn
+from core.care import Status
+from core.dialogue.engines import staff
+from core.dialogue.kit.events import Command, Event, Press, Text
+from core.dialogue.staff.states import (
+    AskingSure,
+    ChangingSlot,
+    ChoosingClient,
+    NamingTemplate,
+    NotingOn,
+    StaffState,
+    Ticking,
+    WritingTo,
+)
+from core.reading import Reading
+from core.watching.flags import Code, flag
+from tests.bot.office import steps
+from tests.bot.practice import NOW, add_client, add_coach
+
+ADA, BEN, DORA, ROWAN, SAM, KIM, OLU, ZOE = range(100, 108)
+CHATS = {
+    "coach": ROWAN,
+    "other coach": SAM,
+    "former coach": KIM,
+    "organiser": OLU,
+    "client": ADA,
+    "other client": BEN,
+    "removed": DORA,
+    "stranger": ZOE,
+}
+NOBODY = 999_999
+
+
+@dataclass(frozen=True)
+class Subject:
+    """One client that others may try to reach. canaries: what nobody else may be told."""
+
+    name: str
+    chat: int
+    weight: str
+    may: frozenset[str]
+    id: int = 0
+
+    @property
+    def canaries(self) -> tuple[str, ...]:
+        return (self.name, self.weight, f"note on {self.name}", f"word of {self.name}")
+
+
+ADABEL = Subject("Adabel", ADA, "83.7", frozenset({"coach", "client"}))
+BENNET = Subject("Bennet", BEN, "91.3", frozenset({"other coach", "other client"}))
+
+
+@dataclass(frozen=True)
+class Practice:
+    """What a database holds before each try."""
+
+    subjects: tuple[Subject, Subject]
+    tokens: Mapping[str, str]
+    removed: int
+
+
+def practice(conn: Connection) -> Practice:
+    """Rowan looks after Adabel, whom Kim handed over; Sam after Bennet; Dora's care has ended."""
+    rowan, sam, kim = (add_coach(conn, chat, name) for chat, name in ((ROWAN, "Rowan"), (SAM, "Sam"), (KIM, "Kim")))
+    olu = people.add(conn, OLU, Role.ORGANISER, "Olu", "en", NOW)
+    people.add_organiser(conn, olu, "Olu", NOW)
+    found = []
+    for subject, coach, first in ((ADABEL, rowan, kim), (BENNET, sam, sam)):
+        number = add_client(conn, first, subject.chat, subject.name)
+        reading = Reading("weight", Decimal(subject.weight), NOW - timedelta(days=2), key="k")
+        readings.put(conn, [readings.row(number, "k", reading, NOW)])
+        flags.raise_(conn, [(number, flag(Code.WANTS_COACH, NOW)), (number, flag(Code.PULSE_FAST, NOW))], NOW)
+        coach_thread.put(conn, [(number, first, coach_thread.Direction.TO_COACH, f"word of {subject.name}")], NOW)
+        one = caseload.client(conn, first, number)
+        assert one is not None
+        coach_thread.note(conn, one, first, f"note on {subject.name}", NOW)
+        if first != coach:
+            staff_store.hand_over(conn, one, first, coach)
+        found.append(Subject(subject.name, subject.chat, subject.weight, subject.may, number))
+    removed = add_client(conn, rowan, DORA, "Dora", status=Status.LEFT.value, left_at=NOW)
+
+    def token(kind: Kind, at: Any = NOW) -> str:
+        return invitations.make(conn, kind, at, by_name="Rowan", for_name="Emil", coach_id=rowan)
+
+    late = token(Kind.CLIENT, NOW - timedelta(days=20))
+    used, taken = token(Kind.CLIENT), token(Kind.CLIENT)
+    invitations.use(conn, invitations.find(conn, [used], NOW)[used], NOW)
+    invitations.revoke(conn, invitations.find(conn, [taken], NOW)[taken].id, rowan, NOW)
+    tokens = {"new": token(Kind.CLIENT), "used": used, "late": late, "taken back": taken, "forged": "A" * 22}
+    return Practice((found[0], found[1]), tokens, removed)
+
+
+# --- every way in -----------------------------------------------------------------------------------------------
+
+Act = Callable[[Subject], tuple[StaffState | None, Event]]
+CLIENT_COMMANDS = (
+    "today", "record", "progress", "goal", "pause", "undo", "coach", "mydata", "forget", "help", "settings",
+)  # fmt: skip
+CLIENT_VERBS = (
+    "n", "ok", "cond", "gate", "alarm", "stop", "watch", "have", "snooze", "pause", "wd", "hr", "zone", "lang", "units",
+    "numbers", "forget", "leave", "move", "back", "goal", "chart", "word", "resume", "consent", "set", "cancel", "src",
+)  # fmt: skip
+# What a button carries beside the client, where it does something without more being asked.
+VALUES = {
+    "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
+    "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
+}  # fmt: skip
+
+
+def ways() -> Iterator[tuple[str, Act]]:
+    """Every command, button and open question that could lead to a client, by name."""
+    for name in (*staff.COMMANDS, *CLIENT_COMMANDS):
+        yield f"/{name} NAME", lambda s, n=name: (None, Command(NOW, n, s.name))
+    yield "/write NAME words", lambda s: (None, Command(NOW, "write", f"{s.name} hello"))
+    yield "typed: NAME", lambda s: (None, Text(NOW, s.name))
+    yield "typed: write NAME words", lambda s: (None, Text(NOW, f"write {s.name} hello"))
+    for verb in (*staff.VERBS, *CLIENT_VERBS):
+        more = VALUES.get(verb, "").format(to=1)
+        yield f"button {verb}", lambda s, v=verb, m=more: (None, Press(NOW, f"{v}:{s.id}{m}"))
+    for verb, asking in {
+        "baseline": AskingSure("baseline"), "end": AskingSure("end"), "hand_over": AskingSure("hand_over", to=2),
+    }.items():  # fmt: skip
+        yield (
+            f"yes to {verb}",
+            lambda s, v=verb, a=asking: (
+                StaffState(AskingSure(a.what, s.id, a.to)),
+                Press(NOW, f"sure:{v}:{s.id}"),
+            ),
+        )
+    yield "words while writing", lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "hello"))
+    yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
+    yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
+    yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))
+    yield (
+        "words for whoever is chosen",
+        lambda s: (StaffState(ChoosingClient("write", "hello")), Press(NOW, f"pick:{s.id}")),
+    )
+    yield (
+        "ticks made before",
+        lambda s: (StaffState(Ticking("measures", s.id, ("hip",))), Press(NOW, f"measures:{s.id}:done")),
+    )
+
+
+# --- one try ----------------------------------------------------------------------------------------------------
+
+
+def about(conn: Connection, subject: Subject) -> list[Any]:
+    """Everything that is held of a client, and all that is on its way to them."""
+    held: list[Any] = list(conn.execute(select(clients_table).where(clients_table.c.id == subject.id)))
+    for table in (flags_table, notes, words_table, readings_table, goals, slots):
+        held += conn.execute(select(table).where(table.c.client_id == subject.id))
+    held += conn.execute(select(outbox.c.message).where(outbox.c.chat_id == subject.chat))
+    held += conn.execute(select(inbox_table.c.key).where(inbox_table.c.chat_id == subject.chat))
+    return [tuple(row) for row in held]
+
+
+def told(conn: Connection, chat: int) -> list[str]:
+    """Everything said to a chat, with its buttons: words are made of nothing else."""
+    rows = conn.execute(select(outbox).where(outbox.c.chat_id == chat).order_by(outbox.c.id))
+    return [f"{row.message} {row.choices}" for row in rows]
+
+
+DECIDE = steps()
+
+
+def tried(
+    conn: Connection, chat: int, state: StaffState | None, event: Event, subject: Subject
+) -> tuple[list[Any], bool]:
+    """Let an event happen, and undo it: what its sender was told, and whether anything of the client changed."""
+    before = about(conn, subject)
+    point = conn.begin_nested()
+    if state is not None:
+        conversations.save(conn, {chat: (codec.dumps(state), NOW)})
+    inbox.put(conn, [Incoming("try", chat, event)], NOW)
+    while turn.work_batch(conn, DECIDE, NOW):
+        pass
+    said, changed = told(conn, chat), about(conn, subject) != before
+    if chat == subject.chat:
+        changed = False  # what somebody does about themselves is theirs
+    point.rollback()
+    return said, changed
+
+
+def hole(conn: Connection, role: str, act: Act, subject: Subject) -> str:
+    """What is wrong with one try, "" when nothing is; for who may, whether it led anywhere."""
+    state, event = act(subject)
+    said, changed = tried(conn, CHATS[role], state, event, subject)
+    typed = event.argument if isinstance(event, Command) else event.text if isinstance(event, Text) else ""
+    leaks = [c for c in subject.canaries if c in str(said) and c not in typed]  # a typed name may be said back
+    if role in subject.may:
+        return "yes" if leaks or changed else "-"
+    if changed:
+        return "HOLE: changed"
+    if leaks:
+        return f"HOLE: told {leaks[0]}"
+    nobody = Subject(subject.name, 0, "", frozenset(), NOBODY)
+    if isinstance(event, Press) and event.data.partition(":")[0] in staff.OF_A_CLIENT | {"sure"}:
+        like_nobody, _ = tried(conn, CHATS[role], *act(nobody), subject)
+        if like_nobody != said:
+            return "HOLE: told apart from nobody"
+    return "no"
+
+
+def matrix(database: Database, roles: tuple[str, ...]) -> tuple[dict[str, dict[str, str]], list[str]]:
+    """Every way in, by every role, to both clients: a table of cells, and the holes in words."""
+    table: dict[str, dict[str, str]] = {}
+    holes = []
+    with database.engine.connect() as conn, conn.begin() as all_of_it:
+        there = practice(conn)
+        for name, act in ways():
+            for role in roles:
+                cells = [hole(conn, role, act, subject) for subject in there.subjects]
+                table.setdefault(name, {})[role] = next((c for c in cells if c.startswith("HOLE")), "") or (
+                    "own" if "yes" in cells else "no" if "no" in cells else "-"
+                )
+                holes += [f"{role}: {name}: {c}" for c in cells if c.startswith("HOLE")]
+        for link, token in there.tokens.items():
+            for role in roles:
+                cells = [_opened(conn, role, token, subject) for subject in there.subjects]
+                table.setdefault(f"link: {link}", {})[role] = next((c for c in cells if c != "no"), "no")
+                holes += [f"{role}: link {link}: {c}" for c in cells if c.startswith("HOLE")]
+        all_of_it.rollback()
+    return table, holes
+
+
+def _opened(conn: Connection, role: str, token: str, subject: Subject) -> str:
+    said, changed = tried(conn, CHATS[role], None, Command(NOW, "start", token), subject)
+    if role in subject.may:
+        return "no"
+    leaks = [c for c in subject.canaries if c in str(said)]
+    return f"HOLE: told {leaks[0]}" if leaks else "HOLE: changed" if changed else "no"
+
+
+def shown(table: Mapping[str, Mapping[str, str]], roles: tuple[str, ...]) -> str:
+    width = max(len(name) for name in table) + 2
+    head = "".ljust(width) + "".join(role.ljust(14) for role in roles)
+    lines = [name.ljust(width) + "".join(cells[role][:13].ljust(14) for role in roles) for name, cells in table.items()]
+    return "\n".join(("", head, *lines))
+
+
+# --- the tests --------------------------------------------------------------------------------------------------
+
+
+@pytest.fixture
+def sqlite(tmp_path: Any, sqlite_template: bytes) -> Iterator[Database]:
+    path = tmp_path / "samehour.db"
+    path.write_bytes(sqlite_template)
+    database = Database(f"sqlite:///{path}")
+    yield database
+    database.close()
+
+
+def test_nobody_reaches_a_client_who_is_not_theirs(sqlite: Database, capsys: pytest.CaptureFixture[str]) -> None:
+    roles = tuple(CHATS)
+    table, holes = matrix(sqlite, roles)
+    with capsys.disabled():
+        print(shown(table, roles))
+        print(f"{sum(len(cells) for cells in table.values())} tries on two clients each, {len(holes)} holes")
+    assert holes == []
+
+
+def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> None:
+    """Every way that is a coach's own leads somewhere for the coach, or the matrix would prove nothing."""
+    table, _ = matrix(sqlite, ("coach",))
+    silent = {"slotday"}  # it asks for the time, and names nobody
+    assert {v for v in staff.OF_A_CLIENT - silent if table[f"button {v}"]["coach"] != "own"} == set()
+    assert table["yes to end"]["coach"] == table["words while writing"]["coach"] == "own"
+
+
+@pytest.mark.parametrize("query", ["_ONE", "_ALL"])
+def test_without_the_coach_in_the_caseloads_query_the_matrix_finds_holes(
+    sqlite: Database, monkeypatch: pytest.MonkeyPatch, query: str
+) -> None:
+    anybody = or_(clients_table.c.coach_id == bindparam("coach"), true())
+    broken = {
+        "_ONE": clients.ALL.where(clients_table.c.id == bindparam("client"), anybody),
+        "_ALL": clients.ALL.where(anybody).order_by(clients_table.c.name),
+    }
+    monkeypatch.setattr(caseload, query, broken[query])
+    _, holes = matrix(sqlite, ("other coach", "former coach"))
+    assert any(h.startswith("other coach") for h in holes) and any(h.startswith("former coach") for h in holes)
+    assert len(holes) > 10
+
+
+def test_whoever_opens_a_link_that_is_no_longer_good_hears_the_same_as_for_one_that_never_was(sqlite: Database) -> None:
+    with sqlite.engine.connect() as conn, conn.begin() as all_of_it:
+        there = practice(conn)
+        for role, chat in CHATS.items():
+            answers = {
+                link: tried(conn, chat, None, Command(NOW, "start", there.tokens[link]), there.subjects[0])[0]
+                for link in ("used", "late", "taken back", "forged")
+            }
+            assert len({str(answer) for answer in answers.values()}) == 1, (role, answers)
+        all_of_it.rollback()

@@ -1,0 +1,473 @@
+"""Red flags in free text: alarms, denials, questions and harmless texts, in six languages.
+
+A line is `what is typed → sign level`, a question mark after it when one question is asked before anything is done,
+and `-` for no alarm. The levels are those of function.md 9.1; every line is our own invention.
+"""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import example, given, settings
+from hypothesis import strategies as st
+
+from core.language import LANGUAGES, words_for
+from core.language.danger_signs import Alarm, Level, recognise
+from tests.core.understanding.ways_of_writing import CORPUS
+
+ENGLISH = """
+I have chest pain → chest_pain emergency
+chest pian → chest_pain emergency
+my chest really hurts → chest_pain emergency
+tightness across my chest → chest_pain emergency
+pressure in my chest and down my left arm → chest_pain emergency
+chest pain that won't go away → chest_pain emergency
+my chest hurts and it has not gone away → chest_pain emergency
+I stopped because I had pain in my chest → chest_pain emergency
+no idea why my chest hurts → chest_pain emergency
+not feeling well, chest pain → chest_pain emergency
+no, chest pain → chest_pain emergency
+I think I'm having a heart attack → chest_pain emergency
+7, but my chest hurts → chest_pain emergency
+chest pain but it went away when I sat down → chest_pain same_day
+pain in my left arm and I feel sick → chest_pain emergency
+I passed out this morning → faint emergency
+I fainted → faint emergency
+no chest pain but I fainted → faint emergency
+no chest pain and I fainted → faint emergency
+I can't breathe → breathless_at_rest emergency
+short of breath even sitting still → breathless_at_rest emergency
+trouble breathing → breathless_at_rest emergency
+my face is drooping on one side → stroke_signs emergency
+slurred speech since this morning → stroke_signs emergency
+my left arm went numb → stroke_signs emergency
+sudden weakness on one side → stroke_signs emergency
+worst headache of my life → stroke_signs emergency
+my left leg is swollen and I'm short of breath → leg_swelling_with_breathlessness emergency
+my calf is swollen and hot → leg_swelling same_day
+my left leg is swollen → leg_swelling same_day
+both ankles are swollen → swollen_legs same_day
+palpitations since yesterday → palpitations same_day
+my heart is racing → palpitations same_day
+dizzy again today → dizzy same_day
+I keep getting dizzy → dizzy same_day
+breathless going up the stairs, more than usual → breathless_on_usual_tasks same_day
+dizzy → dizzy stop_rest
+I feel faint → dizzy stop_rest
+I feel sick after the test → nausea stop_rest
+out of breath after the walk → breathless stop_rest
+cold sweat → cold_sweat stop_rest
+I twisted my ankle → new_joint_pain stop_rest
+I want to die → despair emergency
+I don't want to live any more → despair emergency
+thinking of killing myself → despair emergency
+I make myself sick after meals → eating_worry talk
+no chest pain → -
+no pain in my chest → -
+my chest does not hurt → -
+chest pain? no → -
+chest pain: none → -
+chest pain, no → -
+I never had chest pain → -
+no chest pain, no dizziness → -
+no chest pain or dizziness → -
+no chest pain, dizziness or fainting → -
+without dizziness → -
+I'm not dizzy → -
+no more chest pain → -
+no signs of a stroke → -
+haven't had any dizziness or breathlessness → -
+no chest pain and dizziness → dizzy stop_rest ?
+the chest pain I had last year → chest_pain emergency ?
+I had a heart attack in 2019 → chest_pain emergency ?
+I fainted years ago → faint emergency ?
+my mum had a stroke → stroke_signs emergency ?
+what if I get chest pain → chest_pain emergency ?
+is chest pain dangerous? → chest_pain emergency ?
+what are the signs of a stroke? → stroke_signs emergency ?
+my heart is in it → -
+this killed me haha → -
+I nearly died laughing → -
+did chest presses today, sore → -
+chest 102 cm → -
+I painted the fence → -
+my bus is on strike → -
+I'm sick of this weather → -
+feeling fine, 7 → -
+my pulse is 72 → -
+blood pressure 128/82 → -
+I swam breaststroke → -
+82.4 → -
+"""
+
+SPANISH = """
+me duele el pecho → chest_pain emergency
+tengo un dolor en el pecho → chest_pain emergency
+opresión en el pecho → chest_pain emergency
+me deule el pecho → chest_pain emergency
+sí, me duele el pecho → chest_pain emergency
+me duele el pecho y el brazo izquierdo → chest_pain emergency
+creo que me está dando un infarto → chest_pain emergency
+no sé por qué pero me duele el pecho → chest_pain emergency
+me dolía el pecho pero ya pasó → chest_pain same_day
+me desmayé ayer → faint emergency
+perdí el conocimiento → faint emergency
+no puedo respirar → breathless_at_rest emergency
+me cuesta mucho respirar → breathless_at_rest emergency
+tengo la cara torcida → stroke_signs emergency
+se me ha dormido el brazo → stroke_signs emergency
+me cuesta hablar → stroke_signs emergency
+tengo la pierna izquierda hinchada → leg_swelling same_day
+la pierna hinchada y me falta el aire → leg_swelling_with_breathlessness emergency
+tengo los tobillos hinchados → swollen_legs same_day
+tengo palpitaciones → palpitations same_day
+otra vez mareos → dizzy same_day
+me falta el aire al subir escaleras → breathless_on_usual_tasks same_day
+estoy mareada → dizzy stop_rest
+tengo náuseas → nausea stop_rest
+sudor frío → cold_sweat stop_rest
+no quiero vivir → despair emergency
+quiero morirme → despair emergency
+tomo laxantes para bajar → eating_worry talk
+no tengo dolor en el pecho → -
+no me duele el pecho → -
+sin dolor de pecho → -
+sin mareos → -
+ni mareos ni dolor en el pecho → -
+ningún dolor en el pecho → -
+¿dolor de pecho? no → -
+dolor de pecho: ninguno → -
+no tengo mareos ni náuseas → -
+no tengo dolor de pecho pero me desmayé → faint emergency
+el año pasado tuve un infarto → chest_pain emergency ?
+mi madre tuvo un ictus → stroke_signs emergency ?
+¿qué pasa si me duele el pecho? → chest_pain emergency ?
+si me duele el pecho, ¿paro? → chest_pain emergency ?
+te lo digo de todo corazón → -
+me muero de risa → -
+mi tía vino a verme → -
+la tensión está bien → -
+ejercicios de pecho hechos → -
+tengo agujetas → -
+82,4 y energía 7 → -
+"""
+
+GERMAN = """
+Ich habe Brustschmerzen → chest_pain emergency
+Brustschemrzen → chest_pain emergency
+Schmerzen in der Brust → chest_pain emergency
+meine Brust tut weh → chest_pain emergency
+Druck auf der Brust → chest_pain emergency
+es sticht im Herz → chest_pain emergency
+mir ist nicht gut, Brustschmerzen → chest_pain emergency
+keine Ahnung warum, aber die Brust schmerzt → chest_pain emergency
+Ich glaube, ich habe einen Herzinfarkt → chest_pain emergency
+Brustschmerzen, sind aber wieder weg → chest_pain same_day
+ich bin umgekippt → faint emergency
+bin ohnmächtig geworden → faint emergency
+ich bekomme keine Luft → breathless_at_rest emergency
+Atemnot → breathless_at_rest emergency
+mein Mundwinkel hängt → stroke_signs emergency
+mein linker Arm ist taub → stroke_signs emergency
+plötzlich schwach auf der rechten Seite → stroke_signs emergency
+mein linkes Bein ist geschwollen → leg_swelling same_day
+Bein geschwollen und außer Atem → leg_swelling_with_breathlessness emergency
+beide Beine sind dick → swollen_legs same_day
+mein Herz rast → palpitations same_day
+Herzstolpern → palpitations same_day
+schon wieder schwindelig → dizzy same_day
+mir ist schwindlig → dizzy stop_rest
+mir ist schwindelig geworden → dizzy stop_rest
+mir ist übel → nausea stop_rest
+kalter Schweiß → cold_sweat stop_rest
+außer Atem auf der Treppe, mehr als sonst → breathless_on_usual_tasks same_day
+ich bin umgeknickt → new_joint_pain stop_rest
+ich will nicht mehr leben → despair emergency
+ich möchte sterben → despair emergency
+ich nehme Abführmittel → eating_worry talk
+keine Brustschmerzen → -
+keine Schmerzen in der Brust → -
+Brustschmerzen habe ich keine → -
+Brustschmerzen: nein → -
+die Brust tut nicht weh → -
+mir ist nicht schwindlig → -
+ohne Schwindel → -
+weder Schwindel noch Atemnot → -
+kein Schwindel, keine Übelkeit → -
+ich habe keinerlei Brustschmerzen → -
+nicht übel → -
+keine Brustschmerzen, aber ohnmächtig geworden → faint emergency
+letztes Jahr hatte ich einen Herzinfarkt → chest_pain emergency ?
+meine Mutter hatte einen Schlaganfall → stroke_signs emergency ?
+was ist, wenn ich Brustschmerzen bekomme? → chest_pain emergency ?
+sind Brustschmerzen gefährlich? → chest_pain emergency ?
+herzlichen Dank → -
+Muskelkater in der Brust → -
+das liegt mir am Herzen → -
+ich habe mich totgelacht → -
+Blutdruck 128/82 → -
+82,4 kg, Energie 7 → -
+"""
+
+FRENCH = """
+j'ai mal à la poitrine → chest_pain emergency
+mal a la poitrine → chest_pain emergency
+douleur dans la poitrine → chest_pain emergency
+ça me serre dans la poitrine → chest_pain emergency
+j'ai mal à la poitrine et au bras gauche → chest_pain emergency
+je crois que je fais une crise cardiaque → chest_pain emergency
+je ne sais pas pourquoi mais j'ai mal à la poitrine → chest_pain emergency
+j'avais mal à la poitrine mais c'est passé → chest_pain same_day
+je me suis évanoui hier → faint emergency
+j'ai perdu connaissance → faint emergency
+je n'arrive pas à respirer → breathless_at_rest emergency
+j'ai du mal à respirer → breathless_at_rest emergency
+j'ai le visage paralysé → stroke_signs emergency
+mon bras est engourdi → stroke_signs emergency
+je n'arrive plus à parler → stroke_signs emergency
+j'ai la jambe gauche enflée → leg_swelling same_day
+jambe enflée et essoufflé → leg_swelling_with_breathlessness emergency
+j'ai les chevilles gonflées → swollen_legs same_day
+j'ai des palpitations → palpitations same_day
+mon cœur s'emballe → palpitations same_day
+encore des vertiges → dizzy same_day
+j'ai des vertiges → dizzy stop_rest
+la tête me tourne → dizzy stop_rest
+j'ai envie de vomir → nausea stop_rest
+sueurs froides → cold_sweat stop_rest
+essoufflé dans les escaliers, plus que d'habitude → breathless_on_usual_tasks same_day
+je ne veux plus vivre → despair emergency
+j'ai envie de mourir → despair emergency
+je me fais vomir après les repas → eating_worry talk
+pas de douleur à la poitrine → -
+je n'ai pas mal à la poitrine → -
+ça ne fait pas mal à la poitrine → -
+aucune douleur thoracique → -
+sans vertiges → -
+ni vertiges ni douleur à la poitrine → -
+douleur à la poitrine : non → -
+je n'ai jamais eu de vertiges → -
+pas de vertiges, pas de nausées → -
+je n'ai pas de palpitations → -
+pas de douleur à la poitrine mais je me suis évanoui → faint emergency
+l'année dernière j'ai eu un infarctus → chest_pain emergency ?
+ma mère a fait un AVC → stroke_signs emergency ?
+et si j'ai mal à la poitrine ? → chest_pain emergency ?
+est-ce que la douleur à la poitrine est grave ? → chest_pain emergency ?
+merci de tout cœur → -
+j'ai acheté du pain → -
+pas mal, énergie 7 → -
+morte de rire → -
+la tension est bonne → -
+j'ai des courbatures → -
+"""
+
+POLISH = """
+boli mnie w klatce piersiowej → chest_pain emergency
+ból w klatce piersiowej → chest_pain emergency
+bol w klatce → chest_pain emergency
+ucisk w klatce piersiowej → chest_pain emergency
+kłuje mnie serce → chest_pain emergency
+nie wiem dlaczego, ale boli mnie w klatce → chest_pain emergency
+chyba mam zawał → chest_pain emergency
+źle się czuję, ból w klatce piersiowej → chest_pain emergency
+bolało mnie w klatce piersiowej, ale przeszło → chest_pain same_day
+wczoraj zemdlałam → faint emergency
+straciłem przytomność → faint emergency
+nie mogę oddychać → breathless_at_rest emergency
+trudno mi oddychać → breathless_at_rest emergency
+twarz mi opada → stroke_signs emergency
+drętwieje mi lewa ręka → stroke_signs emergency
+bełkotliwa mowa → stroke_signs emergency
+mam spuchniętą lewą nogę → leg_swelling same_day
+spuchnięta noga i duszności → leg_swelling_with_breathlessness emergency
+mam opuchnięte kostki → swollen_legs same_day
+serce mi wali → palpitations same_day
+mam kołatanie serca → palpitations same_day
+znowu zawroty głowy → dizzy same_day
+zadyszka na schodach większa niż zwykle → breathless_on_usual_tasks same_day
+kręci mi się w głowie → dizzy stop_rest
+jest mi niedobrze i mam mdłości → nausea stop_rest
+zimny pot → cold_sweat stop_rest
+skręciłam kostkę → new_joint_pain stop_rest
+nie chcę żyć → despair emergency
+chcę umrzeć → despair emergency
+wymiotuję po jedzeniu → eating_worry talk
+nie boli mnie w klatce piersiowej → -
+nie mam bólu w klatce → -
+bez bólu w klatce piersiowej → -
+bez zawrotów głowy → -
+żadnych bólów w klatce ani zawrotów → -
+nie kręci mi się w głowie → -
+ból w klatce: nie → -
+nie miałem zawrotów głowy → -
+brak duszności → -
+nigdy nie zemdlałem → -
+nie mam bólu w klatce, ale zemdlałem → faint emergency
+w zeszłym roku miałem zawał → chest_pain emergency ?
+moja mama miała udar → stroke_signs emergency ?
+co jeśli będzie mnie boleć w klatce? → -
+co jeśli dostanę zawału? → chest_pain emergency ?
+czy ból w klatce jest groźny? → chest_pain emergency ?
+ciśnienie dobre → -
+udało się, 12 → -
+umieram ze śmiechu → -
+serdecznie dziękuję → -
+82,4 i energia 7 → -
+"""
+
+ARABIC = """
+عندي ألم في صدري → chest_pain emergency
+ألم في الصدر → chest_pain emergency
+صدري يؤلمني → chest_pain emergency
+أشعر بضغط في صدري → chest_pain emergency
+ضيق في الصدر → chest_pain emergency
+قلبي يوجعني → chest_pain emergency
+أظن أنها نوبة قلبية → chest_pain emergency
+لا أعرف لماذا لكن صدري يؤلمني → chest_pain emergency
+كان عندي ألم في صدري لكنه زال → chest_pain same_day
+أغمي علي أمس → faint emergency
+فقدت الوعي → faint emergency
+لا أستطيع التنفس → breathless_at_rest emergency
+صعوبة في التنفس → breathless_at_rest emergency
+وجهي مائل → stroke_signs emergency
+خدر في ذراعي → stroke_signs emergency
+لا أستطيع الكلام → stroke_signs emergency
+ساقي اليسرى متورمة → leg_swelling same_day
+ساقي متورمة وعندي ضيق تنفس → leg_swelling_with_breathlessness emergency
+عندي خفقان → palpitations same_day
+قلبي يدق بسرعة → palpitations same_day
+دوخة مرة أخرى → dizzy same_day
+ضيق نفس عند صعود الدرج → breathless_on_usual_tasks same_day
+أشعر بدوخة → dizzy stop_rest
+عندي غثيان → nausea stop_rest
+عرق بارد → cold_sweat stop_rest
+لا أريد أن أعيش → despair emergency
+أريد أن أموت → despair emergency
+أتقيأ بعد الأكل → eating_worry talk
+لا يوجد ألم في الصدر → -
+ليس عندي ألم في صدري → -
+لا ألم في الصدر → -
+بدون دوخة → -
+لا دوخة ولا ألم في الصدر → -
+لا أشعر بدوخة → -
+ألم في الصدر: لا → -
+لم أفقد الوعي → -
+ما عندي دوخة → -
+ليس لدي غثيان → -
+لا ألم في الصدر لكن أغمي علي → faint emergency
+لا ألم في الصدر ودوخة → dizzy stop_rest ?
+في العام الماضي أصبت بنوبة قلبية → chest_pain emergency ?
+أمي أصيبت بسكتة دماغية → stroke_signs emergency ?
+ماذا لو شعرت بألم في صدري؟ → chest_pain emergency ?
+هل ألم الصدر خطير؟ → chest_pain emergency ?
+شكرا من كل قلبي → -
+الضغط 128/82 → -
+أموت من الضحك → -
+٨٢٫٤ وطاقة ٧ → -
+"""
+
+TABLES = {"en": ENGLISH, "es": SPANISH, "de": GERMAN, "fr": FRENCH, "pl": POLISH, "ar": ARABIC}
+
+
+def rows() -> list[tuple[str, str, Alarm | None]]:
+    found = []
+    for language, table in TABLES.items():
+        for line in table.strip().split("\n"):
+            typed, _, expected = line.partition(" → ")
+            said = expected.split()
+            alarm = None if said[0] == "-" else Alarm(said[0], Level(said[1]), said[-1] != "?")
+            found.append((language, typed, alarm))
+    return found
+
+
+ROWS = rows()
+
+
+@pytest.mark.parametrize(("language", "typed", "alarm"), ROWS)
+def test_what_a_text_raises(language, typed, alarm):
+    assert recognise(typed, words_for(language)) == alarm
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_each_language_has_alarms_and_denials_enough(language):
+    mine = [alarm for code, _, alarm in ROWS if code == language]
+    assert len(mine) >= 25
+    assert sum(a is None for a in mine) >= 10
+    assert sum(a is not None and a.level is Level.EMERGENCY and a.certain for a in mine) >= 10
+    assert any(a is not None and not a.certain for a in mine)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_language_knows_every_sign(language):
+    signs = words_for(language).signs
+    assert {s.key for s in signs} == {s.key for s in words_for("en").signs}
+
+
+def spelled(part: str) -> list[str]:
+    return [p.replace("_", " ").rstrip("*") for p in part.split("|") if "*" not in p[:-1]]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_phrase_of_a_sign_raises_an_alarm(language):
+    words = words_for(language)
+    silent = []
+    for sign in words.signs:
+        first, *rest = sign.parts
+        for phrase in spelled(first):
+            typed = " ".join([phrase, *(spelled(part)[0] for part in rest)])
+            if recognise(typed, words) is None:
+                silent.append(f"{sign.key}: {typed}")
+    assert not silent, "\n".join(silent)
+
+
+@pytest.mark.parametrize("writes_in", LANGUAGES)
+@pytest.mark.parametrize("speaks", LANGUAGES)
+def test_an_emergency_is_recognised_whatever_language_the_client_has_chosen(writes_in, speaks):
+    for language, typed, alarm in ROWS:
+        if language == writes_in and alarm is not None and alarm.certain and alarm.level is Level.EMERGENCY:
+            if writes_in not in (speaks, "en") and typed in SLIPS:
+                continue  # slips of the hand are forgiven in the client's own language and in English
+            found = recognise(typed, words_for(speaks))
+            assert found is not None, typed
+            assert found.level is Level.EMERGENCY, typed
+
+
+SLIPS = {"me deule el pecho", "Brustschemrzen"}
+
+
+@pytest.mark.parametrize("speaks", LANGUAGES)
+def test_harmless_texts_of_all_languages_raise_nothing(speaks):
+    raised = [
+        f"{typed}: {found}"
+        for language, typed, alarm in ROWS
+        if alarm is None and language in (speaks, "en") and (found := recognise(typed, words_for(speaks))) is not None
+    ]
+    assert not raised, "\n".join(raised)
+
+
+def test_no_reading_anybody_writes_raises_an_alarm():
+    raised = [
+        f"{language}: {line}"
+        for language, lines in CORPUS.items()
+        for line in lines.strip().split("\n")
+        if recognise(line.partition(": ")[2].rpartition(" → ")[0], words_for(language)) is not None
+    ]
+    assert not raised, "\n".join(raised)
+
+
+@pytest.mark.parametrize("word", ["planting", "painting", "strike", "binding", "chess", "breaststroke", "faithful"])
+def test_a_word_that_only_looks_like_a_sign_raises_nothing(word):
+    assert recognise(f"I like {word}", words_for("en")) is None
+
+
+@settings(max_examples=300)
+@given(st.text(max_size=300), st.sampled_from(sorted(LANGUAGES)))
+@example("no " * 2000 + "chest pain", "en")
+@example("chest " * 1500, "en")
+@example("፩፪፫፬ chest pain ²²²²", "en")
+@example("chest pain " * 400, "en")
+@example("pas de douleur, " * 300, "fr")
+@example("لا ألم " * 600, "ar")
+def test_no_message_breaks_the_recognition(typed, language):
+    found = recognise(typed, words_for(language))
+    assert found is None or isinstance(found, Alarm)
