@@ -281,7 +281,7 @@ def _to_the_coach() -> Iterator[object]:
             yield cm.UrgentFlag(7, "Ada", code.value, measure, evidence, AT)
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
     yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
-    yield cm.ClientBack(7, "Ada")
+    yield from (cm.ClientBack(7, "Ada"), cm.ClientInCohort("Ada", "Spring", "Olga"))
 
 
 def evidence_value(name: str) -> str | Decimal:

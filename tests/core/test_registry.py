@@ -23,6 +23,7 @@ HERE = Path(__file__).parent
 
 # What checks a measure or a reference from outside: a published example, another tool, a data set.
 OUTSIDE_CHECKS: dict[str, str] = {
+    "emergency_numbers": "test_emergency_numbers.py::test_a_number_we_print_is_an_emergency_number_there",
     # measures
     "height": "test_body_examples.py::test_a_conversion_is_the_one_printed",
     "weight": "test_linnerud.py::test_typed_pounds_and_inches_become_the_kilograms_and_centimetres_numpy_gets",
@@ -102,7 +103,8 @@ OUTSIDE_CHECKS: dict[str, str] = {
     "heart_rate_intensity": "test_function_examples.py::test_acsm_read_bands_of_the_reserve_are_half_open",
     "who_activity_2020": "test_activity_examples.py::test_a_week_of_activity_counts_vigorous_minutes_twice",
     "activity_intensity": "test_activity_examples.py::test_pag_read_met_bands",
-    "session_load": "test_load.py::test_monotony_is_the_mean_over_the_sample_sd_as_two_other_tools_compute_it",
+    "session_load": "judging/test_training_load.py::"
+    "test_monotony_is_the_mean_over_the_sample_sd_as_two_other_tools_compute_it",
     "function_test_change": "test_function_examples.py::"
     "test_example_37_computed_an_error_of_21_metres_means_these_detectable_changes",
 }

@@ -19,7 +19,7 @@ from core.care import Plan, Slot
 from demo.messenger import Remote
 from tests.bot.practice import add_client, add_coach
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 PATIENCE = 30.0  # seconds; nothing here waits for a time, only for things to happen
 
 

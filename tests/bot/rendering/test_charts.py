@@ -106,7 +106,7 @@ def test_anything_else_is_no_picture() -> None:
 
 def test_rendering_text_does_not_load_matplotlib() -> None:
     program = (
-        "import sys; from bot.rendering import Reader, render; from core.dialogue import messages as m;"
+        "import sys; from bot.rendering import Reader, render; from core.dialogue.client import messages as m;"
         " render(m.YouAreWelcome(), (), Reader('de')); sys.exit('matplotlib' in sys.modules)"
     )
     assert subprocess.run([sys.executable, "-c", program], check=False, timeout=60).returncode == 0

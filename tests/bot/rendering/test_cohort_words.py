@@ -14,11 +14,11 @@ from decimal import Decimal
 from types import ModuleType
 
 import pytest
-from bot.exports.closing_csv import closing_csv
 
 from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, length
 from bot.rendering import Reader, render
 from bot.rendering.attachments import ATTACHMENTS
+from bot.rendering.closing_csv import closing_csv
 from bot.rendering.phrases import PHRASES, cohort_labels, labels, load
 from bot.rendering.samples import LONG_NAME
 from bot.rendering.voice import voice
@@ -141,10 +141,9 @@ def test_every_button_of_cohorts_has_a_label() -> None:
     import bot
     import core.dialogue
 
-    files = [
-        Path(core.dialogue.__path__[0]) / f"{n}.py" for n in ("organiser", "membership", "group", "staff_settings")
-    ]
-    files.append(Path(bot.__path__[0]) / "cohorts.py")
+    modules = ("organiser/cohorts", "client/cohort_membership", "engines/group", "staff/settings")
+    files = [Path(core.dialogue.__path__[0]) / f"{module}.py" for module in modules]
+    files.append(Path(bot.__path__[0]) / "turns" / "cohorts.py")
     found = set(re.findall(r'Choice\(\s*"([a-z_:]+)"', "\n".join(p.read_text() for p in files)))
     assert len(found) > 15
     assert sorted(key for key in found if not labels.known(key)) == []

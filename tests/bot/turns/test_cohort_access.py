@@ -42,7 +42,7 @@ class Cohort:
     """One cohort that others may try to reach. member: somebody in it."""
 
     name: str
-    cohorts: str  # the role that runs it
+    organiser: str  # the role that runs it
     id: int
     member: Subject
 
