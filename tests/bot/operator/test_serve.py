@@ -45,7 +45,8 @@ class Bot:
             "-m",
             "bot",
             *arguments,
-            env={**bare, **self.settings, "PYTHONPATH": str(ROOT)},
+            cwd=ROOT,
+            env=bare | self.settings,
             stdout=asyncio.subprocess.PIPE,
             stderr=asyncio.subprocess.PIPE,
         )
