@@ -92,7 +92,7 @@ def test_a_bot_without_its_database_is_alive_and_not_ready_and_still_shows_its_m
     async def scene(messenger):
         async with at_work(database_url, messenger) as ask:
             assert (await ask("/readyz"))[0] == 200
-            monkeypatch.setattr("bot.store.database.Database._read", gone)
+            monkeypatch.setattr("bot.store.database.Database.read", gone)
             status, answer = await ask("/readyz")
             assert (status, answer) == (503, '{"database":false,"schema":false,"messenger":true}')
             assert (await ask("/healthz"))[0] == (await ask("/metrics"))[0] == 200

@@ -367,6 +367,7 @@ def test_at_a_set_rate_nearly_all_of_it_is_used_and_never_more(database, monkeyp
     at = scene.transport.at
     assert 149 / (at[-1] - at[0]) >= 0.95 * 60
     assert max(sum(1 for other in at if start <= other < start + 1) for start in at) <= 62
+    assert max(sum(1 for other in at if start <= other < start + 0.1) for start in at) <= 8  # evenly, not in bursts
 
 
 def test_a_timed_message_goes_out_at_its_instant(database):

@@ -4,7 +4,7 @@ than that it is not theirs."""
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, time
+from datetime import UTC, date, datetime, time
 from decimal import Decimal
 from typing import Any
 
@@ -12,6 +12,7 @@ import pytest
 
 from core.care import Slot
 from core.dialogue.engines import staff
+from core.dialogue.kit.events import Press
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole
 from core.dialogue.organiser import cohorts
 from core.dialogue.organiser import messages as om
@@ -19,6 +20,7 @@ from core.dialogue.staff import cohort_effects as fx
 from core.dialogue.staff import effects as sfx
 from core.dialogue.staff.cohort_states import PlanningCohort
 from core.dialogue.staff.facts import CohortFact, MemberFact
+from core.dialogue.staff.states import StaffState
 from core.watching.cohort import Closing, Counted, Sum, Terms, Week
 from tests.core.dialogue.office import LONDON, Office
 
@@ -279,7 +281,8 @@ def test_an_organiser_who_is_no_coach_has_no_coach_s_command(command: str) -> No
 def test_an_organiser_needs_no_caseload_for_anything_of_a_cohort() -> None:
     """What is not asked for is not loaded: no card, no row, no reading."""
     for verb in cohorts.VERBS:
-        kinds = {type(n).__name__ for n in staff._needs_of_press(verb, "3")}
+        pressed = Press(datetime(2026, 3, 30, tzinfo=UTC), f"{verb}:3")
+        kinds = {type(n).__name__ for n in staff.needs(StaffState(), pressed)}
         assert kinds <= {"Cohorts", "OtherCoaches"}, verb
 
 
