@@ -21,7 +21,7 @@ from babel.messages.catalog import Catalog, Message
 from babel.messages.extract import extract_from_dir
 from babel.messages.pofile import read_po, write_po
 
-from bot.foundation.reader import LANGUAGES
+from core.language import LANGUAGES
 
 ROOT = Path(__file__).parents[2]
 SOURCE = "bot/rendering"

@@ -14,11 +14,10 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import AskLanguage, LanguageChanged, WhichPlace
 from core.dialogue.kit.step import rows_of
-from core.language import plain
+from core.language import LANGUAGES, plain
 from core.language.intents import weekday_and_time, when
 from core.quantity import Unit
 
-LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
 # --- later, pause, stop -----------------------------------------------------------------------------------------
 
 
@@ -185,7 +184,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
 
 def _by_label(d: ClientStep, prefix: str, text: str) -> str:
     options = {
-        "lang": LANGUAGES,
+        "lang": tuple(LANGUAGES),
         "units": tuple(enrolment.UNIT_SETS),
         "numbers": ("shown", "coach_only", "leave_out"),
     }[prefix]

@@ -8,11 +8,11 @@ import pytest
 from babel.messages.catalog import Catalog
 from babel.messages.pofile import read_po, write_po
 
-from bot.foundation.reader import LANGUAGES
 from bot.rendering import Reader, render
 from bot.rendering.catalogues import extracted, problems, problems_of, update
 from bot.rendering.translations import PSEUDO, accented, compiled, pseudo, template, translations
 from core.dialogue.client import messages as m
+from core.language import LANGUAGES
 
 SOURCE = """
 from bot.rendering.voice import N_, NC_

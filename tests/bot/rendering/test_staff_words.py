@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from bot.foundation.reader import LANGUAGES, length
+from bot.foundation.reader import length
 from bot.rendering import Reader, render
 from bot.rendering.attachments import ATTACHMENTS
 from bot.rendering.phrases import PHRASES, load
@@ -25,6 +25,7 @@ from core.dialogue.engines import staff
 from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Command, Press
 from core.dialogue.staff import messages as sm
+from core.language import LANGUAGES
 from core.measures import MEASURES
 from core.watching.digest import CaseRow, Digest, FlagFact, Panel, digest, fitted
 from core.watching.flags import RULES, Code

@@ -6,7 +6,6 @@ import pytest
 from sqlalchemy import update
 from telegram import Bot
 
-from bot.foundation.reader import LANGUAGES
 from bot.rendering.menu import DESCRIPTIONS, describe
 from bot.store import menus as staff_menus
 from bot.store import people
@@ -14,6 +13,7 @@ from bot.store.people import Role
 from bot.store.schema import people as people_table
 from bot.transports.menus import MENUS, Menu, commands, set_for, set_general
 from bot.transports.request import AiohttpRequest
+from core.language import LANGUAGES
 from demo.messenger import Messenger
 from tests.bot.practice import NOW, add_client, add_coach
 
