@@ -136,7 +136,7 @@ def practice(conn: Connection) -> Practice:
 
 Act = Callable[[Subject], tuple[StaffState | None, Event]]
 COMMANDS = tuple(dict.fromkeys(row.name for table in (STAFF, CLIENT) for row in table))
-VERBS = tuple(dict.fromkeys((*STAFF_BUTTONS, *CLIENT_BUTTONS, "consent")))
+VERBS = tuple(dict.fromkeys((*STAFF_BUTTONS, *CLIENT_BUTTONS, "consent", "e")))
 OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is About.CLIENT}
 # What a button carries beside the client, where it does something without more being asked.
 VALUES = {
@@ -295,6 +295,12 @@ def test_nobody_reaches_a_client_who_is_not_theirs(sqlite: Database, capsys: pyt
         print(shown(table, roles))
         print(f"{sum(len(cells) for cells in table.values())} tries on two clients each, {len(holes)} holes")
     assert holes == []
+
+
+def test_the_matrix_tries_every_command_and_button_there_is() -> None:
+    tried_ways = {name for name, _ in ways()}
+    assert {f"/{row.name} NAME" for table in (STAFF, CLIENT) for row in table} <= tried_ways
+    assert {f"button {verb}" for verb in (*STAFF_BUTTONS, *CLIENT_BUTTONS)} <= tried_ways
 
 
 def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> None:

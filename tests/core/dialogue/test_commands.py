@@ -171,7 +171,7 @@ def test_what_a_command_of_staff_needs_is_loaded(name: str, argument: str) -> No
     """It answers from what its row loads as it would from everything there is."""
     event = Command(NOW, name, argument)
     told, everything = rowan(), all_loaded()
-    assert told.gets(event).effects == everything.gets(event).effects
+    assert (told.gets(event).effects, told.state) == (everything.gets(event).effects, everything.state)
 
 
 ASKING = {"forget": StaffState(AskingSure("forget")), "sure": StaffState(AskingSure("hand_over", 1, 8))}
@@ -188,7 +188,7 @@ def presses() -> Iterator[tuple[str, str]]:
 def test_what_a_button_of_staff_needs_is_loaded(verb: str, value: str) -> None:
     event = Press(NOW, f"{verb}:{value}")
     told, everything = rowan(ASKING.get(verb, FRESH_STAFF)), all_loaded(ASKING.get(verb, FRESH_STAFF))
-    assert told.gets(event).effects == everything.gets(event).effects
+    assert (told.gets(event).effects, told.state) == (everything.gets(event).effects, everything.state)
 
 
 @pytest.mark.parametrize("name", [row.name for row in STAFF if row.who is Who.COACH])
