@@ -162,7 +162,7 @@ def test_looking_at_the_settings_does_not_stop_the_clock():
 def test_one_breath_is_one_message_unless_both_parts_have_buttons():
     chat = Chat(replace(ADA, plan=Plan(measures=()))).due().says("7")
     (said,) = chat.did(Say)
-    assert [type(part) for part in said.message.parts] == [m.Kept, m.Praise, m.CheckInDone]
+    assert [type(part) for part in said.message.parts] == [m.ReadingKept, m.Praise, m.CheckInDone]
     chat = Chat(PRESSURE).due().says("7")
     assert [bool(x.choices) for x in chat.did(Say)] == [True, True]
 
