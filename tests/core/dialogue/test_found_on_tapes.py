@@ -99,7 +99,7 @@ def test_no_praise_follows_bad_news():
 
 def test_a_usual_pulse_after_a_fast_one_is_no_surprise():
     chat = Chat(PULSE).due().says("7").says("128 bpm").later(minutes=10).says("88 bpm")
-    assert chat.kinds == ["Kept", "AskConditions"]
+    assert chat.kinds == ["ReadingKept", "AskConditions"]
 
 
 def test_a_repeated_pulse_counted_by_our_clock_ends_with_advice():
