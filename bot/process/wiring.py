@@ -134,7 +134,7 @@ def service(
         server = HttpServer(app, settings.webhook_host, port, None if hook is None else hook.answers.finish)
 
     decide = steps(settings, telegram.link, telegram.group_link)
-    kept = retention.Kept(
+    kept = retention.RetentionPeriods(
         inbox=timedelta(days=settings.keep_inbox_days),
         sent=timedelta(days=settings.keep_sent_days),
         left=timedelta(days=settings.keep_left_days),

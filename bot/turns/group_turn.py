@@ -14,7 +14,7 @@ from sqlalchemy import Connection
 from bot.store import audit, invitations, outbox, people
 from bot.store import cohorts as store
 from bot.store.cohorts import Cohort
-from bot.store.invitations import Invitation, Kind
+from bot.store.invitations import Invitation, InvitationKind
 from bot.store.outbox import Outgoing
 from bot.turns import cohorts
 from core.dialogue.engines import group
@@ -44,7 +44,7 @@ def _opened(conn: Connection, event: GroupEvent, now: datetime) -> Invitation | 
     if event.what != "start" or not event.text:
         return None
     found = invitations.find(conn, [event.text], now).get(event.text)
-    return found if found is not None and found.kind is Kind.GROUP else None
+    return found if found is not None and found.kind is InvitationKind.GROUP else None
 
 
 def _facts(conn: Connection, chat_id: int, event: GroupEvent, opened: Invitation | None) -> GroupFacts:

@@ -167,8 +167,8 @@ def units(v: Voice, mass: Unit, length: Unit) -> Html:
     return v.listed([*masses, v.unit_name(length)])
 
 
-@phrase(m.Settings)
-def settings(said: m.Settings, v: Voice) -> str:
+@phrase(m.SettingsSaid)
+def settings(said: m.SettingsSaid, v: Voice) -> str:
     from bot.rendering.places import place_name
 
     when = ""

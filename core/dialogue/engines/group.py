@@ -28,11 +28,11 @@ from core.dialogue.organiser import groups
 from core.dialogue.organiser.groups import GroupEffect, GroupFacts, GroupNeed, Move, Privately, UseLink
 from core.language import Lexicon, plain
 from core.measures import MEASURES
-from core.measures.measure import Kind, Understood
+from core.measures.measure import MeasureKind, Understood
 from core.understanding.answers_in_text import hear
 
 # Minutes and sessions are what a group talks about; body, heart, function and feeling are somebody's own.
-_OWN = tuple(x for x in MEASURES.values() if x.kind not in (Kind.DERIVED, Kind.ACTIVITY))
+_OWN = tuple(x for x in MEASURES.values() if x.kind not in (MeasureKind.DERIVED, MeasureKind.ACTIVITY))
 _BARE = re.compile(r"[^\w]*\d{1,3}([.,]\d{1,2})?[^\w]*")
 
 

@@ -30,8 +30,8 @@ from bot.store import (
 )
 from bot.store import staff as staff_store
 from bot.store.database import Database
-from bot.store.inbox import Incoming
-from bot.store.invitations import Kind
+from bot.store.inbox import NewEvent
+from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
 from bot.store.schema import flags as flags_table
@@ -121,14 +121,14 @@ def practice(conn: Connection) -> Practice:
         found.append(Subject(subject.name, subject.chat, subject.weight, subject.may, number))
     removed = add_client(conn, rowan, DORA, "Dora", status=Status.LEFT.value, left_at=NOW)
 
-    def token(kind: Kind, at: Any = NOW) -> str:
+    def token(kind: InvitationKind, at: Any = NOW) -> str:
         return invitations.make(conn, kind, at, by_name="Rowan", for_name="Emil", coach_id=rowan)
 
-    late = token(Kind.CLIENT, NOW - timedelta(days=20))
-    used, taken = token(Kind.CLIENT), token(Kind.CLIENT)
+    late = token(InvitationKind.CLIENT, NOW - timedelta(days=20))
+    used, taken = token(InvitationKind.CLIENT), token(InvitationKind.CLIENT)
     invitations.use(conn, invitations.find(conn, [used], NOW)[used], NOW)
     invitations.revoke(conn, invitations.find(conn, [taken], NOW)[taken].id, rowan, NOW)
-    tokens = {"new": token(Kind.CLIENT), "used": used, "late": late, "taken back": taken, "forged": "A" * 22}
+    tokens = {"new": token(InvitationKind.CLIENT), "used": used, "late": late, "taken back": taken, "forged": "A" * 22}
     return Practice((found[0], found[1]), tokens, removed)
 
 
@@ -209,7 +209,7 @@ def tried(
     point = conn.begin_nested()
     if state is not None:
         conversations.save(conn, {chat: (codec.dumps(state), NOW)})
-    inbox.put(conn, [Incoming("try", chat, event)], NOW)
+    inbox.put(conn, [NewEvent("try", chat, event)], NOW)
     while turn.work_batch(conn, DECIDE, NOW):
         pass
     said, changed = told(conn, chat), about(conn, subject) != before

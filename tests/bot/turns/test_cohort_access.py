@@ -18,7 +18,7 @@ from bot.store import cohorts as store
 from bot.store import invitations, people
 from bot.store import schema as t
 from bot.store.database import Database
-from bot.store.invitations import Kind
+from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from core.care import Slot
 from core.dialogue.kit.events import Command, Event, Press, Text
@@ -26,7 +26,7 @@ from core.dialogue.organiser.commands import BUTTONS
 from core.dialogue.staff.cohort_states import SureOfCohort
 from core.dialogue.staff.rows import About
 from core.dialogue.staff.states import StaffState
-from core.watching.cohort import Counted, Terms, Week
+from core.watching.cohort import CohortWeek, Counted, Terms
 from tests.bot.practice import NOW
 from tests.bot.turns.test_access import ADABEL, BENNET, CHATS, NOBODY, OLU, Subject, practice, sqlite, tried, ways
 
@@ -70,9 +70,9 @@ def cohorts(conn: Connection) -> tuple[tuple[Cohort, Cohort], dict[str, str]]:
             conn, NOW, organiser_id=who.organiser_id, coach_id=None, name=name, terms=TERMS, language="en", next_at=NOW
         )
         store.join(conn, made, member.id, NOW)
-        store.tell(conn, made, Week(0, 6, 5, 0, None), NOW)
+        store.tell(conn, made, CohortWeek(0, 6, 5, 0, None), NOW)
         store.tie(conn, made, -made, "en", NOW)
-        tokens[name] = invitations.make(conn, Kind.GROUP, NOW, cohort_id=made)
+        tokens[name] = invitations.make(conn, InvitationKind.GROUP, NOW, cohort_id=made)
         found.append(Cohort(name, role, made, member))
     return (found[0], found[1]), tokens
 
@@ -120,7 +120,7 @@ def tried_and_kept(
 
     if state is not None:
         conversations.save(conn, {chat: (codec.dumps(state), NOW)})
-    inbox.put(conn, [inbox.Incoming("try", chat, event)], NOW)
+    inbox.put(conn, [inbox.NewEvent("try", chat, event)], NOW)
     while turn.work_batch(conn, DECIDE, NOW):
         pass
     return told(conn, chat), True

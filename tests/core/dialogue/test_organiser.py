@@ -24,7 +24,7 @@ from core.dialogue.staff import effects as sfx
 from core.dialogue.staff.cohort_states import PlanningCohort
 from core.dialogue.staff.facts import CohortFact, MemberFact
 from core.dialogue.staff.states import FRESH_STAFF
-from core.watching.cohort import Closing, Counted, Sum, Terms, Week
+from core.watching.cohort import Closing, CohortWeek, Counted, Sum, Terms
 from tests.core.dialogue.office import LONDON, NOW, Office
 
 COHORT_VERBS = {button.verb for button in BUTTONS}
@@ -32,11 +32,14 @@ SLOT = Slot(0, time(18), "Europe/London")
 TERMS = Terms(date(2026, 3, 2), 6, SLOT, Counted.MINUTES)
 ADA, BEN = MemberFact(1, "Ada", date(2026, 3, 1)), MemberFact(2, "Ben", date(2026, 3, 9), date(2026, 3, 20))
 SUMS = (Sum(Counted.MINUTES, 2, None),)
-REPORT = Closing("Spring steps", TERMS.starts, TERMS.last, 6, 2, 1, 8, 7, (Week(0, 2, 2, 0, None),), SUMS, ())
+REPORT = Closing("Spring steps", TERMS.starts, TERMS.last, 6, 2, 1, 8, 7, (CohortWeek(0, 2, 2, 0, None),), SUMS, ())
 
 
 def spring(**more: Any) -> CohortFact:
-    usual: dict[str, Any] = {"members": (ADA, BEN), "weeks": (Week(0, 6, 5, 0, None), Week(1, 6, 6, 6, 700))}
+    usual: dict[str, Any] = {
+        "members": (ADA, BEN),
+        "weeks": (CohortWeek(0, 6, 5, 0, None), CohortWeek(1, 6, 6, 6, 700)),
+    }
     return CohortFact(3, "Spring steps", TERMS, LONDON, **(usual | more))
 
 
