@@ -49,14 +49,14 @@ ROOT = Path(__file__).parents[3]
 def a_row(**other: Any) -> StaffCommand:
     """A whole command of a coach."""
     usual: dict[str, Any] = {
-        "name": "week",
+        "name": "example",
         "who": Who.COACH,
         "words": (),
         "argument": Argument.NONE,
         "needs": nothing,
         "act": lambda d, _: d.say(KeptAsItWas()),
         "menu": "See the week",
-        "help": (HelpLine(99, Who.COACH, "/week – the week"),),
+        "help": (HelpLine(99, Who.COACH, "/example – the week"),),
     }
     return StaffCommand(**(usual | other))
 
@@ -89,7 +89,7 @@ def test_nothing_about_a_row_is_left_to_a_default(kind: type) -> None:
         ({"menu": NotListed("")}, "menu without a reason"),
         ({"help": NotListed("")}, "/help without a reason"),
         ({"help": ()}, "0 lines of /help for a coach"),
-        ({"help": (HelpLine(99, Who.STAFF, "/week – the week"),)}, "1 lines of /help for a organiser"),
+        ({"help": (HelpLine(99, Who.STAFF, "/example – the week"),)}, "1 lines of /help for a organiser"),
         ({"who": Who.STAFF}, "0 lines of /help for a organiser"),
         ({"help": (HelpLine(99, Who.COACH, "/day – the week"),)}, "begins otherwise"),
         ({"words": (Intent.PROGRESS,), "needs": templates}, "nothing but the caseload is loaded"),
@@ -105,8 +105,8 @@ def test_a_row_that_says_too_little_is_refused(other: dict[str, Any], why: str) 
     ("other", "why"),
     [
         ({"name": "client", "help": (HelpLine(99, Who.COACH, "/client – again"),)}, "two commands of this name"),
-        ({"words": (Intent.HELP,)}, "means /week already"),
-        ({"help": (HelpLine(10, Who.COACH, "/week – the week"),)}, "two lines of /help for a coach in one place"),
+        ({"words": (Intent.HELP,)}, "means /example already"),
+        ({"help": (HelpLine(10, Who.COACH, "/example – the week"),)}, "two lines of /help for a coach in one place"),
         ({"help": OnLineOf("digest")}, "the line of /digest in /help does not name it"),
         ({"help": OnLineOf("nowhere")}, "the line of /nowhere in /help does not name it"),
     ],
@@ -123,14 +123,14 @@ def test_a_row_stands_in_the_table_of_its_own_kind_of_chat() -> None:
 
 def test_a_whole_row_is_taken_with_its_menu_and_help() -> None:
     table = Table(Chat.STAFF, (*STAFF_ROWS, a_row()))
-    assert ("week", "See the week") in table.menu(Who.COACH) and "/week – the week" in table.help(Who.COACH)
-    assert ("week", "See the week") not in table.menu(Who.ORGANISER)
+    assert ("example", "See the week") in table.menu(Who.COACH) and "/example – the week" in table.help(Who.COACH)
+    assert ("example", "See the week") not in table.menu(Who.ORGANISER)
 
 
 @pytest.mark.parametrize("about", [About.CLIENT, About.COHORT])
 def test_a_button_whose_client_or_cohort_is_not_loaded_is_refused(about: About) -> None:
     with pytest.raises(HalfMade, match="not loaded"):
-        StaffButton(verb="week", who=Who.COACH, about=about, needs=nothing, act=lambda d, _: None)
+        StaffButton(verb="example", who=Who.COACH, about=about, needs=nothing, act=lambda d, _: None)
 
 
 def test_two_buttons_of_one_verb_are_refused() -> None:
@@ -147,12 +147,11 @@ def test_every_kind_of_chat_has_its_table() -> None:
 
 
 def rowan(state: StaffState = FRESH_STAFF, **facts: Any) -> Office:
-    """A coach who is an organiser too, with two clients, one flag and a template."""
+    """A coach who is an organiser too. There is some of everything, so that it is missed when it is not loaded."""
     often = kept(3, flag(Code.WANTS_COACH, NOW - timedelta(days=1)))
-    office = Office(
-        card(1, "Ada", history=readings("weight", "82", "83"), flags=(often,)), card(2, "Ben"), organiser_id=4, **facts
-    )
-    office.templates = (TemplateFact("Mine", card(1, "Ada").plan),)
+    ada = card(1, "Ada", history=readings("weight", "82", "83"), flags=(often,), answered=date(2026, 3, 30))
+    office = Office(ada, card(2, "Ben"), organiser_id=4, **facts)
+    office.templates = (TemplateFact("Mine", ada.plan),)
     office.cohorts = (CohortFact(3, "Spring", TERMS, LONDON),)
     office.state = state
     return office
