@@ -8,9 +8,9 @@ from datetime import UTC, datetime, time, timedelta
 from typing import Any
 
 import pytest
-from bot.exports.closing_csv import COLUMNS, closing_csv
 from sqlalchemy import select, update
 
+from bot.rendering.closing_csv import COLUMNS, closing_csv
 from bot.store import cohorts as store
 from bot.store import erase, people
 from bot.store import schema as t
