@@ -13,7 +13,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from bot.scoring.bounded import remember
-from bot.scoring.cells import Taken
+from bot.scoring.cells import TakenValue
 from bot.scoring.output import reference_cells
 from core.client import Profile
 from core.judging.assess import Assessment
@@ -122,7 +122,7 @@ class References:
         self._known: dict[Hashable, Said] = {}
         self._kinds: dict[Hashable, int] = {}
 
-    def of(self, measure: Measure, now: Taken, who: Alike, profile: Profile) -> Said:
+    def of(self, measure: Measure, now: TakenValue, who: Alike, profile: Profile) -> Said:
         """What is said of a reading."""
         if measure.score is no_score:
             return NOTHING_SAID
@@ -145,7 +145,7 @@ class References:
         return Alike(full, short)
 
 
-def _said(measure: Measure, now: Taken, profile: Profile) -> Said:
+def _said(measure: Measure, now: TakenValue, profile: Profile) -> Said:
     reading = now.reading()
     scores = measure.score(reading, profile)
     flags = flags_of_reading(measure, Assessment(reading, reading, scores, None), (), profile, run=1)

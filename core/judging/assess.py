@@ -21,7 +21,7 @@ from typing import Protocol
 from core.client import Caution, Profile
 from core.judging.change import BEYOND_ERROR, EARLY_BY, ROOTS, Change, Verdict, judge, variance
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
-from core.measures.measure import Kind, Measure, MeasurementError, Scores
+from core.measures.measure import Measure, MeasureKind, MeasurementError, Scores
 from core.quantity import Unit
 from core.reading import How, Reading
 from core.reliability import counting_step
@@ -99,7 +99,7 @@ def assess(
     interval = retest or measure.retest
     if measure.unit is Unit.MILLIMETRE_OF_MERCURY and SERIES_MEAN not in reading.conditions.notes:
         return _assess_series(measure, reading, before, profile, interval, zone)
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
         interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
     else:
@@ -221,7 +221,7 @@ def _context(
             yield "one_beat_of_the_count"
         if measure.key == "weight" and _weekday(judged.taken_at, zone) != _weekday(verdict.baseline_at, zone):
             yield "other_weekday"  # heavier Sunday to Monday: Orsama 2014, Obes Facts 7:36
-    if measure.kind is Kind.FUNCTION and first_retest and kind is Change.BETTER:
+    if measure.kind is MeasureKind.FUNCTION and first_retest and kind is Change.BETTER:
         yield "practice_counts_too"  # 0.5 to 0.8 stands from first to second try: Gill 2022
 
 
@@ -275,7 +275,7 @@ def propagated(relative_variance: Decimal) -> MeasurementError:
     return MeasurementError(source=PROPAGATED, cv=relative_variance.sqrt(ROOTS), shared_by_attempts=True)
 
 
-class Part(Protocol):
+class DerivedPart(Protocol):
     """What a derived reading's error asks of the readings it is made of."""
 
     @property
@@ -286,7 +286,9 @@ class Part(Protocol):
     def window(self) -> int | None: ...
 
 
-def relative_variance(measure: Measure, parts: Mapping[str, Part], registry: Mapping[str, Measure]) -> Decimal | None:
+def relative_variance(
+    measure: Measure, parts: Mapping[str, DerivedPart], registry: Mapping[str, Measure]
+) -> Decimal | None:
     """The square of a ratio's relative error, from those of its parts; None when it is not made of theirs."""
     if measure.unit not in (Unit.RATIO, Unit.KILOGRAM_PER_SQUARE_METRE):
         return None

@@ -45,7 +45,7 @@ class Usual:
 
 
 @dataclass(frozen=True, slots=True)
-class Level:
+class LinePoint:
     """Where the line through all readings stands on a day, and between which values it may stand."""
 
     day: date
@@ -55,7 +55,7 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True)
-class Trend:
+class TrendChart:
     """One measure over time.
 
     points: oldest first, one at least.  baseline: where comparisons start.  error: MDC95 about the baseline, in
@@ -69,7 +69,7 @@ class Trend:
     baseline: Point
     error: Decimal | None = None
     usual: Usual | None = None
-    line: tuple[Level, Level] | None = None
+    line: tuple[LinePoint, LinePoint] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +98,7 @@ class PressureDay:
 
 
 @dataclass(frozen=True, slots=True)
-class PressureWeek:
+class PressureWeekChart:
     """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised."""
 
     days: tuple[PressureDay, ...]
@@ -132,7 +132,7 @@ def trend(
     zone: tzinfo,
     unit: Unit | None = None,
     since: datetime | None = None,
-) -> Trend:
+) -> TrendChart:
     """Draw one measure over time.
 
     readings: of this measure, oldest first; one that counts at least.  since: a new programme starts here; what came
@@ -147,7 +147,7 @@ def trend(
         raise ValueError(f"nothing of {measure.key} to draw")
     unit = unit or measure.unit
     last = counting[-1]
-    return Trend(
+    return TrendChart(
         measure.key,
         unit,
         tuple(Point(day_of(r, zone), convert(r.value, measure.unit, unit)) for r in counting),
@@ -158,16 +158,18 @@ def trend(
     )
 
 
-def _line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit) -> tuple[Level, Level] | None:
+def _line(
+    measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit
+) -> tuple[LinePoint, LinePoint] | None:
     """The weighted line over four or more readings, in `unit`."""
     found = fit(points_of(measure, readings))
     if found is None:
         return None
 
-    def level(reading: Reading) -> Level:
+    def level(reading: Reading) -> LinePoint:
         at = reading.taken_at
         value, (low, high) = found.level(at), found.between(at)
-        return Level(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
+        return LinePoint(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
 
     return level(readings[0]), level(readings[-1])
 
@@ -224,7 +226,7 @@ def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, que
     return RatingLine(measure.key, points, question if measure.key == "own_question" else "")
 
 
-def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeek:
+def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeekChart:
     """The newest home series, day by day."""
     series = tuple(split((r for r in readings if r.counts and r.second is not None), zone))
     newest = series[-1] if series else ()
@@ -241,7 +243,7 @@ def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeek:
         for n, day in enumerate(dates)
     )
     limit, source = _home_limit()
-    return PressureWeek(days, mean, limit, source)
+    return PressureWeekChart(days, mean, limit, source)
 
 
 def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool) -> Pressure | None:

@@ -36,7 +36,7 @@ class Goal:
     by: date
 
 
-class Doubt(StrEnum):
+class GoalDoubt(StrEnum):
     """Why a goal does not make sense as it stands; gravest first."""
 
     PREGNANCY = "pregnancy"  # not for weight or girth
@@ -53,7 +53,7 @@ class Doubt(StrEnum):
 class GoalSense:
     """doubts: gravest first; none is a sensible goal. suggest: a kinder target for the same date, or None."""
 
-    doubts: tuple[Doubt, ...] = ()
+    doubts: tuple[GoalDoubt, ...] = ()
     suggest: Decimal | None = None
 
     @property
@@ -83,29 +83,29 @@ def check(
     days = (goal.by - today).days
     lowest = _lowest(measure, profile)
     if lowest is not None and to_go < 0 and _bmi_at(measure, goal.target, profile) < LOWEST_BMI:
-        doubts.add(Doubt.BMI_UNDER_18_5)
+        doubts.add(GoalDoubt.BMI_UNDER_18_5)
     if days <= 0:
-        doubts.add(Doubt.IN_THE_PAST)
+        doubts.add(GoalDoubt.IN_THE_PAST)
     if to_go == 0:
-        doubts.add(Doubt.ALREADY_THERE)
+        doubts.add(GoalDoubt.ALREADY_THERE)
     elif measure.better is not Better.NEITHER and (to_go > 0) != (measure.better is Better.HIGHER):
-        doubts.add(Doubt.WRONG_DIRECTION)
+        doubts.add(GoalDoubt.WRONG_DIRECTION)
     too_fast = (
         measure.key == "weight" and days > 0 and not weight_loss_rates.rate(current.value, goal.target, days).accepted
     )
     if too_fast:
-        doubts.add(Doubt.FASTER_THAN_PUBLISHED)
+        doubts.add(GoalDoubt.FASTER_THAN_PUBLISHED)
     smallest = _smallest(measure, current, goal.target, error)
     if to_go and abs(to_go) <= smallest:
-        doubts.add(Doubt.SMALLER_THAN_ERROR)
+        doubts.add(GoalDoubt.SMALLER_THAN_ERROR)
     return GoalSense(_in_order(doubts), _kinder(doubts, measure, current, days, lowest, smallest))
 
 
-_NOT_FOR_SIZE = {Doubt.PREGNANCY: Caution.PREGNANCY, Doubt.EATING_WORRIES: Caution.EATING_WORRIES}
+_NOT_FOR_SIZE = {GoalDoubt.PREGNANCY: Caution.PREGNANCY, GoalDoubt.EATING_WORRIES: Caution.EATING_WORRIES}
 
 
-def _in_order(doubts: set[Doubt]) -> tuple[Doubt, ...]:
-    return tuple(d for d in Doubt if d in doubts)
+def _in_order(doubts: set[GoalDoubt]) -> tuple[GoalDoubt, ...]:
+    return tuple(d for d in GoalDoubt if d in doubts)
 
 
 def _bmi_at(measure: Measure, target: Decimal, profile: Profile) -> Decimal:
@@ -135,7 +135,7 @@ def _smallest(measure: Measure, current: Reading, target: Decimal, error: Measur
 
 
 def _kinder(
-    doubts: set[Doubt],
+    doubts: set[GoalDoubt],
     measure: Measure,
     current: Reading,
     days: int,
@@ -145,7 +145,7 @@ def _kinder(
     """Half a kilogram a week (NICE's slower end) by the same date, never underweight, and large enough to be
     seen.
     """
-    if not doubts & {Doubt.FASTER_THAN_PUBLISHED, Doubt.BMI_UNDER_18_5} or days <= 0:
+    if not doubts & {GoalDoubt.FASTER_THAN_PUBLISHED, GoalDoubt.BMI_UNDER_18_5} or days <= 0:
         return None
     target = lowest
     if measure.key == "weight":

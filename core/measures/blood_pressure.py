@@ -15,7 +15,7 @@ from decimal import Decimal
 from core.client import Caution, Profile
 from core.measures.classify import age_at, age_notes
 from core.measures.home_bp_series import SERIES_MEAN
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, MeasurementError, NoReference, Protocol, Score, Scores
 from core.measures.parsing import pressure
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -95,7 +95,7 @@ def _acted_on(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int 
 
 BLOOD_PRESSURE = Measure(
     key="blood_pressure",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.MILLIMETRE_OF_MERCURY,
     units=(Unit.MILLIMETRE_OF_MERCURY,),
     better=Better.LOWER,

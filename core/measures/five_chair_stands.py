@@ -18,8 +18,8 @@ from core.measures.classify import age_at
 from core.measures.measure import (
     Bounds,
     ImportantDifference,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     NoReference,
@@ -88,7 +88,7 @@ def _average(seconds: Decimal, age: int | None) -> Score | NoReference:
 
 FIVE_CHAIR_STANDS = Measure(
     key="five_chair_stands",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.SECOND,
     units=(Unit.SECOND,),
     places=1,

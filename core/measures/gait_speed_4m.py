@@ -19,8 +19,8 @@ from core.measures.cautions import STANDING
 from core.measures.measure import (
     Bounds,
     ImportantDifference,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     Protocol,
@@ -83,7 +83,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 GAIT_SPEED_4M = Measure(
     key="gait_speed_4m",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.METRE_PER_SECOND,
     units=(Unit.METRE_PER_SECOND, Unit.SECOND),
     places=PLACES,

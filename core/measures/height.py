@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.measures.measure import Bounds, Kind, Measure, Protocol
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.sources import Seen, Source
@@ -23,7 +23,7 @@ SOURCE = Source(
 
 HEIGHT = Measure(
     key="height",
-    kind=Kind.ONCE,
+    kind=MeasureKind.ONCE,
     unit=Unit.CENTIMETRE,
     units=(Unit.CENTIMETRE, Unit.METRE, Unit.FOOT, Unit.INCH),
     places=1,

@@ -10,7 +10,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures import circumference_protocol
-from core.measures.measure import Bounds, Kind, Measure, Protocol
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.references import body_errors, repeats, whr_who
@@ -21,7 +21,7 @@ WIDEST = "widest"
 
 HIP = Measure(
     key="hip",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.CENTIMETRE,
     units=circumference_protocol.UNITS,
     places=1,

@@ -67,7 +67,7 @@ class DayTotal:
 NOTHING_YET = DayTotal(D(0), D(0), 0)
 
 
-class Level(StrEnum):
+class PressureLevel(StrEnum):
     """What a single pressure asks for, whatever the series will say."""
 
     SEVERE = "severe"
@@ -75,17 +75,17 @@ class Level(StrEnum):
     NEITHER = "neither"
 
 
-def level(systolic: Decimal, diastolic: Decimal, *, pregnant: bool = False) -> Level:
+def level(systolic: Decimal, diastolic: Decimal, *, pregnant: bool = False) -> PressureLevel:
     """Severe at or above 180 or 120 (160 or 110 in pregnancy), low below 90 or 60; severe wins over low."""
     if (SEVERE_IN_PREGNANCY if pregnant else SEVERE).reached(systolic, diastolic):
-        return Level.SEVERE
-    return Level.LOW if low(systolic, diastolic) else Level.NEITHER
+        return PressureLevel.SEVERE
+    return PressureLevel.LOW if low(systolic, diastolic) else PressureLevel.NEITHER
 
 
-def repeat_required(reading: Reading, *, pregnant: bool = False) -> Level | None:
+def repeat_required(reading: Reading, *, pregnant: bool = False) -> PressureLevel | None:
     """Say whether this pressure is to be taken again after five quiet minutes, and why (NHLBI, AHA)."""
     found = level(reading.value, diastolic(reading), pregnant=pregnant)
-    return None if found is Level.NEITHER else found
+    return None if found is PressureLevel.NEITHER else found
 
 
 def standing_drop(resting: Reading, standing: Reading) -> bool:

@@ -19,7 +19,7 @@ FOUR_WEEKS = timedelta(days=28)
 NONE_PUBLISHED = D(0)
 
 
-class Kind(StrEnum):
+class MeasureKind(StrEnum):
     """What the chat does with a measure."""
 
     BODY = "body"  # taken at rest, every retest interval
@@ -196,7 +196,7 @@ class Measure:
     """
 
     key: str
-    kind: Kind
+    kind: MeasureKind
     unit: Unit
     better: Better
     bounds: Bounds

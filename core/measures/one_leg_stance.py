@@ -17,8 +17,8 @@ from core.measures.cautions import STANDING
 from core.measures.classify import age_at
 from core.measures.measure import (
     Bounds,
-    Kind,
     Measure,
+    MeasureKind,
     Misunderstood,
     NoReference,
     Protocol,
@@ -73,7 +73,7 @@ def _mean(seconds: Decimal, age: int | None) -> Score | NoReference:
 
 ONE_LEG_STANCE = Measure(
     key="one_leg_stance",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.SECOND,
     units=(Unit.SECOND,),
     places=1,

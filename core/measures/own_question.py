@@ -7,14 +7,14 @@ published for a question nobody else is asked.
 from __future__ import annotations
 
 from core.measures.energy import RATING_ERROR, WEEKLY, ZERO_TO_TEN
-from core.measures.measure import Kind, Measure, Protocol
+from core.measures.measure import Measure, MeasureKind, Protocol
 from core.measures.parsing import rating
 from core.quantity import Better, Unit
 from core.references import body_errors
 
 OWN_QUESTION = Measure(
     key="own_question",
-    kind=Kind.RATING,
+    kind=MeasureKind.RATING,
     unit=Unit.POINT,
     units=(Unit.POINT,),
     better=Better.NEITHER,  # until the plan says which

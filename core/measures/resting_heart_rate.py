@@ -15,7 +15,7 @@ from decimal import Decimal
 
 from core.client import Caution, Profile
 from core.measures.classify import adult, age_at, age_notes, placed
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, MeasurementError, NoReference, Protocol, Score, Scores
 from core.measures.parsing import pulse
 from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
@@ -85,7 +85,7 @@ def _mean(profile: Profile, age: int | None) -> Score | NoReference:
 
 RESTING_HEART_RATE = Measure(
     key="resting_heart_rate",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.BEATS_PER_MINUTE,
     units=(Unit.BEATS_PER_MINUTE,),
     better=Better.LOWER,

@@ -17,8 +17,8 @@ from core.measures.cautions import STANDING
 from core.measures.classify import age_at
 from core.measures.measure import (
     Bounds,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     NoReference,
@@ -84,7 +84,7 @@ def _average(seconds: Decimal, age: int | None) -> Score | NoReference:
 
 TIMED_UP_AND_GO = Measure(
     key="timed_up_and_go",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.SECOND,
     units=(Unit.SECOND,),
     places=1,

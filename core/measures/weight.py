@@ -12,7 +12,15 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Caution
-from core.measures.measure import Bounds, Exclusion, ImportantDifference, Kind, Measure, MeasurementError, Protocol
+from core.measures.measure import (
+    Bounds,
+    Exclusion,
+    ImportantDifference,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    Protocol,
+)
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.references import repeats, unplanned_loss, weight_loss_rates, weight_variation
@@ -24,7 +32,7 @@ NOT_WITH_EATING_WORRIES = Exclusion(Caution.EATING_WORRIES, "not_asked_by_defaul
 
 WEIGHT = Measure(
     key="weight",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.KILOGRAM,
     units=(Unit.KILOGRAM, Unit.POUND, Unit.STONE),
     places=1,

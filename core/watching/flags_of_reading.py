@@ -14,8 +14,8 @@ from math import log, pi, sqrt
 from core.client import Caution, Profile
 from core.judging.assess import Assessment
 from core.judging.change import Change, Strength, variance
-from core.measures.home_bp_series import Level, SeriesMean, day_of, diastolic, repeat_required
-from core.measures.measure import Kind, Measure, Score
+from core.measures.home_bp_series import PressureLevel, SeriesMean, day_of, diastolic, repeat_required
+from core.measures.measure import Measure, MeasureKind, Score
 from core.quantity import Unit, convert, convertible
 from core.reading import Reading
 from core.references import bp_nhs_over_80, bp_nice_home, fast_gain, must, rhr_adult_range, unplanned_loss
@@ -73,11 +73,11 @@ def flags_of_reading(
         found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
     elif measure.key == "energy":
         found.extend(_of_energy(assessment.reading, before))
-    if measure.kind is Kind.FUNCTION:
+    if measure.kind is MeasureKind.FUNCTION:
         found.extend(_of_falls(assessment))
-    if verdict is not None and verdict.beyond_error and measure.kind is not Kind.DERIVED:
+    if verdict is not None and verdict.beyond_error and measure.kind is not MeasureKind.DERIVED:
         found.extend(_of_change(assessment))  # a ratio would only repeat what its parts say
-    if measure.kind in (Kind.BODY, Kind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
+    if measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
         found.extend(_of_sameness(measure, assessment.reading, before, run))
     return tuple(found)
 
@@ -87,13 +87,13 @@ def _of_pressure(assessment: Assessment, before: Sequence[Reading], profile: Pro
     pregnant = Caution.PREGNANCY in profile.cautions
     numbers = {"systolic": now.value, "diastolic": diastolic(now)}
     found = repeat_required(now, pregnant=pregnant)
-    if found is Level.SEVERE:
+    if found is PressureLevel.SEVERE:
         yield flag(Code.BP_SEVERE, since, now.measure, **numbers)
         last = before[-1] if before else None
         if (
             last is not None
             and since - last.taken_at <= REPEAT_WITHIN
-            and repeat_required(last, pregnant=pregnant) is Level.SEVERE
+            and repeat_required(last, pregnant=pregnant) is PressureLevel.SEVERE
         ):
             yield flag(
                 Code.BP_SEVERE_REPEATED,
@@ -103,7 +103,7 @@ def _of_pressure(assessment: Assessment, before: Sequence[Reading], profile: Pro
                 before_systolic=last.value,
                 before_diastolic=diastolic(last),
             )
-    elif found is Level.LOW:
+    elif found is PressureLevel.LOW:
         for symptom in SYMPTOMS:
             if symptom in now.conditions.notes:
                 yield flag(Code.BP_LOW, since, now.measure, **numbers, symptom=symptom)

@@ -13,7 +13,7 @@ import pytest
 
 from core import references
 from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.measure import Kind, Measure
+from core.measures.measure import Measure, MeasureKind
 from core.quantity import Range, convertible
 from core.references import REFERENCES
 from core.references.boundaries import DECISIONS
@@ -203,7 +203,7 @@ def test_a_measure_names_its_sources(measure: Measure):
 
 @ALL
 def test_a_measure_that_is_asked_can_be_understood_and_says_how_it_is_taken(measure: Measure):
-    if measure.kind is Kind.DERIVED:
+    if measure.kind is MeasureKind.DERIVED:
         assert measure.derive is not None
         assert measure.derived_from
         assert all(key in MEASURES for key in measure.derived_from)
@@ -211,7 +211,7 @@ def test_a_measure_that_is_asked_can_be_understood_and_says_how_it_is_taken(meas
     assert measure.understand is not None
     assert measure.units
     assert measure.protocol.technique
-    if measure.kind in (Kind.BODY, Kind.FUNCTION):
+    if measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION):
         assert measure.protocol.prepare
         assert measure.protocol.keep_same
 
@@ -269,12 +269,12 @@ def test_every_key_a_measure_shows_is_a_plain_word(measure: Measure):
 
 
 def test_a_check_in_asks_everything_that_is_asked_more_than_once_and_nothing_twice():
-    asked = {m.key for m in MEASURES.values() if m.kind not in (Kind.ONCE, Kind.DERIVED)}
+    asked = {m.key for m in MEASURES.values() if m.kind not in (MeasureKind.ONCE, MeasureKind.DERIVED)}
     assert set(CHECK_IN_ORDER) == asked
     assert len(CHECK_IN_ORDER) == len(asked)
 
 
 def test_a_check_in_asks_how_someone_feels_before_any_number_and_effort_last():
     kinds = [MEASURES[key].kind for key in CHECK_IN_ORDER]
-    assert kinds[0] is Kind.RATING
-    assert kinds.index(Kind.FUNCTION) > max(i for i, kind in enumerate(kinds) if kind is Kind.BODY)
+    assert kinds[0] is MeasureKind.RATING
+    assert kinds.index(MeasureKind.FUNCTION) > max(i for i, kind in enumerate(kinds) if kind is MeasureKind.BODY)

@@ -12,7 +12,7 @@ from bot.foundation.clock import now
 from bot.foundation.config import Settings
 from bot.process import wiring
 from bot.store import inbox, outbox
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from core.dialogue.client.messages import Welcome
 from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
@@ -107,10 +107,10 @@ def test_the_metrics_say_how_much_waits(database, database_url):
 
     def queue(conn):
         outbox.put(conn, [outbox.Outgoing(chat, Welcome("", ""), later) for chat in (1, 2, 3)], now())
-        inbox.put(conn, [Incoming("k", 5, Text(now(), "x"))], now())
+        inbox.put(conn, [NewEvent("k", 5, Text(now(), "x"))], now())
         conn.exec_driver_sql("UPDATE inbox SET attempts = 1")
         inbox.retry_later(conn, 1, later, "")
-        inbox.put(conn, [Incoming(key, 6, Text(now(), "x")) for key in ("l", "m")], now())
+        inbox.put(conn, [NewEvent(key, 6, Text(now(), "x")) for key in ("l", "m")], now())
         inbox.set_aside(conn, 2, "")
         inbox.set_aside(conn, 3, "")
 

@@ -11,7 +11,7 @@ from bot.foundation.clock import now
 from bot.store import inbox, outbox
 from bot.store import schema as tables
 from bot.store.database import Database
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from core.care import Plan, Slot
 from core.dialogue.client.messages import Welcome
 from core.dialogue.kit.events import Text
@@ -59,7 +59,7 @@ def enrol(conn):
 
 def break_something(conn):
     """An event that cannot be read, a message that cannot be made, and one to a chat that is none."""
-    typed = Incoming("broken/1", ZEBULONIA, Text(now(), "187.3 marzipan"))
+    typed = NewEvent("broken/1", ZEBULONIA, Text(now(), "187.3 marzipan"))
     inbox.put(conn, [typed], now())
     broken = '{"$":"events.Marzipan","text":"187.3"}'
     conn.execute(update(tables.inbox).where(tables.inbox.c.key == "broken/1").values(event=broken, attempts=2))

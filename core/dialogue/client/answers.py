@@ -20,12 +20,11 @@ from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Misunderstood, Score, Understood
+from core.measures.measure import Measure, MeasureKind, Misunderstood, Score, Understood
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, hear, whole_numbers
-from core.understanding.plausibility import Kind as DoubtKind
-from core.understanding.plausibility import doubt
-from core.watching.weighing_guard import Step
+from core.understanding.plausibility import DoubtKind, doubt
+from core.watching.weighing_guard import GuardStep
 
 PATIENCE = 2  # answers not understood before the card is offered
 
@@ -50,7 +49,7 @@ def ask_which(d: ClientStep, text: str) -> bool:
     fitting = []
     for key in d.facts.plan.measures:
         measure = MEASURES.get(key)
-        if measure is None or measure.kind is not Kind.BODY or measure.understand is None:
+        if measure is None or measure.kind is not MeasureKind.BODY or measure.understand is None:
             continue
         heard = measure.understand(text, d.words, d.unit(measure))
         if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
@@ -125,10 +124,10 @@ def consider(
 
     A number that cannot be is never kept: the question stays open. So does it after an early weight.
     """
-    wanted = asked or measure.key in d.state.agenda or measure.kind in (Kind.RATING, Kind.ACTIVITY)
+    wanted = asked or measure.key in d.state.agenda or measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
     if measure.key == "weight" and not wanted and not replaces:
         step = weighing_guard.step_for(d)
-        if step not in (Step.WELCOME, Step.DIRECTED):
+        if step not in (GuardStep.WELCOME, GuardStep.DIRECTED):
             weighing_guard.early(d, heard, event, step)
             return False  # nothing is put again on top of it
     found = doubt(measure, heard, last_of(d, measure, heard), d.facts.profile)
@@ -220,10 +219,10 @@ def keep(
         _corrected(d, measure, reading)
     elif measure.key == "blood_pressure":
         home_bp_week.kept(d, reading)
-    elif measure.kind in (Kind.RATING, Kind.ACTIVITY, Kind.ONCE):
-        if measure.kind is Kind.ONCE:
+    elif measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY, MeasureKind.ONCE):
+        if measure.kind is MeasureKind.ONCE:
             _learn_once(d, measure, reading)
-        d.say(m.Kept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
+        d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         readings.raise_flags(
@@ -277,7 +276,7 @@ def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: t
         d.say(m.KeptHidden(measure.key))
     else:
         d.say(
-            m.Kept(
+            m.ReadingKept(
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )
@@ -333,7 +332,11 @@ def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: boo
     found = readings.assessed(d, measure, reading)
     if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
         # weighed daily because a clinician asked: thanked, watched for a fast gain, not lectured daily
-        d.say(m.KeptHidden(measure.key) if d.hidden(measure) else m.Kept(measure.key, d.shown(measure, reading.value)))
+        d.say(
+            m.KeptHidden(measure.key)
+            if d.hidden(measure)
+            else m.ReadingKept(measure.key, d.shown(measure, reading.value))
+        )
         readings.raise_flags(d, measure, reading, found)
         return
     readings.raise_flags(d, measure, reading, found)
@@ -349,7 +352,7 @@ def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: boo
         return
     if not said_value:
         d.say(
-            m.Kept(
+            m.ReadingKept(
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )

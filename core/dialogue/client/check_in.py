@@ -17,9 +17,9 @@ from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.cautions import ASK_FIRST
-from core.measures.measure import Kind, Measure
+from core.measures.measure import Measure, MeasureKind
 from core.reading import How
-from core.watching.flags import Code, Later, Week, cleared, flags_of_week
+from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flags_of_week
 
 SHOWN_LATE = timedelta(hours=2)
 PRESSURE_DAYS = 7
@@ -41,11 +41,11 @@ def due(d: ClientStep, event: Due) -> None:
 
 def watch_week(d: ClientStep) -> None:
     """Once a week: silence is noticed, and flags that time alone clears are cleared."""
-    d.do(*(Raise(f) for f in flags_of_week(Week(missed=d.facts.missed), d.now)))
+    d.do(*(Raise(f) for f in flags_of_week(ClientWeek(missed=d.facts.missed), d.now)))
     early = [r.taken_at for r in d.weights() if r.how is How.EARLY]
     again = early[-1] if early else None
     for open_flag in d.facts.flags:
-        if cleared(Code(open_flag.code), open_flag.since, Later(again_at=again), d.now):
+        if cleared(Code(open_flag.code), open_flag.since, WhatFollowed(again_at=again), d.now):
             d.do(Lower(open_flag.code, open_flag.measure))
 
 
@@ -59,7 +59,7 @@ def agenda_for(d: ClientStep, day: date) -> tuple[str, ...]:
 
 def askable(d: ClientStep, measure: Measure) -> bool:
     """Not derived, and nothing we know of this person speaks against it."""
-    if measure.kind is Kind.DERIVED or (measure.key == "own_question" and not d.facts.plan.own_question):
+    if measure.kind is MeasureKind.DERIVED or (measure.key == "own_question" and not d.facts.plan.own_question):
         return False
     agreed = measure.key in d.facts.plan.cleared
     return not any(
@@ -102,7 +102,7 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         return
     key, *rest = d.state.agenda
     measure = MEASURES[key]
-    if measure.kind is Kind.FUNCTION and d.state.gate_passed != d.today:
+    if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())
         d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
         return
@@ -120,7 +120,7 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
     if measure.key == "own_question":
         d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
         return
-    first = not d.facts.of(measure.key) and measure.kind in (Kind.BODY, Kind.FUNCTION)
+    first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
     one = measure.protocol.best_of or measure.key == "blood_pressure"  # those questions say how often themselves
     attempts = 1 if one else measure.protocol.attempts
     d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts), *buttons(d, measure))
@@ -129,9 +129,9 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
 def buttons(d: ClientStep, measure: Measure) -> Rows:
     """The buttons under a question: quick answers, help, and a way out."""
     out = (Choice("later", "later"), Choice("skip", "skip"))
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in range(11)), width=6), out)
-    if measure.kind is Kind.ACTIVITY:
+    if measure.kind is MeasureKind.ACTIVITY:
         return (out,)
     how = [Choice("how", f"how:{measure.key}")]
     if measure.protocol.timers:
@@ -189,7 +189,7 @@ def note_answer(d: ClientStep) -> None:
         return
     d.do(Answered(d.state.day.isoformat()))
     for open_flag in d.facts.flags:
-        if cleared(Code(open_flag.code), open_flag.since, Later(answered_at=d.now), d.now):
+        if cleared(Code(open_flag.code), open_flag.since, WhatFollowed(answered_at=d.now), d.now):
             d.do(Lower(open_flag.code, open_flag.measure))
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, time
 
-from core.care import Numbers, Slot, Status, Units
+from core.care import NumberVisibility, Slot, Status, Units
 from core.client import Background, Caution, Sex
 from core.dialogue.client import check_in, cohort_membership
 from core.dialogue.client import messages as m
@@ -25,8 +25,7 @@ from core.measures import MEASURES
 from core.measures.measure import Understood
 from core.quantity import Better, Unit
 from core.understanding.answers_in_text import whole_numbers
-from core.understanding.plausibility import Kind as DoubtKind
-from core.understanding.plausibility import doubt
+from core.understanding.plausibility import DoubtKind, doubt
 
 ADULT = 18
 OLDEST = 110
@@ -361,8 +360,8 @@ def _leave_weight_out(d: ClientStep) -> None:
 def _numbers(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "leave_out":
         _leave_weight_out(d)
-    elif value in {n.value for n in Numbers}:
-        plan = replace(d.facts.plan, numbers=Numbers(value))
+    elif value in {n.value for n in NumberVisibility}:
+        plan = replace(d.facts.plan, numbers=NumberVisibility(value))
         d.do(Learn("plan", plan))
         d.facts = replace(d.facts, plan=plan)
     else:

@@ -46,7 +46,7 @@ def kept(d: ClientStep, reading: Reading) -> None:
     """Acknowledge one reading: ask for the second, or close the prompt."""
     week = d.state.pressure
     if week is None:
-        d.say(m.Kept(MEASURE, d.shown(MEASURES[MEASURE], reading.value), reading.second))
+        d.say(m.ReadingKept(MEASURE, d.shown(MEASURES[MEASURE], reading.value), reading.second))
         return
     taken = week.taken + reading.attempts
     d.become(pressure=replace(week, taken=taken))

@@ -136,7 +136,7 @@ class Card:
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class ReadingKept:
     """Thank, and say the value back. second: diastolic or end pulse. noted: facts of the attempt ("arms_used")."""
 
     measure: str
@@ -690,7 +690,7 @@ class UnitsChanged:
 
 
 @dataclass(frozen=True, slots=True)
-class Settings:
+class SettingsSaid:
     """The client's settings as they are; buttons change them."""
 
     weekday: int | None

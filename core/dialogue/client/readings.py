@@ -17,7 +17,7 @@ from core.judging.change import BEYOND_ERROR, Verdict
 from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.reading import Reading
-from core.watching.flags import Agreed, Code, Later, cleared
+from core.watching.flags import Agreed, Code, WhatFollowed, cleared
 from core.watching.flags_of_reading import flags_of_reading
 
 REMEMBERED = 12  # readings that undo and edits can still reach
@@ -97,7 +97,7 @@ def raise_flags(d: ClientStep, measure: Measure, reading: Reading, found: Assess
     if Code.FAST_GAIN in codes:
         d.say(m.FastGain(d.emergency_number, d.facts.coach_name))
     for open_flag in d.facts.flags:
-        later = Later(read_at=reading.taken_at, raised=codes)
+        later = WhatFollowed(read_at=reading.taken_at, raised=codes)
         if open_flag.measure == measure.key and cleared(Code(open_flag.code), open_flag.since, later, d.now):
             d.do(Lower(open_flag.code, open_flag.measure))
 

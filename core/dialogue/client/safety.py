@@ -19,9 +19,8 @@ from core.dialogue.kit.effects import Choice
 from core.language import Level
 from core.language.danger_signs import Alarm
 from core.measures import MEASURES
-from core.measures.home_bp_series import Level as PressureLevel
-from core.measures.home_bp_series import level
-from core.measures.measure import Kind, Measure, Understood
+from core.measures.home_bp_series import PressureLevel, level
+from core.measures.measure import Measure, MeasureKind, Understood
 from core.reading import Reading
 from core.watching.flags import Code, flag
 
@@ -62,7 +61,7 @@ def act(d: ClientStep, sign: str, urgency: Level) -> None:
 
 def call_off_tests(d: ClientStep) -> None:
     """No function test today; the open question is dropped, other questions wait for a plain word."""
-    resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not Kind.FUNCTION)
+    resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not MeasureKind.FUNCTION)
     d.become(asking=None, agenda=resting, gate_passed=None)
 
 

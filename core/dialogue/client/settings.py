@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import time, timedelta
 
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.dialogue.client import check_in, coach_thread, enrolment, pausing
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Learn
@@ -27,7 +27,7 @@ from core.quantity import Unit
 def settings(d: ClientStep) -> None:
     slot = d.facts.slot
     d.say(
-        m.Settings(
+        m.SettingsSaid(
             slot.weekday if slot else None,
             slot.at if slot else None,
             slot.zone_name if slot else "UTC",
@@ -122,8 +122,8 @@ def set_numbers(d: ClientStep, value: str) -> None:
     measures = plan.measures
     if value == "leave_out":
         measures = tuple(x for x in measures if x != "weight")
-    elif value in {n.value for n in Numbers}:
-        plan = replace(plan, numbers=Numbers(value))
+    elif value in {n.value for n in NumberVisibility}:
+        plan = replace(plan, numbers=NumberVisibility(value))
         measures = measures if "weight" in measures else ("weight", *measures)
     plan = replace(plan, measures=measures)
     d.do(Learn("plan", plan))

@@ -7,7 +7,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 from core import schedule
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.dialogue.client.effects import Effect
 from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.states import Asking, State
@@ -63,7 +63,7 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     def hidden(self, measure: Measure) -> bool:
         """Whether this number goes to the coach and is not shown."""
-        return self.facts.plan.numbers is Numbers.COACH_ONLY and measure.key in BODY_NUMBERS
+        return self.facts.plan.numbers is NumberVisibility.COACH_ONLY and measure.key in BODY_NUMBERS
 
     def next_slot(self, after: datetime | None = None) -> date | None:
         """The local date of the next check-in."""

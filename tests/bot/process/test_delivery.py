@@ -254,7 +254,8 @@ def test_buttons_are_taken_off_the_message_that_was_pressed(database):
     scene = Scene(database)
     asked = asyncio.run(scene.transport.send(ADA, Rendered(text="Same?", keyboard=((("Yes", "y"),),))))
     scene.queue(
-        outbox.Outgoing(ADA, None, NOW, kind=outbox.Kind.DROP_BUTTONS, ref=str(asked.message_id)), said("Thanks")
+        outbox.Outgoing(ADA, None, NOW, kind=outbox.DeliveryKind.DROP_BUTTONS, ref=str(asked.message_id)),
+        said("Thanks"),
     )
     assert scene.drain() == 2
     assert scene.transport.to(ADA)[0].keyboard == ()

@@ -49,7 +49,7 @@ def test_every_message_fits_and_is_well_formed(language: str, units: Units) -> N
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_no_placeholder_is_left_out(language: str) -> None:
     """A value that goes in comes out: the weight is in the answer in every language."""
-    said = render(m.Kept("weight", m.Amount(m.Decimal("71.5"), Unit.KILOGRAM)), (), Reader(language)).text
+    said = render(m.ReadingKept("weight", m.Amount(m.Decimal("71.5"), Unit.KILOGRAM)), (), Reader(language)).text
     assert re.search(r"71[.,٫]5", said)
 
 

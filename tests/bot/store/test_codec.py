@@ -18,7 +18,7 @@ from hypothesis import strategies as st
 from bot.store import codec
 from bot.store.codec import CodecError, dump_for_soon, dumps, load_again, load_state, loads
 from core.care import Plan
-from core.dialogue.client.messages import Ask, Kept
+from core.dialogue.client.messages import Ask, ReadingKept
 from core.dialogue.client.states import FRESH, Awaiting, PressureWeek, Setting, State, Written
 from core.dialogue.kit.events import Text
 from core.dialogue.kit.messages import Together
@@ -107,7 +107,7 @@ def test_a_value_that_was_written_reads_back_equal(name: str, data: st.DataObjec
         pytest.param(("a", ("b", ()), None, True, 7), id="tuples-in-tuples"),
         pytest.param(frozenset({("x", "y"), ("z", "w")}), id="a-set-of-tuples"),
         pytest.param("half a pair \ud83d and \0", id="text-no-database-would-take"),
-        pytest.param(Together((Kept("weight", Amount(Decimal("82.4"), Unit.KILOGRAM)),)), id="a-message"),
+        pytest.param(Together((ReadingKept("weight", Amount(Decimal("82.4"), Unit.KILOGRAM)),)), id="a-message"),
         pytest.param(Flag(Code.BP_SEVERE, Severity.URGENT, None, (("systolic", Decimal(190)),), AT), id="a-flag"),
     ],
 )

@@ -7,7 +7,7 @@ from sqlalchemy import event, select
 
 from bot.store import codec, inbox
 from bot.store.database import Database
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.schema import inbox as table
 from core.dialogue.kit.events import Text
 
@@ -16,8 +16,8 @@ SECOND = timedelta(seconds=1)
 ADA, BEN = 100, 200
 
 
-def text(number: int, chat_id: int = ADA, words: str = "82.4 kg") -> Incoming:
-    return Incoming(f"telegram/{number}", chat_id, Text(NOW, words), language="de", name="Ada")
+def text(number: int, chat_id: int = ADA, words: str = "82.4 kg") -> NewEvent:
+    return NewEvent(f"telegram/{number}", chat_id, Text(NOW, words), language="de", name="Ada")
 
 
 def claimed(database: Database, now: datetime = NOW, limit: int = 10) -> list[str]:
@@ -93,7 +93,7 @@ def test_a_handled_row_keeps_its_key_and_nothing_of_what_was_in_it(database: Dat
 
 def test_text_that_no_database_takes_as_it_is_is_kept_whole(database: Database) -> None:
     words = "82.4 \0 \ud83d kg"
-    database.write_now(inbox.put, [Incoming("k", ADA, Text(NOW, words), name=words)], NOW)
+    database.write_now(inbox.put, [NewEvent("k", ADA, Text(NOW, words), name=words)], NOW)
     (row,) = database.write_now(inbox.claim, NOW, 10)
     assert codec.loads(row.event) == Text(NOW, words)
     assert "\0" not in row.name

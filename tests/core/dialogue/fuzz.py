@@ -15,7 +15,7 @@ from time import perf_counter
 from zoneinfo import ZoneInfo
 
 from bot.store.codec import dumps, load_state
-from core.care import Numbers, Plan, Slot, Status, Units
+from core.care import NumberVisibility, Plan, Slot, Status, Units
 from core.client import Caution, Profile, Sex
 from core.dialogue.client import effects as e
 from core.dialogue.client import states as s
@@ -354,7 +354,7 @@ def facts(r: Random, now: datetime) -> ClientFacts:
     plan = Plan(
         measures=tuple(r.sample(ASKABLE, r.randrange(1, 8))),
         directed_weighing=r.random() < 0.1,
-        numbers=r.choice(tuple(Numbers)),
+        numbers=r.choice(tuple(NumberVisibility)),
         own_question=r.choice(("", "How stiff?")),
     )
     profile = Profile(

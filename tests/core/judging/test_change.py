@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.judging.change import FIRM_Z, Change, Strength, judge, reaches
-from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError
+from core.measures.measure import Bounds, ImportantDifference, Measure, MeasureKind, MeasurementError
 from core.quantity import Better, Range, Unit
 from core.reading import Conditions, Reading
 from core.sources import Seen, Source
@@ -25,7 +25,7 @@ def measure(sem="1", better=Better.HIGHER, important=None, worse=None, relative=
     matters = important and ImportantDifference(OURS, D(important), worse and D(worse), relative)
     return Measure(
         key="stands",
-        kind=Kind.FUNCTION,
+        kind=MeasureKind.FUNCTION,
         unit=Unit.REPETITION,
         better=better,
         bounds=Bounds(Range(None, None), Range(None, None)),

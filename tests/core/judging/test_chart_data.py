@@ -13,7 +13,7 @@ from core.judging.change import minimal_detectable_change
 from core.judging.chart_data import (
     MOST_MARKS,
     USUAL_BAND,
-    Level,
+    LinePoint,
     Point,
     Pressure,
     Usual,
@@ -166,7 +166,7 @@ def test_no_readings_make_an_empty_week() -> None:
 
 
 def test_the_trend_is_drawn_with_its_interval_from_the_fourth_reading_on() -> None:
-    def line(*values: str) -> tuple[Level, Level] | None:
+    def line(*values: str) -> tuple[LinePoint, LinePoint] | None:
         return trend(MEASURES["waist"], readings("waist", list(values)), ADA, LONDON, Unit.INCH).line
 
     assert line("96", "95", "94") is None

@@ -10,7 +10,7 @@ import pytest
 
 from core.measures.home_bp_series import (
     SERIES_MEAN,
-    Level,
+    PressureLevel,
     SeriesMean,
     TooFewDays,
     as_reading,
@@ -126,14 +126,14 @@ def test_means_of_a_history_leave_out_side_notes_and_short_series():
 @pytest.mark.parametrize(
     ("number", "wanted"),
     [
-        pytest.param("182/100", Level.SEVERE, id="W59 derived from NHLBI"),
-        pytest.param("180/90", Level.SEVERE, id="D6: exactly 180"),
-        pytest.param("150/120", Level.SEVERE, id="D6: exactly 120"),
-        pytest.param("182/124", Level.SEVERE, id="W60 derived"),
+        pytest.param("182/100", PressureLevel.SEVERE, id="W59 derived from NHLBI"),
+        pytest.param("180/90", PressureLevel.SEVERE, id="D6: exactly 180"),
+        pytest.param("150/120", PressureLevel.SEVERE, id="D6: exactly 120"),
+        pytest.param("182/124", PressureLevel.SEVERE, id="W60 derived"),
         pytest.param("179/119", None, id="just below both"),
-        pytest.param("88/58", Level.LOW, id="W62 derived"),
+        pytest.param("88/58", PressureLevel.LOW, id="W62 derived"),
         pytest.param("90/60", None, id="90/60 itself is not low"),
-        pytest.param("120/59", Level.LOW, id="one number is enough"),
+        pytest.param("120/59", PressureLevel.LOW, id="one number is enough"),
     ],
 )
 def test_a_single_reading_is_taken_again_today_when(number, wanted):
@@ -141,8 +141,8 @@ def test_a_single_reading_is_taken_again_today_when(number, wanted):
 
 
 def test_in_pregnancy_severe_begins_earlier():
-    assert level(D(160), D(90), pregnant=True) is Level.SEVERE
-    assert level(D(160), D(90)) is Level.NEITHER
+    assert level(D(160), D(90), pregnant=True) is PressureLevel.SEVERE
+    assert level(D(160), D(90)) is PressureLevel.NEITHER
 
 
 def test_w64_derived_a_fall_of_20_on_standing_counts():
