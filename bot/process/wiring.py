@@ -168,7 +168,7 @@ def service(
         await store.write(retention.tidy, clock.now(), kept)
         return 0
 
-    menus_now = version_of_menus(tuple(LANGUAGES), describe)
+    menus_now = version_of_menus(LANGUAGES, describe)
 
     async def set_menus() -> int:
         for menu in (found := await store.read(menus_of_staff.stale, menus_now)):
