@@ -105,7 +105,7 @@ def sightings(text: str, words: Lexicon) -> list[Sighting]:
         named = {s.sign for s in found}  # a language with more of the words knows better how it is meant
         found += [s for s in seen if s.sign not in denied | named]  # "ni náuseas" is denied, English has the word too
         denied |= {s.sign for s in seen if s.denied} - {s.sign for s in seen if not s.denied}
-    found += _together([s for s in found if not s.denied])
+    found = [*_together([s for s in found if not s.denied]), *found]
     if any(s.sign == "eating_worry" and not s.denied for s in found):
         found = [s for s in found if s.sign != "nausea"]
     return found
@@ -303,6 +303,8 @@ def _no_before(r: _Read, start: int, own: set[int]) -> bool | None:
         if r.is_(C.NOR, i):
             sure = True
         elif r.is_(C.AND, i):
+            if r.is_(C.MINE, i + 1):
+                return False  # "no chest pain and I fainted"
             listed = True
         elif i not in r.carries and not r.is_(C.BETWEEN, i) and not r.is_(C.FILLER, i) and not _inside(r, i):
             return False
@@ -406,9 +408,9 @@ def _who(r: _Read, sign: Sign, spans: Sequence[Span], when: When) -> Who:
     if r.at.get(C.LAUGHTER) or (fiction and when not in (When.NOW, When.JUST_NOW)):
         return Who.NOBODY
     if _of_another(r, start, spans):
-        far = when is When.LONG_AGO or r.anywhere(C.ELSEWHERE, start, end)
-        named = sign.named and when not in (When.NOW, When.JUST_NOW)
-        return Who.ELSEWHERE if far or named else Who.WITH_ME
+        far = sign.named or r.anywhere(C.ELSEWHERE, start, end)
+        present = when in (When.NOW, When.JUST_NOW)
+        return Who.ELSEWHERE if when is When.LONG_AGO or (far and not present) else Who.WITH_ME
     if "?" in r.said.gaps[end] and not mine and when not in (When.NOW, When.JUST_NOW):
         return Who.NOBODY
     return Who.ME

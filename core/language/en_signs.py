@@ -58,7 +58,7 @@ CONCEPTS: dict[C, str] = {
         "pouring with sweat"
     ),
     # brain
-    C.STROKE: "stroke, mini stroke, ministroke, tia, brain bleed, brain haemorrhage, brain hemorrhage",
+    C.STROKE: "stroke, mini stroke, ministroke, brain bleed, brain haemorrhage, brain hemorrhage",
     C.DROOP: (
         "droop*, crooked, lopsided, fallen, hanging, dropped, drooped, sagging, sagged, slipped, wonky, "
         "uneven, twisted, slid"
@@ -205,10 +205,10 @@ CONCEPTS: dict[C, str] = {
         "stairs, upstairs, staircase, steps, dressing, dressed, getting dressed, housework, hoovering, "
         "vacuuming, usual, than usual, normal, normally, washing, shower, showering, cooking, talking, "
         "slightest, easily, lately, these days, more and more, small, few steps, few yards, every day, "
-        "all the time, always, often, for days, worse, just walking, walking, walk, making tea, "
-        "making the bed, making a bed, bed made, kitchen, bathroom, tying my shoes, shoelaces, shopping, "
-        "hill, slope, bins, never used to, shops, chores, half way up, to the gate, used to manage, "
-        "anything at all, everyday"
+        "all the time, always, often, for days, worse, just walking, walking to, walk to, walking up, "
+        "walking round, making tea, making the bed, making a bed, bed made, kitchen, bathroom, "
+        "tying my shoes, shoelaces, shopping, hill, slope, bins, never used to, shops, chores, half way up, "
+        "to the gate, used to manage, anything at all, everyday"
     ),
     C.INHALE: "breathe in, deep breath, breathing in, breathe deep, take a breath, breathe",
     # blood
@@ -404,9 +404,8 @@ CONCEPTS: dict[C, str] = {
         "twisted my ankle, cramp in my calf, felt something go, something snapped, something popped"
     ),
     C.EFFORT: (
-        "when i did, during, doing, exercise*, walk, walking, stands, sit to stand, squat*, test, workout, "
-        "training, class, session, wasnt there before, new, since i, after the, stretching, stepping, "
-        "climbing"
+        "when i did, during, doing, exercise*, walk, walking, stands, sit to stand, test, workout, training, "
+        "class, session, wasnt there before, new, since i, after the, stretching, stepping, climbing"
     ),
     # a cry for help
     C.CRY: (
@@ -513,8 +512,8 @@ CONCEPTS: dict[C, str] = {
         "my girl, pal, buddy, stranger"
     ),
     C.ELSEWHERE: (
-        "hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, funeral, rip, "
-        "rest in peace, god rest, doctors there, under the doctors, last week, last month, last year, "
+        "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, funeral, "
+        "rip, rest in peace, god rest, doctors there, under the doctors, last week, last month, last year, "
         "yesterday, last night, other day, abroad, ward, over in, recovering, at home now, out of hospital, "
         "back home, since childhood, as a child, years, months, on sunday, on monday, on tuesday, "
         "on wednesday, on thursday, on friday, on saturday, is fine now, doing well, better now, hes fine, "

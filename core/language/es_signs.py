@@ -539,12 +539,12 @@ CONCEPTS: dict[C, str] = {
         "mi viejo, colega, yerno, nuera, mi gorda, pibe"
     ),
     C.ELSEWHERE: (
-        "hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, año pasado, mes pasado, "
-        "semana pasada, ayer, anoche, en paz descanse, murió, falleció, descanse, entierro, hace un mes, "
-        "de viaje, en tratamiento, ya en casa, ya esta en casa, ya está bien, está mejor, recuper*, "
-        "en el trabajo, el otro día, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, "
-        "el domingo, en otra ciudad, en otro país, en el extranjero, desde niño, desde niña, desde pequeño, "
-        "desde pequeña, de sevilla, antier, de hace tiempo"
+        "tuvo, tenía, le dio, hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, "
+        "año pasado, mes pasado, semana pasada, ayer, anoche, en paz descanse, murió, falleció, descanse, "
+        "entierro, hace un mes, de viaje, en tratamiento, ya en casa, ya esta en casa, ya está bien, "
+        "está mejor, recuper*, en el trabajo, el otro día, el lunes, el martes, el miércoles, el jueves, "
+        "el viernes, el sábado, el domingo, en otra ciudad, en otro país, en el extranjero, desde niño, "
+        "desde niña, desde pequeño, desde pequeña, de sevilla, antier, de hace tiempo"
     ),
     C.MINE: "yo, me, mi, mí, tengo, estoy, siento, noto, mis, conmigo",
     C.FILLER: (

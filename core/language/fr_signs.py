@@ -563,12 +563,13 @@ CONCEPTS: dict[C, str] = {
         "gendre, bru, type, mec, gars, inconnu*, passant*, patron*, homme"
     ),
     C.ELSEWHERE: (
-        "hôpital, hopital, clinique, réanimation, réa, soins intensifs, année dernière, an dernier, "
-        "l'année passée, année passée, mois dernier, semaine dernière, hier, décédé*, mort, morte, "
-        "paix à son âme, enterrement, depuis l'enfance, rentré chez lui, rentrée chez elle, "
-        "rentré maintenant, est rentré, va mieux, à l'étranger, au travail, au boulot, en vacances, lundi, "
-        "mardi, mercredi, jeudi, vendredi, samedi, dimanche, hospitalisé*, sorti d'affaire, suivi par, "
-        "en rééducation, une amie de, l'autre jour, au canada, en traitement, l'été"
+        "avait, a eu, avait eu, hôpital, hopital, clinique, réanimation, réa, soins intensifs, "
+        "année dernière, an dernier, l'année passée, année passée, mois dernier, semaine dernière, hier, "
+        "décédé*, mort, morte, paix à son âme, enterrement, depuis l'enfance, rentré chez lui, "
+        "rentrée chez elle, rentré maintenant, est rentré, va mieux, à l'étranger, au travail, au boulot, "
+        "en vacances, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, hospitalisé*, "
+        "sorti d'affaire, suivi par, en rééducation, une amie de, l'autre jour, au canada, en traitement, "
+        "l'été"
     ),
     C.MINE: "je, j, me, m, mon, ma, mes, moi, jai, jme, jsuis",
     C.FILLER: (

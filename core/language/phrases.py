@@ -108,7 +108,7 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
         found.update(n for stem, n in table.holds if stem in variant)
     if not found and forgiving:
         for variant in spelled:
-            if len(variant) > 4:
+            if len(variant) > 3:
                 found.update(
                     n for stem, start, n in table.by_letter.get(variant[:1], ()) if _slip(variant, stem, start)
                 )
@@ -116,7 +116,7 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
 
 
 def _slip(word: str, stem: str, start: bool) -> bool:
-    if len(stem) < 5:
+    if len(stem) < 4:
         return False
     if start:
         return any(_close_to(word[: len(stem) + k], stem) for k in (0, -1, 1))

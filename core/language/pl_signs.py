@@ -587,20 +587,20 @@ CONCEPTS: dict[C, str] = {
         "mama, mamy, mamę, matka, matki, matkę, tata, taty, tatę, ojciec, ojca, mąż, męża, żona, żony, żonę, "
         "syn, syna, córka, córki, córkę, przyjaciel*, przyjaciół*, kolega, koledze, koleżank*, sąsiad*, "
         "brat, brata, siostra, siostry, siostrę, babci*, dziad*, wuj*, cioci*, ciotk*, pies, kot, ktoś, "
-        "ludzie, on, ona, teści*, kuzyn*, jego, jej, partner*, mam*, matk*, tacie, mężowi, maz, żon*, zona, "
-        "syn*, córk*, cork*, przyjaci*, koleg*, koledz*, kolezank*, sasiad*, brat*, siostr*, babk*, psa, "
-        "kota, ktos, teść, narzeczon*, wnuk*, wnucz*, dziecko, dziecka, dziecku, bobas, mały, mała, "
-        "szwagier, szwagra, szwagierk*, bratow*, zięć, synow*, chłopak, dziewczyn*, pan, pani, "
+        "ludzie, on, ona, teści*, kuzyn*, jego, jej, partner*, mamie, mamą, mamo, mamusi*, matk*, tacie, "
+        "mężowi, maz, żon*, zona, syn*, córk*, cork*, przyjaci*, koleg*, koledz*, kolezank*, sasiad*, brat*, "
+        "siostr*, babk*, psa, kota, ktos, teść, narzeczon*, wnuk*, wnucz*, dziecko, dziecka, dziecku, bobas, "
+        "mały, mała, szwagier, szwagra, szwagierk*, bratow*, zięć, synow*, chłopak, dziewczyn*, pan, pani, "
         "współlokator*, facet, kobiet*, gość, klient*, pacjent*, szef*, stary, stara, znajom*, chrześni*, "
         "niani*, opiekun*, mężczyzn*"
     ),
     C.ELSEWHERE: (
-        "szpital*, klinic*, intensywnej, oiom*, zeszłym roku, zeszlym roku, w zeszły, zeszł*, w ubiegł*, "
-        "wczoraj, przedwczoraj, tydzień temu, miesiąc temu, zmarł*, umarł*, nie żyje, pogrzeb*, świeć panie, "
-        "od dziecka, od urodzenia, leczy się, leczy sie, w irlandii, za granicą, w pracy, w niedzielę, "
-        "w sobotę, w piątek, w czwartek, w środę, we wtorek, w poniedziałek, już dobrze, już w domu, "
-        "wyszł* ze szpitala, rehabilitac*, sanatori*, pod opieką, w krakowie, w kościele, na urlopie, "
-        "po zawale, dochodzi do siebie, ma się lepiej, ma się dobrze"
+        "miał, miała, mial, miala, szpital*, klinic*, intensywnej, oiom*, zeszłym roku, zeszlym roku, "
+        "w zeszły, zeszł*, w ubiegł*, wczoraj, przedwczoraj, tydzień temu, miesiąc temu, zmarł*, umarł*, "
+        "nie żyje, pogrzeb*, świeć panie, od dziecka, od urodzenia, leczy się, leczy sie, w irlandii, "
+        "za granicą, w pracy, w niedzielę, w sobotę, w piątek, w czwartek, w środę, we wtorek, "
+        "w poniedziałek, już dobrze, już w domu, wyszł* ze szpitala, rehabilitac*, sanatori*, pod opieką, "
+        "w krakowie, w kościele, na urlopie, po zawale, dochodzi do siebie, ma się lepiej, ma się dobrze"
     ),
     C.MINE: "ja, mnie, mi, mam, mój, moja, moje, moim, mojej, jestem, czuję, sobie, czuje",
     C.FILLER: (

@@ -62,6 +62,8 @@ def score(language: str, half: str) -> Score:
         acted = heard is not None and heard.certain
         found.counts[line.kind] += 1
         right = _right(line, heard)
+        found.counts[f"{line.kind}/{line.category}"] += 1
+        found.counts[f"{line.kind}/{line.category}:right"] += right
         if heard is not None:
             found.counts[f"{line.kind}:heard"] += 1
         if acted:

@@ -308,7 +308,7 @@ nigdy nie zemdlałem → -
 nie mam bólu w klatce, ale zemdlałem → faint emergency
 w zeszłym roku miałem zawał → chest_pain emergency ?
 moja mama miała udar → stroke_signs emergency ?
-co jeśli będzie mnie boleć w klatce? → -
+co jeśli będzie mnie boleć w klatce? → chest_pain emergency ?
 co jeśli dostanę zawału? → chest_pain emergency ?
 czy ból w klatce jest groźny? → chest_pain emergency ?
 ciśnienie dobre → -
@@ -416,7 +416,7 @@ def test_every_language_has_words_for_every_concept_and_every_answer(language):
 
 def spelled(concept: Concept, language: str) -> list[str]:
     phrases = (p.strip() for p in words_for(language).concepts[concept].split(","))
-    return [p.replace(" ..", "") for p in phrases if "*" not in p]
+    return [p.replace(" ..", "").replace("*", "") for p in phrases]
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
