@@ -1,4 +1,4 @@
-"""The concepts that danger signs are made of. Each language has one table, `Concept` to words (`en_signs` and its like).
+"""The concepts that danger signs are made of. Each language has one table of words for each `Concept` (`en_signs` ...).
 
 In a table, words and phrases stand between commas. "pain*" is any word that begins so, "*tablette*" any that holds it;
 ".." in a phrase allows up to three words between ("took .. tablets"). Small words of `FILLER` may stand anywhere.
@@ -79,6 +79,7 @@ class Concept(StrEnum):
     # blood
     BLEED = auto()
     BLOOD = auto()
+    WOUND = auto()
     NOT_STOPPING = auto()
     MUCH = auto()
     HAEMORRHAGE = auto()
@@ -122,6 +123,8 @@ class Concept(StrEnum):
     CLOT = auto()
     CLOSING = auto()  # said of the throat
     ALLERGY = auto()
+    RASH = auto()  # hives, an itch all over
+    TRIGGER = auto()  # stings, nuts, a new medicine
 
     # exercise
     NAUSEA = auto()
@@ -154,6 +157,7 @@ class Concept(StrEnum):
     SETTLED = auto()  # the complaint itself went away
     IMAGINED = auto()
     FICTION = auto()  # films, news
+    FIGURATIVE = auto()  # what takes the breath away without danger: prices, a match, a view
     LAUGHTER = auto()
     OTHERS = auto()
     ELSEWHERE = auto()  # in hospital, at work, passed away

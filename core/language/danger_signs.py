@@ -24,6 +24,9 @@ __all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "rec
 
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
+NEW = "breathless_on_usual_tasks"
+MANY = 6  # tablets at once: ours, more than a usual dose of anything
+UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.5  # of the words known in the best language: what a language must know to be heard as well
 SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
@@ -175,6 +178,8 @@ def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bo
     for piece in pieces:
         for stem in known(piece, table, forgiving):
             shown |= table.begins.get(stem, 0)
+        if _many(piece):
+            shown |= table.mask((C.TOO_MUCH,))
     possible = [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
     if not possible:
         return []  # as with nearly every message
@@ -183,11 +188,15 @@ def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bo
     return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
 
 
+def _many(word: str) -> bool:
+    """Whether a number is more than anybody takes of one tablet at a time."""
+    return word.isdecimal() and len(word) <= 3 and int(word) >= MANY
+
+
 def _prepared(said: Said[C]) -> _Read:
     """Take figures of speech out; mark where sentences and clauses begin and which words belong to signs."""
     count = len(said.words)
     r = _Read(said)
-    i = 0
     starts = [said.spans(i) for i in range(count)]
     for i in range(count):
         if (harmless := starts[i].get(C.HARMLESS)) is not None:
@@ -202,6 +211,9 @@ def _prepared(said: Said[C]) -> _Read:
                 r.carries.update(range(*span))
             elif concept is C.NO:
                 r.negative.update(range(*span))
+    for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
+        if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
+            r.at.setdefault(C.TOO_MUCH, {}).setdefault(i, (i, i + 1))
     r.hard = [i == 0 or i == count - 1 or bool(HARD & set(said.gaps[i])) for i in range(count)]
     r.fresh = [r.hard[i] or r.is_(C.BUT, i) for i in range(count)]
     r.stop = [r.fresh[i] or r.is_(C.CLAUSE, i) for i in range(count)]
@@ -265,6 +277,8 @@ def _sighting(
     if (sign.key, level) in SETTLES and _settled(r, spans):
         level = SETTLES[sign.key, level]
     when = _when(r, spans, matches)
+    if when is When.LONG_AGO and sign.key == NEW and any(start <= i < end for i in r.negative):
+        when = When.NOW  # "out of breath making the bed, last month it was not like that"
     who = _who(r, sign, spans, when)
     certain = denied is False and sign.sure and who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
     return Sighting(sign.key, level, when, who, certain)
@@ -401,19 +415,29 @@ def _who(r: _Read, sign: Sign, spans: Sequence[Span], when: When) -> Who:
     clause = next(i for i in range(spans[0][0], -1, -1) if r.fresh[i])
     mine = r.holds(C.MINE, start, end)
     despair = sign.key == "despair"  # "I wonder if I should end it" is no idle question
-    if not despair and (r.holds(C.IMAGINED, clause, spans[0][0]) or any(r.is_(C.IMAGINED, s[0]) for s in spans)):
+    if not despair and r.holds(C.IMAGINED, clause, spans[0][0]):
         return Who.NOBODY
-    own = {i for a, b in spans for i in range(a, b)}
-    fiction = any(start <= i < end and i not in own for i in r.at.get(C.FICTION, {}))
-    if r.at.get(C.LAUGHTER) or (fiction and when not in (When.NOW, When.JUST_NOW)):
+    if r.at.get(C.LAUGHTER) or _is_a_figure(r, sign, spans, mine and when in (When.NOW, When.JUST_NOW)):
         return Who.NOBODY
     if _of_another(r, start, spans):
-        far = sign.named or r.anywhere(C.ELSEWHERE, start, end)
-        present = when in (When.NOW, When.JUST_NOW)
-        return Who.ELSEWHERE if when is When.LONG_AGO or (far and not present) else Who.WITH_ME
+        far = when is not When.JUST_NOW and r.anywhere(C.ELSEWHERE, start, end)
+        named = sign.named and when not in (When.NOW, When.JUST_NOW)
+        return Who.ELSEWHERE if far or named or when is When.LONG_AGO else Who.WITH_ME
     if "?" in r.said.gaps[end] and not mine and when not in (When.NOW, When.JUST_NOW):
         return Who.NOBODY
     return Who.ME
+
+
+def _is_a_figure(r: _Read, sign: Sign, spans: Sequence[Span], mine_and_now: bool) -> bool:
+    """Whether it is a story or a figure of speech: a film, "a heart attack when I saw the bill"."""
+    start, end = r.sentence(spans)
+    own = {i for a, b in spans for i in range(a, b)}
+
+    def said(concept: C) -> bool:
+        return any(start <= i < end and i not in own for i in r.at.get(concept, {}))
+
+    loose = len(sign.parts) == 1 or any(C.BREATHE in part or C.HEART in part for part in sign.parts)
+    return (said(C.FICTION) and not mine_and_now) or (loose and said(C.FIGURATIVE))
 
 
 def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:

@@ -9,23 +9,33 @@ CONCEPTS: dict[C, str] = {
     # parts of the body
     C.CHEST: (
         "brust, brustkorb, brustbein, brustraum, brustbereich, brustkasten, bruscht, brustkorbs, rippen, "
-        "hinterm brustbein, sternum"
+        "hinterm brustbein, sternum, bruschtchaschte, bruschtkorb, brüschtli, brüst, prust, burst, "
+        "herzseite, linke brust, brustseite, hinter dem brustbein"
     ),
-    C.HEART: "herz, herzen, herzgegend, puls, herzschlag, herzl, pumpe, herzrhythmus",
+    C.HEART: (
+        "herz, herzen, herzgegend, puls, herzschlag, herzl, pumpe, herzrhythmus, herzchen, herzerl, "
+        "pulsschlag, härz, häz, hearz, heaz, herzli, herze, pulsi"
+    ),
     C.ARM_OR_JAW: (
         "kiefer, linker arm, linken arm, linke arm, linken oberarm, schulterblatt, schulterblätter, "
-        "schulterblättern, nacken, hals, unterkiefer, linke schulter, linken schulter, arm"
+        "schulterblättern, nacken, hals, unterkiefer, linke schulter, linken schulter, arm, chifer, kiefa, "
+        "linken schulterblatt, zähne, oberarm, in den arm, rücken, schultern, gnick, gnack, achsle"
     ),
     C.FACE: "gesicht, gesichtshälfte, mund, mundwinkel, lid, augenlid, wange, lippe, gsicht",
     C.LIPS_OR_TONGUE: "lippe, lippen, zunge, augen, augenlider, lider, gesicht, mund, zungn",
     C.THROAT: "hals, kehle, rachen, luftröhre, gurgel, hois, kehlkopf",
     C.LIMB: (
         "arm, arme, bein, beine, hand, hände, seite, fuß, körperhälfte, finger, gesichtshälfte, linke seite, "
-        "rechte seite, hälfte"
+        "rechte seite, hälfte, oarm, aarm, ärm, bei, bai, haxn, haxen, fuas, händ, hend, pfote, schenkel, "
+        "daumen, halbe körper, halber körper, halber leib, körperseite, gesichtsseite, ganze seite, "
+        "linksseitig"
     ),
-    C.LEG: "bein, wade, knöchel, fuß, oberschenkel, unterschenkel, fußgelenk, haxn, schienbein, hax, wadl",
+    C.LEG: (
+        "bein, wade, knöchel, fuß, oberschenkel, unterschenkel, fußgelenk, haxn, schienbein, hax, wadl, "
+        "haxe, wädli, bei, schienbei, fuaß, fuas, schenkel, knie, kniekehle, fußknöchel"
+    ),
     C.LEGS: "beine, waden, füße, beiden beine, beide beine, knöchel beide, fuess",
-    C.EYE: "auge, augen, aug, linken auge, rechten auge",
+    C.EYE: "auge, augen, aug, linken auge, rechten auge, auga, aügli, äug, einem auge, einem aug",
     C.JOINT: (
         "knie, hüfte, sprunggelenk, rücken, schulter, gelenk, muskel, wade, leiste, handgelenk, "
         "oberschenkel, ellenbogen, achillessehne, kreuz, sehne, knöchel, nacken"
@@ -40,14 +50,19 @@ CONCEPTS: dict[C, str] = {
     C.HURT: (
         "schmerz*, weh, wehtut, weh tut, tut weh, stechen, sticht, stichts, stiche, stich, gestochen, "
         "brennen, brennt, brennts, krampf*, ziehen, zieht, ziehts, reißen, reißt, bohrt, pocht, unangenehm, "
-        "komisch, pieksen, piekst, zwickt, aua, quält, qual, autsch, ziept, brannte, stach, weg zu tun, "
-        "beisst"
+        "pieksen, piekst, zwickt, aua, quält, qual, autsch, ziept, brannte, stach, weg zu tun, beisst, wea, "
+        "wehh, wee, tuet weh, tuat weh, tuad weh, weh tuat, sticht's, stechts, stächt, stäche, brennt wie, "
+        "brönnt, brennd, schmärz*, schmeaz*, schmertz*, bruat, beißt, reisst, messerstich*, messer, krampft, "
+        "verkrampft, drin sticht, wie messer, zwickts"
     ),
     C.PRESS: (
         "druck, drückt, drücken, drückend, drückts, gedrückt, eng, enge, engegefühl, beklemm*, beklommen*, "
         "zuschnürt, zugeschnürt, schnürt, schwer, last, gewicht, spannt, pressen, presst, quetscht, "
         "zusammengedrückt, zugedrückt, schraubstock, ring um, gürtel um, stein auf, "
-        "als würde jemand draufsitzen, panzer"
+        "als würde jemand draufsitzen, panzer, komisch, druckt, druckn, druckts, druggt, trückt, trucke, "
+        "druck druff, engi, eng um, ängi, bedrückt, zämezoge, zusammengezogen, zieht sich zusammen, "
+        "zusammenzieht, wie eingeschnürt, einschnürt, eingeklemmt, tonnenschwer, tonne, zentner, "
+        "zentnerschwer, elefant, stein, brett, klammer, lastet, liegt was, etwas schweres, beengt"
     ),
     C.SPREADS: "strahlt, ausstrahlt, ausstrahlen, zieht in, zieht bis, wandert, wandert in, strahlt aus",
     C.CLUTCH: "fasst, hält sich, greift sich, greift, fasst sich, hebt sich, klammert",
@@ -57,28 +72,45 @@ CONCEPTS: dict[C, str] = {
         "sehr schnell, so schnell, ganz schnell, viel zu schnell, hämmert, hämmern, klopft, klopfen, "
         "galoppiert, springt, hüpft, spinnt, verrückt, aus dem takt, außer takt, takt, bis zum hals, "
         "macht sprünge, überschlägt, jagt, hopst, poltert, wummert, schlägt so schnell, schlägt schnell, "
-        "schlägt wie, wie wild"
+        "schlägt wie, wie wild, unruhig, aus dem tritt, aus dem rhythmus, hopser, doppelschläge, "
+        "extraschläge, schlägt bis zum hals, schlägt mir bis zum hals, holpert, holpern, hüpfer, "
+        "macht purzelbäume, purzelbäume, klopft so, klopft wie, klopft ganz, pumpert, bumpert, bumbert, "
+        "wummern, trommelt, trommel, rattert, unregelmässig, rennt, fährt achterbahn, "
+        "setzt immer wieder aus, schläge auslässt, lässt schläge aus, vergisst, stottert, bebt, zittert, "
+        "rasant, zu langsam und, saust, schlägt komisch, poppert, chlopfet, rast wie, komisch, so komisch, "
+        "raset, rase, stoplert, stolperet, klopfet, chlopft, hopserl, hupft, gumpet, gumped, pöpperlet, "
+        "pöpperled, poppered, bumperlt, schlägt wild, schlagt, schlagt wia, schlagt so, wia wild, "
+        "wia narrisch, narrisch, wie narrisch, tut komisch, macht komische, macht sachen, komische sachen, "
+        "setzt kurz aus, kurz aus, aussetzen, extra schläge, extraschlag, viel zu, unregelmäsig, "
+        "onregelmässig, ruckelt, kommt aus dem, nicht mehr runter, kommt nicht runter, beruhigt sich nicht, "
+        "donnert, rumpelt, überspringt"
     ),
     C.PALPITATIONS: (
         "herzrasen, herzrasn, herzstolpern, herzklopfen, herzflattern, herzrhythmusstörung*, extrasystole*, "
         "vorhofflimmern, herzflimmern, herzjagen, kammerflimmern, rhythmusstörung*, herzpochen, herzaussetzer"
     ),
     C.COLD_SWEAT: (
-        "kalter schweiß, kalten schweiß, kaltschweißig, schweißausbruch, schweißausbrüche, kalt geschwitzt, "
-        "schweißgebadet, schweiß .. runter, schwitze wie, klatschnass geschwitzt, schwitz kalt, kalt schwitze"
+        "kalter schweiß, kalten schweiß, kaltschweißig, kalt geschwitzt, schweiß .. runter, schwitz kalt, "
+        "kalt schwitze"
     ),
     # brain
     C.STROKE: (
-        "*schlaganfall*, hirnschlag, hirnblutung, schlagerl, hirninfarkt, gehirnblutung, gehirnschlag, streifung"
+        "*schlaganfall*, hirnschlag, hirnblutung, schlagerl, hirninfarkt, gehirnblutung, gehirnschlag, "
+        "streifung"
     ),
     C.DROOP: (
         "hängt, hängen, hängend, hangt, herabhängend, schief, schiefer, verzogen, herunter, runter, "
-        "runtergeklappt, schräg, heruntergezogen, verzieht, krumm"
+        "runtergeklappt, schräg, heruntergezogen, verzieht, krumm, hängt runter, schlaff, fällt runter, "
+        "schepp, schiefes, lächelt schief, verzogen ist, hängende, hange, schäps, hängt abe, hanget abe, "
+        "hängt oba, hängt obi, verzoge, verzogn, abgsackt, lampet, lahm, asymmetrisch, ungleich"
     ),
     C.NUMB: (
         "taub, taubes, taubheit*, gelähmt, lähmung*, lahm, eingeschlafen, kribbelt, kribbeln, pelzig, "
         "gefühllos, spüre .. nicht, spür .. nicht, spür .. nimmer, kein gefühl, bamstig, kein gespür, "
-        "ameisenlaufen, abgestorben"
+        "ameisenlaufen, abgestorben, kein gefühl mehr, ohne gefühl, spüre nichts, spür nichts, spür nix, "
+        "spürt nichts, gefühl verloren, ameisen, kribbelig, iigschlafe, eigschlafn, gspür, gspüre nüt, "
+        "gspür nüt, gspia nix, gspür nümm, gspür .. nümm, gspia .. nimma, ameise, surrt, surren, bitzelt, "
+        "bitzeln, dumpf, kribblet"
     ),
     C.LIMP: (
         "wie tot, tot, schlaff, kraftlos, keine kraft, gehorcht nicht, gehorcht mir nicht, gehorcht nimmer, "
@@ -86,7 +118,15 @@ CONCEPTS: dict[C, str] = {
         "hängt runter, hängt nur noch, hängt schlaff, fällt runter, fällt mir alles aus der, sackt weg, "
         "knickt weg, knickt ein, versagt, will nicht mehr, lässt sich nicht bewegen, lässt sich nicht heben, "
         "fällt einfach, baumelt, ohne kraft, keine gewalt, folgt mir nicht, wie blei, bleischwer, "
-        "wie gelähmt, fällt mir ständig"
+        "wie gelähmt, fällt mir ständig, gehorcht mir, gehorchen nicht, lässt alles fallen, "
+        "lasse alles fallen, lass alles fallen, fallen lassen, fällt aus der hand, aus der hand gefallen, "
+        "aus der hand gerutscht, zieht nach, zieh ich nach, schleift, wie gummi, wie pudding, wie watte, "
+        "wie eingeschlafen, gehört nicht zu mir, nicht mehr mein, keine kraft mehr, "
+        "kann ich nicht mehr steuern, nicht mehr heben, nicht mehr bewegen, kann nicht heben, chraft, "
+        "kei chraft, koa kraft, ka kraft, ohni chraft, folgt nimmer, lampet, hanget abe, hängt owe, "
+        "hängt oba, lässt mich im stich, knickt immer weg, wegsackt, zittrig und schwach, gibt nach, "
+        "gehört mir nicht, gehört nimmer, wie fremd, fremd, macht was er will, macht was sie will, "
+        "reagiert nicht mehr, bricht weg, fällt einfach runter, wie aus holz, schlaff herunter, bamstig"
     ),
     C.WEAK: "schwach, schwäche, kraftlos, schlapp, keine kraft, lahm",
     C.ONE_SIDE: (
@@ -94,10 +134,13 @@ CONCEPTS: dict[C, str] = {
         "linksseitig, rechtsseitig, hälfte"
     ),
     C.CANNOT: (
-        "kann nicht, kann .. nicht, kann ich .. nicht, nicht mehr, kann kaum, kaum, nimmer, kann nimmer, "
-        "nicht richtig, kriege .. nicht, krieg .. nicht, bekomme .. nicht, bring .. nicht, bringe .. nicht, "
+        "kann nicht, kann .. nicht, kann ich .. nicht, kann kaum, kaum, nimmer, kann nimmer, nicht richtig, "
+        "kriege .. nicht, krieg .. nicht, bekomme .. nicht, bring .. nicht, bringe .. nicht, "
         "schaff .. nicht, nix mehr, nichts mehr, schwer, mühe, probleme, schwierigkeiten, konnte nicht, "
-        "geht nicht, nicht, ned, nöd, net, nit, gar nichts, nichts, nix, unfähig, kein"
+        "geht nicht, unfähig, kann ich nimmer, kann ned, kann net, kann nöd, chan nöd, cha nöd, cha nüm, "
+        "kann i nimmer, kann nicht mehr, kann .. nimmer, kann ich .. nicht mehr, kriege .. nicht mehr, "
+        "krieg .. nimmer, bekomm .. nicht, lässt sich nicht, geht nicht mehr, geht nimmer, "
+        "nicht mehr richtig, krieg .. nicht raus, bring .. nicht raus"
     ),
     C.MOVE: (
         "bewegen, rühren, heben, hochheben, anheben, halten, festhalten, spüren, fühlen, greifen, hoch, "
@@ -106,46 +149,74 @@ CONCEPTS: dict[C, str] = {
     C.SPEAK: (
         "sprechen, reden, schwätzen, worte finden, wörter finden, wörter .. raus, worte .. raus, "
         "sätze bilden, kein wort, wort rausbringen, artikulieren, wörter nicht, worte nicht, "
-        "satz .. rausbringen, reda, die wörter"
+        "satz .. rausbringen, reda, die wörter, wörter .. finden, worte .. finden, richtige wort, "
+        "das richtige wort, ein wort, worte raus, wörter raus, schwätze, redn, rede, babble, sätze, "
+        "wort heraus"
     ),
-    C.SPEECH: "sprache, sprechen, reden, worte, wörter, aussprache, rede, zunge, stimme, red, spreche",
+    C.SPEECH: (
+        "sprache, sprechen, reden, worte, wörter, aussprache, rede, zunge, stimme, red, spreche, sätze, "
+        "sprachlich, artikulation"
+    ),
     C.GARBLED: (
         "verwaschen*, undeutlich, gestört, mühe, probleme, lallend, schwer, durcheinander, komisch, wirr, "
         "wirres, unverständlich*, falsch raus, falsch, verdreht, wirres zeug, kauderwelsch, stockt, unsinn, "
-        "blödsinn, verwaschn, stolpert, gehorcht nicht, kuddelmuddel, quatsch raus, nuschelig"
+        "blödsinn, verwaschn, stolpert, gehorcht nicht, kuddelmuddel, quatsch raus, nuschelig, "
+        "wie betrunken, wie besoffen, kommt falsch, kommen falsch, kommen nicht raus, nicht raus, raus, "
+        "versteht mich keiner, versteht mich niemand, nicht zu verstehen, holprig, schwerfällig, silben, "
+        "vertauscht, verwäsche, nuschel*, nuscheln, undütlich, lalle, wia bsoffn, wie bsoffe, bsoffen, "
+        "verdreht raus, kommt nur, kommen nur, nur kauderwelsch, nur noch brei, brei, matsch, keinen sinn, "
+        "ergeben keinen sinn, durchenand, durchanand, fällt mir nicht ein, fallen mir nicht ein, einfallen, "
+        "finde .. nicht, find .. nicht, finden"
     ),
     C.SLURRED: (
         "lalle, lallen, lallt, lall, gelallt, sprachstörung*, gesichtslähmung, halbseitenlähmung, "
         "wirres zeug, redet unverständlich, nuschelt plötzlich, wortfindungsstörung*, rede nur unsinn, "
         "redet nur unsinn, spricht undeutlich, lallat, spricht verwaschen"
     ),
-    C.SEE: "sehen, seh, sehe, sieht, gsehn, gseh, siech, erkennen, sah, blick",
+    C.SEE: (
+        "sehen, seh, sehe, sieht, gsehn, gseh, siech, erkennen, sah, blick, gseht, siach, seg, seh i, "
+        "schauen, seha"
+    ),
     C.SIGHT_LOST: (
         "doppelbilder, sehe doppelt, seh doppelt, doppelt sehe, plötzlich blind, sehverlust, sehstörung*, "
         "plötzlich verschwommen, auf einem auge blind, auge blind, auge ist blind, erblindet, "
         "schwarz auf dem auge, schwarz vor dem auge, vorhang vor dem auge, vorhang vorm auge, sicht weg, "
         "sehen verschwommen, alles verschwommen, gesichtsfeld, augenlicht, halbblind, auge schwarz, "
-        "auge ist schwarz, auge alles schwarz, schatten vor dem auge, sehkraft weg, alles doppelt"
+        "auge ist schwarz, auge alles schwarz, schatten vor dem auge, sehkraft weg, alles doppelt, "
+        "blind auf, auf einem auge nichts, sehe nur noch die hälfte, seh nur noch die hälfte, "
+        "hälfte vom bild, sehe alles doppelt, seh alles doppelt, sehe verschwommen, seh verschwommen, "
+        "sehe plötzlich verschwommen, augenlicht weg, schleier vor dem auge, schleier vorm auge, "
+        "dunkel vor einem auge, alles schwarz auf, schwarz auf einem, dunkel auf, auge dunkel, aug dunkel, "
+        "blind, auge weg, sicht ist weg, sehe nichts mehr, seh nichts mehr, seh nix mehr, gseh nüt me, "
+        "gseh nüt meh, siach nix mehr, siech nix mehr, seg nix mehr, nichts mehr sehen, nix mehr sehen, "
+        "sehe doppel, seh alles zweimal, sehe alles zweimal, alles zweifach, gesichtsfeldausfall, "
+        "gsehni doppelt, gseh doppelt"
     ),
     C.CONFUSED: (
         "verwirrt, wirr, durcheinander, desorientiert, orientierungslos, neben mir, verwirrung, ganz konfus, "
-        "verwirrtheit, konfus"
+        "verwirrtheit, konfus, nicht bei sich, nicht bei mir, durch den wind, benebelt, weiß nicht mehr was"
     ),
     C.LOST_BEARINGS: (
         "weiß nicht wo ich bin, weiss nicht wo ich bin, weiß nicht welcher tag, weiß nimmer wo, "
         "weiß nicht mehr wo ich, weiß meinen namen nicht, finde mich nicht zurecht, "
-        "weiß nicht mehr wie ich heiße, erkenne meine wohnung nicht, weiß grad nicht wer"
+        "weiß nicht mehr wie ich heiße, erkenne meine wohnung nicht, weiß grad nicht wer, "
+        "weiß nicht mehr welcher tag, weiß nicht welches jahr, wo ich bin weiß ich nicht, "
+        "weiß grad nicht wo, erkenne niemanden mehr, weiß nicht mehr wo"
     ),
     C.HEADACHE: (
         "kopfschmerz*, kopfweh, kopf weh, schädelweh, kopf platzt, kopf explodiert, schädel platzt, "
         "schädel brummt, migräne*, schmerz im kopf, schmerzen im kopf, kopf tut, grind, schädel, kopfwee, "
-        "kopf zerspringt"
+        "kopf zerspringt, kopfschmertz*, chopfweh, kopfwea, kepfweh, schädlweh, schädelbrummen, schädl, "
+        "chopf, grindweh, hirn"
     ),
     C.WORST: (
         "schlimmsten, stärksten, schlimmste, stärkste, vernichtende*, wie ein donnerschlag, donnerschlag, "
         "wie ein blitz, blitzartig, noch nie so, nie so, so was hatte ich noch nie, "
         "sowas hatte ich noch nie, nie erlebt, explosionsartig, schlagartig, wie nie zuvor, genickstarre, "
-        "nackensteif*, steifer nacken, wie ein schlag, meines lebens, aus dem nichts, urplötzlich"
+        "nackensteif*, steifer nacken, wie ein schlag, meines lebens, aus dem nichts, urplötzlich, "
+        "nie so schlimm, schlimmster, schlimmste meines, so heftig wie nie, noch nie gehabt, wie noch nie, "
+        "wie ein hammer, hammer, hammerschlag, explodiert, explodiere, platzt, zerreißt, zerrissen, jäh, "
+        "aus heiterem, no nie, nu nia, bombe, wie eine bombe"
     ),
     C.SEVERE: (
         "stark, starke, starken, starkes, schwer, schwere, schwerer, sehr, extrem, extreme, heftig, heftige, "
@@ -154,7 +225,9 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SUDDEN: (
         "plötzlich*, auf einmal, schlagartig, auf einen schlag, aus heiterem himmel, von jetzt auf gleich, "
-        "von einer sekunde, unvermittelt, urplötzlich, akut, grad eben, gerade eben, uf eimal, vo eim moment"
+        "von einer sekunde, unvermittelt, urplötzlich, akut, grad eben, gerade eben, uf eimal, "
+        "vo eim moment, aufamal, auf amoi, uf eimol, ufzmal, aufeinmal, plötzlech, plezlich, plötzle, "
+        "von null auf, innert, sekundenschnell, mit einem mal, mit einem schlag, vorhin plötzlich, auf oamoi"
     ),
     C.FAINTED: (
         "ohnmächtig, ohnmacht, ohnmachts*, bewusstlos*, bewustlos*, umgekippt, kipp um, kippe um, kippte um, "
@@ -164,40 +237,73 @@ CONCEPTS: dict[C, str] = {
         "weg vom fenster, synkope, weggesackt, nicht ansprechbar, nicht bei bewusstsein, reagiert nicht, "
         "wacht nicht auf, nicht mehr wach, brach zusammen, bricht zusammen, war kurz weg, war weggetreten, "
         "kurz weg gewesen, blackout, umkippen, aus den latschen gekippt, aus den latschen, zusammenbruch, "
-        "liegt leblos, leblos"
+        "liegt leblos, leblos, umgefalln, umkippt, zusammenbrochen, umgesackt, sackte zusammen, "
+        "klappte zusammen, fiel um, fällt um, fiel in ohnmacht, bin einfach weg gewesen, licht ausgegangen, "
+        "lichter aus, war weg, filmriss, rührt sich nicht, bewegt sich nicht mehr, kriege ihn nicht wach, "
+        "kriege sie nicht wach, krieg ihn nicht wach, krieg sie nicht wach, nicht aufzuwecken, "
+        "lässt sich nicht wecken, nicht weckbar, abgeklappt, abgeschmiert, weggedriftet, zämegheit, "
+        "zämeklappt, umgfoin, umgfalle, zammbrochen, zsammgfalln, zsammgfoin, zsammgsackt, zämegsackt, "
+        "bewusstlos, ohnmächti, ohnmächtig worn, tschuldige kurz weg, abgestürzt auf den, schwarz worn, "
+        "schwarz geworden und, schwarz gworden, schwarz wurde, mir wurde schwarz, mir wurde es schwarz, "
+        "wurde schwarz vor, ist mir schwarz, wegtreten, kreislauf weg, kreislaufkollaps, "
+        "kreislaufzusammenbruch, kreislauf zusammen, zusammengefallen, in mich zusammen, "
+        "auf dem boden gefunden, am boden gefunden, gefunden am boden, liegt am boden und, liegt da und, "
+        "liegt auf dem boden, liegt reglos, reglos, rührt si nimmer, reagiert nimmer, antwortet nicht, "
+        "gibt keine antwort, keine reaktion, keine regung, hat mich umgehauen und, hats mich umgehaut, "
+        "umgehauen und weg, hingefallen und weg, sackt zusammen, zusammensacken, lag bewusstlos, "
+        "aussetzer und lag, ohnmachtsanfall"
     ),
     C.CAME_ROUND: (
         "zu mir gekommen, aufgewacht, wach geworden, zu mir kam, zu sich gekommen, wieder zu mir, aufgwacht, "
-        "fand mich, wiedergefunden, lag ich, bin ich gelegen, kam zu mir"
+        "fand mich, wiedergefunden, lag ich, bin ich gelegen, kam zu mir, aufgekommen, auf dem, "
+        "bin ich aufgewacht, fand ich mich, liegend, zu mir cho, zu mir kemma, aufgewacht bin ich, lag auf, "
+        "lag am, lag dann, liegend gefunden, verwacht, ufgwacht"
     ),
-    C.FLOOR: "boden, fußboden, fliesen, teppich, bodn, flur, badezimmerboden, parkett, asphalt, estrich",
+    C.FLOOR: (
+        "boden, fußboden, fliesen, teppich, bodn, flur, badezimmerboden, parkett, asphalt, estrich, bode, "
+        "bödeli, erde, küchenboden, teppichboden, laminat, auf dem bad"
+    ),
     C.SEIZURE: (
         "*krampfanfall*, *krampfanfälle*, epileptisch*, epilepsie, krampft, gekrampft, krampfte, "
         "krämpfe am ganzen, fieberkrampf, grand mal, schüttelkrampf, *anfall gehabt, einen anfall, "
-        "nen anfall, zuckungen, verkrampft am ganzen, anfallsleiden"
+        "nen anfall, zuckungen, verkrampft am ganzen, anfallsleiden, aafall, anfoi, epilepsi, epi, "
+        "epianfall, krampfanfoi, krampft am, verkrampft und, krämpfe, schüttelt sich, schüttelt es, "
+        "schüttelts, hats mich geschüttelt, hat mich geschüttelt, zuckt am, zucken am, gezuckt am, "
+        "anfall ghabt, anfall gha, anfall gekriegt, anfall bekommen, hatte einen anfall, augen verdreht, "
+        "verdreht die augen, schaum vor dem mund, schaum vorm mund, schaum am mund, steif geworden und"
     ),
     C.JERKING: (
         "zuckt .. immer, zuckt unkontrolliert, unkontrolliert gezuckt, am ganzen körper gezuckt, "
         "ganzer körper zuckt, ganze körper .. gezuckt, zunge gebissen, zunge blutig, zunge zerbissen, "
-        "zuckt am ganzen, zucke am ganzen, unkontrolliertes zucken, geschüttelt .. kontrolle"
+        "zuckt am ganzen, zucke am ganzen, unkontrolliertes zucken, geschüttelt .. kontrolle, zuckt, "
+        "zuckungen, gezuckt, zucken, rumgezuckt, geschlottert ohne, eingebissen, zunge wund, "
+        "zunge aufgebissen"
     ),
     C.DIZZY: (
         "schwindel*, schwindlig*, drehschwindel, benommen*, schwummrig*, schummrig*, schwarz vor augen, "
         "schwarz vor den augen, dreht sich alles, alles dreht sich, alles gedreht, dreht sich, dreht si, "
         "flau, drümmlig, trümmlig, sturm im kopf, taumelig, taumle, torkel*, wanke, gleichgewicht, "
         "wackelig auf den, zimmer dreht, schwindl, duselig, dusslig, karussell im kopf, schwankt, "
-        "sturm im grind, sturm"
+        "sturm im grind, sturm, schwindli, schwindlg, schwindelt, schwindel, drümlig, trümmelig, drehwurm, "
+        "dreht's, drahts, draht sich, draht si, dreit, alles draait, drehn, drehe mich, dreht es mich, "
+        "wackelig, wacklig, wankt, wanken, schwank*, torkle, taumel*, taumlig, eiere, "
+        "gleichgewicht verloren, damisch, dormelig, schwarz wird, schwarz geworden vor, sternchen, "
+        "kreislauf, kreislauf spinnt"
     ),
     C.AGAIN: (
         "dritter tag jetzt, wieder, immer, ständig, oft, öfter, jeden, jedes, jedesmal, seit, dauernd, "
         "häufig, mehrmals, täglich, gestern, wiederholt, tagelang, immer noch, immer no, dritter tag, "
         "drittes mal, zum dritten, tage, tagen, woche, wuche, die woche, diese woche, ganze zeit, "
         "in letzter zeit, wenn ich aufsteh, sobald, beim aufstehen, laufend, scho wieder, zweites mal, "
-        "zweimal, dreimal"
+        "zweimal, dreimal, neuerdings, letzter zeit, schlimmer, neu, dritten tag, dritte mal, tag jetzt, "
+        "tage jetzt, immer wieda, allweil, ständi, jedes moi, jedesmol, all tag, jede tag, all pott, "
+        "alle paar, mehrfach, schon den ganzen, den ganzen tag, seit tagen, seit wochen, immer wenn, öfters, "
+        "wiederkehrend, schon länger, sit, sit geschter, seit geschtern, siter"
     ),
     # breath
     C.BREATHE: (
-        "atmen, atma, luft holen, luft, durchatmen, schnaufen, schnaufe, luft kriegen, luft bekommen, einatmen, atem"
+        "atmen, atma, luft holen, luft, durchatmen, schnaufen, schnaufe, luft kriegen, luft bekommen, "
+        "einatmen, atem"
     ),
     C.CHOKING: (
         "bekomme keine luft, kriege keine luft, krieg keine luft, kriegt keine luft, bekommt keine luft, "
@@ -206,20 +312,44 @@ CONCEPTS: dict[C, str] = {
         "nicht atmen, nicht richtig atmen, atmet nicht, atmet nicht mehr, atmet kaum, nicht genug luft, "
         "zu wenig luft, kaum atmen, atemnot, luftnot, ersticke, erstick, erstickt, ersticken, erstickungs*, "
         "ringe nach luft, ringt nach luft, schnappe nach luft, schnappt nach luft, schnapp nach luft, "
-        "hechle nach luft, japs, japse, japst, luft bleibt weg, bleibt mir die luft weg, "
-        "bleibt die luft weg, luft wegbleibt, kann nicht schnaufen, kriag koa luft, nimmer schnaufen, "
-        "keinen atem, kein atem, röchelt, röchle, luft abgeschnürt"
+        "hechle nach luft, japs, japse, japst, kann nicht schnaufen, kriag koa luft, nimmer schnaufen, "
+        "keinen atem, kein atem, röchelt, röchle, luft abgeschnürt, kein luft mehr, kriag ka luft, "
+        "kriege überhaupt keine luft, bekomme kaum luft, kriege kaum luft, krieg kaum luft, "
+        "krieg überhaupt keine luft, nimmer atmen, überhaupt keine luft, chume kei luft, überchum kei luft, "
+        "ringe um luft, ringt um luft, hat aufgehört zu atmen, koa luft mehr, ka luft mehr, kei luft meh, "
+        "überchumme kei luft, überchume chuum luft, chuum luft, griag koa luft, griag ka luft, luft kriag i, "
+        "luft krieg ich keine, luft bekomme ich keine, luft krieg ich kaum, ersticki, vastick, verschtick, "
+        "erstickt fast, beinahe erstickt, am ersticken, atmung setzt aus, atmet nimmer, schnauft nimmer, "
+        "röchelt nur, schnappe nur noch"
     ),
     C.AIR_HUNGER: (
         "schwer luft, schlecht luft, schlecht .. luft, schwer .. luft, schwer atmen, schwer atme, "
         "atmen fällt .. schwer, atmen .. schwer, luft wird knapp, wenig luft, mühe zu atmen, "
-        "mühe beim atmen, mühsam luft, luft reicht nicht, luft ist knapp, lufthunger, schlecht schnaufen"
+        "mühe beim atmen, mühsam luft, luft reicht nicht, luft ist knapp, lufthunger, schlecht schnaufen, "
+        "luft bleibt weg, bleibt mir die luft weg, bleibt die luft weg, luft wegbleibt, zu wenig luft, "
+        "nicht genug luft, nicht richtig durchatmen, kann nicht durchatmen, nicht richtig luft, "
+        "atmung geht schwer, atme schwer, atmet schwer, bekomme schlecht luft, nicht gut luft, "
+        "zu wenig sauerstoff, kriege schwer luft, atemprobleme, schnelle atmung, nöd gnueg luft, "
+        "nid gnueg luft, ned gnua luft, z wenig luft, schlächt luft, schlächt schnufe, schwär schnufe, "
+        "atme nur noch flach, flache atmung, atmen tut weh, schwer zu atmen, atmung schwer, atmen schwer, "
+        "atmen wird, atmen geht, atmet so komisch, atmet komisch, schnappatmung, atmung rasselt, "
+        "luft holen geht, luft holen fällt, kriege nicht richtig luft, krieg nicht richtig luft, "
+        "bekomme nicht richtig luft, kaum zu atem"
     ),
     C.BREATHLESS: (
         "kurzatmig*, außer atem, atemlos, aus der puste, außer puste, keine puste, puste, atembeschwerden, "
-        "schnaufe, schnaufen, schnauf, schnaufn, hechle, keuche, keuch, keuchend, hecheln, außer schnauf, "
-        "verschnaufen, pumpe, luft schnappen, bleibt .. luft weg, nach luft schnappen, usser atem, luft weg, "
-        "kein schnauf, durchschnaufen, luft zu holen, luft holen, atem, luft"
+        "schnauf, schnaufn, hechle, keuche, keuch, keuchend, hecheln, außer schnauf, verschnaufen, pumpe, "
+        "luft schnappen, bleibt .. luft weg, nach luft schnappen, usser atem, luft weg, kein schnauf, "
+        "durchschnaufen, luft zu holen, luft holen, kein atem, schnaufe wie, am schnaufen, zum schnaufen, "
+        "nur noch schnaufen, komm nicht mehr zu atem, komme kaum zu atem, nach atem, verschnaufpause, "
+        "verschnaufpausen, luft bleibt weg, pfeife auf dem letzten loch, keine kondition mehr, japse, "
+        "aus dem schnaufen, chum nüm nache mit schnufe, schnufe, schnuuf, kei schnuuf, ausser schnuuf, "
+        "kurzatmig, schnauferei, schnaufa, schnaufen wie, pfnuchse, keine kraft zum atmen, "
+        "bekomme schnaufen, muss schnaufen, pfeife, japsen, japs, keuchen, keuche nur, keuche schon, hechel, "
+        "hechle schon, kurzatmi, churzatmig, gschnauft, ringen nach, komme außer atem, ganz außer atem, "
+        "völlig außer atem, total aus der puste, pustet, hab keine puste, ohne puste, ned gnua luft, "
+        "luft geht aus, geht die luft aus, luft ausgeht, geht mir die luft aus, luft ausgegangen, "
+        "bleibt die puste weg, puste weg, nach luft ringen, nach luft ringe"
     ),
     C.BLUE: (
         "wird blau, blau an, blaue lippen, lippen blau, lippen sind blau, lippen werden blau, ganz blau, "
@@ -233,30 +363,58 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TASKS: (
         "treppe*, treppn, stiege*, treppensteigen, stock, stockwerk, anziehen, aziehe, haushalt, als sonst, "
-        "als früher, als gewöhnlich, normalerweise, duschen, neuerdings, ständig, immer, seit, schnell, "
-        "schneller, leichter, schlimmer, öfter, gewöhnlich, schon bei, bei kleinsten, kleinster, kleinsten, "
-        "geringster, jeden tag, betten machen, bett machen, bettmachen, staubsaugen, kochen, einkaufen, "
-        "gehen, laufen, spazieren*, schuhe binden, ein paar schritte, wenige schritte, wenigen schritten, "
-        "nach ein paar, neu, noch nicht so, war das noch nicht, nie gehabt, vorher nicht, früher nicht, "
-        "steigung, hügel, berg, müll, putzen, wäsche, alltag, im alltag, briefkasten, garten, jetzt schon, "
-        "letzter zeit, bei allem, bei jeder"
+        "als früher, als gewöhnlich, duschen, leichter, bei kleinsten, kleinster, kleinsten, geringster, "
+        "betten machen, bett machen, bettmachen, staubsaugen, kochen, einkaufen, spazieren*, schuhe binden, "
+        "ein paar schritte, wenige schritte, wenigen schritten, nach ein paar, noch nicht so, "
+        "war das noch nicht, nie gehabt, vorher nicht, früher nicht, steigung, hügel, berg, müll, putzen, "
+        "wäsche, alltag, im alltag, briefkasten, garten, bei allem, bei jeder, zähneputzen, beim gehen, "
+        "beim laufen, beim spazieren, zum bad, zum klo, zum briefkasten, zum bäcker, zum auto, stufen, "
+        "etage, stöcke, hochgehen, treppe hoch, hochsteigen, socken, socken anziehen, abwasch, bettwäsche, "
+        "wäsche aufhängen, wenige meter, paar meter, ein paar meter, drei schritte, zwei schritte, "
+        "zehn schritte, tisch decken, bügeln, beim reden, beim sprechen, ums haus, bis zur haustür, "
+        "ins schlafzimmer, kleinste anstrengung, kleinsten anstrengung, geringsten anstrengung, "
+        "letzte woche ging, vor kurzem noch, ging das noch, ging noch, war noch kein problem, sonst nie, "
+        "spaziergang, schuhe, stäge, stiagn, stiege, stiegen, stägetritt, treppenabsatz, treppnsteigen, "
+        "treppauf, die treppe, bergauf, aufe gehn, in den ersten stock, in den zweiten stock, erster stock, "
+        "erste etage, zur tür, zur toilette, aufs klo, zum kühlschrank, in die küche, in die kuchl, bad, "
+        "ins bad, haare, haare waschen, haare kämmen, waschen, waschn, abziega, azieh, schuhbänder, bücken, "
+        "spülmaschine, geschirr, einkäufe, einkaufstasche, rasenmähen, gießen, blumen, bett beziehen, "
+        "betten, betten beziehen, staubwischen, fegen, wischen, schon nach, nach wenigen, nach zwei, "
+        "nach drei, nach fünf, ein paar stufen, halbe treppe, nach der halben, früher ging, "
+        "früher kein problem, vorher ging, letzten monat, letzte woche noch, jede kleinigkeit, kleinigkeit, "
+        "kleinigkeiten, leichte arbeit, leichter arbeit"
     ),
     C.INHALE: "einatmen, einatme, tief atme, tief luft, durchatmen, beim atmen, tief einatme, luft hol",
     # blood
-    C.BLEED: "blute, blutet, bluten, geblutet, *blutung*, nasenbluten, blüetet, bluat",
-    C.BLOOD: "blut, blutig*, bluat, bluet",
+    C.BLEED: (
+        "blute, blutet, bluten, geblutet, *blutung*, nasenbluten, blüetet, bluat, blut läuft, blut rinnt, "
+        "verliere blut, bluetet, bluadt, bluet, blutets, bluten tut, rinnt blut, läuft blut, spritzt blut, "
+        "verliert blut"
+    ),
+    C.BLOOD: "blut, blutig*, bluat, bluet, blutet, blute, geblutet, blutung, blutspur*, blutig, blutlache",
+    C.WOUND: (
+        "geschnitten, schnitt, schnittwunde, wunde, aufgeschnitten, messer erwischt, brotmesser, "
+        "reingeschnitten, gschnittn"
+    ),
     C.NOT_STOPPING: (
         "hört nicht auf, hört .. nicht auf, hört nicht mehr auf, hört ned auf, nicht aufhört, "
         "hört .. nimmer auf, nicht stillen, nicht zu stillen, lässt sich nicht stoppen, nicht stoppen, "
         "hört einfach nicht, unstillbar, läuft und läuft, rinnt und rinnt, seit einer stunde, seit stunden, "
         "seit einer halben stunde, halbe stunde, durchgeblutet, durchgeweicht, getränkt, spritzt, strömt, "
         "läuft runter, tropft und tropft, hört net auf, hört gar nicht, stoppt nicht, "
-        "kriege .. nicht gestillt, krieg .. nicht gestoppt"
+        "kriege .. nicht gestillt, krieg .. nicht gestoppt, hört nöd uf, hört nid uf, hört nit auf, "
+        "hert ned auf, hört nicht auf zu, heat ned auf, gaht nöd weg, nicht zu bluten auf, nimmer auf, "
+        "nicht auf, ned auf, nöd uf, will nicht aufhören, seit zwanzig minuten, seit 20 minuten, "
+        "seit 30 minuten, seit ner stunde, stunde schon, küchenrolle, taschentücher, verband durch, "
+        "pflaster durch, dritte handtuch, zweite handtuch, drittes handtuch, durchgesuppt, tropft, "
+        "läuft immer, läuft weiter, immer weiter, blutet immer, blutet weiter, blutet durch, kein ende"
     ),
     C.MUCH: (
         "viel, stark, starke, schwer, heftig, massiv*, literweise, alles voll, überall, lache, pfütze, sehr, "
         "wie verrückt, wie ein schwein, am kopf, aus dem kopf, handtücher, handtuch, so viel, unmengen, "
-        "große mengen, ziemlich viel, hellrot, klumpen, total, wie sau"
+        "große mengen, ziemlich viel, hellrot, klumpen, total, wie sau, ganz viel, menge, eimer, nass, voll, "
+        "frisches, reichlich, vui, vü, sauviel, sehr viel, arg, richtig viel, ordentlich, hellrotes, "
+        "frisches blut, ein haufen, haufen, massenhaft, ganzen becken, waschbecken voll, alles rot, rot"
     ),
     C.HAEMORRHAGE: (
         "verblute, verblutet, verbluten, magenblutung, magenblutungen, innere blutung*, blutsturz, "
@@ -270,26 +428,41 @@ CONCEPTS: dict[C, str] = {
     C.COUGH: "huste*, gehustet, hustet, ausgehustet, abgehustet, gehuscht, auswurf",
     C.STOOL: (
         "stuhl, stuhlgang, kot, kacke, klo, toilette, urin, pipi, durchfall, ausscheidung, klopapier, "
-        "windel, am klo, darm"
+        "windel, am klo, darm, beim stuhlgang, wc, häufchen, am papier, gstuhl, stuehl, wci, wasserlassen, "
+        "bisi, kacken, geschäft, hintern, after, popo"
     ),
     C.BLACK: "schwarz, pechschwarz, teer, teerig, wie teer, schwarzer, schwarzen, kohlschwarz, rabenschwarz",
     # medicines and poisons
     C.OVERDOSE: (
         "*überdosis, überdosiert, überdosierung, vergiftet, vergiftung, zu viele tabletten, "
-        "zu viel tabletten, zu viele pillen"
+        "zu viel tabletten, zu viele pillen, z vil, zvil tablette*, zvil medi, z vü tabletten, "
+        "zu viele schmerztabletten, zu viel insulin, zviel, zu viel vom, zu viel von meinen, "
+        "zu viele von meinen"
     ),
     C.TOOK: (
         "genommen, gnomma, eingenommen, geschluckt, gschluckt, nehme, nimm, nahm, gespritzt, gegeben, intus, "
-        "erwischt, reingehauen, eingeworfen, genomme, gschpritzt, verabreicht"
+        "erwischt, reingehauen, eingeworfen, genomme, gschpritzt, verabreicht, gno, gnoo, gnu, gnumma, "
+        "gnommen, gspritzt, eingeschmissen, einigschmissn, gefuttert, runtergespült, eigenommen, gedrückt, "
+        "gesetzt, reingestopft"
     ),
     C.SWALLOWED: (
         "gegessen, gessn, geschluckt, verschluckt, gschluckt, gefuttert, gfressn, getrunken, gessen, "
-        "schluckt, runtergeschluckt, in den mund gesteckt, gschlückt, gelutscht, aufgegessen, trunken"
+        "schluckt, runtergeschluckt, in den mund gesteckt, gschlückt, gelutscht, aufgegessen, trunken, "
+        "aufgefuttert, verspeist, gässe, gegässe, gnascht, genascht, eingenommen, reingesteckt, geschnappt, "
+        "erwischt"
     ),
     C.TABLETS: (
         "*tablett*, *tabletten, pille*, pilln, *medikament*, *kapsel*, medis, schlaftablett*, paracetamol, "
         "ibuprofen, aspirin, marcumar, blutverdünner, betablocker, *mittel, tropfen, schlafmittel, "
-        "beruhigungsmittel, pulver*, dosis, tramadol, opiate, morphium, pulverl, zäpfchen, blister, digitoxin"
+        "beruhigungsmittel, pulver*, dosis, tramadol, opiate, morphium, pulverl, zäpfchen, blister, "
+        "digitoxin, ramipril, lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, "
+        "apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, "
+        "gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, "
+        "digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, herztabletten, "
+        "blutdrucktabletten, schmerztabletten, schlaftabletten, valium, tilidin, insulinpen, tablette, "
+        "tabletta, tablettli, tablettn, pülverli, pülverle, medi, pülva, pulvern, tropfn, tröpfli, ampulle, "
+        "schmerzmittel, blutdrucksenker, herzmittel, fläschchen, pillendose, tablettenbox, dosette, "
+        "wochenbox, medikamentenbox"
     ),
     C.INSULIN: "*insulin*",
     C.TOO_MUCH: (
@@ -297,7 +470,16 @@ CONCEPTS: dict[C, str] = {
         "zu viele, zuviel*, statt, anstatt, aus versehen, versehentlich, falsch, falsche, falschen, "
         "verwechselt, handvoll, hand voll, packung, schachtel, röhrchen, viel zu, irrtümlich, auf einmal, "
         "2x, 2 mal, dreimal, dreifache, mehrere, haufen, noch mal, nochmal, meine, s ganze, sämtliche, "
-        "dutzend, verzählt, vertan"
+        "dutzend, verzählt, vertan, schon genommen, vergessen dass ich, noch einmal, ein zweites mal, "
+        "zweites mal, zum zweiten mal, zehn, zwölf, fünfzehn, zwanzig, dreißig, vierzig, fünfzig, "
+        "auf einen schlag, in einem rutsch, ganze woche, wochenration, wochendosis, den rest, restlichen, "
+        "gesamte, gesamten, mehr als ich soll, mehr als erlaubt, fünfmal, viermal, vertauscht, "
+        "durcheinander gebracht, leer, dosis verdoppelt, s doppelte, doppelti, dopplet, z vil, zvil, z vü, "
+        "z vui, versehentli, us versehe, alli, oi, oisand, komplette, komplett, haufn, händevoll, ganzi, "
+        "leergemacht, leere, geleert, ausgetrunken, aufgebraucht, verschusselt, irrtum, gleich zwei, "
+        "zwei mal, nochmals, noma, numoi, vergessen ob, weiß nicht wieviele, weiß nicht wie viele, "
+        "keine ahnung wie viele, mehr als, einheiten statt, fremde, vom mann, von meinem mann, "
+        "von meiner frau, hundert, sechzig, siebzig, achtzig, zehnfache, morgens und abends zusammen"
     ),
     C.POISON: (
         "bleiche, bleichmittel, rohrreiniger, abflussreiniger, putzmittel, reinigungsmittel, spülmittel, "
@@ -309,16 +491,36 @@ CONCEPTS: dict[C, str] = {
         "umbringen, umzubringen, bring .. mich um, bringe .. mich um, mich um bring, bringt sich um, "
         "umbringt, suizid*, selbstmord*, selbsttötung, das leben nehmen, leben nehmen, leben zu nehmen, "
         "mein leben beenden, leben beende, leben beenden, leben zu beenden, mir etwas antun, mir etwas an, "
-        "mir was antun, mir was an, was anzutun, tu mir was an, antun, tu mir .. an, erhäng*, aufhäng*, "
-        "aufhängen, vom dach spring*, vor den zug, vorn zug, vor einen zug, von der brücke, schluss machen, "
+        "mir was antun, mir was an, was anzutun, tu mir was an, antun, erhäng*, aufhäng*, aufhängen, "
+        "vom dach spring*, vor den zug, vorn zug, vor einen zug, von der brücke, schluss machen, "
         "mach schluss, mache schluss, mich töten, erschießen, erschieße, vergiften, springe vom, "
         "aus dem fenster spring*, mich selbst verletzen, verletze mich, mich verletzen, "
-        "aus dem leben scheiden, bring mi um, abmurksen, ins wasser gehen"
+        "aus dem leben scheiden, bring mi um, abmurksen, ins wasser gehen, mich umbringe, erschieß*, "
+        "bring mich heute um, will mich umbringen, vor die bahn, vor die u bahn, vors auto, aus dem fenster, "
+        "spring von, springe von, spring vom, von der brücke springen, springe aus, den strick, "
+        "alles beenden, alles zu beenden, will es beenden, dem ganzen ein ende, ein ende setzen, "
+        "ein ende machen, mein leben wegwerfen, wegmachen, mir das leben nehme, das leben nehm, abtreten, "
+        "bring i mi um, mi umbringe, umbringa, umbringn, mach i schluss, mach mit mir schluss, heb i mi uf, "
+        "häng mich auf, häng mi auf, hänge mich auf, erhänge mich, erhäng mich, erhänge, erhängen, "
+        "stürz mich, stürze mich, in die tiefe, vor den nächsten zug, leg mich auf die gleise, "
+        "auf die gleise, nehm mir das leben, nehme mir das leben, nimm mir das leben, mir s leben, "
+        "leben ein ende, schieß mir, schieße mir, kugel in den kopf, kugel geben, die kugel, mich wegmachen, "
+        "mich umzubringen, geh ins wasser, gegen einen baum, gegen den baum, gegen die wand fahren, "
+        "alle tabletten auf einmal, mir etwas anzutun, mir was anzutun, sich was an, sich was antun, "
+        "sich etwas antun, sich etwas anzutun, sich das leben, er bringt sich, sie bringt sich, "
+        "sich umbringen, umzubringe, selbst töten, mich zu töten"
     ),
     C.CUT_SELF: (
         "geritzt, ritze mich, ritz mich, ritzen, mich selbst verletzt, pulsadern, selbstverletz*, "
         "aufgeschnitten, aufgeschlitzt, adern aufschneid*, schneide mich, mich geschnitten .. absicht*, "
-        "absichtlich geschnitten, arme aufgeritzt, mich wieder geschnitten, schneid mich"
+        "absichtlich geschnitten, arme aufgeritzt, mich wieder geschnitten, schneid mich, mit der klinge, "
+        "rasierklinge .. geschnitten, messer .. in den arm, arm geschnitten, in den arm geschnitten, "
+        "arme geschnitten, in den unterarm, an den armen geschnitten, selbst verbrannt, "
+        "mit zigarette verbrannt, handgelenk aufgeschnitten, ritz, ritze, gschnitte, aufgschnittn, "
+        "mi gritzt, mich gritzt, mi aufgschnitten, arm aufgeritzt, arm aufgeschnitten, klinge am arm, "
+        "klinge an den arm, messer am handgelenk, messer am arm, die arme zerschnitten, arme zerschnitten, "
+        "haut aufgeritzt, schlage meinen kopf, mir selbst weh, mir selber weh, mir wehgetan, "
+        "mir selbst wehgetan, selber verletzt, selbst verletze, selber verletze"
     ),
     C.END_IT: (
         "allem ein ende, mach ich schluss, mache ich schluss, ist schluss, ist es vorbei, ist alles vorbei, "
@@ -357,7 +559,25 @@ CONCEPTS: dict[C, str] = {
         "nicht mehr hier sein, des lebens müde, todessehnsucht, nöd mehr läbe, nüm läbe, nümm läbe, "
         "nicht mehr am leben sein, leben satt, nie geboren, suizidgedanken, selbstmordgedanken, "
         "suizidale gedanken, todeswunsch, keine lust mehr zu leben, lohnt sich nicht zu leben, "
-        "leben ist nicht lebenswert"
+        "leben ist nicht lebenswert, am liebsten tot, am liebsten wär ich tot, am liebsten nicht mehr da, "
+        "nicht mehr da sein will, wär ich nur tot, wäre ich doch tot, ich wünschte ich wäre tot, "
+        "wünschte ich wär tot, will nicht mehr, mag nicht mehr leben, nicht mehr weiter leben, "
+        "nie wieder aufwachen, nie mehr aufwachen, nicht mehr wach werden, nimmer wach werden, "
+        "nicht mehr aufstehen und, einfach verschwinden, einfach weg sein, für immer schlafen, "
+        "für immer einschlafen, einfach einschlafen, ohne mich wärs, ohne mich wäre es, "
+        "wär besser ich wär nicht, wenn es mich nicht mehr, wenn es mich nicht gäbe, mich nicht mehr gäbe, "
+        "mich nicht mehr gibt, froh wenn ich weg, nicht mehr lebe, lieber sterben, sterbn, will sterbn, "
+        "mag sterbn, leben hat keinen sinn, das leben satt, leben müde, nüme läbe, möcht nüme, "
+        "wott nüme läbe, wott nüm, mag nüm läbe, nicht mehr am leben, nicht mehr leben will, nümme läbe, "
+        "nüme da si, am liebschte tot, nimma do sei, nimma aufwachen, nimma aufwocha, nüme erwache, "
+        "mog nimma lebn, mog nimma, tot umfallen, tot umfallen würde, würd am liebsten tot, "
+        "nie wieder aufzuwachen, nicht mehr aufzuwachen, nicht mehr wach, einfach nicht mehr da, "
+        "nicht mehr existier*, aufhören zu existieren, weg sein für immer, für immer weg, "
+        "verschwinden für immer, welt ohne mich, alle ohne mich, leben ist eine qual, leben ist nur, "
+        "wozu lebe ich, warum lebe ich, wofür lebe ich, will sterbe, wett sterbe, wött sterbe, "
+        "wär lieber gstorbe, leben nicht mehr, halte das leben nicht, halt das leben nicht, "
+        "nicht mehr ertragen zu leben, lieber gar nicht mehr, gar nicht mehr leben, todesgedanken, "
+        "an den tod, ans sterben, tod wäre, der tod"
     ),
     C.HOPELESS: (
         "keinen sinn mehr, kein sinn mehr, alles keinen sinn, alles sinnlos, sinnlos, aussichtslos, "
@@ -368,7 +588,29 @@ CONCEPTS: dict[C, str] = {
         "hat doch keinen zweck, keinen zweck mehr, verzweifelt, verzweiflung, am ende mit, bin am ende, "
         "nur eine last, allen zur last, zur last, wertlos, nichts wert, keine kraft mehr weiter, "
         "keine perspektive, sehe kein licht, kein licht, alles hoffnungslos, alles egal, ist mir alles egal, "
-        "schwarzes loch, kein ziel mehr, was soll das alles noch, nichts hat mehr"
+        "schwarzes loch, kein ziel mehr, was soll das alles noch, nichts hat mehr, hoffnung verloren, "
+        "hab keine hoffnung, jede hoffnung, sehe keinen weg, seh keinen weg, seh keinen ausweg, "
+        "sehe keine lösung, kein land in sicht, bringts eh nicht, bringt eh nix, hat eh keinen sinn, "
+        "macht keinen sinn mehr, macht alles keinen sinn, alles für die katz, hab aufgegeben, "
+        "habe aufgegeben, mag nicht mehr kämpfen, kann nicht mehr kämpfen, keine kraft mehr, "
+        "ich packs nicht mehr, pack das nicht mehr, schaff das nicht mehr, schaffe es nicht mehr, "
+        "ich schaffs nicht mehr, mir ist nicht zu helfen, nichts macht mehr freude, alles schwarz, "
+        "nur noch schwarz, schwarz vor mir, leer innen, innerlich leer, innerlich tot, fühl mich leer, "
+        "bin nichts wert, bin wertlos, bin allen eine last, bin nur noch eine last, versager, nutzlos, "
+        "unnütz, wozu eigentlich noch, wofür das alles, warum überhaupt noch, kein sinn, kein lichtblick, "
+        "keinen lichtblick, ende des tunnels, het doch alles kei sinn, kei sinn meh, hot eh ois koan sinn, "
+        "koan sinn, ois wurscht, alles wurscht, alles wurst, mir alles wurscht, ma ois wurscht, "
+        "ist alles sinnlos, sinnlosigkeit, ohne sinn, hoffnungslosigkeit, ohne hoffnung, keine hoffnung auf, "
+        "nix wird besser, nichts wird besser, nix mehr besser, wird nix mehr, wird nichts mehr, "
+        "des wird nimma, für mich kommt nichts, kommt nichts gutes, nichts gutes mehr, keinen grund mehr, "
+        "kein grund mehr, keine freude mehr, an nichts mehr freude, aufgeben, will aufgeben, "
+        "möchte aufgeben, gib auf, gebs auf, geb mich auf, hab resigniert, resigniert, am boden zerstört, "
+        "ganz unten, tiefpunkt, loch, im loch, dunkles loch, tiefes loch, falle in ein loch, nur dunkel, "
+        "alles dunkel, kein licht mehr, sackgasse, weiss nümm wiiter, weiß nimmer weiter, woas nimma weida, "
+        "weiss nicht mehr weiter, ausweglos, chan nüm, cha nümm, i kann nimma, i ko nimma, i pack des nimma, "
+        "halte es nicht mehr aus, halt es nicht mehr aus, halts nicht mehr aus, halts nimmer aus, "
+        "ertrage es nicht mehr, mein leben ist vorbei, leben ist vorbei, zu nichts mehr nütze, nichts nütze, "
+        "tauge zu nichts, nur im weg, falle allen zur last, fall allen zur last"
     ),
     # eating
     C.EATING: (
@@ -382,7 +624,32 @@ CONCEPTS: dict[C, str] = {
         "kann nicht aufhören zu essen, kann nicht aufhören mich zu wiegen, wiege mich ständig, "
         "wiege mich zehnmal, angst vorm wiegen, angst vor der waage, angst vor waage, wegen der waage, "
         "entwässerungstablett*, stopfe alles in mich, in mich reingestopft, verbiete mir das essen, "
-        "verbiet mir zu essen, nulldiät, appetitzügler, anorexie"
+        "verbiet mir zu essen, nulldiät, appetitzügler, anorexie, kalorien am tag, nur noch wasser, "
+        "nur wasser und kaffee, nur kaffee, kotze nach, kotz nach dem essen, erbreche nach, "
+        "alles wieder raus, alles erbrochen damit, essen wieder raus, essen erbrochen, esse heimlich, "
+        "heimlich gegessen, verdiene kein essen, nicht verdient zu essen, panik vor dem zunehmen, "
+        "panik vorm zunehmen, angst zuzunehmen, angst vorm zunehmen, angst dick zu werden, "
+        "ganzen kühlschrank leer, kühlschrank leergefressen, alles leergegessen, stopfe mich voll, "
+        "vollgestopft bis, fressflash, fresse alles, hasse meinen bauch, hass meinen körper, "
+        "ekel mich vor mir, ekle mich vor mir, stelle mich ständig auf die waage, "
+        "stell mich ständig auf die waage, zehnmal am tag auf die waage, stündlich auf die waage, "
+        "wiege mich stündlich, wieg mich, wieg mich zehnmal, trainiere die kalorien ab, "
+        "kalorien wegtrainieren, kalorien zähle zwanghaft, zwanghaft kalorien, lass mahlzeiten aus, "
+        "mahlzeiten weglassen, aushungern, hungere seit, hunger mich, hungere, faste damit die waage, "
+        "fingere in hals, finger i hals, i hunger, hungern, gehungert, faste extrem, esse nix, "
+        "ess nichts mehr, nichts mehr essen, nur einen apfel, nur ein apfel, nur salat, hundert kalorien, "
+        "300 kalorien, 500 kalorien, 800 kalorien, kalorien gezählt zwanghaft, jede kalorie, "
+        "alles ausgekotzt, wieder ausgekotzt, ausgekotzt, gekotzt damit, kotzen gegangen, kotze heimlich, "
+        "kotz mich, heimlich erbrochen, erbrechen nach dem, brechen nach dem essen, spucke das essen, "
+        "spuck das essen aus, gebrochen damit, essen erbreche, abführzeug, abführmittl, abführpulver, "
+        "entwässerung*, appetithemmer, abnehmpillen, schlankheitspillen, fressattacken, fressorgie, "
+        "gefressen bis, alles reingestopft, alles in mich reingefressen, angst vor jedem bissen, "
+        "angst vor kalorien, angst vor dem zunehmen, angst zu zunehmen, panik vor der waage, "
+        "horror vor der waage, schäme mich für meinen körper, schäme mich für das essen, ekel vor mir, "
+        "fühl mich fett und, zu fett, fett und eklig, eklig fett, hasse mich nach dem essen, bestrafe mich, "
+        "essensentzug, verstecke essen, versteck essen, lasse das essen weg, lass das essen weg, "
+        "esse nur noch, traue mich kaum zu essen, trau mich nicht zu essen, trau mich nicht mehr zu essen, "
+        "essgestört, binge, auf die waage"
     ),
     C.ON_PURPOSE: (
         "absichtlich, mit absicht, extra, um abzunehmen, zum abnehmen, freiwillig, damit ich nicht, finger, "
@@ -395,7 +662,8 @@ CONCEPTS: dict[C, str] = {
     C.NOT_EATEN: (
         "nichts gegessen, nix gegessen, nichts mehr gegessen, nix gessn, nichts esse, nichts zu essen, "
         "nicht gegessen, nüt gässe, nüüt gesse, kaum gegessen, esse nichts, ess nix, keinen bissen, "
-        "ohne essen, keinen happen"
+        "ohne essen, keinen happen, nichts im magen, nichts angerührt, nichts zu mir genommen, "
+        "nur wasser getrunken, keine mahlzeit, ned gessn, hab nichts gegessen, fast nichts gegessen"
     ),
     C.FOR_DAYS: (
         "seit, tage, tagen, tagelang, sonntag, montag, dienstag, mittwoch, donnerstag, freitag, samstag, "
@@ -406,22 +674,44 @@ CONCEPTS: dict[C, str] = {
         "geschwollen, gschwolln, gschwollen, angeschwollen, schwillt, schwellen, schwillt an, schwellung*, "
         "zugeschwollen, anschwellen, anschwillt, dick, dicke, dicker, dickes, aufgequollen, aufgedunsen, "
         "quillt, verschwollen, aufgeschwollen, wie ein ballon, ballon, prall, aufgeblasen, gschwulle, "
-        "gschwulla, angelaufen, unförmig"
+        "gschwulla, angelaufen, unförmig, dick und rot, riesig, verdickt, dickes bein, aufgegangen, "
+        "aufgebläht, geschwolln, gschwullen, dick an, dick worden, doppelt, gschwoin, gschwuin, gschwolle, "
+        "aufgeschwemmt, dick wia, dick wie, dick gworden, dick geworden, wird dick, werden dick, sind dick, "
+        "ist dick, geworden dick, ist geschwollen, schwillt immer, aufgepumpt, verquollen, zugeschwolle, "
+        "zuagschwoin, gschwilt, wie ein luftballon, luftballon, wie eine wurst, wulstig, dicki, riesengroß, "
+        "angeschwolln, aufgegangen wie"
     ),
-    C.BIGGER: "doppelt so, dicker als, größer als, viel dicker, doppelte, umfang, umfänglich",
+    C.BIGGER: (
+        "doppelt so, dicker als, größer als, viel dicker, doppelte, umfang, umfänglich, dicker, doppelt, "
+        "schuh passt nicht, komm nicht in den schuh, komme nicht mehr in den schuh, umfang größer, "
+        "dopplet so, doppelt so dick, doppelt so groß, viel größer, dicker wie, viel dicker als, "
+        "dicker als das, dicker als die, nicht in den schuh, schuh nicht mehr"
+    ),
     C.HOT_OR_RED: (
         "heiß und rot, rot und heiß, heiß und dick, heiss und dick, rot und warm, warm und rot, überwärmt, "
-        "heiß und schmerz*, glüht"
+        "heiß und schmerz*, glüht, heiß, heiss, rot, warm, glühend, gerötet, bläulich, druckschmerz"
     ),
     C.CLOT: "*thrombose*, blutgerinnsel, gerinnsel, blutpfropf",
     C.CLOSING: (
         "geht zu, geht .. zu, zugeht, zugegangen, schnürt, zuschnürt, zugeschnürt, schnürt sich, "
         "schwillt zu, zu, eng, enger, verengt, wie zugeschnürt, macht zu, macht dicht, verschließt, "
-        "schlucken, nicht schlucken, zuagangen, abgeschnürt"
+        "schlucken, nicht schlucken, zuagangen, abgeschnürt, schwillt, geschwollen, dicht, kloß, "
+        "kann nicht schlucken, nicht mehr schlucken, bekomme nichts runter, krieg nichts runter, wird eng, "
+        "immer enger, verengt sich, zusammen"
     ),
     C.ALLERGY: (
         "allergisch*, anaphyla*, allergieschock, *nesselsucht, quaddeln am ganzen, adrenalinpen, epipen, "
         "notfallpen, allergie anfall, ausschlag am ganzen körper .. luft"
+    ),
+    C.RASH: (
+        "ausschlag, nesseln, quaddeln, juckt überall, juckt am ganzen, jucken am ganzen, rote flecken, "
+        "nesselausschlag, pusteln, rote pusteln, hautausschlag, bin überall rot, überall rot, überall flecken"
+    ),
+    C.TRIGGER: (
+        "wespe*, biene*, hornisse, stich, gestochen, nuss, nüsse, erdnuss*, haselnuss*, haselnüsse, "
+        "walnuss*, garnelen, krabben, meeresfrüchte, antibiotikum, antibiotika, penicillin, amoxicillin, "
+        "neue tablette*, neuen tablette*, neues medikament, neuen medikament, spritze, impfung, sesam, soja, "
+        "sellerie"
     ),
     # exercise
     C.NAUSEA: (
@@ -456,12 +746,26 @@ CONCEPTS: dict[C, str] = {
         "sos, notfall, rettung rufen, holt hilfe, hol hilfe, hilfe holen, holt einen arzt, "
         "brauche hilfe sofort, brauch sofort hilfe, brauche sofort hilfe, brauche dringend hilfe, "
         "brauch dringend hilfe, brauche einen krankenwagen, brauche einen notarzt, zu hilfe, "
-        "brauch an notarzt, rettet mich, hüfe"
+        "brauch an notarzt, rettet mich, hüfe, kann nicht aufstehen und bin allein, "
+        "komm nicht mehr vom boden hoch, komme nicht mehr vom boden hoch, liege am boden, lieg am boden, "
+        "lieg auf dem boden, liege auf dem boden, bitte schnell kommen, kommt schnell, komm schnell, "
+        "kommen sie schnell, jemand muss kommen, brauch einen krankenwagen, brauche rettung, "
+        "brauch die rettung, hilfe hilfe, hilfe ich bin gestürzt, bin gestürzt, bin hingefallen und, "
+        "ich liege hier, komm nicht mehr auf, komme nicht mehr auf, chume nüm uf, chumm nüm uf, "
+        "kimm nimma auf, krieg mich nicht mehr hoch, kann nicht mehr aufstehen, kann nicht aufstehen, "
+        "kann nimmer aufstehen, rettung bitte, rettung schnell, krankenwagen bitte, krankenwagen schnell, "
+        "notarzt bitte, notarzt schnell, brauche notarzt, brauch notarzt, brauche krankenwagen, "
+        "brauch krankenwagen, bruche krankewage, bruche en arzt, schickt wen, schickt jemanden, "
+        "schick jemanden, schicken sie jemanden, schicken sie wen, ich muss ins krankenhaus, "
+        "muss sofort ins, bringt mich ins krankenhaus, ins spital sofort, holt wen, holt jemand, ruft wen"
     ),
     C.HELP_ME: (
         "hilfe, helft mir, hilf mir, helfen sie mir, hüf, hilft mir denn keiner, brauche jemanden, "
         "brauch jemanden, brauch wen, brauche hilfe, brauch hilfe, hilf ma, hälf mer, hälfed mer, "
-        "brauch jetzt jemanden, brauche einen arzt, brauch einen arzt, brauch jemand"
+        "brauch jetzt jemanden, brauche einen arzt, brauch einen arzt, brauch jemand, helfed mer, helfts ma, "
+        "helfts mir, hilfe bitte, hilfä, hüfe, hilfee, brauch hilf, bruche hilf, bruch hilf, bruuch hilf, "
+        "brauch a hilf, brauche jemand, kann mir wer helfen, kann mir jemand helfen, kann jemand kommen, "
+        "kann wer kommen, bitte helfen"
     ),
     C.URGENT: (
         "sofort, jetzt, schnell, dringend, bitte schnell, !!, am boden, auf dem boden, alleine, allein, "
@@ -471,15 +775,19 @@ CONCEPTS: dict[C, str] = {
     ),
     C.CALL: (
         "ruf, rufen, rufe, ruft, holen, hol, holt, alarmier*, brauche, brauch, verständig*, schick, schickt, "
-        "schicken, anrufen, wählen"
+        "schicken, anrufen, wählen, rüef, rüefed, rüfed, lüt, ruaf, ruaft, hoid, hoit, holts, rufts, "
+        "verständigt, ruft bitte, rufe bitte, bitte rufen, brauche sofort, brauch sofort"
     ),
     C.AMBULANCE: (
         "notarzt, krankenwagen, rettungswagen, rettung, sanitäter, sanka, ambulanz, 112, 144, 110, "
-        "rettungsdienst, den arzt, notruf, an doktor, doktor sofort"
+        "rettungsdienst, den arzt, notruf, an doktor, doktor sofort, chrankewage, krankewage, rettig, "
+        "notaarzt, doktor, arzt, hilfe, sanität, santität, rotes kreuz, feuerwehr, notfallsanitäter, "
+        "notdienst"
     ),
     C.DYING: (
         "ich sterbe, sterbe gleich, glaub ich sterb, glaub ich sterbe, i stirb, liege im sterben, "
-        "werde sterben, muss sterben, geht zu ende mit mir"
+        "werde sterben, muss sterben, geht zu ende mit mir, glaube ich sterbe, sterbe jetzt, todesangst, "
+        "das ist das ende, mit mir gehts zu ende, i stirb glei"
     ),
     # how it is said
     C.NO: (
@@ -522,7 +830,12 @@ CONCEPTS: dict[C, str] = {
         "seitdem ruhe, ausgewachsen, joar, johr, jahre zruck, vor jahr*, vor langem, lange her, ewig her, "
         "lang her, vor ewigkeiten, anno, anderes leben, nie wieder, als ich klein war, als ich jung war, "
         "war mal, schon lange vorbei, in den achtzigern, in den neunzigern, voriges jahr, letzts jahr, "
-        "seit den stents"
+        "seit den stents, vor x jahren, i mim studium, als teenager, als jugendliche, früener, "
+        "früher einmal, ewigkeiten, seit jahren nichts, seit jahren nicht, seit jahren keine, seither ruhe, "
+        "seither gut, seitdem gut, überstanden, ausgeheilt, verheilt, auskuriert, längst vergangen, "
+        "mit dreißig, mit 20, mit 30, mit 18, mit 12, schulzeit, ausbildung, beim bund, nach der geburt, "
+        "nach der op damals, lange vorbei, geschichte, vergangenheit, vor mehreren, etliche jahre, ewig, "
+        "jugend, jung war"
     ),
     C.NOW: (
         "jetzt, grad, gerade, grade, gerade jetzt, im moment, momentan, aktuell, heute, heut, heit, eben, "
@@ -552,6 +865,14 @@ CONCEPTS: dict[C, str] = {
         "schauspieler, hörbuch, podcast, kino, theater, zeitung, spiel, quiz, kreuzworträtsel, netflix, "
         "fußball"
     ),
+    C.FIGURATIVE: (
+        "hose, kleid, schuhe, gürtel, preis*, rechnung*, gasrechnung, stromrechnung, chef, arbeit, "
+        "stress im büro, spiel, fußball, tor, bundesliga, verein, steuer*, miete, aussicht, panorama, "
+        "konzert, hochzeit, langeweile, lachen, gelacht, enkel, stau, verkehr, papierkram, termin*, film, "
+        "achterbahn, lotto, schokolade, überraschung, freude, kaffee, bier, hunger, durst, wetter, hitze, "
+        "mücken, spinne, handy, akku, auto, motor, computer, laptop, drucker, internet, waschmaschine, "
+        "heizung, börse, kurs, garten, musik"
+    ),
     C.LAUGHTER: (
         "haha*, hihi*, hehe*, lol, rofl, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, scherz, witzig, zum lachen, lach, grins, 🙈, "
         "😉, 😛"
@@ -564,7 +885,11 @@ CONCEPTS: dict[C, str] = {
         "schwiegervater, schwieger*, mitbewohner*, junge, bub, mädel, kleiner, kleine, sie wird, mei mo, "
         "vadder, muddi, gspänli, kundin, kunde, passant, patient, grosi, mueter, vatter, chind, göttergatte, "
         "gatte, gattin, chef, chefin, grossmutter, großmutter, großvater, typ, sie hat, er hat, er ist, "
-        "sie ist, er kriegt, sie kriegt"
+        "sie ist, er kriegt, sie kriegt, enkel, grossvater, großvadda, muater, mamma, vadda, bua, madl, "
+        "dirndl, goof, meitli, bueb, chline, kleins, freundi, kollegi, nochbarin, nochba, schwoger, "
+        "großonkel, kumpan, mitarbeiter*, seniorin, patientin, zimmernachbar*, untermieter*, pflegekraft, "
+        "lehrerin, lehrer, schüler, fremder, fremde, frau neben, mann neben, eltern, zwilling, stiefsohn, "
+        "stieftochter, stiefvater, patenkind, göttin"
     ),
     C.ELSEWHERE: (
         "hatte, krankenhaus, klinik, spital, intensivstation, intensiv, letztes jahr, letzte woche, "
@@ -603,12 +928,12 @@ CONCEPTS: dict[C, str] = {
         "augen zu und durch, unter vier augen, kopf hoch, kopf zerbrechen, kopfzerbrechen, kopf voll, "
         "kopfschmerzen bereitet, bereitet mir kopfschmerzen, macht mir kopfschmerzen, steuererklärung, "
         "luft raus, luft nach oben, frische luft, an die luft, luft anhalten, in der luft, luftpumpe, "
-        "hitzewelle, herzhaft, blutdruck*, blutwurst, blutorange*, blutspende*, blut gespendet, blutabnahme, "
-        "blutprobe, blutwert*, blutzucker*, blutbild, bluttest, blut abgenommen, böses blut, blutjung, "
-        "schwarzfahren, schwarzer kaffee, kaffee schwarz, schwarzes brett, schwarzbrot, stuhl aufgestanden, "
-        "stuhltest, vom stuhl, auf den stuhl, auf dem stuhl, stuhl und, einen stuhl, aus dem stuhl, "
-        "stuhl steht, vom hocker, umgezogen, taub stellen, auf taube ohren, computer abgestürzt, "
-        "zusammenbruch des, verkehr zusammengebrochen, netz zusammengebrochen, stuhl zusammengebrochen, "
+        "hitzewelle, herzhaft, blutwurst, blutorange*, blutspende*, blut gespendet, blutabnahme, blutprobe, "
+        "blutwert*, blutzucker*, blutbild, bluttest, blut abgenommen, böses blut, blutjung, schwarzfahren, "
+        "schwarzer kaffee, kaffee schwarz, schwarzes brett, schwarzbrot, stuhl aufgestanden, stuhltest, "
+        "vom stuhl, auf den stuhl, auf dem stuhl, stuhl und, einen stuhl, aus dem stuhl, stuhl steht, "
+        "vom hocker, umgezogen, taub stellen, auf taube ohren, computer abgestürzt, zusammenbruch des, "
+        "verkehr zusammengebrochen, netz zusammengebrochen, stuhl zusammengebrochen, "
         "regal zusammengebrochen, kuchen zusammengefallen, vor lachen zusammen, sterbe vor hunger, "
         "sterbe vor lachen, sterbe vor langeweile, sterbe vor neugier, sterbe vor hitze, sterbenslangweilig, "
         "sterben langweilig, schluss mit, schluss für heute, schluss jetzt mit, feierabend, "
@@ -626,7 +951,38 @@ CONCEPTS: dict[C, str] = {
         "herz verloren, herz gebrochen, bricht mir das herz, herzzerreißend, herzblatt, "
         "herz hüpft vor freude, herz schlägt für, herz schlägt höher, sturmwarnung, sturm draußen, "
         "sturm heute nacht, der sturm, sturmböen, keuchhusten impfung, neue hose, hose krieg ich, lahmes, "
-        "lahme ente, lahmes internet, flaute"
+        "lahme ente, lahmes internet, flaute, luft zum atmen, bleibt mir die spucke weg, "
+        "bleibt einem die luft weg bei, mir platzt der kopf vor arbeit, kopf raucht, kopf qualmt, "
+        "herz rutscht in die hose, herz in die hose, mir fällt das herz, bin ganz aus dem häuschen, "
+        "aus den socken, haut mich um, hat mich umgehauen, umwerfend, ich werd nicht mehr, "
+        "ich krieg zu viel, krieg die krise, krieg gleich einen anfall, kriege einen anfall, "
+        "krieg einen anfall, anfall von putzwut, putzanfall, wutanfall, schreianfall, hustenanfall letzte, "
+        "tobsuchtsanfall, freudenschrei, zum totlachen, todlangweilig, todschick, todsicher, todernst, "
+        "totmüde, todmüde, mausetot, tote hose, toter winkel, toter punkt, tot geglaubt, halbtot gelacht, "
+        "halb tot gelacht, mörderhunger, mordshunger, mörder muskelkater, selbstmordkommando, "
+        "schlag auf schlag, schlagsahne, schlagzeug, schlagfertig, schlager*, auf einen schlag fertig, "
+        "handschlag, herzschlagfinale, wie vom blitz, schlagloch, kollege kommt gleich, ausdruck verliehen, "
+        "druck machen, druck bei der arbeit, zeitdruck, termindruck, leistungsdruck, druckt nicht, "
+        "abschied gefeiert, verabschiedet in den ruhestand, abschiedsfeier, schluss mit lustig, "
+        "jetzt ist schluss, feierabend ist, zu ende geguckt, zu ende gelesen, hab das buch zu ende, "
+        "dickes fell, dicker hund, dick aufgetragen, dick auftragen, dicke wolken, dicke suppe, "
+        "dick und rund, schwarze katze, schwarzer tee, schwarzes kleid, schwarzer humor, ins schwarze, "
+        "schwarz ärgern, schwarzarbeit, bluthochdruck, blutgruppe, blut und wasser, blut geleckt, "
+        "blutiger anfänger, mit herzblut, herzblut, bluttat im krimi, sommerloch, ein bein ausreißen, "
+        "bein gebrochen im film, klotz am bein, auf den beinen, auf großem fuß, auf gutem fuß, zu fuß, "
+        "hand drauf, hand aufs herz, zur hand, rechte hand vom, linke hand halte, in die arme, "
+        "in den arm genommen, armbanduhr, mund zu mund, zungenbrecher, auf der zunge, halsbrecher, "
+        "hals und beinbruch, hals krieg ich, krieg so einen hals, so einen hals, dicken hals, "
+        "kopf schütteln, kopflos, ohne kopf, kopfkino, augenweide, augen auf, blinddarm, blind date, "
+        "blindflug, blind vertrauen, schwindel aufgeflogen, so ein schwindel, hilfe die waage, "
+        "hilfe meine waage, hilfe beim, hilfe mit, hilfe für, gute hilfe, große hilfe, erste hilfe, "
+        "erste hilfe kurs, rettungsschwimmer, rettungswagen vorbei, rettungshund, notarztserie, "
+        "notfallkontakt, notfallplan, im notfall, notruf säule, reine nervensache, ruf bitte, rückruf, "
+        "ruft mich, ruf mich, kippt das wetter, wetter kippt, stimmung kippt, kippt die stimmung, "
+        "einen gekippt, bier gekippt, fenster gekippt, fenster kippen, umgekipptes glas, vase umgekippt, "
+        "glas umgekippt, rad umgekippt, eimer umgekippt, baum umgefallen, stuhl umgefallen, "
+        "zusammengebrochen unter der last, leitung zusammengebrochen, akku schwach, schwach auf der brust, "
+        "schwache leistung, schwacher empfang, schwacher kaffee, wlan schwach, blutdruckwert*, blutdruckmess*"
     ),
 }
 

@@ -7,19 +7,30 @@ from core.language.concepts import Concept as C
 
 CONCEPTS: dict[C, str] = {
     # parts of the body
-    C.CHEST: "chest, breastbone, breast bone, sternum, ribcage, rib cage, chets, breast",
-    C.HEART: "heart, heartbeat, heart beat, heartrate, heart rate, pulse, ticker, hart",
+    C.CHEST: (
+        "chest, breastbone, breast bone, sternum, ribcage, rib cage, chets, breast, me chest, ma chest, "
+        "boobs, bosom, left side of my chest, upper body"
+    ),
+    C.HEART: (
+        "heart, heartbeat, heart beat, heartrate, heart rate, pulse, ticker, hart, hearts, heart's, "
+        "me heart, ma heart, beats, beat"
+    ),
     C.ARM_OR_JAW: (
-        "jaw, left arm, both arms, shoulder blade, shoulder blades, neck, between my shoulders, left shoulder, arm"
+        "jaw, left arm, both arms, shoulder blade, shoulder blades, neck, between my shoulders, "
+        "left shoulder, arm, teeth, tooth, back of my neck, upper back, elbow, wrist, shoulder"
     ),
     C.FACE: "face, mouth, smile, eyelid, lip, cheek, side of my face, side of her face",
     C.LIPS_OR_TONGUE: "lips, lip, tongue, eyelids, eyes, mouth, face",
-    C.THROAT: "throat, windpipe, airway, neck",
+    C.THROAT: "throat, windpipe, airway, neck, gullet, swallowing",
     C.LIMB: (
         "arm, leg, hand, foot, arms, left side, right side, side of my body, side of me, one side, fingers, "
-        "grip, whole side"
+        "grip, whole side, hands, legs, fist, thumb, knee, whole left, whole right, half my body, "
+        "half of my body, left half, right half"
     ),
-    C.LEG: "leg, calf, thigh, ankle, foot, shin, lower leg",
+    C.LEG: (
+        "leg, calf, thigh, ankle, foot, shin, lower leg, knee, back of my knee, behind my knee, toes, "
+        "left leg, right leg"
+    ),
     C.LEGS: "legs, calves, ankles, feet, thighs, both legs, both ankles",
     C.EYE: "eye, eyes, left eye, right eye, one eye",
     C.JOINT: (
@@ -31,12 +42,16 @@ CONCEPTS: dict[C, str] = {
     C.HEART_ATTACK: "heart attack, cardiac arrest, coronary, heartattack, heart attak",
     C.HURT: (
         "pain*, hurt*, ache, aches, aching, achy, sore, burning, burns, stabbing, stabs, stab, discomfort, "
-        "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, funny, strange, weird, "
-        "odd, knife, gripping, spasm"
+        "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, gripping, spasm, "
+        "burnin, hurtin, achin, killing, murder, sting, stinging, prickling, electric, tearing, ripping, "
+        "shooting, stabby, on fire, burn, sharp"
     ),
     C.PRESS: (
         "tight*, pressure, pressing, squeez*, crush*, heavy, heaviness, constrict*, weight, band, vice, "
-        "vise, elephant, clamped, brick, full, fullness, sitting on"
+        "vise, elephant, clamped, brick, full, fullness, sitting on, funny, strange, weird, odd, clenched, "
+        "clench, clamp, strangling, tightening up, tightness, someone standing on, standing on, belt round, "
+        "wrapped round, bear hug, like a fist, fist, stone, rock, ton of bricks, lead weight, concrete, "
+        "suffocating, boot"
     ),
     C.SPREADS: "spreading, spreads, radiat*, moved to, going down, into my arm, into my jaw, going up",
     C.CLUTCH: "clutching, holding, grabbing, clutches, grabbed, clutched",
@@ -46,34 +61,52 @@ CONCEPTS: dict[C, str] = {
         "missing a beat, missed beats, hammering, beating fast, beating very fast, beating too fast, "
         "beating so fast, out of rhythm, jumping, going mad, going like the clappers, going crazy, "
         "going nuts, wont slow down, galloping, extra beats, too fast, so fast, really fast, very fast, "
-        "out of my chest, going hard, fast for no reason"
+        "out of my chest, going hard, fast for no reason, somersault*, flip flop*, flipping, flips, "
+        "ten to the dozen, nineteen to the dozen, all over the shop, thud*, banging, bang, bounding, "
+        "stops and starts, stopping and starting, missing, misses, dodgy, erratic, jumpy, a mile a minute, "
+        "mile a minute, haywire, bumping, like a drum, drum, drumming, like mad, like crazy, leaping, "
+        "lurch*, tumbling, palpitat*, stops then, pauses, too quick, quickly, speeding, wobbling, quiver*, "
+        "turning over, off the scale, funny, strange, weird, odd, so quick, very quick, goes fast, "
+        "going fast, fast all day, wont settle, thud thud, pounding away, thumpy, going too, going really, "
+        "going off on one, bouncing, dancing, doing cartwheels, cartwheels, wont calm down, wont calm, "
+        "out of time, off beat, off its beat, not regular, not steady, up and down, stopped for a second, "
+        "stutters, stuttering, hiccup, hiccups, missing every, extra, big thump, pumping, over a hundred, "
+        "through the roof, sky high"
     ),
     C.PALPITATIONS: (
         "palpitation*, palps, arrhythmia, fibrillation, afib, heart flutter*, racing heart, "
-        "irregular heartbeat*, irregular pulse, ectopic*"
+        "irregular heartbeat*, irregular pulse, ectopic*, heart palps, svt, atrial, heart arrhythmia, "
+        "funny heartbeat*, skipped beats, skipped heartbeat*, ectopics"
     ),
     C.COLD_SWEAT: (
         "cold sweat*, clammy, sweating for no reason, sweaty for no reason, breaking out in a sweat, "
-        "broke out in a sweat, sweating buckets, sweating like mad, dripping with sweat, drenched in sweat, "
-        "pouring with sweat"
+        "broke out in a sweat"
     ),
     # brain
     C.STROKE: "stroke, mini stroke, ministroke, brain bleed, brain haemorrhage, brain hemorrhage",
     C.DROOP: (
         "droop*, crooked, lopsided, fallen, hanging, dropped, drooped, sagging, sagged, slipped, wonky, "
-        "uneven, twisted, slid"
+        "uneven, twisted, slid, droopy, dropping, gone down on one side, wont smile, lop sided, pulled down, "
+        "gone funny, gone slack, slack, sideways, squint"
     ),
     C.NUMB: (
         "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, lost all feeling, "
-        "gone dead, cant feel, cannot feel, dead weight"
+        "gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, no sensation, lost sensation, "
+        "tingly, pins, gone to sleep, no feelin, cant feel me, cannae feel, feels dead, gone all dead, "
+        "fizzy, deadened"
     ),
     C.LIMP: (
         "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, "
         "wont obey, gave out, gone heavy, lost strength, no strength, no power, lost the use, "
         "lost all power, wont lift, wont move, wont respond, not responding, dropping things, "
-        "keeps dropping, gone weak, went weak, lost all strength, giving way, cant control"
+        "keeps dropping, gone weak, went weak, lost all strength, giving way, cant control, dropped my, "
+        "keep dropping, dragging, drags, wont grip, lost my grip, like jelly, like lead, like rubber, "
+        "doesnt feel like mine, doesnt belong to me, not mine, wont go up, falls down, "
+        "gone to sleep and wont, doesnt work, does not work, not obeying, fell out of my hand, "
+        "wobbly on one, wont hold, wont take my weight, wont carry, gone from under, keeps giving, buckled, "
+        "collapsing on one side, wont listen, ignoring me, hanging off, dangling, no use"
     ),
-    C.WEAK: "weak, weakness, floppy, no strength, feeble",
+    C.WEAK: "weak, weakness, floppy, no strength, feeble, gone weak, went weak, suddenly weak",
     C.ONE_SIDE: (
         "one side, left side, right side, left arm, right arm, left leg, right leg, one arm, one leg, "
         "arm went, leg went, down one side"
@@ -81,17 +114,23 @@ CONCEPTS: dict[C, str] = {
     C.CANNOT: (
         "cant, cannot, can not, couldnt, could not, unable, not able, hardly, barely, struggling to, "
         "struggle to, trouble, difficulty, hard to, difficult to, hard work, havent been able, "
-        "impossible to, cant seem to, cant even, wont let me, stopped being able, battling to"
+        "impossible to, cant seem to, cant even, wont let me, stopped being able, battling to, cannae, "
+        "canny, dinnae, wont, struggling, having trouble, struggle, no way i can, cant hardly, failing to, "
+        "not managing to, battling"
     ),
     C.MOVE: "move, moving, lift, lifting, raise, raising, feel, hold, holding, grip, use, pick up, grab, bend",
     C.SPEAK: (
         "speak, talk, get my words out, find my words, get words out, string a sentence, get a word out, "
-        "speak properly, say anything, form words, find the words, say the words, speaking, talking"
+        "speak properly, say anything, form words, find the words, say the words, speaking, talking, "
+        "get words, sentence out, get my sentences, talking straight, talk straight, talk properly, "
+        "speak right, talk right, string words, say what i mean, make words"
     ),
-    C.SPEECH: "speech, speaking, words, talking, voice, sentences",
+    C.SPEECH: "speech, speaking, words, talking, voice, sentences, say things, sounds, sentence",
     C.GARBLED: (
         "slur*, jumbled, funny, odd, weird, garbled, strange, mixed up, wrong, nonsense, rubbish, gibberish, "
-        "muddled, mumbling, thick, mush, mushy, not making sense, no sense, scrambled, backwards"
+        "muddled, mumbling, thick, mush, mushy, not making sense, no sense, scrambled, backwards, drunk, "
+        "coming out, come out, came out, all wrong, not right, cant understand me, makes no sense, "
+        "nobody can understand"
     ),
     C.SLURRED: (
         "slurring, slurred, talking gibberish, speaking gibberish, gibberish, talking nonsense, "
@@ -105,13 +144,21 @@ CONCEPTS: dict[C, str] = {
         "sudden blindness, blind in one eye, blind in my left eye, blind in my right eye, blurred vision, "
         "vision blurred, vision is blurred, blurry vision, curtain came down, curtain over my eye, "
         "curtain coming down, half my vision, everything is double, eye has gone black, eye went black, "
-        "eye has gone dark, like a curtain"
+        "eye has gone dark, like a curtain, cant see properly all of a sudden, sight in one eye, "
+        "half of everything, everything went blurry, gone blurry, went blurry, blind spot has, "
+        "eyesight gone, eyesight went, lost the sight, lost half my sight, cant see out of, "
+        "cannot see out of, gone black in one eye, eye just went, one eye has gone, one eye went, "
+        "everything went double, two of everything, zigzag lines all of a sudden, grey patch"
     ),
-    C.CONFUSED: "confus*, muddled, disoriented, disorientated, dazed, bewildered, not making sense, mixed up, addled",
+    C.CONFUSED: (
+        "confus*, muddled, disoriented, disorientated, dazed, bewildered, not making sense, mixed up, "
+        "addled, not with it, doesnt know who, confused"
+    ),
     C.LOST_BEARINGS: (
         "dont know where i am, do not know where i am, dont know what day it is, cant work out where i am, "
         "cant remember my own name, cant think straight all of a sudden, what day it is or, "
-        "which room im in, dont recognise my own"
+        "which room im in, dont recognise my own, dont know who i am, no idea where i am, no idea what day, "
+        "cant remember where i live, dont recognise my house, dont know how i got here"
     ),
     C.HEADACHE: (
         "headache*, head ache, migraine*, head hurts, pain in my head, head is splitting, head is pounding, "
@@ -137,59 +184,91 @@ CONCEPTS: dict[C, str] = {
         "unconcious, unresponsive, knocked out, out cold, syncope, about to faint, going to faint, "
         "gonna faint, nearly fainted, almost fainted, went down like, hit the deck, wont wake up, "
         "not waking up, cant wake, went out like a light, flaked out, conked out, dropped to the floor, "
-        "not responding, isnt responding"
+        "not responding, isnt responding, fell unconscious, went over, lost time, zonked, dropped like, "
+        "dropped to the ground, crumpled, gone unresponsive, not breathing and, isnt moving, not moving, "
+        "lifeless, wont come round, cant rouse, cant wake him, cant wake her, wont respond, "
+        "went down in a heap, went limp, slumped, gone limp, nearly passed out, legs went from under me, "
+        "i went down, come over faint, came over faint, come over all faint, took a funny turn, "
+        "had a funny turn, took a turn, funny turn, keeled, blackd out, passd out, fainted clean, "
+        "lights went out, went out cold, flat out on the floor, found me on the floor, "
+        "found him on the floor, found her on the floor, fell flat, dropped, hit the floor, hit the ground, "
+        "hit the carpet, woke up on, swooned, gone unconscious, unrousable, wont open his eyes, "
+        "wont open her eyes, no response, isnt answering, not answering me, just dropped, gone down"
     ),
     C.CAME_ROUND: (
         "came round, came to, woke up, come round, found myself, coming round, ended up, next thing i knew, "
-        "next thing i was"
+        "next thing i was, was on, woke, wake up"
     ),
     C.FLOOR: "floor, ground, carpet, tiles, lino, pavement, lawn, floorboards, hall",
     C.SEIZURE: (
         "seizure*, siezure*, having a fit, had a fit, having fits, has a fit, took a fit, taken a fit, "
-        "epileptic fit, epilep*, convuls*, fitting, grand mal, thrown a fit"
+        "epileptic fit, epilep*, convuls*, fitting, grand mal, thrown a fit, fits, a fit, shaking all over, "
+        "went stiff and, stiff and shaking, foaming at the mouth, frothing at the mouth, thrashing about, "
+        "eyes rolled, eyes rolling, fit just now, had one of my fits, having one of his fits, "
+        "having one of her fits, went into spasm, shook all over, jerked all over, twitching and, "
+        "convulsing, tonic clonic, an absence, wet myself and shook, blank and twitching, eyes rolled back, "
+        "jaw clamped"
     ),
     C.JERKING: (
         "shaking all over .. control, jerking uncontroll*, whole body jerk*, body was jerking, "
         "body .. shook uncontroll*, jerking all over, wont stop jerking, cant stop jerking, "
-        "shaking uncontrollably, twitching all over, bitten my tongue, bit my tongue"
+        "shaking uncontrollably, twitching all over, bitten my tongue, bit my tongue, "
+        "shaking and couldnt stop, twitching and couldnt, jerk all over, limbs were jerking, "
+        "arms and legs jerking, arms and legs were, arms and legs going"
     ),
     C.DIZZY: (
         "dizz*, light headed, lightheaded*, light headedness, giddy, giddiness, vertigo, woozy, feel faint, "
         "feeling faint, felt faint, bit faint, faint feeling, room is spinning, everything is spinning, "
         "went black, goes black, went dark, room spins, room spinning, head is spinning, head spins, "
         "head spinning, room goes round, room going round, everything goes round, swimmy head, head swims, "
-        "head swimming, unsteady, off balance, wobbly, swaying, spinny, the room spin"
+        "head swimming, unsteady, off balance, wobbly, swaying, spinny, the room spin, head goes, headed, "
+        "dizzee, spinning, spins, faintness, keel over, legs like jelly, head rush, headrush, "
+        "the walls move, floor moves, on a boat"
     ),
     C.AGAIN: (
         "again, keep, keeps, keep getting, every, often, always, constantly, still, lately, for days, "
         "all the time, each, several, repeatedly, most days, all day, since, all week, twice, three times, "
         "yesterday, times, days, third day, third time, second time, on and off, this week, whenever, "
-        "for a week, for weeks, few days, spells, nonstop, recently, more and more"
+        "for a week, for weeks, few days, spells, nonstop, recently, more and more, usual, normal"
     ),
     # breath
     C.BREATHE: (
-        "breath*, breathing, catch my breath, get my breath, draw breath, get air, breath in, get enough air, inhale"
+        "breath*, breathing, catch my breath, get my breath, draw breath, get air, breath in, "
+        "get enough air, inhale"
     ),
     C.CHOKING: (
-        "cant breathe, cannot breathe, can not breathe, couldnt breathe, suffocat*, choking, gasping, gasp, "
-        "gasps, gasping for air, fighting for breath, fighting for air, fight for breath, "
-        "struggling for breath, struggling for air, struggling to breathe, not breathing, stopped breathing, "
-        "isnt breathing, hardly breathe, barely breathe, drowning in, cant get air, no air going in, no air, "
-        "smothering, cant catch a breath, wheezing badly, hardly talk, hardly speak, cant finish a sentence, "
-        "cant get a full breath, trouble breathing, difficulty breathing, breathing is difficult, "
-        "breathing is hard, breathing is really hard, breathing difficult*, breathing has gone, "
-        "hard to breathe, hard to get a breath, fighting to breathe, laboured breathing, labored breathing, "
-        "air wont go in"
+        "cant breathe, cannot breathe, can not breathe, couldnt breathe, suffocat*, choking, gasping, gasps, "
+        "gasping for air, fighting for breath, fighting for air, fight for breath, struggling for breath, "
+        "struggling for air, not breathing, stopped breathing, isnt breathing, hardly breathe, "
+        "barely breathe, drowning in, cant get air, no air going in, no air, smothering, "
+        "cant catch a breath, wheezing badly, hardly talk, hardly speak, cant finish a sentence, "
+        "cant get a full breath, breathing has gone, fighting to breathe, air wont go in, throat closed, "
+        "cant get my breath, cant catch my breath, breathing stopped, lungs arent working, "
+        "cant get a breath, cant take a breath, cant draw breath, fighting for every breath, "
+        "cant get breath, every breath is, cannae breathe, not able to breathe, unable to breathe, "
+        "barely breathing, hardly breathing, fighting to get air, air isnt going in, breath wont come, "
+        "breaths wont come, cant pull in, sucking for air, drowning, lungs full, gulping for air, gurgling, "
+        "rattling when i breathe, blue in the face"
     ),
     C.AIR_HUNGER: (
         "not getting air, not getting enough air, cant get enough air, starved of air, not enough air, "
-        "lungs wont fill, air hunger"
+        "lungs wont fill, air hunger, trouble breathing, difficulty breathing, breathing is difficult, "
+        "breathing is hard, breathing is really hard, breathing difficult*, hard to breathe, "
+        "hard to get a breath, laboured breathing, labored breathing, struggling to breathe, "
+        "struggling with my breathing, breathing is bad, breathing has got worse, cant get air in, "
+        "breathing very fast, breathing fast, breathing is all over, breathing is getting, "
+        "breathing getting worse, breathing is worse, breathing gone funny, struggling with breath, "
+        "cant get enough breath, not enough breath, cant fill my lungs, need more air"
     ),
     C.BREATHLESS: (
         "breathless*, short of breath, shortness of breath, out of breath, puffed, puffed out, puffing, "
         "winded, short on breath, breath is short, panting, wheez*, for air, out of puff, short winded, "
         "huffing and puffing, lose my breath, losing my breath, no puff, for breath, to catch my breath, "
-        "to get my breath"
+        "to get my breath, breather, gasping for breath, hardly any breath, runs out of breath, "
+        "running out of breath, out of breathe, short of breathe, shortness of breathe, short breath, "
+        "breathlessnes, puggled, peched, pechin, blowing hard, blowing like, heavy breathing, "
+        "breathing heavy, breathing hard, lose my puff, bit chesty, catch a breath, get my breath back, "
+        "sucking in air"
     ),
     C.BLUE: (
         "gone blue, going blue, turning blue, turned blue, lips are blue, blue lips, lips blue, went blue, "
@@ -203,27 +282,43 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TASKS: (
         "stairs, upstairs, staircase, steps, dressing, dressed, getting dressed, housework, hoovering, "
-        "vacuuming, usual, than usual, normal, normally, washing, shower, showering, cooking, talking, "
-        "slightest, easily, lately, these days, more and more, small, few steps, few yards, every day, "
-        "all the time, always, often, for days, worse, just walking, walking to, walk to, walking up, "
-        "walking round, making tea, making the bed, making a bed, bed made, kitchen, bathroom, "
-        "tying my shoes, shoelaces, shopping, hill, slope, bins, never used to, shops, chores, half way up, "
-        "to the gate, used to manage, anything at all, everyday"
+        "vacuuming, than usual, washing, shower, showering, cooking, slightest, easily, few steps, "
+        "few yards, just walking, walking to, walk to, walking up, walking round, making tea, "
+        "making the bed, making a bed, bed made, kitchen, bathroom, tying my shoes, shoelaces, shopping, "
+        "hill, slope, bins, never used to, shops, chores, half way up, to the gate, used to manage, "
+        "brushing my teeth, brushing my hair, getting the post, to the loo, to the kitchen, to the car, "
+        "to the corner, to the shop, corner shop, letterbox, crossing the room, across the room, one flight, "
+        "flight of stairs, changing the sheets, washing up, doing the dishes, ironing, bending down, socks, "
+        "than i used to, than before, than last, a few metres, making breakfast, getting up the, putting my, "
+        "gardening, carrying, landing, couple of steps, bending, dress myself, getting washed, get washed, "
+        "wash, hair, teeth, the bins, hoover, the dog, walk the dog, walking the dog, school run, "
+        "bathroom and back, kitchen and back, from the bed to, bed to the, chair to the, to the bathroom, "
+        "to the toilet, to the front door, top of the stairs, up the stairs, top step, up to bed, "
+        "half a mile, end of the road, end of the garden, down the path, down the road, cooker, kettle, tea, "
+        "sweeping, mopping, ordinary things, simplest things, easy things, slightest thing, hardly anything, "
+        "pushing the trolley, trolley, showers, get dressed"
     ),
     C.INHALE: "breathe in, deep breath, breathing in, breathe deep, take a breath, breathe",
     # blood
-    C.BLEED: "bleed*, bled, nosebleed*, nose bleed*",
-    C.BLOOD: "blood, bloody, claret",
+    C.BLEED: (
+        "bleed*, bled, nosebleed*, nose bleed*, blood coming, gushing blood, pouring blood, losing blood, "
+        "gushing, pouring with blood, nose wont stop, spurting, haemorrhaging"
+    ),
+    C.BLOOD: "blood, bloody, claret, blood's, bleeding, bleed, bled",
+    C.WOUND: "cut myself, cut my, sliced, slashed, gash, gashed, wound, cut on, deep cut, knife went",
     C.NOT_STOPPING: (
         "wont stop, will not stop, doesnt stop, not stopping, isnt stopping, cant stop it, keeps coming, "
         "keeps bleeding, wont clot, wont quit, hasnt stopped, cant stop the, for an hour, for half an hour, "
         "soaked, soaking, pumping, spurting, gushing, pouring, everywhere, through the, never stops, "
-        "still coming, cant get it to stop, non stop, just keeps"
+        "still coming, cant get it to stop, non stop, just keeps, wont let up, an hour, half an hour, "
+        "twenty minutes, 20 minutes, 30 minutes, no matter what, pressing and, gone through, soaks, "
+        "soaked through, tea towels, tea towel, towels, towel, bandages, plaster wont, tissue after tissue, "
+        "dripping, keeps on, keeps going, kept going, on and on"
     ),
     C.MUCH: (
         "lot, lots, a lot, loads, heavily, heavy, heavy bleeding, badly, bad, quite a lot, so much, "
         "too much, severe*, profuse*, pool of, puddle, from the head, everywhere, all over, massive*, clots, "
-        "bright red, head, losing"
+        "bright red, head, losing, tons, buckets, gallons, fresh, clot, large, big, soaking"
     ),
     C.HAEMORRHAGE: (
         "haemorrhag*, hemorrhag*, bleeding ulcer, internal bleeding, bleeding out, bleeding to death, "
@@ -232,28 +327,38 @@ CONCEPTS: dict[C, str] = {
     C.VOMIT: (
         "vomit*, threw up, throwing up, throw up, thrown up, being sick, been sick, was sick, sicking up, "
         "sick up, puke*, puking, spewing, spewed, chucked up, chucking up, brought up, bringing up, heaving, "
-        "retching"
+        "retching, coughing up, vomitting, chucking, hurling"
     ),
     C.COUGH: "cough*, spit*, spat",
     C.STOOL: (
         "poo, pooed, stool*, poop, bowel motion, bowel movement, motions, the loo, toilet, bottom, "
-        "back passage, wee, urine, peeing, pee, bowels, backside, rectum"
+        "back passage, wee, urine, peeing, pee, bowels, backside, rectum, number two, number twos, poos, "
+        "my pee, wiped, loo, toilet bowl, pan"
     ),
-    C.BLACK: "black, tarry, tar, like tar, coal",
+    C.BLACK: "black, tarry, tar, like tar, coal, tar like, jet black, sticky black",
     # medicines and poisons
     C.OVERDOSE: (
         "overdos*, od'd, poisoned myself, took too many, taken too many, took too much, "
-        "taken too much of my, double dosed, doubled up on my, double dose, wrong dose"
+        "taken too much of my, double dosed, doubled up on my, double dose, wrong dose, too many pills, "
+        "too many tablets, too many painkillers, too much medication, too much insulin, too much medicine, "
+        "od, ive od"
     ),
     C.TOOK: (
         "took, taken, take, taking, had, gave myself, injected, necked, popped, downed, swallow*, "
-        "given myself, jabbed, ive had, put in"
+        "given myself, jabbed, ive had, put in, i took, necking, taken by, injecting, popping, chucked back, "
+        "knocked back, polished off, finished off, dosed, had my"
     ),
     C.SWALLOWED: "swallow*, eaten, ate, drank, drunk, necked, got into, got hold of, gulped, chewed",
     C.TABLETS: (
         "tablet*, pill*, painkiller*, paracetamol, ibuprofen, aspirin, meds, medicine*, medication*, "
         "capsule*, warfarin, thinners, beta blocker*, bisoprolol, sleeping tablets, sleepers, dose, "
-        "tramadol, codeine, morphine, antidepressant*, digoxin, metformin, blister pack"
+        "tramadol, codeine, morphine, antidepressant*, digoxin, metformin, blister pack, ramipril, "
+        "lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, "
+        "zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, "
+        "quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, "
+        "amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, tabs, sleeping pills, heart pills, "
+        "water tablets, heart tablets, blood pressure pills, doses, statins, strip, pack of paracetamol, "
+        "cocodamol, co codamol, naproxen, tramadols, box of, blisters, warfarins, beta blockers, antibiotics"
     ),
     C.INSULIN: "insulin, novorapid, lantus",
     C.TOO_MUCH: (
@@ -262,7 +367,15 @@ CONCEPTS: dict[C, str] = {
         "second lot, second dose, by mistake, by accident, wrong, instead of, should have been, "
         "should of been, shouldve been, overdid, handful, a load of, loads of, bottle of, box of, strip of, "
         "packet of, three times, ten times, supposed to be, supposed to take, meant to take, extra, "
-        "all at once, the lot, mixed up"
+        "all at once, the lot, mixed up, forgot i already, forgot i had, forgotten id, already taken, "
+        "already had, again by mistake, second time, times the dose, four times, five times, over the limit, "
+        "far too many, a whole, mixed up my, every last, remaining, rest of the, all in one go, in one go, "
+        "week's worth, weeks worth, doubled up, accidentally, accident, twelve, ten, twenty, thirty, forty, "
+        "fifty, dozen, more than i should, overdone, mistakenly, mistook, muddled, wrong ones, "
+        "someone elses, husbands, wifes, dogs, morning and evening ones together, both lots, a whole weeks, "
+        "whole days, entire pack, entire box, a bottle of, one after another, kept taking, "
+        "cant remember how many, lost count, lost track, loads, too often, 40 units, 50 units, 60 units, "
+        "not my, instead, more than"
     ),
     C.POISON: (
         "bleach, antifreeze, weedkiller, detergent, drain cleaner, disinfectant, cleaning fluid, "
@@ -276,13 +389,17 @@ CONCEPTS: dict[C, str] = {
         "drown myself, jump off the, jump in front of, throw myself, suicide, suicidal, hurt myself, "
         "hurting myself, harm myself, harming myself, do away with myself, top myself, topping myself, "
         "finish myself off, off myself, shoot myself, unalive, do something stupid, do myself in, "
-        "doing myself in, hurt herself, hurt himself"
+        "doing myself in, hurt herself, hurt himself, hang herself, hang himself, jump off, "
+        "end things tonight, ending things tonight, end everything, going to jump, overdose tonight, "
+        "walk into traffic, drive into a wall, drive off, jump from, cut my throat, put an end to my life, "
+        "put an end to it all"
     ),
     C.CUT_SELF: (
         "cut myself on purpose, cut myself .. on purpose, cut my wrists, cutting my wrists, slit my wrists, "
         "slashed my wrists, cutting myself, self harm*, selfharm*, cut my arms .. on purpose, "
         "burned myself on purpose, burnt myself on purpose, cut myself again, hurt myself on purpose, "
-        "slashed my arms"
+        "slashed my arms, cut my arm with, cut my arms, cut my legs, cut my thigh, slit my, took a blade to, "
+        "blade to my arm, razor to my, burning myself with, hitting myself"
     ),
     C.END_IT: (
         "end it, ending it, it ends, its all over, going to end it, be over, wont be here, wont be around, "
@@ -320,7 +437,18 @@ CONCEPTS: dict[C, str] = {
         "never wake up, wish i wouldnt wake up, go to sleep and not wake up, tired of living, "
         "want it to end, want it all to stop, want it to be over, done with life, life is not worth, "
         "sick of living, had enough of life, ready to die, lost the will to live, "
-        "dont see the point in living, wish i had never been born, dead inside, ideas of death, death wish"
+        "dont see the point in living, wish i had never been born, dead inside, ideas of death, death wish, "
+        "wish i could just disappear, want to disappear, rather not be alive, rather not be here, "
+        "not want to be here, wish it was all over for me, dont want to carry on living, "
+        "dont want to go on living, dont want to keep living, wish i didnt exist, wouldnt mind if i died, "
+        "if i died nobody, wish i would die, hope i die, hope i dont wake, never to wake, "
+        "would be easier if i wasnt here, be easier if i was gone, if i wasnt around, better without me, "
+        "life isnt worth, no longer want to live, tired of being alive, fed up of living, "
+        "dont feel like living, id be better off not here, better if i wasnt here, better if i wasnt around, "
+        "not be around any more, dont wanna be here, dont wanna live, dont want to carry on, "
+        "dont want to go on, cant face living, cant see myself living, sleep forever, go to sleep forever, "
+        "never wake, wouldnt care if i died, want out of this life, world would be better without, "
+        "family would be better off, kids would be better off, everyones better off, better off without"
     ),
     C.HOPELESS: (
         "whats the point of any, whats the point anymore, what is the point, no point in anything, "
@@ -332,7 +460,19 @@ CONCEPTS: dict[C, str] = {
         "its all pointless, life is pointless, feel worthless, im worthless, im a burden, such a burden, "
         "just a burden, nothing matters any more, nothing matters anymore, dark place, despair, in despair, "
         "rock bottom, cant cope any more, cant cope anymore, cant take any more, cant take it any more, "
-        "cant take this anymore, cant see the point"
+        "cant take this anymore, cant see the point, see no way out, see no future, nothing left, "
+        "nothing to look forward to, nothing to hope for, cant do this any more, cant do this anymore, "
+        "cant see it getting better, wont ever get better, not going to get better, beyond help, "
+        "useless to everyone, waste of space, im a waste of space, im a failure, total failure, why bother, "
+        "why do i even bother, dont see the point, see any point, no reason to carry on, no reason to go on, "
+        "empty inside, feel so empty, life has no meaning, no meaning to anything, giving up on everything, "
+        "im done with everything, everything feels pointless, all feels pointless, all feels hopeless, "
+        "no point carrying on, no point trying, not worth it any more, not worth it anymore, "
+        "everything is hopeless, its all hopeless, feel hopeless, lifes not, no joy in anything, "
+        "cant go through another, stopped caring about anything, no reason to get up, nothing matters, "
+        "i dont matter, no one would miss me, nobody would miss me, nobody cares if i, just existing, "
+        "no purpose, lost all purpose, cant see a reason, see no reason, beaten, im beat by it all, "
+        "cant be fixed, no good to anyone, ruined everything, end of my tether, end of the road"
     ),
     # eating
     C.EATING: (
@@ -347,7 +487,30 @@ CONCEPTS: dict[C, str] = {
         "cant stop eating, fingers down my throat, finger down my throat, skipping meals so, "
         "water tablets to lose, fasting so the scales, water fasting, stopped eating, not eating so, "
         "eat nothing, disgusted with my body, disgusting and fat, punish myself, chew and spit, diet pills, "
-        "scared what the scales, scared of the scales, terrified of the scales, weighing myself ten times"
+        "scared what the scales, scared of the scales, terrified of the scales, weighing myself ten times, "
+        "calories a day, nothing but water, nothing but coffee, living on coffee, living on black coffee, "
+        "living on water, burn off what, dont deserve to eat, dont deserve food, ate everything in, "
+        "ate the whole, ate until i was sick, eat in secret, eating in secret, hide food, hiding food, "
+        "cant stop stuffing, stuffing my face until, terrified of gaining, terrified of putting on weight, "
+        "scared of gaining, scared of putting on weight, afraid of gaining, "
+        "disgusted with myself after eating, feel disgusting after eating, weigh myself every hour, "
+        "weighing myself every hour, weigh myself twenty, weigh myself ten times, "
+        "weighing myself constantly, exercise to burn off, run to burn off, spat my food, "
+        "chewing and spitting, restricting my food, restricting food, cutting out all food, starving so, "
+        "skipped all my meals, skipping all my meals, food rules, lost control with food, "
+        "cant stop bingeing, hate myself for eating, bring my food up, bringing my food back up, "
+        "bring it back up, throwing up my, sick on purpose, only eating, living off, eat nothing all, "
+        "throwing my food away, throw my food away, flush my food, feed my dinner to, fed my dinner to, "
+        "pretend ive eaten, pretending to eat, lie about eating, count every calorie, "
+        "counting every calorie, every calorie, under 500, 500 calories, 300 calories, 600 calories, "
+        "800 calories, earn my food, earn my meals, walk it off after every meal, hours of exercise after, "
+        "cant keep anything down on purpose, chucking my food up, puke after, puking after, puke up my, "
+        "being sick after meals, toilet after every meal, scoffed everything, eaten everything in the house, "
+        "cant stop eating then, hate my fat, hate my stomach, so fat i cant, fat and disgusting, "
+        "feel fat and disgusting, repulsed by my body, ashamed of my body, ashamed to eat, "
+        "frightened of food, frightened to eat, scared of food, starved myself, starved all day, "
+        "starving all day, dont eat on weigh, wont eat until, not letting myself, refuse to eat, "
+        "refusing to eat"
     ),
     C.ON_PURPOSE: (
         "on purpose, deliberately, myself, to lose weight, so the weight, so i dont gain, so i wouldnt gain, "
@@ -359,30 +522,55 @@ CONCEPTS: dict[C, str] = {
     ),
     C.NOT_EATEN: (
         "havent eaten, have not eaten, not eaten, not eating, hasnt eaten, nothing to eat, eaten nothing, "
-        "no food, havent had any food, skipped every meal, not had anything to eat, havent touched food"
+        "no food, havent had any food, skipped every meal, not had anything to eat, havent touched food, "
+        "not eaten a thing, had nothing to eat, havent let myself eat, no meals, gone without food, "
+        "without food, without eating, only had water, only water, nothing but"
     ),
     C.FOR_DAYS: (
         "for days, in days, days, since, sunday, monday, tuesday, wednesday, thursday, friday, saturday, "
-        "this week, all week, scales, weigh in, weighed, to lose, weigh"
+        "this week, all week, scales, weigh in, weighed, to lose, weigh, two days, three days, four days, "
+        "2 days, 3 days, 4 days, yesterday, weekend, number on the scale, the number, week"
     ),
     # swelling
     C.SWOLLEN: (
         "swollen, swelling, swelled, swells, swell, puffy, puffed up, ballooned, blown up, puffed, bloated, "
-        "like a balloon, huge, swole, puffing up, ballooning"
+        "like a balloon, huge, swole, puffing up, ballooning, swole up, coming up like, blow up, blew up, "
+        "bloating, swollen up, puff up, bulging, fat lip, tight as a drum, come up, coming up, balloon, "
+        "balloons, swelling up, puffy as, fat and, enlarged, doubled, swelled right up, size of a, "
+        "tight and shiny, shiny"
     ),
-    C.BIGGER: "bigger than, twice the size, fatter than, thicker than, double the size, bigger",
+    C.BIGGER: (
+        "bigger than, twice the size, fatter than, thicker than, double the size, bigger, fatter, thicker, "
+        "shoe wont go on, shoe doesnt fit, cant get my shoe on, cant get my sock"
+    ),
     C.HOT_OR_RED: (
         "hot and red, red and hot, hot and sore, hot and painful, red and sore, hot and swollen, "
-        "hot and tender, warm and red, red hot, tender and hot"
+        "hot and tender, warm and red, red hot, tender and hot, warm and sore, warm and painful, "
+        "red and warm, red and hot to touch, hot to touch, hot to the touch, red and tender, "
+        "throbbing and hot, tender and warm, purple, sore, tender, throbs, throbbing, cramping, hard and, "
+        "hard, lump, veins, vein, discoloured, warm"
     ),
     C.CLOT: "clot, clots, dvt, thrombosis, blood clot, deep vein",
     C.CLOSING: (
         "closing, closes, closed, closing up, tightening, tight, swelling, cant swallow, seizing up, "
-        "constrict*, narrowing, blocked"
+        "constrict*, narrowing, blocked, closing over, cant get anything down, swallow, gone tight, "
+        "going tight, lump, swells, seizing, thick, tightening up, getting tight, scratchy and tight, "
+        "strangled, restricted, cutting off"
     ),
     C.ALLERGY: (
         "anaphyla*, allergic reaction, allergic shock, epipen, hives all over, come out in hives, "
-        "throat is closing, bad reaction to"
+        "throat is closing, bad reaction to, anaphalactic, anaphylatic, anaphilactic, severe allergy, "
+        "allergic attack, nut allergy kicking, epi pen, used my epipen, reacting to, having a reaction, "
+        "reaction to the, tongue feels too big, tongue too big, mouth swelling"
+    ),
+    C.RASH: (
+        "hives, rash, welts, itchy all over, itching all over, blotches, blotchy, come up in lumps, "
+        "red all over, nettle rash, nettlerash, itch all over, covered in spots, wheals"
+    ),
+    C.TRIGGER: (
+        "stung, sting, bee, wasp, hornet, nuts, peanut*, shellfish, prawns, prawn, shrimp, antibiotic*, "
+        "penicillin, amoxicillin, new tablet*, new medicine, new pill*, new medication, injection, vaccine, "
+        "jab, ibuprofen, egg, sesame, latex"
     ),
     # exercise
     C.NAUSEA: (
@@ -411,21 +599,34 @@ CONCEPTS: dict[C, str] = {
     C.CRY: (
         "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, ambulance now, "
         "need medical help, need help now, need help urgently, need urgent help, save me, somebody help, "
-        "someone help, please help me now, i need a doctor now, help im on the floor"
+        "someone help, please help me now, i need a doctor now, help im on the floor, "
+        "fallen and cant get up, cant get up off the floor, on the floor and cant get up, "
+        "stuck on the floor, please come quick, come quickly, please come quickly, need someone now, "
+        "need paramedics, get me an ambulance, need a medic, call for help, calling for help, help help, "
+        "i need medical help, need urgent medical, i need an ambulance, get a doctor quick, someone call, "
+        "somebody call, please call someone, i need to go to hospital now, take me to hospital, "
+        "take me to a&e, a and e now, i need hospital"
     ),
     C.HELP_ME: (
-        "help me, help, need help, i need someone, need somebody, somebody please, someone please, need a doctor"
+        "help me, help, need help, i need someone, need somebody, somebody please, someone please, "
+        "need a doctor, someone help, help us, i need help, i need somebody, can someone come, "
+        "can somebody come, come and get me, come help, need a hand now"
     ),
     C.URGENT: (
         "now, right now, quick, quickly, urgent*, hurry, fast, !!, on the floor, alone, on my own, "
         "cant get up, bleeding, here now, feel terrible, feel awful, something is wrong, somethings wrong, "
-        "somethings not right, 🚑, 🆘, asap, immediately, fallen, fell, no one here"
+        "somethings not right, 🚑, 🆘, asap, immediately, fallen, fell, no one here, im alone, "
+        "no one else here, nobody here, cant move, cant stand, cant stand up, im stuck, "
+        "on the kitchen floor, on the bathroom floor, in trouble, in a bad way, really bad, very bad, "
+        "very ill, really ill, im scared, frightened, dont feel right, dont feel well, help now, poorly, "
+        "dreadful"
     ),
     C.CALL: "call, phone, ring, dial, get, send, fetch, need, calling",
     C.AMBULANCE: "ambulance, ambulence, 999, 911, 112, paramedic*, emergency services, a doctor now, medics",
     C.DYING: (
         "im dying, i am dying, going to die, gonna die, think im dying, about to die, dying here, "
-        "im having a bad turn, feel like im dying, slipping away, feel like im going"
+        "im having a bad turn, feel like im dying, slipping away, feel like im going, think this is it, "
+        "im about to go, feel like death is, something terrible is happening"
     ),
     # how it is said
     C.NO: (
@@ -435,7 +636,8 @@ CONCEPTS: dict[C, str] = {
         "aint, nowt, nothing, couldnt, wont, hardly any, nope, nil, hardly"
     ),
     C.NO_AFTER: (
-        "no, none, nope, negative, nil, never, neither, absent, nowt, zero, not at all, none at all, not a bit"
+        "no, none, nope, negative, nil, never, neither, absent, nowt, zero, not at all, none at all, "
+        "not a bit"
     ),
     C.BETWEEN: (
         "any, a, an, the, my, of, in, on, have, had, having, feel, felt, feeling, get, got, getting, been, "
@@ -477,7 +679,8 @@ CONCEPTS: dict[C, str] = {
         "five minutes, ten minutes, second ago"
     ),
     C.EARLIER: (
-        "earlier, earlier today, this morning, this afternoon, at lunch, at breakfast, since breakfast, since lunch"
+        "earlier, earlier today, this morning, this afternoon, at lunch, at breakfast, since breakfast, "
+        "since lunch"
     ),
     C.SETTLED: (
         "gone, went away, goes away, gone away, has gone, passed, went off, better now, fine now, ok now, "
@@ -499,6 +702,14 @@ CONCEPTS: dict[C, str] = {
         "news, podcast, documentary, article, read about, netflix, play, quiz, crossword, programme, match, "
         "game, video game, on the box"
     ),
+    C.FIGURATIVE: (
+        "match, game, goal, score, bills, bill, price, prices, boss, traffic, tax, taxes, rent, jeans, "
+        "trousers, dress, shoes, belt, corset, view, views, scenery, concert, wedding, boredom, excitement, "
+        "football, team, league, mortgage, kids bedroom, laughter, laughing, giggles, grandkids, surprise, "
+        "shock news, paperwork, deadline, heatwave, weather, cuppa, cup of tea, brew, pint, drink, snooker, "
+        "lottery, spider, chocolate, queue, homework, email, emails, invoice, phone, battery, car, "
+        "washing machine, laptop, engine, boiler, website, app, stock market, market, internet"
+    ),
     C.LAUGHTER: "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, 😛",
     C.OTHERS: (
         "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, brother, "
@@ -509,7 +720,10 @@ CONCEPTS: dict[C, str] = {
         "nana, niece, nephew, kid, kids, child, baby, toddler, little one, lad, lass, bloke, woman, man, "
         "girl, boy, lodger, flatmate, roommate, carer, grandchild, stepson, the old man, guy, lady, boss, "
         "coworker, fella, other half, twin, in laws, little boy, little girl, shes, hes, shes gone, my lad, "
-        "my girl, pal, buddy, stranger"
+        "my girl, pal, buddy, stranger, aunty, auntie, nanny, gran, granny, gramps, teenager, the lodger, "
+        "a mate, bestie, girlfriend's, a friend, my friend, tenant, client, customer, cleaner, postman, "
+        "pensioner, old lady, old man, next door, the chap, chap, passenger, colleague's, teacher, student, "
+        "flatmates, in law, stepdad, stepmum, godson"
     ),
     C.ELSEWHERE: (
         "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, funeral, "
@@ -517,7 +731,9 @@ CONCEPTS: dict[C, str] = {
         "yesterday, last night, other day, abroad, ward, over in, recovering, at home now, out of hospital, "
         "back home, since childhood, as a child, years, months, on sunday, on monday, on tuesday, "
         "on wednesday, on thursday, on friday, on saturday, is fine now, doing well, better now, hes fine, "
-        "shes fine, has epilepsy, gets treatment, rehab"
+        "shes fine, has epilepsy, gets treatment, rehab, overseas, spain, scotland, australia, america, "
+        "ireland, canada, work, office, school, used to, back in, nan died, hospice, care home, on the news, "
+        "has had, had been, was in, once had, down the road, couple of streets"
     ),
     C.MINE: "i, my, me, i'm, i've, im, ive, mine, myself, id, ill",
     C.FILLER: (
@@ -596,7 +812,34 @@ CONCEPTS: dict[C, str] = {
         "dressing up, spinning class, spin class, spinning bike, house is spinning, head is full, "
         "my head is wrecked, headache with the, a headache to, the tax return, such a headache, "
         "a real headache, traffic jam, fell asleep, out like a light after, slept like, "
-        "sleeping like the dead, knackered, shattered, wiped out after"
+        "sleeping like the dead, knackered, shattered, wiped out after, gasping for a, choked when, "
+        "choking back tears, bit choked, my legs are killing, killing my feet, feet are killing me, "
+        "knees are killing me, back is killing me, exam nerves, heart race watching, heart was in my mouth, "
+        "heart in my mouth, racing heart at the, hearts and minds, dizzy with excitement, dizzy with joy, "
+        "faint praise, fainted when i saw, nearly fainted when, almost fainted when, i nearly died when, "
+        "nearly died when, nearly died of, could have died of, died a death, dying for, dying on me, "
+        "car died, phone is dying, laptop died, plants died, plant died, died in the war, dead heat, "
+        "dead end, dead slow, dead chuffed, dead pleased, dead proud, collapsed into, "
+        "collapsed in the chair, souffle collapsed, wall collapsed, bridge collapsed, ambulance chaser, "
+        "emergency services day, emergency contact, emergency number, emergency appointment, "
+        "emergency department volunteer, blood boil, blood is boiling, makes my blood boil, blood brothers, "
+        "blood relative, blood out of a stone, bloody awful, bloody neighbours, bloody brilliant, "
+        "bloody dog, bloody thing, bloody knees, bloody scales, bleeding scales, bleeding thing, "
+        "bleeding dog, bleeding radiator, bleed the radiators, bled the radiators, bleeding the radiators, "
+        "radiators, overdosed on telly, overdose on, overdosed on, overdid it in the garden, side stroke, "
+        "sidestroke, front crawl, key strokes, brush stroke*, stroking, tickled to death, bored to death, "
+        "worried to death, scared to death, frightened to death, freezing to death, sick to death, "
+        "love you to death, worked to death, death by chocolate, over my dead body, life and soul, kill for, "
+        "could murder, murder a, suicidal driver, swimming lengths, chest press*, heavy weights, heavy bag, "
+        "heavy going, heavy night, heavy cold, heavy day, tight budget, tight schedule, tight fisted, "
+        "time is tight, money is tight, tight jeans, tight shoes, pressure at work, under pressure, "
+        "pressure washer, water pressure, a weight off my, weight off my mind, head spinning with, "
+        "head is spinning with, spinning plates, get my head round, numb with boredom, bored numb, "
+        "cold hands, drop me a line, drop of, dropped by, dropped a size, dropped a dress size, "
+        "dropped two kilos, dropped weight, weight dropped, fallen in love, fallen asleep, fallen behind, "
+        "fallen out with, lost weight, lost the plot, lost my keys, lost my glasses, lost the remote, "
+        "lost count, jump in the shower, jumped in the pool, jumping jacks, star jumps, swell party, "
+        "good vision, tunnel vision, television, supervision, on purpose built, wasp nest"
     ),
 }
 

@@ -23,7 +23,10 @@ CONCEPTS: dict[C, str] = {
         "brazo, braso, pierna, mano, lado, pie, brazos, medio cuerpo, mitad del cuerpo, dedos, "
         "lado del cuerpo, lado izquierdo, lado derecho, media cara"
     ),
-    C.LEG: ("pierna, pantorrilla, tobillo, gemelo, pie, muslo, pantorilla, batata, chamorro, espinilla, canilla, pata"),
+    C.LEG: (
+        "pierna, pantorrilla, tobillo, gemelo, pie, muslo, pantorilla, batata, chamorro, espinilla, canilla, "
+        "pata"
+    ),
     C.LEGS: "piernas, pantorrillas, tobillos, pies, gemelos, muslos, ambas piernas, patas, las dos piernas",
     C.EYE: "ojo, ojos, ojito, un ojo",
     C.JOINT: (
@@ -42,13 +45,14 @@ CONCEPTS: dict[C, str] = {
     C.HURT: (
         "dolor*, duele*, dolía, dolió, doliendo, doler, dolido, ardor, arde, ardiendo, quema, quemazón, "
         "pinchazo*, pincha, punzada*, puntada*, molestia*, molesta, clavada, calambre*, pica, mata, "
-        "agarrotad*, puñalada*, cuchillada*, clavo, raro, rara, incómod*, doliend*, agujetazo, tirón, "
-        "retortijón, dolorcito"
+        "agarrotad*, puñalada*, cuchillada*, clavo, incómod*, doliend*, agujetazo, tirón, retortijón, "
+        "dolorcito"
     ),
     C.PRESS: (
         "presión*, opresión*, oprime, oprimido, oprimiendo, aprieta*, apretado, apretón, apretada, "
         "apretando, tirantez, pesadez, tensión, ahogo, peso, losa, pesa, aplasta*, estruja*, presiona*, "
-        "apretujado, estrecho, banda, faja, nudo, encogido, piedra encima, cerrado, cargado, atenaza*, tenso"
+        "apretujado, estrecho, banda, faja, nudo, encogido, piedra encima, cerrado, cargado, atenaza*, "
+        "tenso, raro, rara"
     ),
     C.SPREADS: (
         "se me va al brazo, baja al brazo, baja por el brazo, corre al brazo, irradia, se extiende, "
@@ -59,25 +63,28 @@ CONCEPTS: dict[C, str] = {
         "acelerad*, se acelera, acelera, muy rápido, rapidísimo, irregular*, a mil, a mil por hora, "
         "se me sale, se sale, salta*, saltos, saltones, desbocado, galopa*, late fuerte, late rápido, "
         "late muy fuerte, late muy rápido, brinco*, brinca, latidos raros, va muy rápido, disparad*, "
-        "dispara, se me dispara, tan rápido, rápido, loco, palpita, palpitando, aletea*, vuelcos, vuelco, "
+        "dispara, se me dispara, tan rápido, loco, palpita, palpitando, aletea*, vuelcos, vuelco, "
         "desacompasad*, arrítmic*, golpea*, retumba, como un tambor, taquicárdic*, a toda velocidad, "
         "me late raro, se para, se salta, tamborea, al galope, atropellad*, sin ritmo, a golpes, "
-        "revolucionado"
+        "revolucionado, loquísimo, a toda pastilla, a tope, a todo lo que da, bota, botes, como un caballo, "
+        "caballo desbocado, desbocad*, baila, bailando, volteretas, se me va a salir, salirse, "
+        "salir del pecho, quiere salir, muy deprisa, deprisa, a trompicones, tropiez*, se detiene, se pausa, "
+        "pausas, falla, fallos, latidos de más, latidos saltados, raro, raros, extraño, extraños, "
+        "descontrolad*, alocad*, retumbando, al cuello, hasta el cuello, apurado, zapatea, pega brincos, "
+        "pum pum, revolotea*"
     ),
     C.PALPITATIONS: "palpitacion*, palpitación, taquicardia*, arritmia*, fibrilación, extrasístole*",
-    C.COLD_SWEAT: (
-        "sudor frío, sudores fríos, sudando frío, sudoración fría, sudo frío, sudores frios, "
-        "empapad* en sudor, sudando a mares, sudando a chorros, bañad* en sudor, chorreando sudor"
-    ),
+    C.COLD_SWEAT: "sudor frío, sudores fríos, sudando frío, sudoración fría, sudo frío, sudores frios",
     # brain
     C.STROKE: (
-        "ictus, derrame*, derrame cerebral, embolia*, ataque cerebral, acv, ave, apoplejía, "
-        "trombosis cerebral, infarto cerebral, hemorragia cerebral, aneurisma, isquemia cerebral"
+        "ictus, derrame*, derrame cerebral, embolia*, ataque cerebral, acv, apoplejía, trombosis cerebral, "
+        "infarto cerebral, hemorragia cerebral, aneurisma, isquemia cerebral"
     ),
     C.DROOP: (
         "torcid*, caíd*, chueca, chueco, desviada, desviado, cuelga, colgando, tuerce, torció, ladeada, "
         "ladeado, descolgad*, se me cae, se le cae, fue de lado, se fue de lado, de lado, caida, deformada, "
-        "va para un lado"
+        "va para un lado, torcido, torcida, desencajad*, caído, colgada, se me ha ido, chuec*, virad*, "
+        "virada, se le fue, jalada, paralizada, rara"
     ),
     C.NUMB: (
         "dormid*, adormec*, entumec*, entumid*, paraliz*, parálisis, duerme, acorchad*, hormigue*, "
@@ -89,15 +96,18 @@ CONCEPTS: dict[C, str] = {
         "no obedece, no me hace caso, como un trapo, colgando, cuelga, sin fuerzas, se me cae todo, "
         "se me caen las cosas, se me cae, perdió fuerza, perdí fuerza, perdí la fuerza, pesa una tonelada, "
         "inútil, no la controlo, no lo controlo, se me dobla, se me va, inmóvil, no me da, "
-        "no la puedo mover, no lo puedo mover, no tengo fuerza"
+        "no la puedo mover, no lo puedo mover, no tengo fuerza, no muevo, no mueve, no se mueve, "
+        "no lo muevo, no la muevo, arrastro, arrastra, arrastrando, como de trapo, de plomo, como plomo, "
+        "pesadísim*, se me resbalan las cosas, se me caen, no agarra, sin control"
     ),
     C.WEAK: "debilidad, débil, sin fuerza, sin fuerzas, flojera, floj*",
     C.ONE_SIDE: "un lado, lado izquierdo, lado derecho, un costado, costado, brazo, pierna, medio cuerpo, mitad",
     C.CANNOT: (
         "no puedo, no puede, no pude, no podía, no consigo, no consigue, no logro, no logra, cuesta, "
-        "cuesta mucho, apenas, casi no, incapaz, ya no, dificultad*, problemas para, problemas al, "
-        "no me sale, no me salen, no me deja, no soy capaz, trabajo me da, me da trabajo, batallo, no, "
-        "dejé de, imposible, no hay manera de"
+        "cuesta mucho, apenas, casi no, incapaz, dificultad*, problemas para, problemas al, no me sale, "
+        "no me salen, no me deja, no soy capaz, trabajo me da, me da trabajo, batallo, dejé de, imposible, "
+        "no hay manera de, no consiguen, casi no puedo, apenas puedo, ya no puedo, ya no consigo, "
+        "no atino a, no acierto a"
     ),
     C.MOVE: (
         "mover, muevo, mueve, levantar, levanto, sentir, siento, sostener, agarrar, alzar, coger, apretar, "
@@ -110,11 +120,15 @@ CONCEPTS: dict[C, str] = {
         "balbuce*, incoherencia*, incoherente, sin sentido, no me entiende, no se me entiende, "
         "no se entiende, no se le entiende, no entienden, atropella, mal, patosa, torpe, gangos*, "
         "lengua de trapo, lengua gorda, tonterías, disparates, como borracho, como borracha, no me salen, "
-        "no le salen"
+        "no le salen, borracho, borracha, no salen, sale mal, salen mal, al revés, mal pronunciad*, "
+        "no coordino, no me sale, embarullad*, liada, me lío, se me lía, trapo, pesada, pesa, gorda, "
+        "entender, entiende nadie"
     ),
     C.SLURRED: (
         "balbuce*, farfull*, lengua de trapo, se me traba la lengua, se me enreda la lengua, "
-        "hablo como borracho, me trabo al hablar"
+        "hablo como borracho, me trabo al hablar, no me salen las palabras, no le salen las palabras, "
+        "se me lían las palabras, se me cruzan las palabras, digo disparates, hablo sin sentido, "
+        "habla sin sentido, arrastro las palabras, arrastra las palabras"
     ),
     C.SEE: "ver, veo, ve, vista, visión, miro, veía",
     C.SIGHT_LOST: (
@@ -123,10 +137,13 @@ CONCEPTS: dict[C, str] = {
         "me he quedado ciego, me he quedado ciega, vista borrosa, visión borrosa, veo borroso, "
         "se me nubló la vista, se me nubla la vista, se me fue la vista, cortina en el ojo, cortina negra, "
         "ceguera, no veo por un ojo, no veo con un ojo, no veo de un ojo, ojo en negro, mitad de las cosas, "
-        "me quedé sin vista, se me apagó el ojo, sombra en el ojo"
+        "me quedé sin vista, se me apagó el ojo, sombra en el ojo, medio campo, dejé de ver, "
+        "he dejado de ver, perdí vista, me quedé ciego de, solo veo la mitad, veo la mitad, "
+        "se me ha ido la vista, veo todo doble, veo dos, telón en el ojo, mancha negra en el ojo"
     ),
     C.CONFUSED: (
-        "confus*, desorientad*, aturdid*, perdid*, ido, ida, enredada la cabeza, atontad*, confundid*, no coordino"
+        "confus*, desorientad*, aturdid*, perdid*, ido, ida, enredada la cabeza, atontad*, confundid*, "
+        "no coordino"
     ),
     C.LOST_BEARINGS: (
         "no sé dónde estoy, no se donde estoy, no sé qué día es, no se que dia es, no sé ni dónde estoy, "
@@ -160,7 +177,11 @@ CONCEPTS: dict[C, str] = {
         "se fue al suelo, me caí redond*, caí redond*, cayó redond*, no reacciona, no responde, "
         "no despierta, sin conocimiento, sin sentido, perdí el mundo, se me fue el mundo, telele, vahído, "
         "me apagué, quedé ido, privad*, me dio un bajón y me caí, me dio la pálida, la pálida, "
-        "se me apagó la luz, quedé inconsciente, lipotimia, me quedé en blanco y caí"
+        "se me apagó la luz, quedé inconsciente, lipotimia, me quedé en blanco y caí, me he desvanecido, "
+        "me fui, me he ido al suelo, caí fulminad*, cayó fulminad*, se cayó y no, no se mueve, "
+        "no vuelve en sí, no abre los ojos, no se despierta, no contesta, no me contesta, caí en redondo, "
+        "me he caído redond*, me caí y no recuerdo, tirado sin moverse, no sé qué pasó, en negro, "
+        "se me fue todo, me caí desplomad*, cayó al suelo inconsciente, se fue en negro, me fui en negro"
     ),
     C.CAME_ROUND: (
         "desperté, despert*, abrí los ojos, volví en mí, me encontraron, recobré, cuando volví, recuperé el, "
@@ -187,7 +208,8 @@ CONCEPTS: dict[C, str] = {
         "otra vez, de nuevo, siempre, a menudo, cada, cada vez, varias, constantemente, todo el tiempo, "
         "sigo, sigue, todos los días, últimamente, desde, muchas veces, seguido, ayer, frecuentes, "
         "frecuente, veces, a cada rato, toda la semana, tercera, tercer, segunda vez, pocos días, días, "
-        "dias, semana, a diario, diario, no se me quita, no se me pasa, llevo, vuelve, vuelven, volvió, rato"
+        "dias, semana, a diario, diario, no se me quita, no se me pasa, llevo, vuelve, vuelven, volvió, "
+        "rato, antes no"
     ),
     # breath
     C.BREATHE: (
@@ -198,18 +220,23 @@ CONCEPTS: dict[C, str] = {
         "no puedo respirar, no puede respirar, no pudo respirar, no puedo casi respirar, "
         "no consigo respirar, no respiro, no respira, no me llega el aire, no me entra aire, "
         "no me entra el aire, no le entra aire, no puedo coger aire, no puedo tomar aire, apenas respiro, "
-        "apenas respira, apenas puedo respirar, me ahogo, se ahoga, me estoy ahogando, ahogándome, "
-        "se está ahogando, ahogando, me asfixio, se asfixia, asfixia, asfixiando, me asfixi*, "
-        "me cuesta respirar, cuesta respirar, cuesta mucho respirar, le cuesta respirar, "
-        "dificultad para respirar, dificultad al respirar, problemas para respirar, respiro mal, "
-        "respira mal, respiro con dificultad, no logro respirar, jadeando, boqueando, no jalo aire, "
-        "me atraganto, respirar .. cuesta, no me pasa el aire, no podía respirar, no me da el aire, atragant*"
+        "apenas respira, apenas puedo respirar, se ahoga, me estoy ahogando, ahogándome, se está ahogando, "
+        "ahogando, se asfixia, asfixia, asfixiando, me asfixi*, respira mal, no logro respirar, jadeando, "
+        "boqueando, no jalo aire, me atraganto, no me pasa el aire, no podía respirar, no me da el aire, "
+        "atragant*, no puedo ni respirar, no puedo coger aliento, no me entra nada de aire, "
+        "no me entra oxígeno, se queda sin aire, se está quedando sin aire, sin poder respirar, "
+        "no le llega el aire, dejó de respirar, ha dejado de respirar, no está respirando, ahogándose"
     ),
     C.AIR_HUNGER: (
         "me falta el aire, me falta aire, me falta mucho el aire, le falta el aire, falta el aire, "
         "falta aire, falta de aire, faltando el aire, faltándome el aire, no me alcanza el aire, "
         "me quedo sin respiración, sin respiración, me falta la respiración, corto de respiración, "
-        "corta de respiración, me falta el resuello, sin resuello, poco aire"
+        "corta de respiración, me falta el resuello, sin resuello, poco aire, me ahogo, me asfixio, "
+        "me cuesta respirar, cuesta respirar, cuesta mucho respirar, le cuesta respirar, "
+        "dificultad para respirar, dificultad al respirar, problemas para respirar, respiro mal, "
+        "respiro con dificultad, respirar .. cuesta, me quedo sin aire, quedado sin aire, me falta oxígeno, "
+        "no me llena el aire, respiro rápido, no me llenan los pulmones, respiración agitada, "
+        "respiración entrecortada, me sofoco, me falta la respiracion"
     ),
     C.BREATHLESS: (
         "sin aire, sin aliento, falta de aliento, ahog*, disnea, fatigado al respirar, fatig*, sofoc*, "
@@ -227,33 +254,43 @@ CONCEPTS: dict[C, str] = {
         "viendo la tele, estando, dormid*, ni me he levantado, amanecí, amaneci"
     ),
     C.TASKS: (
-        "escalera*, vestirme, vistiéndome, de lo normal, de lo habitual, que antes, antes no, ducharme, "
-        "bañarme, últimamente, siempre, cada vez, enseguida, cualquier esfuerzo, mínimo esfuerzo, "
-        "menor esfuerzo, tareas, cocinar, cocinando, todos los días, a menudo, desde hace, tender la cama, "
+        "escalera*, vestirme, vistiéndome, de lo normal, de lo habitual, que antes, ducharme, bañarme, "
+        "cualquier esfuerzo, mínimo esfuerzo, menor esfuerzo, tareas, cocinar, cocinando, tender la cama, "
         "hacer la cama, haciendo la cama, barrer, caminar, camino, caminando, andar, andando, cuesta arriba, "
-        "cuestas, al subir, subir, subiendo, pasos, unos metros, a la tienda, compras, compra, limpiar, "
-        "limpiando, de la casa, de casa, fregar, atarme, zapatos, por nada, con nada, nada más levantarme, "
-        "de siempre, lo de siempre, esfuerzo, actividades, al hablar, la semana, esta semana, agacharme, "
-        "ni para, trapear"
+        "al subir, subir, subiendo, pasos, unos metros, a la tienda, compras, compra, limpiar, limpiando, "
+        "de la casa, de casa, fregar, atarme, zapatos, nada más levantarme, de siempre, lo de siempre, "
+        "esfuerzo, actividades, al hablar, agacharme, trapear, lavarme los dientes, peinarme, "
+        "ponerme los zapatos, ponerme los calcetines, abrocharme, cuatro pasos, dos pasos, pocos pasos, "
+        "cuadra, cuadras, media cuadra, primer piso, un piso, segundo piso, peldaños, rampa, lavar, "
+        "planchar, tender la ropa, ir al baño, al baño, la basura, mercado, súper, supermercado, cargar, "
+        "de lo que solía, más que antes, la cocina, cocina, jardín, paseo, pasear, al andar, al caminar, "
+        "las bolsas, sillón al baño"
     ),
     C.INHALE: (
         "al respirar, al inspirar, al coger aire, al tomar aire, respiro hondo, respirar hondo, inspiro, "
         "respiro profundo, cuando respiro, cada vez que respiro, tomo aire"
     ),
     # blood
-    C.BLEED: "sangr*, sangrado, hemorragia nasal, epistaxis",
+    C.BLEED: (
+        "sangr*, sangrado, hemorragia nasal, epistaxis, me sale sangre, sale sangre, echando sangre, "
+        "pierdo sangre, perdiendo sangre"
+    ),
     C.BLOOD: "sangre, sangr*",
+    C.WOUND: "corté, corte, cortado, herida, tajo, cortada, cortadura, rajado, rajé",
     C.NOT_STOPPING: (
         "no para, no paran, no deja de, no se detiene, no se corta, no se me corta, no consigo cortar, "
         "no consigo parar, no puedo parar, no puedo cortar, no hay forma de, no hay manera, sin parar, "
         "no cesa, no lo puedo parar, desde hace una hora, media hora, una hora, a chorros, chorro, "
         "chorreando, empap*, toallas, toalla, no se frena, no frena, no logro parar, no me para, "
-        "no se quita, no dejo de, no termina, no corta, brota"
+        "no se quita, no dejo de, no termina, no corta, brota, no me deja de, no deja de salir, ya empape, "
+        "ya empapé, no para de salir, sigue saliendo, no coagula, no se me para, no dejan de, "
+        "no hay quien lo pare"
     ),
     C.MUCH: (
         "mucho, mucha, muchísim*, bastante, a mares, un montón, abundante, abundantemente, por todas partes, "
         "por todos lados, charco, coágulos, cantidad, demasiad*, de la cabeza, por la cabeza, litros, "
-        "un chorro, harto, harta, fuerte, como loco, tod* llen*"
+        "un chorro, harto, harta, fuerte, como loco, tod* llen*, cantidades, mucha sangre, a borbotones, "
+        "borbotones, chorreo, roja, fresca, coágulo, empapada, empapado"
     ),
     C.HAEMORRHAGE: "hemorragia*, desangr*, sangrado interno, úlcera sangrante, sangrado abundante, melena, posos de café",
     C.VOMIT: (
@@ -269,7 +306,8 @@ CONCEPTS: dict[C, str] = {
     C.BLACK: "negr*, alquitrán, alquitran, como carbón, como brea, petróleo",
     # medicines and poisons
     C.OVERDOSE: (
-        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, doble dosis"
+        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, "
+        "doble dosis"
     ),
     C.TOOK: (
         "tom*, tomé, tomado, tomó, trag*, ingerí, ingerid*, metí, inyect*, puse, puesto, pinché, bebí, "
@@ -280,7 +318,12 @@ CONCEPTS: dict[C, str] = {
         "pastilla*, píldora*, pildora*, comprimido*, cápsula*, medicina*, medicamento*, medicación, "
         "remedio*, paracetamol, ibuprofeno, aspirina*, sintrom, somnífero*, ansiolítico*, calmante*, "
         "tranquilizante*, antidepresivo*, dosis, morfina, tramadol, diazepam, clonazepam, jarabe, gotas, "
-        "analgésico*, anticoagulante*, betabloqueante*, parches"
+        "analgésico*, anticoagulante*, betabloqueante*, parches, ramipril, lisinopril, enalapril, "
+        "amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, "
+        "lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, "
+        "atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, "
+        "citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, losartán, tabletas, "
+        "las de dormir, las de la tensión, metformina"
     ),
     C.INSULIN: "insulina*",
     C.TOO_MUCH: (
@@ -288,7 +331,11 @@ CONCEPTS: dict[C, str] = {
         "sin querer, por error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, "
         "puñado, puño, un montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, "
         "repetí, repetido, de golpe, tres veces, el triple, doce, quince, veinte, treinta, varias, de una, "
-        "otra vez, en total, mal, por dos"
+        "otra vez, en total, mal, por dos, ya las había tomado, ya la había tomado, se me olvidó que, "
+        "me olvidé que, olvidé que ya, repetí la dosis, dos dosis, de una sentada, de una vez, diez, "
+        "dieciocho, cuarenta, cincuenta, todas las que, las que quedaban, que quedaban, toda la caja, "
+        "semana entera, lo que había, cuatro veces, cinco veces, mezclé, revolví, más de la cuenta, "
+        "más de lo que, equivocada, equivocado, equivocadas"
     ),
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
@@ -303,13 +350,20 @@ CONCEPTS: dict[C, str] = {
         "tirarme a las vías, me tiro por, ahorcar*, ahorcarme, colgarme, pegarme un tiro, hacerme daño, "
         "me hago daño, lastimarme, hacerse daño, lastimarse, acabar conmigo, poner fin a mi vida, "
         "poner fin a todo, fin a mi vida, cometer una locura, hacer una locura, envenenarme, matarnos, "
-        "me aviento, aventarme"
+        "me aviento, aventarme, me tiro, me voy a tirar, lanzarme, me lanzo, saltar del, saltar por, "
+        "saltar desde, tirarme del puente, cortarme el cuello, terminar con mi sufrimiento, "
+        "acabar con mi sufrimiento, acabar con esto de una vez, quiero acabar con todo, "
+        "quiero terminar con todo, se quiere matar, se va a tirar, se quiere morir, intentó matarse, "
+        "quise matarme, quitarme la existencia, acabar de una vez con todo, poner punto final a mi vida"
     ),
     C.CUT_SELF: (
         "cortarme las venas, cortar las venas, corté las venas, cortado las venas, me acabo de cortar, "
         "me corto, me corté a propósito, me corté los brazos, autolesi*, me he cortado a propósito, "
         "cortarme los brazos, hacerme cortes, me hice cortes, me quemé a propósito, me hago cortes, rajarme, "
-        "me rajé"
+        "me rajé, me he cortado los brazos, me he cortado las muñecas, me corté las muñecas, "
+        "cortarme las muñecas, me corté el brazo con, me corté con la cuchilla, "
+        "me he cortado con la cuchilla, me corto los brazos, me corto las piernas, me hice daño a propósito, "
+        "me he hecho daño a propósito, me quemo con, me golpeo, me autolesiono, me he rajado"
     ),
     C.END_IT: (
         "se acaba todo, se acabó todo, acabo con todo, termino con todo, lo hago, se termina todo, se acaba, "
@@ -347,7 +401,15 @@ CONCEPTS: dict[C, str] = {
         "no volver a despertar, dormirme y no, cansado de vivir, cansada de vivir, harto de vivir, "
         "harta de vivir, mejor sin mí, sin mi todos, estarían mejor sin, no tengo razón para vivir, "
         "no tengo motivos para vivir, no hay razón para vivir, no haber nacido, ideas de muerte, "
-        "pienso en la muerte, no aguanto más esta vida, la vida no tiene sentido, la vida ya no"
+        "pienso en la muerte, no aguanto más esta vida, la vida no tiene sentido, la vida ya no, "
+        "me gustaría no despertar, ojalá no despierte, ojalá no me despierte, no amanecer, "
+        "quisiera no despertar, quisiera dormirme y no, no seguir viviendo, seguir viviendo, "
+        "no tener que vivir, ojalá estuviera muert*, preferiría morir*, preferiría estar muert*, "
+        "prefiero morir*, prefiero estar muert*, mejor morir*, mejor me muero, si me muero, si me muriera, "
+        "si no existiera, no existir, desaparecer, sobro en este mundo, sin mí, sin mi estarían, "
+        "cansad* de vivir, no tengo ganas de seguir viviendo, perdí las ganas de vivir, "
+        "he perdido las ganas de vivir, se me quitaron las ganas de vivir, no me importaría morir*, "
+        "no me importa morir*, no vale la pena seguir, pa qué vivir, que me lleve dios, que dios me lleve"
     ),
     C.HOPELESS: (
         "no le veo sentido, sin sentido todo, nada tiene sentido, ya nada tiene, todo me da igual, "
@@ -359,7 +421,15 @@ CONCEPTS: dict[C, str] = {
         "no sirvo para nada, soy un estorbo, soy una carga, desesperad*, estoy desesperad*, todo perdido, "
         "no veo luz, túnel, pozo, tocado fondo, toqué fondo, lo veo todo negro, todo negro, "
         "nada merece la pena, nada vale la pena, qué más da todo, da igual lo que haga, ya todo da igual, "
-        "vacío por dentro"
+        "vacío por dentro, para qué tanto, para que seguir, pa qué seguir, no le encuentro sentido, "
+        "no encuentro sentido, no tiene sentido seguir, nada me importa, ya nada me importa, no veo futuro, "
+        "no veo el futuro, todo es inútil, es inútil todo, soy un inútil, soy inútil, soy un fracaso, "
+        "un fracaso total, soy una inútil, nadie me necesita, no hay remedio, esto no tiene remedio, "
+        "no tiene arreglo, no levanto cabeza, no salgo de esta, de esta no salgo, no aguanto más, "
+        "ya no aguanto, no doy más, ya no doy más, estoy acabad*, estoy en el pozo, en un pozo, "
+        "en un agujero negro, todo oscuro, solo veo oscuridad, vacía por dentro, muert* por dentro, "
+        "muerto en vida, nunca saldré, no hay nada que hacer, ya no espero nada, no espero nada, "
+        "sin ilusión, perdí la ilusión, mi vida no vale, mi vida es un desastre, la vida no me"
     ),
     # eating
     C.EATING: (
@@ -374,7 +444,17 @@ CONCEPTS: dict[C, str] = {
         "casi no como, apenas como, no puedo parar de comer, no puedo dejar de comer, "
         "no puedo dejar de pesarme, me peso diez veces, me peso a cada rato, diurético* para, "
         "pastillas para adelgazar, me castigo sin comer, purg*, escupo la comida, ayuno para, "
-        "tirar la comida, escondo la comida"
+        "tirar la comida, escondo la comida, calorías al día, solo agua, sólo agua, solo café, "
+        "a base de café, a base de agua, me mato a ejercicio para quemar, quemar lo que, "
+        "quemar todo lo que comí, no merezco comer, me comí todo, me he comido todo, arrasé la nevera, "
+        "arrasé con la nevera, vacié la nevera, como a escondidas, comer a escondidas, "
+        "comiendo a escondidas, me da pánico engordar, me da miedo engordar, me da miedo comer, "
+        "me da miedo la báscula, me da terror subir, me siento culpable cada vez que como, "
+        "culpable por comer, culpa después de comer, me odio por comer, me pesé diez, me peso todo el día, "
+        "me peso cada hora, me peso veinte, me salto las comidas para, me salto todas las comidas, "
+        "saltándome comidas, dejo de comer, vomito lo que como, vomito todo lo que, vomitar lo que como, "
+        "vomitar la cena, devolver lo que como, me hago vomitar, hacerme vomitar, odio verme, "
+        "odio mi barriga, no me permito comer, comer sin parar, como sin parar, pastillas para no comer"
     ),
     C.ON_PURPOSE: (
         "a propósito, adrede, aposta, para adelgazar, para bajar, pa bajar, para no engordar, dedos, "
@@ -387,7 +467,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.NOT_EATEN: (
         "no como, no he comido, sin comer, no comí, no pruebo bocado, no he probado bocado, "
-        "sin probar bocado, no como nada, nada de comer, no ha comido, llevo sin comer, ayunas"
+        "sin probar bocado, no como nada, nada de comer, no ha comido, llevo sin comer, ayunas, "
+        "no meto nada en el cuerpo, nada en el estómago, no he tomado nada, solo líquidos, "
+        "no almuerzo ni ceno, no ceno ni, sin probar comida, no pruebo la comida, no pruebo comida, "
+        "estoy sin comer, no he comido nada"
     ),
     C.FOR_DAYS: (
         "desde, días, dias, lunes, martes, miércoles, jueves, viernes, sábado, domingo, semana, peso, "
@@ -396,21 +479,36 @@ CONCEPTS: dict[C, str] = {
     # swelling
     C.SWOLLEN: (
         "hinch*, inflam*, inflad*, infl*, edema, como un globo, globo, como una bota, hinchadisim*, "
-        "abotagad*, deform*, abultad*, tumefact*"
+        "abotagad*, deform*, abultad*, tumefact*, hinchand*, se hinchó, hinchazon, inflamand*, dura y gorda, "
+        "gordísima, enorme, el doble, como un melón, como una salchicha, edematizad*, se me puso como"
     ),
-    C.BIGGER: "más gorda, más gordo, más grande que, más gruesa, el doble de, mucho más gorda, más ancha",
+    C.BIGGER: (
+        "más gorda, más gordo, más grande que, más gruesa, el doble de, mucho más gorda, más ancha, "
+        "mas gorda, más hinchada que, no me entra el zapato, no me cabe el zapato, el doble"
+    ),
     C.HOT_OR_RED: (
-        "roja y caliente, caliente y roja, roja, caliente y dura, caliente y me duele, colorada y caliente, enrojecid*"
+        "roja y caliente, caliente y roja, roja, caliente y dura, caliente y me duele, colorada y caliente, "
+        "enrojecid*, caliente, morada, amoratada, dura y caliente, ardiendo, colorada, arde"
     ),
     C.CLOT: "trombosis, trombo*, coágulo en, flebitis, coágulo, trombosis venosa, tvp",
     C.CLOSING: (
         "cerr*, cierra, cerrando, se cierra, aprieta, aprietando, estrech*, hincha*, tragar, "
-        "no puedo tragar, obstru*, atasc*, tapad*"
+        "no puedo tragar, obstru*, atasc*, tapad*, no puedo ni tragar, no me pasa ni la saliva, "
+        "no paso ni agua, nudo, ahoga, hinchando, cerrad*, se me cierra"
     ),
     C.ALLERGY: (
         "anafil*, choque anafiláctico, shock anafiláctico, reacción alérgica, reaccion alergica, "
         "choque alérgico, alergia fuerte, ronchas por todo, ataque de alergia, adrenalina, edema de glotis, "
         "urticaria por todo"
+    ),
+    C.RASH: (
+        "ronchas, sarpullido, urticaria, habones, salpullido, pica todo el cuerpo, picazón por todo, "
+        "picor por todo, me pica todo, manchas rojas, todo rojo, granos por todo, granitos por todo"
+    ),
+    C.TRIGGER: (
+        "picó, picadura, picado, avispa, abeja, avispón, nuez, nueces, cacahuete*, maní, cacahuate*, "
+        "marisco*, camaron*, gambas, camarón, antibiótico*, penicilina, amoxicilina, pastilla nueva, "
+        "medicina nueva, medicamento nuevo, inyección, vacuna, ibuprofeno, huevo, kiwi, almendra*"
     ),
     # exercise
     C.NAUSEA: (
@@ -423,9 +521,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SHARP: (
         "pinchazo*, tirón*, latigazo*, torc*, torcí, retorc*, desgarr*, crujió, cruj*, chasquido, tronó, "
-        "truen*, rompió, rotura, agud*, punzante, de repente, repentin*, esguince, me torcí, doblé, jaló, "
-        "jalon*, jalón, enganch*, bloque*, crac, pop, salió, fall*, me dio un, clav*, luxé, acalambr*, "
-        "engarrot*"
+        "truen*, rompió, rotura, agud*, punzante, de repente, repentin*, esguince, me torcí, jaló, jalon*, "
+        "jalón, enganch*, bloque*, crac, clav*, luxé, acalambr*, engarrot*"
     ),
     C.INJURY: (
         "lumbago, ciática aguda, esguince, desgarro, distensión, contractura, rotura fibrilar, "
@@ -440,7 +537,10 @@ CONCEPTS: dict[C, str] = {
     C.CRY: (
         "socorro, auxilio, sos, emergencia, pidan ayuda, pide ayuda, manden ayuda, necesito ayuda urgente, "
         "necesito ayuda ya, necesito ayuda ahora, sálvenme, ayuda urgente, necesito una ambulancia, "
-        "una ambulancia ya, ambulancia por favor, necesito un médico ya"
+        "una ambulancia ya, ambulancia por favor, necesito un médico ya, me caí y no me puedo levantar, "
+        "no me puedo levantar del suelo, no puedo levantarme del suelo, tirada en el suelo sin poder, "
+        "vengan rápido, vengan ya, ven rápido, que venga alguien ya, que alguien venga, manden a alguien, "
+        "una ambulancia, ayuda ya, ayuda rápido, necesito que vengan"
     ),
     C.HELP_ME: (
         "ayuda, ayúdenme, ayúdame, ayúdeme, ayudadme, ayudame, ayudenme, necesito ayuda, necesito a alguien, "
@@ -453,7 +553,8 @@ CONCEPTS: dict[C, str] = {
         "muy mal, algo va mal, algo no va bien, me caí, caíd*, corran, deprisa, corre, 🚑, 🆘, me voy a morir"
     ),
     C.CALL: (
-        "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, marquen"
+        "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, "
+        "marquen"
     ),
     C.AMBULANCE: (
         "ambulancia, ambulansia, 112, 911, 061, emergencias, urgencias, paramédico*, samu, bomberos, "
@@ -461,7 +562,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.DYING: (
         "me muero, me estoy muriendo, me voy a morir, se está muriendo, se muere, siento que me muero, "
-        "creo que me muero, me estoy yendo, me siento morir"
+        "creo que me muero, me estoy yendo, me siento morir, siento que me voy, creo que me voy a morir, "
+        "esto es el final, me voy"
     ),
     # how it is said
     C.NO: (
@@ -525,6 +627,15 @@ CONCEPTS: dict[C, str] = {
     C.FICTION: (
         "película, peli, serie, series, capítulo, novela, telenovela, libro, noticia*, actor, actriz, "
         "documental, tele, televisión, personaje, partido, fútbol, videojuego, teatro, cine, podcast, netflix"
+    ),
+    C.FIGURATIVE: (
+        "calor, factura*, recibo de la luz, luz, precio*, partido, gol, final, jefe, trabajo, papeleo, "
+        "hacienda, renta, declaración, impuestos, alquiler, hipoteca, vistas, paisaje, concierto, boda, "
+        "risa, reír, reírme, aburrimiento, tráfico, atasco, pantalón, pantalones, vaqueros, vestido, "
+        "zapatos, faja, liga, equipo, serie, capítulo, película, chiste, sorpresa, susto, ilusión, emoción, "
+        "chocolate, cerveza, café, móvil, celular, batería, coche, carro, lavadora, ordenador, internet, "
+        "examen, exámenes, deberes, nietos, hambre, sed, frío, mosquitos, tele, novela, deudas, cola, "
+        "reunión, correo"
     ),
     C.LAUGHTER: (
         "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, qué mono, "
@@ -608,7 +719,37 @@ CONCEPTS: dict[C, str] = {
         "la báscula está, no tengo tiempo, no puedo esperar, no puedo creer, no me lo puedo creer, "
         "me rindo con el, se acabó el café, se acabó la leche, se acaba el verano, se acaba la semana, "
         "se acaba el plazo, lo hago luego, lo hago mañana, lo hago ahora, lo hago hoy, hoy lo hago, "
-        "mañana lo hago, ya lo hago"
+        "mañana lo hago, ya lo hago, qué infarto, de infarto, un infarto los precios, me da un infarto, "
+        "me dio un infarto al ver, por poco me da algo, casi me muero, por poco me desmayo, "
+        "casi me desmayo cuando, me ha dado un vuelco el corazón, un vuelco el corazón, corazón a mil con, "
+        "me late de emoción, me ahogo de risa, ahogo de risa, ahogándome de risa, me parto, "
+        "me parto de risa, me meo de risa, llorar de risa, me mata la curiosidad, me mata la espera, "
+        "me matan los zapatos, matan los zapatos, me matan los pies, matar el gusanillo, matando el tiempo, "
+        "mataría por, te voy a matar, te mato, mi mujer me mata, me va a matar mi mujer, muero de pena, "
+        "muerta de sueño, muerto de sueño, muerta de cansancio, medio muerto de sueño, punto muerto, "
+        "agua muerta, mosquita muerta, más muerto que vivo después de, hasta morir, a morir, de morirse, "
+        "morirse de risa, para morirse, vivir del cuento, sin vivir en mí, sangre de horchata, sudar sangre, "
+        "sangre sudor y lágrimas, llevo la sangre, sangre en las venas, tinta sangre, me hierve la sangre, "
+        "hierve la sangre, sangría del, chupasangre, negro como el carbón el café, lo veo negro para el, "
+        "me pone negro, verlas negras, negra suerte, suerte negra, pierna de cordero, pierna suelta, "
+        "dormí a pierna suelta, estirar las piernas, estirar la pata, meter la pata, metí la pata, "
+        "en pie de guerra, con buen pie, pie derecho, brazo a torcer, dar el brazo, brazo de gitano, "
+        "brazos cruzados, mano izquierda para, mano derecha, echar mano, mano larga, de primera mano, "
+        "la cara b, plantar cara, buena cara, mala cara, cara de sueño, boca del metro, "
+        "se me hace la boca agua, boca agua, lengua de gato, mala lengua, malas lenguas, "
+        "se me fue la lengua, irse de la lengua, lengua materna, sin pelos en la lengua, garganta profunda, "
+        "ojo por ojo, a ojo, pegar ojo, no pegué ojo, no he pegado ojo, cuatro ojos, mal de ojo, "
+        "ojos que no ven, dolor de cabeza los, dolor de cabeza del, dolor de cabeza este, cabeza bien alta, "
+        "cabeza de familia, cabeza de ajo, perder la cabeza, de cabeza al, cabeza loca, en cabeza, "
+        "dar vueltas a la manzana, dar vueltas en la cama, dando vueltas en la cama, mareo de papeles, "
+        "qué mareo de cifras, mareando la, hinchado de orgullo, hincha el, hinchar globos, hinchar la rueda, "
+        "inflar la rueda, inflar los globos, rueda inflada, calambre de risa, presión laboral, "
+        "presión en el trabajo, bajo presión, mucha presión en, olla a presión, presión de las ruedas, "
+        "aire de familia, con aire, dar aires, en el aire, cambio de aires, aire puro, al aire, sin ayuda, "
+        "con ayuda de, ayuda de mi, primeros auxilios, cuarto de socorro del, emergencias climática, "
+        "teléfono de emergencias apuntado, ambulancia pasó, vi una ambulancia, una ambulancia pasó, "
+        "suicida el precio, sobredosis de, se acabó el, se acabó la, se acaban las vacaciones, "
+        "despedida de soltero, despedida de soltera, despedida del trabajo, carta a los reyes"
     ),
 }
 

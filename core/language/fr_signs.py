@@ -7,7 +7,10 @@ from core.language.concepts import Concept as C
 
 CONCEPTS: dict[C, str] = {
     # parts of the body
-    C.CHEST: ("poitrine, thorax, sternum, cage thoracique, buste, poitrail, thoracique, côtes, torse, poitrine gauche"),
+    C.CHEST: (
+        "poitrine, thorax, sternum, cage thoracique, buste, poitrail, thoracique, côtes, torse, "
+        "poitrine gauche"
+    ),
     C.HEART: "cœur, coeur, pouls, battements, palpitant, rythme cardiaque, battement, cardio",
     C.ARM_OR_JAW: (
         "mâchoire, bras gauche, deux bras, omoplate, omoplates, cou, nuque, gorge, épaule gauche, "
@@ -39,13 +42,13 @@ CONCEPTS: dict[C, str] = {
     C.HURT: (
         "douleur*, mal, fait mal, brûle, brûlure*, brûlant, pique, picote, pointe, élancement*, élance, "
         "lance, lancine, lancinant*, poignard, poignardé, coup de poignard, crampe*, tiraille*, gêne, "
-        "souffre, souffrance, douloureu*, déchire, pinçement, pince, pincement, bizarre, drôle, "
-        "point de côté, point, torture, ça tire, tire, transperce, coup de couteau, spasme, brule"
+        "souffre, souffrance, douloureu*, déchire, pinçement, pince, pincement, point de côté, point, "
+        "torture, ça tire, tire, transperce, coup de couteau, spasme, brule"
     ),
     C.PRESS: (
         "serre, serré, serrée, serrement, oppress*, opprime, compress*, comprime, écras*, étau, pression, "
         "lourd, lourde, lourdeur, poids, pèse, étreint, étreinte, bloc, bloqué*, étouffe, ceinture, barre, "
-        "chape, enclume, pesanteur, coincé, nœud, tenaille, broie, appuie, assis sur"
+        "chape, enclume, pesanteur, coincé, nœud, tenaille, broie, appuie, assis sur, bizarre, drôle"
     ),
     C.SPREADS: (
         "irradie, descend dans, remonte dans, va dans le bras, se propage, gagne le bras, "
@@ -58,21 +61,25 @@ CONCEPTS: dict[C, str] = {
         "tape, rate des battements, rate un battement, des ratés, ratés, bat la chamade, chamade, accélère, "
         "accéléré, s'accélère, trop vite, si vite, très vite, hyper vite, fou, folle, affolé*, s'affole, "
         "affole, galope, galop, désordonné*, n'importe comment, tambour, boum, débat, va exploser, "
-        "battre fort, bondit, palpite*, tambourine, désynchro*, pas régulier, part en vrille, martèle"
+        "battre fort, bondit, palpite*, tambourine, désynchro*, pas régulier, part en vrille, martèle, yoyo, "
+        "à tout rompre, comme un fou, des bonds, bonds, fait des bonds, des sauts, sauts, loupés, loupe, "
+        "loupe des battements, des pauses, s'arrête puis repart, s'arrête et repart, culbute*, galipettes, "
+        "pirouettes, déraille, déconne, déréglé*, détraqué*, à la vitesse grand v, grand galop, "
+        "dans la gorge, jusque dans les oreilles, saccadé*, dans tous les sens, tachycarde, qui tape, "
+        "cavale, toque, explose, sort de ma poitrine, papillonne, frétille, bizarre"
     ),
     C.PALPITATIONS: "palpitation*, tachycardie*, arythmie*, extrasystole*, fibrillation, coeur qui s'emballe, tachy",
-    C.COLD_SWEAT: (
-        "sueur froide, sueurs froides, suée froide, moite et froid, transpire à grosses gouttes, "
-        "en nage sans raison, trempé* de sueur, ruisselle de sueur, transpire à froid"
-    ),
+    C.COLD_SWEAT: "sueur froide, sueurs froides, suée froide, moite et froid, en nage sans raison, transpire à froid",
     # brain
     C.STROKE: (
-        "avc, attaque cérébrale, accident vasculaire, accident cérébral, hémorragie cérébrale, ait, "
+        "avc, attaque cérébrale, accident vasculaire, accident cérébral, hémorragie cérébrale, "
         "rupture d'anévrisme, infarctus cérébral, embolie, attaque au cerveau, congestion cérébrale"
     ),
     C.DROOP: (
         "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, pendant*, décroché*, "
-        "s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule"
+        "s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule, "
+        "de travers, relâché*, paralysé, pend d'un, qui tombe, tombe d'un, dissymétrique, immobile, bizarre, "
+        "tordu"
     ),
     C.NUMB: (
         "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, sens pas, "
@@ -83,7 +90,11 @@ CONCEPTS: dict[C, str] = {
         "ne répond plus, répond plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, ne bouge plus, "
         "bouge plus, bouge pas, lâche tout, lâche, me lâche, a lâché, flasque, tout lâcher, "
         "fais tout tomber, fait tomber tout, pèse une tonne, de coton, en coton, en plomb, comme du plomb, "
-        "inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne marche plus, fonctionne plus, retombe"
+        "inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne marche plus, fonctionne plus, retombe, "
+        "ne se lève plus, se lève plus, ne bouge, traîne, la traîne, lâche les objets, lâche les choses, "
+        "échappe des mains, m'échappe des mains, glisse des mains, tombe des mains, de chiffon, "
+        "en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient plus, tient plus, "
+        "me tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus rien tenir"
     ),
     C.WEAK: "faiblesse, faible, sans force, faiblard, plus de force",
     C.ONE_SIDE: "d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps",
@@ -91,8 +102,10 @@ CONCEPTS: dict[C, str] = {
         "peux pas, peux plus, peut pas, peut plus, pouvais plus, arrive pas, arrive plus, arrivais plus, "
         "n'arrive pas, n'arrive plus, j'arrive pas, jarrive pas, jarrive plus, jarrive pas a, sais plus, "
         "sais pas, réussis pas, parviens pas, parviens plus, impossible de, impossible, du mal à, du mal, "
-        "incapable, difficulté*, à peine, galère à, peine à, pas moyen de, plus moyen de, presque plus, "
-        "plus, plus rien, plus bien, galère pour, dur de, dur à, impossib*"
+        "incapable, à peine, galère à, peine à, pas moyen de, plus moyen de, presque plus, galère pour, "
+        "dur de, dur à, impossib*, difficultés à, difficulté à, ne peux pas, ne peux plus, ne peut plus, "
+        "ne peut pas, suis plus capable, pas capable, n'arrivais plus, arrive même plus, arrive meme plus, "
+        "réussis plus, parvient plus, parvient pas"
     ),
     C.MOVE: (
         "bouger, lever, soulever, remuer, tenir, sentir, serrer, attraper, plier, porter, bouge, lève, "
@@ -108,29 +121,41 @@ CONCEPTS: dict[C, str] = {
         "incompréhensible*, pâteu*, pateu*, bafouill*, de travers, mélang*, dans le désordre, charabia, "
         "embrouill*, bredouill*, mâch*, incohéren*, pas clair*, bute, fourche, ne sortent pas, sortent pas, "
         "sortent plus, ne veulent pas sortir, comme un ivrogne, empâté*, pas de sens, aucun sens, "
-        "comprend rien à ce que je dis, comprend pas ce que je dis, comprend rien"
+        "comprend rien à ce que je dis, comprend pas ce que je dis, comprend rien, trébuche, s'emmêle, "
+        "s'emmêlent, emmêle*, mélange, mélangent, lourde, lourd, viennent plus, viennent pas, sort plus, "
+        "sort pas, comme si j'étais saoul, comme si j'étais ivre, comme un bébé, épaisse, épais, "
+        "sort de travers, sortent de travers, mots à l'envers, personne me comprend, "
+        "personne ne me comprend, plus de sens"
     ),
     C.SLURRED: (
         "bafouille, charabia, parle de travers, bouche pâteuse, parle comme un ivrogne, "
-        "dis n'importe quoi d'un coup, aphasie, aphasique, élocution trouble"
+        "dis n'importe quoi d'un coup, aphasie, aphasique, élocution trouble, mots sortent de travers, "
+        "trouve plus mes mots, trouve plus les mots, cherche mes mots d'un coup, langue pâteuse, "
+        "langue épaisse, parle bizarrement, parle de manière bizarre, mots ne sortent plus, mots sortent plus"
     ),
-    C.SEE: "voir, vois, voit, voyais, vue, vision, voit plus, regarde",
+    C.SEE: "voir, vois, voit, voyais, vue, vision, regarde, vois rien, voit rien",
     C.SIGHT_LOST: (
         "vois double, voit double, vision double, vision doublée, perte de vision, perte de la vue, "
         "perte de vue, perdu la vue, perdu la vision, aveugle, vision floue, vois flou, vois tout flou, "
         "voile noir, voile devant l'œil, voile devant l'oeil, rideau devant l'œil, rideau noir, "
         "vois plus d'un œil, vois plus d'un oeil, trouble de la vue, troubles de la vue, vue brouillée, "
         "vue qui se brouille, moitié du champ, champ visuel, tout noir dans l'œil, tout noir d'un oeil, "
-        "oeil noir d'un coup, tache noire, cécité, vue a baissé d'un coup"
+        "oeil noir d'un coup, tache noire, cécité, vue a baissé d'un coup, vois plus que la moitié, "
+        "moitié de la vue, vois la moitié, un voile sur l'œil, voile sur l'oeil, un voile devant un, "
+        "oeil est devenu noir, œil est devenu noir, vue d'un côté, vois en double, tout en double, dédoublé, "
+        "dédouble, vue brouillée d'un coup, aveugle d'un oeil"
     ),
     C.CONFUSED: (
         "confus, confuse, confusion, désorienté*, perdu*, embrouillé*, à l'ouest, égaré*, hagard*, "
-        "comprends plus rien, mélange tout"
+        "comprends plus rien, mélange tout, dans le brouillard, incohérent*, embrumé*, plus rien comprendre, "
+        "dit n'importe quoi, raconte n'importe quoi"
     ),
     C.LOST_BEARINGS: (
         "sais plus où je suis, sais pas où je suis, sais plus quel jour, sais plus où j'en suis, "
         "sais plus comment je m'appelle, reconnais plus ma maison, sais même plus, ne sais plus mon nom, "
-        "sait plus où elle est, sait plus où il est, reconnais plus personne, sais plus qui"
+        "sait plus où elle est, sait plus où il est, reconnais plus personne, sais plus qui, "
+        "sais plus mon adresse, plus où je suis, sais pas quel jour, quel jour on est, reconnais pas ma, "
+        "sais plus qui je suis, sais plus ou je suis, sais plus mon nom"
     ),
     C.HEADACHE: (
         "mal de tête, maux de tête, mal de crâne, mal à la tête, migraine*, céphalée*, tête va exploser, "
@@ -162,12 +187,19 @@ CONCEPTS: dict[C, str] = {
         "blackout, trou noir, dans les vapes, tombé raide, tombée raide, ne réagit plus, réagit plus, "
         "réagit pas, répond plus, ne répond pas, ne se réveille pas, se réveille pas, se réveille plus, "
         "ne bouge plus par terre, ko, pertes de connaissance, défailli, défaillir, tombé d'un coup, "
-        "tombée d'un coup, parti dans les vapes, inanimé*, lipothymie, tombé sans connaissance"
+        "tombée d'un coup, parti dans les vapes, inanimé*, lipothymie, tombé sans connaissance, "
+        "perdu conaissance, perdu connaissances, écroulée, tombé comme une masse, tombée comme une masse, "
+        "tombé à la renverse, tombée à la renverse, suis parti d'un coup, tout est devenu noir, "
+        "je suis tombé raide, noir total, rideau noir et, voile noir et je suis tombé*, ne se relève pas, "
+        "se relève pas, ne bouge plus, bouge plus du tout, inerte, plus conscient*, pas conscient*, "
+        "n'arrive pas à la réveiller, n'arrive pas à le réveiller, arrive pas à le réveiller, "
+        "arrive pas à la réveiller, réponds plus, reprend pas connaissance, parti en arrière, m'effondrer, "
+        "tourné de l oeil, syncopes, tombe inanimé*"
     ),
     C.CAME_ROUND: (
         "réveillé*, revenu à moi, revenue à moi, repris connaissance, repris conscience, retrouvé*, "
         "suis revenu, me suis retrouvé*, rouvert les yeux, ouvert les yeux, repris mes esprits, "
-        "repris les esprits"
+        "repris les esprits, retrouvé, étendue, réveillée, reveillé*, je me réveille"
     ),
     C.FLOOR: "par terre, sol, carrelage, tapis, à terre, plancher, au sol, moquette, lino, couloir",
     C.SEIZURE: (
@@ -191,7 +223,7 @@ CONCEPTS: dict[C, str] = {
         "tous les jours, sans cesse, plusieurs, depuis, tout le temps, régulièrement, répétition, "
         "ces derniers temps, hier, fois, jours, semaine, cette semaine, toute la journée, 3e, 2e, troisième, "
         "deuxième, trois fois, deux fois, quotidien*, ça revient, revient, reviennent, recommence, dès que, "
-        "matins, ça dure, en ce moment, permanence, rebelote"
+        "matins, ça dure, en ce moment, permanence, rebelote, de plus en plus, nouveau, normal"
     ),
     # breath
     C.BREATHE: (
@@ -202,28 +234,40 @@ CONCEPTS: dict[C, str] = {
     C.CHOKING: (
         "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, n'arrive plus à respirer, "
         "peux pas respirer, peux plus respirer, peut plus respirer, respire plus, ne respire plus, "
-        "respire pas, respire plus bien, respire mal, respire très mal, respire à peine, étouff*, j'étouffe, "
-        "jétouffe, jetouffe, suffoqu*, asphyxi*, asphyxie, m'étrangle, s'étrangle, étrangle, "
-        "du mal à respirer, mal à respirer, peine à respirer, difficulté à respirer, difficultés à respirer, "
-        "difficultés respiratoires, détresse respiratoire, gêne respiratoire, impossible de respirer, "
-        "cherche l'air, cherche mon air, cherche son air, cherche mon souffle, halète comme, noie sans eau, "
-        "galère à respirer, sans air, pas d'air, plus d'air, plus dair, l'air ne passe plus, air ne rentre, "
-        "air passe plus, air passe pas, mal a respirer, sais plus respirer, arrive plus a respirer, "
-        "respirer difficile*, respiration difficile, respiration bloquée, respiration coupée, "
-        "respiration siffl*"
+        "respire pas, respire plus bien, respire très mal, respire à peine, étouff*, j'étouffe, jétouffe, "
+        "jetouffe, suffoqu*, asphyxi*, asphyxie, m'étrangle, s'étrangle, étrangle, "
+        "difficultés respiratoires, détresse respiratoire, impossible de respirer, cherche l'air, "
+        "cherche mon air, cherche son air, cherche mon souffle, halète comme, noie sans eau, "
+        "l'air ne passe plus, air ne rentre, air passe plus, air passe pas, sais plus respirer, "
+        "arrive plus a respirer, respiration difficile, respiration bloquée, ne respire pas, "
+        "cherche à respirer, ne rentre plus, l'air rentre plus, air rentre pas, respire presque plus, "
+        "a arrêté de respirer, arrêté de respirer, peux à peine respirer, arrive à peine à respirer, "
+        "peine à reprendre mon souffle"
     ),
     C.AIR_HUNGER: (
         "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, "
         "mon souffle coupé, souffle coupé, souffle se coupe, court d'air, pas assez d'air, "
-        "trouve plus mon souffle, trouve pas mon souffle, respirer devient"
+        "trouve plus mon souffle, trouve pas mon souffle, respirer devient, du mal à respirer, "
+        "mal à respirer, mal a respirer, peine à respirer, difficulté à respirer, difficultés à respirer, "
+        "gêne respiratoire, galère à respirer, respire mal, sans air, plus d'air, plus dair, pas d'air, "
+        "plus de souffle, respirer difficile*, respiration coupée, respiration siffl*, manque d'oxygène, "
+        "respire vite, respire très vite, respiration rapide, respirer est devenu, me manque de l'air, "
+        "manque de l air, le souffle me manque, souffle me manque, plus de respiration, "
+        "oppressé pour respirer"
     ),
     C.BREATHLESS: (
         "essouffl*, à bout de souffle, bout de souffle, plus de souffle, hors d'haleine, haletant*, halète*, "
         "haleter, souffle court, le souffle, dyspnée, souffle comme, ahan*, poussive, poussif, pompe l'air, "
         "perds mon souffle, perds le souffle, perdre le souffle, coupe le souffle, cours après mon souffle, "
-        "reprendre mon souffle, époumon*, anhél*, souffler, sifflement, manque d'air"
+        "reprendre mon souffle, époumon*, anhél*, souffler, sifflement, souffle comme un bœuf, "
+        "souffle comme un boeuf, souffle comme une locomotive, souffle coupé, reprendre haleine, "
+        "reprendre son souffle, pause pour souffler, souffler un coup, j'ai plus de souffle, "
+        "cherche mon souffle"
     ),
-    C.BLUE: ("bleu*, lèvres bleues, lèvres sont bleues, bleuit, violet*, cyanos*, devient bleu, est bleu, est bleue"),
+    C.BLUE: (
+        "bleu*, lèvres bleues, lèvres sont bleues, bleuit, violet*, cyanos*, devient bleu, est bleu, "
+        "est bleue"
+    ),
     C.REST: (
         "repos, assis*, couché*, allongé*, au lit, dans mon lit, la nuit, sans rien faire, sans bouger, "
         "sans effort, immobile, canapé, fauteuil, étendu*, nuit, en dormant, bouge pas, pas bougé, "
@@ -231,21 +275,25 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TASKS: (
         "escalier*, marches, m'habiller, habillant, m'habille, que d'habitude, d'habitude, qu'avant, "
-        "avant non, avant je, normal, normalement, douche, ménage, ces derniers temps, toujours, "
-        "de plus en plus, moindre, vite, cuisine, cuisiner, tous les jours, souvent, depuis, en parlant, "
-        "lit, faisant mon lit, faire mon lit, monter, monte, montant, étage, étages, courses, marcher, "
-        "marche, marchant, côte, côtes, quelques pas, quelques mètres, trois pas, lacets, balai, aspirateur, "
-        "vaisselle, effort, efforts, pour un rien, rien qu'en, rien que de, jardin, poubelles, chaussures, "
-        "boîte aux lettres, l'autre bout, vélo, quotidien, cette semaine, nouveau, c'est nouveau, "
-        "jamais avant"
+        "avant non, avant je, douche, ménage, moindre, cuisine, cuisiner, en parlant, lit, faisant mon lit, "
+        "faire mon lit, monter, monte, montant, étage, étages, courses, marcher, marche, marchant, côte, "
+        "côtes, quelques pas, quelques mètres, trois pas, lacets, balai, aspirateur, vaisselle, effort, "
+        "efforts, rien qu'en, rien que de, jardin, poubelles, chaussures, boîte aux lettres, l'autre bout, "
+        "vélo, me brosser les dents, brosser les dents, me coiffer, me laver, laver, chaussettes, lacer, "
+        "premier étage, un étage, deux étages, palier, pente, montée, repasser, étendre le linge, linge, "
+        "aux toilettes, aux wc, poubelle, pain, boulangerie, jusqu'à la voiture, jusqu'au portail, "
+        "jusqu'à la boîte, traverser, dix mètres, vingt mètres, cent mètres, deux pas, porter, sacs, cabas, "
+        "enfiler, moindre effort, au moindre, que le mois dernier, que la semaine dernière, le mois dernier, "
+        "promenade, me pencher, me baisser, ça ne m'arrivait pas, avant ça, alors que je le fais"
     ),
     C.INHALE: (
         "inspire, inspirant, respire à fond, respire profond*, respirer à fond, inspiration, en respirant, "
         "quand je respire, prends une grande inspiration, inspirer"
     ),
     # blood
-    C.BLEED: "saign*, épistaxis, nez qui saigne",
+    C.BLEED: "saign*, épistaxis, nez qui saigne, perds du sang, perd du sang, le sang coule, sang coule",
     C.BLOOD: "sang, sanguin*, sanglant*, saign*",
+    C.WOUND: "coupé, coupée, entaille, plaie, blessure, entaillé",
     C.NOT_STOPPING: (
         "s'arrête pas, arrête pas, n'arrête pas, s'arrete pas, arrete pas, s'arrête plus, arrête plus, "
         "sans arrêt, sans s'arrêter, arrive pas à l'arrêter, n'arrive pas à arrêter, ne s'arrête pas, "
@@ -253,12 +301,15 @@ CONCEPTS: dict[C, str] = {
         "pisse le sang, pisser le sang, ne coagule pas, coagule pas, depuis une heure, "
         "depuis une demi heure, une heure, demi heure, serviettes, serviette, torchon*, trempé*, imbibé*, "
         "pas moyen d'arrêter, veut pas s'arrêter, impossible à arrêter, impossible d'arrêter, "
-        "continue de couler, ne cesse pas, sans discontinuer, tarit pas"
+        "continue de couler, ne cesse pas, sans discontinuer, tarit pas, ça n'arrête pas, stoppe pas, "
+        "ne stoppe pas, n'arrive pas à stopper, pas à stopper, coule sans, pas moyen de stopper, s'arreter, "
+        "continue, pissait, imbibe, éponge, se tarit pas"
     ),
     C.MUCH: (
         "beaucoup, plein, énormément, abondamment, abondant, abondante, partout, flaque, des caillots, "
         "caillots, à la tête, de la tête, du crâne, beaucoup de sang, litres, pas mal, fort, grosse, massif, "
-        "massive, comme un bœuf, énorme*, quantité, vachement, rouge vif, mare, tellement, trop"
+        "massive, comme un bœuf, énorme*, quantité, vachement, rouge vif, mare, tellement, trop, flots, "
+        "grande quantité, caillot, énormément de, du sang rouge, rouge, une mare, tout plein, litre"
     ),
     C.HAEMORRHAGE: (
         "hémorragie*, hémorragique, ulcère qui saigne, ulcère qui saignait, ulcère hémorragique, "
@@ -286,14 +337,23 @@ CONCEPTS: dict[C, str] = {
         "comprimé*, cachet*, pilule*, médicament*, médoc*, gélule*, doliprane*, paracétamol, aspirine*, "
         "ibuprofène, somnifère*, anxiolytique*, antidépresseur*, calmant*, antidouleur*, cachetons, "
         "traitement, dose, doses, morphine, tramadol, sirop, gouttes, bêtabloquant*, betabloquant*, "
-        "anticoagulant*, previscan, xanax, lexomil, plaquette"
+        "anticoagulant*, previscan, xanax, lexomil, plaquette, ramipril, lisinopril, enalapril, amlodipin*, "
+        "furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, "
+        "oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, "
+        "bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, "
+        "tramadol*, somnifères, médocs, stilnox, kardégic, tranxène, pastilles, mes doses"
     ),
     C.INSULIN: "insuline*, lantus, novorapid",
     C.TOO_MUCH: (
         "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, erreur, "
         "sans faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, boite, plaquette, "
         "flacon, tube, trois fois, le triple, en double, d'un coup, plusieurs, mélangé*, confondu*, "
-        "bouteille, reste, douze, quinze, vingt, trente, deux doses, ensemble, surplus, par mégarde, refait"
+        "bouteille, reste, douze, quinze, vingt, trente, deux doses, ensemble, surplus, par mégarde, refait, "
+        "déjà pris, déjà prises, déjà fait, oublié que, j'avais oublié, une deuxième fois, seconde fois, "
+        "repris, reprise, dix, dix huit, quarante, cinquante, d'une traite, tout le pilulier, "
+        "pilulier de la semaine, semaine entière, quatre fois, cinq fois, plus que prévu, "
+        "plus qu'il ne faut, mauvaise dose, mauvais médicament, mauvais comprimé, doublé, dose doublée, "
+        "toute la plaquette, tout le flacon, le reste"
     ),
     C.POISON: (
         "javel, eau de javel, déboucheur, détergent, produit ménager, lessive, antigel, mort aux rats, "
@@ -309,13 +369,22 @@ CONCEPTS: dict[C, str] = {
         "me flinguer, me supprimer, me tirer une balle, me noyer, m'ouvrir les veines, attenter à mes jours, "
         "passer à l'acte, sauter du, sauter par la fenêtre, sauter sous, me faire du mal, se faire du mal, "
         "me fais du mal, faire une connerie, faire une bêtise, me buter, avaler tous mes, mourir ce soir, "
-        "tentative de suicide, fait une tentative, ts"
+        "tentative de suicide, fait une tentative, ts, vais sauter, je saute, me jeter par la fenêtre, "
+        "jeter sous un train, jeter sous le train, sous un train, du pont, du balcon, vais me pendre, "
+        "me foutre une balle, tout arrêter définitivement, terminer ma vie, arrêter ma vie, "
+        "se foutre en l'air, en finir une bonne fois, veut en finir, prendre tous mes cachets, "
+        "avaler toute la boîte ce soir, me trancher la gorge, mettre un terme à ma vie, "
+        "un terme à mes jours, disparaître pour de bon ce soir, se jeter, se supprimer, me zigouiller"
     ),
     C.CUT_SELF: (
         "taillad*, ouvert les veines, ouvrir les veines, me coupe exprès, coupé exprès, coupée exprès, "
         "coupé volontairement, coupée volontairement, me suis coupé* exprès, mutil*, me mutil*, scarif*, "
         "automutil*, me suis brûlé* exprès, tranché les veines, entaillé*, coupé les veines, me suis lacér*, "
-        "me taillade"
+        "me taillade, coupé les bras, coupé le bras avec, coupé avec une lame, coupé avec la lame, "
+        "lame de rasoir, coupé les poignets, taillé les veines, tailladé les veines, ouvert les poignets, "
+        "me suis ouvert les, me coupe les bras, me coupe les cuisses, me brûle avec, me suis brûlée exprès, "
+        "me frappe, me suis blessé exprès, me suis blessée exprès, me suis fait du mal, je me coupe, "
+        "coupures sur les bras, me suis recoupé*, me suis encore coupé*, encore coupé*"
     ),
     C.END_IT: (
         "j'en finis, jen finis, en finis, tout s'arrête, c'est fini, ça s'arrête, tout sera fini, sera fini, "
@@ -324,7 +393,8 @@ CONCEPTS: dict[C, str] = {
         "mets fin"
     ),
     C.TONIGHT: (
-        "ce soir, cette nuit, aujourd'hui, demain, maintenant, pour toujours, cette fois, tout de suite, bientôt"
+        "ce soir, cette nuit, aujourd'hui, demain, maintenant, pour toujours, cette fois, tout de suite, "
+        "bientôt"
     ),
     C.FAREWELL: (
         "lettre d'adieu, lettres d'adieu, mot d'adieu, lettre de suicide, dit adieu, fait mes adieux, "
@@ -358,7 +428,17 @@ CONCEPTS: dict[C, str] = {
         "fatigué de vivre, fatiguée de vivre, marre de vivre, marre de la vie, idées noires, idée noire, "
         "idées suicidaires, pensées suicidaires, envies suicidaires, ne plus exister, plus exister, "
         "plus goût à la vie, perdu le goût de vivre, qu'on m'oublie, plus être de ce monde, "
-        "que ça s'arrête pour de bon, jamais né, jamais née, débarrassé de moi"
+        "que ça s'arrête pour de bon, jamais né, jamais née, débarrassé de moi, "
+        "j'aimerais ne pas me réveiller, aimerais ne plus me réveiller, ne pas me réveiller, "
+        "plus me lever un jour, m'endormir pour toujours, dormir pour toujours, être morte, être mort, "
+        "voudrais ne plus être, voudrais ne plus exister, plus être là, ne plus être la, si j'étais mort*, "
+        "si je mourais, si je n'étais plus là, si j'étais plus là, sans moi, sans moi ça irait, "
+        "je voudrais que tout s'arrête, voudrais que tout s'arrête, que ça s'arrête, "
+        "n'ai plus envie de vivre, plus la force de vivre, plus goût de vivre, plus le goût de vivre, "
+        "plus goût à rien vivre, vivre ne m'intéresse plus, la mort serait, mort serait un soulagement, "
+        "pense à la mort, je pense à mourir, songe à la mort, pense au suicide, disparaître, "
+        "mourir dans mon sommeil, partir dans mon sommeil, vivre encore comme ça, pas continuer à vivre, "
+        "plus continuer à vivre, marre d'être en vie, plus rien ne me retient, la vie ne vaut"
     ),
     C.HOPELESS: (
         "à quoi bon, a quoi bon, plus rien n'a de sens, rien n'a de sens, rien n'a plus de sens, "
@@ -372,7 +452,19 @@ CONCEPTS: dict[C, str] = {
         "suis un poids pour, suis un fardeau, un fardeau, suis nul, vaux rien, vaux plus rien, "
         "ça n'ira jamais mieux, ira jamais mieux, irait mieux un jour, jamais mieux, plus rien à attendre, "
         "plus la force de continuer, plus la force de, tout est foutu, suis foutu*, tout m'est égal, "
-        "plus envie de rien, rien ne changera, tout est noir, tout noir dans ma tête, vide à l'intérieur"
+        "plus envie de rien, rien ne changera, tout est noir, tout noir dans ma tête, vide à l'intérieur, "
+        "ça ne sert à rien, ne sert plus à rien, à quoi ça sert, pourquoi continuer, pour quoi faire encore, "
+        "quoi bon continuer, je ne vois plus d'avenir, vois pas d'avenir, vois plus d'avenir, "
+        "plus de lumière, ne vois plus la lumière, bout du rouleau, au bout du rouleau, à bout je, "
+        "tout est fichu, c'est foutu, ma vie est foutue, ma vie est fichue, ma vie n'a, ma vie ne rime, "
+        "je suis une charge, un boulet pour, je suis inutile, suis bonne à rien, suis bon à rien, "
+        "bon à rien, bonne à rien, je me sens vide, complètement vide, vide à l intérieur, "
+        "éteint à l'intérieur, mort à l'intérieur, morte à l'intérieur, dans un trou noir, un gouffre, "
+        "dans le noir complet, aucun espoir que ça, pas d'espoir, sans espoir, perdu l'espoir, "
+        "j'ai tout perdu, tout s'écroule, plus rien ne va, plus rien ne compte, plus rien n'a d'importance, "
+        "rien ne s'arrangera, ne s'arrangera jamais, s'arrangera jamais, n'y crois plus, j'y crois plus, "
+        "je baisse les bras, laisse tomber ma vie, m'en sortirai jamais, m'en sortirai pas, "
+        "je craque complètement, tenir le coup, pas la force de continuer"
     ),
     # eating
     C.EATING: (
@@ -389,7 +481,18 @@ CONCEPTS: dict[C, str] = {
         "n'ose plus manger, ose plus manger, me pèse dix fois, me pèse sans arrêt, me gave, gavé puis, "
         "coupe faim, diurétique* pour maigrir, doigts dans la gorge, deux doigts dans la gorge, "
         "doigts au fond de la gorge, me purge, purge, crises alimentaires, compulsions alimentaires, "
-        "je recrache, me punis en"
+        "je recrache, me punis en, calories par jour, que de l'eau, que du café, juste de l'eau, "
+        "juste du café, brûler ce que, éliminer ce que, éliminer tout ce que, mérite pas de manger, "
+        "je mérite pas, mangé tout le frigo, vidé le frigo, vidé les placards, dévalisé le frigo, "
+        "mange en cachette, manger en cachette, me lève la nuit pour manger, peur de prendre du poids, "
+        "peur de reprendre du poids, terrifié* par la balance, terrorisé* par la balance, "
+        "panique de grossir, hantise de grossir, hantise de la balance, me déteste d'avoir mangé, "
+        "culpabilise dès que je mange, culpabilise de manger, honte de manger, me pèse toutes les heures, "
+        "me pèse vingt fois, me pèse cinq fois, me pèse sans cesse, sauter tous les repas, "
+        "saute tous les repas, saute des repas pour, saute les repas, jeûne depuis, jeûne pour, "
+        "m'interdis de manger, interdis de manger, m'empiffre, me suis empiffré* puis, me goinfre, goinfré*, "
+        "vomis mes repas, vomis tout ce que, vomir mon repas, vomir tout ce que je mange, rends mes repas, "
+        "recrache la nourriture, hais mon corps, mon corps me répugne, dégoûte quand je me vois"
     ),
     C.ON_PURPOSE: (
         "exprès, volontairement, pour maigrir, pour perdre du poids, pour pas grossir, pour ne pas grossir, "
@@ -401,7 +504,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.NOT_EATEN: (
         "rien mangé, pas mangé, plus mangé, mange rien, mange pas, mange plus, sans manger, rien avalé, "
-        "rien dans le ventre, à jeun, n'ai rien mangé, ai rien mange"
+        "rien dans le ventre, à jeun, n'ai rien mangé, ai rien mange, sans rien avaler, avalé que de l'eau, "
+        "bu que de l'eau, ne mange plus, mange quasi plus, plus rien avaler, n'ai pas mangé, pas avalé"
     ),
     C.FOR_DAYS: (
         "depuis, jours, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, balance, pesée, maigrir, "
@@ -410,23 +514,40 @@ CONCEPTS: dict[C, str] = {
     # swelling
     C.SWOLLEN: (
         "enflé*, enfle, enfler, enflure*, gonfl*, œdème*, oedème*, bouffi*, boursoufl*, tuméfié*, "
-        "comme un ballon, ballon, comme une patate, doublé*, double de volume, énorme, triplé*"
+        "comme un ballon, ballon, comme une patate, doublé*, double de volume, énorme, triplé*, gros, "
+        "grosse comme, doublé de volume, comme un poteau, gonflement, grossi, triple, chaude et grosse"
     ),
-    C.BIGGER: "plus grosse, plus gros que, plus large que, doublé*, deux fois plus, plus grosse que, le double de",
+    C.BIGGER: (
+        "plus grosse, plus gros que, plus large que, doublé*, deux fois plus, plus grosse que, le double de, "
+        "plus gonflé*, rentre plus dans ma chaussure, rentre pas dans ma chaussure, double, "
+        "deux fois la taille, plus épais*"
+    ),
     C.HOT_OR_RED: (
         "rouge et chaud*, chaud* et rouge, chaude et dure, chaud et dur, chaude et douloureuse, "
-        "brûlante et rouge, toute rouge, rouge et dur*, chaude"
+        "brûlante et rouge, toute rouge, rouge et dur*, chaude, chaud, brûlante, violacé*, rouge, brulante, "
+        "bleuâtre, dur et chaud"
     ),
     C.CLOT: "phlébite*, thrombose*, caillot dans, thrombus, embolie pulmonaire, tvp, caillot de sang, caillot",
     C.CLOSING: (
         "se serre, serre, se ferme, ferme, se referme, se bloque, bloque, bloquée, obstru*, étroite, "
         "rétréci*, se resserre, resserre, gonfle, nouée, avaler, n'arrive plus à avaler, avaler ma salive, "
-        "enfle, se noue, coincé*"
+        "enfle, se noue, coincé*, boule dans, se gonfle, gonflée, plus avaler, peux plus avaler, "
+        "arrive pas à avaler, avale plus, avale plus ma salive, étau, gonflement"
     ),
     C.ALLERGY: (
         "anaphyla*, choc allergique, réaction allergique, crise d'allergie, allergie grave, "
         "œdème de quincke, oedeme de quincke, quincke, urticaire géant*, plaques partout, urticaire partout, "
         "épipen, stylo d'adrénaline, allergie sévère"
+    ),
+    C.RASH: (
+        "urticaire, boutons partout, plaques rouges, plaques sur tout, couvert* de plaques, "
+        "couvert* de boutons, éruption, ça gratte partout, gratte de partout, démange partout, "
+        "démangeaisons partout, rougeurs partout, tout rouge et, cloques partout, papules"
+    ),
+    C.TRIGGER: (
+        "guêpe*, abeille*, frelon*, piqûre*, piqué*, noix, noisette*, cacahuète*, arachide*, crevette*, "
+        "fruits de mer, crustacé*, antibio*, antibiotique*, pénicilline, amoxicilline, nouveau médicament, "
+        "nouveau cachet, nouveau traitement, nouveau comprimé, injection, vaccin, œuf, kiwi, amande*, latex"
     ),
     # exercise
     C.NAUSEA: (
@@ -459,7 +580,11 @@ CONCEPTS: dict[C, str] = {
         "au secours, à l'aide, a l'aide, sos, urgence, envoyez de l'aide, envoyez les secours, "
         "besoin d'aide tout de suite, besoin d'aide maintenant, besoin d'aide immédiatement, "
         "besoin d'aide d'urgence, sauvez moi, besoin d'une ambulance, une ambulance vite, "
-        "il me faut une ambulance, il me faut un médecin, besoin des secours, venez m'aider"
+        "il me faut une ambulance, il me faut un médecin, besoin des secours, venez m'aider, "
+        "tombé et je peux pas me relever, tombée et je peux pas me relever, peux pas me relever, "
+        "suis par terre, coincée par terre, coincé par terre, venez vite, viens vite, vite quelqu'un, "
+        "que quelqu'un vienne, besoin de secours, appelez les secours, appelez le samu, une ambulance, "
+        "je me sens partir, besoin d'un docteur tout de suite, besoin d'un médecin tout de suite"
     ),
     C.HELP_ME: (
         "aidez moi, aide moi, aidez nous, besoin d'aide, besoin de quelqu'un, il me faut quelqu'un, "
@@ -482,14 +607,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.DYING: (
         "je meurs, je vais mourir, en train de mourir, me sens partir, me sens mourir, "
-        "je suis en train de partir, va mourir, je pars, crois que je vais mourir"
+        "je suis en train de partir, va mourir, je pars, crois que je vais mourir, vais y passer, "
+        "je vais y rester, vais crever, je crève, c'est la fin, ma dernière heure"
     ),
     # how it is said
     C.NO: (
         "pas, plus de, n ai plus, n a plus, n est plus, ne suis plus, ne fait plus, ne sens plus, "
         "n avais plus, aucun, aucune, sans, jamais, ni, non plus, rien, nulle, zéro, plus aucune, "
         "plus aucun, pas de, pas eu, exempt de, nul, nullement, guère, même pas, pas la moindre, "
-        "pas le moindre"
+        "pas le moindre, plus rien"
     ),
     C.NO_AFTER: (
         "non, aucun, aucune, pas, jamais, rien, négatif, néant, plus, pas du tout, absent, zéro, nada, "
@@ -551,6 +677,15 @@ CONCEPTS: dict[C, str] = {
     C.FICTION: (
         "film, films, série, séries, épisode, roman, livre, télé, acteur, actrice, documentaire, feuilleton, "
         "émission, journal, match, personnage, ciné, théâtre, podcast, jeu, netflix"
+    ),
+    C.FIGURATIVE: (
+        "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "
+        "impots, patron, boulot, paperasse, administratif, circulation, bouchons, embouteillages, paysage, "
+        "vue, col, concert, mariage, ennui, rire, rigolé, chaleur, canicule, froid, faim, soif, équipe, "
+        "ligue, foot, examen, examens, devoirs, petits enfants, surprise, joie, émotion, chocolat, bière, "
+        "café, téléphone, tel, portable, batterie, voiture, moteur, ordinateur, machine, internet, "
+        "chaudière, bourse, musique, moustiques, araignée, file d'attente, courrier, mails, cadeau, réunion, "
+        "loto"
     ),
     C.LAUGHTER: "haha*, hihi*, lol, mdr, ptdr, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, xd, blague, 🙈, 😉, 😛, je rigole",
     C.OTHERS: (
@@ -629,7 +764,44 @@ CONCEPTS: dict[C, str] = {
         "gonflé le prix, gonfle les pneus, gonfler les pneus, pneus gonflés, gonflé à bloc, c'est gonflé, "
         "me gonfle, ça me gonfle, ballons gonflables, mal élevé, mal à comprendre, mal à croire, "
         "mal à trouver, mal à dormir, mal à m'endormir, mal à me lever le matin, du mal avec l'appli, "
-        "mal au dos en voiture, pas de mal, lever du jour"
+        "mal au dos en voiture, pas de mal, lever du jour, tombe de fatigue, tombé de fatigue, "
+        "morte de faim, mort de soif, mort de sommeil, mortel ce film, mortelle cette blague, mortel ennui, "
+        "c'est mortel, tu vas me tuer, il va me tuer, elle va me tuer, mon mari va me tuer, "
+        "ma femme va me tuer, je vais le tuer, je vais la tuer, je tuerais pour, tuerais pour, "
+        "mes pieds me tuent, chaussures me tuent, me tuent les pieds, à mourir de rire, à mourir d'ennui, "
+        "pleure de rire, étouffé de rire, m'étouffe de rire, étouffe de rire, étouffe cette ville, "
+        "étouffe dans cette robe, j'étouffe dans ce jean, étouffe dans ce pull, m'étrangle de rire, "
+        "étranglé de rire, failli m'étrangler en lisant, failli m'étouffer en lisant, "
+        "failli tomber dans les pommes, failli m'évanouir en voyant, tombé des nues, tombée des nues, "
+        "tombe des cordes, tombe de haut, tombée de haut, tombé de haut, la tête ailleurs, "
+        "prise de tête avec, me prends la tête, me prend la tête, prend la tête, casse la tête, "
+        "la tête dans le guidon, sur un coup de tête, tête de mule, tête à tête, en avoir plein la tête, "
+        "mal de tête cette histoire, crise de foie, crise de larmes, crise de fou rire, "
+        "infarctus en voyant la, crise cardiaque en voyant, attaque en voyant, attaque à main, "
+        "attaque du match, attaque de l'équipe, contre attaque, coeur d'artichaut, cœur d'artichaut, "
+        "coeur qui bat pour, le cœur à l'ouvrage, j'ai à cœur, bourreau des coeurs, coup au coeur, "
+        "ma poitrine est, muscler la poitrine, la poitrine au four, poitrine d'agneau, bras ouverts, "
+        "bras droit du patron, bras long, bras cassé, à bout de bras, baisser les bras c'est pas, "
+        "les bras m'en tombent, bras m'en tombent, jambes de coton après la séance, jambes en l'air, "
+        "à toutes jambes, prendre ses jambes, croc en jambe, jambe de bois, jambes lourdes, pied gauche, "
+        "lever du pied, mise à pied, pied à terre, casse pied, mettre les pieds, main gauche le ruban, "
+        "main forte, main verte, première main, à la main, langue pendue, avaler sa langue, "
+        "le bout de la langue, sur le bout de la langue, gorge déployée, rire à gorge, gorges du, "
+        "à l'oeil nu, à l'œil nu, ferme l'œil, fermé l'œil, fermé l'oeil de la nuit, pas fermé l'oeil, "
+        "yeux de la tête, yeux plus gros, yeux plus gros que le ventre, perdre la face, sang de navet, "
+        "sang d'encre, du sang neuf, coup de sang, se ronge les sangs, faire du mauvais sang, mauvais sang, "
+        "boudin noir, radis noir, trou noir de l'espace, série noire, roman noir, écran noir, "
+        "ceinture noire, point noir, selles de, saignant le steak, saigne le budget, pression au travail, "
+        "sous pression, mettre la pression, pression atmosphérique, une pression au bar, gonflé mon vélo, "
+        "gonfler mon vélo, gonfler le matelas, vertige des prix, à donner le vertige, "
+        "donne le tournis les chiffres, tourner en bourrique, merci de ton aide, merci de m'aider, "
+        "merci pour l'aide, avec l'aide de, aide moi à changer, aide moi à régler, aide moi à trouver, "
+        "aidez moi à changer, aidez moi à trouver, aide soignante, première urgence du matin, "
+        "numéro d'urgence enregistré, pas d'urgence, rien d'urgent, sans urgence, urgence au boulot, "
+        "pompiers calendrier, calendrier des pompiers, bal des pompiers, je t'appelle, appelez quand, "
+        "appelle quand tu, fini le livre, c'est fini pour la semaine, fini pour la semaine, fini ma journée, "
+        "j'ai fini, fini mon, fini la, fini les, terminé mon, en finir avec ce, ce soir je finis, "
+        "adieu les kilos, adieu les vacances, adieu le chocolat"
     ),
 }
 

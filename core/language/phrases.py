@@ -115,6 +115,11 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
     return frozenset(found)
 
 
+def _whole(word: str, table: Table[K]) -> bool:
+    """Whether a word is known as it stands, its first letter no prefix."""
+    return word in table.exact or any(word.startswith(stem) for stem, _ in table.starts.get(word[:2], ()))
+
+
 def _slip(word: str, stem: str, start: bool) -> bool:
     if len(stem) < 4:
         return False
@@ -197,7 +202,7 @@ def read(pieces: Iterable[str], table: Table[K], forgiving: bool) -> Said[K]:
         said.words.append(piece)
         said.gaps.append("" if piece[0] == "!" else gap)
         said.stems.append(known(piece, table, forgiving))
-        said.joined.append(piece[0] == JOINING and piece not in table.exact and bool(table.words.prefixes))
+        said.joined.append(piece[0] == JOINING and bool(table.words.prefixes) and not _whole(piece, table))
         gap = "!" if piece[0] == "!" else ""
         if len(said.words) == READ:
             break

@@ -18,7 +18,8 @@ CONCEPTS: dict[C, str] = {
         "ręki, ręka, ręce"
     ),
     C.FACE: (
-        "twarz*, usta, ust, ustach, kącik*, policz*, powiek*, buzia, buzi, buzię, gęba, gęby, wargi, warga, uśmiech"
+        "twarz*, usta, ust, ustach, kącik*, policz*, powiek*, buzia, buzi, buzię, gęba, gęby, wargi, warga, "
+        "uśmiech"
     ),
     C.LIPS_OR_TONGUE: "usta, ust, warg*, język*, powiek*, oczy, twarz*, buzia, buzi, gęba, policz*",
     C.THROAT: "gardł*, krtań, krtani, tchawic*, przełyk*, szyja, gardzie*",
@@ -39,21 +40,22 @@ CONCEPTS: dict[C, str] = {
     ),
     # heart
     C.CHEST_PAIN: (
-        "dusznica, dusznicy, dławica, dławicę, dławicy, ból wieńcowy, słoń na klatce, słoń na piersi, kamień na piersi"
+        "dusznica, dusznicy, dławica, dławicę, dławicy, ból wieńcowy, słoń na klatce, słoń na piersi, "
+        "kamień na piersi"
     ),
     C.HEART_ATTACK: "zawał*, atak serca, ataku serca, atakiem serca, zatrzymanie krążenia, zatrzymania akcji serca",
     C.HURT: (
         "ból, bólu, bóle, bólem, bólów, bolu, boli, bolą, bolała, bolało, bolał, boleć, bolesn*, kłuj*, "
         "kłuc*, kłuł*, kłuje, kole, piecze, piec, pieczen*, pali, palen*, pobolewa*, rwie, rwąc*, szarpie, "
         "świdruje, przeszywa*, łupie, promieniuj*, dokucza, nawala, napieprza, napierdala, ciągnie, "
-        "szczypie, rozpiera*, dyskomfort*, skurcz*, dziwn*, nie daje żyć, ćmi, pulsuj*, strzyka, strzyknęło, "
-        "skręca, obolał*, dorwał mnie, kłujący, wierci, zabol*, nakurwia"
+        "szczypie, rozpiera*, dyskomfort*, skurcz*, nie daje żyć, ćmi, pulsuj*, strzyka, strzyknęło, skręca, "
+        "obolał*, dorwał mnie, kłujący, wierci, zabol*, nakurwia"
     ),
     C.PRESS: (
         "ucisk*, uciska, ściska*, ścisk*, ściśnię*, gniecie, gniotł*, gniec*, dławi*, dławien*, ciężar*, "
         "ciężko, ciśnie, napór, naciska*, obręcz*, obręczą, imadł*, kamień, słoń, przygniat*, rozpier*, "
         "zaciska*, duszen*, dusi, opasuj*, ciąży, cegła, głaz, ktoś usiadł, ktoś siedzi, mi ktoś usiadł, "
-        "ciasno, sztywn*, zatyka, zatkał*"
+        "ciasno, sztywn*, zatyka, zatkał*, dziwn*"
     ),
     C.SPREADS: (
         "promieniuje, promieniuj*, przechodzi na, przechodzi do, idzie do ręki, ciągnie do, schodzi do, "
@@ -69,22 +71,29 @@ CONCEPTS: dict[C, str] = {
         "bije mocno, bije jak szalone, jak szalone, jak oszalałe, jak młot, jak dzwon, pędz*, gna, skacz*, "
         "potyka się, przyspiesz*, przyspieszone, wariuj*, zwariował*, opuszcza uderzenia, uderzenia gubi, "
         "gubi rytm, gubi, wypada, dudni, tłucz*, wyskoczy, wyskakuje, mocno bije, raz szybko raz wolno, "
-        "zamiera, rozszalał*, fika, podskakuje, tętni, drga, rozbiegan*, z piersi"
+        "zamiera, rozszalał*, fika, podskakuje, tętni, drga, rozbiegan*, z piersi, stuka, opuszcza, "
+        "opuszcza uderzenie, opuszcza bicie, staje na chwilę, staje i, zatrzymuje się, przestaje i rusza, "
+        "robi fikołki, fikołki, koziołk*, koziołkuje, podskoki, susy, telepie, trzęsie, trzęsie się, dziko, "
+        "wierzga, lata, lata jak, mi lata, drży, jak szalony, jak karabin, jak u królika, ucieka, gardle, "
+        "w gardle, wybija się, gubi takt, niemiarowo, nierytmiczn*, krzywo, dziwnie, za wolno i, piersi, "
+        "stuk*, terkoc*, trajkocz*, kica, dziwn*"
     ),
     C.PALPITATIONS: (
         "kołatani*, kołatań, palpitacj*, arytmi*, migotani*, częstoskurcz*, tachykardi*, skurcze dodatkowe, "
-        "trzepotanie serca, niemiarow*, dodatkowe skurcze"
+        "trzepotanie serca, niemiarow*, dodatkowe skurcze, kołatan*, kołaczące, nierówne bicie, "
+        "nieregularne bicie"
     ),
     C.COLD_SWEAT: (
         "zimny pot, zimne poty, zimnym potem, zimnego potu, zlany potem, zlana potem, zimnych potów, "
-        "zlewa mnie pot, oblewa mnie pot, oblał mnie pot, pocę się cały, pocę się cała, pot się leje, "
-        "leje się ze mnie pot, oblewają mnie poty, spocony na zimno"
+        "zlewa mnie pot, oblewa mnie pot, oblał mnie pot, pot się leje, oblewają mnie poty, spocony na zimno"
     ),
     # brain
-    C.STROKE: "udar*, wylew*, niedokrwienie mózgu, tia, krwotok do mózgu, apopleks*, paraliż połowiczy",
+    C.STROKE: "udar*, wylew*, niedokrwienie mózgu, krwotok do mózgu, apopleks*, paraliż połowiczy",
     C.DROOP: (
         "opad*, wykrzywi*, krzyw*, wykrzyw*, zwis*, obwis*, opuszczon*, poszł* na bok, ucieka na bok, "
-        "przekrzywi*, ściągnię*, nie rusza się, zjechał*, zapadn*, asymetri*, krzywo"
+        "przekrzywi*, ściągnię*, nie rusza się, zjechał*, zapadn*, asymetri*, krzywo, zjechała, zjechał, "
+        "wisi, asymetryczn*, przekrzywion*, skrzywion*, uśmiech krzywy, nie uśmiecha się, opuszcz*, "
+        "ściągnęł*, ściągn*, poszła na, wykręc*, wykręcił*"
     ),
     C.NUMB: (
         "drętw*, zdrętwi*, sparaliżow*, paraliż*, bezwład*, niedowład*, odrętwi*, nie czuję, nie czuje, "
@@ -97,7 +106,10 @@ CONCEPTS: dict[C, str] = {
         "jak z waty, z waty, z ołowiu, jak ołów, odpadł*, nie działa, nie chce działać, nie reaguje, opad*, "
         "wypada mi wszystko, wszystko mi leci, leci mi z rąk, wszystko wypada, wypuszczam, nie trzyma, "
         "nie utrzymuje, ugina*, ugięł*, nie mogę utrzymać, straciła siłę, stracił siłę, osłab*, bezwolna, "
-        "nie podnosi się, nie unosi"
+        "nie podnosi się, nie unosi, nie ruszam, nie rusza się, nie porusza się, ciągnę, powłóczę, powłóczy, "
+        "upuszczam, upuściłem, upuściłam, wypadł mi, wypadł*, leci z rąk, leci z ręki, wypada z ręki, "
+        "jak z gumy, z galarety, jak z galarety, jak obca, obca, jak drewno, drewnian*, nie swoja, "
+        "ciężka jak, nie podniosę, nie uniosę, nie zaciska, opadł*, opadn*, zwiotcz*, bezsiln*, zero siły"
     ),
     C.WEAK: "słabość, słaba, słaby, osłabien*, osłabion*, bez siły, słabsz*, osłabł*",
     C.ONE_SIDE: (
@@ -107,8 +119,9 @@ CONCEPTS: dict[C, str] = {
     C.CANNOT: (
         "nie mogę, nie moge, nie może, nie moze, nie mogłem, nie mogłam, nie mógł, nie mogła, nie potrafię, "
         "nie potrafi, nie umiem, nie jestem w stanie, nie daję rady, nie da się, nie da sie, nie idzie, "
-        "ledwo, ledwie, trudno, ciężko, trudnoś*, problem*, kłopot*, przestał*, nagle nie, już nie, nie, "
-        "z trudem, nijak nie, nie udaje mi się, nie chce się"
+        "ledwo, ledwie, trudno, ciężko, trudnoś*, problem*, kłopot*, przestał*, z trudem, nijak nie, "
+        "nie udaje mi się, nie chce się, nie mogę już, nie chcą, nie zdołam, nie zdoła, nie mogły, nie umie, "
+        "ledwo mogę"
     ),
     C.MOVE: (
         "rusz*, porusz*, podnie*, unie*, podnos*, unos*, chwyc*, utrzym*, trzymać, zgi*, czuję, czuje, "
@@ -123,12 +136,18 @@ CONCEPTS: dict[C, str] = {
         "bełkot*, bełkocz*, niewyraźn*, trudno*, problem*, kłopot*, plącz*, splątan*, zaburz*, sepleni*, "
         "od rzeczy, bez sensu, dziwn*, niezrozumial*, niezrozum*, miesz*, pomiesz*, jak pijan*, kołek, "
         "kołkiem, sztywn*, nie tak, uciek*, brakuje, gubię, nieskładn*, głupoty, bzdury, "
-        "nikt mnie nie rozumie, nie do zrozumienia, przekręc*, nie wychodzą, zacina*, zacin*, bredz*"
+        "nikt mnie nie rozumie, nie do zrozumienia, przekręc*, nie wychodzą, zacina*, zacin*, bredz*, "
+        "jak po alkoholu, jak pijany, jak pijana, nie wychodzi, nie mogę wymówić, gubi, urywa*, nie moje, "
+        "miękko, język jak, drewnian*, grub*, poprzekręc*, na opak, nie klei się, nie kleją się, "
+        "nie rozumie, mylę, mylą, mylą mi się, się mylą, szyku, niezbornie, niezborn*"
     ),
     C.SLURRED: (
         "bełkot*, bełkocz*, plącze mi się język, język mi się plącze, język się plącze, gadam od rzeczy, "
         "mówi od rzeczy, język mi kołkiem, afazj*, bredzi, seplenię nagle, mówi niewyraźnie, "
-        "niewyraźnie mówi, mówię niewyraźnie"
+        "niewyraźnie mówi, mówię niewyraźnie, język jak kołek, słowa mi się mylą, mylą mi się słowa, "
+        "nie mogę dobrać słów, gubię słowa, brakuje mi słów nagle, nie umiem się wysłowić, "
+        "nie mogę się wysłowić, mówię od rzeczy, plecie bzdury, plecie od rzeczy, gada bez sensu, "
+        "mowa niewyraźna, sepleni"
     ),
     C.SEE: "widzieć, widzę, widze, widzi, widział*, wzrok*, patrz*, widzenie",
     C.SIGHT_LOST: (
@@ -138,21 +157,29 @@ CONCEPTS: dict[C, str] = {
         "straciła wzrok, oślepł*, ślepn*, zaniewidzi*, zaburzenia widzenia, kurtyna na oku, zasłona na oku, "
         "zasłona przed okiem, czarno w oku, ciemno w oku, ciemność w oku, ciemność w jednym, czarna plama, "
         "pół obrazu, połowę obrazu, zamazany obraz nagle, wszystko zamazane, rozmazany obraz, mgła na oku, "
-        "podwójny obraz, pociemniało w oku, obraz podwójny, nie widzę połowy"
+        "podwójny obraz, pociemniało w oku, obraz podwójny, nie widzę połowy, widzę tylko połowę, "
+        "połowa obrazu, pół pola widzenia, ubytek w polu, oko przestało widzieć, przestałem widzieć, "
+        "przestałam widzieć, ślepota, ślepy na jedno, ślepa na jedno, oślepłem, oślepłam, firanka w oku, "
+        "kotara, cień na oku, zamglone widzenie nagle, widzę jak przez mgłę, dwa obrazy, podwójnie, "
+        "zniknął mi obraz, zniknęło mi widzenie, wszystko podwójnie, wzrok mi uciekł, mroczek w oku"
     ),
     C.CONFUSED: (
         "splątan*, splątał*, zdezorient*, skołowan*, zagubion*, zamroczon*, mąci mi się, pogubił*, "
         "nie kontaktuj*, nie kojarz*, otumanion*, oszołomion*, ogłupiał*, miesza mi się, mętlik, zamęt, "
-        "pomieszało"
+        "pomieszało, nie wiem co się dzieje, nie poznaję, niczego nie kojarzę, gubię się, mieszam wszystko, "
+        "nie rozumiem co, zakręcon* nagle, mówi bez sensu, nieobecn*, otępiał*"
     ),
     C.LOST_BEARINGS: (
         "nie wiem gdzie jestem, nie wiem jaki dzień, nie wiem jaki dziś, nie wiem jak się nazywam, "
         "nie pamiętam jak się nazywam, nie poznaję mieszkania, nie poznaje, nie wiem co się ze mną, "
         "nie wiem kim jestem, nie wie gdzie jest, nie wie jaki dzień, nie wiem który dzień, "
-        "nie pamiętam jaki dziś"
+        "nie pamiętam jaki dziś, nie wiem gdzie ja jestem, nie wiem który jest rok, "
+        "nie wiem jaki jest dzień, nie pamiętam imienia, nie pamiętam swojego imienia, nie pamiętam adresu, "
+        "nie wiem jak wrócić do, nie poznaję własnego, nie pamiętam jaki"
     ),
     C.HEADACHE: (
-        "ból głowy, bólu głowy, bóle głowy, głowa, głowy, głowę, łeb, łba, migren*, czaszk*, głowie, bol glowy"
+        "ból głowy, bólu głowy, bóle głowy, głowa, głowy, głowę, łeb, łba, migren*, czaszk*, głowie, "
+        "bol glowy"
     ),
     C.WORST: (
         "nagle, nagły, nagłe, nagła, najgorsz*, najsilniejsz*, pęka, pęknie, rozsadza, wybuch*, eksplod*, "
@@ -181,15 +208,25 @@ CONCEPTS: dict[C, str] = {
         "osunęłam, zwalił się, zwaliłem się, nie odpowiada, nie reaguje, nie można obudzić, "
         "nie mogę obudzić, nie mogę dobudzić, nie budzi się, dobudzić, bez przytomności, zapaść, zapaści, "
         "przewrócił się i leży, leży bez ruchu, leży nieruchomo, ścięło mnie z nóg, zwaliło mnie z nóg, "
-        "zgasło mi światło, upadł i nie, upadła i nie, tracę świadomość, padł jak"
+        "zgasło mi światło, upadł i nie, upadła i nie, tracę świadomość, padł jak, straciłem przytomnosc, "
+        "odcięło mnie, odcięło mi prąd, odcięło prąd, prąd mi odcięło, światło mi zgasło, zgasło światło, "
+        "zgasło, odlot, czarna dziura i, ciemność i podłoga, urwany film, urwało mi się, leżę nieprzytomn*, "
+        "nie ma z nim kontaktu, nie ma z nią kontaktu, brak kontaktu, nie kontaktuje, nie daje znaku życia, "
+        "nie rusza się, nie otwiera oczu, nie mogę go dobudzić, nie mogę jej dobudzić, nie mogę go ocucić, "
+        "nie mogę jej ocucić, padła jak, padła na podłogę, padł na ziemię, padła na ziemię, nagle upadł, "
+        "nagle upadła, upadł nagle, upadła nagle, upadłem i nie pamiętam, upadłam i nie pamiętam, "
+        "przewrócił się i nie, przewróciła się i nie, runąłem na, bezwładnie, nogi się pode mną ugięły i, "
+        "zsunął się, zsunęła się, zleciał*, zemgla*, zemgl*, zemdlenie, utracił*"
     ),
     C.CAME_ROUND: (
         "ocknąłem, ocknęłam, ocknal*, ocknął*, ocknę*, obudziłem się, obudziłam się, doszedłem do siebie, "
         "doszłam do siebie, odzyskał*, znaleźli mnie, znalazł* mnie, leżałem, leżałam, otworzyłem oczy, "
-        "otworzyłam oczy, ocucili, ocucił*, znalazłem się, znalazłam się"
+        "otworzyłam oczy, ocucili, ocucił*, znalazłem się, znalazłam się, obudzony, obudzona, nagle leżę, "
+        "ocuciła, ocucił, wróciła mi świadomość, odzyskałem, odzyskałam"
     ),
     C.FLOOR: (
-        "podłodze, podłogę, podłoga, ziemi, ziemię, dywanie, kafelkach, płytkach, chodniku, łazience, glebie, posadzce"
+        "podłodze, podłogę, podłoga, ziemi, ziemię, dywanie, kafelkach, płytkach, chodniku, łazience, "
+        "glebie, posadzce"
     ),
     C.SEIZURE: (
         "padaczk*, padaczkow*, epileps*, epilept*, drgawk*, drgawek, drgawki, konwulsj*, atak padaczki, "
@@ -215,7 +252,8 @@ CONCEPTS: dict[C, str] = {
         "znowu, znów, ciągle, często, wciąż, każd*, od, stale, codziennie, kilka, ponownie, ostatnio, nadal, "
         "wczoraj, razy, cały czas, nawracaj*, wraca, wracaj*, dzień, dni, tydzień, tygodnia, tyg, co rano, "
         "co chwilę, co chwila, trzeci, trzeci raz, drugi raz, kolejn*, za każdym razem, jak wstaję, "
-        "gdy wstaję, przy wstawaniu, powtarza*, dzień w dzień, bez przerwy, na okrągło, po kilka, za każdym"
+        "gdy wstaję, przy wstawaniu, powtarza*, dzień w dzień, bez przerwy, na okrągło, po kilka, za każdym, "
+        "zwykle, coraz"
     ),
     # breath
     C.BREATHE: (
@@ -229,23 +267,29 @@ CONCEPTS: dict[C, str] = {
         "nie oddycham, nie mogę nabrać powietrza, nie mogę złapać powietrza, z trudem oddycham, "
         "z trudem oddycha, duszę się, dusze sie, dusi się, się dusi, się duszę, sie dusi, dusi mnie, "
         "duszę sie, dławię się, krztus*, udusz*, duszenie, łapię powietrze jak ryba, jak ryba, "
-        "trudno mi oddychać, ciężko mi oddychać, ciężko mi się oddycha, ciężko się oddycha, "
-        "trudno mi się oddycha, trudności z oddychaniem, problemy z oddychaniem, kłopoty z oddychaniem, "
-        "trudności w oddychaniu, problem z oddychaniem, ciężko oddycham, ciężko oddycha, oddycha z trudem, "
-        "walczę o oddech, walczy o oddech, rzęzi, charczy, nie mogę wziąć oddechu, oddech mi się urywa, "
-        "oddech mi się rwie, urywany oddech, oddech mi staje, płuca nie łapią, nie łapię powietrza, "
-        "nie mogę wziąć wdechu, tracę oddech"
+        "oddycha z trudem, walczę o oddech, walczy o oddech, rzęzi, charczy, nie mogę wziąć oddechu, "
+        "oddech mi się urywa, oddech mi się rwie, urywany oddech, oddech mi staje, płuca nie łapią, "
+        "nie łapię powietrza, nie mogę wziąć wdechu, tracę oddech, przestał oddychać, przestała oddychać, "
+        "nie łapie oddechu, nie może nabrać powietrza, nie łapię tchu, nie wciągnę powietrza, tlenu mi brak, "
+        "walczę o każdy oddech, dusi sie, dusił się, dusiła się, krztusi, zachłysn*, udławi*"
     ),
     C.AIR_HUNGER: (
         "brakuje mi powietrza, brakuje powietrza, brak powietrza, brak mi powietrza, powietrza mi brak*, "
         "brakuje mi oddechu, brak oddechu, oddechu mi brak*, mało powietrza, brakuje mi tchu, brak mi tchu, "
-        "zatyka mnie"
+        "zatyka mnie, trudno mi oddychać, ciężko mi oddychać, ciężko mi się oddycha, ciężko się oddycha, "
+        "trudno mi się oddycha, trudno oddychać, ciężko oddychać, trudności z oddychaniem, "
+        "problemy z oddychaniem, kłopoty z oddychaniem, trudności w oddychaniu, problem z oddychaniem, "
+        "ciężko oddycham, ciężko oddycha, brakuje mi tlenu, oddech się rwie, oddycham szybko, szybki oddech, "
+        "przyspieszony oddech, ciężki oddech, za mało powietrza, nie starcza mi powietrza, "
+        "nie starcza powietrza, płytko oddycham, tchu złapać, brakowało mi powietrza, zabrakło mi powietrza"
     ),
     C.BREATHLESS: (
         "duszno*, duszność, duszności, duszno mi, duszno, zadysz*, bez tchu, brak tchu, brakuje tchu, "
-        "tchu brakuje, tchu, zdyszan*, sapi*, sapię, sapie, zziajan*, dysz*, dyszę, ziaj*, złapać tchu, "
-        "złapać oddech, zasapan*, brakuje mi tchu, zatchn*, przytyka, zatyka, oddech krótki, krótki oddech, "
-        "płytki oddech, oddechu"
+        "tchu brakuje, tchu, zdyszan*, sapi*, sapię, sapie, zziajan*, dysz*, dyszę, ziaj*, zasapan*, "
+        "brakuje mi tchu, zatchn*, przytyka, zatyka, oddech krótki, krótki oddech, płytki oddech, "
+        "złapać oddech przy, brakuje mi oddechu, zasapuje*, zasapał*, dostaję zadyszki, zadyszki dostaję, "
+        "zipie, zipię, ledwo zipię, nie mam pary, brak pary, brakuje pary, muszę odsapnąć, odsapn*, dech*, "
+        "tchu mi, zabrakło mi tchu, zadycha*, zadychał*"
     ),
     C.BLUE: (
         "sine usta, usta sine, sinieje, sinieją, zsiniał*, sina, siny, sin* na twarzy, niebieskie usta, "
@@ -258,49 +302,67 @@ CONCEPTS: dict[C, str] = {
         "odpoczyw*, nawet jak leżę, budzi mnie, obudził*, usta sine, płasko, po nocach, na płasko"
     ),
     C.TASKS: (
-        "schod*, ubier*, ubran*, niż zwykle, niż wcześniej, niż kiedyś, zwykle, prysznic*, gotowan*, gotuję, "
-        "sprząt*, odkurz*, ostatnio, ciągle, coraz, szybciej, łatwo, codzien*, często, najmniejsz*, rozmow*, "
-        "od kilku, od wczoraj, od tygodnia, zawsze, byle, od paru, ściel*, łóżk* ściel*, ścieleniu łóżka, "
-        "piętr*, sklepu, sklep, zakup*, chodz*, chodził*, spacer*, marsz*, pod górę, pod górkę, "
-        "kilka kroków, parę kroków, po kilku, przystaw*, przystan*, kiedyś nie, wcześniej nie, dawniej nie, "
-        "miesiąc temu, nigdy wcześniej, tego nie było, mycie, myciu, mycia, buty, butów, wysiłk*, domow*, "
-        "śmieci, ogród*, normalnie, przejść, wejść, wchodz*, wejści*, wniesieni*, przedtem, zwykł*, "
-        "skarpet*, do łazienki, do kuchni"
+        "schod*, ubier*, ubran*, niż zwykle, niż wcześniej, niż kiedyś, prysznic*, gotowan*, gotuję, "
+        "sprząt*, odkurz*, najmniejsz*, rozmow*, byle, ściel*, łóżk* ściel*, ścieleniu łóżka, piętr*, "
+        "sklepu, sklep, zakup*, chodz*, spacer*, marsz*, pod górę, pod górkę, kilka kroków, parę kroków, "
+        "po kilku, przystaw*, przystan*, kiedyś nie, wcześniej nie, dawniej nie, miesiąc temu, "
+        "nigdy wcześniej, tego nie było, mycie, myciu, mycia, buty, butów, wysiłk*, domow*, śmieci, ogród*, "
+        "przejść, wejść, wchodz*, wejści*, wniesieni*, przedtem, skarpet*, do łazienki, do kuchni, "
+        "mycie zębów, myciu zębów, myję zęby, czesaniu, skarpetki, sznurowad*, pół piętra, półpiętr*, "
+        "pierwsze piętro, drugie piętro, piętro, piętrze, do kiosku, kiosku, do auta, do samochodu, "
+        "na przystanek, przystanku, parę metrów, kilka metrów, kilkanaście metrów, sto metrów, prasowan*, "
+        "prasuję, naczyń, zmywan*, zmywam, wieszaniu, pranie, pościel*, pościeleni*, mieszkani*, przejściu, "
+        "przejście, podejści*, wejście, podwórk*, kiedyś mogłem, wcześniej mogłem, jeszcze miesiąc temu, "
+        "w zeszłym miesiącu, niedawno jeszcze, kościoła, windy, kwiatków, śniadania, torby, siatki, wysiłek, "
+        "wysiłku"
     ),
     C.INHALE: (
         "wdech*, wdechu, przy oddychaniu, gdy oddycham, jak oddycham, przy głębszym oddechu, biorę oddech, "
         "nabieram powietrza, głęboki oddech, głębokim wdechu, oddechu"
     ),
     # blood
-    C.BLEED: "krwaw*, krwotok z nosa, krew z nosa",
-    C.BLOOD: "krew, krwi, krwią, krwia, krwaw*, krwist*, jucha",
+    C.BLEED: "krwaw*, krwotok z nosa, krew z nosa, tracę krew, traci krew, krew mi leci, leci krew",
+    C.BLOOD: "krew, krwi, krwią, krwia, krwaw*, krwist*, jucha, krwawi*, krwawien*",
+    C.WOUND: (
+        "rozciąłem, rozcięłam, rozcialem, rozcielam, skaleczył*, skaleczenie, rana, rany, przeciąłem, "
+        "przecięłam, zaciąłem się, zacięłam się, ucięłam, uciąłem"
+    ),
     C.NOT_STOPPING: (
         "nie przestaj*, nie da się zatamować, zatamow*, nie mogę zatamować, nie mogę zatrzymać, "
         "nie zatrzymuje, nie chce przestać, leje się, leje sie, leje, leci, leci i leci, leci mi, tryska, "
         "sika krew, chlust*, kapie i kapie, cieknie, ciecze, od godziny, od pół godziny, pół godziny, "
         "godzinę, przesiąk*, przemokł*, ręcznik*, opatrunek przesiąka, nie krzepnie, bez przerwy, "
         "ciągle leci, nie ustaje, strumieniem, nie mogę zahamować, nie tamuje, nie idzie zatamować, "
-        "sączy się i sączy"
+        "sączy się i sączy, nie da się zatrzymać, nie moge zatamować, nie moge zatamowac, nie tamuje się, "
+        "dalej leci, ciągle kapie, ciągle, leci ciągle, leci jak z kranu, jak z kranu, cały czas, "
+        "nie przestało, od dwudziestu minut, od kilkunastu minut, przecieka, przeciekają, trzeci ręcznik, "
+        "drugi ręcznik, całe ręczniki"
     ),
     C.MUCH: (
         "dużo, mocno, bardzo, obficie, obfit*, masę, mnóstwo, strasznie, wszędzie, kałuż*, skrzep*, z głowy, "
         "siln*, sporo, pełno, jak z kranu, tyle, wszystko we krwi, całe wiadro, jasnoczerwon*, intensywn*, "
-        "okropnie, strumień, litr*"
+        "okropnie, strumień, litr*, garść, pełna umywalka, pełen zlew, zlew, kałuża, skrzepy, świeża, "
+        "świeżą, chlusta, żywoczerwon*, lało"
     ),
     C.HAEMORRHAGE: (
         "krwotok*, wykrwaw*, krwawiący wrzód, krwawienie wewnętrzne, krwawienia wewnętrzne, fusowat*, "
         "fusy z kawy, krwiopluc*, smoliste"
     ),
-    C.VOMIT: "wymiot*, zwymiot*, rzyg*, zwrac*, zwróc*, haftow*, haftuj*, pawia, zbiera na wymioty, wymiotuj*",
+    C.VOMIT: (
+        "wymiot*, zwymiot*, rzyg*, zwrac*, zwróc*, haftow*, haftuj*, pawia, zbiera na wymioty, wymiotuj*, "
+        "zwymiotował*, wyrzygał*, rzygnął*, porzygał*, ulew*, zwróciłem, zwróciłam"
+    ),
     C.COUGH: "kaszl*, kaszel, plu*, wyplu*, odkrztu*, odksztu*, flegm*, plwocin*",
     C.STOOL: (
         "stolec, stolca, stolcu, stolec*, kup*, kał*, kale, mocz*, siku, siki, toalec*, sedes*, odbyt*, "
-        "tyłka, sraczk*, wypróżn*, klozet*, biegunk*, klopie"
+        "tyłka, sraczk*, wypróżn*, klozet*, biegunk*, klopie, kupę, kupie, kupa, załatwi*, stolcem, wc, "
+        "sedesie, kibl*, papierze, moczu"
     ),
     C.BLACK: "czarn*, smoł*, smolist*, jak smoła, smola, węgiel",
     # medicines and poisons
     C.OVERDOSE: (
-        "przedawkow*, przedawkuj*, zatru*, otru*, struł*, przedawk*, za dużo leków, za dużo tabletek, za dużo prochów"
+        "przedawkow*, przedawkuj*, zatru*, otru*, struł*, przedawk*, za dużo leków, za dużo tabletek, "
+        "za dużo prochów"
     ),
     C.TOOK: (
         "wziął*, wzięł*, wziąłem, wzięłam, wziolem, wziol*, biorę, zażył*, zażyłem, zażyłam, połkn*, "
@@ -316,7 +378,11 @@ CONCEPTS: dict[C, str] = {
         "tablet*, pigułk*, leki, leków, lekarstw*, lekami, lek, proszk*, nasenn*, przeciwból*, paracetamol*, "
         "ibuprom*, apap*, aspiryn*, kapsułk*, prochy, prochów, uspokajając*, antydepresant*, dawk*, morfin*, "
         "tramal*, xanax*, na ciśnienie, na serce, opakowani*, blistr*, relanium, syrop*, krople, warfaryn*, "
-        "acenokumarol*"
+        "acenokumarol*, ramipril, lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, "
+        "apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, "
+        "gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, bisoprolol*, atenolol*, digoxin*, "
+        "zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, bisocard*, na sen, "
+        "nasennych, na nadciśnienie, na serducho, acard*, tabsy, piguły, tabsów"
     ),
     C.INSULIN: "insulin*",
     C.TOO_MUCH: (
@@ -324,7 +390,13 @@ CONCEPTS: dict[C, str] = {
         "dwukrotn*, przez pomyłkę, pomyłk*, pomył*, pomylił*, omyłkowo, niechcący, przypadkiem, zamiast, "
         "opakowanie, paczkę, fiolk*, buteleczk*, listek, trzy razy, potrójn*, więcej niż, drugi raz, naraz, "
         "na raz, kilkanaście, kilkadziesiąt, kupę, źle, zły, złą, niewłaściw*, jeszcze raz, resztę, moje, "
-        "dwanaście, dziesięć, dwadzieścia, trzydzieści"
+        "dwanaście, dziesięć, dwadzieścia, trzydzieści, już wzięłam, już wziąłem, juz wzielam, "
+        "zapomniałam że już, zapomniałem że już, zapomniałem że, zapomniałam że, po raz drugi, "
+        "jeszcze jedną, jeszcze jedna, jedna za dużo, osiemnaście, czterdzieści, pięćdziesiąt, piętnaście, "
+        "dziesięć razy, cztery razy, pięć razy, hurtem, za jednym razem, w jednym rzucie, całotygodniow*, "
+        "z całego tygodnia, na cały tydzień, tygodniow*, resztę opakowania, co zostało, do dna, nie te, "
+        "nie ten, nie tę, cudze, niż trzeba, niż powinnam, niż powinienem, zbyt dużo, wiecej, sporo, "
+        "mnóstwo, kilka naraz, cały listek"
     ),
     C.POISON: (
         "wybielacz*, domestos*, kret, kreta, płyn do, środek czystości, środki czystości, detergent*, "
@@ -343,13 +415,24 @@ CONCEPTS: dict[C, str] = {
         "coś sobie zrobi, otruć się, otruję się, zastrzelić się, zastrzelę się, utopić się, utopię się, "
         "sobie w łeb, skończyć z życiem, skończę z życiem, skończyć z tym życiem, zakończyć życie, "
         "zakończę życie, zakończyć swoje życie, zakończyć to życie, targnęła się, próba samobójcza, "
-        "się powiesić, rzucić się z mostu, z okna, chce się zabić, żyły sobie"
+        "się powiesić, rzucić się z mostu, z okna, chce się zabić, żyły sobie, chcę ze sobą skończyć, "
+        "ze soba skoncze, zrobię coś sobie, zrobię sobie coś złego, zrobić sobie coś złego, "
+        "zrobić coś złego, wyskoczę, wyskoczyć przez okno, wyskoczyć z okna, skoczę pod, rzucam się, "
+        "wskoczę pod, pod pociąg, pod pociag, pod tramwaj, z mostu, z balkonu, zakończyć to wszystko, "
+        "zakończę to wszystko, skończyć z tym wszystkim, skończę z tym wszystkim, chcę to zakończyć, "
+        "chcę to skończyć, odebrać, sobie życie, chce ze sobą skończyć, ma zamiar się zabić, "
+        "chciał się zabić, chciała się zabić, targnąć, targnę, łyknę wszystkie, połknę wszystkie, "
+        "wezmę wszystkie tabletki"
     ),
     C.CUT_SELF: (
         "tnę się, tne sie, ciąłem się, cięłam się, pociąłem się, pocięłam się, pocielam sie, pociąć się, "
         "się pociąć, się pociąłem, się pocięłam, samookalecz*, okaleczam się, okaleczył*, podciąłem żyły, "
         "podcięłam żyły, podciąłem sobie, podcięłam sobie, nacięłam sobie, naciąłem sobie, tnę sobie, "
-        "przypalam się, przypaliłam się specjalnie, żyletką po, sznyty, pochlastał*, chlastam"
+        "przypalam się, przypaliłam się specjalnie, żyletką po, sznyty, pochlastał*, chlastam, pocięłam, "
+        "pociąłem ręce, pocięłam ręce, pocięłam nadgarst*, pociąłem nadgarst*, tnę ręce, tnę nogi, żyletką, "
+        "ciełam się, cięłam, przeciąłem żyły, przecięłam żyły, podcięłam, podciąłem, znowu się pocięłam, "
+        "znowu się pociąłem, znowu się tnę, skaleczyłam się specjalnie, skaleczyłem się specjalnie, "
+        "specjalnie się skaleczył*, specjalnie się oparzył*, biję się po, wycinam na skórze"
     ),
     C.END_IT: (
         "to skończę, to skoncze, skończę to, skończę z tym, kończę z tym, koniec ze mną, koniec wszystkiego, "
@@ -396,7 +479,18 @@ CONCEPTS: dict[C, str] = {
         "marzę o śmierci, pragnę śmierci, myślę o śmierci, myśli o śmierci, myśli samobójcze, "
         "myśli samobójczych, mysli samobojcze, nie chcę tu być, nie chcę już tu być, nie chcę dłużej żyć, "
         "nie chcę dalej żyć, umrzeć bym chciał*, najlepiej umrzeć, lepiej umrzeć, lepiej gdybym umarł*, "
-        "gdybym umarł*, po co żyję, po co żyć, wolę umrzeć"
+        "gdybym umarł*, po co żyję, po co żyć, wolę umrzeć, wolałabym się nie obudzić, "
+        "wolałbym się nie obudzić, chciałabym się nie obudzić, chciałbym się nie obudzić, "
+        "chciałabym zasnąć na zawsze, zasnąć na zawsze, usnąć i nie, usnąć na zawsze, zasnąć i już, "
+        "żeby już nie być, żeby już się nie obudzić, nie być, już nie być, nie chciało się żyć, "
+        "odechciewa się żyć, odechciewa mi się żyć, nie mam ochoty żyć, nie mam siły żyć, "
+        "nie mam już siły żyć, nie ma sensu żyć, po co dalej żyć, bez sensu dalej żyć, "
+        "nie widzę sensu życia, sensu życia, życie nie ma, moje życie nie ma, lepiej by było gdybym, "
+        "lepiej gdyby mnie, byłoby lepiej beze, lepiej beze, śmierć byłaby, lepsza śmierć, śmierć lepsza, "
+        "marzę żeby umrzeć, modlę się o śmierć, żeby umrzeć, umarłbym, umarłabym, mogłabym umrzeć, "
+        "mógłbym umrzeć, mam ochotę umrzeć, chce mi się umrzeć, chciało mi się umrzeć, zniknąć, "
+        "wszystkim byłoby lżej, zniknąć z tego świata, zmęczyło mnie życie, mam dosyć życia, "
+        "nie chcę tego życia, nie chcę już tego życia, nie chcę istnieć, dość życia"
     ),
     C.HOPELESS: (
         "po co to wszystko, po co mi to wszystko, bez sensu, nie ma sensu, żadnego sensu, nie widzę sensu, "
@@ -411,7 +505,20 @@ CONCEPTS: dict[C, str] = {
         "nic nie wart, jestem nikim, jestem ciężarem, ciężarem dla, zawadzam, rozpacz*, zrozpaczon*, "
         "jestem na dnie, na dnie, sięgnęłam dna, sięgnąłem dna, nie mam po co, nie mam już po co, "
         "wszystko stracone, nic dobrego mnie, czarna dziura, czarna rozpacz, mam wszystkiego dość, "
-        "mam dość wszystkiego, wszystkiego dosyć, pustka w środku"
+        "mam dość wszystkiego, wszystkiego dosyć, pustka w środku, nic mnie nie cieszy i nie, "
+        "nic już nie ma sensu, nic już mnie nie czeka, sensu nie widzę, sensu już nie widzę, sensu w niczym, "
+        "nie widzę sensu w, nie widzę już sensu, po co się starać, po co próbować, po co walczyć, nie warto, "
+        "nie warto już, nie ma już nadziei, straciłam wiarę, straciłem wiarę, nie wierzę że będzie lepiej, "
+        "nie wierzę już, lepiej już nie będzie, nie będzie już lepiej, tak już zostanie zawsze, "
+        "nic się nie zmieni, nic się nie zmieni na lepsze, jestem beznadziejn*, jestem do niczego, "
+        "do niczego się nie nadaję, nikomu niepotrzebn*, jestem niepotrzebn*, jestem zerem, "
+        "jestem nic niewart*, nic nie jestem wart*, życie mi się posypało, życie mi się zawaliło, "
+        "wszystko się wali, wszystko się zawaliło, wszystko stracił*, przegrałem życie, przegrałam życie, "
+        "przegrane życie, zmarnowałem życie, zmarnowałam życie, pustka, czuję pustkę, sama pustka, ciemność, "
+        "tylko ciemność, dół bez dna, w czarnej dziurze, na samym dnie, tkwię w dole, sił już brak, "
+        "nie mam sił, nie mam siły walczyć, brak mi sił żeby dalej, nie dam już rady, nie dam rady dłużej, "
+        "dłużej nie dam rady, nie wytrzymam dłużej, nie wytrzymam już, dłużej tego nie zniosę, "
+        "opadły mi ręce na wszystko, się poddaję, poddaję się całkiem, dałam sobie spokój z życiem, obojętn*"
     ),
     # eating
     C.EATING: (
@@ -428,7 +535,22 @@ CONCEPTS: dict[C, str] = {
         "przestałam jeść, przestałem jeść, nie mogę przestać jeść, nie mogę przestać się ważyć, ważę się po, "
         "ważę się dziesięć, ważę się co, odmawiam sobie jedzenia, karzę się, moczopędn*, "
         "tabletki odchudzające, na odchudzanie, wypluwam jedzenie, chowam jedzenie, wymiotuję po jedzeniu, "
-        "zwracam po jedzeniu"
+        "zwracam po jedzeniu, kalorii dziennie, kcal dziennie, tylko woda, tylko wodę, samą wodę, "
+        "na samej kawie, sama kawa, tylko kawa, żyję na kawie, spalić to co, spalam wszystko co zjem, "
+        "spalić każdy, nie zasługuję na jedzenie, nie zasłużyłam na jedzenie, zjadłam całą lodówkę, "
+        "zjadłem całą lodówkę, wyjadam wszystko, opróżniłam lodówkę, jem po kryjomu, jem w ukryciu, "
+        "podjadam po kryjomu, obżarłam się, obżarłem się, obżeram się, najadam się do, napycham się, "
+        "opycham się, nie mogę się opanować przy jedzeniu, tracę kontrolę nad jedzeniem, "
+        "panicznie boję się przytyć, strach przed przytyciem, panika że przytyję, lęk przed wagą, "
+        "lęk przed przytyciem, boję się że przytyję, boję się każdego kęsa, boję się tłuszczu, "
+        "nienawidzę siebie po jedzeniu, wyrzuty sumienia po jedzeniu, brzydzę się sobą, "
+        "obrzydzenie do ciała, obrzydzenie do siebie, nienawidzę swojego brzucha, "
+        "nie mogę na siebie patrzeć, ważę się dwadzieścia, ważę się kilka razy, ważę się co godzinę, "
+        "co godzinę staję na wagę, staję na wagę co, wchodzę na wagę co, omijam posiłki, opuszczam posiłki, "
+        "pomijam posiłki, odmawiam jedzenia, nie pozwalam sobie jeść, zmuszam się żeby nie jeść, "
+        "wymiotuję specjalnie, rzygam po, rzygam po jedzeniu, pozbywam się jedzenia, "
+        "oddaję wszystko co zjem, palcami wywołuj*, przeczyszczam się, tabletki przeczyszczające, xenna, "
+        "senes, odwadniając*"
     ),
     C.ON_PURPOSE: (
         "specjalnie, celowo, umyślnie, żeby schudnąć, zeby schudnąć, żeby nie przytyć, żeby waga, palce, "
@@ -441,7 +563,9 @@ CONCEPTS: dict[C, str] = {
     C.NOT_EATEN: (
         "nie jem, nie jadłem, nie jadłam, nie jadlam, nie jadlem, nic nie jadł*, nic nie zjadł*, "
         "bez jedzenia, nic nie jem, nie je, nie tknęłam jedzenia, nie tknąłem jedzenia, o samej wodzie, "
-        "na samej wodzie, nic w ustach"
+        "na samej wodzie, nic w ustach, nie tknęłam nic, nic nie tknęłam, nic nie tknąłem, nic w ustach nie, "
+        "nie miałam nic w ustach, nie miałem nic w ustach, bez posiłku, nic nie przełknęł*, poszczę, "
+        "poszcze, tylko piję wodę"
     ),
     C.FOR_DAYS: (
         "od, dni, dzień, poniedział*, wtork*, środy, czwartk*, piątk*, sobot*, niedziel*, tygodnia, tydzień, "
@@ -451,22 +575,38 @@ CONCEPTS: dict[C, str] = {
     C.SWOLLEN: (
         "spuch*, opuch*, napuch*, popuch*, puchn*, puchnie, puchną, puchły, puchla, puchł*, obrzęk*, "
         "obrzmi*, nabrzmi*, obrzmiał*, jak bania, jak balon, balon, wzdęt*, opuchlizn*, opuchn*, nalan*, "
-        "zapuchn*, grub*"
+        "zapuchn*, grub*, twarda i gruba, jak kłoda, jak bułka, jak słoń, opuchł*, wielka, wielkie, "
+        "podwójn*, napęczni*, nabrzmiał*, jak pączek, obrzmien*"
     ),
-    C.BIGGER: "grub*, grubsz*, większ*, dwa razy większ*, dwa razy grubsz*, szersz*",
+    C.BIGGER: (
+        "grub*, grubsz*, większ*, dwa razy większ*, dwa razy grubsz*, szersz*, but nie wchodzi, "
+        "nie mieści się w but, nie mieszczę się w but, nie wchodzi w but, grubsza niż"
+    ),
     C.HOT_OR_RED: (
         "czerwona i gorąca, gorąca i czerwona, gorąca i boli, ciepła, ciepła i boli, gorąc*, czerwon*, "
-        "rozpalon*, zaczerwienion*"
+        "rozpalon*, zaczerwienion*, ciepł*, sina, siny, zasinion*, bolesn*, pali, napięt*, gorąca"
     ),
     C.CLOT: "zakrzep*, skrzep w, skrzeplin*, zakrzepic*, zator*",
     C.CLOSING: (
         "zacisk*, zaciska, ściska*, zwęż*, zamyk*, puchn*, opuch*, przełknąć, przełykać, nie mogę przełknąć, "
-        "zatyka*, zaciśnięt*, zamknęł*, blokuj*, dławi*, zwężon*"
+        "zatyka*, zaciśnięt*, zamknęł*, blokuj*, dławi*, zwężon*, kluch*, gula, nie przełknę, "
+        "nie mogę przełykać, śliny, ściśnięt*, zwężone, zamyka, zablokowan*, obrzęk*, spuch*"
     ),
     C.ALLERGY: (
         "anafila*, wstrząs*, reakcja alergiczn*, reakcję alergiczn*, reakcji alergicznej, "
         "reakcja uczuleniowa, alergi* napad, atak alergii, pokrzywka na całym, epipen*, adrenalin*, "
         "wstrząs anafilaktyczny, uczulenie na"
+    ),
+    C.RASH: (
+        "wysypk*, pokrzywk*, bąble, bąbli, swędzi mnie całe, swędzi całe, swędzi wszystko, czerwone plamy, "
+        "plamy na całym, plam* na ciele, wysypało mnie, obsypało mnie, zsypało mnie, krosty na całym, "
+        "cały czerwony i swędzi, cała czerwona i swędzi, świąd całego"
+    ),
+    C.TRIGGER: (
+        "osa, osy, osie, osę, pszczoł*, szerszeń, szerszenia, użądl*, ukąsz*, ukąsił*, ugryzł*, orzech*, "
+        "orzeszk*, krewetk*, owoce morza, antybiotyk*, penicylin*, amoksycylin*, nowym leku, nowy lek, "
+        "nowej tabletce, nowej tabletki, nowe tabletki, nowych tabletkach, zastrzyk*, szczepion*, jaj*, "
+        "sezam*, migdał*, selera, selerem"
     ),
     # exercise
     C.NAUSEA: (
@@ -482,7 +622,7 @@ CONCEPTS: dict[C, str] = {
     C.SHARP: (
         "ostr*, nagł*, nagle, skręc*, naciągn*, naciąg*, naderwa*, zerwa*, strzel*, strzelił*, chrupn*, "
         "chrupnęł*, trzasn*, pękł*, przeskoczył*, pociągn*, zwichn*, kłuj*, wykręc*, ukłu*, zabolał*, "
-        "przeszył*, blokuj*, zablokow*, łupnęł*, nadwyręż*, przeciąż*, szarpn*, wyskoczył*, uciekł*, wypadł*"
+        "przeszył*, blokuj*, zablokow*, łupnęł*, nadwyręż*, przeciąż*, szarpn*"
     ),
     C.INJURY: (
         "skręciłem, skręciłam kostkę, naderwałem, naderwałam, naciągnąłem, naciągnęłam, nadciągnął*, "
@@ -499,7 +639,11 @@ CONCEPTS: dict[C, str] = {
         "ratunku, na pomoc, sos, ratujcie, ratuj, ratuj mnie, pogotowia, potrzebuję karetki, karetki, "
         "wezwijcie pomoc, wezwij pomoc, potrzebuję natychmiast pomocy, potrzebuję pilnie pomocy, "
         "potrzebuję pilnej pomocy, potrzebna pilna pomoc, potrzebna pomoc, nagły wypadek, ratujcie mnie, "
-        "potrzebny lekarz"
+        "potrzebny lekarz, upadłem i nie mogę wstać, upadłam i nie mogę wstać, przewróciłem się i nie mogę, "
+        "przewróciłam się i nie mogę, leżę i nie mogę wstać, nie mogę wstać z podłogi, "
+        "nie mogę się podnieść z podłogi, leżę na podłodze, przyjedźcie, przyjedźcie szybko, "
+        "przyjdźcie szybko, niech ktoś szybko, niech ktoś przyjdzie szybko, szybko kogoś, karetkę, "
+        "wezwijcie karetkę, wezwij karetkę, trzeba karetki, pogotowie, potrzebuję pogotowia"
     ),
     C.HELP_ME: (
         "pomocy, pomóż mi, pomóżcie, pomozcie, pomóż, pomóżcie mi, niech mi ktoś pomoże, potrzebuję pomocy, "
@@ -517,9 +661,13 @@ CONCEPTS: dict[C, str] = {
         "potrzebuj*, potrzebn*, wzywaj*, wzywam, zawołaj*, przyjedź*"
     ),
     C.AMBULANCE: (
-        "karetk*, karetkę, pogotowi*, 112, 999, ratownik*, ambulans*, erka, erkę, lekarza natychmiast, lekarza szybko"
+        "karetk*, karetkę, pogotowi*, 112, 999, ratownik*, ambulans*, erka, erkę, lekarza natychmiast, "
+        "lekarza szybko"
     ),
-    C.DYING: "umieram, zaraz umrę, umrę zaraz, chyba umieram, konam, czuję że umieram, odchodzę z tego, zdycham",
+    C.DYING: (
+        "umieram, zaraz umrę, umrę zaraz, chyba umieram, konam, czuję że umieram, odchodzę z tego, zdycham, "
+        "zaraz zemrę, chyba schodzę, schodzę, to koniec ze mną, to już koniec, czuję że odchodzę, odchodzę"
+    ),
     # how it is said
     C.NO: "nie, bez, żadn*, nigdy, ani, brak, braku, nic, żaden, zaden, wcale nie, wcale, ni, zero, bynajmniej",
     C.NO_AFTER: (
@@ -581,6 +729,14 @@ CONCEPTS: dict[C, str] = {
     C.FICTION: (
         "film*, serial*, odcin*, książk*, powieś*, telewiz*, aktor*, dokument*, wiadomości, gazec*, mecz*, "
         "teatr*, sztuk*, kabare*, podcast*, gra, gry, grę, grze, bohater*, scenie, netflix*, kino, kinie"
+    ),
+    C.FIGURATIVE: (
+        "ceny, cen, rachun*, promocj*, kredyt*, podat*, szef*, robota, robocie, korki, korku, mecz*, gol*, "
+        "bramk*, lig*, ligow*, drużyn*, kabare*, śmiech*, widok*, prezent*, koncert*, ślub*, wesel*, "
+        "spodni*, dżins*, buty, sukienk*, pasek, upał*, pogoda, mróz, głod*, nud*, ciekawoś*, niespodziank*, "
+        "emocj*, czekolad*, piwo, kawa, kawy, telefon*, komórk*, bateri*, auto, samochód, silnik*, laptop*, "
+        "komputer*, pralk*, internet*, sąd, egzamin*, papier*, urząd*, urzędz*, kolejk*, faktur*, komary, "
+        "pająk*, zdjęci*, wnukach, giełd*, kino, serial*, czynsz*"
     ),
     C.LAUGHTER: "haha*, hehe*, hihi*, lol, xd, xdd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, żart*, 🙈, 😉, 😛, hahah*",
     C.OTHERS: (
@@ -662,7 +818,60 @@ CONCEPTS: dict[C, str] = {
         "ten film bez sensu, pogoda bez sensu, nie ma sensu się ważyć, nie ma sensu dziś, powiesić pranie, "
         "powiesiłam pranie, powiesić obraz, powieszę pranie, powieszę obraz, ostry sos, ostra papryka, "
         "ostra zima, strzelać gole, strzelił gola, strzeliła bramkę, strzelił bramkę, mecz bez bramek, "
-        "serdecznie, serdeczne"
+        "serdecznie, serdeczne, boki zrywać, pękam ze śmiechu, pękałam ze śmiechu, pękać ze śmiechu, "
+        "pęka ze śmiechu, płaczę ze śmiechu, popłakałam się ze śmiechu, dusiłam się ze śmiechu, "
+        "duszę się ze śmiechu, dusi się ze śmiechu, padłam ze śmiechu, padłem ze śmiechu, zawał na widok, "
+        "zawału dostałam jak, zawału dostałem jak, zawału można dostać, prawie dostałam zawału, "
+        "prawie dostałem zawału, dostałam zawału przez, prawie zawału dostałam, przyprawił mnie o zawał, "
+        "stan przedzawałowy, mąż mnie zabije, żona mnie zabije, zabije mnie, zabiję cię, zabiję was, "
+        "zabić bym mogł*, zabił*bym za, dałabym się zabić za, zabijam czas, zabijam nudę, zabójcza cena, "
+        "zabójcze ceny, zabójczy trening, zabójcze tempo, śmiertelnie nud*, śmiertelnie zmęczon*, "
+        "śmiertelnie poważn*, martwy ciąg, martwego ciągu, martwy sezon, martwa natura, martwy punkt, "
+        "telefon martwy, padnięty akumulator, padł akumulator, padł serwer, padł komputer, padła drukarka, "
+        "padłem na kanapę, padłam na kanapę, padam na pysk, padłem na pysk, padłam na ryj, padam ze śmiechu, "
+        "zwaliło mnie z nóg ze, zwaliło mnie z nóg ze zdziwienia, ścięło mnie jak zobacz*, "
+        "zwala z nóg widok, zwalił mnie z nóg widok, serce w gardle przed, serce mi rosło, "
+        "serce mi się kraje, kraje mi się serce, serce się kraje, serce roście, serce stanęło mi jak, "
+        "prosto z serca, w sercu miasta, sercu miasta, wzięłam sobie do serca, biorę do serca, "
+        "prosto w serce, z sercem na dłoni, lekkim sercem, z ciężkim sercem, ciężkim sercem, złote serce, "
+        "serce oddał*, klatka z kanarkiem, klatka po chomiku, klatka chomika, klatce chomika, klatka na psa, "
+        "w klatce obok sąsiadka, w mojej klatce winda, w klatce winda, klatka b, drzwi do klatki, "
+        "w naszej klatce, klatki filmu, klatka filmowa, czarna rozpacz z tym, czarny charakter, czarny koń, "
+        "czarna magia, czarno to widzę z, czarnuszka, chleb razowy, duszno na dworze, duszno dziś na dworze, "
+        "duszno w tramwaju, duszno w autobusie, duszno w pokoju, duszny dzień, duszno przed burzą, "
+        "na dworze duszno, parno i duszno, brak słów, brakuje słów na, nie mam słów, słów brak, "
+        "słów mi brak, brakuje mi słów żeby podziękować, zabrakło mi słów, odjęło mi mowę, odjęło mowę, "
+        "mowę mi odjęło, zaniemówiłam z zachwytu, zaniemówiłem z zachwytu, język obcych, na końcu języka, "
+        "końcu języka, język za zębami, ugryź się w język, cięty język, kończę język, kurs językowy, "
+        "ręce do roboty, ręce pełne, na własną rękę, pod ręką, na rękę ten, iść komuś na rękę, ręcznie, "
+        "z pierwszej ręki, podać rękę, ręki nie podam, ręce opadają na te, ręce mi opadają, nogi mi wchodzą, "
+        "nogi w tyłek wchodzą, nogi bolą od tańca, postawić na nogi, postawiła mnie na nogi, stanąć na nogi, "
+        "stanęłam na nogi, kula u nogi, wziąć nogi za pas, dać nogę, noga mi się powinęła w interesach, "
+        "dam radę, damy rade, damy radę, głowa pęka od roboty, łeb pęka od, głowa boli od rachunków, "
+        "głowa mi puchnie od, głowa puchnie, od tego głowa boli, niech cię głowa nie boli, urwanie głowy, "
+        "zawracanie głowy, zawracam głowę, zawracać głowę, stracić głowę, straciłam głowę dla, głową muru, "
+        "mam głowę pełną, chodzi mi po głowie pomysł, chodzi mi po głowie piosenka, oczy mi wyszły z, "
+        "oczy wychodzą, przymknąć oko, puścić oko, na oko, mam na oku, rzuciłam okiem, nie zmrużyłem oka, "
+        "nie zmrużyłam oka, krwi napsuł, psuje krew, krew się gotuje, krew mi się gotuje, "
+        "gotuje się we mnie krew, z krwi i kości, z krwią i mlekiem, krew z krwi, krwista, krwisty stek, "
+        "krwiste mięso, burzy krew, mrozi krew, mrożący krew, do krwi ostatniej, przelew krwi w filmie, "
+        "banku krwi, bank krwi, puls miasta, na pulsie, trzymać rękę na pulsie, ciśnienie w kołach, "
+        "ciśnienie w oponach, mocne ciśnienie na, presja w pracy, ciśnie mnie szef, ściskam, ściskam cię, "
+        "ściskam was, ściskam mocno, uściski, uścisk dłoni, ścisk w tramwaju, ścisk w autobusie, "
+        "pali się do roboty, pali mi się grunt, pali papierosy, palę papierosy, rzuciłam palenie, "
+        "rzuciłem palenie, pierwsza pomoc kurs, pomoc sąsiedzka, pomoc techniczna, pomoc społeczna, "
+        "pomocnik*, z pomocą, przy pomocy, pomocna, pomocne, pomocny, pomocą w, "
+        "proszę o pomoc w ustawieniach, proszę o pomoc z, pomóż mi to zmienić, pomóż mi wpisać, "
+        "pomóż wpisać, ratuj mnie kawą, ratunkiem jest, szalupa ratunkowa, koło ratunkowe, "
+        "na ratunek pszczołom, dzwonek, dzwonię wieczorem, zadzwoń jutro, zadzwoń wieczorem, "
+        "zadzwoń proszę jak, proszę zadzwonić jutro, karetka stoi pod, karetka stała, widziałam karetkę, "
+        "widziałem karetkę, karetka na niby, kończę na dziś, koniec na dziś, na dziś koniec, "
+        "dziś to koniec ćwiczeń, kończę to ćwiczenie, skończę to później, skończyłam książkę, "
+        "skończyłem książkę, skończyły się bułki, skończył się tusz, kończy się lato, kończy się urlop, "
+        "koniec urlopu, koniec sezonu, bez sensu ta pogoda, nie ma sensu dzisiaj biegać, nie warto się, "
+        "nie warto było czekać, obojętnie która, obojętnie kiedy, wszystko mi jedno który, pustka w lodówce, "
+        "pustki w lodówce, pustka w portfelu, ciemność na klatce, głodna jak wilk, głodny jak wilk, "
+        "umieram na serial, umarła mi bateria"
     ),
 }
 

@@ -47,7 +47,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("arm_jaw_neck_pain", STOP_REST, C.ARM_OR_JAW, (C.HURT, C.PRESS))
     yield sign("cold_sweat", STOP_REST, C.COLD_SWEAT)
     yield sign("palpitations", SAME_DAY, C.PALPITATIONS)
-    yield sign("palpitations", SAME_DAY, C.HEART, C.RACING)
+    yield sign("palpitations", SAME_DAY, (C.HEART, C.CHEST), C.RACING)
 
     yield sign("stroke_signs", EMERGENCY, C.STROKE, named=True)
     yield sign("stroke_signs", EMERGENCY, C.FACE, (C.DROOP, C.NUMB))
@@ -57,7 +57,8 @@ def _signs() -> Iterator[Sign]:
     yield sign("stroke_signs", EMERGENCY, C.SPEECH, C.GARBLED)
     yield sign("stroke_signs", EMERGENCY, C.CANNOT, C.SPEAK)
     yield sign("stroke_signs", EMERGENCY, C.SLURRED)
-    yield sign("stroke_signs", EMERGENCY, C.CANNOT, C.SEE, (C.EYE, C.SUDDEN))
+    yield sign("stroke_signs", EMERGENCY, (C.CANNOT, C.NO), C.SEE, C.EYE)
+    yield sign("stroke_signs", EMERGENCY, C.CANNOT, C.SEE, C.SUDDEN)
     yield sign("stroke_signs", EMERGENCY, C.SIGHT_LOST)
     yield sign("stroke_signs", EMERGENCY, C.CONFUSED, C.SUDDEN)
     yield sign("stroke_signs", EMERGENCY, C.LOST_BEARINGS)
@@ -72,18 +73,20 @@ def _signs() -> Iterator[Sign]:
     yield sign("dizzy", STOP_REST, C.DIZZY)
 
     yield sign("breathless_at_rest", EMERGENCY, C.CHOKING)
-    yield sign("breathless_at_rest", EMERGENCY, C.CANNOT, C.BREATHE)
+    yield Sign("breathless_at_rest", EMERGENCY, ((C.CANNOT,), (C.BREATHE,)), unless=(C.TASKS,))
     yield sign("breathless_at_rest", EMERGENCY, C.BLUE)
     yield Sign("breathless_at_rest", EMERGENCY, ((C.AIR_HUNGER,),), unless=(C.TASKS,))
     yield sign("breathless_at_rest", EMERGENCY, (C.AIR_HUNGER, C.BREATHLESS), (C.REST, C.SEVERE))
     yield sign("breathless_on_usual_tasks", SAME_DAY, (C.AIR_HUNGER, C.BREATHLESS), (C.TASKS, C.AGAIN))
+    yield sign("breathless_on_usual_tasks", SAME_DAY, C.CANNOT, C.BREATHE, C.TASKS)
     yield sign("breathless", STOP_REST, C.BREATHLESS)
 
     yield sign("bleeding", EMERGENCY, C.HAEMORRHAGE)
     yield sign("bleeding", EMERGENCY, (C.BLEED, C.BLOOD), (C.NOT_STOPPING, C.MUCH))
     yield sign("bleeding", EMERGENCY, C.BLOOD, (C.VOMIT, C.COUGH, C.STOOL))
+    yield sign("bleeding", EMERGENCY, C.WOUND, C.NOT_STOPPING)
     yield sign("bleeding", EMERGENCY, C.STOOL, C.BLACK)
-    yield sign("bleeding", SAME_DAY, C.BLEED, sure=False)
+    yield sign("bleeding", EMERGENCY, C.BLEED, sure=False)
 
     yield sign("overdose", EMERGENCY, C.OVERDOSE)
     yield sign("overdose", EMERGENCY, (C.TOOK, C.SWALLOWED), C.TABLETS, C.TOO_MUCH)
@@ -110,6 +113,8 @@ def _signs() -> Iterator[Sign]:
     yield sign("allergic_reaction", EMERGENCY, C.ALLERGY)
     yield sign("allergic_reaction", EMERGENCY, C.THROAT, (C.CLOSING, C.SWOLLEN))
     yield sign("allergic_reaction", EMERGENCY, (C.FACE, C.LIPS_OR_TONGUE), C.SWOLLEN)
+    yield sign("allergic_reaction", EMERGENCY, C.RASH, (C.BREATHLESS, C.AIR_HUNGER, C.CHOKING, C.SWOLLEN, C.TRIGGER))
+    yield sign("allergic_reaction", EMERGENCY, C.TRIGGER, (C.BREATHLESS, C.AIR_HUNGER, C.DIZZY))
 
     yield sign("nausea", STOP_REST, C.NAUSEA)
     yield sign("nausea", STOP_REST, C.VOMIT)
@@ -122,6 +127,18 @@ def _signs() -> Iterator[Sign]:
     yield sign("call_for_help", EMERGENCY, C.CALL, C.AMBULANCE)
     yield sign("call_for_help", EMERGENCY, C.HELP_ME, C.URGENT)
     yield sign("call_for_help", EMERGENCY, C.DYING)
+
+    # too little to act on, too much to pass over: one question
+    yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)
+    yield sign("stroke_signs", EMERGENCY, (C.FACE, C.SPEECH), (C.ONE_SIDE, C.CANNOT), sure=False)
+    yield sign("stroke_signs", EMERGENCY, C.CANNOT, (C.SEE, C.LIMB), sure=False)
+    yield sign("stroke_signs", EMERGENCY, C.NUMB, (C.SUDDEN, C.ONE_SIDE), sure=False)
+    yield sign("chest_pain", EMERGENCY, C.CHEST, (C.SUDDEN, C.SPREADS), sure=False)
+    yield sign("overdose", EMERGENCY, C.TABLETS, C.TOO_MUCH, sure=False)
+    yield sign("allergic_reaction", EMERGENCY, C.TRIGGER, (C.SWOLLEN, C.THROAT, C.LIPS_OR_TONGUE), sure=False)
+    yield sign("allergic_reaction", EMERGENCY, C.RASH, sure=False)
+    yield sign("bleeding", EMERGENCY, C.BLOOD, sure=False)
+    yield sign("call_for_help", EMERGENCY, C.FLOOR, (C.CANNOT, C.URGENT), sure=False)
 
 
 SIGNS: tuple[Sign, ...] = tuple(_signs())
