@@ -24,6 +24,7 @@ ADA = ClientFacts(
     client_id=1,
     name="Ada",
     coach_name="Rowan",
+    coach_reachable=True,
     slot=Slot(0, time(7, 30), "Europe/London"),
     zone=ZoneInfo("Europe/London"),
     country="GB",

@@ -180,7 +180,7 @@ RULES: dict[Code, FlagRule] = {
     Code.RED_FLAG_WORDS: FlagRule(
         Severity.URGENT,
         "words that call for help now, today, or for rest",
-        ("level", "sign"),
+        ("level", "sign", "about"),  # about: "nearby", "over", "unanswered"; absent when it is the client's own, now
         Clears.BY_COACH,
     ),
     Code.IDENTICAL_VALUES: FlagRule(

@@ -68,6 +68,7 @@ EVIDENCE: dict[str, str] = {
     "missed": NC_("evidence", "Missed"),
     "sign": NC_("evidence", "Sign"),
     "level": NC_("evidence", "Level"),
+    "about": NC_("evidence", "Note"),
     "times": NC_("evidence", "Times"),
 }
 
@@ -76,6 +77,12 @@ LEVELS: dict[str, str] = {
     "same_day": N_("same day"),
     "stop_rest": N_("stop and rest"),
     "talk": N_("a talk"),
+}
+
+ABOUT: dict[str, str] = {
+    "nearby": N_("of somebody with them, not their own"),
+    "over": N_("they say that it is over"),
+    "unanswered": N_("they have not said whether it is happening now"),
 }
 
 _LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}
@@ -118,6 +125,8 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
             return sign(v, value)
         if name == "caution":
             return v.say_in("caution", names.CAUTIONS.get(value, value))
+        if name == "about":
+            return v.say(ABOUT.get(value, value))
         if name == "level":
             return v.say(LEVELS.get(value, value))
         if name == "since" and (day := _day(value)) is not None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import reminder
+from bot.rendering.phrases.safety import emergency_number
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 from core.dialogue.commands import CLIENT
@@ -56,7 +57,7 @@ def help_(said: m.Help, v: Voice) -> str:
         v.say(
             "I am not a doctor and I cannot send help. If it is urgent, call {number}. What your doctor says comes"
             " first.",
-            number=v.numbers.island(said.number),
+            number=emergency_number(v, said.number),
         ),
     ]
     if said.waiting:

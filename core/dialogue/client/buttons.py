@@ -87,8 +87,7 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
             yield "well_yes", "gate:well"
             yield "well_no", "gate:unwell"
         case AlarmAsked():
-            yield "alarm_yes", "alarm:yes"
-            yield "alarm_no", "alarm:no"
+            yield from ((choice.label, choice.data) for row in safety.ALARM_ANSWERS for choice in row)
         case StopwatchDone():
             yield "keep_it", "watch:keep"
             yield "time_again", "watch:again"
@@ -339,7 +338,7 @@ BUTTONS = _by_verb(
     _answers("ok", Confirming, lambda d, asking, value, _: answers.confirmed(d, asking, value == "yes")),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
     _answers("gate", Gate, _gate),
-    _answers("alarm", AlarmAsked, lambda d, asking, value, _: safety.alarm_answered(d, asking, value == "yes")),
+    _answers("alarm", AlarmAsked, lambda d, asking, value, _: safety.alarm_answered(d, asking, value)),
     _answers("stop", Counting, _stop),
     _answers(
         "watch",

@@ -74,12 +74,14 @@ class ClientFacts:
     zone: made by bot (that reads files).  Pure look-ups lent by bot, since they need its data: find_zones (zone
     names for a city as people write it), zone_of (a zone from its name), label (the words on a button in the
     client's language, so that they can be typed as well).
+    coach_reachable: whether a message to the coach would arrive; False where there is no coach.
     invitation: set when this event opens one.
     """
 
     client_id: int
     name: str
     coach_name: str
+    coach_reachable: bool
     language: str = "en"
     country: str = ""  # two letters, from the zone; for emergency numbers
     status: Status = Status.ACTIVE

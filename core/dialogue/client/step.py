@@ -10,13 +10,14 @@ from core import schedule
 from core.care import NumberVisibility
 from core.dialogue.client.effects import Effect
 from core.dialogue.client.facts import ClientFacts
+from core.dialogue.client.messages import CoachNotReached, CoachTold
 from core.dialogue.client.states import Asking, State
 from core.dialogue.kit.step import StepBuilder
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
-from core.references.emergency_numbers import number_for
+from core.references.emergency_numbers import emergency_number
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +40,16 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     @property
     def emergency_number(self) -> str:
-        return number_for(self.facts.country)
+        """The number of the client's country; "" where the country or its number is not known."""
+        known = emergency_number(self.facts.country)
+        return known.number if known is not None else ""
+
+    def say_coach_told(self) -> None:
+        """Say that the coach has been told only if a message to them arrives."""
+        if self.facts.coach_reachable:
+            self.say(CoachTold(self.facts.coach_name))
+        else:
+            self.say(CoachNotReached(self.facts.coach_name))
 
     def unit(self, measure: Measure) -> Unit:
         """The unit this client likes for a measure."""

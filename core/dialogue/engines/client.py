@@ -35,7 +35,7 @@ from core.dialogue.client import (
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
-from core.dialogue.client.effects import Learn, Unsay
+from core.dialogue.client.effects import Learn, PassOn, Unsay
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
@@ -67,8 +67,8 @@ from core.dialogue.kit.events import (
     TimerFired,
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
-from core.language import Intent
-from core.language.danger_signs import recognise
+from core.language import Intent, Level
+from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
 from core.language.intents import intent, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
@@ -124,8 +124,12 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """A chat we do not know: an invitation that is still good is joined, anything else has one fixed answer."""
-    desk = ClientStep(State(), ClientFacts(0, facts.name, "", language=facts.language), event.at)
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
     invitation = facts.invitation
+    if isinstance(event, Text | Command):  # nobody we know, and all the same somebody who may be in need
+        alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
+        if alarm is not None and alarm.certain and alarm.level is Level.EMERGENCY:
+            desk.say(m.Emergency(alarm.sign, desk.emergency_number))
     if isinstance(event, Command) and event.name == "start" and invitation is not None:
         enrolment.arrive(desk, invitation)
         return desk.finish()
@@ -143,9 +147,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if not text:
         d.say(NotText("empty", help_and_menu.waiting(d)))
         return
-    alarm = recognise(text, d.words)
-    if alarm is not None and not (isinstance(asking, AlarmAsked) and not alarm.certain):
-        safety.alarmed(d, alarm)
+    if _danger(d, text):
         return
     if not d.facts.consented or isinstance(asking, Consenting):
         enrolment.consenting(d, event)
@@ -166,6 +168,30 @@ def _text(d: ClientStep, event: Text) -> None:
     _anything_else(d, event, text)
 
 
+def _danger(d: ClientStep, text: str) -> bool:
+    """A sign of danger in what was written, or an answer to the question about one; True when it was dealt with."""
+    asking, alarm = d.asking, recognise(text, d.words)
+    if isinstance(asking, AlarmAsked):
+        answer = answer_to_alarm(text, d.words)
+        if alarm is not None and alarm.certain:
+            safety.alarmed(d, alarm)
+        elif answer is not None:
+            safety.alarm_answered(d, asking, safety.TYPED[answer])
+        elif alarm is not None:
+            safety.heard_while_asked(d, asking, alarm)
+        else:
+            return False
+        return True
+    if alarm is None:
+        return False
+    if isinstance(asking, Enrolling) and alarm.when is When.LONG_AGO and alarm.who is Who.ME:
+        safety.past_illness(d, alarm.sign)
+        enrolment.ask_question(d, asking.question, asking.chosen)
+    else:
+        safety.alarmed(d, alarm)
+    return True
+
+
 def _edited(d: ClientStep, event: Text) -> bool:
     if corrections.edited(d, event):
         return True
@@ -182,10 +208,10 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     """Give a text to the question it answers; True when it did."""
     wish = intent(text, d.words)
     match d.asking:
-        case AlarmAsked() as asking if wish in (Intent.YES, Intent.NO):
-            safety.alarm_answered(d, asking, wish is Intent.YES)
         case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
             safety.ask_well(d)  # "no chest pain" says neither well nor unwell: the question stands
+        case Gate(signs=True) if wish is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
+            safety.ask_signs(d)  # "ok" at a list of signs may mean "ok, none": it is asked
         case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
             well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
@@ -298,6 +324,10 @@ def _fits_open(d: ClientStep, rest: str) -> bool:
 
 def _command(d: ClientStep, event: Command) -> None:
     row = COMMANDS.named(event.name)
+    if event.argument and (row is None or row.argument is not Argument.LINK) and _danger(d, event.argument):
+        if event.name == "coach" and d.facts.consented:  # what was meant for the coach reaches them as it was written
+            d.do(PassOn(event.argument))
+        return
     stage = Stage.ENROLLED if row is None else row.stage
     if stage is not Stage.ARRIVED and not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
@@ -321,6 +351,8 @@ def _woke(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.prompted(d, event)
         case "pressure_end":
             home_bp_week.week_over(d, event.at)
+        case safety.STANDS:
+            safety.still_unanswered(d)
         case "resume":
             d.do(Learn("status", Status.ACTIVE), Learn("paused_until", None))
             d.say(m.Resumed(d.next_slot()))
