@@ -11,7 +11,7 @@ import pytest
 from babel import Locale
 
 from core import language as home
-from core.language import ENGLISH, LANGUAGES, Role
+from core.language import ENGLISH, LANGUAGES, WordRole
 from core.language.lexicon import Calendar, Denials, Lexicon
 from tests.core.language.test_danger_signs import TABLES
 from tests.core.understanding.ways_of_writing import CORPUS
@@ -44,7 +44,7 @@ def test_a_language_is_named_and_runs_as_babel_says(words: Lexicon) -> None:
 
 
 def test_a_language_has_each_small_word(words: Lexicon) -> None:
-    assert [role for role in Role if not words.roles.get(role)] == []
+    assert [role for role in WordRole if not words.roles.get(role)] == []
 
 
 def test_a_language_spells_each_unit(words: Lexicon) -> None:
