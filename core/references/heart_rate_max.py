@@ -18,7 +18,6 @@ SOURCE = Source(
     doi="10.1016/S0735-1097(00)01054-8",
 )
 SOURCES = (SOURCE,)
-STANDARD_DEVIATION = Decimal(12)  # bpm between people of one age, the wider of 10 to 12
 ADULTS = range(18, 120)
 
 
