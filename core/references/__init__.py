@@ -28,6 +28,7 @@ from core.references import (
     function_test_change,
     gait_speed_cesari_2005,
     heart_rate_max,
+    helplines,
     kline_1987,
     must,
     one_leg_stance_springer_2007,
@@ -57,7 +58,7 @@ from core.references import (
 )
 from core.sources import Source
 
-_SAFETY = (emergency_numbers.SOURCES,)
+_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES)
 
 _BODY = (
     bmi_who.SOURCES,
