@@ -115,6 +115,8 @@ CAUTIONS: dict[str, str] = {
     "falls": NC_("caution", "A fall in the past year"),
 }
 
+SEXES: dict[str, str] = {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")}
+
 UNITS: dict[str, str] = {
     "kg": N_("kg and cm"),
     "lb": N_("pounds and inches"),
@@ -130,7 +132,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "caution": CAUTIONS,
     "unit": UNITS,
     "units": UNITS,
-    "sex": {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")},
+    "sex": SEXES,
     "numbers": {
         "shown": N_("Show me my numbers"),
         "coach_only": N_("Only to my coach"),
