@@ -1,7 +1,7 @@
-"""Which points, bands and limits a picture shows, as data: `bot.rendering.charts` only draws.
+"""Points, bands and limits of a chart, as data; `bot.rendering.charts` only draws them.
 
-Side notes are never on a picture: an early weight is neither drawn nor hinted at by an axis. Values are in the unit
-the client likes. Dates are the client's own.
+Side notes never appear on a chart: an early weight is neither drawn nor hinted at by an axis. Values are in the
+client's preferred unit, dates in the client's time zone.
 """
 
 from __future__ import annotations
@@ -22,8 +22,8 @@ from core.references import bp_nice_home
 from core.reliability import Z95
 
 D = Decimal
-MOST_MARKS = 12  # of a rating line: more cannot be read on a phone
-FINENESS = 200  # values tried across a measure's range to find its usual band
+MOST_MARKS = 12  # for ratings: more cannot be read on a phone
+FINENESS = 200  # number of values tried across a measure's range to find its usual band
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +34,7 @@ class Point:
 
 @dataclass(frozen=True, slots=True)
 class Usual:
-    """Where a published reference puts most people, or where it advises to be. None: open on that side.
+    """The band in which a published reference puts, or advises, most people. None: open on that side.
 
     source: key of the reference.
     """
@@ -46,7 +46,7 @@ class Usual:
 
 @dataclass(frozen=True, slots=True)
 class LinePoint:
-    """Where the line through all readings stands on a day, and between which values it may stand."""
+    """Where the fitted line stands on a day, with its interval."""
 
     day: date
     value: Decimal
@@ -58,9 +58,9 @@ class LinePoint:
 class TrendChart:
     """One measure over time.
 
-    points: oldest first, one at least.  baseline: where comparisons start.  error: MDC95 about the baseline, in
-    `unit`; None when nobody knows it.  usual: a published band, where one fits this person.  line: the trend at its
-    first and last day with its 95 % interval; None under four readings.
+    points: oldest first, at least one.  baseline: where comparisons start.  error: MDC95 about the baseline, in `unit`;
+    None if unknown.  usual: a published band, if one applies to this person.  line: the trend on its first and last day
+    with its 95 % interval; None with fewer than four readings.
     """
 
     measure: str
@@ -74,7 +74,7 @@ class TrendChart:
 
 @dataclass(frozen=True, slots=True)
 class RatingLine:
-    """Ratings on the line from 0 to 10, each with its date, oldest first. question: the client's own, or ""."""
+    """Ratings from 0 to 10 with their dates, oldest first. question: the client's own, or ""."""
 
     measure: str
     points: tuple[Point, ...]
@@ -89,7 +89,8 @@ class Pressure:
 
 @dataclass(frozen=True, slots=True)
 class PressureDay:
-    """Means of a day's morning and evening (before and from noon); None when nothing came. used: counted."""
+    """Mean pressure of a day's morning and evening (split at noon); None if nothing was taken. used: counted in the
+    mean."""
 
     day: date
     morning: Pressure | None
@@ -99,7 +100,7 @@ class PressureDay:
 
 @dataclass(frozen=True, slots=True)
 class PressureWeekChart:
-    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised."""
+    """The newest home series. mean: None if there are too few days. limit: above which a home mean is raised."""
 
     days: tuple[PressureDay, ...]
     mean: Pressure | None
@@ -107,7 +108,7 @@ class PressureWeekChart:
     source: str
 
 
-# Which band of a reference is drawn: the one most people are in, or are advised to be in.
+# The band of each reference to draw: the one most people are in, or are advised to be in.
 USUAL_BAND: dict[str, str] = {
     "who_waist": "not_increased",
     "nice_waist": "low",

@@ -1,6 +1,4 @@
-"""How hard an activity is, without a pulse: talking, effort from 0 to 10, multiples of resting metabolism
-(MET).
-"""
+"""Intensity of an activity without a pulse: the talk test, effort from 0 to 10, metabolic equivalents (MET)."""
 
 from __future__ import annotations
 
@@ -26,7 +24,7 @@ SOURCES = (SOURCE, TALK)
 
 
 def by_effort(effort: Decimal) -> Intensity:
-    """5-6 moderate, 7-8 vigorous. Halves go with the step they have reached: 6.5 is moderate still."""
+    """5-6 moderate, 7-8 vigorous. A half belongs to the step below: 6.5 is still moderate."""
     if effort >= 9:
         return Intensity.NEAR_MAXIMAL
     if effort >= 7:
@@ -51,5 +49,5 @@ def by_met(met: Decimal) -> Intensity:
 
 
 def met_minutes(met: Decimal, minutes: Decimal) -> Decimal:
-    """Energy use in MET-minutes: 150 to 300 moderate minutes are about 500 to 1000."""
+    """Energy expenditure in MET-minutes: 150 to 300 moderate minutes are about 500 to 1000."""
     return met * minutes

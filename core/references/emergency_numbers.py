@@ -1,6 +1,6 @@
-"""Emergency telephone numbers by country: what is printed for the public to ring for an ambulance.
+"""Emergency telephone numbers by country, as published for calling an ambulance.
 
-112 also works on mobile phones in most countries. A test holds the table against another library's.
+112 also works on mobile phones in most countries. A test compares the table with another library's.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ SOURCE = Source(
 SOURCES = (SOURCE,)
 
 DEFAULT = "112"
-NUMBERS: dict[str, str] = {  # ISO 3166 country code -> the number printed for the public (from memory, well known)
+NUMBERS: dict[str, str] = {  # ISO 3166 country code -> the published number (from memory, well known)
     "GB": "999", "IE": "999", "MT": "112",
     "US": "911", "CA": "911", "MX": "911", "AR": "911", "CL": "131", "CO": "123", "PE": "106",
     "AU": "000", "NZ": "111", "IN": "112", "JP": "119", "SG": "995", "ZA": "112", "BR": "192",
@@ -27,5 +27,5 @@ NUMBERS: dict[str, str] = {  # ISO 3166 country code -> the number printed for t
 
 
 def number_for(country: str) -> str:
-    """The ambulance or general emergency number to print for a country; 112 where we do not know better."""
+    """The ambulance or general emergency number for a country; 112 if we do not know better."""
     return NUMBERS.get(country.upper(), DEFAULT)

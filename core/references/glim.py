@@ -25,19 +25,18 @@ STAGE_2_BMI = (D("18.5"), D(20))  # under 70, from 70
 def loss_stage(percent: Decimal, months: Decimal) -> int:
     """Stage of an unplanned loss: 0 none, 1, 2.
 
-    percent: of the earlier weight, unrounded.  months: over which it happened; within six, the limits are 5
-    and 10 percent, beyond it 10 and 20. A loss of exactly the first limit is none, of exactly the second
-    still stage 1.
+    percent: of the earlier weight, unrounded. months: the period; up to six, the limits are 5 and 10 percent, beyond
+    that 10 and 20. A loss of exactly the first limit is stage 0, of exactly the second still stage 1.
     """
     first, second = (D(5), D(10)) if months <= 6 else (D(10), D(20))
     return (percent > first) + (percent > second)
 
 
 def low_bmi(bmi: Decimal, age: int, *, asian: bool = False) -> bool:
-    """Say whether a body mass index (kg/m2) is low for the age in whole years."""
+    """Whether a body mass index (kg/m2) is low for the age in whole years."""
     return bmi < LOW_BMI[asian][age >= OLDER_FROM]
 
 
 def low_bmi_is_stage_2(bmi: Decimal, age: int) -> bool:
-    """Say whether a low body mass index alone is stage 2."""
+    """Whether a low body mass index alone is stage 2."""
     return bmi < STAGE_2_BMI[age >= OLDER_FROM]

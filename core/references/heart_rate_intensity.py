@@ -1,4 +1,4 @@
-"""How hard an effort is, by heart rate: bands of the heart-rate reserve and of the maximum. Half-open, as
+"""Exercise intensity by heart rate: bands of the heart-rate reserve and of the maximum. Half-open, as
 printed: 40 % is moderate, 60 % is vigorous."""
 
 from __future__ import annotations
@@ -63,17 +63,17 @@ CDC_SHARES = {Intensity.MODERATE: (64, 76), Intensity.VIGOROUS: (77, 93)}  # per
 
 
 def by_reserve(percent: Decimal) -> Intensity:
-    """The band of a percentage of the heart-rate reserve; below rest counts as very light."""
+    """The band for a percentage of the heart-rate reserve; below resting counts as very light."""
     return next((row.intensity for row in ROWS if percent >= row.reserve_from), Intensity.VERY_LIGHT)
 
 
 def by_maximum(percent: Decimal) -> Intensity:
-    """The band of a percentage of the maximal heart rate."""
+    """The band for a percentage of the maximal heart rate."""
     return next((row.intensity for row in ROWS if percent >= row.maximum_from), Intensity.VERY_LIGHT)
 
 
 def target(maximum: Decimal, resting: Decimal, percent: Decimal) -> Decimal:
-    """The heart rate at that percentage of the reserve, in bpm.
+    """The heart rate at a percentage of the reserve, in bpm.
 
     >>> target(Decimal(180), Decimal(80), Decimal(60))
     Decimal('140')
@@ -82,6 +82,6 @@ def target(maximum: Decimal, resting: Decimal, percent: Decimal) -> Decimal:
 
 
 def zone_by_maximum(maximum: Decimal, intensity: Intensity) -> tuple[Decimal, Decimal]:
-    """From and to, in whole bpm. `intensity` moderate or vigorous, the two the page gives; else KeyError."""
+    """Lower and upper limit in whole bpm. KeyError unless `intensity` is moderate or vigorous, the two on the page."""
     low, high = CDC_SHARES[intensity]
     return half_up(maximum * low / 100, 0), half_up(maximum * high / 100, 0)

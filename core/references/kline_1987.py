@@ -1,7 +1,6 @@
 """Aerobic capacity from a one-mile walk: time, pulse at the finish, weight, age and sex. Two forms.
 
-Weight goes in as kilograms here and is turned into the pounds of the equation inside, so it cannot be mixed
-up.
+Weight is passed in kilograms and converted to the equation's pounds inside, so the two cannot be mixed up.
 """
 
 from __future__ import annotations
@@ -27,9 +26,7 @@ STANDARD_ERROR_ABSOLUTE = Decimal("0.325")  # l/min
 
 
 def aerobic_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, pulse: Decimal) -> Decimal | None:
-    """Estimate in ml/kg/min from kg, decimal minutes and the bpm right at the finish; None outside 30-69
-    years.
-    """
+    """Estimate in ml/kg/min from kg, decimal minutes and bpm at the finish; None outside 30-69 years."""
     if age not in AGES:
         return None
     return (
@@ -43,7 +40,7 @@ def aerobic_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, puls
 
 
 def absolute_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, pulse: Decimal) -> Decimal | None:
-    """The same in litres a minute, from the paper's other equation; None outside 30-69 years."""
+    """The estimate in l/min, from the paper's other equation; None outside 30-69 years."""
     if age not in AGES:
         return None
     return (
