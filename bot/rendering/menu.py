@@ -1,4 +1,4 @@
-"""What each command does, for the menu the messenger shows beside the text field."""
+"""Descriptions of the commands, for the messenger's menu beside the text field."""
 
 from __future__ import annotations
 
@@ -27,5 +27,5 @@ DESCRIPTIONS = {
 
 
 def describe(command: str, language: str) -> str:
-    """Return what a command does. Raises: KeyError for a command without words: a fault of ours, found by a test."""
+    """The description of a command. Raises: KeyError if it has none; a test checks that all do."""
     return voice(Reader(language)).plain(DESCRIPTIONS[command])

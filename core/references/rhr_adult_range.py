@@ -36,8 +36,7 @@ ADVICE_BELOW = D(40)
 
 
 def seek_advice(rate: Decimal) -> str | None:
-    """Whether a persistent resting rate calls for advice from a clinician: "fast", "slow"
-    or None.
+    """Whether a persistent resting rate calls for advice from a clinician: "fast", "slow" or None.
 
     rate: beats per minute, unrounded (120.5 of two counts is over); 120 and 40 themselves do not.
     """

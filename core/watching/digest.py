@@ -5,13 +5,13 @@ quiet, are unreachable or paused. Every entry names its evidence and its date.
 
 The life cycle of a flag in the digest:
 
-| the flag is                          | in the digest                                                           |
-|--------------------------------------|-------------------------------------------------------------------------|
-| open, not seen                       | in full                                                                 |
-| open, seen, urgent or this week's    | in short, marked as seen, behind the unseen ones of its kind            |
-| open, seen, a note                   | not listed: it stays on the card   |
-| urgent, seen, and it happened again  | in full, as if it were new                                              |
-| cleared                              | gone; if it recurs, it is a new flag                                     |
+| the flag is                         | in the digest                                                |
+|-------------------------------------|--------------------------------------------------------------|
+| open, not seen                      | in full                                                      |
+| open, seen, urgent or this week's   | in short, marked as seen, behind the unseen ones of its kind |
+| open, seen, a note                  | not listed: it stays on the card                             |
+| urgent, seen, and it happened again | in full, as if it were new                                   |
+| cleared                             | gone; if it recurs, it is a new flag                         |
 """
 
 from __future__ import annotations

@@ -4,17 +4,17 @@ Weight swings by about half a kilogram from day to day (core.references.weight_v
 weigh-ins says little and can be discouraging. A reading before the next weigh-in is early: it is stored as a side note,
 never scored, charted or commented on, and its size and direction are never hinted at.
 
-| in one cycle                                | step     | what the client hears                        |
-|---------------------------------------------|----------|----------------------------------------------|
-| due, or in its last 3 days, or no weight yet | WELCOME  | the usual answer                             |
-| directed weighing: a clinician asked for it | DIRECTED | the usual answer                             |
-| weight is left out of the plan              | LEFT_OUT | it is not stored; how to bring it back       |
-| first early attempt                         | FIRST    | thanks, why we wait, the date, an offer      |
-| second                                      | SECOND   | warmer: what made today a day to check?      |
-| third within 14 days, or two in one day     | OFTEN    | no more numbers: whom to talk to instead     |
+| in one cycle                                 | step     | what the client hears                    |
+|----------------------------------------------|----------|------------------------------------------|
+| due, or in its last 3 days, or no weight yet | WELCOME  | the usual answer                         |
+| directed weighing: a clinician asked for it  | DIRECTED | the usual answer                         |
+| weight is left out of the plan               | LEFT_OUT | it is not stored; how to bring it back   |
+| first early attempt                          | FIRST    | thanks, why we wait, the date, an offer  |
+| second                                       | SECOND   | warmer: what made today a day to check?  |
+| third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
-OFTEN also raises the flag "weighing often", with the count.
-A correction (an edit, "undo", "I meant 82.4") is not an attempt. A cycle runs from one official weight to the next.
+OFTEN also raises the flag "weighing often", with the count. A correction (an edit, "undo", "I meant 82.4") is not an
+attempt. A cycle runs from one official weight to the next.
 """
 
 from __future__ import annotations
