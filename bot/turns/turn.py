@@ -50,6 +50,7 @@ from core.dialogue.client.states import Setting, State
 from core.dialogue.kit.effects import Erase, Join, Say
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Reachability, Text, TimerFired
 from core.dialogue.kit.messages import OurFault
+from core.language import LANGUAGES
 from core.watching.flags import Clears, Code, flag
 
 RETRY_AFTER = (timedelta(seconds=2), timedelta(seconds=15))
@@ -116,7 +117,7 @@ class Steps:
     find_zones: Callable[[str, str], tuple[str, ...]] = no_zones
     country_of: Callable[[str], str] = no_country
     label: Callable[[str, str, str], str] = no_label
-    languages: tuple[str, ...] = ("en", "de", "es", "fr", "pl", "ar")
+    languages: tuple[str, ...] = tuple(LANGUAGES)
 
 
 @dataclass

@@ -11,14 +11,14 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, tzinfo
 from decimal import Decimal
 
-from core.client import Profile
+from core.client import Caution, Profile
 from core.judging.change import variance
 from core.judging.trend import fit, points_of
+from core.measures.blood_pressure import mean_limits
 from core.measures.home_bp_series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
 from core.measures.measure import Measure, Score
 from core.quantity import Unit, convert
 from core.reading import Reading, baseline
-from core.references import bp_nice_home
 from core.reliability import Z95
 
 D = Decimal
@@ -100,11 +100,13 @@ class PressureDay:
 
 @dataclass(frozen=True, slots=True)
 class PressureWeekChart:
-    """The newest home series. mean: None if there are too few days. limit: above which a home mean is raised."""
+    """The newest home series. mean: None if there are too few days. limit: above which a home mean is raised; None if
+    none applies to this person.
+    """
 
     days: tuple[PressureDay, ...]
     mean: Pressure | None
-    limit: Pressure
+    limit: Pressure | None
     source: str
 
 
@@ -136,10 +138,10 @@ def trend(
 ) -> TrendChart:
     """Draw one measure over time.
 
-    readings: of this measure, oldest first; one that counts at least.  since: a new programme starts here; what came
-    before is not drawn, unless nothing came after.
+    readings: of this measure, oldest first; at least one that counts. since: start of a new programme; earlier readings
+    are not drawn, unless there are no later ones.
 
-    Raises: ValueError when no reading counts: `core.dialogue` never asks then.
+    Raises: ValueError if no reading counts.
     """
     counting = [r for r in readings if r.counts]
     counting = [r for r in counting if since is None or r.taken_at >= since] or counting
@@ -185,9 +187,10 @@ def _error(measure: Measure, start: Reading, last: Reading, unit: Unit) -> Decim
 
 
 def usual(measure: Measure, reading: Reading, profile: Profile, unit: Unit) -> Usual | None:
-    """The band of the first reference that has one to draw, for this person; None where none fits.
+    """The band to draw, from the first reference that has one for this person; None if there is none.
 
-    A score names the limits of its own band only, so values across the range are tried until one falls into it.
+    A score contains only the limits of its own band, so values across the range are tried until one falls into the
+    band.
     """
     for score in measure.score(reading, profile):
         wanted = USUAL_BAND.get(score.source.key) if isinstance(score, Score) else None
@@ -224,11 +227,11 @@ def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, que
     """The newest ratings of energy, or of the client's own question."""
     counting = [r for r in readings if r.counts][-MOST_MARKS:]
     points = tuple(Point(day_of(r, zone), r.value) for r in counting)
-    return RatingLine(measure.key, points, question if measure.key == "own_question" else "")
+    return RatingLine(measure.key, points, question if measure.client_words else "")
 
 
-def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeekChart:
-    """The newest home series, day by day."""
+def pressure_week(readings: Sequence[Reading], zone: tzinfo, profile: Profile) -> PressureWeekChart:
+    """The newest home series, day by day. No limit in pregnancy, where the usual ones do not apply."""
     series = tuple(split((r for r in readings if r.counts and r.second is not None), zone))
     newest = series[-1] if series else ()
     found = mean_of(newest, zone) if newest else None
@@ -243,7 +246,7 @@ def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeekChar
         )
         for n, day in enumerate(dates)
     )
-    limit, source = _home_limit()
+    limit, source = _home_limit(profile, profile.age_on(day_of(newest[-1], zone)) if newest else None)
     return PressureWeekChart(days, mean, limit, source)
 
 
@@ -258,6 +261,9 @@ def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool
     )
 
 
-def _home_limit() -> tuple[Pressure, str]:
-    raised = bp_nice_home.HOME.bands[0]
-    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), bp_nice_home.SOURCE.key
+def _home_limit(profile: Profile, age: int | None) -> tuple[Pressure | None, str]:
+    if Caution.PREGNANCY in profile.cautions:
+        return None, ""
+    table = mean_limits(age, "nice")
+    raised = table.bands[0]
+    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), table.source.key

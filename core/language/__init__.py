@@ -17,6 +17,7 @@ from core.language.pl import POLISH
 from core.language.text import plain
 from core.language.tokens import CompiledLexicon, lexicon
 
+# The one list: whatever asks which languages there are reads it. A new one is its module, and its name here.
 LANGUAGES: dict[str, Lexicon] = {words.code: words for words in (ENGLISH, SPANISH, GERMAN, FRENCH, POLISH, ARABIC)}
 
 __all__ = [

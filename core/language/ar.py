@@ -81,6 +81,8 @@ def _numbers() -> dict[str, Decimal]:
 
 ARABIC = Lexicon(
     code="ar",
+    own_name="العربية",
+    right_to_left=True,
     decimal=".",
     numbers=_numbers(),
     weak=("واحد", "واحدة", "أحد", "إحدى"),

@@ -54,6 +54,7 @@ def _numbers() -> dict[str, Decimal]:
 
 GERMAN = Lexicon(
     code="de",
+    own_name="Deutsch",
     decimal=",",
     numbers=_numbers(),
     weak=("ein", "eine", "einen", "einer", "einem"),

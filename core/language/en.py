@@ -47,6 +47,7 @@ def _numbers() -> dict[str, Decimal]:
 
 ENGLISH = Lexicon(
     code="en",
+    own_name="English",
     decimal=".",
     numbers=_numbers(),
     weak=("one", "oh"),

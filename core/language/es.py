@@ -41,6 +41,7 @@ def _numbers() -> dict[str, Decimal]:
 
 SPANISH = Lexicon(
     code="es",
+    own_name="Español",
     decimal=",",
     numbers=_numbers(),
     weak=("un", "una", "uno"),

@@ -47,6 +47,7 @@ def _numbers() -> dict[str, Decimal]:
 
 FRENCH = Lexicon(
     code="fr",
+    own_name="Français",
     decimal=",",
     numbers=_numbers(),
     weak=("un", "une"),

@@ -205,7 +205,8 @@ class Calendar:
 class Lexicon:
     """One language's lexicon.
 
-    code: primary subtag.  decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
+    code: primary subtag.  own_name: what its speakers call it.  right_to_left: how it is written.
+    decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
     numbers: phrase to value.  weak: number words that are articles too ("one", "une").
     units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").
     local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
@@ -215,11 +216,13 @@ class Lexicon:
     """
 
     code: str
+    own_name: str
     decimal: str
     numbers: Mapping[str, Decimal]
     units: Mapping[Unit, tuple[str, ...]]
     roles: Mapping[WordRole, tuple[str, ...]]
     names: Mapping[str, tuple[str, ...]]
+    right_to_left: bool = False
     weak: tuple[str, ...] = ()
     parts: Mapping[UnitPart, tuple[str, ...]] = field(default_factory=dict)
     local_pound: Mapping[str, Decimal] = field(default_factory=dict)

@@ -56,6 +56,7 @@ def _numbers() -> dict[str, Decimal]:
 
 POLISH = Lexicon(
     code="pl",
+    own_name="Polski",
     decimal=",",
     numbers=_numbers(),
     weak=("jeden", "jedna", "jedno", "jedną"),

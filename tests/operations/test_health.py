@@ -17,6 +17,7 @@ from core.dialogue.client.messages import Welcome
 from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
 from tests.faults.balance import free_ports
+from tests.waiting import until
 
 
 @asynccontextmanager
@@ -30,15 +31,18 @@ async def at_work(url, messenger, **more):
     async with aiohttp.ClientSession() as session:
 
         async def ask(path):
-            while True:
-                try:
-                    async with session.get(f"http://127.0.0.1:{port}{path}") as answer:
-                        return answer.status, await answer.text()
-                except aiohttp.ClientConnectorError:
-                    assert not running.done(), running.result()
-                    await messenger.changed(await messenger.changed(-1), timeout=0.02)
+            async with session.get(f"http://127.0.0.1:{port}{path}") as answer:
+                return answer.status, await answer.text()
+
+        async def listens():
+            assert not running.done(), running.result()
+            try:
+                return await ask("/healthz")
+            except aiohttp.ClientConnectorError:
+                return False
 
         try:
+            await until(messenger, listens)
             yield ask
         finally:
             stop.set()
@@ -88,7 +92,7 @@ def test_a_bot_without_its_database_is_alive_and_not_ready_and_still_shows_its_m
     async def scene(messenger):
         async with at_work(database_url, messenger) as ask:
             assert (await ask("/readyz"))[0] == 200
-            monkeypatch.setattr("bot.store.database.Database._read", gone)
+            monkeypatch.setattr("bot.store.database.Database.read", gone)
             status, answer = await ask("/readyz")
             assert (status, answer) == (503, '{"database":false,"schema":false,"messenger":true}')
             assert (await ask("/healthz"))[0] == (await ask("/metrics"))[0] == 200

@@ -14,11 +14,11 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import AskLanguage, LanguageChanged, WhichPlace
 from core.dialogue.kit.step import rows_of
-from core.language import plain
+from core.language import LANGUAGES, plain
 from core.language.intents import weekday_and_time, when
+from core.measures.weight import WEIGHT
 from core.quantity import Unit
 
-LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
 # --- later, pause, stop -----------------------------------------------------------------------------------------
 
 
@@ -122,7 +122,7 @@ def set_numbers(d: ClientStep, value: str) -> None:
     plan = d.facts.plan
     measures = plan.measures
     if value == "leave_out":
-        measures = tuple(x for x in measures if x != "weight")
+        measures = tuple(x for x in measures if x != WEIGHT.key)
     elif value in {n.value for n in NumberVisibility}:
         plan = replace(plan, numbers=NumberVisibility(value))
         measures = measures if "weight" in measures else ("weight", *measures)
@@ -185,7 +185,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
 
 def _by_label(d: ClientStep, prefix: str, text: str) -> str:
     options = {
-        "lang": LANGUAGES,
+        "lang": tuple(LANGUAGES),
         "units": tuple(enrolment.UNIT_SETS),
         "numbers": ("shown", "coach_only", "leave_out"),
     }[prefix]

@@ -14,7 +14,7 @@ from sqlalchemy import select, update
 from bot.exports.my_data import gather
 from bot.foundation.clock import HeldClock
 from bot.foundation.metrics import Metrics
-from bot.foundation.reader import LANGUAGES, TEXT_LIMIT, length
+from bot.foundation.reader import TEXT_LIMIT, length
 from bot.foundation.spreadsheet import as_it_was
 from bot.process.delivery import Delivery
 from bot.process.rendering_cache import Renderings
@@ -32,6 +32,7 @@ from bot.transports.memory import MemoryTransport
 from core.care import NumberVisibility, Plan
 from core.client import Background, Caution, Profile, Sex
 from core.dialogue.kit.effects import SendData
+from core.language import LANGUAGES
 from core.measures import MEASURES
 from core.reading import How
 from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, SLOT, Practice, add_client, rowan_and_ada, weight

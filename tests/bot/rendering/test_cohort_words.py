@@ -15,7 +15,7 @@ from types import ModuleType
 
 import pytest
 
-from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, length
+from bot.foundation.reader import CAPTION_LIMIT, TEXT_LIMIT, length
 from bot.rendering import Reader, render
 from bot.rendering.attachments import ATTACHMENTS
 from bot.rendering.closing_csv import closing_csv
@@ -26,6 +26,7 @@ from core.dialogue.client import messages_to_coach
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.effects import Choice
 from core.dialogue.organiser import messages as om
+from core.language import LANGUAGES
 from core.watching.cohort import Closing, CohortWeek, Counted, Paired, Sum, TooFew, for_the_group, paired
 
 D = Decimal

@@ -7,7 +7,7 @@ import re
 
 import pytest
 
-from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, Reader, length
+from bot.foundation.reader import CAPTION_LIMIT, TEXT_LIMIT, Reader, length
 from bot.rendering import Unsendable, render
 from bot.rendering.direction import FSI, LRI, PDI
 from bot.rendering.samples import extreme, ordinary
@@ -15,6 +15,7 @@ from bot.rendering.translations import PSEUDO
 from core.care import Units
 from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice
+from core.language import LANGUAGES
 from core.quantity import Unit
 
 TAG = re.compile(r"<(/?)(\w+)>")
