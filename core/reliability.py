@@ -1,12 +1,10 @@
-"""How big an error is: from what a study prints to a standard error of measurement (SEM), and what one change
-may mean.
+"""Measurement error: from published study figures to a standard error of measurement (SEM), and what a change may mean.
 
-Every figure in and out is a Decimal in the measure's own unit unless it says otherwise. SEM, technical error
-of measurement, typical error and within-subject SD are four names for one thing: the SD of one person's
-repeated values when nothing has changed.
+All arguments and results are Decimals in the measure's own unit unless stated otherwise. SEM, technical error of
+measurement, typical error and within-subject SD are four names for the same thing: the SD of one person's repeated
+values without true change.
 
-Raises, in all of it: ValueError for an impossible argument, which is a fault in our tables and never of what
-a client typed.
+All functions raise ValueError for an impossible argument, which means a fault in our tables, never in a client's input.
 
 Sources: Weir 2005, J Strength Cond Res 19(1):231-240 (SEM, MDC); Hopkins 2000, Sports Med 30(1):1-15 (typical
 error); Bland & Altman 1996, BMJ 312:1654 and 313:744, and 1986, Lancet 327:307-310 (within-subject SD,
@@ -34,7 +32,7 @@ def mean(values: Sequence[Decimal]) -> Decimal:
 
 
 def sample_variance(values: Sequence[Decimal]) -> Decimal:
-    """With n - 1 below the line."""
+    """Sample variance, with n - 1 in the denominator."""
     if len(values) < 2:
         raise ValueError("one value has no variance")
     centre = mean(values)
@@ -42,7 +40,7 @@ def sample_variance(values: Sequence[Decimal]) -> Decimal:
 
 
 def sample_sd(values: Sequence[Decimal]) -> Decimal:
-    """The typical error itself, when `values` are one person's repeats.
+    """The sample SD: the typical error, if `values` are one person's repeats.
 
     >>> round(sample_sd([D(72), D(76), D(74), D(79), D(79), D(77)]), 1)
     Decimal('2.8')
@@ -69,14 +67,14 @@ def sem_from_mdc(mdc: Decimal, *, z: Decimal = Z95) -> Decimal:
 
 
 def typical_error(differences: Sequence[Decimal]) -> Decimal:
-    """SD(differences) / sqrt 2, from each person's second value less the first. A shift of the mean is left
-    out.
+    """SD(differences) / sqrt 2, from each person's second value minus the first. A shift of the mean does not
+    contribute.
     """
     return sample_sd(differences) / ROOT_2
 
 
 def within_subject_sd(differences: Sequence[Decimal]) -> Decimal:
-    """sqrt(sum d^2 / 2n) from pairs, when no shift of the mean is expected."""
+    """sqrt(sum d^2 / 2n) from pairs, if no shift of the mean is expected."""
     if not differences:
         raise ValueError("no pairs")
     return (sum((d * d for d in differences), D(0)) / (2 * len(differences))).sqrt()
@@ -88,7 +86,7 @@ def within_subject_sd_of_repeats(people: Sequence[Sequence[Decimal]]) -> Decimal
 
 
 def root_mean_square(sds: Sequence[Decimal]) -> Decimal:
-    """One SEM from several persons' own SDs: means of SDs would come out too small."""
+    """One SEM from several people's SDs; a mean of SDs would be too small."""
     return mean([sd * sd for sd in sds]).sqrt()
 
 
@@ -117,11 +115,11 @@ def counting_step(window: int) -> Decimal:
 
 
 def counting_variance(window: int) -> Decimal:
-    """Variance in bpm^2 that counting whole beats for `window` seconds adds: step^2 / 6.
+    """Variance in bpm^2 added by counting whole beats for `window` seconds: step^2 / 6.
 
-    The clock starts at no particular moment of a beat, so both ends of the window are cut at random: the
-    count is one too few or too many with the odds of the fraction cut off. Averaged over all rates that is
-    step^2 / 6, twice the step^2 / 12 of rounding to the nearest step.
+    The clock starts at a random moment of a beat, so both ends of the window are cut at random: the count is one too
+    few or too many with a probability equal to the fraction cut off. Averaged over all rates that is step^2 / 6, twice
+    the step^2 / 12 of rounding to the nearest step.
 
     >>> round(counting_variance(15).sqrt(), 3)
     Decimal('1.633')
@@ -131,7 +129,7 @@ def counting_variance(window: int) -> Decimal:
 
 
 class Agreement(NamedTuple):
-    """Bias between two methods and where 95 % of differences are expected."""
+    """Bias between two methods, and the limits expected to contain 95 % of differences."""
 
     low: Decimal
     bias: Decimal
@@ -154,7 +152,7 @@ class ReliableChange(NamedTuple):
 
 
 def reliable_change(before: Decimal, after: Decimal, *, sd: Decimal, reliability: Decimal) -> ReliableChange:
-    """RC = (after - before) / (sqrt 2 * SD * sqrt(1 - r)): the same question as MDC95, asked of one change."""
+    """RC = (after - before) / (sqrt 2 * SD * sqrt(1 - r)): the same question as MDC95, for one change."""
     error = sem_from_reliability(sd, reliability)
     of_difference = ROOT_2 * error
     in_errors = (after - before) / of_difference
@@ -162,7 +160,7 @@ def reliable_change(before: Decimal, after: Decimal, *, sd: Decimal, reliability
 
 
 def smallest_worthwhile_change(sd: Decimal, fraction: Decimal = TEAM_FRACTION) -> Decimal:
-    """0.2 of the SD between people; a default of the trade where nobody published a difference that matters."""
+    """0.2 of the SD between people; the usual default if no important difference is published."""
     return fraction * sd
 
 
@@ -175,10 +173,9 @@ class Chances(NamedTuple):
 
 
 def chances(change: Decimal, *, sem: Decimal, worthwhile: Decimal) -> Chances:
-    """How likely the true change exceeds the smallest worthwhile one, either way, after one observed
-    `change`.
+    """How likely the true change exceeds the smallest worthwhile one, in either direction, given one observed `change`.
 
-    The true change is taken as normal about the observed one with SD = SEM * sqrt 2: 1 - Phi((SWC - change) /
+    The true change is assumed normal around the observed one with SD = SEM * sqrt 2: 1 - Phi((SWC - change) /
     SD).
     """
     spread = NormalDist(float(change), float(sem * ROOT_2))

@@ -1,4 +1,4 @@
-"""Arabic: red flags. Levels follow the three-way handling of function.md 9.1."""
+"""Arabic: danger signs. Levels follow the three-way handling of function.md 9.1."""
 
 from __future__ import annotations
 

@@ -1,9 +1,10 @@
-"""Words that must stop everything: chest pain, a faint, signs of a stroke, despair.
+"""Danger signs in a message, which take precedence over everything: chest pain, fainting, signs of a stroke, despair.
 
-Recognition errs to caution: a sign alarms unless the client clearly denies it. A "no" reaches a sign only across words
-known to carry it ("no sign of any chest pain"), so "no idea why, but my chest hurts" alarms. A sign that may be past,
-imagined or another person's alarms too, but as uncertain: one question is asked. One slip of the hand is forgiven.
-The levels are the three-way handling of function.md 9.1 (ours, not a published scale). Nothing here is a diagnosis.
+Recognition errs on the side of caution: a sign alarms unless the client clearly denies it. A "no" applies to a sign
+only across words known to carry it ("no sign of any chest pain"), so "no idea why, but my chest hurts" alarms. A sign
+that may be past, imagined or another person's also alarms, but as uncertain: one question is asked. One typo is
+tolerated. The levels are the three-way handling of function.md 9.1 (ours, not a published scale). Nothing here is a
+diagnosis.
 """
 
 from __future__ import annotations
@@ -21,12 +22,12 @@ from core.language.tokens import JOINING, spellings
 
 __all__ = ["Alarm", "Level", "recognise"]
 
-READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
+READ = 400  # words read of a message; the platform's longest message holds about 800, nearly all have far fewer
 REACH = 8  # words between the first and the last part of a sign
 FAR = 12  # words a "no" may reach
-MOST = 20  # places of one sign in a message that are looked at
+MOST = 20  # occurrences of one sign considered in a message
 
-_ORDER = (  # what is told when several signs are named: first the worst that is sure, then the worst that may be
+_ORDER = (  # which of several signs is reported: the worst certain one first, then the worst possible one
     (Level.EMERGENCY, True),
     (Level.SAME_DAY, True),
     (Level.EMERGENCY, False),
@@ -36,11 +37,11 @@ _ORDER = (  # what is told when several signs are named: first the worst that is
     (Level.STOP_REST, False),
     (Level.TALK, False),
 )
-_SETTLES = {  # signs that become milder when they have gone again; the others keep their level
-    ("chest_pain", Level.EMERGENCY): Level.SAME_DAY,  # ours: a chest pain that went away is still for today
+_SETTLES = {  # signs that become less urgent once they have gone away; the others keep their level
+    ("chest_pain", Level.EMERGENCY): Level.SAME_DAY,  # ours: chest pain that went away still needs advice today
     ("breathless_on_usual_tasks", Level.SAME_DAY): Level.STOP_REST,
 }
-_WITH = (  # two signs together are another one
+_WITH = (  # two signs that together are a different one
     (("leg_swelling", "chest_pain"), "leg_swelling_with_breathlessness"),
     (("leg_swelling", "breathless_at_rest"), "leg_swelling_with_breathlessness"),
     (("leg_swelling", "breathless_on_usual_tasks"), "leg_swelling_with_breathlessness"),
@@ -56,9 +57,9 @@ _HARD = frozenset(".!?;")
 
 @dataclass(frozen=True, slots=True)
 class Alarm:
-    """A sign that was named.
+    """A danger sign found in a message.
 
-    sign: its key.  certain: False when it may be past, imagined or another person's: ask once before acting.
+    sign: its key.  certain: False if it may be past, imagined or another person's; then ask once before acting.
     """
 
     sign: str
@@ -68,10 +69,10 @@ class Alarm:
 
 @memoized
 def recognise(text: str, words: Lexicon) -> Alarm | None:
-    """Return the most pressing sign a message names and does not deny, or None.
+    """The most urgent sign that a message names and does not deny, or None.
 
-    The client's language and English are read with a slip of the hand forgiven, the other languages to the letter:
-    in distress people fall back on the language of their childhood.
+    The client's language and English tolerate a typo, the other languages are matched exactly: in distress people fall
+    back on their first language.
     """
     folded = plain(text)
     if not any(c.isalpha() for c in folded):
@@ -104,7 +105,7 @@ def _together(found: Sequence[Alarm]) -> list[Alarm]:
 # --- patterns -----------------------------------------------------------------------------------------------------
 
 
-Phrases = dict[int, tuple[tuple[int, ...], ...]]  # phrases as word numbers, by their first word
+Phrases = dict[int, tuple[tuple[int, ...], ...]]  # phrases as word ids, by first word
 
 
 @dataclass
@@ -157,9 +158,9 @@ def _phrases(alternatives: str, words: Lexicon, patterns: _Patterns) -> Iterator
 class _Said:
     """A message as words.
 
-    gaps: the marks before each word.  known: the lexicon words each may be.  joined: an "and" is written together
-    with the word.  fresh: it starts a sentence or a clause ("but ...").  signs: it belongs to a part of a sign.
-    opaque: it belongs to a sign that holds its own "no"; no denial reaches past it.
+    gaps: punctuation before each word. known: the lexicon words each may be. joined: an "and" is attached to the word.
+    fresh: the word starts a sentence or clause ("but ..."). signs: it belongs to a part of a sign. opaque: it belongs
+    to a sign containing its own "no"; no denial reaches past it.
     """
 
     patterns: _Patterns
@@ -191,7 +192,7 @@ class _Said:
 
 
 def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
-    """Cut a message into words; the last one is empty and closes the last sentence."""
+    """Split a message into words; an empty last word closes the last sentence."""
     said = _Said(patterns)
     gap = ""
     text = folded.replace("'", " " if patterns.elision else "")
@@ -235,7 +236,7 @@ def _known(word: str, patterns: _Patterns, forgiving: bool) -> set[int]:
 
 @lru_cache(maxsize=8192)  # the same few thousand words, in six languages
 def _may_begin(word: str, words: Lexicon, forgiving: bool) -> bool:
-    """Whether a sign may begin with this word."""
+    """Whether a sign may start with this word."""
     patterns = _patterns(words)
     return not _known(word, patterns, forgiving).isdisjoint(patterns.firsts)
 
@@ -246,11 +247,11 @@ Span = tuple[int, int]  # words from, to; the second one not included
 
 
 def _alarms(folded: str, words: Lexicon, forgiving: bool) -> tuple[list[Alarm], set[str]]:
-    """The signs one language sees in a message, and the keys of those it sees denied."""
+    """Signs that one language finds in a message, and the keys of those it finds denied."""
     patterns = _patterns(words)
     text = folded.replace("'", " " if patterns.elision else "")
     if not any(_may_begin(word, words, forgiving) for word in _WORD.findall(text)):
-        return [], set()  # as with nearly every message
+        return [], set()  # the case for nearly every message
     said = _read(folded, patterns, forgiving)
     _prepare(said)
     matches = [(sign, spans) for sign, parts in patterns.signs for spans in _matches(said, parts)]
@@ -269,7 +270,7 @@ def _alarms(folded: str, words: Lexicon, forgiving: bool) -> tuple[list[Alarm], 
 
 
 def _prepare(said: _Said) -> None:
-    """Take figures of speech out; mark where clauses begin and which words belong to signs."""
+    """Remove figures of speech; mark where clauses begin and which words belong to signs."""
     count = len(said.words)
     for i in range(count):
         for k in range(i, i + said.says(i, "harmless")):
@@ -280,7 +281,7 @@ def _prepare(said: _Said) -> None:
 
 
 def _matches(said: _Said, parts: Sequence[Phrases]) -> Iterator[list[Span]]:
-    """Yield the places where all parts of a sign stand close together in one clause."""
+    """Yield the positions where all parts of a sign are close together in one clause."""
     places = [[(i, i + n) for i in range(len(said.words)) if (n := said.at(i, part))] for part in parts]
     for first in places[0][:MOST]:
         spans = [first]
@@ -299,7 +300,7 @@ def _close(said: _Said, a: Span, b: Span) -> bool:
 
 
 def _denied(said: _Said, spans: Sequence[Span]) -> bool | None:
-    """True: denied. None: perhaps (a list whose "no" may or may not reach so far). False: not denied."""
+    """True: denied. None: perhaps (a list whose "no" may or may not extend to it). False: not denied."""
     own = {i for a, b in spans for i in range(a, b)}
     answers = [_no_before(said, start, own) for start, _ in spans]
     if True in answers or _no_after(said, spans[-1][1]):
@@ -309,7 +310,7 @@ def _denied(said: _Said, spans: Sequence[Span]) -> bool | None:
 
 
 def _no_before(said: _Said, start: int, own: set[int]) -> bool | None:
-    """Look leftwards from a part of a sign for a "no" that reaches it; own: the words of the sign itself."""
+    """Search left of a part of a sign for a "no" that applies to it. own: the words of the sign itself."""
     listed = sure = False
     i = start
     while i > 0 and start - i < FAR and not said.fresh[i]:
@@ -333,7 +334,7 @@ def _no_before(said: _Said, start: int, own: set[int]) -> bool | None:
 
 
 def _or_follows(said: _Said, start: int) -> bool:
-    """Whether an "or" tells that the list goes on from its "no": "no chest pain, dizziness or fainting"."""
+    """Whether an "or" continues the list of a "no": "no chest pain, dizziness or fainting"."""
     for i in range(start + 1, min(start + FAR, len(said.words))):
         if said.fresh[i]:
             return False
@@ -355,7 +356,7 @@ def _no_after(said: _Said, end: int) -> bool:
 
 
 def _settled(said: _Said, spans: Sequence[Span]) -> bool:
-    """Whether it is said to have gone again; "not gone" and "has not passed" are no such thing."""
+    """Whether it is said to have gone away; "not gone" and "has not passed" do not count."""
     end = spans[-1][1]
     for i in range(end, len(said.words)):
         if said.says(i, "settled"):
@@ -370,7 +371,7 @@ def _is_mine_and_now(said: _Said, spans: Sequence[Span]) -> bool:
     end = next(i for i in range(spans[-1][1], len(said.words)) if said.fresh[i])
 
     def holds(group: str, a: int, b: int) -> bool:
-        """Whether a phrase stands there, and not cut off by a comma ("si, me duele" is a yes)."""
+        """Whether a phrase is between `a` and `b` and not cut off by a comma ("si, me duele" is a yes)."""
         return any((n := said.says(i, group)) and "," not in said.gaps[i + n] for i in range(a, b))
 
     if holds("past", start, end) and not holds("now", start, end):

@@ -1,4 +1,4 @@
-"""German: red flags. Levels follow the three-way handling of function.md 9.1."""
+"""German: danger signs. Levels follow the three-way handling of function.md 9.1."""
 
 from __future__ import annotations
 

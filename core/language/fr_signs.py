@@ -1,4 +1,4 @@
-"""French: red flags. Levels follow the three-way handling of function.md 9.1."""
+"""French: danger signs. Levels follow the three-way handling of function.md 9.1."""
 
 from __future__ import annotations
 
