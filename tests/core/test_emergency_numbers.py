@@ -1,4 +1,4 @@
-"""The numbers of core.references.emergency_numbers, held against the short numbers of the phonenumbers library."""
+"""The numbers of core.references.emergency_numbers, compared with the short numbers of the phonenumbers library."""
 
 import pytest
 from phonenumbers.shortnumberinfo import is_emergency_number

@@ -1,6 +1,6 @@
-"""The worked examples of change statistics, each with where its figures come from and how they reached us.
+"""The worked examples of change statistics, each with the source and provenance of its figures.
 
-Published values are compared as printed; everything else with numpy, scipy or plain arithmetic written out here.
+Published values are compared as printed; everything else is compared with numpy, scipy or arithmetic written out here.
 """
 
 from __future__ import annotations
@@ -183,7 +183,7 @@ def test_limits_of_agreement_are_what_numpy_makes_of_the_published_pairs(values)
 
 
 def test_the_spread_within_children_is_the_error_of_a_one_way_analysis_of_variance():
-    """The residual mean square, here by way of scipy's F: F = between / within."""
+    """The residual mean square, here from scipy's F: F = between / within."""
     f = stats.f_oneway(*CHILDREN).statistic
     between = 4 * np.var([np.mean(c) for c in CHILDREN], ddof=1)
     found = r.within_subject_sd_of_repeats([decimals(c) for c in CHILDREN])
@@ -193,7 +193,7 @@ def test_the_spread_within_children_is_the_error_of_a_one_way_analysis_of_varian
 
 @pytest.mark.parametrize("window", [10, 15, 30, 60])
 def test_counting_beats_in_a_window_scatters_as_step_squared_over_six(window):
-    """Against counting itself: the beats of every rate from 50 to 110, in a window that opens anywhere in a beat."""
+    """Compared with actual counting at every rate from 50 to 110, in a window that opens anywhere in a beat."""
     dice, errors = Random(4), []
     for _ in range(40_000):
         rate = dice.uniform(50, 110)
