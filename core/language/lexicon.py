@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from enum import StrEnum
 
+from core.language.concepts import Answer, Concept
 from core.quantity import Unit
 
 
@@ -116,48 +117,6 @@ class Level(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Sign:
-    """A danger sign as people write it.
-
-    parts: word groups that must all occur close together in one clause, in any order: ("chest", "pain*|hurt*|tight*").
-    A trailing * matches any ending; _ joins the words of a phrase. own_no: the phrase contains its own negation
-    ("cannot breathe"), so a preceding "not" does not deny it.
-    """
-
-    key: str
-    level: Level
-    parts: tuple[str, ...]
-    own_no: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Denials:
-    """How a language says that a sign is absent, past, imagined, or somebody else's. Phrases as in `Sign.parts`.
-
-    no: words that deny what follows.  no_after: those that deny what precedes ("chest pain: none").
-    between: words allowed between the "no" and the sign; any other word ends its scope.
-    and_: list words that may or may not continue a "no".  nor: those that do ("no chest pain or dizziness").
-    but: words that start a fresh clause.  past, imagined, others: the sign may not be the client's own, now.
-    now: words that overrule `past`.  mine: first-person words.  settled: it went away.
-    harmless: figures of speech and look-alikes, removed first.
-    """
-
-    no: str = ""
-    no_after: str = ""
-    between: str = ""
-    and_: str = ""
-    nor: str = ""
-    but: str = ""
-    past: str = ""
-    imagined: str = ""
-    others: str = ""
-    now: str = ""
-    mine: str = ""
-    settled: str = ""
-    harmless: str = ""
-
-
-@dataclass(frozen=True, slots=True)
 class Calendar:
     """Words for days and hours.
 
@@ -206,12 +165,13 @@ class Lexicon:
     """One language's lexicon.
 
     code: primary subtag.  own_name: its name in the language itself.  right_to_left: how it is written. decimal: its
-    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value. weak: number words that
+    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value.  weak: number words that
     are also articles ("one", "une"). units, parts: spellings.  amounts: a number and its unit in one word
     ("Viertelstunde"). local_pound: words for a pound that may mean half a kilogram, with the likely kilograms. roles:
     small words.  names: measure key to people's names for it. prefixes: letters attached to the front of a word (Arabic
-    "wa-"). elision: an apostrophe separates words (French). umlauts: ae, oe, ue may stand for umlauts.  not_english:
-    English words that mean something else here.
+    "wa-"). elision: an apostrophe separates words (French). concepts: words of danger signs (`core.language.concepts`).
+    answers: to "Is it happening now?". umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean
+    something else here.
     """
 
     code: str
@@ -232,8 +192,8 @@ class Lexicon:
     not_english: frozenset[str] = frozenset()
     calendar: Calendar | None = None
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
-    signs: tuple[Sign, ...] = ()
-    denials: Denials = Denials()
+    concepts: Mapping[Concept, str] = field(default_factory=dict)
+    answers: Mapping[Answer, str] = field(default_factory=dict)
 
 
 def split(phrases: str) -> tuple[str, ...]:

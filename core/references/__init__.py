@@ -29,6 +29,7 @@ from core.references import (
     glim,
     heart_rate_intensity,
     heart_rate_max,
+    helplines,
     kline_1987,
     must,
     one_leg_stance_springer_2007,
@@ -58,7 +59,7 @@ from core.references import (
 )
 from core.sources import Source
 
-_SAFETY = (emergency_numbers.SOURCES,)
+_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES)
 
 _BODY = (
     bmi_who.SOURCES,

@@ -18,7 +18,7 @@ from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Repeating
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
-from core.language.danger_signs import Alarm
+from core.language.danger_signs import Sighting
 from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
@@ -30,7 +30,7 @@ REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading this soon is the 
 # --- words ------------------------------------------------------------------------------------------------------
 
 
-def alarmed(d: ClientStep, alarm: Alarm) -> None:
+def alarmed(d: ClientStep, alarm: Sighting) -> None:
     """A sign was named. Sure: say what to do. Perhaps past, or another person's: ask once."""
     if not alarm.certain:
         back = d.asking if not isinstance(d.asking, AlarmAsked) else d.asking.back
@@ -43,7 +43,7 @@ def alarmed(d: ClientStep, alarm: Alarm) -> None:
 def act(d: ClientStep, sign: str, urgency: Level) -> None:
     """Advice for a sign, the coach told; function tests of today are off."""
     match urgency:
-        case Level.EMERGENCY if sign == "despair":
+        case Level.EMERGENCY | Level.TALK if sign == "despair":
             d.say(m.Despair(d.emergency_number))
         case Level.EMERGENCY:
             d.say(m.Emergency(sign, d.emergency_number))
