@@ -1,4 +1,4 @@
-"""A client's card and plan in words: the numbers in the client's own units, since that is what they will talk about."""
+"""A client's card and plan as text, in the client's own units, because those are what they will talk about."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ MOST_FLAGS = 8
 
 @phrase(sm.CardSaid)
 def card_said(said: sm.CardSaid, v: Voice) -> str:
-    """One message: where there is very much, bands go first, then older flags, and the note is cut."""
+    """One message: if it is too long, bands are dropped first, then older flags, and the note is truncated."""
     full = _card(said, v, bands_too=True, flags=MOST_FLAGS, note=1000)
     if length(full) <= LIMIT:
         return full
@@ -109,7 +109,7 @@ def _line(v: Voice, one: sm.CardLine, *, bands_too: bool) -> Html:
 
 
 def verdict(v: Voice, said: VerdictSaid) -> Html:
-    """What changed, in a few words: "worse (+4 cm, chance up to 2.1 cm), confirmed"."""
+    """The verdict in a few words: "worse (+4 cm, chance up to 2.1 cm), confirmed"."""
     what = v.say(VERDICTS.get(said.kind, VERDICTS["changed"]))
     if said.difference is not None and said.error is not None:
         what = v.say(
