@@ -15,9 +15,10 @@ from typing import NamedTuple
 
 import pytest
 
-from bot.rendering.catalogues import KEYWORDS, ROOT, SOURCE, extracted
+from bot.rendering.catalogues import KEYWORDS, ROOT, extracted
+from bot.rendering.catalogues import SOURCES as FOLDERS
 
-SOURCES = sorted((ROOT / SOURCE).rglob("*.py"))
+SOURCES = sorted(path for folder in FOLDERS for path in (ROOT / folder).rglob("*.py"))
 BRACKETS = (
     *(ast.Call, ast.Subscript, ast.List, ast.Tuple, ast.Set, ast.Dict),
     *(ast.ListComp, ast.SetComp, ast.DictComp, ast.GeneratorExp),
@@ -101,7 +102,7 @@ def written(source: str) -> set[tuple[str | tuple[str, ...], str | None]]:
     return found
 
 
-@pytest.mark.parametrize("path", SOURCES, ids=lambda path: path.relative_to(ROOT / SOURCE).as_posix())
+@pytest.mark.parametrize("path", SOURCES, ids=lambda path: path.relative_to(ROOT).as_posix())
 def test_no_text_can_be_read_in_two_ways(path: Path) -> None:
     assert faults(path.read_text()) == []
 
