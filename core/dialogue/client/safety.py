@@ -136,7 +136,7 @@ def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
     """answer: the data of one of ALARM_ANSWERS; anything else puts the question again."""
     level = Level(asking.level)
     match answer:
-        case "me" | "yes":  # "yes" stood on buttons that are still in old messages
+        case "me" | "yes":  # "yes" and "no" stood on buttons that are still in old messages
             act(d, asking.sign, level)
         case "nearby":
             act_nearby(d, asking.sign, level)
@@ -146,7 +146,7 @@ def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
             d.say(m.AlarmOver(asking.sign, d.emergency_number))
             d.say_coach_told()
             call_off_tests(d)
-        case "none":
+        case "none" | "no":
             d.do(CancelTimer(STANDS))
             d.say(m.StoodDown())
             _back_to(d, asking)
