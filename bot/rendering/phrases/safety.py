@@ -35,6 +35,11 @@ SIGNS: dict[str, str] = {
     "unusual_fatigue": N_("feeling far more tired than usual"),
     "despair": N_("thoughts of hurting yourself"),
     "eating_worry": N_("worries about food or weight"),
+    "allergic_reaction": N_("a bad allergic reaction"),
+    "bleeding": N_("heavy bleeding, or blood where it should not be"),
+    "call_for_help": N_("a call for help"),
+    "overdose": N_("too much of a medicine"),
+    "seizure": N_("a fit or seizure"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
 }
