@@ -1,11 +1,10 @@
 """How big an error is: from what a study prints to a standard error of measurement (SEM).
 
-Every figure in and out is a Decimal in the measure's own unit unless it says otherwise. SEM, technical error
-of measurement, typical error and within-subject SD are four names for one thing: the SD of one person's
-repeated values when nothing has changed.
+All arguments and results are Decimals in the measure's own unit unless stated otherwise. SEM, technical error of
+measurement, typical error and within-subject SD are four names for the same thing: the SD of one person's repeated
+values without true change.
 
-Raises, in all of it: ValueError for an impossible argument, which is a fault in our tables and never of what
-a client typed.
+All functions raise ValueError for an impossible argument, which means a fault in our tables, never in a client's input.
 
 Sources: Weir 2005, J Strength Cond Res 19(1):231-240 (SEM, MDC). The pulse rule is our own arithmetic.
 """
@@ -41,11 +40,11 @@ def counting_step(window: int) -> Decimal:
 
 
 def counting_variance(window: int) -> Decimal:
-    """Variance in bpm^2 that counting whole beats for `window` seconds adds: step^2 / 6.
+    """Variance in bpm^2 added by counting whole beats for `window` seconds: step^2 / 6.
 
-    The clock starts at no particular moment of a beat, so both ends of the window are cut at random: the
-    count is one too few or too many with the odds of the fraction cut off. Averaged over all rates that is
-    step^2 / 6, twice the step^2 / 12 of rounding to the nearest step.
+    The clock starts at a random moment of a beat, so both ends of the window are cut at random: the count is one too
+    few or too many with a probability equal to the fraction cut off. Averaged over all rates that is step^2 / 6, twice
+    the step^2 / 12 of rounding to the nearest step.
 
     >>> round(counting_variance(15).sqrt(), 3)
     Decimal('1.633')

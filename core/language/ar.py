@@ -58,7 +58,7 @@ _HUNDREDS: dict[int, tuple[str, ...]] = {
 def _numbers() -> dict[str, Decimal]:
     """0 to 799; the unit stands before the ten, "and" is written with its word or apart.
 
-    Compounds are made of the commonest spellings; more would only slow the start.
+    Compounds use only the commonest spellings; more would slow down startup.
     """
     small: dict[str, int] = {}
     for table in (_ONES, _TEENS, _TENS):

@@ -1,4 +1,4 @@
-"""German, as people type it. A Pfund is half a kilogram to most and 454 g to some: it is asked back."""
+"""German, as people type it. A Pfund is half a kilogram for most and 454 g for some, so the bot asks back."""
 
 from __future__ import annotations
 

@@ -708,8 +708,7 @@ CONCEPTS: dict[C, str] = {
         "washing machine, laptop, engine, boiler, website, app, stock market, market, internet"
     ),
     C.LAUGHTER: (
-        "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, "
-        "😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, 😛"
+        "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, 😛"
     ),
     C.OTHERS: (
         "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, brother, "

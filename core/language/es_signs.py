@@ -289,8 +289,7 @@ CONCEPTS: dict[C, str] = {
         "borbotones, chorreo, roja, fresca, coágulo, empapada, empapado"
     ),
     C.HAEMORRHAGE: (
-        "hemorragia*, desangr*, sangrado interno, "
-        "úlcera sangrante, sangrado abundante, melena, posos de café"
+        "hemorragia*, desangr*, sangrado interno, úlcera sangrante, sangrado abundante, melena, posos de café"
     ),
     C.VOMIT: (
         "vomit*, vómito*, devolver, devuelto, devolví, arcadas, guacare*, trasboc*, arroj*, deponer, potar, "

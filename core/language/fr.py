@@ -1,4 +1,5 @@
-"""French, as people type it in France, Belgium, Switzerland and Canada. A livre is 500 g or a pound: asked back."""
+"""French, as people type it in France, Belgium, Switzerland and Canada. A livre is 500 g or a pound, so the bot asks
+back."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Find the phrases of a concept table in a text: folded, inflected, with a slip of the hand and small words between."""
+"""Find the phrases of a concept table in a text, tolerating case, inflection, typos and filler words."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from core.language.tokens import JOINING, spellings
 
 READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
 WIDE = 3  # words that ".." may stand for
-LONG = 10  # letters from which two slips are forgiven
+LONG = 10  # letters from which two typos are tolerated
 HARD = frozenset(".!?;")
 GAP = -1
 
@@ -29,17 +29,17 @@ Phrase = tuple[int, ...]
 
 @dataclass(eq=False)
 class Table(Generic[K]):
-    """The phrases of one language, compiled. fillers: the stems that may stand anywhere."""
+    """The phrases of one language, compiled. fillers: stems allowed anywhere."""
 
     words: Lexicon
     exact: dict[str, int] = field(default_factory=dict)
     starts: dict[str, list[tuple[str, int]]] = field(default_factory=dict)  # by their first two letters
     holds: list[tuple[str, int]] = field(default_factory=list)
     by_letter: dict[str, list[tuple[str, bool, int]]] = field(default_factory=dict)
-    phrases: dict[int, list[tuple[K, Phrase]]] = field(default_factory=dict)  # by their first stem
+    phrases: dict[int, list[tuple[K, Phrase]]] = field(default_factory=dict)  # by first stem
     fillers: set[int] = field(default_factory=set)
-    keys: dict[K, int] = field(default_factory=dict)  # one bit for each
-    begins: dict[int, int] = field(default_factory=dict)  # the bits of what a stem may begin
+    keys: dict[K, int] = field(default_factory=dict)  # one bit each
+    begins: dict[int, int] = field(default_factory=dict)  # bits of the phrases a stem may begin
     count: int = 0
 
     def mask(self, keys: Iterable[K]) -> int:
@@ -90,7 +90,7 @@ def _spelled(listed: str, words: Lexicon) -> Iterator[list[str]]:
                 yield pieces
 
 
-@lru_cache(maxsize=32768)  # single words, in six languages; whole messages are never kept
+@lru_cache(maxsize=32768)  # single words, in six languages; whole messages are never cached
 def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
     """The stems a word may be."""
     found: set[int] = set()
@@ -116,7 +116,7 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
 
 
 def _whole(word: str, table: Table[K]) -> bool:
-    """Whether a word is known as it stands, its first letter no prefix."""
+    """Whether a word is known as it is, without splitting off a prefix."""
     return word in table.exact or any(word.startswith(stem) for stem, _ in table.starts.get(word[:2], ()))
 
 
@@ -150,7 +150,7 @@ def _two_slips(a: str, b: str) -> bool:
 class Said(Generic[K]):
     """A message as words of one language; the last one is empty and closes the last sentence.
 
-    gaps: the marks before each word.  stems: the stems each may be.  joined: an "and" is written together with it.
+    gaps: punctuation before each word. stems: the stems each may be. joined: an "and" is attached to it.
     """
 
     table: Table[K]
@@ -160,7 +160,7 @@ class Said(Generic[K]):
     joined: list[bool] = field(default_factory=list)
 
     def spans(self, i: int) -> dict[K, Span]:
-        """What begins at a word: for each key the longest phrase."""
+        """For each key, the longest phrase starting at word `i`."""
         found: dict[K, Span] = {}
         for stem in self.stems[i]:
             for key, phrase in self.table.phrases.get(stem, ()):
@@ -187,7 +187,7 @@ class Said(Generic[K]):
 
 
 def cut(folded: str, elision: bool) -> list[str]:
-    """The words and marks of a plain text."""
+    """The words and punctuation of a plain text."""
     text = folded.replace("'", " " if elision else "").translate(_SAME_SOUND)
     return ["!!" if p[:2] == "!!" else p for p in _PIECE.findall(_DRAWN_OUT.sub(r"\1", text))]
 

@@ -1,7 +1,7 @@
-"""The signs that must stop everything, as combinations of concepts: one table for all languages.
+"""Danger signs as combinations of concepts: one table for all languages.
 
-Levels are the three-way handling of function.md 9.1 (ours, not a published scale). Thoughts of death are for a talk,
-intent, a plan or an act are an emergency. Nothing here is a diagnosis.
+Levels are the three-way handling of function.md 9.1 (ours, not a published scale). Thoughts of death call for a talk;
+intent, a plan or an act is an emergency. Nothing here is a diagnosis.
 """
 
 from __future__ import annotations
@@ -19,11 +19,11 @@ Part = tuple[C, ...]  # any of them
 
 @dataclass(frozen=True, slots=True)
 class Sign:
-    """A combination of concepts close together in one clause, in any order, that makes a sign.
+    """A danger sign: concepts close together in one clause, in any order.
 
-    unless: concepts that make it something milder; `softened` is then the level, None for no sign at all.
-    named: a name for a condition rather than something seen ("stroke"): of another person it may well be long ago.
-    sure: False when the words alone never suffice to act on, only to ask.
+    unless: concepts that make it milder; `softened` is then the level, None for no sign at all. named: the name of a
+    condition rather than an observation ("stroke"): for another person it may well be long ago. sure: False if the
+    words alone are never enough to act, only to ask.
     """
 
     key: str
@@ -129,7 +129,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("call_for_help", EMERGENCY, C.HELP_ME, C.URGENT)
     yield sign("call_for_help", EMERGENCY, C.DYING)
 
-    # too little to act on, too much to pass over: one question
+    # too little to act on, too much to ignore: one question
     yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)
     yield sign("stroke_signs", EMERGENCY, (C.FACE, C.SPEECH), (C.ONE_SIDE, C.CANNOT), sure=False)
     yield sign("stroke_signs", EMERGENCY, C.CANNOT, (C.SEE, C.LIMB), sure=False)
@@ -144,7 +144,7 @@ def _signs() -> Iterator[Sign]:
 
 SIGNS: tuple[Sign, ...] = tuple(_signs())
 
-TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs together are another one, an emergency
+TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs that together are a third, an emergency
     ("leg_swelling", "chest_pain", "leg_swelling_with_breathlessness"),
     ("leg_swelling", "breathless_at_rest", "leg_swelling_with_breathlessness"),
     ("leg_swelling", "breathless_on_usual_tasks", "leg_swelling_with_breathlessness"),
@@ -155,8 +155,8 @@ TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs together are another
     ("arm_jaw_neck_pain", "breathless_at_rest", "chest_pain"),
 )
 
-SETTLES: dict[tuple[str, Level], Level] = {  # milder when said to have gone again; the others keep their level
-    ("chest_pain", EMERGENCY): SAME_DAY,  # ours: a chest pain that went away is still for today
+SETTLES: dict[tuple[str, Level], Level] = {  # less urgent if gone away; the others keep their level
+    ("chest_pain", EMERGENCY): SAME_DAY,  # ours: chest pain that went away still needs advice today
     ("breathless_on_usual_tasks", SAME_DAY): STOP_REST,
 }
 
@@ -175,7 +175,7 @@ BODY: frozenset[C] = frozenset(
         C.JOINT,
         C.SPEECH,
     }
-)  # said to be "fine", they make no sign
+)  # if said to be "fine", not a sign
 
 CARRIES_NO: frozenset[C] = BODY | {
     C.CHEST_PAIN, C.HEART_ATTACK, C.HURT, C.PRESS, C.RACING, C.PALPITATIONS, C.COLD_SWEAT, C.STROKE, C.DROOP, C.NUMB,

@@ -1,5 +1,4 @@
-"""What waist and hip share: the tape, the string, the bounds of an answer and the error of measuring
-oneself."""
+"""Shared by waist and hip: tape and string, bounds, and the error of self-measurement."""
 
 from __future__ import annotations
 
@@ -25,5 +24,5 @@ MUST_NOT = (
     Exclusion(Caution.EATING_WORRIES, "not_asked_by_default"),
 )
 
-# Of one measurement. Technical error: two in a sitting, averaged, are surer than one.
+# Of one measurement. It is a technical error, so the mean of two in a sitting is more precise.
 ERROR = MeasurementError(source=GIRTH_SOURCE, sem=GIRTH_SEM)

@@ -1,7 +1,6 @@
-"""Published tables as literals, one module a paper or a body, and the registry of all their sources.
+"""Published tables as literals, one module per paper or body, and the registry of their sources.
 
-A module holds its SOURCES, its rows and small look-ups; no rounding but what `boundaries` decides, no guess
-outside the rows.
+A module holds its SOURCES, its rows and small look-ups. It rounds only as `boundaries` decides and never extrapolates.
 """
 
 from __future__ import annotations
@@ -114,4 +113,4 @@ _FUNCTION = (
 
 REFERENCES: dict[str, Source] = {
     source.key: source for module in (*_SAFETY, *_BODY, *_FUNCTION) for source in module
-}  # a test looks for keys used twice
+}  # a test checks for duplicate keys

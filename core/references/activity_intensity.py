@@ -26,7 +26,7 @@ class Intensity(IntEnum):
 
 
 def by_effort(effort: Decimal) -> Intensity:
-    """5-6 moderate, 7-8 vigorous. Halves go with the step they have reached: 6.5 is moderate still."""
+    """5-6 moderate, 7-8 vigorous. A half belongs to the step below: 6.5 is still moderate."""
     if effort >= 9:
         return Intensity.NEAR_MAXIMAL
     if effort >= 7:

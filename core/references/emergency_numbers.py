@@ -1,4 +1,4 @@
-"""Emergency telephone numbers by country, with where each was seen, and what to say where the country is not known.
+"""Emergency telephone numbers by country, with the provenance of each, and what to say if the country is unknown.
 
 READ: seen on the page named. SECOND_HAND: seen in a page that reports the source. MEMORY: common knowledge, not looked
 up; to be checked before a country is served.
@@ -13,7 +13,7 @@ from core.sources import Seen, Source
 
 @dataclass(frozen=True, slots=True)
 class EmergencyNumber:
-    """The number printed for the public: the ambulance where it has its own, else the general one."""
+    """The published number: the ambulance's if it has its own, else the general one."""
 
     number: str
     source: str
@@ -71,11 +71,11 @@ EMERGENCY_NUMBERS: dict[str, EmergencyNumber] = {  # by ISO 3166 code
 
 
 def emergency_number(country: str) -> EmergencyNumber | None:
-    """The number of a country, None where we do not know it: then say `UNKNOWN_COUNTRY`, no flat number."""
+    """The number of a country; None if unknown: then say `UNKNOWN_COUNTRY` instead of a number."""
     return EMERGENCY_NUMBERS.get(country.upper())
 
 
 def number_for(country: str) -> str:
-    """The number to print for a country; 112 where we do not know better."""
+    """The number to print for a country; 112 if unknown."""
     known = emergency_number(country)
     return known.number if known else DEFAULT

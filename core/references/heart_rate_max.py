@@ -1,4 +1,4 @@
-"""Maximal heart rate expected at an age. The SD between people is 10 to 12 bpm: a guide, not a limit.
+"""Expected maximal heart rate by age. The SD between people is 10 to 12 bpm: a guide, not a limit.
 
 Medicines that slow the pulse make every such figure misleading.
 """

@@ -20,7 +20,7 @@ class Topic(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Helpline:
-    """number: as one dials it; "" where a charity is known by its site only.  site: where the charity is found."""
+    """number: as dialled; "" if only the charity's site is known. site: of the charity."""
 
     name: str
     number: str
@@ -81,5 +81,5 @@ HELPLINES: dict[Topic, dict[str, Helpline]] = {Topic.CRISIS: CRISIS, Topic.EATIN
 
 
 def helpline(topic: Topic, country: str) -> Helpline | None:
-    """A helpline of a country, None where we know none: then say how to find one (`FIND_ONE`, or a doctor)."""
+    """A helpline of a country; None if we know none: then say how to find one (`FIND_ONE`, or a doctor)."""
     return HELPLINES[topic].get(country.upper())

@@ -1,7 +1,6 @@
 """Aerobic capacity from a one-mile walk: time, pulse at the finish, weight, age and sex.
 
-Weight goes in as kilograms here and is turned into the pounds of the equation inside, so it cannot be mixed
-up.
+Weight is passed in kilograms and converted to the equation's pounds inside, so the two cannot be mixed up.
 """
 
 from __future__ import annotations
@@ -26,9 +25,7 @@ STANDARD_ERROR = Decimal("5.0")  # ml/kg/min, of the estimate
 
 
 def aerobic_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, pulse: Decimal) -> Decimal | None:
-    """Estimate in ml/kg/min from kg, decimal minutes and the bpm right at the finish; None outside 30-69
-    years.
-    """
+    """Estimate in ml/kg/min from kg, decimal minutes and bpm at the finish; None outside 30-69 years."""
     if age not in AGES:
         return None
     return (

@@ -41,5 +41,5 @@ def loss_points(percent: Decimal) -> int:
 
 
 def risk(points: int) -> str:
-    """Name the total of the three steps: "low" (0), "medium" (1) or "high" (2 and more)."""
+    """The risk category for the total of the three steps: "low" (0), "medium" (1) or "high" (2 and more)."""
     return ("low", "medium", "high")[min(points, 2)]

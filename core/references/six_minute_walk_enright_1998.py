@@ -1,7 +1,6 @@
 """Six-minute walk: expected distance and lower limit of normal, by age, height and weight, for each sex.
 
-Not outside 40-80 years. The constants 153 and 139 belong to the lower limit only, never to the expected
-distance.
+Only for 40-80 years. The constants 153 and 139 apply to the lower limit only, never to the expected distance.
 """
 
 from __future__ import annotations
@@ -56,5 +55,5 @@ def expected(sex: Sex, age: int, stature: Decimal, weight: Decimal) -> Decimal |
 
 
 def lower_limit(sex: Sex, expected_metres: Decimal) -> Decimal:
-    """The distance below which a healthy person of that expectation rarely stays, in metres."""
+    """The lower limit of normal, in metres, for that expected distance."""
     return expected_metres - ROWS[sex].below

@@ -1,5 +1,4 @@
-"""Wanted weight loss: how much is useful, and how fast is accepted. Fractions of the start weight; kg a
-week."""
+"""Intended weight loss: how much is useful, and which rate is accepted. Fractions of the start weight; kg a week."""
 
 from __future__ import annotations
 
@@ -46,7 +45,7 @@ class Rate:
 
 
 def rate(before: Decimal, after: Decimal, days: int) -> Rate:
-    """Return the rate of loss between two weights in kg, `days` apart (> 0); a gain is a negative rate.
+    """The rate of loss between two weights in kg, `days` apart (> 0); a gain is negative.
 
     Exactly 1 kg a week is accepted.
     """

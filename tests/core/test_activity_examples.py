@@ -1,6 +1,6 @@
 """Worked examples of weekly activity, intensity and session load (W88-W99), one row each.
 
-Each row: number of the example, the source of the figures, how they were seen (read, second-hand, derived).
+Each row: number of the example, the source of the figures, their provenance (read, second-hand, derived).
 """
 
 from __future__ import annotations

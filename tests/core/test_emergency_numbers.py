@@ -1,4 +1,4 @@
-"""The numbers of core.references, held against another library's: phonenumbers."""
+"""The numbers of core.references, compared with another library's: phonenumbers."""
 
 import phonenumbers
 import pytest

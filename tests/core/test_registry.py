@@ -1,4 +1,4 @@
-"""Every measure and every reference: complete, sourced, and held against something outside this code."""
+"""Every measure and every reference: complete, sourced, and checked against something outside this code."""
 
 from __future__ import annotations
 
@@ -114,7 +114,7 @@ OUTSIDE_CHECKS: dict[str, str] = {
     "test_example_37_computed_an_error_of_21_metres_means_these_detectable_changes",
 }
 
-# Nothing published to hold them against: each is compared only with the person's own past.
+# Nothing published to check them against: each is compared only with the person's own readings.
 ONLY_WITH_ONESELF = {
     "energy": "no reference for a single energy rating was found",
     "own_question": "nobody else is asked it",
@@ -297,7 +297,7 @@ def test_a_check_in_asks_how_someone_feels_before_any_number_and_effort_last():
 
 
 class Curious:
-    """A profile that remembers which of its facts were looked at."""
+    """A profile that records which of its facts were read."""
 
     def __init__(self, profile: Profile) -> None:
         self._profile = profile
@@ -309,7 +309,7 @@ class Curious:
 
 
 SOMEBODY = Profile(Sex.MALE, 1956, stature=Decimal(176), background=Background.WHITE)
-ASKED_IF_NEEDED = frozenset({"sex", "stature", "background"})  # facts that are asked only when a measure needs them
+ASKED_IF_NEEDED = frozenset({"sex", "stature", "background"})  # facts asked only if a measure needs them
 AT = datetime(2026, 3, 2, 8, tzinfo=UTC)
 
 
@@ -320,7 +320,7 @@ def middling(measure: Measure) -> Reading:
 
 
 def looked_at(measure: Measure) -> set[str]:
-    """The facts its bands, its alarm and its derivation ask for, of somebody of whom all of them are known."""
+    """The facts read by its bands, its alarm and its derivation, for somebody with all facts known."""
     curious: Any = Curious(SOMEBODY)
     if measure.derive is not None:
         measure.derive({m.key: middling(m) for m in MEASURES.values() if m.kind is not MeasureKind.ONCE}, curious)

@@ -1,4 +1,4 @@
-"""`python -m tests.corpus danger [--held | --tune] [--list-missed]`: print how many danger signs are heard."""
+"""`python -m tests.corpus danger [--held | --tune] [--list-missed]`: print how many danger signs are recognised."""
 
 from __future__ import annotations
 

@@ -1,4 +1,5 @@
-"""Who asks what we hold of them gets all of it, readable and as tables, and nothing of anybody else's."""
+"""A data subject request returns everything stored about the person, readable and as tables, and nothing about
+others."""
 
 import asyncio
 import io
@@ -60,7 +61,7 @@ def person_of(database: Database, chat_id: int) -> int:
 
 
 def sent_to(database: Database, chat_id: int = ADA, reader: Reader = READER) -> dict[str, Any]:
-    """The text and the files, by name, as somebody else's library reads them."""
+    """The text and the files, by name, as read by an independent library."""
     found: dict[str, Any] = {}
     for part in database.read_now(gather, person_of(database, chat_id), reader):
         if part.document is not None:

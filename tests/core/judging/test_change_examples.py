@@ -1,4 +1,4 @@
-"""The worked examples of change statistics, each with where its figures come from and how they reached us.
+"""The worked examples of change statistics, each with the source and provenance of its figures.
 
 Published values are compared as printed; everything else with numpy or plain arithmetic written out here.
 """
@@ -75,7 +75,7 @@ def test_a_worked_example_comes_out_as_printed(row):
 
 @pytest.mark.parametrize("window", [10, 15, 30, 60])
 def test_counting_beats_in_a_window_scatters_as_step_squared_over_six(window):
-    """Against counting itself: the beats of every rate from 50 to 110, in a window that opens anywhere in a beat."""
+    """Compared with actual counting at every rate from 50 to 110, in a window that opens anywhere in a beat."""
     dice, errors = Random(4), []
     for _ in range(40_000):
         rate = dice.uniform(50, 110)

@@ -1,4 +1,4 @@
-"""What a picture shows. People and values are invented."""
+"""Chart contents. People and values are invented."""
 
 from __future__ import annotations
 

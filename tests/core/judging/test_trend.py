@@ -1,4 +1,4 @@
-"""A line through readings agrees with statsmodels, and a projection only speaks when the data do."""
+"""A line through readings agrees with statsmodels, and there is a projection only if the data allow it."""
 
 from __future__ import annotations
 
@@ -110,7 +110,7 @@ def test_a_steady_line_reaches_its_goal_within_a_range_of_dates():
 
 
 def test_the_range_is_where_the_interval_of_the_line_meets_the_goal():
-    """Fieller's interval by the long way: walk along statsmodels' band, day by quarter day."""
+    """Fieller's interval the long way: along statsmodels' band in steps of a quarter day."""
     found, outside = projection(fit(points(*STEADY)), D(78), NOW), by_statsmodels(STEADY)
     grid = np.arange(140, 330, 0.25)
     low, high = outside.get_prediction(sm.add_constant(grid)).conf_int().T

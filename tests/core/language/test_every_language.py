@@ -1,4 +1,4 @@
-"""What a new language must bring, each thing named that it has forgotten. It stands in one list: `core.language`."""
+"""What a new language must provide; whatever is missing is named. The list of languages is in `core.language`."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ from tests.core.language.test_danger_signs import TABLES
 from tests.core.understanding.ways_of_writing import CORPUS
 
 README = Path(__file__).parents[3] / "README.md"
-# Tests that are done beside somebody and rarely typed about by name; only English has words for them.
+# Tests done with somebody present and rarely named in a message; only English has names for them.
 NAMED_IN_ENGLISH_ONLY = {"five_chair_stands", "timed_up_and_go"}
 MUST_HAVE = [
     field.name
