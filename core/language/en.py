@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.en_signs import DENIALS, SIGNS
-from core.language.en_talk import CALENDAR, WISHES
+from core.language.en_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -183,4 +183,5 @@ ENGLISH = Lexicon(
     intents=WISHES,
     signs=SIGNS,
     denials=DENIALS,
+    destroys=DESTROYS,
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.es_signs import DENIALS, SIGNS
-from core.language.es_talk import CALENDAR, WISHES
+from core.language.es_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -165,4 +165,5 @@ SPANISH = Lexicon(
     intents=WISHES,
     signs=SIGNS,
     denials=DENIALS,
+    destroys=DESTROYS,
 )

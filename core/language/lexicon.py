@@ -158,6 +158,22 @@ class Denials:
 
 
 @dataclass(frozen=True, slots=True)
+class Destroys:
+    """How a language says that all is to be deleted, or that one leaves for good. Phrases as in `Sign.parts`.
+
+    forget, leave: lines of word groups joined by &, all of which one clause must hold; a line that begins with ! holds
+    its own negation ("no longer want").  no: words that deny.  if_: words that suppose.  partly: words that make a
+    deletion one of a part ("delete the last number"), which is no deletion of all.
+    """
+
+    forget: tuple[str, ...] = ()
+    leave: tuple[str, ...] = ()
+    no: str = ""
+    if_: str = ""
+    partly: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Calendar:
     """Words for days and hours.
 
@@ -235,6 +251,7 @@ class Lexicon:
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
     signs: tuple[Sign, ...] = ()
     denials: Denials = Denials()
+    destroys: Destroys = Destroys()
 
 
 def split(phrases: str) -> tuple[str, ...]:

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.pl_signs import DENIALS, SIGNS
-from core.language.pl_talk import CALENDAR, WISHES
+from core.language.pl_talk import CALENDAR, DESTROYS, WISHES
 from core.quantity import Unit
 
 D = Decimal
@@ -192,4 +192,5 @@ POLISH = Lexicon(
     intents=WISHES,
     signs=SIGNS,
     denials=DENIALS,
+    destroys=DESTROYS,
 )

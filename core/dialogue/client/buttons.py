@@ -91,6 +91,15 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
         case StopwatchDone():
             yield "keep_it", "watch:keep"
             yield "time_again", "watch:again"
+        case Setting(what="forget"):
+            yield "forget_yes", "forget:yes"
+            yield "no_keep", "forget:no"
+        case Setting(what="leave"):
+            yield "leave_yes", "leave:yes"
+            yield "no_keep", "leave:no"
+        case Setting(what=cohort_membership.LEAVE):
+            yield "leave_yes", "cogone:yes"
+            yield "no_keep", "cogone:no"
         case Setting(what="snooze"):
             yield "in_two_hours", "snooze:2h"
             yield "this_evening", "snooze:evening"

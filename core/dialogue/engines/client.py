@@ -211,12 +211,16 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(KeptAsItWas())
             check_in.close_setting(d)
-        case Setting(what="forget") if wish in (Intent.YES, Intent.NO):
-            leaving.forget(d, wish is Intent.YES)
-        case Setting(what="leave") if wish in (Intent.YES, Intent.NO):
-            leaving.leave(d, wish is Intent.YES)
-        case Setting(what=cohort_membership.LEAVE) as asking if wish in (Intent.YES, Intent.NO):
-            cohort_membership.gone(d, asking, wish is Intent.YES)
+        case Setting(what="forget" | "leave" as what) if wish is Intent.YES:
+            settings.change(d, what)  # a yes may have been meant for anything: asked again
+        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.YES:
+            cohort_membership.leave(d, asking.detail)
+        case Setting(what="forget") if wish is Intent.NO:
+            leaving.forget(d, False)
+        case Setting(what="leave") if wish is Intent.NO:
+            leaving.leave(d, False)
+        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.NO:
+            cohort_membership.gone(d, asking, False)
             check_in.close_setting(d)
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             coach_thread.change_coach(d, wish is Intent.YES)

@@ -23,9 +23,9 @@ class Invite:
 
 @dataclass(frozen=True, slots=True)
 class Revoke:
-    """Take back the invitations still open for a name; the door stays shut for whoever holds the link."""
+    """Take back one invitation; the door stays shut for whoever holds its link. Says by itself what became of it."""
 
-    for_name: str
+    invitation_id: int
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,32 @@
+"""`python -m tests.corpus destructive|numbers|facts [--held | --tune] [--list-missed]`: how much is understood."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+
+from tests.corpus.meant import LANGUAGES, SUBJECTS
+
+
+def main(arguments: list[str]) -> int:
+    parser = argparse.ArgumentParser(prog="python -m tests.corpus")
+    parser.add_argument("subject", choices=sorted(SUBJECTS))
+    half = parser.add_mutually_exclusive_group()
+    half.add_argument("--held", action="store_const", const="held", dest="half", help="counts only")
+    half.add_argument("--tune", action="store_const", const="tune", dest="half")
+    parser.add_argument("--list-missed", action="store_true", help="show the sentences of --tune that went wrong")
+    asked = parser.parse_args(arguments)
+    if asked.list_missed and asked.half == "held":
+        parser.error("the held sentences are counted, never read")
+    for name in (asked.half,) if asked.half else ("tune", "held"):
+        for language in LANGUAGES:
+            found = SUBJECTS[asked.subject](language, name)
+            said = ", ".join(f"{kind} {found.right[kind]} of {n}" for kind, n in sorted(found.counts.items()))
+            print(f"{name} {language}: {said}")
+            if asked.list_missed and name == "tune":
+                print(*(f"    {meant} -> {heard}: {sentence}" for sentence, meant, heard in found.wrong), sep="\n")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
