@@ -223,7 +223,7 @@ def follow(
         at = START + week * WEEK + timedelta(days=dice.choice((-1, 0, 0, 0, 1)))
         *earlier, last = how.take(dice, person, level, at)
         history.extend(earlier)
-        verdict = assess(measure, last, history, NOBODY).verdict
+        verdict = assess(measure, last, history, NOBODY, baseline_since=None, retest=None, zone=UTC).verdict
         history.append(last)
         if verdict is not None and verdict.kind is not Change.NO_BASELINE:
             yield verdict

@@ -309,7 +309,7 @@ def _beside(
         return Fate.TWICE, ""
     if (client_id, key) in known.keys:
         return Fate.ALREADY, "imported before"
-    series = reading.measure == "blood_pressure"
+    series = MEASURES[reading.measure].series
     there = known.beside(client_id, reading.measure, reading.taken_at, whole_day, zone)
     if any((r.value, r.second) == (reading.value, reading.second) for r in there):
         return Fate.ALREADY, ""
@@ -321,6 +321,6 @@ def _beside(
 
 def _shown(reading: Reading) -> str:
     value = format(reading.value.normalize(), "f")
-    if reading.second is not None and reading.measure == "blood_pressure":
+    if reading.second is not None and MEASURES[reading.measure].series:
         return f"{value}/{reading.second:f} {Unit.MILLIMETRE_OF_MERCURY}"
     return value

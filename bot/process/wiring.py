@@ -21,7 +21,6 @@ from bot.foundation import config
 from bot.foundation.clock import Clock, MachineClock, SharedClock, now
 from bot.foundation.errors import BadSettings
 from bot.foundation.metrics import Metrics
-from bot.foundation.reader import LANGUAGES
 from bot.process import digests, reminders
 from bot.process.delivery import Delivery
 from bot.process.intake import Answers, Poller, keeper
@@ -40,6 +39,7 @@ from bot.transports.menus import version as version_of_menus
 from bot.transports.telegram import Telegram
 from bot.turns import cohorts
 from bot.turns.turn import Steps, work_batch
+from core.language import LANGUAGES
 
 BATCH = 128  # turns that share a commit
 SWEEP = 500  # due rows that share one

@@ -268,7 +268,7 @@ def _ratings(axes: Axes, spec: RatingLine, v: Voice) -> None:
 
 
 def _pressure(axes: Axes, spec: PressureWeekChart, v: Voice) -> None:
-    limits = (float(spec.limit.systolic), float(spec.limit.diastolic))
+    limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
     halves = list(_halves(spec))
     heights = [*limits, *(y for _, upper, lower in halves for y in (upper, lower))]
     axes.set_ylim(min(heights) - 12, max(heights) + 12)

@@ -322,7 +322,7 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
 def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
     axes = _axes(figure, _title("blood_pressure", Unit.MILLIMETRE_OF_MERCURY, v))
     slots = list(_slots(spec))
-    limits = (float(spec.limit.systolic), float(spec.limit.diastolic))
+    limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
     heights = [*limits, *(y for slot in slots for y in slot[1:3])]
     axes.set_ylim(min(heights) - 12, max(heights) + 12)
     last = max(len(spec.days) - 1, 3)
@@ -366,14 +366,15 @@ def _slots(spec: PressureWeekChart) -> Iterable[tuple[float, float, float, str, 
 def _pressure_legend(spec: PressureWeekChart, v: Voice, *, unused: bool) -> list[Any]:
     from matplotlib.lines import Line2D
 
-    limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
     marks = [_mark("o", v.plain_in("picture", "Morning")), _mark("s", v.plain_in("picture", "Evening"), "white")]
     if spec.mean is not None:
         marks.append(_mark("D", v.plain_in("picture", "Mean"), INK, INK))
     if unused:
         marks.append(_mark("o", v.plain_in("picture", "Not counted"), CHANCE, CHANCE))
-    words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
-    marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
+    if spec.limit is not None:
+        limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
+        words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
+        marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
     return marks
 
 
@@ -461,9 +462,9 @@ def _pressure_in_words(spec: PressureWeekChart, v: Voice) -> Html:
     if spec.mean is not None:
         said.append(v.say("Mean: {pressure}.", pressure=v.pressure(spec.mean.systolic, spec.mean.diastolic)))
         said.append(v.say("The first day is not counted."))
-    said.append(
-        v.say("Dashed lines show the limit: {limit}.", limit=v.pressure(spec.limit.systolic, spec.limit.diastolic))
-    )
+    if spec.limit is not None:
+        limit = v.pressure(spec.limit.systolic, spec.limit.diastolic)
+        said.append(v.say("Dashed lines show the limit: {limit}.", limit=limit))
     uppers = [float(h.systolic) for h in _halves(spec)]
     if uppers:
         said.append(

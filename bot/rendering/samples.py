@@ -222,6 +222,8 @@ def _care() -> Iterator[object]:
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
     yield from (m.Despair("999"), m.EatingWorry(COACH), m.StoodDown(), m.CoachTold(COACH))
     yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
+    yield from (m.PregnancyPressureRepeat("999"), m.PregnancyPressureSevere("999"))
+    yield from (m.PregnancyPressureSettled(), m.PregnancyPressureWeek())
     yield from (m.PulseRepeat("999"), m.PulseAdvice("999"), m.FastGain("999", COACH))
 
 

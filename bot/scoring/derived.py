@@ -15,7 +15,7 @@ from core.client import Profile
 from core.measures import MEASURES
 from core.measures.aerobic_from_pulse import AEROBIC_FROM_PULSE, like_the_study
 from core.measures.bmi import BMI, index
-from core.measures.measure import Measure
+from core.measures.measure import Measure, MeasureKind
 from core.measures.waist_to_height_ratio import BMI_TOO_HIGH, WAIST_TO_HEIGHT_RATIO, too_heavy
 from core.measures.waist_to_hip_ratio import WAIST_TO_HIP_RATIO, ratio
 from core.reading import SAME, Conditions
@@ -27,7 +27,7 @@ DERIVED = tuple(m for m in MEASURES.values() if m.derive is not None)
 
 def _makes(key: str) -> tuple[Measure, ...]:
     """The derived measures that a reading of `key` may make possible; a height may, for any of them."""
-    return tuple(m for m in DERIVED if key == "height" or key in m.derived_from)
+    return tuple(m for m in DERIVED if MEASURES[key].kind is MeasureKind.ONCE or key in m.derived_from)
 
 
 def _once_each(measure: Measure) -> tuple[str, ...]:

@@ -31,15 +31,13 @@ from core.measures.home_bp_series import (
     day_of,
     mean_of_days,
 )
-from core.measures.measure import Measure, MeasureKind, MeasurementError, Understood
-from core.quantity import Unit
+from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Understood
 from core.reading import SAME, Reading
-from core.watching.flags_of_reading import A_YEAR, ENERGY_FALL, ENERGY_WINDOW, energy_falls, weight_says_nothing
+from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, falls, weight_says_nothing
 
 Sides = tuple[TakenValue | None, TakenValue | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
 _INSTANT = timedelta(microseconds=1)
-_HIGHEST_AFTER_A_FALL = 10 - ENERGY_FALL
 
 
 class Chain:
@@ -272,13 +270,13 @@ class RatingTrack(Track):
         recent.append(now)
 
     def may_tell(self, now: TakenValue, profile: Profile) -> bool:
-        last = self.newest
-        if last is None or now.value > _HIGHEST_AFTER_A_FALL:
+        last, by = self.newest, self.measure.fall
+        if last is None or by is None or now.value > TOP_RATING - by:
             return False
         if last.taken_at == now.taken_at:
             return True
         since = last.taken_at - ENERGY_WINDOW
-        return energy_falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1])
+        return falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1], by)
 
     def history(self, at: datetime) -> Sequence[Reading]:
         return [rating.reading() for rating in self.recent]
@@ -335,8 +333,8 @@ class PressureTrack(Track):
 
 def track(measure: Measure) -> Track:
     """The track that keeps what the measure needs."""
-    if measure.unit is Unit.MILLIMETRE_OF_MERCURY:
+    if measure.series:
         return PressureTrack(measure)
     if measure.kind is MeasureKind.RATING:
         return RatingTrack(measure)
-    return WeightTrack(measure) if measure.key == "weight" else Track(measure)
+    return WeightTrack(measure) if measure.body is BodySize.WEIGHT else Track(measure)

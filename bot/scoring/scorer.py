@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Mapping
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import UTC, datetime
 from decimal import Decimal
 from operator import is_
 
@@ -29,7 +29,7 @@ from core.measures.height import HEIGHT
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
 from core.understanding.plausibility import doubt, is_jump
-from core.watching.flags import Code
+from core.watching.flags import NOTHING_AGREED, Code
 from core.watching.flags_of_reading import FEWEST_IDENTICAL, flags_of_reading
 
 MEAN = "blood_pressure_mean"  # what the row of a series is called
@@ -127,7 +127,7 @@ class Scorer:
             if tells or verdict is not None or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL):
                 history = past.history(at) if tells else ()
                 assessment = Assessment(now.reading(), now.reading(), said.scores, verdict)
-                found = flags_of_reading(measure, assessment, history, who.profile, run=run)
+                found = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
                 flags = ";".join([f.code for f in found])
             past.add(now, run)
             lines = [(*head, *cells, flags, remark)]
@@ -154,7 +154,7 @@ class Scorer:
         past.add(now, run)
         verdict, cells = past.judged(now, self._verdicts)
         assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
-        flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
+        flags = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
         own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
         lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark)]
         if past.mean is not None:

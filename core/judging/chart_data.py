@@ -11,14 +11,14 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, tzinfo
 from decimal import Decimal
 
-from core.client import Profile
+from core.client import Caution, Profile
 from core.judging.change import variance
 from core.judging.trend import fit, points_of
+from core.measures.blood_pressure import mean_limits
 from core.measures.home_bp_series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
 from core.measures.measure import Measure, Score
 from core.quantity import Unit, convert
 from core.reading import Reading, baseline
-from core.references import bp_nice_home
 from core.reliability import Z95
 
 D = Decimal
@@ -99,11 +99,13 @@ class PressureDay:
 
 @dataclass(frozen=True, slots=True)
 class PressureWeekChart:
-    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised."""
+    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised; None
+    where no limit is made for this person.
+    """
 
     days: tuple[PressureDay, ...]
     mean: Pressure | None
-    limit: Pressure
+    limit: Pressure | None
     source: str
 
 
@@ -223,11 +225,11 @@ def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, que
     """The newest ratings of energy, or of the client's own question."""
     counting = [r for r in readings if r.counts][-MOST_MARKS:]
     points = tuple(Point(day_of(r, zone), r.value) for r in counting)
-    return RatingLine(measure.key, points, question if measure.key == "own_question" else "")
+    return RatingLine(measure.key, points, question if measure.client_words else "")
 
 
-def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeekChart:
-    """The newest home series, day by day."""
+def pressure_week(readings: Sequence[Reading], zone: tzinfo, profile: Profile) -> PressureWeekChart:
+    """The newest home series, day by day. Without a limit in pregnancy, for which the usual ones are not made."""
     series = tuple(split((r for r in readings if r.counts and r.second is not None), zone))
     newest = series[-1] if series else ()
     found = mean_of(newest, zone) if newest else None
@@ -242,7 +244,7 @@ def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeekChar
         )
         for n, day in enumerate(dates)
     )
-    limit, source = _home_limit()
+    limit, source = _home_limit(profile, profile.age_on(day_of(newest[-1], zone)) if newest else None)
     return PressureWeekChart(days, mean, limit, source)
 
 
@@ -257,6 +259,9 @@ def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool
     )
 
 
-def _home_limit() -> tuple[Pressure, str]:
-    raised = bp_nice_home.HOME.bands[0]
-    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), bp_nice_home.SOURCE.key
+def _home_limit(profile: Profile, age: int | None) -> tuple[Pressure | None, str]:
+    if Caution.PREGNANCY in profile.cautions:
+        return None, ""
+    table = mean_limits(age, "nice")
+    raised = table.bands[0]
+    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), table.source.key

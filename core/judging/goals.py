@@ -15,7 +15,7 @@ from enum import StrEnum
 
 from core.client import Caution, Profile
 from core.judging.change import variance
-from core.measures.measure import Measure, MeasurementError
+from core.measures.measure import BodySize, Measure, MeasurementError
 from core.quantity import Better
 from core.reading import Reading
 from core.references import weight_loss_rates
@@ -23,7 +23,6 @@ from core.references.boundaries import bmi_for_class
 from core.reliability import Z95
 
 D = Decimal
-BODY_SIZE = frozenset({"weight", "bmi", "waist", "hip"})
 LOWEST_BMI = D("18.5")  # WHO: below it is underweight
 
 
@@ -75,7 +74,7 @@ def check(
     today: the client's own date.  error: of a derived measure, propagated.
     """
     doubts = {doubt for doubt, caution in _NOT_FOR_SIZE.items() if caution in profile.cautions}
-    if measure.key not in BODY_SIZE:
+    if not measure.hideable:
         doubts = set()
     elif doubts:
         return GoalSense(_in_order(doubts))
@@ -90,10 +89,8 @@ def check(
         doubts.add(GoalDoubt.ALREADY_THERE)
     elif measure.better is not Better.NEITHER and (to_go > 0) != (measure.better is Better.HIGHER):
         doubts.add(GoalDoubt.WRONG_DIRECTION)
-    too_fast = (
-        measure.key == "weight" and days > 0 and not weight_loss_rates.rate(current.value, goal.target, days).accepted
-    )
-    if too_fast:
+    rated = measure.body is BodySize.WEIGHT and days > 0
+    if rated and not weight_loss_rates.rate(current.value, goal.target, days).accepted:
         doubts.add(GoalDoubt.FASTER_THAN_PUBLISHED)
     smallest = _smallest(measure, current, goal.target, error)
     if to_go and abs(to_go) <= smallest:
@@ -110,16 +107,16 @@ def _in_order(doubts: set[GoalDoubt]) -> tuple[GoalDoubt, ...]:
 
 def _bmi_at(measure: Measure, target: Decimal, profile: Profile) -> Decimal:
     """Rounded as classes are (D1), so that a target shown as 18.5 is 18.5."""
-    if measure.key == "bmi" or profile.stature is None:
+    if measure.body is BodySize.MASS_INDEX or profile.stature is None:
         return bmi_for_class(target)
     return bmi_for_class(target / (profile.stature / 100) ** 2)
 
 
 def _lowest(measure: Measure, profile: Profile) -> Decimal | None:
     """The lowest target, in the measure's unit, that is not underweight; None when that cannot be said."""
-    if measure.key == "bmi":
+    if measure.body is BodySize.MASS_INDEX:
         return LOWEST_BMI
-    if measure.key == "weight" and profile.stature:
+    if measure.body is BodySize.WEIGHT and profile.stature:
         return (LOWEST_BMI * (profile.stature / 100) ** 2).quantize(D("0.1"), ROUND_CEILING)
     return None
 
@@ -148,7 +145,7 @@ def _kinder(
     if not doubts & {GoalDoubt.FASTER_THAN_PUBLISHED, GoalDoubt.BMI_UNDER_18_5} or days <= 0:
         return None
     target = lowest
-    if measure.key == "weight":
+    if measure.body is BodySize.WEIGHT:
         slow = current.value - weight_loss_rates.SLOWER_PER_WEEK * days / 7
         target = slow if lowest is None else max(slow, lowest)
     if target is None:

@@ -14,7 +14,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.classify import adult, age_at, age_notes
-from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, Score, Scores, never
 from core.measures.parsing import minutes
 from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
@@ -58,4 +58,8 @@ ACTIVITY_MINUTES = Measure(
     retest=timedelta(days=7),
     optional_second=True,
     sources=who.SOURCES,
+    needs=frozenset(),
+    alarm=never,
+    body=None,
+    goal=True,
 )

@@ -22,10 +22,12 @@ from core.measures.measure import (
     MeasurementError,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
     Understood,
+    never,
 )
 from core.measures.parsing import count
 from core.measures.score_function_tests import ARMS_USED, AgeAndSex, person, rounded, split
@@ -144,4 +146,8 @@ CHAIR_STAND_30S = Measure(
     important=ImportantDifference(source=change.ZANINI, better=change.CHAIR_STAND_MATTERS),
     must_not=STANDING,
     sources=SOURCES,
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=never,
+    body=None,
+    goal=True,
 )

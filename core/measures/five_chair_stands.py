@@ -28,6 +28,7 @@ from core.measures.measure import (
     Scores,
     Understood,
     Why,
+    never,
 )
 from core.measures.parsing import duration
 from core.measures.score_function_tests import ARMS_USED, in_ages, rounded, split
@@ -124,4 +125,7 @@ FIVE_CHAIR_STANDS = Measure(
     important=ImportantDifference(source=change.JONES, better=change.FIVE_STANDS_MATTERS),
     must_not=STANDING,
     sources=(bohannon.SOURCE, *falls.SOURCES, ewgsop2.SOURCE, change.GOLDBERG, change.JONES),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -27,6 +27,7 @@ from core.measures.measure import (
     Scores,
     Understood,
     Why,
+    never,
 )
 from core.measures.parsing import quantity_in
 from core.measures.score_function_tests import in_ages, rounded, split
@@ -108,4 +109,7 @@ GAIT_SPEED_4M = Measure(
     important=ImportantDifference(source=change.PERERA, better=change.GAIT_SPEED_MATTERS),
     must_not=STANDING,
     sources=(ewgsop2.SOURCE, cesari.SOURCE, change.STEFFEN_SENEY, change.PERERA),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -25,6 +25,7 @@ from core.measures.measure import (
     Score,
     Scores,
     Understood,
+    never,
 )
 from core.measures.parsing import quantity_in
 from core.measures.score_function_tests import in_ages, rounded, split
@@ -93,6 +94,7 @@ ONE_LEG_STANCE = Measure(
         keep_same=("leg", "footwear", "floor"),
         attempts=3,
         best_of=True,
+        attempts_in_question=True,
         helper=True,
         timers=(0,),
     ),
@@ -100,4 +102,7 @@ ONE_LEG_STANCE = Measure(
     score=score,
     must_not=STANDING,
     sources=springer.SOURCES,
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

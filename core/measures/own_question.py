@@ -7,7 +7,7 @@ published for a question nobody else is asked.
 from __future__ import annotations
 
 from core.measures.energy import RATING_ERROR, WEEKLY, ZERO_TO_TEN
-from core.measures.measure import Measure, MeasureKind, Protocol
+from core.measures.measure import Measure, MeasureKind, ProfileFact, Protocol, never
 from core.measures.parsing import rating
 from core.quantity import Better, Unit
 from core.references import body_errors
@@ -24,4 +24,8 @@ OWN_QUESTION = Measure(
     error=RATING_ERROR,
     retest=WEEKLY,
     sources=(body_errors.ENERGY_SOURCE,),
+    needs=frozenset({ProfileFact.OWN_QUESTION}),
+    alarm=never,
+    body=None,
+    client_words=True,
 )

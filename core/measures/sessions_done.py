@@ -7,7 +7,7 @@ from __future__ import annotations
 from datetime import timedelta
 from decimal import Decimal
 
-from core.measures.measure import Bounds, Measure, MeasureKind, Protocol
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, never
 from core.measures.parsing import count
 from core.quantity import Better, Range, Unit
 from core.references.session_load import COUNTING
@@ -25,4 +25,7 @@ SESSIONS_DONE = Measure(
     understand=count(Unit.SESSION),
     retest=timedelta(days=7),
     sources=(COUNTING,),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -26,6 +26,7 @@ from core.measures.measure import (
     Score,
     Scores,
     Understood,
+    never,
 )
 from core.measures.parsing import duration
 from core.measures.score_function_tests import in_ages, rounded, split
@@ -115,4 +116,7 @@ TIMED_UP_AND_GO = Measure(
     ),
     must_not=STANDING,
     sources=(cdc.SOURCE, bohannon.SOURCE, ewgsop2.SOURCE, change.CARONNI),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -10,7 +10,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.cautions import EFFORT
-from core.measures.measure import Bounds, Measure, MeasureKind, NoReference, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, NoReference, ProfileFact, Protocol, Score, Scores, never
 from core.measures.parsing import count
 from core.measures.score_function_tests import AgeAndSex, person, rounded, split
 from core.quantity import Better, Range, Unit
@@ -81,4 +81,7 @@ TWO_MINUTE_STEP = Measure(
     score=score,
     must_not=EFFORT,
     sources=jones_rikli.SOURCES,
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=never,
+    body=None,
 )

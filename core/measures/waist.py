@@ -14,14 +14,17 @@ from core.client import Caution, Profile
 from core.measures import circumference_protocol
 from core.measures.classify import adult, age_at, age_notes, placed
 from core.measures.measure import (
+    BodySize,
     Bounds,
     ImportantDifference,
     Measure,
     MeasureKind,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
+    never,
 )
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
@@ -102,4 +105,9 @@ WAIST = Measure(
         body_errors.WAIST_CHANGE_SOURCE,
         repeats.GIRTH_SOURCE,
     ),
+    needs=frozenset({ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND}),
+    alarm=never,
+    body=BodySize.GIRTH,
+    goal=True,
+    beside="weight",
 )

@@ -16,7 +16,6 @@ from core.language.amounts import amounts
 from core.language.cache import memoized
 from core.language.tokens import Token, tokens
 from core.measures.measure import Measure, Misunderstood, Understood, Why
-from core.measures.parsing import mile
 from core.quantity import FACTOR, Dimension, Unit, convertible
 
 _ONE_NUMBER = re.compile(r"\s*\d{1,6}(?:[.,]\d{1,3})?\s*", re.ASCII)
@@ -189,14 +188,7 @@ def _before(pieces: Sequence[_Piece], piece: _Piece, key: str) -> str:
 
 
 def _named(key: str, asked: Measure | None) -> str:
-    if key == "resting_heart_rate" and asked is not None and _takes_pulse(asked):
-        return asked.key
-    return key
-
-
-def _takes_pulse(measure: Measure) -> bool:
-    """A timed walk whose second value is the pulse at its end."""
-    return measure.understand is mile
+    return asked.key if asked is not None and key == asked.second_called else key
 
 
 def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure], asked: Measure | None) -> str:
@@ -205,12 +197,13 @@ def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure],
     units = tuple(dict.fromkeys(h.unit for h in found if h.unit is not None))
     bare = any(h.bare for h in found) or not found
     pair = _is_pressure(toks[piece.first : piece.last + 1])
-    if asked is not None and asked.unit is not Unit.MILLIMETRE_OF_MERCURY and pair and "blood_pressure" in known:
-        return "blood_pressure"
+    pressure = next((k for k, m in known.items() if m.unit is Unit.MILLIMETRE_OF_MERCURY), None)
+    if asked is not None and asked.unit is not Unit.MILLIMETRE_OF_MERCURY and pair and pressure is not None:
+        return pressure
     if asked is not None and (bare or any(_fits(asked, u) for u in units)):
         return asked.key
-    if pair and "blood_pressure" in known:
-        return "blood_pressure"
+    if pair and pressure is not None:
+        return pressure
     for unit in units:
         if unit in FACTOR and FACTOR[unit][0] is Dimension.TIME:
             continue  # minutes and seconds say too little: "128/82 after 5 min of rest"
@@ -229,7 +222,7 @@ def _fits(asked: Measure, unit: Unit) -> bool:
         return True
     if asked.unit is Unit.BEATS_PER_MINUTE:
         return unit in (Unit.SECOND, Unit.MINUTE)
-    if _takes_pulse(asked):
+    if asked.second_called:
         return unit in (Unit.BEATS_PER_MINUTE, Unit.SECOND)
     both = {Unit.REPETITION, Unit.SESSION, Unit.DAY}
     return unit in both and asked.unit in both | {Unit.MINUTE, Unit.SECOND}

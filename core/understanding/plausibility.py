@@ -13,7 +13,7 @@ from decimal import Decimal
 from enum import StrEnum
 
 from core.client import Profile
-from core.measures.measure import Bounds, Measure, Understood
+from core.measures.measure import BodySize, Bounds, Measure, Understood
 from core.quantity import FACTOR, Dimension, Range, Unit, convert
 from core.reading import Reading
 
@@ -84,7 +84,7 @@ def _within(understood: Understood, first: Range, second: Range | None) -> bool:
 
 def _fits_stature(measure: Measure, understood: Understood, profile: Profile) -> bool:
     """Whether a weight and the stature on file make a body mass index people have; 13 to 65 kg/m2 is ours."""
-    if measure.key != "weight" or profile.stature is None or profile.stature <= 0:
+    if measure.body is not BodySize.WEIGHT or profile.stature is None or profile.stature <= 0:
         return True
     metres = profile.stature / 100
     return D(13) <= understood.value / (metres * metres) <= D(65)
@@ -119,7 +119,7 @@ def _other_field(measure: Measure, understood: Understood, last: Reading | None,
     """A bare weight that reads like the stature on file; a stature that only a weight would be."""
     if understood.said_unit:
         return None
-    if measure.key == "weight" and profile.stature is not None:
+    if measure.body is BodySize.WEIGHT and profile.stature is not None:
         likely = last is not None and _near(understood.value, last.value)
         if not likely and abs(understood.value - profile.stature) <= SAME_NUMBER * profile.stature:
             return Doubt(DoubtKind.WEIGHT_FOR_HEIGHT)

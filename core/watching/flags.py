@@ -78,13 +78,13 @@ RULES: dict[Code, FlagRule] = {
     Code.BP_SEVERE: FlagRule(
         Severity.URGENT,
         "one reading from 180 or from 120 up (160 or 110 in pregnancy); asked again in five minutes",
-        ("systolic", "diastolic"),
+        ("systolic", "diastolic", "caution"),
         Clears.NEXT_READING,
     ),
     Code.BP_SEVERE_REPEATED: FlagRule(
         Severity.URGENT,
         "the reading before this one, within a day, was severe as well",
-        ("systolic", "diastolic", "before_systolic", "before_diastolic"),
+        ("systolic", "diastolic", "before_systolic", "before_diastolic", "caution"),
         Clears.BY_COACH,
     ),
     Code.BP_HIGH_MEAN: FlagRule(
@@ -214,11 +214,11 @@ class Agreed:
     directed_weighing: a clinician asked for it.  loss_is_planned: losing weight is a goal, set by either.
     """
 
-    directed_weighing: bool = False
-    loss_is_planned: bool = False
+    directed_weighing: bool
+    loss_is_planned: bool
 
 
-NOTHING_AGREED = Agreed()
+NOTHING_AGREED = Agreed(directed_weighing=False, loss_is_planned=False)
 
 
 def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence: str | Decimal) -> Flag:

@@ -10,7 +10,7 @@ import signal
 import sys
 from pathlib import Path
 
-from demo.messenger import Remote, Seen
+from demo.messenger import Remote, SeenMessage
 
 ROOT = Path(__file__).parents[2]
 STEPS = (ROOT / "README.md").read_text(encoding="utf-8").partition("\n## First steps with a real account\n")[2]
@@ -81,7 +81,7 @@ def _token(text: str) -> str:
     return found[1]
 
 
-async def _until_hears(messenger: Remote, user: int, words: str) -> Seen:
+async def _until_hears(messenger: Remote, user: int, words: str) -> SeenMessage:
     """Return the first message of the bot to this person that shows these words and came after the last of theirs."""
     version = -1
     while True:

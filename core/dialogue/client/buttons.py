@@ -23,6 +23,7 @@ from core.dialogue.client import (
     safety,
     settings,
     timed_counts,
+    weighing_guard,
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.start import after_leaving
@@ -300,7 +301,7 @@ def _end_pressure_week(d: ClientStep, value: str, event: Press) -> Fits:
 
 def _early(d: ClientStep, value: str, event: Press) -> Fits:
     """What a client who wants to weigh too early is offered instead."""
-    if value in ("energy", "waist") and d.asking is None:
+    if value in weighing_guard.OFFERED and d.asking is None:
         d.become(agenda=())
         check_in.ask(d, MEASURES[value])
     elif value == "walk":

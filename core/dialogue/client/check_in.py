@@ -15,9 +15,9 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
-from core.measures import CHECK_IN_ORDER, MEASURES
+from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.cautions import ASK_FIRST
-from core.measures.measure import Measure, MeasureKind
+from core.measures.measure import BodySize, Measure, MeasureKind
 from core.reading import How
 from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flags_of_week
 
@@ -51,15 +51,19 @@ def watch_week(d: ClientStep) -> None:
 
 def agenda_for(d: ClientStep, day: date) -> tuple[str, ...]:
     """What the check-in of `day` asks, in order: how the week was, then what is due, tests last."""
-    wanted = {"energy", *d.facts.plan.measures}
-    if d.facts.plan.own_question:
-        wanted.add("own_question")
+    wanted = asked_of(d)
     return tuple(key for key in CHECK_IN_ORDER if key in wanted and askable(d, MEASURES[key]) and is_due(d, key, day))
+
+
+def asked_of(d: ClientStep) -> set[str]:
+    """What this client's check-ins may ask: the plan, what everybody is asked, and a question of their own."""
+    own = (key for key, measure in MEASURES.items() if measure.client_words)
+    return {*ALWAYS_ASKED, *d.facts.plan.measures, *own}
 
 
 def askable(d: ClientStep, measure: Measure) -> bool:
     """Not derived, and nothing we know of this person speaks against it."""
-    if measure.kind is MeasureKind.DERIVED or (measure.key == "own_question" and not d.facts.plan.own_question):
+    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not d.facts.plan.own_question):
         return False
     agreed = measure.key in d.facts.plan.cleared
     return not any(
@@ -70,7 +74,7 @@ def askable(d: ClientStep, measure: Measure) -> bool:
 def is_due(d: ClientStep, key: str, day: date) -> bool:
     taken = d.facts.of(key)
     last = taken[-1].taken_at if taken else None
-    if key == "height" and d.facts.profile.stature is not None:
+    if MEASURES[key].body is BodySize.STATURE and d.facts.profile.stature is not None:
         return False
     return schedule.retest_due(key, last, d.facts.plan.interval(key), day, d.facts.zone)
 
@@ -107,7 +111,7 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
         return
     d.become(agenda=tuple(rest))
-    if key == "blood_pressure":
+    if measure.series:
         open_pressure_week(d)
         ask_next(d)
         return
@@ -117,12 +121,11 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
 def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
     """Put one question."""
     d.ask(Awaiting(measure.key, tries))
-    if measure.key == "own_question":
+    if measure.client_words:
         d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
         return
     first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
-    one = measure.protocol.best_of or measure.key == "blood_pressure"  # those questions say how often themselves
-    attempts = 1 if one else measure.protocol.attempts
+    attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
     d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts), *buttons(d, measure))
 
 
@@ -213,7 +216,7 @@ def skip(d: ClientStep) -> None:
         help_and_menu.not_sure(d)
         return
     d.say(m.Skipped(d.asking.measure))
-    if d.asking.measure == "blood_pressure" and d.state.pressure is not None:
+    if MEASURES[d.asking.measure].series and d.state.pressure is not None:
         d.ask(None)
         return
     ask_next(d)

@@ -11,6 +11,7 @@ from core.dialogue.kit.commands import Argument
 from core.dialogue.kit.effects import Choice
 from core.language import Intent
 from core.measures import MEASURES
+from core.measures.measure import BodySize
 
 
 def wish_for(d: ClientStep, wish: Intent, text: str) -> None:
@@ -56,8 +57,8 @@ def card(d: ClientStep, key: str, *, ruler: bool = False) -> None:
     if measure is None or not measure.protocol.technique:
         help_and_menu.help_(d)
         return
-    girth = measure.key in ("waist", "hip")
-    extra = ((Choice("ruler", f"ruler:{key}"),),) if girth and not ruler else ()
+    taped = measure.body is BodySize.GIRTH
+    extra = ((Choice("ruler", f"ruler:{key}"),),) if taped and not ruler else ()
     rows = check_in.buttons(d, measure)[-1:] if isinstance(d.asking, Awaiting) else ()
     timers = ((Choice("time_it", f"time:{key}"),),) if measure.protocol.timers and rows else ()
     d.say(m.Card(key, ruler), *extra, *timers, *rows)

@@ -16,6 +16,7 @@ from core.dialogue.kit.messages import AskLanguage, LanguageChanged, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.language import LANGUAGES, plain
 from core.language.intents import weekday_and_time, when
+from core.measures.weight import WEIGHT
 from core.quantity import Unit
 
 # --- later, pause, stop -----------------------------------------------------------------------------------------
@@ -121,7 +122,7 @@ def set_numbers(d: ClientStep, value: str) -> None:
     plan = d.facts.plan
     measures = plan.measures
     if value == "leave_out":
-        measures = tuple(x for x in measures if x != "weight")
+        measures = tuple(x for x in measures if x != WEIGHT.key)
     elif value in {n.value for n in NumberVisibility}:
         plan = replace(plan, numbers=NumberVisibility(value))
         measures = measures if "weight" in measures else ("weight", *measures)

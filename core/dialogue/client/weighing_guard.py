@@ -22,6 +22,8 @@ from core.watching import weighing_guard
 from core.watching.flags import Code, flag
 from core.watching.weighing_guard import GuardStep
 
+OFFERED = ("energy", "waist")  # welcome any day, as far as it is due
+
 
 def guarded(d: ClientStep) -> weighing_guard.Guarded:
     plan = d.facts.plan

@@ -35,7 +35,7 @@ def liked(measure: Measure, units: Units) -> Unit:
     """The unit somebody likes for a measure."""
     if measure.unit in FACTOR:
         dimension = FACTOR[measure.unit][0]
-        if dimension is Dimension.MASS:
+        if dimension is Dimension.MASS and units.mass in measure.units:
             return units.mass
         if dimension is Dimension.LENGTH and units.length in measure.units:
             return units.length
@@ -153,8 +153,8 @@ def _panel(card: CardFact, flag: FlagFact, measure: Measure, since: datetime | N
         return None
     if measure.kind is MeasureKind.RATING:
         return Panel(card.name, flag.code, chart_data.rating_line(measure, readings, card.zone, card.plan.own_question))
-    if measure.key == "blood_pressure":
-        return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone))
+    if measure.series:
+        return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone, card.profile))
     unit = liked(measure, card.units)
     return Panel(
         card.name,

@@ -22,13 +22,13 @@ from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.states import AskingSure, ChangingSlot, NamingTemplate, Ticking
 from core.dialogue.staff.step import StaffStep, about
 from core.language.intents import weekday_and_time
-from core.measures import CHECK_IN_ORDER, MEASURES
+from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.measure import MeasureKind
 
 INTERVALS = (28, 35, 42)
 PRESSURE_BODIES = ("nice", "aha", "esc")
 CAUTIONS = tuple(c.value for c in Caution)
-OFFERED = tuple(k for k in CHECK_IN_ORDER if k != "energy" and MEASURES[k].kind is not MeasureKind.ONCE)
+OFFERED = tuple(k for k in CHECK_IN_ORDER if k not in ALWAYS_ASKED and MEASURES[k].kind is not MeasureKind.ONCE)
 LONGEST_NAME = 40
 
 

@@ -6,7 +6,6 @@ import re
 
 import pytest
 
-from bot.foundation.reader import LANGUAGES
 from bot.rendering import Reader, render
 from bot.rendering.catalogues import extracted
 from bot.rendering.menu import describe
@@ -15,6 +14,7 @@ from core.dialogue.client import messages as m
 from core.dialogue.commands import CLIENT, STAFF, TABLES
 from core.dialogue.kit.commands import Who
 from core.dialogue.staff import messages as sm
+from core.language import LANGUAGES
 
 ROWS = [row for table in TABLES.values() for row in table]
 TEXTS = sorted(

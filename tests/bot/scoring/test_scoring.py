@@ -28,6 +28,7 @@ from core.measures import MEASURES
 from core.measures.measure import MeasureKind
 from core.quantity import Unit
 from core.reading import How, Reading
+from core.watching.flags import NOTHING_AGREED
 from core.watching.flags_of_reading import flags_of_reading
 
 D = Decimal
@@ -446,8 +447,8 @@ def test_what_little_is_kept_gives_the_verdicts_and_flags_of_the_whole_history(s
             conditions=meaning.conditions, how=How.IMPORTED, attempts=heard.attempts, window=heard.window,
         )  # fmt: skip
         past = history.setdefault(measure.key, [])
-        found = assess(measure, reading, past, ADA)
-        flags = {f.code for f in flags_of_reading(measure, found, past, ADA)}
+        found = assess(measure, reading, past, ADA, baseline_since=None, retest=None, zone=UTC)
+        flags = {f.code for f in flags_of_reading(measure, found, past, ADA, NOTHING_AGREED, zone=UTC)}
         series = [line for line in lines if line["measure"] in (measure.key, "blood_pressure_mean")]
         assert set(filter(None, ";".join(line["flags"] for line in series).split(";"))) == flags
         cell = judgement(found.verdict, measure.unit)

@@ -33,7 +33,7 @@ def test_other_words_or_another_language_make_another_version_of_the_menus():
     now = version(LANGUAGES, describe)
     assert now == version(tuple(reversed(LANGUAGES)), describe)
     assert now != version(LANGUAGES, lambda text, language: describe(text, language).upper())
-    assert now != version(LANGUAGES[:-1], describe)
+    assert now != version(tuple(LANGUAGES)[:-1], describe)
 
 
 def test_people_see_their_menu_and_a_coach_another():

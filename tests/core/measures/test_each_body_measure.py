@@ -361,7 +361,7 @@ def test_a_higher_mean_never_has_a_lower_category_in_the_same_reference(systolic
 def test_in_pregnancy_severe_comes_sooner_and_a_mean_has_no_category():
     pregnant = someone("female", cautions=(Caution.PREGNANCY,))
     (single,) = blood_pressure.score(reading("blood_pressure", 160, 90), pregnant)
-    mean = blood_pressure.score_mean(D(130), D(80), pregnant, age=30)
+    mean = blood_pressure.score_mean(D(130), D(80), pregnant, age=30, body="nice")
     assert isinstance(single, Score)
     assert single.source.key == "severe_blood_pressure_pregnancy"
     assert isinstance(mean, NoReference)

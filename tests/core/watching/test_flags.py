@@ -15,6 +15,7 @@ from core.measures import MEASURES
 from core.quantity import Unit
 from core.reading import Conditions, Reading
 from core.watching.flags import (
+    NOTHING_AGREED,
     RULES,
     Agreed,
     Clears,
@@ -33,7 +34,8 @@ from tests.core.people import someone
 D = Decimal
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 ADA = someone("female", 68, stature="165")
-DIRECTED, PLANNED = Agreed(directed_weighing=True), Agreed(loss_is_planned=True)
+DIRECTED = Agreed(directed_weighing=True, loss_is_planned=False)
+PLANNED = Agreed(directed_weighing=False, loss_is_planned=True)
 
 
 def on(day: float, measure: str, value: str | int, second: int | None = None, **rest) -> Reading:
@@ -45,10 +47,10 @@ def series(measure: str, *values: str, every: float = 28, **rest) -> tuple[Readi
     return tuple(on(every * n, measure, value, **rest) for n, value in enumerate(values))
 
 
-def raised(measure: str, readings: tuple[Reading, ...], person=ADA, agreed=Agreed()):  # noqa: B008
+def raised(measure: str, readings: tuple[Reading, ...], person=ADA, agreed=NOTHING_AGREED):
     *history, now = readings
-    found = assess(MEASURES[measure], now, history, person)
-    return {f.code: f for f in flags_of_reading(MEASURES[measure], found, history, person, agreed)}
+    found = assess(MEASURES[measure], now, history, person, baseline_since=None, retest=None, zone=UTC)
+    return {f.code: f for f in flags_of_reading(MEASURES[measure], found, history, person, agreed, zone=UTC)}
 
 
 def codes(*args, **rest) -> set[Code]:
