@@ -205,6 +205,8 @@ def _not_clear() -> Iterator[object]:
             yield m.AskAgain(x.key, why.value, x.unit)
         for kind in DoubtKind:
             yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
+        yield from (m.AskChangeAnswer(x.key, DAY, amount(x), amount(x)), m.AnswerStands(x.key, DAY))
+        yield m.AnswerStands(x.key, DAY, amount(x), second(x))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
         yield from (m.Undone(x.key), NotText("photo", x.key), OldButton(x.key), m.Skipped(x.key))

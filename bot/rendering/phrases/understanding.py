@@ -77,6 +77,37 @@ def ask_if_sure(said: m.AskIfSure, v: Voice) -> str:
     return v.sentences(_read(said, v), v.say("Is that right? If not, just send the right one."))
 
 
+@phrase(m.AskChangeAnswer)
+def ask_change_answer(said: m.AskChangeAnswer, v: Voice) -> str:
+    """The answer that stands, its day, and what the button would make of it."""
+    return v.sentences(
+        v.say("You have answered this one."),
+        v.say(
+            "{measure} on this day, {day}: {old}.",
+            measure=names.measure(v, said.measure),
+            day=v.day(said.day),
+            old=v.amount(said.old, measure=said.measure),
+        ),
+        v.say("Shall I change it to this? {new}", new=v.amount(said.new, measure=said.measure)),
+    )
+
+
+@phrase(m.AnswerStands)
+def answer_stands(said: m.AnswerStands, v: Voice) -> str:
+    lead = v.say("You have answered this one.")
+    if said.amount is None:
+        return lead
+    return v.sentences(
+        lead,
+        v.say(
+            "{measure} on this day, {day}: {old}.",
+            measure=names.measure(v, said.measure),
+            day=v.day(said.day),
+            old=v.amount(said.amount, measure=said.measure, second=said.second),
+        ),
+    )
+
+
 @phrase(m.CannotBe)
 def cannot_be(said: m.CannotBe, v: Voice) -> str:
     return v.sentences(

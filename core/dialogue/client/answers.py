@@ -19,6 +19,7 @@ from core.judging.assess import Assessment, derive_all
 from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
+from core.language import plain
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
 from core.reading import Conditions, How, Reading
@@ -26,6 +27,7 @@ from core.understanding.answers_in_text import Answer, hear, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt
 from core.watching.weighing_guard import GuardStep
 
+OLD_ANSWER = "old_answer"  # kind of a doubt: the button of an answer given before was pressed
 PATIENCE = 2  # answers not understood before the card is offered
 
 
@@ -47,6 +49,7 @@ def ask_which(d: ClientStep, text: str) -> bool:
     """A bare number while nothing is asked may be any of several: ask, and keep nothing. False when it is none."""
     if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
         return False
+    typed = plain(text)  # shorter than what was typed in another script: a button holds little
     fitting = []
     for key in d.facts.plan.measures:
         measure = MEASURES.get(key)
@@ -54,7 +57,7 @@ def ask_which(d: ClientStep, text: str) -> bool:
             continue
         heard = measure.understand(text, d.words, d.unit(measure))
         if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
-            fitting.append(Choice(f"measure:{key}", f"which:{key}:{text.strip()}"))
+            fitting.append(Choice(f"measure:{key}", f"which:{key}:{typed}"))
     if fitting:
         d.say(m.WhichMeasure(), *rows_of(*fitting))
     return bool(fitting)
@@ -152,6 +155,11 @@ def confirm(
 ) -> None:
     """Ask a doubtful value back, with its likely meaning."""
     d.ask(Confirming(measure.key, meant, kind, event.text[:200], event.ref, asked, event.at, replaces))
+    ask_if_sure(d, measure, meant, kind)
+
+
+def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -> None:
+    """Put the doubt in words."""
     amount = d.shown(measure, meant.value)
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
     say = (
@@ -160,6 +168,33 @@ def confirm(
         else m.DidYouMean(measure.key, amount, meant.second, kind)
     )
     d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
+
+
+def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, value: Decimal, at: datetime) -> None:
+    """The button of an answer given before: change it? Nothing changes unless they say so."""
+    pending = d.asking
+    meant = Understood(value, measure.unit)
+    asking = Confirming(measure.key, meant, OLD_ANSWER, str(value), "", False, at, written.key)
+    d.ask(asking)
+    if isinstance(pending, Awaiting):  # its turn comes again
+        d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
+    ask_about_old_answer(d, asking)
+
+
+def ask_about_old_answer(d: ClientStep, asking: Confirming) -> None:
+    old = readings.by_key(d, asking.replaces)
+    if old is None:  # taken back meanwhile
+        return
+    measure = MEASURES[asking.measure]
+    d.say(
+        m.AskChangeAnswer(
+            measure.key,
+            d.facts.local(old.taken_at).date(),
+            d.shown(measure, old.value),
+            d.shown(measure, asking.meant.value),
+        ),
+        (Choice("yes", "ok:yes"), Choice("no", "ok:no")),
+    )
 
 
 def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
@@ -275,7 +310,6 @@ def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
 
 
 def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
-    first = len(d.facts.of(measure.key)) <= 1
     d.ask(AskingConditions(measure.key, reading.key))
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))
@@ -285,6 +319,11 @@ def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: t
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )
+    say_conditions(d, measure, aspects)
+
+
+def say_conditions(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> None:
+    first = len(d.facts.of(measure.key)) <= 1
     row = [Choice("same_as_last_time", "cond:same")]
     if first:
         row.append(Choice("first_time", "cond:first"))
@@ -298,12 +337,12 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
     aspects = unasked_aspects(d, measure)
     if value == "differed" and aspects:
         d.ask(replace(asking, picking=True))
-        _ask_what(d, measure, aspects, ())
+        ask_what_differed(d, measure, aspects, ())
         return
     if asking.picking and value != "done" and value not in ("same", "first"):
         differs = tuple(dict.fromkeys((*asking.differs, value))) if value in aspects else asking.differs
         d.ask(replace(asking, differs=differs))
-        _ask_what(d, measure, aspects, differs)
+        ask_what_differed(d, measure, aspects, differs)
         return
     differs = asking.differs if asking.picking and value == "done" else ()
     d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
@@ -320,7 +359,7 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
     check_in.ask_next(d)
 
 
-def _ask_what(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
+def ask_what_differed(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
     left = [a for a in aspects if a not in chosen]
     d.say(
         m.AskWhatDiffered(measure.key, chosen),

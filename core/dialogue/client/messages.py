@@ -280,6 +280,26 @@ class DidYouMean:
 
 
 @dataclass(frozen=True, slots=True)
+class AskChangeAnswer:
+    """The button of an answer given before was pressed: change the answer of that day? Only of ratings."""
+
+    measure: str
+    day: date
+    old: Amount
+    new: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerStands:
+    """The button belongs to a question that has its answer. amount: None when it is not shown."""
+
+    measure: str
+    day: date
+    amount: Amount | None = None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class AskIfSure:
     """Possible but unusual, or far from last time. The earlier number is never said."""
 

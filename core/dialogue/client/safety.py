@@ -35,9 +35,13 @@ def alarmed(d: ClientStep, alarm: Alarm) -> None:
     if not alarm.certain:
         back = d.asking if not isinstance(d.asking, AlarmAsked) else d.asking.back
         d.ask(AlarmAsked(alarm.sign, alarm.level.value, back))
-        d.say(m.AskAlarm(alarm.sign), (Choice("alarm_yes", "alarm:yes"), Choice("alarm_no", "alarm:no")))
+        ask_alarm(d, alarm.sign)
         return
     act(d, alarm.sign, alarm.level)
+
+
+def ask_alarm(d: ClientStep, sign: str) -> None:
+    d.say(m.AskAlarm(sign), (Choice("alarm_yes", "alarm:yes"), Choice("alarm_no", "alarm:no")))
 
 
 def act(d: ClientStep, sign: str, urgency: Level) -> None:
@@ -197,6 +201,14 @@ def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: R
     if alarm is not None and (once := WORDS[alarm.kind, alarm.caution].once) is not None:
         d.say(once(d.emergency_number), (Choice("feel_dizzy", f"low:{reading.key}"),))
     return False
+
+
+def ask_to_repeat(d: ClientStep, asking: Repeating) -> None:
+    """Ask once more for the repeat after rest."""
+    reading = by_key(d, asking.first)
+    alarm = alarming(d, MEASURES[reading.measure], reading) if reading is not None else None
+    if reading is not None and alarm is not None and (again := WORDS[alarm.kind, alarm.caution].repeat) is not None:
+        d.say(again(d.emergency_number), (_again(MEASURES[reading.measure]),))
 
 
 def _settled(d: ClientStep, measure: Measure, first: str) -> object | None:

@@ -58,10 +58,17 @@ def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> Non
             d.say(m.EarlyFirst(due), *_offers(d))
         case GuardStep.SECOND:
             d.ask(Setting("early_reason", "", d.asking))
-            d.say(m.EarlySecond(due, d.facts.coach_name), (_word(d),))
+            ask_reason(d)
         case _:
             d.say(m.EarlyOften(d.facts.coach_name), (_word(d),))
             d.do(Raise(flag(Code.WEIGHING_OFTEN, d.now, "weight", count=Decimal(found.attempts))))
+
+
+def ask_reason(d: ClientStep) -> None:
+    """What made today a day to check?"""
+    official = [r for r in d.weights() if r.counts]
+    if official:
+        d.say(m.EarlySecond(d.due_on("weight", official[-1].taken_at), d.facts.coach_name), (_word(d),))
 
 
 def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
@@ -69,7 +76,7 @@ def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
     key = f"{event.ref or event.at.isoformat()}:weight"
     if heard.value not in MEASURES["weight"].bounds.possible:
         kept = tuple(w for w in d.state.written if w.key != key)
-        d.become(written=(*kept, Written(key, event.ref, "weight"))[-REMEMBERED:])
+        d.become(written=(*kept, Written(key, event.ref, "weight", d.before.question))[-REMEMBERED:])
         return
     note = Reading(
         "weight",

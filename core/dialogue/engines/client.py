@@ -159,7 +159,7 @@ def _text(d: ClientStep, event: Text) -> None:
         after_leaving(d, text)
         return
     if (data := buttons.typed(d, text)) is not None:
-        buttons.press(d, Press(event.at, data, event.ref))
+        buttons.act(d, Press(event.at, data, event.ref))
         return
     if _for_open_question(d, event, text):
         return

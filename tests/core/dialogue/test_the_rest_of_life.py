@@ -18,6 +18,7 @@ from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
 from core.dialogue.kit.messages import NotText
 from core.language import LANGUAGES, Intent, words_for
 from core.quantity import Unit
+from core.watching.cohort import Counted
 from tests.builders import ADA, Chat, Plan, checked_in
 
 
@@ -124,7 +125,7 @@ def test_being_forgotten_takes_one_confirmation():
 )
 def test_a_yes_alone_ends_nothing_and_the_very_words_do(language, opens, button):
     label = labeller(language)
-    spring = Membership(5, "Spring", date(2026, 3, 2), date(2026, 6, 1), "slots")
+    spring = Membership(5, "Spring", date(2026, 3, 2), date(2026, 6, 1), Counted.MINUTES.value)
     facts = replace(ADA, language=language, label=label, cohorts=(spring,))
     ended = (Erase, e.LeaveCohort, e.Learn)
     opened = "coleave:5" if opens == "leave_cohort" else f"set:{opens}"
