@@ -14,7 +14,9 @@ scored, charted or commented on, and its size and direction are never hinted at.
 | third within 14 days, or two in one day     | OFTEN    | no more numbers: a talk helps, and with whom |
 
 OFTEN also raises the flag "weighing often", with the count.
-A correction (an edit, "undo", "I meant 82.4") is not an attempt. A cycle runs from one official weight to the next.
+A correction (an edit, "undo", "I meant 82.4") is not an attempt, for 24 hours and of that same weigh-in; later the new
+number is a weight like any other. A weigh-in that was taken back still was one. A cycle runs from one official weight
+to the next.
 """
 
 from __future__ import annotations
@@ -29,6 +31,7 @@ from core.reading import How, Reading
 OFTEN_WITHIN = timedelta(days=14)
 OFTEN_COUNT = 3
 OFTEN_IN_ONE_DAY = 2
+CORRECTED_WITHIN = timedelta(hours=24)
 
 
 class GuardStep(StrEnum):
@@ -61,22 +64,27 @@ def guard(
     directed: bool,
     in_plan: bool,
     zone: tzinfo,
+    taken_back: datetime | None = None,
 ) -> Guarded:
     """Read the table for a weight that arrives at `now` without being asked for.
 
     weights: this client's weights, side notes included, oldest first.  zone: whose days "one day" means.
+    taken_back: when the last weigh-in was that somebody undid. A new number soon after it is its correction.
     """
     if directed:
         return Guarded(GuardStep.DIRECTED)
     if not in_plan:
         return Guarded(GuardStep.LEFT_OUT)
-    official = [r for r in weights if r.counts]
-    if not official:
+    official = [r.taken_at for r in weights if r.counts]
+    if taken_back is not None and now - taken_back <= CORRECTED_WITHIN:
         return Guarded(GuardStep.WELCOME)
-    opens = schedule.opens_on("weight", official[-1].taken_at, interval_days, zone)
+    last = max((*official, *((taken_back,) if taken_back is not None else ())), default=None)
+    if last is None:
+        return Guarded(GuardStep.WELCOME)
+    opens = schedule.opens_on("weight", last, interval_days, zone)
     if now.astimezone(zone).date() >= opens:
         return Guarded(GuardStep.WELCOME)
-    early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > official[-1].taken_at]
+    early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > last]
     attempts = [*early, now]
     recent = sum(now - at <= OFTEN_WITHIN for at in attempts)
     today = sum(at.astimezone(zone).date() == now.astimezone(zone).date() for at in attempts)

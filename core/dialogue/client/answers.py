@@ -22,6 +22,7 @@ from core.judging.trend import NoProjection, fit, points_of, projection
 from core.language import plain
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
+from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, hear, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt
@@ -170,11 +171,10 @@ def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -
     d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
 
 
-def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, value: Decimal, at: datetime) -> None:
-    """The button of an answer given before: change it? Nothing changes unless they say so."""
+def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
+    """An answer given before gets another value: change that day's? Nothing changes unless they say so."""
     pending = d.asking
-    meant = Understood(value, measure.unit)
-    asking = Confirming(measure.key, meant, OLD_ANSWER, str(value), "", False, at, written.key)
+    asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key)
     d.ask(asking)
     if isinstance(pending, Awaiting):  # its turn comes again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
@@ -190,8 +190,8 @@ def ask_about_old_answer(d: ClientStep, asking: Confirming) -> None:
         m.AskChangeAnswer(
             measure.key,
             d.facts.local(old.taken_at).date(),
-            d.shown(measure, old.value),
-            d.shown(measure, asking.meant.value),
+            None if d.hidden(measure) else d.shown(measure, old.value),
+            None if d.hidden(measure) else d.shown(measure, asking.meant.value),
         ),
         (Choice("yes", "ok:yes"), Choice("no", "ok:no")),
     )
@@ -249,6 +249,9 @@ def keep(
     old = readings.by_key(d, replaces) if replaces else None
     if old is not None:
         reading = replace(reading, taken_at=old.taken_at, how=old.how, conditions=old.conditions)
+    elif not asked and is_girth(measure) and d.facts.of(measure.key) and not check_in.is_due(d, measure.key, d.today):
+        _keep_beside(d, measure, replace(reading, how=How.EARLY), ref)
+        return
     readings.record(d, reading, ref)
     if not replaces:
         check_in.note_answer(d)
@@ -273,6 +276,21 @@ def keep(
         result(d, measure, reading)
 
 
+def is_girth(measure: Measure) -> bool:
+    """A tape round the body: it changes as slowly as a weight, and is as easily read for more than it says."""
+    return measure.kind is MeasureKind.BODY and measure.unit is Unit.CENTIMETRE
+
+
+def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str) -> None:
+    """A girth before its time is a side note: not scored, not charted."""
+    readings.record(d, reading, ref)
+    if d.hidden(measure):
+        d.say(m.KeptHidden(measure.key))
+        return
+    on = d.due_on(measure.key, d.facts.of(measure.key)[-1].taken_at)
+    d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
+
+
 def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
     """Say a correction back; nothing else is asked again."""
     if measure.guarded and reading.how is How.EARLY:
@@ -282,7 +300,7 @@ def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
         d.say(m.CorrectedHidden(measure.key))
     else:
         d.say(m.Corrected(measure.key, d.shown(measure, reading.value), reading.second))
-    if not isinstance(d.asking, AskingConditions):
+    if reading.counts and not isinstance(d.asking, AskingConditions):
         found = readings.assessed(d, measure, reading)
         readings.raise_flags(d, measure, reading, found, corrects=True)
         if found.verdict is not None and found.verdict.beyond_error and not d.hidden(measure):

@@ -15,6 +15,7 @@ from core.dialogue.client import (
     check_in,
     coach_thread,
     cohort_membership,
+    corrections,
     enrolment,
     help_and_menu,
     home_bp_week,
@@ -52,7 +53,7 @@ from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, OldButton
 from core.language import plain
 from core.measures import MEASURES
-from core.measures.measure import Measure, MeasureKind
+from core.measures.measure import Measure, MeasureKind, Understood
 from core.reading import How
 
 TOP = 10  # of a rating
@@ -145,7 +146,7 @@ def _over(d: ClientStep, event: Press, question: int | None) -> None:
     free = d.asking is None or isinstance(d.asking, Awaiting)
     rated = verb == "n" and measure.kind is MeasureKind.RATING and value.isdecimal() and int(value) <= TOP
     if rated and free and Decimal(value) != reading.value:
-        answers.offer_to_correct(d, measure, reading, Decimal(value), event.at)
+        answers.offer_to_correct(d, measure, reading, Understood(Decimal(value), measure.unit), event.at)
         return
     hidden = d.hidden(measure) or reading.how is How.EARLY
     amount = None if hidden else d.shown(measure, reading.value)
@@ -429,6 +430,7 @@ BUTTONS = _by_verb(
     _sets("back", "coach_change", lambda d, _, value: coach_thread.come_back(d, value == "yes")),
     _sets("goal", "goal", lambda d, _, value: progress_and_goals.goal_for(d, value)),
     _sets("goaldate", "goal_date", _goal_date),
+    _sets("undo", "undo", lambda d, asking, value: corrections.undo_answered(d, asking, value == "yes")),
     _sets("cancel", "", _cancel),
     # whatever is open
     _any_time("how", lambda d, value, _: _how(d, value, ruler=False)),

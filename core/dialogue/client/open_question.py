@@ -9,6 +9,7 @@ from core.dialogue.client import (
     check_in,
     coach_thread,
     cohort_membership,
+    corrections,
     enrolment,
     pausing,
     progress_and_goals,
@@ -85,6 +86,8 @@ def _setting(d: ClientStep, asking: Setting) -> None:
             (pausing.pause if asking.what == "pause" else pausing.later)(d)
         case "word":
             coach_thread.word(d)
+        case "undo":
+            corrections.ask_undo(d, asking.detail)
         case "early_reason":
             weighing_guard.ask_reason(d)
         case "goal":

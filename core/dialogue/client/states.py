@@ -128,12 +128,16 @@ Asking = (
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """A reading of this conversation that undo, an edit or "no, 82.4" can reach. question: the one it answered."""
+    """A reading of this conversation that undo, an edit or "no, 82.4" can reach.
+
+    question: the one it answered.  day: of the check-in it was given in.
+    """
 
     key: str
     ref: str
     measure: str
     question: int = 0
+    day: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,7 +160,8 @@ class State:
     given in it, once each.  gate_passed: local date on which the
     safety questions were answered well.  written: newest last, few.  sources: references behind the last answer.
     word_until: until when plain words go to the coach, as an answer.  question: number of the open question, which its
-    buttons carry; one that is over never has it again, even when a state was lost.
+    buttons carry; one that is over never has it again, even when a state was lost.  weighed: when
+    a weigh-in that was taken back was; it still was one.
     """
 
     asking: Asking | None = None
@@ -170,6 +175,7 @@ class State:
     pressure: PressureWeek | None = None
     word_until: datetime | None = None
     question: int = 0
+    weighed: datetime | None = None
 
 
 def same_question(one: State, other: State) -> bool:

@@ -75,7 +75,7 @@ from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
-SURE = ("forget", "leave", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
+SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
 
 
@@ -222,6 +222,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.NO:
             cohort_membership.gone(d, asking, False)
             check_in.close_setting(d)
+        case Setting(what="undo") as asking if wish in (Intent.YES, Intent.NO):
+            corrections.undo_answered(d, asking, wish is Intent.YES)
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             coach_thread.change_coach(d, wish is Intent.YES)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
@@ -245,8 +247,8 @@ def _holds_a_reading(d: ClientStep, text: str) -> bool:
 def _anything_else(d: ClientStep, event: Text, text: str) -> None:
     """A correction, readings, a wish, words for the coach: whatever it is, it is answered."""
     rest = correction(text, d.words)
-    if rest is not None and d.state.written and not _fits_open(d, rest):
-        corrections.correct(d, d.state.written[-1], rest, event)
+    if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
+        (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
         return
     asked = buttons.asked_measure(d)
     wish = intent(text, d.words)

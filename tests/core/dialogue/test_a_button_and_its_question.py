@@ -63,6 +63,7 @@ def openings() -> Iterator[Chat]:
     early = checked_in(Chat(ADA)).later(days=2).says("81 kg")
     yield copied_with_effects(early)
     yield early.later(days=1).says("81 kg")
+    yield checked_in(Chat(ADA)).later(days=1).says("undo")
     twice = checked_in(checked_in(Chat(ADA)).later(days=35))
     yield copied_with_effects(twice)
     yield copied(twice).commands("progress")
