@@ -81,6 +81,10 @@ ENGLISH = Lexicon(
     },
     amounts={"an hour": ("1", UnitPart.HOUR)},
     roles={
+        WordRole.LEAD: split(
+            "top;bottom;upper;lower;got;get;says;say;reads;read;shows;showed;did;managed;counted;made;"
+            "oh;btw;well;im;i am;came to;came out at;reading;mine is;just;only;so;ok;this time"
+        ),
         WordRole.AND: split("and;&;plus"),
         WordRole.POINT: split("point;dot;decimal"),
         WordRole.HALF: split("half;and a half;a half;and half;half a;half an"),

@@ -75,6 +75,10 @@ SPANISH = Lexicon(
         UnitPart.HOUR: split("h;hr;hrs;hora;horas;hs"),
     },
     roles={
+        WordRole.LEAD: split(
+            "marca;báscula;la báscula;salen;sale;conté;alta;baja;llegué a;llegué;hice;dice;levanté;"
+            "me levanté;tengo;me;medí;ha salido;salió;esta vez;solo;hoy peso;me da;da"
+        ),
         WordRole.AND: split("y;e;&;más"),
         WordRole.POINT: split("coma;punto;con"),
         WordRole.HALF: split("medio;media;y medio;y media"),

@@ -88,6 +88,11 @@ FRENCH = Lexicon(
     },
     local_pound={"livre": D("0.5"), "livres": D("0.5")},
     roles={
+        WordRole.LEAD: split(
+            "balance;la balance;dit;affiche;indique;j'ai;jai;fait;fais;haute;basse;compté;j'ai fait;"
+            "j'ai compté;cette fois;ce matin;seulement;juste;ça donne;ça fait;je fais;je suis à;haut;"
+            "bas"
+        ),
         WordRole.AND: split("et;&;puis;ainsi que"),
         WordRole.POINT: split("virgule;point"),
         WordRole.HALF: split("demi;demie;et demi;et demie;une demi;une demie;un demi"),

@@ -63,6 +63,7 @@ class WordRole(StrEnum):
     SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
     MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
     PLEASE = "please"  # politeness around a request
+    LEAD = "lead"  # leads up to a reading and says nothing of its own: "the scales say", "I got", "top"
 
 
 class Intent(StrEnum):

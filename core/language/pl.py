@@ -97,6 +97,10 @@ POLISH = Lexicon(
         "godzina": ("1", UnitPart.HOUR),
     },
     roles={
+        WordRole.LEAD: split(
+            "waga pokazuje;pokazuje;mam;zrobiłam;zrobiłem;wyszło;wyszlo;górne;dolne;rano;dziś rano;"
+            "naliczyłam;naliczyłem;policzyłam;tym razem;tylko;u mnie;teraz;jest;wyszły"
+        ),
         WordRole.AND: split("i;oraz;a;&"),
         WordRole.POINT: split("przecinek;kropka;przecinku"),
         WordRole.HALF: split("pół;i pół;z połową"),

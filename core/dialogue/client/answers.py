@@ -26,6 +26,7 @@ from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, hear, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt
+from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
 OLD_ANSWER = "old_answer"  # kind of a doubt: the button of an answer given before was pressed
@@ -43,7 +44,7 @@ def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...
         whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
         if isinstance(whole, Understood) and whole.second is not None:
             return (Answer(asked.key, whole),)
-    return hear(text, d.words, asked, others, prefer, prefers)
+    return sure(hear(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
 
 
 def ask_which(d: ClientStep, text: str) -> bool:

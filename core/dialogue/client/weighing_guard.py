@@ -68,7 +68,8 @@ def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> Non
 
 def ask_reason(d: ClientStep) -> None:
     """What made today a day to check?"""
-    d.say(m.EarlySecond(_due(d), d.facts.coach_name), (_word(d),))
+    if d.state.weighed is not None or any(r.counts for r in d.weights()):
+        d.say(m.EarlySecond(_due(d), d.facts.coach_name), (_word(d),))
 
 
 def _due(d: ClientStep) -> date:
