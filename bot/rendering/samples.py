@@ -205,9 +205,20 @@ def _not_clear() -> Iterator[object]:
             yield m.AskAgain(x.key, why.value, x.unit)
         for kind in DoubtKind:
             yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
+        yield from (m.AskChangeAnswer(x.key, DAY, amount(x), amount(x)), m.AnswerStands(x.key, DAY))
+        yield m.AnswerStands(x.key, DAY, amount(x), second(x))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
-        yield from (m.Undone(x.key), NotText("photo", x.key), OldButton(x.key), m.Skipped(x.key))
+        yield from (
+            m.Undone(x.key),
+            m.Undone(x.key, amount(x)),
+            m.AskUndo(x.key, DAY, amount(x), second(x), True),
+            m.AskUndo(x.key, DAY, None, None, False),
+            m.AskChangeAnswer(x.key, DAY, None, None),
+            NotText("photo", x.key),
+            OldButton(x.key),
+            m.Skipped(x.key),
+        )
     for medium in KINDS:
         yield NotText(medium)
     yield from (m.NotSure(), m.NothingToUndo(), m.YouAreWelcome(), m.EditTooOld(), OldButton())

@@ -280,6 +280,29 @@ class DidYouMean:
 
 
 @dataclass(frozen=True, slots=True)
+class AskChangeAnswer:
+    """An answer given before gets another value, by its old button or a late edit: change the answer of that day?
+
+    old, new: None when the numbers are not shown.
+    """
+
+    measure: str
+    day: date
+    old: Amount | None
+    new: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerStands:
+    """The button belongs to a question that has its answer. amount: None when it is not shown."""
+
+    measure: str
+    day: date
+    amount: Amount | None = None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class AskIfSure:
     """Possible but unusual, or far from last time. The earlier number is never said."""
 
@@ -323,7 +346,21 @@ class EditTooOld:
 
 @dataclass(frozen=True, slots=True)
 class Undone:
+    """amount: what was taken back; None when its number is not shown."""
+
     measure: str
+    amount: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class AskUndo:
+    """Taking this back reaches into another day, or takes away what later readings are compared with (baseline)."""
+
+    measure: str
+    day: date
+    amount: Amount | None
+    second: Decimal | None
+    baseline: bool
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,7 +31,9 @@ def record(d: ClientStep, reading: Reading, ref: str) -> None:
     insort(history, reading, key=attrgetter("taken_at"))
     d.facts = replace(d.facts, history=tuple(history))
     written = tuple(w for w in d.state.written if w.key != reading.key)
-    d.become(written=(*written, Written(reading.key, ref, reading.measure))[-REMEMBERED:])
+    d.become(
+        written=(*written, Written(reading.key, ref, reading.measure, d.before.question, d.before.day))[-REMEMBERED:]
+    )
 
 
 def by_key(d: ClientStep, key: str) -> Reading | None:

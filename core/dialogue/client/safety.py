@@ -52,6 +52,10 @@ def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
     back = d.asking.back if isinstance(d.asking, AlarmAsked) else d.asking
     d.ask(AlarmAsked(sign, level.value, back))
     d.do(SetTimer(STANDS, d.now + UNANSWERED_AFTER))
+    say_question(d, sign)
+
+
+def say_question(d: ClientStep, sign: str) -> None:
     d.say(m.AskAlarm(sign), *ALARM_ANSWERS)
 
 
@@ -288,6 +292,14 @@ def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: R
     if alarm is not None and (once := WORDS[alarm.kind, alarm.caution].once) is not None:
         d.say(once(d.emergency_number), (Choice("feel_dizzy", f"low:{reading.key}"),))
     return False
+
+
+def ask_to_repeat(d: ClientStep, asking: Repeating) -> None:
+    """Ask once more for the repeat after rest."""
+    reading = by_key(d, asking.first)
+    alarm = alarming(d, MEASURES[reading.measure], reading) if reading is not None else None
+    if reading is not None and alarm is not None and (again := WORDS[alarm.kind, alarm.caution].repeat) is not None:
+        d.say(again(d.emergency_number), (_again(MEASURES[reading.measure]),))
 
 
 def _settled(d: ClientStep, measure: Measure, first: str) -> object | None:

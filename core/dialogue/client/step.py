@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -11,7 +11,8 @@ from core.care import NumberVisibility
 from core.dialogue.client.effects import Effect
 from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.messages import CoachNotReached, CoachTold
-from core.dialogue.client.states import Asking, State
+from core.dialogue.client.states import Asking, State, same_question
+from core.dialogue.kit.effects import numbered
 from core.dialogue.kit.step import StepBuilder
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
@@ -29,10 +30,19 @@ class Outcome:
 class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
     """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ()
+    __slots__ = ("before", "used_up")
+
+    def __init__(self, state: State, facts: ClientFacts, now: datetime) -> None:
+        super().__init__(state, facts, now)
+        self.before = state
+        self.used_up = False  # a button that serves once was pressed: what was drawn before is over
 
     def finish(self) -> Outcome:
-        return Outcome(self.state, self.merged())
+        """Number the question, by the clock so that no number comes twice, and draw its buttons with it."""
+        number = self.before.question
+        if self.used_up or not same_question(self.before, self.state):
+            number = max(number + 1, int(self.now.timestamp()))
+        return Outcome(replace(self.state, question=number), numbered(self.merged(), number))
 
     @property
     def today(self) -> date:

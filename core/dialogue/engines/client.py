@@ -75,8 +75,8 @@ from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
-SURE = ("forget", "leave", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
-TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
+SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
+TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
 
 
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
@@ -161,7 +161,7 @@ def _text(d: ClientStep, event: Text) -> None:
         after_leaving(d, text)
         return
     if (data := buttons.typed(d, text)) is not None:
-        buttons.press(d, Press(event.at, data, event.ref))
+        buttons.act(d, Press(event.at, data, event.ref))
         return
     if _for_open_question(d, event, text):
         return
@@ -237,13 +237,19 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(KeptAsItWas())
             check_in.close_setting(d)
-        case Setting(what="forget") if wish in (Intent.YES, Intent.NO):
-            leaving.forget(d, wish is Intent.YES)
-        case Setting(what="leave") if wish in (Intent.YES, Intent.NO):
-            leaving.leave(d, wish is Intent.YES)
-        case Setting(what=cohort_membership.LEAVE) as asking if wish in (Intent.YES, Intent.NO):
-            cohort_membership.gone(d, asking, wish is Intent.YES)
+        case Setting(what="forget" | "leave" as what) if wish is Intent.YES:
+            settings.change(d, what)  # a yes may have been meant for anything: asked again
+        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.YES:
+            cohort_membership.leave(d, asking.detail)
+        case Setting(what="forget") if wish is Intent.NO:
+            leaving.forget(d, False)
+        case Setting(what="leave") if wish is Intent.NO:
+            leaving.leave(d, False)
+        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.NO:
+            cohort_membership.gone(d, asking, False)
             check_in.close_setting(d)
+        case Setting(what="undo") as asking if wish in (Intent.YES, Intent.NO):
+            corrections.undo_answered(d, asking, wish is Intent.YES)
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             coach_thread.change_coach(d, wish is Intent.YES)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
@@ -267,8 +273,8 @@ def _holds_a_reading(d: ClientStep, text: str) -> bool:
 def _anything_else(d: ClientStep, event: Text, text: str) -> None:
     """A correction, readings, an intent, a message for the coach: everything is answered."""
     rest = correction(text, d.words)
-    if rest is not None and d.state.written and not _fits_open(d, rest):
-        corrections.correct(d, d.state.written[-1], rest, event)
+    if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
+        (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
         return
     asked = buttons.asked_measure(d)
     wish = intent(text, d.words)
