@@ -37,6 +37,7 @@ FLAGS: dict[str, str] = {
     "missed_check_ins": N_("Check-ins in a row without an answer."),
     "symptom_reported": N_("A sign before a function test. No test was done."),
     "red_flag_words": N_("Wrote words that call for help. They got public advice at once."),
+    "sign_unanswered": N_("Named a sign, and has not said yet whether it is happening now."),
     "identical_values": N_("The same value many times in a row."),
     "unreachable": N_("Messages cannot be delivered at the moment."),
     "wants_coach": N_("Would like a word with you."),
@@ -83,7 +84,6 @@ LEVELS: dict[str, str] = {
 ABOUT: dict[str, str] = {
     "nearby": N_("of somebody with them, not their own"),
     "over": N_("they say that it is over"),
-    "unanswered": N_("they have not said whether it is happening now"),
 }
 
 _LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}

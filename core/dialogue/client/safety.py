@@ -12,7 +12,7 @@ from datetime import timedelta
 from core.client import Caution
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, CancelTimer, Learn, Raise, SetTimer
+from core.dialogue.client.effects import Amend, CancelTimer, Learn, Lower, Raise, SetTimer
 from core.dialogue.client.readings import by_key, raise_flags
 from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Repeating
 from core.dialogue.client.step import ClientStep
@@ -33,6 +33,7 @@ REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time 
 
 UNANSWERED_AFTER = timedelta(minutes=15)  # ours: from then on the coach knows that the question stands
 STANDS = "alarm_stands"  # purpose of the timer
+ANSWERED = (CancelTimer(STANDS), Lower(Code.SIGN_UNANSWERED))  # effects, once the question is answered
 GRAVITY = (Level.TALK, Level.STOP_REST, Level.SAME_DAY, Level.EMERGENCY)
 A_CONDITION = frozenset({"chest_pain", "stroke_signs", "palpitations"})  # long ago, these speak for asking a doctor
 
@@ -83,7 +84,7 @@ def act(d: ClientStep, sign: str, urgency: Level) -> None:
             found_here = (line.name, line.site) if line is not None else ("", "")
             word = Choice("word_to_coach", "word", d.facts.coach_name)
             d.say(m.EatingWorry(d.facts.coach_name, *found_here), (word,))
-    d.do(CancelTimer(STANDS), Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
+    d.do(*ANSWERED, Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
     d.say_coach_told()
     call_off_tests(d)
 
@@ -94,7 +95,7 @@ def act_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
     emergency = urgency is Level.EMERGENCY
     d.say(m.EmergencyNearby(sign, number) if emergency else m.AdviceNearby(sign, number))
     nearby = flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign, about="nearby")
-    d.do(CancelTimer(STANDS), Raise(nearby))
+    d.do(*ANSWERED, Raise(nearby))
     d.say_coach_told()
     call_off_tests(d)
 
@@ -102,8 +103,7 @@ def act_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
 def still_unanswered(d: ClientStep) -> None:
     """The question has stood for a while: the coach is told so. It stays open."""
     if isinstance(d.asking, AlarmAsked):
-        stands = flag(Code.RED_FLAG_WORDS, d.now, level=d.asking.level, sign=d.asking.sign, about="unanswered")
-        d.do(Raise(stands))
+        d.do(Raise(flag(Code.SIGN_UNANSWERED, d.now, level=d.asking.level, sign=d.asking.sign)))
 
 
 def past_illness(d: ClientStep, sign: str) -> None:
@@ -146,12 +146,12 @@ def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
             act_nearby(d, asking.sign, level)
         case "over":
             over = flag(Code.RED_FLAG_WORDS, d.now, level=level.value, sign=asking.sign, about="over")
-            d.do(CancelTimer(STANDS), Raise(over))
+            d.do(*ANSWERED, Raise(over))
             d.say(m.AlarmOver(asking.sign, d.emergency_number))
             d.say_coach_told()
             call_off_tests(d)
         case "none" | "no":
-            d.do(CancelTimer(STANDS))
+            d.do(*ANSWERED)
             d.say(m.StoodDown())
             _back_to(d, asking)
         case _:

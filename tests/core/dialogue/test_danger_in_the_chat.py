@@ -85,8 +85,10 @@ def test_a_quarter_of_an_hour_without_an_answer_is_told_to_the_coach() -> None:
     (timer,) = [x for x in chat.wakes if x.purpose == "alarm_stands"]
     assert timer.at == chat.now + timedelta(minutes=15)
     chat.gets(TimerFired(timer.at, timer.purpose))
-    assert about(chat) == ["unanswered"]
+    assert [f.code for f in flags(chat)] == [Code.SIGN_UNANSWERED]
     assert isinstance(chat.state.asking, AlarmAsked)
+    chat.says("it was nothing")
+    assert [x.code for x in chat.did(e.Lower)] == [Code.SIGN_UNANSWERED]
 
 
 @pytest.mark.parametrize("said", ["ok", "thanks", "hello", "7", "what?", "82.4 kg", "later"])
