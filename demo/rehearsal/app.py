@@ -241,7 +241,7 @@ class _Quiet(uvicorn.Server):
         yield
 
 
-async def serve(tape: str, port: int, ready: Callable[[str], None], stop: asyncio.Event) -> None:
+async def serve(stage: Stage, tape: str, port: int, ready: Callable[[str], None], stop: asyncio.Event) -> None:
     """Serve the page on loopback until `stop` is set. ready: called with its address. port: 0 for a free one.
 
     Raises: CannotRead for a tape that cannot be read; OSError when the port is taken.
@@ -249,8 +249,9 @@ async def serve(tape: str, port: int, ready: Callable[[str], None], stop: asynci
     with socket.socket(socket.AF_INET, socket.SOCK_STREAM) as listening:
         listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         listening.bind(("127.0.0.1", port))
+        listening.listen()  # who comes before the server is ready waits, rather than being refused
         number = listening.getsockname()[1]
-        rehearsal = Rehearsal(Stage())
+        rehearsal = Rehearsal(stage)
         app = rehearsal.application((f"127.0.0.1:{number}", f"localhost:{number}"))
         options = uvicorn.Config(
             app, log_config=None, access_log=False, lifespan="off", server_header=False, timeout_graceful_shutdown=5
@@ -284,6 +285,6 @@ def run(tape: str, port: int, ready: Callable[[str], None]) -> None:
         loop = asyncio.get_running_loop()
         for number in (signal.SIGINT, signal.SIGTERM):
             loop.add_signal_handler(number, stop.set)
-        await serve(tape, port, ready, stop)
+        await serve(Stage(), tape, port, ready, stop)
 
     asyncio.run(until_told())

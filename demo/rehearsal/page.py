@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import re
+import unicodedata
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import count
@@ -52,7 +53,7 @@ class Pressable:
 @dataclass(frozen=True, slots=True)
 class Entry:
     """One message of a column. day: said above it when it is another than before, else "". mark: changes when what is
-    shown does."""
+    shown does. has_letters: so that its direction is its own, where bare figures follow the reader's."""
 
     id: str
     number: int
@@ -62,6 +63,7 @@ class Entry:
     speaker: str
     own: bool
     text: Markup
+    has_letters: bool
     reply_to: str
     edited: bool
     picture: str
@@ -183,6 +185,7 @@ class Page:
             speaker=BOT if message.sender is None else names.get(message.sender, "somebody"),
             own=message.sender == person.chat,
             text=html(message.text, message.entities),
+            has_letters=any(unicodedata.bidirectional(c) in ("L", "R", "AL") for c in message.text),
             reply_to="" if replied is None else shortened(replied.text or replied.kind),
             edited=not message.from_bot and message.edits > 0,
             picture=where if message.kind == "photo" and message.from_bot else "",

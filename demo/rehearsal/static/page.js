@@ -267,7 +267,7 @@ document.addEventListener("change", async (event) => {
 // --- who is shown, and what is being written ----------------------------------------------------------------------
 
 const columns = () => [...document.querySelectorAll(".column")];
-const shown = () => JSON.parse(store.getItem("shown") ?? "null");
+const shown = () => JSON.parse(store.getItem(`shown ${root.dataset.run}`) ?? "null");
 
 function mark(key, news) {
   const flag = document.querySelector(`[data-shows="${key}"] .news`);
@@ -280,7 +280,7 @@ function show(key, whether) {
     else if (phone.matches && whether) column.hidden = true;
     if (!column.hidden) mark(column.dataset.key, false);
   }
-  store.setItem("shown", JSON.stringify(columns().filter((one) => !one.hidden).map((one) => one.dataset.key)));
+  store.setItem(`shown ${root.dataset.run}`, JSON.stringify(columns().filter((one) => !one.hidden).map((one) => one.dataset.key)));
   press();
   const column = document.getElementById(`column-${key}`);
   if (whether && column) toNewest(column);
@@ -314,7 +314,7 @@ function arrange() {
   const wanted = shown();
   const all = columns();
   let open = all.filter((one) => wanted?.includes(one.dataset.key));
-  if (!open.length) open = all.slice(0, 4);
+  if (!open.length) open = all.slice(0, Math.min(4, Math.max(1, Math.floor(innerWidth / 336)))); // columns that fit
   if (phone.matches) open = open.slice(0, 1);
   for (const column of all) column.hidden = !only && !open.includes(column);
   press();
