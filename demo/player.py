@@ -18,7 +18,7 @@ from typing import Self
 
 from demo import tape as t
 from demo.machine import Machine
-from demo.messenger import Button, CannotDo, Flood, Messenger, Seen
+from demo.messenger import Button, CannotDo, Flood, Messenger, SeenMessage
 from demo.transcript import STAND_IN, body, says, shown, stamp
 
 _LINK = re.compile(r"[?&]start(?:group)?=([\w-]+)")
@@ -26,7 +26,7 @@ _STEPS_AT_MOST = 200_000  # instants a jump may pass through: more means that so
 
 
 @dataclass(frozen=True, slots=True)
-class Failure:
+class FailedStep:
     """An `expect` that did not hold, or something nobody could do. number: the line."""
 
     number: int
@@ -38,7 +38,7 @@ class Played:
     """What came of a tape."""
 
     lines: list[str] = field(default_factory=list)
-    failures: list[Failure] = field(default_factory=list)
+    failures: list[FailedStep] = field(default_factory=list)
     pictures: list[Path] = field(default_factory=list)
 
     @property
@@ -47,7 +47,7 @@ class Played:
 
 
 @dataclass(slots=True)
-class Links:
+class GivenLinks:
     """The links one coach was given, oldest first; which of them nobody opened yet; those that were, in that order."""
 
     given: list[str] = field(default_factory=list)
@@ -102,11 +102,11 @@ class Player:
         self.messenger = Messenger(clock=lambda: self.now, flood=Flood.off(), bot_username="samehour_bot")
         self.machine = Machine(self.messenger, folder / "samehour.db", menus=menus)
         self.chats: dict[str, int] = {}
-        self.links: dict[str, Links] = {}
+        self.links: dict[str, GivenLinks] = {}
         self._write = write
         self._pictures = pictures
         self._mark = 0  # of what the bot sent, read so far
-        self._recent: list[Seen] = []  # since the last `at`
+        self._recent: list[SeenMessage] = []  # since the last `at`
         self._muted = False
 
     async def __aenter__(self) -> Self:
@@ -128,10 +128,10 @@ class Player:
             try:
                 await self.do(step)
             except CannotDo as cannot:
-                self.played.failures.append(Failure(step.number, str(cannot)))
+                self.played.failures.append(FailedStep(step.number, str(cannot)))
                 return
 
-    async def do(self, step: t.Step) -> None:
+    async def do(self, step: t.TapeStep) -> None:
         """Play one step.
 
         Raises: CannotDo when nobody could; then the transcript says nothing of it.
@@ -143,15 +143,15 @@ class Player:
             del self.played.lines[lines:]
             raise
 
-    async def _step(self, step: t.Step) -> None:
+    async def _step(self, step: t.TapeStep) -> None:
         match step:
-            case t.Coach():
+            case t.TapeCoach():
                 await self._coach(step)
             case t.Organiser():
                 await self._organiser(step)
-            case t.Client():
+            case t.TapeClient():
                 await self._client(step)
-            case t.Person(_, name, language):
+            case t.TapePerson(_, name, language):
                 await self._account(name, language)
             case t.Group(_, name, members):
                 self.chats[name] = await self.messenger.create_group(name, [self.chats[m] for m in members])
@@ -223,7 +223,7 @@ class Player:
             name = names[message.chat]
             for token in dict.fromkeys(_LINK.findall(message.text)):
                 if token not in self._known_links():
-                    self.links.setdefault(name, Links()).add(token)
+                    self.links.setdefault(name, GivenLinks()).add(token)
             if self._muted:
                 continue
             self._recent.append(message)
@@ -240,7 +240,7 @@ class Player:
         self.played.lines.append(line)
         self._write(line)
 
-    def _keep_picture(self, name: str, message: Seen) -> None:
+    def _keep_picture(self, name: str, message: SeenMessage) -> None:
         if self._pictures is None or message.content is None or message.filename is None:
             return
         at = f"{self.now.astimezone(self.tape.zone):%Y-%m-%d-%H%M}"
@@ -255,7 +255,7 @@ class Player:
             return
         what = f'"{step.words}"' if step.words else "anything"
         said = f"{step.name} did not see {what}" if step.seen else f"{step.name} saw {what}"
-        self.played.failures.append(Failure(step.number, said))
+        self.played.failures.append(FailedStep(step.number, said))
 
     # --- what people do -----------------------------------------------------------------------------------------
 
@@ -279,7 +279,7 @@ class Player:
             await self.messenger.press(user, data=button.data, message_id=message.message_id)
         await self._settle(step.name)
 
-    async def _nth_last(self, user: int, back: int, which: Callable[[Seen], bool]) -> int:
+    async def _nth_last(self, user: int, back: int, which: Callable[[SeenMessage], bool]) -> int:
         found = [m for m in await self.messenger.seen(user) if which(m)]
         if len(found) <= back:
             raise CannotDo("there are not that many messages")
@@ -316,7 +316,7 @@ class Player:
             await self.messenger.open_bot(user)
             await self._settle(step.name)
             return
-        links = self.links.setdefault(step.coach, Links())
+        links = self.links.setdefault(step.coach, GivenLinks())
         if step.link:
             token = links.numbered(step.link)
         elif step.used:
@@ -346,7 +346,7 @@ class Player:
                 await self.messenger.unblock(user)
             case "adds":
                 self._line(f"{step.name} adds the bot to {step.group}")
-                links = self.links.get(step.coach, Links())
+                links = self.links.get(step.coach, GivenLinks())
                 newest = links.unopened[-1] if links.unopened else None
                 await self.messenger.add_bot(group, user, links.numbered(step.link) if step.link else newest)
             case "removes":
@@ -365,7 +365,7 @@ class Player:
 
     # --- arriving in one line -----------------------------------------------------------------------------------
 
-    async def _coach(self, step: t.Coach) -> None:
+    async def _coach(self, step: t.TapeCoach) -> None:
         """An operator's invitation, opened for real; the questions after place and digest are answered."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins as a coach, by the operator's invitation")
@@ -400,7 +400,7 @@ class Player:
         await self.messenger.open_bot(user, token)
         await self._settle(name)
 
-    async def _client(self, step: t.Client) -> None:
+    async def _client(self, step: t.TapeClient) -> None:
         """An invitation of the coach's, and every question answered: by the same messages as anybody's."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins by {step.coach}'s invitation and answers every question")
@@ -414,7 +414,7 @@ class Player:
         finally:
             self._muted = False
 
-    async def _answer_everything(self, user: int, step: t.Client) -> None:
+    async def _answer_everything(self, user: int, step: t.TapeClient) -> None:
         left = answers(step, self.tape)
         for _ in range(60):
             (*_, latest) = [m for m in await self.messenger.seen(user) if m.from_bot]
@@ -435,7 +435,7 @@ class Player:
         raise CannotDo(f"{step.name} is asked without end; the last question was: {shown(latest.text)}")
 
 
-def buttons(messages: Sequence[Seen], label: str) -> list[tuple[Seen, Button]]:
+def buttons(messages: Sequence[SeenMessage], label: str) -> list[tuple[SeenMessage, Button]]:
     """The buttons with this label, newest message first, down each message; whatever their case, if that is clear."""
     every = [
         (message, button, shown(button.label))
@@ -448,7 +448,7 @@ def buttons(messages: Sequence[Seen], label: str) -> list[tuple[Seen, Button]]:
     return [(message, button) for message, button, words in every if words == wanted]
 
 
-def answers(step: t.Client, tape: t.Tape) -> dict[str, list[str]]:
+def answers(step: t.TapeClient, tape: t.Tape) -> dict[str, list[str]]:
     """What this client answers to each question of the enrolment, in order: the data of a button, or typed words."""
     given = step.given
     weekday, at = t.slot(given.get("slot", "")) or (tape.start.weekday(), tape.start.time())

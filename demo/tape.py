@@ -80,7 +80,7 @@ from zoneinfo import ZoneInfo
 
 from demo.keys import CLIENT_KEYS, COACH_KEYS, ORGANISER_KEYS, PERSON_KEYS, CannotRead, intervals, pairs, slot, zone
 
-__all__ = ["CannotRead", "Reader", "Tape", "escaped", "intervals", "moment", "nth", "read", "slot"]
+__all__ = ["CannotRead", "Tape", "TapeReader", "escaped", "intervals", "moment", "nth", "read", "slot"]
 
 KINDS = ("voice", "photo", "video", "audio", "sticker", "document", "location", "contact")
 OPERATOR = "the operator"
@@ -107,7 +107,7 @@ _UNITS = {"s": "seconds", "min": "minutes", "h": "hours", "day": "days", "days":
 
 
 @dataclass(frozen=True, slots=True)
-class Coach:
+class TapeCoach:
     number: int
     name: str
     given: Mapping[str, str]
@@ -121,7 +121,7 @@ class Organiser:
 
 
 @dataclass(frozen=True, slots=True)
-class Client:
+class TapeClient:
     number: int
     name: str
     coach: str
@@ -129,7 +129,7 @@ class Client:
 
 
 @dataclass(frozen=True, slots=True)
-class Person:
+class TapePerson:
     number: int
     name: str
     language: str
@@ -249,7 +249,7 @@ class Expect:
 
 
 Act = Says | Edits | Replies | Presses | Opens | Sends | Does
-Step = Coach | Organiser | Client | Person | Group | At | Act | Bot | MessengerIs | Expect
+TapeStep = TapeCoach | Organiser | TapeClient | TapePerson | Group | At | Act | Bot | MessengerIs | Expect
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,7 +258,7 @@ class Tape:
 
     start: datetime
     zone_name: str
-    steps: tuple[Step, ...]
+    steps: tuple[TapeStep, ...]
 
     @property
     def zone(self) -> ZoneInfo:
@@ -323,7 +323,7 @@ def read(text: str) -> Tape:
 
     Raises: CannotRead for the first line that cannot be read or cannot happen (unknown names, time going back).
     """
-    reader = Reader()
+    reader = TapeReader()
     for number, line in enumerate(text.splitlines(), 1):
         reader.take(number, line)
     return reader.tape()
@@ -378,7 +378,7 @@ def _instant(day: str, at: str, where: ZoneInfo) -> datetime | None:
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """How far a `Reader` had got."""
+    """How far a `TapeReader` had got."""
 
     now: datetime | None
     people: frozenset[str]
@@ -388,13 +388,13 @@ class Mark:
 
 
 @dataclass(slots=True)
-class Reader:
+class TapeReader:
     """Reads a tape line by line, knowing who there is and what time it is by then. now: None before `start`."""
 
     zone_name: str = ""
     start: datetime | None = None
     now: datetime | None = None
-    steps: list[Step] = field(default_factory=list)
+    steps: list[TapeStep] = field(default_factory=list)
     people: frozenset[str] = frozenset()
     coaches: frozenset[str] = frozenset()
     groups: frozenset[str] = frozenset()
@@ -405,7 +405,7 @@ class Reader:
             raise CannotRead(1, "", "a tape needs a first step", "start 2026-03-02 07:00 Europe/London")
         return Tape(self.start, self.zone_name, tuple(self.steps))
 
-    def take(self, number: int, raw: str) -> Step | None:
+    def take(self, number: int, raw: str) -> TapeStep | None:
         """Read one line and return its step; None for `start`, a comment or an empty line.
 
         Raises: CannotRead, and then the line counts as not read.
@@ -435,7 +435,7 @@ class Reader:
         self.now, self.people, self.coaches, self.groups = mark.now, mark.people, mark.coaches, mark.groups
         del self.steps[mark.steps :]
 
-    def _step(self, number: int, line: str) -> Step:
+    def _step(self, number: int, line: str) -> TapeStep:
         first = line.split(None, 1)[0].rstrip(":")
         if first == "start":
             raise CannotRead(number, line, "a tape starts once")
@@ -453,13 +453,13 @@ class Reader:
 
     # Lines that begin with a word of ours.
 
-    def _spoken(self, number: int, line: str, word: str, match: re.Match[str]) -> Step:
+    def _spoken(self, number: int, line: str, word: str, match: re.Match[str]) -> TapeStep:
         match word:
             case "coach":
                 name = self._new(number, line, match[1])
                 given = pairs(number, line, match[2] or "", COACH_KEYS)
                 self.coaches |= {name}
-                return Coach(number, name, given)
+                return TapeCoach(number, name, given)
             case "organiser":
                 name = self._new(number, line, match[1])
                 self.coaches |= {name}  # as far as links go
@@ -468,10 +468,10 @@ class Reader:
                 if match[2] not in self.coaches:
                     raise CannotRead(number, line, f"there is no coach {match[2]}", f"coach {match[2]}, further up")
                 given = pairs(number, line, match[3] or "", CLIENT_KEYS)
-                return Client(number, self._new(number, line, match[1]), match[2], given)
+                return TapeClient(number, self._new(number, line, match[1]), match[2], given)
             case "person":
                 given = pairs(number, line, match[2] or "", PERSON_KEYS)
-                return Person(number, self._new(number, line, match[1]), given.get("lang", "en"))
+                return TapePerson(number, self._new(number, line, match[1]), given.get("lang", "en"))
             case "group":
                 members = tuple(match[2].split())
                 for member in members:
@@ -515,7 +515,7 @@ class Reader:
 
     # Lines that begin with somebody's name.
 
-    def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> Step:
+    def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> TapeStep:
         name = match[1]
         if shape is _OPENS:
             if match[2] == OPERATOR and not match[3] and not match[4]:

@@ -36,7 +36,7 @@ _TOKEN_DELAY = 60.0
 _log = log.get("intake")
 
 
-class Source(Protocol):
+class UpdateSource(Protocol):
     """What intake needs of a transport."""
 
     async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch: ...
@@ -49,7 +49,7 @@ def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
 
     async def keep(events: Sequence[Incoming]) -> None:
         rows = [
-            inbox.Incoming(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
+            inbox.NewEvent(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
             for one in events
         ]
         await database.write(inbox.put, rows, clock.now())
@@ -87,7 +87,7 @@ class Poller:
 
     def __init__(
         self,
-        source: Source,
+        source: UpdateSource,
         keep: Keep,
         clock: Clock,
         metrics: Metrics,

@@ -30,7 +30,7 @@ USUAL = Plan()
 _log = log.get("store")
 
 
-class Stale(Exception):
+class StalePlan(Exception):
     """The plan was changed by somebody else since it was read; read again and try again."""
 
 
@@ -235,7 +235,7 @@ def set_plan(conn: Connection, client: Client, plan: Plan) -> None:
         .values(plan=codec.dumps(plan), baseline_since=plan.baseline_since)
     )
     if conn.execute(changed).rowcount != 1:
-        raise Stale
+        raise StalePlan
 
 
 def next_due(

@@ -19,6 +19,7 @@ from core.references import (
     bp_severe,
     chair_stand_cdc,
     chair_stand_rikli_jones,
+    emergency_numbers,
     ewgsop2,
     fast_gain,
     five_chair_stands_bohannon_2006,
@@ -57,6 +58,8 @@ from core.references import (
     whtr_nice,
 )
 from core.sources import Source
+
+_SAFETY = (emergency_numbers.SOURCES,)
 
 _BODY = (
     bmi_who.SOURCES,
@@ -113,5 +116,5 @@ _FUNCTION = (
 )
 
 REFERENCES: dict[str, Source] = {
-    source.key: source for module in (*_BODY, *_FUNCTION) for source in module
+    source.key: source for module in (*_SAFETY, *_BODY, *_FUNCTION) for source in module
 }  # a test looks for keys used twice

@@ -1,6 +1,20 @@
-"""Emergency telephone numbers by country: public facts, common practice; 112 also works on mobile phones in most."""
+"""Emergency telephone numbers by country: what is printed for the public to ring for an ambulance.
+
+112 also works on mobile phones in most countries. A test holds the table against another library's.
+"""
 
 from __future__ import annotations
+
+from core.sources import Seen, Source
+
+SOURCE = Source(
+    key="emergency_numbers",
+    cite="Emergency numbers as national authorities print them for the public",
+    population="anybody in the country",
+    seen=Seen.MEMORY,
+    note="From memory; held in the tests against the short numbers of the phonenumbers library.",
+)
+SOURCES = (SOURCE,)
 
 DEFAULT = "112"
 NUMBERS: dict[str, str] = {  # ISO 3166 country code -> the number printed for the public (from memory, well known)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Awaitable, Callable, Mapping
 
-from demo.messenger import CannotDo, Seen
+from demo.messenger import CannotDo, SeenMessage
 from demo.player import buttons
 from demo.rehearsal.stage import Person, Stage
 from demo.tape import KINDS, OPERATOR, escaped, nth
@@ -74,7 +74,7 @@ async def _say(fields: Fields, stage: Stage, person: Person) -> str:
     return f"{person.name} replies to the {_last(seen, message)}: {_text(fields)}"
 
 
-def _last(seen: list[Seen], message: str) -> str:
+def _last(seen: list[SeenMessage], message: str) -> str:
     """ "2nd last": where a message stands, counted from the newest."""
     for back, one in enumerate(reversed(seen), 1):
         if str(one.message_id) == message:

@@ -233,7 +233,7 @@ async def _form(request: Request) -> dict[str, str]:
 # --- serving --------------------------------------------------------------------------------------------------------
 
 
-class _Quiet(uvicorn.Server):
+class _SignalsAreOurs(uvicorn.Server):
     """Signals are ours to handle: the streams must end first."""
 
     @contextmanager
@@ -256,7 +256,7 @@ async def serve(stage: Stage, tape: str, port: int, ready: Callable[[str], None]
         options = uvicorn.Config(
             app, log_config=None, access_log=False, lifespan="off", server_header=False, timeout_graceful_shutdown=5
         )
-        server = _Quiet(options)
+        server = _SignalsAreOurs(options)
         serving: asyncio.Task[None] | None = None
         try:
             await rehearsal.begin(tape)

@@ -14,8 +14,8 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
 from bot.rendering.phrases.labels import GROUPS
-from demo.keys import LANGUAGES
-from demo.messenger import Seen
+from core.language import LANGUAGES
+from demo.messenger import SeenMessage
 from demo.rehearsal.practices import TITLES
 from demo.rehearsal.stage import Person, Stage
 from demo.rehearsal.words import html
@@ -155,25 +155,29 @@ class Page:
             can_write=bool(person.members) if person.is_group else person.opened and not person.blocked,
         )
 
-    def _entries(self, person: Person, messages: list[Seen], after: int) -> tuple[Entry, ...]:
+    def _entries(self, person: Person, messages: list[SeenMessage], after: int) -> tuple[Entry, ...]:
         entries, last_day = [], ""
-        by_number = {message.message_id: message for message in messages}
         links = self._stage.links(person.name)
         for message in messages[after:]:
             at = message.date.astimezone(self._stage.zone)
             day = f"{at:%A} {at.day} {at:%B %Y}"
-            entry = self._entry(person, message, by_number, links, at, "" if day == last_day else day)
-            entries.append(entry)
+            replied = next((one for one in messages if one.message_id == message.reply_to), None)
+            entries.append(self._entry(person, message, replied, links, at, "" if day == last_day else day))
             last_day = day
         return tuple(entries)
 
     def _entry(
-        self, person: Person, message: Seen, by_number: dict[int, Seen], links: list[str], at: datetime, day: str
+        self,
+        person: Person,
+        message: SeenMessage,
+        replied: SeenMessage | None,
+        links: list[str],
+        at: datetime,
+        day: str,
     ) -> Entry:
         names = {one.chat: one.name for one in self._stage.people.values()}
         number = message.message_id
         found = dict.fromkeys(_LINK.findall(message.text)) if message.from_bot else {}
-        replied = by_number.get(message.reply_to or 0)
         anchor = f"{person.key}-{number}"
         where = f"/content/{person.key}/{number}"
         entry = Entry(
@@ -198,7 +202,7 @@ class Page:
         return Entry(**{**{name: getattr(entry, name) for name in Entry.__slots__}, "mark": _mark(entry)})
 
 
-def _rows(person: Person, message: Seen) -> tuple[tuple[Pressable, ...], ...]:
+def _rows(person: Person, message: SeenMessage) -> tuple[tuple[Pressable, ...], ...]:
     """The buttons of a message. Those of a group, and those that lead elsewhere, are only shown."""
     place = count()
     rows = []

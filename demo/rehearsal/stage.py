@@ -19,7 +19,7 @@ from bot.store.database import Database
 from bot.store.facts import Known
 from demo import tape as t
 from demo.keys import CannotRead
-from demo.messenger import CannotDo, Seen
+from demo.messenger import CannotDo, SeenMessage
 from demo.messenger.signal import Signal
 from demo.player import Player
 from demo.rehearsal.why import Heard, Knows, Reasons
@@ -89,7 +89,7 @@ class Stage:
         self._folder: TemporaryDirectory[str] | None = None
         self._player: Player | None = None
         self._store: Database | None = None
-        self._reader = t.Reader()
+        self._reader = t.TapeReader()
         self._reasons = Reasons()
 
     # --- opening and closing ------------------------------------------------------------------------------------
@@ -103,7 +103,7 @@ class Stage:
         async with self._lock:
             await self._put_away()
             lines = text.splitlines()
-            self._reader, self.lines, self.trouble = t.Reader(), [], ""
+            self._reader, self.lines, self.trouble = t.TapeReader(), [], ""
             self.people, self.versions, self.last, self.due = {}, {}, {}, None
             self.playing = Playing(0, len(lines))
             self.run += 1
@@ -120,7 +120,7 @@ class Stage:
                 await self._begin(self._reader.tape())
             if step is not None:
                 try:
-                    await self._the_player.do(step)
+                    await self.player.do(step)
                 except CannotDo as cannot:
                     self.trouble = f"Line {number} could not be played, nor what comes after it: {cannot}."
                     return
@@ -152,7 +152,7 @@ class Stage:
         self._marks, self._known = {}, {}
 
     @property
-    def _the_player(self) -> Player:
+    def player(self) -> Player:
         if self._player is None:
             raise CannotDo("nothing is being played yet")
         return self._player
@@ -193,7 +193,7 @@ class Stage:
             raise CannotDo("another practice has begun meanwhile")
 
     async def _do(self, line: str) -> None:
-        player = self._the_player
+        player = self.player
         before = self._reader.mark()
         step = self._reader.take(len(self.lines) + 1, line)
         if step is None:
@@ -208,9 +208,9 @@ class Stage:
         if heard is not None:
             self.last[heard.name] = heard
 
-    async def _heard(self, step: t.Step) -> Heard | None:
+    async def _heard(self, step: t.TapeStep) -> Heard | None:
         """What the bot is about to hear from a person, with what it knows of them by then."""
-        player, store = self._the_player, self._store
+        player, store = self.player, self._store
         match step:
             case t.Says(_, name, _, "") | t.Presses(_, name) | t.Edits(_, name) | t.Replies(_, name):
                 pass
@@ -232,11 +232,11 @@ class Stage:
     @property
     def now(self) -> datetime:
         """The instant the clock stands at, in UTC."""
-        return self._the_player.now
+        return self.player.now
 
     @property
     def zone(self) -> ZoneInfo:
-        return self._the_player.tape.zone
+        return self.player.tape.zone
 
     async def go(self, by: str, under: int | None = None) -> None:
         """Move the clock: "15s", "1min", "tomorrow", "monday" or "4weeks" from now, or "next": to the next message.
@@ -278,7 +278,7 @@ class Stage:
     async def _go_to_next_message(self, under: int | None) -> None:
         async with self._lock:
             self._check(under)
-            player, start = self._the_player, self._local_now
+            player, start = self.player, self._local_now
             if not player.machine.runs:
                 raise CannotDo("the bot is stopped: nothing comes due")
             said = await player.messenger.mark()
@@ -317,7 +317,7 @@ class Stage:
         self.signal.bump()
 
     def _person(self, name: str, chat: int) -> Person:
-        player = self._the_player
+        player = self.player
         if chat < 0:
             room = player.messenger.world.chats[chat]
             members = tuple(member for member, one in player.chats.items() if one in room.members)
@@ -342,9 +342,9 @@ class Stage:
                 return person
         raise CannotDo("there is nobody like that here")
 
-    async def messages(self, person: Person) -> list[Seen]:
+    async def messages(self, person: Person) -> list[SeenMessage]:
         """Return what this person, or this group, has in the chat, oldest first."""
-        player = self._the_player
+        player = self.player
         if person.is_group:
             room = player.messenger.world.chats[person.chat]
             if not room.members:
@@ -354,16 +354,16 @@ class Stage:
 
     async def commands(self, person: Person) -> list[dict[str, str]]:
         """Return the menu of commands this person sees."""
-        return await self._the_player.messenger.menu(person.chat)
+        return await self.player.messenger.menu(person.chat)
 
     def links(self, name: str) -> list[str]:
         """Return the tokens of the links somebody was given, oldest first."""
-        links = self._the_player.links.get(name)
+        links = self.player.links.get(name)
         return [] if links is None else list(links.given)
 
     def newest_unopened(self, name: str) -> str:
         """Return the token a tape means by "NAME's invitation"; "" when every link was opened."""
-        links = self._the_player.links.get(name)
+        links = self.player.links.get(name)
         return links.unopened[-1] if links is not None and links.unopened else ""
 
     @property

@@ -37,15 +37,15 @@ from core.dialogue.kit.messages import Together
 from core.language.danger_signs import recognise
 from core.language.intents import intent
 from core.measures import MEASURES
-from core.measures.measure import Kind, Misunderstood, Understood
+from core.measures.measure import MeasureKind, Misunderstood, Understood
 from core.reading import How, Reading
 from core.watching.flags import RULES, Code
 from demo import tape as t
-from demo.messenger import Seen
+from demo.messenger import SeenMessage
 from demo.player import buttons as buttons_called
 
 NOTHING = "nothing"
-EACH_WEEK = (Kind.RATING, Kind.ACTIVITY)
+EACH_WEEK = (MeasureKind.RATING, MeasureKind.ACTIVITY)
 SEEN = {
     sources.Seen.READ: "read in the source",
     sources.Seen.SECOND_HAND: "read second-hand",
@@ -84,7 +84,7 @@ class Reference:
 
 
 @dataclass(frozen=True, slots=True)
-class Why:
+class Explanation:
     """Why the last answer was given. rules: in the order they are tried; decided: what came of it."""
 
     heard: str
@@ -102,7 +102,7 @@ class Knows:
     plan: tuple[Row, ...] = ()
     flags: tuple[Row, ...] = ()
     readings: tuple[Row, ...] = ()
-    why: Why | None = None
+    why: Explanation | None = None
 
 
 class Reasons:
@@ -114,7 +114,7 @@ class Reasons:
 
     # --- what is about to be heard --------------------------------------------------------------------------------
 
-    def event(self, step: t.Step, seen: list[Seen], now: datetime) -> Event | None:
+    def event(self, step: t.TapeStep, seen: list[SeenMessage], now: datetime) -> Event | None:
         """Return the event the bot will make of a step."""
         match step:
             case t.Says(_, _, text) | t.Replies(_, _, text) if text.startswith("/"):
@@ -184,7 +184,7 @@ class Reasons:
 
     # --- why ------------------------------------------------------------------------------------------------------
 
-    def _why(self, heard: Heard) -> Why | None:
+    def _why(self, heard: Heard) -> Explanation | None:
         if heard.known.client is None or heard.history is None:
             return None
         state = codec.load_state(heard.known.state)
@@ -197,7 +197,7 @@ class Reasons:
             for part in (effect.message.parts if isinstance(effect.message, Together) else (effect.message,))
         ]
         others = [effect for effect in outcome.effects if not isinstance(effect, Say)]
-        return Why(
+        return Explanation(
             heard=_in_words(heard.event),
             question=_open(state),
             rules=tuple(_rules(heard.event, ClientStep(state, known, heard.at))),

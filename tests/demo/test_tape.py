@@ -13,8 +13,6 @@ from demo.tape import (
     At,
     Bot,
     CannotRead,
-    Client,
-    Coach,
     Does,
     Edits,
     Expect,
@@ -22,15 +20,17 @@ from demo.tape import (
     MessengerIs,
     Opens,
     Presses,
-    Reader,
     Replies,
     Says,
     Sends,
+    TapeClient,
+    TapeCoach,
+    TapeReader,
     escaped,
     moment,
     nth,
     read,
-)  # fmt: skip
+)
 
 START = "start 2026-03-02 07:00 Europe/London\n"
 ROWAN = START + "coach Rowan\n"
@@ -51,7 +51,7 @@ def test_the_first_line_sets_the_clock_and_the_zone_of_every_time_after_it() -> 
 
 def test_a_client_line_gives_its_keys_with_quoted_blanks() -> None:
     step = last(ROWAN + 'client Ada of Rowan: sex=female height=165cm slot="Mon 07:30" own="How is my knee?"')
-    assert isinstance(step, Client)
+    assert isinstance(step, TapeClient)
     assert (step.name, step.coach) == ("Ada", "Rowan")
     assert step.given == {"sex": "female", "height": "165cm", "slot": "Mon 07:30", "own": "How is my knee?"}
 
@@ -86,7 +86,7 @@ def test_a_client_line_gives_its_keys_with_quoted_blanks() -> None:
         ('expect Ada sees "anything"', Expect(4, "Ada", "anything", True)),
         ("expect-not Ada sees anything", Expect(4, "Ada", "", False)),
         ("expect-not Ada sees 82.4  # an early number", Expect(4, "Ada", "82.4", False)),
-        ("coach Sam: zone=Europe/Paris", Coach(4, "Sam", {"zone": "Europe/Paris"})),
+        ("coach Sam: zone=Europe/Paris", TapeCoach(4, "Sam", {"zone": "Europe/Paris"})),
         ("group Walkers: Ada Rowan", Group(4, "Walkers", ("Ada", "Rowan"))),
     ],
     ids=lambda value: value if isinstance(value, str) else "",
@@ -127,7 +127,7 @@ def test_whatever_somebody_writes_stands_in_one_line_and_is_read_back_as_it_was(
 
 
 def test_a_line_that_cannot_happen_leaves_the_reader_as_it_was() -> None:
-    reader = Reader()
+    reader = TapeReader()
     for number, line in enumerate(ADA.splitlines(), 1):
         reader.take(number, line)
     before = reader.mark()
@@ -151,7 +151,7 @@ def test_a_line_that_cannot_happen_leaves_the_reader_as_it_was() -> None:
     ],
 )
 def test_a_line_can_be_written_for_any_instant(at: datetime) -> None:
-    reader = Reader()
+    reader = TapeReader()
     reader.take(1, START)
     assert reader.start is not None
     step = reader.take(2, moment(reader.start, at, reader.tape().zone))
@@ -209,7 +209,7 @@ def test_a_line_that_cannot_be_read_is_named_with_what_is_wrong(text: str, numbe
 
 def test_whoever_opens_the_operators_invitation_is_a_coach_from_then_on() -> None:
     step = last(START + "Sam opens the operator's invitation\nclient Ada of Sam:")
-    assert isinstance(step, Client)
+    assert isinstance(step, TapeClient)
     assert step.coach == "Sam"
 
 

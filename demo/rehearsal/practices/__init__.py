@@ -10,7 +10,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from bot.rendering.phrases.labels import GROUPS, LABELS, labeller
-from demo.keys import LANGUAGES
+from core.language import LANGUAGES
 from demo.tape import escaped
 from demo.transcript import shown
 

@@ -16,7 +16,7 @@ from bot.operator.commands.check import skewed
 from bot.store import migrate
 from demo.messenger import Messenger
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 TOKEN = "4242:loopback-token-that-opens-nothing-00"
 
 

@@ -58,7 +58,7 @@ def test_the_page_asks_for_nothing_inline_and_nothing_from_elsewhere(served: Ser
 def test_what_was_sent_comes_as_a_file_and_nobody_elses(served: Served) -> None:
     rowan = served.stage.people["Rowan"].key
     post(served, "act/say", served.origin, person=rowan, text="/invite Ben")
-    room = served.stage._the_player.messenger.world.chats[served.stage.people["Rowan"].chat]
+    room = served.stage.player.messenger.world.chats[served.stage.people["Rowan"].chat]
     (picture,) = [m for m in room.messages.values() if m.kind == "photo"]
     got = httpx.get(f"{served.url}content/{rowan}/{picture.id}", timeout=30)
     assert (got.status_code, got.headers["content-type"], got.content[1:4]) == (200, "image/png", b"PNG")

@@ -167,7 +167,7 @@ def test_two_windows_act_at_once_and_both_show_everything(serving: Serving, wind
 
 
 def typed(served: Served, name: str) -> list[str]:
-    room = served.stage._the_player.messenger.world.chats[served.stage.people[name].chat]
+    room = served.stage.player.messenger.world.chats[served.stage.people[name].chat]
     return [m.text for m in room.messages.values() if m.sender is not None]
 
 

@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from demo.keys import LANGUAGES
+from core.language import LANGUAGES
 from demo.player import play
 from demo.rehearsal import acts
 from demo.rehearsal.practices import TITLES, in_language, practice
