@@ -101,7 +101,7 @@ def test_from_the_invitation_to_enrolled_by_clicks_and_the_saved_tape_says_the_s
 
 def test_the_next_message_lands_on_its_instant_and_a_reading_is_edited(serving: Serving, window: Window) -> None:
     page = window(serving(ADA).url)
-    expect(page.locator("#moves")).to_contain_text("something is due Mon 2 Mar 2026, 07:30")
+    expect(page.locator("#moves")).to_contain_text("due Mon 2 Mar 2026, 07:30")
     moves(page, "Next message")
     expect(page.locator("#now")).to_have_text("Mon 2 Mar 2026, 07:30")
     sees(page, "Ada", "How much energy")
