@@ -64,7 +64,7 @@ def test_a_bot_killed_with_a_message_on_its_lips_says_it_once_when_it_starts_aga
     assert came.failures == []
     said = [line[19:] for line in came.lines]
     assert said.index("the bot is killed before it could send what it had to say") < said.index("the bot starts again")
-    assert sum("How much energy" in line for line in said) == 1
+    assert sum("How much energy do you have today" in line for line in said) == 1
 
 
 def test_a_bot_that_has_nothing_to_send_is_not_killed_yet() -> None:

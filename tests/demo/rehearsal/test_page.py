@@ -23,6 +23,7 @@ coach Rowan
 client Ada of Rowan: sex=female born=1958 height=165cm slot="Mon 07:30" measures=weight
 """
 AXE = Path(__file__).parent / "outside" / "node_modules" / "axe-core" / "axe.min.js"
+ENERGY = "How much energy do you have today"
 Window = Callable[..., Page]
 Serving = Callable[..., Served]
 
@@ -104,7 +105,7 @@ def test_the_next_message_lands_on_its_instant_and_a_reading_is_edited(serving: 
     expect(page.locator("#moves")).to_contain_text("due Mon 2 Mar 2026, 07:30")
     moves(page, "Next message")
     expect(page.locator("#now")).to_have_text("Mon 2 Mar 2026, 07:30")
-    sees(page, "Ada", "How much energy")
+    sees(page, "Ada", ENERGY)
     expect(column(page, "Ada").locator(".entry:not(.own) time").last).to_have_text("07:30")
     presses(page, "Ada", "7")
     sees(page, "Ada", "Energy: 7 out of 10")
@@ -140,7 +141,7 @@ def test_four_weeks_later_the_weight_is_asked_again_and_not_before(serving: Serv
 def test_an_old_button_is_answered_too(serving: Serving, window: Window) -> None:
     page = window(serving(ADA + "at 2026-03-02 07:30\nAda: 7\nAda: 82.4 kg\nAda presses This is my first time\n").url)
     moves(page, "Next Monday")
-    sees(page, "Ada", "How much energy")
+    sees(page, "Ada", ENERGY)
     old = column(page, "Ada").get_by_role("button", name="Where is this from?").first
     before = column(page, "Ada").locator(".entry").count()
     old.click()
@@ -256,7 +257,7 @@ def test_everything_works_from_the_keyboard(serving: Serving, window: Window) ->
     page = window(serving(ADA).url)
     reach(page, "#by-next")
     page.keyboard.press("Enter")
-    sees(page, "Ada", "How much energy")
+    sees(page, "Ada", ENERGY)
     expect(page.locator("#by-next")).to_be_focused()
     reach(page, f"#column-{key(page, 'Ada')} .entry:last-child .buttons button")
     for _ in range(7):
@@ -299,7 +300,7 @@ def test_drafts_and_focus_outlive_what_arrives_and_a_reload(serving: Serving, wi
     box.fill("half a sent")
     box.press("End")
     moves(other, "Next message")
-    sees(page, "Ada", "How much energy")
+    sees(page, "Ada", ENERGY)
     expect(box).to_be_focused()
     page.keyboard.type("ence")
     expect(box).to_have_value("half a sentence")
@@ -317,7 +318,7 @@ def test_what_arrives_is_announced_and_nobody_is_thrown_back_who_reads_further_u
     log = column(page, "Ada").get_by_role("log", name="What Ada sees")
     log.evaluate("log => { log.scrollTop = 0; log.dispatchEvent(new Event('scroll')); }")
     moves(page, "Next message")
-    sees(page, "Ada", "How much energy")
+    sees(page, "Ada", ENERGY)
     assert log.evaluate("log => log.scrollTop") == 0
     writes(page, "Ada", "7")
     sees(page, "Ada", "Energy: 7")
@@ -375,7 +376,7 @@ def test_faults_are_switched_on_and_off_and_nothing_is_lost(serving: Serving, wi
     page.get_by_text("Faults", exact=True).click()
     page.get_by_role("button", name="Start the bot again").click()
     expect(page.locator("#fault-bot")).to_have_count(0)
-    sees(page, "Ada", "How much energy")
+    sees(page, "Ada", ENERGY)
     sees(page, "Ada", "Energy: 7")
     page.get_by_role("button", name="Let the messenger fail").click()
     expect(page.locator("#fault-messenger")).to_be_visible()
@@ -411,15 +412,18 @@ def test_what_nobody_can_do_is_said_in_a_sentence(served: Served, window: Window
 
 
 def test_it_stops_cleanly_while_the_page_is_open(window: Window) -> None:
-    process = subprocess.Popen([sys.executable, "-m", "demo", "--rehearse"], stdout=subprocess.PIPE, text=True)
+    process = subprocess.Popen(
+        [sys.executable, "-m", "demo", "--rehearse"], stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True
+    )
     try:
-        assert process.stdout is not None
+        assert process.stdout is not None and process.stderr is not None
         address = re.search(r"http://\S+", process.stdout.readline())
         assert address is not None
         page = window(address[0])
         expect(column(page, "Rowan")).to_be_visible()
         process.send_signal(signal.SIGTERM)
         assert process.wait(20) == 0
+        assert process.stderr.read() == ""  # where a server that was held up would say so
     finally:
         process.kill()
         process.communicate()

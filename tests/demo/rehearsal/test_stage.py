@@ -79,7 +79,7 @@ def test_the_next_message_comes_at_its_own_instant() -> None:
         assert stage.due == datetime(2026, 3, 2, 7, 30, tzinfo=UTC)
         await stage.go("next")
         assert stage.now == datetime(2026, 3, 2, 7, 30, tzinfo=UTC)
-        assert "How much energy" in await heard(stage, "Ada")
+        assert "How much energy do you have today" in await heard(stage, "Ada")
 
     replays(on_stage(ADA, scene))
 
