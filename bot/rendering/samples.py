@@ -35,7 +35,7 @@ from core.dialogue.kit.messages import (
 from core.judging.change import Change, Strength
 from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeek, RatingLine, Trend, Usual
 from core.judging.goals import Doubt
-from core.language import ENGLISH
+from core.language.signs import SIGNS
 from core.measures import MEASURES
 from core.measures.measure import Kind, Measure, Why
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert
@@ -72,7 +72,7 @@ def asked() -> tuple[Measure, ...]:
 
 
 def signs() -> tuple[str, ...]:
-    return tuple(dict.fromkeys((*(s.key for s in ENGLISH.signs), *GATE_SIGNS)))
+    return tuple(dict.fromkeys((*(s.key for s in SIGNS), *GATE_SIGNS)))
 
 
 def middle(measure: Measure) -> Decimal:

@@ -18,7 +18,7 @@ from core.language.cache import memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
-from core.language.signs import BODY, CARRIES_NO, SETTLES, SIGNS, TOGETHER, Sign
+from core.language.signs import BODY, CARRIES_NO, HOW_IT_IS_SAID, SETTLES, SIGNS, TOGETHER, Sign
 
 __all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
 
@@ -28,7 +28,7 @@ NEW = "breathless_on_usual_tasks"
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 MOST = 20  # places of one sign in a message that are looked at
-SHARE = 0.5  # of the words known in the best language: what a language must know to be heard as well
+SHARE = 0.6  # of the words known in the best language: what a language must know to be heard as well
 SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
 
 
@@ -125,7 +125,7 @@ def _together(found: Sequence[Sighting]) -> list[Sighting]:
 
 @cache
 def _table(words: Lexicon) -> Table[C]:
-    return compiled(words.concepts, words, C.FILLER)
+    return compiled(words.concepts, words, C.FILLER, C.NO, HOW_IT_IS_SAID)
 
 
 @cache
@@ -280,7 +280,9 @@ def _sighting(
     if when is When.LONG_AGO and sign.key == NEW and any(start <= i < end for i in r.negative):
         when = When.NOW  # "out of breath making the bed, last month it was not like that"
     who = _who(r, sign, spans, when)
-    certain = denied is False and sign.sure and who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
+    content = level is Level.STOP_REST and r.anywhere(C.FINE, spans[-1][1], end)  # "out of breath, but happy"
+    mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
+    certain = denied is False and sign.sure and mine and not content
     return Sighting(sign.key, level, when, who, certain)
 
 
@@ -454,6 +456,7 @@ def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:
 def _answers(words: Lexicon) -> Table[Answer | C]:
     table: dict[Answer | C, str] = {answer: words.answers.get(answer, "") for answer in Answer}
     table[C.OTHERS] = words.concepts.get(C.OTHERS, "")
+    table[C.DONT_KNOW] = words.concepts.get(C.DONT_KNOW, "")
     table[C.FILLER] = words.concepts.get(C.FILLER, "")
     return compiled(table, words, C.FILLER)
 
@@ -461,8 +464,8 @@ def _answers(words: Lexicon) -> Table[Answer | C]:
 _FIRST = (  # what wins when several are said: "yes, but it is my flatmate"
     Answer.OTHER_PERSON,
     Answer.NOT_A_SIGN,
-    Answer.OVER,
     Answer.HESITANT,
+    Answer.OVER,
     Answer.YES,
     Answer.NO,
 )
@@ -474,12 +477,12 @@ def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
     """What somebody answers to "Is it happening to you right now?"; None for no answer we understand."""
     folded = plain(text)
     best: Answer | None = None
-    score = 0
+    score = 0  # words that speak for it, in the language that knows most of them
     for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):
         pieces = cut(folded, lexicon.elision)
         table = _answers(lexicon)
         heard, covered = _answer(read(pieces, table, lexicon in (words, ENGLISH)))
-        if heard is not None and (covered > score or best is None):
+        if covered > score:
             best, score = heard, covered
     return best
 
@@ -497,6 +500,8 @@ def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:
     count = len(said.words) - 1
     if C.OTHERS in keys and count <= BRIEF and Answer.NOT_A_SIGN not in keys:
         keys.add(Answer.OTHER_PERSON)
+    if C.DONT_KNOW in keys and Answer.HESITANT not in keys:
+        return None, covered
     if "?" in said.gaps[-1] and keys <= {Answer.YES, Answer.NO, C.OTHERS}:
         return None, 0
     if Answer.NO in keys and Answer.YES in keys and len(keys) == 2:

@@ -14,6 +14,7 @@ from core.language.tokens import JOINING, spellings
 
 READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
 WIDE = 3  # words that ".." may stand for
+MANY_WORDS = 3  # from which a phrase may hold a word more than the table says
 LONG = 10  # letters from which two slips are forgiven
 HARD = frozenset(".!?;")
 GAP = -1
@@ -38,6 +39,8 @@ class Table(Generic[K]):
     by_letter: dict[str, list[tuple[str, bool, int]]] = field(default_factory=dict)
     phrases: dict[int, list[tuple[K, Phrase]]] = field(default_factory=dict)  # by their first stem
     fillers: set[int] = field(default_factory=set)
+    negative: set[int] = field(default_factory=set)  # stems that say "no": never passed over
+    strict: frozenset[K] = frozenset()  # keys whose phrases stand as they are written
     keys: dict[K, int] = field(default_factory=dict)  # one bit for each
     begins: dict[int, int] = field(default_factory=dict)  # the bits of what a stem may begin
     count: int = 0
@@ -66,9 +69,15 @@ class Table(Generic[K]):
         return number
 
 
-def compiled(table: Mapping[K, str], words: Lexicon, fillers: K | None = None) -> Table[K]:
+def compiled(
+    table: Mapping[K, str],
+    words: Lexicon,
+    fillers: K | None = None,
+    negative: K | None = None,
+    strict: frozenset[K] = frozenset(),
+) -> Table[K]:
     """Compile the phrases of one language."""
-    found: Table[K] = Table(words)
+    found: Table[K] = Table(words, strict=strict)
     for key, listed in table.items():
         bit = found.keys.setdefault(key, 1 << len(found.keys))
         for phrase in _spelled(listed, words):
@@ -79,6 +88,8 @@ def compiled(table: Mapping[K, str], words: Lexicon, fillers: K | None = None) -
             found.begins[stems[0]] = found.begins.get(stems[0], 0) | bit
             if key == fillers and len(stems) == 1:
                 found.fillers.add(stems[0])
+            if key == negative:
+                found.negative.add(stems[0])
     return found
 
 
@@ -164,26 +175,33 @@ class Said(Generic[K]):
         found: dict[K, Span] = {}
         for stem in self.stems[i]:
             for key, phrase in self.table.phrases.get(stem, ()):
-                end = i + 1 if len(phrase) == 1 else self._end(i + 1, phrase, 1)
+                loose = len(phrase) >= MANY_WORDS and key not in self.table.strict
+                end = i + 1 if len(phrase) == 1 else self._end(i + 1, phrase, 1, loose)
                 if end and (key not in found or end > found[key][1]):
                     found[key] = (i, end)
         return found
 
-    def _end(self, i: int, phrase: Phrase, k: int) -> int:
+    def _end(self, i: int, phrase: Phrase, k: int, loose: bool) -> int:
+        """Where a phrase ends of which the words before `k` were found; loose: one unknown word may come between."""
         if k == len(phrase):
             return i
-        if i >= len(self.words) - 1 or self.gaps[i]:
+        last = len(self.words) - 1
+        if i >= last or self.gaps[i]:
             return 0
         if phrase[k] == GAP:
-            for skipped in range(WIDE + 1):
-                if i + skipped >= len(self.words) - 1 or self.gaps[i + skipped]:
+            for there in range(i, min(i + WIDE + 1, last)):
+                if self.gaps[there]:
                     return 0
-                if end := self._end(i + skipped, phrase, k + 1):
+                if end := self._end(there, phrase, k + 1, loose):
                     return end
             return 0
-        if phrase[k] in self.stems[i] and (end := self._end(i + 1, phrase, k + 1)):
+        if phrase[k] in self.stems[i] and (end := self._end(i + 1, phrase, k + 1, loose)):
             return end
-        return self._end(i + 1, phrase, k) if self.stems[i] & self.table.fillers else 0
+        if self.stems[i] & self.table.fillers and (end := self._end(i + 1, phrase, k, loose)):
+            return end
+        if loose and not self.stems[i] & self.table.negative:
+            return self._end(i + 1, phrase, k, False)
+        return 0
 
 
 def cut(folded: str, elision: bool) -> list[str]:

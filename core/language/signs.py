@@ -35,8 +35,9 @@ class Sign:
 
 
 def _signs() -> Iterator[Sign]:
-    def sign(key: str, level: Level, *parts: C | Part, **more: bool) -> Sign:
-        return Sign(key, level, tuple(p if isinstance(p, tuple) else (p,) for p in parts), **more)
+    def sign(key: str, level: Level, *parts: C | Part, named: bool = False, sure: bool = True) -> Sign:
+        either = tuple(p if isinstance(p, tuple) else (p,) for p in parts)
+        return Sign(key, level, either, named=named, sure=sure)
 
     yield sign("chest_pain", EMERGENCY, C.CHEST_PAIN)
     yield sign("chest_pain", EMERGENCY, C.HEART_ATTACK, named=True)
@@ -131,7 +132,7 @@ def _signs() -> Iterator[Sign]:
     # too little to act on, too much to pass over: one question
     yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)
     yield sign("stroke_signs", EMERGENCY, (C.FACE, C.SPEECH), (C.ONE_SIDE, C.CANNOT), sure=False)
-    yield sign("stroke_signs", EMERGENCY, C.CANNOT, (C.SEE, C.LIMB), sure=False)
+    yield sign("stroke_signs", EMERGENCY, C.CANNOT, C.LIMB, sure=False)
     yield sign("stroke_signs", EMERGENCY, C.NUMB, (C.SUDDEN, C.ONE_SIDE), sure=False)
     yield sign("chest_pain", EMERGENCY, C.CHEST, (C.SUDDEN, C.SPREADS), sure=False)
     yield sign("overdose", EMERGENCY, C.TABLETS, C.TOO_MUCH, sure=False)
@@ -181,5 +182,13 @@ CARRIES_NO: frozenset[C] = BODY | {
     C.WEAK, C.SPEAK, C.SLURRED, C.SIGHT_LOST, C.CONFUSED, C.HEADACHE, C.SEVERE, C.SUDDEN, C.FAINTED, C.SEIZURE,
     C.DIZZY, C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.BLEED, C.BLOOD, C.HAEMORRHAGE, C.VOMIT, C.COUGH,
     C.STOOL, C.OVERDOSE, C.KILL_SELF, C.CUT_SELF, C.THOUGHTS, C.SWOLLEN, C.CLOT, C.ALLERGY, C.NAUSEA, C.FATIGUE,
-    C.INJURY, C.MUCH,
+    C.INJURY, C.MUCH, C.CALL, C.AMBULANCE, C.HELP_ME, C.CRY, C.CLOSING, C.TRIGGER,
 }  # fmt: skip  # in a list of denials ("no chest pain, dizziness or fainting") a "no" reaches past these
+
+HOW_IT_IS_SAID: frozenset[C] = frozenset(
+    {
+        C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.FINE, C.PAST, C.NOW, C.JUST_NOW, C.EARLIER,
+        C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.LAUGHTER, C.OTHERS, C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS,
+        C.DONT_KNOW,
+    }
+)  # fmt: skip  # their phrases stand as written, no word between
