@@ -3,10 +3,10 @@
     python -m demo                      the built-in season
     python -m demo TAPE ...             other scripts (the grammar: demo/tape.py)
     python -m demo --record TAPE ...    play them and write each transcript beside its tape
-    python -m demo --excerpt            write what the README shows of the season: ten lines and a picture
+    python -m demo --excerpt            write the README's excerpt of the season: ten lines and a picture
 
 The transcript goes to stdout; the folder with the pictures is named on stderr, because it differs from run to run.
-Exit code 0 when everything came as expected, 1 when not (stderr names the lines), 2 for a tape that cannot be read.
+Exit code 0 if all expectations hold, 1 if not (stderr names the lines), 2 for an invalid tape.
 """
 
 from __future__ import annotations
@@ -64,7 +64,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 
 def _play(path: Path, tape: tapes.Tape, pictures: Path, given: argparse.Namespace) -> int:
-    from demo.player import play  # loads the bot: not before a tape is known to be readable
+    from demo.player import play  # loads the bot, so only after the tape has been parsed
 
     played = play(tape, pictures=pictures, write=(lambda line: None) if given.record or given.excerpt else _print)
     if given.record:
@@ -87,7 +87,7 @@ def _play(path: Path, tape: tapes.Tape, pictures: Path, given: argparse.Namespac
 def _print(line: str) -> None:
     try:
         print(line, flush=True)
-    except BrokenPipeError:  # nobody reads on, as with `| head`: end without a fuss
+    except BrokenPipeError:  # the reader is gone, as with `| head`: end quietly
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         raise SystemExit(1) from None
 
@@ -95,5 +95,5 @@ def _print(line: str) -> None:
 if __name__ == "__main__":
     from bot.foundation import log
 
-    log.set_up("warning", "console", sys.stderr)  # stdout is the transcript's
+    log.set_up("warning", "console", sys.stderr)  # stdout is for the transcript
     sys.exit(main())

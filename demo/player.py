@@ -1,7 +1,7 @@
 """Plays a tape: the real bot, the real client over real HTTP, the local messenger, and a clock the tape moves.
 
-Nothing here decides what is said. Time never ticks: it jumps to the next instant at which the store says that
-something is due, so that a season takes seconds and the same tape gives the same bytes.
+Nothing here decides what is said. Time does not tick: it jumps to the next instant at which something is due according
+to the store, so that a season takes seconds and the same tape gives the same bytes.
 """
 
 from __future__ import annotations
@@ -22,12 +22,12 @@ from demo.messenger import CannotDo, Flood, Messenger, SeenMessage
 from demo.transcript import STAND_IN, body, says, shown, stamp
 
 _LINK = re.compile(r"[?&]start(?:group)?=([\w-]+)")
-_STEPS_AT_MOST = 200_000  # instants a jump may pass through: more means that something comes due for ever
+_STEPS_AT_MOST = 200_000  # instants a jump may pass through: more means that something is due endlessly
 
 
 @dataclass(frozen=True, slots=True)
 class FailedStep:
-    """An `expect` that did not hold, or something nobody could do. number: the line."""
+    """An `expect` that did not hold, or an impossible act. number: of the line."""
 
     number: int
     said: str
@@ -35,7 +35,7 @@ class FailedStep:
 
 @dataclass(slots=True)
 class Played:
-    """What came of a tape."""
+    """The result of a tape."""
 
     lines: list[str] = field(default_factory=list)
     failures: list[FailedStep] = field(default_factory=list)
@@ -48,7 +48,7 @@ class Played:
 
 @dataclass(slots=True)
 class _Links:
-    """Invitations one coach was given, oldest first, and the last one that was opened."""
+    """One coach's invitations, oldest first, and the last one opened."""
 
     unopened: list[str] = field(default_factory=list)
     opened: list[str] = field(default_factory=list)
@@ -57,8 +57,8 @@ class _Links:
 def play(tape: t.Tape, *, write: Callable[[str], None] = lambda line: None, pictures: Path | None = None) -> Played:
     """Play a tape from start to end in a temporary folder.
 
-    write: called with each line of the transcript as it comes.  pictures: a folder for the pictures that were sent.
-    A step that nobody could do ends the tape there, as a failure; an `expect` that does not hold lets it go on.
+    write: called with each line of the transcript. pictures: a folder for the pictures that were sent. An impossible
+    step ends the tape as a failure; after a failed `expect` it continues.
     """
 
     async def _play() -> Played:
@@ -82,7 +82,7 @@ class Player:
         self._messenger = Messenger(clock=lambda: self._now, flood=Flood.off(), bot_username="samehour_bot")
         self._machine = Machine(self._messenger, folder / "samehour.db")
         self._chats: dict[str, int] = {}  # people and groups, in the order they came
-        self._mark = 0  # of what the bot sent, read so far
+        self._mark = 0  # position in the bot's messages, read so far
         self._recent: list[SeenMessage] = []  # since the last `at`
         self._links: dict[str, _Links] = {}
         self._muted = False
@@ -165,13 +165,13 @@ class Player:
         await self._settle()
 
     async def _settle(self, who: str = "") -> None:
-        """Let the bot work off everything there is to do now, and write down what it said: to `who` first."""
+        """Let the bot do everything due now, and write what it said to the transcript: to `who` first."""
         await self._machine.settle(self._now)
         sent = await self._messenger.sent(after=self._mark)
         self._mark += len(sent)
         place = {chat: number for number, chat in enumerate(self._chats.values())}
         first = self._chats.get(who)
-        # Chats are served side by side, so their order is chance; within a chat it is the order they were sent in.
+        # Chats are served concurrently, so their order is random; within a chat it is the order of sending.
         sent.sort(key=lambda m: (m.chat != first, place.get(m.chat, len(place)), m.seq))
         names = {chat: name for name, chat in self._chats.items()}
         for message in sent:
@@ -215,7 +215,7 @@ class Player:
     # --- what people do -----------------------------------------------------------------------------------------
 
     async def _account(self, name: str, language: str = "en") -> int:
-        """The account of somebody, made when they first appear."""
+        """A person's account, created when they first appear."""
         if name not in self._chats:
             self._chats[name] = await self._messenger.create_user(name, language_code=language)
         return self._chats[name]
@@ -292,7 +292,7 @@ class Player:
     # --- arriving in one line -----------------------------------------------------------------------------------
 
     async def _coach(self, step: t.TapeCoach) -> None:
-        """An operator's invitation, opened for real; the questions after place and digest are answered."""
+        """Open an operator's invitation through the chat, and answer the questions about place and digest."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins as a coach, by the operator's invitation")
         self._muted = True
@@ -308,7 +308,7 @@ class Player:
             self._muted = False
 
     async def _organiser(self, step: t.Organiser) -> None:
-        """The same for somebody who is to run cohorts."""
+        """The same for an organiser."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins as an organiser, by the operator's invitation")
         self._muted = True
@@ -327,7 +327,7 @@ class Player:
         await self._settle(name)
 
     async def _client(self, step: t.TapeClient) -> None:
-        """An invitation of the coach's, and every question answered: by the same messages as anybody's."""
+        """Open a coach's invitation and answer every question, with the same messages as anybody."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins by {step.coach}'s invitation and answers every question")
         self._muted = True
@@ -362,7 +362,7 @@ class Player:
 
 
 def answers(step: t.TapeClient, tape: t.Tape) -> dict[str, list[str]]:
-    """What this client answers to each question of the enrolment, in order: the data of a button, or typed words."""
+    """This client's answer to each enrolment question, in order: a button's data, or text."""
     given = step.given
     weekday, at = t.slot(given.get("slot", "")) or (tape.start.weekday(), tape.start.time())
     cautions = [c for c in given.get("cautions", "").split(",") if c]

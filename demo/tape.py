@@ -1,4 +1,4 @@
-"""Tapes: scripted conversations in a text file, one step a line. This module reads them; `player` plays them.
+"""Tapes: scripted conversations in a text file, one step per line. This module parses them; `player` plays them.
 
     # the invented practice of Rowan
     start 2026-03-02 07:00 Europe/London
@@ -154,7 +154,7 @@ class Presses:
 
 @dataclass(frozen=True, slots=True)
 class Opens:
-    """coach "" presses Start without a link; OPERATOR is who invites coaches; used: the link opened last."""
+    """coach "" presses Start without a link; OPERATOR invites coaches; used: the link opened last."""
 
     number: int
     name: str
@@ -172,7 +172,7 @@ class Sends:
 @dataclass(frozen=True, slots=True)
 class Does:
     """act: "blocks", "unblocks", "adds", "removes", "joins", "leaves" or "upgrades"; the last five with a group.
-    coach: whose newest link comes with the bot, "" for none."""
+    coach: whose newest link is used to add the bot, "" for none."""
 
     number: int
     name: str
@@ -274,9 +274,9 @@ ACT_FORMS = (
 
 
 def read(text: str) -> Tape:
-    """Read a tape.
+    """Parse a tape.
 
-    Raises: CannotRead for the first line that cannot be read or cannot happen (unknown names, time going back).
+    Raises: CannotRead for the first line that cannot be parsed or cannot happen (unknown names, time going back).
     """
     reader: _Reader | None = None
     for number, raw in enumerate(text.splitlines(), 1):
@@ -307,7 +307,7 @@ def _start(number: int, line: str) -> tuple[datetime, str]:
 
 
 def _instant(day: str, at: str, where: ZoneInfo) -> datetime | None:
-    """The instant of a wall time: the first pass where it comes twice, as a clock that stands still would show."""
+    """The instant of a local time: the first of two occurrences if it is ambiguous."""
     if not re.fullmatch(r"\d{4}-\d\d-\d\d", day) or not re.fullmatch(r"\d\d:\d\d(:\d\d)?", at):
         return None
     try:
@@ -318,7 +318,7 @@ def _instant(day: str, at: str, where: ZoneInfo) -> datetime | None:
 
 @dataclass(slots=True)
 class _Reader:
-    """Reads the lines after `start`, knowing who there is and what time it is by then."""
+    """Parses the lines after `start`, keeping track of people and time."""
 
     start: datetime
     zone_name: str
@@ -349,7 +349,7 @@ class _Reader:
                 return
         raise CannotRead(number, line, "no step is written like this", ACT_FORMS)
 
-    # Lines that begin with a word of ours.
+    # Lines that start with a keyword.
 
     def _spoken(self, number: int, line: str, word: str, match: re.Match[str]) -> TapeStep:
         match word:
@@ -360,7 +360,7 @@ class _Reader:
                 return TapeCoach(number, name, given)
             case "organiser":
                 name = self._new(number, line, match[1])
-                self.coaches.add(name)  # as far as links go
+                self.coaches.add(name)  # as far as links are concerned
                 return Organiser(number, name, pairs(number, line, match[2] or "", ORGANISER_KEYS))
             case "client":
                 if match[2] not in self.coaches:
@@ -385,7 +385,7 @@ class _Reader:
                 return self._on_to(number, line, at)
             case "wait":
                 passing = timedelta(**{_UNITS[match[2]]: float(match[1])})
-                at = self.now.astimezone(UTC) + passing  # in UTC: a clock change takes no time
+                at = self.now.astimezone(UTC) + passing  # in UTC, so that a clock change takes no time
                 return self._on_to(number, line, at.astimezone(self.now.tzinfo))
             case "bot":
                 return Bot(number, match[1] == "starts")
@@ -407,7 +407,7 @@ class _Reader:
         self.now = at
         return At(number, at)
 
-    # Lines that begin with somebody's name.
+    # Lines that start with somebody's name.
 
     def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> TapeStep:
         name = match[1]

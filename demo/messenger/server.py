@@ -35,7 +35,7 @@ _LINGER_NOT = struct.pack("ii", 1, 0)
 
 
 def wall_clock() -> datetime:
-    """Return the machine's time in UTC: the messenger's clock unless it is given another."""
+    """The machine's time in UTC, the messenger's default clock."""
     return datetime.now(UTC)  # noqa: TID251 (a platform has its own clock)
 
 
@@ -126,7 +126,7 @@ class Messenger(Hands):
         return self
 
     async def stop(self) -> None:
-        """End polls and pushes and close the port; what was said stays readable."""
+        """End polls and pushes and close the port; messages stay readable."""
         self.queue.end_poll("terminated by other getUpdates request; the messenger stops")
         await self._webhook.close()
         if self._runner is not None:
@@ -189,7 +189,7 @@ class Messenger(Hands):
         return [update.wire() for update in await self.queue.get(offset, limit, timeout)]
 
     async def _before(self, request: web.BaseRequest, faults: list[Fault]) -> web.StreamResponse | None:
-        """Apply the faults that keep a request from being carried out."""
+        """Apply the faults that prevent a request from being executed."""
         for fault in faults:
             match fault.kind:
                 case "server_error":
@@ -202,13 +202,13 @@ class Messenger(Hands):
                     self.flood.refused += 1
                     raise too_many_requests(int(fault.detail.get("retry_after", 1)))
                 case "silence":
-                    await asyncio.Event().wait()  # ends when the client goes away
+                    await asyncio.Event().wait()  # ends when the client disconnects
         return None
 
     async def _after(
         self, request: web.BaseRequest, faults: list[Fault], response: web.StreamResponse
     ) -> web.StreamResponse:
-        """Apply the faults that keep the answer of a request that was carried out."""
+        """Apply the faults that suppress the answer to an executed request."""
         for fault in faults:
             if fault.kind == "lost_answer":
                 return _reset(request)
@@ -260,7 +260,7 @@ class Messenger(Hands):
         self, user: int, count: int, after: int, chat: int | None, timeout: float
     ) -> list[SeenMessage]:
         room = user if chat is None else chat
-        self.people.action(user, chat=chat)  # may they look at all?
+        self.people.action(user, chat=chat)  # checks that they may look at all
 
         def found() -> list[SeenMessage]:
             return [message for message in self.people.sent(after=after) if message.chat == room]
@@ -321,7 +321,7 @@ def _request(message: Any, payload: Any, protocol: Any, writer: Any, task: Any) 
 
 
 async def _parameters(request: web.BaseRequest, query: str) -> Params:
-    """Return the request's parameters, whichever of the four encodings it uses."""
+    """The request's parameters, in any of the four encodings."""
     values: dict[str, Any] = dict(parse_qsl(query, keep_blank_values=True)) if query else {}
     if request.method != "POST":
         return Params(values)
@@ -368,7 +368,7 @@ def _wrong_token(token: str) -> Refused:
 
 
 def _reset(request: web.BaseRequest) -> web.Response:
-    """Break the connection so that the client sees a reset, not an orderly end."""
+    """Break the connection so that the client sees a reset, not an orderly close."""
     transport = request.transport
     if transport is not None:
         connection = transport.get_extra_info("socket")

@@ -1,4 +1,4 @@
-"""The queue of updates as a bot meets it: what an offset confirms, and who may ask."""
+"""The queue of updates as a bot sees it: what an offset confirms, and who may poll."""
 
 import asyncio
 from datetime import UTC, datetime, timedelta

@@ -1,4 +1,4 @@
-"""`samehour check` on either kind of database: whatever is wrong is one clear line that says what to do."""
+"""`samehour check` on either kind of database: every problem is one clear line that says what to do."""
 
 import asyncio
 import os

@@ -1,4 +1,4 @@
-"""What a coach decides is carried out: links, words, plans, flags, handing over, leaving. On both databases."""
+"""A coach's decisions are applied: links, messages, plans, flags, handing over, leaving. On both databases."""
 
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
@@ -309,7 +309,7 @@ def test_a_coach_gets_all_that_is_held_of_them_and_no_clients_readings(desk: Any
     desk.presses(f"note:{desk.ada}")
     desk.says("left knee")
     desk.commands("write", "Ada well done")
-    assert kinds(desk.commands("mydata")) == ["str", "DataSent"]  # a row that is gathered when it is sent
+    assert kinds(desk.commands("mydata")) == ["str", "DataSent"]  # a row whose data is gathered at delivery
     (person,) = [r.id for r in rows(desk.database, people) if r.chat_id == ROWAN]
     sent = desk.database.read_now(gather, person, Reader())
     text = "".join(part.document[1].decode() if part.document else part.text for part in sent)
@@ -318,7 +318,8 @@ def test_a_coach_gets_all_that_is_held_of_them_and_no_clients_readings(desk: Any
 
 
 def test_a_turn_of_staff_asks_the_database_a_bounded_number_of_times(desk: Any) -> None:
-    """One for the coach, one list, flags and slots of the week, histories: none of it grows with the caseload."""
+    """One query for the coach, one list, flags and slots of the week, histories: none depends on the size of the
+    caseload."""
     from sqlalchemy import event
 
     for number in range(20):
