@@ -149,9 +149,10 @@ def _change(axes: Axes, change: Paired, v: Voice) -> None:
     )
     axes.plot([mean], [0], marker="D", markersize=9, color="white", markeredgecolor=LINE, markeredgewidth=2.6, zorder=4)
     axes.set_xticks([0], [v.plain_in("picture", "No change")])
+    measure = v.plain(names.named(names.MEASURES, change.measure))
     said = v.plain(
         "{measure}: {mean} (95 %: {low} to {high})",
-        measure=v.plain(names.named(names.MEASURES, change.measure)),
+        measure=measure,
         mean=cohort_figures.figure(v, change.mean, change.unit, sign=True),
         low=_bare(v, change.low, change.unit),
         high=_bare(v, change.high, change.unit),

@@ -13,7 +13,7 @@ from decimal import Decimal
 from bot.foundation.reader import TEXT_LIMIT, length
 from bot.rendering.direction import directed
 from bot.rendering.phrases import names
-from bot.rendering.phrases.labels import BACKGROUNDS, GROUPS
+from bot.rendering.phrases.labels import BACKGROUNDS, GROUPS, SEXES
 from bot.rendering.phrases.names import CAUTIONS
 from bot.rendering.places import place_name
 from bot.rendering.voice import Voice
@@ -141,16 +141,16 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         else v.numbers.island(str(profile.birth_year))
     )
     cautions = [v.say_in("caution", CAUTIONS[c.value]) for c in sorted(profile.cautions)]
+    sex = v.say_in("sex", SEXES[profile.sex.value]) if profile.sex else ""
+    background = v.say_in("background", BACKGROUNDS[profile.background]) if profile.background else ""
     height = "" if profile.stature is None else v.amount(Amount(profile.stature, Unit.CENTIMETRE), measure="height")
     return (
         *_known(said.name, said.language, said.since, v),
         v.say("Coach: {name}", name=v.name(said.coach)) if said.coach else "",
         v.say("Born: {when}", when=born) if born else "",
-        v.say("Sex: {sex}", sex=v.say_in("sex", GROUPS["sex"][profile.sex.value])) if profile.sex else "",
+        v.say("Sex: {sex}", sex=sex) if sex else "",
         v.say("Height: {height}", height=height) if height else "",
-        v.say("Family background: {background}", background=v.say_in("background", BACKGROUNDS[profile.background]))
-        if profile.background
-        else "",
+        v.say("Family background: {background}", background=background) if background else "",
         v.say("To bear in mind: {cautions}", cautions=v.listed(cautions)) if cautions else "",
     )
 

@@ -7,8 +7,9 @@ A phrase says whole sentences with named {placeholders}:
     v.say_in("button", "Open")                         the same English word in another sense
     N_("Low"), NC_("button", "Low")                    mark a text in a table; v.say(TABLE[key]) says it
 
-Placeholder values are escaped unless they are already `Html`, so phrases nest. `plain` is for buttons and
-pictures, where nothing is escaped.
+What goes into a placeholder is escaped, unless it is `Html` already, so phrases nest; one that says a text out of a
+table gets a name first, since versions of Babel differ in what they read there. `plain` is for buttons and pictures,
+where nothing is escaped.
 """
 
 from __future__ import annotations
@@ -145,9 +146,8 @@ class Voice:
             return self._counted_points(value)
         if amount.unit is Unit.BEATS_PER_MINUTE:
             exact = half_up(value, 0)
-            return self.numbers.island(
-                self.plain_n("{n} beat", "{n} beats", int(exact), n=self.numbers.plain(exact, 0))
-            )
+            figure = self.numbers.plain(exact, 0)
+            return self.numbers.island(self.plain_n("{n} beat", "{n} beats", int(exact), n=figure))
         if amount.unit is Unit.STONE and value < 1:
             return self._amount(convert(value, Unit.STONE, Unit.POUND), Unit.POUND, measure)
         return self._amount(value, amount.unit, measure)
@@ -183,7 +183,8 @@ class Voice:
             case Unit.SESSION:
                 return self.plain_n("{n} session", "{n} sessions", whole, n=figure)
             case Unit.POINT:
-                return self.plain("{n} out of {most}", n=figure, most=n.plain(10))
+                most = n.plain(10)
+                return self.plain("{n} out of {most}", n=figure, most=most)
             case Unit.MILLILITRE_PER_KILOGRAM_MINUTE:
                 return f"{figure} ml/kg/min"
             case _:  # a ratio, a body mass index, a load: a bare number

@@ -7,7 +7,7 @@ otherwise).
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, tzinfo
 from decimal import Decimal
@@ -19,7 +19,6 @@ from sqlalchemy import Connection, bindparam, insert, select, update
 
 from bot.foundation import log
 from bot.store import codec
-from bot.store.dialect import among
 from bot.store.schema import clients, people
 from core import schedule
 from core.care import Plan, Slot, Status, Units
@@ -136,16 +135,6 @@ def shown(r: Any) -> Client:
 
 
 ALL = select(*COLUMNS).select_from(clients.outerjoin(people, people.c.id == clients.c.person_id))
-_BY_CHATS = ALL.where(among(people.c.chat_id, "chats"))
-
-
-def by_chats(conn: Connection, chats: Iterable[int]) -> dict[int, Client]:
-    """The clients of these chats. One query."""
-    wanted = list(chats)
-    if not wanted:
-        return {}
-    found = (client_of(r) for r in conn.execute(_BY_CHATS, {"chats": wanted}))
-    return {c.chat_id: c for c in found if c.chat_id is not None}
 
 
 def add(

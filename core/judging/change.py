@@ -126,30 +126,6 @@ class Side(NamedTuple):
 NO_BASELINE = Verdict(Change.NO_BASELINE)
 
 
-def minimal_detectable_change(sem: Decimal, *, before: int = 1, after: int = 1, z: Decimal = Z95) -> Decimal:
-    """Return MDC: the smallest difference that error alone would rarely (1 in 20 for z = 1.96) exceed.
-
-        MDC = z * SEM * sqrt(1/before + 1/after)
-
-    Args:
-        sem: standard error of measurement of one reading, in the measure's unit; > 0.
-        before, after: number of readings averaged on each side; >= 1.
-        z: 1.96 for MDC95, 2.576 for MDC99, 1.645 for MDC90.
-
-    Returns: a difference in the same unit, unrounded.
-
-    Raises: ValueError for a bad `sem` or count: a fault in our tables, never in a client's input.
-
-    One reading on each side gives the usual 1.96 * sqrt(2) * SEM (Weir 2005, J Strength Cond Res 19(1):231-240).
-
-    >>> round(minimal_detectable_change(Decimal("0.75")), 2)
-    Decimal('2.08')
-    """
-    if sem <= 0 or before < 1 or after < 1:
-        raise ValueError(f"sem {sem}, {before} before, {after} after")
-    return z * (sem * sem * (D(1) / before + D(1) / after)).sqrt()
-
-
 def standard_error(error: MeasurementError, value: Decimal, attempts: int = 1, window: int | None = None) -> Decimal:
     """Standard error of a reading that is the mean of `attempts`, in the measure's unit.
 
@@ -240,7 +216,12 @@ def judge(
 
 
 def mdc95(spread: Decimal) -> Decimal:
-    """MDC95, which error alone would rarely exceed. spread: the variances of both sides added."""
+    """What error alone would rarely exceed, 1 time in 20: the minimal detectable change (Weir 2005, J Strength Cond Res
+    19(1):231-240). spread: the variances of both sides together.
+
+    >>> round(mdc95(2 * Decimal("0.75") ** 2), 2)
+    Decimal('2.08')
+    """
     return Z95 * spread.sqrt(ROOTS)
 
 

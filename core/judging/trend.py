@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from decimal import Decimal
 from functools import lru_cache
-from math import atan, cos, pi, sin, sqrt, tan
+from math import cos, pi, sin, sqrt, tan
 
 from core.judging.change import standard_error
 from core.measures.measure import Measure, MeasurementError
@@ -202,11 +202,6 @@ def t_quantile(freedom: int, inside: float = 0.95) -> Decimal:
         middle = (low + high) / 2
         low, high = (middle, high) if _t_inside(middle, freedom) < inside else (low, middle)
     return D(repr(sqrt(freedom) * tan((low + high) / 2)))
-
-
-def t_probability(t: float, freedom: int) -> float:
-    """Probability that Student's t lies between -t and t."""
-    return _t_inside(atan(t / sqrt(freedom)), freedom)
 
 
 def _t_inside(theta: float, freedom: int) -> float:

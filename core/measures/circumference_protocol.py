@@ -8,7 +8,6 @@ from core.quantity import Unit
 from core.references.body_errors import GIRTH_SEM, GIRTH_SOURCE
 
 UNITS = (Unit.CENTIMETRE, Unit.INCH)
-TAPE, STRING = "tape", "string"  # values of the label "tape" in `Conditions.labels`
 
 PREPARE = ("before_a_meal", "after_toilet", "bare_skin_or_one_thin_layer", "stand_before_a_mirror")
 ROUND = (
@@ -17,13 +16,6 @@ ROUND = (
     "snug_not_pressing",
     "after_a_normal_breath_out",
     "measure_twice",
-)
-# Without a tape: string instead, then these steps.
-STRING_AND_RULER = (
-    "string_that_does_not_stretch",
-    "string_round_like_a_tape",
-    "pinch_where_it_meets",
-    "lay_along_a_ruler",
 )
 KEEP_SAME = ("site", "tape", "time_of_day", "clothes")
 

@@ -84,4 +84,4 @@ UP_AND_GO_MDC95 = Decimal("0.15")  # of the first time, Caronni
 SIX_MINUTE_WALK_MDC95 = Decimal(82)  # m, Steffen and Seney
 SIX_MINUTE_WALK_MATTERS = Decimal(30)  # m, ERS/ATS
 GAIT_SPEED_MDC95 = Decimal("0.18")  # m/s at usual pace, Steffen and Seney
-GAIT_SPEED_MATTERS_A_LITTLE, GAIT_SPEED_MATTERS = Decimal("0.05"), Decimal("0.10")  # m/s, Perera
+GAIT_SPEED_MATTERS = Decimal("0.10")  # m/s, Perera

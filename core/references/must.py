@@ -20,7 +20,6 @@ SOURCE = Source(
 )
 SOURCES = (SOURCE,)
 
-LONGEST_MONTHS = 6
 BMI = Ladder(SOURCE, "2", (LadderStep(D("18.5"), "1"), LadderStep(D(20), "0", MUST_NO_POINTS)))
 # Percent of the earlier weight; 5.0 and 10.0 both score 1.
 LOSS = Ladder(SOURCE, "0", (LadderStep(D(5), "1"), LadderStep(D(10), "2", Edge.ABOVE)))

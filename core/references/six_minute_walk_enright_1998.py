@@ -44,10 +44,6 @@ ROWS = {
         Decimal("2.11"), Decimal("-5.78"), Decimal("-2.29"), Decimal(667), Decimal(139), Decimal(494)
     ),
 }
-BY_BODY_MASS_INDEX = {  # constant, per kg/m2, per year of age; second-hand
-    Sex.MALE: (Decimal(1140), Decimal("-5.61"), Decimal("-6.94")),
-    Sex.FEMALE: (Decimal(1017), Decimal("-6.24"), Decimal("-5.83")),
-}
 
 
 def expected(sex: Sex, age: int, stature: Decimal, weight: Decimal) -> Decimal | None:
@@ -61,11 +57,3 @@ def expected(sex: Sex, age: int, stature: Decimal, weight: Decimal) -> Decimal |
 def lower_limit(sex: Sex, expected_metres: Decimal) -> Decimal:
     """The lower limit of normal, in metres, for that expected distance."""
     return expected_metres - ROWS[sex].below
-
-
-def expected_by_body_mass_index(sex: Sex, age: int, body_mass_index: Decimal) -> Decimal | None:
-    """The paper's other equation, from kg/m2; None outside 40-80 years. Its result differs from `expected`."""
-    if age not in AGES:
-        return None
-    constant, per_unit, per_year = BY_BODY_MASS_INDEX[sex]
-    return constant + per_unit * body_mass_index + per_year * age

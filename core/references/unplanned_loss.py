@@ -28,7 +28,6 @@ EARLIER_SOURCE = Source(
 SOURCES = (SOURCE, EARLIER_SOURCE)
 
 PERCENT = D(5)
-LONGEST_MONTHS = 12
 
 
 def noticeable(percent: Decimal) -> bool:

@@ -67,8 +67,3 @@ def amount(minutes: Decimal) -> ActivityAmount:
 def enough_strength(days: Decimal) -> bool:
     """Two or more days of strengthening in the week."""
     return days >= STRENGTH_DAYS
-
-
-def week_of(days: int, minutes_a_day: Decimal) -> Decimal:
-    """Minutes a week as the vital sign counts them."""
-    return days * minutes_a_day

@@ -78,10 +78,6 @@ class Hands(ABC):
         """Edit one's own text (the latest, if `message_id` is None); if unchanged, the bot is not notified."""
         return await self.do("edit_text", user=user, text=text, message_id=message_id, chat=chat)
 
-    async def delete_own(self, user: int, message_id: int, *, chat: int | None = None) -> None:
-        """Delete a message from the chat; the bot is not notified."""
-        await self.do("delete_own", user=user, message_id=message_id, chat=chat)
-
     async def press(
         self,
         user: int,

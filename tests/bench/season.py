@@ -42,7 +42,6 @@ from bot.process.rendering_cache import Renderings
 from bot.store import codec, inbox, outbox, retention
 from bot.store.database import Database
 from bot.store.schema import coaches
-from bot.transports.memory import MemoryTransport
 from bot.turns.turn import work_batch
 from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice
@@ -51,6 +50,7 @@ from core.dialogue.kit.messages import Together
 from tests.bench import population
 from tests.bench.measuring import machine
 from tests.bench.servers import migrated
+from tests.memory_transport import MemoryTransport
 
 BEGIN = datetime(2026, 3, 2, tzinfo=UTC)  # a Monday
 STEP = timedelta(minutes=15)

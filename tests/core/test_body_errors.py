@@ -9,7 +9,7 @@ from decimal import Decimal
 
 import pytest
 
-from core.judging.change import minimal_detectable_change, standard_error
+from core.judging.change import mdc95, standard_error
 from core.measures import MEASURES
 from core.measures.blood_pressure import DIASTOLIC_ERROR
 from core.quantity import half_up
@@ -32,7 +32,7 @@ D = Decimal
     ],
 )
 def test_the_smallest_change_beyond_error_is_the_one_derived_from_the_study(sem, days, places, expected):
-    assert half_up(minimal_detectable_change(sem, before=days, after=days), places) == D(expected)
+    assert half_up(mdc95(2 * sem * sem / days), places) == D(expected)
 
 
 def test_the_relative_error_of_a_weight_of_77_kg_is_the_half_kilogram_of_the_study():

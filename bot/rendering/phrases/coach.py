@@ -98,7 +98,8 @@ def evidence(v: Voice, measure: str | None, pairs: Evidence) -> Html:
         if name in _KEYS_OF_TABLES:
             continue  # already in the flag's text
         shown = value if isinstance(value, Html) else _value(v, measure, name, value)
-        said.append(v.say("{name}: {value}", name=v.say_in("evidence", EVIDENCE.get(name, name)), value=shown))
+        called = v.say_in("evidence", EVIDENCE.get(name, name))
+        said.append(v.say("{name}: {value}", name=called, value=shown))
     return v.listed(said)
 
 

@@ -102,6 +102,8 @@ BACKGROUNDS: dict[str, str] = {
     "mixed_or_other": NC_("background", "Mixed or other"),
 }
 
+SEXES: dict[str, str] = {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")}
+
 UNITS: dict[str, str] = {
     "kg": N_("kg and cm"),
     "lb": N_("pounds and inches"),
@@ -117,7 +119,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "caution": names.CAUTIONS,
     "unit": UNITS,
     "units": UNITS,
-    "sex": {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")},
+    "sex": SEXES,
     "numbers": {
         "shown": N_("Show me my numbers"),
         "coach_only": N_("Only to my coach"),

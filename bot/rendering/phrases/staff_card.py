@@ -56,12 +56,11 @@ def _head(said: sm.CardSaid, v: Voice) -> Html:
     state: str = ""
     if said.status == "paused" and said.paused_until is not None:
         state = v.say("Takes a break until this day: {day}.", day=v.day(said.paused_until))
+    elif said.status == "invited":
+        invited = v.say(STATUS[said.status])
+        state = v.say("Is {status}.", status=invited)
     elif said.status in STATUS:
-        state = (
-            v.say("Is {status}.", status=v.say(STATUS[said.status]))
-            if said.status == "invited"
-            else v.say("Not there yet: still answering the first questions.")
-        )
+        state = v.say("Not there yet: still answering the first questions.")
     return v.lines(
         who,
         state,
@@ -145,6 +144,7 @@ def plan_said(said: sm.PlanSaid, v: Voice) -> str:
     own = [
         v.say("{measure}: every {days} days", measure=names.measure(v, m), days=v.number(n)) for m, n in p.per_measure
     ]
+    body = v.say(BODIES.get(p.pressure_body, p.pressure_body))
     return v.lines(
         v.say("<b>Plan of {name}</b>", name=v.name(said.name)),
         v.say("Measures: {measures}", measures=names.measures(v, p.measures)),
@@ -157,7 +157,7 @@ def plan_said(said: sm.PlanSaid, v: Voice) -> str:
         else v.say("Between weigh-ins I slow weighing down."),
         v.say("Losing weight is agreed.") if p.loss_is_planned else v.say("Losing weight is not planned."),
         v.say(NUMBERS.get(p.numbers.value, NUMBERS["shown"])),
-        v.say("Blood pressure limits: {body}", body=v.say(BODIES.get(p.pressure_body, p.pressure_body))),
+        v.say("Blood pressure limits: {body}", body=body),
         v.say("Compared with the start on {day}.", day=v.full_date(p.baseline_since.astimezone(v.reader.zone).date()))
         if p.baseline_since
         else "",

@@ -21,7 +21,6 @@ from core.measures.measure import BodySize, Measure, MeasureKind
 from core.reading import How
 from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flags_of_week
 
-SHOWN_LATE = timedelta(hours=2)
 PRESSURE_DAYS = 7
 
 

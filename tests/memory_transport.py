@@ -1,4 +1,4 @@
-"""A transport that records what was sent, for turn tests and rehearsals without a network.
+"""A transport that records what was sent, for tests without a network.
 
 It passes the same contract tests as the real one (tests/contracts/test_transport.py).
 """
