@@ -160,7 +160,7 @@ class Player:
             self._now = due
             await self._settle()
         else:
-            raise CannotDo("something comes due without end")
+            raise CannotDo("work is due again without end")
         self._now = until
         await self._settle()
 
@@ -255,7 +255,7 @@ class Player:
             if not links.unopened:
                 await self._step(t.Says(step.number, step.coach, f"/invite {step.name}"))
             if not links.unopened:
-                raise CannotDo(f"{step.coach} was given no link")
+                raise CannotDo(f"{step.coach} has no link")
             token = links.unopened.pop()
             links.opened.append(token)
         self._line(f"{step.name} -> bot: /start {STAND_IN}")

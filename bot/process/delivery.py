@@ -180,7 +180,7 @@ class Delivery:
             await self._exchange(0)
             await self._database.write(outbox.release, self._worker, self._clock.now())
         except Exception:
-            _log.exception("what was sent could not be noted", count=len(self._results))
+            _log.exception("results could not be recorded", count=len(self._results))
 
     # One message.
 
@@ -191,7 +191,7 @@ class Delivery:
         except asyncio.CancelledError:
             raise
         except Exception as error:  # a rendering bug, which affects only this message
-            _log.exception("a message could not be made", row=job.row.id)
+            _log.exception("a message could not be rendered", row=job.row.id)
             result = SendResult(job.row, Broken(log.fault(error)))
         self._results.append(result)
         self._note(result)
@@ -253,6 +253,6 @@ class Delivery:
                 self._metrics.late_seconds.observe(max(late, 0.0))
             case Wait(until, everybody=True):
                 seconds = round((until - self._clock.now()).total_seconds())
-                _log.warning("the messenger makes everybody wait", seconds=seconds)
+                _log.warning("the messenger halts all sending", seconds=seconds)
             case Broken(error) if error != UNREACHABLE:
                 _log.error("a message was set aside", row=row.id, attempt=row.attempts + 1)

@@ -159,5 +159,5 @@ class Poller:
                 return usual
             case _:
                 if loud:
-                    _log.error("updates could not be kept", attempt=failed, exc_info=error)
+                    _log.error("updates could not be stored", attempt=failed, exc_info=error)
                 return usual

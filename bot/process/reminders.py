@@ -59,7 +59,7 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
     clients_due = due.take(conn, now, limit)
     for client in clients_due:
         if client.status is None:  # corrupt: retried daily, without holding up anybody else
-            _log.error("a client who is due cannot be read", row=client.id)
+            _log.error("a due client cannot be loaded", row=client.id)
             found.changes[client.id] = {"next_due_at": now + AGAIN}
         elif client.status is Status.PAUSED:
             _resume(found, client, now)

@@ -78,7 +78,7 @@ class Webhook:
             if batch.events:
                 await self._keep(batch.events)
         except Exception:
-            _log.exception("an update could not be kept")
+            _log.exception("an update could not be stored")
             return PlainTextResponse("not kept, send it again", 503)
         self.answers.give(batch.events)
         self._metrics.updates.labels("webhook").inc()

@@ -229,7 +229,8 @@ def next_instant(conn: Connection) -> datetime | None:
 def _webhook_secret(settings: config.Settings) -> str:
     if not settings.webhook_url.startswith(("https://", "http://127.0.0.1", "http://localhost")):
         raise BadSettings(
-            "SAMEHOUR_WEBHOOK_URL is not set, or no https address.", "Set it to where the messenger reaches us."
+            "SAMEHOUR_WEBHOOK_URL is not set, or not an https address.",
+            "Set it to the address at which the messenger reaches us.",
         )
     if settings.webhook_secret is None:
         raise BadSettings("SAMEHOUR_WEBHOOK_SECRET is not set.", "Set it to 16 or more random letters and digits.")

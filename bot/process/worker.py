@@ -135,7 +135,7 @@ class Service:
         await self._open()
         held = await self._parts.delivery.start_afresh()
         if held:
-            _log.info("took back messages that were being sent", count=held)
+            _log.info("reclaimed messages that were being sent", count=held)
         if not self._live:
             return
         _tune_interpreter()
@@ -163,7 +163,7 @@ class Service:
         ended = await asyncio.gather(*self._tasks, return_exceptions=True)
         for error in ended:
             if isinstance(error, BaseException):
-                _log.error("a part ended with a fault", exc_info=error)
+                _log.error("a part failed", exc_info=error)
         if self._parts.poller is not None:
             await self._parts.poller.answers.finish()
         await self._parts.account.close()
@@ -199,7 +199,7 @@ class Service:
         process is live, or if it never settles.
         """
         if self._live:
-            raise RuntimeError("a live process settles nothing: it works by itself")
+            raise RuntimeError("a live process works by itself and cannot be settled")
         if isinstance(self._parts.clock, HeldClock):
             self._parts.clock.move_to(now)
         for _ in range(MOST_ROUNDS):
@@ -211,7 +211,7 @@ class Service:
                 if self._parts.poller is not None:
                     await self._parts.poller.answers.finish()
                 return
-        raise RuntimeError("something comes due again for ever")
+        raise RuntimeError("work is due again without end")
 
     async def next_due(self) -> datetime | None:
         """The next instant with work to do; None if nothing will ever be due."""
@@ -254,7 +254,7 @@ class Service:
             except Exception:
                 failed += 1
                 if failed & (failed - 1) == 0:  # 1, 2, 4, 8 ...
-                    _log.exception("a part of the work failed", kind=part, attempt=failed)
+                    _log.exception("a batch failed", kind=part, attempt=failed)
                 await pause(self._stopping, min(backoff(failed, self._spread()).total_seconds(), 30.0))
                 continue
             if done:

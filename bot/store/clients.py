@@ -127,7 +127,7 @@ def shown(r: Any) -> Client:
     try:
         return client_of(r)
     except ValueError as error:  # CodecError is one
-        _log.error("the row of a client cannot be read", row=r.id, fault=log.fault(error))
+        _log.error("the row of a client cannot be loaded", row=r.id, fault=log.fault(error))
     known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
     plain = {"status": known, "sex": None, "background": None, "cautions": "", "plan": None}
     plain |= {"mass_unit": Unit.KILOGRAM.value, "length_unit": Unit.CENTIMETRE.value}

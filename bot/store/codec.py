@@ -154,7 +154,7 @@ def _plain(value: object) -> Any:
         return {"$": "decimal", "is": str(value)}
     if isinstance(value, datetime):
         if value.tzinfo is None:
-            raise CodecError("a naive datetime is no instant")
+            raise CodecError("a naive datetime is not an instant")
         return {"$": "datetime", "is": value.astimezone(UTC).isoformat()}
     if isinstance(value, date):
         return {"$": "date", "is": value.isoformat()}
@@ -264,16 +264,16 @@ def _valued(plain: dict[str, Any]) -> object:
     """The value of a JSON object; its parts are already values, innermost first."""
     name = plain.pop("$", None)
     if not isinstance(name, str):
-        raise CodecError("an object does not say what it is")
+        raise CodecError("an object without a type")
     if name in BUILT_IN:
         kind, make = BUILT_IN[name]
         value = plain.get("is")
         if len(plain) != 1 or not isinstance(value, kind):
-            raise CodecError(f"this is no {name}")
+            raise CodecError(f"this is not a {name}")
         try:
             return make(value)
         except (ValueError, InvalidOperation, OverflowError, TypeError):
-            raise CodecError(f"this is no {name}") from None
+            raise CodecError(f"this is not a {name}") from None
     found = registry().get(name)
     if found is None:
         raise CodecError(f"there is no {name[:40]}")
@@ -295,7 +295,7 @@ def _valued(plain: dict[str, Any]) -> object:
     try:
         return found(**plain)
     except (TypeError, ValueError):  # a class may reject what its annotations allow
-        raise CodecError(f"this is no {name}") from None
+        raise CodecError(f"this is not a {name}") from None
 
 
 def _tupled(value: object) -> object:
@@ -303,7 +303,7 @@ def _tupled(value: object) -> object:
 
 
 def _no_float(text: str) -> object:
-    raise CodecError("a binary fraction is no value of ours")
+    raise CodecError("a float is never stored")
 
 
 _DECODER = json.JSONDecoder(object_hook=_valued, parse_float=_no_float, parse_constant=_no_float)
@@ -319,7 +319,7 @@ def loads(text: str) -> object:
     except CodecError:
         raise
     except (ValueError, RecursionError):
-        raise CodecError("this is not our JSON") from None
+        raise CodecError("this is not JSON that we wrote") from None
 
 
 def loads_as(kind: type[T], text: str) -> T:
@@ -329,7 +329,7 @@ def loads_as(kind: type[T], text: str) -> T:
     """
     value = loads(text)
     if not isinstance(value, kind):
-        raise CodecError(f"this is no {kind.__name__}")
+        raise CodecError(f"this is not a {kind.__name__}")
     return value
 
 

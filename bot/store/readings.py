@@ -218,7 +218,7 @@ def histories(
                 except (ValueError, KeyError, ArithmeticError) as error:
                     if not skip_damaged:
                         raise
-                    _log.error("a reading cannot be read", row=json.loads(line)[-2], fault=log.fault(error))
+                    _log.error("a reading cannot be loaded", row=json.loads(line)[-2], fault=log.fault(error))
                 else:
                     mine[reading.id] = reading
     return {c: tuple(sorted(mine.values(), key=_by_time)) for c, mine in found.items() if mine}

@@ -143,7 +143,7 @@ def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
     ids = meant(names, need.words) if need.whole else addressed(names, need.words)[0]
     found = {c.id: c for c in everybody if c.id in ids[:MOST_CARDS]}
     if not all(c.whole for c in found.values()):
-        raise codec.CodecError("the row of a client cannot be read")
+        raise codec.CodecError("the row of a client cannot be loaded")
     return found
 
 
@@ -170,9 +170,9 @@ def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dic
             Code(r.code), Severity(r.severity)
             evidence = codec.loads(r.evidence) if r.evidence else ()
         except codec.CodecError as error:
-            _log.error("the evidence of a flag cannot be read", row=r.id, fault=log.fault(error))
+            _log.error("the evidence of a flag cannot be loaded", row=r.id, fault=log.fault(error))
         except ValueError as error:
-            _log.error("a flag cannot be read", row=r.id, fault=log.fault(error))
+            _log.error("a flag cannot be loaded", row=r.id, fault=log.fault(error))
             continue
         fact = FlagFact(
             r.id,

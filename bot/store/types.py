@@ -22,7 +22,7 @@ class Instant(TypeDecorator[datetime]):
         if value is None:
             return None
         if value.tzinfo is None:
-            raise ValueError("a naive datetime is no instant")
+            raise ValueError("a naive datetime is not an instant")
         value = value.astimezone(UTC)
         return value.replace(tzinfo=None) if dialect.name == "sqlite" else value
 

@@ -221,8 +221,8 @@ class Telegram:
             given = await self._bot.do_api_request("getupdates", api_kwargs=asked, read_timeout=timeout + _LEAST_POLL)
         except Conflict as error:
             raise OtherPoller(
-                f"Updates go elsewhere: {error}.",
-                "Stop the other bot process, or take its webhook away with `samehour serve`.",
+                f"Updates are delivered elsewhere: {error}.",
+                "Stop the other bot process, or remove its webhook with `samehour serve`.",
             ) from None
         except (InvalidToken, EndPointNotFound):
             raise TokenRefused from None
@@ -244,7 +244,7 @@ class Telegram:
             update = telegram_in.read(one)
             if update is None:
                 unread += 1
-                _log.warning("an update of an unknown form was passed over")
+                _log.warning("an update of an unknown form was ignored")
                 continue
             event = telegram_in.incoming(update, now, self.username)
             if event is not None:
@@ -265,7 +265,7 @@ class Telegram:
             else:
                 await self._bot.delete_webhook(drop_pending_updates=False)
         except TelegramError as error:
-            raise CannotReach(f"The way in cannot be set: {error}.", "Check SAMEHOUR_WEBHOOK_URL.") from None
+            raise CannotReach(f"The receiving mode cannot be set: {error}.", "Check SAMEHOUR_WEBHOOK_URL.") from None
 
     async def set_menus(self, languages: Iterable[str]) -> None:
         """Set the default command menu. Best effort: a missing menu is harmless."""

@@ -278,7 +278,7 @@ class TurnEffects:
             case Erase(farewell):
                 self._erase(client, farewell)
             case _:
-                raise ValueError(f"{type(effect).__name__} is no effect")
+                raise ValueError(f"{type(effect).__name__} is not an effect")
 
     def _raise(self, client: Client, flag: Flag) -> None:
         self.writes.raised[client.id, flag.code.value, flag.measure] = flag

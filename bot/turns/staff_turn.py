@@ -117,7 +117,7 @@ class StaffTurn:
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, hand)
             case _:
-                raise ValueError(f"{type(effect).__name__} is no effect of a coach's conversation")
+                raise ValueError(f"{type(effect).__name__} is not an effect of a coach's conversation")
 
     def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, hand: TurnEffects) -> None:
         """Create and send the link: the text first, so that it can be forwarded, then the picture."""

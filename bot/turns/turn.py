@@ -205,7 +205,7 @@ def _events(batch: _Batch, rows: Sequence[ClaimedEvent]) -> list[tuple[ClaimedEv
         try:
             event = codec.loads(row.event)
             if not isinstance(event, Event):
-                raise codec.CodecError("this is no event")
+                raise codec.CodecError("this is not an event")
         except codec.CodecError as error:
             batch.failed.append((row, error))
         else:

@@ -128,7 +128,7 @@ def test_a_conversation_at_the_loudest_level_leaves_no_word_of_it(database_url, 
     for event in (
         "at work",
         "a turn was set aside",
-        "a message could not be made",
+        "a message could not be rendered",
         "a message was set aside",
         "stopped",
     ):

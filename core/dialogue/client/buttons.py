@@ -327,7 +327,7 @@ def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
 def _by_verb(*buttons: ClientButton) -> Mapping[str, ClientButton]:
     found = {button.verb: button for button in buttons}
     if len(found) != len(buttons):
-        raise HalfMade("two buttons of a client have one verb")
+        raise HalfMade("two client buttons have the same verb")
     return found
 
 
