@@ -5,10 +5,10 @@
     python -m demo --record TAPE ...    play them and write each transcript beside its tape
     python -m demo --rehearse           play the people yourself, in a browser; nothing leaves this machine
     python -m demo --rehearse TAPE      play a tape first, then go on from there
-    python -m demo --excerpt            write what the README shows of the season: ten lines and a picture
+    python -m demo --excerpt            write the README's excerpt of the season: ten lines and a picture
 
 The transcript goes to stdout; the folder with the pictures is named on stderr, because it differs from run to run.
-Exit code 0 when everything came as expected, 1 when not (stderr names the lines), 2 for a tape that cannot be read.
+Exit code 0 if all expectations hold, 1 if not (stderr names the lines), 2 for an invalid tape.
 """
 
 from __future__ import annotations

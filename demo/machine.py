@@ -92,14 +92,14 @@ class Machine:
         self._service = self._database = None
 
     async def settle(self, now: datetime) -> bool:
-        """Do all there is to do at `now`; nothing while the bot is stopped. Whether the bot was killed at it."""
+        """Do everything due at `now`; nothing while the bot is stopped. Return whether the bot was killed by it."""
         if self._service is None:
             return False
         if not self.will_crash:
             await self._service.settle(now)
             return False
-        # Its messages are claimed and on their way to a messenger that stays silent; there everything is dropped as it
-        # stands. A service that does not live notes nothing when it is stopped: what it held stays held.
+        # Its messages are claimed and in flight to a messenger that stays silent; then everything is dropped. A service
+        # that is not live records nothing when stopped, so its claims stay.
         await self._messenger.add_fault("silence", methods=_SENDING)
         settling = asyncio.create_task(self._service.settle(now))
         sending = asyncio.create_task(self._silenced())
@@ -129,7 +129,7 @@ class Machine:
         return struck.get("silence", 0)
 
     def crash_at_next_message(self) -> None:
-        """Have the process killed when it next has something to send."""
+        """Kill the process when it next has something to send."""
         if self._service is None:
             raise CannotDo("the bot is stopped already")
         if not self.messenger_works:
@@ -137,7 +137,7 @@ class Machine:
         self.will_crash = True
 
     async def messenger_is(self, working: bool) -> None:
-        """Have the messenger answer the bot with errors, or work again. It goes on holding what people write."""
+        """Make the messenger answer the bot with errors, or work again. It keeps storing what people write."""
         if self.will_crash:
             raise CannotDo("the bot is about to be killed at a message that then could not be sent")
         await self._messenger.clear_faults()

@@ -49,7 +49,7 @@ class Played:
 
 @dataclass(slots=True)
 class GivenLinks:
-    """The links one coach was given, oldest first; which of them nobody opened yet; those that were, in that order."""
+    """One coach's links, oldest first: all, those not opened yet, and those opened, in order."""
 
     given: list[str] = field(default_factory=list)
     unopened: list[str] = field(default_factory=list)
@@ -65,7 +65,7 @@ class GivenLinks:
         self.opened.append(token)
 
     def numbered(self, number: int) -> str:
-        """Raises: CannotDo when that many were never given."""
+        """Raises: CannotDo if there are not that many."""
         if not 1 <= number <= len(self.given):
             raise CannotDo(f"there is no {t.nth(number)} link")
         return self.given[number - 1]
@@ -88,10 +88,10 @@ def play(tape: t.Tape, *, write: Callable[[str], None] = lambda line: None, pict
 
 
 class Player:
-    """One tape being played: `async with`, then `run`; or `do`, step by step, by somebody who makes it up.
+    """One tape being played: `async with`, then `run`; or `do`, step by step, for an improvised tape.
 
     now: the instant the clock stands at.  chats: of people and groups by name, in the order they came.  links: of
-    invitations, by whom they were given to.  menus: whether the bot sets its command menus, which no tape shows.
+    invitations, by recipient.  menus: whether the bot sets its command menus, which no tape shows.
     """
 
     def __init__(
@@ -133,10 +133,7 @@ class Player:
                 return
 
     async def do(self, step: t.TapeStep) -> None:
-        """Play one step.
-
-        Raises: CannotDo when nobody could; then the transcript says nothing of it.
-        """
+        """Play one step. Raises: CannotDo if it is impossible; then it does not appear in the transcript."""
         lines = len(self.played.lines)
         try:
             await self._step(step)
@@ -437,7 +434,7 @@ class Player:
 
 
 def buttons(messages: Sequence[SeenMessage], label: str) -> list[tuple[SeenMessage, Button]]:
-    """The buttons with this label, newest message first, down each message; whatever their case, if that is clear."""
+    """The buttons with this label, newest message first, top to bottom; ignoring case if unambiguous."""
     every = [
         (message, button, shown(button.label))
         for message in reversed(messages)

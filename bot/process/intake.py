@@ -111,7 +111,8 @@ class Poller:
         return batch.count
 
     async def what_waits(self) -> int:
-        """`once` under a simulated clock: a messenger that does not answer brings nothing, and holds what waits."""
+        """`once` with a simulated clock: a messenger that does not answer delivers nothing and keeps pending
+        updates."""
         try:
             return await self.once()
         except TelegramError as error:

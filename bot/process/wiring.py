@@ -88,11 +88,10 @@ def service(
     menus: bool | None = None,
     spread: Callable[[], float] = random.random,
 ) -> Service:
-    """Put a process together.
+    """Assemble a process.
 
-    live: it works by itself; else only when told to settle.  paced: within the send rates.  webhook: updates are
-    pushed to us.  menus: it sets the command menus;
-    None: when live.
+    live: works by itself; else only when `settle` is called. paced: within the rate limits.  webhook: updates are
+    pushed to us.  menus: whether it sets the command menus; None: if live.
 
     Raises: BadSettings.
     """

@@ -24,8 +24,8 @@ from core.reading import Reading
 
 @dataclass(frozen=True, slots=True)
 class CoachContact:
-    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more.
-    reachable: whether what is sent there arrives."""
+    """Contact details of a client's coach. chat_id: None if they no longer have a chat. reachable: whether messages
+    arrive."""
 
     id: int
     name: str

@@ -21,9 +21,9 @@ from core.language.tokens import LONGEST_PHRASE, spellings
 __all__ = ["intent", "place", "weekday_and_time", "when"]
 
 MORE = "…"
-DESTRUCTIVE = frozenset({Intent.LEAVE, Intent.FORGET})  # only whole messages, or `destroys`: nothing loose, no slip
-CHATTY = 14  # a longer message tells a story: only its beginning is taken for a wish
-WITH_NUMBERS = frozenset(  # wishes that a number may belong to
+DESTRUCTIVE = frozenset({Intent.LEAVE, Intent.FORGET})  # only whole messages, or `destroys`: no partial match, no typo
+CHATTY = 14  # words; in a longer message only the beginning can be an intent
+WITH_NUMBERS = frozenset(  # intents that may include a number
     {
         Intent.PAUSE,
         Intent.SLOT,
@@ -128,7 +128,7 @@ def _contents(said: Sequence[str], inside: Mapping[str, Intent]) -> Intent | Non
 
 
 def _nearly(said: str, whole: Mapping[str, Intent]) -> Intent | None:
-    """The one wish whose phrase is a slip away; none when two differ."""
+    """The only intent whose phrase is one typo away; None if two differ."""
     sure = ((phrase, wish) for phrase, wish in whole.items() if wish not in DESTRUCTIVE)
     found = {wish for phrase, wish in sure if near(said, phrase)} if 3 < len(said) < 40 else set()
     return found.pop() if len(found) == 1 else None

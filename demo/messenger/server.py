@@ -156,8 +156,8 @@ class Messenger(Hands):
         return _refusal(Refused(404, "Not Found"))
 
     def _is_local(self, request: web.BaseRequest) -> bool:
-        """Whether this comes from a program on this machine. Pages in its browser can reach loopback as well: they are
-        known by the Origin they name, or by the name they gave this address in the DNS."""
+        """Whether this comes from a program on this machine. Pages in its browser can reach loopback too: they are
+        recognised by their Origin header, or by a DNS name for this address."""
         return "Origin" not in request.headers and request.host in (
             f"127.0.0.1:{self._port}",
             f"localhost:{self._port}",

@@ -1,4 +1,4 @@
-"""Scores of the sentences in tests/corpus/<language>: what destroys, what a number answers, what is said of health."""
+"""Scores of the sentences in tests/corpus/<language>: destructive requests, numbers as answers, health remarks."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ HERE = Path(__file__).parent
 
 @dataclass
 class Score:
-    """counts: sentences by kind, and those that were right.  wrong: sentence, what it means, what was heard."""
+    """counts: sentences by kind, and those that were right.  wrong: sentence, meaning, result."""
 
     counts: Counter[str] = field(default_factory=Counter)
     right: Counter[str] = field(default_factory=Counter)
@@ -43,7 +43,7 @@ DESTROYS = {Intent.FORGET: "delete", Intent.LEAVE: "leave"}
 
 
 def destructive(language: str, half: str) -> Score:
-    """Whether a sentence opens the question before deleting or leaving; the question itself destroys nothing."""
+    """Whether a sentence triggers the question before deleting or leaving; the question itself deletes nothing."""
     score = Score()
     for kind, sentence in lines(language, "destructive", half):
         wish = intent(sentence, words_for(language))
@@ -52,8 +52,8 @@ def destructive(language: str, half: str) -> Score:
 
 
 def numbers(language: str, half: str) -> Score:
-    """What is stored unasked. "stored" counts answers taken as they were meant, "asked" those asked back instead;
-    of what is no answer only that nothing is stored counts as right."""
+    """What is stored without asking. "stored" counts answers understood correctly, "asked" those confirmed first; for
+    anything that is not an answer, only storing nothing is right."""
     score = Score()
     words = words_for(language)
     for asked, meaning, sentence in lines(language, "numbers", half):

@@ -227,7 +227,7 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
     if isinstance(event, Press):
         verb, _, rest = event.data.partition(":")
         pressed, _, value = rest.partition(":")
-        if verb != "e" or pressed != question:  # drawn before questions were numbered
+        if verb != "e" or pressed != question:  # from before questions were numbered
             d.say(OldButton())
             ask_question(d, question, asking.chosen)
             return

@@ -76,7 +76,7 @@ from core.understanding.answers_in_text import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
-TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
+TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
@@ -123,10 +123,10 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
-    """A chat we do not know: an invitation that is still good is joined, anything else has one fixed answer."""
+    """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
     desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
     invitation = facts.invitation
-    if isinstance(event, Text | Command):  # nobody we know, and all the same somebody who may be in need
+    if isinstance(event, Text | Command):  # a stranger may be in need, too
         alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
         if alarm is not None and alarm.certain and alarm.level is Level.EMERGENCY:
             desk.say(m.Emergency(alarm.sign, desk.emergency_number))
@@ -169,7 +169,7 @@ def _text(d: ClientStep, event: Text) -> None:
 
 
 def _danger(d: ClientStep, text: str) -> bool:
-    """A sign of danger in what was written, or an answer to the question about one; True when it was dealt with."""
+    """Handle a danger sign in a text, or an answer to the question about one; True if there was one."""
     asking, alarm = d.asking, recognise(text, d.words)
     if isinstance(asking, AlarmAsked):
         answer = answer_to_alarm(text, d.words)
@@ -209,9 +209,9 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     wish = intent(text, d.words)
     match d.asking:
         case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
-            safety.ask_well(d)  # "no chest pain" says neither well nor unwell: the question stands
+            safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
         case Gate(signs=True) if wish is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
-            safety.ask_signs(d)  # "ok" at a list of signs may mean "ok, none": it is asked
+            safety.ask_signs(d)  # "ok" to a list of signs may mean "ok, none": ask again
         case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
             well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
@@ -238,7 +238,7 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             d.say(KeptAsItWas())
             check_in.close_setting(d)
         case Setting(what="forget" | "leave" as what) if wish is Intent.YES:
-            settings.change(d, what)  # a yes may have been meant for anything: asked again
+            settings.change(d, what)  # a yes may have been meant for something else: ask again
         case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.YES:
             cohort_membership.leave(d, asking.detail)
         case Setting(what="forget") if wish is Intent.NO:
@@ -331,7 +331,7 @@ def _fits_open(d: ClientStep, rest: str) -> bool:
 def _command(d: ClientStep, event: Command) -> None:
     row = COMMANDS.named(event.name)
     if event.argument and (row is None or row.argument is not Argument.LINK) and _danger(d, event.argument):
-        if event.name == "coach" and d.facts.consented:  # what was meant for the coach reaches them as it was written
+        if event.name == "coach" and d.facts.consented:  # messages for the coach reach them unchanged
             d.do(PassOn(event.argument))
         return
     stage = Stage.ENROLLED if row is None else row.stage

@@ -227,7 +227,7 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
         case AskingSure(what="forget") if plain(text) == plain(d.facts.label("forget_yes", "")):
             settings.forget_pressed(d, "")
         case AskingSure(what="forget") if wish is Intent.YES:
-            settings.forget(d, "")  # a yes may have been meant for anything: asked again
+            settings.forget(d, "")  # a yes may have been meant for something else: ask again
         case AskingSure() if wish is Intent.YES:
             plan.confirmed(d, asking)
         case AskingSure() | SureOfCohort() if wish is Intent.NO:

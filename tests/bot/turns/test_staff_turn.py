@@ -96,7 +96,7 @@ def test_a_link_that_was_taken_back_opens_nothing(desk: Desk) -> None:
 
 
 def test_taking_one_link_back_leaves_others_for_the_same_name(desk: Desk) -> None:
-    """By its number: "Emil" names two people here, and "Emilia" begins like both."""
+    """Links are revoked by number: "Emil" names two people here, and "Emilia" starts the same way."""
     first, second, third = (desk.commands("invite", name)[0] for name in ("Emil", "Emil", "Emilia"))
     revoke = next(b for b in desk.buttons(ROWAN) if b.startswith("revoke:"))
     (said,) = desk.presses(revoke)

@@ -1,4 +1,4 @@
-"""What destroys is heard only in an unmistakable sentence: a question before deleting is itself a fright."""
+"""Only an unmistakable sentence counts as a destructive request: even the question before deleting is alarming."""
 
 from __future__ import annotations
 

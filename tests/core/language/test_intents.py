@@ -43,7 +43,7 @@ def test_two_swapped_letters_never_make_another_wish_of_a_word(language):
     taken = missed = 0
     for wish, phrases in words.intents.items():
         if wish in DESTRUCTIVE:
-            continue  # a slip never ends anything
+            continue  # a typo never ends anything
         for word in (plain(p.strip(MORE + " ")) for p in phrases):
             if len(word) < 6 or " " in word:
                 continue
