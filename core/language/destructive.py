@@ -27,8 +27,8 @@ def destroys(text: str, words: Lexicon, english: Lexicon) -> Intent | None:
         for clause in _CLAUSE.split(folded):
             said = bare_words(clause)
             no = f"{lexicon.destroys.no}|{words.destroys.no}"  # "quitter" starts like "quit": negated by "pas"
-            if (wish := _clause(said, lexicon.destroys, no)) is not None:
-                return wish
+            if (found := _clause(said, lexicon.destroys, no)) is not None:
+                return found
     return None
 
 

@@ -69,8 +69,8 @@ def _leading(lexicon: Lexicon) -> Iterator[str]:
             yield from map(plain, spellings)
         for phrases in (calendar.today, calendar.at, calendar.am, calendar.pm):
             yield from map(plain, phrases)
-    for wish in LEADING:
-        yield from map(plain, lexicon.intents.get(wish, ()))
+    for intent in LEADING:
+        yield from map(plain, lexicon.intents.get(intent, ()))
     yield from map(plain, lexicon.roles.get(WordRole.PLEASE, ()))
 
 

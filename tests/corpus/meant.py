@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from core.language import LANGUAGES, Intent, words_for
-from core.language.intents import intent
+from core.language.intents import intent_of
 from core.measures import MEASURES
 from core.measures.measure import Understood
 from core.understanding.answers_in_text import hear
@@ -46,8 +46,8 @@ def destructive(language: str, half: str) -> Score:
     """Whether a sentence triggers the question before deleting or leaving; the question itself deletes nothing."""
     score = Score()
     for kind, sentence in lines(language, "destructive", half):
-        wish = intent(sentence, words_for(language))
-        score.add(kind, sentence, kind, DESTROYS.get(wish, "harmless") if wish is not None else "harmless")
+        intent = intent_of(sentence, words_for(language))
+        score.add(kind, sentence, kind, DESTROYS.get(intent, "harmless") if intent is not None else "harmless")
     return score
 
 
@@ -61,8 +61,8 @@ def numbers(language: str, half: str) -> Score:
         others = [x for x in MEASURES.values() if x.understand is not None and x is not measure]
         found = hear(sentence, words, measure, others)
         found = sure(found, sentence, words, measure)
-        wish = intent(sentence, words)
-        stored = {} if wish is not None else {a.measure: a.heard for a in found if isinstance(a.heard, Understood)}
+        intent = intent_of(sentence, words)
+        stored = {} if intent is not None else {a.measure: a.heard for a in found if isinstance(a.heard, Understood)}
         if meaning == "not_answer":
             score.add("no answer", sentence, "", "; ".join(f"{k}={h.value}" for k, h in stored.items()))
             continue

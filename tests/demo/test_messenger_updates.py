@@ -119,7 +119,7 @@ def test_updates_are_kept_for_a_day_and_presses_for_150_seconds(play, ask):
     play(scene)
 
 
-def test_kinds_not_asked_for_do_not_come_and_the_wish_stays_until_changed(play):
+def test_unwanted_kinds_do_not_come_and_the_choice_stays_until_changed(play):
     async def scene(messenger, bot):
         ada = await three_texts(messenger)
         assert len(await bot.get_updates(allowed_updates=["my_chat_member"], timeout=0)) == 3

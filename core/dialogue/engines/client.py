@@ -69,7 +69,7 @@ from core.dialogue.kit.events import (
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level
 from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
-from core.language.intents import intent, place
+from core.language.intents import intent_of, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
@@ -206,52 +206,52 @@ def _edited(d: ClientStep, event: Text) -> bool:
 
 def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     """Pass a text to the question it answers; True if it did."""
-    wish = intent(text, d.words)
+    intent = intent_of(text, d.words)
     match d.asking:
-        case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
+        case Gate(signs=False) if intent is Intent.NO and _denies_a_sign(d, text):
             safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
-        case Gate(signs=True) if wish is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
+        case Gate(signs=True) if intent is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
             safety.ask_signs(d)  # "ok" to a list of signs may mean "ok, none": ask again
-        case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
+        case Gate() as asking if intent in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
-            well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
+            well = intent in (Intent.YES, Intent.WELL) if not asking.signs else intent in (Intent.NO, Intent.WELL)
             safety.gate_answered(d, asking, well)
-        case Confirming() as asking if wish in (Intent.YES, Intent.NO):
-            answers.confirmed(d, asking, wish is Intent.YES)
-        case AskingConditions() as asking if wish in (
+        case Confirming() as asking if intent in (Intent.YES, Intent.NO):
+            answers.confirmed(d, asking, intent is Intent.YES)
+        case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,
             Intent.DIFFERENT,
             Intent.NO,
             Intent.DONE,
         ):
-            same = wish in (Intent.SAME, Intent.YES)
-            answers.conditions_answered(d, asking, "done" if wish is Intent.DONE else "same" if same else "differed")
+            same = intent in (Intent.SAME, Intent.YES)
+            answers.conditions_answered(d, asking, "done" if intent is Intent.DONE else "same" if same else "differed")
         case Counting() as asking if timed_counts.counted(d, asking, event):
             pass
-        case StopwatchDone() as asking if wish in (Intent.YES, Intent.NO):
-            timed_counts.watch_answered(d, asking, wish is Intent.YES, event.ref, event.at)
-        case Setting(what="early_reason") as asking if wish not in (None, *TALK) or _holds_a_reading(d, text):
+        case StopwatchDone() as asking if intent in (Intent.YES, Intent.NO):
+            timed_counts.watch_answered(d, asking, intent is Intent.YES, event.ref, event.at)
+        case Setting(what="early_reason") as asking if intent not in (None, *TALK) or _holds_a_reading(d, text):
             d.ask(asking.back)
             return False
-        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
+        case Setting() as asking if intent in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(KeptAsItWas())
             check_in.close_setting(d)
-        case Setting(what="forget" | "leave" as what) if wish is Intent.YES:
+        case Setting(what="forget" | "leave" as what) if intent is Intent.YES:
             settings.change(d, what)  # a yes may have been meant for something else: ask again
-        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.YES:
+        case Setting(what=cohort_membership.LEAVE) as asking if intent is Intent.YES:
             cohort_membership.leave(d, asking.detail)
-        case Setting(what="forget") if wish is Intent.NO:
+        case Setting(what="forget") if intent is Intent.NO:
             leaving.forget(d, False)
-        case Setting(what="leave") if wish is Intent.NO:
+        case Setting(what="leave") if intent is Intent.NO:
             leaving.leave(d, False)
-        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.NO:
+        case Setting(what=cohort_membership.LEAVE) as asking if intent is Intent.NO:
             cohort_membership.gone(d, asking, False)
             check_in.close_setting(d)
-        case Setting(what="undo") as asking if wish in (Intent.YES, Intent.NO):
-            corrections.undo_answered(d, asking, wish is Intent.YES)
-        case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
-            coach_thread.change_coach(d, wish is Intent.YES)
+        case Setting(what="undo") as asking if intent in (Intent.YES, Intent.NO):
+            corrections.undo_answered(d, asking, intent is Intent.YES)
+        case Setting(what="coach_change") if intent in (Intent.YES, Intent.NO):
+            coach_thread.change_coach(d, intent is Intent.YES)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
             d, asking, text
         ):
@@ -277,17 +277,17 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
         (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
         return
     asked = buttons.asked_measure(d)
-    wish = intent(text, d.words)
-    heard = answers.listen(d, text, asked) if wish is None else ()
+    intent = intent_of(text, d.words)
+    heard = answers.listen(d, text, asked) if intent is None else ()
     understood = tuple(a for a in heard if isinstance(a.heard, Understood))
-    if wish is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
+    if intent is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
         settings.set_zone(d, town)
-    elif wish in TALK and _talking(d):
+    elif intent in TALK and _talking(d):
         coach_thread.pass_on(d, text, reply=True)
-    elif wish is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
+    elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _glad(d)
-    elif wish is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
-        intents.wish_for(d, wish, text)
+    elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
+        intents.act_on_intent(d, intent, text)
     elif understood:
         if isinstance(d.asking, Confirming | Counting):  # a new number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))

@@ -137,7 +137,7 @@ def test_words_reach_the_client_and_the_answer_comes_back_into_one_thread(desk: 
     assert [w[1:] for w in thread.words] == [(False, "rest your knee"), (True, "it is better, Friday is good")]
 
 
-def test_writing_back_meets_the_wish_for_a_word(desk: Any) -> None:
+def test_writing_back_clears_the_request_to_talk(desk: Any) -> None:
     raise_flag(desk, Code.WANTS_COACH)
     desk.commands("write", "Ada I call you tomorrow")
     assert only(desk.database, flags).cleared_at == NOW
