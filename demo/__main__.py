@@ -5,10 +5,10 @@
     python -m demo --record TAPE ...    play them and write each transcript beside its tape
     python -m demo --rehearse           play the people yourself, in a browser; nothing leaves this machine
     python -m demo --rehearse TAPE      play a tape first, then go on from there
-    python -m demo --excerpt            write what the README shows of the season: ten lines and a picture
+    python -m demo --excerpt            write the README's excerpt of the season: ten lines and a picture
 
 The transcript goes to stdout; the folder with the pictures is named on stderr, because it differs from run to run.
-Exit code 0 when everything came as expected, 1 when not (stderr names the lines), 2 for a tape that cannot be read.
+Exit code 0 if all expectations hold, 1 if not (stderr names the lines), 2 for an invalid tape.
 """
 
 from __future__ import annotations
@@ -97,7 +97,7 @@ def _say_where(address: str) -> None:
 
 
 def _play(path: Path, tape: tapes.Tape, pictures: Path, given: argparse.Namespace) -> int:
-    from demo.player import play  # loads the bot: not before a tape is known to be readable
+    from demo.player import play  # loads the bot, so only after the tape has been parsed
 
     played = play(tape, pictures=pictures, write=(lambda line: None) if given.record or given.excerpt else _print)
     if given.record:
@@ -120,7 +120,7 @@ def _play(path: Path, tape: tapes.Tape, pictures: Path, given: argparse.Namespac
 def _print(line: str) -> None:
     try:
         print(line, flush=True)
-    except BrokenPipeError:  # nobody reads on, as with `| head`: end without a fuss
+    except BrokenPipeError:  # the reader is gone, as with `| head`: end quietly
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         raise SystemExit(1) from None
 
@@ -128,5 +128,5 @@ def _print(line: str) -> None:
 if __name__ == "__main__":
     from bot.foundation import log
 
-    log.set_up("warning", "console", sys.stderr)  # stdout is the transcript's
+    log.set_up("warning", "console", sys.stderr)  # stdout is for the transcript
     sys.exit(main())

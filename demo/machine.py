@@ -1,7 +1,7 @@
-"""The bot as a tape has it: the parts `samehour serve` runs, on SQLite, settled instant by instant.
+"""The bot as a tape runs it: the parts of `samehour serve`, on SQLite, settled at each instant.
 
-What a tape sets up without a conversation (an operator's invitation, a plan a coach chose beforehand) is written by
-the store's own functions, as the command line does.
+What a tape sets up without a conversation (an operator's invitation, a plan a coach chose beforehand) is written with
+the store's functions, as on the command line.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ _SENDING = ("sendMessage", "sendPhoto", "sendDocument")
 
 @lru_cache(maxsize=1)
 def _fresh_database() -> bytes:
-    """An empty database at the newest version: made once, by the migrations themselves."""
+    """An empty database at the newest version, created once by the migrations."""
     with TemporaryDirectory(prefix="samehour-fresh-") as folder:
         file = Path(folder) / "fresh.db"
         database = Database(f"sqlite:///{file}", synchronous="NORMAL")
@@ -92,14 +92,14 @@ class Machine:
         self._service = self._database = None
 
     async def settle(self, now: datetime) -> bool:
-        """Do all there is to do at `now`; nothing while the bot is stopped. Whether the bot was killed at it."""
+        """Do everything due at `now`; nothing while the bot is stopped. Return whether the bot was killed by it."""
         if self._service is None:
             return False
         if not self.will_crash:
             await self._service.settle(now)
             return False
-        # Its messages are claimed and on their way to a messenger that stays silent; there everything is dropped as it
-        # stands. A service that does not live notes nothing when it is stopped: what it held stays held.
+        # Its messages are claimed and in flight to a messenger that stays silent; then everything is dropped. A service
+        # that is not live records nothing when stopped, so its claims stay.
         await self._messenger.add_fault("silence", methods=_SENDING)
         settling = asyncio.create_task(self._service.settle(now))
         sending = asyncio.create_task(self._silenced())
@@ -129,7 +129,7 @@ class Machine:
         return struck.get("silence", 0)
 
     def crash_at_next_message(self) -> None:
-        """Have the process killed when it next has something to send."""
+        """Kill the process when it next has something to send."""
         if self._service is None:
             raise CannotDo("the bot is stopped already")
         if not self.messenger_works:
@@ -137,7 +137,7 @@ class Machine:
         self.will_crash = True
 
     async def messenger_is(self, working: bool) -> None:
-        """Have the messenger answer the bot with errors, or work again. It goes on holding what people write."""
+        """Make the messenger answer the bot with errors, or work again. It keeps storing what people write."""
         if self.will_crash:
             raise CannotDo("the bot is about to be killed at a message that then could not be sent")
         await self._messenger.clear_faults()
@@ -146,21 +146,21 @@ class Machine:
         self.messenger_works = working
 
     async def next_due(self) -> datetime | None:
-        """Return the next instant something is due; None for never, and while the bot is stopped."""
+        """The next instant at which something is due; None if never, and while the bot is stopped."""
         return None if self._service is None else await self._service.next_due()
 
     # What is set up without a conversation.
 
     async def invite_coach(self, name: str, now: datetime) -> str:
-        """Make an operator's invitation; its token."""
+        """Create an operator's invitation; return its token."""
         return await self._store.write(_invite_coach, name, now)
 
     async def invite_organiser(self, name: str, now: datetime) -> str:
-        """Make an operator's invitation to run cohorts; its token."""
+        """Create an operator's invitation to run cohorts; return its token."""
         return await self._store.write(_invite_organiser, name, now)
 
     async def invite_client(self, step: t.TapeClient, coach_chat: int, now: datetime) -> str:
-        """Make a coach's invitation with the plan the tape gives; its token."""
+        """Create a coach's invitation with the tape's plan; return its token."""
         return await self._store.write(_invite_client, step, coach_chat, now)
 
     @property
@@ -194,7 +194,7 @@ def _invite_client(conn: Connection, step: t.TapeClient, coach_chat: int, now: d
 
 
 def plan_of(step: t.TapeClient) -> Plan:
-    """The plan a coach would have set up for this client; what clients themselves choose is answered by them."""
+    """The plan a coach would set up for this client; the client answers what clients choose themselves."""
     given, usual = step.given, Plan()
     days = t.intervals(given.get("interval", str(usual.retest_days))) or {}
     measures = tuple(given["measures"].split(",")) if "measures" in given else usual.measures

@@ -1,7 +1,7 @@
 """Plays a tape: the real bot, the real client over real HTTP, the local messenger, and a clock the tape moves.
 
-Nothing here decides what is said. Time never ticks: it jumps to the next instant at which the store says that
-something is due, so that a season takes seconds and the same tape gives the same bytes.
+Nothing here decides what is said. Time does not tick: it jumps to the next instant at which something is due according
+to the store, so that a season takes seconds and the same tape gives the same bytes.
 """
 
 from __future__ import annotations
@@ -23,12 +23,12 @@ from demo.messenger import Button, CannotDo, Flood, Messenger, SeenMessage
 from demo.transcript import STAND_IN, body, says, shown, stamp
 
 _LINK = re.compile(r"[?&]start(?:group)?=([\w-]+)")
-_STEPS_AT_MOST = 200_000  # instants a jump may pass through: more means that something comes due for ever
+_STEPS_AT_MOST = 200_000  # instants a jump may pass through: more means that something is due endlessly
 
 
 @dataclass(frozen=True, slots=True)
 class FailedStep:
-    """An `expect` that did not hold, or something nobody could do. number: the line."""
+    """An `expect` that did not hold, or an impossible act. number: of the line."""
 
     number: int
     said: str
@@ -36,7 +36,7 @@ class FailedStep:
 
 @dataclass(slots=True)
 class Played:
-    """What came of a tape."""
+    """The result of a tape."""
 
     lines: list[str] = field(default_factory=list)
     failures: list[FailedStep] = field(default_factory=list)
@@ -49,7 +49,7 @@ class Played:
 
 @dataclass(slots=True)
 class GivenLinks:
-    """The links one coach was given, oldest first; which of them nobody opened yet; those that were, in that order."""
+    """One coach's links, oldest first: all, those not opened yet, and those opened, in order."""
 
     given: list[str] = field(default_factory=list)
     unopened: list[str] = field(default_factory=list)
@@ -65,7 +65,7 @@ class GivenLinks:
         self.opened.append(token)
 
     def numbered(self, number: int) -> str:
-        """Raises: CannotDo when that many were never given."""
+        """Raises: CannotDo if there are not that many."""
         if not 1 <= number <= len(self.given):
             raise CannotDo(f"there is no {t.nth(number)} link")
         return self.given[number - 1]
@@ -74,8 +74,8 @@ class GivenLinks:
 def play(tape: t.Tape, *, write: Callable[[str], None] = lambda line: None, pictures: Path | None = None) -> Played:
     """Play a tape from start to end in a temporary folder.
 
-    write: called with each line of the transcript as it comes.  pictures: a folder for the pictures that were sent.
-    A step that nobody could do ends the tape there, as a failure; an `expect` that does not hold lets it go on.
+    write: called with each line of the transcript. pictures: a folder for the pictures that were sent. An impossible
+    step ends the tape as a failure; after a failed `expect` it continues.
     """
 
     async def _play() -> Played:
@@ -88,10 +88,10 @@ def play(tape: t.Tape, *, write: Callable[[str], None] = lambda line: None, pict
 
 
 class Player:
-    """One tape being played: `async with`, then `run`; or `do`, step by step, by somebody who makes it up.
+    """One tape being played: `async with`, then `run`; or `do`, step by step, for an improvised tape.
 
     now: the instant the clock stands at.  chats: of people and groups by name, in the order they came.  links: of
-    invitations, by whom they were given to.  menus: whether the bot sets its command menus, which no tape shows.
+    invitations, by recipient.  menus: whether the bot sets its command menus, which no tape shows.
     """
 
     def __init__(
@@ -106,7 +106,7 @@ class Player:
         self.links: dict[str, GivenLinks] = {}
         self._write = write
         self._pictures = pictures
-        self._mark = 0  # of what the bot sent, read so far
+        self._mark = 0  # position in the bot's messages, read so far
         self._recent: list[SeenMessage] = []  # since the last `at`
         self._muted = False
 
@@ -133,10 +133,7 @@ class Player:
                 return
 
     async def do(self, step: t.TapeStep) -> None:
-        """Play one step.
-
-        Raises: CannotDo when nobody could; then the transcript says nothing of it.
-        """
+        """Play one step. Raises: CannotDo if it is impossible; then it does not appear in the transcript."""
         lines = len(self.played.lines)
         try:
             await self._step(step)
@@ -205,19 +202,19 @@ class Player:
             self.now = due
             await self._settle()
         else:
-            raise CannotDo("something comes due without end")
+            raise CannotDo("work is due again without end")
         self.now = until
         await self._settle()
 
     async def _settle(self, who: str = "") -> None:
-        """Let the bot work off everything there is to do now, and write down what it said: to `who` first."""
+        """Let the bot do everything due now, and write what it said to the transcript: to `who` first."""
         if await self.machine.settle(self.now):
             self._line("the bot is killed before it could send what it had to say")
         sent = await self.messenger.sent(after=self._mark)
         self._mark += len(sent)
         place = {chat: number for number, chat in enumerate(self.chats.values())}
         first = self.chats.get(who)
-        # Chats are served side by side, so their order is chance; within a chat it is the order they were sent in.
+        # Chats are served concurrently, so their order is random; within a chat it is the order of sending.
         sent.sort(key=lambda m: (m.chat != first, place.get(m.chat, len(place)), m.seq))
         names = {chat: name for name, chat in self.chats.items()}
         for message in sent:
@@ -261,7 +258,7 @@ class Player:
     # --- what people do -----------------------------------------------------------------------------------------
 
     async def _account(self, name: str, language: str = "en") -> int:
-        """The account of somebody, made when they first appear."""
+        """A person's account, created when they first appear."""
         if name not in self.chats:
             self.chats[name] = await self.messenger.create_user(name, language_code=language)
         return self.chats[name]
@@ -328,7 +325,7 @@ class Player:
             if not links.unopened:
                 await self._step(t.Says(step.number, step.coach, f"/invite {step.name}"))
             if not links.unopened:
-                raise CannotDo(f"{step.coach} was given no link")
+                raise CannotDo(f"{step.coach} has no link")
             token = links.unopened[-1]
         if not step.used:
             links.open(token)
@@ -367,7 +364,7 @@ class Player:
     # --- arriving in one line -----------------------------------------------------------------------------------
 
     async def _coach(self, step: t.TapeCoach) -> None:
-        """An operator's invitation, opened for real; the questions after place and digest are answered."""
+        """Open an operator's invitation through the chat, and answer the questions about place and digest."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins as a coach, by the operator's invitation")
         self._muted = True
@@ -383,7 +380,7 @@ class Player:
             self._muted = False
 
     async def _organiser(self, step: t.Organiser) -> None:
-        """The same for somebody who is to run cohorts."""
+        """The same for an organiser."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins as an organiser, by the operator's invitation")
         self._muted = True
@@ -402,7 +399,7 @@ class Player:
         await self._settle(name)
 
     async def _client(self, step: t.TapeClient) -> None:
-        """An invitation of the coach's, and every question answered: by the same messages as anybody's."""
+        """Open a coach's invitation and answer every question, with the same messages as anybody."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins by {step.coach}'s invitation and answers every question")
         self._muted = True
@@ -437,7 +434,7 @@ class Player:
 
 
 def buttons(messages: Sequence[SeenMessage], label: str) -> list[tuple[SeenMessage, Button]]:
-    """The buttons with this label, newest message first, down each message; whatever their case, if that is clear."""
+    """The buttons with this label, newest message first, top to bottom; ignoring case if unambiguous."""
     every = [
         (message, button, shown(button.label))
         for message in reversed(messages)
@@ -450,7 +447,7 @@ def buttons(messages: Sequence[SeenMessage], label: str) -> list[tuple[SeenMessa
 
 
 def answers(step: t.TapeClient, tape: t.Tape) -> dict[str, list[str]]:
-    """What this client answers to each question of the enrolment, in order: the data of a button, or typed words."""
+    """This client's answer to each enrolment question, in order: a button's data, or text."""
     given = step.given
     weekday, at = t.slot(given.get("slot", "")) or (tape.start.weekday(), tape.start.time())
     cautions = [c for c in given.get("cautions", "").split(",") if c]

@@ -1,4 +1,4 @@
-"""Tapes: scripted conversations in a text file, one step a line. This module reads them; `player` plays them.
+"""Tapes: scripted conversations in a text file, one step per line. This module parses them; `player` plays them.
 
     # the invented practice of Rowan
     start 2026-03-02 07:00 Europe/London
@@ -192,8 +192,8 @@ class Presses:
 
 @dataclass(frozen=True, slots=True)
 class Opens:
-    """coach "" presses Start without a link; OPERATOR is who invites coaches; used: the link opened last; link: the
-    number of one of all the links that coach was given, 0 for the newest that nobody opened."""
+    """coach "" presses Start without a link; OPERATOR invites coaches; used: the link opened last; link: number among
+    all of that coach's links, 0 for the newest unopened one."""
 
     number: int
     name: str
@@ -212,7 +212,7 @@ class Sends:
 @dataclass(frozen=True, slots=True)
 class Does:
     """act: "blocks", "unblocks", "adds", "removes", "joins", "leaves" or "upgrades"; the last five with a group.
-    coach: whose link comes with the bot, "" for none; link: its number as in `Opens`, 0 for the newest."""
+    coach: whose link is used to add the bot, "" for none; link: its number as in `Opens`, 0 for the newest."""
 
     number: int
     name: str
@@ -224,7 +224,7 @@ class Does:
 
 @dataclass(frozen=True, slots=True)
 class Bot:
-    """The bot is stopped, starts again, or is killed when it next has something to send."""
+    """The bot is stopped, starts again, or is killed when it next sends something."""
 
     number: int
     act: Literal["stops", "starts", "crashes"]
@@ -271,7 +271,7 @@ _NAME = r"[^\W\d_][\w-]*"
 _ESCAPES = {"\n": "\\n", "#": "\\#", "\\": "\\\\"}
 _MEANT = {code[1:]: c for c, code in _ESCAPES.items()}
 _ESCAPED = re.compile(r"\\(n|#|\\|u[0-9a-f]{4})")
-_BREAKS = frozenset("\r\x0b\x0c\x1c\x1d\x1e\x85\u2028\u2029")  # where `splitlines` would cut a line in two
+_BREAKS = frozenset("\r\x0b\x0c\x1c\x1d\x1e\x85\u2028\u2029")  # where `splitlines` would split a line
 _COMMENT = re.compile(r"^\s*#.*$|\s#(?:\s.*)?$")
 _START = re.compile(r"start (\S+) (\S+) (\S+)")
 _AT = re.compile(r"at (\S+) (\S+)")
@@ -319,9 +319,9 @@ ACT_FORMS = (
 
 
 def read(text: str) -> Tape:
-    """Read a tape.
+    """Parse a tape.
 
-    Raises: CannotRead for the first line that cannot be read or cannot happen (unknown names, time going back).
+    Raises: CannotRead for the first line that cannot be parsed or cannot happen (unknown names, time going back).
     """
     reader = TapeReader()
     for number, line in enumerate(text.splitlines(), 1):
@@ -330,7 +330,7 @@ def read(text: str) -> Tape:
 
 
 def escaped(text: str) -> str:
-    """What somebody writes, as it stands in a line of a tape."""
+    """A message as written in a line of a tape."""
     return "".join(_ESCAPES.get(c) or (f"\\u{ord(c):04x}" if c in _BREAKS else c) for c in text)
 
 
@@ -345,7 +345,7 @@ def nth(number: int) -> str:
 
 
 def moment(now: datetime, at: datetime, where: ZoneInfo) -> str:
-    """The line that goes on from `now` to `at`: a wall time, or a time to wait where a wall time would not say it."""
+    """The line that moves from `now` to `at`: a local time, or a waiting time if a local time is not exact."""
     wall = at.astimezone(where)
     if _instant(f"{wall:%Y-%m-%d}", f"{wall:%H:%M:%S}", where) == at:
         return f"at {wall:%Y-%m-%d %H:%M:%S}".removesuffix(":00")
@@ -367,7 +367,7 @@ def _start(number: int, line: str) -> tuple[datetime, str]:
 
 
 def _instant(day: str, at: str, where: ZoneInfo) -> datetime | None:
-    """The instant of a wall time: the first pass where it comes twice, as a clock that stands still would show."""
+    """The instant of a local time: the first of two occurrences if it is ambiguous."""
     if not re.fullmatch(r"\d{4}-\d\d-\d\d", day) or not re.fullmatch(r"\d\d:\d\d(:\d\d)?", at):
         return None
     try:
@@ -378,7 +378,7 @@ def _instant(day: str, at: str, where: ZoneInfo) -> datetime | None:
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """How far a `TapeReader` had got."""
+    """A position of a `TapeReader`."""
 
     now: datetime | None
     people: frozenset[str]
@@ -389,7 +389,7 @@ class Mark:
 
 @dataclass(slots=True)
 class TapeReader:
-    """Reads a tape line by line, knowing who there is and what time it is by then. now: None before `start`."""
+    """Parses a tape line by line, keeping track of people and time. now: None before `start`."""
 
     zone_name: str = ""
     start: datetime | None = None
@@ -400,15 +400,15 @@ class TapeReader:
     groups: frozenset[str] = frozenset()
 
     def tape(self) -> Tape:
-        """Everything read so far."""
+        """Everything parsed so far."""
         if self.start is None:
             raise CannotRead(1, "", "a tape needs a first step", "start 2026-03-02 07:00 Europe/London")
         return Tape(self.start, self.zone_name, tuple(self.steps))
 
     def take(self, number: int, raw: str) -> TapeStep | None:
-        """Read one line and return its step; None for `start`, a comment or an empty line.
+        """Parse one line and return its step; None for `start`, a comment or an empty line.
 
-        Raises: CannotRead, and then the line counts as not read.
+        Raises: CannotRead, and then the line is ignored.
         """
         line = _COMMENT.sub("", raw).strip()
         if not line:
@@ -427,11 +427,11 @@ class TapeReader:
         return step
 
     def mark(self) -> Mark:
-        """Where reading has got to, for `go_back`."""
+        """The current position, for `go_back`."""
         return Mark(self.now, self.people, self.coaches, self.groups, len(self.steps))
 
     def go_back(self, mark: Mark) -> None:
-        """Forget what was read since `mark`: nobody could do it."""
+        """Return to `mark`, discarding lines that could not be played."""
         self.now, self.people, self.coaches, self.groups = mark.now, mark.people, mark.coaches, mark.groups
         del self.steps[mark.steps :]
 
@@ -451,7 +451,7 @@ class TapeReader:
                 return self._act(number, line, shape, match)
         raise CannotRead(number, line, "no step is written like this", ACT_FORMS)
 
-    # Lines that begin with a word of ours.
+    # Lines that start with a keyword.
 
     def _spoken(self, number: int, line: str, word: str, match: re.Match[str]) -> TapeStep:
         match word:
@@ -462,7 +462,7 @@ class TapeReader:
                 return TapeCoach(number, name, given)
             case "organiser":
                 name = self._new(number, line, match[1])
-                self.coaches |= {name}  # as far as links go
+                self.coaches |= {name}  # as far as links are concerned
                 return Organiser(number, name, pairs(number, line, match[2] or "", ORGANISER_KEYS))
             case "client":
                 if match[2] not in self.coaches:
@@ -488,7 +488,7 @@ class TapeReader:
             case "wait":
                 assert self.now is not None
                 passing = timedelta(**{_UNITS[match[2]]: float(match[1])})
-                at = self.now.astimezone(UTC) + passing  # in UTC: a clock change takes no time
+                at = self.now.astimezone(UTC) + passing  # in UTC, so that a clock change takes no time
                 return self._on_to(number, line, at.astimezone(self.now.tzinfo))
             case "bot":
                 return Bot(number, "starts" if match[1] == "starts" else "stops" if match[1] == "stops" else "crashes")
@@ -513,7 +513,7 @@ class TapeReader:
         self.now = at
         return At(number, at)
 
-    # Lines that begin with somebody's name.
+    # Lines that start with somebody's name.
 
     def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> TapeStep:
         name = match[1]

@@ -70,11 +70,11 @@ class Chat:
         return self.gets(Text(self.now, text, str(ref or self.refs), edited=True))
 
     def presses(self, data: str) -> Chat:
-        """A button of the question that is open now, or one that belongs to none."""
+        """Press a button of the question that is open now, or one that belongs to none."""
         return self.gets(Press(self.now, drawn(data, self.state.question)))
 
     def presses_old(self, callback: str) -> Chat:
-        """A button as it once was under a message."""
+        """Press a button of an old message."""
         return self.gets(Press(self.now, callback))
 
     def commands(self, name: str, argument: str = "") -> Chat:
@@ -162,7 +162,7 @@ class Chat:
 
     @property
     def callbacks(self) -> list[str]:
-        """The buttons just drawn, as the messenger gives them back."""
+        """The data of the current buttons, as the messenger returns it."""
         says = [effect for effect in self.effects if isinstance(effect, Say)]
         return [choice.callback for say in says for row in say.choices for choice in row]
 

@@ -14,9 +14,9 @@ class Metrics:
     def __init__(self) -> None:
         self.registry = CollectorRegistry()
         self.updates = Counter(
-            "samehour_updates", "Updates taken over from the messenger", ["way"], registry=self.registry
+            "samehour_updates", "Updates received from the messenger", ["way"], registry=self.registry
         )
-        self.unread = Counter("samehour_updates_not_read", "Updates of a form we do not know", registry=self.registry)
+        self.unread = Counter("samehour_updates_not_read", "Updates of an unknown form", registry=self.registry)
         self.turns = Counter("samehour_turns", "Events handled", registry=self.registry)
         self.turn_seconds = Histogram(
             "samehour_turn_batch_seconds",
@@ -25,25 +25,23 @@ class Metrics:
             registry=self.registry,
         )
         self.swept = Counter("samehour_due_swept", "Due rows turned into events", registry=self.registry)
-        self.messages = Counter(
-            "samehour_messages", "What came of sending a message", ["result"], registry=self.registry
-        )
+        self.messages = Counter("samehour_messages", "Results of sending messages", ["result"], registry=self.registry)
         self.send_seconds = Histogram(
             "samehour_send_seconds", "Time the messenger took", buckets=_FAST, registry=self.registry
         )
         self.late_seconds = Histogram(
             "samehour_message_late_seconds",
-            "From when a message was due until it was sent",
+            "Delay between the time a message was due and its sending",
             buckets=_SLOW,
             registry=self.registry,
         )
         self.waiting = Gauge(
             "samehour_waiting",
-            "Rows that wait in the database, of all workers: to be handled, to be sent, for a person to look at",
+            "Pending rows of all workers: to be handled, to be sent, set aside",
             ["what"],
             registry=self.registry,
         )
-        self.halted = Gauge("samehour_halted", "1 while the messenger makes everybody wait", registry=self.registry)
+        self.halted = Gauge("samehour_halted", "1 while the messenger halts all sending", registry=self.registry)
 
     def text(self) -> bytes:
         """Everything in the exposition format."""

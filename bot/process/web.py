@@ -1,12 +1,12 @@
-"""What the process serves over HTTP: updates pushed to it, and how it is doing.
+"""The process's HTTP endpoints: the webhook, health and metrics.
 
     POST <webhook path>   updates; 200 only once the update is committed
-    GET /healthz          200 while the process turns over
-    GET /readyz           200 when it can do its work, else 503 and which part cannot: database, schema, messenger
+    GET /healthz          200 while the event loop responds
+    GET /readyz           200 if it can work, else 503 naming what fails: database, schema, messenger
     GET /metrics          Prometheus
 
-The secret header is compared in constant time before anything is read; a body is read up to a limit.
-The messenger repeats whatever is not answered with 2xx, so a failure to commit loses nothing.
+The secret header is compared in constant time before anything is read; the size of a body is limited. The messenger
+repeats any update not answered with 2xx, so a failed commit loses nothing.
 """
 
 from __future__ import annotations
@@ -39,13 +39,13 @@ _log = log.get("web")
 
 
 class UpdateReader(Protocol):
-    """What the webhook needs of a transport: reading updates as they came."""
+    """The transport as the webhook needs it: parsing raw updates."""
 
     def read(self, raw: list[dict[str, Any]], now: Any) -> Batch: ...
 
 
 class Webhook:
-    """Takes pushed updates over, under the same rule as polling: committed first, confirmed after."""
+    """Receives pushed updates under the same rule as polling: commit first, then confirm."""
 
     def __init__(
         self, secret: str, reader: UpdateReader, keep: Keep, answers: Answers, clock: Clock, metrics: Metrics
@@ -78,7 +78,7 @@ class Webhook:
             if batch.events:
                 await self._keep(batch.events)
         except Exception:
-            _log.exception("an update could not be kept")
+            _log.exception("an update could not be stored")
             return PlainTextResponse("not kept, send it again", 503)
         self.answers.give(batch.events)
         self._metrics.updates.labels("webhook").inc()
@@ -87,7 +87,7 @@ class Webhook:
 
 
 class HttpServer:
-    """uvicorn, run as one part among others: signals are the process's business, not its."""
+    """uvicorn as one part among others; the process, not uvicorn, handles signals."""
 
     def __init__(
         self, app: Starlette, host: str, port: int, finish: Callable[[], Awaitable[None]] | None = None
@@ -98,7 +98,7 @@ class HttpServer:
         self._finish = finish
 
     async def run(self, stopping: asyncio.Event) -> None:
-        """Serve until `stopping`; then answer what is in hand, and `finish`."""
+        """Serve until `stopping`; then answer open requests, and `finish`."""
         options = uvicorn.Config(
             self._app,
             host=self._host,
@@ -127,7 +127,7 @@ class _Quiet(uvicorn.Server):
 
 
 async def _body(request: Request) -> bytes | None:
-    """Return the body, or None as soon as it is known to be too long."""
+    """The body, or None as soon as it is known to be too long."""
     said = request.headers.get("Content-Length", "")
     if said.isdigit() and int(said) > MOST_BYTES:
         return None
@@ -146,7 +146,7 @@ def application(
     path: str = "/updates",
     look: Callable[[], Awaitable[None]] | None = None,
 ) -> Starlette:
-    """Return the application. `probes` are asked by /readyz, by name; `look` brings the metrics up to date."""
+    """The application. `probes`: checked by /readyz, by name; `look` updates the metrics."""
 
     async def healthz(_: Request) -> Response:
         return PlainTextResponse("ok")

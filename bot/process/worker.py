@@ -1,13 +1,13 @@
-"""One process of the bot: taking updates in, turns, the sweep over what is due, and sending.
+"""One process of the bot: intake, turns, the sweep for due work, and delivery.
 
     intake --keep, ring--> turns --commit, ring--> delivery
                             ^ sweep: rung by APScheduler, and when a turn sets a timer
 
-Each part is a loop of its own that works until there is nothing to do and then waits for its bell. A bell is only a
-hint: what there is to do is in the database, so a bell lost in a crash delays by a second and loses nothing.
+Each part is a loop that works until nothing is left and then waits for its bell. A bell is only a hint: the work itself
+is in the database, so a bell lost in a crash causes a delay of a second and loses nothing.
 
-A process runs by itself between `start` and `stop`. Under a simulated clock, `settle` does instead everything that
-is due at one instant, through the same parts, until nothing is left.
+A process runs by itself between `start` and `stop`. With a simulated clock, `settle` instead does everything due at one
+instant, through the same parts, until nothing is left.
 """
 
 from __future__ import annotations
@@ -31,21 +31,21 @@ from bot.process.intake import Poller
 from bot.process.wakeup import WakeupEvent, pause
 from bot.store.database import Database
 
-LONGEST_IDLE = 1.0  # seconds; another process may have left something to do
+LONGEST_IDLE = 1.0  # seconds; another process may have left work
 HOUSEKEEPING_EVERY = 3600.0
-MENUS_EVERY = 15.0  # how long somebody who has just become a coach may see a client's menu
-# Seconds a thread keeps the interpreter while another waits for it. It is given up for each row written to SQLite
-# and each call of the network; who wants it back stood behind 5 ms (the usual) of somebody else's work.
+MENUS_EVERY = 15.0  # seconds; how long a new coach may still see a client's menu
+# Seconds a thread keeps the interpreter while another waits. It is released for every row written to SQLite and every
+# network call; a waiting thread would otherwise stall for the default 5 ms.
 SWITCH_AFTER = 0.001
-MOST_ROUNDS = 10_000  # of one settling: more means that something comes due again for ever
+MOST_ROUNDS = 10_000  # of one `settle`: more means that something is due again endlessly
 
-Work = Callable[[], Awaitable[int]]  # does one batch; how many there were
+Work = Callable[[], Awaitable[int]]  # processes one batch; returns its size
 
 _log = log.get("worker")
 
 
 class Account(Protocol):
-    """The messenger's side that a process opens and closes."""
+    """The messenger account that a process opens and closes."""
 
     async def open(self) -> None: ...
 
@@ -53,16 +53,16 @@ class Account(Protocol):
 
 
 class Server(Protocol):
-    """A web server that runs until it is told to stop."""
+    """A web server that runs until it is stopped."""
 
     async def run(self, stopping: asyncio.Event) -> None: ...
 
 
 @dataclass(frozen=True, slots=True)
 class Parts:
-    """What a process is made of; `bot.process.wiring` chooses them.
+    """The parts of a process; `bot.process.wiring` chooses them.
 
-    turns, sweep, housekeeping, menus: one batch each. poller: None where updates are pushed to `server`.
+    turns, sweep, housekeeping, menus: one batch each. poller: None if updates are pushed to `server`.
     """
 
     database: Database
@@ -84,7 +84,7 @@ class Parts:
 
 @dataclass(frozen=True, slots=True)
 class Bells:
-    """Who is rung for what."""
+    """One bell per loop."""
 
     turns: WakeupEvent
     sweep: WakeupEvent
@@ -96,8 +96,8 @@ class Bells:
 
 
 def _tune_interpreter() -> None:
-    """What was imported stays for good, and a batch of turns makes many small values that soon go again: the search for
-    cycles need neither look through the one nor begin anew a hundred times within the other."""
+    """Freeze imported objects and raise the garbage collector's threshold: a batch of turns allocates many short-lived
+    values."""
     sys.setswitchinterval(SWITCH_AFTER)
     gc.collect()
     gc.freeze()
@@ -105,7 +105,7 @@ def _tune_interpreter() -> None:
 
 
 class Service:
-    """A process. `live`: works by itself, in real time; else only when told to `settle`."""
+    """A process. `live`: works by itself, in real time; else only when `settle` is called."""
 
     def __init__(
         self,
@@ -128,14 +128,14 @@ class Service:
         self.opened = False
 
     async def start(self) -> None:
-        """Connect, take back what a killed predecessor held, and begin to work.
+        """Connect, reclaim what a killed predecessor held, and start working.
 
-        Raises: TokenRefused; CannotReach, only when not live: a live process waits for the messenger.
+        Raises: TokenRefused; CannotReach, but only if not live: a live process waits for the messenger.
         """
         await self._open()
         held = await self._parts.delivery.start_afresh()
         if held:
-            _log.info("took back messages that were being sent", count=held)
+            _log.info("reclaimed messages that were being sent", count=held)
         if not self._live:
             return
         _tune_interpreter()
@@ -155,7 +155,7 @@ class Service:
         _log.info("at work")
 
     async def stop(self) -> None:
-        """Take nothing new, finish what is in hand, and close everything."""
+        """Accept nothing new, finish work in progress, and close everything."""
         self._stopping.set()
         if self._scheduler is not None:
             self._scheduler.shutdown(wait=False)
@@ -163,7 +163,7 @@ class Service:
         ended = await asyncio.gather(*self._tasks, return_exceptions=True)
         for error in ended:
             if isinstance(error, BaseException):
-                _log.error("a part ended with a fault", exc_info=error)
+                _log.error("a part failed", exc_info=error)
         if self._parts.poller is not None:
             await self._parts.poller.answers.finish()
         await self._parts.account.close()
@@ -174,7 +174,7 @@ class Service:
     async def run(self, stop: asyncio.Event) -> None:
         """Start, work until `stop` is set, and stop cleanly.
 
-        Raises: whatever ended one of the parts, which never happens because of what somebody did or sent.
+        Raises: whatever ended one of the parts, which user input never does.
         """
         waiting = asyncio.create_task(stop.wait())
         starting = asyncio.create_task(self.start())
@@ -193,13 +193,13 @@ class Service:
             task.result()
 
     async def settle(self, now: datetime) -> None:
-        """Do everything that is due at `now`, and what comes of it, until nothing is left.
+        """Do everything due at `now`, and everything that follows from it, until nothing is left.
 
-        now: where a held clock is moved to first; any other clock must say it already.
-        Raises: RuntimeError if the process is live, or if there is no end to it.
+        now: a held clock is first moved to it; any other clock must already show it. Raises: RuntimeError if the
+        process is live, or if it never settles.
         """
         if self._live:
-            raise RuntimeError("a live process settles nothing: it works by itself")
+            raise RuntimeError("a live process works by itself and cannot be settled")
         if isinstance(self._parts.clock, HeldClock):
             self._parts.clock.move_to(now)
         for _ in range(MOST_ROUNDS):
@@ -212,17 +212,17 @@ class Service:
                     await self._parts.poller.answers.finish()
                 await self._set_menus_once()
                 return
-        raise RuntimeError("something comes due again for ever")
+        raise RuntimeError("work is due again without end")
 
     async def next_due(self) -> datetime | None:
-        """Return the next instant at which there is something to do; None when nothing will ever come due."""
+        """The next instant with work to do; None if nothing will ever be due."""
         found: Sequence[datetime | None] = (
             await self._parts.next_due(),
             await self._parts.delivery.next_due(),
         )
         return min((at for at in found if at is not None), default=None)
 
-    # Inside.
+    # Internals.
 
     async def _set_menus_once(self) -> None:
         if self._parts.menus is None:
@@ -253,7 +253,7 @@ class Service:
                 return
 
     async def _loop(self, part: str, work: Work, bell: WakeupEvent, idle: float | None = LONGEST_IDLE) -> None:
-        """Work until there is nothing to do, then wait for the bell; whatever fails is tried again."""
+        """Work until nothing is left, then wait for the bell; failures are retried with back-off."""
         failed = 0
         while not self._stopping.is_set():
             bell.hush()
@@ -263,16 +263,16 @@ class Service:
             except Exception:
                 failed += 1
                 if failed & (failed - 1) == 0:  # 1, 2, 4, 8 ...
-                    _log.exception("a part of the work failed", kind=part, attempt=failed)
+                    _log.exception("a batch failed", kind=part, attempt=failed)
                 await pause(self._stopping, min(backoff(failed, self._spread()).total_seconds(), 30.0))
                 continue
             if done:
-                bell.ring()  # there may be more, for this loop or for one beside it
+                bell.ring()  # there may be more, for this loop or a parallel one
             elif not self._stopping.is_set():
                 await bell.wait(idle)
 
     def _schedule(self) -> None:
-        """Have APScheduler ring: it holds nobody's schedule, and a ring it misses is made up by the next."""
+        """Let APScheduler ring. It holds no client's schedule, and the next ring makes up for a missed one."""
         from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
         self._scheduler = AsyncIOScheduler(timezone="UTC")
@@ -284,7 +284,7 @@ class Service:
                 bell.ring,
                 "interval",
                 seconds=seconds,
-                misfire_grace_time=None,  # never drop a ring for being late
+                misfire_grace_time=None,  # never drop a late ring
                 coalesce=True,
                 max_instances=1,
             )

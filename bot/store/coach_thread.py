@@ -26,7 +26,7 @@ class Word:
 
 
 def put(conn: Connection, said: Sequence[tuple[int, int | None, Direction, str]], now: datetime) -> None:
-    """Keep words: (client, coach, direction, text)."""
+    """Store messages: (client, coach, direction, text)."""
     if said:
         conn.execute(
             insert(words),
@@ -38,7 +38,7 @@ def put(conn: Connection, said: Sequence[tuple[int, int | None, Direction, str]]
 
 
 def thread(conn: Connection, client: Client, limit: int = 50) -> tuple[Word, ...]:
-    """Return the last words between a client and their coach, oldest first."""
+    """The last messages between a client and their coach, oldest first."""
     rows = conn.execute(
         select(words.c.direction, words.c.text, words.c.at)
         .where(words.c.client_id == client.id)
@@ -49,13 +49,13 @@ def thread(conn: Connection, client: Client, limit: int = 50) -> tuple[Word, ...
 
 
 def note(conn: Connection, client: Client, coach_id: int, text: str, now: datetime) -> None:
-    """Keep a coach's note on a client of theirs."""
+    """Store a coach's note on one of their clients."""
     row = {"client_id": client.id, "coach_id": coach_id, "text": text, "at": now}
     conn.execute(insert(notes), row)
 
 
 def notes_on(conn: Connection, client: Client, coach_id: int) -> tuple[tuple[str, datetime], ...]:
-    """Return a coach's own notes on a client, oldest first; another coach's are not theirs to read."""
+    """A coach's own notes on a client, oldest first; other coaches' notes are private."""
     rows = conn.execute(
         select(notes.c.text, notes.c.at)
         .where(notes.c.client_id == client.id, notes.c.coach_id == coach_id)

@@ -1,4 +1,4 @@
-"""What each chat's conversation remembers."""
+"""The state of each chat's conversation."""
 
 from __future__ import annotations
 
@@ -16,14 +16,14 @@ _LOAD = select(conversations.c.chat_id, conversations.c.state, conversations.c.u
 
 
 def load(conn: Connection, chats: Sequence[int]) -> dict[int, tuple[str, datetime]]:
-    """Return state (as `codec` wrote it) and last change of those chats that have one. One query."""
+    """State (as `codec` text) and last change, for those chats that have one. One query."""
     if not chats:
         return {}
     return {r.chat_id: (r.state, r.updated_at) for r in conn.execute(_LOAD, {"chats": list(chats)})}
 
 
 def save(conn: Connection, states: Mapping[int, tuple[str, datetime]]) -> None:
-    """Keep states, each with the instant of its change."""
+    """Store states, each with the instant of its change."""
     rows = [{"chat_id": chat, "state": state, "updated_at": at} for chat, (state, at) in states.items()]
     upsert(conn, conversations, rows, ("chat_id",), ("state", "updated_at"))
 

@@ -1,10 +1,11 @@
-"""Opening the database, and the threads it is used on.
+"""The database connection and its threads.
 
-SQLite has one writer thread, which keeps its connection; PostgreSQL has a few. Sync SQLAlchemy Core on a
-thread was measured five times faster than an asynchronous driver, three to four times faster than the ORM.
+SQLite has one writer thread, which keeps its connection; PostgreSQL has a few. In our measurements synchronous
+SQLAlchemy Core on a thread was five times faster than an asynchronous driver, and three to four times faster than the
+ORM.
 
-Every `write` is one transaction. On SQLite it begins as BEGIN IMMEDIATE: a transaction that starts by reading
-and then writes fails at once under WAL when somebody else wrote meanwhile, however long it may wait.
+Every `write` is one transaction. On SQLite it begins as BEGIN IMMEDIATE: with WAL, a transaction that reads before it
+writes fails at once if somebody else wrote in the meantime, whatever its timeout.
 """
 
 from __future__ import annotations
@@ -22,9 +23,9 @@ P = ParamSpec("P")
 R = TypeVar("R")
 Work = Callable[Concatenate[Connection, P], R]
 
-BUSY_TIMEOUT = 10_000  # ms; another process (the command line) may hold the file for a moment
+BUSY_TIMEOUT = 10_000  # ms; another process (the command line) may lock the file briefly
 SCRUB = "samehour_scrub"
-# PostgreSQL. jit: a turn's statements look dear to the planner and take a millisecond; compiling takes a hundred.
+# PostgreSQL. jit: a turn's statements look expensive to the planner but take a millisecond; compiling takes a hundred.
 OPTIONS = "-c timezone=UTC -c jit=off"
 
 
@@ -39,12 +40,12 @@ def _sqlite_engine(url: URL, synchronous: str) -> Engine:
 
     @event.listens_for(engine, "connect")
     def _connected(connection: Any, record: Any) -> None:
-        connection.isolation_level = None  # we begin; the driver's own way starts no transaction for SELECT or DDL
+        connection.isolation_level = None  # we begin transactions ourselves; the driver starts none for SELECT or DDL
         for pragma in (
             "journal_mode=WAL",
             f"synchronous={synchronous}",
             "foreign_keys=ON",
-            "secure_delete=ON",  # what is erased is overwritten
+            "secure_delete=ON",  # erased data is overwritten
             f"busy_timeout={BUSY_TIMEOUT}",
             "temp_store=MEMORY",
         ):
@@ -62,18 +63,18 @@ def _postgresql_engine(url: URL, threads: int) -> Engine:
     return create_engine(
         url.set(drivername="postgresql+psycopg"),
         pool_size=threads,
-        max_overflow=threads,  # what is called outside our threads: the command line, tests
+        max_overflow=threads,  # for calls outside our threads: the command line, tests
         pool_pre_ping=True,
-        pool_use_lifo=True,  # the connection that knows our statements
+        pool_use_lifo=True,  # prefer the connection that has our prepared statements
         connect_args={"options": OPTIONS, "prepare_threshold": 1, "connect_timeout": 10},
     )
 
 
 class Database:
-    """One database. Making it opens nothing: the first use does.
+    """One database, opened on first use.
 
-    url: sqlite:///file or postgresql://...; synchronous: of SQLite, FULL survives a power cut, NORMAL a
-    killed process; threads: how many transactions run at once on PostgreSQL.
+    url: sqlite:///file or postgresql://...; synchronous: for SQLite, FULL survives a power cut, NORMAL a killed
+    process; threads: concurrent transactions on PostgreSQL.
 
     Raises: ValueError for a database of another kind, or one in memory.
     """
@@ -93,7 +94,7 @@ class Database:
         self._writers = ThreadPoolExecutor(writers, thread_name_prefix="store-write")
         self._readers = ThreadPoolExecutor(2, thread_name_prefix="store-read")
 
-    # Work is given as a function and its arguments, so that it runs wholly on a thread of ours.
+    # Work is passed as a function with arguments, so that it runs entirely on one of our threads.
 
     def _write(self, work: Callable[..., R], args: tuple[Any, ...]) -> R:
         with self.engine.connect() as conn:
@@ -104,7 +105,7 @@ class Database:
         return result
 
     def _checkpoint(self) -> None:
-        """Move the log into the file and empty it, so that no erased page lives on in the log."""
+        """Checkpoint: move the log into the file and truncate it, so that no erased page remains in the log."""
         raw = self.engine.raw_connection()
         try:
             raw.cursor().execute("PRAGMA wal_checkpoint(TRUNCATE)")
@@ -116,15 +117,15 @@ class Database:
             return work(conn, *args)
 
     async def write(self, work: Work[..., R], *args: Any) -> R:
-        """Run `work(conn, *args)` in one transaction; what it returns. Rolled back if it raises."""
+        """Run `work(conn, *args)` in one transaction and return its result. Rolled back if it raises."""
         return await asyncio.get_running_loop().run_in_executor(self._writers, self._write, work, args)
 
     async def read(self, work: Work[..., R], *args: Any) -> R:
-        """The same for work that only reads: it never waits for a writer on SQLite."""
+        """Like `write`, for work that only reads; on SQLite it never waits for a writer."""
         return await asyncio.get_running_loop().run_in_executor(self._readers, self._read, work, args)
 
     def write_now(self, work: Work[..., R], *args: Any) -> R:
-        """`write` for code without an event loop. Not to be called from within a `write`."""
+        """`write` for code without an event loop. Must not be called from within a `write`."""
         return self._writers.submit(self._write, work, args).result()
 
     def read_now(self, work: Work[..., R], *args: Any) -> R:
@@ -132,12 +133,12 @@ class Database:
         return self._readers.submit(self._read, work, args).result()
 
     def close(self) -> None:
-        """Finish what was begun, then let go of every connection. A closed database cannot be used again."""
+        """Finish work in progress, then close every connection. A closed database cannot be used again."""
         self._writers.shutdown(wait=True)
         self._readers.shutdown(wait=True)
         self.engine.dispose()
 
 
 def scrub_after(conn: Connection) -> None:
-    """Ask that the log be emptied as soon as this transaction is committed: something was erased in it."""
+    """Request a checkpoint after this transaction commits, because it erased data."""
     conn.info[SCRUB] = True

@@ -1,7 +1,7 @@
-"""Erasing a person: no reading, name or message text of theirs stays, in the file or in its log.
+"""Erase a person: no reading, name or message text remains, in the file or in its log.
 
-SQLite overwrites what is deleted (secure_delete), and its log is emptied after the commit (`scrub_after`). On
-PostgreSQL deleted rows are overwritten when VACUUM next passes. A backup made before still has everything.
+SQLite overwrites what is deleted (secure_delete), and its log is truncated after the commit (`scrub_after`). On
+PostgreSQL deleted rows are overwritten at the next VACUUM. An earlier backup still contains everything.
 """
 
 from __future__ import annotations
@@ -25,10 +25,11 @@ from bot.store.schema import (
 
 
 def client(conn: Connection, client_id: int, now: datetime, actor: str = "") -> None:
-    """Erase a client: their row and everything that hangs on it, their chat, and what staff would still be told.
+    """Erase a client: their row and everything that depends on it, their chat, and pending messages to staff about
+    them.
 
-    What they typed meanwhile and nobody has handled stays until it is: then it comes from a stranger. actor: who
-    asked, as in `audit`; the client themselves unless said.
+    Their unhandled inbox rows stay until handled, as coming from a stranger. actor: who requested it, as in `audit`; by
+    default the client.
     """
     person = conn.execute(
         select(people.c.id, people.c.chat_id)
@@ -45,7 +46,7 @@ def client(conn: Connection, client_id: int, now: datetime, actor: str = "") -> 
 
 
 def staff(conn: Connection, person_id: int, now: datetime, actor: str) -> None:
-    """Erase a coach or organiser: their name, notes, templates, invitations and chat. Clients stay, without a coach."""
+    """Erase a coach or organiser: name, notes, templates, invitations and chat. Clients stay, without a coach."""
     chat_id = conn.execute(select(people.c.chat_id).where(people.c.id == person_id)).scalar_one_or_none()
     mine = select(coaches.c.id).where(coaches.c.person_id == person_id)
     organised = select(organisers.c.id).where(organisers.c.person_id == person_id)

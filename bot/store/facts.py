@@ -1,7 +1,7 @@
-"""What is known of the people whose chats are being worked off: one query a kind of fact, however many chats.
+"""Facts about the people whose chats are being processed: one query per kind of fact, for any number of chats.
 
 Six queries for any number of clients: who they are (with plan, coach and the conversation's state), readings, open
-flags, goals, what they heard lately, cohorts.
+flags, goals, recent encouragements, cohorts.
 """
 
 from __future__ import annotations
@@ -24,8 +24,8 @@ from core.reading import Reading
 
 @dataclass(frozen=True, slots=True)
 class CoachContact:
-    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more.
-    reachable: whether what is sent there arrives."""
+    """Contact details of a client's coach. chat_id: None if they no longer have a chat. reachable: whether messages
+    arrive."""
 
     id: int
     name: str
@@ -38,7 +38,7 @@ class CoachContact:
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """Who a chat belongs to: a client (with their coach, if any) or staff. state: as `codec` wrote it."""
+    """The person of a chat: a client (with their coach, if any) or staff. state: as `codec` text."""
 
     client: Client | None
     coach: CoachContact | None
@@ -50,7 +50,7 @@ class Known:
 
 @dataclass(frozen=True, slots=True)
 class History:
-    """The rest of what is known of a client."""
+    """A client's history: the rest of the facts."""
 
     readings: tuple[Reading, ...] = ()
     flags: tuple[OpenFlag, ...] = ()
@@ -93,7 +93,7 @@ _WHO = (
 
 
 def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
-    """Return whom each private chat belongs to; strangers are not in it. One query."""
+    """The person of each private chat; strangers are omitted. One query."""
     found: dict[int, Known] = {}
     for r in conn.execute(_WHO, {"chats": list(chats)}):
         client = coach = staff = None
@@ -118,7 +118,7 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
 
 
 def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dict[int, History]:
-    """Return the rest of what is known of clients. Five queries."""
+    """The histories of clients. Five queries."""
     wanted = list(client_ids)
     if not wanted:
         return {}

@@ -1,4 +1,4 @@
-"""Goals: one a measure."""
+"""Goals: one per measure."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ _LOAD = select(goals).where(among(goals.c.client_id, "clients")).order_by(goals.
 
 
 def load(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[GoalFact, ...]]:
-    """Return the goals of clients. One query."""
+    """The goals of clients. One query."""
     found: dict[int, list[GoalFact]] = {}
     for r in conn.execute(_LOAD, {"clients": list(client_ids)}):
         found.setdefault(r.client_id, []).append(GoalFact(r.measure, r.target, r.by, r.set_at))
@@ -22,7 +22,7 @@ def load(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[GoalFac
 
 
 def put(conn: Connection, wanted: Sequence[tuple[int, GoalFact]]) -> None:
-    """Set goals, as (client, goal); one of the same measure is replaced. No two may be the same."""
+    """Set goals, as (client, goal), replacing those for the same measure. No two may be for the same one."""
     rows = [
         {"client_id": client, "measure": g.measure, "target": g.target, "by": g.by, "set_at": g.set_at}
         for client, g in wanted

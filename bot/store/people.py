@@ -1,4 +1,4 @@
-"""People: one for each private chat, in one role."""
+"""People: one per private chat, with one role."""
 
 from __future__ import annotations
 
@@ -31,9 +31,9 @@ class Staff:
 
 
 def add(conn: Connection, chat_id: int, role: Role, name: str, language: str, now: datetime) -> int:
-    """Make the person of a chat that has none; their id.
+    """Create the person of a new chat; return the id.
 
-    Raises: IntegrityError when the chat has one: two roles in one chat is our fault.
+    Raises: IntegrityError if the chat already has one (a bug: a chat has one role).
     """
     row = {"chat_id": chat_id, "role": role.value, "name": name, "language": language, "created_at": now}
     made: int = conn.execute(insert(people).returning(people.c.id), row).scalar_one()
@@ -41,7 +41,7 @@ def add(conn: Connection, chat_id: int, role: Role, name: str, language: str, no
 
 
 def person_of(conn: Connection, chat_id: int) -> int | None:
-    """Return the id of the person of a private chat; None for a stranger."""
+    """The id of the person of a private chat; None for a stranger."""
     return conn.execute(select(people.c.id).where(people.c.chat_id == chat_id)).scalar_one_or_none()
 
 
@@ -50,19 +50,19 @@ def set_language(conn: Connection, person_id: int, language: str) -> None:
 
 
 def set_reachable(conn: Connection, chat_id: int, reachable: bool) -> None:
-    """The messenger said whether this chat can be written to."""
+    """Record whether the messenger can deliver to this chat."""
     conn.execute(update(people).where(people.c.chat_id == chat_id).values(reachable=reachable))
 
 
 def add_coach(conn: Connection, person_id: int, name: str, now: datetime) -> int:
-    """Make a person a coach; the coach's id."""
+    """Make a person a coach; return the coach's id."""
     row = {"person_id": person_id, "name": name, "created_at": now}
     made: int = conn.execute(insert(coaches).returning(coaches.c.id), row).scalar_one()
     return made
 
 
 def add_organiser(conn: Connection, person_id: int, name: str, now: datetime) -> int:
-    """Make a person an organiser (a coach may be one too); the organiser's id."""
+    """Make a person an organiser (a coach may be one too); return the organiser's id."""
     row = {"person_id": person_id, "name": name, "created_at": now}
     made: int = conn.execute(insert(organisers).returning(organisers.c.id), row).scalar_one()
     return made
@@ -88,7 +88,7 @@ _staff = (
 
 
 def staff(conn: Connection, chat_id: int) -> Staff | None:
-    """Return the coach or organiser whose chat this is; None for anybody else."""
+    """The coach or organiser of this chat; None for anybody else."""
     r = conn.execute(_staff.where(people.c.chat_id == chat_id)).one_or_none()
     if r is None:
         return None
@@ -96,7 +96,7 @@ def staff(conn: Connection, chat_id: int) -> Staff | None:
 
 
 def coach(conn: Connection, coach_id: int) -> Staff | None:
-    """Return a coach by their id, if they have a chat."""
+    """A coach by id, if they have a chat."""
     r = conn.execute(_staff.where(coaches.c.id == coach_id)).one_or_none()
     if r is None:
         return None

@@ -1,4 +1,4 @@
-"""How long what is kept is kept, and the tidying that keeps to it."""
+"""Retention periods, and the job that enforces them."""
 
 from __future__ import annotations
 
@@ -15,15 +15,15 @@ from core.care import Status
 from core.reading import How
 from core.watching.flags import QUIET, RULES, Clears
 
-STRANGERS = timedelta(hours=1)  # after that they may hear their one answer again
+STRANGERS = timedelta(hours=1)  # after that they may get the standard reply again
 
 
 @dataclass(frozen=True, slots=True)
 class RetentionPeriods:
-    """How long. inbox: keys of handled events (what was in them goes when they are handled). sent: what became of
-    messages, and their occasions (what they said goes when they are sent). left: the data of clients who left.
-    side_notes: early weights; the guard looks back over one cycle, of 42 days at most. withdrawn: readings taken
-    back. words: between clients and coaches. audit: who did what, without content."""
+    """How long data is kept. inbox: keys of handled events (their content is deleted when handled). sent: outcomes of
+    messages, and their occasions (their content is deleted when sent). left: the data of clients who left. side_notes:
+    early weights; the guard looks back over one cycle of at most 42 days. withdrawn: withdrawn readings. words:
+    messages between clients and coaches. audit: the audit log."""
 
     inbox: timedelta = timedelta(days=30)
     sent: timedelta = timedelta(days=90)
@@ -35,9 +35,9 @@ class RetentionPeriods:
 
 
 def tidy(conn: Connection, now: datetime, kept: RetentionPeriods) -> int:
-    """Forget what has been kept long enough, and clear flags that have been quiet for four weeks; how many rows.
+    """Delete everything past its retention period, and clear flags quiet for four weeks; return the number of rows.
 
-    For now and then: each statement goes once over old rows.
+    To be run occasionally: each statement scans old rows once.
     """
     return sum(_tidied(conn, now, kept))
 
@@ -62,7 +62,7 @@ def _tidied(conn: Connection, now: datetime, kept: RetentionPeriods) -> Iterable
 
 
 def _gone(conn: Connection, old: Delete) -> int:
-    """Delete what is kept no longer, so that nothing of it stays in the file either; how many rows."""
+    """Delete expired rows, without leaving traces in the file; return how many."""
     count = conn.execute(old).rowcount
     if count:
         scrub_after(conn)

@@ -1,9 +1,9 @@
 """Every table. Instants are UTC; values are exact decimals as text; structured values are `codec` text.
 
-What must happen once has a unique key here: an update (`inbox.key`), a message (`outbox.occasion`), a reading
-(`readings.client_id, key`), an open flag, a timer, a slot's outcome. NULL means "not yet" or "not said".
+Everything that must happen only once has a unique key: an update (`inbox.key`), a message (`outbox.occasion`), a
+reading (`readings.client_id, key`), an open flag, a timer, a slot's outcome. NULL means "not yet" or "not given".
 
-Handled inbox rows lose their event, and sent outbox rows their message; everything of one client goes with its
+Handled inbox rows lose their event, and sent outbox rows their message; everything of a client is deleted with their
 row (ON DELETE CASCADE).
 """
 
@@ -66,7 +66,7 @@ def code(name: str) -> Column[str]:
 
 # --- who ---------------------------------------------------------------------------------------------------
 
-people = Table(  # a private chat has one person, and a person one role
+people = Table(  # each private chat has one person, and each person one role
     "people",
     metadata,
     key(),
@@ -74,7 +74,7 @@ people = Table(  # a private chat has one person, and a person one role
     Column("role", Text, nullable=False),  # "client", "coach", "organiser"
     words_of("name"),
     Column("language", Text, nullable=False, server_default=text("'en'")),
-    Column("zone_name", Text),  # of staff; a client's is in clients
+    Column("zone_name", Text),  # for staff; a client's is in clients
     Column("reachable", Boolean, nullable=False, server_default=true()),
     Column("created_at", Instant, nullable=False),
     sqlite_autoincrement=True,
@@ -121,20 +121,20 @@ clients = Table(
     Column("sex", Text),
     Column("stature", Exact),  # cm
     Column("background", Text),
-    code("cautions"),  # sorted, comma between
+    code("cautions"),  # sorted, separated by commas
     Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
     Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
     Column("weekday", Integer),
     Column("at", Time),
     Column("zone_name", Text),
-    Column("plan", Text),  # codec; NULL is the usual plan
-    Column("baseline_since", Instant),  # as in the plan, where a query needs it
+    Column("plan", Text),  # codec; NULL is the default plan
+    Column("baseline_since", Instant),  # as in the plan, for use in queries
     Column("paused_until", Date),
-    Column("next_due_at", Instant),  # NULL: nothing will come due
+    Column("next_due_at", Instant),  # NULL: nothing will be due
     Column("next_due_day", Date),  # the local date next_due_at belongs to
     Column("asked", Date),  # last slot date that was asked
     Column("answered", Date),  # last slot date that got any answer
-    count("missed"),  # slots in a row that were asked and got none
+    count("missed"),  # consecutive slots asked but not answered
     Column("created_at", Instant, nullable=False),
     Column("left_at", Instant),
     Index("ix_clients_due", "next_due_at", "id"),
@@ -145,15 +145,15 @@ invitations = Table(
     "invitations",
     metadata,
     key(),
-    Column("token_hash", Text, nullable=False, unique=True),  # SHA-256, hex; the token itself is never kept
+    Column("token_hash", Text, nullable=False, unique=True),  # SHA-256, hex; the token itself is never stored
     Column("kind", Text, nullable=False),  # "client", "coach", "organiser", "cohort", "group"
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), index=True),
     words_of("by_name"),
     words_of("for_name"),
     Column("plan", Text),
-    Column("client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True),  # a client set up before
+    Column("client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True),  # a client set up in advance
     Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), index=True),
-    Column("uses_left", Integer, nullable=False, server_default=text("1")),  # a cohort's link serves many
+    Column("uses_left", Integer, nullable=False, server_default=text("1")),  # a cohort's link has many uses
     Column("created_at", Instant, nullable=False),
     Column("expires_at", Instant, nullable=False, index=True),
     Column("used_at", Instant),
@@ -202,12 +202,12 @@ outbox = Table(
     Column("chat_id", BigInteger, nullable=False),
     Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), index=True),
     Column("is_group", Boolean, nullable=False, server_default=false()),
-    Column("about", Key),  # the client a message to staff is about; goes with them
-    Column("language", Text),  # where no person says it
+    Column("about", Key),  # the client a message to staff is about; deleted with them
+    Column("language", Text),  # if there is no person with one
     Column("message", Text),  # codec
     Column("choices", Text),  # codec
-    code("ref"),  # the platform message a "drop_buttons" is about
-    count("priority"),  # 0 answers somebody who waits, 1 can stand behind those
+    code("ref"),  # the platform message for a "drop_buttons"
+    count("priority"),  # 0: somebody is waiting for it; 1: everything else
     Column("due_at", Instant, nullable=False),  # the order within a chat
     Column("ready_at", Instant, nullable=False),  # not before: due, a retry, or the end of a lease
     Column("status", Text, nullable=False, server_default=text("'pending'")),  # "sent", "failed"
@@ -274,7 +274,7 @@ readings = Table(
     sqlite_autoincrement=True,
 )
 
-slots = Table(  # what became of each slot
+slots = Table(  # the outcome of each slot
     "slots",
     metadata,
     of_client(primary_key=True),
@@ -290,7 +290,7 @@ flags = Table(
     key(),
     of_client(),
     Column("code", Text, nullable=False),
-    code("measure"),  # "" when the flag is about no one measure
+    code("measure"),  # "" if the flag is not about a single measure
     Column("severity", Text, nullable=False),
     Column("evidence", Text),  # codec
     Column("since", Instant, nullable=False),
@@ -353,7 +353,7 @@ words = Table(  # the thread between a client and their coach
     sqlite_autoincrement=True,
 )
 
-templates = Table(  # plans a coach saved
+templates = Table(  # a coach's saved plans
     "templates",
     metadata,
     key(),
@@ -379,16 +379,16 @@ cohorts = Table(
     Column("weekday", Integer),
     Column("at", Time),
     Column("zone_name", Text),
-    Column("counts", Text),  # codec: keys of what is counted
+    Column("counts", Text),  # codec: keys of the pooled measures
     Column("language", Text, nullable=False, server_default=text("'en'")),
     Column("created_at", Instant, nullable=False),
     Column("closed_at", Instant),
-    Column("next_at", Instant, index=True),  # when there is something to do for it; NULL: never again
-    Column("closing", Text),  # codec; the closing report as it was made
+    Column("next_at", Instant, index=True),  # when its next task is due; NULL: never again
+    Column("closing", Text),  # codec; the closing report as created
     sqlite_autoincrement=True,
 )
 
-cohort_weeks = Table(  # pooled figures as they were told: they never change, so no difference tells of anybody
+cohort_weeks = Table(  # published pooled figures: immutable, so that no difference reveals anything about a person
     "cohort_weeks",
     metadata,
     Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), primary_key=True),
@@ -421,7 +421,7 @@ groups = Table(
 
 # --- the works ---------------------------------------------------------------------------------------------
 
-audit = Table(  # who did what to whom; numbers and codes only, so that nothing need be erased
+audit = Table(  # who did what to whom; ids and codes only, so that nothing needs to be erased
     "audit",
     metadata,
     key(),
@@ -432,7 +432,7 @@ audit = Table(  # who did what to whom; numbers and codes only, so that nothing 
     sqlite_autoincrement=True,
 )
 
-pace = Table(  # the shared send rate: each row is one limit, kept as the instant its next send is free
+pace = Table(  # the shared rate limits: one row per limit, with the instant at which its next send is allowed
     "pace",
     metadata,
     Column("key", Text, primary_key=True),  # "all", "chat/<id>", "group/<id>"

@@ -1,8 +1,8 @@
 """Whether a sentence unmistakably asks to leave the programme, or to have everything deleted.
 
-What destroys must be meant: "forget it", "don't forget me" and "leave the weight out" are everyday talk. So a word
-alone is never enough: somebody does something (delete, quit) to all of it (my data, the programme), in one clause,
-neither denied nor asked nor supposed, and not said of a part ("delete the last number").
+A destructive request must be unmistakable: "forget it", "don't forget me" and "leave the weight out" are everyday talk.
+So a single word is never enough: an action (delete, quit) must apply to everything (my data, the programme), in one
+clause, not negated, asked or conditional, and not about a part ("delete the last number").
 """
 
 from __future__ import annotations
@@ -19,16 +19,16 @@ LONGEST = 40  # words; a longer message tells a story
 
 
 def destroys(text: str, words: Lexicon, english: Lexicon) -> Intent | None:
-    """FORGET, LEAVE, or None when it is neither beyond doubt."""
+    """FORGET, LEAVE, or None if it is not unmistakably either."""
     folded = plain(text)
     if "?" in folded or len(folded.split()) > LONGEST:
         return None
     for lexicon in dict.fromkeys((words, english)):
         for clause in _CLAUSE.split(folded):
             said = bare_words(clause)
-            no = f"{lexicon.destroys.no}|{words.destroys.no}"  # "quitter" begins like "quit": denied by "pas"
-            if (wish := _clause(said, lexicon.destroys, no)) is not None:
-                return wish
+            no = f"{lexicon.destroys.no}|{words.destroys.no}"  # "quitter" starts like "quit": negated by "pas"
+            if (found := _clause(said, lexicon.destroys, no)) is not None:
+                return found
     return None
 
 
@@ -52,7 +52,8 @@ def _any(said: Sequence[str], lines: Sequence[str], no: str) -> bool:
 
 
 def _denied(said: Sequence[str], at: int, no: str) -> bool:
-    """A "no" before what is done, right after it ("supprime pas"), or at the very end ("lösche sie bitte nicht")."""
+    """Whether a "no" precedes the action, directly follows it ("supprime pas"), or at the very end ("lösche sie bitte
+    nicht")."""
     return _holds([*said[:at], *said[at + 1 : at + 3]], no) or _holds(said[-1:], no)
 
 
@@ -63,7 +64,7 @@ def _groups(line: str) -> tuple[str, ...]:
 
 @cache
 def _patterns(group: str) -> tuple[tuple[str, ...], ...]:
-    """The phrases of one group, folded; a word ending in * stands for its beginning."""
+    """The phrases of one group, folded; a trailing * matches any ending."""
     found = []
     for phrase in group.split("|"):
         parts = []
@@ -80,7 +81,7 @@ def _holds(said: Sequence[str], group: str) -> bool:
 
 
 def _place(said: Sequence[str], group: str) -> int | None:
-    """Where the first phrase of the group stands."""
+    """The position of the group's first phrase."""
     return next(
         (
             i

@@ -64,7 +64,7 @@ class WordRole(StrEnum):
     SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
     MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
     PLEASE = "please"  # politeness around a request
-    LEAD = "lead"  # leads up to a reading and says nothing of its own: "the scales say", "I got", "top"
+    LEAD = "lead"  # introduces a reading without meaning of its own: "the scales say", "I got", "top"
 
 
 class Intent(StrEnum):
@@ -119,11 +119,11 @@ class Level(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Destroys:
-    """How a language says that all is to be deleted, or that one leaves for good. Phrases as in `Sign.parts`.
+    """How a language expresses deleting everything, or leaving for good. Phrases as in `Sign.parts`.
 
-    forget, leave: lines of word groups joined by &, all of which one clause must hold; a line that begins with ! holds
-    its own negation ("no longer want").  no: words that deny.  if_: words that suppose.  partly: words that make a
-    deletion one of a part ("delete the last number"), which is no deletion of all.
+    forget, leave: lines of word groups joined by &, all of which one clause must contain; a line that starts with !
+    contains its own negation ("no longer want"). no: negations. if_: conditionals. partly: words that limit a deletion
+    to a part ("delete the last number").
     """
 
     forget: tuple[str, ...] = ()

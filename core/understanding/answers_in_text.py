@@ -245,7 +245,7 @@ def whole_numbers(text: str, words: Lexicon) -> list[int]:
 
 
 def names_in(text: str, words: Lexicon) -> frozenset[str]:
-    """The measures a text names."""
+    """The measures named in a text."""
     return frozenset(key for token in tokens(plain(text), lexicon_of(words)) for key in token.entry.measures)
 
 

@@ -1,8 +1,8 @@
-"""A number inside a sentence about something else is no answer: "I lifted 60 kg", "bought 5 kg of potatoes".
+"""A number inside a sentence about something else is not an answer: "I lifted 60 kg", "bought 5 kg of potatoes".
 
-What is said before the number in its own clause decides. Words we know (the measure's name, fillers, hedges, days,
-the unit) lead up to an answer; a word we do not know, or another person, tells a story, and then the number is asked
-back, not stored. Words after the number are remarks: "82.4, slept badly".
+The words before the number, in its own clause, decide. Known words (the measure's name, fillers, hedges, days, the
+unit) introduce an answer; an unknown word, or another person, makes it a story, and then the number is confirmed
+before it is stored. Words after the number are remarks: "82.4, slept badly".
 """
 
 from __future__ import annotations
@@ -24,9 +24,8 @@ LEADING = (Intent.GREETING, Intent.THANKS, Intent.YES, Intent.DONE, Intent.SAME,
 
 
 def sure(answers: tuple[Answer, ...], text: str, words: Lexicon, asked: Measure | None) -> tuple[Answer, ...]:
-    """The same answers, those of a story doubted.
-
-    One to the open question is asked back where the value is a usual one; a number nobody asked for is not taken.
+    """The same answers, those in a story doubted. One to the open question is confirmed if the value is usual; a number
+    that was not asked for is ignored.
     """
     return tuple(_doubted(answer, asked) for answer in answers) if tells(text, words) else answers
 
@@ -40,7 +39,7 @@ def _doubted(answer: Answer, asked: Measure | None) -> Answer:
 
 
 def tells(text: str, words: Lexicon) -> bool:
-    """Whether the words before the first number tell of something else."""
+    """Whether the words before the first number are about something else."""
     folded = plain(text)
     if any(word in _others(words) for word in bare_words(folded)):
         return any(_number(t) for t in tokens(folded, lexicon_of(words)))
@@ -62,7 +61,7 @@ def _number(token: Token) -> bool:
 
 @cache
 def _known(words: Lexicon) -> frozenset[str]:
-    """Words that lead up to an answer without saying anything of their own: days, greetings, a yes."""
+    """Words that introduce an answer without meaning of their own: days, greetings, a yes."""
     return frozenset(
         word for lexicon in (words, ENGLISH) for phrase in _leading(lexicon) for word in bare_words(phrase)
     )
@@ -75,13 +74,13 @@ def _leading(lexicon: Lexicon) -> Iterator[str]:
             yield from map(plain, spellings)
         for phrases in (calendar.today, calendar.at, calendar.am, calendar.pm):
             yield from map(plain, phrases)
-    for wish in LEADING:
-        yield from map(plain, lexicon.intents.get(wish, ()))
+    for intent in LEADING:
+        yield from map(plain, lexicon.intents.get(intent, ()))
     yield from map(plain, lexicon.roles.get(WordRole.PLEASE, ()))
 
 
 @cache
 def _others(words: Lexicon) -> frozenset[str]:
-    """Somebody else: their number is not the client's."""
+    """Words for other people, whose numbers are not the client's."""
     phrases = words.concepts.get(Concept.OTHERS, "").split(",")
     return frozenset(plain(p.strip()) for p in phrases if " " not in p.strip() and "*" not in p and p.strip())

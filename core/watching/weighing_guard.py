@@ -13,10 +13,9 @@ never scored, charted or commented on, and its size and direction are never hint
 | second                                       | SECOND   | warmer: what made today a day to check?  |
 | third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
-OFTEN also raises the flag "weighing often", with the count.
-A correction (an edit, "undo", "I meant 82.4") is not an attempt, for 24 hours and of that same weigh-in; later the new
-number is a weight like any other. A weigh-in that was taken back still was one. A cycle runs from one official weight
-to the next.
+OFTEN also raises the flag "weighing often", with the count. A correction (an edit, "undo", "I meant 82.4") is not an
+attempt if made within 24 hours for the same weigh-in; later, the new number is a weight like any other. A withdrawn
+weigh-in still counts as one. A cycle runs from one official weight to the next.
 """
 
 from __future__ import annotations
@@ -68,8 +67,8 @@ def guard(
 ) -> Guarded:
     """Look up the step for an unrequested weight at `now`.
 
-    weights: this client's weights, side notes included, oldest first.  zone: whose days "one day" means.
-    taken_back: when the last weigh-in was that somebody undid. A new number soon after it is its correction.
+    weights: this client's weights, side notes included, oldest first.  zone: the client's, which decides what "one day"
+    is. taken_back: when the last withdrawn weigh-in took place. A new number soon after it is its correction.
     """
     if directed:
         return Guarded(GuardStep.DIRECTED)

@@ -35,7 +35,7 @@ from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Command, Event, Press, Text
 from core.dialogue.kit.messages import Together
 from core.language.danger_signs import recognise
-from core.language.intents import intent
+from core.language.intents import intent_of
 from core.measures import MEASURES
 from core.measures.measure import MeasureKind, Misunderstood, Understood
 from core.reading import How, Reading
@@ -219,12 +219,12 @@ def _rules(event: Event, d: ClientStep) -> list[Row]:
             return []
     alarm = recognise(text, d.words)
     typed = buttons.typed(d, text)
-    wish = intent(text, d.words)
+    intent = intent_of(text, d.words)
     asked = buttons.asked_measure(d)
     rows = [
         Row("Words that call for help", NOTHING if alarm is None else f"{alarm.sign} ({alarm.level.value})"),
         Row("Words of an open button", NOTHING if typed is None else typed),
-        Row("A wish", NOTHING if wish is None else wish.value),
+        Row("An intent", NOTHING if intent is None else intent.value),
     ]
     found = answers.listen(d, text, asked)
     if not found:

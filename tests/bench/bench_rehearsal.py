@@ -1,4 +1,4 @@
-"""The rehearsal page: from starting to its first answer, and from an act to its answer. Reported, never asserted."""
+"""The rehearsal page: from starting to its first answer, and from an act to its answer. Reported, not asserted."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The table of how many danger signs are recognised, a line a language."""
+"""The table of how many danger signs are recognised, one line per language."""
 
 from __future__ import annotations
 

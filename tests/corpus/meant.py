@@ -1,4 +1,4 @@
-"""Scores of the sentences in tests/corpus/<language>: what destroys, what a number answers, what is said of health."""
+"""Scores of the sentences in tests/corpus/<language>: destructive requests, numbers as answers, health remarks."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from core.language import LANGUAGES, Intent, words_for
-from core.language.intents import intent
+from core.language.intents import intent_of
 from core.measures import MEASURES
 from core.measures.measure import Understood
 from core.understanding.answers_in_text import hear
@@ -19,7 +19,7 @@ HERE = Path(__file__).parent
 
 @dataclass
 class Score:
-    """counts: sentences by kind, and those that were right.  wrong: sentence, what it means, what was heard."""
+    """counts: sentences by kind, and those that were right.  wrong: sentence, meaning, result."""
 
     counts: Counter[str] = field(default_factory=Counter)
     right: Counter[str] = field(default_factory=Counter)
@@ -43,17 +43,17 @@ DESTROYS = {Intent.FORGET: "delete", Intent.LEAVE: "leave"}
 
 
 def destructive(language: str, half: str) -> Score:
-    """Whether a sentence opens the question before deleting or leaving; the question itself destroys nothing."""
+    """Whether a sentence triggers the question before deleting or leaving; the question itself deletes nothing."""
     score = Score()
     for kind, sentence in lines(language, "destructive", half):
-        wish = intent(sentence, words_for(language))
-        score.add(kind, sentence, kind, DESTROYS.get(wish, "harmless") if wish is not None else "harmless")
+        intent = intent_of(sentence, words_for(language))
+        score.add(kind, sentence, kind, DESTROYS.get(intent, "harmless") if intent is not None else "harmless")
     return score
 
 
 def numbers(language: str, half: str) -> Score:
-    """What is stored unasked. "stored" counts answers taken as they were meant, "asked" those asked back instead;
-    of what is no answer only that nothing is stored counts as right."""
+    """What is stored without asking. "stored" counts answers understood correctly, "asked" those confirmed first; for
+    anything that is not an answer, only storing nothing is right."""
     score = Score()
     words = words_for(language)
     for asked, meaning, sentence in lines(language, "numbers", half):
@@ -61,8 +61,8 @@ def numbers(language: str, half: str) -> Score:
         others = [x for x in MEASURES.values() if x.understand is not None and x is not measure]
         found = hear(sentence, words, measure, others)
         found = sure(found, sentence, words, measure)
-        wish = intent(sentence, words)
-        stored = {} if wish is not None else {a.measure: a.heard for a in found if isinstance(a.heard, Understood)}
+        intent = intent_of(sentence, words)
+        stored = {} if intent is not None else {a.measure: a.heard for a in found if isinstance(a.heard, Understood)}
         if meaning == "not_answer":
             score.add("no answer", sentence, "", "; ".join(f"{k}={h.value}" for k, h in stored.items()))
             continue

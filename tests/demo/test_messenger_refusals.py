@@ -1,4 +1,4 @@
-"""Each refusal of the platform, met by the real client or, where that would never ask so, a raw request."""
+"""Each refusal of the platform, caused by the real client or, if it would never do so, by a raw request."""
 
 import io
 import struct

@@ -1,4 +1,4 @@
-"""Reading tapes: every line of the grammar, and what is said about a line that cannot be read."""
+"""Parsing tapes: every line of the grammar, and the errors for invalid lines."""
 
 from datetime import UTC, datetime, time
 from pathlib import Path

@@ -1,4 +1,4 @@
-"""Playing tapes: what holds, what does not, and that the same tape gives the same bytes."""
+"""Playing tapes: expectations that hold and fail, and that the same tape gives the same bytes."""
 
 from pathlib import Path
 

@@ -54,4 +54,4 @@ def _check_schema(database: Database) -> None:
     if have is None and database.is_sqlite:
         versions.upgrade(database.engine)
     elif have != want:
-        raise OperatorError(f"The schema is {have or 'empty'}, the code wants {want}.", "Run `samehour migrate`.")
+        raise OperatorError(f"The schema is {have or 'empty'}, the code needs {want}.", "Run `samehour migrate`.")

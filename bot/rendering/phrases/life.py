@@ -241,7 +241,7 @@ def leave_sure(said: m.LeaveSure, v: Voice) -> str:
     )
 
 
-# What ends something takes more than a yes: its button, or the words on it.
+# Ending something takes more than a yes: its button, or the button's text.
 MEAN_IT = N_("If you mean it, tap the button or type what is on it: <b>{words}</b>")
 
 

@@ -55,7 +55,7 @@ def _number(v: Voice, number: str) -> Html:
 
 
 def _local(v: Voice) -> Html:
-    """What to call where the country is not known: never one number for everybody."""
+    """What to call if the country is unknown: never one number for everybody."""
     (first, _), (second, _) = UNKNOWN_COUNTRY
     return v.say(
         "your local emergency number ({europe} in Europe, {america} in North America)",
@@ -65,12 +65,12 @@ def _local(v: Voice) -> Html:
 
 
 def emergency_number(v: Voice, number: str) -> Html:
-    """The number to call; where it is not known, how to know it."""
+    """The number to call; if it is unknown, how to find it."""
     return Html(v.numbers.island(number)) if number else _local(v)
 
 
 def told(v: Voice, coach: str) -> Html:
-    """That the coach knows; with an empty name, that they could not be told."""
+    """That the coach has been told; with an empty name, that they could not be."""
     if coach:
         return v.say("I have told {coach}.", coach=v.name(coach))
     return v.say("I could not tell your coach just now.")

@@ -82,7 +82,7 @@ def ask_if_sure(said: m.AskIfSure, v: Voice) -> str:
 
 @phrase(m.AskChangeAnswer)
 def ask_change_answer(said: m.AskChangeAnswer, v: Voice) -> str:
-    """The answer that stands, its day, and what it would become."""
+    """The current answer, its day, and the proposed one."""
     if said.old is None or said.new is None:
         return v.sentences(
             v.say("You have answered this one."),
@@ -171,7 +171,7 @@ def ask_undo(said: m.AskUndo, v: Voice) -> str:
 
 
 def _with_amount(v: Voice, measure: str, amount: Amount | None, second: Decimal | None = None) -> Html:
-    """ "weight", or "weight, 82.4 kg" where the number is shown."""
+    """ "weight", or "weight, 82.4 kg" if the number is shown."""
     name = names.measure(v, measure)
     return name if amount is None else v.listed((name, v.amount(amount, measure=measure, second=second)))
 

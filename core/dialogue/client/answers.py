@@ -30,8 +30,8 @@ from core.understanding.plausibility import DoubtKind, doubt
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
-OLD_ANSWER = "old_answer"  # kind of a doubt: the button of an answer given before was pressed
-PATIENCE = 2  # answers not understood before the card is offered
+OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
+PATIENCE = 2  # misunderstood answers before the card is offered
 
 
 def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
@@ -52,7 +52,7 @@ def ask_which(d: ClientStep, text: str) -> bool:
     """A bare number while nothing is asked is ambiguous: ask, and store nothing. False if there is no number."""
     if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
         return False
-    typed = plain(text)  # shorter than what was typed in another script: a button holds little
+    typed = plain(text)  # shorter than text in another script: a button holds little
     fitting = []
     for key in d.facts.plan.measures:
         measure = MEASURES.get(key)
@@ -162,7 +162,7 @@ def confirm(
 
 
 def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -> None:
-    """Put the doubt in words."""
+    """Ask about a doubt."""
     amount = d.shown(measure, meant.value)
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
     say = (
@@ -174,18 +174,18 @@ def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -
 
 
 def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
-    """An answer given before gets another value: change that day's? Nothing changes unless they say so."""
+    """Offer to change an earlier answer to a new value. Nothing changes unless the client agrees."""
     pending = d.asking
     asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key)
     d.ask(asking)
-    if isinstance(pending, Awaiting):  # its turn comes again
+    if isinstance(pending, Awaiting):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
     ask_about_old_answer(d, asking)
 
 
 def ask_about_old_answer(d: ClientStep, asking: Confirming) -> None:
     old = readings.by_key(d, asking.replaces)
-    if old is None:  # taken back meanwhile
+    if old is None:  # withdrawn in the meantime
         return
     measure = MEASURES[asking.measure]
     d.say(
@@ -279,12 +279,12 @@ def keep(
 
 
 def is_girth(measure: Measure) -> bool:
-    """A tape round the body: it changes as slowly as a weight, and is as easily read for more than it says."""
+    """Whether a measure is a girth: it changes as slowly as weight, and is as easily overinterpreted."""
     return measure.kind is MeasureKind.BODY and measure.unit is Unit.CENTIMETRE
 
 
 def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str) -> None:
-    """A girth before its time is a side note: not scored, not charted."""
+    """Store an early girth as a side note: not scored, not charted."""
     readings.record(d, reading, ref)
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))

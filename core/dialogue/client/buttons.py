@@ -56,7 +56,7 @@ from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.reading import How
 
-TOP = 10  # of a rating
+TOP = 10  # highest rating
 
 
 def asked_measure(d: ClientStep) -> Measure | None:
@@ -120,7 +120,7 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
 
 
 def press(d: ClientStep, event: Press) -> None:
-    """A button, perhaps of a message of long ago: it acts only if it was drawn for what is open now."""
+    """A button was pressed, perhaps of an old message: it acts only if it belongs to what is open now."""
     data, question = undrawn(event.data)
     event = replace(event, data=data)
     button = BUTTONS.get(data.partition(":")[0])
@@ -133,7 +133,7 @@ def press(d: ClientStep, event: Press) -> None:
 
 
 def _over(d: ClientStep, event: Press, question: int | None) -> None:
-    """The question of this button is over: say what stands, offer to change it, put what is open now."""
+    """This button's question is closed: report the current answer, offer to change it, repeat the open question."""
     written = next((w for w in reversed(d.state.written) if question and w.question == question), None)
     reading = readings.by_key(d, written.key) if written is not None else None
     measure = MEASURES.get(reading.measure) if reading is not None else None
@@ -156,7 +156,7 @@ def _over(d: ClientStep, event: Press, question: int | None) -> None:
 
 
 def act(d: ClientStep, event: Press) -> None:
-    """Do what a button says, in the words of its data."""
+    """Act on a button, given its data."""
     verb, _, value = event.data.partition(":")
     if verb == "consent" and (not d.facts.consented or isinstance(d.asking, Consenting)):
         enrolment.consenting(d, event)
@@ -183,16 +183,16 @@ Fits = bool | None  # False: it turns out not to fit what is open now
 
 
 class Lasts(Enum):
-    """How long a button under a message serves."""
+    """How long a button stays valid."""
 
-    OPEN = auto()  # while the question it was drawn for is open
-    ONCE = auto()  # the same, and one tap uses it up
-    ALWAYS = auto()  # it opens something anew, whatever is open
+    OPEN = auto()  # while its question is open
+    ONCE = auto()  # the same, but for a single tap
+    ALWAYS = auto()  # always, whatever is open
 
 
 @dataclass(frozen=True, slots=True)
 class ClientButton:
-    """A button. verb: its data up to the colon; what follows is the value.  lasts: how long it serves.
+    """A button. verb: its data up to the colon; what follows is the value.  lasts: how long it is valid.
 
     question: the open question it belongs to, None for a button that always fits. setting: which one, if the question
     is a `Setting`; "" for any.  act: what it does, given the open question, the value and the press.
@@ -218,12 +218,12 @@ def _sets(verb: str, setting: str, act: Callable[[ClientStep, Setting, str], Fit
 
 
 def _any_time(verb: str, act: Callable[[ClientStep, str, Press], Fits], lasts: Lasts = Lasts.ALWAYS) -> ClientButton:
-    """A button that fits whatever is open."""
+    """A button that always fits."""
     return ClientButton(verb, None, "", lambda d, _, value, event: act(d, value, event), lasts)
 
 
 def _while_fresh(verb: str, act: Callable[[ClientStep, str, Press], Fits]) -> ClientButton:
-    """A button under a message that asks nothing, but that must not act twice or much later."""
+    """A button under a message without a question, which must not act twice or much later."""
     return _any_time(verb, act, Lasts.ONCE)
 
 
@@ -393,7 +393,7 @@ def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
 def _by_verb(*buttons: ClientButton) -> Mapping[str, ClientButton]:
     found = {button.verb: button for button in buttons}
     if len(found) != len(buttons):
-        raise HalfMade("two buttons of a client have one verb")
+        raise HalfMade("two client buttons have the same verb")
     return found
 
 

@@ -21,7 +21,7 @@ from core.watching.weighing_guard import CORRECTED_WITHIN
 
 
 def fresh(d: ClientStep, written: Written) -> bool:
-    """Whether what was written can still be corrected by a word: within the same check-in, and a day at most."""
+    """Whether a message can still be corrected in words: within the same check-in, and at most a day."""
     old = readings.by_key(d, written.key)
     if d.state.day is not None and written.day != d.state.day:
         return False
@@ -29,7 +29,7 @@ def fresh(d: ClientStep, written: Written) -> bool:
 
 
 def target(d: ClientStep, text: str) -> Written | None:
-    """What "no, 81.9" or "the waist was 94" corrects: what it names, else the last thing said."""
+    """The reading that "no, 81.9" or "the waist was 94" corrects: the one named, else the last."""
     named = names_in(text, d.words)
     return next((w for w in reversed(d.state.written) if not named or w.measure in named), None)
 
@@ -45,9 +45,8 @@ def edited(d: ClientStep, event: Text) -> bool:
 
 
 def late(d: ClientStep, written: Written, text: str, event: Text) -> bool:
-    """A correction that comes too late to be made without asking.
-
-    A weight is a weight like any other by now: early unless it is due. Anything else is asked about, with its day.
+    """A correction too late to be made without asking. A weight now counts as a new one: early unless it is due. For
+    anything else, ask, naming the day.
     """
     measure = MEASURES[written.measure]
     heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
@@ -109,7 +108,7 @@ def undo(d: ClientStep) -> None:
 
 
 def _goes_further(d: ClientStep, old: Reading) -> bool:
-    """Whether taking it back reaches into another day, or takes away what later ones are compared with."""
+    """Whether withdrawing it affects another day, or removes the baseline of later readings."""
     if d.facts.local(old.taken_at).date() != d.today:
         return True
     return old.counts and _is_first(d, old) and any(r.taken_at > old.taken_at for r in d.facts.of(old.measure))
@@ -120,7 +119,7 @@ def _is_first(d: ClientStep, old: Reading) -> bool:
 
 
 def ask_undo(d: ClientStep, key: str) -> None:
-    """Name what would be taken back, and its day."""
+    """Ask before withdrawing a reading, naming it and its day."""
     old = readings.by_key(d, key)
     if old is None:
         return
@@ -151,13 +150,13 @@ def undo_answered(d: ClientStep, asking: Setting, yes: bool) -> None:
 
 
 def take_back(d: ClientStep, last: Written) -> None:
-    """Take one reading back, and say which."""
+    """Withdraw one reading, and say which."""
     measure = MEASURES[last.measure]
     early = _was_early(d, last)
     old = readings.by_key(d, last.key)
     if old is not None and measure.guarded and old.counts:
         again = d.state.weighed is not None and timedelta(0) <= old.taken_at - d.state.weighed <= CORRECTED_WITHIN
-        d.become(weighed=d.state.weighed if again else old.taken_at)  # the same weigh-in, however often corrected
+        d.become(weighed=d.state.weighed if again else old.taken_at)  # still the same weigh-in, however often corrected
     d.do(Retract(last.key))
     d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != last.key))
     d.become(written=tuple(w for w in d.state.written if w.key != last.key))
@@ -165,7 +164,7 @@ def take_back(d: ClientStep, last: Written) -> None:
         weighing_guard.taken_back(d)
         return
     d.say(m.Undone(measure.key, None if old is None or d.hidden(measure) else d.shown(measure, old.value)))
-    if isinstance(d.asking, Repeating) and d.asking.first == last.key:  # there is nothing to repeat any more
+    if isinstance(d.asking, Repeating) and d.asking.first == last.key:  # there is nothing left to repeat
         d.ask(Awaiting(measure.key))
     if d.state.day is not None:
         pending = d.asking.measure if isinstance(d.asking, Awaiting) else None

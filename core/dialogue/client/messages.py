@@ -281,9 +281,8 @@ class DidYouMean:
 
 @dataclass(frozen=True, slots=True)
 class AskChangeAnswer:
-    """An answer given before gets another value, by its old button or a late edit: change the answer of that day?
-
-    old, new: None when the numbers are not shown.
+    """An earlier answer would change, by its old button or a late edit: change that day's answer? old, new: None if the
+    numbers are hidden.
     """
 
     measure: str
@@ -294,7 +293,7 @@ class AskChangeAnswer:
 
 @dataclass(frozen=True, slots=True)
 class AnswerStands:
-    """The button belongs to a question that has its answer. amount: None when it is not shown."""
+    """The button belongs to a question already answered. amount: None if hidden."""
 
     measure: str
     day: date
@@ -346,7 +345,7 @@ class EditTooOld:
 
 @dataclass(frozen=True, slots=True)
 class Undone:
-    """amount: what was taken back; None when its number is not shown."""
+    """amount: that was withdrawn; None if hidden."""
 
     measure: str
     amount: Amount | None = None
@@ -354,7 +353,7 @@ class Undone:
 
 @dataclass(frozen=True, slots=True)
 class AskUndo:
-    """Taking this back reaches into another day, or takes away what later readings are compared with (baseline)."""
+    """Withdrawing this affects another day, or removes the baseline of later readings."""
 
     measure: str
     day: date
@@ -475,7 +474,7 @@ class StopAndRest:
 
 @dataclass(frozen=True, slots=True)
 class Despair:
-    """Words of despair: somebody to talk to now. line, dial, site: a helpline of the country, "" if none is known."""
+    """Words of despair: whom to talk to now. line, dial, site: a helpline of the country, "" if none is known."""
 
     number: str
     line: str = ""
@@ -517,7 +516,7 @@ class AdviceNearby:
 
 @dataclass(frozen=True, slots=True)
 class AlarmOver:
-    """The sign is over: thanks, what still to do, and what if it comes back."""
+    """The sign is over: thanks, what still to do, and what if it returns."""
 
     sign: str
     number: str
@@ -525,14 +524,14 @@ class AlarmOver:
 
 @dataclass(frozen=True, slots=True)
 class PastIllness:
-    """An old illness was told while enrolling: it is noted as a caution."""
+    """A past illness was mentioned during enrolment: it is recorded as a caution."""
 
     sign: str
 
 
 @dataclass(frozen=True, slots=True)
 class CoachNotReached:
-    """The coach cannot be told now: nobody is there, or messages to them do not arrive. coach: "" for nobody."""
+    """The coach cannot be notified now: there is none, or messages do not arrive. coach: "" for none."""
 
     coach: str
 

@@ -1,4 +1,4 @@
-"""Putting the open question once more, whatever it is: after a button of another one, nobody should have to scroll."""
+"""Repeat the open question: after a button of another question, nobody should have to scroll."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ from core.measures import MEASURES
 
 
 def put_again(d: ClientStep) -> None:
-    """Say the open question with its buttons; nothing when none is open. The state stays as it is."""
+    """Repeat the open question with its buttons; nothing if none is open. The state is unchanged."""
     open_now = d.asking
     _say(d)
     d.ask(open_now)

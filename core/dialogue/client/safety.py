@@ -31,7 +31,7 @@ REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time 
 # --- words ------------------------------------------------------------------------------------------------------
 
 
-UNANSWERED_AFTER = timedelta(minutes=15)  # ours: from then on the coach knows that the question stands
+UNANSWERED_AFTER = timedelta(minutes=15)  # ours: after this the coach is told that the question is unanswered
 STANDS = "alarm_stands"  # purpose of the timer
 ANSWERED = (CancelTimer(STANDS), Lower(Code.SIGN_UNANSWERED))  # effects, once the question is answered
 GRAVITY = (Level.TALK, Level.STOP_REST, Level.SAME_DAY, Level.EMERGENCY)
@@ -39,7 +39,7 @@ A_CONDITION = frozenset({"chest_pain", "stroke_signs", "palpitations"})  # long 
 
 
 def alarmed(d: ClientStep, alarm: Sighting) -> None:
-    """A sign was named. Sure: say what to do. Perhaps past, or somebody's elsewhere: ask once."""
+    """A sign was named. If certain, say what to do; if perhaps past, or of somebody elsewhere, ask once."""
     if not alarm.certain:
         ask_alarm(d, alarm.sign, alarm.level)
     elif alarm.who is Who.WITH_ME:
@@ -49,7 +49,7 @@ def alarmed(d: ClientStep, alarm: Sighting) -> None:
 
 
 def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
-    """Ask whether it is happening now, and to whom; if it stays unanswered for a while, the coach is told so."""
+    """Ask whether it is happening now, and to whom; if it stays unanswered for a while, notify the coach."""
     back = d.asking.back if isinstance(d.asking, AlarmAsked) else d.asking
     d.ask(AlarmAsked(sign, level.value, back))
     d.do(SetTimer(STANDS, d.now + UNANSWERED_AFTER))
@@ -61,7 +61,8 @@ def say_question(d: ClientStep, sign: str) -> None:
 
 
 def heard_while_asked(d: ClientStep, asking: AlarmAsked, alarm: Sighting) -> None:
-    """A second sign, not a sure one, while the first is asked about: the graver is asked about, and nothing ends."""
+    """A second, uncertain sign while the first is being asked about: ask about the more serious one, and close
+    nothing."""
     graver = max(Level(asking.level), alarm.level, key=GRAVITY.index)
     ask_alarm(d, alarm.sign if graver is alarm.level else asking.sign, graver)
 
@@ -90,7 +91,7 @@ def act(d: ClientStep, sign: str, urgency: Level) -> None:
 
 
 def act_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
-    """Somebody with the client is in need: what to do for them; the coach knows it is not the client."""
+    """Somebody with the client needs help: say what to do for them; the coach is told that it is not the client."""
     number = d.emergency_number
     emergency = urgency is Level.EMERGENCY
     d.say(m.EmergencyNearby(sign, number) if emergency else m.AdviceNearby(sign, number))
@@ -101,13 +102,13 @@ def act_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
 
 
 def still_unanswered(d: ClientStep) -> None:
-    """The question has stood for a while: the coach is told so. It stays open."""
+    """The question has been unanswered for a while: notify the coach. It stays open."""
     if isinstance(d.asking, AlarmAsked):
         d.do(Raise(flag(Code.SIGN_UNANSWERED, d.now, level=d.asking.level, sign=d.asking.sign)))
 
 
 def past_illness(d: ClientStep, sign: str) -> None:
-    """An old illness told while enrolling is a caution, no alarm."""
+    """A past illness mentioned during enrolment is a caution, not an alarm."""
     if sign in A_CONDITION:
         cautions = d.facts.profile.cautions | {Caution.HEART_CONDITION}
         d.do(Learn("cautions", cautions))
@@ -121,7 +122,7 @@ def call_off_tests(d: ClientStep) -> None:
     d.become(asking=None, agenda=resting, gate_passed=None)
 
 
-# What each button and each typed answer to the question says.
+# The meaning of each button and each typed answer to the question.
 ALARM_ANSWERS = (
     (Choice("alarm_me", "alarm:me"), Choice("alarm_nearby", "alarm:nearby")),
     (Choice("alarm_over", "alarm:over"), Choice("alarm_none", "alarm:none")),
@@ -137,10 +138,10 @@ TYPED = {
 
 
 def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
-    """answer: the data of one of ALARM_ANSWERS; anything else puts the question again."""
+    """answer: the data of one of ALARM_ANSWERS; anything else repeats the question."""
     level = Level(asking.level)
     match answer:
-        case "me" | "yes":  # "yes" and "no" stood on buttons that are still in old messages
+        case "me" | "yes":  # "yes" and "no" are on buttons still in old messages
             act(d, asking.sign, level)
         case "nearby":
             act_nearby(d, asking.sign, level)
@@ -327,7 +328,7 @@ def _again(measure: Measure) -> Choice:
 
 
 def unwell(d: ClientStep) -> None:
-    """ "I do not feel well": no test today, ask about signs, and leave the rest for another day."""
+    """ "I do not feel well": no test today, ask about danger signs, and postpone the rest."""
     _stopped(d, Choice("word_to_coach", "word", d.facts.coach_name))
     d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
     call_off_tests(d)

@@ -128,7 +128,7 @@ Asking = (
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """A reading of this conversation that undo, an edit or "no, 82.4" can reach.
+    """A reading of this conversation that undo, an edit or "no, 82.4" can change.
 
     question: the one it answered.  day: of the check-in it was given in.
     """
@@ -157,12 +157,11 @@ class State:
     """The state of one conversation.
 
     asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
-    noted: aspects asked about in this check-in, and whether they were the same.  told: context already
-    given in it, once each.  gate_passed: local date on which the
-    safety questions were answered well.  written: newest last, few.  sources: references behind the last answer.
-    word_until: until when plain words go to the coach, as an answer.  question: number of the open question, which its
-    buttons carry; one that is over never has it again, even when a state was lost.  weighed: when
-    a weigh-in that was taken back was; it still was one.
+    noted: aspects asked about in this check-in, and whether they were the same.  told: context already given in it,
+    each once.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
+    sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply.
+    question: number of the open question, included in its buttons' data; never reused, even if a state is lost.
+    weighed: when a withdrawn weigh-in took place, since it still counts as one.
     """
 
     asking: Asking | None = None
@@ -180,7 +179,7 @@ class State:
 
 
 def same_question(one: State, other: State) -> bool:
-    """Whether what is open is the same question, however often it was put or half answered."""
+    """Whether it is the same question, however often it was repeated or partly answered."""
     return (_question(one.asking), one.day) == (_question(other.asking), other.day)
 
 

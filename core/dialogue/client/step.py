@@ -35,10 +35,10 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
     def __init__(self, state: State, facts: ClientFacts, now: datetime) -> None:
         super().__init__(state, facts, now)
         self.before = state
-        self.used_up = False  # a button that serves once was pressed: what was drawn before is over
+        self.used_up = False  # a single-use button was pressed, so earlier buttons are invalid
 
     def finish(self) -> Outcome:
-        """Number the question, by the clock so that no number comes twice, and draw its buttons with it."""
+        """Number the question, by the clock so that numbers are unique, and put the number into its buttons."""
         number = self.before.question
         if self.used_up or not same_question(self.before, self.state):
             number = max(number + 1, int(self.now.timestamp()))
@@ -50,12 +50,12 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     @property
     def emergency_number(self) -> str:
-        """The number of the client's country; "" where the country or its number is not known."""
+        """The number of the client's country; "" if the country or its number is unknown."""
         known = emergency_number(self.facts.country)
         return known.number if known is not None else ""
 
     def say_coach_told(self) -> None:
-        """Say that the coach has been told only if a message to them arrives."""
+        """Say that the coach has been told, but only if messages to them arrive."""
         if self.facts.coach_reachable:
             self.say(CoachTold(self.facts.coach_name))
         else:

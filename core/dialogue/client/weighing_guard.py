@@ -67,13 +67,13 @@ def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> Non
 
 
 def ask_reason(d: ClientStep) -> None:
-    """What made today a day to check?"""
+    """Ask what made today a day to check."""
     if d.state.weighed is not None or any(r.counts for r in d.weights()):
         d.say(m.EarlySecond(_due(d), d.facts.coach_name), (_word(d),))
 
 
 def _due(d: ClientStep) -> date:
-    """The next weigh-in, counted from the last one, even when it was taken back."""
+    """The next weigh-in, counted from the last one, even if that was withdrawn."""
     last = max((*(r.taken_at for r in d.weights() if r.counts), *((d.state.weighed,) if d.state.weighed else ())))
     return d.due_on("weight", last)
 

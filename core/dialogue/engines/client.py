@@ -69,14 +69,14 @@ from core.dialogue.kit.events import (
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level
 from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
-from core.language.intents import intent, place
+from core.language.intents import intent_of, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
-TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
+TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
@@ -123,10 +123,10 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
-    """A chat we do not know: an invitation that is still good is joined, anything else has one fixed answer."""
+    """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
     desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
     invitation = facts.invitation
-    if isinstance(event, Text | Command):  # nobody we know, and all the same somebody who may be in need
+    if isinstance(event, Text | Command):  # a stranger may be in need, too
         alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
         if alarm is not None and alarm.certain and alarm.level is Level.EMERGENCY:
             desk.say(m.Emergency(alarm.sign, desk.emergency_number))
@@ -169,7 +169,7 @@ def _text(d: ClientStep, event: Text) -> None:
 
 
 def _danger(d: ClientStep, text: str) -> bool:
-    """A sign of danger in what was written, or an answer to the question about one; True when it was dealt with."""
+    """Handle a danger sign in a text, or an answer to the question about one; True if there was one."""
     asking, alarm = d.asking, recognise(text, d.words)
     if isinstance(asking, AlarmAsked):
         answer = answer_to_alarm(text, d.words)
@@ -206,52 +206,52 @@ def _edited(d: ClientStep, event: Text) -> bool:
 
 def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     """Pass a text to the question it answers; True if it did."""
-    wish = intent(text, d.words)
+    intent = intent_of(text, d.words)
     match d.asking:
-        case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
-            safety.ask_well(d)  # "no chest pain" says neither well nor unwell: the question stands
-        case Gate(signs=True) if wish is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
-            safety.ask_signs(d)  # "ok" at a list of signs may mean "ok, none": it is asked
-        case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
+        case Gate(signs=False) if intent is Intent.NO and _denies_a_sign(d, text):
+            safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
+        case Gate(signs=True) if intent is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
+            safety.ask_signs(d)  # "ok" to a list of signs may mean "ok, none": ask again
+        case Gate() as asking if intent in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
-            well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
+            well = intent in (Intent.YES, Intent.WELL) if not asking.signs else intent in (Intent.NO, Intent.WELL)
             safety.gate_answered(d, asking, well)
-        case Confirming() as asking if wish in (Intent.YES, Intent.NO):
-            answers.confirmed(d, asking, wish is Intent.YES)
-        case AskingConditions() as asking if wish in (
+        case Confirming() as asking if intent in (Intent.YES, Intent.NO):
+            answers.confirmed(d, asking, intent is Intent.YES)
+        case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,
             Intent.DIFFERENT,
             Intent.NO,
             Intent.DONE,
         ):
-            same = wish in (Intent.SAME, Intent.YES)
-            answers.conditions_answered(d, asking, "done" if wish is Intent.DONE else "same" if same else "differed")
+            same = intent in (Intent.SAME, Intent.YES)
+            answers.conditions_answered(d, asking, "done" if intent is Intent.DONE else "same" if same else "differed")
         case Counting() as asking if timed_counts.counted(d, asking, event):
             pass
-        case StopwatchDone() as asking if wish in (Intent.YES, Intent.NO):
-            timed_counts.watch_answered(d, asking, wish is Intent.YES, event.ref, event.at)
-        case Setting(what="early_reason") as asking if wish not in (None, *TALK) or _holds_a_reading(d, text):
+        case StopwatchDone() as asking if intent in (Intent.YES, Intent.NO):
+            timed_counts.watch_answered(d, asking, intent is Intent.YES, event.ref, event.at)
+        case Setting(what="early_reason") as asking if intent not in (None, *TALK) or _holds_a_reading(d, text):
             d.ask(asking.back)
             return False
-        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
+        case Setting() as asking if intent in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(KeptAsItWas())
             check_in.close_setting(d)
-        case Setting(what="forget" | "leave" as what) if wish is Intent.YES:
-            settings.change(d, what)  # a yes may have been meant for anything: asked again
-        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.YES:
+        case Setting(what="forget" | "leave" as what) if intent is Intent.YES:
+            settings.change(d, what)  # a yes may have been meant for something else: ask again
+        case Setting(what=cohort_membership.LEAVE) as asking if intent is Intent.YES:
             cohort_membership.leave(d, asking.detail)
-        case Setting(what="forget") if wish is Intent.NO:
+        case Setting(what="forget") if intent is Intent.NO:
             leaving.forget(d, False)
-        case Setting(what="leave") if wish is Intent.NO:
+        case Setting(what="leave") if intent is Intent.NO:
             leaving.leave(d, False)
-        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.NO:
+        case Setting(what=cohort_membership.LEAVE) as asking if intent is Intent.NO:
             cohort_membership.gone(d, asking, False)
             check_in.close_setting(d)
-        case Setting(what="undo") as asking if wish in (Intent.YES, Intent.NO):
-            corrections.undo_answered(d, asking, wish is Intent.YES)
-        case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
-            coach_thread.change_coach(d, wish is Intent.YES)
+        case Setting(what="undo") as asking if intent in (Intent.YES, Intent.NO):
+            corrections.undo_answered(d, asking, intent is Intent.YES)
+        case Setting(what="coach_change") if intent in (Intent.YES, Intent.NO):
+            coach_thread.change_coach(d, intent is Intent.YES)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
             d, asking, text
         ):
@@ -277,17 +277,17 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
         (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
         return
     asked = buttons.asked_measure(d)
-    wish = intent(text, d.words)
-    heard = answers.listen(d, text, asked) if wish is None else ()
+    intent = intent_of(text, d.words)
+    heard = answers.listen(d, text, asked) if intent is None else ()
     understood = tuple(a for a in heard if isinstance(a.heard, Understood))
-    if wish is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
+    if intent is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
         settings.set_zone(d, town)
-    elif wish in TALK and _talking(d):
+    elif intent in TALK and _talking(d):
         coach_thread.pass_on(d, text, reply=True)
-    elif wish is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
+    elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _glad(d)
-    elif wish is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
-        intents.wish_for(d, wish, text)
+    elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
+        intents.act_on_intent(d, intent, text)
     elif understood:
         if isinstance(d.asking, Confirming | Counting):  # a new number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))
@@ -331,7 +331,7 @@ def _fits_open(d: ClientStep, rest: str) -> bool:
 def _command(d: ClientStep, event: Command) -> None:
     row = COMMANDS.named(event.name)
     if event.argument and (row is None or row.argument is not Argument.LINK) and _danger(d, event.argument):
-        if event.name == "coach" and d.facts.consented:  # what was meant for the coach reaches them as it was written
+        if event.name == "coach" and d.facts.consented:  # messages for the coach reach them unchanged
             d.do(PassOn(event.argument))
         return
     stage = Stage.ENROLLED if row is None else row.stage

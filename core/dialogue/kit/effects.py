@@ -17,9 +17,9 @@ DIGITS = "0123456789abcdefghijklmnopqrstuvwxyz"
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """A button: label is a key of bot.rendering's labels, with an optional argument; data comes back in `Press`.
+    """A button: label is a key of bot.rendering's labels, with an optional argument; data is returned in `Press`.
 
-    question: number of the question it was drawn for, None where a conversation does not number them.
+    question: number of its question, None if a conversation does not number them.
     """
 
     label: str
@@ -29,7 +29,7 @@ class Choice:
 
     @property
     def callback(self) -> str:
-        """What the messenger gives back: the data, and behind it the question."""
+        """What the messenger returns: the data, followed by the question."""
         return self.data if self.question is None else drawn(self.data, self.question)
 
 
@@ -43,13 +43,13 @@ def drawn(data: str, question: int) -> str:
 
 
 def undrawn(callback: str) -> tuple[str, int | None]:
-    """The data of a button and its question; None for a button that names none."""
+    """The data of a button and its question; None for a button without one."""
     found = _DRAWN.fullmatch(callback)
     return (callback, None) if found is None else (found[1], int(found[2], len(DIGITS)))
 
 
 def numbered(effects: Iterable[EffectT], question: int) -> tuple[EffectT, ...]:
-    """The same effects, the buttons under what is said to this chat drawn for a question."""
+    """The same effects, with the question's number in the buttons of messages to this chat."""
     return tuple(_numbered(effect, question) for effect in effects)
 
 

@@ -23,7 +23,7 @@ class Invite:
 
 @dataclass(frozen=True, slots=True)
 class Revoke:
-    """Take back one invitation; the door stays shut for whoever holds its link. Says by itself what became of it."""
+    """Revoke one invitation, so that its link no longer works, and report the result."""
 
     invitation_id: int
 

@@ -74,7 +74,7 @@ class LinkPicture:
 
 @dataclass(frozen=True, slots=True)
 class InvitationRevoked:
-    """for_name: "" when there was nothing to take back: the link was used, or taken back before."""
+    """for_name: "" if there was nothing to revoke, because the link was already used or revoked."""
 
     for_name: str
 

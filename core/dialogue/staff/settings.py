@@ -112,10 +112,10 @@ def invited(d: StaffStep, name: str, template: str) -> None:
 
 
 def revoke(d: StaffStep, value: str) -> None:
-    """The button under an invitation: nobody comes in by this one link any more. Others for the same name stay."""
+    """The button under an invitation: this link no longer works. Others for the same name stay valid."""
     if value.isascii() and value.isdecimal() and len(value) < 10:
         d.do(Revoke(int(value)))
-    else:  # drawn when a button named whom it was for: which link that was cannot be said any more
+    else:  # from when buttons contained the name: which link it was is unknown
         d.say(OldButton())
 
 
@@ -281,5 +281,5 @@ def greeted(d: StaffStep) -> None:
 
 
 def invitation_rows(invitation_id: int) -> Rows:
-    """The buttons under an invitation that was just made (`bot.turns.staff_turn` says it, when the link is there)."""
+    """The buttons under an invitation that was just made (`bot.turns.staff_turn` sends it once the link exists)."""
     return ((Choice("revoke", f"revoke:{invitation_id}"), Choice("invite_another", "invite")),)

@@ -1,4 +1,4 @@
-"""Somebody who asks to be forgotten is: no reading, name or word of theirs stays, not even in the bytes of the file."""
+"""Erasure is complete: no reading, name or message of the person remains, not even in the bytes of the file."""
 
 from datetime import timedelta
 from decimal import Decimal
@@ -30,7 +30,7 @@ SECOND, DAY = timedelta(seconds=1), timedelta(days=1)
 
 
 def live(database: Database) -> Practice:
-    """Give Ada some weeks with us, in which each secret gets somewhere."""
+    """Give Ada some weeks with us, in which each secret is stored somewhere."""
     practice = database.write_now(rowan_and_ada)
     ada = practice.ada
 
@@ -68,7 +68,7 @@ def live(database: Database) -> Practice:
 
 
 def contents(database: Database) -> bytes:
-    """Everything that is kept: the bytes of the files, or all rows on a server whose files are not ours to read."""
+    """Everything stored: the bytes of the files, or all rows on a server whose files we cannot read."""
     if database.file is not None:
         folder, name = database.file.parent, database.file.name
         return b"".join(path.read_bytes() for path in sorted(folder.glob(f"{name}*")))
@@ -157,12 +157,12 @@ def test_whoever_left_long_ago_is_forgotten_and_whoever_left_lately_is_not(datab
 
 
 def test_an_erased_page_does_not_live_on_in_the_log(tmp_path: Path, sqlite_template: bytes) -> None:
-    """The log holds older copies of pages until it is emptied; that is what `scrub_after` is for."""
+    """The log contains older copies of pages until it is truncated, which is the purpose of `scrub_after`."""
     path = tmp_path / "samehour.db"
     path.write_bytes(sqlite_template)
     database = Database(f"sqlite:///{path}")
     practice = live(database)
-    with database.engine.begin() as conn:  # past `Database.write`, so nothing empties the log
+    with database.engine.begin() as conn:  # bypasses `Database.write`, so nothing truncates the log
         erase.client(conn, practice.ada, NOW)
     assert found(database)
     database.write_now(lambda conn: erase.scrub_after(conn))

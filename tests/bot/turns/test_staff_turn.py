@@ -1,4 +1,4 @@
-"""What a coach decides is carried out: links, words, plans, flags, handing over, leaving. On both databases."""
+"""A coach's decisions are applied: links, messages, plans, flags, handing over, leaving. On both databases."""
 
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
@@ -96,7 +96,7 @@ def test_a_link_that_was_taken_back_opens_nothing(desk: Desk) -> None:
 
 
 def test_taking_one_link_back_leaves_others_for_the_same_name(desk: Desk) -> None:
-    """By its number: "Emil" names two people here, and "Emilia" begins like both."""
+    """Links are revoked by number: "Emil" names two people here, and "Emilia" starts the same way."""
     first, second, third = (desk.commands("invite", name)[0] for name in ("Emil", "Emil", "Emilia"))
     revoke = next(b for b in desk.buttons(ROWAN) if b.startswith("revoke:"))
     (said,) = desk.presses(revoke)
@@ -137,7 +137,7 @@ def test_words_reach_the_client_and_the_answer_comes_back_into_one_thread(desk: 
     assert [w[1:] for w in thread.words] == [(False, "rest your knee"), (True, "it is better, Friday is good")]
 
 
-def test_writing_back_meets_the_wish_for_a_word(desk: Any) -> None:
+def test_writing_back_clears_the_request_to_talk(desk: Any) -> None:
     raise_flag(desk, Code.WANTS_COACH)
     desk.commands("write", "Ada I call you tomorrow")
     assert only(desk.database, flags).cleared_at == NOW
@@ -330,7 +330,7 @@ def test_a_coach_gets_all_that_is_held_of_them_and_no_clients_readings(desk: Any
     desk.presses(f"note:{desk.ada}")
     desk.says("left knee")
     desk.commands("write", "Ada well done")
-    assert kinds(desk.commands("mydata")) == ["str", "DataSent"]  # a row that is gathered when it is sent
+    assert kinds(desk.commands("mydata")) == ["str", "DataSent"]  # a row whose data is gathered at delivery
     (person,) = [r.id for r in rows(desk.database, people) if r.chat_id == ROWAN]
     sent = desk.database.read_now(gather, person, Reader())
     text = "".join(part.document[1].decode() if part.document else part.text for part in sent)
@@ -339,7 +339,8 @@ def test_a_coach_gets_all_that_is_held_of_them_and_no_clients_readings(desk: Any
 
 
 def test_a_turn_of_staff_asks_the_database_a_bounded_number_of_times(desk: Any) -> None:
-    """One for the coach, one list, flags and slots of the week, histories: none of it grows with the caseload."""
+    """One query for the coach, one list, flags and slots of the week, histories: none depends on the size of the
+    caseload."""
     from sqlalchemy import event
 
     for number in range(20):

@@ -99,7 +99,7 @@ def copied_with_effects(chat: Chat) -> Chat:
 
 @cache
 def walked() -> tuple[tuple[Chat, tuple[str, ...]], ...]:
-    """Every conversation that presses lead to, a few deep, with the buttons it had just drawn."""
+    """Every conversation reachable by a few presses, with its current buttons."""
     found: dict[tuple[object, ...], tuple[Chat, tuple[str, ...]]] = {}
     queue = deque((chat, 0) for chat in openings())
     while queue:
@@ -129,7 +129,7 @@ def bare(state: State) -> State:
 
 
 def changed_nothing(before: State, chat: Chat) -> bool:
-    """Only words came of it, and the same question is open; or the change of an old answer is offered."""
+    """Only messages were sent, and the same question is open; or a change of an old answer is offered."""
     if any(not isinstance(effect, Say) for effect in chat.effects):
         return False
     asking = chat.state.asking

@@ -1,4 +1,4 @@
-"""What the chat does with a sign of danger: whom it helps, whom it tells, what it asks, and what it never lets pass."""
+"""Danger signs in the chat: who is helped, who is notified, what is asked, and what is never ignored."""
 
 from __future__ import annotations
 

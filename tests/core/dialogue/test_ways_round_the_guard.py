@@ -108,7 +108,7 @@ def test_a_slip_is_still_corrected_the_same_day_by_a_word_an_edit_or_an_undo() -
 
 
 def test_undo_and_weigh_again_day_after_day_is_no_chain() -> None:
-    """Each new weigh-in within a day of the one before would keep the door open for ever."""
+    """Otherwise each new weigh-in within a day of the previous one would extend the correction period for ever."""
     chat = weighed().later(hours=20)
     undoes_until_the_weight_is_gone(chat)
     chat.says("weight 82.0").presses("cond:same").later(hours=20)

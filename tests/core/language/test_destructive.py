@@ -1,11 +1,11 @@
-"""What destroys is heard only in an unmistakable sentence: a question before deleting is itself a fright."""
+"""Only an unmistakable sentence counts as a destructive request: even the question before deleting is alarming."""
 
 from __future__ import annotations
 
 import pytest
 
 from core.language import LANGUAGES, Intent, words_for
-from core.language.intents import intent
+from core.language.intents import intent_of
 from tests.corpus.meant import destructive
 
 HARMLESS = {
@@ -40,13 +40,13 @@ MEANT = {
 def test_everyday_words_end_nothing(language: str) -> None:
     words = words_for(language)
     said = [s.strip() for s in HARMLESS[language].split(";")]
-    assert [s for s in said if intent(s, words) in (Intent.FORGET, Intent.LEAVE)] == []
+    assert [s for s in said if intent_of(s, words) in (Intent.FORGET, Intent.LEAVE)] == []
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_an_unmistakable_sentence_is_understood(language: str) -> None:
     words = words_for(language)
-    assert [intent(s, words) for s in MEANT[language]] == [Intent.FORGET, Intent.LEAVE]
+    assert [intent_of(s, words) for s in MEANT[language]] == [Intent.FORGET, Intent.LEAVE]
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

@@ -1,4 +1,4 @@
-"""A number inside a sentence about something else is not stored unasked."""
+"""A number inside a sentence about something else is not stored without asking."""
 
 from __future__ import annotations
 
