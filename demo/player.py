@@ -16,6 +16,7 @@ from tempfile import TemporaryDirectory
 from types import TracebackType
 from typing import Self
 
+from core.dialogue.kit.effects import undrawn
 from demo import tape as t
 from demo.machine import Machine
 from demo.messenger import Button, CannotDo, Flood, Messenger, SeenMessage
@@ -418,9 +419,9 @@ class Player:
         left = answers(step, self.tape)
         for _ in range(60):
             (*_, latest) = [m for m in await self.messenger.seen(user) if m.from_bot]
-            data = [b.data or "" for row in latest.buttons for b in row]
+            data = {undrawn(b.data or "")[0]: b.data for row in latest.buttons for b in row}
             if "consent:yes" in data:
-                await self.messenger.press(user, data="consent:yes", message_id=latest.message_id)
+                await self.messenger.press(user, data=data["consent:yes"], message_id=latest.message_id)
             elif (question := next((d.split(":")[1] for d in data if d.startswith("e:")), "")) == "":
                 return
             else:
@@ -428,7 +429,7 @@ class Player:
                 answer = given.pop(0)
                 wanted = f"e:{question}:{answer}"
                 if wanted in data:
-                    await self.messenger.press(user, data=wanted, message_id=latest.message_id)
+                    await self.messenger.press(user, data=data[wanted], message_id=latest.message_id)
                 else:
                     await self.messenger.send_text(user, answer)
             await self.machine.settle(self.now)
