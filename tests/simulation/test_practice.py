@@ -42,7 +42,9 @@ LONDON = ZoneInfo("Europe/London")
 FIRST = date(2026, 1, 12)  # a Monday; the clocks change in the eleventh week
 WEEKS = 12
 CLIENTS = 60
-PERSONS = "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim Xena"
+PERSONS = (
+    "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim Xena"
+)
 SLOT = Slot(0, time(7, 30), "Europe/London")
 DIGEST = Slot(5, time(8), "Europe/London")
 
