@@ -22,6 +22,7 @@ class CannotRead(Exception):
         hint = f" Write: {write}" if write else ""
         super().__init__(f"line {number}: {wrong}.{hint}\n    {line}")
         self.number = number
+        self.wrong = wrong
 
 
 def zone(name: str) -> ZoneInfo | None:

@@ -85,15 +85,18 @@ def service(
     live: bool = True,
     paced: bool = True,
     webhook: bool = False,
+    menus: bool | None = None,
     spread: Callable[[], float] = random.random,
 ) -> Service:
     """Put a process together.
 
     live: it works by itself; else only when told to settle.  paced: within the send rates.  webhook: updates are
-    pushed to us.
+    pushed to us.  menus: it sets the command menus;
+    None: when live.
 
     Raises: BadSettings.
     """
+    menus = live if menus is None else menus
     store = open_database(settings)
     shared = None if clock is not None or store.is_sqlite else SharedClock()
     clock = clock or shared or MachineClock()
@@ -180,7 +183,7 @@ def service(
         if shared is not None:
             shared.agree(*await store.read(_time_there))
         await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
-        if live:
+        if menus:
             await telegram.set_menus(settings.languages)
 
     return Service(
@@ -197,7 +200,7 @@ def service(
             bells=bells,
             poller=poller,
             server=server,
-            menus=set_menus,
+            menus=set_menus if menus else None,
             on_open=on_open,
             close=renderings.close,
         ),

@@ -203,13 +203,14 @@ class Service:
         if isinstance(self._parts.clock, HeldClock):
             self._parts.clock.move_to(now)
         for _ in range(MOST_ROUNDS):
-            done = 0 if self._parts.poller is None else await self._parts.poller.once()
+            done = 0 if self._parts.poller is None else await self._parts.poller.what_waits()
             done += await self._parts.sweep()
             done += await self._parts.turns()
             done += await self._parts.delivery.drain()
             if not done:
                 if self._parts.poller is not None:
                     await self._parts.poller.answers.finish()
+                await self._set_menus_once()
                 return
         raise RuntimeError("something comes due again for ever")
 
@@ -222,6 +223,14 @@ class Service:
         return min((at for at in found if at is not None), default=None)
 
     # Inside.
+
+    async def _set_menus_once(self) -> None:
+        if self._parts.menus is None:
+            return
+        try:
+            await self._parts.menus()
+        except CannotReach:
+            _log.info("the command menus wait for the messenger")
 
     def _begin(self, work: Any) -> None:
         self._tasks.append(asyncio.create_task(work))

@@ -24,7 +24,8 @@ from core.reading import Reading
 
 @dataclass(frozen=True, slots=True)
 class CoachContact:
-    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more."""
+    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more.
+    reachable: whether what is sent there arrives."""
 
     id: int
     name: str
@@ -32,6 +33,7 @@ class CoachContact:
     chat_id: int | None
     zone_name: str | None
     quiet_nights: bool
+    reachable: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +74,7 @@ _WHO = (
         _theirs.c.quiet_nights.label("coach_quiet"),
         _coach_person.c.id.label("coach_person"),
         _coach_person.c.chat_id.label("coach_chat"),
+        _coach_person.c.reachable.label("coach_reachable"),
         _own.c.id.label("own_coach"),
         organisers.c.id.label("own_organiser"),
         conversations.c.state.label("state"),
@@ -98,7 +101,13 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
             client = clients.client_of(r) if r.id is not None else None
             if r.coach_id is not None:
                 coach = CoachContact(
-                    r.coach_id, r.coach_name, r.coach_person, r.coach_chat, r.coach_zone, r.coach_quiet
+                    r.coach_id,
+                    r.coach_name,
+                    r.coach_person,
+                    r.coach_chat,
+                    r.coach_zone,
+                    r.coach_quiet,
+                    r.coach_chat is not None and r.coach_reachable is not False,
                 )
         else:
             staff = Staff(

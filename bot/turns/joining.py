@@ -105,11 +105,14 @@ def _coach(conn: Connection, coach_id: int) -> CoachContact | None:
             people_table.c.chat_id,
             coaches.c.zone_name,
             coaches.c.quiet_nights,
+            people_table.c.reachable,
         )
         .select_from(coaches.outerjoin(people_table, people_table.c.id == coaches.c.person_id))
         .where(coaches.c.id == coach_id)
     ).one_or_none()
-    return None if r is None else CoachContact(*r)
+    if r is None:
+        return None
+    return CoachContact(*r[:-1], reachable=r.chat_id is not None and bool(r.reachable))
 
 
 def _cohort(hand: TurnEffects, invitation: Invitation) -> None:

@@ -98,10 +98,10 @@ class StaffTurn:
         match effect:
             case fx.Invite():
                 self._invite(conn, who, coach_id, effect, hand)
-            case fx.Revoke(for_name):
-                for number, name, _ in invitations.open_of(conn, coach_id, now):
-                    if name == for_name or name.startswith(for_name):  # a button's data may hold the start of it
-                        invitations.revoke(conn, number, coach_id, now)
+            case fx.Revoke(number):
+                names = {n: name for n, name, _ in invitations.open_of(conn, coach_id, now)}
+                gone = invitations.revoke(conn, number, coach_id, now)
+                hand.say(Say(sm.InvitationRevoked(names.get(number, "") if gone else "")))
             case fx.MarkSeen(flag_ids):
                 store.mark_seen(conn, coach_id, flag_ids, now)
             case fx.SaveTemplate(name, plan):
@@ -134,7 +134,7 @@ class StaffTurn:
         )
         link = self.link(token)
         until = (hand.now + GOOD_FOR).astimezone(zone_of(who.zone_name)).date()
-        rows = invitation_rows(effect.for_name)
+        rows = invitation_rows(invitations.find(conn, [token], hand.now)[token].id)
         hand.say(Say(sm.InvitationMade(kind.value, effect.for_name, link, until), rows))
         hand.say(Say(sm.LinkPicture(link, effect.for_name)))
         audit.note(conn, hand.now, f"coach/{coach_id}", f"invited_{kind.value}")

@@ -399,6 +399,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         client_id=client.id,
         name=client.name,
         coach_name=known.coach.name if known.coach else "",
+        coach_reachable=known.coach is not None and known.coach.reachable,
         language=client.language,
         country=steps.country_of(zone_name) if zone_name else "",
         status=client.status,

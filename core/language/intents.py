@@ -14,14 +14,16 @@ from functools import cache
 from core.language import ENGLISH, Intent, Lexicon, WordRole, plain
 from core.language.cache import memoized
 from core.language.days import READ, place, weekday_and_time, when
+from core.language.destructive import destroys
 from core.language.text import bare_words, near
 from core.language.tokens import LONGEST_PHRASE, spellings
 
 __all__ = ["intent", "place", "weekday_and_time", "when"]
 
 MORE = "…"
-CHATTY = 14  # words; in a longer message only the beginning can be an intent
-WITH_NUMBERS = frozenset(  # intents that may include a number
+DESTRUCTIVE = frozenset({Intent.LEAVE, Intent.FORGET})  # only whole messages, or `destroys`: nothing loose, no slip
+CHATTY = 14  # a longer message tells a story: only its beginning is taken for a wish
+WITH_NUMBERS = frozenset(  # wishes that a number may belong to
     {
         Intent.PAUSE,
         Intent.SLOT,
@@ -56,7 +58,7 @@ def _wishes(words: Lexicon) -> _Wishes:
                 if lexicon is not words and bare in words.not_english:
                     continue
                 shelf = found.whole
-                if phrase.endswith(MORE):
+                if phrase.endswith(MORE) and wish not in DESTRUCTIVE:
                     shelf = found.inside if phrase.startswith(MORE) else found.starts
                 for spelled in spellings(bare, lexicon):
                     key = " ".join(bare_words(spelled)) or spelled
@@ -81,6 +83,8 @@ def intent(text: str, words: Lexicon) -> Intent | None:
     for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, wishes.polite)))):
         if (wish := wishes.whole.get(candidate)) is not None:
             return wish
+    if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
+        return meant
     meaning = _without(said, wishes.polite) or said
     wish = _beginning(meaning, wishes.starts) or _beginning(said, wishes.starts)
     if wish is None and len(said) <= CHATTY:
@@ -124,6 +128,7 @@ def _contents(said: Sequence[str], inside: Mapping[str, Intent]) -> Intent | Non
 
 
 def _nearly(said: str, whole: Mapping[str, Intent]) -> Intent | None:
-    """The only intent whose phrase is one typo away; None if two differ."""
-    found = {wish for phrase, wish in whole.items() if near(said, phrase)} if 3 < len(said) < 40 else set()
+    """The one wish whose phrase is a slip away; none when two differ."""
+    sure = ((phrase, wish) for phrase, wish in whole.items() if wish not in DESTRUCTIVE)
+    found = {wish for phrase, wish in sure if near(said, phrase)} if 3 < len(said) < 40 else set()
     return found.pop() if len(found) == 1 else None

@@ -141,6 +141,8 @@ class Messenger(Hands):
     # The bot's requests.
 
     async def _handle(self, request: web.BaseRequest) -> web.StreamResponse:
+        if not self._is_local(request):
+            return _refusal(Refused(403, "Forbidden: no page of a browser has anything to ask here"))
         path, _, query = request.raw_path.partition("?")
         if path.startswith("/bot"):
             token, _, method = unquote(path[4:]).partition("/")
@@ -152,6 +154,14 @@ class Messenger(Hands):
         if path.startswith("/file/bot"):
             return self._file(unquote(path[9:]))
         return _refusal(Refused(404, "Not Found"))
+
+    def _is_local(self, request: web.BaseRequest) -> bool:
+        """Whether this comes from a program on this machine. Pages in its browser can reach loopback as well: they are
+        known by the Origin they name, or by the name they gave this address in the DNS."""
+        return "Origin" not in request.headers and request.host in (
+            f"127.0.0.1:{self._port}",
+            f"localhost:{self._port}",
+        )
 
     async def _answer(self, request: web.BaseRequest, method: str, query: str) -> web.StreamResponse:
         self.requests[method] += 1
@@ -202,6 +212,7 @@ class Messenger(Hands):
                     self.flood.refused += 1
                     raise too_many_requests(int(fault.detail.get("retry_after", 1)))
                 case "silence":
+                    self._signal.bump()
                     await asyncio.Event().wait()  # ends when the client goes away
         return None
 

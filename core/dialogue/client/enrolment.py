@@ -102,6 +102,15 @@ def ask_consent(d: ClientStep, name: str, coach: str) -> None:
 
 def _ask_change_coach(d: ClientStep, new: str, token: str) -> None:
     d.ask(Setting("coach_change", token, d.asking))
+    _say_change_coach(d, new)
+
+
+def ask_change_coach_again(d: ClientStep) -> None:
+    if d.facts.invitation is not None:
+        _say_change_coach(d, d.facts.invitation.by_name)
+
+
+def _say_change_coach(d: ClientStep, new: str) -> None:
     if d.facts.status is Status.LEFT and new == d.facts.coach_name:
         d.say(m.WelcomeBack(new), (Choice("start_now", "back:yes"), Choice("no_keep", "back:no")))
         return
@@ -218,7 +227,7 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
     if isinstance(event, Press):
         verb, _, rest = event.data.partition(":")
         pressed, _, value = rest.partition(":")
-        if verb != "e" or pressed != question:
+        if verb != "e" or pressed != question:  # drawn before questions were numbered
             d.say(OldButton())
             ask_question(d, question, asking.chosen)
             return

@@ -280,6 +280,29 @@ class DidYouMean:
 
 
 @dataclass(frozen=True, slots=True)
+class AskChangeAnswer:
+    """An answer given before gets another value, by its old button or a late edit: change the answer of that day?
+
+    old, new: None when the numbers are not shown.
+    """
+
+    measure: str
+    day: date
+    old: Amount | None
+    new: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerStands:
+    """The button belongs to a question that has its answer. amount: None when it is not shown."""
+
+    measure: str
+    day: date
+    amount: Amount | None = None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class AskIfSure:
     """Possible but unusual, or far from last time. The earlier number is never said."""
 
@@ -323,7 +346,21 @@ class EditTooOld:
 
 @dataclass(frozen=True, slots=True)
 class Undone:
+    """amount: what was taken back; None when its number is not shown."""
+
     measure: str
+    amount: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class AskUndo:
+    """Taking this back reaches into another day, or takes away what later readings are compared with (baseline)."""
+
+    measure: str
+    day: date
+    amount: Amount | None
+    second: Decimal | None
+    baseline: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -438,23 +475,66 @@ class StopAndRest:
 
 @dataclass(frozen=True, slots=True)
 class Despair:
-    """Words of despair: whom to talk to now."""
+    """Words of despair: somebody to talk to now. line, dial, site: a helpline of the country, "" if none is known."""
 
     number: str
+    line: str = ""
+    dial: str = ""
+    site: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class EatingWorry:
-    """Worries about food or weight that fill the day: talking helps."""
+    """Worries about food or weight that fill the day: talking helps. line, site: a charity of the country, or ""."""
 
     coach: str
+    line: str = ""
+    site: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class AskAlarm:
-    """A sign was named, perhaps past or somebody else's: is it happening to you now?"""
+    """A sign was named, perhaps past or somebody else's: is it happening now, and to whom?"""
 
     sign: str
+
+
+@dataclass(frozen=True, slots=True)
+class EmergencyNearby:
+    """Somebody with the client needs help at once: what to do for them."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class AdviceNearby:
+    """Somebody with the client has a sign that can wait for a doctor's answer, but not for long."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class AlarmOver:
+    """The sign is over: thanks, what still to do, and what if it comes back."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PastIllness:
+    """An old illness was told while enrolling: it is noted as a caution."""
+
+    sign: str
+
+
+@dataclass(frozen=True, slots=True)
+class CoachNotReached:
+    """The coach cannot be told now: nobody is there, or messages to them do not arrive. coach: "" for nobody."""
+
+    coach: str
 
 
 @dataclass(frozen=True, slots=True)

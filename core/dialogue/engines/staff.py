@@ -224,8 +224,10 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             cohorts.confirmed(d, asking)
         case ChangingOwn():
             return settings.own_typed(d, asking, text)
-        case AskingSure(what="forget") if wish is Intent.YES:
+        case AskingSure(what="forget") if plain(text) == plain(d.facts.label("forget_yes", "")):
             settings.forget_pressed(d, "")
+        case AskingSure(what="forget") if wish is Intent.YES:
+            settings.forget(d, "")  # a yes may have been meant for anything: asked again
         case AskingSure() if wish is Intent.YES:
             plan.confirmed(d, asking)
         case AskingSure() | SureOfCohort() if wish is Intent.NO:

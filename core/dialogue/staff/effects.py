@@ -23,9 +23,9 @@ class Invite:
 
 @dataclass(frozen=True, slots=True)
 class Revoke:
-    """Revoke the open invitations for a name, so that their links no longer work."""
+    """Take back one invitation; the door stays shut for whoever holds its link. Says by itself what became of it."""
 
-    for_name: str
+    invitation_id: int
 
 
 @dataclass(frozen=True, slots=True)

@@ -73,7 +73,9 @@ class LinkPicture:
 
 
 @dataclass(frozen=True, slots=True)
-class InvitationsRevoked:
+class InvitationRevoked:
+    """for_name: "" when there was nothing to take back: the link was used, or taken back before."""
+
     for_name: str
 
 

@@ -9,7 +9,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from core.language import LANGUAGES, Intent, plain, words_for
-from core.language.intents import MORE, intent, place, weekday_and_time, when
+from core.language.intents import DESTRUCTIVE, MORE, intent, place, weekday_and_time, when
 from tests.core.understanding.ways_of_writing import CORPUS
 
 TODAY = date(2026, 3, 4)  # a Wednesday
@@ -42,6 +42,8 @@ def test_two_swapped_letters_never_make_another_wish_of_a_word(language):
     words = words_for(language)
     taken = missed = 0
     for wish, phrases in words.intents.items():
+        if wish in DESTRUCTIVE:
+            continue  # a slip never ends anything
         for word in (plain(p.strip(MORE + " ")) for p in phrases):
             if len(word) < 6 or " " in word:
                 continue
@@ -67,7 +69,7 @@ def test_two_swapped_letters_never_make_another_wish_of_a_word(language):
         ("en", "skip this one please", Intent.SKIP),
         ("en", "not now, I'm at work", Intent.LATER),
         ("en", "stop", Intent.STOP),
-        ("en", "I want to stop", Intent.LEAVE),
+        ("en", "I want to stop", Intent.STOP),
         ("en", "please stop messaging me", Intent.LEAVE),
         ("en", "undo that", Intent.UNDO),
         ("en", "I would like to talk to my coach", Intent.COACH),
