@@ -16,8 +16,8 @@ class Status(StrEnum):
     LEFT = "left"
 
 
-class Numbers(StrEnum):
-    """Where a client wants their own numbers to go."""
+class NumberVisibility(StrEnum):
+    """Where a client wants their own numbers shown."""
 
     SHOWN = "shown"
     COACH_ONLY = "coach_only"
@@ -25,7 +25,7 @@ class Numbers(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Units:
-    """How a client likes to read and write body mass and length."""
+    """A client's preferred units of body mass and length."""
 
     mass: Unit = Unit.KILOGRAM  # or POUND; STONE means stones and pounds
     length: Unit = Unit.CENTIMETRE  # or INCH (stature then in feet and inches)
@@ -57,11 +57,11 @@ class Plan:
     per_measure: tuple[tuple[str, int], ...] = ()
     directed_weighing: bool = False
     loss_is_planned: bool = False
-    numbers: Numbers = Numbers.SHOWN
+    numbers: NumberVisibility = NumberVisibility.SHOWN
     own_question: str = ""
     own_better: Better = Better.HIGHER
     baseline_since: datetime | None = None
-    cleared: tuple[str, ...] = ()  # tests a clinician has agreed to, in spite of a caution
+    cleared: tuple[str, ...] = ()  # tests a clinician has approved despite a caution
     pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
 
     def interval(self, measure: str) -> int:

@@ -9,9 +9,9 @@ from datetime import time
 from zoneinfo import ZoneInfo
 
 from core.client import Background, Caution, Sex
+from core.language import LANGUAGES
 from core.measures import MEASURES
 
-LANGUAGES = ("en", "de", "es", "fr", "pl", "ar")
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 
 
@@ -22,6 +22,7 @@ class CannotRead(Exception):
         hint = f" Write: {write}" if write else ""
         super().__init__(f"line {number}: {wrong}.{hint}\n    {line}")
         self.number = number
+        self.wrong = wrong
 
 
 def zone(name: str) -> ZoneInfo | None:

@@ -6,6 +6,7 @@ the store's own functions, as the command line does.
 
 from __future__ import annotations
 
+import asyncio
 from datetime import datetime
 from functools import lru_cache
 from pathlib import Path
@@ -25,6 +26,8 @@ from core.care import Plan
 from demo import tape as t
 from demo.messenger import CannotDo, Messenger
 
+_SENDING = ("sendMessage", "sendPhoto", "sendDocument")
+
 
 @lru_cache(maxsize=1)
 def _fresh_database() -> bytes:
@@ -42,41 +45,105 @@ def _fresh_database() -> bytes:
 
 
 class Machine:
-    """One bot on one database file, which outlives its process: `stop` and `start` are an outage."""
+    """One bot on one database file, which outlives its process: `stop` and `start` are an outage.
 
-    def __init__(self, messenger: Messenger, file: Path) -> None:
+    menus: whether it sets its command menus.
+    """
+
+    def __init__(self, messenger: Messenger, file: Path, *, menus: bool = False) -> None:
         self._messenger = messenger
-        self._file = file
+        self._menus = menus
+        self.file = file
+        self.messenger_works = True
+        self.will_crash = False
         self._service: Service | None = None
         self._database: Database | None = None
+
+    @property
+    def runs(self) -> bool:
+        return self._service is not None
 
     async def start(self, now: datetime) -> None:
         if self._service is not None:
             return
-        if not self._file.exists():
-            self._file.write_bytes(_fresh_database())
+        if not self.messenger_works:
+            raise CannotDo("the bot cannot start while the messenger fails")
+        if not self.file.exists():
+            self.file.write_bytes(_fresh_database())
         settings = Settings(
             token=SecretStr(self._messenger.token),
             api_base_url=self._messenger.url,
-            database_url=f"sqlite:///{self._file}",
+            database_url=f"sqlite:///{self.file}",
             sqlite_synchronous="NORMAL",
             poll_timeout=0,
         )
-        self._service = wiring.service(settings, clock=HeldClock(now), live=False, paced=False, spread=lambda: 0.5)
+        self._service = wiring.service(
+            settings, clock=HeldClock(now), live=False, paced=False, menus=self._menus, spread=lambda: 0.5
+        )
         self._database = Database(settings.database_url, synchronous="NORMAL")
         await self._service.start()
 
     async def stop(self) -> None:
+        self.will_crash = False
         if self._service is None or self._database is None:
             return
         await self._service.stop()
         self._database.close()
         self._service = self._database = None
 
-    async def settle(self, now: datetime) -> None:
-        """Do all there is to do at `now`; nothing while the bot is stopped."""
-        if self._service is not None:
+    async def settle(self, now: datetime) -> bool:
+        """Do all there is to do at `now`; nothing while the bot is stopped. Whether the bot was killed at it."""
+        if self._service is None:
+            return False
+        if not self.will_crash:
             await self._service.settle(now)
+            return False
+        # Its messages are claimed and on their way to a messenger that stays silent; there everything is dropped as it
+        # stands. A service that does not live notes nothing when it is stopped: what it held stays held.
+        await self._messenger.add_fault("silence", methods=_SENDING)
+        settling = asyncio.create_task(self._service.settle(now))
+        sending = asyncio.create_task(self._silenced())
+        try:
+            await asyncio.wait((settling, sending), return_when=asyncio.FIRST_COMPLETED)
+            killed = not settling.done()
+            settling.cancel()
+            await asyncio.gather(settling, return_exceptions=True)
+        finally:
+            sending.cancel()
+            await self._messenger.clear_faults()
+        if killed:
+            await self.stop()
+        else:
+            settling.result()
+        return killed
+
+    async def _silenced(self) -> None:
+        """Wait until the messenger has left a message unanswered."""
+        before = await self._silences()
+        stands = await self._messenger.changed(-1)
+        while await self._silences() == before:
+            stands = await self._messenger.changed(stands, timeout=60)
+
+    async def _silences(self) -> int:
+        struck: dict[str, int] = (await self._messenger.figures())["struck"]
+        return struck.get("silence", 0)
+
+    def crash_at_next_message(self) -> None:
+        """Have the process killed when it next has something to send."""
+        if self._service is None:
+            raise CannotDo("the bot is stopped already")
+        if not self.messenger_works:
+            raise CannotDo("nothing can be sent while the messenger fails")
+        self.will_crash = True
+
+    async def messenger_is(self, working: bool) -> None:
+        """Have the messenger answer the bot with errors, or work again. It goes on holding what people write."""
+        if self.will_crash:
+            raise CannotDo("the bot is about to be killed at a message that then could not be sent")
+        await self._messenger.clear_faults()
+        if not working:
+            await self._messenger.add_fault("server_error", code=502)
+        self.messenger_works = working
 
     async def next_due(self) -> datetime | None:
         """Return the next instant something is due; None for never, and while the bot is stopped."""
@@ -92,7 +159,7 @@ class Machine:
         """Make an operator's invitation to run cohorts; its token."""
         return await self._store.write(_invite_organiser, name, now)
 
-    async def invite_client(self, step: t.Client, coach_chat: int, now: datetime) -> str:
+    async def invite_client(self, step: t.TapeClient, coach_chat: int, now: datetime) -> str:
         """Make a coach's invitation with the plan the tape gives; its token."""
         return await self._store.write(_invite_client, step, coach_chat, now)
 
@@ -104,20 +171,20 @@ class Machine:
 
 
 def _invite_coach(conn: Connection, name: str, now: datetime) -> str:
-    return invitations.make(conn, invitations.Kind.COACH, now, for_name=name)
+    return invitations.make(conn, invitations.InvitationKind.COACH, now, for_name=name)
 
 
 def _invite_organiser(conn: Connection, name: str, now: datetime) -> str:
-    return invitations.make(conn, invitations.Kind.ORGANISER, now, for_name=name)
+    return invitations.make(conn, invitations.InvitationKind.ORGANISER, now, for_name=name)
 
 
-def _invite_client(conn: Connection, step: t.Client, coach_chat: int, now: datetime) -> str:
+def _invite_client(conn: Connection, step: t.TapeClient, coach_chat: int, now: datetime) -> str:
     who = staff(conn, coach_chat)
     if who is None or who.coach_id is None:
         raise CannotDo(f"{step.coach} is no coach yet")
     return invitations.make(
         conn,
-        invitations.Kind.CLIENT,
+        invitations.InvitationKind.CLIENT,
         now,
         by_name=who.name,
         for_name=step.name,
@@ -126,7 +193,7 @@ def _invite_client(conn: Connection, step: t.Client, coach_chat: int, now: datet
     )
 
 
-def plan_of(step: t.Client) -> Plan:
+def plan_of(step: t.TapeClient) -> Plan:
     """The plan a coach would have set up for this client; what clients themselves choose is answered by them."""
     given, usual = step.given, Plan()
     days = t.intervals(given.get("interval", str(usual.retest_days))) or {}

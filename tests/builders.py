@@ -1,4 +1,4 @@
-"""Literals for tests: a client, and a chat that carries effects out on plain values, without store or transport."""
+"""Test data: a client, and a chat that applies effects to plain values, without store or transport."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from core.dialogue.client import effects as e
 from core.dialogue.client.facts import ClientFacts, GoalFact, OpenFlag
 from core.dialogue.client.states import FRESH, State
 from core.dialogue.engines.client import step
-from core.dialogue.kit.effects import Say
+from core.dialogue.kit.effects import Say, drawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text, TimerFired
 from core.dialogue.kit.messages import Together
 from core.reading import Reading
@@ -24,6 +24,7 @@ ADA = ClientFacts(
     client_id=1,
     name="Ada",
     coach_name="Rowan",
+    coach_reachable=True,
     slot=Slot(0, time(7, 30), "Europe/London"),
     zone=ZoneInfo("Europe/London"),
     country="GB",
@@ -38,7 +39,7 @@ def find_zones(text: str) -> tuple[str, ...]:
 
 
 class Chat:
-    """One client's conversation on plain values. `said` holds the messages of the last event, flattened."""
+    """One client's conversation on plain values. `said` has the messages of the last event, flattened."""
 
     def __init__(self, facts: ClientFacts = ADA, now: datetime = MONDAY, state: State = FRESH) -> None:
         self.facts = replace(facts, find_zones=find_zones, zone_of=ZoneInfo)
@@ -69,7 +70,12 @@ class Chat:
         return self.gets(Text(self.now, text, str(ref or self.refs), edited=True))
 
     def presses(self, data: str) -> Chat:
-        return self.gets(Press(self.now, data))
+        """A button of the question that is open now, or one that belongs to none."""
+        return self.gets(Press(self.now, drawn(data, self.state.question)))
+
+    def presses_old(self, callback: str) -> Chat:
+        """A button as it once was under a message."""
+        return self.gets(Press(self.now, callback))
 
     def commands(self, name: str, argument: str = "") -> Chat:
         return self.gets(Command(self.now, name, argument))
@@ -154,8 +160,14 @@ class Chat:
             for choice in row
         ]
 
+    @property
+    def callbacks(self) -> list[str]:
+        """The buttons just drawn, as the messenger gives them back."""
+        says = [effect for effect in self.effects if isinstance(effect, Say)]
+        return [choice.callback for say in says for row in say.choices for choice in row]
+
     def heard(self, kind: type) -> Any:
-        """The one message of a kind among what was just said."""
+        """The only message of a kind among the latest."""
         found = [message for message in self.said if isinstance(message, kind)]
         assert len(found) == 1, f"{kind.__name__} not said once: {self.kinds}"
         return found[0]

@@ -1,35 +1,28 @@
-"""How often the rule of `core.judging.change` cries wolf, and how often it finds a true change: tried on simulated
-clients.
+"""False alarms and sensitivity of the rule of `core.judging.change`, on simulated clients.
 
-The clients are ours and the simulation is never tuned; only the rule is. What is simulated, and where each
-figure comes from:
+The clients are invented, and the simulation is never tuned; only the rule is. What is simulated, and the source of each
+figure:
 
 * A usual plan: weight, waist, hip, pulse, chair stands and a blood-pressure week every four weeks, energy
   every week.
-* A person's swing differs from the next one's, as published, while the rule knows only the typical figure:
-  weight CV
-  0.66 % with an SD of 0.24 % between people (Cheuvront 2004), day's systolic pressure 8.6 with 3.1 (Kato
-  2010), pulse 2.0 to 6.7 bpm evenly (1972), self-measured girths 0.2 to 1.9 cm evenly (Barrios 2016). Chair
-  stands 0.9 (Gill 2022) and energy 1 point (ours) are the same for everybody, for want of a figure.
-* Girths are taken twice and read to half a centimetre; weight to 0.1 kg. A pulse is really counted: whole
-  beats inside a
-  window of 30 s that opens at no beat in particular, twice. Stands and ratings are whole numbers, ratings
-  stay in 0 to 10. The pressure's first day reads 5 mmHg high and two readings of a sitting differ by 3 (both
-  ours).
-* In one sitting of ten something differs: the swing's variance doubles, and four times in five the client
-  says so (ours).
-* Slots are kept within a day either way.
+* Variability differs between people, as published, while the rule knows only the typical figure: weight CV 0.66 % with
+  an SD of 0.24 % between people (Cheuvront 2004), day's systolic pressure 8.6 with 3.1 (Kato 2010), pulse 2.0 to 6.7
+  bpm evenly (1972), self-measured girths 0.2 to 1.9 cm evenly (Barrios 2016). Chair stands 0.9 (Gill 2022) and energy 1
+  point (ours) are the same for everybody, for lack of a figure.
+* Girths are taken twice and read to half a centimetre; weight to 0.1 kg. A pulse is simulated as two counts of whole
+  beats in a window of 30 s that opens at a random moment. Stands and ratings are whole numbers, ratings stay in 0 to
+  10. The pressure's first day reads 5 mmHg high and two readings of a sitting differ by 3 (both ours).
+* In one sitting out of ten a condition differs: the variance doubles, and four times in five the client says so (ours).
+* Slots are kept to within a day.
 
-A true change is a step of the published important size right after the baseline, the direction drawn by lot,
-so nothing can be learned of the old level later. "Found" is a flag to the coach within three retests (12
-weeks).
+A true change is a step of the published important size right after the baseline, in a random direction, so later
+readings say nothing about the old level. "Found" is a flag to the coach within three retests (12 weeks).
 
-"At best" is what no rule can pass that looks once at baseline and three retests and keeps to the same false-
-alarm budget (1 in 50 client-years, shared evenly by the measures): the Neyman-Pearson bound for the typical
-error. Where it is under 8 in 10, the measure's error does not allow the target, and the coach is told
-otherwise: a change that reaches the important size but is within error says so (`matters_but_unsure`), a
-possible change stands on the client's card, and the trend of four or more readings is drawn with its
-interval.
+"At best" is the upper bound for any rule that sees the baseline and three retests once and keeps to the same
+false-alarm budget (1 in 50 client-years, shared evenly by the measures): the Neyman-Pearson bound for the typical
+error. If it is under 8 in 10, the measure's error does not allow the target, and the coach is informed in other ways: a
+change that reaches the important size but is within error is marked (`matters_but_unsure`), a possible change is on the
+client's card, and the trend of four or more readings is drawn with its interval.
 
 From the command line: `figures(clients, weeks, seed)` then `table(rows)`; `print_figures` does both with a
 progress bar.
@@ -53,7 +46,7 @@ from core.client import Profile
 from core.judging.assess import assess
 from core.judging.change import Change, Strength, Verdict, standard_error
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure
+from core.measures.measure import Measure, MeasureKind
 from core.reading import SAME, Conditions, Reading
 
 D = Decimal
@@ -67,27 +60,27 @@ NOBODY = Profile()
 
 
 @dataclass(frozen=True, slots=True)
-class Person:
-    """The truth of one measure in one client. level: the true value; swing: SD of one sitting (of one attempt
-    for girths).
+class SimulatedClient:
+    """True values of one measure in one client. level: the true value; swing: SD of one sitting (of one attempt for
+    girths).
     """
 
     level: float
     swing: float
 
 
-Draw = Callable[[Random], Person]
-Take = Callable[[Random, Person, float, datetime], Iterator[Reading]]
+Draw = Callable[[Random], SimulatedClient]
+Take = Callable[[Random, SimulatedClient, float, datetime], Iterator[Reading]]
 
 
 @dataclass(frozen=True, slots=True)
 class Simulated:
-    """How one measure is simulated. draw: a client's truth.  take: one sitting at a true level, as readings."""
+    """How one measure is simulated. draw: a client's true values. take: the readings of one sitting at a true level."""
 
     key: str
     draw: Draw
     take: Take
-    typical: float  # a level to state sizes at
+    typical: float  # the level at which sizes are stated
     every: int = RETEST_WEEKS  # weeks
 
 
@@ -100,14 +93,14 @@ def _spread(low: float, high: float) -> Callable[[Random], float]:
 
 
 def _between(centre: float, sd: float, least: float) -> Callable[[Random], float]:
-    """A normal figure that differs between people; `least` keeps it possible."""
+    """A normally distributed figure that differs between people; `least` keeps it possible."""
     return lambda dice: max(least, dice.gauss(centre, sd))
 
 
 def _person(level: Callable[[Random], float], swing: Callable[[Random], float], relative: bool = False) -> Draw:
-    def draw(dice: Random) -> Person:
+    def draw(dice: Random) -> SimulatedClient:
         at = level(dice)
-        return Person(at, swing(dice) * at if relative else swing(dice))
+        return SimulatedClient(at, swing(dice) * at if relative else swing(dice))
 
     return draw
 
@@ -116,19 +109,19 @@ DIFFERS, SAYS_SO = 0.1, 0.8
 
 
 def _sitting(dice: Random) -> tuple[float, Conditions]:
-    """How much wider this sitting's swing is, and what is known of its conditions."""
+    """The factor by which this sitting varies more, and what is known of its conditions."""
     if dice.random() >= DIFFERS:
         return 1.0, SAME
     return math.sqrt(2), Conditions(differs=frozenset({"time_of_day"})) if dice.random() < SAYS_SO else SAME
 
 
 def _read(value: float, step: str) -> Decimal:
-    """As an instrument with this resolution shows it."""
+    """The value as an instrument with this resolution displays it."""
     return round(D(value) / D(step)) * D(step)
 
 
 def _once(key: str, step: str) -> Take:
-    def take(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+    def take(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
         wider, conditions = _sitting(dice)
         yield Reading(key, _read(dice.gauss(level, person.swing * wider), step), at, conditions=conditions)
 
@@ -136,7 +129,7 @@ def _once(key: str, step: str) -> Take:
 
 
 def _girth(key: str) -> Take:
-    def take(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+    def take(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
         wider, conditions = _sitting(dice)
         tries = [_read(dice.gauss(level, person.swing * wider), "0.5") for _ in range(2)]
         yield Reading(key, sum(tries, D(0)) / 2, at, conditions=conditions, attempts=2)
@@ -151,14 +144,14 @@ def beats_in(dice: Random, rate: float, window: int) -> int:
     return math.floor((window - first) / period) + 1 if first < window else 0
 
 
-def _pulse(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+def _pulse(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
     wider, conditions = _sitting(dice)
     today = max(30.0, dice.gauss(level, person.swing * wider))
     counted = sum(beats_in(dice, today, 30) for _ in range(2))
     yield Reading("resting_heart_rate", D(counted), at, conditions=conditions, attempts=2, window=30)
 
 
-def _rating(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+def _rating(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
     felt = min(10.0, max(0.0, dice.gauss(level, person.swing)))
     yield Reading("energy", _read(felt, "1"), at)
 
@@ -166,7 +159,7 @@ def _rating(dice: Random, person: Person, level: float, at: datetime) -> Iterato
 FIRST_DAY_HIGH, BETWEEN_TWO = 5.0, 3.0  # mmHg
 
 
-def _pressure(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+def _pressure(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
     wider, conditions = _sitting(dice)
     for day in range(7):
         today = dice.gauss(level + FIRST_DAY_HIGH * (day == 0), person.swing * wider)
@@ -201,7 +194,7 @@ PLAN: tuple[Simulated, ...] = (
 
 @dataclass(slots=True)
 class Tally:
-    """Events of one client and one measure. A flag that stays open is one flag."""
+    """Event counts for one client and one measure. A flag that stays open is one flag."""
 
     possible: int = 0
     confirmed: int = 0
@@ -210,9 +203,9 @@ class Tally:
 
 
 def follow(
-    how: Simulated, measure: Measure, dice: Random, person: Person, weeks: int, change: float = 0.0
+    how: Simulated, measure: Measure, dice: Random, person: SimulatedClient, weeks: int, change: float = 0.0
 ) -> Iterator[Verdict]:
-    """Play one client's slots and yield the verdict of each sitting after the baseline.
+    """Simulate one client's slots and yield the verdict of each sitting after the baseline.
 
     change: added to the true level after the baseline (for a weekly rating: after the first four weeks).
     """
@@ -223,19 +216,19 @@ def follow(
         at = START + week * WEEK + timedelta(days=dice.choice((-1, 0, 0, 0, 1)))
         *earlier, last = how.take(dice, person, level, at)
         history.extend(earlier)
-        verdict = assess(measure, last, history, NOBODY).verdict
+        verdict = assess(measure, last, history, NOBODY, baseline_since=None, retest=None, zone=UTC).verdict
         history.append(last)
         if verdict is not None and verdict.kind is not Change.NO_BASELINE:
             yield verdict
 
 
 def _settled(how: Simulated) -> int:
-    """The first week that is no longer baseline."""
+    """The first week after the baseline."""
     return RETEST_WEEKS if how.every < RETEST_WEEKS else 1
 
 
 def tally(verdicts: Iterable[Verdict]) -> Tally:
-    """Count runs, not readings: a flag that is still open is refreshed, not raised again."""
+    """Count runs, not readings: a flag still open is refreshed, not raised again."""
     found, before = Tally(), (False, False, False, False)
     for verdict in verdicts:
         now = (
@@ -258,14 +251,14 @@ def tally(verdicts: Iterable[Verdict]) -> Tally:
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
-    """The figures of one measure.
+class MeasureFigures:
+    """Figures for one measure.
 
-    false_*: events for each client-year with nothing truly changing: a possible change and a confirmed one as
-    the client hears them, a confirmed change flagged to the coach, a single worsening beyond MDC99 flagged.
-    important: the published size at the typical level, in the measure's unit, or None. told, found: shares of
-    true changes of that size that the client hears of as possible, and that are flagged, in three retests.
-    at_best: the most that any rule could find.  smallest: the smallest true change found 8 times in 10.
+    false_*: events per client-year without a true change: a possible change and a confirmed one as the client hears
+    them, a confirmed change flagged to the coach, a single worsening beyond MDC99 flagged. important: the published
+    size at the typical level, in the measure's unit, or None. told, found: shares of true changes of that size reported
+    to the client as possible, and flagged, within three retests. at_best: the most that any rule could find. smallest:
+    the smallest true change found 8 times in 10.
     """
 
     measure: str
@@ -282,16 +275,16 @@ class Row:
 
     @property
     def allowed(self) -> bool | None:
-        """Does the error allow the target at all? None when no important difference is published."""
+        """Whether the error allows the target at all. None if no important difference is published."""
         return None if self.at_best is None else self.at_best >= WANTED_FOUND
 
 
 def figures(
     clients: int = 500, weeks: int = 52, seed: int = 1, *, advance: Callable[[], object] = lambda: None
-) -> tuple[Row, ...]:
-    """Return a row for each measure of the plan. The same arguments give the same figures.
+) -> tuple[MeasureFigures, ...]:
+    """Figures for each measure of the plan; deterministic for the same arguments.
 
-    advance: called once for each measure done, of `len(PLAN)`.
+    advance: called after each of the `len(PLAN)` measures.
     """
     rows = []
     for how in PLAN:
@@ -300,7 +293,7 @@ def figures(
     return tuple(rows)
 
 
-def _row(how: Simulated, clients: int, weeks: int, seed: int) -> Row:
+def _row(how: Simulated, clients: int, weeks: int, seed: int) -> MeasureFigures:
     measure = MEASURES[how.key]
     years = clients * weeks / 52
     still = [tally(follow(how, measure, *_client(how, seed, n), weeks)) for n in range(clients)]
@@ -308,7 +301,7 @@ def _row(how: Simulated, clients: int, weeks: int, seed: int) -> Row:
     told = found = None
     if important is not None:
         told, found = _found(how, measure, important, clients, seed)
-    return Row(
+    return MeasureFigures(
         measure=how.key,
         client_years=years,
         false_possible=sum(t.possible for t in still) / years,
@@ -323,7 +316,7 @@ def _row(how: Simulated, clients: int, weeks: int, seed: int) -> Row:
     )
 
 
-def _client(how: Simulated, seed: int, number: int) -> tuple[Random, Person]:
+def _client(how: Simulated, seed: int, number: int) -> tuple[Random, SimulatedClient]:
     dice = Random(f"{seed}/{how.key}/{number}")
     return dice, how.draw(dice)
 
@@ -336,7 +329,7 @@ def _important(how: Simulated, measure: Measure) -> float | None:
 
 
 def _found(how: Simulated, measure: Measure, size: float, clients: int, seed: int) -> tuple[float, float]:
-    """Shares told of and flagged. A relative size is of each client's own level."""
+    """Shares reported and flagged. A relative size is relative to each client's own level."""
     told = found = 0
     relative = measure.important is not None and measure.important.relative
     for number in range(clients):
@@ -354,9 +347,7 @@ def _found(how: Simulated, measure: Measure, size: float, clients: int, seed: in
 
 
 def at_best(how: Simulated, measure: Measure, size: float) -> float:
-    """The share that a single best-weighted look at baseline and three retests finds, at the budget of a
-    year.
-    """
+    """The share found by the best weighting of baseline and three retests, at one year's false-alarm budget."""
     sem = _typical_sem(how, measure)
     spread = sem * math.sqrt(1 + 1 / RETESTS)
     normal = NormalDist()
@@ -365,7 +356,7 @@ def at_best(how: Simulated, measure: Measure, size: float) -> float:
 
 
 def _typical_sem(how: Simulated, measure: Measure) -> float:
-    """Of one retest as the plan takes it: the mean of two girths, of six days, of four weekly ratings."""
+    """SEM of one retest as the plan takes it: the mean of two girths, of six days, of four weekly ratings."""
     if measure.error is None:
         raise ValueError(f"{how.key} has no error to simulate against")
     typical = {
@@ -377,13 +368,13 @@ def _typical_sem(how: Simulated, measure: Measure) -> float:
     }
     attempts, window = typical.get(how.key, (1, None))
     error = replace(
-        measure.error, shared_by_attempts=measure.error.shared_by_attempts and measure.kind is not Kind.RATING
+        measure.error, shared_by_attempts=measure.error.shared_by_attempts and measure.kind is not MeasureKind.RATING
     )
     return float(standard_error(error, D(how.typical), attempts, window))
 
 
 def _smallest(how: Simulated, measure: Measure, clients: int, seed: int) -> float:
-    """By halving, in steps of a hundredth of the widest bound."""
+    """Found by bisection, in steps of a hundredth of the widest bound."""
     sem = _typical_sem(how, measure)
     low, high = 0.0, 12 * sem
     for _ in range(6):
@@ -397,8 +388,8 @@ def _smallest(how: Simulated, measure: Measure, clients: int, seed: int) -> floa
 # ------------------------------------------------------------------------------------------------------
 
 
-def table(rows: Iterable[Row]) -> Table:
-    """A table for a terminal, with the totals of the plan."""
+def table(rows: Iterable[MeasureFigures]) -> Table:
+    """A table for a terminal, with totals for the plan."""
     shown = Table(title="Judgement figures: simulated clients, usual plan")
     shown.add_column("measure")
     for heading in (
@@ -443,7 +434,7 @@ INSTEAD = (
 )
 
 
-def print_figures(clients: int, weeks: int, seed: int, console: Console) -> tuple[Row, ...]:
+def print_figures(clients: int, weeks: int, seed: int, console: Console) -> tuple[MeasureFigures, ...]:
     """Compute with a progress bar, print, and return the rows."""
     with Progress(console=console, transient=True) as progress:
         task = progress.add_task("simulating", total=len(PLAN))

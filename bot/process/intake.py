@@ -20,7 +20,7 @@ from bot.foundation import log
 from bot.foundation.clock import Clock
 from bot.foundation.errors import OtherPoller, TokenRefused
 from bot.foundation.metrics import Metrics
-from bot.foundation.retry import Busy, backoff
+from bot.foundation.retry import Busy, NoAnswer, Trouble, backoff
 from bot.process.wakeup import pause, unless
 from bot.store import inbox
 from bot.store.database import Database
@@ -36,7 +36,7 @@ _TOKEN_DELAY = 60.0
 _log = log.get("intake")
 
 
-class Source(Protocol):
+class UpdateSource(Protocol):
     """What intake needs of a transport."""
 
     async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch: ...
@@ -49,7 +49,7 @@ def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
 
     async def keep(events: Sequence[Incoming]) -> None:
         rows = [
-            inbox.Incoming(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
+            inbox.NewEvent(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
             for one in events
         ]
         await database.write(inbox.put, rows, clock.now())
@@ -87,7 +87,7 @@ class Poller:
 
     def __init__(
         self,
-        source: Source,
+        source: UpdateSource,
         keep: Keep,
         clock: Clock,
         metrics: Metrics,
@@ -109,6 +109,16 @@ class Poller:
         batch = await self._source.fetch(self._confirm, self._clock.now(), timeout)
         await self._take(batch)
         return batch.count
+
+    async def what_waits(self) -> int:
+        """`once` under a simulated clock: a messenger that does not answer brings nothing, and holds what waits."""
+        try:
+            return await self.once()
+        except TelegramError as error:
+            if not isinstance(failure_of(error), Trouble | NoAnswer):
+                raise
+            _log.info("the messenger does not answer", fault=log.fault(error))
+            return 0
 
     async def _take(self, batch: Batch) -> None:
         if batch.events:

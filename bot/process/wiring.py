@@ -27,6 +27,7 @@ from bot.process.intake import Answers, Poller, keeper
 from bot.process.rendering_cache import Renderings
 from bot.process.web import HttpServer, Probe, Webhook, application
 from bot.process.worker import Bells, Parts, Service
+from bot.rendering.menu import describe
 from bot.store import inbox as inbox_store
 from bot.store import menus as menus_of_staff
 from bot.store import migrate as versions
@@ -34,10 +35,11 @@ from bot.store import outbox, rate_limit, retention
 from bot.store.database import Database
 from bot.store.opening import open_database
 from bot.store.schema import inbox
-from bot.transports.menus import VERSION
+from bot.transports.menus import version as version_of_menus
 from bot.transports.telegram import Telegram
 from bot.turns import cohorts
 from bot.turns.turn import Steps, work_batch
+from core.language import LANGUAGES
 
 BATCH = 128  # turns that share a commit
 SWEEP = 500  # due rows that share one
@@ -83,15 +85,18 @@ def service(
     live: bool = True,
     paced: bool = True,
     webhook: bool = False,
+    menus: bool | None = None,
     spread: Callable[[], float] = random.random,
 ) -> Service:
     """Put a process together.
 
     live: it works by itself; else only when told to settle.  paced: within the send rates.  webhook: updates are
-    pushed to us.
+    pushed to us.  menus: it sets the command menus;
+    None: when live.
 
     Raises: BadSettings.
     """
+    menus = live if menus is None else menus
     store = open_database(settings)
     shared = None if clock is not None or store.is_sqlite else SharedClock()
     clock = clock or shared or MachineClock()
@@ -132,7 +137,7 @@ def service(
         server = HttpServer(app, settings.webhook_host, port, None if hook is None else hook.answers.finish)
 
     decide = steps(settings, telegram.link, telegram.group_link)
-    kept = retention.Kept(
+    kept = retention.RetentionPeriods(
         inbox=timedelta(days=settings.keep_inbox_days),
         sent=timedelta(days=settings.keep_sent_days),
         left=timedelta(days=settings.keep_left_days),
@@ -166,8 +171,10 @@ def service(
         await store.write(retention.tidy, clock.now(), kept)
         return 0
 
+    menus_now = version_of_menus(LANGUAGES, describe)
+
     async def set_menus() -> int:
-        for menu in (found := await store.read(menus_of_staff.stale, VERSION)):
+        for menu in (found := await store.read(menus_of_staff.stale, menus_now)):
             await telegram.set_menu(menu.chat_id, menu.menu, menu.language)
             await store.write(menus_of_staff.set_to, menu)
         return len(found)
@@ -176,7 +183,7 @@ def service(
         if shared is not None:
             shared.agree(*await store.read(_time_there))
         await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
-        if live:
+        if menus:
             await telegram.set_menus(settings.languages)
 
     return Service(
@@ -193,7 +200,7 @@ def service(
             bells=bells,
             poller=poller,
             server=server,
-            menus=set_menus,
+            menus=set_menus if menus else None,
             on_open=on_open,
             close=renderings.close,
         ),

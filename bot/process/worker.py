@@ -28,7 +28,7 @@ from bot.foundation.metrics import Metrics
 from bot.foundation.retry import backoff
 from bot.process.delivery import Delivery
 from bot.process.intake import Poller
-from bot.process.wakeup import Bell, pause
+from bot.process.wakeup import WakeupEvent, pause
 from bot.store.database import Database
 
 LONGEST_IDLE = 1.0  # seconds; another process may have left something to do
@@ -86,13 +86,13 @@ class Parts:
 class Bells:
     """Who is rung for what."""
 
-    turns: Bell
-    sweep: Bell
-    housekeeping: Bell
+    turns: WakeupEvent
+    sweep: WakeupEvent
+    housekeeping: WakeupEvent
 
     @classmethod
     def new(cls) -> Bells:
-        return cls(Bell(), Bell(), Bell())
+        return cls(WakeupEvent(), WakeupEvent(), WakeupEvent())
 
 
 def _tune_interpreter() -> None:
@@ -122,7 +122,7 @@ class Service:
         self._sweep_every = sweep_every
         self._spread = spread
         self._stopping = asyncio.Event()
-        self._menus = Bell()
+        self._menus = WakeupEvent()
         self._tasks: list[asyncio.Task[None]] = []
         self._scheduler: Any = None
         self.opened = False
@@ -203,13 +203,14 @@ class Service:
         if isinstance(self._parts.clock, HeldClock):
             self._parts.clock.move_to(now)
         for _ in range(MOST_ROUNDS):
-            done = 0 if self._parts.poller is None else await self._parts.poller.once()
+            done = 0 if self._parts.poller is None else await self._parts.poller.what_waits()
             done += await self._parts.sweep()
             done += await self._parts.turns()
             done += await self._parts.delivery.drain()
             if not done:
                 if self._parts.poller is not None:
                     await self._parts.poller.answers.finish()
+                await self._set_menus_once()
                 return
         raise RuntimeError("something comes due again for ever")
 
@@ -222,6 +223,14 @@ class Service:
         return min((at for at in found if at is not None), default=None)
 
     # Inside.
+
+    async def _set_menus_once(self) -> None:
+        if self._parts.menus is None:
+            return
+        try:
+            await self._parts.menus()
+        except CannotReach:
+            _log.info("the command menus wait for the messenger")
 
     def _begin(self, work: Any) -> None:
         self._tasks.append(asyncio.create_task(work))
@@ -243,7 +252,7 @@ class Service:
                 self.opened = True
                 return
 
-    async def _loop(self, part: str, work: Work, bell: Bell, idle: float | None = LONGEST_IDLE) -> None:
+    async def _loop(self, part: str, work: Work, bell: WakeupEvent, idle: float | None = LONGEST_IDLE) -> None:
         """Work until there is nothing to do, then wait for the bell; whatever fails is tried again."""
         failed = 0
         while not self._stopping.is_set():

@@ -1,8 +1,8 @@
-"""The tool for catalogues: read every text out of the source, bring each language up to date, check it.
+"""Catalogue tool: extract every text from the source, update each language, and check the result.
 
 python -m bot.rendering.catalogues extract    source text -> locales/messages.pot
-python -m bot.rendering.catalogues update     .pot -> every .po; new entries come empty, gone ones are dropped
-python -m bot.rendering.catalogues check      says what is wrong; exit code 1 if anything is
+python -m bot.rendering.catalogues update     .pot -> every .po; new entries are empty, obsolete ones dropped
+python -m bot.rendering.catalogues check      reports problems; exit code 1 if there are any
 """
 
 from __future__ import annotations
@@ -21,12 +21,11 @@ from babel.messages.catalog import Catalog, Message
 from babel.messages.extract import extract_from_dir
 from babel.messages.pofile import read_po, write_po
 
-from bot.foundation.reader import LANGUAGES
+from core.language import LANGUAGES
 
 ROOT = Path(__file__).parents[2]
-SOURCE = "bot/rendering"
 
-# Which argument of which function is a text; "c" is the context.
+# Which argument of which function is a text; "c" is its context.
 KEYWORDS: dict[str, tuple[int | tuple[int, str], ...]] = {
     "N_": (1,),
     "say": (1,),
@@ -37,7 +36,12 @@ KEYWORDS: dict[str, tuple[int | tuple[int, str], ...]] = {
     "say_in": ((1, "c"), 2),
     "plain_in": ((1, "c"), 2),
 }
-_EPOCH = datetime(2026, 1, 1, tzinfo=UTC)  # a date that does not change, so that neither does the file
+# Where texts are, and how they are marked there: core only marks the words of commands, and says none itself.
+SOURCES: dict[str, dict[str, tuple[int | tuple[int, str], ...]]] = {
+    "bot/rendering": KEYWORDS,
+    "core/dialogue": {"N_": (1,)},
+}
+_EPOCH = datetime(2026, 1, 1, tzinfo=UTC)  # a constant date keeps the file reproducible
 _PLAIN: dict[str, Any] = {
     "project": "samehour",
     "version": "1",
@@ -64,13 +68,18 @@ Key = tuple[tuple[str, ...], str | None]
 
 
 def extracted(root: Path = ROOT) -> Catalog:
-    """Read every text that the source marks."""
+    """Every text marked in the source."""
     catalogue = Catalog(header_comment=_as_comment(_TEMPLATE_HEADER), **_PLAIN)
-    found = extract_from_dir(
-        root / SOURCE, [("**.py", "python")], keywords=KEYWORDS, comment_tags=["Translators:"], strip_comment_tags=True
-    )
-    for name, _line, text, comments, context in sorted(found, key=lambda f: (f[0], f[1])):
-        catalogue.add(text, None, [(f"{SOURCE}/{name}", 0)], auto_comments=comments, context=context)
+    for source, keywords in SOURCES.items():
+        found = extract_from_dir(
+            root / source,
+            [("**.py", "python")],
+            keywords=keywords,
+            comment_tags=["Translators:"],
+            strip_comment_tags=True,
+        )
+        for name, _line, text, comments, context in sorted(found, key=lambda f: (f[0], f[1])):
+            catalogue.add(text, None, [(f"{source}/{name}", 0)], auto_comments=comments, context=context)
     return catalogue
 
 
@@ -86,14 +95,14 @@ def _write(path: Path, catalogue: Catalog) -> None:
 
 
 def extract(root: Path = ROOT) -> int:
-    """Write the template; return how many texts it holds."""
+    """Write the template; return the number of texts."""
     catalogue = extracted(root)
     _write(root / "locales" / "messages.pot", catalogue)
     return len(catalogue)
 
 
 def update(root: Path = ROOT) -> dict[str, int]:
-    """Bring every language's catalogue up to the template; return how many texts are still without words."""
+    """Update every language's catalogue from the template; return the number of untranslated texts."""
     new = extracted(root)
     missing = {}
     for language in LANGUAGES:
@@ -118,7 +127,7 @@ def _english_name(language: str) -> str:
 
 
 def _texts(value: object) -> tuple[str, ...]:
-    """One text, or its plural forms, as a tuple."""
+    """A text, or its plural forms, as a tuple."""
     each = value if isinstance(value, tuple | list) else (value,)
     return tuple(str(text or "") for text in each)
 
@@ -134,7 +143,7 @@ _COMMAND = re.compile(r"(?<![\w<])/[a-z]+\b")
 
 
 def problems(root: Path = ROOT) -> Iterator[str]:
-    """Everything that is wrong with the catalogues, one line each."""
+    """All problems of the catalogues, one line each."""
     new = _keyed(extracted(root))
     with (root / "locales" / "messages.pot").open("rb") as file:
         if set(_keyed(read_po(file))) != set(new):
@@ -157,7 +166,7 @@ def problems(root: Path = ROOT) -> Iterator[str]:
 
 
 def problems_of(message: Message, plurals: int, *, english: bool = False) -> Iterator[str]:
-    """What is wrong with one entry."""
+    """Problems of one entry."""
     if message.fuzzy:
         yield "fuzzy"
     originals, words = _texts(message.id), _texts(message.string)
@@ -189,7 +198,7 @@ def fields(text: str) -> set[str]:
 
 
 def balanced(text: str) -> bool:
-    """Every tag that opens closes, innermost first."""
+    """Whether every tag that opens closes, innermost first."""
     open_tags: list[str] = []
     for tag in _TAG.findall(text):
         if not tag.startswith("</"):

@@ -1,15 +1,15 @@
-"""Pictures: a trend, the 0-10 line with dated marks, a blood-pressure week.
+"""Charts: a trend, dated ratings from 0 to 10, a blood-pressure week.
 
-Only draws what `core.judging.chart_data` chose.
+Draws what `core.judging.chart_data` chose, and nothing else.
 
-* matplotlib is imported when a picture is wanted, never before; its Figure is used alone, without pyplot, so nothing
-  is global and threads may draw side by side.
+* matplotlib is imported only when something is drawn; Figure is used without pyplot, so nothing is global and threads
+  can draw concurrently.
 * For a phone held upright: 1080 x 810 pixels, large type, few words. matplotlib shapes Arabic from 3.11 on.
-* Nothing is told by colour alone: marks have shapes, bands have hatching or an edge, and words of their own. The
-  colours are those of Okabe and Ito (2008), made for every kind of colour vision.
+* Nothing is conveyed by colour alone: marks have shapes, bands have hatching or an edge, and labels. The
+  colours are those of Okabe and Ito (2008), designed for every kind of colour vision.
 * For a right-to-left reader words and their marks run that way; time and numbers still run from the left, and digits
   are 0 to 9, as in every message (`bot.rendering.direction`).
-* Whoever cannot see it reads the same in the caption.
+* The caption says the same for those who cannot see the chart.
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ from bot.foundation.reader import Reader
 from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
 from bot.rendering.voice import Html, Voice, shortened, voice
-from core.judging.chart_data import Level, PressureWeek, RatingLine, Trend, Usual
+from core.judging.chart_data import LinePoint, PressureWeekChart, RatingLine, TrendChart, Usual
 from core.quantity import Amount, Unit, convert
 
 if TYPE_CHECKING:
@@ -42,7 +42,7 @@ MOST_DATES = 5
 def draw(spec: object, reader: Reader) -> bytes:
     """Draw a value of `core.judging.chart_data` as a PNG.
 
-    Raises: TypeError for anything else: a fault of ours.
+    Raises: TypeError for anything else (a programming error).
     """
     from matplotlib.backends.backend_agg import FigureCanvasAgg
     from matplotlib.figure import Figure
@@ -53,11 +53,11 @@ def draw(spec: object, reader: Reader) -> bytes:
     figure = Figure(figsize=INCHES, dpi=DPI, facecolor="white", layout=layout)
     FigureCanvasAgg(figure)
     match spec:
-        case Trend():
+        case TrendChart():
             _trend(figure, spec, v)
         case RatingLine():
             _ratings(figure, spec, v)
-        case PressureWeek():
+        case PressureWeekChart():
             _pressure(figure, spec, v)
         case _:
             raise TypeError(f"no picture of a {type(spec).__name__}")
@@ -78,7 +78,7 @@ def _axes(figure: Figure, title: str) -> Axes:
 
 
 def _legend(axes: Axes, marks: Sequence[Any], v: Voice) -> None:
-    """Below the picture, where it covers nothing."""
+    """Below the chart, where it covers nothing."""
     across = min(len(marks), 3)
     axes.figure.legend(
         handles=in_reading_order(marks, across, v),
@@ -93,12 +93,13 @@ def _legend(axes: Axes, marks: Sequence[Any], v: Voice) -> None:
 
 
 def in_reading_order(marks: Sequence[Any], across: int, v: Voice) -> list[Any]:
-    """Marks of a legend, the first of them where this reader begins. The library fills columns from the left."""
+    """Legend marks, starting where this reader starts reading. The library fills columns from the left."""
     return list(marks[::-1] if v.reader.right_to_left and len(marks) <= across else marks)
 
 
 def on_one_line(axes: Axes, size: float, v: Voice) -> None:
-    """Words below an axis by their baseline: Arabic letters differ in height, and would hang unevenly by their tops."""
+    """Align axis labels by their baseline: Arabic letters differ in height, and would be uneven if aligned at the
+    top."""
     if v.reader.right_to_left:
         axes.tick_params(axis="x", pad=size + 4)
         for label in axes.get_xticklabels():
@@ -122,7 +123,7 @@ def _mark(marker: str, words: str, face: str = LINE, edge: str = LINE) -> Any:
 
 
 def _dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
-    """A few dates of readings below the axis, evenly from the last one back."""
+    """Dates of a few readings below the axis, evenly spaced from the last one back."""
     each = list(dict.fromkeys(days))
     step = -(-(len(each) - 1) // (MOST_DATES - 1)) or 1
     span = max((days[-1] - days[0]).days, 7)
@@ -133,7 +134,7 @@ def _dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
 
 
 def _apart(days: Sequence[date], gap: float) -> list[date]:
-    """Leave out dates whose labels would touch. days: newest first; the newest stays."""
+    """Leave out dates whose labels would overlap. days: newest first; the newest stays."""
     kept = [days[0]]
     for day in days[1:]:
         if (kept[-1] - day).days >= gap:
@@ -146,7 +147,7 @@ def _number_axis(axis: Any, v: Voice, unit: Unit) -> None:
 
     def written(x: float, _: object) -> str:
         value = Decimal(str(round(float(x), 4)))
-        if unit is Unit.STONE:  # drawn in pounds, so that the steps are whole ones
+        if unit is Unit.STONE:  # drawn in pounds, so that axis steps are whole numbers
             return v.amount(Amount(convert(value, Unit.POUND, Unit.STONE), Unit.STONE))
         return v.numbers.plain(value, 2)
 
@@ -163,7 +164,7 @@ def _title(measure: str, unit: Unit, v: Voice) -> str:
 # --- a trend ----------------------------------------------------------------------------------------------------
 
 
-def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
+def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
     from matplotlib.patches import Patch
 
     height = _heights(spec.unit)
@@ -189,7 +190,7 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
     if (band := _band(spec)) is not None:
         axes.axhspan(*band, facecolor=USUAL, alpha=0.13, linewidth=0, zorder=0)
         for edge in band:
-            if low < edge < high:  # a firm edge where the range itself ends, none where the picture does
+            if low < edge < high:  # a solid edge where the range ends, none where the chart does
                 axes.axhline(edge, color=USUAL, linewidth=2, zorder=1)
         legend.append(
             Patch(
@@ -215,8 +216,10 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
     _legend(axes, legend, v)
 
 
-def _line_through(axes: Axes, line: tuple[Level, Level], height: Callable[[Decimal], float], v: Voice) -> Artist:
-    """The trend as a dashed line between two dotted edges; returns its mark for the legend."""
+def _line_through(
+    axes: Axes, line: tuple[LinePoint, LinePoint], height: Callable[[Decimal], float], v: Voice
+) -> Artist:
+    """The trend as a dashed line between two dotted edges; returns its legend mark."""
     xs = [end.day.toordinal() for end in line]
     axes.plot(xs, [height(end.value) for end in line], color=TREND, linewidth=2, linestyle=(0, (6, 3)), zorder=3)
     for edge in ([height(end.low) for end in line], [height(end.high) for end in line]):
@@ -230,7 +233,7 @@ _PAPER = {"boxstyle": "round,pad=0.15", "facecolor": "white", "edgecolor": "none
 
 
 def _said(axes: Axes, words: str, at: tuple[float, float], away: tuple[float, float], *, ha: str, va: str) -> None:
-    """A number beside its mark."""
+    """Write a number beside its mark."""
     axes.annotate(
         words,
         at,
@@ -254,18 +257,18 @@ def _short(v: Voice, value: Decimal, unit: Unit) -> str:
 
 
 def _heights(unit: Unit) -> Callable[[Decimal], float]:
-    """What turns a value into its place on the axis: stones are drawn as pounds."""
+    """Converts a value to its position on the axis: stones are drawn as pounds."""
     return lambda value: float(convert(value, Unit.STONE, Unit.POUND) if unit is Unit.STONE else value)
 
 
 def _edges(usual: Usual, unit: Unit) -> tuple[float | None, float | None]:
-    """Where the published range begins and ends; None where it is open."""
+    """Limits of the published range; None where it is open."""
     height = _heights(unit)
     return None if usual.low is None else height(usual.low), None if usual.high is None else height(usual.high)
 
 
-def _view(spec: Trend) -> tuple[float, float]:
-    """Limits of the axis: all points and the error band; an edge of the reference only if it is not far away."""
+def _view(spec: TrendChart) -> tuple[float, float]:
+    """Limits of the axis: all points and the error band; a limit of the reference only if it is not far away."""
     height = _heights(spec.unit)
     ys = [height(p.value) for p in spec.points]
     start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
@@ -278,8 +281,8 @@ def _view(spec: Trend) -> tuple[float, float]:
     return low - margin, high + margin
 
 
-def _band(spec: Trend) -> tuple[float, float] | None:
-    """What of the published range is in the picture; None where none of it is, or there is no such range."""
+def _band(spec: TrendChart) -> tuple[float, float] | None:
+    """The visible part of the published range; None if none is visible or there is no such range."""
     if spec.usual is None:
         return None
     (bottom, top), (low, high) = _edges(spec.usual, spec.unit), _view(spec)
@@ -317,10 +320,10 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
 # --- a week of blood pressure -----------------------------------------------------------------------------------
 
 
-def _pressure(figure: Figure, spec: PressureWeek, v: Voice) -> None:
+def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
     axes = _axes(figure, _title("blood_pressure", Unit.MILLIMETRE_OF_MERCURY, v))
     slots = list(_slots(spec))
-    limits = (float(spec.limit.systolic), float(spec.limit.diastolic))
+    limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
     heights = [*limits, *(y for slot in slots for y in slot[1:3])]
     axes.set_ylim(min(heights) - 12, max(heights) + 12)
     last = max(len(spec.days) - 1, 3)
@@ -352,8 +355,8 @@ def _pressure(figure: Figure, spec: PressureWeek, v: Voice) -> None:
     _legend(axes, _pressure_legend(spec, v, unused=any(not used for *_, used in slots)), v)
 
 
-def _slots(spec: PressureWeek) -> Iterable[tuple[float, float, float, str, bool]]:
-    """Where each half-day stands: x, upper, lower, its mark, whether it is in the mean."""
+def _slots(spec: PressureWeekChart) -> Iterable[tuple[float, float, float, str, bool]]:
+    """For each half-day: x, upper, lower, its mark, and whether it is part of the mean."""
     for n, day in enumerate(spec.days):
         for shift, half, marker in ((-0.16, day.morning, "o"), (0.16, day.evening, "s")):
             if half is not None:
@@ -361,31 +364,32 @@ def _slots(spec: PressureWeek) -> Iterable[tuple[float, float, float, str, bool]
                 yield n + shift, float(half.systolic), float(half.diastolic), marker, used
 
 
-def _pressure_legend(spec: PressureWeek, v: Voice, *, unused: bool) -> list[Any]:
+def _pressure_legend(spec: PressureWeekChart, v: Voice, *, unused: bool) -> list[Any]:
     from matplotlib.lines import Line2D
 
-    limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
     marks = [_mark("o", v.plain_in("picture", "Morning")), _mark("s", v.plain_in("picture", "Evening"), "white")]
     if spec.mean is not None:
         marks.append(_mark("D", v.plain_in("picture", "Mean"), INK, INK))
     if unused:
         marks.append(_mark("o", v.plain_in("picture", "Not counted"), CHANCE, CHANCE))
-    words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
-    marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
+    if spec.limit is not None:
+        limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
+        words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
+        marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
     return marks
 
 
 def file_name(spec: object) -> str:
-    """What the picture's file is called: "trend-weight.png".
+    """The chart's file name: "trend-weight.png".
 
-    Raises: TypeError for anything but a value of `core.judging.chart_data`: a fault of ours.
+    Raises: TypeError for anything but a value of `core.judging.chart_data` (a programming error).
     """
     match spec:
-        case Trend(measure=measure):
+        case TrendChart(measure=measure):
             kind = f"trend-{measure}"
         case RatingLine(measure=measure):
             kind = f"line-{measure}"
-        case PressureWeek():
+        case PressureWeekChart():
             kind = "pressure-week"
         case _:
             raise TypeError(f"no picture of a {type(spec).__name__}")
@@ -396,19 +400,19 @@ def file_name(spec: object) -> str:
 
 
 def caption(spec: object, v: Voice) -> Html:
-    """What the picture shows, for whoever cannot see it. HTML."""
+    """What the chart shows, for those who cannot see it. HTML."""
     match spec:
-        case Trend():
+        case TrendChart():
             return _trend_in_words(spec, v)
         case RatingLine():
             return _ratings_in_words(spec, v)
-        case PressureWeek():
+        case PressureWeekChart():
             return _pressure_in_words(spec, v)
         case _:
             raise TypeError(f"no picture of a {type(spec).__name__}")
 
 
-def _trend_in_words(spec: Trend, v: Voice) -> Html:
+def _trend_in_words(spec: TrendChart, v: Voice) -> Html:
     def amount(value: Decimal) -> str:
         return v.amount(Amount(value, spec.unit), measure=spec.measure)
 
@@ -453,15 +457,15 @@ def _ratings_in_words(spec: RatingLine, v: Voice) -> Html:
     return v.lines(v.bold(title), v.say("From 0 to 10, by date: {list}.", list=v.listed(marks)))
 
 
-def _pressure_in_words(spec: PressureWeek, v: Voice) -> Html:
+def _pressure_in_words(spec: PressureWeekChart, v: Voice) -> Html:
     said = [v.bold(names.measure(v, "blood_pressure"))]
     said.append(v.say_n("The picture shows {n} day.", "The picture shows {n} days.", len(spec.days)))
     if spec.mean is not None:
         said.append(v.say("Mean: {pressure}.", pressure=v.pressure(spec.mean.systolic, spec.mean.diastolic)))
         said.append(v.say("The first day is not counted."))
-    said.append(
-        v.say("Dashed lines show the limit: {limit}.", limit=v.pressure(spec.limit.systolic, spec.limit.diastolic))
-    )
+    if spec.limit is not None:
+        limit = v.pressure(spec.limit.systolic, spec.limit.diastolic)
+        said.append(v.say("Dashed lines show the limit: {limit}.", limit=limit))
     uppers = [float(h.systolic) for h in _halves(spec)]
     if uppers:
         said.append(
@@ -474,6 +478,6 @@ def _pressure_in_words(spec: PressureWeek, v: Voice) -> Html:
     return v.lines(*said)
 
 
-def _halves(spec: PressureWeek) -> Iterable[Any]:
+def _halves(spec: PressureWeekChart) -> Iterable[Any]:
     for day in spec.days:
         yield from (half for half in (day.morning, day.evening) if half is not None)

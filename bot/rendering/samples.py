@@ -1,7 +1,7 @@
-"""Messages to try: every class, every key it may carry, ordinary and extreme arguments.
+"""Sample messages: every class, every key, ordinary and extreme arguments.
 
-For whoever checks words: the tests, the table of reading grades, a translator who wants to see a sentence in place.
-Every value here is invented.
+For checking texts: tests, the readability table, translators who want to see a sentence in context. All values are
+invented.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
 from typing import Any
 
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.client import Caution
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
@@ -33,13 +33,13 @@ from core.dialogue.kit.messages import (
     WhichPlace,
 )
 from core.judging.change import Change, Strength
-from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeek, RatingLine, Trend, Usual
-from core.judging.goals import Doubt
+from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeekChart, RatingLine, TrendChart, Usual
+from core.judging.goals import GoalDoubt
 from core.language.signs import SIGNS
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Why
+from core.measures.measure import Measure, MeasureKind, Why
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert
-from core.understanding.plausibility import Kind as DoubtKind
+from core.understanding.plausibility import DoubtKind
 from core.watching.flags import RULES
 
 D = Decimal
@@ -68,7 +68,7 @@ GATE_SIGNS = ("gate_signs", "gate_unwell", "dizziness", "fainting", "leg_swellin
 
 
 def asked() -> tuple[Measure, ...]:
-    return tuple(x for x in MEASURES.values() if x.kind is not Kind.DERIVED)
+    return tuple(x for x in MEASURES.values() if x.kind is not MeasureKind.DERIVED)
 
 
 def signs() -> tuple[str, ...]:
@@ -76,7 +76,7 @@ def signs() -> tuple[str, ...]:
 
 
 def middle(measure: Measure) -> Decimal:
-    """A usual value, rounded as the measure is."""
+    """A usual value, rounded to the measure's resolution."""
     usual = measure.bounds.usual
     low, high = usual.low or D(0), usual.high if usual.high is not None else D(100)
     return ((low + high) / 2).quantize(D(1).scaleb(-measure.places))
@@ -92,14 +92,14 @@ def second(measure: Measure) -> Decimal | None:
 
 
 def imperial(measure: Measure) -> Unit:
-    """The unit of somebody who likes stones and inches."""
+    """The unit of somebody who uses stones and inches."""
     if measure.unit in FACTOR and FACTOR[measure.unit][0] is Dimension.MASS:
         return Unit.STONE
     return Unit.INCH if Unit.INCH in measure.units else measure.unit
 
 
 def ordinary() -> Iterator[object]:
-    """Messages as they are said day by day, one at least of every class, with every key."""
+    """Everyday messages: at least one of every class, with every key."""
     yield from _arriving()
     yield from _check_in()
     yield from _results()
@@ -132,8 +132,8 @@ def _check_in() -> Iterator[object]:
             yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
         yield m.Ask(x.key, imperial(x), False, 1)
         yield m.Card(x.key)
-        yield m.Kept(x.key, amount(x), second(x))
-        yield m.Kept(x.key, amount(x, imperial(x)), second(x))
+        yield m.ReadingKept(x.key, amount(x), second(x))
+        yield m.ReadingKept(x.key, amount(x, imperial(x)), second(x))
         yield m.KeptHidden(x.key)
         yield m.KeptBeforeTime(x.key, amount(x), LONG_DAY, second(x))
         if x.protocol.keep_same:
@@ -147,7 +147,7 @@ def _check_in() -> Iterator[object]:
     for key in ("waist", "hip"):
         yield m.Card(key, ruler=True)
     for note in ("arms_used", "more_than_half_way"):
-        yield m.Kept("chair_stand_30s", amount(MEASURES["chair_stand_30s"]), None, (note,))
+        yield m.ReadingKept("chair_stand_30s", amount(MEASURES["chair_stand_30s"]), None, (note,))
     for key in PRAISES:
         yield from (m.Praise(key, 1), m.Praise(key, 7))
     yield from (m.ConditionsNoted(()), m.CheckInDone(LONG_DAY), m.NotToday(None))
@@ -205,9 +205,20 @@ def _not_clear() -> Iterator[object]:
             yield m.AskAgain(x.key, why.value, x.unit)
         for kind in DoubtKind:
             yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
+        yield from (m.AskChangeAnswer(x.key, DAY, amount(x), amount(x)), m.AnswerStands(x.key, DAY))
+        yield m.AnswerStands(x.key, DAY, amount(x), second(x))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
-        yield from (m.Undone(x.key), NotText("photo", x.key), OldButton(x.key), m.Skipped(x.key))
+        yield from (
+            m.Undone(x.key),
+            m.Undone(x.key, amount(x)),
+            m.AskUndo(x.key, DAY, amount(x), second(x), True),
+            m.AskUndo(x.key, DAY, None, None, False),
+            m.AskChangeAnswer(x.key, DAY, None, None),
+            NotText("photo", x.key),
+            OldButton(x.key),
+            m.Skipped(x.key),
+        )
     for medium in KINDS:
         yield NotText(medium)
     yield from (m.NotSure(), m.NothingToUndo(), m.YouAreWelcome(), m.EditTooOld(), OldButton())
@@ -220,8 +231,18 @@ def _care() -> Iterator[object]:
     yield from (m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
-    yield from (m.Despair("999"), m.EatingWorry(COACH), m.StoodDown(), m.CoachTold(COACH))
+        yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"), m.AlarmOver(sign, "999"))
+        yield from (m.Emergency(sign, ""), m.PastIllness(sign))
+    yield from (
+        m.Despair("999"),
+        m.Despair("", "Samaritans", "116 123", "samaritans.org"),
+        m.Despair("112", "Línea 024", "024"),
+    )
+    yield from (m.EatingWorry(COACH), m.EatingWorry("", "Beat", "beateatingdisorders.org.uk"))
+    yield from (m.StoodDown(), m.CoachTold(COACH), m.CoachNotReached(COACH), m.CoachNotReached(""))
     yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
+    yield from (m.PregnancyPressureRepeat("999"), m.PregnancyPressureSevere("999"))
+    yield from (m.PregnancyPressureSettled(), m.PregnancyPressureWeek())
     yield from (m.PulseRepeat("999"), m.PulseAdvice("999"), m.FastGain("999", COACH))
 
 
@@ -254,14 +275,14 @@ def _life() -> Iterator[object]:
         (Unit.STONE, Unit.FOOT),
     ):
         yield m.UnitsChanged(mass, length)
-        yield m.Settings(0, time(7, 30), "Europe/London", mass, length, Numbers.SHOWN.value)
-    yield m.Settings(None, None, "UTC", Unit.KILOGRAM, Unit.CENTIMETRE, Numbers.COACH_ONLY.value)
-    for numbers in (*(n.value for n in Numbers), "leave_out"):
+        yield m.SettingsSaid(0, time(7, 30), "Europe/London", mass, length, NumberVisibility.SHOWN.value)
+    yield m.SettingsSaid(None, None, "UTC", Unit.KILOGRAM, Unit.CENTIMETRE, NumberVisibility.COACH_ONLY.value)
+    for numbers in (*(n.value for n in NumberVisibility), "leave_out"):
         yield m.NumbersChanged(numbers)
     weight = MEASURES["weight"]
     yield from (m.AskGoal(("waist",)), m.AskGoalTarget("weight", Unit.KILOGRAM), m.AskGoalDate("weight"))
     yield from (m.GoalSet("weight", amount(weight), LONG_DAY), m.GoalDropped())
-    for doubt in Doubt:
+    for doubt in GoalDoubt:
         yield from (m.GoalDoubt("weight", doubt.value), m.GoalDoubt("weight", doubt.value, amount(weight)))
     for percent in (0, 4, 37, 95, 100):
         yield m.GoalProgress("weight", percent, amount(weight), LONG_DAY)
@@ -281,11 +302,11 @@ def _to_the_coach() -> Iterator[object]:
             yield cm.UrgentFlag(7, "Ada", code.value, measure, evidence, AT)
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
     yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
-    yield cm.ClientBack(7, "Ada")
+    yield from (cm.ClientBack(7, "Ada"), cm.ClientInCohort("Ada", "Spring", "Olga"))
 
 
 def evidence_value(name: str) -> str | Decimal:
-    """Something of the kind a flag of the table would carry."""
+    """A plausible value for a name of a flag's evidence."""
     texts = {"band": "raised_risk", "source": "chair_stand_cdc", "sign": "chest_pain", "level": "emergency"}
     if name in ("systolic", "before_systolic"):
         return D(186)
@@ -294,33 +315,33 @@ def evidence_value(name: str) -> str | Decimal:
 
 
 def pictures() -> Iterator[m.Picture]:
-    """A picture of every kind."""
+    """A chart of every kind."""
     days = [DAY + timedelta(days=28 * n) for n in range(5)]
     points = tuple(Point(day, D(v)) for day, v in zip(days, ("88", "87", "84", "82.5", "79"), strict=True))
-    yield m.Picture(Trend("waist", Unit.CENTIMETRE, points, points[0], D("5.3"), Usual(None, D(80), "nice_waist")))
-    yield m.Picture(Trend("weight", Unit.STONE, points[:1], points[0]))
+    yield m.Picture(TrendChart("waist", Unit.CENTIMETRE, points, points[0], D("5.3"), Usual(None, D(80), "nice_waist")))
+    yield m.Picture(TrendChart("weight", Unit.STONE, points[:1], points[0]))
     yield m.Picture(
-        Trend("resting_heart_rate", Unit.BEATS_PER_MINUTE, points, points[0], D(9), Usual(D(60), D(100), "x"))
+        TrendChart("resting_heart_rate", Unit.BEATS_PER_MINUTE, points, points[0], D(9), Usual(D(60), D(100), "x"))
     )
     ratings = tuple(Point(DAY + timedelta(days=7 * n), D(n % 11)) for n in range(12))
     yield m.Picture(RatingLine("energy", ratings))
     yield m.Picture(RatingLine("own_question", ratings, LONG_TEXT[:200]))
     half = Pressure(D(142), D(91))
     week = tuple(PressureDay(DAY + timedelta(days=n), half, None if n == 3 else half, n > 0) for n in range(7))
-    yield m.Picture(PressureWeek(week, half, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
-    yield m.Picture(PressureWeek((), None, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
+    yield m.Picture(PressureWeekChart(week, half, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
+    yield m.Picture(PressureWeekChart((), None, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
 
 
 def extreme() -> Iterator[object]:
-    """The same with the longest names and texts, and numbers of any size."""
+    """Messages with the longest names and texts, and numbers of any size."""
     for message in ordinary():
         yield stretched(message)
     yield from (m.CoachWrites(LONG_NAME, LONG_TEXT), cm.ClientWord(7, LONG_NAME, LONG_TEXT), m.AskOwn(LONG_TEXT))
     yield m.CoachWrites(ARABIC_NAME, "<b>&")
-    yield Together(tuple(message for message in _check_in() if isinstance(message, m.Kept))[:12])
+    yield Together(tuple(message for message in _check_in() if isinstance(message, m.ReadingKept))[:12])
     for unit in Unit:
         for value in ("0", "-0.04", "1", "2", "5", "0.3333333333333333333333333333", "999999.999", "-13.96"):
-            yield m.Kept("weight", Amount(D(value), unit))
+            yield m.ReadingKept("weight", Amount(D(value), unit))
             yield m.VerdictSaid("weight", "changed", "possible", Amount(D(value), unit), Amount(D(value), unit), DAY)
 
 
@@ -328,7 +349,7 @@ _STRETCHED = {"name", "coach", "new", "old", "detail", "cohort"}
 
 
 def stretched(message: Any) -> object:
-    """A message with the longest name wherever it carries one."""
+    """A message with the longest possible name wherever it has one."""
     changes: dict[str, object] = {}
     for field in dataclasses.fields(message):
         value = getattr(message, field.name)

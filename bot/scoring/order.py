@@ -1,4 +1,4 @@
-"""Each person's rows in order of time: a look at whether they are, and a sort on disk for when they are not."""
+"""Chronological order of each person's rows: a check, and a sort on disk if needed."""
 
 from __future__ import annotations
 
@@ -9,13 +9,13 @@ from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
 
-from bot.scoring.output import Line
+from bot.scoring.output import OutputCells
 from bot.scoring.parse_row import instant
-from bot.scoring.tabular import Cells, Sheet
+from bot.scoring.tabular import Cells, InputTable
 
 FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
-TICK = 1000  # rows between two movements of the progress bar
-ScoreRow = Callable[[int, Cells, bool], list[Line]]
+TICK = 1000  # rows between two updates of the progress bar
+ScoreRow = Callable[[int, Cells, bool], list[OutputCells]]
 Advance = Callable[[int], None]  # rows done since it was last called
 
 
@@ -25,9 +25,9 @@ class Survey:
     in_order: bool
 
 
-def survey(sheet: Sheet) -> Survey:
-    """Count the rows and see whether each person's are in order of time. It meets a fault of the file before
-    anything is written.
+def survey(sheet: InputTable) -> Survey:
+    """Count the rows and check whether each person's are chronological. Faults of the file surface before anything is
+    written.
     """
     latest: dict[str, datetime] = {}
     rows, in_order = 0, True
@@ -45,10 +45,10 @@ def survey(sheet: Sheet) -> Survey:
     return Survey(rows, in_order)
 
 
-def through_disk(sheet: Sheet, score: ScoreRow, advance: Advance) -> Iterator[Line]:
-    """Score rows by time and give their lines in the order of the file, by way of a temporary database.
+def through_disk(sheet: InputTable, score: ScoreRow, advance: Advance) -> Iterator[OutputCells]:
+    """Score rows chronologically and yield their lines in file order, using a temporary database.
 
-    A database without a name lives in a file of its own that SQLite deletes by itself.
+    A database without a name lives in a temporary file that SQLite deletes itself.
     """
     with closing(sqlite3.connect("", isolation_level=None)) as db:
         db.execute("PRAGMA journal_mode = OFF")
@@ -62,7 +62,7 @@ def through_disk(sheet: Sheet, score: ScoreRow, advance: Advance) -> Iterator[Li
                 yield tuple(line)
 
 
-def _given(sheet: Sheet) -> Iterator[tuple[int, str, str, bool]]:
+def _given(sheet: InputTable) -> Iterator[tuple[int, str, str, bool]]:
     for row, (cells, beyond) in enumerate(sheet.rows(), start=FIRST_ROW):
         at = instant(cells[1])
         yield row, "" if isinstance(at, str) else at.isoformat(), json.dumps(cells), beyond

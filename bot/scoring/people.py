@@ -1,11 +1,11 @@
-"""Who the readings are of: PEOPLE.csv as profiles. Anything may be empty; what is not understood is left out and said.
+"""PEOPLE.csv as profiles. Any cell may be empty; one that is not understood is ignored and reported.
 
 person      the name or number used in the readings.
 sex         female or male (f, m, woman, man), as the reference tables use it.
 birth_date  2026-03-02, or a bare year.
 height      with its unit, or bare centimetres.
 background  a family background of `core.client.Background`; spaces and hyphens are fine.
-cautions    any of `core.client.Caution`, parted by ; or , or a space.
+cautions    any of `core.client.Caution`, separated by ; or , or a space.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from collections.abc import Callable
 from datetime import date
 from decimal import Decimal
 
-from bot.scoring.tabular import Sheet, open_sheet
+from bot.scoring.tabular import InputTable, open_sheet
 from core.client import Background, Caution, Profile, Sex
 from core.language import ENGLISH
 from core.measures.height import HEIGHT
@@ -29,16 +29,16 @@ SEXES = {
 _YEAR = re.compile(r"(?:18|19|20)\d\d", re.ASCII)
 _PARTED = re.compile(r"[;,\s]+")
 
-Say = Callable[[str], None]
+Complain = Callable[[str], None]
 
 
-def read_people(path: str, say: Say) -> dict[str, Profile]:
-    """Profiles by person. `say` hears one plain line for each cell that is left out: its row, never its person."""
+def read_people(path: str, say: Complain) -> dict[str, Profile]:
+    """Profiles by person. `say` gets one plain line for each ignored cell, naming its row, never the person."""
     with open_sheet(path, REQUIRED, OPTIONAL) as sheet:
         return _profiles(sheet, say)
 
 
-def _profiles(sheet: Sheet, say: Say) -> dict[str, Profile]:
+def _profiles(sheet: InputTable, say: Complain) -> dict[str, Profile]:
     profiles: dict[str, Profile] = {}
     for number, (cells, beyond) in enumerate(sheet.rows(), start=2):
         person, *rest = (cell.strip() for cell in cells)
@@ -57,8 +57,8 @@ def _profiles(sheet: Sheet, say: Say) -> dict[str, Profile]:
     return profiles
 
 
-def profile(sex: str, birth_date: str, height: str, background: str, cautions: str, *, say: Say) -> Profile:
-    """One row; each cell that is not understood is as good as empty, and `say` hears of it."""
+def profile(sex: str, birth_date: str, height: str, background: str, cautions: str, *, say: Complain) -> Profile:
+    """The profile in one row; a cell that is not understood counts as empty, and is reported to `say`."""
     year, day = _birth(birth_date, say)
     return Profile(
         sex=_sex(sex, say),
@@ -70,14 +70,14 @@ def profile(sex: str, birth_date: str, height: str, background: str, cautions: s
     )
 
 
-def _sex(text: str, say: Say) -> Sex | None:
+def _sex(text: str, say: Complain) -> Sex | None:
     found = SEXES.get(text.casefold())
     if text and found is None:
         say("sex not understood; write female or male, or leave it empty.")
     return found
 
 
-def _birth(text: str, say: Say) -> tuple[int | None, date | None]:
+def _birth(text: str, say: Complain) -> tuple[int | None, date | None]:
     if not text:
         return None, None
     if _YEAR.fullmatch(text):
@@ -92,7 +92,7 @@ def _birth(text: str, say: Say) -> tuple[int | None, date | None]:
     return None, None
 
 
-def _stature(text: str, say: Say) -> Decimal | None:
+def _stature(text: str, say: Complain) -> Decimal | None:
     if not text or HEIGHT.understand is None:
         return None
     heard = HEIGHT.understand(text, ENGLISH, None)
@@ -102,7 +102,7 @@ def _stature(text: str, say: Say) -> Decimal | None:
     return heard.value
 
 
-def _background(text: str, say: Say) -> Background | None:
+def _background(text: str, say: Complain) -> Background | None:
     if not text:
         return None
     try:
@@ -112,7 +112,7 @@ def _background(text: str, say: Say) -> Background | None:
         return None
 
 
-def _cautions(text: str, say: Say) -> frozenset[Caution]:
+def _cautions(text: str, say: Complain) -> frozenset[Caution]:
     found = set()
     for word in filter(None, _PARTED.split(text)):
         try:
@@ -123,5 +123,5 @@ def _cautions(text: str, say: Say) -> frozenset[Caution]:
 
 
 def key_of(text: str) -> str:
-    """ "South Asian" as we name things: south_asian."""
+    """Text as a key: "South Asian" is south_asian."""
     return re.sub(r"[\s_-]+", "_", text.strip().casefold())

@@ -1,22 +1,22 @@
-"""Score rows one after another, each person's in order of time; nothing is kept but what `tracks` keeps.
+"""Score rows one by one, each person's chronologically; only `running_history` keeps state.
 
-The same cells come again and again in a long file. So what they mean, what the references say of a value, and
-what a doubt says of two values are looked up once and remembered, in tables of a bounded size.
+Cells repeat in a long file, so their meaning, the references' results and the doubts about pairs of values are computed
+once and cached, in tables of bounded size.
 """
 
 from __future__ import annotations
 
 from collections.abc import Hashable, Mapping
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import UTC, datetime
 from decimal import Decimal
 from operator import is_
 
 from bot.scoring import problems
 from bot.scoring.bounded import remember
-from bot.scoring.cells import Taken
+from bot.scoring.cells import TakenValue
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
-from bot.scoring.output import PART_OF_SERIES, Line, reference_cells, value_cell
+from bot.scoring.output import PART_OF_SERIES, OutputCells, reference_cells, value_cell
 from bot.scoring.parse_row import NOBODY, Meaning, instant, understand
 from bot.scoring.references import Alike, References, Said
 from bot.scoring.running_history import PressureTrack, Track, track
@@ -26,20 +26,20 @@ from core.client import Profile
 from core.judging.assess import Assessment, relative_variance
 from core.measures import MEASURES
 from core.measures.height import HEIGHT
-from core.measures.measure import Kind, Measure, Understood
+from core.measures.measure import Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
 from core.understanding.plausibility import doubt, is_jump
-from core.watching.flags import Code
+from core.watching.flags import NOTHING_AGREED, Code
 from core.watching.flags_of_reading import FEWEST_IDENTICAL, flags_of_reading
 
-MEAN = "blood_pressure_mean"  # what the row of a series is called
-# Of one pressure, not of its series.
+MEAN = "blood_pressure_mean"  # measure name of a series row
+# Flags of a single pressure, not of its series.
 _OF_ONE_PRESSURE = frozenset({Code.BP_SEVERE, Code.BP_SEVERE_REPEATED, Code.BP_LOW, Code.IDENTICAL_VALUES})
-_MAY_BE_TOO_EQUAL = (Kind.BODY, Kind.FUNCTION)
+_MAY_BE_TOO_EQUAL = (MeasureKind.BODY, MeasureKind.FUNCTION)
 
 
-class Person:
-    """What is kept of one person."""
+class ScoredPerson:
+    """State of one person."""
 
     __slots__ = ("kind", "newest", "profile", "tracks", "used")
 
@@ -47,13 +47,13 @@ class Person:
         self.profile = profile
         self.kind = kind
         self.tracks: dict[str, Track] = {}
-        self.newest: dict[str, Taken] = {}
-        self.used: dict[str, list[Taken]] = {}  # parts of the newest derived readings
+        self.newest: dict[str, TakenValue] = {}
+        self.used: dict[str, list[TakenValue]] = {}  # parts of the newest derived readings
 
 
 @dataclass(slots=True)
 class Counts:
-    """Rows used, of no use, and to check; strangers: people not in the people file."""
+    """Rows used, unusable, and to check; strangers: people missing from the people file."""
 
     used: int = 0
     unusable: int = 0
@@ -61,7 +61,7 @@ class Counts:
     strangers: int = 0
 
     def add(self, other: Counts) -> None:
-        """Count what another counted."""
+        """Add another's counts."""
         self.used += other.used
         self.unusable += other.unusable
         self.to_check += other.to_check
@@ -73,7 +73,7 @@ class Scorer:
 
     def __init__(self, profiles: Mapping[str, Profile], counts: Counts | None = None) -> None:
         self._profiles = profiles
-        self._people: dict[str, Person] = {}
+        self._people: dict[str, ScoredPerson] = {}
         self._meanings: dict[Cells, Meaning] = {}
         self._references = References()
         self._weights: dict[Hashable, bool] = {}
@@ -81,11 +81,11 @@ class Scorer:
         self._number = 0
         self.counts = Counts() if counts is None else counts
 
-    def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[Line]:
-        """The row's own line, then those of the derived measures it makes possible. Total: no text raises.
+    def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[OutputCells]:
+        """The row's own line, then those of the derived measures it makes possible. Total: never raises for any text.
 
-        row: its number in the file, the header being 1. beyond: it has more cells than the header names.
-        Rows of one person must come in order of time.
+        row: its number in the file, the header being 1. beyond: it has more cells than the header. Rows of one person
+        must be chronological.
         """
         name, taken, what = cells[0], cells[1], cells[2:]
         meaning = self._meanings.get(what) or self._understood(what)
@@ -110,12 +110,12 @@ class Scorer:
         meaning: Meaning,
         measure: Measure,
         heard: Understood,
-        who: Person,
+        who: ScoredPerson,
         past: Track,
-    ) -> list[Line]:
+    ) -> list[OutputCells]:
         self.counts.used += 1
         remark = self._remark(meaning, measure, heard, past, who.profile)
-        now = Taken(meaning, heard.value, at)
+        now = TakenValue(meaning, heard.value, at)
         said = self._references.of(measure, now, who.kind, who.profile)
         run = past.equal_in_a_row(now)
         head = (name, taken, measure.key, meaning.value, meaning.unit, *said.cells)
@@ -127,7 +127,7 @@ class Scorer:
             if tells or verdict is not None or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL):
                 history = past.history(at) if tells else ()
                 assessment = Assessment(now.reading(), now.reading(), said.scores, verdict)
-                found = flags_of_reading(measure, assessment, history, who.profile, run=run)
+                found = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
                 flags = ";".join([f.code for f in found])
             past.add(now, run)
             lines = [(*head, *cells, flags, remark)]
@@ -141,22 +141,22 @@ class Scorer:
     def _pressure(
         self,
         measure: Measure,
-        now: Taken,
+        now: TakenValue,
         said: Said,
         run: int,
-        who: Person,
+        who: ScoredPerson,
         past: PressureTrack,
-        head: Line,
+        head: OutputCells,
         remark: str,
-    ) -> list[Line]:
-        """The line of one pressure, and that of its series, once there are days enough."""
+    ) -> list[OutputCells]:
+        """The line of one pressure, and that of its series once there are enough days."""
         history, reading = past.history(now.taken_at), now.reading()
         past.add(now, run)
         verdict, cells = past.judged(now, self._verdicts)
         assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
-        flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
+        flags = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
         own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
-        lines: list[Line] = [(*head, *PART_OF_SERIES, own, remark)]
+        lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark)]
         if past.mean is not None:
             of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
             bands = reference_cells(measure.score(past.mean, who.profile))
@@ -164,7 +164,7 @@ class Scorer:
             lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, ""))
         return lines
 
-    def _derive(self, measure: Measure, name: str, taken: str, who: Person, lines: list[Line]) -> None:
+    def _derive(self, measure: Measure, name: str, taken: str, who: ScoredPerson, lines: list[OutputCells]) -> None:
         newest = who.newest
         for key in measure.derived_from:
             if key not in newest:
@@ -182,7 +182,7 @@ class Scorer:
         cells = past.judged_by(now, relative_variance(measure, newest, MEASURES))
         past.add(now)
         said = self._references.of(measure, now, who.kind, who.profile)
-        # A derived measure raises no flag: it would only repeat what its parts say.
+        # A derived measure raises no flag: it would only repeat its parts.
         value = value_cell(now.value, None, measure.unit)
         lines.append((name, taken, measure.key, value, measure.unit, *said.cells, *cells, "", ""))
 
@@ -208,30 +208,30 @@ class Scorer:
         return remark
 
     def _likely(self, meaning: Meaning, measure: Measure, heard: Understood, stature: Decimal) -> bool:
-        """Whether a weight is likely for somebody of this stature."""
+        """Whether a weight is plausible for somebody of this stature."""
         key = (meaning.number, stature)
         likely = self._weights.get(key)
         if likely is None:
             likely = remember(self._weights, key, doubt(measure, heard, None, Profile(stature=stature)) is None)
         return likely
 
-    def _meet(self, name: str) -> Person:
+    def _meet(self, name: str) -> ScoredPerson:
         profile = self._profiles.get(name)
         if profile is None:
             self.counts.strangers += 1
             profile = NOBODY
-        who = self._people[name] = Person(profile, self._references.kind(profile))
+        who = self._people[name] = ScoredPerson(profile, self._references.kind(profile))
         return who
 
     # --- rows that cannot be used
 
-    def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> Line:
+    def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> OutputCells:
         self.counts.unusable += 1
         return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem)
 
 
 def _problem(person: str, at: datetime | str, meaning: Meaning, beyond: bool) -> str:
-    """All that is wrong with a row."""
+    """Everything that is wrong with a row."""
     said = [
         problems.TOO_MANY_CELLS if beyond else "",
         "" if person else problems.NO_PERSON,

@@ -23,8 +23,9 @@ from core.reading import Reading
 
 
 @dataclass(frozen=True, slots=True)
-class Coach:
-    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more."""
+class CoachContact:
+    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more.
+    reachable: whether what is sent there arrives."""
 
     id: int
     name: str
@@ -32,6 +33,7 @@ class Coach:
     chat_id: int | None
     zone_name: str | None
     quiet_nights: bool
+    reachable: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +41,7 @@ class Known:
     """Who a chat belongs to: a client (with their coach, if any) or staff. state: as `codec` wrote it."""
 
     client: Client | None
-    coach: Coach | None
+    coach: CoachContact | None
     staff: Staff | None
     reachable: bool
     state: str | None
@@ -72,6 +74,7 @@ _WHO = (
         _theirs.c.quiet_nights.label("coach_quiet"),
         _coach_person.c.id.label("coach_person"),
         _coach_person.c.chat_id.label("coach_chat"),
+        _coach_person.c.reachable.label("coach_reachable"),
         _own.c.id.label("own_coach"),
         organisers.c.id.label("own_organiser"),
         conversations.c.state.label("state"),
@@ -97,7 +100,15 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
         if r.role == Role.CLIENT.value:
             client = clients.client_of(r) if r.id is not None else None
             if r.coach_id is not None:
-                coach = Coach(r.coach_id, r.coach_name, r.coach_person, r.coach_chat, r.coach_zone, r.coach_quiet)
+                coach = CoachContact(
+                    r.coach_id,
+                    r.coach_name,
+                    r.coach_person,
+                    r.coach_chat,
+                    r.coach_zone,
+                    r.coach_quiet,
+                    r.coach_chat is not None and r.coach_reachable is not False,
+                )
         else:
             staff = Staff(
                 r.who, r.chat_id, r.person_name, r.person_language, r.person_zone, r.own_coach, r.own_organiser

@@ -14,6 +14,7 @@ from telegram import CallbackQuery, ChatMemberUpdated, Message, Update
 from telegram.constants import ChatID, ChatMemberStatus, ChatType, MessageEntityType
 
 from bot.transports.incoming import Incoming
+from core.dialogue.commands import GROUP
 from core.dialogue.engines.group import looks_like_a_reading
 from core.dialogue.kit.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
 from core.language import words_for
@@ -21,7 +22,6 @@ from core.language import words_for
 ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
 LONGEST_TEXT = 4096  # characters; the platform's own limit for a message
 LONGEST_DATA = 64  # bytes, as the platform limits a button's data; characters of a link's token
-GROUP_COMMANDS = ("bind", "unbind")
 
 _IS_GROUP: dict[str, bool] = {ChatType.PRIVATE: False, ChatType.GROUP: True, ChatType.SUPERGROUP: True}
 _ATTACHMENTS = (
@@ -155,7 +155,7 @@ def _in_group(message: Message, username: str) -> Event | None:
     if command is not None:
         if command.name == "start":
             return GroupEvent(at, "start", by, command.argument[:LONGEST_DATA], ref)
-        if command.name == "cohort" and command.argument.lower() in GROUP_COMMANDS:
+        if GROUP.named(f"{command.name} {command.argument.lower()}") is not None:
             return GroupEvent(at, command.argument.lower(), by, ref=ref)
         text = command.argument
     elif text.startswith("/"):

@@ -1,7 +1,7 @@
-"""Which points, bands and limits a picture shows, as data: `bot.rendering.charts` only draws.
+"""Points, bands and limits of a chart, as data; `bot.rendering.charts` only draws them.
 
-Side notes are never on a picture: an early weight is neither drawn nor hinted at by an axis. Values are in the unit
-the client likes. Dates are the client's own.
+Side notes never appear on a chart: an early weight is neither drawn nor hinted at by an axis. Values are in the
+client's preferred unit, dates in the client's time zone.
 """
 
 from __future__ import annotations
@@ -11,19 +11,19 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, tzinfo
 from decimal import Decimal
 
-from core.client import Profile
+from core.client import Caution, Profile
 from core.judging.change import variance
 from core.judging.trend import fit, points_of
+from core.measures.blood_pressure import mean_limits
 from core.measures.home_bp_series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
 from core.measures.measure import Measure, Score
 from core.quantity import Unit, convert
 from core.reading import Reading, baseline
-from core.references import bp_nice_home
 from core.reliability import Z95
 
 D = Decimal
-MOST_MARKS = 12  # of a rating line: more cannot be read on a phone
-FINENESS = 200  # values tried across a measure's range to find its usual band
+MOST_MARKS = 12  # for ratings: more cannot be read on a phone
+FINENESS = 200  # number of values tried across a measure's range to find its usual band
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +34,7 @@ class Point:
 
 @dataclass(frozen=True, slots=True)
 class Usual:
-    """Where a published reference puts most people, or where it advises to be. None: open on that side.
+    """The band in which a published reference puts, or advises, most people. None: open on that side.
 
     source: key of the reference.
     """
@@ -45,8 +45,8 @@ class Usual:
 
 
 @dataclass(frozen=True, slots=True)
-class Level:
-    """Where the line through all readings stands on a day, and between which values it may stand."""
+class LinePoint:
+    """Where the fitted line stands on a day, with its interval."""
 
     day: date
     value: Decimal
@@ -55,12 +55,12 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True)
-class Trend:
+class TrendChart:
     """One measure over time.
 
-    points: oldest first, one at least.  baseline: where comparisons start.  error: MDC95 about the baseline, in
-    `unit`; None when nobody knows it.  usual: a published band, where one fits this person.  line: the trend at its
-    first and last day with its 95 % interval; None under four readings.
+    points: oldest first, at least one.  baseline: where comparisons start.  error: MDC95 about the baseline, in `unit`;
+    None if unknown.  usual: a published band, if one applies to this person.  line: the trend on its first and last day
+    with its 95 % interval; None with fewer than four readings.
     """
 
     measure: str
@@ -69,12 +69,12 @@ class Trend:
     baseline: Point
     error: Decimal | None = None
     usual: Usual | None = None
-    line: tuple[Level, Level] | None = None
+    line: tuple[LinePoint, LinePoint] | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class RatingLine:
-    """Ratings on the line from 0 to 10, each with its date, oldest first. question: the client's own, or ""."""
+    """Ratings from 0 to 10 with their dates, oldest first. question: the client's own, or ""."""
 
     measure: str
     points: tuple[Point, ...]
@@ -89,7 +89,8 @@ class Pressure:
 
 @dataclass(frozen=True, slots=True)
 class PressureDay:
-    """Means of a day's morning and evening (before and from noon); None when nothing came. used: counted."""
+    """Mean pressure of a day's morning and evening (split at noon); None if nothing was taken. used: counted in the
+    mean."""
 
     day: date
     morning: Pressure | None
@@ -98,16 +99,18 @@ class PressureDay:
 
 
 @dataclass(frozen=True, slots=True)
-class PressureWeek:
-    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised."""
+class PressureWeekChart:
+    """The newest home series. mean: None if there are too few days. limit: above which a home mean is raised; None if
+    none applies to this person.
+    """
 
     days: tuple[PressureDay, ...]
     mean: Pressure | None
-    limit: Pressure
+    limit: Pressure | None
     source: str
 
 
-# Which band of a reference is drawn: the one most people are in, or are advised to be in.
+# The band of each reference to draw: the one most people are in, or are advised to be in.
 USUAL_BAND: dict[str, str] = {
     "who_waist": "not_increased",
     "nice_waist": "low",
@@ -132,13 +135,13 @@ def trend(
     zone: tzinfo,
     unit: Unit | None = None,
     since: datetime | None = None,
-) -> Trend:
+) -> TrendChart:
     """Draw one measure over time.
 
-    readings: of this measure, oldest first; one that counts at least.  since: a new programme starts here; what came
-    before is not drawn, unless nothing came after.
+    readings: of this measure, oldest first; at least one that counts. since: start of a new programme; earlier readings
+    are not drawn, unless there are no later ones.
 
-    Raises: ValueError when no reading counts: `core.dialogue` never asks then.
+    Raises: ValueError if no reading counts.
     """
     counting = [r for r in readings if r.counts]
     counting = [r for r in counting if since is None or r.taken_at >= since] or counting
@@ -147,7 +150,7 @@ def trend(
         raise ValueError(f"nothing of {measure.key} to draw")
     unit = unit or measure.unit
     last = counting[-1]
-    return Trend(
+    return TrendChart(
         measure.key,
         unit,
         tuple(Point(day_of(r, zone), convert(r.value, measure.unit, unit)) for r in counting),
@@ -158,16 +161,18 @@ def trend(
     )
 
 
-def _line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit) -> tuple[Level, Level] | None:
+def _line(
+    measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit
+) -> tuple[LinePoint, LinePoint] | None:
     """The weighted line over four or more readings, in `unit`."""
     found = fit(points_of(measure, readings))
     if found is None:
         return None
 
-    def level(reading: Reading) -> Level:
+    def level(reading: Reading) -> LinePoint:
         at = reading.taken_at
         value, (low, high) = found.level(at), found.between(at)
-        return Level(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
+        return LinePoint(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
 
     return level(readings[0]), level(readings[-1])
 
@@ -182,9 +187,10 @@ def _error(measure: Measure, start: Reading, last: Reading, unit: Unit) -> Decim
 
 
 def usual(measure: Measure, reading: Reading, profile: Profile, unit: Unit) -> Usual | None:
-    """The band of the first reference that has one to draw, for this person; None where none fits.
+    """The band to draw, from the first reference that has one for this person; None if there is none.
 
-    A score names the limits of its own band only, so values across the range are tried until one falls into it.
+    A score contains only the limits of its own band, so values across the range are tried until one falls into the
+    band.
     """
     for score in measure.score(reading, profile):
         wanted = USUAL_BAND.get(score.source.key) if isinstance(score, Score) else None
@@ -221,11 +227,11 @@ def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, que
     """The newest ratings of energy, or of the client's own question."""
     counting = [r for r in readings if r.counts][-MOST_MARKS:]
     points = tuple(Point(day_of(r, zone), r.value) for r in counting)
-    return RatingLine(measure.key, points, question if measure.key == "own_question" else "")
+    return RatingLine(measure.key, points, question if measure.client_words else "")
 
 
-def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeek:
-    """The newest home series, day by day."""
+def pressure_week(readings: Sequence[Reading], zone: tzinfo, profile: Profile) -> PressureWeekChart:
+    """The newest home series, day by day. No limit in pregnancy, where the usual ones do not apply."""
     series = tuple(split((r for r in readings if r.counts and r.second is not None), zone))
     newest = series[-1] if series else ()
     found = mean_of(newest, zone) if newest else None
@@ -240,8 +246,8 @@ def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeek:
         )
         for n, day in enumerate(dates)
     )
-    limit, source = _home_limit()
-    return PressureWeek(days, mean, limit, source)
+    limit, source = _home_limit(profile, profile.age_on(day_of(newest[-1], zone)) if newest else None)
+    return PressureWeekChart(days, mean, limit, source)
 
 
 def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool) -> Pressure | None:
@@ -255,6 +261,9 @@ def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool
     )
 
 
-def _home_limit() -> tuple[Pressure, str]:
-    raised = bp_nice_home.HOME.bands[0]
-    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), bp_nice_home.SOURCE.key
+def _home_limit(profile: Profile, age: int | None) -> tuple[Pressure | None, str]:
+    if Caution.PREGNANCY in profile.cautions:
+        return None, ""
+    table = mean_limits(age, "nice")
+    raised = table.bands[0]
+    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), table.source.key

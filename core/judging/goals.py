@@ -1,9 +1,8 @@
-"""Is a goal sensible, and how far along is it.
+"""Is a goal sensible, and how far along is the client?
 
-A goal is a target in the measure's unit and a date. It is doubted, with a kinder target where there is one,
-when it is faster than published rates of loss, leads to underweight, is smaller than the measurement can
-show, or lies in the past; and weight and girth are no goals at all in pregnancy or where food and weight are
-a worry.
+A goal is a target in the measure's unit and a date. It is questioned, with a gentler target where there is one, if it
+is faster than published rates of loss, leads to underweight, is too small for the measurement to show, or lies in the
+past. Weight and girth are not goals at all in pregnancy or if food and weight are a worry.
 """
 
 from __future__ import annotations
@@ -15,7 +14,7 @@ from enum import StrEnum
 
 from core.client import Caution, Profile
 from core.judging.change import variance
-from core.measures.measure import Measure, MeasurementError
+from core.measures.measure import BodySize, Measure, MeasurementError
 from core.quantity import Better
 from core.reading import Reading
 from core.references import weight_loss_rates
@@ -23,7 +22,6 @@ from core.references.boundaries import bmi_for_class
 from core.reliability import Z95
 
 D = Decimal
-BODY_SIZE = frozenset({"weight", "bmi", "waist", "hip"})
 LOWEST_BMI = D("18.5")  # WHO: below it is underweight
 
 
@@ -36,8 +34,8 @@ class Goal:
     by: date
 
 
-class Doubt(StrEnum):
-    """Why a goal does not make sense as it stands; gravest first."""
+class GoalDoubt(StrEnum):
+    """Why a goal does not make sense as it stands; most serious first."""
 
     PREGNANCY = "pregnancy"  # not for weight or girth
     EATING_WORRIES = "eating_worries"  # not for weight or girth
@@ -51,9 +49,9 @@ class Doubt(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class GoalSense:
-    """doubts: gravest first; none is a sensible goal. suggest: a kinder target for the same date, or None."""
+    """doubts: most serious first; empty for a sensible goal. suggest: a gentler target for the same date, or None."""
 
-    doubts: tuple[Doubt, ...] = ()
+    doubts: tuple[GoalDoubt, ...] = ()
     suggest: Decimal | None = None
 
     @property
@@ -70,12 +68,12 @@ def check(
     *,
     error: MeasurementError | None = None,
 ) -> GoalSense:
-    """Check a goal for sense against the newest official reading.
+    """Check whether a goal is sensible, given the newest official reading.
 
-    today: the client's own date.  error: of a derived measure, propagated.
+    today: the client's own date.  error: propagated, for a derived measure.
     """
     doubts = {doubt for doubt, caution in _NOT_FOR_SIZE.items() if caution in profile.cautions}
-    if measure.key not in BODY_SIZE:
+    if not measure.hideable:
         doubts = set()
     elif doubts:
         return GoalSense(_in_order(doubts))
@@ -83,49 +81,47 @@ def check(
     days = (goal.by - today).days
     lowest = _lowest(measure, profile)
     if lowest is not None and to_go < 0 and _bmi_at(measure, goal.target, profile) < LOWEST_BMI:
-        doubts.add(Doubt.BMI_UNDER_18_5)
+        doubts.add(GoalDoubt.BMI_UNDER_18_5)
     if days <= 0:
-        doubts.add(Doubt.IN_THE_PAST)
+        doubts.add(GoalDoubt.IN_THE_PAST)
     if to_go == 0:
-        doubts.add(Doubt.ALREADY_THERE)
+        doubts.add(GoalDoubt.ALREADY_THERE)
     elif measure.better is not Better.NEITHER and (to_go > 0) != (measure.better is Better.HIGHER):
-        doubts.add(Doubt.WRONG_DIRECTION)
-    too_fast = (
-        measure.key == "weight" and days > 0 and not weight_loss_rates.rate(current.value, goal.target, days).accepted
-    )
-    if too_fast:
-        doubts.add(Doubt.FASTER_THAN_PUBLISHED)
+        doubts.add(GoalDoubt.WRONG_DIRECTION)
+    rated = measure.body is BodySize.WEIGHT and days > 0
+    if rated and not weight_loss_rates.rate(current.value, goal.target, days).accepted:
+        doubts.add(GoalDoubt.FASTER_THAN_PUBLISHED)
     smallest = _smallest(measure, current, goal.target, error)
     if to_go and abs(to_go) <= smallest:
-        doubts.add(Doubt.SMALLER_THAN_ERROR)
+        doubts.add(GoalDoubt.SMALLER_THAN_ERROR)
     return GoalSense(_in_order(doubts), _kinder(doubts, measure, current, days, lowest, smallest))
 
 
-_NOT_FOR_SIZE = {Doubt.PREGNANCY: Caution.PREGNANCY, Doubt.EATING_WORRIES: Caution.EATING_WORRIES}
+_NOT_FOR_SIZE = {GoalDoubt.PREGNANCY: Caution.PREGNANCY, GoalDoubt.EATING_WORRIES: Caution.EATING_WORRIES}
 
 
-def _in_order(doubts: set[Doubt]) -> tuple[Doubt, ...]:
-    return tuple(d for d in Doubt if d in doubts)
+def _in_order(doubts: set[GoalDoubt]) -> tuple[GoalDoubt, ...]:
+    return tuple(d for d in GoalDoubt if d in doubts)
 
 
 def _bmi_at(measure: Measure, target: Decimal, profile: Profile) -> Decimal:
-    """Rounded as classes are (D1), so that a target shown as 18.5 is 18.5."""
-    if measure.key == "bmi" or profile.stature is None:
+    """Rounded as the classes are (D1), so that a target shown as 18.5 is 18.5."""
+    if measure.body is BodySize.MASS_INDEX or profile.stature is None:
         return bmi_for_class(target)
     return bmi_for_class(target / (profile.stature / 100) ** 2)
 
 
 def _lowest(measure: Measure, profile: Profile) -> Decimal | None:
-    """The lowest target, in the measure's unit, that is not underweight; None when that cannot be said."""
-    if measure.key == "bmi":
+    """The lowest target, in the measure's unit, that is not underweight; None if it cannot be worked out."""
+    if measure.body is BodySize.MASS_INDEX:
         return LOWEST_BMI
-    if measure.key == "weight" and profile.stature:
+    if measure.body is BodySize.WEIGHT and profile.stature:
         return (LOWEST_BMI * (profile.stature / 100) ** 2).quantize(D("0.1"), ROUND_CEILING)
     return None
 
 
 def _smallest(measure: Measure, current: Reading, target: Decimal, error: MeasurementError | None) -> Decimal:
-    """MDC95 between a reading like the current one and another at the target; 0 when the error is unknown."""
+    """The smallest change worth aiming for: MDC95 from the current reading to the target; 0 if the error is unknown."""
     known = error or measure.error
     if known is None:
         return D(0)
@@ -135,7 +131,7 @@ def _smallest(measure: Measure, current: Reading, target: Decimal, error: Measur
 
 
 def _kinder(
-    doubts: set[Doubt],
+    doubts: set[GoalDoubt],
     measure: Measure,
     current: Reading,
     days: int,
@@ -143,12 +139,11 @@ def _kinder(
     smallest: Decimal,
 ) -> Decimal | None:
     """Half a kilogram a week (NICE's slower end) by the same date, never underweight, and large enough to be
-    seen.
-    """
-    if not doubts & {Doubt.FASTER_THAN_PUBLISHED, Doubt.BMI_UNDER_18_5} or days <= 0:
+    detected."""
+    if not doubts & {GoalDoubt.FASTER_THAN_PUBLISHED, GoalDoubt.BMI_UNDER_18_5} or days <= 0:
         return None
     target = lowest
-    if measure.key == "weight":
+    if measure.body is BodySize.WEIGHT:
         slow = current.value - weight_loss_rates.SLOWER_PER_WEEK * days / 7
         target = slow if lowest is None else max(slow, lowest)
     if target is None:
@@ -159,14 +154,14 @@ def _kinder(
 
 @dataclass(frozen=True, slots=True)
 class Progress:
-    """percent: of the way from baseline to target, whole, 0 to 100. reached: the target or beyond it."""
+    """percent: of the way from baseline to target, a whole number from 0 to 100. reached: at or beyond the target."""
 
     percent: int
     reached: bool
 
 
 def progress(goal: Goal, baseline: Reading, now: Reading) -> Progress:
-    """How far along, at a retest. Never called for a side note: a number between times is not discussed."""
+    """How far along, at a retest. Never called for a side note: a reading between retests is not discussed."""
     way, gone = goal.target - baseline.value, now.value - baseline.value
     if way == 0:
         return Progress(100, True)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.ar_signs import ANSWERS, CONCEPTS
-from core.language.ar_talk import CALENDAR, WISHES
-from core.language.lexicon import Lexicon, Part, Role, split
+from core.language.ar_talk import CALENDAR, DESTROYS, WISHES
+from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
 D = Decimal
@@ -58,7 +58,7 @@ _HUNDREDS: dict[int, tuple[str, ...]] = {
 def _numbers() -> dict[str, Decimal]:
     """0 to 799; the unit stands before the ten, "and" is written with its word or apart.
 
-    Compounds are made of the commonest spellings; more would only slow the start.
+    Compounds use only the commonest spellings; more would slow down startup.
     """
     small: dict[str, int] = {}
     for table in (_ONES, _TEENS, _TENS):
@@ -81,6 +81,8 @@ def _numbers() -> dict[str, Decimal]:
 
 ARABIC = Lexicon(
     code="ar",
+    own_name="العربية",
+    right_to_left=True,
     decimal=".",
     numbers=_numbers(),
     weak=("واحد", "واحدة", "أحد", "إحدى"),
@@ -108,15 +110,15 @@ ARABIC = Lexicon(
         Unit.SESSION: split("جلسة;جلسات;حصة;حصص;تمرين;تمارين;تمرينات"),
     },
     parts={
-        Part.GRAM: split("غ;غرام;جرام;غم;جم;غراما"),
-        Part.MILLIMETRE: split("ملم;مم;مليمتر"),
-        Part.HOUR: split("ساعة;ساعات;س;ساعه"),
+        UnitPart.GRAM: split("غ;غرام;جرام;غم;جم;غراما"),
+        UnitPart.MILLIMETRE: split("ملم;مم;مليمتر"),
+        UnitPart.HOUR: split("ساعة;ساعات;س;ساعه"),
     },
     local_pound={"رطل": D("0.45359237"), "أرطال": D("0.45359237"), "رطلا": D("0.45359237")},
     amounts={
-        "ساعة": ("1", Part.HOUR),
-        "ساعتين": ("2", Part.HOUR),
-        "ساعتان": ("2", Part.HOUR),
+        "ساعة": ("1", UnitPart.HOUR),
+        "ساعتين": ("2", UnitPart.HOUR),
+        "ساعتان": ("2", UnitPart.HOUR),
         "دقيقتين": ("2", Unit.MINUTE),
         "دقيقتان": ("2", Unit.MINUTE),
         "ثانيتين": ("2", Unit.SECOND),
@@ -126,57 +128,60 @@ ARABIC = Lexicon(
         "حصتين": ("2", Unit.SESSION),
     },
     roles={
-        Role.AND: split("و;&;ثم"),
-        Role.POINT: split("فاصلة;فاصله;نقطة;فاصل"),
-        Role.HALF: split("نصف;ونصف;ونص;نص;والنصف;و نصف;و نص"),
-        Role.QUARTER: split("ربع;وربع;والربع;و ربع"),
-        Role.THREE_QUARTERS: split("ثلاثة أرباع;وثلاثة أرباع;تلات ارباع;و ثلاثة أرباع"),
-        Role.WITHIN: split("في;خلال;كل;ب;بـ;لمدة;في خلال;طوال"),
-        Role.OVER: split("على;/;فوق"),
-        Role.TIMES: split("في;x;ضرب;مرات;مرة;*;مرتين;مرتان"),
-        Role.OUT_OF: split("من;على;/;من أصل"),
-        Role.RANGE: split("إلى;أو;-;حتى;الى;لغاية;~;أو ربما"),
-        Role.HEDGE: split(
+        WordRole.LEAD: split(
+            "الميزان;طلع;طلعت;يقول;عندي;سويت;عملت;درت;قست;قستها;طلعلي;لقيت;هالمرة;بس;فقط;مشيت;العالي;الواطي;فوق;تحت"
+        ),
+        WordRole.AND: split("و;&;ثم"),
+        WordRole.POINT: split("فاصلة;فاصله;نقطة;فاصل"),
+        WordRole.HALF: split("نصف;ونصف;ونص;نص;والنصف;و نصف;و نص"),
+        WordRole.QUARTER: split("ربع;وربع;والربع;و ربع"),
+        WordRole.THREE_QUARTERS: split("ثلاثة أرباع;وثلاثة أرباع;تلات ارباع;و ثلاثة أرباع"),
+        WordRole.WITHIN: split("في;خلال;كل;ب;بـ;لمدة;في خلال;طوال"),
+        WordRole.OVER: split("على;/;فوق"),
+        WordRole.TIMES: split("في;x;ضرب;مرات;مرة;*;مرتين;مرتان"),
+        WordRole.OUT_OF: split("من;على;/;من أصل"),
+        WordRole.RANGE: split("إلى;أو;-;حتى;الى;لغاية;~;أو ربما"),
+        WordRole.HEDGE: split(
             "حوالي;تقريبا;نحو;قرابة;ما يقارب;يمكن;ربما;أظن;أعتقد;في حدود;حدود;بحدود;~;حوالى;أظنها;"
             "تقريباً;يعني حوالي;زهاء"
         ),
-        Role.BOUND: split(
+        WordRole.BOUND: split(
             "أكثر من;أقل من;فوق ال;تحت ال;على الأقل;بحد أقصى;بين;ما بين;اكتر من;>;<;لا يقل عن;لا يزيد عن"
         ),
-        Role.CHANGE: split("نزلت;خسرت;زدت;زاد;نقص;أكثر;أقل;أحسن;أسوأ;زيادة;نقصت;نزل;فقدت;+;ازددت;نزلت من وزني"),
-        Role.NOT: split("ليس;مش;لا;مو;ما;ليست;بدون;وليس;ليسوا"),
-        Role.NOTHING: split(
+        WordRole.CHANGE: split("نزلت;خسرت;زدت;زاد;نقص;أكثر;أقل;أحسن;أسوأ;زيادة;نقصت;نزل;فقدت;+;ازددت;نزلت من وزني"),
+        WordRole.NOT: split("ليس;مش;لا;مو;ما;ليست;بدون;وليس;ليسوا"),
+        WordRole.NOTHING: split(
             "لا شيء;لا شي;ولا شي;ولا شيء;ولا مرة;صفر;ما سويت;ولا واحدة;أبدا;لا;ما في;ولا حاجة;لم أفعل;"
             "ولا دقيقة;ولا يوم;لم أتمرن;ما تمرنت;ولا جلسة"
         ),
-        Role.CLOCK: split("الساعة;صباحا;مساء;منذ;ص;ليلا;عند الساعة;على الساعة"),
-        Role.LABEL: split("المحاولة;رقم;سؤال;محاولة;الأسبوع;المرة"),
-        Role.EACH_DAY: split("في اليوم;يوميا;كل يوم;باليوم;لكل يوم;في كل مرة;لكل جلسة"),
-        Role.EVERY_DAY: split("كل يوم;يوميا;طول الأسبوع;كل الأيام;طوال الأسبوع;كل ايام الاسبوع"),
-        Role.DAYS: split("أيام;يوم;مرات;مرة;جلسات;مشيات;حصص;تمارين"),
-        Role.FOREIGN: split(
+        WordRole.CLOCK: split("الساعة;صباحا;مساء;منذ;ص;ليلا;عند الساعة;على الساعة"),
+        WordRole.LABEL: split("المحاولة;رقم;سؤال;محاولة;الأسبوع;المرة"),
+        WordRole.EACH_DAY: split("في اليوم;يوميا;كل يوم;باليوم;لكل يوم;في كل مرة;لكل جلسة"),
+        WordRole.EVERY_DAY: split("كل يوم;يوميا;طول الأسبوع;كل الأيام;طوال الأسبوع;كل ايام الاسبوع"),
+        WordRole.DAYS: split("أيام;يوم;مرات;مرة;جلسات;مشيات;حصص;تمارين"),
+        WordRole.FOREIGN: split(
             "بالمئة;في المئة;بالمية;سنة;سنوات;أسبوع;أسابيع;شهر;أشهر;كم;كيلومتر;سعرة;سعرات;لتر;عاما;عام;ميل"
         ),
-        Role.ARMS: split(
+        WordRole.ARMS: split(
             "بذراعي;باستخدام ذراعي;استخدمت ذراعي;استخدمت يدي;باستخدام يدي;بمساعدة يدي;استعملت يدي;"
             "مع الذراعين;استعنت بيدي;باليدين;باستخدام اليدين;استخدمت اليدين;استندت على يدي;"
             "بمساعدة اليدين;استعنت بذراعي;باستخدام الذراعين;اتكأت على يدي"
         ),
-        Role.HALF_WAY: split("أكثر من النصف;أكثر من نصف;وكدت أقف;وأكثر من نصف;أكثر من نص;وتقريبا واحدة أخرى"),
-        Role.STOPPED: split(
+        WordRole.HALF_WAY: split("أكثر من النصف;أكثر من نصف;وكدت أقف;وأكثر من نصف;أكثر من نص;وتقريبا واحدة أخرى"),
+        WordRole.STOPPED: split(
             "توقفت;لم أكمل;ما كملت;لم أستطع;ما قدرت;لا أستطيع;استسلمت;لم أتمكن;ثم توقفت;وقفت قبل النهاية;"
             "ما خلصت;لم أنته;لم أقدر;مش قادر;مش قادرة;ما اقدر"
         ),
-        Role.VIGOROUS: split("شديد;مجهد;قوي;عنيف;مكثف;شديدة;مكثفة;جري"),
-        Role.FILLER: split(
+        WordRole.VIGOROUS: split("شديد;مجهد;قوي;عنيف;مكثف;شديدة;مكثفة;جري"),
+        WordRole.FILLER: split(
             "هذا الأسبوع;اليوم;للأسف;هذا;هو;هي;كان;كانت;وزني;آسف;عفوا;خطأ;يعني;=;:;القيمة;الرقم;غلط;بل;إنه;وإنما;انه"
         ),
-        Role.SORRY: split("لا;آسف;آسفة;عفوا;لحظة;خطأ;أخطأت;غلط;معذرة;*;غلطت;لا آسف;عذرا;أوه;لا لا;كتبت خطأ;سوري"),
-        Role.MEANT: split(
+        WordRole.SORRY: split("لا;آسف;آسفة;عفوا;لحظة;خطأ;أخطأت;غلط;معذرة;*;غلطت;لا آسف;عذرا;أوه;لا لا;كتبت خطأ;سوري"),
+        WordRole.MEANT: split(
             "قصدت;أقصد;كنت أقصد;يجب أن يكون;تصحيح;الصحيح;بدلا من ذلك;المفروض;قصدي;أعني;صححها إلى;"
             "غيرها إلى;والصحيح;أردت أن أكتب;كان قصدي;الصح;التصحيح"
         ),
-        Role.PLEASE: split(
+        WordRole.PLEASE: split(
             "من فضلك;لو سمحت;لو سمحتي;رجاء;هل يمكنني;هل يمكن;أريد;أود;ممكن;الآن;شكرا;مرحبا;حسنا;أرني;"
             "أعطني;أحتاج;أرجوك;هل تستطيع;بدي;عايز;عايزة;أبغى;لو تكرمت;أريد أن;هل يمكنك;حابب;حابة;ياريت;"
             "أن;إلى"
@@ -204,4 +209,5 @@ ARABIC = Lexicon(
     intents=WISHES,
     concepts=CONCEPTS,
     answers=ANSWERS,
+    destroys=DESTROYS,
 )

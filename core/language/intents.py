@@ -1,8 +1,8 @@
-"""What somebody wants who typed words rather than a reading.
+"""The intent of a message that is words rather than a reading.
 
-A lexicon phrase stands for the whole message; "pause …" also for one that begins so, "… my coach …" for one that holds
-it. Whole messages win over beginnings, beginnings over contents. One slip of the hand is forgiven in words of commands,
-never in numbers.
+A lexicon phrase matches the whole message; "pause …" also matches a message that starts with it, "… my coach …" one
+that contains it. Whole matches win over prefixes, prefixes over contents. One typo is tolerated in command words, never
+in numbers.
 """
 
 from __future__ import annotations
@@ -11,15 +11,17 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 
-from core.language import ENGLISH, Intent, Lexicon, Role, plain
+from core.language import ENGLISH, Intent, Lexicon, WordRole, plain
 from core.language.cache import memoized
 from core.language.days import READ, place, weekday_and_time, when
+from core.language.destructive import destroys
 from core.language.text import bare_words, near
 from core.language.tokens import LONGEST_PHRASE, spellings
 
 __all__ = ["intent", "place", "weekday_and_time", "when"]
 
 MORE = "…"
+DESTRUCTIVE = frozenset({Intent.LEAVE, Intent.FORGET})  # only whole messages, or `destroys`: nothing loose, no slip
 CHATTY = 14  # a longer message tells a story: only its beginning is taken for a wish
 WITH_NUMBERS = frozenset(  # wishes that a number may belong to
     {
@@ -56,20 +58,20 @@ def _wishes(words: Lexicon) -> _Wishes:
                 if lexicon is not words and bare in words.not_english:
                     continue
                 shelf = found.whole
-                if phrase.endswith(MORE):
+                if phrase.endswith(MORE) and wish not in DESTRUCTIVE:
                     shelf = found.inside if phrase.startswith(MORE) else found.starts
                 for spelled in spellings(bare, lexicon):
                     key = " ".join(bare_words(spelled)) or spelled
                     found.whole.setdefault(key, wish)
                     shelf.setdefault(key, wish)
-        for phrase in lexicon.roles.get(Role.PLEASE, ()):
+        for phrase in lexicon.roles.get(WordRole.PLEASE, ()):
             found.polite.update(" ".join(bare_words(s)) for s in spellings(phrase, lexicon))
     return found
 
 
 @memoized
 def intent(text: str, words: Lexicon) -> Intent | None:
-    """Return what the message asks for, or None. A message with a number is a wish only where a number belongs."""
+    """The intent of a message, or None. A message with a number counts only if the intent can include one."""
     wishes = _wishes(words)
     folded = plain(text)
     if (sign := wishes.whole.get(folded.strip())) is not None:
@@ -81,6 +83,8 @@ def intent(text: str, words: Lexicon) -> Intent | None:
     for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, wishes.polite)))):
         if (wish := wishes.whole.get(candidate)) is not None:
             return wish
+    if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
+        return meant
     meaning = _without(said, wishes.polite) or said
     wish = _beginning(meaning, wishes.starts) or _beginning(said, wishes.starts)
     if wish is None and len(said) <= CHATTY:
@@ -93,7 +97,7 @@ def intent(text: str, words: Lexicon) -> Intent | None:
 
 
 def _without(said: Sequence[str], polite: set[str]) -> list[str]:
-    """Take politeness off both ends: "can you please help me" is "help me"."""
+    """Strip polite words from both ends: "can you please help me" is "help me"."""
     said = list(said)
     changed = True
     while changed and said:
@@ -125,5 +129,6 @@ def _contents(said: Sequence[str], inside: Mapping[str, Intent]) -> Intent | Non
 
 def _nearly(said: str, whole: Mapping[str, Intent]) -> Intent | None:
     """The one wish whose phrase is a slip away; none when two differ."""
-    found = {wish for phrase, wish in whole.items() if near(said, phrase)} if 3 < len(said) < 40 else set()
+    sure = ((phrase, wish) for phrase, wish in whole.items() if wish not in DESTRUCTIVE)
+    found = {wish for phrase, wish in sure if near(said, phrase)} if 3 < len(said) < 40 else set()
     return found.pop() if len(found) == 1 else None

@@ -1,7 +1,7 @@
-"""The one shape of a language: `Words`, a lexicon as plain data. A new language is a module that makes one.
+"""The data structure of a language: `Lexicon`, as plain data. A new language is a module that builds one.
 
 Every phrase is written as people spell it; `core.language.text.plain` folds case, accents and other scripts' digits
-on both sides before anything is compared, so a lexicon need not list variants that differ only in those.
+before any comparison, so a lexicon need not list such variants.
 """
 
 from __future__ import annotations
@@ -15,8 +15,8 @@ from core.language.concepts import Answer, Concept
 from core.quantity import Unit
 
 
-class Part(StrEnum):
-    """Units people write that no reading is kept in."""
+class UnitPart(StrEnum):
+    """Units people write in which no reading is stored."""
 
     GRAM = "g"
     OUNCE = "oz"
@@ -24,16 +24,16 @@ class Part(StrEnum):
     HOUR = "h"
 
 
-PARTS: dict[Part, tuple[Unit, Decimal]] = {
-    Part.GRAM: (Unit.KILOGRAM, Decimal("0.001")),
-    Part.OUNCE: (Unit.POUND, Decimal("0.0625")),
-    Part.MILLIMETRE: (Unit.CENTIMETRE, Decimal("0.1")),
-    Part.HOUR: (Unit.MINUTE, Decimal(60)),
+PARTS: dict[UnitPart, tuple[Unit, Decimal]] = {
+    UnitPart.GRAM: (Unit.KILOGRAM, Decimal("0.001")),
+    UnitPart.OUNCE: (Unit.POUND, Decimal("0.0625")),
+    UnitPart.MILLIMETRE: (Unit.CENTIMETRE, Decimal("0.1")),
+    UnitPart.HOUR: (Unit.MINUTE, Decimal(60)),
 }
 
 
-class Role(StrEnum):
-    """What a small word does beside a number."""
+class WordRole(StrEnum):
+    """The role of a function word beside a number."""
 
     AND = "and"
     POINT = "point"  # "eighty two point four"
@@ -47,7 +47,7 @@ class Role(StrEnum):
     RANGE = "range"  # "82 to 84", "82 or 83"
     HEDGE = "hedge"  # "about 82"
     VIGOROUS = "vigorous"  # minutes of hard effort
-    BOUND = "bound"  # "more than 82": no exact value
+    BOUND = "bound"  # "more than 82": not an exact value
     CHANGE = "change"  # "lost 2": a difference, not a reading
     NOT = "not"
     NOTHING = "nothing"  # none at all: zero
@@ -64,10 +64,11 @@ class Role(StrEnum):
     SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
     MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
     PLEASE = "please"  # politeness around a request
+    LEAD = "lead"  # leads up to a reading and says nothing of its own: "the scales say", "I got", "top"
 
 
 class Intent(StrEnum):
-    """What somebody wants who typed words rather than a reading."""
+    """The intent of a message that is words rather than a reading."""
 
     YES = "yes"
     NO = "no"
@@ -113,7 +114,23 @@ class Level(StrEnum):
     EMERGENCY = "emergency"
     SAME_DAY = "same_day"
     STOP_REST = "stop_rest"
-    TALK = "talk"  # no danger now; a person should offer a talk
+    TALK = "talk"  # no immediate danger; a person should offer a talk
+
+
+@dataclass(frozen=True, slots=True)
+class Destroys:
+    """How a language says that all is to be deleted, or that one leaves for good. Phrases as in `Sign.parts`.
+
+    forget, leave: lines of word groups joined by &, all of which one clause must hold; a line that begins with ! holds
+    its own negation ("no longer want").  no: words that deny.  if_: words that suppose.  partly: words that make a
+    deletion one of a part ("delete the last number"), which is no deletion of all.
+    """
+
+    forget: tuple[str, ...] = ()
+    leave: tuple[str, ...] = ()
+    no: str = ""
+    if_: str = ""
+    partly: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,8 +141,8 @@ class Calendar:
     today, tomorrow, day_after: relative days.  next, in_, until, on: words before a day ("next Monday", "in 2 weeks").
     day, week, month: spellings of the three lengths.  at: before a time ("at", "um").
     half_past, quarter_past, quarter_to: "half past seven"; half_to: "halb acht" (half an hour before).
-    am, pm: markers, morning and evening words among them.  noon, midnight.  hour: "Uhr", "o'clock".
-    half_after: "siete y media", "sept heures et demie".  place: what stands before a city ("I am in").
+    am, pm: markers, including morning and evening words.  noon, midnight.  hour: "Uhr", "o'clock".
+    half_after: "siete y media", "sept heures et demie".  place: words before a city ("I am in").
     """
 
     weekdays: tuple[tuple[str, ...], ...]
@@ -164,26 +181,28 @@ class Calendar:
 class Lexicon:
     """One language's lexicon.
 
-    code: primary subtag.  decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
-    numbers: phrase to value.  weak: number words that are articles too ("one", "une").
-    units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").
-    local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
-    roles: small words.  names: measure key to what people call it.
-    prefixes: letters written in front of a word (Arabic "wa-").  elision: an apostrophe parts words (French).
-    concepts: words of danger signs (`core.language.concepts`).  answers: to "Is it happening now?".
-    umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean something else here.
+    code: primary subtag.  own_name: its name in the language itself.  right_to_left: how it is written. decimal: its
+    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value.  weak: number words that
+    are also articles ("one", "une"). units, parts: spellings.  amounts: a number and its unit in one word
+    ("Viertelstunde"). local_pound: words for a pound that may mean half a kilogram, with the likely kilograms. roles:
+    small words.  names: measure key to people's names for it. prefixes: letters attached to the front of a word (Arabic
+    "wa-"). elision: an apostrophe separates words (French). concepts: words of danger signs (`core.language.concepts`).
+    answers: to "Is it happening now?". umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean
+    something else here.
     """
 
     code: str
+    own_name: str
     decimal: str
     numbers: Mapping[str, Decimal]
     units: Mapping[Unit, tuple[str, ...]]
-    roles: Mapping[Role, tuple[str, ...]]
+    roles: Mapping[WordRole, tuple[str, ...]]
     names: Mapping[str, tuple[str, ...]]
+    right_to_left: bool = False
     weak: tuple[str, ...] = ()
-    parts: Mapping[Part, tuple[str, ...]] = field(default_factory=dict)
+    parts: Mapping[UnitPart, tuple[str, ...]] = field(default_factory=dict)
     local_pound: Mapping[str, Decimal] = field(default_factory=dict)
-    amounts: Mapping[str, tuple[str, Unit | Part]] = field(default_factory=dict)
+    amounts: Mapping[str, tuple[str, Unit | UnitPart]] = field(default_factory=dict)
     prefixes: tuple[str, ...] = ()
     elision: bool = False
     umlauts: bool = False
@@ -192,8 +211,9 @@ class Lexicon:
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
     concepts: Mapping[Concept, str] = field(default_factory=dict)
     answers: Mapping[Answer, str] = field(default_factory=dict)
+    destroys: Destroys = Destroys()
 
 
 def split(phrases: str) -> tuple[str, ...]:
-    """Cut a lexicon line at its semicolons: "a; b c" is ("a", "b c")."""
+    """Split a lexicon line at semicolons: "a; b c" is ("a", "b c")."""
     return tuple(p.strip() for p in phrases.split(";") if p.strip())

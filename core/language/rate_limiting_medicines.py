@@ -1,4 +1,4 @@
-"""Medicines that hold the pulse down, by generic name: a pulse after effort then says less about the effort.
+"""Rate-limiting medicines by generic name: with them, a pulse after exertion says less about the exertion.
 
 The names are those of public lists of beta-blockers (ihimontanafoundation.org and worstpills.org, read: acebutolol,
 atenolol, betaxolol, bisoprolol, carvedilol, esmolol, labetalol, metoprolol, nadolol, penbutolol, pindolol,
@@ -44,12 +44,12 @@ RATE_LIMITING_MEDICINES: dict[str, tuple[str, ...]] = {  # generic name -> stems
 _STEMS: tuple[tuple[str, str], ...] = tuple(
     (plain(stem), name) for name, stems in RATE_LIMITING_MEDICINES.items() for stem in stems
 )
-_ENDINGS = 3  # letters an inflected name may have more: "bisoprololem", "amiodaronę"
-_LONG = 7  # letters from which a slip of the hand is forgiven
+_ENDINGS = 3  # extra letters allowed in an inflected name: "bisoprololem", "amiodaronę"
+_LONG = 7  # letters from which a typo is tolerated
 
 
 def rate_limiting_medicine(text: str) -> str | None:
-    """The generic name of the first medicine named in a text that holds the pulse down, or None.
+    """The generic name of the first rate-limiting medicine named in a text, or None.
 
     >>> rate_limiting_medicine("Biorę bisoprololem rano"), rate_limiting_medicine("I take metropolol"), \
 rate_limiting_medicine("aspirin")

@@ -1,4 +1,4 @@
-"""Cut plain text into tokens and look each phrase up in a language's lexicon."""
+"""Split plain text into tokens and look up each phrase in a language's lexicon."""
 
 from __future__ import annotations
 
@@ -10,14 +10,14 @@ from functools import cache
 from typing import NamedTuple
 
 from core.language.cache import memoized
-from core.language.lexicon import Lexicon, Part, Role
+from core.language.lexicon import Lexicon, UnitPart, WordRole
 from core.language.text import plain
 from core.quantity import Unit
 
 D = Decimal
 LONGEST_PHRASE = 6  # words
 JOINING = "و"  # the Arabic "and", a prefix
-MOST_DIGITS = 9  # longer runs of digits are no reading: a telephone number, a slip of the hand
+MOST_DIGITS = 9  # longer runs of digits are not readings but telephone numbers or typos
 
 _TOKEN = re.compile(
     r"(?P<date>\d{1,2}[./]\d{1,2}[./]\d{4}(?!\d)|\d{4}-\d{2}-\d{2}(?!\d))"
@@ -30,19 +30,19 @@ _TOKEN = re.compile(
 
 
 @dataclass(frozen=True, slots=True)
-class Entry:
-    """What a phrase may mean."""
+class PhraseEntry:
+    """Possible meanings of a phrase."""
 
-    roles: frozenset[Role] = frozenset()
-    units: tuple[Unit | Part, ...] = ()
+    roles: frozenset[WordRole] = frozenset()
+    units: tuple[Unit | UnitPart, ...] = ()
     number: Decimal | None = None
     weak: bool = False
     whole: bool = False  # number and unit in one word
     pound: Decimal | None = None
     measures: frozenset[str] = frozenset()
 
-    def joined(self, other: Entry) -> Entry:
-        return Entry(
+    def joined(self, other: PhraseEntry) -> PhraseEntry:
+        return PhraseEntry(
             self.roles | other.roles,
             tuple(dict.fromkeys(self.units + other.units)),
             other.number if self.number is None else self.number,
@@ -53,44 +53,44 @@ class Entry:
         )
 
 
-UNKNOWN = Entry()
+UNKNOWN = PhraseEntry()
 
 
 class Token(NamedTuple):
     """A piece of the text.
 
-    digits: the number as typed, for a number in figures.  clock: "7:30" as (7, 30).  glued: no space before.
+    digits: the number as typed, if it was written in digits.  clock: "7:30" as (7, 30).  glued: no space before.
     """
 
     text: str
     start: int
     end: int
     glued: bool
-    entry: Entry = UNKNOWN
+    entry: PhraseEntry = UNKNOWN
     digits: str = ""
     clock: tuple[Decimal, ...] = ()
     junk: bool = False
     word: bool = False
 
-    def has(self, role: Role) -> bool:
+    def has(self, role: WordRole) -> bool:
         return role in self.entry.roles
 
 
 @dataclass(frozen=True, eq=False)
 class CompiledLexicon:
-    """A language's phrases, with the English ones it does not use otherwise."""
+    """A language's phrases, plus the English ones that do not clash."""
 
     words: Lexicon
-    phrases: dict[str, Entry] = field(default_factory=dict)
+    phrases: dict[str, PhraseEntry] = field(default_factory=dict)
 
-    def entry(self, phrase: str) -> Entry | None:
+    def entry(self, phrase: str) -> PhraseEntry | None:
         return self.phrases.get(phrase)
 
 
 @cache
 def lexicon(words: Lexicon, english: Lexicon | None = None) -> CompiledLexicon:
-    """Return the compiled lexicon of a language; built once."""
-    own: dict[str, Entry] = {}
+    """The compiled lexicon of a language; built once."""
+    own: dict[str, PhraseEntry] = {}
     for phrase, entry in _entries(words):
         for spelled in spellings(phrase, words):
             own[spelled] = own[spelled].joined(entry) if spelled in own else entry
@@ -109,33 +109,33 @@ def spellings(phrase: str, words: Lexicon) -> Iterator[str]:
         yield folded.replace("'", "")
 
 
-def _entries(words: Lexicon) -> Iterable[tuple[str, Entry]]:
+def _entries(words: Lexicon) -> Iterable[tuple[str, PhraseEntry]]:
     for phrase, value in words.numbers.items():
-        yield phrase, Entry(number=D(value), weak=phrase in words.weak)
+        yield phrase, PhraseEntry(number=D(value), weak=phrase in words.weak)
     for unit, phrases in words.units.items():
         for phrase in phrases:
-            yield phrase, Entry(units=(unit,))
+            yield phrase, PhraseEntry(units=(unit,))
     for part, phrases in words.parts.items():
         for phrase in phrases:
-            yield phrase, Entry(units=(part,))
+            yield phrase, PhraseEntry(units=(part,))
     for phrase, (count, measure) in words.amounts.items():
-        yield phrase, Entry(number=D(count), units=(measure,), whole=True)
+        yield phrase, PhraseEntry(number=D(count), units=(measure,), whole=True)
     for phrase, kilograms in words.local_pound.items():
-        yield phrase, Entry(pound=kilograms)
+        yield phrase, PhraseEntry(pound=kilograms)
     for role, phrases in words.roles.items():
         for phrase in phrases:
-            yield phrase, Entry(roles=frozenset({role}))
+            yield phrase, PhraseEntry(roles=frozenset({role}))
     for key, phrases in words.names.items():
         for phrase in phrases:
-            yield phrase, Entry(measures=frozenset({key}))
-    yield "'", Entry(units=(Unit.FOOT, Unit.MINUTE))
-    yield '"', Entry(units=(Unit.INCH, Unit.SECOND))
-    yield "%", Entry(roles=frozenset({Role.FOREIGN}))
+            yield phrase, PhraseEntry(measures=frozenset({key}))
+    yield "'", PhraseEntry(units=(Unit.FOOT, Unit.MINUTE))
+    yield '"', PhraseEntry(units=(Unit.INCH, Unit.SECOND))
+    yield "%", PhraseEntry(roles=frozenset({WordRole.FOREIGN}))
 
 
 @memoized
 def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
-    """Cut `text` (already plain); the longest known phrase wins. Linear in the length of the text."""
+    """Split `text` (already plain); the longest known phrase wins. Linear in the length of the text."""
     pieces = list(_TOKEN.finditer(text))
     found: list[Token] = []
     i = 0
@@ -146,7 +146,7 @@ def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
         if kind == "word":
             size, entry, rest = _longest(pieces, i, lexicon)
             last = pieces[i + size - 1]
-            if rest and text[piece.start()] in JOINING:  # "and" written together with the next word
+            if rest and text[piece.start()] in JOINING:  # "and" attached to the next word
                 cut = piece.start() + len(piece.group()) - len(rest)
                 found.append(Token(text[piece.start() : cut], piece.start(), cut, glued, _AND, word=True))
                 found.append(Token(rest, cut, last.end(), True, entry, word=True))
@@ -161,10 +161,10 @@ def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
     return tuple(found)
 
 
-_AND = Entry(roles=frozenset({Role.AND}))
+_AND = PhraseEntry(roles=frozenset({WordRole.AND}))
 
 
-def _longest(pieces: list[re.Match[str]], i: int, lexicon: CompiledLexicon) -> tuple[int, Entry, str]:
+def _longest(pieces: list[re.Match[str]], i: int, lexicon: CompiledLexicon) -> tuple[int, PhraseEntry, str]:
     best, entry, rest = 1, UNKNOWN, ""
     phrase = ""
     for size in range(1, LONGEST_PHRASE + 1):
@@ -194,21 +194,21 @@ def _piece(piece: re.Match[str], glued: bool, lexicon: CompiledLexicon) -> Token
             number = figure(typed)
             if number is None:
                 return Token(typed, start, end, glued, junk=True)
-            return Token(typed, start, end, glued, Entry(number=number), digits=typed)
+            return Token(typed, start, end, glued, PhraseEntry(number=number), digits=typed)
         case "clock":
             return Token(typed, start, end, glued, clock=tuple(D(p.replace(",", ".")) for p in typed.split(":")))
         case "mark":
             return Token(typed, start, end, glued, lexicon.entry(typed) or UNKNOWN)
         case _:
-            return Token(typed, start, end, glued)  # a date or an ordinal is no reading
+            return Token(typed, start, end, glued)  # a date or an ordinal is not a reading
 
 
 def figure(digits: str, thousands: bool = False) -> Decimal | None:
-    """Read a number in figures; None for what is no single number ("1.2.3", a telephone number).
+    """Parse a number in digits; None if the text is not a single number ("1.2.3", a telephone number).
 
-    One mark is a decimal mark, whichever it is: no reading here reaches a thousand, so "82,400" kilograms is 82.4.
-    With `thousands`, for counts and minutes, three digits after one mark make it a grouping mark: "1,200" is 1200.
-    Two different marks: the last is the decimal one. The same mark twice groups thousands.
+    A single mark of either kind is the decimal mark: no reading here reaches a thousand, so "82,400" kilograms is 82.4.
+    With `thousands`, for counts and minutes, a mark followed by three digits is a grouping mark: "1,200" is 1200. Two
+    different marks: the last is the decimal one. The same mark twice groups thousands.
 
     >>> figure("82,4"), figure("1.234,5"), figure("1,200", thousands=True), figure("1.2.3")
     (Decimal('82.4'), Decimal('1234.5'), Decimal('1200'), None)

@@ -1,10 +1,10 @@
 """Active minutes of the past week. Higher is better.
 
-Value   minutes in which talking is possible and singing is not (moderate), or all active minutes when not
-told apart. Second  vigorous minutes beside them, if told apart; each counts as two (US guidelines 2018).
-        Every minute counts: there is no shortest bout.
-Scored  by the 150 to 300 minutes of WHO 2020. What somebody remembers is not measured: a change is shown, not
-judged.
+Value   minutes in which talking is possible and singing is not (moderate), or all active minutes if not distinguished.
+Second  vigorous minutes, if distinguished; each counts as two (US guidelines 2018).
+Every minute counts: there is no shortest bout.
+Scored  by the 150 to 300 minutes of WHO 2020.
+Recalled minutes are not measured: a change is shown, not judged.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.classify import adult, age_at, age_notes
-from core.measures.measure import Bounds, Kind, Measure, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, Score, Scores, never
 from core.measures.parsing import minutes
 from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
@@ -22,10 +22,10 @@ from core.references import who_activity_2020 as who
 
 D = Decimal
 BANDS = {
-    who.Amount.INACTIVE: "inactive",
-    who.Amount.SOME: "some",
-    who.Amount.MEETS: "meets",
-    who.Amount.MORE: "more",
+    who.ActivityAmount.INACTIVE: "inactive",
+    who.ActivityAmount.SOME: "some",
+    who.ActivityAmount.MEETS: "meets",
+    who.ActivityAmount.MORE: "more",
 }
 
 
@@ -42,7 +42,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 ACTIVITY_MINUTES = Measure(
     key="activity_minutes",
-    kind=Kind.ACTIVITY,
+    kind=MeasureKind.ACTIVITY,
     unit=Unit.MINUTE,
     units=(Unit.MINUTE,),
     better=Better.HIGHER,
@@ -58,4 +58,8 @@ ACTIVITY_MINUTES = Measure(
     retest=timedelta(days=7),
     optional_second=True,
     sources=who.SOURCES,
+    needs=frozenset(),
+    alarm=never,
+    body=None,
+    goal=True,
 )

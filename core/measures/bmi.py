@@ -1,9 +1,9 @@
 """Body mass index: kg/m2, from weight and height. Derived; neither direction is better in itself.
 
 Value    unrounded; rounded half up to one decimal before a class is chosen (D1).
-Error    CV 0.66 %, that of the weight: a height is measured once.
-No class under 18, in pregnancy or with eating worries. An unknown age is read as an adult's, with a note;
-what else misleads (age, muscle, swelling) is a note beside the class.
+Error    CV 0.66 %, from the weight: height is measured once.
+No class under 18, in pregnancy or with eating worries. If age is unknown, an adult is assumed, with a note; other
+sources of error (age, muscle, swelling) are notes beside the class.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from decimal import Decimal
 from core.client import Caution, Profile
 from core.measures.classify import adult, age_at, age_notes, placed
 from core.measures.derived_reading import combined, stature
-from core.measures.measure import Bounds, Kind, Measure, NoReference, Score, Scores
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, NoReference, Score, Scores, never
 from core.measures.weight import WEIGHT
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -37,7 +37,7 @@ def index(weight: Decimal, height: Decimal) -> Decimal:
 
 
 def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """From the newest weight and height (else the profile's); None when one is missing."""
+    """From the newest weight and height (else the profile's); None if one is missing."""
     weight, height = readings.get("weight"), stature(readings, profile)
     if weight is None or not height:
         return None
@@ -89,7 +89,7 @@ def _notes(value: Decimal, profile: Profile, age: int | None) -> tuple[str, ...]
 
 BMI = Measure(
     key="bmi",
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.KILOGRAM_PER_SQUARE_METRE,
     places=1,
     better=Better.NEITHER,
@@ -98,7 +98,11 @@ BMI = Measure(
     error=WEIGHT.error,
     important=WEIGHT.important,
     must_not=WEIGHT.must_not,
-    derived_from=("weight",),  # and a height, if one was measured
+    derived_from=("weight",),  # and height, if it was measured
     derive=derive,
     sources=(*bmi_who.SOURCES, *bmi_nice.SOURCES),
+    needs=frozenset(),
+    alarm=never,
+    body=BodySize.MASS_INDEX,
+    said_with="weight",
 )

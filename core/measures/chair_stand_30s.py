@@ -2,8 +2,8 @@
 
 Value   whole stands. More than half-way up when time ends counts as one more; arms used counts as 0 (CDC).
 Error   SEM 0.90 from the MDC95 of 2.5 stands (Gill 2022).  Matters: 2 stands (Zanini 2018).
-So one stand is noise, two matter but may be noise, three are beyond it. Practice adds half a stand or more:
-one try before that does not count, the first time the test is taken.
+So one stand is noise, two matter but may be noise, three are beyond error. Practice adds half a stand or more: the
+first time, one practice try does not count.
 """
 
 from __future__ import annotations
@@ -17,18 +17,20 @@ from core.measures.cautions import STANDING
 from core.measures.measure import (
     Bounds,
     ImportantDifference,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
     Understood,
+    never,
 )
 from core.measures.parsing import count
-from core.measures.score_function_tests import ARMS_USED, Person, person, rounded, split
+from core.measures.score_function_tests import ARMS_USED, AgeAndSex, person, rounded, split
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import chair_stand_cdc as cdc
@@ -47,15 +49,15 @@ _hear_count = count(Unit.REPETITION)
 
 
 def counted(full_stands: Decimal, notes: frozenset[str]) -> Decimal:
-    """The value to keep, from the full stands and what happened: none with the arms, one more past half-way.
+    """The value to store, from the full stands and the notes: 0 with the arms, one more past half-way.
 
-    Applied once, when the reading is taken; a kept value is never adjusted upwards again.
+    Applied once, when the reading is taken; a stored value is never increased again.
     """
     return D(0) if ARMS_USED in notes else full_stands + (HALF_WAY in notes)
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Hear a whole number, and what was said about arms and the last rise."""
+    """Understand a whole number, and remarks about arms and the last rise."""
     heard = _hear_count(text, words, prefer)
     if isinstance(heard, Understood):
         return _settled(heard)
@@ -67,7 +69,7 @@ def _settled(heard: Understood) -> Understood:
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare with the average of the CDC, then with the range and the standard of Rikli and Jones."""
+    """Compare with the CDC average, then with the range and the standard of Rikli and Jones."""
     value = D(0) if ARMS_USED in reading.conditions.notes else rounded(reading, 0)
     return (
         _average(value, person(reading, profile, cdc.SOURCE)),
@@ -76,7 +78,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
     )
 
 
-def _average(value: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _average(value: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     cut = cdc.cut(who.age, who.sex)
@@ -85,7 +87,7 @@ def _average(value: Decimal, who: Person | NoReference) -> Score | NoReference:
     return split(cdc.SOURCE, D(cut), value >= cut, ("below_average", "not_below_average"))
 
 
-def _range(value: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _range(value: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     row = rikli_jones.row(who.age, who.sex)
@@ -96,7 +98,7 @@ def _range(value: Decimal, who: Person | NoReference) -> Score | NoReference:
     return Score(band, rikli_jones.SOURCE, rank, (("low", D(row.low)), ("high", D(row.high))))
 
 
-def _standard(value: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _standard(value: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     row, source = rikli_jones.row(who.age, who.sex), rikli_jones.STANDARD_SOURCE
@@ -109,7 +111,7 @@ SOURCES: tuple[Source, ...] = (cdc.SOURCE, *rikli_jones.SOURCES, change.GILL, ch
 
 CHAIR_STAND_30S = Measure(
     key="chair_stand_30s",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.REPETITION,
     units=(Unit.REPETITION,),
     better=Better.HIGHER,
@@ -144,4 +146,8 @@ CHAIR_STAND_30S = Measure(
     important=ImportantDifference(source=change.ZANINI, better=change.CHAIR_STAND_MATTERS),
     must_not=STANDING,
     sources=SOURCES,
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=never,
+    body=None,
+    goal=True,
 )

@@ -1,4 +1,4 @@
-"""The one shape of a measure. A new measure is a module that makes a `Measure`, and a row in the registry."""
+"""The definition of a measure. A new measure is a module that builds a `Measure`, and a row in the registry."""
 
 from __future__ import annotations
 
@@ -19,8 +19,8 @@ FOUR_WEEKS = timedelta(days=28)
 NONE_PUBLISHED = D(0)
 
 
-class Kind(StrEnum):
-    """What the chat does with a measure."""
+class MeasureKind(StrEnum):
+    """How the chat treats a measure."""
 
     BODY = "body"  # taken at rest, every retest interval
     FUNCTION = "function"  # behind the safety gate
@@ -32,11 +32,11 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Understood:
-    """What a typed answer means.
+    """The meaning of a typed answer.
 
-    value, second: in the measure's own unit.  unit: as typed, or assumed.  said_unit: whether it was typed.
-    attempts: how many numbers `value` is the mean of.  window: seconds the pulse was counted for.
-    hedged: "about 82".  notes: facts of the attempt, as in `Conditions.notes`.
+    value, second: in the measure's own unit.  unit: as typed, or assumed.  said_unit: whether it was typed. attempts:
+    how many numbers `value` is the mean of. window: seconds over which the pulse was counted. hedged: "about 82".
+    notes: facts of the attempt, as in `Conditions.notes`.
     """
 
     value: Decimal
@@ -57,13 +57,13 @@ class Why(StrEnum):
     A_RANGE = "a_range"  # "82 to 84"
     TOO_MANY_NUMBERS = "too_many_numbers"
     ONE_NUMBER_MISSING = "one_number_missing"  # "128" for a blood pressure
-    NOT_WHOLE = "not_whole"  # "7.5" where whole numbers are counted
+    NOT_WHOLE = "not_whole"  # "7.5" for a count of whole numbers
     NOT_COMPLETED = "not_completed"  # four of five rises: there is no time to record
 
 
 @dataclass(frozen=True, slots=True)
 class Misunderstood:
-    """guess: the likely meaning, to be asked back; never stored unasked."""
+    """guess: the likely meaning, to confirm with the client; never stored without asking."""
 
     why: Why
     guess: Understood | None = None
@@ -71,7 +71,7 @@ class Misunderstood:
 
 @dataclass(frozen=True, slots=True)
 class Score:
-    """Where a published reference puts a value.
+    """A value's place in a published reference.
 
     band: key of the category.  rank: position of the band in its reference, 0 first as printed.
     figures: the limits or prediction used, by name, in the measure's unit.  notes: keys of cautions to add.
@@ -86,7 +86,7 @@ class Score:
 
 @dataclass(frozen=True, slots=True)
 class NoReference:
-    """No published comparison fits; reason: "age_outside_table", "sex_not_given", "stature_not_given", ..."""
+    """No published comparison applies; reason: "age_outside_table", "sex_not_given", "stature_not_given", ..."""
 
     reason: str
     source: Source | None = None
@@ -97,12 +97,12 @@ Scores = tuple[Score | NoReference, ...]
 
 @dataclass(frozen=True, slots=True)
 class Protocol:
-    """How a measure is taken. Every string is a key; the words are in the catalogues.
+    """How a measure is taken. Every string is a key; the texts are in the catalogues.
 
-    prepare, technique: ordered steps.  keep_same: aspects asked about as conditions ("scales", "site", ...).
-    attempts: how many are averaged (or the best taken).  practice: tries before that do not count.
-    gap: pause between attempts.  helper: somebody should stand close.  site: default site label.
-    timers: seconds of the timed counts the bot can run, e.g. (15, 30, 60); (0,) is an open stopwatch.
+    prepare, technique: ordered steps.  keep_same: aspects asked about as conditions ("scales", "site", ...). attempts:
+    how many are averaged (or the best of them used). practice: tries before those that count. attempts_in_question: the
+    question itself says how many.  gap: pause between attempts. helper: somebody should stand close by.  site: default
+    site label. timers: seconds of the timed counts the bot can run, e.g. (15, 30, 60); (0,) is an open stopwatch.
     """
 
     prepare: tuple[str, ...] = ()
@@ -111,6 +111,7 @@ class Protocol:
     attempts: int = 1
     practice: int = 0
     best_of: bool = False
+    attempts_in_question: bool = False
     gap: timedelta = timedelta(0)
     helper: bool = False
     site: str | None = None
@@ -121,7 +122,7 @@ class Protocol:
 class Bounds:
     """Ours, not published: outside `possible` we refuse, outside `usual` we ask.
 
-    jump: the largest difference from the client's own last reading taken without asking: absolute in the
+    jump: the largest difference from the client's last reading accepted without asking: absolute in the
     measure's unit, or as a fraction of the last value when `jump_relative`.
     second_possible, second_usual: the same for the reading's second value.
     """
@@ -138,11 +139,10 @@ class Bounds:
 class MeasurementError:
     """Standard error of measurement of one reading: absolute (`sem`, in the unit) or relative (`cv`, a fraction).
 
-    counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds.
-    shared_by_attempts: the error is the swing from day to day, which attempts in one sitting share, so their
-    mean is no surer of it (the counting part of a pulse does shrink).
-    spread: SD of this error between people, as a fraction of it, where a paper prints one.
-    borrowed_from: whose error this is when nobody measured it in people at home, else "".
+    counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds. shared_by_attempts: the error
+    is day-to-day variation, which attempts in one sitting share, so averaging them does not reduce it (except the
+    counting part of a pulse). spread: SD of this error between people, as a fraction of it, if published.
+    borrowed_from: the population it was measured in, if not people at home, else "".
     """
 
     source: Source
@@ -156,7 +156,7 @@ class MeasurementError:
 
 @dataclass(frozen=True, slots=True)
 class ImportantDifference:
-    """A published difference that matters to people (MCID), apart from what is beyond error.
+    """A published difference that matters to people (MCID); whether it exceeds error is a separate question.
 
     better, worse: sizes in the measure's unit (or fractions of the baseline when `relative`), both positive.
     """
@@ -169,38 +169,113 @@ class ImportantDifference:
 
 @dataclass(frozen=True, slots=True)
 class Exclusion:
-    """Who must not do it, or only after asking a clinician. key names the advice."""
+    """Who must not take the measure, or only after asking a clinician. key: of the advice."""
 
     caution: Caution
     key: str
 
 
+class ProfileFact(StrEnum):
+    """Client facts a measure may need beyond age and cautions, which everybody is asked."""
+
+    SEX = "sex"
+    UNITS = "units"
+    STATURE = "stature"
+    BACKGROUND = "background"
+    NUMBERS = "numbers"  # whether they want to see them
+    OWN_QUESTION = "own_question"
+
+
+class BodySize(StrEnum):
+    """The body size that a number measures. It can be hidden, and is not a goal in pregnancy."""
+
+    WEIGHT = "weight"  # subject to the weighing guard
+    STATURE = "stature"  # never hidden: asked once, and it does not change
+    MASS_INDEX = "mass_index"
+    GIRTH = "girth"  # taken with a tape
+    RATIO = "ratio"
+
+
+class AlarmKind(StrEnum):
+    """What a single reading calls for, whatever the readings around it are."""
+
+    SEVERE_PRESSURE = "severe_pressure"
+    LOW_PRESSURE = "low_pressure"  # matters only with dizziness or fainting
+    FAST_PULSE = "fast_pulse"
+    SLOW_PULSE = "slow_pulse"
+
+
+@dataclass(frozen=True, slots=True)
+class ReadingAlarm:
+    """Why a single reading needs an immediate response.
+
+    figures: shown to the coach, by name. repeat: whether it is taken again after rest. caution: the fact about this
+    person that set the limit, if it is not everybody's limit.
+    """
+
+    kind: AlarmKind
+    source: Source
+    figures: tuple[tuple[str, Decimal], ...]
+    repeat: bool
+    caution: Caution | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Repeat:
+    """How an alarming reading is taken again.
+
+    rest: pause before it. count: seconds of the timed count to use, or None.
+    """
+
+    rest: timedelta
+    count: int | None = None
+
+
 Understand = Callable[[str, Lexicon, Unit | None], Understood | Misunderstood]
+AlarmOf = Callable[[Reading, Profile], ReadingAlarm | None]
 ScoreReading = Callable[[Reading, Profile], Scores]
 Derive = Callable[[Mapping[str, Reading], Profile], Reading | None]
 
 
 def no_score(reading: Reading, profile: Profile) -> Scores:
-    """For measures that are compared only with themselves."""
+    """For measures compared only with the client's own readings."""
     return ()
+
+
+def never(reading: Reading, profile: Profile) -> ReadingAlarm | None:
+    """For measures whose single values never call for an immediate response."""
+    return None
 
 
 @dataclass(frozen=True, slots=True)
 class Measure:
     """One assessment.
 
-    unit: the unit values are kept in.  units: those people may answer in, the first is assumed when none is said
-    and the client has no preference.  places: decimals shown and kept.  understand(text, words, preferred unit).
-    score(reading, profile): one answer for each reference, the primary one first.
-    derive: for derived measures, from the newest readings it needs (`derived_from`).
+    Fields whose omission could harm somebody have no default: the client facts a measure needs, when a single value
+    calls for an immediate response, and whether it is a body size.
+
+    unit: the unit in which values are stored. units: those accepted in answers; the first is assumed if none is given
+    and the client has no preference. places: decimals shown and stored.  understand(text, words, preferred unit).
+    score(reading, profile): one result per reference, the primary one first. derive: for derived measures, from the
+    newest readings it needs (`derived_from`). needs: facts that select its bands and those of measures derived from it;
+    enrolment asks for them. alarm(reading, profile): the immediate response this value calls for. repeat: how it is
+    then taken again. in_every_check_in: whatever the plan says.  series: taken over days and compared as a mean.
+    client_words: the client words the question.  goal: clients may set a target for it. beside: the measure whose
+    change on the same day is reported together with its own. said_with: for derived measures, the reading whose reply
+    includes their band. misled_by: cautions to mention with any value, each with a message key. fall: how far two
+    consecutive values lie below the usual mean before the coach is notified. second_called: the measure whose name
+    people use for its second number.
     """
 
     key: str
-    kind: Kind
+    kind: MeasureKind
     unit: Unit
     better: Better
     bounds: Bounds
     sources: tuple[Source, ...]
+    needs: frozenset[ProfileFact]
+    alarm: AlarmOf
+    body: BodySize | None
     places: int = 0
     units: tuple[Unit, ...] = ()
     protocol: Protocol = Protocol()
@@ -213,3 +288,23 @@ class Measure:
     derived_from: tuple[str, ...] = ()
     derive: Derive | None = None
     optional_second: bool = False
+    repeat: Repeat | None = None
+    in_every_check_in: bool = False
+    series: bool = False
+    client_words: bool = False
+    goal: bool = False
+    beside: str = ""
+    said_with: str = ""
+    misled_by: tuple[tuple[Caution, str], ...] = ()
+    fall: Decimal | None = None
+    second_called: str = ""
+
+    @property
+    def hideable(self) -> bool:
+        """Whether the number can be shown to the coach only."""
+        return self.body not in (None, BodySize.STATURE)
+
+    @property
+    def guarded(self) -> bool:
+        """Whether taking it early is discouraged."""
+        return self.body is BodySize.WEIGHT

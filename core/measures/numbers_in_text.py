@@ -1,4 +1,4 @@
-"""Which numbers of an answer may be the reading, and what was said around them. Used by the builders in `parsing`."""
+"""Candidate numbers for a reading in an answer, and the words around them. Used by the builders in `parsing`."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from core.language import Lexicon, Role, lexicon_of, plain
+from core.language import Lexicon, WordRole, lexicon_of, plain
 from core.language.amounts import ParsedNumber, amounts
 from core.language.tokens import UNKNOWN, Token, tokens
 from core.measures.measure import Misunderstood, Understood, Why
@@ -18,7 +18,7 @@ Result = Understood | Misunderstood
 NO_NUMBER = Misunderstood(Why.NO_NUMBER)
 ARMS_USED = "arms_used"
 MORE_THAN_HALF_WAY = "more_than_half_way"
-FIGURES = re.compile(r"\s*(\d{1,4}(?:[.,]\d{1,3})?) ?([a-z]{0,3})\s*", re.ASCII)  # the short way: "82.4", "82.4 kg"
+FIGURES = re.compile(r"\s*(\d{1,4}(?:[.,]\d{1,3})?) ?([a-z]{0,3})\s*", re.ASCII)  # the fast path: "82.4", "82.4 kg"
 
 
 def numbers_of(
@@ -34,17 +34,17 @@ def numbers_of(
     changes: bool = False,
     foreign: bool = False,
 ) -> tuple[list[ParsedNumber], tuple[Token, ...]] | Misunderstood:
-    """Find the numbers that may be the reading, leaving out times of day, days' numbers and differences.
+    """Find the numbers that may be the reading, leaving out times of day, day numbers and differences.
 
-    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more"
-    and numbers with another measure's unit.  Returns at least one number, or why there is none.
+    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: also return "2
+    more" and numbers with another measure's unit.  Returns at least one number, or why there is none.
     """
     toks = tokens(plain(text), lexicon_of(words))
     found = amounts(toks, dimension, thousands=thousands, fractions=fractions, points=points, clock=clock)
     if any(t.junk for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS) if found else NO_NUMBER
     if not found:
-        none = next((i for i, t in enumerate(toks) if t.has(Role.NOTHING)), None) if nothing else None
+        none = next((i for i, t in enumerate(toks) if t.has(WordRole.NOTHING)), None) if nothing else None
         if none is None or any(t.word and t.entry is UNKNOWN for t in toks):
             return NO_NUMBER  # "I didn't sleep" says nothing about minutes
         return [ParsedNumber(D(0), none, none)], toks
@@ -60,7 +60,7 @@ def numbers_of(
         if not kept:
             return Misunderstood(Why.OTHER_UNIT)
     before = toks[kept[0].first - 1] if kept[0].first else None
-    if before is not None and before.has(Role.BOUND) and not before.has(Role.HEDGE):
+    if before is not None and before.has(WordRole.BOUND) and not before.has(WordRole.HEDGE):
         return Misunderstood(Why.A_RANGE)
     return kept, toks
 
@@ -68,21 +68,21 @@ def numbers_of(
 def _a_time(toks: Sequence[Token], heard: ParsedNumber) -> bool:
     """Whether a bare number is an hour: "7 pm"."""
     after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
-    return heard.bare and heard.value <= 24 and after is not None and after.has(Role.CLOCK) and after.word
+    return heard.bare and heard.value <= 24 and after is not None and after.has(WordRole.CLOCK) and after.word
 
 
 def _labelled(toks: Sequence[Token], heard: ParsedNumber) -> bool:
-    """Whether a bare number counts something else or is denied: "day 3", "at 7", "not 82"."""
+    """Whether a bare number refers to something else or is denied: "day 3", "at 7", "not 82"."""
     if not heard.first or not heard.bare:
         return False
     before = toks[heard.first - 1]
-    if before.has(Role.NOT):
+    if before.has(WordRole.NOT):
         return True
-    return heard.whole and heard.value <= 31 and (before.has(Role.LABEL) or before.has(Role.CLOCK))
+    return heard.whole and heard.value <= 31 and (before.has(WordRole.LABEL) or before.has(WordRole.CLOCK))
 
 
 def two_in_one(heard: ParsedNumber) -> tuple[Decimal, Decimal] | None:
-    """The two whole numbers that "70,72" may be as well as one with decimals; None where only one reading is likely."""
+    """The two whole numbers in "70,72", which may also be one decimal number; None if only one is plausible."""
     first, _, second = heard.digits.replace(",", ".").partition(".")
     if len(second) not in (2, 3) or not first or second.startswith("0"):
         return None
@@ -90,23 +90,23 @@ def two_in_one(heard: ParsedNumber) -> tuple[Decimal, Decimal] | None:
 
 
 def a_change(toks: Sequence[Token], heard: ParsedNumber) -> bool:
-    """Whether a number is a difference ("lost 2 kg", "2 less"); a comma between makes it none ("better, 7")."""
+    """Whether a number is a difference ("lost 2 kg", "2 less"); not if a comma intervenes ("better, 7")."""
     before = toks[heard.first - 1] if heard.first else None
     after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
-    return any(t is not None and t.has(Role.CHANGE) and t.text != "+" for t in (before, after)) or (
+    return any(t is not None and t.has(WordRole.CHANGE) and t.text != "+" for t in (before, after)) or (
         before is not None and before.text == "+" and heard.first == 1
     )
 
 
 def a_range(toks: Sequence[Token], low: ParsedNumber, high: ParsedNumber) -> bool:
     """Whether two numbers are the ends of a range: "82 to 84", "82 or 83"."""
-    return any(t.has(Role.RANGE) for t in toks[low.last + 1 : high.first])
+    return any(t.has(WordRole.RANGE) for t in toks[low.last + 1 : high.first])
 
 
 def hedged(toks: Sequence[Token]) -> bool:
-    """Whether a hedge stands next to a number, no mark between: "about 82", "82 or so"."""
+    """Whether a hedge is next to a number, without punctuation between: "about 82", "82 or so"."""
     for i, token in enumerate(toks):
-        if token.has(Role.HEDGE):
+        if token.has(WordRole.HEDGE):
             for step in (-1, 1):
                 for k in (i + step, i + 2 * step):
                     if not 0 <= k < len(toks) or toks[k].text in ",;":
@@ -122,19 +122,19 @@ def with_hedge(result: Result, hedged: bool) -> Result:
 
 
 def asked_back(result: Result, toks: Sequence[Token]) -> Result:
-    """A question ("is 82 too much?") is no answer, though it may hold one."""
+    """A question ("is 82 too much?") is not an answer, though it may contain one."""
     if isinstance(result, Understood) and any(t.text == "?" for t in toks):
         return Misunderstood(Why.NO_NUMBER, result)
     return result
 
 
 def notes_of(toks: Sequence[Token]) -> frozenset[str]:
-    """Facts of the attempt: whether the arms helped, and whether the last rise was past half-way."""
+    """Notes on the attempt: whether the arms helped, and whether the last rise was past half-way."""
     notes = set()
     for i, token in enumerate(toks):
-        denied = any(t.has(Role.NOT) or t.has(Role.NOTHING) for t in toks[max(0, i - 2) : i])
-        if token.has(Role.ARMS) and not denied:
+        denied = any(t.has(WordRole.NOT) or t.has(WordRole.NOTHING) for t in toks[max(0, i - 2) : i])
+        if token.has(WordRole.ARMS) and not denied:
             notes.add(ARMS_USED)
-        if token.has(Role.HALF_WAY) and not denied:
+        if token.has(WordRole.HALF_WAY) and not denied:
             notes.add(MORE_THAN_HALF_WAY)
     return frozenset(notes)

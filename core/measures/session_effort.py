@@ -1,7 +1,6 @@
-"""How hard the sessions of the week were, from 0 (as if sitting) to 10 (the most one can do). Neither way is
-better.
+"""How hard the sessions of the week were, from 0 (as if sitting) to 10 (maximal). Neither direction is better.
 
-The plain scale of the US guidelines, which anyone may use. With the minutes it gives the session load of
+The plain scale of the US guidelines, free to use. Multiplied by the minutes it gives the session load of
 `core.judging.training_load`. Asked half an hour or more after a session, it is stable for two weeks (Foster 2021, as
 read in a report).
 """
@@ -13,7 +12,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.classify import adult, age_at
-from core.measures.measure import Bounds, Kind, Measure, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, Score, Scores, never
 from core.measures.parsing import rating
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -25,7 +24,7 @@ D = Decimal
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """The intensity that goes with the rating: 5-6 moderate, 7-8 vigorous."""
+    """The intensity for the rating: 5-6 moderate, 7-8 vigorous."""
     found = intensity.by_effort(reading.value)
     return (
         adult(age_at(reading, profile), YOUNGEST, intensity.SOURCE)
@@ -35,7 +34,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 SESSION_EFFORT = Measure(
     key="session_effort",
-    kind=Kind.ACTIVITY,
+    kind=MeasureKind.ACTIVITY,
     unit=Unit.POINT,
     units=(Unit.POINT,),
     better=Better.NEITHER,
@@ -45,4 +44,7 @@ SESSION_EFFORT = Measure(
     score=score,
     retest=timedelta(days=7),
     sources=(intensity.SOURCE, SESSION_LOAD),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -1,9 +1,9 @@
 """Six-minute walk: the furthest one can walk in six minutes, resting when needed. Metres; higher is better.
 
 Error   SEM 29.6 m from the MDC95 of 82 m (Steffen & Seney 2008).  Matters: 30 m (ERS/ATS 2014).
-One walk cannot show in one person what matters to people: several retests can. A walk in a corridor at home
-comes out shorter than one on a long course or outdoors, so another course is never compared.
-What is expected of somebody needs a weight: see `six_minute_walk_difference`.
+A single walk cannot detect an important difference in one person; several retests can. A walk in a corridor at home is
+shorter than on a long course or outdoors, so different courses are never compared. The expected distance needs a
+weight: see `six_minute_walk_difference`.
 """
 
 from __future__ import annotations
@@ -11,7 +11,16 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures.cautions import EFFORT
-from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError, Protocol
+from core.measures.measure import (
+    Bounds,
+    ImportantDifference,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    ProfileFact,
+    Protocol,
+    never,
+)
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.references import function_test_change as change
@@ -22,7 +31,7 @@ D = Decimal
 
 SIX_MINUTE_WALK = Measure(
     key="six_minute_walk",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.METRE,
     units=(Unit.METRE, Unit.FOOT),
     better=Better.HIGHER,
@@ -59,4 +68,8 @@ SIX_MINUTE_WALK = Measure(
     important=ImportantDifference(source=change.ERS_ATS, better=change.SIX_MINUTE_WALK_MATTERS),
     must_not=EFFORT,
     sources=(*ats.SOURCES, change.STEFFEN_SENEY, change.ERS_ATS),
+    needs=frozenset({ProfileFact.SEX, ProfileFact.STATURE}),
+    alarm=never,
+    body=None,
+    goal=True,
 )

@@ -1,9 +1,8 @@
 """Waist-to-height ratio, from waist and height. Derived; lower is better.
 
-Value    unrounded, and compared so (D5).
-Error    SEM 0.011, that of the waist.
-NICE does not use it from a body mass index of 35, so a known weight is looked at too. Below 0.4 it names
-no band.
+Value    compared unrounded (D5).
+Error    SEM 0.011, from the waist.
+NICE does not use it for a body mass index of 35 or more, so a known weight is checked too. Below 0.4 it names no band.
 """
 
 from __future__ import annotations
@@ -16,7 +15,7 @@ from core.measures import circumference_protocol
 from core.measures.bmi import index
 from core.measures.classify import age_at, age_notes, placed
 from core.measures.derived_reading import combined, stature
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, MeasurementError, NoReference, Scores, never
 from core.measures.waist import girth_not_for, site_notes
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -25,12 +24,11 @@ from core.references.boundaries import bmi_for_class
 
 D = Decimal
 
-BMI_TOO_HIGH = "bmi_35_or_more"  # of `Conditions.notes`, and the reason why there is no band
+BMI_TOO_HIGH = "bmi_35_or_more"  # of `Conditions.notes`, and the reason for having no band
 
 
 def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """From the newest waist and height (else the profile's), or None; a weight, if known, only sets the
-    note."""
+    """From the newest waist and height (else the profile's), or None; a known weight only sets the note."""
     waist, height, weight = readings.get("waist"), stature(readings, profile), readings.get("weight")
     if waist is None or not height:
         return None
@@ -40,7 +38,7 @@ def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
 
 
 def too_heavy(weight: Decimal, height: Decimal) -> bool:
-    """Whether NICE would not use the ratio. kg, cm."""
+    """Whether the body mass index is too high for NICE to use the ratio. kg, cm."""
     return bmi_for_class(index(weight, height)) >= whtr_nice.BMI_BELOW
 
 
@@ -57,7 +55,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 WAIST_TO_HEIGHT_RATIO = Measure(
     key="waist_to_height_ratio",
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.RATIO,
     places=2,
     better=Better.LOWER,
@@ -68,4 +66,8 @@ WAIST_TO_HEIGHT_RATIO = Measure(
     derived_from=("waist",),  # and height and weight, if they were measured
     derive=derive,
     sources=(*whtr_nice.SOURCES, body_errors.RATIO_SOURCE),
+    needs=frozenset(),
+    alarm=never,
+    body=BodySize.RATIO,
+    said_with="waist",
 )

@@ -1,9 +1,8 @@
 """Waist-to-hip ratio, from waist and hip taken within two weeks. Derived; lower is better.
 
-Value    unrounded, and compared so.
+Value    compared unrounded.
 Error    SEM 0.024, from that of two girths.
-The WHO limit comes first; the chart of the trade is a second reference under its own name, more lenient
-for men.
+The WHO limit comes first; the fitness trade's chart is a second, named reference, more lenient for men.
 """
 
 from __future__ import annotations
@@ -16,7 +15,7 @@ from core.client import Profile, Sex
 from core.measures import circumference_protocol
 from core.measures.classify import age_at, age_notes, placed
 from core.measures.derived_reading import TOGETHER, combined
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, MeasurementError, NoReference, Scores, never
 from core.measures.waist import girth_not_for, site_notes
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -26,7 +25,7 @@ D = Decimal
 
 
 def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """From the newest waist and hip, or None when one is missing or they are more than two weeks apart."""
+    """From the newest waist and hip, or None if one is missing or they are more than two weeks apart."""
     waist, hip = readings.get("waist"), readings.get("hip")
     if waist is None or hip is None:
         return None
@@ -35,12 +34,12 @@ def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
 
 
 def ratio(waist: Decimal, hip: Decimal, apart: timedelta) -> Decimal | None:
-    """Of two girths in the same unit, unrounded; None when they were taken too far apart."""
+    """The unrounded ratio of two girths in the same unit; None if taken too far apart."""
     return waist / hip if hip and abs(apart) <= TOGETHER else None
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """WHO's limit by sex, then the chart of the trade."""
+    """WHO's limit by sex, then the fitness trade's chart."""
     why = girth_not_for(reading, profile)
     sex: Sex | None = profile.sex
     if why is not None or sex is None:
@@ -55,7 +54,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 WAIST_TO_HIP_RATIO = Measure(
     key="waist_to_hip_ratio",
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.RATIO,
     places=2,
     better=Better.LOWER,
@@ -66,4 +65,8 @@ WAIST_TO_HIP_RATIO = Measure(
     derived_from=("waist", "hip"),
     derive=derive,
     sources=(*whr_who.SOURCES, *whr_trade.SOURCES, body_errors.RATIO_SOURCE),
+    needs=frozenset(),
+    alarm=never,
+    body=BodySize.RATIO,
+    said_with="hip",
 )

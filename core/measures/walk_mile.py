@@ -1,9 +1,8 @@
-"""One-mile walk, as fast as is comfortable without running: minutes, and the pulse right at the finish. Lower
-is better.
+"""One-mile walk, as fast as is comfortable without running: minutes, and the pulse at the finish. Lower is better.
 
-Second  beats per minute at the finish; without it the time still counts, only nothing is estimated from it.
-The estimate is a measure of its own: `aerobic_estimate`. No error of the time itself was found in a text, so
-a change is shown and never judged.
+Second  beats per minute at the finish; without it the time still counts, but nothing is estimated from it.
+The estimate is a separate measure: `aerobic_estimate`. No error of the time was found in a text, so a change is shown,
+never judged.
 """
 
 from __future__ import annotations
@@ -11,7 +10,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures.cautions import EFFORT
-from core.measures.measure import Bounds, Kind, Measure, Protocol
+from core.measures.measure import Bounds, Measure, MeasureKind, ProfileFact, Protocol, never
 from core.measures.parsing import mile
 from core.quantity import Better, Range, Unit
 from core.references import kline_1987 as kline
@@ -20,7 +19,7 @@ D = Decimal
 
 WALK_MILE = Measure(
     key="walk_mile",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.MINUTE,
     units=(Unit.MINUTE,),
     places=2,
@@ -57,4 +56,8 @@ WALK_MILE = Measure(
     must_not=EFFORT,
     optional_second=True,
     sources=(kline.SOURCE,),
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=never,
+    body=None,
+    second_called="resting_heart_rate",
 )

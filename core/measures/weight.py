@@ -1,9 +1,9 @@
 """Weight: body mass in kg, on the client's own scales. Neither direction is better in itself.
 
-Value    kg, as typed and exactly converted.
-Retest   28 days; weighing more often is answered by core.watching.weighing_guard.
-Error    CV 0.66 %, the morning-to-morning swing (Cheuvront 2004): two weighings at once share it.
-Matters  5 % of the baseline: the useful loss CDC prints, and where unplanned loss asks for attention.
+Value    kg, converted exactly from the typed unit.
+Retest   28 days; core.watching.weighing_guard responds to more frequent weighing.
+Error    CV 0.66 %, morning-to-morning variation (Cheuvront 2004), shared by two weighings at once.
+Matters  5 % of the baseline: the useful loss according to the CDC, and where unplanned loss needs attention.
 A weight is scored only through the body mass index and through change. The bounds are ours.
 """
 
@@ -12,7 +12,18 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Caution
-from core.measures.measure import Bounds, Exclusion, ImportantDifference, Kind, Measure, MeasurementError, Protocol
+from core.measures.measure import (
+    BodySize,
+    Bounds,
+    Exclusion,
+    ImportantDifference,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    ProfileFact,
+    Protocol,
+    never,
+)
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.references import repeats, unplanned_loss, weight_loss_rates, weight_variation
@@ -24,7 +35,7 @@ NOT_WITH_EATING_WORRIES = Exclusion(Caution.EATING_WORRIES, "not_asked_by_defaul
 
 WEIGHT = Measure(
     key="weight",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.KILOGRAM,
     units=(Unit.KILOGRAM, Unit.POUND, Unit.STONE),
     places=1,
@@ -46,4 +57,11 @@ WEIGHT = Measure(
     important=ImportantDifference(source=weight_loss_rates.SOURCE, better=weight_loss_rates.USEFUL, relative=True),
     must_not=(NOT_IN_PREGNANCY, NOT_WITH_EATING_WORRIES),
     sources=(*weight_variation.SOURCES, *weight_loss_rates.SOURCES, *unplanned_loss.SOURCES, repeats.SOURCE),
+    needs=frozenset(
+        {ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND, ProfileFact.NUMBERS}
+    ),
+    alarm=never,
+    body=BodySize.WEIGHT,
+    goal=True,
+    beside="waist",
 )

@@ -1,7 +1,7 @@
-"""When a single blood-pressure reading asks for a repeat at once, and then for advice. mmHg.
+"""When a single blood-pressure reading calls for an immediate repeat, and then for advice. mmHg.
 
-After five quiet minutes it is taken again; still there, the clinician is called; with any of the signs of
-core.language's red flags it is an emergency (NHLBI).
+It is taken again after five quiet minutes; if still severe, the client calls a clinician; with any danger sign
+(core.language.danger_signs) it is an emergency (NHLBI).
 """
 
 from __future__ import annotations
@@ -28,7 +28,15 @@ PREGNANCY_SOURCE = Source(
     seen=Seen.MEMORY,
     note="160 or 110. Kept because it errs to caution. Check before relying on it.",
 )
-SOURCES = (SOURCE, PREGNANCY_SOURCE)
+PREGNANCY_ADVICE_SOURCE = Source(
+    key="severe_blood_pressure_pregnancy_advice",
+    cite="NHS, pre-eclampsia; RCOG, self-monitoring of blood pressure in pregnancy (2020)",
+    population="pregnant women, and the first weeks after a birth",
+    seen=Seen.MEMORY,
+    note="From memory: rest, repeat, call the maternity unit; the signs that make it an emergency. Check before relying"
+    " on it.",
+)
+SOURCES = (SOURCE, PREGNANCY_SOURCE, PREGNANCY_ADVICE_SOURCE)
 
 MINUTES_BEFORE_REPEAT = 5
 SEVERE = PressureBand("severe", D(180), D(120), SEVERE_PRESSURE)

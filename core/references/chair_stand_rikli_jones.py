@@ -1,4 +1,4 @@
-"""Stands in 30 seconds: the middle half of each age group, and the scores linked with staying independent.
+"""Stands in 30 seconds: the middle half of each age group, and the scores associated with staying independent.
 
 Normal is the 25th to the 75th percentile, both ends included.
 """
@@ -32,32 +32,32 @@ SOURCES = (SOURCE, STANDARD_SOURCE)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class ChairStandRangeRow:
     sex: Sex
     ages: range
     low: int  # stands, 25th percentile
     high: int  # stands, 75th percentile
-    standard: int  # stands that go with staying independent; from memory
+    standard: int  # stands associated with staying independent; from memory
 
 
 ROWS = (
-    Row(Sex.MALE, range(60, 65), 14, 19, 17),
-    Row(Sex.MALE, range(65, 70), 12, 18, 16),
-    Row(Sex.MALE, range(70, 75), 12, 17, 15),
-    Row(Sex.MALE, range(75, 80), 11, 17, 14),
-    Row(Sex.MALE, range(80, 85), 10, 15, 13),
-    Row(Sex.MALE, range(85, 90), 8, 14, 11),
-    Row(Sex.MALE, range(90, 95), 7, 12, 9),
-    Row(Sex.FEMALE, range(60, 65), 12, 17, 15),
-    Row(Sex.FEMALE, range(65, 70), 11, 16, 15),
-    Row(Sex.FEMALE, range(70, 75), 10, 15, 14),
-    Row(Sex.FEMALE, range(75, 80), 10, 15, 13),
-    Row(Sex.FEMALE, range(80, 85), 9, 14, 12),
-    Row(Sex.FEMALE, range(85, 90), 8, 13, 11),
-    Row(Sex.FEMALE, range(90, 95), 4, 11, 9),
+    ChairStandRangeRow(Sex.MALE, range(60, 65), 14, 19, 17),
+    ChairStandRangeRow(Sex.MALE, range(65, 70), 12, 18, 16),
+    ChairStandRangeRow(Sex.MALE, range(70, 75), 12, 17, 15),
+    ChairStandRangeRow(Sex.MALE, range(75, 80), 11, 17, 14),
+    ChairStandRangeRow(Sex.MALE, range(80, 85), 10, 15, 13),
+    ChairStandRangeRow(Sex.MALE, range(85, 90), 8, 14, 11),
+    ChairStandRangeRow(Sex.MALE, range(90, 95), 7, 12, 9),
+    ChairStandRangeRow(Sex.FEMALE, range(60, 65), 12, 17, 15),
+    ChairStandRangeRow(Sex.FEMALE, range(65, 70), 11, 16, 15),
+    ChairStandRangeRow(Sex.FEMALE, range(70, 75), 10, 15, 14),
+    ChairStandRangeRow(Sex.FEMALE, range(75, 80), 10, 15, 13),
+    ChairStandRangeRow(Sex.FEMALE, range(80, 85), 9, 14, 12),
+    ChairStandRangeRow(Sex.FEMALE, range(85, 90), 8, 13, 11),
+    ChairStandRangeRow(Sex.FEMALE, range(90, 95), 4, 11, 9),
 )
 
 
-def row(age: int, sex: Sex) -> Row | None:
-    """Range and standard of that age and sex; None outside 60-94 years."""
+def row(age: int, sex: Sex) -> ChairStandRangeRow | None:
+    """Normal range and independence standard for that age and sex; None outside 60-94 years."""
     return row_for_sex(ROWS, age, sex)

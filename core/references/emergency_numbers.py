@@ -1,4 +1,4 @@
-"""Emergency telephone numbers by country, with where each was seen, and what to say where the country is not known.
+"""Emergency telephone numbers by country, with the provenance of each, and what to say if the country is unknown.
 
 READ: seen on the page named. SECOND_HAND: seen in a page that reports the source. MEMORY: common knowledge, not looked
 up; to be checked before a country is served.
@@ -8,17 +8,26 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.sources import Seen
+from core.sources import Seen, Source
 
 
 @dataclass(frozen=True, slots=True)
 class EmergencyNumber:
-    """The number printed for the public: the ambulance where it has its own, else the general one."""
+    """The published number: the ambulance's if it has its own, else the general one."""
 
     number: str
     source: str
     seen: Seen
 
+
+SOURCE = Source(
+    key="emergency_numbers",
+    cite="Emergency numbers as they are printed for the public; each row names where it was seen",
+    population="anybody in the country",
+    seen=Seen.MEMORY,
+    note="Held in the tests against the short numbers of the phonenumbers library.",
+)
+SOURCES = (SOURCE,)
 
 EU = "frequentbusinesstraveler.com 2012, emergency numbers for travellers: 112 is the standard across the EU"
 TRAVEL = "frequentbusinesstraveler.com 2012, emergency numbers for travellers"
@@ -62,11 +71,11 @@ EMERGENCY_NUMBERS: dict[str, EmergencyNumber] = {  # by ISO 3166 code
 
 
 def emergency_number(country: str) -> EmergencyNumber | None:
-    """The number of a country, None where we do not know it: then say `UNKNOWN_COUNTRY`, no flat number."""
+    """The number of a country; None if unknown: then say `UNKNOWN_COUNTRY` instead of a number."""
     return EMERGENCY_NUMBERS.get(country.upper())
 
 
 def number_for(country: str) -> str:
-    """The number to print for a country; 112 where we do not know better."""
+    """The number to print for a country; 112 if unknown."""
     known = emergency_number(country)
     return known.number if known else DEFAULT

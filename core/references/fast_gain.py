@@ -1,6 +1,6 @@
 """Fast weight gain, for people who were told to weigh themselves because of heart failure. kg, days.
 
-At least five different rules are printed. Ours is a cautious union of three of them; NICE gives no number.
+At least five different rules are published. Ours is a cautious union of three; NICE gives no number.
 """
 
 from __future__ import annotations
@@ -31,8 +31,8 @@ SOURCES = (THREE_DAYS_SOURCE, DAY_AND_WEEK_SOURCE)
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
-    """A gain of `gain` kg (or more than that) within `days`."""
+class GainRule:
+    """A gain of at least (or above) `gain` kg within `days`."""
 
     days: int
     gain: Decimal
@@ -45,14 +45,14 @@ class Rule:
 
 
 RULES = (
-    Rule(1, D("1.36"), Edge.AT, DAY_AND_WEEK_SOURCE),  # 3 lb
-    Rule(3, D(2), Edge.ABOVE, THREE_DAYS_SOURCE),
-    Rule(7, D("2.27"), Edge.ABOVE, DAY_AND_WEEK_SOURCE),  # 5 lb
+    GainRule(1, D("1.36"), Edge.AT, DAY_AND_WEEK_SOURCE),  # 3 lb
+    GainRule(3, D(2), Edge.ABOVE, THREE_DAYS_SOURCE),
+    GainRule(7, D("2.27"), Edge.ABOVE, DAY_AND_WEEK_SOURCE),  # 5 lb
 )
 
 
-def fast(before: Decimal, after: Decimal, days: int) -> Rule | None:
-    """The first rule met by two weights in kg taken `days` whole days apart, or None."""
+def fast(before: Decimal, after: Decimal, days: int) -> GainRule | None:
+    """The first rule met by two weights in kg, `days` whole days apart, or None."""
     for rule in RULES:
         if rule.met(after - before, days):
             return rule

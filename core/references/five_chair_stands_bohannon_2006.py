@@ -1,6 +1,4 @@
-"""Five chair stands: worse than average when the time is above the limit of the decade. The limit itself is
-not.
-"""
+"""Five chair stands: worse than average if the time is above the limit for the decade; the limit itself is not."""
 
 from __future__ import annotations
 
@@ -22,15 +20,15 @@ SOURCES = (SOURCE,)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class FiveChairStandsRow:
     ages: range
     worse_above: Decimal  # s
 
 
 ROWS = (
-    Row(range(60, 70), Decimal("11.4")),
-    Row(range(70, 80), Decimal("12.6")),
-    Row(range(80, 90), Decimal("14.8")),
+    FiveChairStandsRow(range(60, 70), Decimal("11.4")),
+    FiveChairStandsRow(range(70, 80), Decimal("12.6")),
+    FiveChairStandsRow(range(80, 90), Decimal("14.8")),
 )
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from core.sources import Seen
+from core.sources import Seen, Source
 
 
 class Topic(StrEnum):
@@ -20,7 +20,7 @@ class Topic(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Helpline:
-    """number: as one dials it; "" where a charity is known by its site only.  site: where the charity is found."""
+    """number: as dialled; "" if only the charity's site is known. site: of the charity."""
 
     name: str
     number: str
@@ -28,6 +28,15 @@ class Helpline:
     source: str
     seen: Seen
 
+
+SOURCE = Source(
+    key="helplines",
+    cite="Helplines as their own sites and the press print them; each row names where it was seen",
+    population="anybody in the country",
+    seen=Seen.MEMORY,
+    note="Some rows are from memory: check them before a country is served, and all of them once a year.",
+)
+SOURCES = (SOURCE,)
 
 READ, SECOND_HAND, MEMORY = Seen.READ, Seen.SECOND_HAND, Seen.MEMORY
 
@@ -72,5 +81,5 @@ HELPLINES: dict[Topic, dict[str, Helpline]] = {Topic.CRISIS: CRISIS, Topic.EATIN
 
 
 def helpline(topic: Topic, country: str) -> Helpline | None:
-    """A helpline of a country, None where we know none: then say how to find one (`FIND_ONE`, or a doctor)."""
+    """A helpline of a country; None if we know none: then say how to find one (`FIND_ONE`, or a doctor)."""
     return HELPLINES[topic].get(country.upper())

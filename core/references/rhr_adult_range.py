@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.references.ladder import Edge, Ladder, Step
+from core.references.ladder import Edge, Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -29,17 +29,16 @@ ADVICE_SOURCE = Source(
 SOURCES = (SOURCE, ADVICE_SOURCE)
 
 YOUNGEST = 18
-RANGE = Ladder(SOURCE, "slow", (Step(D(60), "usual"), Step(D(100), "fast", Edge.ABOVE)))
+RANGE = Ladder(SOURCE, "slow", (LadderStep(D(60), "usual"), LadderStep(D(100), "fast", Edge.ABOVE)))
 
 ADVICE_ABOVE = D(120)
 ADVICE_BELOW = D(40)
 
 
 def seek_advice(rate: Decimal) -> str | None:
-    """Say whether a resting rate that stays there should be talked about with a clinician: "fast", "slow"
-    or None.
+    """Whether a persistent resting rate calls for advice from a clinician: "fast", "slow" or None.
 
-    rate: beats per minute, unrounded (120.5 of two counts is over); 120 and 40 themselves are inside.
+    rate: beats per minute, unrounded (120.5 of two counts is over); 120 and 40 themselves do not.
     """
     if rate > ADVICE_ABOVE:
         return "fast"

@@ -1,4 +1,4 @@
-"""Waist of adults, IDF: one limit by sex and family background, from which central obesity is said. cm."""
+"""Waist of adults, IDF: the limit for central obesity by sex and family background. cm."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.client import Background, Sex
 from core.references.boundaries import WAIST_RAISED
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -41,7 +41,7 @@ YOUNGEST = 18
 
 def _limits(source: Source, men: int, women: int) -> dict[Sex, Ladder]:
     return {
-        sex: Ladder(source, "below_limit", (Step(D(limit), "central_obesity", WAIST_RAISED),))
+        sex: Ladder(source, "below_limit", (LadderStep(D(limit), "central_obesity", WAIST_RAISED),))
         for sex, limit in ((Sex.MALE, men), (Sex.FEMALE, women))
     }
 
@@ -58,5 +58,5 @@ BY_BACKGROUND: dict[Background, dict[Sex, Ladder]] = {
     Background.CHINESE: _limits(CHINESE_SOURCE, 90, 80),
     Background.JAPANESE: _limits(JAPANESE_SOURCE, 85, 90),
 }
-# Which of those limits another copy prints differently.
+# Limits that another copy prints differently.
 DISPUTED = frozenset({Background.SOUTH_CENTRAL_AMERICAN, Background.JAPANESE})

@@ -1,4 +1,4 @@
-"""How much activity in a week does good. A vigorous minute counts as two moderate ones; every minute
+"""How much weekly activity is recommended. A vigorous minute counts as two moderate ones; every minute
 counts.
 """
 
@@ -37,10 +37,8 @@ STRENGTH_DAYS = 2  # a week, at least
 VIGOROUS_COUNTS = 2
 
 
-class Amount(IntEnum):
-    """Of the vital sign: 0 inactive, 1-149 some, 150 and over meets; over 300 the guideline speaks of more
-    benefit.
-    """
+class ActivityAmount(IntEnum):
+    """Classes of the activity vital sign: 0 inactive, 1-149 some, 150 and over meets it, over 300 more benefit."""
 
     INACTIVE = 0
     SOME = 1
@@ -49,7 +47,7 @@ class Amount(IntEnum):
 
 
 def equivalent(moderate: Decimal, vigorous: Decimal = Decimal(0)) -> Decimal:
-    """Moderate minutes that a week's moderate and vigorous minutes amount to.
+    """A week's moderate and vigorous minutes as equivalent moderate minutes.
 
     >>> equivalent(Decimal(90), Decimal(30))
     Decimal('150')
@@ -57,20 +55,15 @@ def equivalent(moderate: Decimal, vigorous: Decimal = Decimal(0)) -> Decimal:
     return moderate + VIGOROUS_COUNTS * vigorous
 
 
-def amount(minutes: Decimal) -> Amount:
-    """The class of a week's moderate-equivalent minutes: 150 is enough, 300 is not yet more."""
+def amount(minutes: Decimal) -> ActivityAmount:
+    """The class of a week's moderate-equivalent minutes: 150 meets, exactly 300 is not yet more."""
     if minutes > MOST:
-        return Amount.MORE
+        return ActivityAmount.MORE
     if minutes >= LEAST:
-        return Amount.MEETS
-    return Amount.SOME if minutes > 0 else Amount.INACTIVE
+        return ActivityAmount.MEETS
+    return ActivityAmount.SOME if minutes > 0 else ActivityAmount.INACTIVE
 
 
 def enough_strength(days: Decimal) -> bool:
     """Two or more days of strengthening in the week."""
     return days >= STRENGTH_DAYS
-
-
-def week_of(days: int, minutes_a_day: Decimal) -> Decimal:
-    """Minutes a week as the vital sign counts them."""
-    return days * minutes_a_day

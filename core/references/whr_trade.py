@@ -1,8 +1,7 @@
-"""Waist-to-hip ratio, the three-band chart of the trade. No unit; compare unrounded.
+"""Waist-to-hip ratio, the fitness trade's three-band chart. No unit; compare unrounded.
 
-As printed it leaves gaps (0.95-0.96, 0.80-0.81) and puts 1.0 for men in two bands; this is its closed form.
-For men it is more lenient than WHO: 0.90 to 0.95 is low here and raised there, so the chart is always shown
-by name.
+As printed it leaves gaps (0.95-0.96, 0.80-0.81) and puts 1.0 for men in two bands; this is a version without gaps.
+For men it is more lenient than WHO: 0.90 to 0.95 is low here and raised there, so the chart is always named.
 """
 
 from __future__ import annotations
@@ -10,7 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Sex
-from core.references.ladder import Edge, Ladder, Step
+from core.references.ladder import Edge, Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -28,7 +27,7 @@ YOUNGEST = 18
 
 
 def _bands(moderate: str, high: str) -> Ladder:
-    steps = (Step(D(moderate), "moderate", Edge.ABOVE), Step(D(high), "high", Edge.ABOVE))
+    steps = (LadderStep(D(moderate), "moderate", Edge.ABOVE), LadderStep(D(high), "high", Edge.ABOVE))
     return Ladder(SOURCE, "low", steps)
 
 

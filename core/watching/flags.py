@@ -1,9 +1,9 @@
-"""What a coach should know: the table of flag codes, and what raises and clears them.
+"""What a coach should know: the table of flag codes, and what raises and clears each.
 
-A flag is raised by what happened (a reading, a week, a message), never by a look at everything: each rule
-below is a pure function of one trigger and its evidence (those of a reading are in `core.watching.flags_of_reading`).
-An open flag with the same code and measure is refreshed, not raised twice; that is the store's affair. All
-rules are about telling a person, none is a diagnosis.
+A flag is raised by an event (a reading, a week, a message), never by scanning everything: each rule below is a pure
+function of one trigger and its evidence (those of a reading are in `core.watching.flags_of_reading`). The store
+refreshes an open flag with the same code and measure instead of raising it twice. Every rule notifies a person; none is
+a diagnosis.
 """
 
 from __future__ import annotations
@@ -27,13 +27,13 @@ class Severity(StrEnum):
 
 
 class Clears(StrEnum):
-    """When a flag is no longer open. A coach may always clear one by hand."""
+    """What clears a flag. A coach may always clear one by hand."""
 
-    BY_COACH = "by_coach"  # only when a person has dealt with it
+    BY_COACH = "by_coach"  # only when a coach has dealt with it
     NEXT_READING = "next_reading"  # when a later reading of the measure no longer meets the rule
     ANSWERED = "answered"  # when a check-in is answered
-    HEARD = "heard"  # when any message of theirs arrives
-    FOUR_QUIET_WEEKS = "four_quiet_weeks"  # when it has not happened again for 28 days
+    HEARD = "heard"  # when the client sends any message
+    FOUR_QUIET_WEEKS = "four_quiet_weeks"  # when it has not recurred for 28 days
 
 
 class Code(StrEnum):
@@ -57,16 +57,15 @@ class Code(StrEnum):
     MISSED_CHECK_INS = "missed_check_ins"
     SYMPTOM_REPORTED = "symptom_reported"
     RED_FLAG_WORDS = "red_flag_words"
+    SIGN_UNANSWERED = "sign_unanswered"
     IDENTICAL_VALUES = "identical_values"
     UNREACHABLE = "unreachable"
     WANTS_COACH = "wants_coach"
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
-    """One row of the table. when: the rule in words, for the reader of this table. evidence: names of what is
-    shown.
-    """
+class FlagRule:
+    """One row of the table. when: the rule in words, for readers of this table. evidence: names of the values shown."""
 
     severity: Severity
     when: str
@@ -74,123 +73,129 @@ class Rule:
     clears: Clears
 
 
-RULES: dict[Code, Rule] = {
-    Code.BP_SEVERE: Rule(
+RULES: dict[Code, FlagRule] = {
+    Code.BP_SEVERE: FlagRule(
         Severity.URGENT,
         "one reading from 180 or from 120 up (160 or 110 in pregnancy); asked again in five minutes",
-        ("systolic", "diastolic"),
+        ("systolic", "diastolic", "caution"),
         Clears.NEXT_READING,
     ),
-    Code.BP_SEVERE_REPEATED: Rule(
+    Code.BP_SEVERE_REPEATED: FlagRule(
         Severity.URGENT,
         "the reading before this one, within a day, was severe as well",
-        ("systolic", "diastolic", "before_systolic", "before_diastolic"),
+        ("systolic", "diastolic", "before_systolic", "before_diastolic", "caution"),
         Clears.BY_COACH,
     ),
-    Code.BP_HIGH_MEAN: Rule(
+    Code.BP_HIGH_MEAN: FlagRule(
         Severity.THIS_WEEK,
         "the mean of a home series is at or above 135 or 85; over the age of 80, 145 or 85",
         ("systolic", "diastolic", "days", "band"),
         Clears.NEXT_READING,
     ),
-    Code.BP_LOW: Rule(
+    Code.BP_LOW: FlagRule(
         Severity.THIS_WEEK,
         "below 90 or 60 together with dizziness or fainting; a low reading alone is no flag",
         ("systolic", "diastolic", "symptom"),
         Clears.NEXT_READING,
     ),
-    Code.PULSE_FAST: Rule(
+    Code.PULSE_FAST: FlagRule(
         Severity.URGENT, "a resting pulse above 120; a repeat is asked for", ("rate",), Clears.NEXT_READING
     ),
-    Code.PULSE_SLOW: Rule(
+    Code.PULSE_SLOW: FlagRule(
         Severity.URGENT, "a resting pulse below 40; a repeat is asked for", ("rate",), Clears.NEXT_READING
     ),
-    Code.FAST_GAIN: Rule(
+    Code.FAST_GAIN: FlagRule(
         Severity.URGENT,
         "directed weighing only: 1.36 kg in a day, more than 2 kg in three, or more than 2.27 kg in seven",
         ("gain", "days", "from", "to"),
         Clears.BY_COACH,
     ),
-    Code.UNPLANNED_LOSS_OVER_5: Rule(
+    Code.UNPLANNED_LOSS_OVER_5: FlagRule(
         Severity.THIS_WEEK,
         "5 % or more below the highest official weight of the last twelve months, when no loss was agreed",
         ("percent", "from", "to", "since"),
         Clears.NEXT_READING,
     ),
-    Code.MUST_MEDIUM: Rule(
+    Code.MUST_MEDIUM: FlagRule(
         Severity.NOTE,
         "one MUST point: body mass index 18.5 to 20, or 5 to 10 % lost unplanned within six months",
         ("points", "bmi", "percent"),
         Clears.NEXT_READING,
     ),
-    Code.MUST_HIGH: Rule(
+    Code.MUST_HIGH: FlagRule(
         Severity.THIS_WEEK,
         "two MUST points or more; agreed loss counts as well once the body mass index is 20 or less",
         ("points", "bmi", "percent"),
         Clears.NEXT_READING,
     ),
-    Code.FALLS_RISK: Rule(
+    Code.FALLS_RISK: FlagRule(
         Severity.THIS_WEEK,
         "chair stands, timed up and go or heel-to-toe stance on the risk side of the CDC limit for the age",
         ("value", "band", "source"),
         Clears.NEXT_READING,
     ),
-    Code.CHANGE_BETTER_CONFIRMED: Rule(
+    Code.CHANGE_BETTER_CONFIRMED: FlagRule(
         Severity.NOTE,
         "better beyond error at two retests in a row, and firm",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
     ),
-    Code.CHANGE_WORSE_CONFIRMED: Rule(
+    Code.CHANGE_WORSE_CONFIRMED: FlagRule(
         Severity.THIS_WEEK,
         "worse beyond error at two retests in a row, and firm",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
     ),
-    Code.CHANGE_CONFIRMED: Rule(
+    Code.CHANGE_CONFIRMED: FlagRule(
         Severity.NOTE,
         "the same, on a measure where neither direction is better",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
     ),
-    Code.CHANGE_WORSE_LARGE: Rule(
+    Code.CHANGE_WORSE_LARGE: FlagRule(
         Severity.NOTE,
         "one worsening beyond MDC99: not yet confirmed, but a person may want to ask",
         ("difference", "mdc95", "baseline", "since"),
         Clears.NEXT_READING,
     ),
-    Code.ENERGY_FALLING: Rule(
+    Code.ENERGY_FALLING: FlagRule(
         Severity.THIS_WEEK,
         "two check-ins in a row at least 2 points under the mean of the four weeks before them",
         ("rating", "before", "mean"),
         Clears.NEXT_READING,
     ),
-    Code.WEIGHING_OFTEN: Rule(
+    Code.WEIGHING_OFTEN: FlagRule(
         Severity.NOTE,
         "a third early weighing within 14 days, or two in one day",
         ("count",),
         Clears.FOUR_QUIET_WEEKS,
     ),
-    Code.MISSED_CHECK_INS: Rule(
+    Code.MISSED_CHECK_INS: FlagRule(
         Severity.THIS_WEEK, "two slots in a row without any answer", ("missed",), Clears.ANSWERED
     ),
-    Code.SYMPTOM_REPORTED: Rule(
+    Code.SYMPTOM_REPORTED: FlagRule(
         Severity.URGENT, "a yes to a sign at the gate before a function test", ("sign",), Clears.BY_COACH
     ),
-    Code.RED_FLAG_WORDS: Rule(
+    Code.RED_FLAG_WORDS: FlagRule(
         Severity.URGENT,
         "words that call for help now, today, or for rest",
+        ("level", "sign", "about"),  # about: "nearby", "over"; absent when it is the client's own, now
+        Clears.BY_COACH,
+    ),
+    Code.SIGN_UNANSWERED: FlagRule(
+        Severity.URGENT,
+        "a sign was named, and the question whether it is happening now stood for 15 minutes",
         ("level", "sign"),
         Clears.BY_COACH,
     ),
-    Code.IDENTICAL_VALUES: Rule(
+    Code.IDENTICAL_VALUES: FlagRule(
         Severity.NOTE,
         "so many equal values in a row that day-to-day swing would do it less than once in a thousand runs",
         ("value", "times"),
         Clears.NEXT_READING,
     ),
-    Code.UNREACHABLE: Rule(Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD),
-    Code.WANTS_COACH: Rule(Severity.THIS_WEEK, "asked for a word", (), Clears.BY_COACH),
+    Code.UNREACHABLE: FlagRule(Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD),
+    Code.WANTS_COACH: FlagRule(Severity.THIS_WEEK, "asked for a word", (), Clears.BY_COACH),
 }
 
 
@@ -209,22 +214,22 @@ class Flag:
 
 @dataclass(frozen=True, slots=True)
 class Agreed:
-    """What coach and client agreed, as far as the rules ask.
+    """What coach and client agreed, as far as the rules need it.
 
     directed_weighing: a clinician asked for it.  loss_is_planned: losing weight is a goal, set by either.
     """
 
-    directed_weighing: bool = False
-    loss_is_planned: bool = False
+    directed_weighing: bool
+    loss_is_planned: bool
 
 
-NOTHING_AGREED = Agreed()
+NOTHING_AGREED = Agreed(directed_weighing=False, loss_is_planned=False)
 
 
 def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence: str | Decimal) -> Flag:
-    """A flag of the table: for what is no reading (words, a gate, silence, a wish for a word).
+    """A flag not raised by a reading: words, a failed health question, silence, a request to talk.
 
-    Raises: ValueError for evidence that the table does not name: a fault of ours.
+    Raises: ValueError for evidence that the table does not name (a programming error).
     """
     rule = RULES[code]
     unknown = evidence.keys() - set(rule.evidence)
@@ -233,18 +238,15 @@ def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence:
     return Flag(code, rule.severity, measure, tuple((n, evidence[n]) for n in rule.evidence if n in evidence), since)
 
 
-# --- a week, and the end of a flag
-# ------------------------------------------------------------------------------
-
 MISSED_SLOTS = 2
 
 
 @dataclass(frozen=True, slots=True)
-class Week:
-    """What is known of a client at the end of a week.
+class ClientWeek:
+    """A client's state at the end of a week.
 
-    missed: slots in a row without an answer; slots we never asked do not count.  early_weighings: within 14
-    days; in_one_day: the most of them on one day.  reachable: the messenger delivers.
+    missed: consecutive slots without an answer; slots at which we never asked do not count.  early_weighings: within 14
+    days; in_one_day: the most on any one day. reachable: the messenger delivers messages.
     """
 
     missed: int = 0
@@ -254,8 +256,8 @@ class Week:
     paused: bool = False
 
 
-def flags_of_week(week: Week, now: datetime) -> tuple[Flag, ...]:
-    """Silence, unreachability and frequent weighing. A client who paused is not missing."""
+def flags_of_week(week: ClientWeek, now: datetime) -> tuple[Flag, ...]:
+    """Silence, unreachability and frequent weighing. A paused client is not missing."""
     found = []
     if week.missed >= MISSED_SLOTS and not week.paused:
         found.append(flag(Code.MISSED_CHECK_INS, now, missed=D(week.missed)))
@@ -267,12 +269,11 @@ def flags_of_week(week: Week, now: datetime) -> tuple[Flag, ...]:
 
 
 @dataclass(frozen=True, slots=True)
-class Later:
-    """What happened after a flag, as far as it can clear one.
+class WhatFollowed:
+    """Events after a flag that may clear it.
 
-    read_at: the newest assessed reading of the flag's measure; raised: the codes that reading raised.
-    answered_at: the last answered check-in.  heard_at: their last message.  again_at: when it last happened
-    again.
+    read_at: when the newest assessed reading of the flag's measure was taken; raised: the codes it raised.
+    answered_at: the last answered check-in.  heard_at: their last message.  again_at: when the flag last recurred.
     """
 
     read_at: datetime | None = None
@@ -285,8 +286,8 @@ class Later:
 QUIET = timedelta(days=28)
 
 
-def cleared(code: Code, since: datetime, later: Later, now: datetime) -> bool:
-    """Say whether an open flag of `code`, open since an instant, has cleared by itself."""
+def cleared(code: Code, since: datetime, later: WhatFollowed, now: datetime) -> bool:
+    """Whether an open flag of `code`, open since `since`, has cleared by itself."""
     match RULES[code].clears:
         case Clears.NEXT_READING:
             return later.read_at is not None and later.read_at > since and code not in later.raised
@@ -301,6 +302,6 @@ def cleared(code: Code, since: datetime, later: Later, now: datetime) -> bool:
 
 
 def worst(flags: Sequence[Flag]) -> Severity | None:
-    """The gravest severity among flags."""
+    """The most serious severity among flags."""
     order = list(Severity)
     return min((f.severity for f in flags), key=order.index, default=None)

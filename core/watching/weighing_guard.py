@@ -1,20 +1,22 @@
-"""The weighing guard, as one table. Common practice of the trade; the sizes (28 days, 3, 14) are the design's own.
+"""The weighing guard, as one table. Common practice; the figures (28 days, 3, 14) are ours.
 
 Weight swings by about half a kilogram from day to day (core.references.weight_variation), so a weighing between two
-weigh-ins says little and can cost heart. A reading before its time is early: it is kept as a side note, never
-scored, charted or commented on, and its size and direction are never hinted at.
+weigh-ins says little and can be discouraging. A reading before the next weigh-in is early: it is stored as a side note,
+never scored, charted or commented on, and its size and direction are never hinted at.
 
-| in one cycle                                | step     | what the client hears                        |
-|---------------------------------------------|----------|----------------------------------------------|
-| due, or in its last 3 days, or no weight yet | WELCOME  | the usual answer                             |
-| directed weighing: a clinician asked for it | DIRECTED | the usual answer                             |
-| weight is left out of the plan              | LEFT_OUT | it is not kept, and how to bring it back     |
-| first early attempt                         | FIRST    | thanks, why we wait, the date, an offer      |
-| second                                      | SECOND   | warmer: what made today a day to check?      |
-| third within 14 days, or two in one day     | OFTEN    | no more numbers: a talk helps, and with whom |
+| in one cycle                                 | step     | what the client hears                    |
+|----------------------------------------------|----------|------------------------------------------|
+| due, or in its last 3 days, or no weight yet | WELCOME  | the usual answer                         |
+| directed weighing: a clinician asked for it  | DIRECTED | the usual answer                         |
+| weight is left out of the plan               | LEFT_OUT | it is not stored; how to bring it back   |
+| first early attempt                          | FIRST    | thanks, why we wait, the date, an offer  |
+| second                                       | SECOND   | warmer: what made today a day to check?  |
+| third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
 OFTEN also raises the flag "weighing often", with the count.
-A correction (an edit, "undo", "I meant 82.4") is not an attempt. A cycle runs from one official weight to the next.
+A correction (an edit, "undo", "I meant 82.4") is not an attempt, for 24 hours and of that same weigh-in; later the new
+number is a weight like any other. A weigh-in that was taken back still was one. A cycle runs from one official weight
+to the next.
 """
 
 from __future__ import annotations
@@ -29,9 +31,10 @@ from core.reading import How, Reading
 OFTEN_WITHIN = timedelta(days=14)
 OFTEN_COUNT = 3
 OFTEN_IN_ONE_DAY = 2
+CORRECTED_WITHIN = timedelta(hours=24)
 
 
-class Step(StrEnum):
+class GuardStep(StrEnum):
     WELCOME = "welcome"
     DIRECTED = "directed"
     LEFT_OUT = "left_out"
@@ -40,15 +43,15 @@ class Step(StrEnum):
     OFTEN = "often"
 
 
-EARLY = frozenset({Step.FIRST, Step.SECOND, Step.OFTEN})
+EARLY = frozenset({GuardStep.FIRST, GuardStep.SECOND, GuardStep.OFTEN})
 
 
 @dataclass(frozen=True, slots=True)
 class Guarded:
     """step: a row of the table.  attempts: early attempts of this cycle, this one included.
-    opens: local date from which a weight is official again; None when it is welcome now."""
+    opens: local date from which a weight is official again; None if one is welcome now."""
 
-    step: Step
+    step: GuardStep
     attempts: int = 0
     opens: date | None = None
 
@@ -61,27 +64,32 @@ def guard(
     directed: bool,
     in_plan: bool,
     zone: tzinfo,
+    taken_back: datetime | None = None,
 ) -> Guarded:
-    """Read the table for a weight that arrives at `now` without being asked for.
+    """Look up the step for an unrequested weight at `now`.
 
     weights: this client's weights, side notes included, oldest first.  zone: whose days "one day" means.
+    taken_back: when the last weigh-in was that somebody undid. A new number soon after it is its correction.
     """
     if directed:
-        return Guarded(Step.DIRECTED)
+        return Guarded(GuardStep.DIRECTED)
     if not in_plan:
-        return Guarded(Step.LEFT_OUT)
-    official = [r for r in weights if r.counts]
-    if not official:
-        return Guarded(Step.WELCOME)
-    opens = schedule.opens_on("weight", official[-1].taken_at, interval_days, zone)
+        return Guarded(GuardStep.LEFT_OUT)
+    official = [r.taken_at for r in weights if r.counts]
+    if taken_back is not None and now - taken_back <= CORRECTED_WITHIN:
+        return Guarded(GuardStep.WELCOME)
+    last = max((*official, *((taken_back,) if taken_back is not None else ())), default=None)
+    if last is None:
+        return Guarded(GuardStep.WELCOME)
+    opens = schedule.opens_on("weight", last, interval_days, zone)
     if now.astimezone(zone).date() >= opens:
-        return Guarded(Step.WELCOME)
-    early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > official[-1].taken_at]
+        return Guarded(GuardStep.WELCOME)
+    early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > last]
     attempts = [*early, now]
     recent = sum(now - at <= OFTEN_WITHIN for at in attempts)
     today = sum(at.astimezone(zone).date() == now.astimezone(zone).date() for at in attempts)
     if recent >= OFTEN_COUNT or today >= OFTEN_IN_ONE_DAY:
-        step = Step.OFTEN
+        step = GuardStep.OFTEN
     else:
-        step = Step.FIRST if len(attempts) == 1 else Step.SECOND
+        step = GuardStep.FIRST if len(attempts) == 1 else GuardStep.SECOND
     return Guarded(step, len(attempts), opens)

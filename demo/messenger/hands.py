@@ -13,7 +13,7 @@ from collections.abc import Iterable, Sequence
 from datetime import datetime
 from typing import Any
 
-from demo.messenger.seen import Answer, Seen
+from demo.messenger.seen import PressAnswer, SeenMessage
 
 Act = tuple[str, dict[str, Any]]
 
@@ -78,10 +78,6 @@ class Hands(ABC):
     async def edit_text(self, user: int, text: str, *, message_id: int | None = None, chat: int | None = None) -> int:
         """Edit one's own text (the latest, if `message_id` is None); unchanged, it tells the bot nothing."""
         return await self.do("edit_text", user=user, text=text, message_id=message_id, chat=chat)
-
-    async def delete_own(self, user: int, message_id: int, *, chat: int | None = None) -> None:
-        """Take a message out of the chat; the bot is not told."""
-        await self.do("delete_own", user=user, message_id=message_id, chat=chat)
 
     async def press(
         self,
@@ -165,11 +161,11 @@ class Hands(ABC):
 
     # Looking.
 
-    async def seen(self, user: int, *, chat: int | None = None, after: int = 0) -> list[Seen]:
+    async def seen(self, user: int, *, chat: int | None = None, after: int = 0) -> list[SeenMessage]:
         """Return the messages `user` sees with ids above `after`, own ones included, edits applied."""
         return await self.do("seen", user=user, chat=chat, after=after)
 
-    async def sent(self, *, after: int = 0, limit: int | None = None) -> list[Seen]:
+    async def sent(self, *, after: int = 0, limit: int | None = None) -> list[SeenMessage]:
         """Return the bot's messages to anybody in the order they were accepted, with `seq` above `after`."""
         return await self.do("sent", after=after, limit=limit)
 
@@ -177,7 +173,7 @@ class Hands(ABC):
         """Return the `seq` of the bot's latest message, to be passed as `after`."""
         return await self.do("mark")
 
-    async def answers(self, user: int) -> list[Answer]:
+    async def answers(self, user: int) -> list[PressAnswer]:
         """Return this person's button presses, in order, with what the bot answered to each."""
         return await self.do("answers", user=user)
 
@@ -197,7 +193,7 @@ class Hands(ABC):
 
     async def wait_for_messages(
         self, user: int, count: int = 1, *, after: int, chat: int | None = None, timeout: float = 10.0
-    ) -> list[Seen]:
+    ) -> list[SeenMessage]:
         """Return the bot's messages in this chat with `seq` above `after`, once there are `count`.
 
         Raises: TimeoutError after `timeout` seconds.

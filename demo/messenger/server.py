@@ -22,10 +22,10 @@ from demo.messenger.hands import Hands
 from demo.messenger.people import People
 from demo.messenger.presses import Presses
 from demo.messenger.refusals import CannotDo, Refused, bad_request, too_many_requests
-from demo.messenger.seen import Seen, pack, unpack
+from demo.messenger.seen import SeenMessage, pack, unpack
 from demo.messenger.signal import Signal
 from demo.messenger.updates import UpdateQueue
-from demo.messenger.webhook import Webhook, take_allowed_updates
+from demo.messenger.webhook import MessengerWebhook, take_allowed_updates
 
 DEFAULT_TOKEN = "4242:loopback-token-that-opens-nothing-00"
 MAX_BODY = 60 * 1024 * 1024
@@ -82,7 +82,7 @@ class Messenger(Hands):
         presses = Presses(self.world.now)
         self.people = People(self.world, self.queue, presses)
         self.api = BotApi(self.world, self.people, presses, self.flood)
-        self._webhook = Webhook(
+        self._webhook = MessengerWebhook(
             self.queue,
             self.world.now,
             self.api.call,
@@ -141,6 +141,8 @@ class Messenger(Hands):
     # The bot's requests.
 
     async def _handle(self, request: web.BaseRequest) -> web.StreamResponse:
+        if not self._is_local(request):
+            return _refusal(Refused(403, "Forbidden: no page of a browser has anything to ask here"))
         path, _, query = request.raw_path.partition("?")
         if path.startswith("/bot"):
             token, _, method = unquote(path[4:]).partition("/")
@@ -152,6 +154,14 @@ class Messenger(Hands):
         if path.startswith("/file/bot"):
             return self._file(unquote(path[9:]))
         return _refusal(Refused(404, "Not Found"))
+
+    def _is_local(self, request: web.BaseRequest) -> bool:
+        """Whether this comes from a program on this machine. Pages in its browser can reach loopback as well: they are
+        known by the Origin they name, or by the name they gave this address in the DNS."""
+        return "Origin" not in request.headers and request.host in (
+            f"127.0.0.1:{self._port}",
+            f"localhost:{self._port}",
+        )
 
     async def _answer(self, request: web.BaseRequest, method: str, query: str) -> web.StreamResponse:
         self.requests[method] += 1
@@ -202,6 +212,7 @@ class Messenger(Hands):
                     self.flood.refused += 1
                     raise too_many_requests(int(fault.detail.get("retry_after", 1)))
                 case "silence":
+                    self._signal.bump()
                     await asyncio.Event().wait()  # ends when the client goes away
         return None
 
@@ -258,11 +269,11 @@ class Messenger(Hands):
 
     async def _wait_for_messages(
         self, user: int, count: int, after: int, chat: int | None, timeout: float
-    ) -> list[Seen]:
+    ) -> list[SeenMessage]:
         room = user if chat is None else chat
         self.people.action(user, chat=chat)  # may they look at all?
 
-        def found() -> list[Seen]:
+        def found() -> list[SeenMessage]:
             return [message for message in self.people.sent(after=after) if message.chat == room]
 
         await self._until(lambda: len(found()) >= count, timeout)

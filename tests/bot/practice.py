@@ -11,6 +11,7 @@ from bot.store import clients, people
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches
+from bot.store.schema import people as people_table
 from core.care import Plan, Slot, Status
 from core.quantity import Unit
 from core.reading import Reading
@@ -54,6 +55,10 @@ def add_client(
         values |= {"next_due_at": NOW, "next_due_day": MONDAY}
     conn.execute(update(clients_table).where(clients_table.c.id == client).values(**(values | columns)))
     return client
+
+
+def client_of(conn: Connection, chat_id: int) -> clients.Client:
+    return clients.client_of(conn.execute(clients.ALL.where(people_table.c.chat_id == chat_id)).one())
 
 
 def rowan_and_ada(conn: Connection) -> Practice:

@@ -1,1 +1,1 @@
-"""Sentences people might write, invented by speakers of six languages, and how well we understand them."""
+"""Sentences people might write, invented, in six languages, and how well we understand them."""

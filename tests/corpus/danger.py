@@ -1,7 +1,7 @@
-"""How many danger signs are heard: counts over the corpora of six languages.
+"""How many danger signs are recognised: counts over the corpora of six languages.
 
-The corpora are invented sentences. Those of `tune` may be read and learnt from; those of `held` are never read by
-anybody who works on the recogniser, only counted.
+The corpora are invented sentences. Those of `tune` may be read and learnt from; those of `held` are only counted, never
+read by anybody who works on the recogniser.
 """
 
 from __future__ import annotations
@@ -48,7 +48,7 @@ class Line:
 
 @dataclass
 class Score:
-    """Counts for one language. wrong: the lines that were not understood, with what was heard."""
+    """Counts for one language. wrong: lines not recognised correctly, with the result."""
 
     counts: Counter[str] = field(default_factory=Counter)
     wrong: list[tuple[Line, str]] = field(default_factory=list)
@@ -64,7 +64,7 @@ def lines(language: str, half: str) -> list[Line]:
 
 
 def score(language: str, half: str) -> Score:
-    """Count what is heard of one language's corpus, the client's language being the same."""
+    """Count what is recognised in one language's corpus, with the same client language."""
     found = Score()
     for line in lines(language, half):
         heard = recognise(line.sentence, words_for(language))
@@ -115,7 +115,7 @@ def _mutated(found: Score, line: Line, language: str, heard: Sighting | None) ->
 
 
 def mutations(sentence: str, language: str) -> Iterator[tuple[str, str]]:
-    """The same said less carefully, by a fixed choice for each sentence."""
+    """The same sentence typed less carefully, with fixed choices for each sentence."""
     chance = random.Random(sentence)
     words = sentence.split()
     long = [i for i, w in enumerate(words) if len(w) >= LONG_WORD and w.isalpha()]

@@ -80,18 +80,18 @@ def _tell(**what: Any) -> None:
 def _import_everything() -> None:
     """Import and warm what a bot needs, so that each fork is at work within milliseconds. Starts no thread."""
     import apscheduler.schedulers.asyncio  # noqa: F401
-    import bot.commands.serve
     import psycopg  # noqa: F401
     import sqlalchemy.dialects.postgresql.psycopg  # noqa: F401
     import uvloop  # noqa: F401
 
+    import bot.operator.commands.serve
+    import bot.process.wiring  # noqa: F401
     from bot.rendering import Reader, render
     from bot.store import codec
     from core.dialogue.kit.messages import OurFault
 
     codec.registry()
     render(OurFault(), (), Reader("en"))
-    bot.process.wiring.steps  # noqa: B018
 
 
 def _fork(given: dict[str, Any]) -> tuple[int, int]:
@@ -133,7 +133,7 @@ def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
     _hurry(plan)
     _wrap(Points(plan, pipe))
     with only_one(open_database(settings).file):
-        loop.run(_hearing(serve._run(settings, given.get("webhook", False))))
+        loop.run(_hearing(serve.run(settings, given.get("webhook", False))))
 
 
 async def _hearing(work: Coroutine[Any, Any, None]) -> None:
@@ -255,7 +255,7 @@ def _wrap(points: Points) -> None:
 
 
 def _did_something(name: str, given: tuple[Any, ...], result: Any) -> bool:
-    if name == "exchange":
+    if name == "claim_and_settle":
         return bool(given[2] or result.jobs)
     return bool(result)
 

@@ -19,8 +19,7 @@ from bot.rendering import Reader, render
 from bot.store import flags, goals, inbox, outbox, readings
 from bot.store import schema as tables
 from bot.store.codec import loads
-from bot.store.inbox import Incoming
-from bot.transports.memory import MemoryTransport
+from bot.store.inbox import NewEvent
 from bot.turns.turn import work_batch
 from core.care import Plan
 from core.dialogue.client.facts import GoalFact
@@ -30,6 +29,7 @@ from core.reading import Conditions
 from core.watching.flags import Code, flag
 from tests.bot.office import steps
 from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, add_coach, weight
+from tests.memory_transport import MemoryTransport
 
 OTHER_SCALES = Conditions(differs=frozenset({"scales"}))
 DIGEST = NOW + timedelta(minutes=5)
@@ -96,7 +96,7 @@ def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column):
         assert conn.execute(update(table).where(table.c[mine] == ada[mine]).values({column: DAMAGE})).rowcount == 1
 
     database.write_now(damage)
-    typed = [Incoming(f"telegram/{chat}", chat, Text(NOW, "7", "1")) for chat in (ADA, BEN)]
+    typed = [NewEvent(f"telegram/{chat}", chat, Text(NOW, "7", "1")) for chat in (ADA, BEN)]
     database.write_now(inbox.put, typed, NOW)
     for minutes in range(8):
         settle(database, NOW + timedelta(minutes=minutes))
@@ -111,7 +111,7 @@ def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column):
 
 def test_an_event_that_cannot_be_read_is_set_aside_and_its_sender_is_told(database):
     database.write_now(practice)
-    typed = [Incoming(f"telegram/{n}", chat, Text(NOW, "7", str(n))) for n, chat in enumerate((ADA, BEN, ADA))]
+    typed = [NewEvent(f"telegram/{n}", chat, Text(NOW, "7", str(n))) for n, chat in enumerate((ADA, BEN, ADA))]
     database.write_now(inbox.put, typed, NOW)
 
     def damage(conn):
@@ -132,7 +132,7 @@ def test_an_event_that_cannot_be_read_is_set_aside_and_its_sender_is_told(databa
 def test_a_digest_that_is_due_does_not_wait_for_a_damaged_client(database):
     database.write_now(practice)
     event = Due(NOW, MONDAY)
-    database.write_now(inbox.put, [Incoming("digest/1/x", ROWAN, event)], NOW)
+    database.write_now(inbox.put, [NewEvent("digest/1/x", ROWAN, event)], NOW)
 
     def damage(conn):
         conn.execute(update(tables.clients).where(tables.clients.c.id == 1).values(plan=DAMAGE))
@@ -145,7 +145,7 @@ def test_a_digest_that_is_due_does_not_wait_for_a_damaged_client(database):
 @pytest.mark.parametrize("column", ["message", "choices"])
 def test_an_answer_that_cannot_be_read_is_made_up_for_by_a_plain_word(database, column):
     database.write_now(practice)
-    database.write_now(inbox.put, [Incoming("telegram/1", ADA, Text(NOW, "help", "1"))], NOW)
+    database.write_now(inbox.put, [NewEvent("telegram/1", ADA, Text(NOW, "help", "1"))], NOW)
     settle(database, NOW - timedelta(hours=1))
     columns = tables.outbox.c
 

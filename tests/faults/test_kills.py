@@ -19,14 +19,18 @@ POINTS = (
     "written sweep",
     "writing work_batch",
     "written work_batch",
-    "writing exchange",
-    "written exchange",
+    "writing claim_and_settle",
+    "written claim_and_settle",
     "sending",
     "sent",
 )
 
 
-ON_POSTGRESQL = ("writing work_batch", "written exchange", "sent")  # where a lease must run out, or locks are let go
+ON_POSTGRESQL = (
+    "writing work_batch",
+    "written claim_and_settle",
+    "sent",
+)  # where a lease must run out, or locks are let go
 
 
 def test_killed_again_and_again_each_time_a_little_later(stage, peaceful, database_url):

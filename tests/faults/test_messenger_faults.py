@@ -62,7 +62,9 @@ def test_killed_again_and_again_the_platform_s_own_limits_are_never_passed(stage
         limits = Flood(overall=30, burst=5, per_chat=1.0)
         async with morning(database_url, CLIENTS, flood=limits, send_rate="28", chat_rate="1") as there:
             people = asyncio.create_task(there.people())
-            last = await there.keep_alive(bots, [{"point": "sent", "at": 6}, {"point": "written exchange", "at": 9}])
+            last = await there.keep_alive(
+                bots, [{"point": "sent", "at": 6}, {"point": "written claim_and_settle", "at": 9}]
+            )
             await people
             await there.until(there.quiet)
             assert (await last.stop()).status == 0

@@ -8,7 +8,7 @@ comes; Rowan reads it, opens nobody and marks all as dealt with, so that each di
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 from pathlib import Path
@@ -23,11 +23,12 @@ from bot.process import digests, reminders
 from bot.rendering import Reader, render
 from bot.store import codec, conversations, flags, inbox, staff
 from bot.store.database import Database
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.schema import outbox
 from core.care import Plan, Slot
 from core.client import Sex
 from core.dialogue.client import states as s
+from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Reachability, Text
 from core.dialogue.staff.messages import DigestSaid
 from core.schedule import instant
@@ -41,7 +42,9 @@ LONDON = ZoneInfo("Europe/London")
 FIRST = date(2026, 1, 12)  # a Monday; the clocks change in the eleventh week
 WEEKS = 12
 CLIENTS = 60
-PERSONS = "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim"
+PERSONS = (
+    "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim Xena"
+)
 SLOT = Slot(0, time(7, 30), "Europe/London")
 DIGEST = Slot(5, time(8), "Europe/London")
 
@@ -129,6 +132,7 @@ PLANTED: dict[Code, tuple[int, dict[str, Any]]] = {
     Code.MUST_HIGH: (0, {"plan": plan("weight"), "answers": {"weight": around("51.0 kg")}, "stature": "170"}),
     Code.MUST_MEDIUM: (0, {"plan": plan("weight"), "answers": {"weight": around("55.5 kg", "55.4 kg")}}),
     Code.RED_FLAG_WORDS: (1, {"also": {1: [(NOON, say("I have chest pain"))]}}),
+    Code.SIGN_UNANSWERED: (1, {"also": {1: [(NOON, say("I had chest pain last year"))]}}),
     Code.PULSE_FAST: (1, {"plan": plan("resting_heart_rate"), "also": {1: [(NOON, say("pulse 128 bpm"))]}}),
     Code.PULSE_SLOW: (2, {"plan": plan("resting_heart_rate"), "also": {2: [(NOON, say("pulse 37 bpm"))]}}),
     Code.BP_SEVERE: (2, {"plan": plan("blood_pressure"), "also": {2: [(NOON, say("186/112"))]}}),
@@ -233,7 +237,7 @@ class Season:
             self._digest(instant(FIRST + timedelta(weeks=week, days=5), DIGEST.at, LONDON))
 
     def _put(self, events: list[tuple[int, Event]], now: datetime) -> None:
-        rows = [Incoming(f"sim/{next(self._keys)}", chat, event) for chat, event in events]
+        rows = [NewEvent(f"sim/{next(self._keys)}", chat, event) for chat, event in events]
         self.database.write_now(inbox.put, rows, now)
         work(self.database, self.steps, now)
 
@@ -254,6 +258,8 @@ class Season:
                     continue
                 state = codec.load_state(kept[p.chat][0])
                 event = p.reply(state.asking, week) if state.day is not None else None
+                if isinstance(event, Press):  # as the messenger gives a button back: with the question it was drawn for
+                    event = replace(event, data=drawn(event.data, state.question))
                 if event is not None:
                     replies.append((p.chat, event))
             if not replies:

@@ -1,4 +1,4 @@
-"""`import`, `export` and `erase`: an operator reaches a client as a coach would, through that coach's caseload."""
+"""`import`, `export` and `erase`: an operator reaches a client through the coach's caseload, as the coach would."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError, UsageError
 from bot.operator import imports
-from bot.operator.imports import Fate, Line
+from bot.operator.imports import Fate, ImportedRow
 from bot.store import audit, caseload, erase, readings, staff
 from bot.store import migrate as versions
 from bot.store.clients import Client
@@ -38,9 +38,9 @@ SHOWN = ("row", "person", "taken_at", "measure", "value", "unit", "what", "detai
 
 @contextmanager
 def _ready() -> Iterator[Database]:
-    """The database, at the newest schema.
+    """Open the database at the newest schema.
 
-    Raises: OperatorError when it is not there, or not ready.
+    Raises: OperatorError if it is missing or not ready.
     """
     database = open_database(config.read())
     try:
@@ -65,7 +65,7 @@ def _coach(conn: Connection, name: str) -> int:
 
 
 def _client(conn: Connection, coach_id: int, name: str) -> Client:
-    """One client of this coach's, by their whole name or their number."""
+    """One client of this coach, by full name or number."""
     found = imports.named(caseload.everybody(conn, coach_id), name)
     if not found:
         raise UsageError("This coach has no client of that name or number. Write the whole name.")
@@ -79,9 +79,9 @@ def _client(conn: Connection, coach_id: int, name: str) -> Client:
 
 
 def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, err: TextIO) -> None:
-    """Show row by row what becomes of a file of readings; keep what can be kept only if `write`.
+    """Show row by row what would become of a file of readings; import what can be only if `write`.
 
-    Raises: UsageError for a file that cannot be read, or a coach nobody knows.
+    Raises: UsageError for an unreadable file or an unknown coach.
     """
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
     at = now()
@@ -92,7 +92,7 @@ def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, 
         with Progress(*columns, console=console, transient=True, disable=hidden) as progress:
             task = progress.add_task("looked at", total=rows)
 
-            def work(conn: Connection) -> tuple[tuple[Line, ...], int]:
+            def work(conn: Connection) -> tuple[tuple[ImportedRow, ...], int]:
                 lines = imports.look(
                     conn, _coach(conn, coach), sheet, at, doubtful=doubtful, advance=lambda: progress.advance(task)
                 )
@@ -103,7 +103,7 @@ def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, 
     console.print(_summary(lines, kept, write))
 
 
-def _show(lines: Sequence[Line], out: TextIO) -> None:
+def _show(lines: Sequence[ImportedRow], out: TextIO) -> None:
     rows = [(str(line.number), *line.cells, line.fate.value, line.detail) for line in lines]
     if not out.isatty():
         writer = csv.writer(out, lineterminator="\n")
@@ -117,7 +117,7 @@ def _show(lines: Sequence[Line], out: TextIO) -> None:
     Console(file=out, highlight=False, markup=False).print(shown)
 
 
-def _summary(lines: Sequence[Line], kept: int, write: bool) -> str:
+def _summary(lines: Sequence[ImportedRow], kept: int, write: bool) -> str:
     numbers = {fate: sum(line.fate is fate for line in lines) for fate in Fate}
     refused = [f"{number} {fate.value}" for fate, number in numbers.items() if number and fate is not Fate.KEPT]
     more = f"; {', '.join(refused)}" if refused else ""
@@ -134,9 +134,10 @@ def _summary(lines: Sequence[Line], kept: int, write: bool) -> str:
 def export(
     client: str | None, coach: str, to: str, out: Path | None, *, named: bool, side_notes: bool, stdout: TextIO
 ) -> str:
-    """Write the readings or slots of one client, or of a whole caseload, as `to`; return what was written where.
+    """Export the readings or slots of one client, or of a whole caseload, in format `to`; return what was written
+    where.
 
-    Raises: UsageError for a form, coach or client nobody knows; OperatorError when `out` exists or cannot be written.
+    Raises: UsageError for an unknown format, coach or client; OperatorError if `out` exists or cannot be written.
     """
     if to not in FORMS:
         raise UsageError(f"There is no form {to}: choose one of {', '.join(FORMS)}.")
@@ -163,7 +164,7 @@ def export(
 
 
 def _write(out: Path, content: str) -> None:
-    """Into a new file that only its owner can read."""
+    """Write to a new file that only its owner can read."""
     try:
         handle = os.open(out, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
         with open(handle, "w", encoding="utf-8", newline="") as file:
@@ -176,7 +177,7 @@ People = Sequence[tuple[Client, tuple[Reading, ...]]]
 
 
 def _csv(people: People, at: datetime, named: bool, side_notes: bool) -> str:
-    """Names that are there once, else numbers: what `import` takes for a person."""
+    """Unique names, else numbers: what `import` accepts as a person."""
     from bot.exports.csv_out import readings_csv
 
     names = [person.name for person, _ in people]
@@ -197,7 +198,7 @@ def _fhir(people: People, at: datetime, named: bool, side_notes: bool) -> str:
 
 
 def _ics(people: People, at: datetime, named: bool, side_notes: bool) -> str:
-    """Slots of those who are asked; somebody who pauses is asked again from the day after."""
+    """Slots of active clients; a paused client's start on the day after the pause."""
     from bot.exports.calendar import Weekly, calendar
 
     slots = []
@@ -221,9 +222,9 @@ FORMS: dict[str, Callable[[People, datetime, bool, bool], str]] = {"csv": _csv, 
 
 
 def erase_client(name: str, coach: str, sure: Callable[[int], bool]) -> str:
-    """Erase a client for good, once `sure` of how many readings that is; return what happened.
+    """Permanently erase a client after `sure` confirmed the number of readings; return what happened.
 
-    Raises: UsageError for a coach or client nobody knows.
+    Raises: UsageError for an unknown coach or client.
     """
     with _ready() as database:
 
@@ -239,9 +240,9 @@ def erase_client(name: str, coach: str, sure: Callable[[int], bool]) -> str:
 
 
 def on_terminal(number: int) -> bool:
-    """Ask the operator.
+    """Ask the operator to confirm.
 
-    Raises: UsageError where nobody can be asked.
+    Raises: UsageError if there is no terminal to ask on.
     """
     import typer
 

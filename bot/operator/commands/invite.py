@@ -1,4 +1,4 @@
-"""`invite`: a link for a coach or an organiser, and on a terminal its QR picture."""
+"""`invite`: a link for a coach or an organiser, with its QR code on a terminal."""
 
 from __future__ import annotations
 
@@ -20,9 +20,9 @@ LONGEST_NAME = 64
 
 
 def invite(kind: str, name: str) -> None:
-    """Print a link that can be used once, within 14 days. The link cannot be had again.
+    """Print a single-use link, valid for 14 days. It cannot be shown again.
 
-    Raises: UsageError for a name nobody has; OperatorError when the messenger or the database is not ready.
+    Raises: UsageError for an invalid name; OperatorError if the messenger or the database is not ready.
     """
     name = name.strip()
     if not name or len(name) > LONGEST_NAME or not name.isprintable():
@@ -50,7 +50,7 @@ def invite(kind: str, name: str) -> None:
 def _make(conn: Connection, kind: str, name: str) -> str:
     at = now()
     audit.note(conn, at, audit.OPERATOR, f"invited_{kind}")
-    return invitations.make(conn, invitations.Kind(kind), at, for_name=name)
+    return invitations.make(conn, invitations.InvitationKind(kind), at, for_name=name)
 
 
 async def _ask_who_we_are(telegram: Telegram) -> None:

@@ -1,4 +1,4 @@
-"""`serve`: one process of the bot, until it is told to stop."""
+"""`serve`: one process of the bot, until it is stopped."""
 
 from __future__ import annotations
 
@@ -17,21 +17,21 @@ from bot.store.opening import open_database, unreachable
 
 
 def serve(*, webhook: bool) -> None:
-    """Run until SIGTERM or SIGINT, then finish what is in hand.
+    """Run until SIGTERM or SIGINT, then finish the work in progress.
 
-    A new SQLite file is made ready by itself; a database with another schema is not touched.
+    A new SQLite file gets its schema automatically; a database with another schema is left alone.
 
-    Raises: OperatorError when it cannot begin.
+    Raises: OperatorError if it cannot start.
     """
     settings = config.read()
     settings.need_token()
     log.set_up(settings.log_level, settings.log_format)
     with only_one(open_database(settings).file):
         _prepare(settings)
-        loop.run(_run(settings, webhook))
+        loop.run(run(settings, webhook))
 
 
-async def _run(settings: config.Settings, webhook: bool) -> None:
+async def run(settings: config.Settings, webhook: bool) -> None:
     stop = asyncio.Event()
     running = asyncio.get_running_loop()
     for number in (signal.SIGTERM, signal.SIGINT):

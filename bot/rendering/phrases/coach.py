@@ -1,4 +1,5 @@
-"""What a client's turn says to the coach. A coach reads numbers and reasons; the reading level is not tested here."""
+"""Messages to the coach from a client's turn. Coaches read numbers and reasons; the reading level is not tested
+here."""
 
 from __future__ import annotations
 
@@ -36,6 +37,7 @@ FLAGS: dict[str, str] = {
     "missed_check_ins": N_("Check-ins in a row without an answer."),
     "symptom_reported": N_("A sign before a function test. No test was done."),
     "red_flag_words": N_("Wrote words that call for help. They got public advice at once."),
+    "sign_unanswered": N_("Named a sign, and has not said yet whether it is happening now."),
     "identical_values": N_("The same value many times in a row."),
     "unreachable": N_("Messages cannot be delivered at the moment."),
     "wants_coach": N_("Would like a word with you."),
@@ -44,6 +46,7 @@ FLAG_OTHER = N_("Something you should know.")
 
 EVIDENCE: dict[str, str] = {
     "reading": NC_("evidence", "Reading"),
+    "caution": NC_("evidence", "Limit for"),
     "days": NC_("evidence", "Days"),
     "band": NC_("evidence", "Band"),
     "symptom": NC_("evidence", "Sign"),
@@ -67,6 +70,7 @@ EVIDENCE: dict[str, str] = {
     "missed": NC_("evidence", "Missed"),
     "sign": NC_("evidence", "Sign"),
     "level": NC_("evidence", "Level"),
+    "about": NC_("evidence", "Note"),
     "times": NC_("evidence", "Times"),
 }
 
@@ -75,6 +79,11 @@ LEVELS: dict[str, str] = {
     "same_day": N_("same day"),
     "stop_rest": N_("stop and rest"),
     "talk": N_("a talk"),
+}
+
+ABOUT: dict[str, str] = {
+    "nearby": N_("of somebody with them, not their own"),
+    "over": N_("they say that it is over"),
 }
 
 _LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}
@@ -94,14 +103,15 @@ def evidence(v: Voice, measure: str | None, pairs: Evidence) -> Html:
     said: list[str] = []
     for name, value in _paired(v, pairs):
         if name in _KEYS_OF_TABLES:
-            continue  # what the flag says already
+            continue  # already in the flag's text
         shown = value if isinstance(value, Html) else _value(v, measure, name, value)
-        said.append(v.say("{name}: {value}", name=v.say_in("evidence", EVIDENCE.get(name, name)), value=shown))
+        called = v.say_in("evidence", EVIDENCE.get(name, name))
+        said.append(v.say("{name}: {value}", name=called, value=shown))
     return v.listed(said)
 
 
 def _paired(v: Voice, pairs: Evidence) -> Iterator[tuple[str, str | Decimal]]:
-    """Upper and lower pressure as one: 186/112."""
+    """Upper and lower pressure as a pair: 186/112."""
     known = dict(pairs)
     for name, value in pairs:
         lower = known.get(_LOWER_OF.get(name, ""))
@@ -115,6 +125,10 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
     if isinstance(value, str):
         if name in ("sign", "symptom"):
             return sign(v, value)
+        if name == "caution":
+            return v.say_in("caution", names.CAUTIONS.get(value, value))
+        if name == "about":
+            return v.say(ABOUT.get(value, value))
         if name == "level":
             return v.say(LEVELS.get(value, value))
         if name == "since" and (day := _day(value)) is not None:
@@ -135,7 +149,7 @@ def _day(text: str) -> date | None:
 
 
 def in_unit_of(v: Voice, measure: str | None, value: Decimal) -> Amount | None:
-    """A value of a measure in the unit this reader likes; None for a measure we do not know."""
+    """A value in this reader's preferred unit; None for an unknown measure."""
     found = MEASURES.get(measure or "")
     if found is None:
         return None

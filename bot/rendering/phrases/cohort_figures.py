@@ -8,7 +8,7 @@ from bot.rendering.phrases import names
 from bot.rendering.phrases.cohort_labels import COUNTS
 from bot.rendering.voice import N_, Html, Voice
 from core.quantity import Amount, Unit
-from core.watching.cohort import LEAST_PEOPLE, Closing, Counted, Paired, Sum, TooFew, Week
+from core.watching.cohort import LEAST_PEOPLE, Closing, CohortWeek, Counted, Paired, Sum, TooFew
 
 STAGES: dict[str, str] = {
     "coming": N_("{name}: starts {day}"),
@@ -31,7 +31,7 @@ def counted(v: Voice, counts: str) -> str:
 
 
 def total(v: Voice, counts: str, n: int) -> Html:
-    """So many of what is counted."""
+    """An amount of the pooled measure."""
     figure = v.numbers.island(v.number(n))
     match counts:
         case Counted.MINUTES:
@@ -46,12 +46,12 @@ def kept_of(v: Voice, kept: int, asked: int) -> Html:
     return v.say("{kept} of {asked}", kept=v.number(kept), asked=v.number(asked))
 
 
-def check_in_name(v: Voice, week: Week) -> Html:
+def check_in_name(v: Voice, week: CohortWeek) -> Html:
     return v.say("Week {number}", number=v.number(week.number)) if week.number else v.say_in("picture", "Start")
 
 
 def report(v: Voice, r: Closing) -> Html:
-    """The closing report in words."""
+    """The closing report as text."""
     return v.paragraphs(
         v.say("<b>{name}</b>: the closing report", name=v.name(r.name)),
         v.lines(*took_part(v, r)),
@@ -77,7 +77,7 @@ def took_part(v: Voice, r: Closing) -> list[Html]:
     return lines
 
 
-def attended(v: Voice, week: Week) -> Html:
+def attended(v: Voice, week: CohortWeek) -> Html:
     return v.say("• {week}: {kept}", week=check_in_name(v, week), kept=kept_of(v, week.kept, week.asked))
 
 
@@ -117,7 +117,7 @@ def changed(v: Voice, c: Paired | TooFew) -> Html:
 
 
 def figure(v: Voice, value: Decimal, unit: Unit, *, sign: bool = False) -> str:
-    """A mean, to one decimal: of a rating bare, else with its unit."""
+    """A mean to one decimal, with its unit; a rating without."""
     rounded = value.quantize(Decimal("0.1"))
     rounded = abs(rounded) if rounded == 0 else rounded
     if unit is Unit.POINT:

@@ -1,4 +1,4 @@
-"""Words on buttons: short, plain text, never HTML. A label key may carry a group ("aspect:scales")."""
+"""Button labels: short, plain text, never HTML. A label key may have a prefix ("aspect:scales")."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from bot.rendering.phrases import cohort_labels, names, staff_labels
 from bot.rendering.places import place_name
 from bot.rendering.voice import N_, NC_, Voice, shortened, voice
 from core.dialogue.kit.effects import Choice
+from core.language import LANGUAGES
 
 LABELS: dict[str, str] = {
     "agree": N_("Yes, I agree"),
@@ -44,8 +45,10 @@ LABELS: dict[str, str] = {
     "signs_none": N_("None of these"),
     "signs_some": N_("One or more of these"),
     "feel_dizzy": N_("I feel dizzy or faint"),
-    "alarm_yes": N_("Yes, now"),
-    "alarm_no": N_("No, not now"),
+    "alarm_me": N_("Yes, to me"),
+    "alarm_nearby": N_("To somebody with me"),
+    "alarm_over": N_("It is over"),
+    "alarm_none": N_("It was no sign"),
     "keep_it": N_("Keep it"),
     "time_again": N_("Time me again"),
     "one_week": N_("One week"),
@@ -83,9 +86,9 @@ LABELS: dict[str, str] = {
     **staff_labels.LABELS,
     **cohort_labels.LABELS,
 }
-ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT}  # labels that are nothing without their argument
+ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT}  # labels that need their argument
 
-# What is said with the argument of the choice.
+# Labels that include the argument of the choice.
 WITH_ARGUMENT = frozenset({"word_to_coach"})
 
 BACKGROUNDS: dict[str, str] = {
@@ -100,6 +103,8 @@ BACKGROUNDS: dict[str, str] = {
     "south_central_american": NC_("background", "South or Central American"),
     "mixed_or_other": NC_("background", "Mixed or other"),
 }
+
+SEXES: dict[str, str] = {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")}
 
 UNITS: dict[str, str] = {
     "kg": N_("kg and cm"),
@@ -116,7 +121,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "caution": names.CAUTIONS,
     "unit": UNITS,
     "units": UNITS,
-    "sex": {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")},
+    "sex": SEXES,
     "numbers": {
         "shown": N_("Show me my numbers"),
         "coach_only": N_("Only to my coach"),
@@ -124,21 +129,14 @@ GROUPS: dict[str, dict[str, str]] = {
     },
     "counts": cohort_labels.COUNTS,
     "better": {"higher": N_("A higher number"), "lower": N_("A lower number")},
-    "lang": {  # each in its own language, so that everybody finds theirs
-        "en": "English",
-        "es": "Español",
-        "de": "Deutsch",
-        "fr": "Français",
-        "pl": "Polski",
-        "ar": "العربية",
-    },
+    "lang": {words.code: words.own_name for words in LANGUAGES.values()},  # so that everybody can find theirs
 }
 UNTRANSLATED = frozenset({"lang"})
 CONTEXT = {"background": "background", "caution": "caution", "sex": "sex"}
 
 
 def label(v: Voice, choice: Choice) -> str:
-    """The words of a button. Total: a key without words reads as its last part, which a test never lets happen."""
+    """A button's label. Total: a key without a label shows its last part; a test checks that all keys have one."""
     return shortened(_label(v, choice), LABEL_LIMIT)
 
 
@@ -172,7 +170,7 @@ def _label(v: Voice, choice: Choice) -> str:
 
 @lru_cache(maxsize=16)
 def labeller(language: str) -> Callable[[str, str], str]:
-    """How `core.dialogue` looks up the words on a button, so that somebody may type them (`ClientFacts.label`)."""
+    """Looks up button labels for `core.dialogue`, so that somebody may type them (`ClientFacts.label`)."""
     v = voice(Reader(language))
 
     def words(key: str, argument: str) -> str:
@@ -182,7 +180,7 @@ def labeller(language: str) -> Callable[[str, str], str]:
 
 
 def known(label_key: str) -> bool:
-    """Whether somebody wrote words for a label key."""
+    """Whether a label key has a label."""
     group, _, rest = label_key.partition(":")
     if group in ("number", "hour", "seconds", "place"):
         return True

@@ -1,11 +1,14 @@
-"""The rest of life: help, skip, later, pause, slot, place, language, units, a word to the coach, data, leaving."""
+"""Everyday commands: help, skip, later, pause, slot, place, language, units, messages to the coach, data, leaving."""
 
 from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import reminder
+from bot.rendering.phrases.safety import emergency_number
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.dialogue.commands import CLIENT
+from core.dialogue.kit.commands import Who
 from core.dialogue.kit.messages import (
     AskLanguage,
     DataSent,
@@ -50,20 +53,11 @@ NUMBERS: dict[str, str] = {
 def help_(said: m.Help, v: Voice) -> str:
     parts = [
         v.say("Just type what you want, or press a button. For example:"),
-        v.lines(
-            v.say("/today – what is due"),
-            v.say("/record – send a number"),
-            v.say("/progress – your picture"),
-            v.say("/undo – take the last number back"),
-            v.say("/pause – a break"),
-            v.say("/coach – a word to {coach}", coach=v.name(said.coach)),
-            v.say("/settings – day, time, units, language"),
-            v.say("/mydata and /forget – get it all, or delete it all"),
-        ),
+        v.lines(*(v.say(line, coach=v.name(said.coach)) for line in CLIENT.help(Who.CLIENT))),
         v.say(
             "I am not a doctor and I cannot send help. If it is urgent, call {number}. What your doctor says comes"
             " first.",
-            number=v.numbers.island(said.number),
+            number=emergency_number(v, said.number),
         ),
     ]
     if said.waiting:
@@ -174,8 +168,8 @@ def units(v: Voice, mass: Unit, length: Unit) -> Html:
     return v.listed([*masses, v.unit_name(length)])
 
 
-@phrase(m.Settings)
-def settings(said: m.Settings, v: Voice) -> str:
+@phrase(m.SettingsSaid)
+def settings(said: m.SettingsSaid, v: Voice) -> str:
     from bot.rendering.places import place_name
 
     when = ""
@@ -222,9 +216,12 @@ def data_sent(said: DataSent, v: Voice) -> str:
 
 @phrase(m.ForgetSure)
 def forget_sure(said: m.ForgetSure, v: Voice) -> str:
-    return v.say(
-        "Do you want me to delete all I have about you? Your answers, your name and your messages will be gone for"
-        " good."
+    return v.paragraphs(
+        v.say(
+            "Do you want me to delete all I have about you? Your answers, your name and your messages will be gone for"
+            " good."
+        ),
+        _mean_it(v, "Yes, delete it all"),
     )
 
 
@@ -235,10 +232,21 @@ def forgotten(said: m.Forgotten, v: Voice) -> str:
 
 @phrase(m.LeaveSure)
 def leave_sure(said: m.LeaveSure, v: Voice) -> str:
-    return v.say(
-        "Do you want to leave? I will not ask you anything any more, and {coach} will know that you left.",
-        coach=v.name(said.coach),
+    return v.paragraphs(
+        v.say(
+            "Do you want to leave? I will not ask you anything any more, and {coach} will know that you left.",
+            coach=v.name(said.coach),
+        ),
+        _mean_it(v, "Yes, leave"),
     )
+
+
+# What ends something takes more than a yes: its button, or the words on it.
+MEAN_IT = N_("If you mean it, tap the button or type what is on it: <b>{words}</b>")
+
+
+def _mean_it(v: Voice, words: str) -> str:
+    return v.say(MEAN_IT, words=v.plain(words))
 
 
 @phrase(m.HasLeft)

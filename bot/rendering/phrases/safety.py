@@ -1,7 +1,7 @@
-"""Safety: what public guidance says, in plain words. No diagnosis; the local number; the coach is told.
+"""Safety: what public guidance says, in plain words. No diagnosis; the local number; the coach is notified.
 
-Facts: function.md 9.1 (signs and what public pages say of them), body.md 4.3, 4.4 and 3.1 (pressure and pulse), as the
-sources beside core.references.bp_severe, bp_low and rhr_adult_range name them.
+Facts: function.md 9.1 (signs and what public pages say of them), body.md 4.3, 4.4 and 3.1 (pressure and pulse), with
+the sources named in core.references.bp_severe, bp_low and rhr_adult_range.
 """
 
 from __future__ import annotations
@@ -9,8 +9,10 @@ from __future__ import annotations
 from bot.rendering.phrases import phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.references.emergency_numbers import UNKNOWN_COUNTRY
+from core.references.helplines import FIND_ONE
 
-# Signs as they stand alone, after a colon.
+# Danger signs in their stand-alone form, after a colon.
 SIGNS: dict[str, str] = {
     "chest_pain": N_("chest pain or tightness"),
     "faint": N_("fainting"),
@@ -33,6 +35,11 @@ SIGNS: dict[str, str] = {
     "unusual_fatigue": N_("feeling far more tired than usual"),
     "despair": N_("thoughts of hurting yourself"),
     "eating_worry": N_("worries about food or weight"),
+    "allergic_reaction": N_("a bad allergic reaction"),
+    "bleeding": N_("heavy bleeding, or blood where it should not be"),
+    "call_for_help": N_("a call for help"),
+    "overdose": N_("too much of a medicine"),
+    "seizure": N_("a fit or seizure"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
 }
@@ -44,7 +51,29 @@ def sign(v: Voice, key: str) -> Html:
 
 
 def _number(v: Voice, number: str) -> Html:
-    return v.bold(v.numbers.island(number))
+    return v.bold(v.numbers.island(number)) if number else _local(v)
+
+
+def _local(v: Voice) -> Html:
+    """What to call where the country is not known: never one number for everybody."""
+    (first, _), (second, _) = UNKNOWN_COUNTRY
+    return v.say(
+        "your local emergency number ({europe} in Europe, {america} in North America)",
+        europe=v.numbers.island(first),
+        america=v.numbers.island(second),
+    )
+
+
+def emergency_number(v: Voice, number: str) -> Html:
+    """The number to call; where it is not known, how to know it."""
+    return Html(v.numbers.island(number)) if number else _local(v)
+
+
+def told(v: Voice, coach: str) -> Html:
+    """That the coach knows; with an empty name, that they could not be told."""
+    if coach:
+        return v.say("I have told {coach}.", coach=v.name(coach))
+    return v.say("I could not tell your coach just now.")
 
 
 @phrase(m.GateWell)
@@ -75,14 +104,16 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
             "For chest pain, fainting, trouble breathing or sudden weakness, call {number} now.",
             number=_number(v, said.number),
         ),
-        v.say("I have told {coach}.", coach=v.name(said.coach)),
+        told(v, said.coach),
     )
 
 
 @phrase(m.Emergency)
 def emergency(said: m.Emergency, v: Voice) -> str:
     return v.paragraphs(
-        v.say("Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=v.numbers.island(said.number)),
+        v.say(
+            "Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=emergency_number(v, said.number)
+        ),
         v.sentences(
             v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
             v.say("Public advice is to get help at once and not to wait. If someone is near, call out to them."),
@@ -124,25 +155,92 @@ def despair(said: m.Despair, v: Voice) -> str:
             " {number} right away.",
             number=_number(v, said.number),
         ),
+        _helpline(v, said),
     )
+
+
+def _helpline(v: Voice, said: m.Despair) -> Html:
+    if not said.line:
+        return v.say("You can find a crisis line near you at {site}.", site=v.numbers.island(FIND_ONE))
+    name = v.bold(v.numbers.island(f"{said.line} {said.dial}".strip()))
+    if not said.site:
+        return v.say("A crisis line where you live: {line}.", line=name)
+    return v.say("A crisis line where you live: {line}, {site}.", line=name, site=v.numbers.island(said.site))
 
 
 @phrase(m.EatingWorry)
 def eating_worry(said: m.EatingWorry, v: Voice) -> str:
+    charity = v.numbers.island(f"{said.line} {said.site}".strip())
     return v.sentences(
         v.say("Thank you for telling me. That sounds hard, and you are not the only one who feels like this."),
         v.say(
             "A talk can help: with {coach}, with your doctor, or with a charity for eating worries.",
             coach=v.name(said.coach),
-        ),
+        )
+        if said.coach
+        else v.say("A talk can help: with your doctor, or with a charity for eating worries."),
+        v.say("One is this: {charity}.", charity=charity) if said.line else "",
         v.say("You can leave weight out at any time. Just send /settings."),
     )
 
 
 @phrase(m.AskAlarm)
 def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
-    return v.say(
-        "I want to be sure. You wrote about this: {sign}. Is it happening to you right now?", sign=sign(v, said.sign)
+    return v.say("I want to be sure. You wrote about this: {sign}. Is it happening now?", sign=sign(v, said.sign))
+
+
+@phrase(m.EmergencyNearby)
+def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
+    number = emergency_number(v, said.number)
+    return v.paragraphs(
+        v.say("<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number),
+        v.sentences(
+            v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
+            v.say("The people you call will tell you what to do. If someone else is near, ask them to help."),
+        ),
+        v.say("I am not a doctor, and I cannot call for you."),
+    )
+
+
+@phrase(m.AdviceNearby)
+def advice_nearby(said: m.AdviceNearby, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for looking after them. You wrote about this: {sign}.", sign=sign(v, said.sign)),
+        v.say("Public advice is that they talk to a doctor or nurse today."),
+        v.say(
+            "If they get chest pain, faint or cannot get their breath, call {number} for them.",
+            number=_number(v, said.number),
+        ),
+    )
+
+
+@phrase(m.AlarmOver)
+def alarm_over(said: m.AlarmOver, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. It is good that it has passed."),
+        v.say("If it was in the last days, or no doctor knows of it yet, please call a doctor or nurse today."),
+        v.say("If it comes back, call {number} at once.", number=_number(v, said.number)),
+    )
+
+
+@phrase(m.PastIllness)
+def past_illness(said: m.PastIllness, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. I have noted that you had this in the past: {sign}.", sign=sign(v, said.sign)),
+        v.say("If you ever have it again, tell me, or call for help at once."),
+    )
+
+
+@phrase(m.CoachNotReached)
+def coach_not_reached(said: m.CoachNotReached, v: Voice) -> str:
+    if not said.coach:
+        return v.sentences(
+            v.say("You have no coach here at the moment, so nobody but me has read this."),
+            v.say("Please do not wait for an answer: if you need help, call somebody now."),
+        )
+    return v.sentences(
+        v.say("My messages do not reach {coach} at the moment.", coach=v.name(said.coach)),
+        v.say("Please do not wait for an answer: if you need help, call somebody now."),
     )
 
 
@@ -182,6 +280,54 @@ def pressure_severe(said: m.PressureSevere, v: Voice) -> str:
     return v.paragraphs(
         v.say("It is still very high. Public advice is to call your doctor or nurse now, today."),
         _pressure_signs(v, said.number),
+    )
+
+
+@phrase(m.PregnancyPressureRepeat)
+def pregnancy_pressure_repeat(said: m.PregnancyPressureRepeat, v: Voice) -> str:
+    return v.paragraphs(
+        v.say(
+            "That is very high in pregnancy or after a birth. Sit still for 5 minutes, then measure again and send"
+            " both numbers."
+        ),
+        v.say("Call your maternity unit today in any case."),
+        _pregnancy_signs(v, said.number),
+    )
+
+
+def _pregnancy_signs(v: Voice, number: str) -> Html:
+    return v.say(
+        "Do you have a bad headache, pain below the ribs, vomiting, sudden swelling or a fit? Is it hard to see or"
+        " breathe? Then call the unit or {number} now.",
+        number=_number(v, number),
+    )
+
+
+@phrase(m.PregnancyPressureSevere)
+def pregnancy_pressure_severe(said: m.PregnancyPressureSevere, v: Voice) -> str:
+    return v.paragraphs(
+        v.say(
+            "It is still very high. Public advice is to call your maternity unit now, by day or night. If you cannot"
+            " reach them, call {number}.",
+            number=_number(v, said.number),
+        ),
+        _pregnancy_signs(v, said.number),
+    )
+
+
+@phrase(m.PregnancyPressureSettled)
+def pregnancy_pressure_settled(said: m.PregnancyPressureSettled, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for taking it again. This one is not in the very high range. I have kept both."),
+        v.say("Please still tell your midwife or maternity unit about both today."),
+    )
+
+
+@phrase(m.PregnancyPressureWeek)
+def pregnancy_pressure_week(said: m.PregnancyPressureWeek, v: Voice) -> str:
+    return v.say(
+        "The usual limits for such a week are not made for pregnancy. Please show these numbers to your midwife or"
+        " doctor."
     )
 
 
@@ -232,9 +378,9 @@ def pulse_advice(said: m.PulseAdvice, v: Voice) -> str:
 
 @phrase(m.FastGain)
 def fast_gain(said: m.FastGain, v: Voice) -> str:
-    """What heart-failure guidance for the public says of a fast gain: call the team that asked for the weighing."""
+    """Public heart-failure guidance on a fast gain: call the team that asked for the weighing."""
     return v.sentences(
         v.say("Your weight has gone up fast. Please call your doctor or nurse today, as you were asked to."),
         v.say("If it is hard to breathe, call {number}.", number=_number(v, said.number)),
-        v.say("I have told {coach}.", coach=v.name(said.coach)),
+        told(v, said.coach),
     )

@@ -1,29 +1,17 @@
-"""What a coach or organiser hears: arriving, inviting, the caseload, changes, settings. They read numbers and reasons;
-the reading level of clients' texts is not asked of these."""
+"""Messages to a coach or organiser: arriving, inviting, the caseload, changes, settings. They read numbers and reasons;
+the reading level required of clients' texts does not apply."""
 
 from __future__ import annotations
 
 from bot.rendering.phrases import phrase
+from bot.rendering.phrases.life import MEAN_IT
 from bot.rendering.voice import N_, Html, Voice
+from core.dialogue.commands import STAFF
+from core.dialogue.kit.commands import Who
 from core.dialogue.staff import messages as sm
 from core.watching.digest import CaseRow
 from core.watching.flags import Severity
 
-COMMANDS: tuple[str, ...] = (
-    N_("/caseload – your clients, those who need you first; add a name to search"),
-    N_("/client NAME – one client's card: plan, results, flags, note"),
-    N_("/write NAME words – write to a client; the answer comes back here"),
-    N_("/invite NAME – a link for a new client"),
-    N_("/digest – the week so far; /digest pdf for a sheet to print"),
-    N_("/cohort – start a group, or look after one"),
-    N_("/settings – when the digest comes, nights, place, language"),
-    N_("/mydata and /forget – get all I hold about you, or have it deleted"),
-)
-ORGANISER: tuple[str, ...] = (
-    N_("/cohort – start a group, or look after one"),
-    N_("/settings – place and language"),
-    N_("/mydata and /forget – get all I hold about you, or have it deleted"),
-)
 NOT_A_DOCTOR = N_(
     "I do not diagnose and I am no emergency service. What is urgent reaches you here, but nobody watches this chat for"
     " you. Local advice and the client's own clinician come first."
@@ -31,7 +19,7 @@ NOT_A_DOCTOR = N_(
 
 
 def _commands(v: Voice, coach: bool) -> Html:
-    return v.lines(*(v.say(line) for line in (COMMANDS if coach else ORGANISER)))
+    return v.lines(*(v.say(line) for line in STAFF.help(Who.COACH if coach else Who.ORGANISER)))
 
 
 @phrase(sm.StaffWelcome)
@@ -94,14 +82,19 @@ def ask_invitee(said: sm.AskInvitee, v: Voice) -> str:
 def invitation_made(said: sm.InvitationMade, v: Voice) -> str:
     return v.paragraphs(
         v.say("An invitation for <b>{name}</b>. Send them this link:", name=v.name(said.for_name)),
-        Html(said.link),  # on a line of its own, and without marks that would be copied with it
+        Html(said.link),  # on its own line, and without direction marks that would be copied with it
         v.say("It works once, until this day: {day}.", day=v.day(said.until)),
     )
 
 
-@phrase(sm.InvitationsRevoked)
-def invitations_revoked(said: sm.InvitationsRevoked, v: Voice) -> str:
-    return v.say("Done. Links for {name} that were not used do not work any more.", name=v.name(said.for_name))
+@phrase(sm.InvitationRevoked)
+def invitation_revoked(said: sm.InvitationRevoked, v: Voice) -> str:
+    if not said.for_name:
+        return v.say("That link was used or taken back before. Nothing has changed.")
+    return v.say(
+        "Done. This one link for {name} does not work any more. Others for the same name still do.",
+        name=v.name(said.for_name),
+    )
 
 
 @phrase(sm.TemplatesKept)
@@ -154,7 +147,7 @@ STATUS: dict[str, str] = {
 
 
 def _row(v: Voice, row: CaseRow) -> Html:
-    """One client in a list: a mark for the gravest flag, the name, and one thing worth knowing."""
+    """One client in a list: a mark for the most serious flag, the name, and one fact."""
     from bot.rendering.phrases.staff_digest import in_short
 
     order = list(Severity)
@@ -426,8 +419,12 @@ def staff_forget_sure(said: sm.StaffForgetSure, v: Voice) -> str:
             " that nobody is left alone. Then send /forget again.",
             said.clients,
         )
-    return v.say(
-        "Do you want me to delete all I hold about you: your name, settings, templates and notes? It cannot be undone."
+    return v.paragraphs(
+        v.say(
+            "Do you want me to delete all I hold about you: your name, settings, templates and notes? It cannot be"
+            " undone."
+        ),
+        v.say(MEAN_IT, words=v.plain("Yes, delete it all")),
     )
 
 

@@ -1,4 +1,5 @@
-"""Readings: heard, doubted, kept, put into words. Corrections are in second_thoughts."""
+"""Readings in a client's messages: understood, confirmed if doubtful, stored, answered. Corrections are in
+corrections.py."""
 
 from __future__ import annotations
 
@@ -9,7 +10,7 @@ from decimal import Decimal
 from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, Learn
-from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Setting
+from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Press, Text
@@ -19,20 +20,24 @@ from core.judging.assess import Assessment, derive_all
 from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
+from core.language import plain
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Misunderstood, Score, Understood
+from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
+from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, hear, whole_numbers
-from core.understanding.plausibility import Kind as DoubtKind
-from core.understanding.plausibility import doubt
-from core.watching.weighing_guard import Step
+from core.understanding.plausibility import DoubtKind, doubt
+from core.understanding.stories import sure
+from core.watching.weighing_guard import GuardStep
 
+OLD_ANSWER = "old_answer"  # kind of a doubt: the button of an answer given before was pressed
 PATIENCE = 2  # answers not understood before the card is offered
 
 
 def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
-    """What a message says about measures: the open question first, then what else this client may send."""
-    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, "energy", "weight"))
+    """Parse the readings in a message: for the open question first, then for others this client may send."""
+    anytime = (key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
+    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *anytime))
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}
@@ -40,28 +45,29 @@ def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...
         whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
         if isinstance(whole, Understood) and whole.second is not None:
             return (Answer(asked.key, whole),)
-    return hear(text, d.words, asked, others, prefer, prefers)
+    return sure(hear(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
 
 
 def ask_which(d: ClientStep, text: str) -> bool:
-    """A bare number while nothing is asked may be any of several: ask, and keep nothing. False when it is none."""
+    """A bare number while nothing is asked is ambiguous: ask, and store nothing. False if there is no number."""
     if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
         return False
+    typed = plain(text)  # shorter than what was typed in another script: a button holds little
     fitting = []
     for key in d.facts.plan.measures:
         measure = MEASURES.get(key)
-        if measure is None or measure.kind is not Kind.BODY or measure.understand is None:
+        if measure is None or measure.kind is not MeasureKind.BODY or measure.understand is None:
             continue
         heard = measure.understand(text, d.words, d.unit(measure))
         if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
-            fitting.append(Choice(f"measure:{key}", f"which:{key}:{text.strip()}"))
+            fitting.append(Choice(f"measure:{key}", f"which:{key}:{typed}"))
     if fitting:
         d.say(m.WhichMeasure(), *rows_of(*fitting))
     return bool(fitting)
 
 
 def named(d: ClientStep, value: str, event: Press) -> None:
-    """The button under "which is it?": read the number as that measure, as if it had been typed with its name."""
+    """The button under "which is it?": treat the number as if it had been typed with that measure's name."""
     key, _, text = value.partition(":")
     measure = MEASURES[key]
     heard = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
@@ -70,7 +76,7 @@ def named(d: ClientStep, value: str, event: Press) -> None:
 
 
 def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
-    """Deal with everything one message said, then go on."""
+    """Process all readings of one message, then continue."""
     open_before = d.asking
     kept = set()
     for answer in answers:
@@ -79,11 +85,15 @@ def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure
             not_understood(d, measure, answer.heard, event)
         elif consider(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
             kept.add(measure.key)
+    if isinstance(open_before, Repeating) and d.asking is None and d.state.day is not None:
+        if open_before.measure in kept and not MEASURES[open_before.measure].series:
+            check_in.ask_next(d)
+        return
     if not isinstance(open_before, Awaiting):
         return
     answered = open_before.measure in kept
     if d.asking is not open_before:
-        # its turn comes again after what has just been asked; a setting gives it back by itself
+        # it is asked again after the question just put; a setting restores it by itself
         if not answered and d.state.day is not None and not isinstance(d.asking, Setting):
             d.become(agenda=(open_before.measure, *d.state.agenda))
     elif answered:
@@ -93,7 +103,7 @@ def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure
 
 
 def not_understood(d: ClientStep, measure: Measure, heard: Misunderstood, event: Text) -> None:
-    """Ask back: with the likely meaning where there is one, else with an example."""
+    """Ask back: with the likely meaning if there is one, else with an example."""
     tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
     if heard.guess is not None:
         confirm(d, measure, heard.guess, heard.why.value, event, asked=isinstance(d.asking, Awaiting))
@@ -107,13 +117,13 @@ def not_understood(d: ClientStep, measure: Measure, heard: Misunderstood, event:
 
 
 def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | None:
-    """The client's own reading that a new value is held against.
+    """The client's reading with which a new value is compared.
 
-    The newest that was not severe, since after a rest a usual value is what one hopes for; of a series of blood
-    pressures the nearest.
+    The newest that was not severe, since a normal value is expected after a rest; in a blood-pressure series, the
+    nearest.
     """
-    taken = [r for r in d.facts.of(measure.key) if not safety.severe(measure, r.value, r.second)]
-    if measure.key == home_bp_week.MEASURE:
+    taken = [r for r in d.facts.of(measure.key) if not safety.alarming(d, measure, r)]
+    if measure.series:
         return min(reversed(taken), key=lambda r: abs(r.value - heard.value), default=None)
     return taken[-1] if taken else None
 
@@ -121,18 +131,18 @@ def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | Non
 def consider(
     d: ClientStep, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = ""
 ) -> bool:
-    """Keep a value, or ask about it first; True when it was kept or is being asked about.
+    """Store a value, or confirm it first; True if it was stored or is being confirmed.
 
-    A number that cannot be is never kept: the question stays open. So does it after an early weight.
+    An impossible number is never stored, and the question stays open, as it does after an early weight.
     """
-    wanted = asked or measure.key in d.state.agenda or measure.kind in (Kind.RATING, Kind.ACTIVITY)
-    if measure.key == "weight" and not wanted and not replaces:
+    wanted = asked or measure.key in d.state.agenda or measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
+    if measure.guarded and not wanted and not replaces:
         step = weighing_guard.step_for(d)
-        if step not in (Step.WELCOME, Step.DIRECTED):
+        if step not in (GuardStep.WELCOME, GuardStep.DIRECTED):
             weighing_guard.early(d, heard, event, step)
-            return False  # nothing is put again on top of it
+            return False  # do not repeat the open question after it
     found = doubt(measure, heard, last_of(d, measure, heard), d.facts.profile)
-    if found is None or ((found.meant is None or heard.said_unit) and safety.cannot_wait(measure, heard)):
+    if found is None or safety.cannot_wait(d, measure, heard, None if heard.said_unit else found.meant):
         keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
         amount = d.shown(measure, heard.value)
@@ -146,8 +156,13 @@ def consider(
 def confirm(
     d: ClientStep, measure: Measure, meant: Understood, kind: str, event: Text, *, asked: bool, replaces: str = ""
 ) -> None:
-    """Ask a doubtful value back, with its likely meaning."""
+    """Ask the client to confirm a doubtful value, with its likely meaning."""
     d.ask(Confirming(measure.key, meant, kind, event.text[:200], event.ref, asked, event.at, replaces))
+    ask_if_sure(d, measure, meant, kind)
+
+
+def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -> None:
+    """Put the doubt in words."""
     amount = d.shown(measure, meant.value)
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
     say = (
@@ -156,6 +171,32 @@ def confirm(
         else m.DidYouMean(measure.key, amount, meant.second, kind)
     )
     d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
+
+
+def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
+    """An answer given before gets another value: change that day's? Nothing changes unless they say so."""
+    pending = d.asking
+    asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key)
+    d.ask(asking)
+    if isinstance(pending, Awaiting):  # its turn comes again
+        d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
+    ask_about_old_answer(d, asking)
+
+
+def ask_about_old_answer(d: ClientStep, asking: Confirming) -> None:
+    old = readings.by_key(d, asking.replaces)
+    if old is None:  # taken back meanwhile
+        return
+    measure = MEASURES[asking.measure]
+    d.say(
+        m.AskChangeAnswer(
+            measure.key,
+            d.facts.local(old.taken_at).date(),
+            None if d.hidden(measure) else d.shown(measure, old.value),
+            None if d.hidden(measure) else d.shown(measure, asking.meant.value),
+        ),
+        (Choice("yes", "ok:yes"), Choice("no", "ok:no")),
+    )
 
 
 def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
@@ -192,7 +233,7 @@ def keep(
     asked: bool,
     replaces: str = "",
 ) -> None:
-    """Store a reading and answer it."""
+    """Store a reading and reply to it."""
     key = replaces or f"{ref or at.isoformat()}:{measure.key}"
     reading = Reading(
         measure=measure.key,
@@ -210,48 +251,66 @@ def keep(
     old = readings.by_key(d, replaces) if replaces else None
     if old is not None:
         reading = replace(reading, taken_at=old.taken_at, how=old.how, conditions=old.conditions)
+    elif not asked and is_girth(measure) and d.facts.of(measure.key) and not check_in.is_due(d, measure.key, d.today):
+        _keep_beside(d, measure, replace(reading, how=How.EARLY), ref)
+        return
     readings.record(d, reading, ref)
     if not replaces:
         check_in.note_answer(d)
         d.become(agenda=tuple(k for k in d.state.agenda if k != measure.key))
-    if safety.after_reading(d, measure, reading):
+    if safety.after_reading(d, measure, reading, old):
         return
     if replaces:
         _corrected(d, measure, reading)
-    elif measure.key == "blood_pressure":
+    elif measure.series:
         home_bp_week.kept(d, reading)
-    elif measure.kind in (Kind.RATING, Kind.ACTIVITY, Kind.ONCE):
-        if measure.kind is Kind.ONCE:
+    elif measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY, MeasureKind.ONCE):
+        if measure.kind is MeasureKind.ONCE:
             _learn_once(d, measure, reading)
-        d.say(m.Kept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
+        d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         readings.raise_flags(
             d, measure, reading
-        )  # the coach does not wait for the conditions; they are weighed when they come
+        )  # the coach is not kept waiting for the conditions, which are taken into account when given
         ask_conditions(d, measure, reading, aspects)
     else:
         result(d, measure, reading)
 
 
+def is_girth(measure: Measure) -> bool:
+    """A tape round the body: it changes as slowly as a weight, and is as easily read for more than it says."""
+    return measure.kind is MeasureKind.BODY and measure.unit is Unit.CENTIMETRE
+
+
+def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str) -> None:
+    """A girth before its time is a side note: not scored, not charted."""
+    readings.record(d, reading, ref)
+    if d.hidden(measure):
+        d.say(m.KeptHidden(measure.key))
+        return
+    on = d.due_on(measure.key, d.facts.of(measure.key)[-1].taken_at)
+    d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
+
+
 def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
-    """Say a correction back; nothing else is asked again."""
-    if measure.key == "weight" and reading.how is How.EARLY:
+    """Confirm a correction; nothing else is asked again."""
+    if measure.guarded and reading.how is How.EARLY:
         weighing_guard.taken_back(d)
         return
     if d.hidden(measure):
         d.say(m.CorrectedHidden(measure.key))
     else:
         d.say(m.Corrected(measure.key, d.shown(measure, reading.value), reading.second))
-    if not isinstance(d.asking, AskingConditions):
+    if reading.counts and not isinstance(d.asking, AskingConditions):
         found = readings.assessed(d, measure, reading)
-        readings.raise_flags(d, measure, reading, found)
+        readings.raise_flags(d, measure, reading, found, corrects=True)
         if found.verdict is not None and found.verdict.beyond_error and not d.hidden(measure):
             d.say(readings.verdict_said(d, measure, found))
 
 
 def _learn_once(d: ClientStep, measure: Measure, reading: Reading) -> None:
-    if measure.key == "height":
+    if measure.body is BodySize.STATURE:
         d.do(Learn("stature", reading.value))
 
 
@@ -263,24 +322,28 @@ def _conditions(d: ClientStep, measure: Measure, heard: Understood) -> Condition
 
 
 def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
-    """What should have stayed the same and has not been asked about in this check-in: nobody is asked twice."""
-    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
-        return ()  # who weighs daily because a clinician asked is not questioned daily
+    """Aspects to keep the same that have not been asked about in this check-in, so that nobody is asked twice."""
+    if measure.guarded and d.facts.plan.directed_weighing and len(d.facts.of(measure.key)) > 1:
+        return ()  # clients who weigh daily on a clinician's advice are not questioned daily
     noted = {a for a, _ in d.state.noted}
     return tuple(a for a in measure.protocol.keep_same if a not in noted)
 
 
 def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
-    first = len(d.facts.of(measure.key)) <= 1
     d.ask(AskingConditions(measure.key, reading.key))
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))
     else:
         d.say(
-            m.Kept(
+            m.ReadingKept(
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )
+    say_conditions(d, measure, aspects)
+
+
+def say_conditions(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> None:
+    first = len(d.facts.of(measure.key)) <= 1
     row = [Choice("same_as_last_time", "cond:same")]
     if first:
         row.append(Choice("first_time", "cond:first"))
@@ -288,22 +351,22 @@ def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: t
 
 
 def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> None:
-    """One tap: same, first time, or something differed; then which."""
+    """One tap: same, first time, or something differed; then which aspect."""
     measure = MEASURES[asking.measure]
     reading = readings.by_key(d, asking.key)
     aspects = unasked_aspects(d, measure)
     if value == "differed" and aspects:
         d.ask(replace(asking, picking=True))
-        _ask_what(d, measure, aspects, ())
+        ask_what_differed(d, measure, aspects, ())
         return
     if asking.picking and value != "done" and value not in ("same", "first"):
         differs = tuple(dict.fromkeys((*asking.differs, value))) if value in aspects else asking.differs
         d.ask(replace(asking, differs=differs))
-        _ask_what(d, measure, aspects, differs)
+        ask_what_differed(d, measure, aspects, differs)
         return
     differs = asking.differs if asking.picking and value == "done" else ()
     d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
-    if reading is None:  # taken back meanwhile
+    if reading is None:  # withdrawn in the meantime
         check_in.ask_next(d)
         return
     if differs:
@@ -316,7 +379,7 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
     check_in.ask_next(d)
 
 
-def _ask_what(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
+def ask_what_differed(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
     left = [a for a in aspects if a not in chosen]
     d.say(
         m.AskWhatDiffered(measure.key, chosen),
@@ -329,11 +392,15 @@ def _ask_what(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen:
 
 
 def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
-    """Thank, say the value, one band, what the change means, one piece of context."""
+    """Thank, repeat the value, one band, the meaning of the change, one piece of context."""
     found = readings.assessed(d, measure, reading)
-    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
-        # weighed daily because a clinician asked: thanked, watched for a fast gain, not lectured daily
-        d.say(m.KeptHidden(measure.key) if d.hidden(measure) else m.Kept(measure.key, d.shown(measure, reading.value)))
+    if measure.guarded and d.facts.plan.directed_weighing and len(d.facts.of(measure.key)) > 1:
+        # daily weighing on a clinician's advice: thanked, monitored for a fast gain, not commented on daily
+        d.say(
+            m.KeptHidden(measure.key)
+            if d.hidden(measure)
+            else m.ReadingKept(measure.key, d.shown(measure, reading.value))
+        )
         readings.raise_flags(d, measure, reading, found)
         return
     readings.raise_flags(d, measure, reading, found)
@@ -349,7 +416,7 @@ def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: boo
         return
     if not said_value:
         d.say(
-            m.Kept(
+            m.ReadingKept(
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )
@@ -368,17 +435,14 @@ def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: boo
 
 
 def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> m.BandSaid | None:
-    """The primary published comparison; for a weight that is its body mass index, for a hip the ratio."""
+    """The primary published comparison; for a weight, of its body mass index; for a hip, of the ratio."""
     for score in found.scores:
         if isinstance(score, Score):
             return m.BandSaid(measure.key, score.band, score.source.key, score.notes[:1])
     latest = {r.measure: r for r in d.facts.history if r.counts}
     latest[measure.key] = reading
     for derived in derive_all(latest, d.facts.profile, MEASURES):
-        if (
-            derived.measure.derived_from
-            and measure.key == derived.measure.derived_from[-1 if measure.key == "hip" else 0]
-        ):
+        if derived.measure.said_with == measure.key:
             for score in derived.measure.score(derived.reading, d.facts.profile):
                 if isinstance(score, Score):
                     return m.BandSaid(derived.measure.key, score.band, score.source.key, score.notes[:1])
@@ -386,7 +450,7 @@ def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessmen
 
 
 def goal_progress(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> None:
-    """How far towards a goal; a step that may be chance is not counted as one."""
+    """Progress towards a goal; a change within error does not count."""
     sure = found.verdict is None or found.verdict.beyond_error
     for fact in d.facts.goals:
         if fact.measure != measure.key:
@@ -409,6 +473,6 @@ def goal_progress(d: ClientStep, measure: Measure, reading: Reading, found: Asse
 
 
 def _programme(d: ClientStep, measure: Measure) -> tuple[Reading, ...]:
-    """Counting readings of the present programme."""
+    """Readings of the current programme that count."""
     since = d.facts.plan.baseline_since
     return tuple(r for r in d.facts.of(measure.key) if since is None or r.taken_at >= since)

@@ -1,33 +1,70 @@
-"""Second thoughts: corrections in words, edited messages, undo."""
+"""Corrections: in words, by editing a message, by undo."""
 
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 
 from core.dialogue.client import answers, check_in, readings, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Retract
-from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Written
+from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Setting, Written
 from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Text
+from core.dialogue.kit.messages import KeptAsItWas
 from core.measures import MEASURES
-from core.measures.measure import Understood
-from core.reading import How
-from core.understanding.answers_in_text import hear
+from core.measures.measure import MeasureKind, Understood
+from core.reading import How, Reading
+from core.understanding.answers_in_text import hear, names_in
+from core.watching.weighing_guard import CORRECTED_WITHIN
+
+
+def fresh(d: ClientStep, written: Written) -> bool:
+    """Whether what was written can still be corrected by a word: within the same check-in, and a day at most."""
+    old = readings.by_key(d, written.key)
+    if d.state.day is not None and written.day != d.state.day:
+        return False
+    return old is None or d.now - old.taken_at <= CORRECTED_WITHIN
+
+
+def target(d: ClientStep, text: str) -> Written | None:
+    """What "no, 81.9" or "the waist was 94" corrects: what it names, else the last thing said."""
+    named = names_in(text, d.words)
+    return next((w for w in reversed(d.state.written) if not named or w.measure in named), None)
 
 
 def edited(d: ClientStep, event: Text) -> bool:
-    """An edited message corrects the readings it gave; True when it did."""
+    """An edited message corrects the readings it contained; True if it did."""
     targets = [w for w in d.state.written if w.ref and w.ref == event.ref]
     if not targets:
         return False
     for written in targets:
-        correct(d, written, event.text, event)
+        (correct if fresh(d, written) else late)(d, written, event.text, event)
+    return True
+
+
+def late(d: ClientStep, written: Written, text: str, event: Text) -> bool:
+    """A correction that comes too late to be made without asking.
+
+    A weight is a weight like any other by now: early unless it is due. Anything else is asked about, with its day.
+    """
+    measure = MEASURES[written.measure]
+    heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
+    heard = next((a.heard for a in heard_all if a.measure == measure.key), None)
+    old = readings.by_key(d, written.key)
+    if measure.guarded and isinstance(heard, Understood):
+        answers.consider(d, measure, heard, replace(event, ref=""), asked=False)
+    elif old is not None and isinstance(heard, Understood) and heard.value in measure.bounds.possible:
+        answers.offer_to_correct(d, measure, old, heard, event.at)
+    else:
+        d.say(m.EditTooOld())
     return True
 
 
 def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
-    """Read `text` as the new value of a reading already kept. An early weight stays a side note: no attempt."""
+    """Parse `text` as the new value of a stored reading. An early weight stays a side note and is not another
+    attempt."""
     measure = MEASURES[written.measure]
     heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
     heard = next((a.heard for a in heard_all if a.measure == measure.key), None)
@@ -45,32 +82,91 @@ def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
         return True
     pending = d.asking
     answers.consider(d, measure, heard, replace(event, ref=written.ref), asked=True, replaces=written.key)
-    if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # its turn comes again
+    if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
     return True
 
 
 def _was_early(d: ClientStep, written: Written) -> bool:
-    """Whether what was written was a weight before its time; one that could not be was not even noted."""
+    """Whether the message was an early weight; an impossible one was not even noted."""
     old = readings.by_key(d, written.key)
-    return old.how is How.EARLY if old is not None else written.measure == "weight" and weighing_guard.is_early(d)
+    return old.how is How.EARLY if old is not None else MEASURES[written.measure].guarded and weighing_guard.is_early(d)
 
 
 def undo(d: ClientStep) -> None:
-    """Take the last reading back. An open check-in asks for it again."""
+    """Withdraw the last reading. An open check-in asks for it again."""
     if not d.state.written:
         d.say(m.NothingToUndo())
         return
     last = d.state.written[-1]
+    old = readings.by_key(d, last.key)
+    if old is not None and _goes_further(d, old):
+        back = d.asking.back if isinstance(d.asking, Setting) else d.asking
+        d.ask(Setting("undo", last.key, back))
+        ask_undo(d, last.key)
+        return
+    take_back(d, last)
+
+
+def _goes_further(d: ClientStep, old: Reading) -> bool:
+    """Whether taking it back reaches into another day, or takes away what later ones are compared with."""
+    if d.facts.local(old.taken_at).date() != d.today:
+        return True
+    return old.counts and _is_first(d, old) and any(r.taken_at > old.taken_at for r in d.facts.of(old.measure))
+
+
+def _is_first(d: ClientStep, old: Reading) -> bool:
+    return not any(r.taken_at < old.taken_at for r in d.facts.of(old.measure))
+
+
+def ask_undo(d: ClientStep, key: str) -> None:
+    """Name what would be taken back, and its day."""
+    old = readings.by_key(d, key)
+    if old is None:
+        return
+    measure = MEASURES[old.measure]
+    hidden = d.hidden(measure) or not old.counts
+    baseline = old.counts and _is_first(d, old) and measure.kind is not MeasureKind.RATING
+    d.say(
+        m.AskUndo(
+            old.measure,
+            d.facts.local(old.taken_at).date(),
+            None if hidden else d.shown(measure, old.value),
+            None if hidden else old.second,
+            baseline,
+        ),
+        (Choice("yes", "undo:yes"), Choice("no", "undo:no")),
+    )
+
+
+def undo_answered(d: ClientStep, asking: Setting, yes: bool) -> None:
+    d.ask(asking.back)
+    written = next((w for w in d.state.written if w.key == asking.detail), None)
+    if yes and written is not None:
+        take_back(d, written)
+        return
+    d.say(KeptAsItWas())
+    if isinstance(asking.back, Awaiting):
+        check_in.ask(d, MEASURES[asking.back.measure])
+
+
+def take_back(d: ClientStep, last: Written) -> None:
+    """Take one reading back, and say which."""
     measure = MEASURES[last.measure]
     early = _was_early(d, last)
+    old = readings.by_key(d, last.key)
+    if old is not None and measure.guarded and old.counts:
+        again = d.state.weighed is not None and timedelta(0) <= old.taken_at - d.state.weighed <= CORRECTED_WITHIN
+        d.become(weighed=d.state.weighed if again else old.taken_at)  # the same weigh-in, however often corrected
     d.do(Retract(last.key))
     d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != last.key))
-    d.become(written=d.state.written[:-1])
+    d.become(written=tuple(w for w in d.state.written if w.key != last.key))
     if early:
         weighing_guard.taken_back(d)
         return
-    d.say(m.Undone(measure.key))
+    d.say(m.Undone(measure.key, None if old is None or d.hidden(measure) else d.shown(measure, old.value)))
+    if isinstance(d.asking, Repeating) and d.asking.first == last.key:  # there is nothing to repeat any more
+        d.ask(Awaiting(measure.key))
     if d.state.day is not None:
         pending = d.asking.measure if isinstance(d.asking, Awaiting) else None
         agenda = d.state.agenda if pending in (None, measure.key) else (pending, *d.state.agenda)

@@ -1,11 +1,11 @@
-"""Arriving: an invitation, consent, and only the questions the plan needs. Every question can be skipped."""
+"""Enrolment: an invitation, consent, and only the questions the plan needs. Every question can be skipped."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, time
 
-from core.care import Numbers, Slot, Status, Units
+from core.care import NumberVisibility, Slot, Status, Units
 from core.client import Background, Caution, Sex
 from core.dialogue.client import check_in, cohort_membership
 from core.dialogue.client import messages as m
@@ -22,32 +22,21 @@ from core.dialogue.kit.step import rows_of
 from core.language import Intent, plain
 from core.language.intents import intent, weekday_and_time
 from core.measures import MEASURES
-from core.measures.measure import Understood
+from core.measures.measure import ProfileFact, Understood
+from core.measures.weight import WEIGHT
 from core.quantity import Better, Unit
 from core.understanding.answers_in_text import whole_numbers
-from core.understanding.plausibility import Kind as DoubtKind
-from core.understanding.plausibility import doubt
+from core.understanding.plausibility import DoubtKind, doubt
 
 ADULT = 18
 OLDEST = 110
 
-# What each question is for: asked only when the plan holds one of these. An empty tuple is always asked.
-NEEDED_FOR: dict[str, tuple[str, ...]] = {
-    "birth_year": (),
-    "sex": (
-        "weight", "waist", "hip", "resting_heart_rate", "chair_stand_30s", "six_minute_walk", "two_minute_step",
-        "walk_mile",
-    ),
-    "units": ("weight", "waist", "hip"),
-    "stature": ("weight", "waist", "six_minute_walk"),
-    "background": ("weight", "waist"),
-    "cautions": (),
-    "numbers": ("weight",),
-    "own_question": ("own_question",),
-    "weekday": (),
-    "time": (),
-    "zone": (),
-}  # fmt: skip
+# In the order asked. A `ProfileFact` is asked only if a measure of the plan needs it, any other always.
+QUESTIONS = (
+    "birth_year", "sex", "units", "stature", "background", "cautions", "numbers", "own_question",
+    "weekday", "time", "zone",
+)  # fmt: skip
+FACTS = frozenset(fact.value for fact in ProfileFact)
 
 UNIT_SETS = {
     "kg": Units(Unit.KILOGRAM, Unit.CENTIMETRE),
@@ -63,9 +52,9 @@ HOURS = ("07:00", "07:30", "08:00", "09:00", "12:00", "17:00", "18:00", "19:00",
 
 
 def arrive(d: ClientStep, invitation: InvitationFact) -> None:
-    """A stranger opened a link that is good: consent comes first, whatever they were asked into.
+    """A stranger opened a valid link: consent comes first, whatever the invitation is for.
 
-    Somebody has to hear what a client may write in need: so nobody comes in who would have no coach.
+    Somebody must receive what a client may write in distress, so nobody without a coach is admitted.
     """
     name = invitation.for_name or d.facts.name
     if invitation.cohort is not None and not invitation.coach_name:
@@ -113,6 +102,15 @@ def ask_consent(d: ClientStep, name: str, coach: str) -> None:
 
 def _ask_change_coach(d: ClientStep, new: str, token: str) -> None:
     d.ask(Setting("coach_change", token, d.asking))
+    _say_change_coach(d, new)
+
+
+def ask_change_coach_again(d: ClientStep) -> None:
+    if d.facts.invitation is not None:
+        _say_change_coach(d, d.facts.invitation.by_name)
+
+
+def _say_change_coach(d: ClientStep, new: str) -> None:
     if d.facts.status is Status.LEFT and new == d.facts.coach_name:
         d.say(m.WelcomeBack(new), (Choice("start_now", "back:yes"), Choice("no_keep", "back:no")))
         return
@@ -161,25 +159,21 @@ def _as_consent(d: ClientStep, text: str) -> str:
 
 
 def questions(d: ClientStep) -> tuple[str, ...]:
-    """The questions this plan needs, less what the coach already filled in."""
-    planned = frozenset(d.facts.plan.measures)
+    """The questions this plan needs, except those the coach already filled in."""
+    planned = [MEASURES[key] for key in d.facts.plan.measures if key in MEASURES]
+    needed = {fact.value for measure in planned for fact in measure.needs}
     known = {
         "birth_year": d.facts.profile.birth_year or d.facts.profile.birth_date,
         "sex": d.facts.profile.sex,
         "stature": d.facts.profile.stature,
         "background": d.facts.profile.background,
-        "weekday": d.facts.cohorts and d.facts.slot,  # who comes by a cohort's link has its day and time
+        "own_question": d.facts.plan.own_question,
+        "weekday": d.facts.cohorts and d.facts.slot,  # members who joined by a cohort's link have its day and time
         "time": d.facts.cohorts and d.facts.slot,
     }
     return tuple(
-        q
-        for q, needed in NEEDED_FOR.items()
-        if (not needed or planned & set(needed)) and not known.get(q) and not _has_own_question(d, q)
+        question for question in QUESTIONS if (question in needed or question not in FACTS) and not known.get(question)
     )
-
-
-def _has_own_question(d: ClientStep, question: str) -> bool:
-    return question == "own_question" and bool(d.facts.plan.own_question)
 
 
 def _next(d: ClientStep, left: tuple[str, ...]) -> None:
@@ -233,7 +227,7 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
     if isinstance(event, Press):
         verb, _, rest = event.data.partition(":")
         pressed, _, value = rest.partition(":")
-        if verb != "e" or pressed != question:
+        if verb != "e" or pressed != question:  # drawn before questions were numbered
             d.say(OldButton())
             ask_question(d, question, asking.chosen)
             return
@@ -353,7 +347,7 @@ def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 
 def _leave_weight_out(d: ClientStep) -> None:
-    plan = replace(d.facts.plan, measures=tuple(x for x in d.facts.plan.measures if x != "weight"))
+    plan = replace(d.facts.plan, measures=tuple(x for x in d.facts.plan.measures if x != WEIGHT.key))
     d.do(Learn("plan", plan))
     d.facts = replace(d.facts, plan=plan)
 
@@ -361,8 +355,8 @@ def _leave_weight_out(d: ClientStep) -> None:
 def _numbers(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "leave_out":
         _leave_weight_out(d)
-    elif value in {n.value for n in Numbers}:
-        plan = replace(d.facts.plan, numbers=Numbers(value))
+    elif value in {n.value for n in NumberVisibility}:
+        plan = replace(d.facts.plan, numbers=NumberVisibility(value))
         d.do(Learn("plan", plan))
         d.facts = replace(d.facts, plan=plan)
     else:
@@ -441,7 +435,7 @@ ANSWER = {
 def set_slot(
     d: ClientStep, *, weekday: int | None = None, at: time | None = None, zone_name: str | None = None
 ) -> Slot:
-    """Change parts of the slot; what is not named stays."""
+    """Change parts of the slot; the rest stays."""
     old = d.facts.slot or Slot(0, time(8, 0), "UTC")
     slot = Slot(
         old.weekday if weekday is None else weekday,

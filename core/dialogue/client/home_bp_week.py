@@ -1,10 +1,11 @@
-"""A home blood-pressure week: two prompts a day, two readings a prompt, then the mean of the days after the first."""
+"""A home blood-pressure week: two prompts a day, two readings per prompt, then the mean of all days but the first."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from core.client import Caution
 from core.dialogue.client import messages as m
 from core.dialogue.client import readings
 from core.dialogue.client.effects import CancelTimer
@@ -27,13 +28,13 @@ PROMPT_GOES_STALE = timedelta(hours=3)
 
 
 def prompted(d: ClientStep, event: TimerFired) -> None:
-    """A morning or evening prompt. One that comes hours late would only confuse: it is left out."""
+    """A morning or evening prompt. One that is hours late would only confuse and is skipped."""
     week = d.state.pressure
     if week is None or event.late_by > PROMPT_GOES_STALE:
         return
     day, evening = int(event.mark[:-1]), event.mark.endswith("e")
     d.become(pressure=replace(week, day=day, evening=evening, taken=0))
-    if d.asking is None or getattr(d.asking, "measure", "") == MEASURE:  # a doubt or a repeat of hours ago is over
+    if d.asking is None or getattr(d.asking, "measure", "") == MEASURE:  # a doubt or repeat from hours ago has lapsed
         d.ask(Awaiting(MEASURE))
     d.say(
         m.PressurePrompt(day, evening),
@@ -46,7 +47,7 @@ def kept(d: ClientStep, reading: Reading) -> None:
     """Acknowledge one reading: ask for the second, or close the prompt."""
     week = d.state.pressure
     if week is None:
-        d.say(m.Kept(MEASURE, d.shown(MEASURES[MEASURE], reading.value), reading.second))
+        d.say(m.ReadingKept(MEASURE, d.shown(MEASURES[MEASURE], reading.value), reading.second))
         return
     taken = week.taken + reading.attempts
     d.become(pressure=replace(week, taken=taken))
@@ -69,7 +70,7 @@ def series_of_week(d: ClientStep) -> tuple[Reading, ...]:
 
 
 def finish(d: ClientStep) -> None:
-    """Close the week: the mean with its band and verdict, or say kindly that it was too few days."""
+    """Close the week: report the mean with its band and verdict, or kindly that there were too few days."""
 
     taken = series_of_week(d)
     d.do(CancelTimer("pressure"), CancelTimer("pressure_end"))
@@ -90,17 +91,19 @@ def finish(d: ClientStep) -> None:
     if isinstance(score, Score):
         d.say(m.BandSaid(MEASURE, score.band, score.source.key, score.notes[:1]))
         d.become(sources=(score.source.key,))
+    elif Caution.PREGNANCY in d.facts.profile.cautions:
+        d.say(m.PregnancyPressureWeek())
     if assessment.verdict is not None:
         d.say(readings.verdict_said(d, measure, assessment))
     _picture(d, taken)
 
 
 def _picture(d: ClientStep, taken: tuple[Reading, ...]) -> None:
-    d.say(m.Picture(pressure_week(taken, d.facts.zone)))
+    d.say(m.Picture(pressure_week(taken, d.facts.zone, d.facts.profile)))
 
 
 def week_over(d: ClientStep, at: datetime) -> None:
-    """The morning after the last day: close the week whatever came."""
+    """The morning after the last day: close the week, whatever was received."""
     if d.state.pressure is not None:
         finish(d)
 

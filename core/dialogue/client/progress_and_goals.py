@@ -1,4 +1,4 @@
-"""Progress and goals: what a client may look at, and what they may aim for."""
+"""Progress and goals: charts a client can see, and targets they can set."""
 
 from __future__ import annotations
 
@@ -18,9 +18,9 @@ from core.judging import chart_data
 from core.judging.goals import Goal, check
 from core.language.intents import when
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Understood
+from core.measures.measure import Measure, MeasureKind, Understood
 
-GOALS_FOR = ("weight", "waist", "resting_heart_rate", "chair_stand_30s", "six_minute_walk", "activity_minutes")
+GOALS_FOR = tuple(key for key, measure in MEASURES.items() if measure.goal)
 POINTS_FOR_A_CHART = 2
 
 
@@ -33,7 +33,7 @@ def showable(d: ClientStep) -> tuple[str, ...]:
     return tuple(
         key
         for key, measure in MEASURES.items()
-        if counts.get(key, 0) >= POINTS_FOR_A_CHART and not d.hidden(measure) and measure.kind is not Kind.ONCE
+        if counts.get(key, 0) >= POINTS_FOR_A_CHART and not d.hidden(measure) and measure.kind is not MeasureKind.ONCE
     )
 
 
@@ -55,10 +55,10 @@ def show(d: ClientStep, measure: Measure) -> None:
         d.say(m.NothingToShow(d.next_slot()))
         return
     readings = d.facts.of(measure.key)
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         d.say(m.Picture(chart_data.rating_line(measure, readings, d.facts.zone, d.facts.plan.own_question)))
-    elif measure.key == "blood_pressure":
-        d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone)))
+    elif measure.series:
+        d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone, d.facts.profile)))
     else:
         since = d.facts.plan.baseline_since
         unit = d.unit(measure)
@@ -69,7 +69,7 @@ def show(d: ClientStep, measure: Measure) -> None:
 
 
 def goal(d: ClientStep) -> None:
-    """Choose what for; measures with a reading, so that a goal can be checked for sense."""
+    """Choose the measure; only those with a reading, so that a goal can be checked."""
     measures = tuple(k for k in GOALS_FOR if d.facts.of(k) and k in d.facts.plan.measures and not d.hidden(MEASURES[k]))
     if not measures:
         d.say(m.NoGoalYet(d.next_slot()))
@@ -91,7 +91,7 @@ def goal_for(d: ClientStep, key: str) -> None:
 
 
 def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
-    """The target, then the date; True when the words were for it."""
+    """The target, then the date; True if the text was for it."""
     if asking.what == "goal_target":
         measure = MEASURES.get(asking.detail)
         understand = measure.understand if measure is not None else None
@@ -104,7 +104,7 @@ def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
             d.say(m.CannotBe(measure.key, d.shown(measure, heard.value)))
             return True
         d.ask(Setting("goal_date", f"{measure.key}={heard.value}", asking.back))
-        d.say(m.AskGoalDate(measure.key), (Choice("four_weeks", "goaldate:28"), Choice("twelve_weeks", "goaldate:84")))
+        say_goal_date(d, measure.key)
         return True
     if asking.what == "goal_date":
         by = when(text, d.words, d.today)
@@ -115,8 +115,12 @@ def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
     return False
 
 
+def say_goal_date(d: ClientStep, key: str) -> None:
+    d.say(m.AskGoalDate(key), (Choice("four_weeks", "goaldate:28"), Choice("twelve_weeks", "goaldate:84")))
+
+
 def goal_set(d: ClientStep, asking: Setting, days: int) -> None:
-    """Check the goal for sense; doubts are said, with a kinder target where there is one."""
+    """Check whether the goal is sensible; report doubts, with a gentler target if there is one."""
     key, _, target = asking.detail.partition("=")
     measure = MEASURES.get(key)
     if measure is None or not target or not d.facts.of(key):

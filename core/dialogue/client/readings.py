@@ -1,4 +1,4 @@
-"""A reading in a client's history: stored, judged against the rest, put into a verdict, and flagged."""
+"""A reading in a client's history: stored, judged against the rest, and flagged."""
 
 from __future__ import annotations
 
@@ -16,21 +16,24 @@ from core.judging.assess import Assessment, assess
 from core.judging.change import BEYOND_ERROR, Verdict
 from core.measures import MEASURES
 from core.measures.measure import Measure
+from core.measures.weight import WEIGHT
 from core.reading import Reading
-from core.watching.flags import Agreed, Code, Later, cleared
+from core.watching.flags import RULES, Agreed, Clears, Code, WhatFollowed, cleared
 from core.watching.flags_of_reading import flags_of_reading
 
-REMEMBERED = 12  # readings that undo and edits can still reach
+REMEMBERED = 12  # readings that undo and edits can still change
 
 
 def record(d: ClientStep, reading: Reading, ref: str) -> None:
-    """Store a reading, and see it in the facts of this step at once."""
+    """Store a reading, and add it to the facts of this step at once."""
     d.do(Record(reading, reading.key))
     history = [r for r in d.facts.history if r.key != reading.key]
     insort(history, reading, key=attrgetter("taken_at"))
     d.facts = replace(d.facts, history=tuple(history))
     written = tuple(w for w in d.state.written if w.key != reading.key)
-    d.become(written=(*written, Written(reading.key, ref, reading.measure))[-REMEMBERED:])
+    d.become(
+        written=(*written, Written(reading.key, ref, reading.measure, d.before.question, d.before.day))[-REMEMBERED:]
+    )
 
 
 def by_key(d: ClientStep, key: str) -> Reading | None:
@@ -52,20 +55,25 @@ def assessed(d: ClientStep, measure: Measure, reading: Reading) -> Assessment:
     )
 
 
-BESIDE = {"weight": "waist", "waist": "weight"}
-
-
 def _alongside(d: ClientStep, measure: Measure, reading: Reading) -> dict[str, Verdict]:
-    """What the other of weight and waist did on the same day: a flat weight with a smaller waist is worth saying."""
-    beside = MEASURES.get(BESIDE.get(measure.key, ""))
+    """The verdict on the other of weight and waist on the same day: a flat weight with a smaller waist is worth
+    mentioning."""
+    beside = MEASURES.get(measure.beside)
     if beside is None:
         return {}
     day = d.facts.local(reading.taken_at).date()
     taken = [r for r in d.facts.of(beside.key) if d.facts.local(r.taken_at).date() <= day]
     if not taken or d.facts.local(taken[-1].taken_at).date() != day:
         return {}
-    since = d.facts.plan.baseline_since
-    found = assess(beside, taken[-1], tuple(taken[:-1]), d.facts.profile, baseline_since=since, zone=d.facts.zone)
+    found = assess(
+        beside,
+        taken[-1],
+        tuple(taken[:-1]),
+        d.facts.profile,
+        baseline_since=d.facts.plan.baseline_since,
+        retest=schedule.interval(beside.key, d.facts.plan.interval(beside.key)),
+        zone=d.facts.zone,
+    )
     return {beside.key: found.verdict} if found.verdict is not None else {}
 
 
@@ -86,8 +94,10 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
     )
 
 
-def raise_flags(d: ClientStep, measure: Measure, reading: Reading, found: Assessment | None = None) -> None:
-    """What a coach should know because of this reading."""
+def raise_flags(
+    d: ClientStep, measure: Measure, reading: Reading, found: Assessment | None = None, *, corrects: bool = False
+) -> None:
+    """Raise the flags of this reading. corrects: also clear those that the corrected reading raised."""
     found = found or assessed(d, measure, reading)
     history = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
     agreed = Agreed(d.facts.plan.directed_weighing, d.facts.plan.loss_is_planned or _wants_loss(d))
@@ -95,14 +105,19 @@ def raise_flags(d: ClientStep, measure: Measure, reading: Reading, found: Assess
     d.do(*(Raise(flag) for flag in raised))
     codes = frozenset(flag.code for flag in raised)
     if Code.FAST_GAIN in codes:
-        d.say(m.FastGain(d.emergency_number, d.facts.coach_name))
+        d.say(m.FastGain(d.emergency_number, d.facts.coach_name if d.facts.coach_reachable else ""))
     for open_flag in d.facts.flags:
-        later = Later(read_at=reading.taken_at, raised=codes)
-        if open_flag.measure == measure.key and cleared(Code(open_flag.code), open_flag.since, later, d.now):
+        if open_flag.measure != measure.key:
+            continue
+        code, later = Code(open_flag.code), WhatFollowed(read_at=reading.taken_at, raised=codes)
+        own = corrects and open_flag.since == reading.taken_at and RULES[code].clears is Clears.NEXT_READING
+        if (own and code not in codes) or cleared(code, open_flag.since, later, d.now):
             d.do(Lower(open_flag.code, open_flag.measure))
 
 
 def _wants_loss(d: ClientStep) -> bool:
-    """A weight goal of the client's own below their weight then is an agreed loss."""
-    counted = d.facts.of("weight")
-    return bool(counted) and any(g.measure == "weight" and Decimal(g.target) < counted[0].value for g in d.facts.goals)
+    """Whether the client's own weight goal is below their weight at the time, which makes it an agreed loss."""
+    counted = d.facts.of(WEIGHT.key)
+    return bool(counted) and any(
+        g.measure == WEIGHT.key and Decimal(g.target) < counted[0].value for g in d.facts.goals
+    )

@@ -1,52 +1,78 @@
-"""Safety first: red-flag words at any point, the gate before function tests, severe readings.
+"""Safety first: danger signs at any point, the gate before function tests, severe readings.
 
-Recognition errs to caution, names no diagnosis, says what public guidance says, and tells the coach at once.
+Recognition errs on the side of caution; replies give public guidance, never a diagnosis; the coach is notified at once.
 """
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from datetime import timedelta
-from decimal import Decimal
 
+from core.client import Caution
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, Raise
+from core.dialogue.client.effects import Amend, CancelTimer, Learn, Lower, Raise, SetTimer
 from core.dialogue.client.readings import by_key, raise_flags
 from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Repeating
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
-from core.language.danger_signs import Sighting
+from core.language.danger_signs import Answer, Sighting, Who
 from core.measures import MEASURES
-from core.measures.home_bp_series import Level as PressureLevel
-from core.measures.home_bp_series import level
-from core.measures.measure import Kind, Measure, Understood
+from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
+from core.references.helplines import Topic, helpline
 from core.watching.flags import Code, flag
 
-REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading this soon is the repeat we asked for
-PULSE_HIGH, PULSE_LOW = Decimal(120), Decimal(40)  # "over 120 or under 40": body.md 3.1, NHS-derived page
+REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time is the requested repeat
 
 
 # --- words ------------------------------------------------------------------------------------------------------
 
 
+UNANSWERED_AFTER = timedelta(minutes=15)  # ours: from then on the coach knows that the question stands
+STANDS = "alarm_stands"  # purpose of the timer
+ANSWERED = (CancelTimer(STANDS), Lower(Code.SIGN_UNANSWERED))  # effects, once the question is answered
+GRAVITY = (Level.TALK, Level.STOP_REST, Level.SAME_DAY, Level.EMERGENCY)
+A_CONDITION = frozenset({"chest_pain", "stroke_signs", "palpitations"})  # long ago, these speak for asking a doctor
+
+
 def alarmed(d: ClientStep, alarm: Sighting) -> None:
-    """A sign was named. Sure: say what to do. Perhaps past, or another person's: ask once."""
+    """A sign was named. Sure: say what to do. Perhaps past, or somebody's elsewhere: ask once."""
     if not alarm.certain:
-        back = d.asking if not isinstance(d.asking, AlarmAsked) else d.asking.back
-        d.ask(AlarmAsked(alarm.sign, alarm.level.value, back))
-        d.say(m.AskAlarm(alarm.sign), (Choice("alarm_yes", "alarm:yes"), Choice("alarm_no", "alarm:no")))
-        return
-    act(d, alarm.sign, alarm.level)
+        ask_alarm(d, alarm.sign, alarm.level)
+    elif alarm.who is Who.WITH_ME:
+        act_nearby(d, alarm.sign, alarm.level)
+    else:
+        act(d, alarm.sign, alarm.level)
+
+
+def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
+    """Ask whether it is happening now, and to whom; if it stays unanswered for a while, the coach is told so."""
+    back = d.asking.back if isinstance(d.asking, AlarmAsked) else d.asking
+    d.ask(AlarmAsked(sign, level.value, back))
+    d.do(SetTimer(STANDS, d.now + UNANSWERED_AFTER))
+    say_question(d, sign)
+
+
+def say_question(d: ClientStep, sign: str) -> None:
+    d.say(m.AskAlarm(sign), *ALARM_ANSWERS)
+
+
+def heard_while_asked(d: ClientStep, asking: AlarmAsked, alarm: Sighting) -> None:
+    """A second sign, not a sure one, while the first is asked about: the graver is asked about, and nothing ends."""
+    graver = max(Level(asking.level), alarm.level, key=GRAVITY.index)
+    ask_alarm(d, alarm.sign if graver is alarm.level else asking.sign, graver)
 
 
 def act(d: ClientStep, sign: str, urgency: Level) -> None:
-    """Advice for a sign, the coach told; function tests of today are off."""
+    """Give advice for a sign and notify the coach; today's function tests are cancelled."""
     match urgency:
         case Level.EMERGENCY | Level.TALK if sign == "despair":
-            d.say(m.Despair(d.emergency_number))
+            line = helpline(Topic.CRISIS, d.facts.country)
+            found = (line.name, line.number, line.site) if line is not None else ("", "", "")
+            d.say(m.Despair(d.emergency_number, *found))
         case Level.EMERGENCY:
             d.say(m.Emergency(sign, d.emergency_number))
         case Level.SAME_DAY:
@@ -54,23 +80,85 @@ def act(d: ClientStep, sign: str, urgency: Level) -> None:
         case Level.STOP_REST:
             d.say(m.StopAndRest(sign, d.emergency_number))
         case _:
-            d.say(m.EatingWorry(d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
-    d.do(Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
-    d.say(m.CoachTold(d.facts.coach_name))
+            line = helpline(Topic.EATING, d.facts.country)
+            found_here = (line.name, line.site) if line is not None else ("", "")
+            word = Choice("word_to_coach", "word", d.facts.coach_name)
+            d.say(m.EatingWorry(d.facts.coach_name, *found_here), (word,))
+    d.do(*ANSWERED, Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
+    d.say_coach_told()
     call_off_tests(d)
 
 
+def act_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
+    """Somebody with the client is in need: what to do for them; the coach knows it is not the client."""
+    number = d.emergency_number
+    emergency = urgency is Level.EMERGENCY
+    d.say(m.EmergencyNearby(sign, number) if emergency else m.AdviceNearby(sign, number))
+    nearby = flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign, about="nearby")
+    d.do(*ANSWERED, Raise(nearby))
+    d.say_coach_told()
+    call_off_tests(d)
+
+
+def still_unanswered(d: ClientStep) -> None:
+    """The question has stood for a while: the coach is told so. It stays open."""
+    if isinstance(d.asking, AlarmAsked):
+        d.do(Raise(flag(Code.SIGN_UNANSWERED, d.now, level=d.asking.level, sign=d.asking.sign)))
+
+
+def past_illness(d: ClientStep, sign: str) -> None:
+    """An old illness told while enrolling is a caution, no alarm."""
+    if sign in A_CONDITION:
+        cautions = d.facts.profile.cautions | {Caution.HEART_CONDITION}
+        d.do(Learn("cautions", cautions))
+        d.facts = replace(d.facts, profile=replace(d.facts.profile, cautions=cautions))
+    d.say(m.PastIllness(sign))
+
+
 def call_off_tests(d: ClientStep) -> None:
-    """No function test today; the open question is dropped, other questions wait for a plain word."""
-    resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not Kind.FUNCTION)
+    """No function test today; the open question is dropped, other questions wait until the client continues."""
+    resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not MeasureKind.FUNCTION)
     d.become(asking=None, agenda=resting, gate_passed=None)
 
 
-def alarm_answered(d: ClientStep, asking: AlarmAsked, now_yes: bool) -> None:
-    if now_yes:
-        act(d, asking.sign, Level(asking.level))
-        return
-    d.say(m.StoodDown())
+# What each button and each typed answer to the question says.
+ALARM_ANSWERS = (
+    (Choice("alarm_me", "alarm:me"), Choice("alarm_nearby", "alarm:nearby")),
+    (Choice("alarm_over", "alarm:over"), Choice("alarm_none", "alarm:none")),
+)
+TYPED = {
+    Answer.YES: "me",
+    Answer.HESITANT: "me",
+    Answer.OTHER_PERSON: "nearby",
+    Answer.OVER: "over",
+    Answer.NO: "none",
+    Answer.NOT_A_SIGN: "none",
+}
+
+
+def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
+    """answer: the data of one of ALARM_ANSWERS; anything else puts the question again."""
+    level = Level(asking.level)
+    match answer:
+        case "me" | "yes":  # "yes" and "no" stood on buttons that are still in old messages
+            act(d, asking.sign, level)
+        case "nearby":
+            act_nearby(d, asking.sign, level)
+        case "over":
+            over = flag(Code.RED_FLAG_WORDS, d.now, level=level.value, sign=asking.sign, about="over")
+            d.do(*ANSWERED, Raise(over))
+            d.say(m.AlarmOver(asking.sign, d.emergency_number))
+            d.say_coach_told()
+            call_off_tests(d)
+        case "none" | "no":
+            d.do(*ANSWERED)
+            d.say(m.StoodDown())
+            _back_to(d, asking)
+        case _:
+            ask_alarm(d, asking.sign, level)
+
+
+def _back_to(d: ClientStep, asking: AlarmAsked) -> None:
     d.ask(asking.back)
     match asking.back:
         case Awaiting(measure=key):
@@ -94,10 +182,15 @@ def ask_signs(d: ClientStep) -> None:
     d.say(m.GateSigns(), (Choice("signs_none", "gate:none"), Choice("signs_some", "gate:some")))
 
 
+def _stopped(d: ClientStep, *row: Choice) -> None:
+    told = d.facts.coach_name if d.facts.coach_reachable else ""
+    d.say(m.GateStopped(d.emergency_number, told), *((row,) if row else ()))
+
+
 def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
-    """Both answers must be fine; else no test today, plain advice, and the coach is told."""
+    """Both answers must be fine; else no test today, plain advice, and the coach is notified."""
     if not fine:
-        d.say(m.GateStopped(d.emergency_number, d.facts.coach_name))
+        _stopped(d)
         d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_signs" if asking.signs else "gate_unwell")))
         call_off_tests(d)
         check_in.ask_next(d, quietly=True)
@@ -111,95 +204,149 @@ def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
 # --- severe readings --------------------------------------------------------------------------------------------
 
 
-def cannot_wait(measure: Measure, heard: Understood) -> bool:
-    """A severe value that could be real is kept and repeated after rest; it never waits behind "are you sure?"."""
+@dataclass(frozen=True, slots=True)
+class Said:
+    """Messages to a client about an alarm. Each is created with the emergency number.
+
+    repeat: take it again after rest. still: it alarms again. settled: it no longer does; None if the usual reply to a
+    reading is enough. once: for an alarm that is not repeated.
+    """
+
+    repeat: Callable[[str], object] | None = None
+    still: Callable[[str], object] | None = None
+    settled: Callable[[str], object] | None = None
+    once: Callable[[str], object] | None = None
+
+
+# By the kind of alarm, and the caution that set its limit if it is not everybody's.
+WORDS: dict[tuple[AlarmKind, Caution | None], Said] = {
+    (AlarmKind.SEVERE_PRESSURE, None): Said(m.PressureRepeat, m.PressureSevere, lambda number: m.PressureSettled()),
+    (AlarmKind.SEVERE_PRESSURE, Caution.PREGNANCY): Said(
+        m.PregnancyPressureRepeat, m.PregnancyPressureSevere, lambda number: m.PregnancyPressureSettled()
+    ),
+    (AlarmKind.LOW_PRESSURE, None): Said(once=m.PressureLow),
+    (AlarmKind.FAST_PULSE, None): Said(m.PulseRepeat, m.PulseAdvice),
+    (AlarmKind.SLOW_PULSE, None): Said(m.PulseRepeat, m.PulseAdvice),
+}
+
+
+def cannot_wait(d: ClientStep, measure: Measure, heard: Understood, meant: Understood | None) -> bool:
+    """A value that alarms and could be real is stored and repeated after rest; it never waits for "are you sure?".
+
+    meant: the more likely meaning. It is confirmed first, unless it would alarm as well.
+    """
+    if meant is not None and not _alarms(d, measure, meant):
+        return False
+    return _alarms(d, measure, heard)
+
+
+def _alarms(d: ClientStep, measure: Measure, heard: Understood) -> bool:
+    """Whether a value not yet stored could be real and must be taken again."""
     bounds = measure.bounds
     if heard.value not in bounds.possible:
         return False
-    if measure.key == "blood_pressure":
-        low = heard.second
-        if low is None or low >= heard.value or (bounds.second_possible and low not in bounds.second_possible):
-            return False
-    return severe(measure, heard.value, heard.second)
+    if measure.series and (heard.second is None or heard.second >= heard.value):
+        return False  # not a pressure: the lower number is missing, or not lower
+    if heard.second is not None and bounds.second_possible is not None and heard.second not in bounds.second_possible:
+        return False
+    reading = Reading(measure.key, heard.value, d.now, second=heard.second, window=heard.window)
+    return alarming(d, measure, reading) is not None
 
 
-def severe(measure: Measure, value: Decimal, second: Decimal | None) -> bool:
-    """Whether a value is one of those that are repeated after rest."""
-    if measure.key == "blood_pressure":
-        return second is not None and level(value, second) is PressureLevel.SEVERE
-    return measure.key == "resting_heart_rate" and not PULSE_LOW <= value <= PULSE_HIGH
+def alarming(d: ClientStep, measure: Measure, reading: Reading) -> ReadingAlarm | None:
+    """Why this client's reading must be taken again after rest; None if it need not be."""
+    found = measure.alarm(reading, d.facts.profile)
+    return found if found is not None and found.repeat else None
 
 
-def after_reading(d: ClientStep, measure: Measure, reading: Reading) -> bool:
-    """Deal with a severe pressure or pulse at once; True when the conversation now belongs to it."""
-    if measure.key == "blood_pressure":
-        return _pressure(d, reading)
-    if measure.key == "resting_heart_rate":
-        return _pulse(d, reading)
-    return False
+def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: Reading | None) -> bool:
+    """Respond to an alarming reading at once; True if that takes over the conversation.
 
-
-def _pressure(d: ClientStep, reading: Reading) -> bool:
-    found = level(reading.value, reading.second or Decimal(0))
-    repeating = isinstance(d.asking, Repeating) and d.asking.measure == "blood_pressure"
-    if found is PressureLevel.SEVERE:
-        if not repeating:
-            raise_flags(d, MEASURES["blood_pressure"], reading)
-            d.ask(Repeating("blood_pressure", reading.key))
-            d.say(m.PressureRepeat(d.emergency_number), (Choice("how", "how:blood_pressure"),))
-            return True
-        raise_flags(d, MEASURES["blood_pressure"], reading)
-        d.ask(None)
-        d.say(m.PressureSevere(d.emergency_number))
-        d.say(m.CoachTold(d.facts.coach_name))
-        return True
-    if repeating:
-        d.ask(None)
-        d.say(m.PressureSettled())
-        raise_flags(d, MEASURES["blood_pressure"], reading)
-        return True
-    if found is PressureLevel.LOW:
-        d.say(m.PressureLow(d.emergency_number), (Choice("feel_dizzy", f"low:{reading.key}"),))
-    return False
-
-
-def _pulse(d: ClientStep, reading: Reading) -> bool:
-    """The second in a row is not asked for again, however it was counted."""
-    pulse = MEASURES["resting_heart_rate"]
-    if severe(pulse, reading.value, None):
-        repeating = any(
-            r.key != reading.key and severe(pulse, r.value, None) and reading.taken_at - r.taken_at < REPEATED_WITHIN
-            for r in d.facts.of("resting_heart_rate")
-        )
-        raise_flags(d, MEASURES["resting_heart_rate"], reading)
-        if not repeating:
-            d.ask(Repeating("resting_heart_rate", reading.key))
-            d.say(m.PulseRepeat(d.emergency_number), (Choice("time_it", "count:resting_heart_rate:60"),))
+    replaced: the earlier version, if this reading corrects it. A correction is not a repeat.
+    """
+    alarm = measure.alarm(reading, d.facts.profile)
+    first = d.asking.first if isinstance(d.asking, Repeating) and d.asking.measure == measure.key else None
+    if alarm is not None and alarm.repeat:
+        said = WORDS[alarm.kind, alarm.caution]
+        raise_flags(d, measure, reading)
+        repeats = first not in (None, reading.key) or _alarm_before(d, measure, reading) is not None
+        if said.repeat is not None and not repeats:
+            d.ask(Repeating(measure.key, reading.key))
+            d.say(said.repeat(d.emergency_number), (_again(measure),))
             return True
         d.ask(None)
-        d.say(m.PulseAdvice(d.emergency_number))
-        d.say(m.CoachTold(d.facts.coach_name))
-        check_in.ask_next(d, quietly=True)
+        if said.still is not None:
+            d.say(said.still(d.emergency_number))
+        d.say_coach_told()
+        if not measure.series:
+            check_in.ask_next(d, quietly=True)
         return True
+    if first == reading.key:  # the alarm was a typo: nothing is left to repeat
+        d.ask(Awaiting(measure.key) if d.state.pressure is not None and measure.series else None)
+    elif first is not None and replaced is None:
+        d.ask(None)
+        if (settled := _settled(d, measure, first)) is not None:
+            d.say(settled)
+            raise_flags(d, measure, reading)
+            return True
+    if alarm is not None and (once := WORDS[alarm.kind, alarm.caution].once) is not None:
+        d.say(once(d.emergency_number), (Choice("feel_dizzy", f"low:{reading.key}"),))
     return False
+
+
+def ask_to_repeat(d: ClientStep, asking: Repeating) -> None:
+    """Ask once more for the repeat after rest."""
+    reading = by_key(d, asking.first)
+    alarm = alarming(d, MEASURES[reading.measure], reading) if reading is not None else None
+    if reading is not None and alarm is not None and (again := WORDS[alarm.kind, alarm.caution].repeat) is not None:
+        d.say(again(d.emergency_number), (_again(MEASURES[reading.measure]),))
+
+
+def _settled(d: ClientStep, measure: Measure, first: str) -> object | None:
+    """The message about a repeat that no longer alarms, depending on the reading it repeats."""
+    reading = by_key(d, first)
+    alarm = alarming(d, measure, reading) if reading is not None else None
+    words = WORDS[alarm.kind, alarm.caution].settled if alarm is not None else None
+    return words(d.emergency_number) if words is not None else None
+
+
+def _alarm_before(d: ClientStep, measure: Measure, reading: Reading) -> ReadingAlarm | None:
+    """The alarm this reading repeats: that of the preceding reading, if recent enough."""
+    before = [r for r in d.facts.of(measure.key) if r.key != reading.key and r.taken_at <= reading.taken_at]
+    if not before or reading.taken_at - before[-1].taken_at >= REPEATED_WITHIN:
+        return None
+    return alarming(d, measure, before[-1])
+
+
+def _again(measure: Measure) -> Choice:
+    """The button under the request: a timed count if there is one, else how to take it."""
+    seconds = measure.repeat.count if measure.repeat is not None else None
+    if seconds is None:
+        return Choice("how", f"how:{measure.key}")
+    return Choice("time_it", f"count:{measure.key}:{seconds}")
 
 
 def unwell(d: ClientStep) -> None:
     """ "I do not feel well": no test today, ask about signs, and leave the rest for another day."""
-    d.say(m.GateStopped(d.emergency_number, d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
+    _stopped(d, Choice("word_to_coach", "word", d.facts.coach_name))
     d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
     call_off_tests(d)
 
 
 def dizzy_with_low_pressure(d: ClientStep, key: str) -> bool:
-    """A low reading matters with dizziness or fainting: advice for today, and the coach is told. False: unknown key."""
+    """A low reading matters with dizziness or fainting: advice for today, and the coach is notified. False: unknown
+    key."""
     reading = by_key(d, key)
-    if reading is None or reading.measure != "blood_pressure":
+    if reading is None:
+        return False
+    measure = MEASURES[reading.measure]
+    alarm = measure.alarm(reading, d.facts.profile)
+    if alarm is None or WORDS[alarm.kind, alarm.caution].once is None:
         return False
     noted = replace(reading.conditions, notes=reading.conditions.notes | {"dizziness"})
     reading = replace(reading, conditions=noted)
     d.do(Amend(key, reading))
-    raise_flags(d, MEASURES["blood_pressure"], reading)
+    raise_flags(d, measure, reading)
     d.say(m.SameDay("dizzy", d.emergency_number))
-    d.say(m.CoachTold(d.facts.coach_name))
+    d.say_coach_told()
     return True

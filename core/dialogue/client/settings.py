@@ -1,11 +1,11 @@
-"""The rest of life: help, later, pause, settings, a word to the coach, my data, leaving, being forgotten."""
+"""A client's settings: slot, place, language, units."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from datetime import time, timedelta
 
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.dialogue.client import check_in, coach_thread, enrolment, pausing
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Learn
@@ -14,11 +14,11 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import AskLanguage, LanguageChanged, WhichPlace
 from core.dialogue.kit.step import rows_of
-from core.language import plain
+from core.language import LANGUAGES, plain
 from core.language.intents import weekday_and_time, when
+from core.measures.weight import WEIGHT
 from core.quantity import Unit
 
-LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
 # --- later, pause, stop -----------------------------------------------------------------------------------------
 
 
@@ -28,7 +28,7 @@ LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
 def settings(d: ClientStep) -> None:
     slot = d.facts.slot
     d.say(
-        m.Settings(
+        m.SettingsSaid(
             slot.weekday if slot else None,
             slot.at if slot else None,
             slot.zone_name if slot else "UTC",
@@ -77,10 +77,7 @@ def set_slot(d: ClientStep, asking: Setting, weekday: int | None, at: time | Non
     weekday = chosen if weekday is None else weekday
     if weekday is not None and at is None and chosen is None:
         d.ask(replace(asking, detail=str(weekday)))
-        d.say(
-            m.EnrolQuestion("time"),
-            *rows_of(*(Choice("hour", f"hr:{h}", h) for h in enrolment.HOURS), width=3),
-        )
+        say_hours(d)
         return
     if weekday is None and at is None:
         d.say(m.EnrolUnclear("weekday" if chosen is None else "time"))
@@ -88,6 +85,11 @@ def set_slot(d: ClientStep, asking: Setting, weekday: int | None, at: time | Non
     slot = enrolment.set_slot(d, weekday=weekday, at=at)
     d.say(m.SlotChanged(slot.weekday, slot.at, d.next_slot() or d.today))
     check_in.close_setting(d)
+
+
+def say_hours(d: ClientStep) -> None:
+    hours = rows_of(*(Choice("hour", f"hr:{h}", h) for h in enrolment.HOURS), width=3)
+    d.say(m.EnrolQuestion("time"), *hours)
 
 
 def set_zone(d: ClientStep, text: str) -> None:
@@ -122,9 +124,9 @@ def set_numbers(d: ClientStep, value: str) -> None:
     plan = d.facts.plan
     measures = plan.measures
     if value == "leave_out":
-        measures = tuple(x for x in measures if x != "weight")
-    elif value in {n.value for n in Numbers}:
-        plan = replace(plan, numbers=Numbers(value))
+        measures = tuple(x for x in measures if x != WEIGHT.key)
+    elif value in {n.value for n in NumberVisibility}:
+        plan = replace(plan, numbers=NumberVisibility(value))
         measures = measures if "weight" in measures else ("weight", *measures)
     plan = replace(plan, measures=measures)
     d.do(Learn("plan", plan))
@@ -140,7 +142,7 @@ def set_numbers(d: ClientStep, value: str) -> None:
 
 
 def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
-    """Plain words while a setting is open; True when they were for it."""
+    """Plain text while a setting is open; True if it was for the setting."""
     match asking.what:
         case "slot":
             weekday, at = weekday_and_time(text, d.words)
@@ -168,7 +170,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
         case "word" | "early_reason":
             coach_thread.pass_on(
                 d, text, reply=asking.what == "early_reason"
-            )  # an answer to our question is no wish for a word
+            )  # an answer to our question is not a request to talk
             if asking.what == "early_reason":
                 d.say(m.EarlyReason(d.facts.coach_name))
             check_in.close_setting(d)
@@ -185,7 +187,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
 
 def _by_label(d: ClientStep, prefix: str, text: str) -> str:
     options = {
-        "lang": LANGUAGES,
+        "lang": tuple(LANGUAGES),
         "units": tuple(enrolment.UNIT_SETS),
         "numbers": ("shown", "coach_only", "leave_out"),
     }[prefix]

@@ -1,21 +1,24 @@
-"""A client's step in the making, and what it returns."""
+"""A client's step under construction, and its result."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from typing import Any
 
 from core import schedule
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.dialogue.client.effects import Effect
 from core.dialogue.client.facts import ClientFacts
-from core.dialogue.client.states import Asking, State
+from core.dialogue.client.messages import CoachNotReached, CoachTold
+from core.dialogue.client.states import Asking, State, same_question
+from core.dialogue.kit.effects import numbered
 from core.dialogue.kit.step import StepBuilder
 from core.measures.measure import Measure
+from core.measures.weight import WEIGHT
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
-from core.references.emergency_numbers import number_for
+from core.references.emergency_numbers import emergency_number
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,12 +28,21 @@ class Outcome:
 
 
 class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
-    """One step in the making: the facts at hand, the state as it becomes, the effects so far."""
+    """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ()
+    __slots__ = ("before", "used_up")
+
+    def __init__(self, state: State, facts: ClientFacts, now: datetime) -> None:
+        super().__init__(state, facts, now)
+        self.before = state
+        self.used_up = False  # a button that serves once was pressed: what was drawn before is over
 
     def finish(self) -> Outcome:
-        return Outcome(self.state, self.merged())
+        """Number the question, by the clock so that no number comes twice, and draw its buttons with it."""
+        number = self.before.question
+        if self.used_up or not same_question(self.before, self.state):
+            number = max(number + 1, int(self.now.timestamp()))
+        return Outcome(replace(self.state, question=number), numbered(self.merged(), number))
 
     @property
     def today(self) -> date:
@@ -38,32 +50,41 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     @property
     def emergency_number(self) -> str:
-        return number_for(self.facts.country)
+        """The number of the client's country; "" where the country or its number is not known."""
+        known = emergency_number(self.facts.country)
+        return known.number if known is not None else ""
+
+    def say_coach_told(self) -> None:
+        """Say that the coach has been told only if a message to them arrives."""
+        if self.facts.coach_reachable:
+            self.say(CoachTold(self.facts.coach_name))
+        else:
+            self.say(CoachNotReached(self.facts.coach_name))
 
     def unit(self, measure: Measure) -> Unit:
-        """The unit this client likes for a measure."""
+        """This client's preferred unit for a measure."""
         if measure.unit in FACTOR:
             dimension = FACTOR[measure.unit][0]
-            if dimension is Dimension.MASS:
+            if dimension is Dimension.MASS and self.facts.units.mass in measure.units:
                 return self.facts.units.mass
             if dimension is Dimension.LENGTH and self.facts.units.length in measure.units:
                 return self.facts.units.length
         return measure.unit
 
     def asked_in(self, measure: Measure) -> Unit:
-        """The unit a question names: what the client's own watch or tape reads, so seconds where we keep a speed."""
+        """The unit a question names, as on the client's watch or tape: seconds where a speed is stored."""
         return Unit.SECOND if measure.unit is Unit.METRE_PER_SECOND else self.unit(measure)
 
     def shown(self, measure: Measure, value: Any) -> Amount:
-        """A value as this client likes to read it; in the measure's own unit rounded to its places."""
+        """A value in this client's preferred unit; in the measure's own unit, rounded to its places."""
         unit = self.unit(measure)
         if unit is measure.unit:
             return Amount(half_up(value, measure.places), unit)
         return Amount(convert(value, measure.unit, unit), unit)
 
     def hidden(self, measure: Measure) -> bool:
-        """Whether this number goes to the coach and is not shown."""
-        return self.facts.plan.numbers is Numbers.COACH_ONLY and measure.key in BODY_NUMBERS
+        """Whether this number is shown only to the coach."""
+        return self.facts.plan.numbers is NumberVisibility.COACH_ONLY and measure.hideable
 
     def next_slot(self, after: datetime | None = None) -> date | None:
         """The local date of the next check-in."""
@@ -84,7 +105,4 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
         return fallback
 
     def weights(self) -> tuple[Reading, ...]:
-        return tuple(r for r in self.facts.history if r.measure == "weight")
-
-
-BODY_NUMBERS = frozenset({"weight", "bmi", "waist", "hip", "waist_to_hip_ratio", "waist_to_height_ratio"})
+        return tuple(r for r in self.facts.history if r.measure == WEIGHT.key)

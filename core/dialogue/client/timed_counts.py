@@ -1,4 +1,5 @@
-"""Timed counts that we run: a pulse in 15, 30 or 60 seconds, chair stands in 30, a walk in 360, an open stopwatch."""
+"""Timed counts run by the bot: a pulse in 15, 30 or 60 seconds, chair stands in 30, a walk in 360, an open
+stopwatch."""
 
 from __future__ import annotations
 
@@ -16,7 +17,7 @@ from core.measures.measure import Measure, Understood
 from core.quantity import Unit, half_up
 from core.understanding.answers_in_text import whole_numbers
 
-LONGEST = timedelta(minutes=40)  # a stopwatch forgotten for longer measured nothing
+LONGEST = timedelta(minutes=40)  # a stopwatch left running for longer was forgotten
 
 
 def offer(d: ClientStep, measure: Measure) -> None:
@@ -31,16 +32,21 @@ def offer(d: ClientStep, measure: Measure) -> None:
 
 
 def start(d: ClientStep, measure: Measure, seconds: int, at: datetime) -> None:
-    """Go. The stop is queued now for its very second, so a busy minute cannot make it late."""
-    if seconds not in measure.protocol.timers and not (measure.key == "resting_heart_rate" and seconds == 60):
+    """Start. The stop is queued now for the exact second, so load cannot delay it."""
+    repeated = measure.repeat is not None and seconds == measure.repeat.count
+    if seconds not in measure.protocol.timers and not repeated:
         check_in.ask(d, measure)
         return
     d.ask(Counting(measure.key, seconds, at))
     if seconds == 0:
-        d.say(m.CountGo(measure.key, 0), (Choice("stop", f"stop:{measure.key}"),))
+        say_running(d, measure.key)
         return
     d.say(m.CountGo(measure.key, seconds))
     d.say(m.CountStop(measure.key, seconds), after=timedelta(seconds=seconds))
+
+
+def say_running(d: ClientStep, key: str) -> None:
+    d.say(m.CountGo(key, 0), (Choice("stop", f"stop:{key}"),))
 
 
 def stopped(d: ClientStep, asking: Counting, at: datetime) -> None:
@@ -53,17 +59,22 @@ def stopped(d: ClientStep, asking: Counting, at: datetime) -> None:
     value = half_up(Decimal(str(passed.total_seconds())), 1)
     if measure.unit is Unit.MINUTE:
         value = half_up(value / 60, 2)
-    d.ask(StopwatchDone(measure.key, value))
+    done = StopwatchDone(measure.key, value)
+    d.ask(done)
+    say_stopwatch(d, done)
+
+
+def say_stopwatch(d: ClientStep, asking: StopwatchDone) -> None:
     d.say(
-        m.StopwatchRead(measure.key, d.shown(measure, value)),
+        m.StopwatchRead(asking.measure, d.shown(MEASURES[asking.measure], asking.value)),
         (Choice("keep_it", "watch:keep"), Choice("time_again", "watch:again")),
     )
 
 
 def counted(d: ClientStep, asking: Counting, event: Text) -> bool:
-    """A bare count after our timer; True when it was one."""
+    """A bare count after our timer; True if it was one."""
     measure = MEASURES[asking.measure]
-    if asking.seconds == 0 or measure.key != "resting_heart_rate":
+    if asking.seconds == 0 or measure.unit is not Unit.BEATS_PER_MINUTE:
         return False
     numbers = whole_numbers(event.text, d.words)
     if len(numbers) != 1 or not 0 < numbers[0] <= 4 * asking.seconds:

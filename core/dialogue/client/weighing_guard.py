@@ -1,10 +1,11 @@
-"""What a client hears when a weight comes before its time. The table itself is core.watching.weighing_guard.
+"""Replies to an early weight. The rule itself is core.watching.weighing_guard.
 
-Nothing here ever says a number, a direction or a size.
+Nothing here ever mentions a number, a direction or a size.
 """
 
 from __future__ import annotations
 
+from datetime import date
 from decimal import Decimal
 
 from core.dialogue.client import messages as m
@@ -20,7 +21,9 @@ from core.measures.measure import Understood
 from core.reading import How, Reading
 from core.watching import weighing_guard
 from core.watching.flags import Code, flag
-from core.watching.weighing_guard import Step
+from core.watching.weighing_guard import GuardStep
+
+OFFERED = ("energy", "waist")  # welcome any day, if due
 
 
 def guarded(d: ClientStep) -> weighing_guard.Guarded:
@@ -32,10 +35,11 @@ def guarded(d: ClientStep) -> weighing_guard.Guarded:
         directed=plan.directed_weighing,
         in_plan="weight" in plan.measures,
         zone=d.facts.zone,
+        taken_back=d.state.weighed,
     )
 
 
-def step_for(d: ClientStep) -> Step:
+def step_for(d: ClientStep) -> GuardStep:
     return guarded(d).step
 
 
@@ -43,31 +47,43 @@ def is_early(d: ClientStep) -> bool:
     return step_for(d) in weighing_guard.EARLY
 
 
-def early(d: ClientStep, heard: Understood, event: Text, step: Step) -> None:
-    """Keep the weight as a side note, and say what the table says."""
-    if step is Step.LEFT_OUT:
+def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> None:
+    """Store the weight as a side note, and reply according to the table."""
+    if step is GuardStep.LEFT_OUT:
         d.say(m.WeightLeftOut())
         return
     found = guarded(d)
-    due = d.due_on("weight", [r for r in d.weights() if r.counts][-1].taken_at)
+    due = _due(d)
     keep_side_note(d, heard, event)
     match step:
-        case Step.FIRST:
+        case GuardStep.FIRST:
             d.say(m.EarlyFirst(due), *_offers(d))
-        case Step.SECOND:
+        case GuardStep.SECOND:
             d.ask(Setting("early_reason", "", d.asking))
-            d.say(m.EarlySecond(due, d.facts.coach_name), (_word(d),))
+            ask_reason(d)
         case _:
             d.say(m.EarlyOften(d.facts.coach_name), (_word(d),))
             d.do(Raise(flag(Code.WEIGHING_OFTEN, d.now, "weight", count=Decimal(found.attempts))))
 
 
+def ask_reason(d: ClientStep) -> None:
+    """What made today a day to check?"""
+    if d.state.weighed is not None or any(r.counts for r in d.weights()):
+        d.say(m.EarlySecond(_due(d), d.facts.coach_name), (_word(d),))
+
+
+def _due(d: ClientStep) -> date:
+    """The next weigh-in, counted from the last one, even when it was taken back."""
+    last = max((*(r.taken_at for r in d.weights() if r.counts), *((d.state.weighed,) if d.state.weighed else ())))
+    return d.due_on("weight", last)
+
+
 def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
-    """Note an early weight. A slip of the finger is no weight: only that it was written, for an edit or an undo."""
+    """Store an early weight. For a typo, record only that something was written, for an edit or undo."""
     key = f"{event.ref or event.at.isoformat()}:weight"
     if heard.value not in MEASURES["weight"].bounds.possible:
         kept = tuple(w for w in d.state.written if w.key != key)
-        d.become(written=(*kept, Written(key, event.ref, "weight"))[-REMEMBERED:])
+        d.become(written=(*kept, Written(key, event.ref, "weight", d.before.question, d.before.day))[-REMEMBERED:])
         return
     note = Reading(
         "weight",
@@ -82,7 +98,7 @@ def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
 
 
 def _offers(d: ClientStep) -> tuple[tuple[Choice, ...], ...]:
-    """Something that is welcome any day: energy, the waist if it is due, or a walk."""
+    """Alternatives welcome any day: energy, the waist if it is due, or a walk."""
     row = [Choice("energy", "early:energy")]
     if "waist" in d.facts.plan.measures and is_due(d, "waist", d.today):
         row.append(Choice("waist", "early:waist"))

@@ -1,13 +1,13 @@
-"""One event of a client's conversation, decided.
+"""Decide one event of a client's conversation.
 
     step(state, event, facts, now) -> Outcome(state, effects)
 
-Total: whatever the state and whatever was typed or pressed, there is an answer, and nothing raises because of it.
-The order in which a text is read is the heart of it:
+Total: for every state and every input there is an answer, and input never raises. What matters most is the order in
+which a text is interpreted:
 
-1. Red-flag words, at any point. 2. What an open setting or enrolment question asks for. 3. An edit or a correction.
-4. Wishes (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
-6. Words for the coach, if the coach has just written. 7. A friendly "I did not follow".
+1. Danger signs, at any point. 2. The answer to an open setting or enrolment question. 3. An edit or a correction.
+4. Intents (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
+6. A reply to the coach, if the coach has just written. 7. A friendly "I did not follow".
 """
 
 from __future__ import annotations
@@ -34,8 +34,10 @@ from core.dialogue.client import (
     timed_counts,
 )
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Learn, Unsay
+from core.dialogue.client.commands import COMMANDS, Stage
+from core.dialogue.client.effects import Learn, PassOn, Unsay
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
+from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
     AskingConditions,
@@ -50,6 +52,7 @@ from core.dialogue.client.states import (
     StopwatchDone,
 )
 from core.dialogue.client.step import ClientStep, Outcome
+from core.dialogue.kit.commands import Argument
 from core.dialogue.kit.effects import Erase, Say
 from core.dialogue.kit.events import (
     Attachment,
@@ -64,15 +67,15 @@ from core.dialogue.kit.events import (
     TimerFired,
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
-from core.language import Intent
-from core.language.danger_signs import recognise
+from core.language import Intent, Level
+from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
 from core.language.intents import intent, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
-SURE = ("forget", "leave", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
+SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
 
 
@@ -100,15 +103,15 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
         case Reachability():
             coach_thread.reachability(d, event)
         case _:
-            pass  # a group's event never belongs to one client's conversation
+            pass  # a group event never belongs to one client's conversation
     if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
-        help_and_menu.not_sure(d)  # whoever writes or presses is answered, whatever was decided
+        help_and_menu.not_sure(d)  # every message and press gets an answer
     _call_off(d, state)
     return d.finish()
 
 
 def _call_off(d: ClientStep, before: State) -> None:
-    """A timed count that is over early, or was left for something else, is not stopped by us any more."""
+    """Cancel the stop message of a timed count that ended early or was abandoned."""
     count = before.asking
     if not isinstance(count, Counting) or d.now >= count.started + timedelta(seconds=count.seconds):
         return
@@ -121,8 +124,12 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """A chat we do not know: an invitation that is still good is joined, anything else has one fixed answer."""
-    desk = ClientStep(State(), ClientFacts(0, facts.name, "", language=facts.language), event.at)
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
     invitation = facts.invitation
+    if isinstance(event, Text | Command):  # nobody we know, and all the same somebody who may be in need
+        alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
+        if alarm is not None and alarm.certain and alarm.level is Level.EMERGENCY:
+            desk.say(m.Emergency(alarm.sign, desk.emergency_number))
     if isinstance(event, Command) and event.name == "start" and invitation is not None:
         enrolment.arrive(desk, invitation)
         return desk.finish()
@@ -140,9 +147,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if not text:
         d.say(NotText("empty", help_and_menu.waiting(d)))
         return
-    alarm = recognise(text, d.words)
-    if alarm is not None and not (isinstance(asking, AlarmAsked) and not alarm.certain):
-        safety.alarmed(d, alarm)
+    if _danger(d, text):
         return
     if not d.facts.consented or isinstance(asking, Consenting):
         enrolment.consenting(d, event)
@@ -153,14 +158,38 @@ def _text(d: ClientStep, event: Text) -> None:
     if event.edited and _edited(d, event):
         return
     if d.facts.status is Status.LEFT:
-        intents.after_leaving(d, text)
+        after_leaving(d, text)
         return
     if (data := buttons.typed(d, text)) is not None:
-        buttons.press(d, Press(event.at, data, event.ref))
+        buttons.act(d, Press(event.at, data, event.ref))
         return
     if _for_open_question(d, event, text):
         return
     _anything_else(d, event, text)
+
+
+def _danger(d: ClientStep, text: str) -> bool:
+    """A sign of danger in what was written, or an answer to the question about one; True when it was dealt with."""
+    asking, alarm = d.asking, recognise(text, d.words)
+    if isinstance(asking, AlarmAsked):
+        answer = answer_to_alarm(text, d.words)
+        if alarm is not None and alarm.certain:
+            safety.alarmed(d, alarm)
+        elif answer is not None:
+            safety.alarm_answered(d, asking, safety.TYPED[answer])
+        elif alarm is not None:
+            safety.heard_while_asked(d, asking, alarm)
+        else:
+            return False
+        return True
+    if alarm is None:
+        return False
+    if isinstance(asking, Enrolling) and alarm.when is When.LONG_AGO and alarm.who is Who.ME:
+        safety.past_illness(d, alarm.sign)
+        enrolment.ask_question(d, asking.question, asking.chosen)
+    else:
+        safety.alarmed(d, alarm)
+    return True
 
 
 def _edited(d: ClientStep, event: Text) -> bool:
@@ -176,13 +205,13 @@ def _edited(d: ClientStep, event: Text) -> bool:
 
 
 def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
-    """Give a text to the question it answers; True when it did."""
+    """Pass a text to the question it answers; True if it did."""
     wish = intent(text, d.words)
     match d.asking:
-        case AlarmAsked() as asking if wish in (Intent.YES, Intent.NO):
-            safety.alarm_answered(d, asking, wish is Intent.YES)
         case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
             safety.ask_well(d)  # "no chest pain" says neither well nor unwell: the question stands
+        case Gate(signs=True) if wish is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
+            safety.ask_signs(d)  # "ok" at a list of signs may mean "ok, none": it is asked
         case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
             well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
@@ -208,13 +237,19 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(KeptAsItWas())
             check_in.close_setting(d)
-        case Setting(what="forget") if wish in (Intent.YES, Intent.NO):
-            leaving.forget(d, wish is Intent.YES)
-        case Setting(what="leave") if wish in (Intent.YES, Intent.NO):
-            leaving.leave(d, wish is Intent.YES)
-        case Setting(what=cohort_membership.LEAVE) as asking if wish in (Intent.YES, Intent.NO):
-            cohort_membership.gone(d, asking, wish is Intent.YES)
+        case Setting(what="forget" | "leave" as what) if wish is Intent.YES:
+            settings.change(d, what)  # a yes may have been meant for anything: asked again
+        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.YES:
+            cohort_membership.leave(d, asking.detail)
+        case Setting(what="forget") if wish is Intent.NO:
+            leaving.forget(d, False)
+        case Setting(what="leave") if wish is Intent.NO:
+            leaving.leave(d, False)
+        case Setting(what=cohort_membership.LEAVE) as asking if wish is Intent.NO:
+            cohort_membership.gone(d, asking, False)
             check_in.close_setting(d)
+        case Setting(what="undo") as asking if wish in (Intent.YES, Intent.NO):
+            corrections.undo_answered(d, asking, wish is Intent.YES)
         case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
             coach_thread.change_coach(d, wish is Intent.YES)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
@@ -227,7 +262,7 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
 
 
 def _denies_a_sign(d: ClientStep, text: str) -> bool:
-    """Whether a sign is named once the word that denies it is taken away."""
+    """Whether the text names a sign if the denying word is removed."""
     return recognise(text.partition(" ")[2], d.words) is not None
 
 
@@ -236,10 +271,10 @@ def _holds_a_reading(d: ClientStep, text: str) -> bool:
 
 
 def _anything_else(d: ClientStep, event: Text, text: str) -> None:
-    """A correction, readings, a wish, words for the coach: whatever it is, it is answered."""
+    """A correction, readings, an intent, a message for the coach: everything is answered."""
     rest = correction(text, d.words)
-    if rest is not None and d.state.written and not _fits_open(d, rest):
-        corrections.correct(d, d.state.written[-1], rest, event)
+    if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
+        (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
         return
     asked = buttons.asked_measure(d)
     wish = intent(text, d.words)
@@ -249,12 +284,12 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
         settings.set_zone(d, town)
     elif wish in TALK and _talking(d):
         coach_thread.pass_on(d, text, reply=True)
-    elif wish is Intent.NO and _denies_a_sign(d, text):  # no "no" to the question
+    elif wish is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _glad(d)
-    elif wish is not None:  # a wish holds a number only where one belongs ("pause until 20 March")
+    elif wish is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
         intents.wish_for(d, wish, text)
     elif understood:
-        if isinstance(d.asking, Confirming | Counting):  # a fresh number replaces the doubtful or counted one
+        if isinstance(d.asking, Confirming | Counting):  # a new number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))
         elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
             d.ask(d.asking.back)
@@ -274,19 +309,19 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
 
 
 def _glad(d: ClientStep) -> None:
-    """A denial out of the blue ("no chest pain"): good to hear; an open question stands."""
+    """An unprompted denial ("no chest pain"): good to hear; an open question stays open."""
     d.say(m.StoodDown())
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])
 
 
 def _talking(d: ClientStep) -> bool:
-    """The coach has written lately: plain words are an answer."""
+    """Whether the coach has written recently, so that plain text is a reply."""
     return d.state.word_until is not None and d.now < d.state.word_until
 
 
 def _fits_open(d: ClientStep, rest: str) -> bool:
-    """Does "no, 82.4" answer a doubtful value that was just asked back?"""
+    """Whether "no, 82.4" answers a doubtful value that is being confirmed."""
     return isinstance(d.asking, Confirming) and not d.asking.replaces
 
 
@@ -294,60 +329,22 @@ def _fits_open(d: ClientStep, rest: str) -> bool:
 
 
 def _command(d: ClientStep, event: Command) -> None:
-    if event.name == "start":
-        _start(d, event)
+    row = COMMANDS.named(event.name)
+    if event.argument and (row is None or row.argument is not Argument.LINK) and _danger(d, event.argument):
+        if event.name == "coach" and d.facts.consented:  # what was meant for the coach reaches them as it was written
+            d.do(PassOn(event.argument))
         return
-    if not d.facts.consented:
+    stage = Stage.ENROLLED if row is None else row.stage
+    if stage is not Stage.ARRIVED and not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
-        return
-    if event.name == "forget":
-        settings.change(d, "forget")
-        return
-    if isinstance(d.asking, Enrolling):
+    elif stage is Stage.ENROLLED and isinstance(d.asking, Enrolling):
         enrolment.ask_question(d, d.asking.question, d.asking.chosen)
-        return
-    match event.name:
-        case "help":
-            help_and_menu.help_(d)
-        case "settings":
-            settings.settings(d)
-        case "today" | "record":
-            if event.argument:
-                _anything_else(d, Text(event.at, event.argument, event.ref), event.argument)
-            else:
-                check_in.today(d)
-        case "progress":
-            progress_and_goals.progress(d, event.argument.strip())
-        case "goal":
-            progress_and_goals.goal(d)
-        case "pause":
-            pausing.pause(d, event.argument)
-        case "undo":
-            corrections.undo(d)
-        case "coach":
-            coach_thread.word(d, event.argument)
-        case "mydata":
-            leaving.my_data(d)
-        case "cohort":
-            cohort_membership.mine(d)
-        case _:
-            d.say(NotForThisRole())
-
-
-def _start(d: ClientStep, event: Command) -> None:
-    """A link was opened, or somebody pressed Start again."""
-    if d.facts.invitation is not None:
-        enrolment.open_invitation(d, event)
-    elif event.argument:
-        d.say(Stranger())
-    elif not d.facts.consented:
-        enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
-    elif isinstance(d.asking, Enrolling):
-        enrolment.ask_question(d, d.asking.question, d.asking.chosen)
-    elif d.facts.status is Status.LEFT:
-        intents.after_leaving(d, "")
+    elif row is None:
+        d.say(NotForThisRole())
+    elif row.argument is Argument.TEXT and event.argument:
+        _anything_else(d, Text(event.at, event.argument, event.ref), event.argument)
     else:
-        help_and_menu.help_(d)
+        row.act(d, event.argument)
 
 
 def _woke(d: ClientStep, event: TimerFired) -> None:
@@ -360,6 +357,8 @@ def _woke(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.prompted(d, event)
         case "pressure_end":
             home_bp_week.week_over(d, event.at)
+        case safety.STANDS:
+            safety.still_unanswered(d)
         case "resume":
             d.do(Learn("status", Status.ACTIVE), Learn("paused_until", None))
             d.say(m.Resumed(d.next_slot()))

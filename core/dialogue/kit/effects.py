@@ -1,18 +1,63 @@
-"""Effects that every conversation has: what to say, with which buttons, and what is done to a person's record."""
+"""Effects shared by all conversations: messages with buttons, joining, and data subject requests."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from datetime import timedelta
+from typing import Any, TypeVar
+
+EffectT = TypeVar("EffectT")
+
+
+_DRAWN = re.compile(r"(.*)~([0-9a-z]{1,8})", re.DOTALL)
+DIGITS = "0123456789abcdefghijklmnopqrstuvwxyz"
 
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """A button: label is a key of bot.rendering's labels, with an optional argument; data comes back in `Press`."""
+    """A button: label is a key of bot.rendering's labels, with an optional argument; data comes back in `Press`.
+
+    question: number of the question it was drawn for, None where a conversation does not number them.
+    """
 
     label: str
     data: str
     argument: str = ""
+    question: int | None = None
+
+    @property
+    def callback(self) -> str:
+        """What the messenger gives back: the data, and behind it the question."""
+        return self.data if self.question is None else drawn(self.data, self.question)
+
+
+def drawn(data: str, question: int) -> str:
+    """ "n:7" of question 1000 as "n:7~rs"."""
+    figures = ""
+    while question:
+        question, last = divmod(question, len(DIGITS))
+        figures = DIGITS[last] + figures
+    return f"{data}~{figures or '0'}"
+
+
+def undrawn(callback: str) -> tuple[str, int | None]:
+    """The data of a button and its question; None for a button that names none."""
+    found = _DRAWN.fullmatch(callback)
+    return (callback, None) if found is None else (found[1], int(found[2], len(DIGITS)))
+
+
+def numbered(effects: Iterable[EffectT], question: int) -> tuple[EffectT, ...]:
+    """The same effects, the buttons under what is said to this chat drawn for a question."""
+    return tuple(_numbered(effect, question) for effect in effects)
+
+
+def _numbered(effect: Any, question: int) -> Any:
+    if not isinstance(effect, Say) or not effect.choices:
+        return effect
+    rows = tuple(tuple(replace(choice, question=question) for choice in row) for row in effect.choices)
+    return replace(effect, choices=rows)
 
 
 Rows = tuple[tuple[Choice, ...], ...]
@@ -22,8 +67,8 @@ Rows = tuple[tuple[Choice, ...], ...]
 class Say:
     """Queue a message for this chat.
 
-    choices: rows of buttons.  occasion: a unique name of why we write, so that it is said once; None when the
-    event itself is the reason.  after: wait this long (a timed count).  said: key remembered for eight weeks.
+    choices: rows of buttons.  occasion: idempotency key, so that it is said only once; None if the event itself is the
+    reason. after: delay (a timed count). said: key to remember for eight weeks.
     """
 
     message: object  # a dataclass of core.dialogue.client.messages
@@ -35,12 +80,12 @@ class Say:
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """Use up the invitation that this event opened: make or link the client, coach or organiser."""
+    """Redeem the invitation that this event opened: create or link the client, coach or organiser."""
 
 
 @dataclass(frozen=True, slots=True)
 class SendData:
-    """Send the client everything we hold: a readable text and a CSV file."""
+    """Data subject access: send the client everything stored about them, as text and CSV."""
 
 
 @dataclass(frozen=True, slots=True)

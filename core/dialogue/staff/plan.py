@@ -1,6 +1,6 @@
-"""A client's plan: seen, changed button by button, saved as a template; a new start; handing over; ending care.
+"""A client's plan: view, change button by button, save as a template; new baseline; handing over; ending care.
 
-Every change is told to the client in plain words, with the next question on the new plan.
+The client is told of every change in plain words; the next question follows the new plan.
 """
 
 from __future__ import annotations
@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import time
 
-from core.care import Numbers, Plan, Slot
+from core.care import NumberVisibility, Plan, Slot
 from core.client import Caution
 from core.dialogue.client import enrolment
 from core.dialogue.client.messages import EnrolQuestion, EnrolUnclear
@@ -22,13 +22,13 @@ from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.states import AskingSure, ChangingSlot, NamingTemplate, Ticking
 from core.dialogue.staff.step import StaffStep, about
 from core.language.intents import weekday_and_time
-from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.measure import Kind
+from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
+from core.measures.measure import MeasureKind
 
 INTERVALS = (28, 35, 42)
 PRESSURE_BODIES = ("nice", "aha", "esc")
 CAUTIONS = tuple(c.value for c in Caution)
-OFFERED = tuple(k for k in CHECK_IN_ORDER if k != "energy" and MEASURES[k].kind is not Kind.ONCE)
+OFFERED = tuple(k for k in CHECK_IN_ORDER if k not in ALWAYS_ASKED and MEASURES[k].kind is not MeasureKind.ONCE)
 LONGEST_NAME = 40
 
 
@@ -51,7 +51,7 @@ def _choices(card: CardFact) -> Rows:
         (_switch("directed", n, p.directed_weighing), _switch("loss", n, p.loss_is_planned)),
         (
             Choice("numbers_show", f"numbers:{n}:shown")
-            if p.numbers is Numbers.COACH_ONLY
+            if p.numbers is NumberVisibility.COACH_ONLY
             else Choice("numbers_hide", f"numbers:{n}:coach_only"),
             Choice("pressure_limits", f"bp:{n}"),
         ),
@@ -61,13 +61,13 @@ def _choices(card: CardFact) -> Rows:
 
 
 def _switch(what: str, client_id: int, on: bool) -> Choice:
-    """A button that turns a setting the other way."""
+    """A button that toggles a setting."""
     other = "off" if on else "on"
     return Choice(f"{what}_{other}", f"{what}:{client_id}:{other}")
 
 
 def _changed(d: StaffStep, card: CardFact, what: str, new: Plan) -> None:
-    """Carry a change of the plan out, say it, and show the plan as it is now."""
+    """Apply a change of the plan, confirm it, and show the new plan."""
     d.ask(None)
     if new != card.plan:
         d.do(ChangePlan(card.client_id, what, plan=new))
@@ -79,7 +79,7 @@ def _changed(d: StaffStep, card: CardFact, what: str, new: Plan) -> None:
 
 
 def measures(d: StaffStep, value: str) -> None:
-    """ "17" asks; "17:waist" puts one in or takes it out; "17:done" makes it so."""
+    """ "17" asks; "17:waist" adds or removes one; "17:done" applies the change."""
     number, _, key = value.partition(":")
     card = _of(d, number)
     if card is None:
@@ -100,8 +100,8 @@ def measures(d: StaffStep, value: str) -> None:
 def _ticked(
     d: StaffStep, card: CardFact, what: str, now: tuple[str, ...], key: str, offered: tuple[str, ...]
 ) -> tuple[str, ...]:
-    """What is chosen after a tick: it is kept in the state and made so once, with "done", so that a client hears of it
-    once. A list of long ago starts from the plan as it is."""
+    """The selection after a tick: it stays in the state and is applied once, with "done", so that the client is told
+    once. An old list starts from the current plan."""
     asking = d.asking
     ours = isinstance(asking, Ticking) and (asking.what, asking.client_id) == (what, card.client_id)
     chosen = asking.chosen if ours and isinstance(asking, Ticking) and key else now
@@ -165,7 +165,7 @@ def slot_hour(d: StaffStep, value: str) -> None:
 
 
 def slot_typed(d: StaffStep, asking: ChangingSlot, text: str) -> bool:
-    """ "Tuesday 7:30", or only what is still missing; True when the words were for it."""
+    """ "Tuesday 7:30", or only what is still missing; True if the text was for it."""
     weekday, at = weekday_and_time(text, d.words)
     if weekday is None and at is None:
         return False
@@ -213,8 +213,8 @@ def numbers(d: StaffStep, value: str) -> None:
     number, _, where = value.partition(":")
     card = _of(d, number)
     if card is not None:
-        known = where if where in {n.value for n in Numbers} else card.plan.numbers.value
-        _changed(d, card, "numbers", replace(card.plan, numbers=Numbers(known)))
+        known = where if where in {n.value for n in NumberVisibility} else card.plan.numbers.value
+        _changed(d, card, "numbers", replace(card.plan, numbers=NumberVisibility(known)))
 
 
 def pressure_body(d: StaffStep, value: str) -> None:
@@ -287,7 +287,7 @@ def hand(d: StaffStep, value: str) -> None:
 
 
 def sure(d: StaffStep, value: str) -> None:
-    """The yes of a button: it counts only while that very question is open."""
+    """A confirmation button, which counts only while that same question is open."""
     what, _, number = value.partition(":")
     if isinstance(d.asking, AskingSure) and (d.asking.what, str(d.asking.client_id)) == (what, number):
         confirmed(d, d.asking)
@@ -336,7 +336,7 @@ def template_named(d: StaffStep, asking: NamingTemplate, text: str) -> None:
 
 
 def for_anybody(plan: Plan) -> Plan:
-    """A plan without what belongs to one person: their own question, their start, what their clinician asked for."""
+    """A plan without personal parts: the client's own question, their baseline, what their clinician asked for."""
     return replace(plan, own_question="", baseline_since=None, directed_weighing=False)
 
 

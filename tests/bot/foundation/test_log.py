@@ -1,4 +1,4 @@
-"""No content gets into a log line, whoever writes it."""
+"""No content reaches a log line, whoever writes it."""
 
 import ast
 import io
@@ -16,7 +16,7 @@ SECRET = "Ada weighs 82.4"
 
 @pytest.fixture
 def lines():
-    """Logs as JSON into memory; returns a function that reads the lines so far."""
+    """JSON logs in memory; returns a function that reads the lines so far."""
     stream = io.StringIO()
     log.set_up("debug", "json", stream)
     yield lambda: [json.loads(line) for line in stream.getvalue().splitlines()]
@@ -107,6 +107,6 @@ def test_every_line_the_bot_writes_has_a_literal_event_and_allowed_keys():
     for name, call in _calls():
         event = call.args[0] if call.args else None
         assert isinstance(event, ast.Constant), f"{name}:{call.lineno} logs something that is not a literal"
-        assert log._is_plain(event.value), f"{name}:{call.lineno}: this event would be dropped"
+        assert log.is_plain(event.value), f"{name}:{call.lineno}: this event would be dropped"
         for keyword in call.keywords:
             assert keyword.arg in log.ALLOWED | {"exc_info"}, f"{name}:{call.lineno} logs {keyword.arg}"

@@ -1,5 +1,5 @@
-"""`samehour serve` as a process of its own, against the local messenger in another: a conversation over HTTP, and
-kills at the worst moments."""
+"""`samehour serve` in a separate process, against the local messenger in another: a conversation over HTTP, and kills
+at the worst moments."""
 
 import asyncio
 import os
@@ -18,9 +18,9 @@ from bot.store.schema import inbox, outbox, readings
 from core.care import Plan, Slot
 from demo.messenger import Remote
 from tests.bot.practice import add_client, add_coach
+from tests.waiting import PATIENCE, until
 
-ROOT = Path(__file__).parents[2]
-PATIENCE = 30.0  # seconds; nothing here waits for a time, only for things to happen
+ROOT = Path(__file__).parents[3]
 
 
 class Bot:
@@ -45,17 +45,20 @@ class Bot:
             "-m",
             "bot",
             *arguments,
-            env={**bare, **self.settings, "PYTHONPATH": str(ROOT)},
+            cwd=ROOT,
+            env=bare | self.settings,
             stdout=asyncio.subprocess.PIPE,
             stderr=asyncio.subprocess.PIPE,
         )
 
     async def start(self):
         self.process = await self.run("serve")
-        version = -1
-        while not (await self.messenger.figures())["polling"]:
+
+        async def polled():
             assert self.process.returncode is None, (await self.process.stderr.read()).decode()
-            version = await self.messenger.changed(version)
+            return (await self.messenger.figures())["polling"]
+
+        await until(self.messenger, polled)
 
     async def kill(self):
         self.process.send_signal(signal.SIGKILL)
@@ -69,7 +72,7 @@ class Bot:
 
 @asynccontextmanager
 async def practice(tmp_path, template):
-    """The messenger, the bot (not started) and Ada, whose check-in came due a minute ago."""
+    """The messenger, the bot (not started) and Ada, whose check-in was due a minute ago."""
     file = tmp_path / "samehour.db"
     file.write_bytes(template)
     async with asyncio.timeout(120), await Remote.spawn("--no-flood") as messenger:
@@ -101,13 +104,6 @@ def rows(store, table):
     return store.read_now(lambda conn: conn.execute(select(table).order_by(table.c.id)).all())
 
 
-async def until(messenger, condition):
-    """Wait until `condition()` holds; what it looks at is looked at again with each change at the messenger."""
-    async with asyncio.timeout(PATIENCE):
-        while not await condition():
-            await messenger.changed(await messenger.changed(-1), timeout=0.05)
-
-
 def texts(messages):
     return [m.text for m in messages if m.from_bot]
 
@@ -126,7 +122,7 @@ def stage(tmp_path, sqlite_template):
 
 
 async def first_question(messenger, bot, ada, store):
-    """Start, and wait until Ada is asked for her energy, which is due, and all is said; return the mark after it."""
+    """Start, and wait until Ada has been asked for her energy and everything is sent; return the mark after it."""
     await bot.start()
 
     async def asked():
@@ -199,7 +195,7 @@ def test_what_is_typed_while_the_bot_is_down_is_answered_when_it_is_back(stage):
 def test_killed_again_and_again_nothing_typed_is_lost_or_kept_twice(stage):
     async def scene(messenger, bot, ada, store):
         await first_question(messenger, bot, ada, store)
-        for number in range(4):  # each kill strikes at another stage of the way
+        for number in range(4):  # each kill strikes at a different stage
             await messenger.send_text(ada, f"energy {number + 3}")
             seen = len(rows(store, inbox))
 
@@ -230,7 +226,7 @@ def test_killed_again_and_again_nothing_typed_is_lost_or_kept_twice(stage):
         assert len([key for key in keys if key.startswith("telegram/")]) == len(typed) + 1  # and Rowan's /start
         answers = [row for row in rows(store, outbox) if row.chat_id == ada]
         assert len(answers) >= len(typed)
-        assert len(texts(await messenger.seen(ada))) <= len(answers) + 4  # at most one repeat a kill
+        assert len(texts(await messenger.seen(ada))) <= len(answers) + 4  # at most one repeat per kill
 
     stage(scene)
 

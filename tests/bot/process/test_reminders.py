@@ -247,8 +247,8 @@ def test_each_client_is_due_in_their_own_zone(database: Database) -> None:
 
 
 def test_a_timer_that_ran_out_becomes_one_event(database: Database, ada: int) -> None:
-    timers = [Timer(ADA, "follow_up", "2026-03-30", NOW - HOUR), Timer(ADA, "snooze", "", NOW + HOUR)]
-    database.write_now(timers.put, timers)
+    due = [Timer(ADA, "follow_up", "2026-03-30", NOW - HOUR), Timer(ADA, "snooze", "", NOW + HOUR)]
+    database.write_now(timers.put, due)
     database.write_now(lambda conn: conn.execute(clients.update().values(next_due_at=None)))
     assert [database.write_now(reminders.sweep, NOW) for _ in range(2)] == [1, 0]
     ((key, chat, event),) = events(database)

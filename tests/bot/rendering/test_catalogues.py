@@ -1,4 +1,4 @@
-"""The catalogue tool, on catalogues made here."""
+"""The catalogue tool, on catalogues created here."""
 
 from __future__ import annotations
 
@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 from babel.messages.catalog import Catalog
-from babel.messages.pofile import read_po
+from babel.messages.pofile import read_po, write_po
 
-from bot.foundation.reader import LANGUAGES
 from bot.rendering import Reader, render
 from bot.rendering.catalogues import extracted, problems, problems_of, update
 from bot.rendering.translations import PSEUDO, accented, compiled, pseudo, template, translations
 from core.dialogue.client import messages as m
+from core.language import LANGUAGES
 
 SOURCE = """
 from bot.rendering.voice import N_, NC_
@@ -37,9 +37,7 @@ def project(tmp_path: Path) -> Path:
 
 
 def fill(project: Path, language: str, replace: dict[str, str]) -> None:
-    """Translate everything with itself, save what `replace` changes."""
-    from bot.rendering.catalogues import _write
-
+    """Translate everything with itself, except what `replace` changes."""
     path = project / "locales" / language / "LC_MESSAGES" / "messages.po"
     with path.open("rb") as file:
         catalogue = read_po(file, locale=language)
@@ -51,7 +49,8 @@ def fill(project: Path, language: str, replace: dict[str, str]) -> None:
             message.string = (many,) * catalogue.num_plurals
         else:
             message.string = replace.get(str(message.id), str(message.id))
-    _write(path, catalogue)
+    with path.open("wb") as file:
+        write_po(file, catalogue)
 
 
 def found(project: Path, language: str) -> list[str]:
@@ -163,7 +162,7 @@ def test_the_templates_lie_in_the_package_and_are_up_to_date() -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_catalogue_is_never_broken(language: str) -> None:
-    """Words may still be missing in one; what is there is whole."""
+    """Texts may be missing, but those present are intact."""
     lines = [line for line in problems() if line.startswith(f"{language}:")]
     assert [line for line in lines if ": no words: " not in line] == []
 

@@ -1,4 +1,4 @@
-"""Pictures: drawn in every language, the same in words, matplotlib only when one is wanted."""
+"""Charts: drawn in every language, described in text, matplotlib imported only when needed."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from decimal import Decimal
 import pytest
 from PIL import Image
 
-from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, length
+from bot.foundation.reader import CAPTION_LIMIT, length
 from bot.rendering import Reader, render
 from bot.rendering.charts import draw, file_name
 from bot.rendering.samples import pictures
@@ -21,6 +21,7 @@ from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import Together
 from core.judging.chart_data import Usual
+from core.language import LANGUAGES
 from core.quantity import Unit
 
 PICTURES = list(pictures())
@@ -33,7 +34,7 @@ def test_a_picture_is_a_png_of_a_phones_width(picture: m.Picture, language: str)
     assert sent.photo is not None
     image = Image.open(io.BytesIO(sent.photo))
     assert (image.format, image.size) == ("PNG", (1080, 810))
-    assert len(image.convert("RGB").getcolors(1 << 20) or ()) > 20  # something is on it
+    assert len(image.convert("RGB").getcolors(1 << 20) or ()) > 20  # it is not blank
     assert len(sent.photo) < 200_000
 
 
@@ -106,7 +107,7 @@ def test_anything_else_is_no_picture() -> None:
 
 def test_rendering_text_does_not_load_matplotlib() -> None:
     program = (
-        "import sys; from bot.rendering import Reader, render; from core.dialogue import messages as m;"
+        "import sys; from bot.rendering import Reader, render; from core.dialogue.client import messages as m;"
         " render(m.YouAreWelcome(), (), Reader('de')); sys.exit('matplotlib' in sys.modules)"
     )
     assert subprocess.run([sys.executable, "-c", program], check=False, timeout=60).returncode == 0

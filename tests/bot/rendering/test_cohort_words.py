@@ -1,5 +1,5 @@
-"""What is said about cohorts: words for everything, in every language, within the platform's limits; the group's words
-hold no name; and the closing report draws, prints and tabulates the same figures."""
+"""Texts about cohorts: complete, in every language, within the platform's limits; the group's texts contain no name;
+and the closing report draws, prints and tabulates the same figures."""
 
 from __future__ import annotations
 
@@ -14,11 +14,11 @@ from decimal import Decimal
 from types import ModuleType
 
 import pytest
-from bot.exports.closing_csv import closing_csv
 
-from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, length
+from bot.foundation.reader import CAPTION_LIMIT, TEXT_LIMIT, length
 from bot.rendering import Reader, render
 from bot.rendering.attachments import ATTACHMENTS
+from bot.rendering.closing_csv import closing_csv
 from bot.rendering.phrases import PHRASES, cohort_labels, labels, load
 from bot.rendering.samples import LONG_NAME
 from bot.rendering.voice import voice
@@ -26,11 +26,12 @@ from core.dialogue.client import messages_to_coach
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.effects import Choice
 from core.dialogue.organiser import messages as om
-from core.watching.cohort import Closing, Counted, Paired, Sum, TooFew, Week, for_the_group, paired
+from core.language import LANGUAGES
+from core.watching.cohort import Closing, CohortWeek, Counted, Paired, Sum, TooFew, for_the_group, paired
 
 D = Decimal
 FIRST, LAST = date(2026, 3, 2), date(2026, 4, 13)
-WEEKS = tuple(Week(n, 11, 9 + n % 2, 10, 1040 + n if n else None) for n in range(7))
+WEEKS = tuple(CohortWeek(n, 11, 9 + n % 2, 10, 1040 + n if n else None) for n in range(7))
 PAIRS = [(D(5), D(7)), (D(6), D(6)), (D(4), D(7)), (D(6), D(8)), (D(7), D(7))]
 REPORT = Closing(
     "Spring steps",
@@ -83,7 +84,7 @@ def to_groups() -> Iterator[object]:
     yield from (cm.GroupHello("Spring", FIRST, 6), cm.GroupGoodbye("Spring"), cm.GroupStarts("Spring", 6))
     for counts in Counted:
         yield from (cm.GroupWeek(w, 6, counts.value, 5000) for w in WEEKS[:2])
-        yield cm.GroupWeek(Week(3, 9, 8, 4, None), 6, counts.value, None)
+        yield cm.GroupWeek(CohortWeek(3, 9, 8, 4, None), 6, counts.value, None)
         yield cm.GroupMilestone(counts.value, 10_000)
     yield cm.GroupClosing(for_the_group(REPORT))
 
@@ -101,7 +102,7 @@ def classes(module: ModuleType) -> set[type]:
 @pytest.mark.parametrize("module", [om, cm], ids=["organiser", "cohort"])
 def test_every_message_of_cohorts_has_words_or_a_picture_and_a_sample(module: ModuleType) -> None:
     load()
-    said = classes(module) - {om.CohortLine}  # a part of messages
+    said = classes(module) - {om.CohortLine}  # only part of other messages
     assert {c.__name__ for c in said if c not in PHRASES and c not in ATTACHMENTS} == set()
     sampled = {type(m) for m in everything()} | {om.ClosingPicture, om.ClosingFile}
     assert {c.__name__ for c in said - sampled} == set()
@@ -141,17 +142,16 @@ def test_every_button_of_cohorts_has_a_label() -> None:
     import bot
     import core.dialogue
 
-    files = [
-        Path(core.dialogue.__path__[0]) / f"{n}.py" for n in ("organiser", "membership", "group", "staff_settings")
-    ]
-    files.append(Path(bot.__path__[0]) / "cohorts.py")
+    modules = ("organiser/cohorts", "client/cohort_membership", "engines/group", "staff/settings")
+    files = [Path(core.dialogue.__path__[0]) / f"{module}.py" for module in modules]
+    files.append(Path(bot.__path__[0]) / "turns" / "cohorts.py")
     found = set(re.findall(r'Choice\(\s*"([a-z_:]+)"', "\n".join(p.read_text() for p in files)))
     assert len(found) > 15
     assert sorted(key for key in found if not labels.known(key)) == []
 
 
 def test_members_read_plain_words() -> None:
-    """US grade 6 or lower, by the same reckoning as all that clients read."""
+    """US grade 6 or lower, by the same formula as all clients' texts."""
     textstat = pytest.importorskip("textstat")
     told = " ".join(
         render(m, (), ENGLISH).text for m in (*to_members(), *to_groups()) if not isinstance(m, cm.GroupClosing)
@@ -165,14 +165,14 @@ def test_nothing_said_in_a_group_names_anybody() -> None:
         assert not {"name", "by", "client_id"} & {f.name for f in dataclasses.fields(kind)}, kind.__name__
     said = render(cm.GroupClosing(for_the_group(REPORT)), (), ENGLISH).text
     assert "Energy" in said and "Weight" not in said and "Hip" not in said
-    assert "stayed" not in said  # who left is not counted out in front of all
+    assert "stayed" not in said  # members who left are not pointed out in front of everybody
 
 
 def test_too_few_people_are_said_to_be_the_reason() -> None:
     said = render(om.ClosingSaid(REPORT), (), ENGLISH).text
     assert "Exercise sessions: not shown, because fewer than 5 people told me of it" in said
     assert "Hips: no change shown, because fewer than 5 people have a start and an end" in said
-    few = Week(1, 4, 4, 4, None)
+    few = CohortWeek(1, 4, 4, 4, None)
     assert "minutes" not in render(cm.GroupWeek(few, 6, "activity_minutes", None), (), ENGLISH).text
 
 
@@ -202,7 +202,7 @@ def test_a_report_draws_whatever_is_in_it() -> None:
     for report in (
         replace(REPORT, attendance=(), changes=()),
         replace(REPORT, attendance=many, changes=every, name=LONG_NAME),
-        replace(REPORT, attendance=(Week(0, 0, 0, 0, None),), changes=(TooFew("energy", 0),), asked=0, kept=0),
+        replace(REPORT, attendance=(CohortWeek(0, 0, 0, 0, None),), changes=(TooFew("energy", 0),), asked=0, kept=0),
     ):
         assert render(om.ClosingPicture(report), (), ENGLISH).photo
         assert render(om.ClosingFile(report, "pdf"), (), ENGLISH).document

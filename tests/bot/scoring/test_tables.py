@@ -1,4 +1,4 @@
-"""`samehour score` takes short cuts on the way to what the core says; here each is held against the long way."""
+"""`samehour score` has shortcuts to the core's results; each is compared with the long way here."""
 
 from __future__ import annotations
 
@@ -49,7 +49,16 @@ def test_derived_rows_have_the_verdicts_of_the_core(seed):
             if line["measure"] not in made:
                 continue
             found, past = made[line["measure"]], history.setdefault(line["measure"], [])
-            judged = assess(found.measure, found.reading, past, person, error=found.error)
+            judged = assess(
+                found.measure,
+                found.reading,
+                past,
+                person,
+                baseline_since=None,
+                retest=None,
+                zone=UTC,
+                error=found.error,
+            )
             assert line["value"] == value_cell(found.reading.value, None, found.measure.unit)
             assert tuple(line[c] for c in COLUMNS[7:12]) == judgement(judged.verdict, found.measure.unit)
             assert (line["band"], line["reference"]) == reference_cells(judged.scores)
@@ -65,7 +74,7 @@ PEOPLE = st.builds(
     background=st.sampled_from([*Background, None]),
     cautions=st.frozensets(st.sampled_from(list(Caution)), max_size=2),
 )
-# Around every limit of every table, and on it: the steps of a tape, of a ratio, of an index.
+# On and around every limit of every table, in the steps of a tape, a ratio, an index.
 NEAR_LIMITS = {
     "resting_heart_rate": st.integers(30, 130),
     "chair_stand_30s": st.integers(0, 30),

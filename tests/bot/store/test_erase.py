@@ -7,12 +7,12 @@ from pathlib import Path
 import pytest
 from sqlalchemy import insert, select, text, update
 
-from bot.store import clients, coach_thread, erase, invitations, outbox, people, retention
+from bot.store import coach_thread, erase, invitations, outbox, people, retention
 from bot.store import schema as tables
 from bot.store.database import Database
-from bot.store.invitations import Kind
+from bot.store.invitations import InvitationKind
 from bot.store.outbox import Outgoing
-from bot.store.retention import Kept
+from bot.store.retention import RetentionPeriods
 from bot.store.schema import metadata
 from core.dialogue.client.effects import PassOn, Raise, Record, SetGoal, SetTimer
 from core.dialogue.client.facts import GoalFact
@@ -22,7 +22,7 @@ from core.dialogue.client.states import Setting, State
 from core.dialogue.kit.effects import Erase, Say
 from core.dialogue.kit.events import Text
 from core.watching.flags import Code, flag
-from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, Practice, add_client, rowan_and_ada, weight
+from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, Practice, add_client, client_of, rowan_and_ada, weight
 from tests.bot.steps import Puppet, arrive, queued, rows, say, work
 
 SECRETS = ("Quillfeather", "77.31", "knee-of-glass", "purple-scales", "Zanzibar-note", "77.29", "torn-page")
@@ -37,9 +37,11 @@ def live(database: Database) -> Practice:
     def known(conn):
         conn.execute(update(tables.clients).where(tables.clients.c.id == ada).values(name="Quillfeather"))
         conn.execute(update(tables.people).where(tables.people.c.chat_id == ADA).values(name="Quillfeather"))
-        client = clients.by_chats(conn, [ADA])[ADA]
+        client = client_of(conn, ADA)
         coach_thread.note(conn, client, practice.coach, "Zanzibar-note", NOW)
-        invitations.make(conn, Kind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada)
+        invitations.make(
+            conn, InvitationKind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada
+        )
         outbox.put(conn, [Outgoing(ADA, CoachWrites("Rowan", "torn-page"), NOW + DAY, person_id=client.person_id)], NOW)
 
     database.write_now(known)
@@ -144,7 +146,7 @@ def test_a_forgotten_coach_leaves_their_clients_in_place_without_a_coach(databas
 
 def test_whoever_left_long_ago_is_forgotten_and_whoever_left_lately_is_not(database: Database) -> None:
     practice = live(database)
-    kept = Kept(left=timedelta(days=365))
+    kept = RetentionPeriods(left=timedelta(days=365))
     left = {"status": "left", "left_at": NOW}
     database.write_now(lambda conn: conn.execute(update(tables.clients).values(**left)))
     database.write_now(retention.tidy, NOW + timedelta(days=365), kept)

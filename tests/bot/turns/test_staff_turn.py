@@ -56,7 +56,7 @@ def only(database: Database, table: Any) -> Any:
 def test_a_coach_who_opens_an_operators_invitation_is_welcomed_with_a_digest_slot(database: Database) -> None:
     from bot.store import invitations as store
 
-    token = database.write_now(lambda c: store.make(c, store.Kind.COACH, NOW, for_name="Rowan"))
+    token = database.write_now(lambda c: store.make(c, store.InvitationKind.COACH, NOW, for_name="Rowan"))
     desk = Desk(database)
     said = desk.commands("start", token, chat=ROWAN)
     assert kinds(said) == ["StaffWelcome", "AskStaffZone"]
@@ -91,13 +91,34 @@ def test_the_link_makes_a_client_of_this_coach_with_the_chosen_plan(desk: Any) -
 def test_a_link_that_was_taken_back_opens_nothing(desk: Desk) -> None:
     made = desk.commands("invite", "Emil")[0]
     (revoke,) = [b for b in desk.buttons(ROWAN) if b.startswith("revoke:")]
-    assert kinds(desk.presses(revoke)) == ["InvitationsRevoked"]
+    assert kinds(desk.presses(revoke)) == ["InvitationRevoked"]
     assert kinds(desk.commands("start", made.link.rpartition("=")[2], chat=300)) == ["Stranger"]
+
+
+def test_taking_one_link_back_leaves_others_for_the_same_name(desk: Desk) -> None:
+    """By its number: "Emil" names two people here, and "Emilia" begins like both."""
+    first, second, third = (desk.commands("invite", name)[0] for name in ("Emil", "Emil", "Emilia"))
+    revoke = next(b for b in desk.buttons(ROWAN) if b.startswith("revoke:"))
+    (said,) = desk.presses(revoke)
+    assert said.for_name in ("Emil", "Emilia")
+    tokens = [made.link.rpartition("=")[2] for made in (first, second, third)]
+    assert sorted(kinds(desk.commands("start", t, chat=300 + n))[0] for n, t in enumerate(tokens)) == [
+        "Stranger",
+        "Welcome",
+        "Welcome",
+    ]
+
+
+def test_a_link_is_taken_back_once_and_a_second_tap_says_so(desk: Desk) -> None:
+    desk.commands("invite", "Emil")
+    (revoke,) = [b for b in desk.buttons(ROWAN) if b.startswith("revoke:")]
+    assert [desk.presses(revoke)[0].for_name for _ in range(2)] == ["Emil", ""]
+    assert kinds(desk.presses("revoke:Emil")) == ["OldButton"]
 
 
 def test_another_coachs_invitations_are_not_taken_back(desk: Any) -> None:
     desk.commands("invite", "Emil", chat=SAM)
-    desk.presses("revoke:Emil")
+    desk.presses(f"revoke:{only(desk.database, invitations).id}")
     assert only(desk.database, invitations).revoked_at is None
 
 

@@ -1,4 +1,4 @@
-"""Weighing too often: what is heard, what is kept, what is never said."""
+"""Weighing too often: what is understood, what is stored, what is never said."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ def weighed() -> Chat:
 
 
 def numbers_in(value: object) -> set[Decimal]:
-    """Every amount anywhere in what is said."""
+    """Every amount anywhere in a message."""
     if isinstance(value, Amount):
         return {value.value}
     if is_dataclass(value) and not isinstance(value, type):
@@ -96,7 +96,7 @@ def test_directed_weighing_lifts_the_guard_and_a_fast_gain_is_urgent():
 
 def test_who_weighs_daily_because_a_clinician_asked_is_thanked_and_not_questioned():
     chat = checked_in(Chat(replace(ADA, plan=replace(ADA.plan, directed_weighing=True))))
-    assert chat.later(days=1).says("82.6 kg").kinds == ["Kept"]
+    assert chat.later(days=1).says("82.6 kg").kinds == ["ReadingKept"]
 
 
 def test_a_plan_without_weight_keeps_none():

@@ -1,4 +1,4 @@
-"""Verdicts: beyond error or not, again or not, on a comparable reading or not, and whether it matters."""
+"""Verdicts: beyond error or not, confirmed or not, comparable or not, and whether the change matters."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.judging.change import FIRM_Z, Change, Strength, judge, reaches
-from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError
+from core.measures.measure import Bounds, ImportantDifference, Measure, MeasureKind, MeasurementError, never
 from core.quantity import Better, Range, Unit
 from core.reading import Conditions, Reading
 from core.sources import Seen, Source
@@ -25,11 +25,14 @@ def measure(sem="1", better=Better.HIGHER, important=None, worse=None, relative=
     matters = important and ImportantDifference(OURS, D(important), worse and D(worse), relative)
     return Measure(
         key="stands",
-        kind=Kind.FUNCTION,
+        kind=MeasureKind.FUNCTION,
         unit=Unit.REPETITION,
         better=better,
         bounds=Bounds(Range(None, None), Range(None, None)),
         sources=(OURS,),
+        needs=frozenset(),
+        alarm=never,
+        body=None,
         error=MeasurementError(OURS, sem=D(sem), **error) if sem else None,
         important=matters,
     )
@@ -104,7 +107,7 @@ def test_worsening_may_need_another_size_than_improvement(before, after, reached
 
 
 def test_a_change_of_exactly_the_detectable_size_is_within_error():
-    """Two attempts a side with an SEM of 1 make an MDC95 of exactly 1.96."""
+    """Two attempts on each side with an SEM of 1 give an MDC95 of exactly 1.96."""
     exact = judge(measure(), on(0, 0, attempts=2), None, on(28, "1.96", attempts=2))
     beyond = judge(measure(), on(0, 0, attempts=2), None, on(28, "1.97", attempts=2))
     assert (exact.mdc95, exact.kind, beyond.kind) == (D("1.96"), Change.WITHIN_ERROR, Change.BETTER)

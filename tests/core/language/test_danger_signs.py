@@ -1,7 +1,7 @@
-"""Red flags in free text: alarms, denials, questions and harmless texts, in six languages.
+"""Danger signs in free text: alarms, denials, questions and harmless texts, in six languages.
 
-A line is `what is typed → sign level`, a question mark after it when one question is asked before anything is done,
-and `-` for no alarm. The levels are those of function.md 9.1; every line is our own invention.
+A line is `text → sign level`, with a question mark if a question is asked first, and `-` for no alarm. The levels are
+those of function.md 9.1; every line is invented.
 """
 
 from __future__ import annotations
@@ -435,7 +435,7 @@ def test_an_emergency_is_recognised_whatever_language_the_client_has_chosen(writ
     for language, typed, alarm in ROWS:
         if language == writes_in and alarm is not None and alarm[2] and alarm[1] is Level.EMERGENCY:
             if writes_in not in (speaks, "en") and typed in SLIPS:
-                continue  # slips of the hand are forgiven in the client's own language and in English
+                continue  # typos are tolerated in the client's own language and in English
             found = recognise(typed, words_for(speaks))
             assert found is not None, typed
             assert found.level is Level.EMERGENCY, typed

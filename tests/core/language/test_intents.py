@@ -1,4 +1,4 @@
-"""What somebody wants who typed words; days, times and places, in six languages."""
+"""Intents, days, times and places in messages, in six languages."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from core.language import LANGUAGES, Intent, plain, words_for
-from core.language.intents import MORE, intent, place, weekday_and_time, when
+from core.language.intents import DESTRUCTIVE, MORE, intent, place, weekday_and_time, when
 from tests.core.understanding.ways_of_writing import CORPUS
 
 TODAY = date(2026, 3, 4)  # a Wednesday
@@ -42,6 +42,8 @@ def test_two_swapped_letters_never_make_another_wish_of_a_word(language):
     words = words_for(language)
     taken = missed = 0
     for wish, phrases in words.intents.items():
+        if wish in DESTRUCTIVE:
+            continue  # a slip never ends anything
         for word in (plain(p.strip(MORE + " ")) for p in phrases):
             if len(word) < 6 or " " in word:
                 continue
@@ -67,7 +69,7 @@ def test_two_swapped_letters_never_make_another_wish_of_a_word(language):
         ("en", "skip this one please", Intent.SKIP),
         ("en", "not now, I'm at work", Intent.LATER),
         ("en", "stop", Intent.STOP),
-        ("en", "I want to stop", Intent.LEAVE),
+        ("en", "I want to stop", Intent.STOP),
         ("en", "please stop messaging me", Intent.LEAVE),
         ("en", "undo that", Intent.UNDO),
         ("en", "I would like to talk to my coach", Intent.COACH),
@@ -153,7 +155,7 @@ def test_no_reading_anybody_writes_is_a_wish():
             typed, _, meaning = line.partition(": ")[2].rpartition(" → ")
             if not meaning.startswith("ask") and (wish := intent(typed, words_for(language))) is not None:
                 wishes[typed] = wish
-    assert set(wishes.values()) <= {Intent.NO}, wishes  # "none" and "nothing" are a no where a no was asked for
+    assert set(wishes.values()) <= {Intent.NO}, wishes  # "none" and "nothing" mean no in answer to a yes-or-no question
 
 
 def test_a_long_story_is_not_searched_for_wishes():
