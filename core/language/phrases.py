@@ -36,7 +36,8 @@ class Table(Generic[K]):
     exact: dict[str, int] = field(default_factory=dict)
     starts: dict[str, list[tuple[str, int]]] = field(default_factory=dict)  # by their first two letters
     holds: list[tuple[str, int]] = field(default_factory=list)
-    by_letter: dict[str, list[tuple[str, bool, int]]] = field(default_factory=dict)
+    whole: dict[tuple[str, int], list[tuple[str, int]]] = field(default_factory=dict)  # by first letter and length
+    open: dict[str, list[tuple[str, int]]] = field(default_factory=dict)  # those with a "*", by first letter
     phrases: dict[int, list[tuple[K, Phrase]]] = field(default_factory=dict)  # by their first stem
     fillers: set[int] = field(default_factory=set)
     negative: set[int] = field(default_factory=set)  # stems that say "no": never passed over
@@ -62,10 +63,11 @@ class Table(Generic[K]):
         self.count += 1
         if text.startswith("*"):
             self.holds.append((bare, number))
+        elif "*" in text:
+            self.starts.setdefault(bare[:2], []).append((bare, number))
+            self.open.setdefault(bare[:1], []).append((bare, number))
         else:
-            self.by_letter.setdefault(bare[:1], []).append((bare, "*" in text, number))
-            if "*" in text:
-                self.starts.setdefault(bare[:2], []).append((bare, number))
+            self.whole.setdefault((bare[:1], len(bare)), []).append((bare, number))
         return number
 
 
@@ -120,23 +122,23 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
     if not found and forgiving:
         for variant in spelled:
             if len(variant) > 3:
-                found.update(
-                    n for stem, start, n in table.by_letter.get(variant[:1], ()) if _slip(variant, stem, start)
-                )
+                found.update(_slipped(variant, table))
     return frozenset(found)
+
+
+def _slipped(word: str, table: Table[K]) -> Iterator[int]:
+    """The stems that a word may be with a slip of the hand; two slips in a long one."""
+    letter, size = word[0], len(word)
+    for length in range(max(4, size - 2), size + 3):
+        yield from (n for stem, n in table.whole.get((letter, length), ()) if _close_to(word, stem))
+    for stem, number in table.open.get(letter, ()):
+        if 4 <= len(stem) <= size + 1 and any(_close_to(word[: len(stem) + k], stem) for k in (0, -1, 1)):
+            yield number
 
 
 def _whole(word: str, table: Table[K]) -> bool:
     """Whether a word is known as it stands, its first letter no prefix."""
     return word in table.exact or any(word.startswith(stem) for stem, _ in table.starts.get(word[:2], ()))
-
-
-def _slip(word: str, stem: str, start: bool) -> bool:
-    if len(stem) < 4:
-        return False
-    if start:
-        return any(_close_to(word[: len(stem) + k], stem) for k in (0, -1, 1))
-    return _close_to(word, stem)
 
 
 def _close_to(word: str, stem: str) -> bool:
