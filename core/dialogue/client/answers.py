@@ -251,9 +251,11 @@ def keep(
     old = readings.by_key(d, replaces) if replaces else None
     if old is not None:
         reading = replace(reading, taken_at=old.taken_at, how=old.how, conditions=old.conditions)
-    elif not asked and is_girth(measure) and d.facts.of(measure.key) and not check_in.is_due(d, measure.key, d.today):
-        _keep_beside(d, measure, replace(reading, how=How.EARLY), ref)
-        return
+    elif not asked and is_girth(measure) and not check_in.is_due(d, measure.key, d.today):
+        earlier = [r for r in d.facts.of(measure.key) if r.key != key]  # a message read again is no second reading
+        if earlier:
+            _keep_beside(d, measure, replace(reading, how=How.EARLY), ref, since=earlier[-1])
+            return
     readings.record(d, reading, ref)
     if not replaces:
         check_in.note_answer(d)
@@ -283,13 +285,13 @@ def is_girth(measure: Measure) -> bool:
     return measure.kind is MeasureKind.BODY and measure.unit is Unit.CENTIMETRE
 
 
-def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str) -> None:
-    """Store an early girth as a side note: not scored, not charted."""
+def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str, *, since: Reading) -> None:
+    """Store a girth too early after the one `since`, as a side note: not scored, not charted."""
     readings.record(d, reading, ref)
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))
         return
-    on = d.due_on(measure.key, d.facts.of(measure.key)[-1].taken_at)
+    on = d.due_on(measure.key, since.taken_at)
     d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
 
 
