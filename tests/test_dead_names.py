@@ -11,9 +11,6 @@ MIGRATIONS = ROOT / "bot" / "store" / "migrations"  # run by Alembic, which look
 
 # What nothing calls yet, and why it stays.
 WAITING = {
-    "helpline": "a helpline of the client's country; what is said of despair does not name one yet",
-    "FIND_ONE": "the same, where no helpline is known",
-    "UNKNOWN_COUNTRY": "what to call where the country is not known; one number is named so far",
     "resting_cautions": "published limits at rest before a six-minute walk; no conversation asks for them yet",
     "third_weighing": "when a second weight asks for a third; weights are taken once so far",
     "measure_again": "when a second girth asks for another; the same",

@@ -1,12 +1,13 @@
 """A number inside a sentence about something else is not an answer: "I lifted 60 kg", "bought 5 kg of potatoes".
 
-The words before the number decide. Known words (the measure's name, fillers, hedges, days, the unit) introduce an
-answer; an unknown word, or another person, makes it a story, and then the number is confirmed before it is stored.
-Words after the number are remarks: "82.4, slept badly".
+The words before the number, in its own clause, decide. Known words (the measure's name, fillers, hedges, days, the
+unit) introduce an answer; an unknown word, or another person, makes it a story, and then the number is confirmed
+before it is stored. Words after the number are remarks: "82.4, slept badly".
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
@@ -18,6 +19,7 @@ from core.language.tokens import UNKNOWN, Token, tokens
 from core.measures.measure import Measure, Misunderstood, Understood, Why
 from core.understanding.answers_in_text import Answer
 
+CLAUSE = re.compile(r"[,;:.!?](?=\s)|\n")  # a comma inside a number has no space behind it
 LEADING = (Intent.GREETING, Intent.THANKS, Intent.YES, Intent.DONE, Intent.SAME, Intent.RECORD)
 
 
@@ -39,15 +41,18 @@ def _doubted(answer: Answer, asked: Measure | None) -> Answer:
 def tells(text: str, words: Lexicon) -> bool:
     """Whether the words before the first number are about something else."""
     folded = plain(text)
-    toks = tokens(folded, lexicon_of(words))
-    first = next((i for i, t in enumerate(toks) if _number(t)), None)
-    if first is None:
-        return False
-    known = _known(words)
-    lead = toks[:first]
     if any(word in _others(words) for word in bare_words(folded)):
-        return True
-    return any(t.word and t.entry is UNKNOWN and t.text not in known and len(t.text) > 1 for t in lead)
+        return any(_number(t) for t in tokens(folded, lexicon_of(words)))
+    lead: tuple[Token, ...] = ()
+    for clause in CLAUSE.split(folded):
+        toks = tokens(clause, lexicon_of(words))
+        first = next((i for i, t in enumerate(toks) if _number(t)), None)
+        if first is not None:
+            lead = tuple(toks[:first]) or lead  # a bare number goes on with what was said before it
+            known = _known(words)
+            return any(t.word and t.entry is UNKNOWN and t.text not in known and len(t.text) > 1 for t in lead)
+        lead = (*lead, *toks)
+    return False
 
 
 def _number(token: Token) -> bool:
