@@ -180,19 +180,19 @@ class State:
 
 def same_question(one: State, other: State) -> bool:
     """Whether it is the same question, however often it was repeated or partly answered."""
-    return (_question(one.asking), one.day) == (_question(other.asking), other.day)
+    return one.day == other.day and _asks_the_same(one.asking, other.asking)
 
 
-def _question(asking: Asking | None) -> Asking | None:
-    match asking:
-        case Awaiting():
-            return replace(asking, tries=0)
-        case AskingConditions():
-            return replace(asking, differs=())
-        case Setting(back=back) | AlarmAsked(back=back) if back is not None:
-            return replace(asking, back=_question(back))
+def _asks_the_same(one: Asking | None, other: Asking | None) -> bool:
+    match one, other:
+        case Awaiting(), Awaiting():
+            return one.measure == other.measure and replace(one, tries=other.tries) == other
+        case AskingConditions(), AskingConditions():
+            return replace(one, differs=other.differs) == other
+        case (Setting(), Setting()) | (AlarmAsked(), AlarmAsked()):
+            return _asks_the_same(one.back, other.back) and replace(one, back=other.back) == other
         case _:
-            return asking
+            return one == other
 
 
 FRESH = State()
