@@ -184,15 +184,13 @@ def same_question(one: State, other: State) -> bool:
 
 
 def _asks_the_same(one: Asking | None, other: Asking | None) -> bool:
-    match one, other:
-        case Awaiting(), Awaiting():
-            return one.measure == other.measure and replace(one, tries=other.tries) == other
-        case AskingConditions(), AskingConditions():
-            return replace(one, differs=other.differs) == other
-        case (Setting(), Setting()) | (AlarmAsked(), AlarmAsked()):
-            return _asks_the_same(one.back, other.back) and replace(one, back=other.back) == other
-        case _:
-            return one == other
+    if isinstance(one, Awaiting) and isinstance(other, Awaiting):
+        return one.measure == other.measure and replace(one, tries=other.tries) == other
+    if isinstance(one, AskingConditions) and isinstance(other, AskingConditions):
+        return replace(one, differs=other.differs) == other
+    if isinstance(one, Setting | AlarmAsked) and isinstance(other, Setting | AlarmAsked):
+        return _asks_the_same(one.back, other.back) and replace(one, back=other.back) == other
+    return one == other
 
 
 FRESH = State()
