@@ -1,11 +1,12 @@
 """What the process serves over HTTP: updates pushed to it, and how it is doing.
 
-    POST <webhook path>   updates; 200 only once the update is committed
+    POST <webhook path>   updates; 200 only once the update is committed, or set aside because it cannot be read
     GET /healthz          200 while the process turns over
     GET /readyz           200 when it can do its work, else 503 and which part cannot: database, schema, messenger
     GET /metrics          Prometheus
 
-The secret header is compared in constant time before anything is read; a body is read up to a limit.
+The secret header is compared in constant time before anything is read; a body is read up to a limit. What is no update,
+or too long for one, is set aside and answered 200: refused, the messenger would send it again and again.
 The messenger repeats whatever is not answered with 2xx, so a failure to commit loses nothing.
 """
 
@@ -13,9 +14,9 @@ from __future__ import annotations
 
 import asyncio
 import hmac
-import json
 from collections.abc import Awaitable, Callable, Iterator, Mapping
 from contextlib import contextmanager
+from datetime import datetime
 from typing import Any, Protocol
 
 import uvicorn
@@ -28,6 +29,7 @@ from bot.foundation import log
 from bot.foundation.clock import Clock
 from bot.foundation.metrics import Metrics
 from bot.process.intake import Answers, Keep
+from bot.transports import salvage
 from bot.transports.telegram import Batch
 
 SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
@@ -41,7 +43,7 @@ _log = log.get("web")
 class Reader(Protocol):
     """What the webhook needs of a transport: reading updates as they came."""
 
-    def read(self, raw: list[dict[str, Any]], now: Any) -> Batch: ...
+    def read(self, raw: list[Any], now: datetime, confirmed: int | None = None, body: bytes | None = None) -> Batch: ...
 
 
 class Webhook:
@@ -65,24 +67,17 @@ class Webhook:
             body = await _body(request)
         except ClientDisconnect:
             return Response(status_code=400)
-        if body is None:
-            return PlainTextResponse("too much", 413)
+        given = salvage.read(body) if len(body) <= MOST_BYTES else salvage.Broken(body)
+        batch = self._reader.read([given], self._clock.now(), body=body)
         try:
-            update = json.loads(body)
-        except (ValueError, RecursionError):
-            return PlainTextResponse("not JSON", 400)
-        if not isinstance(update, dict) or type(update.get("update_id")) is not int:
-            return PlainTextResponse("not an update", 400)
-        batch = self._reader.read([update], self._clock.now())
-        try:
-            if batch.events:
-                await self._keep(batch.events)
+            if batch.events or batch.aside:
+                await self._keep(batch.events, batch.aside)
         except Exception:
             _log.exception("an update could not be kept")
             return PlainTextResponse("not kept, send it again", 503)
         self.answers.give(batch.events)
         self._metrics.updates.labels("webhook").inc()
-        self._metrics.unread.inc(batch.unread)
+        self._metrics.unread.inc(len(batch.aside))
         return Response(status_code=200)
 
 
@@ -126,16 +121,13 @@ class _Quiet(uvicorn.Server):
         yield
 
 
-async def _body(request: Request) -> bytes | None:
-    """Return the body, or None as soon as it is known to be too long."""
-    said = request.headers.get("Content-Length", "")
-    if said.isdigit() and int(said) > MOST_BYTES:
-        return None
+async def _body(request: Request) -> bytes:
+    """Return the body, of one that is too long no more than its beginning."""
     body = bytearray()
     async for piece in request.stream():
         body += piece
         if len(body) > MOST_BYTES:
-            return None
+            break
     return bytes(body)
 
 

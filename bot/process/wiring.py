@@ -30,7 +30,7 @@ from bot.process.worker import Bells, Parts, Service
 from bot.store import inbox as inbox_store
 from bot.store import menus as menus_of_staff
 from bot.store import migrate as versions
-from bot.store import outbox, rate_limit, retention
+from bot.store import outbox, rate_limit, retention, unread
 from bot.store.database import Database
 from bot.store.opening import open_database
 from bot.store.schema import inbox
@@ -244,7 +244,7 @@ def _backlog(conn: Connection) -> dict[str, int]:
     return {
         "inbox": inbox_store.waiting(conn),
         "outbox": outbox.waiting(conn),
-        "person": inbox_store.set_aside_count(conn),
+        "person": inbox_store.set_aside_count(conn) + unread.count(conn),
     }
 
 

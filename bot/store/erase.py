@@ -10,7 +10,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection, delete, or_, select
 
-from bot.store import audit, conversations, timers
+from bot.store import audit, conversations, timers, unread
 from bot.store.database import scrub_after
 from bot.store.schema import (
     clients,
@@ -62,6 +62,7 @@ def staff(conn: Connection, person_id: int, now: datetime, actor: str) -> None:
 def _person(conn: Connection, person_id: int, chat_id: int) -> None:
     conn.execute(delete(outbox).where(or_(outbox.c.person_id == person_id, outbox.c.chat_id == chat_id)))
     conn.execute(delete(inbox).where(inbox.c.chat_id == chat_id, inbox.c.status == "set_aside"))
+    unread.forget(conn, chat_id)
     timers.forget_chat(conn, chat_id)
     conversations.forget(conn, chat_id)
     conn.execute(delete(people).where(people.c.id == person_id))

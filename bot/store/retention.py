@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, Delete, delete, select, update
 
-from bot.store import audit, encouragement_history, erase, inbox, invitations, outbox, rate_limit
+from bot.store import audit, encouragement_history, erase, inbox, invitations, outbox, rate_limit, unread
 from bot.store.database import scrub_after
 from bot.store.schema import clients, flags, readings, words
 from core.care import Status
@@ -20,10 +20,10 @@ STRANGERS = timedelta(hours=1)  # after that they may hear their one answer agai
 
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """How long. inbox: keys of handled events (what was in them goes when they are handled). sent: what became of
-    messages, and their occasions (what they said goes when they are sent). left: the data of clients who left.
-    side_notes: early weights; the guard looks back over one cycle, of 42 days at most. withdrawn: readings taken
-    back. words: between clients and coaches. audit: who did what, without content."""
+    """How long. inbox: keys of handled events (what was in them goes when they are handled), updates nobody could read.
+    sent: what became of messages, and their occasions (what they said goes when they are sent). left: the data of
+    clients who left. side_notes: early weights; the guard looks back over one cycle, of 42 days at most. withdrawn:
+    readings taken back. words: between clients and coaches. audit: who did what, without content."""
 
     inbox: timedelta = timedelta(days=30)
     sent: timedelta = timedelta(days=90)
@@ -45,6 +45,7 @@ def tidy(conn: Connection, now: datetime, kept: Kept) -> int:
 def _tidied(conn: Connection, now: datetime, kept: Kept) -> Iterable[int]:
     yield outbox.purge_strangers(conn, now - STRANGERS)
     yield inbox.purge(conn, now - kept.inbox)
+    yield unread.purge(conn, now - kept.inbox)
     yield outbox.purge(conn, now - kept.sent)
     yield invitations.purge(conn, now - kept.inbox)
     yield encouragement_history.purge(conn, now)

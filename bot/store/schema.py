@@ -193,6 +193,18 @@ inbox = Table(
     sqlite_autoincrement=True,
 )
 
+unread = Table(  # updates that could not be read
+    "unread",
+    metadata,
+    key(),
+    Column("key", Text, unique=True),  # as in inbox; NULL: it said none
+    Column("chat_id", BigInteger, index=True),
+    Column("received_at", Instant, nullable=False, index=True),
+    Column("body", Text),  # its bytes, in base 64
+    Column("why", Text, nullable=False),
+    sqlite_autoincrement=True,
+)
+
 outbox = Table(
     "outbox",
     metadata,

@@ -9,6 +9,8 @@ from typing import Any
 from sqlalchemy import BigInteger, DateTime, Dialect, Integer, Text
 from sqlalchemy.types import TypeDecorator
 
+from bot.foundation.writable import writable
+
 Key = BigInteger().with_variant(Integer, "sqlite")  # SQLite numbers rows by itself only in INTEGER columns
 
 
@@ -53,9 +55,7 @@ class Typed(TypeDecorator[str]):
     cache_ok = True
 
     def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
-        if value is None or (value.isascii() and "\0" not in value):
-            return value
-        return value.replace("\0", "").encode("utf-8", "replace").decode("utf-8")
+        return None if value is None else writable(value)
 
     def process_result_value(self, value: Any, dialect: Dialect) -> str | None:
         return None if value is None else str(value)

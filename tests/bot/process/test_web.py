@@ -15,9 +15,10 @@ from bot.foundation.clock import MachineClock
 from bot.foundation.metrics import Metrics
 from bot.process.intake import Answers, keeper
 from bot.process.web import MOST_BYTES, SECRET_HEADER, Webhook, application
-from bot.store import codec
+from bot.store import codec, unread
 from bot.store.schema import inbox as inbox_table
 from bot.transports.request import AiohttpRequest
+from bot.transports.salvage import MOST_KEPT
 from bot.transports.telegram import Telegram
 from demo.messenger import Flood, Messenger
 
@@ -48,11 +49,11 @@ class Keeping:
         self._keep = keeper(database, MachineClock(), lambda: None)
         self.fail = 0
 
-    async def __call__(self, events):
+    async def __call__(self, events, aside):
         if self.fail:
             self.fail -= 1
             raise OSError("disk full")
-        await self._keep(events)
+        await self._keep(events, aside)
 
 
 @asynccontextmanager
@@ -159,23 +160,32 @@ def test_an_update_repeated_is_kept_once_and_confirmed_every_time(play):
 
 
 @pytest.mark.parametrize(
-    ("body", "status"),
+    "body",
     [
-        pytest.param(b"{", 400, id="not-json"),
-        pytest.param(b"[" * 100_000, 400, id="nested-without-end"),
-        pytest.param(b"\xff\xfe", 400, id="not-text"),
-        pytest.param(b"[1]", 400, id="not-an-object"),
-        pytest.param({"message": {}}, 400, id="no-id"),
-        pytest.param({"update_id": True}, 400, id="an-id-that-is-no-number"),
-        pytest.param({"update_id": 5, "message": {"message_id": "new form"}}, 200, id="a-form-that-came-later"),
-        pytest.param({"update_id": 5, "brand_new": {}}, 200, id="a-kind-that-came-later"),
-        pytest.param(b" " * (MOST_BYTES + 1), 413, id="too-long"),
+        pytest.param(b"{", id="not-json"),
+        pytest.param(b"[" * 100_000, id="nested-without-end"),
+        pytest.param(b"\xff\xfe\0", id="not-text"),
+        pytest.param(b"[1]", id="not-an-object"),
+        pytest.param({"message": {}}, id="no-id"),
+        pytest.param({"update_id": True}, id="an-id-that-is-no-number"),
+        pytest.param({"update_id": 5, "message": {"message_id": "new form"}}, id="a-form-that-came-later"),
+        pytest.param({"update_id": 5, "brand_new": {}}, id="a-kind-that-came-later"),
+        pytest.param(UPDATE | {"message": UPDATE["message"] | {"date": 10**18}}, id="a-date-nobody-lives-in"),
+        pytest.param(
+            UPDATE | {"message": UPDATE["message"] | {"chat": {"id": 2**70, "type": "private"}}}, id="a-large-id"
+        ),
+        pytest.param(b" " * (MOST_BYTES + 1), id="too-long"),
     ],
 )
-def test_what_is_not_an_update_is_refused_and_what_came_later_is_confirmed(play, body, status):
+def test_what_cannot_be_read_is_set_aside_and_confirmed_and_the_next_one_is_kept(play, body):
     async def scene(s):
-        assert await s.push(body) == status
+        assert await s.push(body) == 200
         assert s.texts() == []
+        (aside,) = s.database.read_now(unread.kept)
+        given = body if isinstance(body, bytes) else json.dumps(body).encode()
+        assert aside.body == given[:MOST_KEPT]
+        assert await s.push(UPDATE) == 200
+        assert s.texts() == ["82.4"]
 
     play(scene)
 
@@ -187,7 +197,9 @@ def test_a_long_body_that_does_not_say_so_is_cut_off(play):
                 yield b" " * 65_536
 
         status, _ = await s.ask("/updates", data=pieces(), headers={SECRET_HEADER: SECRET})
-        assert status == 413
+        assert status == 200
+        (aside,) = s.database.read_now(unread.kept)
+        assert len(aside.body) == MOST_KEPT
 
     play(scene)
 
