@@ -42,6 +42,9 @@ class Settings(BaseSettings):
     token           the bot's token; needed by everything that talks to the messenger
     api_base_url    where the Bot API is: the platform, a local Bot API server, or the local messenger
     database_url    SQLAlchemy address; SQLite in the user's data folder unless set
+    keys_url        where the keys of people are; beside an SQLite database, else in the user's data folder, unless set
+    master_key, master_key_file   what wraps those keys, in base 64; beside them, made at the first start, unless set
+    key_service     package.module:function that makes something else to wrap them
     sqlite_synchronous  FULL survives a power cut, NORMAL a killed process
     send_rate, chat_rate, group_per_minute   what we allow ourselves, over all workers
     poll_timeout    seconds a long poll may wait
@@ -59,6 +62,10 @@ class Settings(BaseSettings):
     token: SecretStr | None = None
     api_base_url: str = "https://api.telegram.org"
     database_url: str = Field(default_factory=default_database)
+    keys_url: str = ""
+    master_key: SecretStr | None = None
+    master_key_file: str = ""
+    key_service: str = ""
     sqlite_synchronous: Literal["FULL", "NORMAL"] = "FULL"
 
     send_rate: Annotated[int, Field(ge=1, le=1000)] = 28

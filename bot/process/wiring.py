@@ -164,7 +164,14 @@ def service(
 
     async def housekeeping() -> int:
         await store.write(retention.tidy, clock.now(), kept)
+        store.keyring.destroy_passing(clock.now())
         return 0
+
+    async def erasures() -> int:
+        done = await store.finish_erasures()
+        if done:
+            delivery.bell.ring()
+        return done
 
     async def set_menus() -> int:
         for menu in (found := await store.read(menus_of_staff.stale, VERSION)):
@@ -187,6 +194,7 @@ def service(
             turns=turns,
             sweep=sweep,
             housekeeping=housekeeping,
+            erasures=erasures,
             next_due=next_due,
             metrics=metrics,
             clock=clock,

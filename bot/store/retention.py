@@ -8,8 +8,7 @@ from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, Delete, delete, select, update
 
-from bot.store import audit, encouragement_history, erase, inbox, invitations, outbox, rate_limit, unread
-from bot.store.database import scrub_after
+from bot.store import audit, encouragement_history, erase, erasures, inbox, invitations, outbox, rate_limit, unread
 from bot.store.schema import clients, flags, readings, words
 from core.care import Status
 from core.reading import How
@@ -53,20 +52,22 @@ def _tidied(conn: Connection, now: datetime, kept: Kept) -> Iterable[int]:
     yield rate_limit.forget(conn, now)
     yield _quiet(conn, now)
     yield _gone(
-        conn, delete(readings).where(readings.c.how == How.EARLY.value, readings.c.taken_at < now - kept.side_notes)
+        conn,
+        now,
+        delete(readings).where(readings.c.how == How.EARLY.value, readings.c.taken_at < now - kept.side_notes),
     )
-    yield _gone(conn, delete(readings).where(readings.c.withdrawn_at < now - kept.withdrawn))
-    yield _gone(conn, delete(words).where(words.c.at < now - kept.words))
+    yield _gone(conn, now, delete(readings).where(readings.c.withdrawn_at < now - kept.withdrawn))
+    yield _gone(conn, now, delete(words).where(words.c.at < now - kept.words))
     for client_id in _long_gone(conn, now - kept.left):
         erase.client(conn, client_id, now, actor="retention")
         yield 1
 
 
-def _gone(conn: Connection, old: Delete) -> int:
+def _gone(conn: Connection, now: datetime, old: Delete) -> int:
     """Delete what is kept no longer, so that nothing of it stays in the file either; how many rows."""
     count = conn.execute(old).rowcount
     if count:
-        scrub_after(conn)
+        erasures.owe(conn, now)
     return count
 
 

@@ -12,8 +12,10 @@ from datetime import datetime
 
 from sqlalchemy import Connection, delete, func, select
 
+from bot.store import owners
 from bot.store.dialect import insert_new
 from bot.store.schema import unread
+from bot.store.sealed import is_whole, secret
 
 MOST = 10_000  # rows; whatever goes wrong on the other side, the disk does not fill with it
 
@@ -30,13 +32,17 @@ class Unread:
 
 def put(conn: Connection, aside: Sequence[Unread], now: datetime) -> int:
     """Keep updates, up to `MOST`; those whose key is there already are left out. How many are new."""
-    room = MOST - count(conn) if aside else 0
+    if not aside:
+        return 0
+    room = MOST - count(conn)
+    keys = owners.of_chats(conn, [one.chat_id for one in aside if one.chat_id is not None])
+    nobodys = owners.passing(conn, now)
     rows = [
         {
             "key": one.key,
             "chat_id": one.chat_id,
             "received_at": now,
-            "body": b64encode(one.body).decode(),
+            "body": secret(keys.get(one.chat_id or 0, nobodys), b64encode(one.body).decode()),
             "why": one.why,
         }
         for one in aside[: max(room, 0)]
@@ -47,7 +53,11 @@ def put(conn: Connection, aside: Sequence[Unread], now: datetime) -> int:
 def kept(conn: Connection, limit: int = 100) -> tuple[Unread, ...]:
     """Return the newest, oldest first."""
     rows = conn.execute(select(unread).order_by(unread.c.id.desc()).limit(limit)).all()
-    return tuple(Unread(r.key, r.chat_id, b64decode(r.body or ""), r.why) for r in reversed(rows))
+    return tuple(Unread(r.key, r.chat_id, _bytes(r.body), r.why) for r in reversed(rows))
+
+
+def _bytes(body: str | None) -> bytes:
+    return b"" if body is None or not is_whole(body) else b64decode(body)
 
 
 def count(conn: Connection) -> int:
@@ -61,7 +71,7 @@ def forget(conn: Connection, chat_id: int) -> int:
     gone = [
         r.id
         for r in conn.execute(select(unread.c.id, unread.c.chat_id, unread.c.body))
-        if r.chat_id == chat_id or (r.chat_id is None and said in b64decode(r.body or ""))
+        if r.chat_id == chat_id or (r.chat_id is None and said in _bytes(r.body))
     ]
     if gone:
         conn.execute(delete(unread).where(unread.c.id.in_(gone)))

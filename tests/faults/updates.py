@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import argparse
 import asyncio
+import copy
 import json
 import os
 import random
@@ -146,7 +147,7 @@ def _mutate(draw: random.Random, update: dict[str, Any]) -> None:
                 WRONG
             )
         case _:
-            holder[key] = draw.choice(WRONG)
+            holder[key] = copy.deepcopy(draw.choice(WRONG))
 
 
 def _places(value: Any) -> Iterator[tuple[Any, Any]]:
