@@ -1,11 +1,12 @@
 """`samehour backup` and `restore`: the whole database in one file, as it was at one instant.
 
-    backup(to)                    while the bot runs, and without holding it up
+    backup(to, key=...)           while the bot runs, and without holding it up
     restore(source, force=...)    into a database nobody uses; what is there goes only when `force` says so
 
 SQLite is copied by its own online backup: in one step, so what is written meanwhile is in it wholly or not at all.
-PostgreSQL is dumped by its own `pg_dump`, in one snapshot. A backup is readable by its owner alone: it holds what the
-database holds, and what is erased later stays in it.
+PostgreSQL is dumped by its own `pg_dump`, in one snapshot. A backup is readable by its owner alone. It holds what the
+database holds, sealed as it is, and no key: who is erased later is unreadable in it, and is erased again when it is put
+in place. It can be sealed as a whole, to a public key.
 """
 
 from __future__ import annotations
@@ -18,31 +19,35 @@ import subprocess
 from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from sqlalchemy import Engine, text
 from sqlalchemy.engine import URL
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.foundation import config
+from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError
+from bot.foundation.private import private_file, private_folder
+from bot.operator import sealed_file
 from bot.store import migrate as versions
 from bot.store.database import Database
-from bot.store.opening import open_database, unreachable
+from bot.store.opening import forget_destroyed, open_database, own_keys, unreachable
 
 SQLITE, POSTGRESQL = b"SQLite format 3\0", b"PGDMP"  # how a backup of each begins
 _VERSION = re.compile(r"^COPY \S*alembic_version .*?;\n(\S+)\n", re.MULTILINE)
 _MAJOR = re.compile(r"\) (\d+)")
 
 
-def backup(to: Path) -> str:
-    """Copy the database into `to`; return what was written.
+def backup(to: Path, key: str = "") -> str:
+    """Copy the database into `to`; return what was written. key: a public key to seal it to, "" for none.
 
     Raises: OperatorError when `to` exists, or the database or its tool is missing.
     """
     if to.exists():
         raise OperatorError(f"{to} exists already.", "Name a file that does not.")
     database = open_database(config.read())
-    part = to.with_name(f"{to.name}.part")
+    part, whole = to.with_name(f"{to.name}.part"), to.with_name(f"{to.name}.whole")
     try:
         _private(part)
         if database.file is not None:
@@ -51,26 +56,33 @@ def backup(to: Path) -> str:
             _postgresql(database.engine.url, "pg_dump", _major(database.engine)).run(
                 "--format=custom", "--no-owner", f"--file={part}"
             )
+        if key:
+            whole.unlink(missing_ok=True)
+            part.rename(whole)
+            sealed_file.seal(whole, part, key)
         _to_disk(part)
         part.replace(to)
     except OSError as error:
         raise OperatorError(f"{to} cannot be written ({error.strerror}).", "Name another place.") from None
     finally:
         part.unlink(missing_ok=True)
+        whole.unlink(missing_ok=True)
         database.close()
     return f"Wrote {to} ({to.stat().st_size:,} bytes)."
 
 
-def restore(source: Path, *, force: bool = False) -> str:
-    """Put a backup in place; return what happened.
+def restore(source: Path, *, force: bool = False, key_file: Path | None = None) -> str:
+    """Put a backup in place; return what happened. Whoever was erased since does not come back.
 
-    force: even if there is a database: everything in it is lost.
+    force: even if there is a database: everything in it is lost.  key_file: the private key of a sealed backup.
 
     Raises: OperatorError when there is no backup, it is damaged, or from a newer version; when somebody uses the
     database; when there is one and nobody said `force`.
     """
     if not source.is_file():
         raise OperatorError(f"There is no file {source}.", "Name a file written by `samehour backup`.")
+    if sealed_file.is_sealed(source):
+        return _restore_sealed(source, force, key_file)
     database = open_database(config.read())
     try:
         kind = POSTGRESQL if database.file is None else SQLITE
@@ -81,11 +93,29 @@ def restore(source: Path, *, force: bool = False) -> str:
                 )
         if database.file is None or database.file.exists():
             _refuse_unless(database, force=force)
-        version = _restore_sqlite(source, database.file) if database.file else _restore_postgresql(source, database)
+        version = _restore_sqlite(source, database) if database.file else _restore_postgresql(source, database)
+        again = _forget(database) if version == versions.head() else 0
     finally:
         database.close()
     next_step = "`samehour check`" if version == versions.head() else "`samehour migrate`, then `samehour check`"
-    return f"The backup is in place. Run {next_step}."
+    said = f" {again} people who were erased since are erased in it." if again else ""
+    return f"The backup is in place.{said} Run {next_step}."
+
+
+def _restore_sealed(source: Path, force: bool, key_file: Path | None) -> str:
+    if key_file is None:
+        raise OperatorError(f"{source} is sealed.", "Name the key that opens it: --key-file FILE.")
+    with TemporaryDirectory(prefix="samehour-restore-") as folder:  # for its owner alone
+        whole = Path(folder) / "whole"
+        sealed_file.open_sealed(source, whole, key_file)
+        return restore(whole, force=force)
+
+
+def _forget(database: Database) -> int:
+    """Erase anew whoever was erased since the backup; how many."""
+    if not database.write_now(own_keys, database.keyring):
+        return 0  # `check` says that the keys are not those of this database
+    return database.write_now(forget_destroyed, database.keyring, now())
 
 
 def _refuse_unless(database: Database, *, force: bool) -> None:
@@ -128,7 +158,7 @@ def _there(file: Path) -> Path:
 def _private(file: Path) -> None:
     """Make an empty file that only its owner can read."""
     file.unlink(missing_ok=True)
-    os.close(os.open(file, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+    private_file(file)
 
 
 def _to_disk(file: Path) -> None:
@@ -157,8 +187,10 @@ def _copy(source: Path, to: Path) -> str | None:
     return version[0] if version else None
 
 
-def _restore_sqlite(source: Path, file: Path) -> str:
-    file.parent.mkdir(parents=True, exist_ok=True)
+def _restore_sqlite(source: Path, database: Database) -> str:
+    file = database.file
+    assert file is not None
+    private_folder(file.parent)
     part = file.with_name(f"{file.name}.part")
     try:
         _private(part)

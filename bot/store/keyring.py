@@ -44,7 +44,7 @@ from bot.foundation.config import data_folder
 from bot.foundation.errors import OperatorError
 from bot.foundation.private import make_private
 from bot.store import master
-from bot.store.master import LENGTH, Wrapper
+from bot.store.master import LENGTH, CannotUnwrap, Wrapper
 
 PASSING_FOR = timedelta(weeks=5)
 _VERSION = b"\x01"
@@ -92,6 +92,10 @@ def master_file(keys: str) -> Path:
     if url.get_backend_name() == "sqlite":
         return Path(str(url.database)).with_suffix(".master")
     return data_folder() / "samehour.master"
+
+
+def _following(file: Path) -> Path:
+    return file.with_name(f"{file.name}.next")
 
 
 def _engine(url: URL) -> Engine:
@@ -154,12 +158,32 @@ class Keyring:
         """What wraps the keys. A master key is made with the first of them, never for keys that are there."""
         if self._wrapper is None:
             assert self.master_file is not None
-            self._wrapper = master.in_file(self.master_file, make=not self._holds_keys())
+            self._wrapper = self._of_file(self.master_file)
         return self._wrapper
 
-    def _holds_keys(self) -> bool:
+    def _of_file(self, file: Path) -> Wrapper:
+        """The master key of a file, or the one that was about to take its place when a rotation was cut short."""
         with self._engine.connect() as conn:
-            return conn.execute(select(_keys.c.id).limit(1)).first() is not None
+            wrapped_by = conn.execute(select(_keys.c.wrapped_by).limit(1)).scalar_one_or_none()
+        found = master.in_file(file, make=wrapped_by is None)
+        following = _following(file)
+        if wrapped_by is not None and wrapped_by != found.name and following.exists():
+            following.replace(file)
+            found = master.in_file(file, make=False)
+        return found
+
+    def rotate_file(self) -> int:
+        """Wrap all keys anew with a new master key, in place of the one in its file; how many keys.
+
+        The new one is on disk before any key is wrapped by it, and stands beside the old one until all are.
+        """
+        assert self.master_file is not None
+        self.check()
+        new, following = master.MasterKey.new(), _following(self.master_file)
+        master.write(following, new, over=True)
+        count = self.rewrap(new)
+        following.replace(self.master_file)
+        return count
 
     @property
     def id(self) -> str:
@@ -329,7 +353,14 @@ class Keyring:
             return None
         if len(self._ciphers) >= _MOST:
             self._ciphers.clear()
-        cipher = self._ciphers[key] = AESGCM(self.wrapper.unwrap(b64decode(wrapped), number))
+        try:
+            plain = self.wrapper.unwrap(b64decode(wrapped), number)
+        except CannotUnwrap:
+            if self.master_file is None:
+                raise
+            self._wrapper = None  # rotated by another process, perhaps: then the file has the new one
+            plain = self.wrapper.unwrap(b64decode(wrapped), number)
+        cipher = self._ciphers[key] = AESGCM(plain)
         return cipher
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from pathlib import Path
 
 from sqlalchemy import Connection, select
@@ -9,8 +10,9 @@ from sqlalchemy.engine import make_url
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.foundation import config
+from bot.foundation.clock import now
 from bot.foundation.errors import BadSettings, CannotReach, OperatorError
-from bot.store import master
+from bot.store import erase, master
 from bot.store.database import Database
 from bot.store.dialect import upsert
 from bot.store.keyring import Keyring, default_url
@@ -53,10 +55,14 @@ def _wrapper(settings: config.Settings) -> Wrapper | None:
     return None
 
 
+def keyring_of(conn: Connection) -> str | None:
+    """Return which keyring is this database's; None while it has none."""
+    return conn.execute(select(settings_table.c.value).where(settings_table.c.key == KEYRING)).scalar_one_or_none()
+
+
 def own_keys(conn: Connection, keyring: Keyring) -> bool:
     """Whether these are the keys of this database; those of one in which nobody is are the first that come."""
-    mine = conn.execute(select(settings_table.c.value).where(settings_table.c.key == KEYRING)).scalar_one_or_none()
-    if mine == keyring.id:
+    if keyring_of(conn) == keyring.id:
         return True
     if conn.execute(select(people.c.id).limit(1)).first() or conn.execute(select(clients.c.id).limit(1)).first():
         return False
@@ -64,12 +70,28 @@ def own_keys(conn: Connection, keyring: Keyring) -> bool:
     return True
 
 
+def forget_destroyed(conn: Connection, keyring: Keyring, at: datetime) -> int:
+    """Erase whoever was erased before: a backup that was put in place does not bring them back. How many."""
+    gone = keyring.destroyed()
+    if not gone:
+        return 0
+    theirs = [r.id for r in conn.execute(select(clients.c.id, clients.c.key_id)) if r.key_id in gone]
+    for client_id in theirs:
+        erase.client(conn, client_id, at, actor="restore")
+    staff = [r.id for r in conn.execute(select(people.c.id, people.c.key_id)) if r.key_id in gone]
+    for person_id in staff:
+        erase.staff(conn, person_id, at, actor="restore")
+    return len(theirs) + len(staff)
+
+
 def check_keys(database: Database) -> None:
     """Make sure that the keys are there, are those of this database, and can be unwrapped. The schema is ours.
 
     Raises: OperatorError.
     """
-    if not database.write_now(own_keys, database.keyring):
+    if database.write_now(own_keys, database.keyring):
+        database.write_now(forget_destroyed, database.keyring, now())
+    else:
         raise OperatorError(
             f"The keys in {database.keyring.url.render_as_string()} are not those of this database.",
             "Set SAMEHOUR_KEYS_URL to where they are, or put them back from their copy.",

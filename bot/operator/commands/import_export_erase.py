@@ -23,7 +23,7 @@ from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError, UsageError
 from bot.operator import imports
 from bot.operator.imports import Fate, Line
-from bot.store import audit, caseload, erase, readings, staff
+from bot.store import audit, caseload, erase, erasures, readings, staff
 from bot.store import migrate as versions
 from bot.store.clients import Client
 from bot.store.database import Database
@@ -235,7 +235,11 @@ def erase_client(name: str, coach: str, sure: Callable[[int], bool]) -> str:
         if not sure(number):
             return "Nothing was erased."
         database.write_now(erase.client, client.id, now(), audit.OPERATOR)
-    return f"Client {client.id} is erased, with {number} readings. Backups made before still have them."
+        left = database.read_now(erasures.owed)
+    said = (
+        f"Client {client.id} is erased, with {number} readings; of backups made before nobody can read them any more."
+    )
+    return said if left is None else f"{said} The log is emptied as soon as nobody reads it."
 
 
 def on_terminal(number: int) -> bool:

@@ -24,7 +24,7 @@ from bot.store import schema as tables
 from bot.store.database import Database
 from core.care import Status
 from core.reading import How
-from tests.bot.practice import BEN, MONDAY, ROWAN, SLOT, Practice, add_client, add_coach, rowan_and_ada, weight
+from tests.bot.practice import BEN, MONDAY, ROWAN, SLOT, Practice, add_client, add_coach, rename, rowan_and_ada, weight
 
 AT = datetime(2025, 11, 3, 7, 30, tzinfo=UTC)
 Samehour = Callable[..., tuple[int, str, list[str]]]
@@ -199,7 +199,7 @@ def test_slots_are_those_of_who_is_asked(samehour: Samehour, store: Database, pr
     )
     store.write_now(
         lambda conn: conn.execute(
-            update(tables.clients).where(tables.clients.c.name == "Ben").values(status=Status.LEFT.value)
+            update(tables.clients).where(tables.clients.c.id != practice.ada).values(status=Status.LEFT.value)
         )
     )
     (event,) = events(samehour("export", "--coach", "Rowan", "--to", "ics", "--names")[1])
@@ -229,16 +229,7 @@ def test_an_export_is_in_the_audit_trail_without_content(
 def test_a_client_is_erased_to_the_last_byte(
     samehour: Samehour, store: Database, practice: Practice, tmp_path: Path
 ) -> None:
-    store.write_now(
-        lambda conn: conn.execute(
-            update(tables.clients).where(tables.clients.c.id == practice.ada).values(name="Quillfeather")
-        )
-    )
-    store.write_now(
-        lambda conn: conn.execute(
-            update(tables.people).where(tables.people.c.name == "Ada").values(name="Quillfeather")
-        )
-    )
+    store.write_now(rename, practice.ada, "Quillfeather")
     code, out, err = samehour("erase", "quillfeather", "--coach", "rowan", "--yes")
     assert (code, err) == (0, [])
     assert out.startswith(f"Client {practice.ada} is erased, with 3 readings.")

@@ -5,15 +5,16 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
-from sqlalchemy import insert, select, text, update
+from sqlalchemy import select, text, update
 
-from bot.store import clients, coach_thread, erase, invitations, outbox, people, retention
+from bot.store import clients, coach_thread, erase, invitations, outbox, people, retention, staff
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.invitations import Kind
 from bot.store.outbox import Outgoing
 from bot.store.retention import Kept
 from bot.store.schema import metadata
+from core.care import Plan
 from core.dialogue.client.effects import PassOn, Raise, Record, SetGoal, SetTimer
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.messages import CoachWrites, Forgotten
@@ -22,8 +23,9 @@ from core.dialogue.client.states import Setting, State
 from core.dialogue.kit.effects import Erase, Say
 from core.dialogue.kit.events import Text
 from core.watching.flags import Code, flag
-from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, Practice, add_client, rowan_and_ada, weight
+from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, Practice, add_client, rename, rowan_and_ada, weight
 from tests.bot.steps import Puppet, arrive, queued, rows, say, work
+from tests.bot.store.bytes_of import mark_of, stored
 
 SECRETS = ("Quillfeather", "77.31", "knee-of-glass", "purple-scales", "Zanzibar-note", "77.29", "torn-page")
 SECOND, DAY = timedelta(seconds=1), timedelta(days=1)
@@ -35,8 +37,7 @@ def live(database: Database) -> Practice:
     ada = practice.ada
 
     def known(conn):
-        conn.execute(update(tables.clients).where(tables.clients.c.id == ada).values(name="Quillfeather"))
-        conn.execute(update(tables.people).where(tables.people.c.chat_id == ADA).values(name="Quillfeather"))
+        rename(conn, ada, "Quillfeather")
         client = clients.by_chats(conn, [ADA])[ADA]
         coach_thread.note(conn, client, practice.coach, "Zanzibar-note", NOW)
         invitations.make(conn, Kind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada)
@@ -65,32 +66,34 @@ def live(database: Database) -> Practice:
     return practice
 
 
-def contents(database: Database) -> bytes:
-    """Everything that is kept: the bytes of the files, or all rows on a server whose files are not ours to read."""
-    if database.file is not None:
-        folder, name = database.file.parent, database.file.name
-        return b"".join(path.read_bytes() for path in sorted(folder.glob(f"{name}*")))
+def contents(database: Database) -> str:
+    """Everything that is kept, as whoever has the keys can read it."""
 
     def dump(conn):
-        return "".join(str(conn.execute(select(table)).all()) for table in metadata.sorted_tables).encode()
+        return "".join(str(conn.execute(select(table)).all()) for table in metadata.sorted_tables)
 
     return database.read_now(dump)
 
 
 def found(database: Database) -> list[str]:
-    kept = contents(database)
-    return [secret for secret in SECRETS if secret.encode() in kept]
+    kept = contents(database) + stored(database).decode("latin-1")
+    return [secret for secret in SECRETS if secret in kept]
 
 
-def test_the_secrets_are_there_before(database: Database) -> None:
+def test_the_secrets_are_there_before_and_can_be_read_with_the_keys_alone(database: Database) -> None:
     live(database)
     assert found(database) == list(SECRETS)
+    assert not [secret for secret in SECRETS if secret.encode() in stored(database)]
 
 
 def test_nothing_of_a_forgotten_client_stays_in_the_database_or_its_log(database: Database) -> None:
     live(database)
+    mark = mark_of(database, ADA)
+    assert mark in stored(database)
     say(database, Puppet([Erase(Forgotten())]), "forget Quillfeather")
     assert found(database) == []
+    if database.file is not None:  # a server has overwritten what is deleted once VACUUM has passed; see test_vault
+        assert mark not in stored(database)
     assert queued(database, ADA) == [Forgotten()]
     assert queued(database, ROWAN) == []
     assert [(row.actor, row.action) for row in rows(database, tables.audit)][-1][1] == "erased"
@@ -128,9 +131,7 @@ def test_a_forgotten_coach_leaves_their_clients_in_place_without_a_coach(databas
 
     def forget(conn):
         rowan = people.coach(conn, practice.coach)
-        conn.execute(
-            insert(tables.templates), {"coach_id": practice.coach, "name": "t", "plan": "{}", "created_at": NOW}
-        )
+        staff.save_template(conn, practice.coach, "t", Plan(), NOW)
         erase.staff(conn, rowan.person_id, NOW, "coach/1")
 
     database.write_now(forget)
@@ -138,7 +139,7 @@ def test_a_forgotten_coach_leaves_their_clients_in_place_without_a_coach(databas
     assert (ada.id, ada.coach_id) == (practice.ada, None)
     for table in (tables.coaches, tables.notes, tables.templates, tables.invitations):
         assert rows(database, table) == [], table.name
-    assert b"Zanzibar-note" not in contents(database)
+    assert "Zanzibar-note" not in contents(database)
     assert [row.chat_id for row in rows(database, tables.people)] == [ADA]
 
 
@@ -152,20 +153,6 @@ def test_whoever_left_long_ago_is_forgotten_and_whoever_left_lately_is_not(datab
     database.write_now(retention.tidy, NOW + timedelta(days=365, seconds=1), kept)
     assert rows(database, tables.clients) == []
     assert found(database) == []
-
-
-def test_an_erased_page_does_not_live_on_in_the_log(tmp_path: Path, sqlite_template: bytes) -> None:
-    """The log holds older copies of pages until it is emptied; that is what `scrub_after` is for."""
-    path = tmp_path / "samehour.db"
-    path.write_bytes(sqlite_template)
-    database = Database(f"sqlite:///{path}")
-    practice = live(database)
-    with database.engine.begin() as conn:  # past `Database.write`, so nothing empties the log
-        erase.client(conn, practice.ada, NOW)
-    assert found(database)
-    database.write_now(lambda conn: erase.scrub_after(conn))
-    assert found(database) == []
-    database.close()
 
 
 @pytest.mark.parametrize("pragma", ["secure_delete", "foreign_keys"])
