@@ -16,6 +16,7 @@ from tempfile import TemporaryDirectory
 from types import TracebackType
 from typing import Self
 
+from bot.foundation.private import private_file
 from demo import tape as t
 from demo.machine import Machine
 from demo.messenger import CannotDo, Flood, Messenger, Seen
@@ -200,6 +201,8 @@ class Player:
             return
         at = f"{self._now.astimezone(self.tape.zone):%Y-%m-%d-%H%M}"
         path = self._pictures / f"{at}-{name.casefold()}-{message.filename}"
+        path.unlink(missing_ok=True)
+        private_file(path)
         path.write_bytes(message.content)
         self.played.pictures.append(path)
 

@@ -52,7 +52,8 @@ class Settings(BaseSettings):
     sweep_every     seconds between looks at what is due
     turn_workers    batches of turns at once in one process (PostgreSQL only): one decides while the other waits for the
                     server. They share one interpreter, so for more turns start more processes
-    health_port     port of /healthz, /readyz and /metrics while polling; 0 for none
+    health_host, health_port   where /healthz, /readyz and /metrics are; 0 for nowhere while polling, and with the
+                    webhook otherwise
     keep_*_days     how long is kept: done inbox rows, sent messages, the data of people who left, side notes,
                     readings taken back, words between clients and coaches, the audit trail
     """
@@ -79,6 +80,7 @@ class Settings(BaseSettings):
     webhook_host: str = "127.0.0.1"
     webhook_port: Annotated[int, Field(ge=0, le=65_535)] = 8080
     webhook_path: str = "/updates"
+    health_host: str = "127.0.0.1"
     health_port: Annotated[int, Field(ge=0, le=65_535)] = 0
 
     sweep_every: Seconds = 2.0

@@ -19,7 +19,7 @@ from datetime import datetime, timedelta
 
 FIRST_DELAY = timedelta(seconds=1)
 LONGEST_DELAY = timedelta(minutes=15)
-MOST_ATTEMPTS = 100  # with the longest delay that is about a day, after which most of what we say is stale
+MOST_ATTEMPTS = 200  # with the longest delay that is one day or two: a messenger that is down for a day loses nothing
 MARGIN = timedelta(milliseconds=100)  # the platform counts whole seconds: come back just after
 SHUT_DELAY = timedelta(minutes=1)
 

@@ -6,6 +6,7 @@ what to do about it. Importing this opens nothing and imports no heavy library: 
 
 from __future__ import annotations
 
+import os
 import sys
 from enum import StrEnum
 from pathlib import Path
@@ -230,7 +231,8 @@ def pair_of_keys(
 
 
 def main() -> NoReturn:
-    """Run the command named on the command line, and exit with its code."""
+    """Run the command named on the command line, and exit with its code. What it writes is for its owner's eyes."""
+    os.umask(0o077)
     sys.exit(run(sys.argv[1:]))
 
 

@@ -5,8 +5,11 @@
     GET /readyz           200 when it can do its work, else 503 and which part cannot: database, schema, messenger
     GET /metrics          Prometheus
 
+The last three can be served on a port of their own, which nobody outside reaches.
+
 The secret header is compared in constant time before anything is read; a body is read up to a limit. What is no update,
-or too long for one, is set aside and answered 200: refused, the messenger would send it again and again.
+or too long for one, is set aside and answered 200: refused, the messenger would send it again and again. Whoever does
+not say what they want, or does not go on saying it, is hung up on.
 The messenger repeats whatever is not answered with 2xx, so a failure to commit loses nothing.
 """
 
@@ -24,6 +27,7 @@ from starlette.applications import Starlette
 from starlette.requests import ClientDisconnect, Request
 from starlette.responses import JSONResponse, PlainTextResponse, Response
 from starlette.routing import Route
+from uvicorn.protocols.http.h11_impl import H11Protocol
 
 from bot.foundation import log
 from bot.foundation.clock import Clock
@@ -33,6 +37,9 @@ from bot.transports import salvage
 from bot.transports.telegram import Batch
 
 SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
+HEAD_WITHIN = 10.0  # seconds for a connection to say what it wants, from its beginning or its last answer
+BODY_WITHIN = 10.0  # seconds for a body
+STOP_WITHIN = 5  # seconds from being told to stop until what is open is cut off
 MOST_BYTES = 1_048_576  # an update is a few kilobytes; the platform's longest message is far below this
 
 Probe = Callable[[], Awaitable[bool]]
@@ -64,9 +71,12 @@ class Webhook:
         if not hmac.compare_digest(given, self._secret):
             return PlainTextResponse("who are you?", 401)
         try:
-            body = await _body(request)
+            async with asyncio.timeout(BODY_WITHIN):
+                body = await _body(request)
         except ClientDisconnect:
             return Response(status_code=400)
+        except TimeoutError:
+            return PlainTextResponse("too slow", 408, {"Connection": "close"})
         given = salvage.read(body) if len(body) <= MOST_BYTES else salvage.Broken(body)
         batch = self._reader.read([given], self._clock.now(), body=body)
         try:
@@ -102,7 +112,11 @@ class HttpServer:
             access_log=False,
             lifespan="off",
             server_header=False,
-            timeout_graceful_shutdown=10,
+            timeout_graceful_shutdown=STOP_WITHIN,
+            timeout_keep_alive=75,
+            h11_max_incomplete_event_size=16_384,
+            http=_Impatient,
+            ws="none",
         )
         server = _Quiet(options)
         serving = asyncio.create_task(server.serve())
@@ -113,6 +127,41 @@ class HttpServer:
         await serving
         if self._finish is not None:
             await self._finish()
+
+
+class _Impatient(H11Protocol):
+    """Hangs up on whoever does not say what they want. uvicorn itself waits for ever for the first line."""
+
+    _hang_up: asyncio.TimerHandle | None = None
+
+    def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
+        super().connection_made(transport)
+        self._wait_for_a_request()
+
+    def data_received(self, data: bytes) -> None:
+        super().data_received(data)
+        if self.cycle is not None and not self.cycle.response_complete:  # one is being answered
+            self._wait_no_longer()
+        elif self._hang_up is None and not self.transport.is_closing():
+            self._wait_for_a_request()
+
+    def on_response_complete(self) -> None:
+        super().on_response_complete()
+        self._wait_no_longer()  # from here on uvicorn counts, until there is something of the next request
+        if self.conn.trailing_data[0] and (self.cycle is None or self.cycle.response_complete):
+            self._wait_for_a_request()
+
+    def connection_lost(self, exc: Exception | None) -> None:
+        self._wait_no_longer()
+        super().connection_lost(exc)
+
+    def _wait_for_a_request(self) -> None:
+        self._hang_up = self.loop.call_later(HEAD_WITHIN, self.transport.abort)
+
+    def _wait_no_longer(self) -> None:
+        if self._hang_up is not None:
+            self._hang_up.cancel()
+            self._hang_up = None
 
 
 class _Quiet(uvicorn.Server):
@@ -131,6 +180,11 @@ async def _body(request: Request) -> bytes:
     return bytes(body)
 
 
+def updates_only(webhook: Webhook, path: str) -> Starlette:
+    """Return the application that takes updates, and nothing else."""
+    return Starlette(routes=[Route(path, webhook.__call__, methods=["POST"])])
+
+
 def application(
     probes: Mapping[str, Probe],
     metrics: Metrics,
@@ -138,7 +192,8 @@ def application(
     path: str = "/updates",
     look: Callable[[], Awaitable[None]] | None = None,
 ) -> Starlette:
-    """Return the application. `probes` are asked by /readyz, by name; `look` brings the metrics up to date."""
+    """Return the application that says how it is doing, and takes updates if there is a `webhook`. `probes` are asked
+    by /readyz, by name; `look` brings the metrics up to date."""
 
     async def healthz(_: Request) -> Response:
         return PlainTextResponse("ok")

@@ -62,7 +62,8 @@ class Server(Protocol):
 class Parts:
     """What a process is made of; `bot.process.wiring` chooses them.
 
-    turns, sweep, housekeeping, menus, erasures: one batch each. poller: None where updates are pushed to `server`.
+    turns, sweep, housekeeping, menus, erasures: one batch each. poller: None where updates are pushed to one
+    of the `servers`.
     """
 
     database: Database
@@ -77,7 +78,7 @@ class Parts:
     clock: Clock
     bells: Bells
     poller: Poller | None = None
-    server: Server | None = None
+    servers: tuple[Server, ...] = ()
     menus: Work | None = None
     on_open: Callable[[], Awaitable[None]] | None = None
     close: Callable[[], None] = lambda: None
@@ -152,8 +153,8 @@ class Service:
         self._begin(self._parts.delivery.run(self._stopping))
         if self._parts.poller is not None:
             self._begin(self._parts.poller.run(self._stopping))
-        if self._parts.server is not None:
-            self._begin(self._parts.server.run(self._stopping))
+        for server in self._parts.servers:
+            self._begin(server.run(self._stopping))
         self._schedule()
         _log.info("at work")
 

@@ -12,6 +12,8 @@ and then writes fails at once under WAL when somebody else wrote meanwhile, howe
 from __future__ import annotations
 
 import asyncio
+import os
+import stat
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
@@ -39,7 +41,48 @@ OPTIONS = "-c timezone=UTC -c jit=off"
 _log = log.get("store")
 
 
-def _sqlite_engine(url: URL, synchronous: str) -> Engine:
+class FileGone(OSError):
+    """The file of the database was deleted, moved, replaced or made read-only under us. code: which."""
+
+    def __init__(self, code: str) -> None:
+        super().__init__(f"the database file is {code}")
+        self.code = code
+
+
+class _Place:
+    """Where an SQLite database is, and whether it is still the one that was opened.
+
+    A file that was deleted or moved can be written for as long as it is open, and all of it is lost or elsewhere.
+    """
+
+    def __init__(self, file: Path) -> None:
+        self._names = {"file": str(file), "log": f"{file}-wal"}
+        self._opened: dict[str, tuple[int, int]] = {}
+
+    def opened(self) -> None:
+        """It was just opened."""
+        if "file" not in self._opened:
+            there = os.stat(self._names["file"])
+            self._opened["file"] = (there.st_dev, there.st_ino)
+
+    def check(self) -> None:
+        """Raises: FileGone."""
+        if "file" not in self._opened:
+            return
+        for what, name in self._names.items():
+            try:
+                there = os.stat(name)
+            except OSError:
+                if what in self._opened:
+                    raise FileGone("missing" if what == "file" else "without its log") from None
+                continue
+            if self._opened.setdefault(what, (there.st_dev, there.st_ino)) != (there.st_dev, there.st_ino):
+                raise FileGone("another one")
+            if not there.st_mode & stat.S_IWUSR:
+                raise FileGone("read-only")
+
+
+def _sqlite_engine(url: URL, synchronous: str, place: _Place) -> Engine:
     if not url.database or url.database == ":memory:":
         raise ValueError("the database must be a file: several threads and processes share it")
     engine = create_engine(url, connect_args={"check_same_thread": False, "timeout": BUSY_TIMEOUT / 1000})
@@ -60,6 +103,7 @@ def _sqlite_engine(url: URL, synchronous: str) -> Engine:
             "temp_store=MEMORY",
         ):
             connection.execute(f"PRAGMA {pragma}")
+        place.opened()
 
     @event.listens_for(engine, "begin")
     def _begun(connection: Connection) -> None:
@@ -100,8 +144,11 @@ class Database:
     ) -> None:
         parsed = make_url(url)
         self.is_sqlite = parsed.get_backend_name() == "sqlite"
+        self._place: _Place | None = None
+        self._gone = 0  # how often that was found
         if self.is_sqlite:
-            self.engine = _sqlite_engine(parsed, synchronous)
+            self._place = _Place(Path(str(parsed.database)))
+            self.engine = _sqlite_engine(parsed, synchronous, self._place)
         elif parsed.get_backend_name() == "postgresql":
             self.engine = _postgresql_engine(parsed, threads)
         else:
@@ -121,6 +168,7 @@ class Database:
             with conn.begin():
                 result = work(conn, *args)
             owes = conn.info.pop(erasures.OWED, False)
+        self._still_there()  # before anybody is told that something was stored
         if owes:
             self._finish_erasures()
         return result
@@ -170,7 +218,21 @@ class Database:
 
     def _read(self, work: Callable[..., R], args: tuple[Any, ...]) -> R:
         with self._reading.connect() as conn, conn.begin():
-            return work(conn, *args)
+            result = work(conn, *args)
+        self._still_there()
+        return result
+
+    def _still_there(self) -> None:
+        """Raises: FileGone when what was just written or read is not what the next process will find."""
+        if self._place is None:
+            return
+        try:
+            self._place.check()
+        except FileGone as error:
+            self._gone += 1
+            if self._gone & (self._gone - 1) == 0:  # 1, 2, 4, 8 ...
+                _log.error("the database file is gone: nothing can be stored", code=error.code, attempt=self._gone)
+            raise
 
     async def write(self, work: Work[..., R], *args: Any) -> R:
         """Run `work(conn, *args)` in one transaction; what it returns. Rolled back if it raises."""

@@ -57,9 +57,9 @@ def copy(to: Path) -> str:
     try:
         part.unlink(missing_ok=True)
         private_file(part)
-        with closing(sqlite3.connect(f"{source.absolute().as_uri()}?mode=ro", uri=True)) as old:
-            with closing(sqlite3.connect(part)) as new:
-                old.backup(new)
+        reading = f"{source.absolute().as_uri()}?mode=ro"
+        with closing(sqlite3.connect(reading, uri=True)) as old, closing(sqlite3.connect(part)) as new:
+            old.backup(new)
         with part.open("rb") as handle:
             os.fsync(handle.fileno())
         _overwrite(to)

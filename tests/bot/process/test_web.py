@@ -13,14 +13,16 @@ from telegram import Bot
 
 from bot.foundation.clock import MachineClock
 from bot.foundation.metrics import Metrics
+from bot.process import web
 from bot.process.intake import Answers, keeper
-from bot.process.web import MOST_BYTES, SECRET_HEADER, Webhook, application
+from bot.process.web import MOST_BYTES, SECRET_HEADER, HttpServer, Webhook, application, updates_only
 from bot.store import codec, unread
 from bot.store.schema import inbox as inbox_table
 from bot.transports.request import AiohttpRequest
 from bot.transports.salvage import MOST_KEPT
 from bot.transports.telegram import Telegram
 from demo.messenger import Flood, Messenger
+from tests.faults.balance import free_ports
 
 SECRET = "a-secret-of-some-length"
 
@@ -202,6 +204,105 @@ def test_a_long_body_that_does_not_say_so_is_cut_off(play):
         assert len(aside.body) == MOST_KEPT
 
     play(scene)
+
+
+@asynccontextmanager
+async def running(app, monkeypatch, **limits):
+    """The server as the process runs it, with shorter limits; its port, and what ends it."""
+    for name, seconds in limits.items():
+        monkeypatch.setattr(web, name, seconds)
+    (port,) = free_ports(1)
+    stopping = asyncio.Event()
+    task = asyncio.create_task(HttpServer(app, "127.0.0.1", port).run(stopping))
+    while True:
+        try:
+            _, writer = await asyncio.open_connection("127.0.0.1", port)
+        except OSError:
+            await asyncio.sleep(0.005)
+        else:
+            writer.close()
+            break
+    try:
+        yield port, stopping, task
+    finally:
+        stopping.set()
+        await task
+
+
+def hook_of(keep):
+    class Reader:
+        def read(self, raw, now, confirmed=None, body=None):
+            raise AssertionError("nothing was ever sent whole")
+
+    return Webhook(SECRET, Reader(), keep, Answers(None), MachineClock(), Metrics())
+
+
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        pytest.param(b"", b"", id="nothing"),
+        pytest.param(b"POST /upd", b"", id="half-a-line"),
+        pytest.param(b"POST /updates HTTP/1.1\r\nHost: x\r\nX-Slow", b"", id="half-a-head"),
+        pytest.param(
+            b"POST /updates HTTP/1.1\r\nHost: x\r\n%s: %s\r\nContent-Length: 90\r\n\r\n{"
+            % (SECRET_HEADER.encode(), SECRET.encode()),
+            b"HTTP/1.1 408",
+            id="half-a-body",
+        ),
+        pytest.param(b"GET /healthz HTTP/1.1\r\nHost: x\r\n\r\nGET /hea", b"HTTP/1.1 200", id="half-a-second-one"),
+    ],
+)
+def test_a_connection_on_which_nothing_more_comes_is_hung_up_on(monkeypatch, said, answer):
+    async def scene():
+        app = application({}, Metrics(), hook_of(None))
+        async with running(app, monkeypatch, HEAD_WITHIN=0.2, BODY_WITHIN=0.2) as (port, _, _):
+            reader, writer = await asyncio.open_connection("127.0.0.1", port)
+            writer.write(said)
+            async with asyncio.timeout(10):
+                try:
+                    heard = await reader.read()
+                except ConnectionResetError:
+                    heard = b""
+            assert heard.startswith(answer)
+            writer.close()
+
+    asyncio.run(scene())
+
+
+def test_a_connection_that_goes_on_asking_is_kept(monkeypatch):
+    async def scene():
+        async with running(application({}, Metrics()), monkeypatch, HEAD_WITHIN=0.3) as (port, _, _):
+            reader, writer = await asyncio.open_connection("127.0.0.1", port)
+            for _ in range(4):
+                writer.write(b"GET /healthz HTTP/1.1\r\nHost: x\r\n\r\n")
+                assert b"200 OK" in await reader.readuntil(b"ok")
+                await asyncio.sleep(0.15)
+            writer.close()
+
+    asyncio.run(scene())
+
+
+def test_bodies_held_open_do_not_hold_up_the_end(monkeypatch):
+    async def scene():
+        app = application({}, Metrics(), hook_of(None))
+        async with running(app, monkeypatch, BODY_WITHIN=600, STOP_WITHIN=1) as (port, stopping, task):
+            head = f"POST /updates HTTP/1.1\r\nHost: x\r\n{SECRET_HEADER}: {SECRET}\r\nContent-Length: 90\r\n\r\n{{"
+            held = [await asyncio.open_connection("127.0.0.1", port) for _ in range(20)]
+            for _, writer in held:
+                writer.write(head.encode())
+            await asyncio.sleep(0.1)
+            stopping.set()
+            async with asyncio.timeout(10):
+                await task
+            for _, writer in held:
+                writer.close()
+
+    asyncio.run(scene())
+
+
+def test_where_health_is_served_apart_the_webhook_s_port_takes_updates_and_nothing_else():
+    routes = [route.path for route in updates_only(hook_of(None), "/updates").routes]
+    assert routes == ["/updates"]
 
 
 def test_only_post_is_taken(play):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from datetime import date
+from functools import partial
 from typing import Any
 
 import sqlalchemy as sa
@@ -108,7 +109,11 @@ class _Sealing:
         }
         for name in SEALED:
             key = keys.get(name, by(of_client, "client_id"))
-            self._change(name, lambda row, place, text, key=key: self.ring.seal(key(row), place, text))
+            self._change(name, partial(self._sealed, key))
+
+    def _sealed(self, key: Callable[[Any], str], row: Any, place: str, text: str) -> str:
+        sealed: str = self.ring.seal(key(row), place, text)
+        return sealed
 
     def opened(self) -> None:
         """Store everything in clear again."""
