@@ -16,7 +16,7 @@ class Status(StrEnum):
     LEFT = "left"
 
 
-class Numbers(StrEnum):
+class NumberVisibility(StrEnum):
     """Where a client wants their own numbers to go."""
 
     SHOWN = "shown"
@@ -57,7 +57,7 @@ class Plan:
     per_measure: tuple[tuple[str, int], ...] = ()
     directed_weighing: bool = False
     loss_is_planned: bool = False
-    numbers: Numbers = Numbers.SHOWN
+    numbers: NumberVisibility = NumberVisibility.SHOWN
     own_question: str = ""
     own_better: Better = Better.HIGHER
     baseline_since: datetime | None = None

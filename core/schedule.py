@@ -15,6 +15,8 @@ from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from enum import StrEnum
 
 from core.care import Slot
+from core.measures import MEASURES
+from core.measures.measure import MeasureKind
 
 WEEK = timedelta(days=7)
 SILENTLY_LATE = timedelta(hours=2)  # ours: nobody minds, so nothing is said
@@ -24,10 +26,8 @@ FOLLOW_UP_AFTER = timedelta(hours=24)
 DAY_BEGINS, DAY_ENDS = time(8, 0), time(20, 30)  # when a follow-up may come
 MORNING, EVENING = time(8, 0), time(20, 0)  # of a blood-pressure week
 
-EVERY_CHECK_IN = frozenset(
-    {"energy", "own_question", "sessions_done", "activity_minutes", "strength_days", "session_effort"}
-)
-ONCE = frozenset({"height"})
+EVERY_CHECK_IN = frozenset(m.key for m in MEASURES.values() if m.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY))
+ONCE = frozenset(m.key for m in MEASURES.values() if m.kind is MeasureKind.ONCE)
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,8 +3,9 @@
     python -m demo                      the built-in season
     python -m demo TAPE ...             other scripts (the grammar: demo/tape.py)
     python -m demo --record TAPE ...    play them and write each transcript beside its tape
+    python -m demo --excerpt            write what the README shows of the season: ten lines and a picture
 
-The transcript goes to stdout; where the pictures are goes to stderr, since that differs from run to run.
+The transcript goes to stdout; the folder with the pictures is named on stderr, because it differs from run to run.
 Exit code 0 when everything came as expected, 1 when not (stderr names the lines), 2 for a tape that cannot be read.
 """
 
@@ -30,10 +31,13 @@ def options(arguments: Sequence[str] | None = None) -> argparse.Namespace:
     )
     parser.add_argument("tapes", nargs="*", type=Path, metavar="TAPE", help="scripts; none is the built-in season")
     parser.add_argument("--record", action="store_true", help="write each transcript beside its tape, as NAME.txt")
+    parser.add_argument("--excerpt", action="store_true", help="write what the README shows of the season")
     parser.add_argument("--pictures", type=Path, metavar="FOLDER", help="where pictures go; a new temporary folder")
     given = parser.parse_args(arguments)
     if given.record and not given.tapes:
         parser.error("--record needs a TAPE")
+    if given.excerpt and given.tapes:
+        parser.error("--excerpt is of the built-in season, and takes no TAPE")
     return given
 
 
@@ -52,7 +56,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
             return 2
     folder = given.pictures or Path(tempfile.mkdtemp(prefix="samehour-pictures-"))
     private_folder(folder)
-    worst = max([_play(path, tape, folder, given.record) for path, tape in read])
+    worst = max([_play(path, tape, folder, given) for path, tape in read])
     if any(folder.iterdir()):
         print(f"The pictures are in {folder}", file=sys.stderr)
     elif given.pictures is None:
@@ -60,13 +64,22 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return worst
 
 
-def _play(path: Path, tape: tapes.Tape, pictures: Path, record: bool) -> int:
+def _play(path: Path, tape: tapes.Tape, pictures: Path, given: argparse.Namespace) -> int:
     from demo.player import play  # loads the bot: not before a tape is known to be readable
 
-    played = play(tape, pictures=pictures, write=(lambda line: None) if record else _print)
-    if record:
+    played = play(tape, pictures=pictures, write=(lambda line: None) if given.record or given.excerpt else _print)
+    if given.record:
         path.with_suffix(".txt").write_text(played.text, encoding="utf-8")
         print(f"{path.with_suffix('.txt')}: {len(played.lines)} lines")
+    if given.excerpt and not played.failures:
+        from demo import excerpt
+
+        try:
+            for written in excerpt.write(played):
+                print(written)
+        except excerpt.NotInTheSeason as missing:
+            print(f"{path}: {missing}.", file=sys.stderr)
+            return 1
     for failure in played.failures:
         print(f"{path}, line {failure.number}: {failure.said}.", file=sys.stderr)
     return 1 if played.failures else 0

@@ -9,9 +9,9 @@ from datetime import time
 from zoneinfo import ZoneInfo
 
 from core.client import Background, Caution, Sex
+from core.language import LANGUAGES
 from core.measures import MEASURES
 
-LANGUAGES = ("en", "de", "es", "fr", "pl", "ar")
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 
 

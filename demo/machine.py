@@ -92,7 +92,7 @@ class Machine:
         """Make an operator's invitation to run cohorts; its token."""
         return await self._store.write(_invite_organiser, name, now)
 
-    async def invite_client(self, step: t.Client, coach_chat: int, now: datetime) -> str:
+    async def invite_client(self, step: t.TapeClient, coach_chat: int, now: datetime) -> str:
         """Make a coach's invitation with the plan the tape gives; its token."""
         return await self._store.write(_invite_client, step, coach_chat, now)
 
@@ -104,20 +104,20 @@ class Machine:
 
 
 def _invite_coach(conn: Connection, name: str, now: datetime) -> str:
-    return invitations.make(conn, invitations.Kind.COACH, now, for_name=name)
+    return invitations.make(conn, invitations.InvitationKind.COACH, now, for_name=name)
 
 
 def _invite_organiser(conn: Connection, name: str, now: datetime) -> str:
-    return invitations.make(conn, invitations.Kind.ORGANISER, now, for_name=name)
+    return invitations.make(conn, invitations.InvitationKind.ORGANISER, now, for_name=name)
 
 
-def _invite_client(conn: Connection, step: t.Client, coach_chat: int, now: datetime) -> str:
+def _invite_client(conn: Connection, step: t.TapeClient, coach_chat: int, now: datetime) -> str:
     who = staff(conn, coach_chat)
     if who is None or who.coach_id is None:
         raise CannotDo(f"{step.coach} is no coach yet")
     return invitations.make(
         conn,
-        invitations.Kind.CLIENT,
+        invitations.InvitationKind.CLIENT,
         now,
         by_name=who.name,
         for_name=step.name,
@@ -126,7 +126,7 @@ def _invite_client(conn: Connection, step: t.Client, coach_chat: int, now: datet
     )
 
 
-def plan_of(step: t.Client) -> Plan:
+def plan_of(step: t.TapeClient) -> Plan:
     """The plan a coach would have set up for this client; what clients themselves choose is answered by them."""
     given, usual = step.given, Plan()
     days = t.intervals(given.get("interval", str(usual.retest_days))) or {}

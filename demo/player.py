@@ -19,7 +19,7 @@ from typing import Self
 from bot.foundation.private import private_file
 from demo import tape as t
 from demo.machine import Machine
-from demo.messenger import CannotDo, Flood, Messenger, Seen
+from demo.messenger import CannotDo, Flood, Messenger, SeenMessage
 from demo.transcript import STAND_IN, body, says, shown, stamp
 
 _LINK = re.compile(r"[?&]start(?:group)?=([\w-]+)")
@@ -27,7 +27,7 @@ _STEPS_AT_MOST = 200_000  # instants a jump may pass through: more means that so
 
 
 @dataclass(frozen=True, slots=True)
-class Failure:
+class FailedStep:
     """An `expect` that did not hold, or something nobody could do. number: the line."""
 
     number: int
@@ -39,7 +39,7 @@ class Played:
     """What came of a tape."""
 
     lines: list[str] = field(default_factory=list)
-    failures: list[Failure] = field(default_factory=list)
+    failures: list[FailedStep] = field(default_factory=list)
     pictures: list[Path] = field(default_factory=list)
 
     @property
@@ -84,7 +84,7 @@ class Player:
         self._machine = Machine(self._messenger, folder / "samehour.db")
         self._chats: dict[str, int] = {}  # people and groups, in the order they came
         self._mark = 0  # of what the bot sent, read so far
-        self._recent: list[Seen] = []  # since the last `at`
+        self._recent: list[SeenMessage] = []  # since the last `at`
         self._links: dict[str, _Links] = {}
         self._muted = False
 
@@ -107,18 +107,18 @@ class Player:
             try:
                 await self._step(step)
             except CannotDo as cannot:
-                self.played.failures.append(Failure(step.number, str(cannot)))
+                self.played.failures.append(FailedStep(step.number, str(cannot)))
                 return
 
-    async def _step(self, step: t.Step) -> None:
+    async def _step(self, step: t.TapeStep) -> None:
         match step:
-            case t.Coach():
+            case t.TapeCoach():
                 await self._coach(step)
             case t.Organiser():
                 await self._organiser(step)
-            case t.Client():
+            case t.TapeClient():
                 await self._client(step)
-            case t.Person(_, name, language):
+            case t.TapePerson(_, name, language):
                 await self._account(name, language)
             case t.Group(_, name, members):
                 self._chats[name] = await self._messenger.create_group(name, [self._chats[m] for m in members])
@@ -196,7 +196,7 @@ class Player:
         self.played.lines.append(line)
         self._write(line)
 
-    def _keep_picture(self, name: str, message: Seen) -> None:
+    def _keep_picture(self, name: str, message: SeenMessage) -> None:
         if self._pictures is None or message.content is None or message.filename is None:
             return
         at = f"{self._now.astimezone(self.tape.zone):%Y-%m-%d-%H%M}"
@@ -213,7 +213,7 @@ class Player:
             return
         what = f'"{step.words}"' if step.words else "anything"
         said = f"{step.name} did not see {what}" if step.seen else f"{step.name} saw {what}"
-        self.played.failures.append(Failure(step.number, said))
+        self.played.failures.append(FailedStep(step.number, said))
 
     # --- what people do -----------------------------------------------------------------------------------------
 
@@ -294,7 +294,7 @@ class Player:
 
     # --- arriving in one line -----------------------------------------------------------------------------------
 
-    async def _coach(self, step: t.Coach) -> None:
+    async def _coach(self, step: t.TapeCoach) -> None:
         """An operator's invitation, opened for real; the questions after place and digest are answered."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins as a coach, by the operator's invitation")
@@ -329,7 +329,7 @@ class Player:
         await self._messenger.open_bot(user, token)
         await self._settle(name)
 
-    async def _client(self, step: t.Client) -> None:
+    async def _client(self, step: t.TapeClient) -> None:
         """An invitation of the coach's, and every question answered: by the same messages as anybody's."""
         user = await self._account(step.name, step.given.get("lang", "en"))
         self._line(f"{step.name} joins by {step.coach}'s invitation and answers every question")
@@ -343,7 +343,7 @@ class Player:
         finally:
             self._muted = False
 
-    async def _answer_everything(self, user: int, step: t.Client) -> None:
+    async def _answer_everything(self, user: int, step: t.TapeClient) -> None:
         left = answers(step, self.tape)
         for _ in range(60):
             (*_, latest) = [m for m in await self._messenger.seen(user) if m.from_bot]
@@ -364,7 +364,7 @@ class Player:
         raise CannotDo(f"{step.name} is asked without end; the last question was: {shown(latest.text)}")
 
 
-def answers(step: t.Client, tape: t.Tape) -> dict[str, list[str]]:
+def answers(step: t.TapeClient, tape: t.Tape) -> dict[str, list[str]]:
     """What this client answers to each question of the enrolment, in order: the data of a button, or typed words."""
     given = step.given
     weekday, at = t.slot(given.get("slot", "")) or (tape.start.weekday(), tape.start.time())

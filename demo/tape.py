@@ -85,7 +85,7 @@ _UNITS = {"s": "seconds", "min": "minutes", "h": "hours", "day": "days", "days":
 
 
 @dataclass(frozen=True, slots=True)
-class Coach:
+class TapeCoach:
     number: int
     name: str
     given: Mapping[str, str]
@@ -99,7 +99,7 @@ class Organiser:
 
 
 @dataclass(frozen=True, slots=True)
-class Client:
+class TapeClient:
     number: int
     name: str
     coach: str
@@ -107,7 +107,7 @@ class Client:
 
 
 @dataclass(frozen=True, slots=True)
-class Person:
+class TapePerson:
     number: int
     name: str
     language: str
@@ -199,7 +199,22 @@ class Expect:
     seen: bool
 
 
-Step = Coach | Organiser | Client | Person | Group | At | Says | Edits | Presses | Opens | Sends | Does | Bot | Expect
+TapeStep = (
+    TapeCoach
+    | Organiser
+    | TapeClient
+    | TapePerson
+    | Group
+    | At
+    | Says
+    | Edits
+    | Presses
+    | Opens
+    | Sends
+    | Does
+    | Bot
+    | Expect
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -208,7 +223,7 @@ class Tape:
 
     start: datetime
     zone_name: str
-    steps: tuple[Step, ...]
+    steps: tuple[TapeStep, ...]
 
     @property
     def zone(self) -> ZoneInfo:
@@ -307,7 +322,7 @@ class _Reader:
 
     start: datetime
     zone_name: str
-    steps: list[Step] = field(default_factory=list)
+    steps: list[TapeStep] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
     coaches: set[str] = field(default_factory=set)
     groups: set[str] = field(default_factory=set)
@@ -336,13 +351,13 @@ class _Reader:
 
     # Lines that begin with a word of ours.
 
-    def _spoken(self, number: int, line: str, word: str, match: re.Match[str]) -> Step:
+    def _spoken(self, number: int, line: str, word: str, match: re.Match[str]) -> TapeStep:
         match word:
             case "coach":
                 name = self._new(number, line, match[1])
                 given = pairs(number, line, match[2] or "", COACH_KEYS)
                 self.coaches.add(name)
-                return Coach(number, name, given)
+                return TapeCoach(number, name, given)
             case "organiser":
                 name = self._new(number, line, match[1])
                 self.coaches.add(name)  # as far as links go
@@ -351,10 +366,10 @@ class _Reader:
                 if match[2] not in self.coaches:
                     raise CannotRead(number, line, f"there is no coach {match[2]}", f"coach {match[2]}, further up")
                 given = pairs(number, line, match[3] or "", CLIENT_KEYS)
-                return Client(number, self._new(number, line, match[1]), match[2], given)
+                return TapeClient(number, self._new(number, line, match[1]), match[2], given)
             case "person":
                 given = pairs(number, line, match[2] or "", PERSON_KEYS)
-                return Person(number, self._new(number, line, match[1]), given.get("lang", "en"))
+                return TapePerson(number, self._new(number, line, match[1]), given.get("lang", "en"))
             case "group":
                 members = tuple(match[2].split())
                 for member in members:
@@ -394,7 +409,7 @@ class _Reader:
 
     # Lines that begin with somebody's name.
 
-    def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> Step:
+    def _act(self, number: int, line: str, shape: re.Pattern[str], match: re.Match[str]) -> TapeStep:
         name = match[1]
         if shape is _OPENS:
             if match[2] == OPERATOR and not match[3]:

@@ -15,7 +15,7 @@ import unicodedata
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from demo.messenger import Seen
+from demo.messenger import SeenMessage
 
 TOKEN = re.compile(r"(?<=[?&]start=)[\w-]+|(?<=[?&]startgroup=)[\w-]+|(?<=/start )[\w-]{16,}")
 STAND_IN = "THEIR-OWN-LINK"
@@ -32,7 +32,7 @@ def shown(text: str) -> str:
     return "".join(c for c in text if unicodedata.category(c) != "Cf" or c in "\u200d\u200c")
 
 
-def body(message: Seen) -> str:
+def body(message: SeenMessage) -> str:
     """What a message of the bot shows: its file, its words, its buttons."""
     parts = [f"<{message.filename or message.kind}>"] if message.kind != "text" else []
     if message.text:
@@ -47,6 +47,6 @@ def plain(text: str) -> str:
     return " ".join(visible.casefold().split())
 
 
-def says(message: Seen, words: str) -> bool:
+def says(message: SeenMessage, words: str) -> bool:
     """Whether a message shows these words, in its text, caption or file name; "" is in every message."""
     return plain(words) in plain(f"{message.filename or ''} {message.text}")

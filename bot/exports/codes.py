@@ -23,7 +23,7 @@ PROFILES = "http://hl7.org/fhir/StructureDefinition/"
 
 
 @dataclass(frozen=True, slots=True)
-class Code:
+class LoincCode:
     """A LOINC code with its name."""
 
     code: str
@@ -39,28 +39,28 @@ class Coded:
     category: str
     unit: str
     text: str
-    loinc: tuple[Code, ...] = ()
+    loinc: tuple[LoincCode, ...] = ()
     profile: str = ""
 
 
-HEART_RATE = Code("8867-4", "Heart rate")
-SYSTOLIC = Code("8480-6", "Systolic blood pressure")
-DIASTOLIC = Code("8462-4", "Diastolic blood pressure")
-STANDS = Code("66247-8", "Sit to stand frequency in 30 seconds")
-STANDS_WITH_ARMS = Code("93125-3", "Modified 30s Sit to Stand w extremities")
+HEART_RATE = LoincCode("8867-4", "Heart rate")
+SYSTOLIC = LoincCode("8480-6", "Systolic blood pressure")
+DIASTOLIC = LoincCode("8462-4", "Diastolic blood pressure")
+STANDS = LoincCode("66247-8", "Sit to stand frequency in 30 seconds")
+STANDS_WITH_ARMS = LoincCode("93125-3", "Modified 30s Sit to Stand w extremities")
 
 CODES: dict[str, Coded] = {
-    "weight": Coded("vital-signs", "kg", "kg", (Code("29463-7", "Body weight"),), "bodyweight"),
-    "height": Coded("vital-signs", "cm", "cm", (Code("8302-2", "Body height"),), "bodyheight"),
-    "bmi": Coded("vital-signs", "kg/m2", "kg/m2", (Code("39156-5", "Body mass index (BMI) [Ratio]"),), "bmi"),
+    "weight": Coded("vital-signs", "kg", "kg", (LoincCode("29463-7", "Body weight"),), "bodyweight"),
+    "height": Coded("vital-signs", "cm", "cm", (LoincCode("8302-2", "Body height"),), "bodyheight"),
+    "bmi": Coded("vital-signs", "kg/m2", "kg/m2", (LoincCode("39156-5", "Body mass index (BMI) [Ratio]"),), "bmi"),
     "resting_heart_rate": Coded(
-        "vital-signs", "/min", "beats/minute", (Code("40443-4", "Heart rate --resting"), HEART_RATE), "heartrate"
+        "vital-signs", "/min", "beats/minute", (LoincCode("40443-4", "Heart rate --resting"), HEART_RATE), "heartrate"
     ),
     "blood_pressure": Coded(
         "vital-signs",
         "mm[Hg]",
         "mmHg",
-        (Code("85354-9", "Blood pressure panel with all children optional"),),
+        (LoincCode("85354-9", "Blood pressure panel with all children optional"),),
         "bp",
     ),
     "waist": Coded("exam", "cm", "cm"),  # by the site of the tape
@@ -75,13 +75,13 @@ CODES: dict[str, Coded] = {
         "exam",
         "s",
         "s",
-        (Code("89423-8", "Time to rise from chair, walk 10 feet and back, and return to sitting [TUG]"),),
+        (LoincCode("89423-8", "Time to rise from chair, walk 10 feet and back, and return to sitting [TUG]"),),
     ),
     "four_stage_balance": Coded("exam", "s", "s"),
     "one_leg_stance": Coded("exam", "s", "s"),
     "gait_speed_4m": Coded("exam", "m/s", "m/s"),
     "two_minute_step": Coded("exam", "{#}/(2.min)", "steps in 2 min"),
-    "six_minute_walk": Coded("exam", "m", "m", (Code("64098-7", "Six minute walk test"),)),
+    "six_minute_walk": Coded("exam", "m", "m", (LoincCode("64098-7", "Six minute walk test"),)),
     "six_minute_walk_difference": Coded("exam", "m", "m"),
     "walk_mile": Coded("exam", "min", "min"),
     "aerobic_estimate": Coded("exam", "mL/kg/min", "ml/kg/min"),
@@ -90,23 +90,28 @@ CODES: dict[str, Coded] = {
         "activity",
         "min/wk",
         "minutes a week",
-        (Code("82290-8", "Frequency of moderate to vigorous aerobic physical activity"),),
+        (LoincCode("82290-8", "Frequency of moderate to vigorous aerobic physical activity"),),
     ),
     "strength_days": Coded(
-        "activity", "d/wk", "days a week", (Code("82291-6", "Frequency of muscle-strengthening physical activity"),)
+        "activity",
+        "d/wk",
+        "days a week",
+        (LoincCode("82291-6", "Frequency of muscle-strengthening physical activity"),),
     ),
     "sessions_done": Coded("activity", "{#}/wk", "sessions a week"),
-    "session_effort": Coded("activity", "{score}", "of 10", (Code("82289-0", "Rating of perceived exertion [Score]"),)),
+    "session_effort": Coded(
+        "activity", "{score}", "of 10", (LoincCode("82289-0", "Rating of perceived exertion [Score]"),)
+    ),
 }
 
-WAIST_SITES: dict[str, Code] = {
-    "midpoint": Code("56115-9", "Waist Circumference by NCFS"),
-    "navel": Code("8280-0", "Waist Circumference at umbilicus by Tape measure"),
-    "hip_bone_top": Code("56114-2", "Waist Circumference by NHANES"),
+WAIST_SITES: dict[str, LoincCode] = {
+    "midpoint": LoincCode("56115-9", "Waist Circumference by NCFS"),
+    "navel": LoincCode("8280-0", "Waist Circumference at umbilicus by Tape measure"),
+    "hip_bone_top": LoincCode("56114-2", "Waist Circumference by NHANES"),
 }
 
 
-def loinc_of(reading: Reading) -> tuple[Code, ...]:
+def loinc_of(reading: Reading) -> tuple[LoincCode, ...]:
     """Return the LOINC codes of a reading; none where nothing exact is known.
 
     A waist without a named site was taken as our protocol says, unless it came from elsewhere.

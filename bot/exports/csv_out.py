@@ -52,7 +52,7 @@ def value_cells(reading: Reading) -> tuple[str, str]:
         return f"{figure(value)}/{figure(second)}", measure.unit.value
     if reading.window is not None and not (beats := value * reading.window / 60) % 1:
         return f"{figure(beats)} in {reading.window} s", ""  # how long it was counted says how sure it is
-    if reading.measure == "walk_mile" and second is not None:
+    if measure.second_called and second is not None:
         return f"{figure(value)} min, {figure(second)}", ""
     if reading.measure == "activity_minutes" and second is not None:
         return f"{figure(value)} moderate, {figure(second)} vigorous", measure.unit.value

@@ -20,13 +20,25 @@ from datetime import datetime, timedelta
 from decimal import Decimal
 from typing import Any
 
-from bot.exports.codes import CATEGORIES, CODES, DIASTOLIC, LOINC, OURS, PROFILES, SYSTOLIC, UCUM, Code, Coded, loinc_of
+from bot.exports.codes import (
+    CATEGORIES,
+    CODES,
+    DIASTOLIC,
+    LOINC,
+    OURS,
+    PROFILES,
+    SYSTOLIC,
+    UCUM,
+    Coded,
+    LoincCode,
+    loinc_of,
+)
 from bot.rendering.phrases.names import MEASURES as NAMES
 from core.client import Profile, Sex
 from core.judging.assess import derive_all
 from core.language import ENGLISH
 from core.measures import MEASURES
-from core.measures.measure import Kind, Understood
+from core.measures.measure import MeasureKind, Understood
 from core.measures.parsing import count
 from core.measures.score_function_tests import ARMS_USED
 from core.quantity import Unit, half_up
@@ -35,7 +47,7 @@ from core.reading import Reading
 Json = dict[str, Any]
 
 WEEK = timedelta(days=7)
-OF_A_WEEK = frozenset({Kind.ACTIVITY, Kind.RATING})  # asked about the past seven days
+OF_A_WEEK = frozenset({MeasureKind.ACTIVITY, MeasureKind.RATING})  # asked about the past seven days
 ABSENT = "http://terminology.hl7.org/CodeSystem/data-absent-reason"
 GENDERS = {Sex.FEMALE: "female", Sex.MALE: "male"}
 _hear_count = count(Unit.REPETITION)
@@ -121,7 +133,7 @@ def observation(
         made["effectiveDateTime"] = reading.taken_at.isoformat()
     else:
         made["effectivePeriod"] = {"start": since.isoformat(), "end": reading.taken_at.isoformat()}
-    if measure.kind is not Kind.DERIVED:
+    if measure.kind is not MeasureKind.DERIVED:
         made["performer"] = [me]  # everything is measured at home, by the person
     made |= _value(reading, coded)
     if notes := _notes(reading):
@@ -186,7 +198,7 @@ def _quantity(value: Decimal | None, coded: Coded, places: int) -> Json:
     return {"valueQuantity": _amount(value, coded.unit, coded.text, places)}
 
 
-def _component(code: Code, value: Decimal | None, coded: Coded, places: int) -> Json:
+def _component(code: LoincCode, value: Decimal | None, coded: Coded, places: int) -> Json:
     coding = {"system": LOINC, "code": code.code, "display": code.display}
     return {"code": {"coding": [coding]}} | _quantity(value, coded, places)
 

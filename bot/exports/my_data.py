@@ -18,12 +18,12 @@ from sqlalchemy import Connection
 from bot.exports.csv_out import COLUMNS, row
 from bot.foundation.reader import Reader, Rendered
 from bot.foundation.spreadsheet import table
-from bot.rendering.subject_access import ClientAccount, StaffAccount, Taken, client_texts, staff_texts
+from bot.rendering.subject_access import ClientAccount, MeasureCount, StaffAccount, client_texts, staff_texts
 from bot.rendering.voice import voice
 from bot.store import subject_access
 from bot.store.clients import Client
-from bot.store.slots import Outcome
-from bot.store.subject_access import Held, Row
+from bot.store.slots import SlotOutcome
+from bot.store.subject_access import Held, HeldRow
 from core.care import Slot
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.reading import Reading
@@ -54,7 +54,7 @@ def _encoded(text: str) -> bytes:
 # --- tables ------------------------------------------------------------------------------------------------
 
 
-def _stored(found: Held) -> Iterator[tuple[Reading, Row]]:
+def _stored(found: Held) -> Iterator[tuple[Reading, HeldRow]]:
     for stored in sorted(found.rows("readings"), key=lambda r: (r["taken_at"], r["id"])):
         yield subject_access.reading_of(stored), stored
 
@@ -103,7 +103,7 @@ def client_account(conn: Connection, found: Held, client: Client, reader: Reader
     counting = [reading for reading in kept if reading.counts]
     numbers = Counter(reading.measure for reading in counting)
     last = {reading.measure: _day(reading.taken_at, reader) for reading in counting}
-    outcomes = [Outcome(r["outcome"]) for r in found.rows("slots")]
+    outcomes = [SlotOutcome(r["outcome"]) for r in found.rows("slots")]
     flags = found.rows("flags")
     return ClientAccount(
         name=client.name or found.name,
@@ -113,12 +113,12 @@ def client_account(conn: Connection, found: Held, client: Client, reader: Reader
         profile=client.profile,
         plan=client.plan,
         slot=client.slot,
-        taken=tuple(Taken(key, numbers[key], last[key]) for key in _in_order(numbers)),
+        taken=tuple(MeasureCount(key, numbers[key], last[key]) for key in _in_order(numbers)),
         early=len(kept) - len(counting),
         withdrawn=len(stored) - len(kept),
         slots=(
-            sum(outcome is not Outcome.NOT_ASKED for outcome in outcomes),
-            sum(outcome is Outcome.ANSWERED for outcome in outcomes),
+            sum(outcome is not SlotOutcome.NOT_ASKED for outcome in outcomes),
+            sum(outcome is SlotOutcome.ANSWERED for outcome in outcomes),
         ),
         goals=tuple((r["measure"], r["target"], r["by"]) for r in found.rows("goals")),
         words=len(found.rows("words")),

@@ -12,10 +12,10 @@ from pydantic import Field, SecretStr, ValidationError, field_validator, model_v
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 from bot.foundation.errors import BadSettings
+from core.language import LANGUAGES
 
 PREFIX = "SAMEHOUR_"
 _SECRET = re.compile(r"[A-Za-z0-9_-]{16,256}")
-LANGUAGES = ("en", "de", "es", "fr", "pl", "ar")
 
 Seconds = Annotated[float, Field(gt=0, le=3600)]
 Days = Annotated[int, Field(ge=1, le=36_500)]
@@ -85,7 +85,7 @@ class Settings(BaseSettings):
 
     sweep_every: Seconds = 2.0
     turn_workers: Annotated[int, Field(ge=1, le=32)] = 2
-    languages: tuple[str, ...] = LANGUAGES
+    languages: tuple[str, ...] = tuple(LANGUAGES)
     keep_inbox_days: Days = 30
     keep_sent_days: Days = 90
     keep_left_days: Days = 365

@@ -82,7 +82,7 @@ def without_messages(_: Any, __: str, line: Line) -> Line:
 
 def without_content(_: Any, __: str, line: Line) -> Line:
     """Drop every key that is not in `ALLOWED`, and every value that is not a number or a short plain word."""
-    return {key: value for key, value in line.items() if key in ALLOWED and _is_plain(value)}
+    return {key: value for key, value in line.items() if key in ALLOWED and is_plain(value)}
 
 
 def fault(error: BaseException) -> str:
@@ -105,7 +105,7 @@ def places(error: BaseException, most: int = 4) -> str:
     return " < ".join(reversed(found[-most:]))
 
 
-def _is_plain(value: Any) -> bool:
+def is_plain(value: Any) -> bool:
     if isinstance(value, str):
         return _PLAIN.fullmatch(value) is not None
     return value is None or isinstance(value, (bool, int))

@@ -8,9 +8,7 @@ from dataclasses import dataclass
 from datetime import UTC, tzinfo
 
 from core.care import METRIC, Units
-
-LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
-RIGHT_TO_LEFT = frozenset({"ar"})
+from core.language import words_for
 
 TEXT_LIMIT = 4096  # characters after entity parsing, counted as UTF-16 units (Bot API)
 CAPTION_LIMIT = 1024
@@ -20,8 +18,8 @@ LABEL_LIMIT = 40  # characters; ours: more is cut off on a small phone
 
 @dataclass(frozen=True, slots=True)
 class Reader:
-    """language: one of LANGUAGES, anything else reads English.  zone: whose wall clock instants are told in.
-    name: what this person is called, or ""."""
+    """language: one of core.language.LANGUAGES, anything else reads English.  zone: whose wall clock instants are told
+    in.  name: what this person is called, or ""."""
 
     language: str = "en"
     units: Units = METRIC
@@ -30,7 +28,7 @@ class Reader:
 
     @property
     def right_to_left(self) -> bool:
-        return self.language in RIGHT_TO_LEFT
+        return words_for(self.language).right_to_left
 
 
 Keyboard = tuple[tuple[tuple[str, str], ...], ...]

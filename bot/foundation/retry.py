@@ -66,7 +66,7 @@ class Rejected:
     error: str
 
 
-Failure = Busy | NoAnswer | Trouble | Shut | Blocked | Elsewhere | Rejected
+SendFailure = Busy | NoAnswer | Trouble | Shut | Blocked | Elsewhere | Rejected
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +79,7 @@ class Wait:
 
 
 @dataclass(frozen=True, slots=True)
-class Gone:
+class Unreachable:
     reason: str
 
 
@@ -93,10 +93,10 @@ class Broken:
     error: str
 
 
-Decision = Wait | Gone | Moved | Broken
+RetryDecision = Wait | Unreachable | Moved | Broken
 
 
-def decide(attempt: int, failure: Failure, now: datetime, spread: float = 0.0) -> Decision:
+def decide(attempt: int, failure: SendFailure, now: datetime, spread: float = 0.0) -> RetryDecision:
     """Say what becomes of a message whose `attempt`-th try (from 1) failed at `now`.
 
     A wait the platform asked for, and a refused token, are not the message's fault: they never use it up.
@@ -111,7 +111,7 @@ def decide(attempt: int, failure: Failure, now: datetime, spread: float = 0.0) -
                 return Broken(f"{error} ({attempt} attempts)")
             return Wait(now + backoff(attempt, spread), False, error)
         case Blocked(reason):
-            return Gone(reason)
+            return Unreachable(reason)
         case Elsewhere(chat_id):
             return Moved(chat_id)
         case Rejected(error):

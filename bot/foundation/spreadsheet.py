@@ -12,10 +12,10 @@ from core.quantity import half_up
 FORMULAS = ("=", "+", "-", "@", "\t", "\r")
 LONGEST = 10  # decimals, the most that are read back: enough for hundredths of a pound, exactly
 
-Row = Sequence[str]
+CsvRow = Sequence[str]
 
 
-def table(columns: Sequence[str], rows: Iterable[Row]) -> str:
+def table(columns: Sequence[str], rows: Iterable[CsvRow]) -> str:
     """Write a table as CSV."""
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\r\n")

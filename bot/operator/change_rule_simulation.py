@@ -53,7 +53,7 @@ from core.client import Profile
 from core.judging.assess import assess
 from core.judging.change import Change, Strength, Verdict, standard_error
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure
+from core.measures.measure import Measure, MeasureKind
 from core.reading import SAME, Conditions, Reading
 
 D = Decimal
@@ -67,7 +67,7 @@ NOBODY = Profile()
 
 
 @dataclass(frozen=True, slots=True)
-class Person:
+class SimulatedClient:
     """The truth of one measure in one client. level: the true value; swing: SD of one sitting (of one attempt
     for girths).
     """
@@ -76,8 +76,8 @@ class Person:
     swing: float
 
 
-Draw = Callable[[Random], Person]
-Take = Callable[[Random, Person, float, datetime], Iterator[Reading]]
+Draw = Callable[[Random], SimulatedClient]
+Take = Callable[[Random, SimulatedClient, float, datetime], Iterator[Reading]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,9 +105,9 @@ def _between(centre: float, sd: float, least: float) -> Callable[[Random], float
 
 
 def _person(level: Callable[[Random], float], swing: Callable[[Random], float], relative: bool = False) -> Draw:
-    def draw(dice: Random) -> Person:
+    def draw(dice: Random) -> SimulatedClient:
         at = level(dice)
-        return Person(at, swing(dice) * at if relative else swing(dice))
+        return SimulatedClient(at, swing(dice) * at if relative else swing(dice))
 
     return draw
 
@@ -128,7 +128,7 @@ def _read(value: float, step: str) -> Decimal:
 
 
 def _once(key: str, step: str) -> Take:
-    def take(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+    def take(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
         wider, conditions = _sitting(dice)
         yield Reading(key, _read(dice.gauss(level, person.swing * wider), step), at, conditions=conditions)
 
@@ -136,7 +136,7 @@ def _once(key: str, step: str) -> Take:
 
 
 def _girth(key: str) -> Take:
-    def take(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+    def take(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
         wider, conditions = _sitting(dice)
         tries = [_read(dice.gauss(level, person.swing * wider), "0.5") for _ in range(2)]
         yield Reading(key, sum(tries, D(0)) / 2, at, conditions=conditions, attempts=2)
@@ -151,14 +151,14 @@ def beats_in(dice: Random, rate: float, window: int) -> int:
     return math.floor((window - first) / period) + 1 if first < window else 0
 
 
-def _pulse(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+def _pulse(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
     wider, conditions = _sitting(dice)
     today = max(30.0, dice.gauss(level, person.swing * wider))
     counted = sum(beats_in(dice, today, 30) for _ in range(2))
     yield Reading("resting_heart_rate", D(counted), at, conditions=conditions, attempts=2, window=30)
 
 
-def _rating(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+def _rating(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
     felt = min(10.0, max(0.0, dice.gauss(level, person.swing)))
     yield Reading("energy", _read(felt, "1"), at)
 
@@ -166,7 +166,7 @@ def _rating(dice: Random, person: Person, level: float, at: datetime) -> Iterato
 FIRST_DAY_HIGH, BETWEEN_TWO = 5.0, 3.0  # mmHg
 
 
-def _pressure(dice: Random, person: Person, level: float, at: datetime) -> Iterator[Reading]:
+def _pressure(dice: Random, person: SimulatedClient, level: float, at: datetime) -> Iterator[Reading]:
     wider, conditions = _sitting(dice)
     for day in range(7):
         today = dice.gauss(level + FIRST_DAY_HIGH * (day == 0), person.swing * wider)
@@ -210,7 +210,7 @@ class Tally:
 
 
 def follow(
-    how: Simulated, measure: Measure, dice: Random, person: Person, weeks: int, change: float = 0.0
+    how: Simulated, measure: Measure, dice: Random, person: SimulatedClient, weeks: int, change: float = 0.0
 ) -> Iterator[Verdict]:
     """Play one client's slots and yield the verdict of each sitting after the baseline.
 
@@ -223,7 +223,7 @@ def follow(
         at = START + week * WEEK + timedelta(days=dice.choice((-1, 0, 0, 0, 1)))
         *earlier, last = how.take(dice, person, level, at)
         history.extend(earlier)
-        verdict = assess(measure, last, history, NOBODY).verdict
+        verdict = assess(measure, last, history, NOBODY, baseline_since=None, retest=None, zone=UTC).verdict
         history.append(last)
         if verdict is not None and verdict.kind is not Change.NO_BASELINE:
             yield verdict
@@ -258,7 +258,7 @@ def tally(verdicts: Iterable[Verdict]) -> Tally:
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class MeasureFigures:
     """The figures of one measure.
 
     false_*: events for each client-year with nothing truly changing: a possible change and a confirmed one as
@@ -288,7 +288,7 @@ class Row:
 
 def figures(
     clients: int = 500, weeks: int = 52, seed: int = 1, *, advance: Callable[[], object] = lambda: None
-) -> tuple[Row, ...]:
+) -> tuple[MeasureFigures, ...]:
     """Return a row for each measure of the plan. The same arguments give the same figures.
 
     advance: called once for each measure done, of `len(PLAN)`.
@@ -300,7 +300,7 @@ def figures(
     return tuple(rows)
 
 
-def _row(how: Simulated, clients: int, weeks: int, seed: int) -> Row:
+def _row(how: Simulated, clients: int, weeks: int, seed: int) -> MeasureFigures:
     measure = MEASURES[how.key]
     years = clients * weeks / 52
     still = [tally(follow(how, measure, *_client(how, seed, n), weeks)) for n in range(clients)]
@@ -308,7 +308,7 @@ def _row(how: Simulated, clients: int, weeks: int, seed: int) -> Row:
     told = found = None
     if important is not None:
         told, found = _found(how, measure, important, clients, seed)
-    return Row(
+    return MeasureFigures(
         measure=how.key,
         client_years=years,
         false_possible=sum(t.possible for t in still) / years,
@@ -323,7 +323,7 @@ def _row(how: Simulated, clients: int, weeks: int, seed: int) -> Row:
     )
 
 
-def _client(how: Simulated, seed: int, number: int) -> tuple[Random, Person]:
+def _client(how: Simulated, seed: int, number: int) -> tuple[Random, SimulatedClient]:
     dice = Random(f"{seed}/{how.key}/{number}")
     return dice, how.draw(dice)
 
@@ -377,7 +377,7 @@ def _typical_sem(how: Simulated, measure: Measure) -> float:
     }
     attempts, window = typical.get(how.key, (1, None))
     error = replace(
-        measure.error, shared_by_attempts=measure.error.shared_by_attempts and measure.kind is not Kind.RATING
+        measure.error, shared_by_attempts=measure.error.shared_by_attempts and measure.kind is not MeasureKind.RATING
     )
     return float(standard_error(error, D(how.typical), attempts, window))
 
@@ -397,7 +397,7 @@ def _smallest(how: Simulated, measure: Measure, clients: int, seed: int) -> floa
 # ------------------------------------------------------------------------------------------------------
 
 
-def table(rows: Iterable[Row]) -> Table:
+def table(rows: Iterable[MeasureFigures]) -> Table:
     """A table for a terminal, with the totals of the plan."""
     shown = Table(title="Judgement figures: simulated clients, usual plan")
     shown.add_column("measure")
@@ -443,7 +443,7 @@ INSTEAD = (
 )
 
 
-def print_figures(clients: int, weeks: int, seed: int, console: Console) -> tuple[Row, ...]:
+def print_figures(clients: int, weeks: int, seed: int, console: Console) -> tuple[MeasureFigures, ...]:
     """Compute with a progress bar, print, and return the rows."""
     with Progress(console=console, transient=True) as progress:
         task = progress.add_task("simulating", total=len(PLAN))

@@ -29,7 +29,7 @@ from sqlalchemy import Connection, select
 from bot.foundation.spreadsheet import as_it_was
 from bot.scoring import OPTIONAL, REQUIRED, problems
 from bot.scoring.parse_row import Meaning, instant, understand
-from bot.scoring.tabular import Cells, Sheet, open_sheet
+from bot.scoring.tabular import Cells, InputTable, open_sheet
 from bot.store import audit, caseload, readings
 from bot.store.clients import Client
 from bot.store.dialect import insert_new
@@ -71,7 +71,7 @@ class Fate(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class ImportedRow:
     """One row of the file. cells: person, taken_at, measure, value, unit, as they were.
 
     detail: what to know about the fate.  client_id, reading, key: of what is kept.
@@ -86,7 +86,7 @@ class Line:
     key: str = ""
 
 
-def opened(path: str) -> AbstractContextManager[Sheet]:
+def opened(path: str) -> AbstractContextManager[InputTable]:
     """Open a file of readings, to be used in a `with`; "-" is standard input.
 
     Raises: UsageError for one that cannot be read or lacks a column.
@@ -97,12 +97,12 @@ def opened(path: str) -> AbstractContextManager[Sheet]:
 def look(
     conn: Connection,
     coach_id: int,
-    sheet: Sheet,
+    sheet: InputTable,
     now: datetime,
     *,
     doubtful: bool = False,
     advance: Callable[[], object] = lambda: None,
-) -> tuple[Line, ...]:
+) -> tuple[ImportedRow, ...]:
     """Say what would become of every row, in the order of the file.
 
     doubtful: keep what looks like a slip of the hand as well; somebody has checked it.  advance: called once a row.
@@ -112,14 +112,14 @@ def look(
     people = caseload.everybody(conn, coach_id)
     rows = [_read(number, cells, beyond, people) for number, (cells, beyond) in enumerate(sheet.rows(), FIRST_ROW)]
     known = _Known(conn, {r.client.id for r in rows if r.client is not None})
-    lines: dict[int, Line] = {}
+    lines: dict[int, ImportedRow] = {}
     for row in sorted(rows, key=lambda r: (r.at is None, r.at or now, r.number)):
         lines[row.number] = _line(row, known, now, doubtful)
         advance()
     return tuple(lines[number] for number in sorted(lines))
 
 
-def keep(conn: Connection, lines: Iterable[Line], now: datetime) -> int:
+def keep(conn: Connection, lines: Iterable[ImportedRow], now: datetime) -> int:
     """Write what `look` said would be kept, in the same transaction; how many readings that were."""
     kept = [line for line in lines if line.fate is Fate.KEPT]
     rows = [
@@ -262,9 +262,9 @@ class _Known:
         self.new.add((client_id, key))
 
 
-def _line(row: _Row, known: _Known, now: datetime, doubtful: bool) -> Line:
+def _line(row: _Row, known: _Known, now: datetime, doubtful: bool) -> ImportedRow:
     heard, measure, client, at = row.meaning.heard, row.meaning.measure, row.client, row.at
-    line = Line(row.number, row.cells, row.fate or Fate.KEPT, row.detail)
+    line = ImportedRow(row.number, row.cells, row.fate or Fate.KEPT, row.detail)
     if row.fate is not None or heard is None or measure is None or client is None or at is None:
         return line
     zone = _zone(client)
@@ -309,7 +309,7 @@ def _beside(
         return Fate.TWICE, ""
     if (client_id, key) in known.keys:
         return Fate.ALREADY, "imported before"
-    series = reading.measure == "blood_pressure"
+    series = MEASURES[reading.measure].series
     there = known.beside(client_id, reading.measure, reading.taken_at, whole_day, zone)
     if any((r.value, r.second) == (reading.value, reading.second) for r in there):
         return Fate.ALREADY, ""
@@ -321,6 +321,6 @@ def _beside(
 
 def _shown(reading: Reading) -> str:
     value = format(reading.value.normalize(), "f")
-    if reading.second is not None and reading.measure == "blood_pressure":
+    if reading.second is not None and MEASURES[reading.measure].series:
         return f"{value}/{reading.second:f} {Unit.MILLIMETRE_OF_MERCURY}"
     return value

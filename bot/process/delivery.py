@@ -23,12 +23,12 @@ from bot.foundation import log
 from bot.foundation.clock import Clock
 from bot.foundation.metrics import Metrics
 from bot.foundation.reader import Reader, Rendered
-from bot.foundation.retry import Broken, Failure, Sent, Wait, backoff, decide
+from bot.foundation.retry import Broken, SendFailure, Sent, Wait, backoff, decide
 from bot.process.rate_window import Window
-from bot.process.wakeup import Bell, pause
+from bot.process.wakeup import WakeupEvent, pause
 from bot.store import outbox
 from bot.store.database import Database
-from bot.store.dispatch import UNREACHABLE, Job, Later, Next, Result, claim_and_settle
+from bot.store.dispatch import UNREACHABLE, Next, Postponed, SendJob, SendResult, claim_and_settle
 from bot.store.rate_limit import Rates
 
 AHEAD = 8  # times as many messages are claimed as are in flight: sending goes on while the store is asked for more
@@ -42,15 +42,15 @@ _log = log.get("delivery")
 class Transport(Protocol):
     """What delivery needs of a messenger. Neither call raises for anything the messenger says."""
 
-    async def send(self, chat_id: int, message: Rendered) -> Sent | Failure: ...
+    async def send(self, chat_id: int, message: Rendered) -> Sent | SendFailure: ...
 
-    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | Failure: ...
+    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | SendFailure: ...
 
 
 class Renderer(Protocol):
     """Makes of a queued message what is sent, in one or more parts. Raises when it cannot: a fault of ours."""
 
-    async def parts(self, row: outbox.Claimed, reader: Reader) -> tuple[Rendered, ...]: ...
+    async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]: ...
 
 
 class Delivery:
@@ -88,9 +88,9 @@ class Delivery:
         self._window = None if rates is None else Window(max(int(rates.overall), 1))
         self._in_hand: dict[asyncio.Task[None], int] = {}  # and the row it carries
         self._unheard = False  # whether more may be claimed for us than we know of
-        self._results: list[Result] = []
+        self._results: list[SendResult] = []
         self._halted_until: datetime | None = None
-        self.bell = Bell()
+        self.bell = WakeupEvent()
 
     # Running.
 
@@ -190,7 +190,7 @@ class Delivery:
 
     # One message.
 
-    async def _carry(self, job: Job) -> None:
+    async def _carry(self, job: SendJob) -> None:
         try:
             async with self._sending:
                 result = await self._try(job)
@@ -198,18 +198,18 @@ class Delivery:
             raise
         except Exception as error:  # rendering: a fault of ours, and of this message alone
             _log.exception("a message could not be made", row=job.row.id)
-            result = Result(job.row, Broken(log.fault(error)))
+            result = SendResult(job.row, Broken(log.fault(error)))
         self._results.append(result)
         self._note(result)
 
-    async def _try(self, job: Job) -> Result:
+    async def _try(self, job: SendJob) -> SendResult:
         row = job.row
         if not row.reachable:
-            return Result(row, Broken(UNREACHABLE))
+            return SendResult(row, Broken(UNREACHABLE))
         later = await self._put_off(job)
         if later is not None:
-            return Result(row, Later(later))
-        if row.kind is outbox.Kind.DROP_BUTTONS:
+            return SendResult(row, Postponed(later))
+        if row.kind is outbox.DeliveryKind.DROP_BUTTONS:
             return self._sorted(job, await self._transport.drop_buttons(row.chat_id, row.ref), 0)
         done = job.done
         first: Sent = Sent()
@@ -219,22 +219,22 @@ class Delivery:
                 return self._sorted(job, answer, done)
             done += 1
             first = answer
-        return Result(row, first)
+        return SendResult(row, first)
 
-    async def _send(self, chat_id: int, part: Rendered) -> Sent | Failure:
+    async def _send(self, chat_id: int, part: Rendered) -> Sent | SendFailure:
         async with self._window or nullcontext():
             with self._metrics.send_seconds.time():
                 return await self._transport.send(chat_id, part)
 
-    def _sorted(self, job: Job, answer: Sent | Failure, done: int) -> Result:
+    def _sorted(self, job: SendJob, answer: Sent | SendFailure, done: int) -> SendResult:
         if isinstance(answer, Sent):
-            return Result(job.row, answer)
+            return SendResult(job.row, answer)
         decision = decide(job.row.attempts + 1, answer, self._clock.now(), self._spread())
         if isinstance(decision, Wait) and decision.everybody:
             self._halted_until = max(self._halted_until or decision.until, decision.until)
-        return Result(job.row, decision, done)
+        return SendResult(job.row, decision, done)
 
-    async def _put_off(self, job: Job) -> datetime | None:
+    async def _put_off(self, job: SendJob) -> datetime | None:
         """Wait for this message's place in the rate; return from when it can be claimed anew instead, if it must."""
         if self._rates is not None:
             wait = (job.at - self._clock.now()).total_seconds()
@@ -249,7 +249,7 @@ class Delivery:
             return now
         return None
 
-    def _note(self, result: Result) -> None:
+    def _note(self, result: SendResult) -> None:
         row, outcome = result.row, result.outcome
         self._metrics.messages.labels(type(outcome).__name__.lower()).inc()
         halted = self._halted_until is not None and self._clock.now() < self._halted_until

@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from sqlalchemy import Connection
 
 from bot.store import inbox, staff
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.zones import zone_of
 from core import schedule
 from core.dialogue.kit.events import Due
@@ -34,7 +34,7 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
         if come and coach.chat_id is not None:
             newest = come[-1]
             key = f"digest/{coach.id}/{newest.day.isoformat()}"
-            events.append(Incoming(key, coach.chat_id, Due(newest.at, newest.day, now - newest.at)))
+            events.append(NewEvent(key, coach.chat_id, Due(newest.at, newest.day, now - newest.at)))
     inbox.put(conn, events, now)
     return len(due)
 

@@ -40,7 +40,7 @@ _TOKEN_DELAY = 60.0
 _log = log.get("intake")
 
 
-class Source(Protocol):
+class UpdateSource(Protocol):
     """What intake needs of a transport."""
 
     async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch: ...
@@ -53,7 +53,7 @@ def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
 
     async def keep(events: Sequence[Incoming], aside: Sequence[Unread]) -> None:
         rows = [
-            inbox.Incoming(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
+            inbox.NewEvent(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
             for one in events
         ]
         others = [unread.Unread(one.key, one.chat_id, one.body, one.why) for one in aside]
@@ -70,13 +70,13 @@ def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
     return keep
 
 
-def _keep(conn: Connection, rows: Sequence[inbox.Incoming], others: Sequence[unread.Unread], now: datetime) -> None:
+def _keep(conn: Connection, rows: Sequence[inbox.NewEvent], others: Sequence[unread.Unread], now: datetime) -> None:
     inbox.put(conn, rows, now)
     unread.put(conn, others, now)
 
 
 def _keep_each(
-    conn: Connection, rows: Sequence[inbox.Incoming], others: Sequence[unread.Unread], now: datetime
+    conn: Connection, rows: Sequence[inbox.NewEvent], others: Sequence[unread.Unread], now: datetime
 ) -> None:
     """Store what can be stored, each in a savepoint, and set aside what cannot."""
     aside = list(others)
@@ -127,7 +127,7 @@ class Poller:
 
     def __init__(
         self,
-        source: Source,
+        source: UpdateSource,
         keep: Keep,
         clock: Clock,
         metrics: Metrics,

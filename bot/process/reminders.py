@@ -20,7 +20,7 @@ from sqlalchemy import Connection
 from bot.foundation import log
 from bot.store import clients, due, flags, inbox, slots, timers
 from bot.store.due import DueClient
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.zones import zone_of
 from core import schedule
 from core.care import Status
@@ -39,7 +39,7 @@ _log = log.get("reminders")
 class _Found:
     """What a sweep found out and has to write."""
 
-    events: list[Incoming] = field(default_factory=list)
+    events: list[NewEvent] = field(default_factory=list)
     changes: dict[int, dict[str, Any]] = field(default_factory=dict)
     asked: list[tuple[int, date, datetime]] = field(default_factory=list)
     not_asked: list[tuple[int, date, datetime]] = field(default_factory=list)
@@ -55,7 +55,7 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
     due_timers = timers.take_due(conn, now, limit)
     for timer in due_timers:
         woke = TimerFired(timer.at, timer.purpose, timer.mark, now - timer.at)
-        found.events.append(Incoming(f"wake/{timer.id}", timer.chat_id, woke))
+        found.events.append(NewEvent(f"wake/{timer.id}", timer.chat_id, woke))
     clients_due = due.take(conn, now, limit)
     for client in clients_due:
         if client.status is None:  # damaged: looked at again every day, and nobody else waits for it
@@ -105,7 +105,7 @@ def _come(found: _Found, client: DueClient, now: datetime) -> None:
     found.not_asked += [(client.id, one.day, one.at) for one in come if one is not asking]
     if asking is not None and client.chat_id is not None:
         event = Due(asking.at, asking.day, now - asking.at)
-        found.events.append(Incoming(f"due/{client.id}/{asking.day.isoformat()}", client.chat_id, event))
+        found.events.append(NewEvent(f"due/{client.id}/{asking.day.isoformat()}", client.chat_id, event))
         found.asked.append((client.id, asking.day, asking.at))
         missed = client.missed + _unanswered(client)
         changes |= {"asked": asking.day, "missed": missed}

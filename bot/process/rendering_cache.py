@@ -37,12 +37,12 @@ class Renderings:
         self._artist: ThreadPoolExecutor | None = None
         self.made = 0
 
-    async def parts(self, row: outbox.Claimed, reader: Reader) -> tuple[Rendered, ...]:
+    async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]:
         """Return what to send for `row`, one call of the messenger each.
 
         Raises: whatever rendering raises: a fault of ours, of this message alone.
         """
-        if row.kind is outbox.Kind.DATA:
+        if row.kind is outbox.DeliveryKind.DATA:
             return await self._database.read(self._gather, row.person_id, reader)
         key = (row.message, row.choices, reader)
         found = self._made.get(key)

@@ -9,7 +9,7 @@ from typing import Any, TypeVar
 T = TypeVar("T")
 
 
-class Bell:
+class WakeupEvent:
     """Rung when there is something to do; ringing twice before anybody listens is ringing once."""
 
     def __init__(self) -> None:

@@ -47,7 +47,7 @@ Probe = Callable[[], Awaitable[bool]]
 _log = log.get("web")
 
 
-class Reader(Protocol):
+class UpdateReader(Protocol):
     """What the webhook needs of a transport: reading updates as they came."""
 
     def read(self, raw: list[Any], now: datetime, confirmed: int | None = None, body: bytes | None = None) -> Batch: ...
@@ -57,7 +57,7 @@ class Webhook:
     """Takes pushed updates over, under the same rule as polling: committed first, confirmed after."""
 
     def __init__(
-        self, secret: str, reader: Reader, keep: Keep, answers: Answers, clock: Clock, metrics: Metrics
+        self, secret: str, reader: UpdateReader, keep: Keep, answers: Answers, clock: Clock, metrics: Metrics
     ) -> None:
         self._secret = secret.encode()
         self._reader = reader

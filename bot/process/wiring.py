@@ -27,6 +27,7 @@ from bot.process.intake import Answers, Poller, keeper
 from bot.process.rendering_cache import Renderings
 from bot.process.web import HttpServer, Probe, Webhook, application, updates_only
 from bot.process.worker import Bells, Parts, Service
+from bot.rendering.menu import describe
 from bot.store import clock_jumps, outbox, rate_limit, retention, unread
 from bot.store import inbox as inbox_store
 from bot.store import menus as menus_of_staff
@@ -34,10 +35,11 @@ from bot.store import migrate as versions
 from bot.store.database import Database
 from bot.store.opening import open_database
 from bot.store.schema import inbox
-from bot.transports.menus import VERSION
+from bot.transports.menus import version as version_of_menus
 from bot.transports.telegram import Telegram
 from bot.turns import cohorts
 from bot.turns.turn import Steps, work_batch
+from core.language import LANGUAGES
 
 BATCH = 128  # turns that share a commit
 SWEEP = 500  # due rows that share one
@@ -143,7 +145,7 @@ def service(
             )
 
     decide = steps(settings, telegram.link, telegram.group_link)
-    kept = retention.Kept(
+    kept = retention.RetentionPeriods(
         inbox=timedelta(days=settings.keep_inbox_days),
         sent=timedelta(days=settings.keep_sent_days),
         left=timedelta(days=settings.keep_left_days),
@@ -188,8 +190,10 @@ def service(
             delivery.bell.ring()
         return done
 
+    menus_now = version_of_menus(LANGUAGES, describe)
+
     async def set_menus() -> int:
-        for menu in (found := await store.read(menus_of_staff.stale, VERSION)):
+        for menu in (found := await store.read(menus_of_staff.stale, menus_now)):
             await telegram.set_menu(menu.chat_id, menu.menu, menu.language)
             await store.write(menus_of_staff.set_to, menu)
         return len(found)

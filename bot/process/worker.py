@@ -28,7 +28,7 @@ from bot.foundation.metrics import Metrics
 from bot.foundation.retry import backoff
 from bot.process.delivery import Delivery
 from bot.process.intake import Poller
-from bot.process.wakeup import Bell, pause
+from bot.process.wakeup import WakeupEvent, pause
 from bot.store.database import Database
 
 LONGEST_IDLE = 1.0  # seconds; another process may have left something to do
@@ -88,13 +88,13 @@ class Parts:
 class Bells:
     """Who is rung for what."""
 
-    turns: Bell
-    sweep: Bell
-    housekeeping: Bell
+    turns: WakeupEvent
+    sweep: WakeupEvent
+    housekeeping: WakeupEvent
 
     @classmethod
     def new(cls) -> Bells:
-        return cls(Bell(), Bell(), Bell())
+        return cls(WakeupEvent(), WakeupEvent(), WakeupEvent())
 
 
 def _tune_interpreter() -> None:
@@ -124,8 +124,8 @@ class Service:
         self._sweep_every = sweep_every
         self._spread = spread
         self._stopping = asyncio.Event()
-        self._menus = Bell()
-        self._erasures = Bell()
+        self._menus = WakeupEvent()
+        self._erasures = WakeupEvent()
         self._tasks: list[asyncio.Task[None]] = []
         self._scheduler: Any = None
         self.opened = False
@@ -248,7 +248,7 @@ class Service:
                 self.opened = True
                 return
 
-    async def _loop(self, part: str, work: Work, bell: Bell, idle: float | None = LONGEST_IDLE) -> None:
+    async def _loop(self, part: str, work: Work, bell: WakeupEvent, idle: float | None = LONGEST_IDLE) -> None:
         """Work until there is nothing to do, then wait for the bell; whatever fails is tried again."""
         failed = 0
         while not self._stopping.is_set():

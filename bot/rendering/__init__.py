@@ -24,7 +24,7 @@ __all__ = ["Reader", "Rendered", "render"]
 
 # Said in one breath: these follow one another on the next line; anything else begins a new paragraph.
 _RESULTS = (
-    m.Kept,
+    m.ReadingKept,
     m.KeptHidden,
     m.KeptBeforeTime,
     m.BandSaid,

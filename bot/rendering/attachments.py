@@ -18,7 +18,7 @@ from core.dialogue.client import messages as m
 from core.dialogue.organiser import messages as om
 from core.dialogue.staff import messages as sm
 
-Attachment = Callable[[Any, Voice], Rendered]
+MakeAttachment = Callable[[Any, Voice], Rendered]
 
 
 def picture(said: m.Picture, v: Voice) -> Rendered:
@@ -65,7 +65,7 @@ def closing_file(said: om.ClosingFile, v: Voice) -> Rendered:
     return Rendered(document=("closing.pdf", closing.pdf(said.report, v.reader)), caption=caption)
 
 
-ATTACHMENTS: Mapping[type, Attachment] = {
+ATTACHMENTS: Mapping[type, MakeAttachment] = {
     m.Picture: picture,
     sm.LinkPicture: link_picture,
     sm.Sheet: sheet,
@@ -74,5 +74,5 @@ ATTACHMENTS: Mapping[type, Attachment] = {
 }
 
 
-def attachment_for(kind: type) -> Attachment | None:
+def attachment_for(kind: type) -> MakeAttachment | None:
     return ATTACHMENTS.get(kind)

@@ -18,7 +18,7 @@ from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
 from bot.rendering.voice import Html, Voice, shortened, voice
 from core.dialogue.staff.messages import Sheet
-from core.judging.chart_data import Point, PressureWeek, RatingLine, Trend
+from core.judging.chart_data import Point, PressureWeekChart, RatingLine, TrendChart
 from core.quantity import Amount, Unit, convert
 from core.watching.digest import Panel
 
@@ -91,26 +91,26 @@ def _described(panel: Panel, v: Voice) -> Html:
 
 
 def _measure(panel: Panel) -> str:
-    return "blood_pressure" if isinstance(panel.picture, PressureWeek) else panel.picture.measure
+    return "blood_pressure" if isinstance(panel.picture, PressureWeekChart) else panel.picture.measure
 
 
 def _unit(panel: Panel) -> Unit:
     match panel.picture:
-        case PressureWeek():
+        case PressureWeekChart():
             return Unit.MILLIMETRE_OF_MERCURY
-        case Trend():
+        case TrendChart():
             return panel.picture.unit
         case _:
             return Unit.POINT
 
 
-def _ends(spec: Trend | RatingLine | PressureWeek, v: Voice) -> tuple[str, str]:
+def _ends(spec: TrendChart | RatingLine | PressureWeekChart, v: Voice) -> tuple[str, str]:
     match spec:
-        case PressureWeek():
+        case PressureWeekChart():
             halves = [h for day in spec.days for h in (day.morning, day.evening) if h is not None]
             said = [v.pressure(h.systolic, h.diastolic) for h in halves]
             return said[0], said[-1]
-        case Trend():
+        case TrendChart():
             return (
                 v.amount(Amount(spec.points[0].value, spec.unit), measure=spec.measure),
                 v.amount(Amount(spec.points[-1].value, spec.unit), measure=spec.measure),
@@ -154,7 +154,7 @@ def _fill(figure: Figure, panels: Sequence[Panel], rows: int, columns: int, titl
     for cell in cells[len(panels) :]:
         cell.set_axis_off()
     marks: list[Any] = []
-    if any(isinstance(p.picture, Trend) for p in panels):
+    if any(isinstance(p.picture, TrendChart) for p in panels):
         start: dict[str, Any] = {
             "marker": "s",
             "color": "white",
@@ -163,9 +163,9 @@ def _fill(figure: Figure, panels: Sequence[Panel], rows: int, columns: int, titl
             "markersize": 9,
         }
         marks.append(Line2D([], [], linestyle="none", label=v.plain_in("picture", "Start"), **start))
-        if any(isinstance(p.picture, Trend) and p.picture.error for p in panels):
+        if any(isinstance(p.picture, TrendChart) and p.picture.error for p in panels):
             marks.append(Patch(label=v.plain_in("picture", "Can be chance"), **_CHANCE))
-    if any(isinstance(p.picture, PressureWeek) for p in panels):
+    if any(isinstance(p.picture, PressureWeekChart) for p in panels):
         dashed: dict[str, Any] = {"color": LIMIT, "linewidth": 2, "linestyle": (0, (6, 3))}
         marks.append(Line2D([], [], label=v.plain_in("picture", "Limit at home"), **dashed))
     if marks:
@@ -207,11 +207,11 @@ def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
         axes.spines[edge].set_color(SOFT)
     axes.tick_params(labelsize=SMALL, colors=INK, length=3)
     match panel.picture:
-        case Trend():
+        case TrendChart():
             _trend(axes, panel.picture, v)
         case RatingLine():
             _ratings(axes, panel.picture, v)
-        case PressureWeek():
+        case PressureWeekChart():
             _pressure(axes, panel.picture, v)
 
 
@@ -235,7 +235,7 @@ def _two_dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
     axes.set_xlim(days[0].toordinal() - span * 0.12, days[-1].toordinal() + span * 0.34)
 
 
-def _trend(axes: Axes, spec: Trend, v: Voice) -> None:
+def _trend(axes: Axes, spec: TrendChart, v: Voice) -> None:
     def height(value: Decimal) -> float:
         return float(convert(value, Unit.STONE, Unit.POUND) if spec.unit is Unit.STONE else value)
 
@@ -267,8 +267,8 @@ def _ratings(axes: Axes, spec: RatingLine, v: Voice) -> None:
     _days(axes, spec.points, v)
 
 
-def _pressure(axes: Axes, spec: PressureWeek, v: Voice) -> None:
-    limits = (float(spec.limit.systolic), float(spec.limit.diastolic))
+def _pressure(axes: Axes, spec: PressureWeekChart, v: Voice) -> None:
+    limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
     halves = list(_halves(spec))
     heights = [*limits, *(y for _, upper, lower in halves for y in (upper, lower))]
     axes.set_ylim(min(heights) - 12, max(heights) + 12)
@@ -284,7 +284,7 @@ def _pressure(axes: Axes, spec: PressureWeek, v: Voice) -> None:
     _numbers(axes, v, Unit.MILLIMETRE_OF_MERCURY)
 
 
-def _halves(spec: PressureWeek) -> Iterable[tuple[float, float, float]]:
+def _halves(spec: PressureWeekChart) -> Iterable[tuple[float, float, float]]:
     for day in spec.days:
         for shift, half in ((0.0, day.morning), (0.4, day.evening)):
             if half is not None:

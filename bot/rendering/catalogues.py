@@ -21,10 +21,9 @@ from babel.messages.catalog import Catalog, Message
 from babel.messages.extract import extract_from_dir
 from babel.messages.pofile import read_po, write_po
 
-from bot.foundation.reader import LANGUAGES
+from core.language import LANGUAGES
 
 ROOT = Path(__file__).parents[2]
-SOURCE = "bot/rendering"
 
 # Which argument of which function is a text; "c" is the context.
 KEYWORDS: dict[str, tuple[int | tuple[int, str], ...]] = {
@@ -36,6 +35,11 @@ KEYWORDS: dict[str, tuple[int | tuple[int, str], ...]] = {
     "NC_": ((1, "c"), 2),
     "say_in": ((1, "c"), 2),
     "plain_in": ((1, "c"), 2),
+}
+# Where texts are, and how they are marked there: core only marks the words of commands, and says none itself.
+SOURCES: dict[str, dict[str, tuple[int | tuple[int, str], ...]]] = {
+    "bot/rendering": KEYWORDS,
+    "core/dialogue": {"N_": (1,)},
 }
 _EPOCH = datetime(2026, 1, 1, tzinfo=UTC)  # a date that does not change, so that neither does the file
 _PLAIN: dict[str, Any] = {
@@ -66,11 +70,16 @@ Key = tuple[tuple[str, ...], str | None]
 def extracted(root: Path = ROOT) -> Catalog:
     """Read every text that the source marks."""
     catalogue = Catalog(header_comment=_as_comment(_TEMPLATE_HEADER), **_PLAIN)
-    found = extract_from_dir(
-        root / SOURCE, [("**.py", "python")], keywords=KEYWORDS, comment_tags=["Translators:"], strip_comment_tags=True
-    )
-    for name, _line, text, comments, context in sorted(found, key=lambda f: (f[0], f[1])):
-        catalogue.add(text, None, [(f"{SOURCE}/{name}", 0)], auto_comments=comments, context=context)
+    for source, keywords in SOURCES.items():
+        found = extract_from_dir(
+            root / source,
+            [("**.py", "python")],
+            keywords=keywords,
+            comment_tags=["Translators:"],
+            strip_comment_tags=True,
+        )
+        for name, _line, text, comments, context in sorted(found, key=lambda f: (f[0], f[1])):
+            catalogue.add(text, None, [(f"{source}/{name}", 0)], auto_comments=comments, context=context)
     return catalogue
 
 

@@ -24,7 +24,7 @@ from bot.foundation.reader import Reader
 from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
 from bot.rendering.voice import Html, Voice, shortened, voice
-from core.judging.chart_data import Level, PressureWeek, RatingLine, Trend, Usual
+from core.judging.chart_data import LinePoint, PressureWeekChart, RatingLine, TrendChart, Usual
 from core.quantity import Amount, Unit, convert
 
 if TYPE_CHECKING:
@@ -53,11 +53,11 @@ def draw(spec: object, reader: Reader) -> bytes:
     figure = Figure(figsize=INCHES, dpi=DPI, facecolor="white", layout=layout)
     FigureCanvasAgg(figure)
     match spec:
-        case Trend():
+        case TrendChart():
             _trend(figure, spec, v)
         case RatingLine():
             _ratings(figure, spec, v)
-        case PressureWeek():
+        case PressureWeekChart():
             _pressure(figure, spec, v)
         case _:
             raise TypeError(f"no picture of a {type(spec).__name__}")
@@ -163,7 +163,7 @@ def _title(measure: str, unit: Unit, v: Voice) -> str:
 # --- a trend ----------------------------------------------------------------------------------------------------
 
 
-def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
+def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
     from matplotlib.patches import Patch
 
     height = _heights(spec.unit)
@@ -215,7 +215,9 @@ def _trend(figure: Figure, spec: Trend, v: Voice) -> None:
     _legend(axes, legend, v)
 
 
-def _line_through(axes: Axes, line: tuple[Level, Level], height: Callable[[Decimal], float], v: Voice) -> Artist:
+def _line_through(
+    axes: Axes, line: tuple[LinePoint, LinePoint], height: Callable[[Decimal], float], v: Voice
+) -> Artist:
     """The trend as a dashed line between two dotted edges; returns its mark for the legend."""
     xs = [end.day.toordinal() for end in line]
     axes.plot(xs, [height(end.value) for end in line], color=TREND, linewidth=2, linestyle=(0, (6, 3)), zorder=3)
@@ -264,7 +266,7 @@ def _edges(usual: Usual, unit: Unit) -> tuple[float | None, float | None]:
     return None if usual.low is None else height(usual.low), None if usual.high is None else height(usual.high)
 
 
-def _view(spec: Trend) -> tuple[float, float]:
+def _view(spec: TrendChart) -> tuple[float, float]:
     """Limits of the axis: all points and the error band; an edge of the reference only if it is not far away."""
     height = _heights(spec.unit)
     ys = [height(p.value) for p in spec.points]
@@ -278,7 +280,7 @@ def _view(spec: Trend) -> tuple[float, float]:
     return low - margin, high + margin
 
 
-def _band(spec: Trend) -> tuple[float, float] | None:
+def _band(spec: TrendChart) -> tuple[float, float] | None:
     """What of the published range is in the picture; None where none of it is, or there is no such range."""
     if spec.usual is None:
         return None
@@ -317,10 +319,10 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
 # --- a week of blood pressure -----------------------------------------------------------------------------------
 
 
-def _pressure(figure: Figure, spec: PressureWeek, v: Voice) -> None:
+def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
     axes = _axes(figure, _title("blood_pressure", Unit.MILLIMETRE_OF_MERCURY, v))
     slots = list(_slots(spec))
-    limits = (float(spec.limit.systolic), float(spec.limit.diastolic))
+    limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
     heights = [*limits, *(y for slot in slots for y in slot[1:3])]
     axes.set_ylim(min(heights) - 12, max(heights) + 12)
     last = max(len(spec.days) - 1, 3)
@@ -352,7 +354,7 @@ def _pressure(figure: Figure, spec: PressureWeek, v: Voice) -> None:
     _legend(axes, _pressure_legend(spec, v, unused=any(not used for *_, used in slots)), v)
 
 
-def _slots(spec: PressureWeek) -> Iterable[tuple[float, float, float, str, bool]]:
+def _slots(spec: PressureWeekChart) -> Iterable[tuple[float, float, float, str, bool]]:
     """Where each half-day stands: x, upper, lower, its mark, whether it is in the mean."""
     for n, day in enumerate(spec.days):
         for shift, half, marker in ((-0.16, day.morning, "o"), (0.16, day.evening, "s")):
@@ -361,17 +363,18 @@ def _slots(spec: PressureWeek) -> Iterable[tuple[float, float, float, str, bool]
                 yield n + shift, float(half.systolic), float(half.diastolic), marker, used
 
 
-def _pressure_legend(spec: PressureWeek, v: Voice, *, unused: bool) -> list[Any]:
+def _pressure_legend(spec: PressureWeekChart, v: Voice, *, unused: bool) -> list[Any]:
     from matplotlib.lines import Line2D
 
-    limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
     marks = [_mark("o", v.plain_in("picture", "Morning")), _mark("s", v.plain_in("picture", "Evening"), "white")]
     if spec.mean is not None:
         marks.append(_mark("D", v.plain_in("picture", "Mean"), INK, INK))
     if unused:
         marks.append(_mark("o", v.plain_in("picture", "Not counted"), CHANCE, CHANCE))
-    words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
-    marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
+    if spec.limit is not None:
+        limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
+        words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
+        marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
     return marks
 
 
@@ -381,11 +384,11 @@ def file_name(spec: object) -> str:
     Raises: TypeError for anything but a value of `core.judging.chart_data`: a fault of ours.
     """
     match spec:
-        case Trend(measure=measure):
+        case TrendChart(measure=measure):
             kind = f"trend-{measure}"
         case RatingLine(measure=measure):
             kind = f"line-{measure}"
-        case PressureWeek():
+        case PressureWeekChart():
             kind = "pressure-week"
         case _:
             raise TypeError(f"no picture of a {type(spec).__name__}")
@@ -398,17 +401,17 @@ def file_name(spec: object) -> str:
 def caption(spec: object, v: Voice) -> Html:
     """What the picture shows, for whoever cannot see it. HTML."""
     match spec:
-        case Trend():
+        case TrendChart():
             return _trend_in_words(spec, v)
         case RatingLine():
             return _ratings_in_words(spec, v)
-        case PressureWeek():
+        case PressureWeekChart():
             return _pressure_in_words(spec, v)
         case _:
             raise TypeError(f"no picture of a {type(spec).__name__}")
 
 
-def _trend_in_words(spec: Trend, v: Voice) -> Html:
+def _trend_in_words(spec: TrendChart, v: Voice) -> Html:
     def amount(value: Decimal) -> str:
         return v.amount(Amount(value, spec.unit), measure=spec.measure)
 
@@ -453,15 +456,15 @@ def _ratings_in_words(spec: RatingLine, v: Voice) -> Html:
     return v.lines(v.bold(title), v.say("From 0 to 10, by date: {list}.", list=v.listed(marks)))
 
 
-def _pressure_in_words(spec: PressureWeek, v: Voice) -> Html:
+def _pressure_in_words(spec: PressureWeekChart, v: Voice) -> Html:
     said = [v.bold(names.measure(v, "blood_pressure"))]
     said.append(v.say_n("The picture shows {n} day.", "The picture shows {n} days.", len(spec.days)))
     if spec.mean is not None:
         said.append(v.say("Mean: {pressure}.", pressure=v.pressure(spec.mean.systolic, spec.mean.diastolic)))
         said.append(v.say("The first day is not counted."))
-    said.append(
-        v.say("Dashed lines show the limit: {limit}.", limit=v.pressure(spec.limit.systolic, spec.limit.diastolic))
-    )
+    if spec.limit is not None:
+        limit = v.pressure(spec.limit.systolic, spec.limit.diastolic)
+        said.append(v.say("Dashed lines show the limit: {limit}.", limit=limit))
     uppers = [float(h.systolic) for h in _halves(spec)]
     if uppers:
         said.append(
@@ -474,6 +477,6 @@ def _pressure_in_words(spec: PressureWeek, v: Voice) -> Html:
     return v.lines(*said)
 
 
-def _halves(spec: PressureWeek) -> Iterable[Any]:
+def _halves(spec: PressureWeekChart) -> Iterable[Any]:
     for day in spec.days:
         yield from (half for half in (day.morning, day.evening) if half is not None)

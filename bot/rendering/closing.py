@@ -18,7 +18,7 @@ from bot.foundation.reader import Reader
 from bot.rendering.phrases import cohort_figures, names
 from bot.rendering.voice import Voice, shortened, voice
 from core.quantity import Unit
-from core.watching.cohort import Closing, Paired, Week
+from core.watching.cohort import Closing, CohortWeek, Paired
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -91,7 +91,7 @@ def _title(figure: Figure, report: Closing, v: Voice) -> None:
     figure.suptitle(f"{shortened(report.name, 34)}\n{days}", fontsize=TITLE, color=INK, linespacing=1.35)
 
 
-def _body(figure: Figure | SubFigure, weeks: Sequence[Week], changes: Sequence[Paired], v: Voice) -> None:
+def _body(figure: Figure | SubFigure, weeks: Sequence[CohortWeek], changes: Sequence[Paired], v: Voice) -> None:
     heights = [*([BARS] if weeks else []), *(CHANGE for _ in changes)]
     if not heights:
         return
@@ -110,7 +110,7 @@ def _plainly(axes: Axes, *sides: str) -> None:
     axes.tick_params(labelsize=SMALL, colors=INK, length=0)
 
 
-def _bars(axes: Axes, weeks: Sequence[Week], v: Voice) -> None:
+def _bars(axes: Axes, weeks: Sequence[CohortWeek], v: Voice) -> None:
     """Who was asked, as an outline; who checked in, filled."""
     _plainly(axes, "bottom")
     most = max((w.asked for w in weeks), default=1) or 1

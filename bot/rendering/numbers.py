@@ -21,8 +21,8 @@ from babel.dates import format_date, format_skeleton, format_time, get_day_names
 from babel.numbers import format_decimal
 from babel.units import format_unit
 
-from bot.foundation.reader import LANGUAGES, RIGHT_TO_LEFT
 from bot.rendering import direction
+from core.language import LANGUAGES
 from core.quantity import Unit, half_up
 
 D = Decimal
@@ -82,7 +82,7 @@ class Numbers:
         self.language = language if language in LANGUAGES else "en"
         self.locale = Locale.parse(LOCALES.get(self.language, self.language))
         self.unit_locale = Locale.parse(self.language)  # "min", where British short units would say "mins"
-        self.right_to_left = self.language in RIGHT_TO_LEFT
+        self.right_to_left = LANGUAGES[self.language].right_to_left
 
     def island(self, text: str) -> str:
         """Keep a piece of text together where the direction of the letters around it is, or may be, another."""

@@ -16,8 +16,8 @@ from babel import Locale
 from babel.core import get_global
 from babel.dates import get_timezone, get_timezone_location
 
-from bot.foundation.reader import LANGUAGES
 from bot.rendering.numbers import LOCALES
+from core.language import LANGUAGES
 from core.references.emergency_numbers import number_for
 
 CLOSE = 0.8  # ours: one slip in a word of five letters or more still finds it

@@ -24,12 +24,13 @@ from bot.rendering.samples import LONG_DAY, amount, asked, ordinary, second, ver
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach
 from core.dialogue.kit.messages import Together
-from core.measures.measure import Kind, Measure
+from core.measures.measure import BodySize, Measure, MeasureKind
+from core.quantity import Unit
 
 GRADE, WORDS = 6.0, 60
 
 # Read at leisure, or once: they may be longer than a reply, never harder.
-LONGER = (m.Welcome, m.WhatIsKept, m.Card, m.Help, m.EnrolQuestion, m.Enrolled, m.SourceOf, m.Settings, m.Picture)
+LONGER = (m.Welcome, m.WhatIsKept, m.Card, m.Help, m.EnrolQuestion, m.Enrolled, m.SourceOf, m.SettingsSaid, m.Picture)
 LONGER_WORDS = 130
 
 _TAG = re.compile(r"</?\w+>")
@@ -84,13 +85,13 @@ def replies() -> Iterator[Together]:
     """
     longest = max(PRAISES, key=lambda key: len(PRAISES[key]))
     for measure in asked():
-        if measure.kind not in (Kind.BODY, Kind.FUNCTION):
+        if measure.kind not in (MeasureKind.BODY, MeasureKind.FUNCTION):
             continue
         for kind, strength in VERDICTS:
             for context in contexts(measure, kind):
                 yield Together(
                     (
-                        m.Kept(measure.key, amount(measure), second(measure)),
+                        m.ReadingKept(measure.key, amount(measure), second(measure)),
                         *_band(measure),
                         *_verdict(measure, kind, strength),
                         *((m.Context(context),) if context else ()),
@@ -106,19 +107,18 @@ VERDICTS = (("within_error", ""), ("better", "possible"), ("better", "confirmed"
 def contexts(measure: Measure, kind: str) -> Iterator[str]:
     """What `core.judging.assess` may add to such a verdict; "" is nothing."""
     yield from ("", "different_conditions")
-    if measure.key in ("weight", "waist"):
+    if measure.beside:
         yield "flat_weight_smaller_waist"
-    if measure.key == "resting_heart_rate":
-        yield "medicine_slows_pulse"
+    yield from (said for _, said in measure.misled_by)
     if kind == "within_error":
         yield from ("matters_but_unsure", "early_weeks")
-        if measure.key in ("waist", "hip"):
+        if measure.body is BodySize.GIRTH:
             yield "one_step_of_tape"
-        if measure.key == "resting_heart_rate":
+        if measure.unit is Unit.BEATS_PER_MINUTE:
             yield "one_beat_of_the_count"
-        if measure.key == "weight":
+        if measure.body is BodySize.WEIGHT:
             yield "other_weekday"
-    if measure.kind is Kind.FUNCTION and kind == "better":
+    if measure.kind is MeasureKind.FUNCTION and kind == "better":
         yield "practice_counts_too"
 
 

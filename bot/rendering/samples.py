@@ -13,7 +13,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
 from typing import Any
 
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.client import Caution
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
@@ -33,13 +33,13 @@ from core.dialogue.kit.messages import (
     WhichPlace,
 )
 from core.judging.change import Change, Strength
-from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeek, RatingLine, Trend, Usual
-from core.judging.goals import Doubt
+from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeekChart, RatingLine, TrendChart, Usual
+from core.judging.goals import GoalDoubt
 from core.language import ENGLISH
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Why
+from core.measures.measure import Measure, MeasureKind, Why
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert
-from core.understanding.plausibility import Kind as DoubtKind
+from core.understanding.plausibility import DoubtKind
 from core.watching.flags import RULES
 
 D = Decimal
@@ -68,7 +68,7 @@ GATE_SIGNS = ("gate_signs", "gate_unwell", "dizziness", "fainting", "leg_swellin
 
 
 def asked() -> tuple[Measure, ...]:
-    return tuple(x for x in MEASURES.values() if x.kind is not Kind.DERIVED)
+    return tuple(x for x in MEASURES.values() if x.kind is not MeasureKind.DERIVED)
 
 
 def signs() -> tuple[str, ...]:
@@ -132,8 +132,8 @@ def _check_in() -> Iterator[object]:
             yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
         yield m.Ask(x.key, imperial(x), False, 1)
         yield m.Card(x.key)
-        yield m.Kept(x.key, amount(x), second(x))
-        yield m.Kept(x.key, amount(x, imperial(x)), second(x))
+        yield m.ReadingKept(x.key, amount(x), second(x))
+        yield m.ReadingKept(x.key, amount(x, imperial(x)), second(x))
         yield m.KeptHidden(x.key)
         yield m.KeptBeforeTime(x.key, amount(x), LONG_DAY, second(x))
         if x.protocol.keep_same:
@@ -147,7 +147,7 @@ def _check_in() -> Iterator[object]:
     for key in ("waist", "hip"):
         yield m.Card(key, ruler=True)
     for note in ("arms_used", "more_than_half_way"):
-        yield m.Kept("chair_stand_30s", amount(MEASURES["chair_stand_30s"]), None, (note,))
+        yield m.ReadingKept("chair_stand_30s", amount(MEASURES["chair_stand_30s"]), None, (note,))
     for key in PRAISES:
         yield from (m.Praise(key, 1), m.Praise(key, 7))
     yield from (m.ConditionsNoted(()), m.CheckInDone(LONG_DAY), m.NotToday(None))
@@ -222,6 +222,8 @@ def _care() -> Iterator[object]:
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
     yield from (m.Despair("999"), m.EatingWorry(COACH), m.StoodDown(), m.CoachTold(COACH))
     yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
+    yield from (m.PregnancyPressureRepeat("999"), m.PregnancyPressureSevere("999"))
+    yield from (m.PregnancyPressureSettled(), m.PregnancyPressureWeek())
     yield from (m.PulseRepeat("999"), m.PulseAdvice("999"), m.FastGain("999", COACH))
 
 
@@ -254,14 +256,14 @@ def _life() -> Iterator[object]:
         (Unit.STONE, Unit.FOOT),
     ):
         yield m.UnitsChanged(mass, length)
-        yield m.Settings(0, time(7, 30), "Europe/London", mass, length, Numbers.SHOWN.value)
-    yield m.Settings(None, None, "UTC", Unit.KILOGRAM, Unit.CENTIMETRE, Numbers.COACH_ONLY.value)
-    for numbers in (*(n.value for n in Numbers), "leave_out"):
+        yield m.SettingsSaid(0, time(7, 30), "Europe/London", mass, length, NumberVisibility.SHOWN.value)
+    yield m.SettingsSaid(None, None, "UTC", Unit.KILOGRAM, Unit.CENTIMETRE, NumberVisibility.COACH_ONLY.value)
+    for numbers in (*(n.value for n in NumberVisibility), "leave_out"):
         yield m.NumbersChanged(numbers)
     weight = MEASURES["weight"]
     yield from (m.AskGoal(("waist",)), m.AskGoalTarget("weight", Unit.KILOGRAM), m.AskGoalDate("weight"))
     yield from (m.GoalSet("weight", amount(weight), LONG_DAY), m.GoalDropped())
-    for doubt in Doubt:
+    for doubt in GoalDoubt:
         yield from (m.GoalDoubt("weight", doubt.value), m.GoalDoubt("weight", doubt.value, amount(weight)))
     for percent in (0, 4, 37, 95, 100):
         yield m.GoalProgress("weight", percent, amount(weight), LONG_DAY)
@@ -297,18 +299,18 @@ def pictures() -> Iterator[m.Picture]:
     """A picture of every kind."""
     days = [DAY + timedelta(days=28 * n) for n in range(5)]
     points = tuple(Point(day, D(v)) for day, v in zip(days, ("88", "87", "84", "82.5", "79"), strict=True))
-    yield m.Picture(Trend("waist", Unit.CENTIMETRE, points, points[0], D("5.3"), Usual(None, D(80), "nice_waist")))
-    yield m.Picture(Trend("weight", Unit.STONE, points[:1], points[0]))
+    yield m.Picture(TrendChart("waist", Unit.CENTIMETRE, points, points[0], D("5.3"), Usual(None, D(80), "nice_waist")))
+    yield m.Picture(TrendChart("weight", Unit.STONE, points[:1], points[0]))
     yield m.Picture(
-        Trend("resting_heart_rate", Unit.BEATS_PER_MINUTE, points, points[0], D(9), Usual(D(60), D(100), "x"))
+        TrendChart("resting_heart_rate", Unit.BEATS_PER_MINUTE, points, points[0], D(9), Usual(D(60), D(100), "x"))
     )
     ratings = tuple(Point(DAY + timedelta(days=7 * n), D(n % 11)) for n in range(12))
     yield m.Picture(RatingLine("energy", ratings))
     yield m.Picture(RatingLine("own_question", ratings, LONG_TEXT[:200]))
     half = Pressure(D(142), D(91))
     week = tuple(PressureDay(DAY + timedelta(days=n), half, None if n == 3 else half, n > 0) for n in range(7))
-    yield m.Picture(PressureWeek(week, half, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
-    yield m.Picture(PressureWeek((), None, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
+    yield m.Picture(PressureWeekChart(week, half, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
+    yield m.Picture(PressureWeekChart((), None, Pressure(D(135), D(85)), "nice_home_blood_pressure"))
 
 
 def extreme() -> Iterator[object]:
@@ -317,10 +319,10 @@ def extreme() -> Iterator[object]:
         yield stretched(message)
     yield from (m.CoachWrites(LONG_NAME, LONG_TEXT), cm.ClientWord(7, LONG_NAME, LONG_TEXT), m.AskOwn(LONG_TEXT))
     yield m.CoachWrites(ARABIC_NAME, "<b>&")
-    yield Together(tuple(message for message in _check_in() if isinstance(message, m.Kept))[:12])
+    yield Together(tuple(message for message in _check_in() if isinstance(message, m.ReadingKept))[:12])
     for unit in Unit:
         for value in ("0", "-0.04", "1", "2", "5", "0.3333333333333333333333333333", "999999.999", "-13.96"):
-            yield m.Kept("weight", Amount(D(value), unit))
+            yield m.ReadingKept("weight", Amount(D(value), unit))
             yield m.VerdictSaid("weight", "changed", "possible", Amount(D(value), unit), Amount(D(value), unit), DAY)
 
 

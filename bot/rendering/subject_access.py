@@ -17,7 +17,7 @@ from bot.rendering.phrases.labels import BACKGROUNDS, GROUPS
 from bot.rendering.phrases.names import CAUTIONS
 from bot.rendering.places import place_name
 from bot.rendering.voice import Voice
-from core.care import Numbers, Plan, Slot
+from core.care import NumberVisibility, Plan, Slot
 from core.client import Profile
 from core.measures import MEASURES
 from core.quantity import Amount, Unit
@@ -26,7 +26,7 @@ MOST = 1000  # characters of the words a client chose themselves
 
 
 @dataclass(frozen=True, slots=True)
-class Taken:
+class MeasureCount:
     """Readings of one measure that count: how many, and the date of the last."""
 
     measure: str
@@ -45,7 +45,7 @@ class ClientAccount:
     profile: Profile
     plan: Plan
     slot: Slot | None
-    taken: tuple[Taken, ...] = ()
+    taken: tuple[MeasureCount, ...] = ()
     early: int = 0
     withdrawn: int = 0
     slots: tuple[int, int] = (0, 0)
@@ -160,7 +160,9 @@ def _plan(plan: Plan, slot: Slot | None, v: Voice) -> Sequence[str]:
         v.say("Your plan: {measures}", measures=names.measures(v, plan.measures)),
         _slot(slot, v),
         v.say_n("Measured again after {n} day", "Measured again after {n} days", plan.retest_days),
-        v.say("Your numbers go to your coach and are not shown to you.") if plan.numbers is Numbers.COACH_ONLY else "",
+        v.say("Your numbers go to your coach and are not shown to you.")
+        if plan.numbers is NumberVisibility.COACH_ONLY
+        else "",
         v.say("Your own question: {question}", question=v.typed(plan.own_question, MOST)) if plan.own_question else "",
     )
 
@@ -192,7 +194,7 @@ def _taken(said: ClientAccount, v: Voice) -> Sequence[str]:
 
 
 def _goals(said: ClientAccount, v: Voice) -> Sequence[str]:
-    hidden = said.plan.numbers is Numbers.COACH_ONLY
+    hidden = said.plan.numbers is NumberVisibility.COACH_ONLY
     return [
         v.say("A goal for {measure}, by: {day}", measure=names.measure(v, measure), day=v.full_date(by))
         if hidden

@@ -23,6 +23,8 @@ from bot.foundation.reader import Reader
 from bot.rendering.direction import FSI, PDI, kept_whole, signs_first
 from bot.rendering.numbers import MINUS, NO_BREAK, PLACES, numbers
 from bot.rendering.translations import translations
+from core.measures import MEASURES
+from core.measures.measure import BodySize
 from core.quantity import Amount, Unit, convert, half_up, in_two_units
 
 POUNDS_TO_THE_STONE, INCHES_TO_THE_FOOT = 14, 12
@@ -163,9 +165,9 @@ class Voice:
         n = self.numbers
         if unit is Unit.STONE and value >= 0:
             return self._two(value, unit, Unit.POUND, POUNDS_TO_THE_STONE, 1)
-        if unit is Unit.FOOT or (unit is Unit.INCH and measure == "height"):
+        if unit is Unit.FOOT or (unit is Unit.INCH and _is_stature(measure)):
             return self._two(value, unit, Unit.INCH, INCHES_TO_THE_FOOT, 1)
-        if unit is Unit.MINUTE and measure == "walk_mile" and value >= 0:
+        if unit is Unit.MINUTE and _to_the_second(measure) and value >= 0:
             return self._two(value, unit, Unit.SECOND, 60, 0)
         if (said := n.with_unit(value, unit)) is not None:
             return said
@@ -261,3 +263,13 @@ def rounded(amount: Amount) -> Amount:
 @lru_cache(maxsize=256)
 def voice(reader: Reader) -> Voice:
     return Voice(reader)
+
+
+def _is_stature(measure: str) -> bool:
+    """Whether inches are said as feet and inches."""
+    return measure in MEASURES and MEASURES[measure].body is BodySize.STATURE
+
+
+def _to_the_second(measure: str) -> bool:
+    """Whether minutes are a time that was clocked, and said with their seconds."""
+    return measure in MEASURES and MEASURES[measure].places > 0

@@ -28,11 +28,11 @@ from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn, T
 
 from bot.foundation.errors import UsageError
 from bot.scoring.order import FIRST_ROW, TICK, Advance, survey, through_disk
-from bot.scoring.output import FORMS, TABLE, Line, write, write_texts
+from bot.scoring.output import FORMS, TABLE, OutputCells, write, write_texts
 from bot.scoring.people import read_people
-from bot.scoring.processes import Job, how_many, no_hunt_for_cycles, scored_by
+from bot.scoring.processes import ScoringTask, how_many, no_hunt_for_cycles, scored_by
 from bot.scoring.scorer import Counts, Scorer
-from bot.scoring.tabular import Sheet, open_sheet
+from bot.scoring.tabular import InputTable, open_sheet
 
 REQUIRED, OPTIONAL = ("person", "taken_at", "measure", "value"), ("unit", "conditions")
 
@@ -71,7 +71,7 @@ def score(
 
         several = processes or how_many(found.rows)
         if several > 1 and to in FORMS and found.in_order and sheet.path:
-            job = Job(sheet.path, (REQUIRED, OPTIONAL), profiles, to)
+            job = ScoringTask(sheet.path, (REQUIRED, OPTIONAL), profiles, to)
             write_texts(FORMS[to], scored_by(several, job, found.rows, counts, advance), out)
         else:
             lines = scored(sheet, Scorer(profiles, counts), in_order=found.in_order, advance=advance)
@@ -81,7 +81,9 @@ def score(
     console.print(summary(counts, known=bool(people)))
 
 
-def scored(sheet: Sheet, scorer: Scorer, *, in_order: bool, advance: Advance = lambda rows: None) -> Iterator[Line]:
+def scored(
+    sheet: InputTable, scorer: Scorer, *, in_order: bool, advance: Advance = lambda rows: None
+) -> Iterator[OutputCells]:
     """Every line of a sheet, in its order. in_order: each person's rows are in order of time."""
     if not in_order:
         yield from through_disk(sheet, scorer.lines, advance)

@@ -14,7 +14,7 @@ from core.measures.measure import Measure
 from core.reading import How, Reading
 
 
-class Taken:
+class TakenValue:
     """value: in the measure's own unit; the mean of several has another than its meaning's cells."""
 
     __slots__ = ("meaning", "taken_at", "value")
@@ -48,7 +48,7 @@ class Taken:
         )
 
 
-def taken(measure: Measure, reading: Reading) -> Taken:
+def taken(measure: Measure, reading: Reading) -> TakenValue:
     """A reading that the core made."""
     how = Meaning(
         0,
@@ -60,4 +60,4 @@ def taken(measure: Measure, reading: Reading) -> Taken:
         attempts=reading.attempts,
         window=reading.window,
     )
-    return Taken(how, reading.value, reading.taken_at)
+    return TakenValue(how, reading.value, reading.taken_at)

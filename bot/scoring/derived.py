@@ -9,25 +9,25 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from decimal import Decimal
 
-from bot.scoring.cells import Taken, taken
+from bot.scoring.cells import TakenValue, taken
 from bot.scoring.parse_row import Meaning
 from core.client import Profile
 from core.measures import MEASURES
 from core.measures.aerobic_from_pulse import AEROBIC_FROM_PULSE, like_the_study
 from core.measures.bmi import BMI, index
-from core.measures.measure import Measure
+from core.measures.measure import Measure, MeasureKind
 from core.measures.waist_to_height_ratio import BMI_TOO_HIGH, WAIST_TO_HEIGHT_RATIO, too_heavy
 from core.measures.waist_to_hip_ratio import WAIST_TO_HIP_RATIO, ratio
 from core.reading import SAME, Conditions
 
-Newest = Mapping[str, Taken]
+Newest = Mapping[str, TakenValue]
 
 DERIVED = tuple(m for m in MEASURES.values() if m.derive is not None)
 
 
 def _makes(key: str) -> tuple[Measure, ...]:
     """The derived measures that a reading of `key` may make possible; a height may, for any of them."""
-    return tuple(m for m in DERIVED if key == "height" or key in m.derived_from)
+    return tuple(m for m in DERIVED if MEASURES[key].kind is MeasureKind.ONCE or key in m.derived_from)
 
 
 def _once_each(measure: Measure) -> tuple[str, ...]:
@@ -42,7 +42,7 @@ MAKES: Mapping[str, tuple[Measure, ...]] = {key: _makes(key) for key in MEASURES
 ONCE_EACH: Mapping[str, tuple[str, ...]] = {m.key: _once_each(m) for m in DERIVED}
 
 
-def derive(measure: Measure, newest: Newest, profile: Profile) -> Taken | None:
+def derive(measure: Measure, newest: Newest, profile: Profile) -> TakenValue | None:
     """The reading that the newest parts make, or None. newest: all that `derived_from` names, and maybe more."""
     if measure is AEROBIC_FROM_PULSE and not like_the_study(profile):
         return None  # nearly everybody
@@ -59,23 +59,23 @@ def derive(measure: Measure, newest: Newest, profile: Profile) -> Taken | None:
     return None if reading is None else taken(measure, reading)
 
 
-def _bmi(newest: Newest, height: Decimal | None) -> Taken | None:
+def _bmi(newest: Newest, height: Decimal | None) -> TakenValue | None:
     weight = newest["weight"]
-    return Taken(_BMI, index(weight.value, height), weight.taken_at) if height else None
+    return TakenValue(_BMI, index(weight.value, height), weight.taken_at) if height else None
 
 
-def _waist_to_hip(newest: Newest, height: Decimal | None) -> Taken | None:
+def _waist_to_hip(newest: Newest, height: Decimal | None) -> TakenValue | None:
     waist, hip = newest["waist"], newest["hip"]
     value = ratio(waist.value, hip.value, waist.taken_at - hip.taken_at)
-    return None if value is None else Taken(_WAIST_TO_HIP, value, max(waist.taken_at, hip.taken_at))
+    return None if value is None else TakenValue(_WAIST_TO_HIP, value, max(waist.taken_at, hip.taken_at))
 
 
-def _waist_to_height(newest: Newest, height: Decimal | None) -> Taken | None:
+def _waist_to_height(newest: Newest, height: Decimal | None) -> TakenValue | None:
     waist, weight = newest["waist"], newest.get("weight")
     if not height:
         return None
     heavy = weight is not None and too_heavy(weight.value, height)
-    return Taken(_HEAVY if heavy else _WAIST_TO_HEIGHT, waist.value / height, waist.taken_at)
+    return TakenValue(_HEAVY if heavy else _WAIST_TO_HEIGHT, waist.value / height, waist.taken_at)
 
 
 def _way(measure: Measure, conditions: Conditions = SAME) -> Meaning:
@@ -87,7 +87,7 @@ _BMI, _WAIST_TO_HIP, _WAIST_TO_HEIGHT = _way(BMI), _way(WAIST_TO_HIP_RATIO), _wa
 _HEAVY = _way(WAIST_TO_HEIGHT_RATIO, Conditions(notes=frozenset({BMI_TOO_HIGH})))
 
 
-_FROM_VALUES: Mapping[str, Callable[[Newest, Decimal | None], Taken | None]] = {
+_FROM_VALUES: Mapping[str, Callable[[Newest, Decimal | None], TakenValue | None]] = {
     "bmi": _bmi,
     "waist_to_hip_ratio": _waist_to_hip,
     "waist_to_height_ratio": _waist_to_height,

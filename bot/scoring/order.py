@@ -9,13 +9,13 @@ from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
 
-from bot.scoring.output import Line
+from bot.scoring.output import OutputCells
 from bot.scoring.parse_row import instant
-from bot.scoring.tabular import Cells, Sheet
+from bot.scoring.tabular import Cells, InputTable
 
 FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
 TICK = 1000  # rows between two movements of the progress bar
-ScoreRow = Callable[[int, Cells, bool], list[Line]]
+ScoreRow = Callable[[int, Cells, bool], list[OutputCells]]
 Advance = Callable[[int], None]  # rows done since it was last called
 
 
@@ -25,7 +25,7 @@ class Survey:
     in_order: bool
 
 
-def survey(sheet: Sheet) -> Survey:
+def survey(sheet: InputTable) -> Survey:
     """Count the rows and see whether each person's are in order of time. It meets a fault of the file before
     anything is written.
     """
@@ -45,7 +45,7 @@ def survey(sheet: Sheet) -> Survey:
     return Survey(rows, in_order)
 
 
-def through_disk(sheet: Sheet, score: ScoreRow, advance: Advance) -> Iterator[Line]:
+def through_disk(sheet: InputTable, score: ScoreRow, advance: Advance) -> Iterator[OutputCells]:
     """Score rows by time and give their lines in the order of the file, by way of a temporary database.
 
     A database without a name lives in a file of its own that SQLite deletes by itself.
@@ -62,7 +62,7 @@ def through_disk(sheet: Sheet, score: ScoreRow, advance: Advance) -> Iterator[Li
                 yield tuple(line)
 
 
-def _given(sheet: Sheet) -> Iterator[tuple[int, str, str, bool]]:
+def _given(sheet: InputTable) -> Iterator[tuple[int, str, str, bool]]:
     for row, (cells, beyond) in enumerate(sheet.rows(), start=FIRST_ROW):
         at = instant(cells[1])
         yield row, "" if isinstance(at, str) else at.isoformat(), json.dumps(cells), beyond

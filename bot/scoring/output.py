@@ -44,7 +44,7 @@ COLUMNS = (
     "flags",
     "problem",
 )
-Line = tuple[str, ...]  # the cells of a row, in the order of COLUMNS
+OutputCells = tuple[str, ...]  # the cells of a row, in the order of COLUMNS
 Judgement = tuple[str, str, str, str, str]  # baseline, change, mdc95, verdict, reaches_mcid
 
 NOT_JUDGED = "not judged"  # nobody has published the error of this measure
@@ -110,17 +110,17 @@ def judgement(verdict: Verdict | None, unit: Unit) -> Judgement:
     )
 
 
-class Form(NamedTuple):
+class OutputFormat(NamedTuple):
     """How rows are written. start, end: of the whole; between: two blocks of lines; empty: for no rows at all."""
 
-    text: Callable[[Sequence[Line]], str]
+    text: Callable[[Sequence[OutputCells]], str]
     start: str
     between: str
     end: str
     empty: str
 
 
-def write_texts(form: Form, texts: Iterable[str], out: TextIO) -> None:
+def write_texts(form: OutputFormat, texts: Iterable[str], out: TextIO) -> None:
     """Write blocks of lines that are text already."""
     before = form.start
     for text in texts:
@@ -129,7 +129,7 @@ def write_texts(form: Form, texts: Iterable[str], out: TextIO) -> None:
     out.write(form.empty if before is form.start else form.end)
 
 
-def texts_of(form: Form, lines: Iterable[Line]) -> Iterator[str]:
+def texts_of(form: OutputFormat, lines: Iterable[OutputCells]) -> Iterator[str]:
     """Blocks of lines as text: looked at together, they take half the time."""
     found = iter(lines)
     while block := list(islice(found, _LINES_AT_ONCE)):
@@ -139,7 +139,7 @@ def texts_of(form: Form, lines: Iterable[Line]) -> Iterator[str]:
 _LINES_AT_ONCE = 100
 
 
-def _as_csv(block: Sequence[Line]) -> str:
+def _as_csv(block: Sequence[OutputCells]) -> str:
     """Comma, quotation marks only where needed, lines that end in \\n.
 
     The library's writer would leave a carriage return inside a cell bare, and takes twice as long. Most lines hold
@@ -163,14 +163,14 @@ def _quoted(cell: str) -> str:
 _NUMBERS = frozenset({"baseline", "change", "mdc95"})
 
 
-def _as_json(block: Sequence[Line]) -> str:
+def _as_json(block: Sequence[OutputCells]) -> str:
     """Objects of a list, one a line: empty cells are null, baseline, change and mdc95 numbers, flags a list,
     reaches_mcid true or false.
     """
     return ",\n".join([_object(line) for line in block])
 
 
-def _object(line: Line) -> str:
+def _object(line: OutputCells) -> str:
     fields = (f"{json.dumps(name)}: {_json(name, cell)}" for name, cell in zip(COLUMNS, line, strict=True))
     return f"{{{', '.join(fields)}}}"
 
@@ -185,7 +185,7 @@ def _json(name: str, cell: str) -> str:
     return cell if name in _NUMBERS else json.dumps(cell, ensure_ascii=False)
 
 
-def write_table(lines: Iterable[Line], out: TextIO) -> None:
+def write_table(lines: Iterable[OutputCells], out: TextIO) -> None:
     """For eyes: tables of up to 200 rows each, so that a long file is not held; columns with nothing are left out."""
     console = Console(file=out, width=None if out.isatty() else 200, highlight=False, markup=False)
     found = iter(lines)
@@ -200,13 +200,13 @@ def write_table(lines: Iterable[Line], out: TextIO) -> None:
 
 _HEADER = ",".join(COLUMNS) + "\n"
 FORMS = {
-    "csv": Form(_as_csv, start=_HEADER, between="", end="", empty=_HEADER),
-    "json": Form(_as_json, start="[\n", between=",\n", end="\n]\n", empty="[]\n"),
+    "csv": OutputFormat(_as_csv, start=_HEADER, between="", end="", empty=_HEADER),
+    "json": OutputFormat(_as_json, start="[\n", between=",\n", end="\n]\n", empty="[]\n"),
 }
 TABLE = "table"
 
 
-def write(to: str, lines: Iterable[Line], out: TextIO) -> None:
+def write(to: str, lines: Iterable[OutputCells], out: TextIO) -> None:
     """Write lines as `to`: a key of FORMS, or TABLE."""
     if to == TABLE:
         write_table(lines, out)

@@ -20,7 +20,7 @@ from bot.scoring.output import value_cell
 from bot.scoring.people import key_of
 from core.client import Profile
 from core.language import ENGLISH, lexicon_of, plain
-from core.language.lexicon import PARTS, Part
+from core.language.lexicon import PARTS, UnitPart
 from core.language.tokens import tokens
 from core.measures import MEASURES
 from core.measures.measure import Measure, Misunderstood, Understood
@@ -170,14 +170,14 @@ def _value(measure: Measure, value: str, unit: str, notes: frozenset[str]) -> Un
     return heard
 
 
-def _fits(measure: Measure, unit: Unit | Part) -> bool:
+def _fits(measure: Measure, unit: Unit | UnitPart) -> bool:
     """Whether a unit may stand beside a value that names its own: seconds do, beside beats counted."""
-    if isinstance(unit, Part):
+    if isinstance(unit, UnitPart):
         unit = PARTS[unit][0]
     return convertible(unit, measure.unit) or unit in (Unit.SECOND, Unit.MINUTE, Unit.BEATS_PER_MINUTE)
 
 
-def _units(text: str) -> frozenset[Unit | Part]:
+def _units(text: str) -> frozenset[Unit | UnitPart]:
     return frozenset(u for token in tokens(plain(text), lexicon_of(ENGLISH)) for u in token.entry.units)
 
 

@@ -15,7 +15,7 @@ from collections.abc import Callable
 from datetime import date
 from decimal import Decimal
 
-from bot.scoring.tabular import Sheet, open_sheet
+from bot.scoring.tabular import InputTable, open_sheet
 from core.client import Background, Caution, Profile, Sex
 from core.language import ENGLISH
 from core.measures.height import HEIGHT
@@ -29,16 +29,16 @@ SEXES = {
 _YEAR = re.compile(r"(?:18|19|20)\d\d", re.ASCII)
 _PARTED = re.compile(r"[;,\s]+")
 
-Say = Callable[[str], None]
+Complain = Callable[[str], None]
 
 
-def read_people(path: str, say: Say) -> dict[str, Profile]:
+def read_people(path: str, say: Complain) -> dict[str, Profile]:
     """Profiles by person. `say` hears one plain line for each cell that is left out: its row, never its person."""
     with open_sheet(path, REQUIRED, OPTIONAL) as sheet:
         return _profiles(sheet, say)
 
 
-def _profiles(sheet: Sheet, say: Say) -> dict[str, Profile]:
+def _profiles(sheet: InputTable, say: Complain) -> dict[str, Profile]:
     profiles: dict[str, Profile] = {}
     for number, (cells, beyond) in enumerate(sheet.rows(), start=2):
         person, *rest = (cell.strip() for cell in cells)
@@ -57,7 +57,7 @@ def _profiles(sheet: Sheet, say: Say) -> dict[str, Profile]:
     return profiles
 
 
-def profile(sex: str, birth_date: str, height: str, background: str, cautions: str, *, say: Say) -> Profile:
+def profile(sex: str, birth_date: str, height: str, background: str, cautions: str, *, say: Complain) -> Profile:
     """One row; each cell that is not understood is as good as empty, and `say` hears of it."""
     year, day = _birth(birth_date, say)
     return Profile(
@@ -70,14 +70,14 @@ def profile(sex: str, birth_date: str, height: str, background: str, cautions: s
     )
 
 
-def _sex(text: str, say: Say) -> Sex | None:
+def _sex(text: str, say: Complain) -> Sex | None:
     found = SEXES.get(text.casefold())
     if text and found is None:
         say("sex not understood; write female or male, or leave it empty.")
     return found
 
 
-def _birth(text: str, say: Say) -> tuple[int | None, date | None]:
+def _birth(text: str, say: Complain) -> tuple[int | None, date | None]:
     if not text:
         return None, None
     if _YEAR.fullmatch(text):
@@ -92,7 +92,7 @@ def _birth(text: str, say: Say) -> tuple[int | None, date | None]:
     return None, None
 
 
-def _stature(text: str, say: Say) -> Decimal | None:
+def _stature(text: str, say: Complain) -> Decimal | None:
     if not text or HEIGHT.understand is None:
         return None
     heard = HEIGHT.understand(text, ENGLISH, None)
@@ -102,7 +102,7 @@ def _stature(text: str, say: Say) -> Decimal | None:
     return heard.value
 
 
-def _background(text: str, say: Say) -> Background | None:
+def _background(text: str, say: Complain) -> Background | None:
     if not text:
         return None
     try:
@@ -112,7 +112,7 @@ def _background(text: str, say: Say) -> Background | None:
         return None
 
 
-def _cautions(text: str, say: Say) -> frozenset[Caution]:
+def _cautions(text: str, say: Complain) -> frozenset[Caution]:
     found = set()
     for word in filter(None, _PARTED.split(text)):
         try:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from core.measures.measure import Measure, Misunderstood, Understood, Why
 from core.quantity import Unit, convert, convertible, half_up
-from core.understanding.plausibility import Doubt, Kind
+from core.understanding.plausibility import Doubt, DoubtKind
 
 NO_PERSON = "no person; write the name or number used in the people file"
 NO_TIME = "no time; write it like 2026-03-02 or 2026-03-02T07:30"
@@ -82,9 +82,9 @@ def misunderstood(measure: Measure, heard: Misunderstood) -> str:
 
 def impossible(measure: Measure, doubt: Doubt) -> str:
     low, high = measure.bounds.possible.low, measure.bounds.possible.high
-    if doubt.kind is Kind.SYSTOLIC_DIASTOLIC_SWAPPED:
+    if doubt.kind is DoubtKind.SYSTOLIC_DIASTOLIC_SWAPPED:
         said = "the second number cannot be as high as the first"
-    elif doubt.kind is Kind.BEATS_COUNTED and doubt.meant is not None and doubt.meant.window is not None:
+    elif doubt.kind is DoubtKind.BEATS_COUNTED and doubt.meant is not None and doubt.meant.window is not None:
         beats = half_up(doubt.meant.value * doubt.meant.window / 60, 0)
         return f"not possible as beats a minute; for beats counted write {beats} in {doubt.meant.window} s"
     elif measure.bounds.second_possible is not None:
@@ -95,9 +95,9 @@ def impossible(measure: Measure, doubt: Doubt) -> str:
 
 
 def unlikely(measure: Measure, doubt: Doubt) -> str:
-    if doubt.kind is Kind.WEIGHT_FOR_HEIGHT:
+    if doubt.kind is DoubtKind.WEIGHT_FOR_HEIGHT:
         return "scored as it is, but please check: the weight reads like the height"
-    if doubt.kind is Kind.JUMP:
+    if doubt.kind is DoubtKind.JUMP:
         return "scored as it is, but please check: far from the reading before it"
     said = "scored as it is, but please check: an unusual value"
     return f"{said}; perhaps {shown(measure, doubt.meant)}?" if doubt.meant else said

@@ -29,7 +29,7 @@ MOST = 4  # processes, if not told: more would wait for the one that writes
 CHANGED = "The file was changed while it was read; start again."
 
 
-class Job(NamedTuple):
+class ScoringTask(NamedTuple):
     """What every process is told. path, columns: of the readings. to: a key of FORMS."""
 
     path: str
@@ -51,7 +51,7 @@ def _processors() -> int:
     return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
-def scored_by(processes: int, job: Job, rows: int, counts: Counts, advance: Advance) -> Iterator[str]:
+def scored_by(processes: int, job: ScoringTask, rows: int, counts: Counts, advance: Advance) -> Iterator[str]:
     """The text of every row of a file in order of time, in the file's order, a block at a time.
 
     counts: of all processes are added to it at the end.
@@ -92,7 +92,7 @@ def _received(pipe: Connection) -> Block | Counts:
 
 
 @contextmanager
-def _started(processes: int, job: Job) -> Iterator[list[Connection]]:
+def _started(processes: int, job: ScoringTask) -> Iterator[list[Connection]]:
     """Pipes to processes at work; whatever happens, none is left behind.
 
     They are started anew and not forked: what the parent holds (locks, threads, a progress bar) stays with it.
@@ -131,7 +131,7 @@ def _deaf_to_interrupts() -> Iterator[None]:
         signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
-def _work(share: int, processes: int, job: Job, pipe: Connection) -> None:
+def _work(share: int, processes: int, job: ScoringTask, pipe: Connection) -> None:
     """One process: the rows of its people, block by block, then its counts."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # where it could not be blocked from the start
     with suppress(BrokenPipeError):  # the parent is gone
@@ -144,7 +144,7 @@ def _work(share: int, processes: int, job: Job, pipe: Connection) -> None:
             pipe.send(error)
 
 
-def _blocks(share: int, processes: int, job: Job) -> Iterator[Block | Counts]:
+def _blocks(share: int, processes: int, job: ScoringTask) -> Iterator[Block | Counts]:
     own = {name: who for name, who in job.profiles.items() if _share(name, processes) == share}
     scorer, write = Scorer(own), FORMS[job.to].text
     with open_sheet(job.path, *job.columns) as sheet, no_hunt_for_cycles():

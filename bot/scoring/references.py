@@ -9,15 +9,16 @@ from __future__ import annotations
 from bisect import bisect, bisect_left, bisect_right
 from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass
+from datetime import UTC
 from decimal import Decimal
 from typing import NamedTuple
 
 from bot.scoring.bounded import remember
-from bot.scoring.cells import Taken
+from bot.scoring.cells import TakenValue
 from bot.scoring.output import reference_cells
 from core.client import Profile
 from core.judging.assess import Assessment
-from core.measures.measure import Measure, Scores, no_score
+from core.measures.measure import Measure, Scores, never, no_score
 from core.reading import SAME
 from core.references import (
     bmi_nice,
@@ -36,6 +37,7 @@ from core.references import (
 )
 from core.references.boundaries import bmi_for_class
 from core.references.ladder import Ladder
+from core.watching.flags import NOTHING_AGREED
 from core.watching.flags_of_reading import flags_of_reading
 
 
@@ -122,9 +124,9 @@ class References:
         self._known: dict[Hashable, Said] = {}
         self._kinds: dict[Hashable, int] = {}
 
-    def of(self, measure: Measure, now: Taken, who: Alike, profile: Profile) -> Said:
+    def of(self, measure: Measure, now: TakenValue, who: Alike, profile: Profile) -> Said:
         """What is said of a reading."""
-        if measure.score is no_score:
+        if measure.score is no_score and measure.alarm is never:
             return NOTHING_SAID
         age, how, turns = profile.age_on(now.taken_at), now.meaning, TURNS.get(measure.key)
         key: Hashable
@@ -145,8 +147,9 @@ class References:
         return Alike(full, short)
 
 
-def _said(measure: Measure, now: Taken, profile: Profile) -> Said:
+def _said(measure: Measure, now: TakenValue, profile: Profile) -> Said:
     reading = now.reading()
     scores = measure.score(reading, profile)
-    flags = flags_of_reading(measure, Assessment(reading, reading, scores, None), (), profile, run=1)
+    alone = Assessment(reading, reading, scores, None)
+    flags = flags_of_reading(measure, alone, (), profile, NOTHING_AGREED, zone=UTC, run=1)
     return Said(scores, reference_cells(scores), ";".join(f.code for f in flags))

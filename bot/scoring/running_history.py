@@ -14,7 +14,7 @@ from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
 
-from bot.scoring.cells import Taken, taken
+from bot.scoring.cells import TakenValue, taken
 from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
 from bot.scoring.verdicts import FIRST, Judged, Verdicts, afresh, too_soon, within_spread
 from core.client import Profile
@@ -31,15 +31,13 @@ from core.measures.home_bp_series import (
     day_of,
     mean_of_days,
 )
-from core.measures.measure import Kind, Measure, MeasurementError, Understood
-from core.quantity import Unit
+from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Understood
 from core.reading import SAME, Reading
-from core.watching.flags_of_reading import A_YEAR, ENERGY_FALL, ENERGY_WINDOW, energy_falls, weight_says_nothing
+from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, falls, weight_says_nothing
 
-Sides = tuple[Taken | None, Taken | None]
+Sides = tuple[TakenValue | None, TakenValue | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
 _INSTANT = timedelta(microseconds=1)
-_HIGHEST_AFTER_A_FALL = 10 - ENERGY_FALL
 
 
 class Chain:
@@ -53,9 +51,9 @@ class Chain:
     def __init__(self, measure: Measure, retest: timedelta) -> None:
         self.measure = measure
         self.shortest = retest - EARLY_BY  # between two official readings
-        self.baseline: Taken | None = None
-        self.last: Taken | None = None
-        self.older: Taken | None = None
+        self.baseline: TakenValue | None = None
+        self.last: TakenValue | None = None
+        self.older: TakenValue | None = None
         self.text = ""
         self.too_soon: Judgement = NOTHING
 
@@ -68,7 +66,7 @@ class Chain:
             last = self.older
         return baseline, None if last is baseline else last
 
-    def add(self, now: Taken) -> None:
+    def add(self, now: TakenValue) -> None:
         if self.last is None:
             self.baseline = self.last = self.older = now
             self.text = value_cell(now.value, None, self.measure.unit)
@@ -86,12 +84,12 @@ class Track:
         self.measure = measure
         self.retest = retest or measure.retest
         self.chain = Chain(measure, self.retest)
-        self.newest: Taken | None = None
+        self.newest: TakenValue | None = None
         self.row = 0  # of the newest reading, in the file
         self.rows: dict[tuple[Decimal, Decimal | None], int] | None = None  # when several have the newest instant
         self.run = 0  # equal values in a row, the newest included
 
-    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+    def judged(self, now: TakenValue, verdicts: Verdicts) -> Judged:
         if self.measure.error is None:
             return None, NOTHING
         chain = self.chain
@@ -105,7 +103,7 @@ class Track:
             return None, cells
         return self._afresh(baseline, previous, now)
 
-    def judged_by(self, now: Taken, relative: Decimal | None) -> Judgement:
+    def judged_by(self, now: TakenValue, relative: Decimal | None) -> Judgement:
         """The cells of a derived reading. relative: the square of the relative error its parts give it, if they do."""
         measure, chain = self.measure, self.chain
         if relative is None and measure.error is None:
@@ -123,23 +121,23 @@ class Track:
         return self._afresh(baseline, previous, now, None if relative is None else propagated(relative))[1]
 
     def _afresh(
-        self, baseline: Taken, previous: Taken | None, now: Taken, error: MeasurementError | None = None
+        self, baseline: TakenValue, previous: TakenValue | None, now: TakenValue, error: MeasurementError | None = None
     ) -> Judged:
         earlier = None if previous is None else previous.reading()
         return afresh(self.measure, baseline.reading(), earlier, now.reading(), self.retest, error)
 
-    def add(self, now: Taken, run: int = 1) -> None:
+    def add(self, now: TakenValue, run: int = 1) -> None:
         """Remember a reading, no earlier than any before it. run: `equal_in_a_row`, worked out before."""
         self.chain.add(now)
         self.newest, self.run = now, run
 
-    def equal_in_a_row(self, now: Taken) -> int:
+    def equal_in_a_row(self, now: TakenValue) -> int:
         newest = self.newest
         if newest is None or newest.value != now.value or newest.meaning.second != now.meaning.second:
             return 1
         return self.run + 1
 
-    def may_tell(self, now: Taken, profile: Profile) -> bool:
+    def may_tell(self, now: TakenValue, profile: Profile) -> bool:
         """Whether a flag could come of the readings before this one; then `history` is asked for."""
         return False
 
@@ -166,10 +164,10 @@ class WeightTrack(Track):
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure)
-        self.tops: deque[Taken] = deque()  # falling: what a later and higher weight hides is gone
-        self.group: list[Taken] = []  # of the newest instant; they hide nothing from one another
+        self.tops: deque[TakenValue] = deque()  # falling: what a later and higher weight hides is gone
+        self.group: list[TakenValue] = []  # of the newest instant; they hide nothing from one another
 
-    def add(self, now: Taken, run: int = 1) -> None:
+    def add(self, now: TakenValue, run: int = 1) -> None:
         super().add(now, run)
         tops = self.tops
         if self.group and self.group[0].taken_at < now.taken_at:
@@ -182,7 +180,7 @@ class WeightTrack(Track):
                 tops.popleft()
         self.group.append(now)
 
-    def may_tell(self, now: Taken, profile: Profile) -> bool:
+    def may_tell(self, now: TakenValue, profile: Profile) -> bool:
         highest = self.tops[0].value if self.tops else None
         for weight in self.group:
             if highest is None or weight.value > highest:
@@ -201,16 +199,16 @@ class RatingTrack(Track):
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure, RATING_WINDOW)
         self.error = error_of_weeks(measure.error)
-        self.first: list[Taken] = []  # of the first four weeks
+        self.first: list[TakenValue] = []  # of the first four weeks
         self.ends: datetime | None = None  # when they are over
         self.over: datetime | None = None  # the last instant before that
         self.baseline: Reading | None = None  # their mean, once they are
         self.baseline_number = 0  # stands for it
-        self.recent: deque[Taken] = deque()  # of the last eight weeks, which is more than the flags ask for
-        self.last: deque[Taken] = deque()  # of the last four, none of them of the first
+        self.recent: deque[TakenValue] = deque()  # of the last eight weeks, which is more than the flags ask for
+        self.last: deque[TakenValue] = deque()  # of the last four, none of them of the first
         self.total = Decimal(0)  # of `last`
 
-    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+    def judged(self, now: TakenValue, verdicts: Verdicts) -> Judged:
         if self.error is None:
             return None, NOTHING
         at, ends, over = now.taken_at, self.ends, self.over
@@ -248,14 +246,14 @@ class RatingTrack(Track):
         cells = within_spread(self.measure, baseline.value, text, mean, spread)
         return None if cells is None else (None, cells)
 
-    def _judged(self, baseline: Reading, since: datetime, ends: datetime, now: Taken) -> Judged:
+    def _judged(self, baseline: Reading, since: datetime, ends: datetime, now: TakenValue) -> Judged:
         at, before = now.taken_at, since - RATING_WINDOW
         last = [r for r in self.last if r.taken_at < at]
         earlier = [r for r in self.recent if before < r.taken_at <= since and r.taken_at >= ends]
         previous = _mean(earlier) if earlier else None
         return afresh(self.measure, baseline, previous, _mean([*last, now]), self.retest, self.error)
 
-    def add(self, now: Taken, run: int = 1) -> None:
+    def add(self, now: TakenValue, run: int = 1) -> None:
         self.newest, self.run = now, run
         if self.ends is None:
             self.chain.add(now)
@@ -271,20 +269,20 @@ class RatingTrack(Track):
             recent.popleft()
         recent.append(now)
 
-    def may_tell(self, now: Taken, profile: Profile) -> bool:
-        last = self.newest
-        if last is None or now.value > _HIGHEST_AFTER_A_FALL:
+    def may_tell(self, now: TakenValue, profile: Profile) -> bool:
+        last, by = self.newest, self.measure.fall
+        if last is None or by is None or now.value > TOP_RATING - by:
             return False
         if last.taken_at == now.taken_at:
             return True
         since = last.taken_at - ENERGY_WINDOW
-        return energy_falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1])
+        return falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1], by)
 
     def history(self, at: datetime) -> Sequence[Reading]:
         return [rating.reading() for rating in self.recent]
 
 
-def _mean(ratings: Sequence[Taken]) -> Reading:
+def _mean(ratings: Sequence[TakenValue]) -> Reading:
     return mean_reading([rating.reading() for rating in ratings])
 
 
@@ -299,9 +297,9 @@ class PressureTrack(Track):
         self.differing: list[Reading] = []  # of it, those taken otherwise than before
         self.found: SeriesMean | TooFewDays = TooFewDays(0)  # of the series so far
         self.mean: Reading | None = None  # the same as a reading
-        self.before: Taken | None = None  # the newest pressure of an instant before that of the newest
+        self.before: TakenValue | None = None  # the newest pressure of an instant before that of the newest
 
-    def judged(self, now: Taken, verdicts: Verdicts) -> Judged:
+    def judged(self, now: TakenValue, verdicts: Verdicts) -> Judged:
         """Of the series, `now` already added to it; too few days are not judged."""
         if self.mean is None:
             return None, PART_OF_SERIES
@@ -310,7 +308,7 @@ class PressureTrack(Track):
             return FIRST
         return self._afresh(baseline, previous, taken(self.measure, self.mean))
 
-    def add(self, now: Taken, run: int = 1) -> None:
+    def add(self, now: TakenValue, run: int = 1) -> None:
         if self.newest is not None and self.newest.taken_at < now.taken_at:
             self.before = self.newest
         self.newest, self.run = now, run
@@ -335,8 +333,8 @@ class PressureTrack(Track):
 
 def track(measure: Measure) -> Track:
     """The track that keeps what the measure needs."""
-    if measure.unit is Unit.MILLIMETRE_OF_MERCURY:
+    if measure.series:
         return PressureTrack(measure)
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         return RatingTrack(measure)
-    return WeightTrack(measure) if measure.key == "weight" else Track(measure)
+    return WeightTrack(measure) if measure.body is BodySize.WEIGHT else Track(measure)

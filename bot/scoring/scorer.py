@@ -8,15 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Mapping
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import UTC, datetime
 from decimal import Decimal
 from operator import is_
 
 from bot.scoring import problems
 from bot.scoring.bounded import remember
-from bot.scoring.cells import Taken
+from bot.scoring.cells import TakenValue
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
-from bot.scoring.output import PART_OF_SERIES, Line, reference_cells, value_cell
+from bot.scoring.output import PART_OF_SERIES, OutputCells, reference_cells, value_cell
 from bot.scoring.parse_row import NOBODY, Meaning, instant, understand
 from bot.scoring.references import Alike, References, Said
 from bot.scoring.running_history import PressureTrack, Track, track
@@ -26,19 +26,19 @@ from core.client import Profile
 from core.judging.assess import Assessment, relative_variance
 from core.measures import MEASURES
 from core.measures.height import HEIGHT
-from core.measures.measure import Kind, Measure, Understood
+from core.measures.measure import Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
 from core.understanding.plausibility import doubt, is_jump
-from core.watching.flags import Code
+from core.watching.flags import NOTHING_AGREED, Code
 from core.watching.flags_of_reading import FEWEST_IDENTICAL, flags_of_reading
 
 MEAN = "blood_pressure_mean"  # what the row of a series is called
 # Of one pressure, not of its series.
 _OF_ONE_PRESSURE = frozenset({Code.BP_SEVERE, Code.BP_SEVERE_REPEATED, Code.BP_LOW, Code.IDENTICAL_VALUES})
-_MAY_BE_TOO_EQUAL = (Kind.BODY, Kind.FUNCTION)
+_MAY_BE_TOO_EQUAL = (MeasureKind.BODY, MeasureKind.FUNCTION)
 
 
-class Person:
+class ScoredPerson:
     """What is kept of one person."""
 
     __slots__ = ("kind", "newest", "profile", "tracks", "used")
@@ -47,8 +47,8 @@ class Person:
         self.profile = profile
         self.kind = kind
         self.tracks: dict[str, Track] = {}
-        self.newest: dict[str, Taken] = {}
-        self.used: dict[str, list[Taken]] = {}  # parts of the newest derived readings
+        self.newest: dict[str, TakenValue] = {}
+        self.used: dict[str, list[TakenValue]] = {}  # parts of the newest derived readings
 
 
 @dataclass(slots=True)
@@ -73,7 +73,7 @@ class Scorer:
 
     def __init__(self, profiles: Mapping[str, Profile], counts: Counts | None = None) -> None:
         self._profiles = profiles
-        self._people: dict[str, Person] = {}
+        self._people: dict[str, ScoredPerson] = {}
         self._meanings: dict[Cells, Meaning] = {}
         self._references = References()
         self._weights: dict[Hashable, bool] = {}
@@ -81,7 +81,7 @@ class Scorer:
         self._number = 0
         self.counts = Counts() if counts is None else counts
 
-    def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[Line]:
+    def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[OutputCells]:
         """The row's own line, then those of the derived measures it makes possible. Total: no text raises.
 
         row: its number in the file, the header being 1. beyond: it has more cells than the header names.
@@ -110,12 +110,12 @@ class Scorer:
         meaning: Meaning,
         measure: Measure,
         heard: Understood,
-        who: Person,
+        who: ScoredPerson,
         past: Track,
-    ) -> list[Line]:
+    ) -> list[OutputCells]:
         self.counts.used += 1
         remark = self._remark(meaning, measure, heard, past, who.profile)
-        now = Taken(meaning, heard.value, at)
+        now = TakenValue(meaning, heard.value, at)
         said = self._references.of(measure, now, who.kind, who.profile)
         run = past.equal_in_a_row(now)
         head = (name, taken, measure.key, meaning.value, meaning.unit, *said.cells)
@@ -127,7 +127,7 @@ class Scorer:
             if tells or verdict is not None or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL):
                 history = past.history(at) if tells else ()
                 assessment = Assessment(now.reading(), now.reading(), said.scores, verdict)
-                found = flags_of_reading(measure, assessment, history, who.profile, run=run)
+                found = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
                 flags = ";".join([f.code for f in found])
             past.add(now, run)
             lines = [(*head, *cells, flags, remark)]
@@ -141,22 +141,22 @@ class Scorer:
     def _pressure(
         self,
         measure: Measure,
-        now: Taken,
+        now: TakenValue,
         said: Said,
         run: int,
-        who: Person,
+        who: ScoredPerson,
         past: PressureTrack,
-        head: Line,
+        head: OutputCells,
         remark: str,
-    ) -> list[Line]:
+    ) -> list[OutputCells]:
         """The line of one pressure, and that of its series, once there are days enough."""
         history, reading = past.history(now.taken_at), now.reading()
         past.add(now, run)
         verdict, cells = past.judged(now, self._verdicts)
         assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
-        flags = flags_of_reading(measure, assessment, history, who.profile, run=run)
+        flags = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
         own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
-        lines: list[Line] = [(*head, *PART_OF_SERIES, own, remark)]
+        lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark)]
         if past.mean is not None:
             of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
             bands = reference_cells(measure.score(past.mean, who.profile))
@@ -164,7 +164,7 @@ class Scorer:
             lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, ""))
         return lines
 
-    def _derive(self, measure: Measure, name: str, taken: str, who: Person, lines: list[Line]) -> None:
+    def _derive(self, measure: Measure, name: str, taken: str, who: ScoredPerson, lines: list[OutputCells]) -> None:
         newest = who.newest
         for key in measure.derived_from:
             if key not in newest:
@@ -215,17 +215,17 @@ class Scorer:
             likely = remember(self._weights, key, doubt(measure, heard, None, Profile(stature=stature)) is None)
         return likely
 
-    def _meet(self, name: str) -> Person:
+    def _meet(self, name: str) -> ScoredPerson:
         profile = self._profiles.get(name)
         if profile is None:
             self.counts.strangers += 1
             profile = NOBODY
-        who = self._people[name] = Person(profile, self._references.kind(profile))
+        who = self._people[name] = ScoredPerson(profile, self._references.kind(profile))
         return who
 
     # --- rows that cannot be used
 
-    def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> Line:
+    def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> OutputCells:
         self.counts.unusable += 1
         return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem)
 

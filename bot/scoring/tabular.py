@@ -29,7 +29,7 @@ Columns = tuple[tuple[str, ...], tuple[str, ...]]  # those required, and those t
 
 
 @dataclass(frozen=True)
-class Sheet:
+class InputTable:
     """A table with a header. columns: those we read, in our order; a column the file has not is empty. path: where
     anybody may read it again; empty for what could be read only once.
     """
@@ -70,7 +70,7 @@ class Sheet:
 
 
 @contextmanager
-def open_sheet(path: str, required: Sequence[str], optional: Sequence[str]) -> Iterator[Sheet]:
+def open_sheet(path: str, required: Sequence[str], optional: Sequence[str]) -> Iterator[InputTable]:
     """Find delimiter and columns of the file at `path`, or of standard input for "-".
 
     Raises: UsageError for a file that is not there, is empty, is no UTF-8, or lacks a required column.
@@ -83,7 +83,7 @@ def open_sheet(path: str, required: Sequence[str], optional: Sequence[str]) -> I
 
 def _sheet(
     name: str, path: str, opened: Callable[[], TextIO], required: Sequence[str], optional: Sequence[str]
-) -> Sheet:
+) -> InputTable:
     with opened() as text:
         try:
             first = next((line for line in text if line.strip()), "")
@@ -98,7 +98,7 @@ def _sheet(
             f"{name} has no column {' and no column '.join(missing)}: the first line must name the columns"
             f" {','.join(wanted)}."
         )
-    return Sheet(name, wanted, header, delimiter, opened, path)
+    return InputTable(name, wanted, header, delimiter, opened, path)
 
 
 def _titles(line: str, delimiter: str) -> tuple[str, ...]:

@@ -13,7 +13,7 @@ from functools import lru_cache
 from math import isqrt
 
 from bot.scoring.bounded import REMEMBERED, remember
-from bot.scoring.cells import Taken
+from bot.scoring.cells import TakenValue
 from bot.scoring.output import Judgement, figure, judgement, places
 from core.judging.change import NO_BASELINE, Change, Verdict, judge, mdc95, mdc95_squared, reaches, variance
 from core.measures.measure import Measure, MeasurementError
@@ -65,7 +65,7 @@ class Verdicts:
             found = remember(self._numbers, key, self._given)
         return found
 
-    def within(self, measure: Measure, baseline: Taken, text: str, now: Taken) -> Judgement | None:
+    def within(self, measure: Measure, baseline: TakenValue, text: str, now: TakenValue) -> Judgement | None:
         """The cells of a reading within the measure's own error; None if it is not, or more than values decides.
 
         text: the cell of the baseline's value.
@@ -92,7 +92,7 @@ class Verdicts:
         return text, change, mdc95, word, reached
 
 
-def _spread(error: MeasurementError, baseline: Taken, now: Taken) -> Decimal:
+def _spread(error: MeasurementError, baseline: TakenValue, now: TakenValue) -> Decimal:
     before, after = baseline.meaning, now.meaning
     return variance(error, baseline.value, before.attempts, before.window) + variance(
         error, now.value, after.attempts, after.window

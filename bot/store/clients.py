@@ -33,7 +33,7 @@ _SEALED = frozenset(column.name for column in clients.c if isinstance(column.typ
 _log = log.get("store")
 
 
-class Stale(Exception):
+class StalePlan(Exception):
     """The plan was changed by somebody else since it was read; read again and try again."""
 
 
@@ -255,7 +255,7 @@ def set_plan(conn: Connection, client: Client, plan: Plan) -> None:
         .values(plan=secret(client.key, codec.dumps(plan)), baseline_since=plan.baseline_since)
     )
     if conn.execute(changed).rowcount != 1:
-        raise Stale
+        raise StalePlan
 
 
 def next_due(

@@ -15,7 +15,7 @@ from sqlalchemy import Connection, bindparam, delete, exists, insert, select, up
 
 from bot.store import codec, owners, readings
 from bot.store.dialect import among, insert_new, skip_locked, upsert
-from bot.store.invitations import Kind
+from bot.store.invitations import InvitationKind
 from bot.store.schema import (
     clients,
     coaches,
@@ -29,12 +29,12 @@ from bot.store.schema import (
     slots,
 )
 from bot.store.sealed import secret
-from bot.store.slots import Outcome
+from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
 from core.care import Slot
 from core.dialogue.client.facts import Membership
 from core.dialogue.staff.facts import CohortFact, MemberFact
-from core.watching.cohort import Closing, Counted, Participant, Terms, Week
+from core.watching.cohort import Closing, CohortWeek, Counted, Participant, Terms
 
 MOST_SHOWN = 12  # cohorts of one organiser in a list
 
@@ -311,7 +311,7 @@ _PEOPLE = (
 _SLOTS = select(slots).where(
     among(slots.c.client_id, "clients"),
     slots.c.day >= bindparam("since"),
-    slots.c.outcome != Outcome.NOT_ASKED.value,
+    slots.c.outcome != SlotOutcome.NOT_ASKED.value,
 )
 
 
@@ -323,7 +323,7 @@ def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
         return ()
     asked: dict[int, list[tuple[date, bool]]] = {}
     for s in conn.execute(_SLOTS, {"clients": ids, "since": c.terms.starts}):
-        asked.setdefault(s.client_id, []).append((s.day, s.outcome == Outcome.ANSWERED.value))
+        asked.setdefault(s.client_id, []).append((s.day, s.outcome == SlotOutcome.ANSWERED.value))
     history = readings.everything(conn, ids)
     found = []
     for r in rows:
@@ -342,18 +342,18 @@ def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
     return tuple(found)
 
 
-def weeks(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, tuple[Week, ...]]:
+def weeks(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, tuple[CohortWeek, ...]]:
     """Return the figures that were told of each cohort, in order. One query."""
-    found: dict[int, list[Week]] = {}
+    found: dict[int, list[CohortWeek]] = {}
     rows = conn.execute(
         select(cohort_weeks).where(cohort_weeks.c.cohort_id.in_(list(cohort_ids))).order_by(cohort_weeks.c.number)
     )
     for r in rows:
-        found.setdefault(r.cohort_id, []).append(Week(r.number, r.asked, r.kept, r.people, r.total))
+        found.setdefault(r.cohort_id, []).append(CohortWeek(r.number, r.asked, r.kept, r.people, r.total))
     return {cohort: tuple(several) for cohort, several in found.items()}
 
 
-def tell(conn: Connection, cohort_id: int, week: Week, now: datetime) -> None:
+def tell(conn: Connection, cohort_id: int, week: CohortWeek, now: datetime) -> None:
     """Keep a week's figures as they are told. One that was told stays as it was."""
     row = {
         "cohort_id": cohort_id,
@@ -419,7 +419,7 @@ def revoke_links(conn: Connection, cohort_id: int, now: datetime) -> int:
         update(invitations)
         .where(
             invitations.c.cohort_id == cohort_id,
-            invitations.c.kind == Kind.COHORT.value,
+            invitations.c.kind == InvitationKind.COHORT.value,
             invitations.c.revoked_at.is_(None),
         )
         .values(revoked_at=now)

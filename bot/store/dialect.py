@@ -21,12 +21,12 @@ from sqlalchemy.ext.compiler import compiles
 from sqlalchemy.sql.compiler import SQLCompiler
 from sqlalchemy.sql.visitors import InternalTraversal
 
-Row = Mapping[str, Any]
+RowValues = Mapping[str, Any]
 
 _prepared: dict[tuple[object, ...], Insert] = {}
 
 
-def insert_new(conn: Connection, table: Table, rows: Sequence[Row], unique: tuple[str, ...]) -> int:
+def insert_new(conn: Connection, table: Table, rows: Sequence[RowValues], unique: tuple[str, ...]) -> int:
     """Insert rows, leaving out those whose `unique` columns are there already; how many went in.
 
     Any other broken constraint raises. Every row must have the same keys.
@@ -44,7 +44,7 @@ def insert_new(conn: Connection, table: Table, rows: Sequence[Row], unique: tupl
 def upsert(
     conn: Connection,
     table: Table,
-    rows: Sequence[Row],
+    rows: Sequence[RowValues],
     unique: tuple[str, ...],
     update: tuple[str, ...],
     also: tuple[tuple[str, str], ...] = (),

@@ -14,7 +14,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from sqlalchemy import Connection, func, select
 
 from bot.foundation.reader import Reader
-from bot.foundation.retry import MOST_ATTEMPTS, Broken, Decision, Gone, Moved, Sent, Wait
+from bot.foundation.retry import MOST_ATTEMPTS, Broken, Moved, RetryDecision, Sent, Unreachable, Wait
 from bot.store import erasures, inbox, outbox, rate_limit
 from bot.store.dialect import among, by_index
 from bot.store.schema import clients, people
@@ -32,27 +32,27 @@ INSTEAD = "instead/"  # of a message that could not be made or was refused: so b
 
 
 @dataclass(frozen=True, slots=True)
-class Later:
+class Postponed:
     """It was not tried: hand it back, to be claimed from `until` on."""
 
     until: datetime
 
 
 @dataclass(frozen=True, slots=True)
-class Result:
+class SendResult:
     """What came of one claimed row. done: of a message in several parts, how many are out."""
 
-    row: outbox.Claimed
-    outcome: Sent | Decision | Later
+    row: outbox.ClaimedMessage
+    outcome: Sent | RetryDecision | Postponed
     done: int = 0
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class SendJob:
     """One message to send at `at`, to be read by `reader`; `done` parts of it are out already. Sending it begins before
     `until`, or it is handed back."""
 
-    row: outbox.Claimed
+    row: outbox.ClaimedMessage
     reader: Reader
     at: datetime
     until: datetime
@@ -64,7 +64,7 @@ class Next:
     """jobs: to send.  again: when there may be more, None if nothing is pending.  events: whether the inbox got
     events (somebody blocked us, a group moved)."""
 
-    jobs: tuple[Job, ...] = ()
+    jobs: tuple[SendJob, ...] = ()
     again: datetime | None = None
     events: bool = False
 
@@ -73,7 +73,7 @@ def claim_and_settle(
     conn: Connection,
     worker: str,
     now: datetime,
-    results: Sequence[Result],
+    results: Sequence[SendResult],
     want: int,
     rates: rate_limit.Rates | None,
 ) -> Next:
@@ -112,11 +112,11 @@ def claim_and_settle(
 # --- recording ---------------------------------------------------------------------------------------------
 
 
-def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Result]) -> bool:
+def _record(conn: Connection, worker: str, now: datetime, results: Sequence[SendResult]) -> bool:
     sent: list[tuple[int, str | None]] = []
     back: list[tuple[int, datetime]] = []
-    events: list[inbox.Incoming] = []
-    goodbyes = [r.row for r in results if r.row.kind is outbox.Kind.FAREWELL and isinstance(r.outcome, _FINAL)]
+    events: list[inbox.NewEvent] = []
+    goodbyes = [r.row for r in results if r.row.kind is outbox.DeliveryKind.FAREWELL and isinstance(r.outcome, _FINAL)]
     for result in results:
         row = result.row
         if row in goodbyes:
@@ -124,10 +124,10 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Resu
         match result.outcome:
             case Sent(message_id):
                 sent.append((row.id, None if message_id is None else str(message_id)))
-            case Later(until):
+            case Postponed(until):
                 back.append((row.id, until))
             case Wait(until, everybody, error):
-                done = result.done if row.kind is outbox.Kind.MESSAGE else 0
+                done = result.done if row.kind is outbox.DeliveryKind.MESSAGE else 0
                 outbox.mark_retry(conn, worker, row.id, until, error, done=done)
                 if everybody:
                     rate_limit.halt(conn, until)
@@ -135,8 +135,8 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Resu
                 outbox.mark_retry(conn, worker, row.id, now)
                 outbox.move_chat(conn, row.chat_id, chat_id)
                 event = GroupEvent(now, "migrated", other_chat=chat_id)
-                events.append(inbox.Incoming(f"moved/{row.chat_id}", row.chat_id, event, is_group=True))
-            case Gone(reason):
+                events.append(inbox.NewEvent(f"moved/{row.chat_id}", row.chat_id, event, is_group=True))
+            case Unreachable(reason):
                 outbox.fail_chat(conn, row.chat_id, now, reason)
                 events.append(_gone(row, now))
             case Broken(error):
@@ -156,20 +156,20 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Resu
     return inbox.put(conn, events, now) > 0
 
 
-_FINAL = (Sent, Gone, Broken)
+_FINAL = (Sent, Unreachable, Broken)
 
 
-def _was_an_answer(row: outbox.Claimed) -> bool:
+def _was_an_answer(row: outbox.ClaimedMessage) -> bool:
     """Whether a person waits for it, and would hear nothing now. What took a day of trying is too old to mention."""
-    answer = row.kind is outbox.Kind.MESSAGE and row.priority == outbox.ANSWER and row.person_id is not None
+    answer = row.kind is outbox.DeliveryKind.MESSAGE and row.priority == outbox.ANSWER and row.person_id is not None
     again = (row.occasion or "").startswith(INSTEAD)
     return answer and not again and row.attempts + 1 < MOST_ATTEMPTS
 
 
-def _gone(row: outbox.Claimed, now: datetime) -> inbox.Incoming:
+def _gone(row: outbox.ClaimedMessage, now: datetime) -> inbox.NewEvent:
     """Tell the conversation, as the messenger's own announcement would."""
     event = GroupEvent(now, "removed") if row.is_group else Reachability(now, False)
-    return inbox.Incoming(f"gone/{row.id}", row.chat_id, event, is_group=row.is_group)
+    return inbox.NewEvent(f"gone/{row.id}", row.chat_id, event, is_group=row.is_group)
 
 
 # --- who reads ---------------------------------------------------------------------------------------------
@@ -186,7 +186,9 @@ _readers = (
 )
 
 
-def _jobs(conn: Connection, rows: Sequence[outbox.Claimed], at: Sequence[datetime], until: datetime) -> list[Job]:
+def _jobs(
+    conn: Connection, rows: Sequence[outbox.ClaimedMessage], at: Sequence[datetime], until: datetime
+) -> list[SendJob]:
     wanted = [row.person_id for row in rows if row.person_id is not None]
     found = {r.id: r for r in conn.execute(_readers, {"people": wanted})} if wanted else {}
     jobs = []
@@ -194,8 +196,8 @@ def _jobs(conn: Connection, rows: Sequence[outbox.Claimed], at: Sequence[datetim
         person = found.get(row.person_id)
         zone = _zone(person.zone_name if person else row.zone_name)
         units = Units(Unit(person.mass_unit), Unit(person.length_unit)) if person and person.mass_unit else Units()
-        done = int(row.ref) if row.kind is outbox.Kind.MESSAGE and row.ref.isdigit() else 0
-        jobs.append(Job(row, Reader(row.language, units, zone), when, until, done))
+        done = int(row.ref) if row.kind is outbox.DeliveryKind.MESSAGE and row.ref.isdigit() else 0
+        jobs.append(SendJob(row, Reader(row.language, units, zone), when, until, done))
     return jobs
 
 

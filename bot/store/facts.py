@@ -23,7 +23,7 @@ from core.reading import Reading
 
 
 @dataclass(frozen=True, slots=True)
-class Coach:
+class CoachContact:
     """A client's coach, as far as writing to them goes. chat_id: None when they have none any more."""
 
     id: int
@@ -39,7 +39,7 @@ class Known:
     """Who a chat belongs to: a client (with their coach, if any) or staff. state: as `codec` wrote it."""
 
     client: Client | None
-    coach: Coach | None
+    coach: CoachContact | None
     staff: Staff | None
     reachable: bool
     state: str | None
@@ -97,7 +97,9 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
         if r.role == Role.CLIENT.value:
             client = clients.client_of(r) if r.id is not None else None
             if r.coach_id is not None:
-                coach = Coach(r.coach_id, r.coach_name, r.coach_person, r.coach_chat, r.coach_zone, r.coach_quiet)
+                coach = CoachContact(
+                    r.coach_id, r.coach_name, r.coach_person, r.coach_chat, r.coach_zone, r.coach_quiet
+                )
         else:
             staff = Staff(
                 r.who, r.chat_id, r.person_name, r.person_language, r.person_zone, r.own_coach, r.own_organiser

@@ -24,7 +24,7 @@ _OPEN = (
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class StoredFlag:
     """A flag as it is kept. since: when it was opened; refreshed_at: when it last happened again."""
 
     id: int
@@ -111,12 +111,12 @@ def seen(conn: Connection, client_id: int, code: str, measure: str | None, now: 
 _KEPT = select(flags).where(among(flags.c.client_id, "clients")).order_by(flags.c.since, flags.c.id)
 
 
-def kept(conn: Connection, client_ids: Iterable[int], since: datetime | None = None) -> tuple[Kept, ...]:
+def kept(conn: Connection, client_ids: Iterable[int], since: datetime | None = None) -> tuple[StoredFlag, ...]:
     """Return flags of clients, oldest first: all that are open, and those cleared after `since` (None: all).
     One query."""
     rows = conn.execute(_KEPT, {"clients": list(client_ids)})
     return tuple(
-        Kept(
+        StoredFlag(
             r.id,
             r.client_id,
             Flag(Code(r.code), Severity(r.severity), r.measure or None, _evidence(r.evidence), r.since),

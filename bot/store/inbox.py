@@ -23,7 +23,7 @@ TRIES = 3
 
 
 @dataclass(frozen=True, slots=True)
-class Incoming:
+class NewEvent:
     """An event as a transport, a sweep or a coach's turn hands it in.
 
     key: unique for ever: "telegram/<update>", "due/<client>/<date>", "wake/<id>", ...
@@ -39,7 +39,7 @@ class Incoming:
 
 
 @dataclass(frozen=True, slots=True)
-class Claimed:
+class ClaimedEvent:
     """A row in hand. event: as `codec` wrote it. attempts: how often it has failed before."""
 
     id: int
@@ -52,7 +52,7 @@ class Claimed:
     attempts: int
 
 
-def put(conn: Connection, incoming: Sequence[Incoming], now: datetime) -> int:
+def put(conn: Connection, incoming: Sequence[NewEvent], now: datetime) -> int:
     """Keep events, in the order given; those whose key was ever seen before are left out. How many are new."""
     if not incoming:
         return 0
@@ -102,13 +102,14 @@ _OLDEST = skip_locked(
 )
 
 
-def claim(conn: Connection, now: datetime, limit: int) -> list[Claimed]:
+def claim(conn: Connection, now: datetime, limit: int) -> list[ClaimedEvent]:
     """Take the oldest pending row of up to `limit` chats that no other worker has in hand."""
     by_index(conn)
     rows = conn.execute(_OLDEST, {"now": now, "limit": limit}).all()
     by_index(conn, on=False)
     return [
-        Claimed(r.id, r.key, r.chat_id, r.event or "", r.language, r.name or "", r.is_group, r.attempts) for r in rows
+        ClaimedEvent(r.id, r.key, r.chat_id, r.event or "", r.language, r.name or "", r.is_group, r.attempts)
+        for r in rows
     ]
 
 

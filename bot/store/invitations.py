@@ -26,7 +26,7 @@ TOKEN_BYTES = 16  # 128 bits: 22 characters of A-Z a-z 0-9 _ -, which is what a 
 LONGEST = 64  # what the platform passes on of a link
 
 
-class Kind(StrEnum):
+class InvitationKind(StrEnum):
     CLIENT = "client"
     COACH = "coach"
     ORGANISER = "organiser"
@@ -39,7 +39,7 @@ class Invitation:
     """An invitation that is still good. plan: what the coach set up for the client; None is the usual one."""
 
     id: int
-    kind: Kind
+    kind: InvitationKind
     coach_id: int | None
     by_name: str
     for_name: str
@@ -48,7 +48,7 @@ class Invitation:
     cohort_id: int | None
 
 
-class Gone(Exception):
+class InvitationGone(Exception):
     """The invitation was used up, taken back or ran out between finding and using it."""
 
 
@@ -58,7 +58,7 @@ def hashed(token: str) -> str:
 
 def make(
     conn: Connection,
-    kind: Kind,
+    kind: InvitationKind,
     now: datetime,
     *,
     by_name: str = "",
@@ -109,7 +109,7 @@ def find(conn: Connection, tokens: Iterable[str], now: datetime) -> dict[str, In
     for r in conn.execute(_FIND, {"hashes": list(wanted), "now": now}):
         plan = None if r.plan is None else codec.loads_as(Plan, r.plan)
         found[wanted[r.token_hash]] = Invitation(
-            r.id, Kind(r.kind), r.coach_id, r.by_name, r.for_name, plan, r.client_id, r.cohort_id
+            r.id, InvitationKind(r.kind), r.coach_id, r.by_name, r.for_name, plan, r.client_id, r.cohort_id
         )
     return found
 
@@ -127,7 +127,7 @@ def use(conn: Connection, invitation: Invitation, now: datetime) -> None:
     Raises: Gone when somebody else was first.
     """
     if conn.execute(_USE, {"invitation": invitation.id, "now": now}).rowcount != 1:
-        raise Gone
+        raise InvitationGone
     conn.execute(
         update(invitations)
         .where(invitations.c.id == invitation.id, invitations.c.uses_left == 0)

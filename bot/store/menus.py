@@ -11,7 +11,7 @@ from bot.store.schema import coaches, organisers, people, settings
 
 
 @dataclass(frozen=True, slots=True)
-class Stale:
+class OutdatedMenu:
     """A chat whose menu is missing or no longer right. mark: what `set_to` notes once it is."""
 
     chat_id: int
@@ -29,7 +29,7 @@ _role = case(
 _mark = _role + "/" + people.c.language
 
 
-def stale(conn: Connection, version: str, limit: int = 20) -> list[Stale]:
+def stale(conn: Connection, version: str, limit: int = 20) -> list[OutdatedMenu]:
     """Return up to `limit` staff whose menu is not that of `version` (of our table of menus) in their language."""
     wanted = _mark + "/" + literal(version)
     rows = conn.execute(
@@ -50,7 +50,7 @@ def stale(conn: Connection, version: str, limit: int = 20) -> list[Stale]:
         )
         .limit(limit)
     )
-    return [Stale(r.chat_id, r.menu, r.language, r.mark) for r in rows]
+    return [OutdatedMenu(r.chat_id, r.menu, r.language, r.mark) for r in rows]
 
 
 def forget(conn: Connection, chat_id: int) -> None:
@@ -58,6 +58,6 @@ def forget(conn: Connection, chat_id: int) -> None:
     conn.execute(delete(settings).where(settings.c.key == f"menu/{chat_id}"))
 
 
-def set_to(conn: Connection, menu: Stale) -> None:
+def set_to(conn: Connection, menu: OutdatedMenu) -> None:
     """Note that a chat has its menu."""
     upsert(conn, settings, [{"key": f"menu/{menu.chat_id}", "value": menu.mark}], ("key",), ("value",))

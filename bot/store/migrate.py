@@ -14,15 +14,16 @@ SEALED = "0005"  # from this version on, what says something of a person is seal
 ONE_AT_A_TIME = 7_351_400_100  # any number nobody else uses: the lock two machines starting at once meet at
 
 
-def _config() -> Config:
-    config = Config()
-    config.set_main_option("script_location", str(files("bot.store") / "migrations"))
-    return config
+def config() -> Config:
+    """Return where Alembic finds our migrations."""
+    ours = Config()
+    ours.set_main_option("script_location", str(files("bot.store") / "migrations"))
+    return ours
 
 
 def head() -> str:
     """Return the version the code wants."""
-    newest = ScriptDirectory.from_config(_config()).get_current_head()
+    newest = ScriptDirectory.from_config(config()).get_current_head()
     if newest is None:
         raise RuntimeError("the migrations are missing from the installation")
     return newest
@@ -30,7 +31,7 @@ def head() -> str:
 
 def known() -> frozenset[str]:
     """Return every version the code can bring up to its own."""
-    return frozenset(script.revision for script in ScriptDirectory.from_config(_config()).walk_revisions())
+    return frozenset(script.revision for script in ScriptDirectory.from_config(config()).walk_revisions())
 
 
 def version(conn: Connection) -> str | None:
@@ -50,9 +51,9 @@ def upgrade(engine: Engine, to: str = "head") -> None:
         if conn.dialect.name == "postgresql":
             conn.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": ONE_AT_A_TIME})
         before = version(conn)
-        config = _config()
-        config.attributes["connection"] = conn
-        command.upgrade(config, to)
+        ours = config()
+        ours.attributes["connection"] = conn
+        command.upgrade(ours, to)
         sealed = before is not None and before < SEALED <= (version(conn) or "")
     if sealed:
         _rewrite(engine)

@@ -36,7 +36,7 @@ from core.dialogue.kit.effects import Rows
 ANSWER, BULK = 0, 1  # priorities: somebody waits for it; it can stand behind those
 
 
-class Kind(StrEnum):
+class DeliveryKind(StrEnum):
     """What a delivery has to do."""
 
     MESSAGE = "message"  # render and send `message`
@@ -59,7 +59,7 @@ class Outgoing:
     choices: Rows = ()
     person_id: int | None = None
     occasion: str | None = None
-    kind: Kind = Kind.MESSAGE
+    kind: DeliveryKind = DeliveryKind.MESSAGE
     ref: str = ""
     is_group: bool = False
     language: str | None = None
@@ -69,12 +69,12 @@ class Outgoing:
 
 
 @dataclass(frozen=True, slots=True)
-class Claimed:
+class ClaimedMessage:
     """A row in hand. message, choices: as `codec` wrote them (equal messages are equal text, so a rendering can
     be made once); "" where there are none. attempts: how often it was claimed before."""
 
     id: int
-    kind: Kind
+    kind: DeliveryKind
     chat_id: int
     person_id: int | None
     is_group: bool
@@ -172,7 +172,7 @@ _LEASE = (
 )
 
 
-def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit: int) -> list[Claimed]:
+def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit: int) -> list[ClaimedMessage]:
     """Take the first ready row of up to `limit` chats, answers before bulk. They are this worker's until the lease
     ends; then anybody's again, which can say one message twice but loses none."""
     rows = conn.execute(_READY, {"now": now, "limit": limit}).all()
@@ -180,9 +180,9 @@ def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit:
         until = now + lease
         conn.execute(_LEASE, {"rows": [r.id for r in rows], "until": until, "worker": worker})
     return [
-        Claimed(
+        ClaimedMessage(
             r.id,
-            Kind(r.kind),
+            DeliveryKind(r.kind),
             r.chat_id,
             r.person_id,
             r.is_group,

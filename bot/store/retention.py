@@ -18,7 +18,7 @@ STRANGERS = timedelta(hours=1)  # after that they may hear their one answer agai
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class RetentionPeriods:
     """How long. inbox: keys of handled events (what was in them goes when they are handled), updates nobody could read.
     sent: what became of messages, and their occasions (what they said goes when they are sent). left: the data of
     clients who left. side_notes: early weights; the guard looks back over one cycle, of 42 days at most. withdrawn:
@@ -33,7 +33,7 @@ class Kept:
     audit: timedelta = timedelta(days=3 * 365)
 
 
-def tidy(conn: Connection, now: datetime, kept: Kept) -> int:
+def tidy(conn: Connection, now: datetime, kept: RetentionPeriods) -> int:
     """Forget what has been kept long enough, and clear flags that have been quiet for four weeks; how many rows.
 
     For now and then: each statement goes once over old rows.
@@ -41,7 +41,7 @@ def tidy(conn: Connection, now: datetime, kept: Kept) -> int:
     return sum(_tidied(conn, now, kept))
 
 
-def _tidied(conn: Connection, now: datetime, kept: Kept) -> Iterable[int]:
+def _tidied(conn: Connection, now: datetime, kept: RetentionPeriods) -> Iterable[int]:
     yield outbox.purge_strangers(conn, now - STRANGERS)
     yield inbox.purge(conn, now - kept.inbox)
     yield unread.purge(conn, now - kept.inbox)

@@ -13,39 +13,39 @@ from bot.store.dialect import among, insert_new, upsert
 from bot.store.schema import slots
 
 
-class Outcome(StrEnum):
+class SlotOutcome(StrEnum):
     ASKED = "asked"
     ANSWERED = "answered"
     NOT_ASKED = "not_asked"
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class StoredSlot:
     client_id: int
     day: date
-    outcome: Outcome
+    outcome: SlotOutcome
     answered_at: datetime | None
 
 
 def asked(conn: Connection, coming: Sequence[tuple[int, date, datetime]]) -> None:
     """Slots, as (client, day, instant), that are being asked; what is known of one already stays."""
-    _new(conn, coming, Outcome.ASKED)
+    _new(conn, coming, SlotOutcome.ASKED)
 
 
 def not_asked(conn: Connection, gone: Sequence[tuple[int, date, datetime]]) -> None:
     """Slots that nobody asked: an outage of ours, no fault of theirs."""
-    rows = _rows(gone, Outcome.NOT_ASKED, None)
+    rows = _rows(gone, SlotOutcome.NOT_ASKED, None)
     upsert(conn, slots, rows, ("client_id", "day"), ("outcome",))
 
 
 def answered(conn: Connection, kept: Sequence[tuple[int, date]], now: datetime) -> None:
     """Slots, as (client, day), that got an answer."""
-    rows = _rows([(client, day, now) for client, day in dict.fromkeys(kept)], Outcome.ANSWERED, now)
+    rows = _rows([(client, day, now) for client, day in dict.fromkeys(kept)], SlotOutcome.ANSWERED, now)
     upsert(conn, slots, rows, ("client_id", "day"), ("outcome", "answered_at"))
 
 
 def _rows(
-    which: Sequence[tuple[int, date, datetime]], outcome: Outcome, answered_at: datetime | None
+    which: Sequence[tuple[int, date, datetime]], outcome: SlotOutcome, answered_at: datetime | None
 ) -> list[dict[str, object]]:
     return [
         {"client_id": client, "day": day, "due_at": at, "outcome": outcome.value, "answered_at": answered_at}
@@ -53,7 +53,7 @@ def _rows(
     ]
 
 
-def _new(conn: Connection, which: Sequence[tuple[int, date, datetime]], outcome: Outcome) -> None:
+def _new(conn: Connection, which: Sequence[tuple[int, date, datetime]], outcome: SlotOutcome) -> None:
     insert_new(conn, slots, _rows(which, outcome, None), ("client_id", "day"))
 
 
@@ -64,7 +64,7 @@ _SINCE = (
 )
 
 
-def since(conn: Connection, client_ids: Iterable[int], day: date) -> tuple[Kept, ...]:
+def since(conn: Connection, client_ids: Iterable[int], day: date) -> tuple[StoredSlot, ...]:
     """Return what became of the slots of clients from a date on. One query."""
     rows = conn.execute(_SINCE, {"clients": list(client_ids), "since": day})
-    return tuple(Kept(r.client_id, r.day, Outcome(r.outcome), r.answered_at) for r in rows)
+    return tuple(StoredSlot(r.client_id, r.day, SlotOutcome(r.outcome), r.answered_at) for r in rows)

@@ -20,7 +20,7 @@ from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
 from bot.store.sealed import secret
-from bot.store.slots import Outcome
+from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
 from core import schedule
 from core.care import Plan, Slot, Status
@@ -44,7 +44,7 @@ from core.watching.digest import CaseRow, Digest, FlagFact
 from core.watching.flags import Code, Severity
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
-ANSWERED, NOT_ASKED = Outcome.ANSWERED.value, Outcome.NOT_ASKED.value
+ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
 MOST_CARDS = 12  # that a name may mean: more are not asked back
 MOST_FLAGGED = 60  # clients whose histories a sheet is drawn from
 THREAD = 20

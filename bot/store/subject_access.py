@@ -24,7 +24,7 @@ from core.reading import SAME, Conditions, How, Reading
 OF_NO_USE = frozenset({"token_hash", "claimed_by", "key_id"})  # a one-way hash of a link, who held a message, which key
 OF_CLIENTS = {notes.name: "notes", words.name: "words", clients_table.name: "clients"}
 
-Row = Mapping[str, Any]
+HeldRow = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +32,7 @@ class Section:
     """What one table holds of the person."""
 
     table: str
-    rows: tuple[Row, ...]
+    rows: tuple[HeldRow, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +46,7 @@ class Held:
     sections: tuple[Section, ...]
     counted: Mapping[str, int]
 
-    def rows(self, table: str) -> tuple[Row, ...]:
+    def rows(self, table: str) -> tuple[HeldRow, ...]:
         return next((s.rows for s in self.sections if s.table == table), ())
 
 
@@ -112,7 +112,7 @@ def _counted(conn: Connection, ids: Mapping[str, tuple[int, ...]]) -> dict[str, 
     }
 
 
-def reading_of(r: Row) -> Reading:
+def reading_of(r: HeldRow) -> Reading:
     """A row of the readings' section as a reading, whether or not it was taken back."""
     return Reading(
         r["measure"],

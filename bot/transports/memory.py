@@ -11,11 +11,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from bot.foundation.reader import Rendered
-from bot.foundation.retry import Blocked, Elsewhere, Failure, Rejected, Sent
+from bot.foundation.retry import Blocked, Elsewhere, Rejected, SendFailure, Sent
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class SentMessage:
     """One message as it stands now."""
 
     chat_id: int
@@ -30,29 +30,29 @@ class MemoryTransport:
         self.chats = None if chats is None else set(chats)
         self.blocked: set[int] = set()
         self.moved: dict[int, int] = {}
-        self.sent: list[Kept] = []
+        self.sent: list[SentMessage] = []
         self.answered: list[str] = []
-        self._failures: deque[Failure] = deque()
+        self._failures: deque[SendFailure] = deque()
         self._next: dict[int, itertools.count[int]] = defaultdict(lambda: itertools.count(1))
 
-    def fail_next(self, *failures: Failure) -> None:
+    def fail_next(self, *failures: SendFailure) -> None:
         self._failures.extend(failures)
 
     def to(self, chat_id: int) -> list[Rendered]:
         """Return what this chat shows, oldest first."""
         return [kept.message for kept in self.sent if kept.chat_id == chat_id]
 
-    async def send(self, chat_id: int, message: Rendered) -> Sent | Failure:
+    async def send(self, chat_id: int, message: Rendered) -> Sent | SendFailure:
         failure = self._refusal(chat_id)
         if failure is None and not (message.text or message.photo or message.document):
             failure = Rejected("message text is empty")
         if failure is not None:
             return failure
         number = next(self._next[chat_id])
-        self.sent.append(Kept(chat_id, number, message))
+        self.sent.append(SentMessage(chat_id, number, message))
         return Sent(number)
 
-    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | Failure:
+    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | SendFailure:
         failure = self._refusal(chat_id)
         if failure is not None:
             return failure
@@ -64,7 +64,7 @@ class MemoryTransport:
     async def answer(self, query: str) -> None:
         self.answered.append(query)
 
-    def _refusal(self, chat_id: int) -> Failure | None:
+    def _refusal(self, chat_id: int) -> SendFailure | None:
         if self._failures:
             return self._failures.popleft()
         if chat_id in self.moved:

@@ -8,8 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from enum import StrEnum
+from hashlib import sha256
 
 from telegram import Bot, BotCommand, BotCommandScopeAllGroupChats, BotCommandScopeAllPrivateChats, BotCommandScopeChat
+
+from core.dialogue.commands import CLIENT, STAFF
+from core.dialogue.kit.commands import Who
 
 
 class Menu(StrEnum):
@@ -21,21 +25,30 @@ class Menu(StrEnum):
     BOTH = "both"
 
 
-VERSION = "2"  # of the tables below and their words: another one has every chat's menu set anew
-_EVERYBODY = ("help", "settings")
-MENUS: dict[Menu, tuple[str, ...]] = {
-    Menu.CLIENT: ("today", "record", "progress", "goal", "pause", "undo", "coach", "mydata", "forget", *_EVERYBODY),
-    Menu.COACH: ("caseload", "invite", "client", "digest", "write", "cohort", *_EVERYBODY),
-    Menu.ORGANISER: ("cohort", *_EVERYBODY),
-    Menu.BOTH: ("caseload", "invite", "client", "digest", "write", "cohort", *_EVERYBODY),
+MENUS: dict[Menu, tuple[tuple[str, str], ...]] = {
+    Menu.CLIENT: CLIENT.menu(Who.CLIENT),
+    Menu.COACH: STAFF.menu(Who.COACH),
+    Menu.ORGANISER: STAFF.menu(Who.ORGANISER),
+    Menu.BOTH: STAFF.menu(Who.COACH, Who.ORGANISER),
 }
 
-Describe = Callable[[str, str], str]  # (command, language): what it does, 1-256 characters
+Describe = Callable[[str, str], str]  # (what it does in English, language): the same in that language
 
 
 def commands(menu: Menu, language: str, describe: Describe) -> list[BotCommand]:
     """Return one menu in one language."""
-    return [BotCommand(name, describe(name, language)) for name in MENUS[menu]]
+    return [BotCommand(name, describe(does, language)) for name, does in MENUS[menu]]
+
+
+def version(languages: Iterable[str], describe: Describe) -> str:
+    """Name the menus as they are now: when a command or its words change, every chat's menu is set anew."""
+    shown = [
+        (menu, language, command.command, command.description)
+        for menu in Menu
+        for language in sorted(languages)
+        for command in commands(menu, language, describe)
+    ]
+    return sha256(repr(shown).encode()).hexdigest()[:16]
 
 
 async def set_general(bot: Bot, languages: Iterable[str], describe: Describe) -> None:

@@ -37,7 +37,7 @@ from bot.foundation import log
 from bot.foundation.config import Settings
 from bot.foundation.errors import CannotReach, OtherPoller, TokenRefused
 from bot.foundation.reader import Keyboard, Rendered
-from bot.foundation.retry import Blocked, Busy, Elsewhere, Failure, NoAnswer, Rejected, Sent, Shut, Trouble
+from bot.foundation.retry import Blocked, Busy, Elsewhere, NoAnswer, Rejected, SendFailure, Sent, Shut, Trouble
 from bot.rendering.menu import describe
 from bot.transports import menus, telegram_in
 from bot.transports.incoming import Incoming, Unread
@@ -138,7 +138,7 @@ class Telegram:
 
     # Out.
 
-    async def send(self, chat_id: int, message: Rendered) -> Sent | Failure:
+    async def send(self, chat_id: int, message: Rendered) -> Sent | SendFailure:
         """Send one message: a photo, a document or a text. A `Rendered` with two of them: see `parts`."""
         try:
             if message.photo is not None:
@@ -181,7 +181,7 @@ class Telegram:
         answer = await self._bot.do_api_request("sendmessage", api_kwargs=asked)  # spelled so as in `fetch`
         return Sent(answer.get("message_id") if isinstance(answer, dict) else None)
 
-    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | Failure:
+    async def drop_buttons(self, chat_id: int, ref: str) -> Sent | SendFailure:
         """Take the buttons off message `ref`. A message that has none, or is gone, is as good as done."""
         try:
             await self._bot.edit_message_reply_markup(chat_id, int(ref))
@@ -306,7 +306,7 @@ def parts(message: Rendered) -> tuple[Rendered, ...]:
     return (message,)
 
 
-def failure_of(error: TelegramError) -> Failure:
+def failure_of(error: TelegramError) -> SendFailure:
     """Sort one of the library's errors. BadRequest is a NetworkError there, so the order matters."""
     match error:
         case RetryAfter():

@@ -18,6 +18,7 @@ from bot.foundation.writable import writable
 from bot.store import codec
 from bot.transports.incoming import Incoming, Unread
 from bot.transports.salvage import Broken, fits, set_aside
+from core.dialogue.commands import GROUP
 from core.dialogue.engines.group import looks_like_a_reading
 from core.dialogue.kit.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
 from core.language import words_for
@@ -27,7 +28,6 @@ LONGEST_TEXT = 4096  # characters; the platform's own limit for a message
 LONGEST_DATA = 64  # bytes, as the platform limits a button's data; characters of a link's token
 LONGEST_NAME = 256
 LONGEST_LANGUAGE = 35  # characters, as the standard of language tags advises
-GROUP_COMMANDS = ("bind", "unbind")
 EARLIEST, LATEST = datetime(2000, 1, 1, tzinfo=UTC), datetime(2100, 1, 1, tzinfo=UTC)  # when anybody can have written
 
 _IS_GROUP: dict[str, bool] = {ChatType.PRIVATE: False, ChatType.GROUP: True, ChatType.SUPERGROUP: True}
@@ -206,7 +206,7 @@ def _in_group(message: Message, username: str) -> Event | None:
     if command is not None:
         if command.name == "start":
             return GroupEvent(at, "start", by, command.argument[:LONGEST_DATA], ref)
-        if command.name == "cohort" and command.argument.lower() in GROUP_COMMANDS:
+        if GROUP.named(f"{command.name} {command.argument.lower()}") is not None:
             return GroupEvent(at, command.argument.lower(), by, ref=ref)
         text = command.argument
     elif text.startswith("/"):

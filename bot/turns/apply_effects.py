@@ -31,7 +31,7 @@ from bot.store import (
     timers,
 )
 from bot.store.clients import Client
-from bot.store.facts import Coach
+from bot.store.facts import CoachContact
 from bot.store.outbox import ANSWER, Outgoing
 from bot.store.timers import Timer
 from bot.store.zones import zone_of
@@ -47,7 +47,7 @@ from core.watching.flags import RULES, Clears, Flag, Severity
 
 
 @dataclass
-class Writes:
+class WriteBatch:
     """What is to be written. Keys are what is unique in the database, so the last word on each wins."""
 
     outbox: list[dict[str, object]] = field(default_factory=list)
@@ -71,7 +71,7 @@ class Writes:
     heard: list[tuple[int, str]] = field(default_factory=list)
     coach_words: list[tuple[int, int | None, coach_thread.Direction, str]] = field(default_factory=list)
 
-    def add(self, other: Writes) -> None:
+    def add(self, other: WriteBatch) -> None:
         """Take over what another turn, of another chat, decided."""
         for name, value in vars(other).items():
             if not value:
@@ -110,7 +110,7 @@ class Writes:
 
 
 @dataclass
-class Hand:
+class TurnEffects:
     """One chat's turn being carried out.
 
     at: the turn's place in its chat, never before the chat's last turn, whatever machine's clock says.
@@ -122,15 +122,15 @@ class Hand:
     now: datetime
     at: datetime
     chat_id: int
-    join: Callable[[Hand], None]
+    join: Callable[[TurnEffects], None]
     language: str = "en"
     person_id: int | None = None
     client: Client | None = None
-    coach: Coach | None = None
+    coach: CoachContact | None = None
     is_group: bool = False
     priority: int = ANSWER
     open_flags: frozenset[str] | None = None
-    writes: Writes = field(default_factory=Writes)
+    writes: WriteBatch = field(default_factory=WriteBatch)
     erased: bool = False
     _reschedule: bool = False
 
@@ -146,7 +146,7 @@ class Hand:
                 effect.choices,
                 self.person_id,
                 effect.occasion,
-                kind=outbox.Kind.FAREWELL if self.erased else outbox.Kind.MESSAGE,
+                kind=outbox.DeliveryKind.FAREWELL if self.erased else outbox.DeliveryKind.MESSAGE,
                 is_group=self.is_group,
                 language=None if self.person_id else self.language,
                 priority=self.priority,
@@ -216,7 +216,7 @@ class Hand:
                 return
             case e.DropButtons(ref):
                 if ref:
-                    kind = outbox.Kind.DROP_BUTTONS
+                    kind = outbox.DeliveryKind.DROP_BUTTONS
                     self._queue(
                         Outgoing(
                             self.chat_id, None, self.at, kind=kind, ref=ref, person_id=self.person_id, ready_at=self.now
@@ -224,7 +224,7 @@ class Hand:
                     )
                 return
             case SendData():
-                kind = outbox.Kind.DATA
+                kind = outbox.DeliveryKind.DATA
                 self._queue(
                     Outgoing(self.chat_id, None, self.at, kind=kind, person_id=self.person_id, ready_at=self.now)
                 )
@@ -363,6 +363,6 @@ class Hand:
         """Erase the person. What this turn told the coach is still told; nothing else of it is written."""
         told = [row for row in self.writes.outbox if row["chat_id"] != self.chat_id]
         erase.client(self.conn, client.id, self.now)
-        self.writes = Writes(outbox=[row | {"about": None} for row in told])
+        self.writes = WriteBatch(outbox=[row | {"about": None} for row in told])
         self.person_id, self.client, self.erased = None, None, True
         self.say(Say(farewell))

@@ -18,11 +18,11 @@ from sqlalchemy import Connection
 from bot.store import audit, invitations, outbox, people
 from bot.store import cohorts as store
 from bot.store.cohorts import Cohort
-from bot.store.invitations import GOOD_FOR, Kind
+from bot.store.invitations import GOOD_FOR, InvitationKind
 from bot.store.outbox import BULK, Outgoing
 from bot.store.people import Staff
 from bot.store.zones import zone_of
-from bot.turns.apply_effects import Hand
+from bot.turns.apply_effects import TurnEffects
 from core.care import Plan
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.effects import Choice, Rows, Say
@@ -32,7 +32,7 @@ from core.dialogue.organiser.cohorts import closing_rows
 from core.dialogue.staff import cohort_effects as fx
 from core.dialogue.staff.messages import LinkPicture
 from core.watching import cohort as rules
-from core.watching.cohort import Closing, Counted, Job, Participant, Task, Terms, Week
+from core.watching.cohort import Closing, CohortTask, CohortWeek, Counted, Participant, Task, Terms
 
 BATCH = 50
 MOST_MEMBERS = 500  # that one link lets in: more is no cohort but a leak
@@ -55,7 +55,7 @@ def actor(who: Staff) -> str:
 # --- what an organiser decided ----------------------------------------------------------------------------------
 
 
-def carry(conn: Connection, who: Staff, effect: fx.CohortEffect, hand: Hand, links: Links) -> None:
+def carry(conn: Connection, who: Staff, effect: fx.CohortEffect, hand: TurnEffects, links: Links) -> None:
     """Carry out one effect. On a cohort that is not this person's, or over, nothing happens: the step said so."""
     if isinstance(effect, fx.StartCohort):
         _start(conn, who, effect, hand, links)
@@ -89,7 +89,7 @@ CODES: dict[type, str] = {
 }
 
 
-def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: Hand, links: Links) -> None:
+def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: TurnEffects, links: Links) -> None:
     """Make it; newcomers are looked after by the organiser, if they are a coach, else by the coach they named."""
     organiser = store.ensure_organiser(conn, who.person_id, who.name, hand.now)
     terms = Terms(effect.starts, effect.weeks, effect.slot, Counted(effect.counts))
@@ -116,7 +116,7 @@ def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: Hand, lin
         outbox.put(conn, [told], hand.now)
 
 
-def _join_link(conn: Connection, who: Staff, c: Cohort, hand: Hand, links: Links) -> None:
+def _join_link(conn: Connection, who: Staff, c: Cohort, hand: TurnEffects, links: Links) -> None:
     """A link that serves many, to the end of half-time: the words first, so that they can be passed on."""
     until = c.terms.joining_ends(c.zone)
     if until <= hand.now:
@@ -124,7 +124,7 @@ def _join_link(conn: Connection, who: Staff, c: Cohort, hand: Hand, links: Links
         return
     token = invitations.make(
         conn,
-        Kind.COHORT,
+        InvitationKind.COHORT,
         hand.now,
         by_name=who.name,
         coach_id=c.coach_id,
@@ -142,8 +142,8 @@ def _after_link(c: Cohort) -> Rows:
     return ((Choice("group_tie", f"cogroup:{c.id}"), Choice("cohort_named", f"cohort:{c.id}", c.name)),)
 
 
-def _group_link(conn: Connection, who: Staff, c: Cohort, hand: Hand, links: Links) -> None:
-    token = invitations.make(conn, Kind.GROUP, hand.now, by_name=who.name, cohort_id=c.id)
+def _group_link(conn: Connection, who: Staff, c: Cohort, hand: TurnEffects, links: Links) -> None:
+    token = invitations.make(conn, InvitationKind.GROUP, hand.now, by_name=who.name, cohort_id=c.id)
     until = (hand.now + GOOD_FOR).astimezone(c.zone).date()
     hand.say(Say(om.GroupLink(c.name, links.group(token), until)))
 
@@ -158,7 +158,7 @@ def _to(member: store.Member, message: object, now: datetime, occasion: str | No
     return Outgoing(member.chat_id, message, now, person_id=member.person_id, occasion=occasion, priority=BULK)
 
 
-def _end(conn: Connection, c: Cohort, hand: Hand) -> None:
+def _end(conn: Connection, c: Cohort, hand: TurnEffects) -> None:
     """Call it off if it has not begun; else close it now, with what there is."""
     if hand.now.astimezone(c.zone).date() < c.terms.first:
         _call_off(conn, c, hand.now)
@@ -213,7 +213,7 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
     return len(found)
 
 
-def _do(conn: Connection, c: Cohort, come: Sequence[Job], now: datetime) -> None:
+def _do(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: datetime) -> None:
     """Several are due only after an outage: then all figures are kept, and the newest are told."""
     if any(job.task is Task.START for job in come) and len(come) == 1:
         to_group(conn, c, cm.GroupStarts(c.name, c.terms.weeks), now, f"cohort/{c.id}/start")
@@ -282,7 +282,7 @@ def _keep_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant]
 def made(conn: Connection, c: Cohort, everybody: Sequence[Participant]) -> Closing:
     """The report: with every measure only for an organiser who is the coach of everybody in it."""
     measures = rules.EVERY_MEASURE if store.coached_by_all(conn, c) else rules.ENERGY_ONLY
-    shown: tuple[Week, ...] = store.weeks(conn, [c.id]).get(c.id, ())
+    shown: tuple[CohortWeek, ...] = store.weeks(conn, [c.id]).get(c.id, ())
     return rules.closing(c.name, c.terms, everybody, shown, measures)
 
 

@@ -14,13 +14,14 @@ from sqlalchemy import Connection
 from bot.store import audit, invitations, outbox, people
 from bot.store import cohorts as store
 from bot.store.cohorts import Cohort
-from bot.store.invitations import Invitation, Kind
+from bot.store.invitations import Invitation, InvitationKind
 from bot.store.outbox import Outgoing
 from bot.turns import cohorts
 from core.dialogue.engines import group
-from core.dialogue.engines.group import GroupFacts, Tied
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.events import Event, GroupEvent
+from core.dialogue.organiser import groups
+from core.dialogue.organiser.groups import GroupFacts, GroupNeed, Tied
 
 
 @dataclass(frozen=True)
@@ -43,7 +44,7 @@ def _opened(conn: Connection, event: GroupEvent, now: datetime) -> Invitation | 
     if event.what != "start" or not event.text:
         return None
     found = invitations.find(conn, [event.text], now).get(event.text)
-    return found if found is not None and found.kind is Kind.GROUP else None
+    return found if found is not None and found.kind is InvitationKind.GROUP else None
 
 
 def _facts(conn: Connection, chat_id: int, event: GroupEvent, opened: Invitation | None) -> GroupFacts:
@@ -53,11 +54,12 @@ def _facts(conn: Connection, chat_id: int, event: GroupEvent, opened: Invitation
         by_link = store.find(conn, [opened.cohort_id]).get(opened.cohort_id)
     knows = ""
     free: tuple[Tied, ...] = ()
-    if event.what in ("bind", "unbind", "number") and event.by:
+    needs = group.needs(event) if event.by else frozenset()
+    if GroupNeed.KNOWS in needs:
         who = people.staff(conn, event.by)
         if who is not None:
             knows = "staff"
-            if event.what == "bind" and who.organiser_id is not None:
+            if GroupNeed.FREE in needs and who.organiser_id is not None:
                 free = tuple(_tied(c) for c in store.free_of(conn, who.organiser_id))
         elif people.person_of(conn, event.by) is not None:
             knows = "client"
@@ -77,26 +79,26 @@ def _carry(
     conn: Connection,
     chat_id: int,
     event: GroupEvent,
-    effect: group.GroupEffect,
+    effect: groups.GroupEffect,
     opened: Invitation | None,
     now: datetime,
 ) -> None:
     match effect:
-        case group.UseLink():
+        case groups.UseLink():
             if opened is not None:
                 invitations.use(conn, opened, now)
-        case group.Tie(cohort_id):
+        case groups.Tie(cohort_id):
             _tie(conn, chat_id, cohort_id, now)
-        case group.Untie(cohort_id, goodbye):
+        case groups.Untie(cohort_id, goodbye):
             c = store.find(conn, [cohort_id]).get(cohort_id)
             if c is not None and goodbye is not None:
                 cohorts.to_group(conn, c, goodbye, now)
             store.untie(conn, cohort_id)
             audit.note(conn, now, "group", "untied")
-        case group.Move(to):
+        case groups.Move(to):
             outbox.move_chat(conn, chat_id, to)
             store.move_group(conn, chat_id, to)
-        case group.Privately():
+        case groups.Privately():
             _privately(conn, chat_id, event, effect, now)
 
 
@@ -109,7 +111,7 @@ def _tie(conn: Connection, chat_id: int, cohort_id: int, now: datetime) -> None:
     cohorts.to_group(conn, c, cm.GroupHello(c.name, c.terms.first, c.terms.weeks), now)
 
 
-def _privately(conn: Connection, chat_id: int, event: GroupEvent, effect: group.Privately, now: datetime) -> None:
+def _privately(conn: Connection, chat_id: int, event: GroupEvent, effect: groups.Privately, now: datetime) -> None:
     """To a person's own chat with us, and to nobody else's."""
     person = people.person_of(conn, effect.chat)
     if person is None:

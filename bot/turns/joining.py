@@ -14,51 +14,51 @@ from sqlalchemy import Connection, select
 from bot.store import audit, clients, invitations, people
 from bot.store import cohorts as store
 from bot.store.clients import Client
-from bot.store.facts import Coach, who
-from bot.store.invitations import Invitation, Kind
+from bot.store.facts import CoachContact, who
+from bot.store.invitations import Invitation, InvitationKind
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches
 from bot.store.schema import people as people_table
-from bot.turns.apply_effects import Hand
+from bot.turns.apply_effects import TurnEffects
 from core.dialogue.client.messages_to_coach import ClientEnrolled
 
-FOR_STAFF = frozenset({Kind.COACH, Kind.ORGANISER})
+FOR_STAFF = frozenset({InvitationKind.COACH, InvitationKind.ORGANISER})
 
 
-def joiner(invitation: Invitation | None, name: str) -> Callable[[Hand], None]:
+def joiner(invitation: Invitation | None, name: str) -> Callable[[TurnEffects], None]:
     """Return what carries out `Join` for the invitation an event opened. name: as the messenger knows them."""
 
-    def join(hand: Hand) -> None:
+    def join(hand: TurnEffects) -> None:
         if invitation is None:
             return  # it is used up or has run out meanwhile: what the step said stands
         invitations.use(hand.conn, invitation, hand.now)
-        if invitation.kind is Kind.GROUP:
+        if invitation.kind is InvitationKind.GROUP:
             raise ValueError("a group's link was opened by a person")
         if invitation.kind in FOR_STAFF:
             _staff(hand, invitation, invitation.for_name or name)
         elif hand.client is None:
             _new_client(hand, invitation, invitation.for_name or name)
-        elif invitation.kind is Kind.CLIENT:
+        elif invitation.kind is InvitationKind.CLIENT:
             _other_coach(hand, invitation, hand.client)
-        if invitation.kind is Kind.COHORT:
+        if invitation.kind is InvitationKind.COHORT:
             _cohort(hand, invitation)
 
     return join
 
 
-def _staff(hand: Hand, invitation: Invitation, name: str) -> None:
-    role = Role.COACH if invitation.kind is Kind.COACH else Role.ORGANISER
+def _staff(hand: TurnEffects, invitation: Invitation, name: str) -> None:
+    role = Role.COACH if invitation.kind is InvitationKind.COACH else Role.ORGANISER
     if hand.person_id is None:
         hand.person_id = people.add(hand.conn, hand.chat_id, role, name, hand.language, hand.now)
-    if invitation.kind is Kind.COACH:
+    if invitation.kind is InvitationKind.COACH:
         made = people.add_coach(hand.conn, hand.person_id, name, hand.now)
     else:
         made = people.add_organiser(hand.conn, hand.person_id, name, hand.now)
     audit.note(hand.conn, hand.now, f"{role.value}/{made}", "joined")
 
 
-def _new_client(hand: Hand, invitation: Invitation, name: str) -> None:
+def _new_client(hand: TurnEffects, invitation: Invitation, name: str) -> None:
     """Make the person, and their row unless the coach had set one up before they came."""
     waiting = select(clients_table.c.id, clients_table.c.key_id).where(
         clients_table.c.id == invitation.client_id, clients_table.c.person_id.is_(None)
@@ -87,7 +87,7 @@ def _new_client(hand: Hand, invitation: Invitation, name: str) -> None:
     hand.client, hand.coach = known.client, known.coach
 
 
-def _other_coach(hand: Hand, invitation: Invitation, client: Client) -> None:
+def _other_coach(hand: TurnEffects, invitation: Invitation, client: Client) -> None:
     """Hand a client over with their own yes, or let them come back. Whoever is their coach from now on is told."""
     if invitation.coach_id is None:
         return
@@ -98,7 +98,7 @@ def _other_coach(hand: Hand, invitation: Invitation, client: Client) -> None:
     hand.tell(ClientEnrolled(client.id, client.name))
 
 
-def _coach(conn: Connection, coach_id: int) -> Coach | None:
+def _coach(conn: Connection, coach_id: int) -> CoachContact | None:
     r = conn.execute(
         select(
             coaches.c.id,
@@ -111,10 +111,10 @@ def _coach(conn: Connection, coach_id: int) -> Coach | None:
         .select_from(coaches.outerjoin(people_table, people_table.c.id == coaches.c.person_id))
         .where(coaches.c.id == coach_id)
     ).one_or_none()
-    return None if r is None else Coach(*r)
+    return None if r is None else CoachContact(*r)
 
 
-def _cohort(hand: Hand, invitation: Invitation) -> None:
+def _cohort(hand: TurnEffects, invitation: Invitation) -> None:
     """Enter a cohort, also once it has begun. What is said about it is the step's."""
     if invitation.cohort_id is None or hand.client is None:
         return

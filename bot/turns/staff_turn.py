@@ -18,14 +18,14 @@ from bot.store import audit, caseload, clients, coach_thread, erase, inbox, invi
 from bot.store import cohorts as cohort_store
 from bot.store import staff as store
 from bot.store.clients import Client
-from bot.store.inbox import Incoming
-from bot.store.invitations import GOOD_FOR, Kind
+from bot.store.inbox import NewEvent
+from bot.store.invitations import GOOD_FOR, InvitationKind
 from bot.store.outbox import Outgoing
 from bot.store.people import Staff
 from bot.store.staff import LookUps
 from bot.store.zones import zone_of
 from bot.turns import cohorts
-from bot.turns.apply_effects import Hand
+from bot.turns.apply_effects import TurnEffects
 from core.care import Status
 from core.client import Caution
 from core.dialogue.client.facts import InvitationFact
@@ -74,7 +74,7 @@ class StaffTurn:
         facts = store.facts(conn, who, staff.needs(kept, event), now, self.look, invitation)
         return staff.step(kept, event, facts, now)
 
-    def carry(self, conn: Connection, who: Staff, effect: object, hand: Hand) -> None:
+    def carry(self, conn: Connection, who: Staff, effect: object, hand: TurnEffects) -> None:
         """Carry out one effect that only staff have.
 
         Raises: ValueError for one that is none; Stale when a client's plan was changed meanwhile.
@@ -93,7 +93,7 @@ class StaffTurn:
             case _:
                 raise ValueError(f"{type(effect).__name__} is an effect of a coach's conversation")
 
-    def _of_coach(self, conn: Connection, who: Staff, coach_id: int, effect: object, hand: Hand) -> None:
+    def _of_coach(self, conn: Connection, who: Staff, coach_id: int, effect: object, hand: TurnEffects) -> None:
         now = hand.now
         match effect:
             case fx.Invite():
@@ -119,9 +119,9 @@ class StaffTurn:
             case _:
                 raise ValueError(f"{type(effect).__name__} is no effect of a coach's conversation")
 
-    def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, hand: Hand) -> None:
+    def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, hand: TurnEffects) -> None:
         """Make the link and say it: the words first, so that they can be passed on, then the picture."""
-        kind = Kind(effect.kind)
+        kind = InvitationKind(effect.kind)
         token = invitations.make(
             conn,
             kind,
@@ -143,7 +143,7 @@ class StaffTurn:
 def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | None:
     """What somebody who is staff already opens, if it is still good."""
     found = invitations.find(conn, [token], now).get(token)
-    if found is None or found.kind is Kind.GROUP:
+    if found is None or found.kind is InvitationKind.GROUP:
         return None
     return InvitationFact(found.kind.value, found.by_name, found.for_name, True)
 
@@ -151,7 +151,7 @@ def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | Non
 # --- on one client ----------------------------------------------------------------------------------------------
 
 
-def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effect: object, hand: Hand) -> None:
+def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effect: object, hand: TurnEffects) -> None:
     """Carry out what concerns one client of this caseload."""
     now = hand.now
     match effect:
@@ -185,7 +185,7 @@ CODES: dict[type, str] = {
 def _hear(conn: Connection, client: Client, events: Sequence[Event], now: datetime) -> None:
     """Put events into a client's inbox, if they have a chat: their own conversation deals with them."""
     if client.chat_id is not None:
-        rows = [Incoming(f"coach/{secrets.token_hex(12)}", client.chat_id, event) for event in events]
+        rows = [NewEvent(f"coach/{secrets.token_hex(12)}", client.chat_id, event) for event in events]
         inbox.put(conn, rows, now)
 
 
@@ -233,7 +233,7 @@ def _end(conn: Connection, who: Staff, client: Client, now: datetime) -> None:
     _hear(conn, client, [PlanChanged(now, "end_care", who.name)], now)
 
 
-def _forget(conn: Connection, who: Staff, hand: Hand, farewell: object) -> None:
+def _forget(conn: Connection, who: Staff, hand: TurnEffects, farewell: object) -> None:
     """Erase a coach or organiser; whoever still looks after somebody is not erased, whatever the step believed."""
     if who.coach_id is not None and any(c.status is not Status.LEFT for c in caseload.everybody(conn, who.coach_id)):
         hand.say(Say(sm.StaffForgetSure(1)))

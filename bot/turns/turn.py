@@ -32,16 +32,16 @@ from sqlalchemy.exc import InterfaceError, OperationalError
 from bot.foundation import log
 from bot.store import codec, cohorts, inbox, invitations, outbox
 from bot.store import facts as known_facts
-from bot.store.clients import Client, Stale
+from bot.store.clients import Client, StalePlan
 from bot.store.cohorts import Cohort
 from bot.store.facts import History, Known
-from bot.store.inbox import TRIES, Claimed
-from bot.store.invitations import Gone, Invitation, Kind
+from bot.store.inbox import TRIES, ClaimedEvent
+from bot.store.invitations import Invitation, InvitationGone, InvitationKind
 from bot.store.outbox import ANSWER, BULK, Outgoing
 from bot.store.people import Staff, person_of, set_reachable
 from bot.store.people import staff as staff_of
 from bot.store.zones import zone_of
-from bot.turns.apply_effects import Hand, Writes
+from bot.turns.apply_effects import TurnEffects, WriteBatch
 from bot.turns.joining import FOR_STAFF, again, hint, joiner
 from core.dialogue.client.effects import Raise
 from core.dialogue.client.facts import ClientFacts, InvitationFact, StrangerFacts
@@ -50,6 +50,7 @@ from core.dialogue.client.states import Setting, State
 from core.dialogue.kit.effects import Erase, Join, Say
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Reachability, Text, TimerFired
 from core.dialogue.kit.messages import OurFault
+from core.language import LANGUAGES
 from core.watching.flags import Clears, Code, flag
 
 RETRY_AFTER = (timedelta(seconds=2), timedelta(seconds=15))
@@ -70,20 +71,20 @@ class Decided(Protocol):
     def effects(self) -> Sequence[object]: ...
 
 
-class ClientStep(Protocol):
+class DecideForClient(Protocol):
     def __call__(self, state: State, event: Event, facts: ClientFacts, now: datetime, /) -> Decided: ...
 
 
-class StaffTurn(Protocol):
+class StaffConversation(Protocol):
     """The conversation of coaches and organisers: decides with what it loads through the caseload, and carries out
     the effects that only it knows. state: as it was kept, None at first or when it no longer loads."""
 
     def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> Decided: ...
 
-    def carry(self, conn: Connection, who: Staff, effect: object, hand: Hand) -> None: ...
+    def carry(self, conn: Connection, who: Staff, effect: object, hand: TurnEffects) -> None: ...
 
 
-class GroupTurn(Protocol):
+class GroupConversation(Protocol):
     """What happens in group chats: decides and carries out; whether the event concerned us."""
 
     def step(self, conn: Connection, chat_id: int, event: Event, now: datetime) -> bool: ...
@@ -109,14 +110,14 @@ class Steps:
     languages: those we write; anybody else hears English.
     """
 
-    client: ClientStep
+    client: DecideForClient
     stranger: Callable[[Event, StrangerFacts], Decided]
-    staff: StaffTurn | None = None
-    group: GroupTurn | None = None
+    staff: StaffConversation | None = None
+    group: GroupConversation | None = None
     find_zones: Callable[[str, str], tuple[str, ...]] = no_zones
     country_of: Callable[[str], str] = no_country
     label: Callable[[str, str, str], str] = no_label
-    languages: tuple[str, ...] = ("en", "de", "es", "fr", "pl", "ar")
+    languages: tuple[str, ...] = tuple(LANGUAGES)
 
 
 @dataclass
@@ -131,10 +132,10 @@ class _Batch:
     invitations: dict[str, Invitation] = field(default_factory=dict)
     cohorts: dict[int, Cohort] = field(default_factory=dict)
     told: frozenset[int] = frozenset()
-    writes: Writes = field(default_factory=Writes)
+    writes: WriteBatch = field(default_factory=WriteBatch)
     done: list[int] = field(default_factory=list)
     strangers: list[int] = field(default_factory=list)
-    failed: list[tuple[Claimed, Exception]] = field(default_factory=list)
+    failed: list[tuple[ClaimedEvent, Exception]] = field(default_factory=list)
 
 
 def work_batch(conn: Connection, steps: Steps, now: datetime, limit: int = 32) -> int:
@@ -159,7 +160,7 @@ def work_batch(conn: Connection, steps: Steps, now: datetime, limit: int = 32) -
     return len(rows)
 
 
-def _alone(conn: Connection, steps: Steps, row: Claimed, now: datetime) -> list[tuple[Claimed, Exception]]:
+def _alone(conn: Connection, steps: Steps, row: ClaimedEvent, now: datetime) -> list[tuple[ClaimedEvent, Exception]]:
     try:
         with conn.begin_nested():
             return _work(conn, steps, [row], now)
@@ -169,7 +170,9 @@ def _alone(conn: Connection, steps: Steps, row: Claimed, now: datetime) -> list[
         return [(row, error)]
 
 
-def _work(conn: Connection, steps: Steps, rows: Sequence[Claimed], now: datetime) -> list[tuple[Claimed, Exception]]:
+def _work(
+    conn: Connection, steps: Steps, rows: Sequence[ClaimedEvent], now: datetime
+) -> list[tuple[ClaimedEvent, Exception]]:
     """Decide and write; the rows whose turn failed, with why. Raises when the writing itself fails."""
     batch = _Batch(conn, steps, now)
     events = _events(batch, rows)
@@ -188,7 +191,7 @@ def _work(conn: Connection, steps: Steps, rows: Sequence[Claimed], now: datetime
     return batch.failed
 
 
-def _is_staff(batch: _Batch, row: Claimed) -> bool:
+def _is_staff(batch: _Batch, row: ClaimedEvent) -> bool:
     known = batch.known.get(row.chat_id)
     return known is not None and known.staff is not None
 
@@ -196,7 +199,7 @@ def _is_staff(batch: _Batch, row: Claimed) -> bool:
 # --- loading -----------------------------------------------------------------------------------------------
 
 
-def _events(batch: _Batch, rows: Sequence[Claimed]) -> list[tuple[Claimed, Event]]:
+def _events(batch: _Batch, rows: Sequence[ClaimedEvent]) -> list[tuple[ClaimedEvent, Event]]:
     events = []
     for row in rows:
         try:
@@ -210,7 +213,7 @@ def _events(batch: _Batch, rows: Sequence[Claimed]) -> list[tuple[Claimed, Event
     return events
 
 
-def _load(batch: _Batch, events: Sequence[tuple[Claimed, Event]]) -> None:
+def _load(batch: _Batch, events: Sequence[tuple[ClaimedEvent, Event]]) -> None:
     conn, now = batch.conn, batch.now
     private = [row.chat_id for row, _ in events if not row.is_group]
     batch.known = known_facts.who(conn, private) if private else {}
@@ -218,13 +221,13 @@ def _load(batch: _Batch, events: Sequence[tuple[Claimed, Event]]) -> None:
     batch.histories = known_facts.histories(conn, ids, now)
     tokens = [token for row, event in events if (token := _token(batch, row, event))]
     found = invitations.find(conn, tokens, now)
-    batch.invitations = {token: one for token, one in found.items() if one.kind is not Kind.GROUP}
+    batch.invitations = {token: one for token, one in found.items() if one.kind is not InvitationKind.GROUP}
     batch.cohorts = cohorts.find(conn, {i.cohort_id for i in batch.invitations.values() if i.cohort_id is not None})
     strangers = [chat for chat in private if chat not in batch.known]
     batch.told = outbox.written_to(conn, strangers, now - STRANGERS_HEAR_EVERY)
 
 
-def _token(batch: _Batch, row: Claimed, event: Event) -> str:
+def _token(batch: _Batch, row: ClaimedEvent, event: Event) -> str:
     """The token of the invitation this event opens, or says yes to; "" for none."""
     if row.is_group:
         return ""
@@ -241,7 +244,7 @@ def _token(batch: _Batch, row: Claimed, event: Event) -> str:
 # --- one turn ----------------------------------------------------------------------------------------------
 
 
-def _turn(batch: _Batch, row: Claimed, event: Event) -> None:
+def _turn(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
     """Decide one row and gather what is to be written."""
     if isinstance(event, Due | TimerFired):
         event = replace(event, late_by=max(event.late_by, batch.now - event.at))
@@ -261,18 +264,20 @@ def _turn(batch: _Batch, row: Claimed, event: Event) -> None:
     batch.done.append(row.id)
 
 
-def _note_reachable(batch: _Batch, known: Known, row: Claimed, event: Event) -> None:
+def _note_reachable(batch: _Batch, known: Known, row: ClaimedEvent, event: Event) -> None:
     """Whoever writes can be written to, whatever the messenger said before."""
     reachable = event.reachable if isinstance(event, Reachability) else True
     if known.reachable is not reachable and isinstance(event, (*FROM_A_PERSON, Reachability)):
         set_reachable(batch.conn, row.chat_id, reachable)
 
 
-def _hand(batch: _Batch, row: Claimed, known: Known | None, event: Event, invitation: Invitation | None) -> Hand:
+def _hand(
+    batch: _Batch, row: ClaimedEvent, known: Known | None, event: Event, invitation: Invitation | None
+) -> TurnEffects:
     client = None if known is None else known.client
     staff = None if known is None else known.staff
     at = batch.now if known is None or known.state_at is None else max(batch.now, known.state_at)
-    hand = Hand(batch.conn, batch.now, at, row.chat_id, joiner(invitation, row.name))
+    hand = TurnEffects(batch.conn, batch.now, at, row.chat_id, joiner(invitation, row.name))
     hand.is_group = row.is_group
     hand.priority = BULK if isinstance(event, Due) else ANSWER
     hand.language = hint(row.language, batch.steps.languages)
@@ -283,7 +288,7 @@ def _hand(batch: _Batch, row: Claimed, known: Known | None, event: Event, invita
     return hand
 
 
-def _client(batch: _Batch, row: Claimed, known: Known, event: Event) -> None:
+def _client(batch: _Batch, row: ClaimedEvent, known: Known, event: Event) -> None:
     assert known.client is not None
     invitation = batch.invitations.get(_token(batch, row, event))
     if invitation is not None and invitation.kind in FOR_STAFF:
@@ -297,7 +302,7 @@ def _client(batch: _Batch, row: Claimed, known: Known, event: Event) -> None:
     _carry(batch, hand, decided)
 
 
-def _reached(hand: Hand, client: Client, reachable: bool, event: Event) -> None:
+def _reached(hand: TurnEffects, client: Client, reachable: bool, event: Event) -> None:
     """The coach learns at once that a client cannot be reached; when they are heard of again, that flag ends."""
     if isinstance(event, Reachability) and not event.reachable:
         day = hand.now.date().isoformat()
@@ -307,7 +312,7 @@ def _reached(hand: Hand, client: Client, reachable: bool, event: Event) -> None:
         hand.lower(client, Clears.HEARD)
 
 
-def _carry(batch: _Batch, hand: Hand, decided: Decided) -> None:
+def _carry(batch: _Batch, hand: TurnEffects, decided: Decided) -> None:
     """Carry a decision out. What touches the database at once does so in a savepoint, to be undone if it fails."""
     if any(isinstance(effect, Join | Erase) for effect in decided.effects):
         with batch.conn.begin_nested():
@@ -318,7 +323,7 @@ def _carry(batch: _Batch, hand: Hand, decided: Decided) -> None:
     batch.writes.add(hand.writes)
 
 
-def _stranger(batch: _Batch, row: Claimed, event: Event) -> None:
+def _stranger(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
     invitation = batch.invitations.get(_token(batch, row, event))
     hand = _hand(batch, row, None, event, invitation)
     fact = None if invitation is None else _invitation_fact(batch, invitation, False)
@@ -335,7 +340,7 @@ def _stranger(batch: _Batch, row: Claimed, event: Event) -> None:
         batch.writes.add(hand.writes)
 
 
-def _new_staff(batch: _Batch, row: Claimed, event: Event, hand: Hand, decided: Decided) -> None:
+def _new_staff(batch: _Batch, row: ClaimedEvent, event: Event, hand: TurnEffects, decided: Decided) -> None:
     """Somebody has just become staff: their own conversation greets them, with the event that brought them."""
     with batch.conn.begin_nested():
         hand.carry(decided.effects)
@@ -345,7 +350,7 @@ def _new_staff(batch: _Batch, row: Claimed, event: Event, hand: Hand, decided: D
     batch.writes.add(hand.writes)
 
 
-def _staff(batch: _Batch, row: Claimed, who: Staff, known: Known, event: Event) -> None:
+def _staff(batch: _Batch, row: ClaimedEvent, who: Staff, known: Known, event: Event) -> None:
     if batch.steps.staff is None:
         return
     invitation = batch.invitations.get(_token(batch, row, event))
@@ -357,7 +362,7 @@ def _staff(batch: _Batch, row: Claimed, who: Staff, known: Known, event: Event) 
     batch.writes.add(hand.writes)
 
 
-def _step_staff(batch: _Batch, hand: Hand, who: Staff, kept: str | None, event: Event) -> None:
+def _step_staff(batch: _Batch, hand: TurnEffects, who: Staff, kept: str | None, event: Event) -> None:
     assert batch.steps.staff is not None
     try:
         state = None if kept is None else codec.loads(kept)
@@ -372,7 +377,7 @@ def _step_staff(batch: _Batch, hand: Hand, who: Staff, kept: str | None, event: 
     hand.keep(codec.dumps(decided.state))
 
 
-def _group(batch: _Batch, row: Claimed, event: Event) -> None:
+def _group(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
     if batch.steps.group is None:
         return
     with batch.conn.begin_nested():
@@ -433,10 +438,10 @@ def _invitation_fact(batch: _Batch, invitation: Invitation, before: bool) -> Inv
 # --- when a turn fails -------------------------------------------------------------------------------------
 
 
-def _failed(conn: Connection, row: Claimed, error: Exception, now: datetime) -> None:
+def _failed(conn: Connection, row: ClaimedEvent, error: Exception, now: datetime) -> None:
     """Try it again, or set it aside and tell whoever wrote that their message was kept."""
     where = place(error)
-    if isinstance(error, Gone | Stale) and row.attempts + 1 < TRIES:
+    if isinstance(error, InvitationGone | StalePlan) and row.attempts + 1 < TRIES:
         inbox.retry_later(conn, row.id, now, where)  # somebody else was first: read again, at once
         return
     if row.attempts + 1 < TRIES:
@@ -453,7 +458,7 @@ def _failed(conn: Connection, row: Claimed, error: Exception, now: datetime) -> 
     outbox.put(conn, [out], now)
 
 
-def _typed(row: Claimed) -> bool:
+def _typed(row: ClaimedEvent) -> bool:
     """Whether a person wrote this; a row too broken to tell is taken for one."""
     try:
         return isinstance(codec.loads(row.event), FROM_A_PERSON)

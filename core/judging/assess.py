@@ -13,15 +13,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime, timedelta, tzinfo
+from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
 from functools import lru_cache
 from typing import Protocol
 
-from core.client import Caution, Profile
+from core.client import Profile
 from core.judging.change import BEYOND_ERROR, EARLY_BY, ROOTS, Change, Verdict, judge, variance
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
-from core.measures.measure import Kind, Measure, MeasurementError, Scores
+from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
 from core.quantity import Unit
 from core.reading import How, Reading
 from core.reliability import counting_step
@@ -72,9 +72,9 @@ def assess(
     history: Sequence[Reading],
     profile: Profile,
     *,
-    baseline_since: datetime | None = None,
-    retest: timedelta | None = None,
-    zone: tzinfo = UTC,
+    baseline_since: datetime | None,
+    retest: timedelta | None,
+    zone: tzinfo,
     error: MeasurementError | None = None,
     alongside: Mapping[str, Verdict] | None = None,
 ) -> Assessment:
@@ -97,9 +97,9 @@ def assess(
         and (baseline_since is None or r.taken_at >= baseline_since)
     ]
     interval = retest or measure.retest
-    if measure.unit is Unit.MILLIMETRE_OF_MERCURY and SERIES_MEAN not in reading.conditions.notes:
+    if measure.series and SERIES_MEAN not in reading.conditions.notes:
         return _assess_series(measure, reading, before, profile, interval, zone)
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
         interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
     else:
@@ -196,8 +196,9 @@ def _context(
     alongside: Mapping[str, Verdict],
 ) -> Iterator[str]:
     """Keys, most telling first. Every rule of ours unless a source stands beside it."""
-    if measure.key == "resting_heart_rate" and Caution.RATE_LIMITING_MEDICINE in profile.cautions:
-        yield "medicine_slows_pulse"
+    for caution, said in measure.misled_by:
+        if caution in profile.cautions:
+            yield said
     if verdict is None:
         return
     kind, difference = verdict.kind, verdict.difference
@@ -208,7 +209,7 @@ def _context(
         yield "different_conditions"
     if difference is None or verdict.baseline_at is None:
         return
-    if _flat_weight_smaller_waist(measure.key, verdict, alongside):
+    if _flat_weight_smaller_waist(measure, verdict, alongside):
         yield "flat_weight_smaller_waist"
     if kind is Change.WITHIN_ERROR:
         if verdict.reaches_important:
@@ -219,17 +220,17 @@ def _context(
             yield "one_step_of_tape"
         if judged.window is not None and 0 < abs(difference) <= counting_step(judged.window):
             yield "one_beat_of_the_count"
-        if measure.key == "weight" and _weekday(judged.taken_at, zone) != _weekday(verdict.baseline_at, zone):
+        if measure.body is BodySize.WEIGHT and _weekday(judged.taken_at, zone) != _weekday(verdict.baseline_at, zone):
             yield "other_weekday"  # heavier Sunday to Monday: Orsama 2014, Obes Facts 7:36
-    if measure.kind is Kind.FUNCTION and first_retest and kind is Change.BETTER:
+    if measure.kind is MeasureKind.FUNCTION and first_retest and kind is Change.BETTER:
         yield "practice_counts_too"  # 0.5 to 0.8 stands from first to second try: Gill 2022
 
 
-def _flat_weight_smaller_waist(key: str, verdict: Verdict, alongside: Mapping[str, Verdict]) -> bool:
-    other = alongside.get({"weight": "waist", "waist": "weight"}.get(key, ""))
+def _flat_weight_smaller_waist(measure: Measure, verdict: Verdict, alongside: Mapping[str, Verdict]) -> bool:
+    other = alongside.get(measure.beside)
     if other is None:
         return False
-    weight, waist = (verdict, other) if key == "weight" else (other, verdict)
+    weight, waist = (verdict, other) if measure.body is BodySize.WEIGHT else (other, verdict)
     return weight.kind is Change.WITHIN_ERROR and waist.kind in BEYOND_ERROR and waist.rising is False
 
 
@@ -275,7 +276,7 @@ def propagated(relative_variance: Decimal) -> MeasurementError:
     return MeasurementError(source=PROPAGATED, cv=relative_variance.sqrt(ROOTS), shared_by_attempts=True)
 
 
-class Part(Protocol):
+class DerivedPart(Protocol):
     """What a derived reading's error asks of the readings it is made of."""
 
     @property
@@ -286,15 +287,17 @@ class Part(Protocol):
     def window(self) -> int | None: ...
 
 
-def relative_variance(measure: Measure, parts: Mapping[str, Part], registry: Mapping[str, Measure]) -> Decimal | None:
+def relative_variance(
+    measure: Measure, parts: Mapping[str, DerivedPart], registry: Mapping[str, Measure]
+) -> Decimal | None:
     """The square of a ratio's relative error, from those of its parts; None when it is not made of theirs."""
     if measure.unit not in (Unit.RATIO, Unit.KILOGRAM_PER_SQUARE_METRE):
         return None
     relative = D(0)
     for key in measure.derived_from:
-        part, error = parts.get(key), registry[key].error
-        if key == "height":
+        if registry[key].kind is MeasureKind.ONCE:
             continue
+        part, error = parts.get(key), registry[key].error
         if part is None or error is None or not part.value:
             return None
         relative += variance(error, part.value, part.attempts, part.window) / (part.value * part.value)

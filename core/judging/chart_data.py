@@ -11,14 +11,14 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, tzinfo
 from decimal import Decimal
 
-from core.client import Profile
+from core.client import Caution, Profile
 from core.judging.change import variance
 from core.judging.trend import fit, points_of
+from core.measures.blood_pressure import mean_limits
 from core.measures.home_bp_series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
 from core.measures.measure import Measure, Score
 from core.quantity import Unit, convert
 from core.reading import Reading, baseline
-from core.references import bp_nice_home
 from core.reliability import Z95
 
 D = Decimal
@@ -45,7 +45,7 @@ class Usual:
 
 
 @dataclass(frozen=True, slots=True)
-class Level:
+class LinePoint:
     """Where the line through all readings stands on a day, and between which values it may stand."""
 
     day: date
@@ -55,7 +55,7 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True)
-class Trend:
+class TrendChart:
     """One measure over time.
 
     points: oldest first, one at least.  baseline: where comparisons start.  error: MDC95 about the baseline, in
@@ -69,7 +69,7 @@ class Trend:
     baseline: Point
     error: Decimal | None = None
     usual: Usual | None = None
-    line: tuple[Level, Level] | None = None
+    line: tuple[LinePoint, LinePoint] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,12 +98,14 @@ class PressureDay:
 
 
 @dataclass(frozen=True, slots=True)
-class PressureWeek:
-    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised."""
+class PressureWeekChart:
+    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised; None
+    where no limit is made for this person.
+    """
 
     days: tuple[PressureDay, ...]
     mean: Pressure | None
-    limit: Pressure
+    limit: Pressure | None
     source: str
 
 
@@ -132,7 +134,7 @@ def trend(
     zone: tzinfo,
     unit: Unit | None = None,
     since: datetime | None = None,
-) -> Trend:
+) -> TrendChart:
     """Draw one measure over time.
 
     readings: of this measure, oldest first; one that counts at least.  since: a new programme starts here; what came
@@ -147,7 +149,7 @@ def trend(
         raise ValueError(f"nothing of {measure.key} to draw")
     unit = unit or measure.unit
     last = counting[-1]
-    return Trend(
+    return TrendChart(
         measure.key,
         unit,
         tuple(Point(day_of(r, zone), convert(r.value, measure.unit, unit)) for r in counting),
@@ -158,16 +160,18 @@ def trend(
     )
 
 
-def _line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit) -> tuple[Level, Level] | None:
+def _line(
+    measure: Measure, readings: Sequence[Reading], zone: tzinfo, unit: Unit
+) -> tuple[LinePoint, LinePoint] | None:
     """The weighted line over four or more readings, in `unit`."""
     found = fit(points_of(measure, readings))
     if found is None:
         return None
 
-    def level(reading: Reading) -> Level:
+    def level(reading: Reading) -> LinePoint:
         at = reading.taken_at
         value, (low, high) = found.level(at), found.between(at)
-        return Level(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
+        return LinePoint(day_of(reading, zone), *(convert(v, measure.unit, unit) for v in (value, low, high)))
 
     return level(readings[0]), level(readings[-1])
 
@@ -221,11 +225,11 @@ def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, que
     """The newest ratings of energy, or of the client's own question."""
     counting = [r for r in readings if r.counts][-MOST_MARKS:]
     points = tuple(Point(day_of(r, zone), r.value) for r in counting)
-    return RatingLine(measure.key, points, question if measure.key == "own_question" else "")
+    return RatingLine(measure.key, points, question if measure.client_words else "")
 
 
-def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeek:
-    """The newest home series, day by day."""
+def pressure_week(readings: Sequence[Reading], zone: tzinfo, profile: Profile) -> PressureWeekChart:
+    """The newest home series, day by day. Without a limit in pregnancy, for which the usual ones are not made."""
     series = tuple(split((r for r in readings if r.counts and r.second is not None), zone))
     newest = series[-1] if series else ()
     found = mean_of(newest, zone) if newest else None
@@ -240,8 +244,8 @@ def pressure_week(readings: Sequence[Reading], zone: tzinfo) -> PressureWeek:
         )
         for n, day in enumerate(dates)
     )
-    limit, source = _home_limit()
-    return PressureWeek(days, mean, limit, source)
+    limit, source = _home_limit(profile, profile.age_on(day_of(newest[-1], zone)) if newest else None)
+    return PressureWeekChart(days, mean, limit, source)
 
 
 def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool) -> Pressure | None:
@@ -255,6 +259,9 @@ def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool
     )
 
 
-def _home_limit() -> tuple[Pressure, str]:
-    raised = bp_nice_home.HOME.bands[0]
-    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), bp_nice_home.SOURCE.key
+def _home_limit(profile: Profile, age: int | None) -> tuple[Pressure | None, str]:
+    if Caution.PREGNANCY in profile.cautions:
+        return None, ""
+    table = mean_limits(age, "nice")
+    raised = table.bands[0]
+    return Pressure(raised.systolic or D(0), raised.diastolic or D(0)), table.source.key

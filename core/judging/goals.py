@@ -15,7 +15,7 @@ from enum import StrEnum
 
 from core.client import Caution, Profile
 from core.judging.change import variance
-from core.measures.measure import Measure, MeasurementError
+from core.measures.measure import BodySize, Measure, MeasurementError
 from core.quantity import Better
 from core.reading import Reading
 from core.references import weight_loss_rates
@@ -23,7 +23,6 @@ from core.references.boundaries import bmi_for_class
 from core.reliability import Z95
 
 D = Decimal
-BODY_SIZE = frozenset({"weight", "bmi", "waist", "hip"})
 LOWEST_BMI = D("18.5")  # WHO: below it is underweight
 
 
@@ -36,7 +35,7 @@ class Goal:
     by: date
 
 
-class Doubt(StrEnum):
+class GoalDoubt(StrEnum):
     """Why a goal does not make sense as it stands; gravest first."""
 
     PREGNANCY = "pregnancy"  # not for weight or girth
@@ -53,7 +52,7 @@ class Doubt(StrEnum):
 class GoalSense:
     """doubts: gravest first; none is a sensible goal. suggest: a kinder target for the same date, or None."""
 
-    doubts: tuple[Doubt, ...] = ()
+    doubts: tuple[GoalDoubt, ...] = ()
     suggest: Decimal | None = None
 
     @property
@@ -75,7 +74,7 @@ def check(
     today: the client's own date.  error: of a derived measure, propagated.
     """
     doubts = {doubt for doubt, caution in _NOT_FOR_SIZE.items() if caution in profile.cautions}
-    if measure.key not in BODY_SIZE:
+    if not measure.hideable:
         doubts = set()
     elif doubts:
         return GoalSense(_in_order(doubts))
@@ -83,43 +82,41 @@ def check(
     days = (goal.by - today).days
     lowest = _lowest(measure, profile)
     if lowest is not None and to_go < 0 and _bmi_at(measure, goal.target, profile) < LOWEST_BMI:
-        doubts.add(Doubt.BMI_UNDER_18_5)
+        doubts.add(GoalDoubt.BMI_UNDER_18_5)
     if days <= 0:
-        doubts.add(Doubt.IN_THE_PAST)
+        doubts.add(GoalDoubt.IN_THE_PAST)
     if to_go == 0:
-        doubts.add(Doubt.ALREADY_THERE)
+        doubts.add(GoalDoubt.ALREADY_THERE)
     elif measure.better is not Better.NEITHER and (to_go > 0) != (measure.better is Better.HIGHER):
-        doubts.add(Doubt.WRONG_DIRECTION)
-    too_fast = (
-        measure.key == "weight" and days > 0 and not weight_loss_rates.rate(current.value, goal.target, days).accepted
-    )
-    if too_fast:
-        doubts.add(Doubt.FASTER_THAN_PUBLISHED)
+        doubts.add(GoalDoubt.WRONG_DIRECTION)
+    rated = measure.body is BodySize.WEIGHT and days > 0
+    if rated and not weight_loss_rates.rate(current.value, goal.target, days).accepted:
+        doubts.add(GoalDoubt.FASTER_THAN_PUBLISHED)
     smallest = _smallest(measure, current, goal.target, error)
     if to_go and abs(to_go) <= smallest:
-        doubts.add(Doubt.SMALLER_THAN_ERROR)
+        doubts.add(GoalDoubt.SMALLER_THAN_ERROR)
     return GoalSense(_in_order(doubts), _kinder(doubts, measure, current, days, lowest, smallest))
 
 
-_NOT_FOR_SIZE = {Doubt.PREGNANCY: Caution.PREGNANCY, Doubt.EATING_WORRIES: Caution.EATING_WORRIES}
+_NOT_FOR_SIZE = {GoalDoubt.PREGNANCY: Caution.PREGNANCY, GoalDoubt.EATING_WORRIES: Caution.EATING_WORRIES}
 
 
-def _in_order(doubts: set[Doubt]) -> tuple[Doubt, ...]:
-    return tuple(d for d in Doubt if d in doubts)
+def _in_order(doubts: set[GoalDoubt]) -> tuple[GoalDoubt, ...]:
+    return tuple(d for d in GoalDoubt if d in doubts)
 
 
 def _bmi_at(measure: Measure, target: Decimal, profile: Profile) -> Decimal:
     """Rounded as classes are (D1), so that a target shown as 18.5 is 18.5."""
-    if measure.key == "bmi" or profile.stature is None:
+    if measure.body is BodySize.MASS_INDEX or profile.stature is None:
         return bmi_for_class(target)
     return bmi_for_class(target / (profile.stature / 100) ** 2)
 
 
 def _lowest(measure: Measure, profile: Profile) -> Decimal | None:
     """The lowest target, in the measure's unit, that is not underweight; None when that cannot be said."""
-    if measure.key == "bmi":
+    if measure.body is BodySize.MASS_INDEX:
         return LOWEST_BMI
-    if measure.key == "weight" and profile.stature:
+    if measure.body is BodySize.WEIGHT and profile.stature:
         return (LOWEST_BMI * (profile.stature / 100) ** 2).quantize(D("0.1"), ROUND_CEILING)
     return None
 
@@ -135,7 +132,7 @@ def _smallest(measure: Measure, current: Reading, target: Decimal, error: Measur
 
 
 def _kinder(
-    doubts: set[Doubt],
+    doubts: set[GoalDoubt],
     measure: Measure,
     current: Reading,
     days: int,
@@ -145,10 +142,10 @@ def _kinder(
     """Half a kilogram a week (NICE's slower end) by the same date, never underweight, and large enough to be
     seen.
     """
-    if not doubts & {Doubt.FASTER_THAN_PUBLISHED, Doubt.BMI_UNDER_18_5} or days <= 0:
+    if not doubts & {GoalDoubt.FASTER_THAN_PUBLISHED, GoalDoubt.BMI_UNDER_18_5} or days <= 0:
         return None
     target = lowest
-    if measure.key == "weight":
+    if measure.body is BodySize.WEIGHT:
         slow = current.value - weight_loss_rates.SLOWER_PER_WEEK * days / 7
         target = slow if lowest is None else max(slow, lowest)
     if target is None:

@@ -34,7 +34,7 @@ class Session:
 
 
 @dataclass(frozen=True, slots=True)
-class Week:
+class WeekLoad:
     """total, strain in AU; monotony without unit, None when every day was alike."""
 
     total: Decimal
@@ -60,7 +60,7 @@ def daily_loads(sessions: Iterable[Session], last_day: date) -> tuple[Decimal, .
     return tuple(loads.values())
 
 
-def week(loads: tuple[Decimal, ...]) -> Week:
+def week(loads: tuple[Decimal, ...]) -> WeekLoad:
     """Sum up seven daily loads.
 
     Raises: ValueError unless there are seven: a fault of ours, `daily_loads` always gives seven.
@@ -71,6 +71,6 @@ def week(loads: tuple[Decimal, ...]) -> Week:
     mean = total / DAYS
     variance = sum(((load - mean) ** 2 for load in loads), Decimal(0)) / (DAYS - LOAD_SD_DEGREES_OF_FREEDOM)
     if min(loads) == max(loads):
-        return Week(total, None, None)
+        return WeekLoad(total, None, None)
     monotony = mean / variance.sqrt()
-    return Week(total, monotony, total * monotony)
+    return WeekLoad(total, monotony, total * monotony)

@@ -29,7 +29,7 @@ DAY = timedelta(days=1)
 
 
 @dataclass(frozen=True, slots=True)
-class Point:
+class WeightedPoint:
     """sem: standard error of `value`, in the measure's unit; None when nobody knows it."""
 
     at: datetime
@@ -89,11 +89,11 @@ def days(span: timedelta) -> Decimal:
 
 def points_of(
     measure: Measure, readings: Iterable[Reading], error: MeasurementError | None = None
-) -> tuple[Point, ...]:
+) -> tuple[WeightedPoint, ...]:
     """Counting readings with their own errors; `error` is for derived measures."""
     known = error or measure.error
     return tuple(
-        Point(
+        WeightedPoint(
             r.taken_at,
             r.value,
             standard_error(known, r.value, r.attempts, r.window) if known and r.value else None,
@@ -103,7 +103,7 @@ def points_of(
     )
 
 
-def fit(points: Sequence[Point]) -> Trend | None:
+def fit(points: Sequence[WeightedPoint]) -> Trend | None:
     """The weighted line with its 95 % interval; None under four readings, or when all are of one instant.
 
     When any error is unknown every reading weighs the same and the scatter alone says how sure the line is.

@@ -12,14 +12,26 @@ from core.language.de import GERMAN
 from core.language.en import ENGLISH
 from core.language.es import SPANISH
 from core.language.fr import FRENCH
-from core.language.lexicon import Intent, Level, Lexicon, Part, Role
+from core.language.lexicon import Intent, Level, Lexicon, UnitPart, WordRole
 from core.language.pl import POLISH
 from core.language.text import plain
 from core.language.tokens import CompiledLexicon, lexicon
 
+# The one list: whatever asks which languages there are reads it. A new one is its module, and its name here.
 LANGUAGES: dict[str, Lexicon] = {words.code: words for words in (ENGLISH, SPANISH, GERMAN, FRENCH, POLISH, ARABIC)}
 
-__all__ = ["ENGLISH", "LANGUAGES", "Intent", "Level", "Lexicon", "Part", "Role", "lexicon_of", "plain", "words_for"]
+__all__ = [
+    "ENGLISH",
+    "LANGUAGES",
+    "Intent",
+    "Level",
+    "Lexicon",
+    "UnitPart",
+    "WordRole",
+    "lexicon_of",
+    "plain",
+    "words_for",
+]
 
 
 def words_for(code: str) -> Lexicon:

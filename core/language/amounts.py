@@ -6,20 +6,20 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
-from core.language.lexicon import PARTS, Part, Role
+from core.language.lexicon import PARTS, UnitPart, WordRole
 from core.language.tokens import Token, figure
 from core.quantity import FACTOR, Dimension, Unit, convert
 
 D = Decimal
 DENOMINATORS = (D(2), D(3), D(4), D(8), D(16))
-SMALLER: dict[Unit | Part, tuple[Unit | Part, int]] = {
+SMALLER: dict[Unit | UnitPart, tuple[Unit | UnitPart, int]] = {
     Unit.STONE: (Unit.POUND, 14),
-    Unit.POUND: (Part.OUNCE, 16),
+    Unit.POUND: (UnitPart.OUNCE, 16),
     Unit.FOOT: (Unit.INCH, 12),
     Unit.METRE: (Unit.CENTIMETRE, 100),
-    Unit.KILOGRAM: (Part.GRAM, 1000),
+    Unit.KILOGRAM: (UnitPart.GRAM, 1000),
     Unit.MINUTE: (Unit.SECOND, 60),
-    Part.HOUR: (Unit.MINUTE, 60),
+    UnitPart.HOUR: (Unit.MINUTE, 60),
 }
 
 
@@ -36,7 +36,7 @@ class ParsedNumber:
     first: int
     last: int
     unit: Unit | None = None
-    typed: Unit | Part | None = None
+    typed: Unit | UnitPart | None = None
     foreign: bool = False
     weak: bool = False
     digits: str = ""
@@ -113,7 +113,7 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, 
         and (not tokens[i - 1].glued or i == 1)
         and (i == 1 or tokens[i - 2].entry.number is None)
     )
-    if points and i + 2 < len(tokens) and tokens[i + 1].has(Role.POINT):
+    if points and i + 2 < len(tokens) and tokens[i + 1].has(WordRole.POINT):
         tail = ""
         j = i + 2
         while j < len(tokens) and len(tail) < 4:
@@ -143,7 +143,7 @@ def _extra(tokens: Sequence[Token], i: int) -> Decimal | None:
     """The share a word like "half" or "and a quarter" at `i` stands for."""
     if i >= len(tokens):
         return None
-    for role, value in ((Role.HALF, D("0.5")), (Role.QUARTER, D("0.25")), (Role.THREE_QUARTERS, D("0.75"))):
+    for role, value in ((WordRole.HALF, D("0.5")), (WordRole.QUARTER, D("0.25")), (WordRole.THREE_QUARTERS, D("0.75"))):
         if tokens[i].has(role):
             return value
     return None
@@ -168,16 +168,16 @@ def _with_unit(tokens: Sequence[Token], heard: ParsedNumber, dimension: Dimensio
         return heard  # "eine Viertelstunde": an amount of its own
     if entry.pound is not None and (dimension is None or dimension is Dimension.MASS):
         return replace(heard, last=i, pound=entry.pound)
-    if Role.FOREIGN in entry.roles:
+    if WordRole.FOREIGN in entry.roles:
         return replace(heard, last=i, foreign=True)
-    if not entry.units or (Role.WITHIN in entry.roles and not _ends(tokens, i)):
+    if not entry.units or (WordRole.WITHIN in entry.roles and not _ends(tokens, i)):
         return heard
     if Unit.METRE in entry.units and _per_second(tokens, i + 1):
         speed = Unit.METRE_PER_SECOND
         return replace(heard, unit=speed, typed=speed, last=i + 2, foreign=dimension is not None)
     known = [u for u in entry.units if _dimension(u) is dimension]
     typed = known[0] if known else entry.units[0]
-    if isinstance(typed, Part):
+    if isinstance(typed, UnitPart):
         unit, factor = PARTS[typed]
         value = heard.value * factor
     else:
@@ -186,7 +186,7 @@ def _with_unit(tokens: Sequence[Token], heard: ParsedNumber, dimension: Dimensio
     last = i
     extra = None if foreign else _extra(tokens, i + 1)
     if extra is not None and not (i + 2 < len(tokens) and tokens[i + 2].entry.units):  # "2 hours and a half"
-        value, last = value + extra * (PARTS[typed][1] if isinstance(typed, Part) else 1), i + 1
+        value, last = value + extra * (PARTS[typed][1] if isinstance(typed, UnitPart) else 1), i + 1
     return replace(heard, value=value, unit=unit, typed=typed, last=last, foreign=foreign)
 
 
@@ -202,8 +202,8 @@ def _ends(tokens: Sequence[Token], i: int) -> bool:
     return after.entry.number is None and not after.word and not after.clock
 
 
-def _dimension(unit: Unit | Part) -> Dimension | None:
-    if isinstance(unit, Part):
+def _dimension(unit: Unit | UnitPart) -> Dimension | None:
+    if isinstance(unit, UnitPart):
         unit = PARTS[unit][0]
     return FACTOR[unit][0] if unit in FACTOR else None
 
@@ -227,22 +227,22 @@ def _compound(tokens: Sequence[Token], large: ParsedNumber, small: ParsedNumber)
     if small.typed is not wanted:
         if not small.bare or [t for t in between if t.text != "."] or not _bare_rest(large.typed, small):
             return None
-        if isinstance(wanted, Part):
+        if isinstance(wanted, UnitPart):
             small = replace(small, value=small.value * PARTS[wanted][1], unit=PARTS[wanted][0], typed=wanted)
         else:
             small = replace(small, unit=wanted, typed=wanted)
-    elif small.foreign or not all(t.has(Role.AND) or t.text in ",." for t in between):
+    elif small.foreign or not all(t.has(WordRole.AND) or t.text in ",." for t in between):
         return None
     if small.unit is None:
         return None
     amount = convert(large.value, large.unit, small.unit)
-    limit = convert(D(per), small.unit, small.unit) * (PARTS[wanted][1] if isinstance(wanted, Part) else 1)
-    if small.value >= limit or (large.value != large.value.to_integral_value() and large.typed is not Part.HOUR):
+    limit = convert(D(per), small.unit, small.unit) * (PARTS[wanted][1] if isinstance(wanted, UnitPart) else 1)
+    if small.value >= limit or (large.value != large.value.to_integral_value() and large.typed is not UnitPart.HOUR):
         return None
     return replace(large, value=amount + small.value, unit=small.unit, last=small.last, digits="")
 
 
-def _bare_rest(large: Unit | Part, small: ParsedNumber) -> bool:
+def _bare_rest(large: Unit | UnitPart, small: ParsedNumber) -> bool:
     """Whether a bare number may be the smaller unit: 4 after stones, 65 after metres, 400 after kilograms."""
     if large is Unit.KILOGRAM:
         return small.whole and D(100) <= small.value < D(1000)

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.de_signs import DENIALS, SIGNS
 from core.language.de_talk import CALENDAR, WISHES
-from core.language.lexicon import Lexicon, Part, Role, split
+from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
 D = Decimal
@@ -54,6 +54,7 @@ def _numbers() -> dict[str, Decimal]:
 
 GERMAN = Lexicon(
     code="de",
+    own_name="Deutsch",
     decimal=",",
     numbers=_numbers(),
     weak=("ein", "eine", "einen", "einer", "einem"),
@@ -87,82 +88,86 @@ GERMAN = Lexicon(
         Unit.SESSION: split("einheiten;einheit;trainings;training;termine;trainingseinheiten"),
     },
     parts={
-        Part.GRAM: split("g;gramm;gr"),
-        Part.MILLIMETRE: split("mm;millimeter"),
-        Part.HOUR: split("h;std;stunde;stunden;stdn"),
+        UnitPart.GRAM: split("g;gramm;gr"),
+        UnitPart.MILLIMETRE: split("mm;millimeter"),
+        UnitPart.HOUR: split("h;std;stunde;stunden;stdn"),
     },
     local_pound={"pfund": D("0.5"), "pfd": D("0.5"), "pfunde": D("0.5")},
-    amounts={"viertelstunde": ("0.25", Part.HOUR), "dreiviertelstunde": ("0.75", Part.HOUR)},
+    amounts={"viertelstunde": ("0.25", UnitPart.HOUR), "dreiviertelstunde": ("0.75", UnitPart.HOUR)},
     roles={
-        Role.AND: split("und;&;sowie"),
-        Role.POINT: split("komma;punkt"),
-        Role.HALF: split(
+        WordRole.AND: split("und;&;sowie"),
+        WordRole.POINT: split("komma;punkt"),
+        WordRole.HALF: split(
             "einhalb;und einhalb;ein halb;und ein halb;und ein halbes;halbe;halbes;halb;eine halbe;"
             "ein halbes;einer halben;halben;einem halben;und eine halbe"
         ),
-        Role.QUARTER: split("viertel;ein viertel;und ein viertel;eine viertel"),
-        Role.THREE_QUARTERS: split("dreiviertel;drei viertel;und drei viertel;eine dreiviertel"),
-        Role.WITHIN: split("in;pro;je;während;innerhalb von;in den;nach;auf"),
-        Role.OVER: split("zu;über;auf;/;durch"),
-        Role.TIMES: split("x;mal;male;*;mal je;einmal;zweimal;dreimal;viermal;fünfmal"),
-        Role.OUT_OF: split("von;aus;/;auf"),
-        Role.RANGE: split("bis;oder;-;~;bis zu"),
-        Role.HEDGE: split(
+        WordRole.QUARTER: split("viertel;ein viertel;und ein viertel;eine viertel"),
+        WordRole.THREE_QUARTERS: split("dreiviertel;drei viertel;und drei viertel;eine dreiviertel"),
+        WordRole.WITHIN: split("in;pro;je;während;innerhalb von;in den;nach;auf"),
+        WordRole.OVER: split("zu;über;auf;/;durch"),
+        WordRole.TIMES: split("x;mal;male;*;mal je;einmal;zweimal;dreimal;viermal;fünfmal"),
+        WordRole.OUT_OF: split("von;aus;/;auf"),
+        WordRole.RANGE: split("bis;oder;-;~;bis zu"),
+        WordRole.HEDGE: split(
             "etwa;ungefähr;ca;circa;zirka;rund;so um;so um die;um die;knapp;fast;vielleicht;glaube ich;"
             "ich glaube;schätze ich;ich schätze;ungefaehr;annähernd;in etwa;~;wohl;beinahe;"
             "schätzungsweise;ich denke;so etwa;ungf"
         ),
-        Role.BOUND: split(
+        WordRole.BOUND: split(
             "mehr als;weniger als;über;unter;mindestens;höchstens;maximal;bis zu;>;<;zwischen;nicht mehr als;minimal"
         ),
-        Role.CHANGE: split(
+        WordRole.CHANGE: split(
             "abgenommen;zugenommen;mehr;weniger;runter;rauf;hoch;besser;schlechter;verloren;höher;"
             "niedriger;+;leichter;schwerer;minus;plus;gestiegen;gesunken"
         ),
-        Role.NOT: split("nicht;kein;keine;nie;ohne"),
-        Role.NOTHING: split(
+        WordRole.NOT: split("nicht;kein;keine;nie;ohne"),
+        WordRole.NOTHING: split(
             "nichts;keine;kein;keinen;gar nicht;überhaupt nicht;gar nichts;null;gar keine;nie;nicht;nein"
         ),
-        Role.CLOCK: split("um;uhr;gegen;seit;ab"),
-        Role.LABEL: split("tag;woche;versuch;nr;nummer;messung;test;frage;runde;alter"),
-        Role.EACH_DAY: split("am tag;pro tag;täglich;jeden tag;je tag;pro einheit;jedes mal;jeweils;/tag;je;pro mal"),
-        Role.EVERY_DAY: split("jeden tag;täglich;alle sieben;die ganze woche;alle tage"),
-        Role.DAYS: split(
+        WordRole.CLOCK: split("um;uhr;gegen;seit;ab"),
+        WordRole.LABEL: split("tag;woche;versuch;nr;nummer;messung;test;frage;runde;alter"),
+        WordRole.EACH_DAY: split(
+            "am tag;pro tag;täglich;jeden tag;je tag;pro einheit;jedes mal;jeweils;/tag;je;pro mal"
+        ),
+        WordRole.EVERY_DAY: split("jeden tag;täglich;alle sieben;die ganze woche;alle tage"),
+        WordRole.DAYS: split(
             "tage;tag;tagen;spaziergänge;spaziergang;einheiten;einheit;mal;kurse;abende;morgen;runden;touren"
         ),
-        Role.FOREIGN: split("prozent;kpa;grad;jahre;jahren;wochen;woche;monate;km;kilometer;kalorien;kcal;liter;mg;ml"),
-        Role.ARMS: split(
+        WordRole.FOREIGN: split(
+            "prozent;kpa;grad;jahre;jahren;wochen;woche;monate;km;kilometer;kalorien;kcal;liter;mg;ml"
+        ),
+        WordRole.ARMS: split(
             "mit armen;mit den armen;arme benutzt;mit den händen;mit händen;hände benutzt;abgestützt;"
             "mich abgestützt;mit hilfe der arme;arme genommen;mit hilfe der hände;arme zu hilfe;"
             "mit armhilfe;arme gebraucht;aufgestützt"
         ),
-        Role.HALF_WAY: split(
+        WordRole.HALF_WAY: split(
             "mehr als halb;mehr als die hälfte;über die hälfte;fast oben;über halb;und fast noch einer;"
             "fast noch einer;mehr als halb oben;halb oben und mehr"
         ),
-        Role.STOPPED: split(
+        WordRole.STOPPED: split(
             "abgebrochen;aufgehört;nicht geschafft;aufgegeben;konnte nicht;kann nicht;geht nicht;"
             "ging nicht;nicht möglich;nur geschafft;musste aufhören;nicht beendet;nicht zu ende;"
             "schaffe ich nicht;schaffe nicht;dann schluss;abbruch"
         ),
-        Role.VIGOROUS: split("anstrengend;intensiv;intensive;kräftig;anstrengende;laufen;joggen"),
-        Role.FILLER: split(
+        WordRole.VIGOROUS: split("anstrengend;intensiv;intensive;kräftig;anstrengende;laufen;joggen"),
+        WordRole.FILLER: split(
             "diese woche;woche;heute;leider;gemacht;diese;es;ist;sind;war;waren;mein;meine;der;die;das;"
             "also;doch;richtig;natürlich;eigentlich;wert;heißen;heisst;muss;sollte;ich;tippfehler;falsch;"
             "entschuldigung;sorry;=;:;korrekt;stimmt"
         ),
-        Role.SORRY: split(
+        WordRole.SORRY: split(
             "nein;ne;nee;nö;sorry;entschuldigung;ups;upps;hoppla;moment;falsch;halt;stopp;tippfehler;"
             "vertippt;quatsch;pardon;verzeihung;*;oh nein;ach nein;mist;ich habe mich vertippt;"
             "hab mich vertippt;habe mich vertippt;nein sorry"
         ),
-        Role.MEANT: split(
+        WordRole.MEANT: split(
             "ich meinte;meinte;ich meine;meinte ich;soll heißen;sollte heißen;korrektur;richtig ist;"
             "sollte sein;muss heißen;stattdessen;richtig wäre;ich wollte schreiben;gemeint war;"
             "gemeint sind;sollen sein;soll sein;korrigiere;bitte ändern auf;ändern in;ändere auf;"
             "eigentlich sind es;es sind eigentlich;sollte es heißen"
         ),
-        Role.PLEASE: split(
+        WordRole.PLEASE: split(
             "bitte;kann ich;könnte ich;ich möchte;ich will;ich würde gerne;ich würde gern;kannst du;"
             "können sie;könnten sie;mal;jetzt;danke;hallo;hi;ok;okay;zeig mir;zeige mir;zeig;zeige;"
             "gib mir;ich brauche;darf ich;mir;bitte mal;würde gerne;möchte;kannst du mir;können sie mir;"

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.en_signs import DENIALS, SIGNS
 from core.language.en_talk import CALENDAR, WISHES
-from core.language.lexicon import Lexicon, Part, Role, split
+from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
 D = Decimal
@@ -47,6 +47,7 @@ def _numbers() -> dict[str, Decimal]:
 
 ENGLISH = Lexicon(
     code="en",
+    own_name="English",
     decimal=".",
     numbers=_numbers(),
     weak=("one", "oh"),
@@ -73,82 +74,84 @@ ENGLISH = Lexicon(
         Unit.SESSION: split("sessions;session;workouts;workout;classes;class"),
     },
     parts={
-        Part.GRAM: split("g;gram;grams;gr;gramme;grammes"),
-        Part.OUNCE: split("oz;ounce;ounces"),
-        Part.MILLIMETRE: split("mm;millimetres;millimeters"),
-        Part.HOUR: split("h;hr;hrs;hour;hours"),
+        UnitPart.GRAM: split("g;gram;grams;gr;gramme;grammes"),
+        UnitPart.OUNCE: split("oz;ounce;ounces"),
+        UnitPart.MILLIMETRE: split("mm;millimetres;millimeters"),
+        UnitPart.HOUR: split("h;hr;hrs;hour;hours"),
     },
-    amounts={"an hour": ("1", Part.HOUR)},
+    amounts={"an hour": ("1", UnitPart.HOUR)},
     roles={
-        Role.AND: split("and;&;plus"),
-        Role.POINT: split("point;dot;decimal"),
-        Role.HALF: split("half;and a half;a half;and half;half a;half an"),
-        Role.QUARTER: split("quarter;and a quarter;a quarter;a quarter of an;quarter of an"),
-        Role.THREE_QUARTERS: split("three quarters;and three quarters;three quarters of an"),
-        Role.WITHIN: split("in;over;per;during;for;within;after;@"),
-        Role.OVER: split("over;on;by;above;/;upon"),
-        Role.TIMES: split("x;times;time;multiplied by;*;twice;thrice;once"),
-        Role.OUT_OF: split("out of;of;/;from"),
-        Role.RANGE: split("to;till;or;-;~;or maybe;or so to"),
-        Role.HEDGE: split(
+        WordRole.AND: split("and;&;plus"),
+        WordRole.POINT: split("point;dot;decimal"),
+        WordRole.HALF: split("half;and a half;a half;and half;half a;half an"),
+        WordRole.QUARTER: split("quarter;and a quarter;a quarter;a quarter of an;quarter of an"),
+        WordRole.THREE_QUARTERS: split("three quarters;and three quarters;three quarters of an"),
+        WordRole.WITHIN: split("in;over;per;during;for;within;after;@"),
+        WordRole.OVER: split("over;on;by;above;/;upon"),
+        WordRole.TIMES: split("x;times;time;multiplied by;*;twice;thrice;once"),
+        WordRole.OUT_OF: split("out of;of;/;from"),
+        WordRole.RANGE: split("to;till;or;-;~;or maybe;or so to"),
+        WordRole.HEDGE: split(
             "about;around;roughly;approx;approximately;ca;circa;c;maybe;perhaps;probably;i think;i guess;"
             "ish;or so;~;give or take;nearly;almost;just over;just under;a bit over;a bit under;"
             "a little over;a little under;somewhere around;more or less;say;close to"
         ),
-        Role.BOUND: split(
+        WordRole.BOUND: split(
             "more than;less than;over;under;above;below;at least;at most;up to;>;<;not more than;"
             "no more than;bigger than;between"
         ),
-        Role.CHANGE: split(
+        WordRole.CHANGE: split(
             "lost;gained;down;up;more;less;fewer;better;worse;dropped;added;higher;lower;heavier;lighter;"
             "+;down by;up by;lost another;put on;went up;went down;went up by;went down by;came down"
         ),
-        Role.NOT: split("not;isn't;wasn't;no longer;never;ain't"),
-        Role.NOTHING: split(
+        WordRole.NOT: split("not;isn't;wasn't;no longer;never;ain't"),
+        WordRole.NOTHING: split(
             "none;nothing;nil;zero;not any;no;not at all;nowt;didn't do any;didn't;i didn't;haven't;not one"
         ),
-        Role.CLOCK: split("at;am;pm;a m;p m;o'clock;since;until"),
-        Role.LABEL: split("day;week;attempt;try;no;number;reading;test;try number;question;room;age;aged;born"),
-        Role.EACH_DAY: split(
+        WordRole.CLOCK: split("at;am;pm;a m;p m;o'clock;since;until"),
+        WordRole.LABEL: split("day;week;attempt;try;no;number;reading;test;try number;question;room;age;aged;born"),
+        WordRole.EACH_DAY: split(
             "a day;per day;each day;every day;daily;/day;most days;a session;each time;each;every time"
         ),
-        Role.EVERY_DAY: split("every day;all seven;daily;all week;each day;every single day"),
-        Role.DAYS: split("days;day;walks;walk;sessions;session;times;time;classes;swims;rides;runs;mornings;evenings"),
-        Role.FOREIGN: split(
+        WordRole.EVERY_DAY: split("every day;all seven;daily;all week;each day;every single day"),
+        WordRole.DAYS: split(
+            "days;day;walks;walk;sessions;session;times;time;classes;swims;rides;runs;mornings;evenings"
+        ),
+        WordRole.FOREIGN: split(
             "percent;per cent;kpa;celsius;degrees;years;year;yrs;weeks;week;months;month;km;miles;mile;"
             "calories;kcal;litres;mg;ml"
         ),
-        Role.ARMS: split(
+        WordRole.ARMS: split(
             "used my arms;using my arms;with arms;with my arms;used arms;used my hands;with my hands;"
             "using my hands;pushed with my arms;pushed with my hands;arms used;used the armrests;"
             "pushed off;pushed up with my arms;pushed up with my hands;had to use my arms;used the arms"
         ),
-        Role.HALF_WAY: split(
+        WordRole.HALF_WAY: split(
             "more than half way;more than halfway;over half way;over halfway;nearly up;almost up;"
             "and almost another;and nearly another;past half way;past halfway;almost another one;"
             "and most of another;more than half;over half"
         ),
-        Role.STOPPED: split(
+        WordRole.STOPPED: split(
             "stopped;then stopped;had to stop;gave up;couldn't finish;could not finish;didn't finish;"
             "did not finish;couldn't;could not;can't;cannot;couldn't do it;didn't manage;unable;"
             "only managed;only did;not finished;didn't complete;failed;quit;too hard;not able"
         ),
-        Role.VIGOROUS: split("vigorous;vigorously;hard;intense;strenuous;running;jogging;intensive"),
-        Role.FILLER: split(
+        WordRole.VIGOROUS: split("vigorous;vigorously;hard;intense;strenuous;running;jogging;intensive"),
+        WordRole.FILLER: split(
             "this week;this;week;today;sadly;unfortunately;at all;much;did;exercise;any;it's;its;it;is;"
             "was;it was;should be;be;my;the;that's;that;actually;a;number;i;really;of course;rather;real;"
             "value;reading;oops;typo;sorry;wrong;weight;=;:;correct"
         ),
-        Role.SORRY: split(
+        WordRole.SORRY: split(
             "no;nope;sorry;oops;wait;ops;whoops;hang on;hold on;mistake;typo;*;er;erm;rather;actually;ah no;"
             "oh no;no no;wrong;my mistake;my bad;no sorry;sorry no;no wait;i mistyped;mistyped;edit"
         ),
-        Role.MEANT: split(
+        WordRole.MEANT: split(
             "i meant;meant;i mean;should be;should have been;should say;should read;correction;instead;"
             "make that;meant to say;meant to write;meant to type;correct that to;correct to;change it to;"
             "change that to;change to;correct is;it's actually;it is actually;was actually;corrected"
         ),
-        Role.PLEASE: split(
+        WordRole.PLEASE: split(
             "please;pls;plz;can you;could you;can i;could i;i want to;i would like to;i'd like to;i wanna;"
             "let me;just;now;ok;okay;hi;hello;hey;thanks;thank you;i need to;may i;want to;would like to;"
             "i need;i want;show me;give me;show"

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.es_signs import DENIALS, SIGNS
 from core.language.es_talk import CALENDAR, WISHES
-from core.language.lexicon import Lexicon, Part, Role, split
+from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
 D = Decimal
@@ -41,6 +41,7 @@ def _numbers() -> dict[str, Decimal]:
 
 SPANISH = Lexicon(
     code="es",
+    own_name="Español",
     decimal=",",
     numbers=_numbers(),
     weak=("un", "una", "uno"),
@@ -68,75 +69,75 @@ SPANISH = Lexicon(
         Unit.SESSION: split("sesiones;sesión;entrenamientos;entrenamiento;clases;clase"),
     },
     parts={
-        Part.GRAM: split("g;gr;grs;gramo;gramos"),
-        Part.OUNCE: split("oz;onza;onzas"),
-        Part.MILLIMETRE: split("mm;milímetros;milimetros"),
-        Part.HOUR: split("h;hr;hrs;hora;horas;hs"),
+        UnitPart.GRAM: split("g;gr;grs;gramo;gramos"),
+        UnitPart.OUNCE: split("oz;onza;onzas"),
+        UnitPart.MILLIMETRE: split("mm;milímetros;milimetros"),
+        UnitPart.HOUR: split("h;hr;hrs;hora;horas;hs"),
     },
     roles={
-        Role.AND: split("y;e;&;más"),
-        Role.POINT: split("coma;punto;con"),
-        Role.HALF: split("medio;media;y medio;y media"),
-        Role.QUARTER: split("cuarto;y cuarto;un cuarto;un cuarto de"),
-        Role.THREE_QUARTERS: split("tres cuartos;y tres cuartos;tres cuartos de"),
-        Role.WITHIN: split("en;por;durante;cada;in"),
-        Role.OVER: split("sobre;entre;por;/;con;y"),
-        Role.TIMES: split("x;por;veces;vez;*"),
-        Role.OUT_OF: split("de;sobre;/;de un total de;de cada"),
-        Role.RANGE: split("a;o;hasta;-;~;o quizá;o quizás;o tal vez"),
-        Role.HEDGE: split(
+        WordRole.AND: split("y;e;&;más"),
+        WordRole.POINT: split("coma;punto;con"),
+        WordRole.HALF: split("medio;media;y medio;y media"),
+        WordRole.QUARTER: split("cuarto;y cuarto;un cuarto;un cuarto de"),
+        WordRole.THREE_QUARTERS: split("tres cuartos;y tres cuartos;tres cuartos de"),
+        WordRole.WITHIN: split("en;por;durante;cada;in"),
+        WordRole.OVER: split("sobre;entre;por;/;con;y"),
+        WordRole.TIMES: split("x;por;veces;vez;*"),
+        WordRole.OUT_OF: split("de;sobre;/;de un total de;de cada"),
+        WordRole.RANGE: split("a;o;hasta;-;~;o quizá;o quizás;o tal vez"),
+        WordRole.HEDGE: split(
             "unos;unas;aproximadamente;aprox;alrededor de;cerca de;casi;más o menos;como;quizá;quizás;"
             "tal vez;creo;creo que;sobre los;sobre unos;aproximado;~;ca;poco más de;y pico;tirando a;"
             "diría;por ahí"
         ),
-        Role.BOUND: split(
+        WordRole.BOUND: split(
             "más de;menos de;al menos;como mucho;como máximo;mínimo;>;<;por encima de;por debajo de;entre;por lo menos"
         ),
-        Role.CHANGE: split(
+        WordRole.CHANGE: split(
             "perdí;perdido;he perdido;gané;ganado;he ganado;bajé;subí;bajado;subido;más;menos;mejor;peor;"
             "+;engordé;adelgacé;he bajado;he subido;he engordado;he adelgazado;bajó;subió;aumenté"
         ),
-        Role.NOT: split("no;ni;sin;nunca;no son;no es;no eran;no era"),
-        Role.NOTHING: split("nada;ninguno;ninguna;ningún;cero;nunca;nada de nada;no hice;no"),
-        Role.CLOCK: split("a las;a la;a m;p m;am;pm;desde las;de la mañana;de la tarde;de la noche;desde"),
-        Role.LABEL: split("día;dia;semana;intento;número;toma;pregunta;prueba;edad"),
-        Role.EACH_DAY: split(
+        WordRole.NOT: split("no;ni;sin;nunca;no son;no es;no eran;no era"),
+        WordRole.NOTHING: split("nada;ninguno;ninguna;ningún;cero;nunca;nada de nada;no hice;no"),
+        WordRole.CLOCK: split("a las;a la;a m;p m;am;pm;desde las;de la mañana;de la tarde;de la noche;desde"),
+        WordRole.LABEL: split("día;dia;semana;intento;número;toma;pregunta;prueba;edad"),
+        WordRole.EACH_DAY: split(
             "al día;por día;cada día;todos los días;diarios;diarias;diario;/día;a diario;cada uno;cada una;cada vez"
         ),
-        Role.EVERY_DAY: split("todos los días;cada día;los siete;a diario;toda la semana"),
-        Role.DAYS: split("días;dias;día;paseos;paseo;sesiones;sesión;veces;clases;caminatas;mañanas;tardes"),
-        Role.FOREIGN: split(
+        WordRole.EVERY_DAY: split("todos los días;cada día;los siete;a diario;toda la semana"),
+        WordRole.DAYS: split("días;dias;día;paseos;paseo;sesiones;sesión;veces;clases;caminatas;mañanas;tardes"),
+        WordRole.FOREIGN: split(
             "por ciento;kpa;grados;años;año;semanas;semana;meses;km;kilómetros;calorías;kcal;litros;mg;ml"
         ),
-        Role.ARMS: split(
+        WordRole.ARMS: split(
             "con los brazos;usé los brazos;usando los brazos;con brazos;con las manos;usé las manos;"
             "usando las manos;me apoyé;apoyándome;ayudándome con los brazos;me ayudé con los brazos;"
             "con ayuda de los brazos;apoyando las manos"
         ),
-        Role.HALF_WAY: split(
+        WordRole.HALF_WAY: split(
             "más de la mitad;más de medio;casi arriba;y casi otra;y casi otro;casi otra más;"
             "pasada la mitad;más de media"
         ),
-        Role.STOPPED: split(
+        WordRole.STOPPED: split(
             "paré;me paré;no pude;no puedo;no terminé;no acabé;abandoné;lo dejé;no lo conseguí;solo hice;"
             "sólo hice;tuve que parar;no completé;no fui capaz;me rendí;y luego paré;no he podido;"
             "no la terminé;no lo terminé"
         ),
-        Role.VIGOROUS: split("intenso;intensos;intensa;vigoroso;vigorosos;vigorosa;fuertes;correr"),
-        Role.FILLER: split(
+        WordRole.VIGOROUS: split("intenso;intensos;intensa;vigoroso;vigorosos;vigorosa;fuertes;correr"),
+        WordRole.FILLER: split(
             "esta semana;semana;hoy;hice;esta;es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;"
             "en realidad;valor;perdón;error;=;:;quiero;decir;que;sería;serían;correcto;de hecho"
         ),
-        Role.SORRY: split(
+        WordRole.SORRY: split(
             "no;perdón;perdona;perdone;disculpa;disculpe;ups;uy;ay;espera;espere;error;me equivoqué;"
             "me he equivocado;lo siento;*;errata;ay no;no perdón;perdón no;huy;mejor dicho;equivocado;mal"
         ),
-        Role.MEANT: split(
+        WordRole.MEANT: split(
             "quise decir;quería decir;quiero decir;quise poner;quería poner;debería ser;corrección;"
             "en vez de eso;lo correcto es;en realidad son;en realidad es;digo;corrijo;cámbialo a;"
             "cambiar a;debía ser;tenía que ser;rectifico;son en realidad;es en realidad"
         ),
-        Role.PLEASE: split(
+        WordRole.PLEASE: split(
             "por favor;porfa;puedo;podría;quiero;quisiera;me gustaría;puedes;puede;ahora;vale;ok;hola;"
             "gracias;muéstrame;enséñame;necesito;dame;ver;quiero ver;me puedes;me puede;podrías;deseo;"
             "tengo que;déjame;por fa"

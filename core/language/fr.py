@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.fr_signs import DENIALS, SIGNS
 from core.language.fr_talk import CALENDAR, WISHES
-from core.language.lexicon import Lexicon, Part, Role, split
+from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
 D = Decimal
@@ -47,6 +47,7 @@ def _numbers() -> dict[str, Decimal]:
 
 FRENCH = Lexicon(
     code="fr",
+    own_name="Français",
     decimal=",",
     numbers=_numbers(),
     weak=("un", "une"),
@@ -80,79 +81,79 @@ FRENCH = Lexicon(
         Unit.SESSION: split("séances;séance;entraînements;entraînement;cours"),
     },
     parts={
-        Part.GRAM: split("g;gr;gramme;grammes"),
-        Part.OUNCE: split("oz;once;onces"),
-        Part.MILLIMETRE: split("mm;millimètres"),
-        Part.HOUR: split("h;hr;heure;heures;hrs;d'heure"),
+        UnitPart.GRAM: split("g;gr;gramme;grammes"),
+        UnitPart.OUNCE: split("oz;once;onces"),
+        UnitPart.MILLIMETRE: split("mm;millimètres"),
+        UnitPart.HOUR: split("h;hr;heure;heures;hrs;d'heure"),
     },
     local_pound={"livre": D("0.5"), "livres": D("0.5")},
     roles={
-        Role.AND: split("et;&;puis;ainsi que"),
-        Role.POINT: split("virgule;point"),
-        Role.HALF: split("demi;demie;et demi;et demie;une demi;une demie;un demi"),
-        Role.QUARTER: split("quart;et quart;un quart;un quart d;et un quart"),
-        Role.THREE_QUARTERS: split("trois quarts;et trois quarts;trois quarts d"),
-        Role.WITHIN: split("en;par;pendant;sur;durant;in"),
-        Role.OVER: split("sur;/;avec"),
-        Role.TIMES: split("x;fois;*;multiplié par"),
-        Role.OUT_OF: split("sur;/;de"),
-        Role.RANGE: split("à;a;ou;-;~;jusqu'à;ou bien;ou peut être"),
-        Role.HEDGE: split(
+        WordRole.AND: split("et;&;puis;ainsi que"),
+        WordRole.POINT: split("virgule;point"),
+        WordRole.HALF: split("demi;demie;et demi;et demie;une demi;une demie;un demi"),
+        WordRole.QUARTER: split("quart;et quart;un quart;un quart d;et un quart"),
+        WordRole.THREE_QUARTERS: split("trois quarts;et trois quarts;trois quarts d"),
+        WordRole.WITHIN: split("en;par;pendant;sur;durant;in"),
+        WordRole.OVER: split("sur;/;avec"),
+        WordRole.TIMES: split("x;fois;*;multiplié par"),
+        WordRole.OUT_OF: split("sur;/;de"),
+        WordRole.RANGE: split("à;a;ou;-;~;jusqu'à;ou bien;ou peut être"),
+        WordRole.HEDGE: split(
             "environ;à peu près;autour de;dans les;presque;plus ou moins;peut être;je crois;je pense;"
             "approximativement;env;à peu de choses près;quasi;quasiment;disons;vers les;aux alentours de;"
             "~;ca;je dirais;grosso modo;un peu plus de;un peu moins de"
         ),
-        Role.BOUND: split(
+        WordRole.BOUND: split(
             "plus de;moins de;au moins;au plus;au maximum;minimum;maximum;>;<;au dessus de;en dessous de;entre"
         ),
-        Role.CHANGE: split(
+        WordRole.CHANGE: split(
             "perdu;j'ai perdu;pris;j'ai pris;gagné;plus;moins;mieux;pire;+;baissé;augmenté;en plus;"
             "en moins;grossi;maigri;j'ai grossi;j'ai maigri;de plus;de moins"
         ),
-        Role.NOT: split("pas;non;ni;sans;jamais;ce n'est pas;c'est pas"),
-        Role.NOTHING: split("rien;aucun;aucune;zéro;pas du tout;néant;jamais;pas une;pas un;rien du tout"),
-        Role.CLOCK: split("à;vers;depuis;du matin;du soir;de l'après midi"),
-        Role.LABEL: split("jour;semaine;essai;numéro;mesure;question;test;tentative"),
-        Role.EACH_DAY: split(
+        WordRole.NOT: split("pas;non;ni;sans;jamais;ce n'est pas;c'est pas"),
+        WordRole.NOTHING: split("rien;aucun;aucune;zéro;pas du tout;néant;jamais;pas une;pas un;rien du tout"),
+        WordRole.CLOCK: split("à;vers;depuis;du matin;du soir;de l'après midi"),
+        WordRole.LABEL: split("jour;semaine;essai;numéro;mesure;question;test;tentative"),
+        WordRole.EACH_DAY: split(
             "par jour;chaque jour;tous les jours;quotidien;/jour;/j;par séance;à chaque fois;chacune;chacun"
         ),
-        Role.EVERY_DAY: split("tous les jours;chaque jour;les sept;toute la semaine;quotidiennement"),
-        Role.DAYS: split("jours;jour;promenades;promenade;marches;séances;séance;fois;cours;soirs;sorties;balades"),
-        Role.FOREIGN: split(
+        WordRole.EVERY_DAY: split("tous les jours;chaque jour;les sept;toute la semaine;quotidiennement"),
+        WordRole.DAYS: split("jours;jour;promenades;promenade;marches;séances;séance;fois;cours;soirs;sorties;balades"),
+        WordRole.FOREIGN: split(
             "pour cent;kpa;degrés;ans;an;années;semaines;mois;km;kilomètres;calories;kcal;litres;mg;ml"
         ),
-        Role.ARMS: split(
+        WordRole.ARMS: split(
             "avec les bras;avec mes bras;en utilisant les bras;utilisé les bras;avec les mains;"
             "avec mes mains;en m'aidant des bras;aidé des bras;en m'appuyant;appuyé sur les bras;"
             "utilisé mes bras;à l'aide des bras;aidée des bras;aidé des mains;en s'aidant des bras"
         ),
-        Role.HALF_WAY: split(
+        WordRole.HALF_WAY: split(
             "plus de la moitié;plus qu'à moitié;presque debout;et presque un autre;presque un de plus;"
             "plus d'à moitié;plus de mi chemin;à plus de la moitié"
         ),
-        Role.STOPPED: split(
+        WordRole.STOPPED: split(
             "arrêté;arrêtée;je me suis arrêté;je me suis arrêtée;pas pu;je n'ai pas pu;pas réussi;"
             "abandonné;pas fini;pas terminé;pas complet;seulement fait;dû arrêter;dû m'arrêter;"
             "impossible;je ne peux pas;peux pas;pas capable;puis stop;puis arrêté;je n'y arrive pas;"
             "j'ai arrêté"
         ),
-        Role.VIGOROUS: split("intense;intenses;intensif;vigoureux;vigoureuse;soutenu;intensive;course"),
-        Role.FILLER: split(
+        WordRole.VIGOROUS: split("intense;intenses;intensif;vigoureux;vigoureuse;soutenu;intensive;course"),
+        WordRole.FILLER: split(
             "cette semaine;semaine;aujourd'hui;malheureusement;fait;cette;c'est;est;c'était;était;mon;ma;"
             "mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;erreur;=;:;donc;ça;fait;sont;ce;je;"
             "correct;en réalité"
         ),
-        Role.SORRY: split(
+        WordRole.SORRY: split(
             "non;pardon;désolé;désolée;oups;oops;attends;attendez;erreur;je me suis trompé;"
             "je me suis trompée;*;faute de frappe;zut;mince;ah non;non pardon;excusez moi;excuse moi;"
             "plutôt;mauvais chiffre;faute"
         ),
-        Role.MEANT: split(
+        WordRole.MEANT: split(
             "je voulais dire;voulais dire;je veux dire;je voulais écrire;ça devrait être;correction;"
             "au lieu de ça;plutôt que ça;il faut lire;en fait c'est;c'est plutôt;je corrige;corriger en;"
             "je voulais mettre;à la place;en réalité c'est"
         ),
-        Role.PLEASE: split(
+        WordRole.PLEASE: split(
             "s'il vous plaît;s'il te plaît;svp;stp;puis je;je peux;je voudrais;j'aimerais;pouvez vous;"
             "peux tu;maintenant;d'accord;ok;bonjour;salut;merci;montre moi;montrez moi;donne moi;"
             "j'ai besoin;est ce que je peux;peut on;je veux;voir;pourriez vous;pourrais tu;tu peux;"

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 
-from core.language import ENGLISH, Intent, Lexicon, Role, plain
+from core.language import ENGLISH, Intent, Lexicon, WordRole, plain
 from core.language.cache import memoized
 from core.language.days import READ, place, weekday_and_time, when
 from core.language.text import bare_words, near
@@ -62,7 +62,7 @@ def _wishes(words: Lexicon) -> _Wishes:
                     key = " ".join(bare_words(spelled)) or spelled
                     found.whole.setdefault(key, wish)
                     shelf.setdefault(key, wish)
-        for phrase in lexicon.roles.get(Role.PLEASE, ()):
+        for phrase in lexicon.roles.get(WordRole.PLEASE, ()):
             found.polite.update(" ".join(bare_words(s)) for s in spellings(phrase, lexicon))
     return found
 

@@ -14,7 +14,7 @@ from enum import StrEnum
 from core.quantity import Unit
 
 
-class Part(StrEnum):
+class UnitPart(StrEnum):
     """Units people write that no reading is kept in."""
 
     GRAM = "g"
@@ -23,15 +23,15 @@ class Part(StrEnum):
     HOUR = "h"
 
 
-PARTS: dict[Part, tuple[Unit, Decimal]] = {
-    Part.GRAM: (Unit.KILOGRAM, Decimal("0.001")),
-    Part.OUNCE: (Unit.POUND, Decimal("0.0625")),
-    Part.MILLIMETRE: (Unit.CENTIMETRE, Decimal("0.1")),
-    Part.HOUR: (Unit.MINUTE, Decimal(60)),
+PARTS: dict[UnitPart, tuple[Unit, Decimal]] = {
+    UnitPart.GRAM: (Unit.KILOGRAM, Decimal("0.001")),
+    UnitPart.OUNCE: (Unit.POUND, Decimal("0.0625")),
+    UnitPart.MILLIMETRE: (Unit.CENTIMETRE, Decimal("0.1")),
+    UnitPart.HOUR: (Unit.MINUTE, Decimal(60)),
 }
 
 
-class Role(StrEnum):
+class WordRole(StrEnum):
     """What a small word does beside a number."""
 
     AND = "and"
@@ -205,7 +205,8 @@ class Calendar:
 class Lexicon:
     """One language's lexicon.
 
-    code: primary subtag.  decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
+    code: primary subtag.  own_name: what its speakers call it.  right_to_left: how it is written.
+    decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
     numbers: phrase to value.  weak: number words that are articles too ("one", "une").
     units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").
     local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
@@ -215,15 +216,17 @@ class Lexicon:
     """
 
     code: str
+    own_name: str
     decimal: str
     numbers: Mapping[str, Decimal]
     units: Mapping[Unit, tuple[str, ...]]
-    roles: Mapping[Role, tuple[str, ...]]
+    roles: Mapping[WordRole, tuple[str, ...]]
     names: Mapping[str, tuple[str, ...]]
+    right_to_left: bool = False
     weak: tuple[str, ...] = ()
-    parts: Mapping[Part, tuple[str, ...]] = field(default_factory=dict)
+    parts: Mapping[UnitPart, tuple[str, ...]] = field(default_factory=dict)
     local_pound: Mapping[str, Decimal] = field(default_factory=dict)
-    amounts: Mapping[str, tuple[str, Unit | Part]] = field(default_factory=dict)
+    amounts: Mapping[str, tuple[str, Unit | UnitPart]] = field(default_factory=dict)
     prefixes: tuple[str, ...] = ()
     elision: bool = False
     umlauts: bool = False

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.language.lexicon import Lexicon, Part, Role, split
+from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.pl_signs import DENIALS, SIGNS
 from core.language.pl_talk import CALENDAR, WISHES
 from core.quantity import Unit
@@ -56,6 +56,7 @@ def _numbers() -> dict[str, Decimal]:
 
 POLISH = Lexicon(
     code="pl",
+    own_name="Polski",
     decimal=",",
     numbers=_numbers(),
     weak=("jeden", "jedna", "jedno", "jedną"),
@@ -85,85 +86,85 @@ POLISH = Lexicon(
         Unit.SESSION: split("treningów;treningi;trening;sesji;sesje;sesja;zajęć;zajęcia"),
     },
     parts={
-        Part.GRAM: split("g;gram;gramy;gramów;gr"),
-        Part.MILLIMETRE: split("mm;milimetrów;milimetry"),
-        Part.HOUR: split("h;godz;godzin;godziny;godzina;godzinę;g"),
+        UnitPart.GRAM: split("g;gram;gramy;gramów;gr"),
+        UnitPart.MILLIMETRE: split("mm;milimetrów;milimetry"),
+        UnitPart.HOUR: split("h;godz;godzin;godziny;godzina;godzinę;g"),
     },
     amounts={
         "kwadrans": ("15", Unit.MINUTE),
-        "godzinkę": ("1", Part.HOUR),
-        "godzinę": ("1", Part.HOUR),
-        "godzina": ("1", Part.HOUR),
+        "godzinkę": ("1", UnitPart.HOUR),
+        "godzinę": ("1", UnitPart.HOUR),
+        "godzina": ("1", UnitPart.HOUR),
     },
     roles={
-        Role.AND: split("i;oraz;a;&"),
-        Role.POINT: split("przecinek;kropka;przecinku"),
-        Role.HALF: split("pół;i pół;z połową"),
-        Role.QUARTER: split("ćwierć;i ćwierć"),
-        Role.THREE_QUARTERS: split("trzy czwarte;i trzy czwarte"),
-        Role.WITHIN: split("w;na;przez;w ciągu;za;we;w czasie"),
-        Role.OVER: split("na;przez;nad;/;i"),
-        Role.TIMES: split("razy;raz;x;*"),
-        Role.OUT_OF: split("z;na;/;ze;spośród"),
-        Role.RANGE: split("do;lub;albo;-;~;czy"),
-        Role.HEDGE: split(
+        WordRole.AND: split("i;oraz;a;&"),
+        WordRole.POINT: split("przecinek;kropka;przecinku"),
+        WordRole.HALF: split("pół;i pół;z połową"),
+        WordRole.QUARTER: split("ćwierć;i ćwierć"),
+        WordRole.THREE_QUARTERS: split("trzy czwarte;i trzy czwarte"),
+        WordRole.WITHIN: split("w;na;przez;w ciągu;za;we;w czasie"),
+        WordRole.OVER: split("na;przez;nad;/;i"),
+        WordRole.TIMES: split("razy;raz;x;*"),
+        WordRole.OUT_OF: split("z;na;/;ze;spośród"),
+        WordRole.RANGE: split("do;lub;albo;-;~;czy"),
+        WordRole.HEDGE: split(
             "około;ok;mniej więcej;prawie;jakieś;chyba;z grubsza;w przybliżeniu;koło;blisko;może;"
             "myślę że;jakoś;~;ca;gdzieś;niecałe;ponad trochę;plus minus;raczej;jakie;mniej wiecej"
         ),
-        Role.BOUND: split(
+        WordRole.BOUND: split(
             "więcej niż;mniej niż;ponad;powyżej;poniżej;co najmniej;najwyżej;między;pomiędzy;>;<;"
             "nie więcej niż;maksymalnie;przynajmniej;minimum"
         ),
-        Role.CHANGE: split(
+        WordRole.CHANGE: split(
             "schudłem;schudłam;przytyłem;przytyłam;straciłem;straciłam;więcej;mniej;lepiej;gorzej;+;"
             "w dół;w górę;spadło;wzrosło;plus;minus;przybyło;ubyło;zgubiłem;zgubiłam"
         ),
-        Role.NOT: split("nie;bez;ani;to nie;nie jest"),
-        Role.NOTHING: split(
+        WordRole.NOT: split("nie;bez;ani;to nie;nie jest"),
+        WordRole.NOTHING: split(
             "nic;żaden;żadnego;żadnej;żadne;zero;wcale;ani razu;w ogóle;ani jednej;ani minuty;nie;ani jednego"
         ),
-        Role.CLOCK: split("o;godzinie;o godzinie;rano;wieczorem;od"),
-        Role.LABEL: split("dzień;tydzień;próba;numer;nr;pomiar;pytanie;wiek;lat"),
-        Role.EACH_DAY: split(
+        WordRole.CLOCK: split("o;godzinie;o godzinie;rano;wieczorem;od"),
+        WordRole.LABEL: split("dzień;tydzień;próba;numer;nr;pomiar;pytanie;wiek;lat"),
+        WordRole.EACH_DAY: split(
             "dziennie;na dzień;każdego dnia;codziennie;za każdym razem;każdy;każda;/dzień;co dzień;po"
         ),
-        Role.EVERY_DAY: split("codziennie;każdego dnia;cały tydzień;co dzień;wszystkie siedem"),
-        Role.DAYS: split(
+        WordRole.EVERY_DAY: split("codziennie;każdego dnia;cały tydzień;co dzień;wszystkie siedem"),
+        WordRole.DAYS: split(
             "dni;dnia;dzień;spacery;spacerów;spacer;razy;treningi;treningów;zajęcia;zajęć;poranki;wieczory"
         ),
-        Role.FOREIGN: split(
+        WordRole.FOREIGN: split(
             "procent;kpa;stopni;lat;lata;tygodni;tygodnie;tydzień;miesięcy;km;kilometrów;kalorii;kcal;litrów;mg;ml"
         ),
-        Role.ARMS: split(
+        WordRole.ARMS: split(
             "z rękami;używałem rąk;używałam rąk;z pomocą rąk;podpierałem się;podpierałam się;na rękach;"
             "z użyciem rąk;pomagałem sobie rękami;pomagałam sobie rękami;podpierając się;użyłem rąk;"
             "użyłam rąk;pomogłem sobie rękami;pomogłam sobie rękami;rękami;przy pomocy rąk"
         ),
-        Role.HALF_WAY: split(
+        WordRole.HALF_WAY: split(
             "ponad połowa;więcej niż połowa;ponad połowę;więcej niż połowę;i prawie jeszcze jedno;"
             "prawie jeszcze jedno;więcej niż w połowie;ponad pół;i prawie jeszcze raz"
         ),
-        Role.STOPPED: split(
+        WordRole.STOPPED: split(
             "przerwałem;przerwałam;nie dałem rady;nie dałam rady;nie skończyłem;nie skończyłam;nie mogę;"
             "nie mogłem;nie mogłam;nie ukończyłem;nie ukończyłam;poddałem się;poddałam się;"
             "zatrzymałem się;zatrzymałam się;musiałem przerwać;musiałam przerwać;nie udało się;"
             "zrezygnowałem;zrezygnowałam;i stop;nie dokończyłem;nie dokończyłam;przerwane"
         ),
-        Role.VIGOROUS: split("intensywnie;intensywne;intensywnych;intensywnego;mocno;bieganie;biegania"),
-        Role.FILLER: split(
+        WordRole.VIGOROUS: split("intensywnie;intensywne;intensywnych;intensywnego;mocno;bieganie;biegania"),
+        WordRole.FILLER: split(
             "w tym tygodniu;tygodniu;dziś;niestety;tym;to;jest;był;było;była;moja;mój;moje;ma;być;"
             "przepraszam;pomyłka;właściwie;wartość;=;:;źle;literówka;sorry;są;oczywiście;jednak;dobrze"
         ),
-        Role.SORRY: split(
+        WordRole.SORRY: split(
             "nie;przepraszam;sorry;ups;oj;pomyłka;czekaj;moment;błąd;pomyliłem się;pomyliłam się;*;"
             "literówka;źle;o nie;wróć;sory;zaraz;oj nie;nie nie;nie przepraszam;pardon;pomylka"
         ),
-        Role.MEANT: split(
+        WordRole.MEANT: split(
             "miało być;chodziło mi o;chciałem napisać;chciałam napisać;powinno być;miałem na myśli;"
             "miałam na myśli;poprawka;korekta;zamiast tego;poprawnie;właściwie to;popraw na;zmień na;"
             "ma być;powinno byc;chciałem powiedzieć;chciałam powiedzieć;mam na myśli;poprawnie jest"
         ),
-        Role.PLEASE: split(
+        WordRole.PLEASE: split(
             "proszę;czy mogę;czy możesz;chcę;chciałbym;chciałabym;mogę;możesz;teraz;dziękuję;dzięki;"
             "cześć;dzień dobry;ok;okej;pokaż;pokaż mi;daj mi;potrzebuję;poproszę;prosze;czy można;można;"
             "chce;mi;czy mógłbyś;czy mogłabyś;muszę"

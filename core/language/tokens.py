@@ -10,7 +10,7 @@ from functools import cache
 from typing import NamedTuple
 
 from core.language.cache import memoized
-from core.language.lexicon import Lexicon, Part, Role
+from core.language.lexicon import Lexicon, UnitPart, WordRole
 from core.language.text import plain
 from core.quantity import Unit
 
@@ -30,19 +30,19 @@ _TOKEN = re.compile(
 
 
 @dataclass(frozen=True, slots=True)
-class Entry:
+class PhraseEntry:
     """What a phrase may mean."""
 
-    roles: frozenset[Role] = frozenset()
-    units: tuple[Unit | Part, ...] = ()
+    roles: frozenset[WordRole] = frozenset()
+    units: tuple[Unit | UnitPart, ...] = ()
     number: Decimal | None = None
     weak: bool = False
     whole: bool = False  # number and unit in one word
     pound: Decimal | None = None
     measures: frozenset[str] = frozenset()
 
-    def joined(self, other: Entry) -> Entry:
-        return Entry(
+    def joined(self, other: PhraseEntry) -> PhraseEntry:
+        return PhraseEntry(
             self.roles | other.roles,
             tuple(dict.fromkeys(self.units + other.units)),
             other.number if self.number is None else self.number,
@@ -53,7 +53,7 @@ class Entry:
         )
 
 
-UNKNOWN = Entry()
+UNKNOWN = PhraseEntry()
 
 
 class Token(NamedTuple):
@@ -66,13 +66,13 @@ class Token(NamedTuple):
     start: int
     end: int
     glued: bool
-    entry: Entry = UNKNOWN
+    entry: PhraseEntry = UNKNOWN
     digits: str = ""
     clock: tuple[Decimal, ...] = ()
     junk: bool = False
     word: bool = False
 
-    def has(self, role: Role) -> bool:
+    def has(self, role: WordRole) -> bool:
         return role in self.entry.roles
 
 
@@ -81,16 +81,16 @@ class CompiledLexicon:
     """A language's phrases, with the English ones it does not use otherwise."""
 
     words: Lexicon
-    phrases: dict[str, Entry] = field(default_factory=dict)
+    phrases: dict[str, PhraseEntry] = field(default_factory=dict)
 
-    def entry(self, phrase: str) -> Entry | None:
+    def entry(self, phrase: str) -> PhraseEntry | None:
         return self.phrases.get(phrase)
 
 
 @cache
 def lexicon(words: Lexicon, english: Lexicon | None = None) -> CompiledLexicon:
     """Return the compiled lexicon of a language; built once."""
-    own: dict[str, Entry] = {}
+    own: dict[str, PhraseEntry] = {}
     for phrase, entry in _entries(words):
         for spelled in spellings(phrase, words):
             own[spelled] = own[spelled].joined(entry) if spelled in own else entry
@@ -109,28 +109,28 @@ def spellings(phrase: str, words: Lexicon) -> Iterator[str]:
         yield folded.replace("'", "")
 
 
-def _entries(words: Lexicon) -> Iterable[tuple[str, Entry]]:
+def _entries(words: Lexicon) -> Iterable[tuple[str, PhraseEntry]]:
     for phrase, value in words.numbers.items():
-        yield phrase, Entry(number=D(value), weak=phrase in words.weak)
+        yield phrase, PhraseEntry(number=D(value), weak=phrase in words.weak)
     for unit, phrases in words.units.items():
         for phrase in phrases:
-            yield phrase, Entry(units=(unit,))
+            yield phrase, PhraseEntry(units=(unit,))
     for part, phrases in words.parts.items():
         for phrase in phrases:
-            yield phrase, Entry(units=(part,))
+            yield phrase, PhraseEntry(units=(part,))
     for phrase, (count, measure) in words.amounts.items():
-        yield phrase, Entry(number=D(count), units=(measure,), whole=True)
+        yield phrase, PhraseEntry(number=D(count), units=(measure,), whole=True)
     for phrase, kilograms in words.local_pound.items():
-        yield phrase, Entry(pound=kilograms)
+        yield phrase, PhraseEntry(pound=kilograms)
     for role, phrases in words.roles.items():
         for phrase in phrases:
-            yield phrase, Entry(roles=frozenset({role}))
+            yield phrase, PhraseEntry(roles=frozenset({role}))
     for key, phrases in words.names.items():
         for phrase in phrases:
-            yield phrase, Entry(measures=frozenset({key}))
-    yield "'", Entry(units=(Unit.FOOT, Unit.MINUTE))
-    yield '"', Entry(units=(Unit.INCH, Unit.SECOND))
-    yield "%", Entry(roles=frozenset({Role.FOREIGN}))
+            yield phrase, PhraseEntry(measures=frozenset({key}))
+    yield "'", PhraseEntry(units=(Unit.FOOT, Unit.MINUTE))
+    yield '"', PhraseEntry(units=(Unit.INCH, Unit.SECOND))
+    yield "%", PhraseEntry(roles=frozenset({WordRole.FOREIGN}))
 
 
 @memoized
@@ -161,10 +161,10 @@ def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
     return tuple(found)
 
 
-_AND = Entry(roles=frozenset({Role.AND}))
+_AND = PhraseEntry(roles=frozenset({WordRole.AND}))
 
 
-def _longest(pieces: list[re.Match[str]], i: int, lexicon: CompiledLexicon) -> tuple[int, Entry, str]:
+def _longest(pieces: list[re.Match[str]], i: int, lexicon: CompiledLexicon) -> tuple[int, PhraseEntry, str]:
     best, entry, rest = 1, UNKNOWN, ""
     phrase = ""
     for size in range(1, LONGEST_PHRASE + 1):
@@ -194,7 +194,7 @@ def _piece(piece: re.Match[str], glued: bool, lexicon: CompiledLexicon) -> Token
             number = figure(typed)
             if number is None:
                 return Token(typed, start, end, glued, junk=True)
-            return Token(typed, start, end, glued, Entry(number=number), digits=typed)
+            return Token(typed, start, end, glued, PhraseEntry(number=number), digits=typed)
         case "clock":
             return Token(typed, start, end, glued, clock=tuple(D(p.replace(",", ".")) for p in typed.split(":")))
         case "mark":

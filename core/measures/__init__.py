@@ -64,6 +64,9 @@ _ACTIVITY = (ACTIVITY_MINUTES, STRENGTH_DAYS, SESSIONS_DONE, SESSION_EFFORT)
 
 MEASURES: dict[str, Measure] = {measure.key: measure for measure in (*_BODY, *_RATINGS, *_FUNCTION, *_ACTIVITY)}
 
+# What a check-in asks whatever the plan says.
+ALWAYS_ASKED = frozenset(key for key, measure in MEASURES.items() if measure.in_every_check_in)
+
 # Ratings come before any number that could colour them, rest before effort, and effort last.
 CHECK_IN_ORDER: tuple[str, ...] = (
     "energy",

@@ -14,7 +14,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.classify import adult, age_at, age_notes
-from core.measures.measure import Bounds, Kind, Measure, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, Score, Scores, never
 from core.measures.parsing import minutes
 from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
@@ -22,10 +22,10 @@ from core.references import who_activity_2020 as who
 
 D = Decimal
 BANDS = {
-    who.Amount.INACTIVE: "inactive",
-    who.Amount.SOME: "some",
-    who.Amount.MEETS: "meets",
-    who.Amount.MORE: "more",
+    who.ActivityAmount.INACTIVE: "inactive",
+    who.ActivityAmount.SOME: "some",
+    who.ActivityAmount.MEETS: "meets",
+    who.ActivityAmount.MORE: "more",
 }
 
 
@@ -42,7 +42,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 ACTIVITY_MINUTES = Measure(
     key="activity_minutes",
-    kind=Kind.ACTIVITY,
+    kind=MeasureKind.ACTIVITY,
     unit=Unit.MINUTE,
     units=(Unit.MINUTE,),
     better=Better.HIGHER,
@@ -58,4 +58,8 @@ ACTIVITY_MINUTES = Measure(
     retest=timedelta(days=7),
     optional_second=True,
     sources=who.SOURCES,
+    needs=frozenset(),
+    alarm=never,
+    body=None,
+    goal=True,
 )

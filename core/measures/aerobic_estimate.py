@@ -13,7 +13,7 @@ from decimal import Decimal
 
 from core.client import Caution, Profile
 from core.measures.classify import age_at
-from core.measures.measure import Bounds, Kind, Measure, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Score, Scores, never
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import kline_1987 as kline
@@ -50,7 +50,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 AEROBIC_ESTIMATE = Measure(
     key=KEY,
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.MILLILITRE_PER_KILOGRAM_MINUTE,
     better=Better.HIGHER,
     places=1,
@@ -59,4 +59,8 @@ AEROBIC_ESTIMATE = Measure(
     derived_from=("walk_mile", "weight"),
     derive=derive,
     sources=(kline.SOURCE,),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
+    said_with="walk_mile",
 )

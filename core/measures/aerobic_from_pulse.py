@@ -13,7 +13,7 @@ from decimal import Decimal
 
 from core.client import Caution, Profile, Sex
 from core.measures.classify import age_at
-from core.measures.measure import Bounds, Kind, Measure, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Score, Scores, never
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import heart_rate_max, uth_2004
@@ -52,7 +52,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 AEROBIC_FROM_PULSE = Measure(
     key=KEY,
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.MILLILITRE_PER_KILOGRAM_MINUTE,
     better=Better.HIGHER,
     places=1,
@@ -61,4 +61,8 @@ AEROBIC_FROM_PULSE = Measure(
     derived_from=("resting_heart_rate",),
     derive=derive,
     sources=(uth_2004.SOURCE, heart_rate_max.SOURCE),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
+    said_with="resting_heart_rate",
 )

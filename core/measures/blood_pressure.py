@@ -15,7 +15,19 @@ from decimal import Decimal
 from core.client import Caution, Profile
 from core.measures.classify import age_at, age_notes
 from core.measures.home_bp_series import SERIES_MEAN
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Protocol, Score, Scores
+from core.measures.measure import (
+    AlarmKind,
+    Bounds,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    NoReference,
+    Protocol,
+    ReadingAlarm,
+    Repeat,
+    Score,
+    Scores,
+)
 from core.measures.parsing import pressure
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -28,7 +40,8 @@ from core.references import (
     bp_nice_home,
     bp_severe,
 )
-from core.references.pressure_bands import PressureTable
+from core.references.pressure_bands import PressureBand, PressureTable
+from core.sources import Source
 
 D = Decimal
 
@@ -51,7 +64,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 
 def score_mean(
-    systolic: Decimal, diastolic: Decimal, profile: Profile, *, age: int | None = None, body: str = "nice"
+    systolic: Decimal, diastolic: Decimal, profile: Profile, *, age: int | None, body: str
 ) -> Score | NoReference:
     """Compare the mean of a home series, unrounded, with the home limits of `body`: "nice", "aha" or "esc".
 
@@ -63,27 +76,55 @@ def score_mean(
     return _mean(systolic, diastolic, profile, age, body)
 
 
+def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
+    """Severe from 180 or 120 up, in pregnancy from 160 or 110; low below 90 or 60. Severe wins over low.
+
+    Either number is enough, even where the other is missing or cannot be right: an alarm errs to caution.
+    """
+    systolic, lower = reading.value, reading.second
+    figures: tuple[tuple[str, Decimal], ...] = (("systolic", systolic),)
+    if lower is None:
+        lower = bp_low.DIASTOLIC_BELOW  # neither low nor severe
+    else:
+        figures = (*figures, ("diastolic", lower))
+    severe, source, caution = severe_for(profile)
+    if severe.reached(systolic, lower):
+        return ReadingAlarm(AlarmKind.SEVERE_PRESSURE, source, figures, repeat=True, caution=caution)
+    if bp_low.low(systolic, lower):
+        return ReadingAlarm(AlarmKind.LOW_PRESSURE, bp_low.SOURCE, figures, repeat=False)
+    return None
+
+
+def severe_for(profile: Profile) -> tuple[PressureBand, Source, Caution | None]:
+    """From where a pressure is severe for this person, who says so, and what about them sets that limit."""
+    if Caution.PREGNANCY in profile.cautions:
+        return bp_severe.SEVERE_IN_PREGNANCY, bp_severe.PREGNANCY_SOURCE, Caution.PREGNANCY
+    return bp_severe.SEVERE, bp_severe.SOURCE, None
+
+
 def _mean(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None, body: str) -> Score | NoReference:
-    table = BODIES[body]
+    table = mean_limits(age, body)
     acted_on = _acted_on(systolic, diastolic, profile, age)
     if acted_on is not None:
         return acted_on
     if Caution.PREGNANCY in profile.cautions:
         return NoReference("pregnant", table.source)
-    if body == "nice" and age is not None and age > bp_nhs_over_80.OVER:
-        table = bp_nhs_over_80.HOME
     rank, band, figures = table.place(systolic, diastolic)
     return Score(band, table.source, rank, figures, age_notes(age))
+
+
+def mean_limits(age: int | None, body: str) -> PressureTable:
+    """The limits a home mean is held against at an age: over 80, NICE's place is taken by the NHS limit."""
+    older = body == "nice" and age is not None and age > bp_nhs_over_80.OVER
+    return bp_nhs_over_80.HOME if older else BODIES[body]
 
 
 def _acted_on(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None) -> Score | NoReference | None:
     """Severe, low, or not a pressure at all: what holds for one reading and for a mean."""
     if diastolic >= systolic:
         return NoReference("lower_number_not_lower", bp_nice_home.SOURCE)
-    pregnant = Caution.PREGNANCY in profile.cautions
-    severe = bp_severe.SEVERE_IN_PREGNANCY if pregnant else bp_severe.SEVERE
+    severe, source, _ = severe_for(profile)
     if severe.reached(systolic, diastolic):
-        source = bp_severe.PREGNANCY_SOURCE if pregnant else bp_severe.SOURCE
         return Score("severe", source, 1, severe.figures, ("rest_5_min_and_repeat",))
     if age is not None and age < bp_nice_home.YOUNGEST:
         return NoReference("age_outside_table", bp_nice_home.SOURCE)
@@ -95,7 +136,7 @@ def _acted_on(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int 
 
 BLOOD_PRESSURE = Measure(
     key="blood_pressure",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.MILLIMETRE_OF_MERCURY,
     units=(Unit.MILLIMETRE_OF_MERCURY,),
     better=Better.LOWER,
@@ -123,6 +164,7 @@ BLOOD_PRESSURE = Measure(
         ),
         keep_same=("monitor", "arm", "time_of_day"),
         attempts=2,
+        attempts_in_question=True,
         gap=timedelta(minutes=1),
     ),
     understand=pressure,
@@ -141,4 +183,9 @@ BLOOD_PRESSURE = Measure(
         *bp_low.SOURCES,
         body_errors.PRESSURE_SOURCE,
     ),
+    needs=frozenset(),
+    alarm=alarm,
+    body=None,
+    repeat=Repeat(timedelta(minutes=bp_severe.MINUTES_BEFORE_REPEAT)),
+    series=True,
 )

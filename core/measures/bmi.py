@@ -14,7 +14,7 @@ from decimal import Decimal
 from core.client import Caution, Profile
 from core.measures.classify import adult, age_at, age_notes, placed
 from core.measures.derived_reading import combined, stature
-from core.measures.measure import Bounds, Kind, Measure, NoReference, Score, Scores
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, NoReference, Score, Scores, never
 from core.measures.weight import WEIGHT
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -89,7 +89,7 @@ def _notes(value: Decimal, profile: Profile, age: int | None) -> tuple[str, ...]
 
 BMI = Measure(
     key="bmi",
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.KILOGRAM_PER_SQUARE_METRE,
     places=1,
     better=Better.NEITHER,
@@ -101,4 +101,8 @@ BMI = Measure(
     derived_from=("weight",),  # and a height, if one was measured
     derive=derive,
     sources=(*bmi_who.SOURCES, *bmi_nice.SOURCES),
+    needs=frozenset(),
+    alarm=never,
+    body=BodySize.MASS_INDEX,
+    said_with="weight",
 )

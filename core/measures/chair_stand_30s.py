@@ -17,18 +17,20 @@ from core.measures.cautions import STANDING
 from core.measures.measure import (
     Bounds,
     ImportantDifference,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
     Understood,
+    never,
 )
 from core.measures.parsing import count
-from core.measures.score_function_tests import ARMS_USED, Person, person, rounded, split
+from core.measures.score_function_tests import ARMS_USED, AgeAndSex, person, rounded, split
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import chair_stand_cdc as cdc
@@ -76,7 +78,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
     )
 
 
-def _average(value: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _average(value: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     cut = cdc.cut(who.age, who.sex)
@@ -85,7 +87,7 @@ def _average(value: Decimal, who: Person | NoReference) -> Score | NoReference:
     return split(cdc.SOURCE, D(cut), value >= cut, ("below_average", "not_below_average"))
 
 
-def _range(value: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _range(value: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     row = rikli_jones.row(who.age, who.sex)
@@ -96,7 +98,7 @@ def _range(value: Decimal, who: Person | NoReference) -> Score | NoReference:
     return Score(band, rikli_jones.SOURCE, rank, (("low", D(row.low)), ("high", D(row.high))))
 
 
-def _standard(value: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _standard(value: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     row, source = rikli_jones.row(who.age, who.sex), rikli_jones.STANDARD_SOURCE
@@ -109,7 +111,7 @@ SOURCES: tuple[Source, ...] = (cdc.SOURCE, *rikli_jones.SOURCES, change.GILL, ch
 
 CHAIR_STAND_30S = Measure(
     key="chair_stand_30s",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.REPETITION,
     units=(Unit.REPETITION,),
     better=Better.HIGHER,
@@ -144,4 +146,8 @@ CHAIR_STAND_30S = Measure(
     important=ImportantDifference(source=change.ZANINI, better=change.CHAIR_STAND_MATTERS),
     must_not=STANDING,
     sources=SOURCES,
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=never,
+    body=None,
+    goal=True,
 )

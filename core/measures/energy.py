@@ -10,7 +10,7 @@ from __future__ import annotations
 from datetime import timedelta
 from decimal import Decimal
 
-from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError, Protocol
+from core.measures.measure import Bounds, ImportantDifference, Measure, MeasureKind, MeasurementError, Protocol, never
 from core.measures.parsing import rating
 from core.quantity import Better, Range, Unit
 from core.references import body_errors
@@ -28,7 +28,7 @@ WEEKLY = timedelta(days=7)
 
 ENERGY = Measure(
     key="energy",
-    kind=Kind.RATING,
+    kind=MeasureKind.RATING,
     unit=Unit.POINT,
     units=(Unit.POINT,),
     better=Better.HIGHER,
@@ -39,4 +39,9 @@ ENERGY = Measure(
     important=ImportantDifference(source=body_errors.ENERGY_CHANGE_SOURCE, better=body_errors.RATING_CHANGE),
     retest=WEEKLY,
     sources=(body_errors.ENERGY_SOURCE, body_errors.ENERGY_CHANGE_SOURCE),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
+    in_every_check_in=True,
+    fall=D(2),  # points: the usual important difference of a 0-10 rating
 )

@@ -18,8 +18,8 @@ from core.measures.classify import age_at
 from core.measures.measure import (
     Bounds,
     ImportantDifference,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     NoReference,
@@ -28,6 +28,7 @@ from core.measures.measure import (
     Scores,
     Understood,
     Why,
+    never,
 )
 from core.measures.parsing import duration
 from core.measures.score_function_tests import ARMS_USED, in_ages, rounded, split
@@ -88,7 +89,7 @@ def _average(seconds: Decimal, age: int | None) -> Score | NoReference:
 
 FIVE_CHAIR_STANDS = Measure(
     key="five_chair_stands",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.SECOND,
     units=(Unit.SECOND,),
     places=1,
@@ -124,4 +125,7 @@ FIVE_CHAIR_STANDS = Measure(
     important=ImportantDifference(source=change.JONES, better=change.FIVE_STANDS_MATTERS),
     must_not=STANDING,
     sources=(bohannon.SOURCE, *falls.SOURCES, ewgsop2.SOURCE, change.GOLDBERG, change.JONES),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

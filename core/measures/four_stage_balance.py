@@ -15,11 +15,11 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from core.client import Profile
-from core.language import Role, lexicon_of, plain
+from core.language import WordRole, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.tokens import tokens
 from core.measures.cautions import STANDING
-from core.measures.measure import Bounds, Kind, Measure, Misunderstood, Protocol, Scores, Understood
+from core.measures.measure import Bounds, Measure, MeasureKind, Misunderstood, Protocol, Scores, Understood, never
 from core.measures.parsing import quantity_in
 from core.measures.score_function_tests import in_ages, rounded, split
 from core.quantity import Better, Dimension, Range, Unit, half_up
@@ -59,7 +59,7 @@ def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | M
     toks = tokens(plain(text), lexicon_of(words))
     found = amounts(toks, Dimension.TIME)
     seconds = all(h.unit in (None, Unit.SECOND) and not (h.foreign or h.minus) for h in found)
-    other = any(t.junk or t.text == "?" or t.has(Role.RANGE) or t.has(Role.CHANGE) for t in toks)
+    other = any(t.junk or t.text == "?" or t.has(WordRole.RANGE) or t.has(WordRole.CHANGE) for t in toks)
     if 2 <= len(found) <= len(STAGES) and seconds and not other:
         said = any(h.unit is Unit.SECOND for h in found)
         return Understood(total([h.value for h in found]), Unit.SECOND, said_unit=said)
@@ -78,7 +78,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 FOUR_STAGE_BALANCE = Measure(
     key="four_stage_balance",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.SECOND,
     units=(Unit.SECOND,),
     places=1,
@@ -105,4 +105,7 @@ FOUR_STAGE_BALANCE = Measure(
     score=score,
     must_not=STANDING,
     sources=(cdc.SOURCE,),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -19,14 +19,15 @@ from core.measures.cautions import STANDING
 from core.measures.measure import (
     Bounds,
     ImportantDifference,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     Protocol,
     Scores,
     Understood,
     Why,
+    never,
 )
 from core.measures.parsing import quantity_in
 from core.measures.score_function_tests import in_ages, rounded, split
@@ -83,7 +84,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 GAIT_SPEED_4M = Measure(
     key="gait_speed_4m",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.METRE_PER_SECOND,
     units=(Unit.METRE_PER_SECOND, Unit.SECOND),
     places=PLACES,
@@ -108,4 +109,7 @@ GAIT_SPEED_4M = Measure(
     important=ImportantDifference(source=change.PERERA, better=change.GAIT_SPEED_MATTERS),
     must_not=STANDING,
     sources=(ewgsop2.SOURCE, cesari.SOURCE, change.STEFFEN_SENEY, change.PERERA),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.measures.measure import Bounds, Kind, Measure, Protocol
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, Protocol, never
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.sources import Seen, Source
@@ -23,7 +23,7 @@ SOURCE = Source(
 
 HEIGHT = Measure(
     key="height",
-    kind=Kind.ONCE,
+    kind=MeasureKind.ONCE,
     unit=Unit.CENTIMETRE,
     units=(Unit.CENTIMETRE, Unit.METRE, Unit.FOOT, Unit.INCH),
     places=1,
@@ -35,4 +35,7 @@ HEIGHT = Measure(
     ),
     understand=quantity_in(Unit.CENTIMETRE, Unit.METRE, Unit.INCH, Unit.FOOT),
     sources=(SOURCE,),
+    needs=frozenset(),
+    alarm=never,
+    body=BodySize.STATURE,
 )

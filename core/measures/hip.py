@@ -10,7 +10,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures import circumference_protocol
-from core.measures.measure import Bounds, Kind, Measure, Protocol
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, ProfileFact, Protocol, never
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.references import body_errors, repeats, whr_who
@@ -21,7 +21,7 @@ WIDEST = "widest"
 
 HIP = Measure(
     key="hip",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.CENTIMETRE,
     units=circumference_protocol.UNITS,
     places=1,
@@ -38,4 +38,7 @@ HIP = Measure(
     error=circumference_protocol.ERROR,
     must_not=circumference_protocol.MUST_NOT,
     sources=(body_errors.GIRTH_SOURCE, repeats.GIRTH_SOURCE, whr_who.SOURCE),
+    needs=frozenset({ProfileFact.SEX, ProfileFact.UNITS}),
+    alarm=never,
+    body=BodySize.GIRTH,
 )

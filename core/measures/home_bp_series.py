@@ -13,14 +13,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import UTC, date, timedelta, tzinfo
+from datetime import date, timedelta, tzinfo
 from decimal import Decimal
-from enum import StrEnum
 
 from core.reading import Conditions, Reading
 from core.references.boundaries import HOME_DAYS_DROPPED
-from core.references.bp_low import drops_on_standing, low
-from core.references.bp_severe import SEVERE, SEVERE_IN_PREGNANCY
+from core.references.bp_low import drops_on_standing
 
 D = Decimal
 FEWEST_DAYS, MOST_DAYS = 4, 7  # NICE NG136
@@ -67,27 +65,6 @@ class DayTotal:
 NOTHING_YET = DayTotal(D(0), D(0), 0)
 
 
-class Level(StrEnum):
-    """What a single pressure asks for, whatever the series will say."""
-
-    SEVERE = "severe"
-    LOW = "low"
-    NEITHER = "neither"
-
-
-def level(systolic: Decimal, diastolic: Decimal, *, pregnant: bool = False) -> Level:
-    """Severe at or above 180 or 120 (160 or 110 in pregnancy), low below 90 or 60; severe wins over low."""
-    if (SEVERE_IN_PREGNANCY if pregnant else SEVERE).reached(systolic, diastolic):
-        return Level.SEVERE
-    return Level.LOW if low(systolic, diastolic) else Level.NEITHER
-
-
-def repeat_required(reading: Reading, *, pregnant: bool = False) -> Level | None:
-    """Say whether this pressure is to be taken again after five quiet minutes, and why (NHLBI, AHA)."""
-    found = level(reading.value, diastolic(reading), pregnant=pregnant)
-    return None if found is Level.NEITHER else found
-
-
 def standing_drop(resting: Reading, standing: Reading) -> bool:
     """A systolic fall of 20 or more on standing (NICE NG136 1.1.6)."""
     return drops_on_standing(resting.value, standing.value)
@@ -100,12 +77,12 @@ def diastolic(reading: Reading) -> Decimal:
     return reading.second
 
 
-def day_of(reading: Reading, zone: tzinfo = UTC) -> date:
+def day_of(reading: Reading, zone: tzinfo) -> date:
     """The client's own date of a reading."""
     return reading.taken_at.astimezone(zone).date()
 
 
-def split(readings: Iterable[Reading], zone: tzinfo = UTC) -> Iterator[tuple[Reading, ...]]:
+def split(readings: Iterable[Reading], zone: tzinfo) -> Iterator[tuple[Reading, ...]]:
     """Cut a history, oldest first, into series.
 
     A new one starts after a silence of more than three days, or when the seventh day is full: somebody who
@@ -126,9 +103,7 @@ def split(readings: Iterable[Reading], zone: tzinfo = UTC) -> Iterator[tuple[Rea
         yield tuple(series)
 
 
-def mean_of(
-    series: Sequence[Reading], zone: tzinfo = UTC, *, drop_days: int = DROP_FIRST_DAYS
-) -> SeriesMean | TooFewDays:
+def mean_of(series: Sequence[Reading], zone: tzinfo, *, drop_days: int = DROP_FIRST_DAYS) -> SeriesMean | TooFewDays:
     """Drop the first `drop_days` days of a series and average every reading that is left.
 
     Readings are averaged as they are (a day with four counts twice a day with two), as the NICE rule reads.
@@ -175,7 +150,7 @@ def as_reading(found: SeriesMean, series: Sequence[Reading]) -> Reading:
     )
 
 
-def means(readings: Iterable[Reading], zone: tzinfo = UTC) -> tuple[Reading, ...]:
+def means(readings: Iterable[Reading], zone: tzinfo) -> tuple[Reading, ...]:
     """The finished series of a history, oldest first, as readings. A reading that is a series mean already
     stays.
     """

@@ -19,7 +19,7 @@ FOUR_WEEKS = timedelta(days=28)
 NONE_PUBLISHED = D(0)
 
 
-class Kind(StrEnum):
+class MeasureKind(StrEnum):
     """What the chat does with a measure."""
 
     BODY = "body"  # taken at rest, every retest interval
@@ -101,7 +101,8 @@ class Protocol:
 
     prepare, technique: ordered steps.  keep_same: aspects asked about as conditions ("scales", "site", ...).
     attempts: how many are averaged (or the best taken).  practice: tries before that do not count.
-    gap: pause between attempts.  helper: somebody should stand close.  site: default site label.
+    attempts_in_question: the question says itself how often.  gap: pause between attempts.
+    helper: somebody should stand close.  site: default site label.
     timers: seconds of the timed counts the bot can run, e.g. (15, 30, 60); (0,) is an open stopwatch.
     """
 
@@ -111,6 +112,7 @@ class Protocol:
     attempts: int = 1
     practice: int = 0
     best_of: bool = False
+    attempts_in_question: bool = False
     gap: timedelta = timedelta(0)
     helper: bool = False
     site: str | None = None
@@ -175,7 +177,64 @@ class Exclusion:
     key: str
 
 
+class ProfileFact(StrEnum):
+    """What a measure may need to know of a client beyond age and cautions, which everybody is asked."""
+
+    SEX = "sex"
+    UNITS = "units"
+    STATURE = "stature"
+    BACKGROUND = "background"
+    NUMBERS = "numbers"  # whether they want to see them
+    OWN_QUESTION = "own_question"
+
+
+class BodySize(StrEnum):
+    """Which size of the body a number is. Such a number can be hidden, and in pregnancy it is no goal."""
+
+    WEIGHT = "weight"  # guarded against weighing too often
+    STATURE = "stature"  # no secret: asked once, and it does not change
+    MASS_INDEX = "mass_index"
+    GIRTH = "girth"  # taken with a tape
+    RATIO = "ratio"
+
+
+class AlarmKind(StrEnum):
+    """What a single reading asks for, whatever the readings around it say."""
+
+    SEVERE_PRESSURE = "severe_pressure"
+    LOW_PRESSURE = "low_pressure"  # matters only with dizziness or fainting
+    FAST_PULSE = "fast_pulse"
+    SLOW_PULSE = "slow_pulse"
+
+
+@dataclass(frozen=True, slots=True)
+class ReadingAlarm:
+    """Why one reading is answered at once.
+
+    figures: what the coach is shown, by name.  repeat: it is taken again after rest.  caution: the fact about this
+    person that set the limit, when it is not the limit of everybody.
+    """
+
+    kind: AlarmKind
+    source: Source
+    figures: tuple[tuple[str, Decimal], ...]
+    repeat: bool
+    caution: Caution | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Repeat:
+    """How an alarming reading is taken again.
+
+    rest: before it.  count: seconds of the timed count to be used, None without one.
+    """
+
+    rest: timedelta
+    count: int | None = None
+
+
 Understand = Callable[[str, Lexicon, Unit | None], Understood | Misunderstood]
+AlarmOf = Callable[[Reading, Profile], ReadingAlarm | None]
 ScoreReading = Callable[[Reading, Profile], Scores]
 Derive = Callable[[Mapping[str, Reading], Profile], Reading | None]
 
@@ -185,22 +244,42 @@ def no_score(reading: Reading, profile: Profile) -> Scores:
     return ()
 
 
+def never(reading: Reading, profile: Profile) -> ReadingAlarm | None:
+    """For measures no single value of which calls for anything at once."""
+    return None
+
+
 @dataclass(frozen=True, slots=True)
 class Measure:
     """One assessment.
+
+    What would harm somebody if it were forgotten has no default: a measure says itself what it needs to know of a
+    client, when a single value of it calls for something at once, and whether it is a size of their body.
 
     unit: the unit values are kept in.  units: those people may answer in, the first is assumed when none is said
     and the client has no preference.  places: decimals shown and kept.  understand(text, words, preferred unit).
     score(reading, profile): one answer for each reference, the primary one first.
     derive: for derived measures, from the newest readings it needs (`derived_from`).
+    needs: the facts its bands, and those of what is derived from it, are chosen by; enrolment asks for them.
+    alarm(reading, profile): what this one value asks for at once, whoever calls.  repeat: how it is then taken again.
+    in_every_check_in: whatever the plan says.  series: taken over days, and compared as their mean.
+    client_words: the client words the question.  goal: clients may aim for a value of it.
+    beside: the measure whose change of the same day is told together with its own.
+    said_with: for derived measures, the reading whose answer says their band.
+    misled_by: cautions to be remembered beside any value, each with the key of what is said.
+    fall: how far two values in a row lie under the usual mean before the coach hears of it.
+    second_called: the measure by whose name people call its second number.
     """
 
     key: str
-    kind: Kind
+    kind: MeasureKind
     unit: Unit
     better: Better
     bounds: Bounds
     sources: tuple[Source, ...]
+    needs: frozenset[ProfileFact]
+    alarm: AlarmOf
+    body: BodySize | None
     places: int = 0
     units: tuple[Unit, ...] = ()
     protocol: Protocol = Protocol()
@@ -213,3 +292,23 @@ class Measure:
     derived_from: tuple[str, ...] = ()
     derive: Derive | None = None
     optional_second: bool = False
+    repeat: Repeat | None = None
+    in_every_check_in: bool = False
+    series: bool = False
+    client_words: bool = False
+    goal: bool = False
+    beside: str = ""
+    said_with: str = ""
+    misled_by: tuple[tuple[Caution, str], ...] = ()
+    fall: Decimal | None = None
+    second_called: str = ""
+
+    @property
+    def hideable(self) -> bool:
+        """Whether the number can go to the coach alone."""
+        return self.body not in (None, BodySize.STATURE)
+
+    @property
+    def guarded(self) -> bool:
+        """Whether taking it before its time is pushed back."""
+        return self.body is BodySize.WEIGHT

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from core.language import Lexicon, Role, lexicon_of, plain
+from core.language import Lexicon, WordRole, lexicon_of, plain
 from core.language.amounts import ParsedNumber, amounts
 from core.language.tokens import UNKNOWN, Token, tokens
 from core.measures.measure import Misunderstood, Understood, Why
@@ -44,7 +44,7 @@ def numbers_of(
     if any(t.junk for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS) if found else NO_NUMBER
     if not found:
-        none = next((i for i, t in enumerate(toks) if t.has(Role.NOTHING)), None) if nothing else None
+        none = next((i for i, t in enumerate(toks) if t.has(WordRole.NOTHING)), None) if nothing else None
         if none is None or any(t.word and t.entry is UNKNOWN for t in toks):
             return NO_NUMBER  # "I didn't sleep" says nothing about minutes
         return [ParsedNumber(D(0), none, none)], toks
@@ -60,7 +60,7 @@ def numbers_of(
         if not kept:
             return Misunderstood(Why.OTHER_UNIT)
     before = toks[kept[0].first - 1] if kept[0].first else None
-    if before is not None and before.has(Role.BOUND) and not before.has(Role.HEDGE):
+    if before is not None and before.has(WordRole.BOUND) and not before.has(WordRole.HEDGE):
         return Misunderstood(Why.A_RANGE)
     return kept, toks
 
@@ -68,7 +68,7 @@ def numbers_of(
 def _a_time(toks: Sequence[Token], heard: ParsedNumber) -> bool:
     """Whether a bare number is an hour: "7 pm"."""
     after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
-    return heard.bare and heard.value <= 24 and after is not None and after.has(Role.CLOCK) and after.word
+    return heard.bare and heard.value <= 24 and after is not None and after.has(WordRole.CLOCK) and after.word
 
 
 def _labelled(toks: Sequence[Token], heard: ParsedNumber) -> bool:
@@ -76,9 +76,9 @@ def _labelled(toks: Sequence[Token], heard: ParsedNumber) -> bool:
     if not heard.first or not heard.bare:
         return False
     before = toks[heard.first - 1]
-    if before.has(Role.NOT):
+    if before.has(WordRole.NOT):
         return True
-    return heard.whole and heard.value <= 31 and (before.has(Role.LABEL) or before.has(Role.CLOCK))
+    return heard.whole and heard.value <= 31 and (before.has(WordRole.LABEL) or before.has(WordRole.CLOCK))
 
 
 def two_in_one(heard: ParsedNumber) -> tuple[Decimal, Decimal] | None:
@@ -93,20 +93,20 @@ def a_change(toks: Sequence[Token], heard: ParsedNumber) -> bool:
     """Whether a number is a difference ("lost 2 kg", "2 less"); a comma between makes it none ("better, 7")."""
     before = toks[heard.first - 1] if heard.first else None
     after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
-    return any(t is not None and t.has(Role.CHANGE) and t.text != "+" for t in (before, after)) or (
+    return any(t is not None and t.has(WordRole.CHANGE) and t.text != "+" for t in (before, after)) or (
         before is not None and before.text == "+" and heard.first == 1
     )
 
 
 def a_range(toks: Sequence[Token], low: ParsedNumber, high: ParsedNumber) -> bool:
     """Whether two numbers are the ends of a range: "82 to 84", "82 or 83"."""
-    return any(t.has(Role.RANGE) for t in toks[low.last + 1 : high.first])
+    return any(t.has(WordRole.RANGE) for t in toks[low.last + 1 : high.first])
 
 
 def hedged(toks: Sequence[Token]) -> bool:
     """Whether a hedge stands next to a number, no mark between: "about 82", "82 or so"."""
     for i, token in enumerate(toks):
-        if token.has(Role.HEDGE):
+        if token.has(WordRole.HEDGE):
             for step in (-1, 1):
                 for k in (i + step, i + 2 * step):
                     if not 0 <= k < len(toks) or toks[k].text in ",;":
@@ -132,9 +132,9 @@ def notes_of(toks: Sequence[Token]) -> frozenset[str]:
     """Facts of the attempt: whether the arms helped, and whether the last rise was past half-way."""
     notes = set()
     for i, token in enumerate(toks):
-        denied = any(t.has(Role.NOT) or t.has(Role.NOTHING) for t in toks[max(0, i - 2) : i])
-        if token.has(Role.ARMS) and not denied:
+        denied = any(t.has(WordRole.NOT) or t.has(WordRole.NOTHING) for t in toks[max(0, i - 2) : i])
+        if token.has(WordRole.ARMS) and not denied:
             notes.add(ARMS_USED)
-        if token.has(Role.HALF_WAY) and not denied:
+        if token.has(WordRole.HALF_WAY) and not denied:
             notes.add(MORE_THAN_HALF_WAY)
     return frozenset(notes)

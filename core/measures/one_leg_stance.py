@@ -17,14 +17,15 @@ from core.measures.cautions import STANDING
 from core.measures.classify import age_at
 from core.measures.measure import (
     Bounds,
-    Kind,
     Measure,
+    MeasureKind,
     Misunderstood,
     NoReference,
     Protocol,
     Score,
     Scores,
     Understood,
+    never,
 )
 from core.measures.parsing import quantity_in
 from core.measures.score_function_tests import in_ages, rounded, split
@@ -73,7 +74,7 @@ def _mean(seconds: Decimal, age: int | None) -> Score | NoReference:
 
 ONE_LEG_STANCE = Measure(
     key="one_leg_stance",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.SECOND,
     units=(Unit.SECOND,),
     places=1,
@@ -93,6 +94,7 @@ ONE_LEG_STANCE = Measure(
         keep_same=("leg", "footwear", "floor"),
         attempts=3,
         best_of=True,
+        attempts_in_question=True,
         helper=True,
         timers=(0,),
     ),
@@ -100,4 +102,7 @@ ONE_LEG_STANCE = Measure(
     score=score,
     must_not=STANDING,
     sources=springer.SOURCES,
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

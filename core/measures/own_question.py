@@ -7,14 +7,14 @@ published for a question nobody else is asked.
 from __future__ import annotations
 
 from core.measures.energy import RATING_ERROR, WEEKLY, ZERO_TO_TEN
-from core.measures.measure import Kind, Measure, Protocol
+from core.measures.measure import Measure, MeasureKind, ProfileFact, Protocol, never
 from core.measures.parsing import rating
 from core.quantity import Better, Unit
 from core.references import body_errors
 
 OWN_QUESTION = Measure(
     key="own_question",
-    kind=Kind.RATING,
+    kind=MeasureKind.RATING,
     unit=Unit.POINT,
     units=(Unit.POINT,),
     better=Better.NEITHER,  # until the plan says which
@@ -24,4 +24,8 @@ OWN_QUESTION = Measure(
     error=RATING_ERROR,
     retest=WEEKLY,
     sources=(body_errors.ENERGY_SOURCE,),
+    needs=frozenset({ProfileFact.OWN_QUESTION}),
+    alarm=never,
+    body=None,
+    client_words=True,
 )

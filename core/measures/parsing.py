@@ -11,7 +11,7 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from core.language import Lexicon, Role, lexicon_of, plain
+from core.language import Lexicon, WordRole, lexicon_of, plain
 from core.language.amounts import SMALLER, ParsedNumber, amounts
 from core.language.tokens import Token, tokens
 from core.measures.measure import Misunderstood, Understand, Understood, Why
@@ -194,7 +194,7 @@ def rating(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     found = [h for h in found if not a_change(toks, h)] or found
     if any(h.unit not in (None, Unit.POINT) or h.foreign or h.pound is not None for h in found):
         return Misunderstood(Why.OTHER_UNIT)
-    if len(found) == 2 and any(t.has(Role.OUT_OF) for t in toks[found[0].last + 1 : found[1].first]):
+    if len(found) == 2 and any(t.has(WordRole.OUT_OF) for t in toks[found[0].last + 1 : found[1].first]):
         if found[1].value != 10:
             return Misunderstood(Why.OTHER_UNIT)
         found = found[:1]
@@ -223,7 +223,7 @@ def count(unit: Unit) -> Understand:
         if stripped.isascii() and stripped.isdigit() and len(stripped) < 5:
             return Understood(D(stripped), unit)
         toks = tokens(plain(text), lexicon_of(words))
-        if unit is Unit.DAY and any(t.has(Role.EVERY_DAY) for t in toks):
+        if unit is Unit.DAY and any(t.has(WordRole.EVERY_DAY) for t in toks):
             return Understood(D(7), unit, said_unit=True)
         said = numbers_of(text, words, None, thousands=True, fractions=unit is Unit.REPETITION, nothing=True)
         if isinstance(said, Misunderstood):
@@ -235,7 +235,7 @@ def count(unit: Unit) -> Understand:
         if any(h.unit not in allowed or h.foreign or h.pound is not None for h in found):
             return Misunderstood(Why.OTHER_UNIT)
         about = hedged(toks)
-        if len(found) == 2 and any(t.has(Role.OUT_OF) for t in toks[found[0].last + 1 : found[1].first]):
+        if len(found) == 2 and any(t.has(WordRole.OUT_OF) for t in toks[found[0].last + 1 : found[1].first]):
             done = Understood(found[0].value, unit, hedged=about)
             slash = any(t.text == "/" for t in toks[found[0].last + 1 : found[1].first])
             return Misunderstood(Why.TOO_MANY_NUMBERS, done) if slash else done
@@ -268,7 +268,7 @@ def duration(unit: Unit, *, attempts: bool = False) -> Understand:
         if FIGURES.fullmatch(text) is not None:
             return heard(text, words, prefer)
         toks = tokens(plain(text), lexicon_of(words))
-        if any(t.has(Role.STOPPED) for t in toks):
+        if any(t.has(WordRole.STOPPED) for t in toks):
             return Misunderstood(Why.NOT_COMPLETED)
         result = heard(text, words, prefer)
         if isinstance(result, Misunderstood) and result.why is Why.OTHER_UNIT:
@@ -299,7 +299,7 @@ def minutes(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     meant = Understood(_in_minutes(found[0]), Unit.MINUTE, _said_time(found[0]), hedged=about)
     if found[0].minus:
         return Misunderstood(Why.NO_NUMBER, meant)
-    hard = [h for h in found if any(t.has(Role.VIGOROUS) for t in toks[h.last + 1 : _next(toks, found, h)])]
+    hard = [h for h in found if any(t.has(WordRole.VIGOROUS) for t in toks[h.last + 1 : _next(toks, found, h)])]
     if len(found) == 1:
         return _one_time(found[0], meant, toks, bool(hard))
     if len(found) == 2 and len(hard) == 1:
@@ -326,7 +326,7 @@ def _one_time(heard: ParsedNumber, meant: Understood, toks: Sequence[Token], har
         return Misunderstood(Why.ONE_NUMBER_MISSING)  # "5 days": of how many minutes?
     if hard:
         return Misunderstood(Why.ONE_NUMBER_MISSING, replace(meant, value=D(0), second=meant.value))
-    if any(t.has(Role.EACH_DAY) for t in toks):
+    if any(t.has(WordRole.EACH_DAY) for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS, replace(meant, value=meant.value * 7))
     return asked_back(meant, toks)
 
@@ -338,7 +338,7 @@ def _told_apart(found: Sequence[ParsedNumber], hard: ParsedNumber, toks: Sequenc
         return Misunderstood(Why.TOO_MANY_NUMBERS)
     easy, vigorous = _in_minutes(other), _in_minutes(hard)
     meant = Understood(easy, Unit.MINUTE, any(map(_said_time, found)), second=vigorous, hedged=about)
-    within = any(t.has(Role.OUT_OF) for t in toks[hard.first : _next(toks, found, hard)])
+    within = any(t.has(WordRole.OUT_OF) for t in toks[hard.first : _next(toks, found, hard)])
     if within and vigorous <= easy:
         return Misunderstood(Why.TOO_MANY_NUMBERS, replace(meant, value=easy - vigorous))
     return asked_back(meant, toks)
@@ -351,9 +351,9 @@ def _product(found: Sequence[ParsedNumber], toks: Sequence[Token], about: bool) 
         return None
     meant = Understood(_in_minutes(large) * small.value, Unit.MINUTE, _said_time(large), hedged=about)
     end = found[1].last + 2
-    if any(t.has(Role.TIMES) for t in (*toks[small.first : small.last + 1], *toks[found[0].last + 1 : end])):
+    if any(t.has(WordRole.TIMES) for t in (*toks[small.first : small.last + 1], *toks[found[0].last + 1 : end])):
         return asked_back(meant, toks)
-    if small.foreign or any(t.has(Role.DAYS) for t in toks):
+    if small.foreign or any(t.has(WordRole.DAYS) for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS, meant)
     return None
 

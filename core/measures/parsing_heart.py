@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from core.language import Lexicon, Role
+from core.language import Lexicon, WordRole
 from core.language.amounts import ParsedNumber
 from core.language.tokens import Token
 from core.measures.measure import Misunderstood, Understand, Understood, Why
@@ -98,8 +98,8 @@ def _counts_and_window(
     said = 0
     for i, heard in enumerate(found):
         before = toks[found[i - 1].last + 1 : heard.first] if i else toks[: heard.first]
-        within = any(t.has(Role.WITHIN) or t.text == "/" for t in before)
-        times = any(t.has(Role.TIMES) for t in before)
+        within = any(t.has(WordRole.WITHIN) or t.text == "/" for t in before)
+        times = any(t.has(WordRole.TIMES) for t in before)
         if heard.unit is Unit.MINUTE and heard.value >= 2:
             continue  # "72 after 5 min of rest"
         if heard.unit in (Unit.SECOND, Unit.MINUTE):
@@ -158,7 +158,7 @@ def pressure(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         pairs.append((found[3], found[4]))
     elif len(found) != 2 and not (len(found) == 3 and 30 <= found[2].value <= 200):
         return Misunderstood(Why.TOO_MANY_NUMBERS)
-    if any(any(t.has(Role.RANGE) and t.text != "-" for t in toks[a.last + 1 : b.first]) for a, b in pairs):
+    if any(any(t.has(WordRole.RANGE) and t.text != "-" for t in toks[a.last + 1 : b.first]) for a, b in pairs):
         return Misunderstood(Why.A_RANGE)
     upper = sum((a.value for a, _ in pairs), start=D(0)) / len(pairs)
     lower = sum((b.value for _, b in pairs), start=D(0)) / len(pairs)

@@ -15,7 +15,20 @@ from decimal import Decimal
 
 from core.client import Caution, Profile
 from core.measures.classify import adult, age_at, age_notes, placed
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Protocol, Score, Scores
+from core.measures.measure import (
+    AlarmKind,
+    Bounds,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    NoReference,
+    ProfileFact,
+    Protocol,
+    ReadingAlarm,
+    Repeat,
+    Score,
+    Scores,
+)
 from core.measures.parsing import pulse
 from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
@@ -31,6 +44,15 @@ def score(reading: Reading, profile: Profile) -> Scores:
     rate = half_up(reading.value, 0)
     age = age_at(reading, profile)
     return _range(rate, reading, profile, age), _chart(rate, profile, age), _mean(profile, age)
+
+
+def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
+    """Over 120 or under 40 at rest, unrounded: for everybody, since only a clinician can say that it is usual."""
+    found = rhr_adult_range.seek_advice(reading.value)
+    if found is None:
+        return None
+    kind = {"fast": AlarmKind.FAST_PULSE, "slow": AlarmKind.SLOW_PULSE}[found]
+    return ReadingAlarm(kind, rhr_adult_range.ADVICE_SOURCE, (("rate", reading.value),), repeat=True)
 
 
 def _range(rate: Decimal, reading: Reading, profile: Profile, age: int | None) -> Score | NoReference:
@@ -85,7 +107,7 @@ def _mean(profile: Profile, age: int | None) -> Score | NoReference:
 
 RESTING_HEART_RATE = Measure(
     key="resting_heart_rate",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.BEATS_PER_MINUTE,
     units=(Unit.BEATS_PER_MINUTE,),
     better=Better.LOWER,
@@ -120,4 +142,10 @@ RESTING_HEART_RATE = Measure(
         *rhr_nhanes_2011.SOURCES,
         body_errors.PULSE_SOURCE,
     ),
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=alarm,
+    body=None,
+    repeat=Repeat(timedelta(minutes=10), count=60),
+    goal=True,
+    misled_by=((Caution.RATE_LIMITING_MEDICINE, "medicine_slows_pulse"),),
 )

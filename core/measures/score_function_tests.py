@@ -20,7 +20,7 @@ ARMS_USED = "arms_used"  # of `Conditions.notes`: a stand was helped with the ar
 
 
 @dataclass(frozen=True, slots=True)
-class Person:
+class AgeAndSex:
     """What a table of ages and sexes needs to know."""
 
     age: int
@@ -40,14 +40,14 @@ def in_ages(reading: Reading, profile: Profile, ages: Container[int], source: So
     return None if age in ages else NoReference("age_outside_table", source)
 
 
-def person(reading: Reading, profile: Profile, source: Source) -> Person | NoReference:
+def person(reading: Reading, profile: Profile, source: Source) -> AgeAndSex | NoReference:
     """Age and sex, or which of them is not known."""
     age = age_at(reading, profile)
     if age is None:
         return NoReference("age_not_given", source)
     if profile.sex is None:
         return NoReference("sex_not_given", source)
-    return Person(age, profile.sex)
+    return AgeAndSex(age, profile.sex)
 
 
 def split(source: Source, limit: Decimal, upper: bool, bands: tuple[str, str]) -> Score:

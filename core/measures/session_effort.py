@@ -13,7 +13,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.classify import adult, age_at
-from core.measures.measure import Bounds, Kind, Measure, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, Score, Scores, never
 from core.measures.parsing import rating
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -35,7 +35,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 SESSION_EFFORT = Measure(
     key="session_effort",
-    kind=Kind.ACTIVITY,
+    kind=MeasureKind.ACTIVITY,
     unit=Unit.POINT,
     units=(Unit.POINT,),
     better=Better.NEITHER,
@@ -45,4 +45,7 @@ SESSION_EFFORT = Measure(
     score=score,
     retest=timedelta(days=7),
     sources=(intensity.SOURCE, SESSION_LOAD),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

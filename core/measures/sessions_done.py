@@ -7,7 +7,7 @@ from __future__ import annotations
 from datetime import timedelta
 from decimal import Decimal
 
-from core.measures.measure import Bounds, Kind, Measure, Protocol
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, never
 from core.measures.parsing import count
 from core.quantity import Better, Range, Unit
 from core.references.session_load import COUNTING
@@ -16,7 +16,7 @@ D = Decimal
 
 SESSIONS_DONE = Measure(
     key="sessions_done",
-    kind=Kind.ACTIVITY,
+    kind=MeasureKind.ACTIVITY,
     unit=Unit.SESSION,
     units=(Unit.SESSION,),
     better=Better.HIGHER,
@@ -25,4 +25,7 @@ SESSIONS_DONE = Measure(
     understand=count(Unit.SESSION),
     retest=timedelta(days=7),
     sources=(COUNTING,),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

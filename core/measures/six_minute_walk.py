@@ -11,7 +11,16 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures.cautions import EFFORT
-from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError, Protocol
+from core.measures.measure import (
+    Bounds,
+    ImportantDifference,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    ProfileFact,
+    Protocol,
+    never,
+)
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.references import function_test_change as change
@@ -22,7 +31,7 @@ D = Decimal
 
 SIX_MINUTE_WALK = Measure(
     key="six_minute_walk",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.METRE,
     units=(Unit.METRE, Unit.FOOT),
     better=Better.HIGHER,
@@ -59,4 +68,8 @@ SIX_MINUTE_WALK = Measure(
     important=ImportantDifference(source=change.ERS_ATS, better=change.SIX_MINUTE_WALK_MATTERS),
     must_not=EFFORT,
     sources=(*ats.SOURCES, change.STEFFEN_SENEY, change.ERS_ATS),
+    needs=frozenset({ProfileFact.SEX, ProfileFact.STATURE}),
+    alarm=never,
+    body=None,
+    goal=True,
 )

@@ -15,7 +15,7 @@ from decimal import Decimal
 
 from core.client import Profile, Sex
 from core.measures.classify import age_at
-from core.measures.measure import Bounds, Kind, Measure, NoReference, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, NoReference, Score, Scores, never
 from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
 from core.references import six_minute_walk_enright_1998 as enright
@@ -89,7 +89,7 @@ def _percent(walked: Decimal, expected: Decimal) -> Decimal:
 
 SIX_MINUTE_WALK_DIFFERENCE = Measure(
     key=KEY,
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.METRE,
     better=Better.HIGHER,
     bounds=Bounds(possible=Range(D(-1000), D(700)), usual=Range(D(-400), D(300))),
@@ -97,4 +97,8 @@ SIX_MINUTE_WALK_DIFFERENCE = Measure(
     derived_from=("six_minute_walk", "weight"),
     derive=derive,
     sources=SOURCES,
+    needs=frozenset(),
+    alarm=never,
+    body=None,
+    said_with="six_minute_walk",
 )

@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.classify import adult, age_at
-from core.measures.measure import Bounds, Kind, Measure, Protocol, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, Protocol, Scores, never
 from core.measures.parsing import count
 from core.measures.score_function_tests import rounded, split
 from core.quantity import Better, Range, Unit
@@ -28,7 +28,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 STRENGTH_DAYS = Measure(
     key="strength_days",
-    kind=Kind.ACTIVITY,
+    kind=MeasureKind.ACTIVITY,
     unit=Unit.DAY,
     units=(Unit.DAY,),
     better=Better.HIGHER,
@@ -38,4 +38,7 @@ STRENGTH_DAYS = Measure(
     score=score,
     retest=timedelta(days=7),
     sources=(who.SOURCE,),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

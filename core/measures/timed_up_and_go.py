@@ -17,8 +17,8 @@ from core.measures.cautions import STANDING
 from core.measures.classify import age_at
 from core.measures.measure import (
     Bounds,
-    Kind,
     Measure,
+    MeasureKind,
     MeasurementError,
     Misunderstood,
     NoReference,
@@ -26,6 +26,7 @@ from core.measures.measure import (
     Score,
     Scores,
     Understood,
+    never,
 )
 from core.measures.parsing import duration
 from core.measures.score_function_tests import in_ages, rounded, split
@@ -84,7 +85,7 @@ def _average(seconds: Decimal, age: int | None) -> Score | NoReference:
 
 TIMED_UP_AND_GO = Measure(
     key="timed_up_and_go",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.SECOND,
     units=(Unit.SECOND,),
     places=1,
@@ -115,4 +116,7 @@ TIMED_UP_AND_GO = Measure(
     ),
     must_not=STANDING,
     sources=(cdc.SOURCE, bohannon.SOURCE, ewgsop2.SOURCE, change.CARONNI),
+    needs=frozenset(),
+    alarm=never,
+    body=None,
 )

@@ -10,9 +10,9 @@ from decimal import Decimal
 
 from core.client import Profile
 from core.measures.cautions import EFFORT
-from core.measures.measure import Bounds, Kind, Measure, NoReference, Protocol, Score, Scores
+from core.measures.measure import Bounds, Measure, MeasureKind, NoReference, ProfileFact, Protocol, Score, Scores, never
 from core.measures.parsing import count
-from core.measures.score_function_tests import Person, person, rounded, split
+from core.measures.score_function_tests import AgeAndSex, person, rounded, split
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
 from core.references import two_minute_step_jones_rikli_2002 as jones_rikli
@@ -29,7 +29,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
     )
 
 
-def _range(steps: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _range(steps: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     row = jones_rikli.row(who.age, who.sex)
@@ -40,7 +40,7 @@ def _range(steps: Decimal, who: Person | NoReference) -> Score | NoReference:
     return Score(band, jones_rikli.SOURCE, rank, (("low", D(row.low)), ("high", D(row.high))))
 
 
-def _standard(steps: Decimal, who: Person | NoReference) -> Score | NoReference:
+def _standard(steps: Decimal, who: AgeAndSex | NoReference) -> Score | NoReference:
     if isinstance(who, NoReference):
         return who
     row, source = jones_rikli.row(who.age, who.sex), jones_rikli.STANDARD_SOURCE
@@ -51,7 +51,7 @@ def _standard(steps: Decimal, who: Person | NoReference) -> Score | NoReference:
 
 TWO_MINUTE_STEP = Measure(
     key="two_minute_step",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.STEP,
     units=(Unit.STEP,),
     better=Better.HIGHER,
@@ -81,4 +81,7 @@ TWO_MINUTE_STEP = Measure(
     score=score,
     must_not=EFFORT,
     sources=jones_rikli.SOURCES,
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=never,
+    body=None,
 )

@@ -13,7 +13,19 @@ from decimal import Decimal
 from core.client import Caution, Profile
 from core.measures import circumference_protocol
 from core.measures.classify import adult, age_at, age_notes, placed
-from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, NoReference, Protocol, Score, Scores
+from core.measures.measure import (
+    BodySize,
+    Bounds,
+    ImportantDifference,
+    Measure,
+    MeasureKind,
+    NoReference,
+    ProfileFact,
+    Protocol,
+    Score,
+    Scores,
+    never,
+)
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -65,7 +77,7 @@ def _idf(value: Decimal, profile: Profile, notes: tuple[str, ...]) -> Score | No
 
 WAIST = Measure(
     key="waist",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.CENTIMETRE,
     units=circumference_protocol.UNITS,
     places=1,
@@ -93,4 +105,9 @@ WAIST = Measure(
         body_errors.WAIST_CHANGE_SOURCE,
         repeats.GIRTH_SOURCE,
     ),
+    needs=frozenset({ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND}),
+    alarm=never,
+    body=BodySize.GIRTH,
+    goal=True,
+    beside="weight",
 )

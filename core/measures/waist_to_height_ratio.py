@@ -16,7 +16,7 @@ from core.measures import circumference_protocol
 from core.measures.bmi import index
 from core.measures.classify import age_at, age_notes, placed
 from core.measures.derived_reading import combined, stature
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, MeasurementError, NoReference, Scores, never
 from core.measures.waist import girth_not_for, site_notes
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -57,7 +57,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 WAIST_TO_HEIGHT_RATIO = Measure(
     key="waist_to_height_ratio",
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.RATIO,
     places=2,
     better=Better.LOWER,
@@ -68,4 +68,8 @@ WAIST_TO_HEIGHT_RATIO = Measure(
     derived_from=("waist",),  # and height and weight, if they were measured
     derive=derive,
     sources=(*whtr_nice.SOURCES, body_errors.RATIO_SOURCE),
+    needs=frozenset(),
+    alarm=never,
+    body=BodySize.RATIO,
+    said_with="waist",
 )

@@ -16,7 +16,7 @@ from core.client import Profile, Sex
 from core.measures import circumference_protocol
 from core.measures.classify import age_at, age_notes, placed
 from core.measures.derived_reading import TOGETHER, combined
-from core.measures.measure import Bounds, Kind, Measure, MeasurementError, NoReference, Scores
+from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, MeasurementError, NoReference, Scores, never
 from core.measures.waist import girth_not_for, site_notes
 from core.quantity import Better, Range, Unit
 from core.reading import Reading
@@ -55,7 +55,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
 
 WAIST_TO_HIP_RATIO = Measure(
     key="waist_to_hip_ratio",
-    kind=Kind.DERIVED,
+    kind=MeasureKind.DERIVED,
     unit=Unit.RATIO,
     places=2,
     better=Better.LOWER,
@@ -66,4 +66,8 @@ WAIST_TO_HIP_RATIO = Measure(
     derived_from=("waist", "hip"),
     derive=derive,
     sources=(*whr_who.SOURCES, *whr_trade.SOURCES, body_errors.RATIO_SOURCE),
+    needs=frozenset(),
+    alarm=never,
+    body=BodySize.RATIO,
+    said_with="hip",
 )

@@ -11,7 +11,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.measures.cautions import EFFORT
-from core.measures.measure import Bounds, Kind, Measure, Protocol
+from core.measures.measure import Bounds, Measure, MeasureKind, ProfileFact, Protocol, never
 from core.measures.parsing import mile
 from core.quantity import Better, Range, Unit
 from core.references import kline_1987 as kline
@@ -20,7 +20,7 @@ D = Decimal
 
 WALK_MILE = Measure(
     key="walk_mile",
-    kind=Kind.FUNCTION,
+    kind=MeasureKind.FUNCTION,
     unit=Unit.MINUTE,
     units=(Unit.MINUTE,),
     places=2,
@@ -57,4 +57,8 @@ WALK_MILE = Measure(
     must_not=EFFORT,
     optional_second=True,
     sources=(kline.SOURCE,),
+    needs=frozenset({ProfileFact.SEX}),
+    alarm=never,
+    body=None,
+    second_called="resting_heart_rate",
 )

@@ -12,7 +12,18 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Caution
-from core.measures.measure import Bounds, Exclusion, ImportantDifference, Kind, Measure, MeasurementError, Protocol
+from core.measures.measure import (
+    BodySize,
+    Bounds,
+    Exclusion,
+    ImportantDifference,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    ProfileFact,
+    Protocol,
+    never,
+)
 from core.measures.parsing import quantity_in
 from core.quantity import Better, Range, Unit
 from core.references import repeats, unplanned_loss, weight_loss_rates, weight_variation
@@ -24,7 +35,7 @@ NOT_WITH_EATING_WORRIES = Exclusion(Caution.EATING_WORRIES, "not_asked_by_defaul
 
 WEIGHT = Measure(
     key="weight",
-    kind=Kind.BODY,
+    kind=MeasureKind.BODY,
     unit=Unit.KILOGRAM,
     units=(Unit.KILOGRAM, Unit.POUND, Unit.STONE),
     places=1,
@@ -46,4 +57,11 @@ WEIGHT = Measure(
     important=ImportantDifference(source=weight_loss_rates.SOURCE, better=weight_loss_rates.USEFUL, relative=True),
     must_not=(NOT_IN_PREGNANCY, NOT_WITH_EATING_WORRIES),
     sources=(*weight_variation.SOURCES, *weight_loss_rates.SOURCES, *unplanned_loss.SOURCES, repeats.SOURCE),
+    needs=frozenset(
+        {ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND, ProfileFact.NUMBERS}
+    ),
+    alarm=never,
+    body=BodySize.WEIGHT,
+    goal=True,
+    beside="waist",
 )

@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from core.client import Background
 from core.references.boundaries import GENERAL_BMI_LIMITS, LOWER_BMI_LIMITS
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 SOURCE = Source(
@@ -31,7 +31,7 @@ BANDS = ("healthy", "overweight", "obesity_1", "obesity_2", "obesity_3")
 
 
 def _ladder(source: Source, limits: tuple[Decimal, ...]) -> Ladder:
-    return Ladder(source, "underweight", tuple(map(Step, limits, BANDS)))
+    return Ladder(source, "underweight", tuple(map(LadderStep, limits, BANDS)))
 
 
 GENERAL = _ladder(SOURCE, GENERAL_BMI_LIMITS)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -32,13 +32,13 @@ CLASSES = Ladder(
     SOURCE,
     "severe_thinness",
     (
-        Step(D(16), "moderate_thinness"),
-        Step(D(17), "mild_thinness"),
-        Step(D("18.5"), "normal"),
-        Step(D(25), "pre_obese"),
-        Step(D(30), "obese_1"),
-        Step(D(35), "obese_2"),
-        Step(D(40), "obese_3"),
+        LadderStep(D(16), "moderate_thinness"),
+        LadderStep(D(17), "mild_thinness"),
+        LadderStep(D("18.5"), "normal"),
+        LadderStep(D(25), "pre_obese"),
+        LadderStep(D(30), "obese_1"),
+        LadderStep(D(35), "obese_2"),
+        LadderStep(D(40), "obese_3"),
     ),
 )
 ASIAN_ACTION_POINTS = (D(23), D("27.5"), D("32.5"), D("37.5"))

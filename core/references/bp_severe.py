@@ -28,7 +28,15 @@ PREGNANCY_SOURCE = Source(
     seen=Seen.MEMORY,
     note="160 or 110. Kept because it errs to caution. Check before relying on it.",
 )
-SOURCES = (SOURCE, PREGNANCY_SOURCE)
+PREGNANCY_ADVICE_SOURCE = Source(
+    key="severe_blood_pressure_pregnancy_advice",
+    cite="NHS, pre-eclampsia; RCOG, self-monitoring of blood pressure in pregnancy (2020)",
+    population="pregnant women, and the first weeks after a birth",
+    seen=Seen.MEMORY,
+    note="From memory: rest, repeat, call the maternity unit; the signs that make it an emergency. Check before relying"
+    " on it.",
+)
+SOURCES = (SOURCE, PREGNANCY_SOURCE, PREGNANCY_ADVICE_SOURCE)
 
 MINUTES_BEFORE_REPEAT = 5
 SEVERE = PressureBand("severe", D(180), D(120), SEVERE_PRESSURE)

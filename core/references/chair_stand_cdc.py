@@ -22,27 +22,27 @@ SOURCES = (SOURCE,)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class ChairStandCutOffRow:
     sex: Sex
     ages: range
     below_average_under: int  # stands
 
 
 ROWS = (
-    Row(Sex.MALE, range(60, 65), 14),
-    Row(Sex.MALE, range(65, 70), 12),
-    Row(Sex.MALE, range(70, 75), 12),
-    Row(Sex.MALE, range(75, 80), 11),
-    Row(Sex.MALE, range(80, 85), 10),
-    Row(Sex.MALE, range(85, 90), 8),
-    Row(Sex.MALE, range(90, 95), 7),
-    Row(Sex.FEMALE, range(60, 65), 12),
-    Row(Sex.FEMALE, range(65, 70), 11),
-    Row(Sex.FEMALE, range(70, 75), 10),
-    Row(Sex.FEMALE, range(75, 80), 10),
-    Row(Sex.FEMALE, range(80, 85), 9),
-    Row(Sex.FEMALE, range(85, 90), 8),
-    Row(Sex.FEMALE, range(90, 95), 4),
+    ChairStandCutOffRow(Sex.MALE, range(60, 65), 14),
+    ChairStandCutOffRow(Sex.MALE, range(65, 70), 12),
+    ChairStandCutOffRow(Sex.MALE, range(70, 75), 12),
+    ChairStandCutOffRow(Sex.MALE, range(75, 80), 11),
+    ChairStandCutOffRow(Sex.MALE, range(80, 85), 10),
+    ChairStandCutOffRow(Sex.MALE, range(85, 90), 8),
+    ChairStandCutOffRow(Sex.MALE, range(90, 95), 7),
+    ChairStandCutOffRow(Sex.FEMALE, range(60, 65), 12),
+    ChairStandCutOffRow(Sex.FEMALE, range(65, 70), 11),
+    ChairStandCutOffRow(Sex.FEMALE, range(70, 75), 10),
+    ChairStandCutOffRow(Sex.FEMALE, range(75, 80), 10),
+    ChairStandCutOffRow(Sex.FEMALE, range(80, 85), 9),
+    ChairStandCutOffRow(Sex.FEMALE, range(85, 90), 8),
+    ChairStandCutOffRow(Sex.FEMALE, range(90, 95), 4),
 )
 
 

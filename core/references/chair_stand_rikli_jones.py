@@ -32,7 +32,7 @@ SOURCES = (SOURCE, STANDARD_SOURCE)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class ChairStandRangeRow:
     sex: Sex
     ages: range
     low: int  # stands, 25th percentile
@@ -41,23 +41,23 @@ class Row:
 
 
 ROWS = (
-    Row(Sex.MALE, range(60, 65), 14, 19, 17),
-    Row(Sex.MALE, range(65, 70), 12, 18, 16),
-    Row(Sex.MALE, range(70, 75), 12, 17, 15),
-    Row(Sex.MALE, range(75, 80), 11, 17, 14),
-    Row(Sex.MALE, range(80, 85), 10, 15, 13),
-    Row(Sex.MALE, range(85, 90), 8, 14, 11),
-    Row(Sex.MALE, range(90, 95), 7, 12, 9),
-    Row(Sex.FEMALE, range(60, 65), 12, 17, 15),
-    Row(Sex.FEMALE, range(65, 70), 11, 16, 15),
-    Row(Sex.FEMALE, range(70, 75), 10, 15, 14),
-    Row(Sex.FEMALE, range(75, 80), 10, 15, 13),
-    Row(Sex.FEMALE, range(80, 85), 9, 14, 12),
-    Row(Sex.FEMALE, range(85, 90), 8, 13, 11),
-    Row(Sex.FEMALE, range(90, 95), 4, 11, 9),
+    ChairStandRangeRow(Sex.MALE, range(60, 65), 14, 19, 17),
+    ChairStandRangeRow(Sex.MALE, range(65, 70), 12, 18, 16),
+    ChairStandRangeRow(Sex.MALE, range(70, 75), 12, 17, 15),
+    ChairStandRangeRow(Sex.MALE, range(75, 80), 11, 17, 14),
+    ChairStandRangeRow(Sex.MALE, range(80, 85), 10, 15, 13),
+    ChairStandRangeRow(Sex.MALE, range(85, 90), 8, 14, 11),
+    ChairStandRangeRow(Sex.MALE, range(90, 95), 7, 12, 9),
+    ChairStandRangeRow(Sex.FEMALE, range(60, 65), 12, 17, 15),
+    ChairStandRangeRow(Sex.FEMALE, range(65, 70), 11, 16, 15),
+    ChairStandRangeRow(Sex.FEMALE, range(70, 75), 10, 15, 14),
+    ChairStandRangeRow(Sex.FEMALE, range(75, 80), 10, 15, 13),
+    ChairStandRangeRow(Sex.FEMALE, range(80, 85), 9, 14, 12),
+    ChairStandRangeRow(Sex.FEMALE, range(85, 90), 8, 13, 11),
+    ChairStandRangeRow(Sex.FEMALE, range(90, 95), 4, 11, 9),
 )
 
 
-def row(age: int, sex: Sex) -> Row | None:
+def row(age: int, sex: Sex) -> ChairStandRangeRow | None:
     """Range and standard of that age and sex; None outside 60-94 years."""
     return row_for_sex(ROWS, age, sex)

@@ -31,7 +31,7 @@ SOURCES = (THREE_DAYS_SOURCE, DAY_AND_WEEK_SOURCE)
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
+class GainRule:
     """A gain of `gain` kg (or more than that) within `days`."""
 
     days: int
@@ -45,13 +45,13 @@ class Rule:
 
 
 RULES = (
-    Rule(1, D("1.36"), Edge.AT, DAY_AND_WEEK_SOURCE),  # 3 lb
-    Rule(3, D(2), Edge.ABOVE, THREE_DAYS_SOURCE),
-    Rule(7, D("2.27"), Edge.ABOVE, DAY_AND_WEEK_SOURCE),  # 5 lb
+    GainRule(1, D("1.36"), Edge.AT, DAY_AND_WEEK_SOURCE),  # 3 lb
+    GainRule(3, D(2), Edge.ABOVE, THREE_DAYS_SOURCE),
+    GainRule(7, D("2.27"), Edge.ABOVE, DAY_AND_WEEK_SOURCE),  # 5 lb
 )
 
 
-def fast(before: Decimal, after: Decimal, days: int) -> Rule | None:
+def fast(before: Decimal, after: Decimal, days: int) -> GainRule | None:
     """The first rule met by two weights in kg taken `days` whole days apart, or None."""
     for rule in RULES:
         if rule.met(after - before, days):

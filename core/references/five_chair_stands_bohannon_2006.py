@@ -22,15 +22,15 @@ SOURCES = (SOURCE,)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class FiveChairStandsRow:
     ages: range
     worse_above: Decimal  # s
 
 
 ROWS = (
-    Row(range(60, 70), Decimal("11.4")),
-    Row(range(70, 80), Decimal("12.6")),
-    Row(range(80, 90), Decimal("14.8")),
+    FiveChairStandsRow(range(60, 70), Decimal("11.4")),
+    FiveChairStandsRow(range(70, 80), Decimal("12.6")),
+    FiveChairStandsRow(range(80, 90), Decimal("14.8")),
 )
 
 

@@ -46,18 +46,18 @@ class Intensity(IntEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class IntensityRow:
     intensity: Intensity
     reserve_from: int  # per cent of the heart-rate reserve
     maximum_from: int  # per cent of the maximal heart rate
 
 
 ROWS = (
-    Row(Intensity.NEAR_MAXIMAL, 90, 96),
-    Row(Intensity.VIGOROUS, 60, 77),
-    Row(Intensity.MODERATE, 40, 64),
-    Row(Intensity.LIGHT, 30, 57),
-    Row(Intensity.VERY_LIGHT, 0, 0),
+    IntensityRow(Intensity.NEAR_MAXIMAL, 90, 96),
+    IntensityRow(Intensity.VIGOROUS, 60, 77),
+    IntensityRow(Intensity.MODERATE, 40, 64),
+    IntensityRow(Intensity.LIGHT, 30, 57),
+    IntensityRow(Intensity.VERY_LIGHT, 0, 0),
 )
 CDC_SHARES = {Intensity.MODERATE: (64, 76), Intensity.VIGOROUS: (77, 93)}  # per cent of the maximum
 

@@ -23,7 +23,7 @@ class Edge(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Step:
+class LadderStep:
     """The limit above which, or from which, `band` holds."""
 
     limit: Decimal
@@ -53,7 +53,7 @@ class Ladder:
 
     source: Source
     first: str
-    steps: tuple[Step, ...]
+    steps: tuple[LadderStep, ...]
     places: tuple[Place, ...] = field(init=False)
 
     def __post_init__(self) -> None:

@@ -6,7 +6,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.references.boundaries import MUST_NO_POINTS, bmi_for_class
-from core.references.ladder import Edge, Ladder, Step
+from core.references.ladder import Edge, Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -21,9 +21,9 @@ SOURCE = Source(
 SOURCES = (SOURCE,)
 
 LONGEST_MONTHS = 6
-BMI = Ladder(SOURCE, "2", (Step(D("18.5"), "1"), Step(D(20), "0", MUST_NO_POINTS)))
+BMI = Ladder(SOURCE, "2", (LadderStep(D("18.5"), "1"), LadderStep(D(20), "0", MUST_NO_POINTS)))
 # Percent of the earlier weight; 5.0 and 10.0 both score 1.
-LOSS = Ladder(SOURCE, "0", (Step(D(5), "1"), Step(D(10), "2", Edge.ABOVE)))
+LOSS = Ladder(SOURCE, "0", (LadderStep(D(5), "1"), LadderStep(D(10), "2", Edge.ABOVE)))
 
 
 def percent_loss(before: Decimal, after: Decimal) -> Decimal:

@@ -32,23 +32,23 @@ INJURY_UNDER = Decimal(5)  # s
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class OneLegStanceRow:
     ages: range
     best_of_three: Decimal  # s
     mean_of_three: Decimal  # s
 
 
 ROWS = (  # both columns from memory
-    Row(range(18, 40), Decimal("44.7"), Decimal("43.3")),
-    Row(range(40, 50), Decimal("41.9"), Decimal("40.3")),
-    Row(range(50, 60), Decimal("41.2"), Decimal("37.0")),
-    Row(range(60, 70), Decimal("32.1"), Decimal("26.9")),
-    Row(range(70, 80), Decimal("21.5"), Decimal("15.0")),
-    Row(range(80, 100), Decimal("9.4"), Decimal("6.2")),
+    OneLegStanceRow(range(18, 40), Decimal("44.7"), Decimal("43.3")),
+    OneLegStanceRow(range(40, 50), Decimal("41.9"), Decimal("40.3")),
+    OneLegStanceRow(range(50, 60), Decimal("41.2"), Decimal("37.0")),
+    OneLegStanceRow(range(60, 70), Decimal("32.1"), Decimal("26.9")),
+    OneLegStanceRow(range(70, 80), Decimal("21.5"), Decimal("15.0")),
+    OneLegStanceRow(range(80, 100), Decimal("9.4"), Decimal("6.2")),
 )
 
 
-def row(age: int) -> Row | None:
+def row(age: int) -> OneLegStanceRow | None:
     """Means of that age group; None outside 18-99 years."""
     return row_for(ROWS, age)
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.references.ladder import Edge, Ladder, Step
+from core.references.ladder import Edge, Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -29,7 +29,7 @@ ADVICE_SOURCE = Source(
 SOURCES = (SOURCE, ADVICE_SOURCE)
 
 YOUNGEST = 18
-RANGE = Ladder(SOURCE, "slow", (Step(D(60), "usual"), Step(D(100), "fast", Edge.ABOVE)))
+RANGE = Ladder(SOURCE, "slow", (LadderStep(D(60), "usual"), LadderStep(D(100), "fast", Edge.ABOVE)))
 
 ADVICE_ABOVE = D(120)
 ADVICE_BELOW = D(40)

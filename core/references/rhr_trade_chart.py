@@ -11,7 +11,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Sex
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -50,7 +50,7 @@ LOWEST: dict[Sex, tuple[tuple[int, ...], ...]] = {
 }
 COLUMNS: dict[Sex, tuple[Ladder, ...]] = {
     sex: tuple(
-        Ladder(SOURCE, BELOW_CHART, tuple(Step(D(low), band) for low, band in zip(row, BANDS, strict=True)))
+        Ladder(SOURCE, BELOW_CHART, tuple(LadderStep(D(low), band) for low, band in zip(row, BANDS, strict=True)))
         for row in rows
     )
     for sex, rows in LOWEST.items()

@@ -26,7 +26,7 @@ AGES = range(40, 81)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class WalkEquation:
     """Metres = height * cm + age * years + weight * kg + constant; the lower limit is `below` metres less."""
 
     height: Decimal
@@ -38,8 +38,12 @@ class Row:
 
 
 ROWS = {
-    Sex.MALE: Row(Decimal("7.57"), Decimal("-5.02"), Decimal("-1.76"), Decimal(-309), Decimal(153), Decimal(576)),
-    Sex.FEMALE: Row(Decimal("2.11"), Decimal("-5.78"), Decimal("-2.29"), Decimal(667), Decimal(139), Decimal(494)),
+    Sex.MALE: WalkEquation(
+        Decimal("7.57"), Decimal("-5.02"), Decimal("-1.76"), Decimal(-309), Decimal(153), Decimal(576)
+    ),
+    Sex.FEMALE: WalkEquation(
+        Decimal("2.11"), Decimal("-5.78"), Decimal("-2.29"), Decimal(667), Decimal(139), Decimal(494)
+    ),
 }
 BY_BODY_MASS_INDEX = {  # constant, per kg/m2, per year of age; second-hand
     Sex.MALE: (Decimal(1140), Decimal("-5.61"), Decimal("-6.94")),

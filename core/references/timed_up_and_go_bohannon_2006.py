@@ -23,7 +23,7 @@ SOURCES = (SOURCE,)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class TimedUpAndGoRow:
     ages: range
     mean: Decimal  # s
     low: Decimal  # s, lower limit of the mean
@@ -31,12 +31,12 @@ class Row:
 
 
 ROWS = (
-    Row(range(60, 70), Decimal("8.1"), Decimal("7.1"), Decimal("9.0")),
-    Row(range(70, 80), Decimal("9.2"), Decimal("8.2"), Decimal("10.2")),
-    Row(range(80, 100), Decimal("11.3"), Decimal("10.0"), Decimal("12.7")),
+    TimedUpAndGoRow(range(60, 70), Decimal("8.1"), Decimal("7.1"), Decimal("9.0")),
+    TimedUpAndGoRow(range(70, 80), Decimal("9.2"), Decimal("8.2"), Decimal("10.2")),
+    TimedUpAndGoRow(range(80, 100), Decimal("11.3"), Decimal("10.0"), Decimal("12.7")),
 )
 
 
-def row(age: int) -> Row | None:
+def row(age: int) -> TimedUpAndGoRow | None:
     """The decade of that age; None outside 60-99 years."""
     return row_for(ROWS, age)

@@ -31,7 +31,7 @@ SOURCES = (SOURCE, STANDARD_SOURCE)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class StepTestRow:
     """Steps: mean and SD (Rikli and Jones 1999), range (2002), standard of independence (2013)."""
 
     sex: Sex
@@ -44,23 +44,23 @@ class Row:
 
 
 ROWS = (
-    Row(Sex.MALE, range(60, 65), 101, 21, 87, 115, 106),
-    Row(Sex.MALE, range(65, 70), 101, 23, 86, 116, 101),
-    Row(Sex.MALE, range(70, 75), 95, 23, 80, 110, 95),
-    Row(Sex.MALE, range(75, 80), 91, 27, 73, 109, 88),
-    Row(Sex.MALE, range(80, 85), 87, 24, 71, 103, 80),
-    Row(Sex.MALE, range(85, 90), 75, 24, 59, 91, 71),
-    Row(Sex.MALE, range(90, 95), 69, 26, 52, 86, 60),
-    Row(Sex.FEMALE, range(60, 65), 91, 24, 75, 107, 97),
-    Row(Sex.FEMALE, range(65, 70), 90, 26, 73, 107, 93),
-    Row(Sex.FEMALE, range(70, 75), 84, 25, 68, 101, 89),
-    Row(Sex.FEMALE, range(75, 80), 84, 24, 68, 100, 84),
-    Row(Sex.FEMALE, range(80, 85), 75, 23, 60, 91, 78),
-    Row(Sex.FEMALE, range(85, 90), 70, 22, 55, 85, 70),
-    Row(Sex.FEMALE, range(90, 95), 58, 21, 44, 72, 60),
+    StepTestRow(Sex.MALE, range(60, 65), 101, 21, 87, 115, 106),
+    StepTestRow(Sex.MALE, range(65, 70), 101, 23, 86, 116, 101),
+    StepTestRow(Sex.MALE, range(70, 75), 95, 23, 80, 110, 95),
+    StepTestRow(Sex.MALE, range(75, 80), 91, 27, 73, 109, 88),
+    StepTestRow(Sex.MALE, range(80, 85), 87, 24, 71, 103, 80),
+    StepTestRow(Sex.MALE, range(85, 90), 75, 24, 59, 91, 71),
+    StepTestRow(Sex.MALE, range(90, 95), 69, 26, 52, 86, 60),
+    StepTestRow(Sex.FEMALE, range(60, 65), 91, 24, 75, 107, 97),
+    StepTestRow(Sex.FEMALE, range(65, 70), 90, 26, 73, 107, 93),
+    StepTestRow(Sex.FEMALE, range(70, 75), 84, 25, 68, 101, 89),
+    StepTestRow(Sex.FEMALE, range(75, 80), 84, 24, 68, 100, 84),
+    StepTestRow(Sex.FEMALE, range(80, 85), 75, 23, 60, 91, 78),
+    StepTestRow(Sex.FEMALE, range(85, 90), 70, 22, 55, 85, 70),
+    StepTestRow(Sex.FEMALE, range(90, 95), 58, 21, 44, 72, 60),
 )
 
 
-def row(age: int, sex: Sex) -> Row | None:
+def row(age: int, sex: Sex) -> StepTestRow | None:
     """Range and standard of that age and sex; None outside 60-94 years."""
     return row_for_sex(ROWS, age, sex)

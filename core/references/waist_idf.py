@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.client import Background, Sex
 from core.references.boundaries import WAIST_RAISED
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -41,7 +41,7 @@ YOUNGEST = 18
 
 def _limits(source: Source, men: int, women: int) -> dict[Sex, Ladder]:
     return {
-        sex: Ladder(source, "below_limit", (Step(D(limit), "central_obesity", WAIST_RAISED),))
+        sex: Ladder(source, "below_limit", (LadderStep(D(limit), "central_obesity", WAIST_RAISED),))
         for sex, limit in ((Sex.MALE, men), (Sex.FEMALE, women))
     }
 

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.client import Sex
 from core.references.boundaries import WAIST_RAISED, WAIST_TOP_BAND
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -24,7 +24,9 @@ YOUNGEST = 18
 
 
 def _bands(raised: int, top: int) -> Ladder:
-    return Ladder(SOURCE, "low", (Step(D(raised), "high", WAIST_RAISED), Step(D(top), "very_high", WAIST_TOP_BAND)))
+    return Ladder(
+        SOURCE, "low", (LadderStep(D(raised), "high", WAIST_RAISED), LadderStep(D(top), "very_high", WAIST_TOP_BAND))
+    )
 
 
 BY_SEX: dict[Sex, Ladder] = {Sex.MALE: _bands(94, 102), Sex.FEMALE: _bands(80, 88)}

@@ -10,7 +10,7 @@ from decimal import Decimal
 
 from core.client import Sex
 from core.references.boundaries import WAIST_RAISED, WAIST_TOP_BAND
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -29,8 +29,8 @@ YOUNGEST = 18
 
 def _bands(raised: int, top: int) -> Ladder:
     steps = (
-        Step(D(raised), "increased", WAIST_RAISED),
-        Step(D(top), "substantially_increased", WAIST_TOP_BAND),
+        LadderStep(D(raised), "increased", WAIST_RAISED),
+        LadderStep(D(top), "substantially_increased", WAIST_TOP_BAND),
     )
     return Ladder(SOURCE, "not_increased", steps)
 

@@ -37,7 +37,7 @@ STRENGTH_DAYS = 2  # a week, at least
 VIGOROUS_COUNTS = 2
 
 
-class Amount(IntEnum):
+class ActivityAmount(IntEnum):
     """Of the vital sign: 0 inactive, 1-149 some, 150 and over meets; over 300 the guideline speaks of more
     benefit.
     """
@@ -57,13 +57,13 @@ def equivalent(moderate: Decimal, vigorous: Decimal = Decimal(0)) -> Decimal:
     return moderate + VIGOROUS_COUNTS * vigorous
 
 
-def amount(minutes: Decimal) -> Amount:
+def amount(minutes: Decimal) -> ActivityAmount:
     """The class of a week's moderate-equivalent minutes: 150 is enough, 300 is not yet more."""
     if minutes > MOST:
-        return Amount.MORE
+        return ActivityAmount.MORE
     if minutes >= LEAST:
-        return Amount.MEETS
-    return Amount.SOME if minutes > 0 else Amount.INACTIVE
+        return ActivityAmount.MEETS
+    return ActivityAmount.SOME if minutes > 0 else ActivityAmount.INACTIVE
 
 
 def enough_strength(days: Decimal) -> bool:

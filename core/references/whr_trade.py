@@ -10,7 +10,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Sex
-from core.references.ladder import Edge, Ladder, Step
+from core.references.ladder import Edge, Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -28,7 +28,7 @@ YOUNGEST = 18
 
 
 def _bands(moderate: str, high: str) -> Ladder:
-    steps = (Step(D(moderate), "moderate", Edge.ABOVE), Step(D(high), "high", Edge.ABOVE))
+    steps = (LadderStep(D(moderate), "moderate", Edge.ABOVE), LadderStep(D(high), "high", Edge.ABOVE))
     return Ladder(SOURCE, "low", steps)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.client import Sex
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -22,6 +22,6 @@ SOURCES = (SOURCE,)
 YOUNGEST = 18
 
 BY_SEX: dict[Sex, Ladder] = {
-    Sex.MALE: Ladder(SOURCE, "not_increased", (Step(D("0.90"), "substantially_increased"),)),
-    Sex.FEMALE: Ladder(SOURCE, "not_increased", (Step(D("0.85"), "substantially_increased"),)),
+    Sex.MALE: Ladder(SOURCE, "not_increased", (LadderStep(D("0.90"), "substantially_increased"),)),
+    Sex.FEMALE: Ladder(SOURCE, "not_increased", (LadderStep(D("0.85"), "substantially_increased"),)),
 }

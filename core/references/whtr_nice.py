@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.references.boundaries import WAIST_TO_HEIGHT
-from core.references.ladder import Ladder, Step
+from core.references.ladder import Ladder, LadderStep
 from core.sources import Seen, Source
 
 D = Decimal
@@ -27,8 +27,8 @@ BANDS = Ladder(
     SOURCE,
     "below_named_bands",
     (
-        Step(LOWEST, "healthy"),
-        Step(D("0.5"), "increased", WAIST_TO_HEIGHT),
-        Step(D("0.6"), "high", WAIST_TO_HEIGHT),
+        LadderStep(LOWEST, "healthy"),
+        LadderStep(D("0.5"), "increased", WAIST_TO_HEIGHT),
+        LadderStep(D("0.6"), "high", WAIST_TO_HEIGHT),
     ),
 )

@@ -11,12 +11,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from core.language import Lexicon, Role, lexicon_of, plain
+from core.language import Lexicon, WordRole, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.cache import memoized
 from core.language.tokens import Token, tokens
 from core.measures.measure import Measure, Misunderstood, Understood, Why
-from core.measures.parsing import mile
 from core.quantity import FACTOR, Dimension, Unit, convertible
 
 _ONE_NUMBER = re.compile(r"\s*\d{1,6}(?:[.,]\d{1,3})?\s*", re.ASCII)
@@ -99,7 +98,7 @@ def _pieces(toks: Sequence[Token]) -> list[_Piece]:
     pieces: list[_Piece] = []
     start = 0
     for i, token in enumerate(toks):
-        if token.text in _CUTS or token.has(Role.AND):
+        if token.text in _CUTS or token.has(WordRole.AND):
             if i > start:
                 pieces += _by_names(toks, start, i - 1)
             start = i + 1
@@ -140,7 +139,7 @@ def _piece(toks: Sequence[Token], first: int, last: int) -> _Piece:
     numbers = [i for i in inside if _is_number(toks, i)]
     named = sorted(toks[names[0]].entry.measures)[0] if names else ""
     rest = [toks[i] for i in inside if i not in names]
-    only = bool(names) and not numbers and all(t.has(Role.FILLER) or not t.word for t in rest)
+    only = bool(names) and not numbers and all(t.has(WordRole.FILLER) or not t.word for t in rest)
     return _Piece(first, last, numbers, named, only)
 
 
@@ -148,7 +147,7 @@ def _is_number(toks: Sequence[Token], i: int) -> bool:
     token = toks[i]
     if token.clock:
         return True
-    if token.has(Role.NOTHING) and token.entry.number is None:
+    if token.has(WordRole.NOTHING) and token.entry.number is None:
         return False
     return token.entry.number is not None and not token.entry.weak
 
@@ -189,14 +188,7 @@ def _before(pieces: Sequence[_Piece], piece: _Piece, key: str) -> str:
 
 
 def _named(key: str, asked: Measure | None) -> str:
-    if key == "resting_heart_rate" and asked is not None and _takes_pulse(asked):
-        return asked.key
-    return key
-
-
-def _takes_pulse(measure: Measure) -> bool:
-    """A timed walk whose second value is the pulse at its end."""
-    return measure.understand is mile
+    return asked.key if asked is not None and key == asked.second_called else key
 
 
 def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure], asked: Measure | None) -> str:
@@ -205,12 +197,13 @@ def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure],
     units = tuple(dict.fromkeys(h.unit for h in found if h.unit is not None))
     bare = any(h.bare for h in found) or not found
     pair = _is_pressure(toks[piece.first : piece.last + 1])
-    if asked is not None and asked.unit is not Unit.MILLIMETRE_OF_MERCURY and pair and "blood_pressure" in known:
-        return "blood_pressure"
+    pressure = next((k for k, m in known.items() if m.unit is Unit.MILLIMETRE_OF_MERCURY), None)
+    if asked is not None and asked.unit is not Unit.MILLIMETRE_OF_MERCURY and pair and pressure is not None:
+        return pressure
     if asked is not None and (bare or any(_fits(asked, u) for u in units)):
         return asked.key
-    if pair and "blood_pressure" in known:
-        return "blood_pressure"
+    if pair and pressure is not None:
+        return pressure
     for unit in units:
         if unit in FACTOR and FACTOR[unit][0] is Dimension.TIME:
             continue  # minutes and seconds say too little: "128/82 after 5 min of rest"
@@ -229,7 +222,7 @@ def _fits(asked: Measure, unit: Unit) -> bool:
         return True
     if asked.unit is Unit.BEATS_PER_MINUTE:
         return unit in (Unit.SECOND, Unit.MINUTE)
-    if _takes_pulse(asked):
+    if asked.second_called:
         return unit in (Unit.BEATS_PER_MINUTE, Unit.SECOND)
     both = {Unit.REPETITION, Unit.SESSION, Unit.DAY}
     return unit in both and asked.unit in both | {Unit.MINUTE, Unit.SECOND}
@@ -263,21 +256,24 @@ def correction(text: str, words: Lexicon) -> str | None:
     numbers = [i for i in range(len(toks)) if _is_number(toks, i)]
     if not numbers or len(toks) > 40:
         return None
-    meant = [i for i, t in enumerate(toks) if t.has(Role.MEANT) and i < numbers[-1]]
+    meant = [i for i, t in enumerate(toks) if t.has(WordRole.MEANT) and i < numbers[-1]]
     if meant:
         return folded[toks[meant[-1] + 1].start :].lstrip(" :,-")
-    if len(toks) <= 6 and len(numbers) == 1 and any(t.has(Role.MEANT) for t in toks[numbers[0] + 1 :]):
+    if len(toks) <= 6 and len(numbers) == 1 and any(t.has(WordRole.MEANT) for t in toks[numbers[0] + 1 :]):
         return folded[toks[_back(toks, numbers[0])].start :]  # "82.6 instead"
-    if toks[0].has(Role.SORRY) or toks[0].text == "*":
+    if toks[0].has(WordRole.SORRY) or toks[0].text == "*":
         for token in toks[1 : numbers[0]]:
             if token.word and not (
-                token.has(Role.SORRY) or token.has(Role.FILLER) or token.has(Role.NOT) or token.entry.measures
+                token.has(WordRole.SORRY)
+                or token.has(WordRole.FILLER)
+                or token.has(WordRole.NOT)
+                or token.entry.measures
             ):
                 return None
-        if numbers[0] > 0 and len(numbers) > 1 and toks[numbers[0] - 1].has(Role.NOT):
+        if numbers[0] > 0 and len(numbers) > 1 and toks[numbers[0] - 1].has(WordRole.NOT):
             return folded[toks[numbers[1]].start :]
         return folded[toks[_back(toks, numbers[0])].start :]
-    if numbers[0] > 0 and toks[numbers[0] - 1].has(Role.NOT) and len(numbers) > 1:
+    if numbers[0] > 0 and toks[numbers[0] - 1].has(WordRole.NOT) and len(numbers) > 1:
         return folded[toks[numbers[1]].start :]
     return None
 

@@ -13,7 +13,7 @@ from decimal import Decimal
 from enum import StrEnum
 
 from core.client import Profile
-from core.measures.measure import Bounds, Measure, Understood
+from core.measures.measure import BodySize, Bounds, Measure, Understood
 from core.quantity import FACTOR, Dimension, Range, Unit, convert
 from core.reading import Reading
 
@@ -24,7 +24,7 @@ LARGEST = D(10) ** 9
 SAME_NUMBER = D("0.005")  # ours: a weight that equals the stature in figures is the wrong field
 
 
-class Kind(StrEnum):
+class DoubtKind(StrEnum):
     IMPOSSIBLE = "impossible"  # outside `Bounds.possible`: never stored
     UNUSUAL = "unusual"
     JUMP = "jump"  # far from the client's own last reading
@@ -40,7 +40,7 @@ class Kind(StrEnum):
 class Doubt:
     """kind: why we ask.  meant: the likely meaning; None when there is no guess."""
 
-    kind: Kind
+    kind: DoubtKind
     meant: Understood | None = None
 
 
@@ -52,7 +52,7 @@ def doubt(measure: Measure, understood: Understood, last: Reading | None, profil
     """
     bounds = measure.bounds
     if not _countable(understood):
-        return Doubt(Kind.IMPOSSIBLE)
+        return Doubt(DoubtKind.IMPOSSIBLE)
     lower = understood.second if measure.unit is Unit.MILLIMETRE_OF_MERCURY else None
     if lower is not None and lower >= understood.value:
         return _swapped(bounds, understood, lower)
@@ -68,8 +68,8 @@ def doubt(measure: Measure, understood: Understood, last: Reading | None, profil
     if meant is not None:
         return meant
     if not possible:
-        return Doubt(Kind.IMPOSSIBLE)
-    return Doubt(Kind.JUMP if jumps and usual else Kind.UNUSUAL)
+        return Doubt(DoubtKind.IMPOSSIBLE)
+    return Doubt(DoubtKind.JUMP if jumps and usual else DoubtKind.UNUSUAL)
 
 
 def _countable(understood: Understood) -> bool:
@@ -84,7 +84,7 @@ def _within(understood: Understood, first: Range, second: Range | None) -> bool:
 
 def _fits_stature(measure: Measure, understood: Understood, profile: Profile) -> bool:
     """Whether a weight and the stature on file make a body mass index people have; 13 to 65 kg/m2 is ours."""
-    if measure.key != "weight" or profile.stature is None or profile.stature <= 0:
+    if measure.body is not BodySize.WEIGHT or profile.stature is None or profile.stature <= 0:
         return True
     metres = profile.stature / 100
     return D(13) <= understood.value / (metres * metres) <= D(65)
@@ -111,18 +111,18 @@ def _swapped(bounds: Bounds, understood: Understood, lower: Decimal) -> Doubt:
     """The lower pressure is never the larger number (worked example W63): an entry error, asked back."""
     meant = replace(understood, value=lower, second=understood.value)
     if lower == understood.value or not _within(meant, bounds.possible, bounds.second_possible):
-        return Doubt(Kind.IMPOSSIBLE)
-    return Doubt(Kind.SYSTOLIC_DIASTOLIC_SWAPPED, meant)
+        return Doubt(DoubtKind.IMPOSSIBLE)
+    return Doubt(DoubtKind.SYSTOLIC_DIASTOLIC_SWAPPED, meant)
 
 
 def _other_field(measure: Measure, understood: Understood, last: Reading | None, profile: Profile) -> Doubt | None:
     """A bare weight that reads like the stature on file; a stature that only a weight would be."""
     if understood.said_unit:
         return None
-    if measure.key == "weight" and profile.stature is not None:
+    if measure.body is BodySize.WEIGHT and profile.stature is not None:
         likely = last is not None and _near(understood.value, last.value)
         if not likely and abs(understood.value - profile.stature) <= SAME_NUMBER * profile.stature:
-            return Doubt(Kind.WEIGHT_FOR_HEIGHT)
+            return Doubt(DoubtKind.WEIGHT_FOR_HEIGHT)
     return None
 
 
@@ -143,23 +143,23 @@ def _meant(measure: Measure, understood: Understood, last: Reading | None, profi
 
 def _slips(
     measure: Measure, understood: Understood, last: Reading | None
-) -> Iterator[tuple[Kind, Decimal | Understood]]:
+) -> Iterator[tuple[DoubtKind, Decimal | Understood]]:
     value = understood.value
     usual = measure.bounds.usual
     if understood.second is not None:  # "12/8" is said for 120/80 where centimetres of mercury are in use
-        yield Kind.SLIPPED_POINT, replace(understood, value=value * 10, second=understood.second * 10)
+        yield DoubtKind.SLIPPED_POINT, replace(understood, value=value * 10, second=understood.second * 10)
     if not understood.said_unit:
-        yield from ((Kind.WRONG_UNIT, m) for m in _in_other_units(measure, understood, last))
+        yield from ((DoubtKind.WRONG_UNIT, m) for m in _in_other_units(measure, understood, last))
     if value not in usual or last is not None:
         for scale in (D("0.1"), D("0.01"), D(10), D(100)):
             if measure.places > 0 or scale > 1 or value % 10 == 0:
-                yield Kind.SLIPPED_POINT, value * scale
+                yield DoubtKind.SLIPPED_POINT, value * scale
     if (last is not None and not understood.said_unit) or (last is not None and understood.unit is measure.unit):
-        yield from ((Kind.SWAPPED_DIGITS, v) for v in _two_digits_swapped(value))
+        yield from ((DoubtKind.SWAPPED_DIGITS, v) for v in _two_digits_swapped(value))
     if measure.unit is Unit.BEATS_PER_MINUTE and understood.window is None:
         for window in (15, 30):
             rate = value * 60 / window
-            yield Kind.BEATS_COUNTED, replace(understood, value=rate, window=window, said_unit=True)
+            yield DoubtKind.BEATS_COUNTED, replace(understood, value=rate, window=window, said_unit=True)
 
 
 def _in_other_units(measure: Measure, understood: Understood, last: Reading | None) -> Iterator[Understood]:

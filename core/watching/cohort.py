@@ -23,7 +23,7 @@ from enum import StrEnum
 from core.care import Slot
 from core.judging.trend import t_quantile
 from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.measure import Kind
+from core.measures.measure import MeasureKind
 from core.quantity import Unit, half_up
 from core.reading import Reading
 from core.schedule import daytime, instant
@@ -57,7 +57,7 @@ _NOT_PAIRED = frozenset({"blood_pressure", "walk_mile", "own_question", "height"
 EVERY_MEASURE = tuple(
     key
     for key in dict.fromkeys((*CHECK_IN_ORDER, *MEASURES))
-    if MEASURES[key].kind not in (Kind.DERIVED, Kind.ACTIVITY) and key not in _NOT_PAIRED
+    if MEASURES[key].kind not in (MeasureKind.DERIVED, MeasureKind.ACTIVITY) and key not in _NOT_PAIRED
 )
 ENERGY_ONLY = ("energy",)
 
@@ -112,32 +112,32 @@ class Task(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class CohortTask:
     at: datetime
     task: Task
     number: int  # of the check-in
 
 
-def jobs(terms: Terms, zone: tzinfo) -> tuple[Job, ...]:
+def jobs(terms: Terms, zone: tzinfo) -> tuple[CohortTask, ...]:
     """Return everything a cohort has to do, in order."""
     at = terms.slot.at
     told = tuple(
-        Job(
+        CohortTask(
             daytime(instant(terms.check_in(n) + TOLD_AFTER, at, zone), zone),
             Task.CLOSE if n == terms.weeks else Task.WEEK,
             n,
         )
         for n in range(terms.weeks + 1)
     )
-    return (Job(daytime(instant(terms.first, at, zone), zone), Task.START, 0), *told)
+    return (CohortTask(daytime(instant(terms.first, at, zone), zone), Task.START, 0), *told)
 
 
-def next_job(terms: Terms, zone: tzinfo, after: datetime) -> Job | None:
+def next_job(terms: Terms, zone: tzinfo, after: datetime) -> CohortTask | None:
     """Return the first job after an instant; None when all is done."""
     return next((job for job in jobs(terms, zone) if job.at > after), None)
 
 
-def jobs_due(terms: Terms, zone: tzinfo, since: datetime, now: datetime) -> tuple[Job, ...]:
+def jobs_due(terms: Terms, zone: tzinfo, since: datetime, now: datetime) -> tuple[CohortTask, ...]:
     """Return the jobs from one instant (included) to another (included), in order."""
     return tuple(job for job in jobs(terms, zone) if since <= job.at <= now)
 
@@ -184,7 +184,7 @@ class Participant:
 
 
 @dataclass(frozen=True, slots=True)
-class Week:
+class CohortWeek:
     """Figures of one check-in. number: 0 is the start.
 
     asked, kept: people whose check-in was asked, and kept.  people: who told something of what is counted.
@@ -203,14 +203,14 @@ class Week:
         return self.asked >= LEAST_PEOPLE
 
 
-def week(terms: Terms, people: Iterable[Participant], number: int) -> Week:
+def week(terms: Terms, people: Iterable[Participant], number: int) -> CohortWeek:
     """Add up one check-in. Activity at check-in 0 is of the time before, and is left out."""
     everybody = tuple(people)
     kept = [outcome for p in everybody if (outcome := p.kept(terms).get(number)) is not None]
     if terms.counts is Counted.CHECK_INS:
-        return Week(number, len(kept), sum(kept), len(kept), sum(kept) if len(kept) >= LEAST_PEOPLE else None)
+        return CohortWeek(number, len(kept), sum(kept), len(kept), sum(kept) if len(kept) >= LEAST_PEOPLE else None)
     told = _told(terms, everybody, MEASURE_OF[terms.counts], (number,))
-    return Week(number, len(kept), sum(kept), len(told), _pooled(told))
+    return CohortWeek(number, len(kept), sum(kept), len(told), _pooled(told))
 
 
 def _told(terms: Terms, people: Iterable[Participant], measure: str, numbers: Sequence[int]) -> list[Decimal]:
@@ -229,7 +229,7 @@ def _pooled(each: Sequence[Decimal]) -> int | None:
     return int(half_up(sum(each, D(0)), 0)) if len(each) >= LEAST_PEOPLE else None
 
 
-def together(weeks: Iterable[Week]) -> int:
+def together(weeks: Iterable[CohortWeek]) -> int:
     """The total of the figures that were shown: so it says nothing that they did not."""
     return sum(w.total for w in weeks if w.total is not None)
 
@@ -291,7 +291,7 @@ class Closing:
     stayed: int
     asked: int
     kept: int
-    attendance: tuple[Week, ...]
+    attendance: tuple[CohortWeek, ...]
     sums: tuple[Sum, ...]
     changes: tuple[Paired | TooFew, ...]
 
@@ -305,7 +305,7 @@ def closing(
     name: str,
     terms: Terms,
     people: Sequence[Participant],
-    shown: Sequence[Week],
+    shown: Sequence[CohortWeek],
     measures: Sequence[str] = ENERGY_ONLY,
 ) -> Closing:
     """Close a cohort.
@@ -329,7 +329,7 @@ def closing(
     )
 
 
-def _sum(terms: Terms, people: Sequence[Participant], shown: Sequence[Week], counts: Counted) -> Sum:
+def _sum(terms: Terms, people: Sequence[Participant], shown: Sequence[CohortWeek], counts: Counted) -> Sum:
     told = _told(terms, people, MEASURE_OF[counts], range(terms.weeks + 1))
     if counts is terms.counts:
         return Sum(counts, len(told), together(shown) if any(w.total is not None for w in shown) else None)

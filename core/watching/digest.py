@@ -21,7 +21,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time, timedelta, tzinfo
 from decimal import Decimal
 
-from core.judging.chart_data import PressureWeek, RatingLine, Trend
+from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 from core.schedule import instant
 from core.watching.flags import Code, Flag, Severity
 
@@ -78,7 +78,7 @@ class CaseRow:
 
 
 @dataclass(frozen=True, slots=True)
-class Entry:
+class DigestEntry:
     """One client in a digest, and the flags that put them there, gravest first."""
 
     client_id: int
@@ -98,10 +98,10 @@ class Digest:
     left_out: how many entries had no room.  brief: evidence is left out, so that every urgent one has room."""
 
     day: date
-    needs: tuple[Entry, ...] = ()
-    changes: tuple[Entry, ...] = ()
-    quiet: tuple[Entry, ...] = ()
-    unreachable: tuple[Entry, ...] = ()
+    needs: tuple[DigestEntry, ...] = ()
+    changes: tuple[DigestEntry, ...] = ()
+    quiet: tuple[DigestEntry, ...] = ()
+    unreachable: tuple[DigestEntry, ...] = ()
     paused: tuple[tuple[str, date], ...] = ()
     asked: int = 0
     kept: int = 0
@@ -121,7 +121,7 @@ class Digest:
         return tuple(dict.fromkeys(f.id for e in self.entries for f in e.flags))
 
     @property
-    def entries(self) -> tuple[Entry, ...]:
+    def entries(self) -> tuple[DigestEntry, ...]:
         """Every entry, in the order they stand."""
         return (*self.needs, *self.changes, *self.quiet, *self.unreachable)
 
@@ -132,15 +132,15 @@ class Panel:
 
     name: str
     code: str
-    picture: Trend | RatingLine | PressureWeek
+    picture: TrendChart | RatingLine | PressureWeekChart
 
 
 @dataclass(frozen=True, slots=True)
 class _Parts:
-    needs: list[Entry] = field(default_factory=list)
-    changes: list[Entry] = field(default_factory=list)
-    quiet: list[Entry] = field(default_factory=list)
-    unreachable: list[Entry] = field(default_factory=list)
+    needs: list[DigestEntry] = field(default_factory=list)
+    changes: list[DigestEntry] = field(default_factory=list)
+    quiet: list[DigestEntry] = field(default_factory=list)
+    unreachable: list[DigestEntry] = field(default_factory=list)
 
 
 def digest(rows: tuple[CaseRow, ...], day: date) -> Digest:
@@ -152,7 +152,7 @@ def digest(rows: tuple[CaseRow, ...], day: date) -> Digest:
             (parts.needs, parts.changes, parts.quiet, parts.unreachable), _sorted_out(row), strict=True
         ):
             if flags:
-                part.append(Entry(row.client_id, row.name, flags))
+                part.append(DigestEntry(row.client_id, row.name, flags))
     named = {e.client_id for part in (parts.needs, parts.changes, parts.quiet, parts.unreachable) for e in part}
     return Digest(
         day=day,
@@ -182,7 +182,7 @@ def _worst_first(flag: FlagFact) -> tuple[int, bool, datetime]:
     return GRAVITY[Severity(flag.severity)], flag.seen, flag.since
 
 
-def _entry_order(entry: Entry) -> tuple[tuple[int, bool, datetime], str]:
+def _entry_order(entry: DigestEntry) -> tuple[tuple[int, bool, datetime], str]:
     return _worst_first(entry.flags[0]), entry.name
 
 
@@ -229,13 +229,13 @@ def fitted(whole: Digest, length: Callable[[Digest], int], room: int = ROOM) -> 
     return _only(replace(short, brief=True), order, 0)
 
 
-def _by_weight(whole: Digest) -> tuple[tuple[str, Entry], ...]:
+def _by_weight(whole: Digest) -> tuple[tuple[str, DigestEntry], ...]:
     """Every entry with its part, the ones to keep first."""
     parts = ("needs", "changes", "quiet", "unreachable")
     every = [(part, entry) for part in parts for entry in getattr(whole, part)]
     place = {part: n for n, part in enumerate(parts)}
 
-    def order(item: tuple[str, Entry]) -> tuple[bool, int, int, bool]:
+    def order(item: tuple[str, DigestEntry]) -> tuple[bool, int, int, bool]:
         part, entry = item
         gravity = min(GRAVITY[Severity(f.severity)] for f in entry.flags)
         return not entry.urgent, gravity, place[part], all(f.seen for f in entry.flags)
@@ -243,10 +243,10 @@ def _by_weight(whole: Digest) -> tuple[tuple[str, Entry], ...]:
     return tuple(sorted(every, key=order))
 
 
-def _only(whole: Digest, order: tuple[tuple[str, Entry], ...], keep: int) -> Digest:
+def _only(whole: Digest, order: tuple[tuple[str, DigestEntry], ...], keep: int) -> Digest:
     kept = set(order[:keep])
 
-    def part(name: str) -> tuple[Entry, ...]:
+    def part(name: str) -> tuple[DigestEntry, ...]:
         return tuple(e for e in getattr(whole, name) if (name, e) in kept)
 
     return replace(

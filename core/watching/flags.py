@@ -63,7 +63,7 @@ class Code(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
+class FlagRule:
     """One row of the table. when: the rule in words, for the reader of this table. evidence: names of what is
     shown.
     """
@@ -74,123 +74,123 @@ class Rule:
     clears: Clears
 
 
-RULES: dict[Code, Rule] = {
-    Code.BP_SEVERE: Rule(
+RULES: dict[Code, FlagRule] = {
+    Code.BP_SEVERE: FlagRule(
         Severity.URGENT,
         "one reading from 180 or from 120 up (160 or 110 in pregnancy); asked again in five minutes",
-        ("systolic", "diastolic"),
+        ("systolic", "diastolic", "caution"),
         Clears.NEXT_READING,
     ),
-    Code.BP_SEVERE_REPEATED: Rule(
+    Code.BP_SEVERE_REPEATED: FlagRule(
         Severity.URGENT,
         "the reading before this one, within a day, was severe as well",
-        ("systolic", "diastolic", "before_systolic", "before_diastolic"),
+        ("systolic", "diastolic", "before_systolic", "before_diastolic", "caution"),
         Clears.BY_COACH,
     ),
-    Code.BP_HIGH_MEAN: Rule(
+    Code.BP_HIGH_MEAN: FlagRule(
         Severity.THIS_WEEK,
         "the mean of a home series is at or above 135 or 85; over the age of 80, 145 or 85",
         ("systolic", "diastolic", "days", "band"),
         Clears.NEXT_READING,
     ),
-    Code.BP_LOW: Rule(
+    Code.BP_LOW: FlagRule(
         Severity.THIS_WEEK,
         "below 90 or 60 together with dizziness or fainting; a low reading alone is no flag",
         ("systolic", "diastolic", "symptom"),
         Clears.NEXT_READING,
     ),
-    Code.PULSE_FAST: Rule(
+    Code.PULSE_FAST: FlagRule(
         Severity.URGENT, "a resting pulse above 120; a repeat is asked for", ("rate",), Clears.NEXT_READING
     ),
-    Code.PULSE_SLOW: Rule(
+    Code.PULSE_SLOW: FlagRule(
         Severity.URGENT, "a resting pulse below 40; a repeat is asked for", ("rate",), Clears.NEXT_READING
     ),
-    Code.FAST_GAIN: Rule(
+    Code.FAST_GAIN: FlagRule(
         Severity.URGENT,
         "directed weighing only: 1.36 kg in a day, more than 2 kg in three, or more than 2.27 kg in seven",
         ("gain", "days", "from", "to"),
         Clears.BY_COACH,
     ),
-    Code.UNPLANNED_LOSS_OVER_5: Rule(
+    Code.UNPLANNED_LOSS_OVER_5: FlagRule(
         Severity.THIS_WEEK,
         "5 % or more below the highest official weight of the last twelve months, when no loss was agreed",
         ("percent", "from", "to", "since"),
         Clears.NEXT_READING,
     ),
-    Code.MUST_MEDIUM: Rule(
+    Code.MUST_MEDIUM: FlagRule(
         Severity.NOTE,
         "one MUST point: body mass index 18.5 to 20, or 5 to 10 % lost unplanned within six months",
         ("points", "bmi", "percent"),
         Clears.NEXT_READING,
     ),
-    Code.MUST_HIGH: Rule(
+    Code.MUST_HIGH: FlagRule(
         Severity.THIS_WEEK,
         "two MUST points or more; agreed loss counts as well once the body mass index is 20 or less",
         ("points", "bmi", "percent"),
         Clears.NEXT_READING,
     ),
-    Code.FALLS_RISK: Rule(
+    Code.FALLS_RISK: FlagRule(
         Severity.THIS_WEEK,
         "chair stands, timed up and go or heel-to-toe stance on the risk side of the CDC limit for the age",
         ("value", "band", "source"),
         Clears.NEXT_READING,
     ),
-    Code.CHANGE_BETTER_CONFIRMED: Rule(
+    Code.CHANGE_BETTER_CONFIRMED: FlagRule(
         Severity.NOTE,
         "better beyond error at two retests in a row, and firm",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
     ),
-    Code.CHANGE_WORSE_CONFIRMED: Rule(
+    Code.CHANGE_WORSE_CONFIRMED: FlagRule(
         Severity.THIS_WEEK,
         "worse beyond error at two retests in a row, and firm",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
     ),
-    Code.CHANGE_CONFIRMED: Rule(
+    Code.CHANGE_CONFIRMED: FlagRule(
         Severity.NOTE,
         "the same, on a measure where neither direction is better",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
     ),
-    Code.CHANGE_WORSE_LARGE: Rule(
+    Code.CHANGE_WORSE_LARGE: FlagRule(
         Severity.NOTE,
         "one worsening beyond MDC99: not yet confirmed, but a person may want to ask",
         ("difference", "mdc95", "baseline", "since"),
         Clears.NEXT_READING,
     ),
-    Code.ENERGY_FALLING: Rule(
+    Code.ENERGY_FALLING: FlagRule(
         Severity.THIS_WEEK,
         "two check-ins in a row at least 2 points under the mean of the four weeks before them",
         ("rating", "before", "mean"),
         Clears.NEXT_READING,
     ),
-    Code.WEIGHING_OFTEN: Rule(
+    Code.WEIGHING_OFTEN: FlagRule(
         Severity.NOTE,
         "a third early weighing within 14 days, or two in one day",
         ("count",),
         Clears.FOUR_QUIET_WEEKS,
     ),
-    Code.MISSED_CHECK_INS: Rule(
+    Code.MISSED_CHECK_INS: FlagRule(
         Severity.THIS_WEEK, "two slots in a row without any answer", ("missed",), Clears.ANSWERED
     ),
-    Code.SYMPTOM_REPORTED: Rule(
+    Code.SYMPTOM_REPORTED: FlagRule(
         Severity.URGENT, "a yes to a sign at the gate before a function test", ("sign",), Clears.BY_COACH
     ),
-    Code.RED_FLAG_WORDS: Rule(
+    Code.RED_FLAG_WORDS: FlagRule(
         Severity.URGENT,
         "words that call for help now, today, or for rest",
         ("level", "sign"),
         Clears.BY_COACH,
     ),
-    Code.IDENTICAL_VALUES: Rule(
+    Code.IDENTICAL_VALUES: FlagRule(
         Severity.NOTE,
         "so many equal values in a row that day-to-day swing would do it less than once in a thousand runs",
         ("value", "times"),
         Clears.NEXT_READING,
     ),
-    Code.UNREACHABLE: Rule(Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD),
-    Code.WANTS_COACH: Rule(Severity.THIS_WEEK, "asked for a word", (), Clears.BY_COACH),
+    Code.UNREACHABLE: FlagRule(Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD),
+    Code.WANTS_COACH: FlagRule(Severity.THIS_WEEK, "asked for a word", (), Clears.BY_COACH),
 }
 
 
@@ -214,11 +214,11 @@ class Agreed:
     directed_weighing: a clinician asked for it.  loss_is_planned: losing weight is a goal, set by either.
     """
 
-    directed_weighing: bool = False
-    loss_is_planned: bool = False
+    directed_weighing: bool
+    loss_is_planned: bool
 
 
-NOTHING_AGREED = Agreed()
+NOTHING_AGREED = Agreed(directed_weighing=False, loss_is_planned=False)
 
 
 def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence: str | Decimal) -> Flag:
@@ -240,7 +240,7 @@ MISSED_SLOTS = 2
 
 
 @dataclass(frozen=True, slots=True)
-class Week:
+class ClientWeek:
     """What is known of a client at the end of a week.
 
     missed: slots in a row without an answer; slots we never asked do not count.  early_weighings: within 14
@@ -254,7 +254,7 @@ class Week:
     paused: bool = False
 
 
-def flags_of_week(week: Week, now: datetime) -> tuple[Flag, ...]:
+def flags_of_week(week: ClientWeek, now: datetime) -> tuple[Flag, ...]:
     """Silence, unreachability and frequent weighing. A client who paused is not missing."""
     found = []
     if week.missed >= MISSED_SLOTS and not week.paused:
@@ -267,7 +267,7 @@ def flags_of_week(week: Week, now: datetime) -> tuple[Flag, ...]:
 
 
 @dataclass(frozen=True, slots=True)
-class Later:
+class WhatFollowed:
     """What happened after a flag, as far as it can clear one.
 
     read_at: the newest assessed reading of the flag's measure; raised: the codes that reading raised.
@@ -285,7 +285,7 @@ class Later:
 QUIET = timedelta(days=28)
 
 
-def cleared(code: Code, since: datetime, later: Later, now: datetime) -> bool:
+def cleared(code: Code, since: datetime, later: WhatFollowed, now: datetime) -> bool:
     """Say whether an open flag of `code`, open since an instant, has cleared by itself."""
     match RULES[code].clears:
         case Clears.NEXT_READING:

@@ -6,7 +6,8 @@ The table of all codes, with the rules in words, is in `core.watching.flags`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import UTC, timedelta, tzinfo
+from dataclasses import dataclass
+from datetime import timedelta, tzinfo
 from decimal import Decimal
 from itertools import takewhile
 from math import log, pi, sqrt
@@ -14,13 +15,14 @@ from math import log, pi, sqrt
 from core.client import Caution, Profile
 from core.judging.assess import Assessment
 from core.judging.change import Change, Strength, variance
-from core.measures.home_bp_series import Level, SeriesMean, day_of, diastolic, repeat_required
-from core.measures.measure import Kind, Measure, Score
+from core.measures.blood_pressure import mean_limits
+from core.measures.home_bp_series import SeriesMean, day_of
+from core.measures.measure import AlarmKind, BodySize, Measure, MeasureKind, ReadingAlarm, Score
 from core.quantity import Unit, convert, convertible
 from core.reading import Reading
-from core.references import bp_nhs_over_80, bp_nice_home, fast_gain, must, rhr_adult_range, unplanned_loss
+from core.references import fast_gain, must, unplanned_loss
 from core.reliability import counting_step, mean
-from core.watching.flags import NOTHING_AGREED, Agreed, Code, Flag, flag
+from core.watching.flags import Agreed, Code, Flag, flag
 
 D = Decimal
 
@@ -35,8 +37,7 @@ FALLS_BANDS = frozenset(
         ("four_stage_balance_cdc", "raised_risk"),
     }
 )
-ENERGY_FALL = D(2)  # points: the usual important difference of a 0-10 rating
-_TOP_RATING = D(10)  # no mean is higher
+TOP_RATING = D(10)  # no mean is higher
 ENERGY_WINDOW = timedelta(days=28)
 ENERGY_FEWEST = 3  # ratings that make a mean worth falling from (ours)
 FEWEST_IDENTICAL = 4
@@ -44,14 +45,31 @@ UNLIKELY = 0.001
 _MUST_IS_QUIET_FROM = D(21)  # kg/m2: points end at 20, after rounding
 
 
+@dataclass(frozen=True, slots=True)
+class AlarmCodes:
+    """The flags of an alarm: at once, only with a symptom, and when the reading before it alarmed alike."""
+
+    at_once: Code | None = None
+    with_symptom: Code | None = None
+    again: Code | None = None
+
+
+ALARM_CODES: dict[AlarmKind, AlarmCodes] = {
+    AlarmKind.SEVERE_PRESSURE: AlarmCodes(at_once=Code.BP_SEVERE, again=Code.BP_SEVERE_REPEATED),
+    AlarmKind.LOW_PRESSURE: AlarmCodes(with_symptom=Code.BP_LOW),
+    AlarmKind.FAST_PULSE: AlarmCodes(at_once=Code.PULSE_FAST),
+    AlarmKind.SLOW_PULSE: AlarmCodes(at_once=Code.PULSE_SLOW),
+}
+
+
 def flags_of_reading(
     measure: Measure,
     assessment: Assessment,
     history: Sequence[Reading],
     profile: Profile,
-    agreed: Agreed = NOTHING_AGREED,
+    agreed: Agreed,
     *,
-    zone: tzinfo = UTC,
+    zone: tzinfo,
     run: int | None = None,
 ) -> tuple[Flag, ...]:
     """Every flag this reading raises, by the table's order within each subject.
@@ -65,57 +83,48 @@ def flags_of_reading(
         history = [r for r in history if r.taken_at < at and r.counts]
     before = history
     found: list[Flag] = []
-    if measure.key == "blood_pressure":
-        found.extend(_of_pressure(assessment, before, profile))
-    elif measure.key == "resting_heart_rate":
-        found.extend(_of_pulse(assessment.reading))
-    elif measure.key == "weight":
+    found.extend(_of_alarm(measure, assessment.reading, before, profile))
+    if isinstance(assessment.series, SeriesMean):
+        found.extend(_of_series(assessment.series, assessment.reading, profile))
+    if measure.body is BodySize.WEIGHT:
         found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
-    elif measure.key == "energy":
-        found.extend(_of_energy(assessment.reading, before))
-    if measure.kind is Kind.FUNCTION:
+    if measure.fall is not None:
+        found.extend(_of_fall(assessment.reading, before, measure.fall))
+    if measure.kind is MeasureKind.FUNCTION:
         found.extend(_of_falls(assessment))
-    if verdict is not None and verdict.beyond_error and measure.kind is not Kind.DERIVED:
+    if verdict is not None and verdict.beyond_error and measure.kind is not MeasureKind.DERIVED:
         found.extend(_of_change(assessment))  # a ratio would only repeat what its parts say
-    if measure.kind in (Kind.BODY, Kind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
+    if measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
         found.extend(_of_sameness(measure, assessment.reading, before, run))
     return tuple(found)
 
 
-def _of_pressure(assessment: Assessment, before: Sequence[Reading], profile: Profile) -> Iterator[Flag]:
-    now, since = assessment.reading, assessment.reading.taken_at
-    pregnant = Caution.PREGNANCY in profile.cautions
-    numbers = {"systolic": now.value, "diastolic": diastolic(now)}
-    found = repeat_required(now, pregnant=pregnant)
-    if found is Level.SEVERE:
-        yield flag(Code.BP_SEVERE, since, now.measure, **numbers)
-        last = before[-1] if before else None
-        if (
-            last is not None
-            and since - last.taken_at <= REPEAT_WITHIN
-            and repeat_required(last, pregnant=pregnant) is Level.SEVERE
-        ):
-            yield flag(
-                Code.BP_SEVERE_REPEATED,
-                last.taken_at,
-                now.measure,
-                **numbers,
-                before_systolic=last.value,
-                before_diastolic=diastolic(last),
-            )
-    elif found is Level.LOW:
-        for symptom in SYMPTOMS:
-            if symptom in now.conditions.notes:
-                yield flag(Code.BP_LOW, since, now.measure, **numbers, symptom=symptom)
-                break
-    if isinstance(assessment.series, SeriesMean):
-        yield from _of_series(assessment.series, now, profile)
+def _of_alarm(measure: Measure, now: Reading, before: Sequence[Reading], profile: Profile) -> Iterator[Flag]:
+    found = measure.alarm(now, profile)
+    if found is None:
+        return
+    codes, evidence = ALARM_CODES[found.kind], _evidence(found)
+    if codes.at_once is not None:
+        yield flag(codes.at_once, now.taken_at, now.measure, **evidence)
+    if codes.with_symptom is not None:
+        symptom = next((s for s in SYMPTOMS if s in now.conditions.notes), None)
+        if symptom is not None:
+            yield flag(codes.with_symptom, now.taken_at, now.measure, **evidence, symptom=symptom)
+    last = before[-1] if before else None
+    if codes.again is not None and last is not None and now.taken_at - last.taken_at <= REPEAT_WITHIN:
+        earlier = measure.alarm(last, profile)
+        if earlier is not None and earlier.kind is found.kind:
+            figures = {f"before_{name}": value for name, value in earlier.figures}
+            yield flag(codes.again, last.taken_at, now.measure, **evidence, **figures)
+
+
+def _evidence(found: ReadingAlarm) -> dict[str, str | Decimal]:
+    of_person: dict[str, str | Decimal] = {} if found.caution is None else {"caution": found.caution.value}
+    return {**dict(found.figures), **of_person}
 
 
 def _of_series(series: SeriesMean, now: Reading, profile: Profile) -> Iterator[Flag]:
-    age = profile.age_on(now.taken_at.date())
-    older = age is not None and age > bp_nhs_over_80.OVER
-    limits = bp_nhs_over_80.HOME if older else bp_nice_home.HOME
+    limits = mean_limits(profile.age_on(now.taken_at.date()), "nice")
     rank, band, _ = limits.place(series.systolic, series.diastolic)
     if rank:
         yield flag(
@@ -127,13 +136,6 @@ def _of_series(series: SeriesMean, now: Reading, profile: Profile) -> Iterator[F
             days=D(series.days),
             band=band,
         )
-
-
-def _of_pulse(now: Reading) -> Iterator[Flag]:
-    found = rhr_adult_range.seek_advice(now.value)
-    if found is not None:
-        code = {"fast": Code.PULSE_FAST, "slow": Code.PULSE_SLOW}[found]
-        yield flag(code, now.taken_at, now.measure, rate=now.value)
 
 
 def _of_weight(
@@ -207,19 +209,19 @@ def _must(now: Reading, half_year: Sequence[Reading], profile: Profile, agreed: 
         yield flag(code, now.taken_at, now.measure, points=D(points), **evidence)
 
 
-def energy_falls(now: Decimal, last: Decimal, usual: Sequence[Decimal]) -> bool:
-    """Whether both ratings lie well under the mean of those of the four weeks before them."""
-    return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - ENERGY_FALL
+def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal) -> bool:
+    """Whether both ratings lie that much under the mean of those of the four weeks before them."""
+    return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - by
 
 
-def _of_energy(now: Reading, before: Sequence[Reading]) -> Iterator[Flag]:
+def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal) -> Iterator[Flag]:
     if not before:
         return
     last = before[-1]
-    if now.value > _TOP_RATING - ENERGY_FALL or last.value > _TOP_RATING - ENERGY_FALL:
+    if now.value > TOP_RATING - by or last.value > TOP_RATING - by:
         return
     usual = [r.value for r in before[:-1] if r.taken_at >= last.taken_at - ENERGY_WINDOW]
-    if energy_falls(now.value, last.value, usual):
+    if falls(now.value, last.value, usual, by):
         yield flag(
             Code.ENERGY_FALLING,
             last.taken_at,

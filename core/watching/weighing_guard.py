@@ -31,7 +31,7 @@ OFTEN_COUNT = 3
 OFTEN_IN_ONE_DAY = 2
 
 
-class Step(StrEnum):
+class GuardStep(StrEnum):
     WELCOME = "welcome"
     DIRECTED = "directed"
     LEFT_OUT = "left_out"
@@ -40,7 +40,7 @@ class Step(StrEnum):
     OFTEN = "often"
 
 
-EARLY = frozenset({Step.FIRST, Step.SECOND, Step.OFTEN})
+EARLY = frozenset({GuardStep.FIRST, GuardStep.SECOND, GuardStep.OFTEN})
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +48,7 @@ class Guarded:
     """step: a row of the table.  attempts: early attempts of this cycle, this one included.
     opens: local date from which a weight is official again; None when it is welcome now."""
 
-    step: Step
+    step: GuardStep
     attempts: int = 0
     opens: date | None = None
 
@@ -67,21 +67,21 @@ def guard(
     weights: this client's weights, side notes included, oldest first.  zone: whose days "one day" means.
     """
     if directed:
-        return Guarded(Step.DIRECTED)
+        return Guarded(GuardStep.DIRECTED)
     if not in_plan:
-        return Guarded(Step.LEFT_OUT)
+        return Guarded(GuardStep.LEFT_OUT)
     official = [r for r in weights if r.counts]
     if not official:
-        return Guarded(Step.WELCOME)
+        return Guarded(GuardStep.WELCOME)
     opens = schedule.opens_on("weight", official[-1].taken_at, interval_days, zone)
     if now.astimezone(zone).date() >= opens:
-        return Guarded(Step.WELCOME)
+        return Guarded(GuardStep.WELCOME)
     early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > official[-1].taken_at]
     attempts = [*early, now]
     recent = sum(now - at <= OFTEN_WITHIN for at in attempts)
     today = sum(at.astimezone(zone).date() == now.astimezone(zone).date() for at in attempts)
     if recent >= OFTEN_COUNT or today >= OFTEN_IN_ONE_DAY:
-        step = Step.OFTEN
+        step = GuardStep.OFTEN
     else:
-        step = Step.FIRST if len(attempts) == 1 else Step.SECOND
+        step = GuardStep.FIRST if len(attempts) == 1 else GuardStep.SECOND
     return Guarded(step, len(attempts), opens)

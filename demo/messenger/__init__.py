@@ -39,18 +39,18 @@ from demo.messenger.faults import Faults
 from demo.messenger.flood import Flood
 from demo.messenger.hands import Hands
 from demo.messenger.refusals import CannotDo
-from demo.messenger.seen import Answer, Button, Seen
+from demo.messenger.seen import Button, PressAnswer, SeenMessage
 from demo.messenger.server import DEFAULT_TOKEN, Messenger
 
 __all__ = [
     "DEFAULT_TOKEN",
-    "Answer",
     "Button",
     "CannotDo",
     "Faults",
     "Flood",
     "Hands",
     "Messenger",
+    "PressAnswer",
     "Remote",
-    "Seen",
+    "SeenMessage",
 ]

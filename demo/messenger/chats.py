@@ -16,7 +16,7 @@ Clock = Callable[[], datetime]
 
 
 @dataclass(slots=True)
-class Person:
+class Account:
     """Somebody with an account."""
 
     id: int
@@ -58,7 +58,7 @@ class Chat:
     id: int
     kind: str
     title: str = ""
-    person: Person | None = None
+    person: Account | None = None
     members: set[int] = field(default_factory=set)
     bot: str = "left"
     migrated_to: int | None = None
@@ -82,7 +82,7 @@ class Message:
 
     id: int
     chat: Chat
-    sender: Person | None
+    sender: Account | None
     date: int
     kind: str = "text"
     text: str = ""
@@ -107,7 +107,7 @@ class World:
         self.bot_name = "Local test bot"
         self.clock = clock
         self.signal = signal
-        self.people: dict[int, Person] = {}
+        self.people: dict[int, Account] = {}
         self.chats: dict[int, Chat] = {}
         self.files: dict[str, File] = {}
         self.sent: list[Message] = []
@@ -127,14 +127,14 @@ class World:
             "username": self.bot_username,
         }
 
-    def private(self, person: Person) -> Chat:
+    def private(self, person: Account) -> Chat:
         """Return the chat between the bot and `person`, made at first use."""
         chat = self.chats.get(person.id)
         if chat is None:
             chat = self.chats[person.id] = Chat(person.id, "private", person=person, members={person.id})
         return chat
 
-    def store(self, chat: Chat, sender: Person | None, **fields: Any) -> Message:
+    def store(self, chat: Chat, sender: Account | None, **fields: Any) -> Message:
         """Add a message to `chat`. One from the bot gets its sequence number and instant here."""
         self._last_message += 1
         message = Message(self._last_message, chat, sender, self.now(), **fields)

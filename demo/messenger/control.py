@@ -30,7 +30,7 @@ class Remote(Hands):
         self.base_url = f"{url}/bot"
         self.base_file_url = f"{url}/file/bot"
         self._session: aiohttp.ClientSession | None = None
-        self._process: asyncio.subprocess.Process | None = None
+        self.process: asyncio.subprocess.Process | None = None
 
     @classmethod
     async def spawn(cls, *options: str) -> Self:
@@ -56,22 +56,22 @@ class Remote(Hands):
             raise RuntimeError(f"the messenger ended with code {await process.wait()}")
         ready = json.loads(said)
         remote = cls(ready["url"], ready["token"])
-        remote._process = process
+        remote.process = process
         return remote
 
     @property
     def pid(self) -> int | None:
         """The spawned process's id; None if it was not ours to start."""
-        return self._process.pid if self._process else None
+        return self.process.pid if self.process else None
 
     async def close(self) -> None:
         if self._session is not None:
             await self._session.close()
             self._session = None
-        if self._process is not None:
-            assert self._process.stdin is not None
-            self._process.stdin.close()
-            await self._process.wait()
+        if self.process is not None:
+            assert self.process.stdin is not None
+            self.process.stdin.close()
+            await self.process.wait()
 
     async def __aenter__(self) -> Self:
         return self

@@ -13,7 +13,7 @@ from collections.abc import Iterable, Sequence
 from datetime import datetime
 from typing import Any
 
-from demo.messenger.seen import Answer, Seen
+from demo.messenger.seen import PressAnswer, SeenMessage
 
 Act = tuple[str, dict[str, Any]]
 
@@ -165,11 +165,11 @@ class Hands(ABC):
 
     # Looking.
 
-    async def seen(self, user: int, *, chat: int | None = None, after: int = 0) -> list[Seen]:
+    async def seen(self, user: int, *, chat: int | None = None, after: int = 0) -> list[SeenMessage]:
         """Return the messages `user` sees with ids above `after`, own ones included, edits applied."""
         return await self.do("seen", user=user, chat=chat, after=after)
 
-    async def sent(self, *, after: int = 0, limit: int | None = None) -> list[Seen]:
+    async def sent(self, *, after: int = 0, limit: int | None = None) -> list[SeenMessage]:
         """Return the bot's messages to anybody in the order they were accepted, with `seq` above `after`."""
         return await self.do("sent", after=after, limit=limit)
 
@@ -177,7 +177,7 @@ class Hands(ABC):
         """Return the `seq` of the bot's latest message, to be passed as `after`."""
         return await self.do("mark")
 
-    async def answers(self, user: int) -> list[Answer]:
+    async def answers(self, user: int) -> list[PressAnswer]:
         """Return this person's button presses, in order, with what the bot answered to each."""
         return await self.do("answers", user=user)
 
@@ -197,7 +197,7 @@ class Hands(ABC):
 
     async def wait_for_messages(
         self, user: int, count: int = 1, *, after: int, chat: int | None = None, timeout: float = 10.0
-    ) -> list[Seen]:
+    ) -> list[SeenMessage]:
         """Return the bot's messages in this chat with `seq` above `after`, once there are `count`.
 
         Raises: TimeoutError after `timeout` seconds.

@@ -7,12 +7,12 @@ Plain synchronous functions; `hands.Hands` documents them for drivers. A thing n
 import re
 from typing import Any
 
-from demo.messenger.chats import Chat, Message, Person, World
+from demo.messenger.chats import Account, Chat, Message, World
 from demo.messenger.checks import MAX_CAPTION, MAX_TEXT
 from demo.messenger.entities import commands_in, utf16_length
 from demo.messenger.presses import Presses
 from demo.messenger.refusals import CannotDo
-from demo.messenger.seen import Answer, Seen, seen
+from demo.messenger.seen import PressAnswer, SeenMessage, seen
 from demo.messenger.updates import UpdateQueue
 
 _PAYLOAD = re.compile(r"[A-Za-z0-9_-]{1,64}")
@@ -47,7 +47,7 @@ class People:
         if id in self._world.people or id <= 0:
             raise CannotDo(f"no new account can have the id {id}")
         self._next_id = max(self._next_id, id)
-        self._world.people[id] = Person(id, first_name, last_name, username, language_code)
+        self._world.people[id] = Account(id, first_name, last_name, username, language_code)
         return id
 
     def open_bot(self, user: int, payload: str | None = None) -> int:
@@ -252,22 +252,22 @@ class People:
 
     # Looking.
 
-    def seen(self, user: int, *, chat: int | None = None, after: int = 0) -> list[Seen]:
+    def seen(self, user: int, *, chat: int | None = None, after: int = 0) -> list[SeenMessage]:
         person = self._person(user)
         if chat is None and not person.opened:
             return []
         room = self._room(person, chat, writing=False)
         return [seen(m) for m in room.messages.values() if m.id > after]
 
-    def sent(self, *, after: int = 0, limit: int | None = None) -> list[Seen]:
+    def sent(self, *, after: int = 0, limit: int | None = None) -> list[SeenMessage]:
         stop = None if limit is None else after + limit
         return [seen(message) for message in self._world.sent[after:stop]]
 
     def mark(self) -> int:
         return len(self._world.sent)
 
-    def answers(self, user: int) -> list[Answer]:
-        return [Answer(p.id, p.data, p.answered, p.text, p.alert) for p in self._presses.of(user)]
+    def answers(self, user: int) -> list[PressAnswer]:
+        return [PressAnswer(p.id, p.data, p.answered, p.text, p.alert) for p in self._presses.of(user)]
 
     def action(self, user: int, *, chat: int | None = None) -> str | None:
         room = self._room(self._person(user), chat, writing=False)
@@ -278,7 +278,7 @@ class People:
 
     # Inside.
 
-    def _person(self, user: int) -> Person:
+    def _person(self, user: int) -> Account:
         person = self._world.people.get(user)
         if person is None:
             raise CannotDo(f"nobody has the id {user}")
@@ -295,7 +295,7 @@ class People:
             raise CannotDo(f"no group has the id {chat}")
         return room
 
-    def _room(self, person: Person, chat: int | None, *, writing: bool = True) -> Chat:
+    def _room(self, person: Account, chat: int | None, *, writing: bool = True) -> Chat:
         """Return the chat `person` means. Writing needs an open, unblocked private chat or a live group."""
         if chat is None or chat == person.id:
             if writing and not person.opened:
@@ -319,7 +319,7 @@ class People:
         self._tell("message", message)
         return message.id
 
-    def _service(self, room: Chat, actor: Person, extra: dict[str, Any]) -> None:
+    def _service(self, room: Chat, actor: Account, extra: dict[str, Any]) -> None:
         self._tell("message", self._world.store(room, actor, kind="service", extra=extra))
 
     def _tell(self, kind: str, message: Message) -> None:
@@ -343,7 +343,7 @@ class People:
             return False
         return command.group(1) in (None, self._world.bot_username)
 
-    def _query(self, person: Person, room: Chat, message: Message | None, message_id: int, data: str) -> str:
+    def _query(self, person: Account, room: Chat, message: Message | None, message_id: int, data: str) -> str:
         press = self._presses.add(person.id, data)
         if message is not None:
             about = self._world.wire(message)
@@ -360,7 +360,7 @@ class People:
         self._world.signal.bump()
         return press.id
 
-    def _membership(self, room: Chat, actor: Person, old: str, new: str) -> None:
+    def _membership(self, room: Chat, actor: Account, old: str, new: str) -> None:
         update = self._membership_wire(room, actor.wire(), old, new)
         self._queue.add("my_chat_member", update, ("member", actor.id))
         self._world.signal.bump()

@@ -19,7 +19,7 @@ class Button:
 
 
 @dataclass(frozen=True, slots=True)
-class Seen:
+class SeenMessage:
     """One message as it stands now.
 
     text       plain, after entity parsing; a picture's or document's caption
@@ -56,7 +56,7 @@ class Seen:
 
 
 @dataclass(frozen=True, slots=True)
-class Answer:
+class PressAnswer:
     """A pressed button and what the bot answered to the press (not the messages it wrote after)."""
 
     query_id: str
@@ -66,11 +66,11 @@ class Answer:
     alert: bool
 
 
-def seen(message: Message) -> Seen:
+def seen(message: Message) -> SeenMessage:
     """Return the view of a stored message."""
     markup = message.markup or {}
     file = message.file
-    return Seen(
+    return SeenMessage(
         message_id=message.id,
         chat=message.chat.id,
         sender=None if message.sender is None else message.sender.id,
@@ -102,10 +102,10 @@ def pack(value: Any) -> Any:
         return {"!": "bytes", "is": base64.b64encode(value).decode()}
     if isinstance(value, datetime):
         return {"!": "datetime", "is": value.isoformat()}
-    if isinstance(value, Answer):
+    if isinstance(value, PressAnswer):
         return {"!": "answer", "is": asdict(value)}
-    if isinstance(value, Seen):
-        fields = {name: getattr(value, name) for name in Seen.__slots__}
+    if isinstance(value, SeenMessage):
+        fields = {name: getattr(value, name) for name in SeenMessage.__slots__}
         for name in ("buttons", "keyboard"):
             fields[name] = [[[b.label, b.data, b.url] for b in row] for row in fields[name]]
         return {"!": "seen", "is": fields}
@@ -120,11 +120,11 @@ def unpack(value: dict[str, Any]) -> Any:
         case "datetime":
             return datetime.fromisoformat(value["is"])
         case "answer":
-            return Answer(**value["is"])
+            return PressAnswer(**value["is"])
         case "seen":
             fields = value["is"]
             for name in ("buttons", "keyboard"):
                 fields[name] = tuple(tuple(Button(*button) for button in row) for row in fields[name])
             fields["entities"] = tuple(fields["entities"])
-            return Seen(**fields)
+            return SeenMessage(**fields)
     return value

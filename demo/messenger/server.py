@@ -22,10 +22,10 @@ from demo.messenger.hands import Hands
 from demo.messenger.people import People
 from demo.messenger.presses import Presses
 from demo.messenger.refusals import CannotDo, Refused, bad_request, too_many_requests
-from demo.messenger.seen import Seen, pack, unpack
+from demo.messenger.seen import SeenMessage, pack, unpack
 from demo.messenger.signal import Signal
 from demo.messenger.updates import UpdateQueue
-from demo.messenger.webhook import Webhook, take_allowed_updates
+from demo.messenger.webhook import MessengerWebhook, take_allowed_updates
 
 DEFAULT_TOKEN = "4242:loopback-token-that-opens-nothing-00"
 MAX_BODY = 60 * 1024 * 1024
@@ -82,7 +82,7 @@ class Messenger(Hands):
         presses = Presses(self.world.now)
         self.people = People(self.world, self.queue, presses)
         self.api = BotApi(self.world, self.people, presses, self.flood)
-        self._webhook = Webhook(
+        self._webhook = MessengerWebhook(
             self.queue,
             self.world.now,
             self.api.call,
@@ -258,11 +258,11 @@ class Messenger(Hands):
 
     async def _wait_for_messages(
         self, user: int, count: int, after: int, chat: int | None, timeout: float
-    ) -> list[Seen]:
+    ) -> list[SeenMessage]:
         room = user if chat is None else chat
         self.people.action(user, chat=chat)  # may they look at all?
 
-        def found() -> list[Seen]:
+        def found() -> list[SeenMessage]:
             return [message for message in self.people.sent(after=after) if message.chat == room]
 
         await self._until(lambda: len(found()) >= count, timeout)

@@ -35,7 +35,7 @@ def take_allowed_updates(params: Params, queue: UpdateQueue) -> None:
     queue.allowed = frozenset(kinds) if kinds else None
 
 
-class Webhook:
+class MessengerWebhook:
     """The webhook and its three methods.
 
     `first_delay` seconds before the second repeat (the first is at once), doubling up to `longest_delay`.

@@ -49,7 +49,7 @@ def _digest(database: Database, chat: int, number: int) -> float:
     now = clock.now()
     steps = wiring.steps(Settings(), lambda token: token)
     day = now.date() + timedelta(days=number)  # a day has one digest
-    due = inbox.Incoming(f"digest/bench/{number}", chat, Due(now, day, timedelta(0)))
+    due = inbox.NewEvent(f"digest/bench/{number}", chat, Due(now, day, timedelta(0)))
     database.write_now(inbox.put, [due], now)
     start = time.perf_counter()
     done = database.write_now(work_batch, steps, now)

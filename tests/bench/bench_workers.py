@@ -43,7 +43,7 @@ def _type(conn: Connection, now: object) -> None:
     at = clock.now()
     chats = range(population.FIRST_CHAT, population.FIRST_CHAT + CLIENTS)
     words = ("energy 7", "120 minutes")
-    typed = [inbox.Incoming(f"typed/{word}/{chat}", chat, Text(at, word, word)) for word in words for chat in chats]
+    typed = [inbox.NewEvent(f"typed/{word}/{chat}", chat, Text(at, word, word)) for word in words for chat in chats]
     inbox.put(conn, typed, at)
 
 

@@ -54,7 +54,7 @@ from tests.bench.servers import migrated
 
 BEGIN = datetime(2026, 3, 2, tzinfo=UTC)  # a Monday
 STEP = timedelta(minutes=15)
-KEPT = retention.Kept(inbox=timedelta(days=30), sent=timedelta(days=90), left=timedelta(days=365))
+KEPT = retention.RetentionPeriods(inbox=timedelta(days=30), sent=timedelta(days=90), left=timedelta(days=365))
 ANSWERS, GIVES_UP, WEIGHS_EARLY, SLIPS = 0.88, 0.01, 0.04, 0.03  # of a check-in, a week, a week, an answer
 
 Act = tuple[datetime, int, int, Event]  # when, a number that makes it unique, the chat, what
@@ -90,12 +90,12 @@ class People:
     def next_act(self) -> datetime | None:
         return self._acts[0][0] if self._acts else None
 
-    def take(self, now: datetime) -> list[inbox.Incoming]:
+    def take(self, now: datetime) -> list[inbox.NewEvent]:
         """What they do up to now."""
         found = []
         while self._acts and self._acts[0][0] <= now:
             _, number, chat, event = heapq.heappop(self._acts)
-            found.append(inbox.Incoming(f"season/{number}", chat, event))
+            found.append(inbox.NewEvent(f"season/{number}", chat, event))
         return found
 
     def hear(self, chat: int, message: object, choices: tuple[tuple[Choice, ...], ...], now: datetime) -> None:
@@ -151,9 +151,9 @@ class Watched:
     def __init__(self, renderings: Renderings, people: People, clock: HeldClock, report: Report) -> None:
         self._renderings, self._people, self._clock, self._report = renderings, people, clock, report
 
-    async def parts(self, row: outbox.Claimed, reader: Reader) -> tuple[Rendered, ...]:
+    async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]:
         made = await self._renderings.parts(row, reader)
-        if row.kind is outbox.Kind.MESSAGE:
+        if row.kind is outbox.DeliveryKind.MESSAGE:
             message, choices = codec.loads(row.message), codec.loads(row.choices) if row.choices else ()
             self._report.said.update(
                 type(part).__name__ for part in (message.parts if isinstance(message, Together) else (message,))

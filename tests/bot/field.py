@@ -11,7 +11,7 @@ from bot.store import cohorts as store
 from bot.store import invitations, people, readings, slots
 from bot.store import schema as t
 from bot.store.database import Database
-from bot.store.invitations import Kind
+from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from bot.turns import cohorts
 from bot.turns.group_turn import GroupTurn
@@ -111,7 +111,7 @@ class Field(Desk):
             (r.client_id, r.left_at is None) for r in rows(self.database, t.cohort_members) if r.cohort_id == cohort
         ]
 
-    def link(self, cohort: int, kind: Kind = Kind.COHORT, **more: Any) -> str:
+    def link(self, cohort: int, kind: InvitationKind = InvitationKind.COHORT, **more: Any) -> str:
         return self.database.write_now(
             lambda conn: invitations.make(conn, kind, self.now, by_name="Olga", cohort_id=cohort, **more)
         )
@@ -133,7 +133,7 @@ def told(field: Field, chat: int, kind: type) -> Any:
 
 
 def tied(field: Field, cohort: int) -> None:
-    field.group("start", text=field.link(cohort, Kind.GROUP))
+    field.group("start", text=field.link(cohort, InvitationKind.GROUP))
 
 
 def full(field: Field, count: int = 6) -> tuple[int, list[int]]:

@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Text, literal, select, update
 
-from bot.store import clients, people
+from bot.store import clients, owners, people
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches
@@ -69,6 +69,11 @@ def rename(conn: Connection, client_id: int, name: str) -> None:
     client = next(c for r in conn.execute(clients.ALL) if (c := clients.client_of(r)).id == client_id)
     theirs = people_table.c.id == client.person_id
     conn.execute(update(people_table).where(theirs).values(name=secret(client.key, name)))
+
+
+def key_of(conn: Connection, chat_id: int) -> str:
+    """The number of the key of whose chat this is; of nobody's, what belongs to nobody is sealed with."""
+    return owners.of_chats(conn, [chat_id]).get(chat_id) or owners.passing(conn, NOW)
 
 
 def in_clear(value: str) -> Any:

@@ -9,7 +9,7 @@ from sqlalchemy import select
 
 from bot.store import codec, inbox
 from bot.store.database import Database
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.schema import outbox as outbox_table
 from bot.turns import turn
 from bot.turns.turn import Steps
@@ -55,7 +55,7 @@ _numbers = iter(range(1, 1_000_000))
 
 def arrive(database: Database, *events: Event, chat_id: int = ADA, now: datetime = NOW, **hints: Any) -> None:
     """Put events into the inbox, each under a key of its own."""
-    incoming = [Incoming(f"test/{next(_numbers)}", chat_id, event, **hints) for event in events]
+    incoming = [NewEvent(f"test/{next(_numbers)}", chat_id, event, **hints) for event in events]
     database.write_now(inbox.put, incoming, now)
 
 

@@ -153,7 +153,7 @@ def test_beats_counted_in_a_window_become_beats_a_minute(beats, window, rate):
     ],
 )
 def test_the_mean_of_a_home_series_is_compared_unrounded(systolic, diastolic, band):
-    found = blood_pressure.score_mean(D(systolic), D(diastolic), someone(), age=40)
+    found = blood_pressure.score_mean(D(systolic), D(diastolic), someone(), age=40, body="nice")
     assert isinstance(found, Score)
     assert (found.band, found.source.key) == (band, "nice_home_blood_pressure")
 
@@ -167,7 +167,7 @@ def test_the_mean_of_a_home_series_is_compared_unrounded(systolic, diastolic, ba
     ],
 )
 def test_over_80_the_limit_at_home_is_higher(age, systolic, band):
-    found = blood_pressure.score_mean(D(systolic), D(70), someone(age=age), age=age)
+    found = blood_pressure.score_mean(D(systolic), D(70), someone(age=age), age=age, body="nice")
     assert isinstance(found, Score)
     assert found.band == band
 

@@ -6,15 +6,21 @@ import ast
 import importlib
 import pkgutil
 from collections import Counter
+from datetime import UTC, datetime
+from decimal import Decimal
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from core import references
+from core.client import Background, Profile, Sex
+from core.language import LANGUAGES
 from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.measure import Kind, Measure
-from core.quantity import Range, convertible
+from core.measures.measure import Measure, MeasureKind, ProfileFact, never
+from core.quantity import Range, Unit, convertible
+from core.reading import Reading
 from core.references import REFERENCES
 from core.references.boundaries import DECISIONS
 from core.sources import Seen
@@ -133,6 +139,14 @@ NO_ERROR = {
     "sessions_done": "a count the client makes",
     "session_effort": "how hard it was, not how the person is",
 }
+# Measures without a name that clients would type; they answer the question, or press a button.
+UNNAMED = {
+    "own_question": "only its client has words for it",
+    "four_stage_balance": "taken only when it is asked",
+    "gait_speed_4m": "taken only when it is asked",
+    "five_chair_stands": "named in English only, so far",
+    "timed_up_and_go": "named in English only, so far",
+}
 ANSWERED_BY_TIME = {"gait_speed_4m"}  # seconds over a known distance
 
 MODULES = sorted(m.name for m in pkgutil.iter_modules(references.__path__) if m.name not in NOT_REFERENCES)
@@ -203,7 +217,7 @@ def test_a_measure_names_its_sources(measure: Measure):
 
 @ALL
 def test_a_measure_that_is_asked_can_be_understood_and_says_how_it_is_taken(measure: Measure):
-    if measure.kind is Kind.DERIVED:
+    if measure.kind is MeasureKind.DERIVED:
         assert measure.derive is not None
         assert measure.derived_from
         assert all(key in MEASURES for key in measure.derived_from)
@@ -211,7 +225,7 @@ def test_a_measure_that_is_asked_can_be_understood_and_says_how_it_is_taken(meas
     assert measure.understand is not None
     assert measure.units
     assert measure.protocol.technique
-    if measure.kind in (Kind.BODY, Kind.FUNCTION):
+    if measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION):
         assert measure.protocol.prepare
         assert measure.protocol.keep_same
 
@@ -269,12 +283,113 @@ def test_every_key_a_measure_shows_is_a_plain_word(measure: Measure):
 
 
 def test_a_check_in_asks_everything_that_is_asked_more_than_once_and_nothing_twice():
-    asked = {m.key for m in MEASURES.values() if m.kind not in (Kind.ONCE, Kind.DERIVED)}
+    asked = {m.key for m in MEASURES.values() if m.kind not in (MeasureKind.ONCE, MeasureKind.DERIVED)}
     assert set(CHECK_IN_ORDER) == asked
     assert len(CHECK_IN_ORDER) == len(asked)
 
 
 def test_a_check_in_asks_how_someone_feels_before_any_number_and_effort_last():
     kinds = [MEASURES[key].kind for key in CHECK_IN_ORDER]
-    assert kinds[0] is Kind.RATING
-    assert kinds.index(Kind.FUNCTION) > max(i for i, kind in enumerate(kinds) if kind is Kind.BODY)
+    assert kinds[0] is MeasureKind.RATING
+    assert kinds.index(MeasureKind.FUNCTION) > max(i for i, kind in enumerate(kinds) if kind is MeasureKind.BODY)
+
+
+# --- what a measure says of itself ---
+
+
+class Curious:
+    """A profile that remembers which of its facts were looked at."""
+
+    def __init__(self, profile: Profile) -> None:
+        self._profile = profile
+        self.asked: set[str] = set()
+
+    def __getattr__(self, name: str):
+        self.asked.add(name)
+        return getattr(self._profile, name)
+
+
+SOMEBODY = Profile(Sex.MALE, 1956, stature=Decimal(176), background=Background.WHITE)
+ASKED_IF_NEEDED = frozenset({"sex", "stature", "background"})  # facts that are asked only when a measure needs them
+AT = datetime(2026, 3, 2, 8, tzinfo=UTC)
+
+
+def middling(measure: Measure) -> Reading:
+    low, high = measure.bounds.usual.low or Decimal(0), measure.bounds.usual.high or Decimal(100)
+    second = measure.bounds.second_usual
+    return Reading(measure.key, (low + high) / 2, AT, second=None if second is None else second.high, window=30)
+
+
+def looked_at(measure: Measure) -> set[str]:
+    """The facts its bands, its alarm and its derivation ask for, of somebody of whom all of them are known."""
+    curious: Any = Curious(SOMEBODY)
+    if measure.derive is not None:
+        measure.derive({m.key: middling(m) for m in MEASURES.values() if m.kind is not MeasureKind.ONCE}, curious)
+    measure.score(middling(measure), curious)
+    measure.alarm(middling(measure), curious)
+    return curious.asked & ASKED_IF_NEEDED
+
+
+@ALL
+def test_what_the_bands_of_a_measure_ask_about_a_person_is_asked_at_enrolment(measure: Measure):
+    parts = [MEASURES[key] for key in measure.derived_from]
+    asked = {fact.value for of in (measure, *parts) for fact in of.needs}
+    assert looked_at(measure) <= asked
+
+
+@ALL
+def test_a_fact_is_asked_only_where_a_band_needs_it(measure: Measure):
+    made = [m for m in MEASURES.values() if measure.key in m.derived_from]
+    of_goals = {"stature"} if measure.guarded else set()  # the lowest healthy weight
+    used = set().union(*(looked_at(m) for m in (measure, *made)), of_goals)
+    assert {fact.value for fact in measure.needs} & ASKED_IF_NEEDED <= used
+
+
+@ALL
+def test_a_number_in_units_of_the_clients_choice_asks_which(measure: Measure):
+    chosen = len(measure.units) > 1 and measure.kind is MeasureKind.BODY
+    assert (ProfileFact.UNITS in measure.needs) is chosen
+    assert (ProfileFact.NUMBERS in measure.needs) is measure.guarded
+    assert (ProfileFact.OWN_QUESTION in measure.needs) is measure.client_words
+
+
+@ALL
+def test_a_size_of_the_body_says_that_it_is_one(measure: Measure):
+    of_body = {Unit.KILOGRAM_PER_SQUARE_METRE, Unit.CENTIMETRE, Unit.RATIO}
+    assert (measure.body is not None) or measure.unit not in of_body
+    assert measure.body is None or measure.kind in (MeasureKind.BODY, MeasureKind.ONCE, MeasureKind.DERIVED)
+
+
+def test_only_a_weight_is_guarded_and_only_a_stature_cannot_be_hidden():
+    assert [m.key for m in MEASURES.values() if m.guarded] == ["weight"]
+    assert [m.key for m in MEASURES.values() if m.body is not None and not m.hideable] == ["height"]
+
+
+@ALL
+def test_a_derived_measure_is_said_with_a_reading_it_is_made_of(measure: Measure):
+    assert (measure.said_with in measure.derived_from) if measure.kind is MeasureKind.DERIVED else not measure.said_with
+
+
+@ALL
+def test_what_stands_beside_a_measure_stands_beside_it_too(measure: Measure):
+    assert not measure.beside or MEASURES[measure.beside].beside == measure.key
+    assert not measure.second_called or measure.second_called in MEASURES
+
+
+@ALL
+def test_a_measure_that_alarms_says_how_it_is_taken_again_and_another_does_not(measure: Measure):
+    assert (measure.repeat is not None) is (measure.alarm is not never)
+    if measure.repeat is not None and measure.repeat.count is not None:
+        assert measure.repeat.count in measure.protocol.timers
+
+
+@ALL
+def test_a_series_has_two_numbers_and_a_rating_alone_falls(measure: Measure):
+    assert not measure.series or measure.bounds.second_possible is not None
+    assert measure.fall is None or (measure.kind is MeasureKind.RATING and measure.fall > 0)
+
+
+@ALL
+def test_what_is_asked_has_a_name_in_every_language_or_a_reason_for_none(measure: Measure):
+    missing = [code for code, words in LANGUAGES.items() if not words.names.get(measure.key)]
+    assert bool(missing) is (measure.kind is MeasureKind.DERIVED or measure.key in UNNAMED), missing

@@ -170,9 +170,9 @@ def test_a_pressure_week_prompts_twice_a_day_at_the_same_wall_times_over_a_clock
 
 def test_the_names_kept_here_are_those_the_registry_calls_ratings_activity_and_once():
     from core.measures import MEASURES
-    from core.measures.measure import Kind
+    from core.measures.measure import MeasureKind
 
-    weekly = {key for key, measure in MEASURES.items() if measure.kind in (Kind.RATING, Kind.ACTIVITY)}
+    weekly = {key for key, measure in MEASURES.items() if measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)}
     assert weekly == schedule.EVERY_CHECK_IN
-    once = {key for key, measure in MEASURES.items() if measure.kind is Kind.ONCE}
+    once = {key for key, measure in MEASURES.items() if measure.kind is MeasureKind.ONCE}
     assert once == schedule.ONCE

@@ -106,9 +106,8 @@ def test_the_real_client_hears_how_long_to_wait(play):
         ada = await messenger.create_user("Ada")
         await messenger.open_bot(ada)
         await bot.send_message(ada, "one")
-        with pytest.raises(RetryAfter) as waited:
+        with pytest.raises(RetryAfter, match="Retry in 10 seconds"):
             await bot.send_message(ada, "two")
-        assert waited.value._retry_after.total_seconds() == 10
         figures = await messenger.figures()
         assert (figures["accepted"], figures["refused_by_flood"], figures["answers"]["429"]) == (1, 1, 1)
         await messenger.set_flood(enabled=False)

@@ -250,7 +250,7 @@ def test_a_migrated_group_tells_both_sides(play):
 def test_a_spawned_messenger_ends_with_its_hands():
     async def scene():
         async with await Remote.spawn("--delay-ms", "1") as remote:
-            process = remote._process
+            process = remote.process
             async with Bot(remote.token, remote.base_url) as bot:
                 assert bot.username == "local_test_bot"
             assert (await remote.figures())["struck"]["delay"] >= 1

@@ -9,7 +9,21 @@ from hypothesis import strategies as st
 
 import demo.keys
 import demo.tape
-from demo.tape import At, CannotRead, Client, Coach, Does, Edits, Expect, Group, Opens, Presses, Says, Sends, read
+from demo.tape import (
+    At,
+    CannotRead,
+    Does,
+    Edits,
+    Expect,
+    Group,
+    Opens,
+    Presses,
+    Says,
+    Sends,
+    TapeClient,
+    TapeCoach,
+    read,
+)
 
 START = "start 2026-03-02 07:00 Europe/London\n"
 ROWAN = START + "coach Rowan\n"
@@ -30,7 +44,7 @@ def test_the_first_line_sets_the_clock_and_the_zone_of_every_time_after_it() -> 
 
 def test_a_client_line_gives_its_keys_with_quoted_blanks() -> None:
     step = last(ROWAN + 'client Ada of Rowan: sex=female height=165cm slot="Mon 07:30" own="How is my knee?"')
-    assert isinstance(step, Client)
+    assert isinstance(step, TapeClient)
     assert (step.name, step.coach) == ("Ada", "Rowan")
     assert step.given == {"sex": "female", "height": "165cm", "slot": "Mon 07:30", "own": "How is my knee?"}
 
@@ -55,7 +69,7 @@ def test_a_client_line_gives_its_keys_with_quoted_blanks() -> None:
         ('expect Ada sees "anything"', Expect(4, "Ada", "anything", True)),
         ("expect-not Ada sees anything", Expect(4, "Ada", "", False)),
         ("expect-not Ada sees 82.4  # an early number", Expect(4, "Ada", "82.4", False)),
-        ("coach Sam: zone=Europe/Paris", Coach(4, "Sam", {"zone": "Europe/Paris"})),
+        ("coach Sam: zone=Europe/Paris", TapeCoach(4, "Sam", {"zone": "Europe/Paris"})),
         ("group Walkers: Ada Rowan", Group(4, "Walkers", ("Ada", "Rowan"))),
     ],
     ids=lambda value: value if isinstance(value, str) else "",
@@ -133,7 +147,7 @@ def test_a_line_that_cannot_be_read_is_named_with_what_is_wrong(text: str, numbe
 
 def test_whoever_opens_the_operators_invitation_is_a_coach_from_then_on() -> None:
     step = last(START + "Sam opens the operator's invitation\nclient Ada of Sam:")
-    assert isinstance(step, Client)
+    assert isinstance(step, TapeClient)
     assert step.coach == "Sam"
 
 

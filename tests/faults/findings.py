@@ -19,7 +19,7 @@ from itertools import groupby, pairwise
 from sqlalchemy import Connection, select
 
 from bot.store.schema import inbox, outbox, readings, slots
-from demo.messenger import Seen
+from demo.messenger import SeenMessage
 from tests.faults.morning import Morning, lines
 
 Chats = dict[int, tuple[str, ...]]
@@ -96,7 +96,7 @@ def _check_occasions(morning: Morning, asked: Sequence[int], said: Sequence[tupl
     assert [row for row in said if row[0] == "failed"] == []
 
 
-def _repeats(morning: Morning, shown: Sequence[Seen]) -> Counter[str]:
+def _repeats(morning: Morning, shown: Sequence[SeenMessage]) -> Counter[str]:
     """Why each message that stands there twice in a row does. A kill struck between the two, or an answer was lost."""
     causes: Counter[str] = Counter()
     for first, second in pairwise(shown):

@@ -37,10 +37,6 @@ class Bot:
         if not self.ended.done():
             os.kill(self.pid, signal.SIGKILL)
 
-    async def kill_after(self, seconds: float) -> None:
-        await asyncio.sleep(seconds)
-        self.kill()
-
     async def stop(self) -> End:
         """Tell it to stop, as a supervisor would, and wait for it."""
         if not self.ended.done():

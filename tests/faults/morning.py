@@ -7,7 +7,6 @@ faults, the conversations must end as they would have without any (`findings`).
 from __future__ import annotations
 
 import asyncio
-import random
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
@@ -23,6 +22,7 @@ from demo.messenger import Faults, Flood, Messenger
 from tests.bot.practice import add_client, add_coach
 from tests.faults.herd import Bot, End, Herd
 from tests.faults.herd import Plan as KillPlan
+from tests.waiting import until
 
 ROWAN, FIRST = 900, 1000  # chats
 ENOUGH = 60.0  # seconds for one morning
@@ -100,30 +100,19 @@ class Morning:
         """Start a bot for each of so many seconds; return the one that lives to see the end of the morning."""
         for seconds in lives:
             bot = await herd.start(self.settings, SHORT)
-            struck = asyncio.create_task(bot.kill_after(seconds))
             done = asyncio.ensure_future(self.until(self.quiet))
-            await asyncio.wait((struck, done), return_when=asyncio.FIRST_COMPLETED)
-            if not struck.done():
-                struck.cancel()
+            await asyncio.wait((done,), timeout=seconds)
+            if done.done():
                 return bot
+            bot.kill()
             done.cancel()
             self.ends.append(await bot.ended)
         return await herd.start(self.settings, SHORT)
 
-    async def strike(self, bots: Callable[[], Sequence[Bot]], dice: random.Random, least: float, most: float) -> None:
-        """Kill one of `bots` from outside, again and again, until cancelled. Seconds between kills."""
-        while True:
-            await asyncio.sleep(dice.uniform(least, most))
-            if victims := [bot for bot in bots() if not bot.ended.done()]:
-                dice.choice(victims).kill()
-
     # --- waiting ----------------------------------------------------------------------------------------------
 
     async def until(self, condition: Callable[[], Awaitable[bool]]) -> None:
-        """Wait until it holds; looked at again with each change at the messenger."""
-        async with asyncio.timeout(ENOUGH):
-            while not await condition():
-                await self.messenger.changed(await self.messenger.changed(-1), timeout=0.03)
+        await until(self.messenger, condition)
 
     async def quiet(self) -> bool:
         """Whether everybody has typed everything, and all of it is kept, handled and answered."""

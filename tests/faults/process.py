@@ -133,7 +133,7 @@ def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
     _hurry(plan)
     _wrap(Points(plan, pipe))
     with only_one(open_database(settings).file):
-        loop.run(_hearing(serve._run(settings, given.get("webhook", False))))
+        loop.run(_hearing(serve.run(settings, given.get("webhook", False))))
 
 
 async def _hearing(work: Coroutine[Any, Any, None]) -> None:

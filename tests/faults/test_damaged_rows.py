@@ -19,7 +19,7 @@ from bot.rendering import Reader, render
 from bot.store import flags, goals, inbox, outbox, readings
 from bot.store import schema as tables
 from bot.store.codec import loads
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.sealed import Sealed, Secret
 from bot.transports.memory import MemoryTransport
 from bot.turns.turn import work_batch
@@ -106,7 +106,7 @@ def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column, seal
     if not sealed and not isinstance(table.c[column].type, Sealed):
         pytest.skip("it has none")
     database.write_now(lambda conn: damaged(conn, table, table.c[mine] == ada[mine], column, sealed=sealed))
-    typed = [Incoming(f"telegram/{chat}", chat, Text(NOW, "7", "1")) for chat in (ADA, BEN)]
+    typed = [NewEvent(f"telegram/{chat}", chat, Text(NOW, "7", "1")) for chat in (ADA, BEN)]
     database.write_now(inbox.put, typed, NOW)
     for minutes in range(8):
         settle(database, NOW + timedelta(minutes=minutes))
@@ -121,7 +121,7 @@ def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column, seal
 
 def test_an_event_that_cannot_be_read_is_set_aside_and_its_sender_is_told(database):
     database.write_now(practice)
-    typed = [Incoming(f"telegram/{n}", chat, Text(NOW, "7", str(n))) for n, chat in enumerate((ADA, BEN, ADA))]
+    typed = [NewEvent(f"telegram/{n}", chat, Text(NOW, "7", str(n))) for n, chat in enumerate((ADA, BEN, ADA))]
     database.write_now(inbox.put, typed, NOW)
 
     database.write_now(lambda conn: damaged(conn, tables.inbox, tables.inbox.c.key == "telegram/0", "event"))
@@ -139,7 +139,7 @@ def test_an_event_that_cannot_be_read_is_set_aside_and_its_sender_is_told(databa
 def test_a_digest_that_is_due_does_not_wait_for_a_damaged_client(database):
     database.write_now(practice)
     event = Due(NOW, MONDAY)
-    database.write_now(inbox.put, [Incoming("digest/1/x", ROWAN, event)], NOW)
+    database.write_now(inbox.put, [NewEvent("digest/1/x", ROWAN, event)], NOW)
 
     database.write_now(lambda conn: damaged(conn, tables.clients, tables.clients.c.id == 1, "plan"))
     settle(database, NOW)
@@ -149,7 +149,7 @@ def test_a_digest_that_is_due_does_not_wait_for_a_damaged_client(database):
 @pytest.mark.parametrize("column", ["message", "choices"])
 def test_an_answer_that_cannot_be_read_is_made_up_for_by_a_plain_word(database, column):
     database.write_now(practice)
-    database.write_now(inbox.put, [Incoming("telegram/1", ADA, Text(NOW, "help", "1"))], NOW)
+    database.write_now(inbox.put, [NewEvent("telegram/1", ADA, Text(NOW, "help", "1"))], NOW)
     settle(database, NOW - timedelta(hours=1))
     columns = tables.outbox.c
 

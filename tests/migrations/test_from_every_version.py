@@ -13,7 +13,7 @@ from sqlalchemy import BigInteger, Boolean, Date, DateTime, Integer, MetaData, T
 
 from bot.process import reminders
 from bot.store import codec, inbox, migrate
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.schema import metadata
 from bot.turns.turn import work_batch
 from core.care import Plan
@@ -128,7 +128,7 @@ def test_a_bot_goes_on_with_what_an_older_one_left(empty, version):
     migrate.upgrade(empty.engine)
     later = AT + timedelta(minutes=1)
     empty.write_now(reminders.sweep, later)
-    empty.write_now(inbox.put, [Incoming("telegram/5", CHAT, Text(later, "7", "1"))], later)
+    empty.write_now(inbox.put, [NewEvent("telegram/5", CHAT, Text(later, "7", "1"))], later)
     while empty.write_now(work_batch, steps(), later):
         pass
     assert empty.read_now(inbox.waiting) == 0

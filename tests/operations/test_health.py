@@ -12,11 +12,12 @@ from bot.foundation.clock import now
 from bot.foundation.config import Settings
 from bot.process import wiring
 from bot.store import inbox, outbox
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from core.dialogue.client.messages import Welcome
 from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
 from tests.faults.balance import free_ports
+from tests.waiting import until
 
 
 @asynccontextmanager
@@ -30,15 +31,18 @@ async def at_work(url, messenger, **more):
     async with aiohttp.ClientSession() as session:
 
         async def ask(path):
-            while True:
-                try:
-                    async with session.get(f"http://127.0.0.1:{port}{path}") as answer:
-                        return answer.status, await answer.text()
-                except aiohttp.ClientConnectorError:
-                    assert not running.done(), running.result()
-                    await messenger.changed(await messenger.changed(-1), timeout=0.02)
+            async with session.get(f"http://127.0.0.1:{port}{path}") as answer:
+                return answer.status, await answer.text()
+
+        async def listens():
+            assert not running.done(), running.result()
+            try:
+                return await ask("/healthz")
+            except aiohttp.ClientConnectorError:
+                return False
 
         try:
+            await until(messenger, listens)
             yield ask
         finally:
             stop.set()
@@ -88,7 +92,7 @@ def test_a_bot_without_its_database_is_alive_and_not_ready_and_still_shows_its_m
     async def scene(messenger):
         async with at_work(database_url, messenger) as ask:
             assert (await ask("/readyz"))[0] == 200
-            monkeypatch.setattr("bot.store.database.Database._read", gone)
+            monkeypatch.setattr("bot.store.database.Database.read", gone)
             status, answer = await ask("/readyz")
             assert (status, answer) == (503, '{"database":false,"schema":false,"messenger":true}')
             assert (await ask("/healthz"))[0] == (await ask("/metrics"))[0] == 200
@@ -103,10 +107,10 @@ def test_the_metrics_say_how_much_waits(database, database_url):
 
     def queue(conn):
         outbox.put(conn, [outbox.Outgoing(chat, Welcome("", ""), later) for chat in (1, 2, 3)], now())
-        inbox.put(conn, [Incoming("k", 5, Text(now(), "x"))], now())
+        inbox.put(conn, [NewEvent("k", 5, Text(now(), "x"))], now())
         conn.exec_driver_sql("UPDATE inbox SET attempts = 1")
         inbox.retry_later(conn, 1, later, "")
-        inbox.put(conn, [Incoming(key, 6, Text(now(), "x")) for key in ("l", "m")], now())
+        inbox.put(conn, [NewEvent(key, 6, Text(now(), "x")) for key in ("l", "m")], now())
         inbox.set_aside(conn, 2, "")
         inbox.set_aside(conn, 3, "")
 

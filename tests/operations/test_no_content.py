@@ -11,7 +11,7 @@ from bot.foundation.clock import now
 from bot.store import inbox, outbox
 from bot.store import schema as tables
 from bot.store.database import Database
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from core.care import Plan, Slot
 from core.dialogue.client.messages import Welcome
 from core.dialogue.kit.events import Text
@@ -19,6 +19,7 @@ from demo.messenger import Flood, Messenger
 from tests.bot.practice import add_client, add_coach, in_clear
 from tests.faults.balance import free_ports
 from tests.faults.herd import herd
+from tests.waiting import until
 
 COACH, CLIENT = "Quillonia", "Zebulonia"
 QUILLONIA, ZEBULONIA = 778_899_001, 778_899_002  # chats
@@ -58,7 +59,7 @@ def enrol(conn):
 
 def break_something(conn):
     """An event that cannot be read, a message that cannot be made, and one to a chat that is none."""
-    typed = Incoming("broken/1", ZEBULONIA, Text(now(), "187.3 marzipan"))
+    typed = NewEvent("broken/1", ZEBULONIA, Text(now(), "187.3 marzipan"))
     inbox.put(conn, [typed], now())
     broken = '{"$":"events.Marzipan","text":"187.3"}'
     conn.execute(
@@ -104,11 +105,11 @@ async def conversation(messenger, url, log):
         await messenger.send_text(QUILLONIA, f"/client {CLIENT}")
         await store.write(break_something)
 
-        async def waits():
-            return await store.read(inbox.waiting) + await store.read(outbox.waiting)
+        async def all_done():
+            waits = await store.read(inbox.waiting) + await store.read(outbox.waiting)
+            return not waits and not (await messenger.figures())["unconfirmed"]
 
-        while await waits() or (await messenger.figures())["unconfirmed"]:
-            await messenger.changed(await messenger.changed(-1), timeout=0.05)
+        await until(messenger, all_done)
         aside = await store.read(inbox.set_aside_count)
         async with aiohttp.ClientSession() as session, session.get(f"http://127.0.0.1:{port}/metrics") as answer:
             figures = await answer.text()

@@ -10,6 +10,7 @@ from tests.faults.balance import Front, free_ports
 from tests.faults.conftest import peaceful, stage  # noqa: F401 (fixtures)
 from tests.faults.morning import morning
 from tests.faults.test_workers import workers
+from tests.waiting import until_polled
 
 SLOW = 700  # ms every answer to a send takes
 
@@ -29,8 +30,12 @@ def test_what_is_being_sent_when_it_is_told_to_stop_is_noted_and_not_said_again(
                     await there.messenger.send_text(chat, "7")
                 await there.messenger.wait_for_mark(len(there.clients) + 1, timeout=20)
             await there.messenger.add_fault("delay", methods=["sendMessage"], ms=SLOW)
-            while not (await there.messenger.figures())["in_flight"] and point == "asked":
-                await there.messenger.changed(await there.messenger.changed(-1), timeout=0.02)
+
+            async def sending():
+                return (await there.messenger.figures())["in_flight"]
+
+            if point == "asked":
+                await there.until(sending)
             end = await first.stop()
             assert end.status == 0
             said = await there.messenger.mark()
@@ -41,10 +46,7 @@ def test_what_is_being_sent_when_it_is_told_to_stop_is_noted_and_not_said_again(
             second = await bots.start(there.settings)
             there.typed = 99  # nobody types the rest
 
-            async def polling():
-                return (await there.messenger.figures())["polling"]
-
-            await there.until(polling)
+            await until_polled(there.messenger)
             await there.until(there.quiet)
             assert (await second.stop()).status == 0
             for chat in there.clients:

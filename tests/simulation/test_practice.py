@@ -23,7 +23,7 @@ from bot.process import digests, reminders
 from bot.rendering import Reader, render
 from bot.store import codec, conversations, flags, inbox, staff
 from bot.store.database import Database
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.schema import outbox
 from core.care import Plan, Slot
 from core.client import Sex
@@ -233,7 +233,7 @@ class Season:
             self._digest(instant(FIRST + timedelta(weeks=week, days=5), DIGEST.at, LONDON))
 
     def _put(self, events: list[tuple[int, Event]], now: datetime) -> None:
-        rows = [Incoming(f"sim/{next(self._keys)}", chat, event) for chat, event in events]
+        rows = [NewEvent(f"sim/{next(self._keys)}", chat, event) for chat, event in events]
         self.database.write_now(inbox.put, rows, now)
         work(self.database, self.steps, now)
 

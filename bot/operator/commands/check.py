@@ -19,7 +19,7 @@ from bot.store.database import Database
 from bot.store.opening import keyring_of, open_database, unreachable
 
 MOST_SKEW = timedelta(seconds=30)  # between our clock and the messenger's: slots are asked by ours
-Line = tuple[str, str | None]  # what was looked at, and what is wrong with it or None
+CheckLine = tuple[str, str | None]  # what was looked at, and what is wrong with it or None
 
 
 def check(say: Callable[[str], None]) -> int:
@@ -36,14 +36,14 @@ def check(say: Callable[[str], None]) -> int:
     return 1 if failed else 0
 
 
-def _lines(settings: config.Settings) -> Iterator[Line]:
+def _lines(settings: config.Settings) -> Iterator[CheckLine]:
     yield "settings", None
     yield from asyncio.run(_messenger(settings))
     yield from _database(settings)
     yield "catalogues", _catalogues(settings)
 
 
-async def _messenger(settings: config.Settings) -> list[Line]:
+async def _messenger(settings: config.Settings) -> list[CheckLine]:
     """Ask the platform who we are, and what time it is there."""
     from bot.transports.telegram import Telegram
 
@@ -78,7 +78,7 @@ def skewed(here: datetime, there: datetime) -> str | None:
     return f"This machine's clock is {seconds} s {way} the messenger's. Set it by a time server."
 
 
-def _database(settings: config.Settings) -> Iterator[Line]:
+def _database(settings: config.Settings) -> Iterator[CheckLine]:
     try:
         database = open_database(settings)
     except OperatorError as error:
@@ -90,7 +90,7 @@ def _database(settings: config.Settings) -> Iterator[Line]:
         database.close()
 
 
-def _opened(database: Database) -> Iterator[Line]:
+def _opened(database: Database) -> Iterator[CheckLine]:
     if database.file is not None and not database.file.exists():
         yield "database", f"There is no {database.file} yet. Run `samehour migrate`."
         return

@@ -75,7 +75,7 @@ def _send(conn: Connection, name: str, day: date | None, at: datetime) -> str:
     who = _coach(conn, name)
     day = day or at.astimezone(zone_of(who.zone_name)).date()
     key = f"digest/{who.coach_id}/{day.isoformat()}"
-    new = inbox.put(conn, [inbox.Incoming(key, who.chat_id, Due(at, day))], at)
+    new = inbox.put(conn, [inbox.NewEvent(key, who.chat_id, Due(at, day))], at)
     return f"The digest of {day} is on its way." if new else f"The digest of {day} was sent already."
 
 

@@ -22,7 +22,7 @@ from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError, UsageError
 from bot.operator import imports
-from bot.operator.imports import Fate, Line
+from bot.operator.imports import Fate, ImportedRow
 from bot.store import audit, caseload, erase, erasures, readings, staff
 from bot.store import migrate as versions
 from bot.store.clients import Client
@@ -92,7 +92,7 @@ def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, 
         with Progress(*columns, console=console, transient=True, disable=hidden) as progress:
             task = progress.add_task("looked at", total=rows)
 
-            def work(conn: Connection) -> tuple[tuple[Line, ...], int]:
+            def work(conn: Connection) -> tuple[tuple[ImportedRow, ...], int]:
                 lines = imports.look(
                     conn, _coach(conn, coach), sheet, at, doubtful=doubtful, advance=lambda: progress.advance(task)
                 )
@@ -103,7 +103,7 @@ def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, 
     console.print(_summary(lines, kept, write))
 
 
-def _show(lines: Sequence[Line], out: TextIO) -> None:
+def _show(lines: Sequence[ImportedRow], out: TextIO) -> None:
     rows = [(str(line.number), *line.cells, line.fate.value, line.detail) for line in lines]
     if not out.isatty():
         writer = csv.writer(out, lineterminator="\n")
@@ -117,7 +117,7 @@ def _show(lines: Sequence[Line], out: TextIO) -> None:
     Console(file=out, highlight=False, markup=False).print(shown)
 
 
-def _summary(lines: Sequence[Line], kept: int, write: bool) -> str:
+def _summary(lines: Sequence[ImportedRow], kept: int, write: bool) -> str:
     numbers = {fate: sum(line.fate is fate for line in lines) for fate in Fate}
     refused = [f"{number} {fate.value}" for fate, number in numbers.items() if number and fate is not Fate.KEPT]
     more = f"; {', '.join(refused)}" if refused else ""

@@ -50,7 +50,7 @@ def invite(kind: str, name: str) -> None:
 def _make(conn: Connection, kind: str, name: str) -> str:
     at = now()
     audit.note(conn, at, audit.OPERATOR, f"invited_{kind}")
-    return invitations.make(conn, invitations.Kind(kind), at, for_name=name)
+    return invitations.make(conn, invitations.InvitationKind(kind), at, for_name=name)
 
 
 async def _ask_who_we_are(telegram: Telegram) -> None:

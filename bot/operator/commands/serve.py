@@ -28,10 +28,10 @@ def serve(*, webhook: bool) -> None:
     log.set_up(settings.log_level, settings.log_format)
     with only_one(open_database(settings).file):
         _prepare(settings)
-        loop.run(_run(settings, webhook))
+        loop.run(run(settings, webhook))
 
 
-async def _run(settings: config.Settings, webhook: bool) -> None:
+async def run(settings: config.Settings, webhook: bool) -> None:
     stop = asyncio.Event()
     running = asyncio.get_running_loop()
     for number in (signal.SIGTERM, signal.SIGINT):

@@ -79,10 +79,11 @@ ASK_OTHER = N_("What I need: {measure}. Send it like this: {example}.")
 
 def example(v: Voice, measure: str, unit: Unit) -> str:
     """How an answer could look, as this client would write it."""
-    if measure == "blood_pressure":
+    known = MEASURES.get(measure)
+    if known is not None and known.series:
         return v.numbers.island("124/78")
     value = EXAMPLES_OF.get((measure, unit), EXAMPLES.get(unit, D(5)))
-    if measure == "walk_mile":
+    if known is not None and known.second_called:
         return v.amount(Amount(value, unit), measure=measure, second=D(124))
     if unit in (Unit.POINT, Unit.STEP, Unit.REPETITION, Unit.SESSION, Unit.DAY, Unit.BEATS_PER_MINUTE):
         return v.number(value)

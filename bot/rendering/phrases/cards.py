@@ -9,7 +9,7 @@ from bot.rendering.phrases import names
 from bot.rendering.phrases.steps import PREPARE, TECHNIQUE
 from bot.rendering.voice import N_, Html, Voice
 from core.measures import MEASURES
-from core.measures.measure import Kind
+from core.measures.measure import MeasureKind
 
 RULER_WAIST: tuple[str, ...] = (
     N_("Take a piece of string that does not stretch."),
@@ -33,7 +33,7 @@ RULER = {"waist": RULER_WAIST, "hip": RULER_HIP}
 def has_card(measure: str) -> bool:
     """Whether the way it is taken needs to be shown: a rating or a week's activity explains itself."""
     found = MEASURES.get(measure)
-    return found is not None and found.kind not in (Kind.RATING, Kind.ACTIVITY)
+    return found is not None and found.kind not in (MeasureKind.RATING, MeasureKind.ACTIVITY)
 
 
 def card(v: Voice, measure: str, *, ruler: bool = False) -> Html:

@@ -89,8 +89,8 @@ def measure_card(said: m.Card, v: Voice) -> str:
     return card(v, said.measure, ruler=said.ruler)
 
 
-@phrase(m.Kept)
-def kept(said: m.Kept, v: Voice) -> str:
+@phrase(m.ReadingKept)
+def kept(said: m.ReadingKept, v: Voice) -> str:
     value = v.say(
         "Thank you. {measure}: {amount}.",
         measure=names.measure(v, said.measure),

@@ -44,6 +44,7 @@ FLAG_OTHER = N_("Something you should know.")
 
 EVIDENCE: dict[str, str] = {
     "reading": NC_("evidence", "Reading"),
+    "caution": NC_("evidence", "Limit for"),
     "days": NC_("evidence", "Days"),
     "band": NC_("evidence", "Band"),
     "symptom": NC_("evidence", "Sign"),
@@ -115,6 +116,8 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
     if isinstance(value, str):
         if name in ("sign", "symptom"):
             return sign(v, value)
+        if name == "caution":
+            return v.say_in("caution", names.CAUTIONS.get(value, value))
         if name == "level":
             return v.say(LEVELS.get(value, value))
         if name == "since" and (day := _day(value)) is not None:

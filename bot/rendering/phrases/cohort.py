@@ -8,7 +8,7 @@ from bot.rendering.phrases import cohort_figures, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages_to_coach
 from core.dialogue.organiser import messages as om
-from core.watching.cohort import LONGEST, SHORTEST, Counted, Week
+from core.watching.cohort import LONGEST, SHORTEST, CohortWeek, Counted
 
 STAGES: dict[str, str] = {
     "coming": N_("{name}: starts {day}"),
@@ -185,7 +185,7 @@ def cohort_said(said: om.CohortSaid, v: Voice) -> str:
     )
 
 
-def _week(v: Voice, week: Week, counts: str) -> Html:
+def _week(v: Voice, week: CohortWeek, counts: str) -> Html:
     attended = v.say(
         "{week}: {kept} checked in",
         week=cohort_figures.check_in_name(v, week),

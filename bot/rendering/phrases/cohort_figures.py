@@ -8,7 +8,7 @@ from bot.rendering.phrases import names
 from bot.rendering.phrases.cohort_labels import COUNTS
 from bot.rendering.voice import N_, Html, Voice
 from core.quantity import Amount, Unit
-from core.watching.cohort import LEAST_PEOPLE, Closing, Counted, Paired, Sum, TooFew, Week
+from core.watching.cohort import LEAST_PEOPLE, Closing, CohortWeek, Counted, Paired, Sum, TooFew
 
 STAGES: dict[str, str] = {
     "coming": N_("{name}: starts {day}"),
@@ -46,7 +46,7 @@ def kept_of(v: Voice, kept: int, asked: int) -> Html:
     return v.say("{kept} of {asked}", kept=v.number(kept), asked=v.number(asked))
 
 
-def check_in_name(v: Voice, week: Week) -> Html:
+def check_in_name(v: Voice, week: CohortWeek) -> Html:
     return v.say("Week {number}", number=v.number(week.number)) if week.number else v.say_in("picture", "Start")
 
 
@@ -77,7 +77,7 @@ def took_part(v: Voice, r: Closing) -> list[Html]:
     return lines
 
 
-def attended(v: Voice, week: Week) -> Html:
+def attended(v: Voice, week: CohortWeek) -> Html:
     return v.say("• {week}: {kept}", week=check_in_name(v, week), kept=kept_of(v, week.kept, week.asked))
 
 

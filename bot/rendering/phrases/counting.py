@@ -9,6 +9,8 @@ from __future__ import annotations
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Voice
 from core.dialogue.client import messages as m
+from core.measures import MEASURES
+from core.quantity import Unit
 
 GO: dict[str, str] = {
     "resting_heart_rate": N_("Go! Count every beat. The first beat you feel is one. I write when the time is up."),
@@ -37,7 +39,8 @@ STOP_OTHER = N_("Stop. How many was it?")
 def count_ready(said: m.CountReady, v: Voice) -> str:
     if said.seconds == (0,):
         return v.say("Ready? Press Start when you begin, and Stop when you are done. I keep the time.")
-    if said.measure == "resting_heart_rate":
+    known = MEASURES.get(said.measure)
+    if known is not None and known.unit is Unit.BEATS_PER_MINUTE:
         return v.say(
             "Ready? Find your pulse first. Then press how long you want to count. A longer count is a better one."
         )

@@ -10,6 +10,7 @@ from bot.rendering.phrases import cohort_labels, names, staff_labels
 from bot.rendering.places import place_name
 from bot.rendering.voice import N_, NC_, Voice, shortened, voice
 from core.dialogue.kit.effects import Choice
+from core.language import LANGUAGES
 
 LABELS: dict[str, str] = {
     "agree": N_("Yes, I agree"),
@@ -124,14 +125,7 @@ GROUPS: dict[str, dict[str, str]] = {
     },
     "counts": cohort_labels.COUNTS,
     "better": {"higher": N_("A higher number"), "lower": N_("A lower number")},
-    "lang": {  # each in its own language, so that everybody finds theirs
-        "en": "English",
-        "es": "Español",
-        "de": "Deutsch",
-        "fr": "Français",
-        "pl": "Polski",
-        "ar": "العربية",
-    },
+    "lang": {words.code: words.own_name for words in LANGUAGES.values()},  # so that everybody finds theirs
 }
 UNTRANSLATED = frozenset({"lang"})
 CONTEXT = {"background": "background", "caution": "caution", "sex": "sex"}

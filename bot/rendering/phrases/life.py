@@ -6,6 +6,8 @@ from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import reminder
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.dialogue.commands import CLIENT
+from core.dialogue.kit.commands import Who
 from core.dialogue.kit.messages import (
     AskLanguage,
     DataSent,
@@ -50,16 +52,7 @@ NUMBERS: dict[str, str] = {
 def help_(said: m.Help, v: Voice) -> str:
     parts = [
         v.say("Just type what you want, or press a button. For example:"),
-        v.lines(
-            v.say("/today – what is due"),
-            v.say("/record – send a number"),
-            v.say("/progress – your picture"),
-            v.say("/undo – take the last number back"),
-            v.say("/pause – a break"),
-            v.say("/coach – a word to {coach}", coach=v.name(said.coach)),
-            v.say("/settings – day, time, units, language"),
-            v.say("/mydata and /forget – get it all, or delete it all"),
-        ),
+        v.lines(*(v.say(line, coach=v.name(said.coach)) for line in CLIENT.help(Who.CLIENT))),
         v.say(
             "I am not a doctor and I cannot send help. If it is urgent, call {number}. What your doctor says comes"
             " first.",
@@ -174,8 +167,8 @@ def units(v: Voice, mass: Unit, length: Unit) -> Html:
     return v.listed([*masses, v.unit_name(length)])
 
 
-@phrase(m.Settings)
-def settings(said: m.Settings, v: Voice) -> str:
+@phrase(m.SettingsSaid)
+def settings(said: m.SettingsSaid, v: Voice) -> str:
     from bot.rendering.places import place_name
 
     when = ""

@@ -185,6 +185,54 @@ def pressure_severe(said: m.PressureSevere, v: Voice) -> str:
     )
 
 
+@phrase(m.PregnancyPressureRepeat)
+def pregnancy_pressure_repeat(said: m.PregnancyPressureRepeat, v: Voice) -> str:
+    return v.paragraphs(
+        v.say(
+            "That is very high in pregnancy or after a birth. Sit still for 5 minutes, then measure again and send"
+            " both numbers."
+        ),
+        v.say("Call your maternity unit today in any case."),
+        _pregnancy_signs(v, said.number),
+    )
+
+
+def _pregnancy_signs(v: Voice, number: str) -> Html:
+    return v.say(
+        "Do you have a bad headache, pain below the ribs, vomiting, sudden swelling or a fit? Is it hard to see or"
+        " breathe? Then call the unit or {number} now.",
+        number=_number(v, number),
+    )
+
+
+@phrase(m.PregnancyPressureSevere)
+def pregnancy_pressure_severe(said: m.PregnancyPressureSevere, v: Voice) -> str:
+    return v.paragraphs(
+        v.say(
+            "It is still very high. Public advice is to call your maternity unit now, by day or night. If you cannot"
+            " reach them, call {number}.",
+            number=_number(v, said.number),
+        ),
+        _pregnancy_signs(v, said.number),
+    )
+
+
+@phrase(m.PregnancyPressureSettled)
+def pregnancy_pressure_settled(said: m.PregnancyPressureSettled, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for taking it again. This one is not in the very high range. I have kept both."),
+        v.say("Please still tell your midwife or maternity unit about both today."),
+    )
+
+
+@phrase(m.PregnancyPressureWeek)
+def pregnancy_pressure_week(said: m.PregnancyPressureWeek, v: Voice) -> str:
+    return v.say(
+        "The usual limits for such a week are not made for pregnancy. Please show these numbers to your midwife or"
+        " doctor."
+    )
+
+
 @phrase(m.PressureLow)
 def pressure_low(said: m.PressureLow, v: Voice) -> str:
     return v.sentences(

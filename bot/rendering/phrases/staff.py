@@ -5,25 +5,12 @@ from __future__ import annotations
 
 from bot.rendering.phrases import phrase
 from bot.rendering.voice import N_, Html, Voice
+from core.dialogue.commands import STAFF
+from core.dialogue.kit.commands import Who
 from core.dialogue.staff import messages as sm
 from core.watching.digest import CaseRow
 from core.watching.flags import Severity
 
-COMMANDS: tuple[str, ...] = (
-    N_("/caseload – your clients, those who need you first; add a name to search"),
-    N_("/client NAME – one client's card: plan, results, flags, note"),
-    N_("/write NAME words – write to a client; the answer comes back here"),
-    N_("/invite NAME – a link for a new client"),
-    N_("/digest – the week so far; /digest pdf for a sheet to print"),
-    N_("/cohort – start a group, or look after one"),
-    N_("/settings – when the digest comes, nights, place, language"),
-    N_("/mydata and /forget – get all I hold about you, or have it deleted"),
-)
-ORGANISER: tuple[str, ...] = (
-    N_("/cohort – start a group, or look after one"),
-    N_("/settings – place and language"),
-    N_("/mydata and /forget – get all I hold about you, or have it deleted"),
-)
 NOT_A_DOCTOR = N_(
     "I do not diagnose and I am no emergency service. What is urgent reaches you here, but nobody watches this chat for"
     " you. Local advice and the client's own clinician come first."
@@ -31,7 +18,7 @@ NOT_A_DOCTOR = N_(
 
 
 def _commands(v: Voice, coach: bool) -> Html:
-    return v.lines(*(v.say(line) for line in (COMMANDS if coach else ORGANISER)))
+    return v.lines(*(v.say(line) for line in STAFF.help(Who.COACH if coach else Who.ORGANISER)))
 
 
 @phrase(sm.StaffWelcome)

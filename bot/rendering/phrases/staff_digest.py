@@ -10,7 +10,7 @@ from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.coach import FLAG_OTHER, evidence, flag
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.staff import messages as sm
-from core.watching.digest import LIMIT, Digest, Entry, FlagFact, fitted
+from core.watching.digest import LIMIT, Digest, DigestEntry, FlagFact, fitted
 
 # A flag in a few words, where it stands beside others.
 SHORT: dict[str, str] = {
@@ -109,18 +109,18 @@ def _paused(d: Digest, v: Voice) -> Html:
     return v.say("Taking a break: {people}", people=v.listed(people))
 
 
-def _part(v: Voice, title: Html, entries: Iterable[Entry], *, brief: bool) -> Html:
+def _part(v: Voice, title: Html, entries: Iterable[DigestEntry], *, brief: bool) -> Html:
     lines = [_brief(v, e) if brief else _entry(v, e) for e in entries]
     return v.lines(v.say("<b>{title}</b>", title=title), *lines) if lines else Html("")
 
 
-def _brief(v: Voice, entry: Entry) -> Html:
+def _brief(v: Voice, entry: DigestEntry) -> Html:
     """Who and what, no more: so that every urgent one has room."""
     what = v.listed([in_short(v, f.code) for f in entry.flags[:1]])
     return v.say("• {name}: {what}", name=v.name(entry.name), what=what)
 
 
-def _entry(v: Voice, entry: Entry) -> Html:
+def _entry(v: Voice, entry: DigestEntry) -> Html:
     """One client: unseen flags in full, seen ones in short."""
     told = [_flag(v, f) for f in entry.flags if not f.seen]
     seen = [_seen(v, f) for f in entry.flags if f.seen]

@@ -9,7 +9,7 @@ from decimal import Decimal
 from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, Learn
-from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Setting
+from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Press, Text
@@ -20,19 +20,19 @@ from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Misunderstood, Score, Understood
+from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, hear, whole_numbers
-from core.understanding.plausibility import Kind as DoubtKind
-from core.understanding.plausibility import doubt
-from core.watching.weighing_guard import Step
+from core.understanding.plausibility import DoubtKind, doubt
+from core.watching.weighing_guard import GuardStep
 
 PATIENCE = 2  # answers not understood before the card is offered
 
 
 def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
     """What a message says about measures: the open question first, then what else this client may send."""
-    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, "energy", "weight"))
+    anytime = (key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
+    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *anytime))
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}
@@ -50,7 +50,7 @@ def ask_which(d: ClientStep, text: str) -> bool:
     fitting = []
     for key in d.facts.plan.measures:
         measure = MEASURES.get(key)
-        if measure is None or measure.kind is not Kind.BODY or measure.understand is None:
+        if measure is None or measure.kind is not MeasureKind.BODY or measure.understand is None:
             continue
         heard = measure.understand(text, d.words, d.unit(measure))
         if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
@@ -79,6 +79,10 @@ def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure
             not_understood(d, measure, answer.heard, event)
         elif consider(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
             kept.add(measure.key)
+    if isinstance(open_before, Repeating) and d.asking is None and d.state.day is not None:
+        if open_before.measure in kept and not MEASURES[open_before.measure].series:
+            check_in.ask_next(d)
+        return
     if not isinstance(open_before, Awaiting):
         return
     answered = open_before.measure in kept
@@ -112,8 +116,8 @@ def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | Non
     The newest that was not severe, since after a rest a usual value is what one hopes for; of a series of blood
     pressures the nearest.
     """
-    taken = [r for r in d.facts.of(measure.key) if not safety.severe(measure, r.value, r.second)]
-    if measure.key == home_bp_week.MEASURE:
+    taken = [r for r in d.facts.of(measure.key) if not safety.alarming(d, measure, r)]
+    if measure.series:
         return min(reversed(taken), key=lambda r: abs(r.value - heard.value), default=None)
     return taken[-1] if taken else None
 
@@ -125,14 +129,14 @@ def consider(
 
     A number that cannot be is never kept: the question stays open. So does it after an early weight.
     """
-    wanted = asked or measure.key in d.state.agenda or measure.kind in (Kind.RATING, Kind.ACTIVITY)
-    if measure.key == "weight" and not wanted and not replaces:
+    wanted = asked or measure.key in d.state.agenda or measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
+    if measure.guarded and not wanted and not replaces:
         step = weighing_guard.step_for(d)
-        if step not in (Step.WELCOME, Step.DIRECTED):
+        if step not in (GuardStep.WELCOME, GuardStep.DIRECTED):
             weighing_guard.early(d, heard, event, step)
             return False  # nothing is put again on top of it
     found = doubt(measure, heard, last_of(d, measure, heard), d.facts.profile)
-    if found is None or ((found.meant is None or heard.said_unit) and safety.cannot_wait(measure, heard)):
+    if found is None or safety.cannot_wait(d, measure, heard, None if heard.said_unit else found.meant):
         keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
         amount = d.shown(measure, heard.value)
@@ -214,16 +218,16 @@ def keep(
     if not replaces:
         check_in.note_answer(d)
         d.become(agenda=tuple(k for k in d.state.agenda if k != measure.key))
-    if safety.after_reading(d, measure, reading):
+    if safety.after_reading(d, measure, reading, old):
         return
     if replaces:
         _corrected(d, measure, reading)
-    elif measure.key == "blood_pressure":
+    elif measure.series:
         home_bp_week.kept(d, reading)
-    elif measure.kind in (Kind.RATING, Kind.ACTIVITY, Kind.ONCE):
-        if measure.kind is Kind.ONCE:
+    elif measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY, MeasureKind.ONCE):
+        if measure.kind is MeasureKind.ONCE:
             _learn_once(d, measure, reading)
-        d.say(m.Kept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
+        d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         readings.raise_flags(
@@ -236,7 +240,7 @@ def keep(
 
 def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
     """Say a correction back; nothing else is asked again."""
-    if measure.key == "weight" and reading.how is How.EARLY:
+    if measure.guarded and reading.how is How.EARLY:
         weighing_guard.taken_back(d)
         return
     if d.hidden(measure):
@@ -245,13 +249,13 @@ def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
         d.say(m.Corrected(measure.key, d.shown(measure, reading.value), reading.second))
     if not isinstance(d.asking, AskingConditions):
         found = readings.assessed(d, measure, reading)
-        readings.raise_flags(d, measure, reading, found)
+        readings.raise_flags(d, measure, reading, found, corrects=True)
         if found.verdict is not None and found.verdict.beyond_error and not d.hidden(measure):
             d.say(readings.verdict_said(d, measure, found))
 
 
 def _learn_once(d: ClientStep, measure: Measure, reading: Reading) -> None:
-    if measure.key == "height":
+    if measure.body is BodySize.STATURE:
         d.do(Learn("stature", reading.value))
 
 
@@ -264,7 +268,7 @@ def _conditions(d: ClientStep, measure: Measure, heard: Understood) -> Condition
 
 def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
     """What should have stayed the same and has not been asked about in this check-in: nobody is asked twice."""
-    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
+    if measure.guarded and d.facts.plan.directed_weighing and len(d.facts.of(measure.key)) > 1:
         return ()  # who weighs daily because a clinician asked is not questioned daily
     noted = {a for a, _ in d.state.noted}
     return tuple(a for a in measure.protocol.keep_same if a not in noted)
@@ -277,7 +281,7 @@ def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: t
         d.say(m.KeptHidden(measure.key))
     else:
         d.say(
-            m.Kept(
+            m.ReadingKept(
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )
@@ -331,9 +335,13 @@ def _ask_what(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen:
 def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
     """Thank, say the value, one band, what the change means, one piece of context."""
     found = readings.assessed(d, measure, reading)
-    if measure.key == "weight" and d.facts.plan.directed_weighing and len(d.facts.of("weight")) > 1:
+    if measure.guarded and d.facts.plan.directed_weighing and len(d.facts.of(measure.key)) > 1:
         # weighed daily because a clinician asked: thanked, watched for a fast gain, not lectured daily
-        d.say(m.KeptHidden(measure.key) if d.hidden(measure) else m.Kept(measure.key, d.shown(measure, reading.value)))
+        d.say(
+            m.KeptHidden(measure.key)
+            if d.hidden(measure)
+            else m.ReadingKept(measure.key, d.shown(measure, reading.value))
+        )
         readings.raise_flags(d, measure, reading, found)
         return
     readings.raise_flags(d, measure, reading, found)
@@ -349,7 +357,7 @@ def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: boo
         return
     if not said_value:
         d.say(
-            m.Kept(
+            m.ReadingKept(
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )
@@ -375,10 +383,7 @@ def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessmen
     latest = {r.measure: r for r in d.facts.history if r.counts}
     latest[measure.key] = reading
     for derived in derive_all(latest, d.facts.profile, MEASURES):
-        if (
-            derived.measure.derived_from
-            and measure.key == derived.measure.derived_from[-1 if measure.key == "hip" else 0]
-        ):
+        if derived.measure.said_with == measure.key:
             for score in derived.measure.score(derived.reading, d.facts.profile):
                 if isinstance(score, Score):
                     return m.BandSaid(derived.measure.key, score.band, score.source.key, score.notes[:1])

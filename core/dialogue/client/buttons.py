@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import Any, TypeVar
 
 from core.care import Status
 from core.dialogue.client import (
@@ -20,8 +23,10 @@ from core.dialogue.client import (
     safety,
     settings,
     timed_counts,
+    weighing_guard,
 )
 from core.dialogue.client import messages as m
+from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
     Asking,
@@ -37,6 +42,7 @@ from core.dialogue.client.states import (
     StopwatchDone,
 )
 from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.commands import HalfMade
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, OldButton
 from core.language import plain
@@ -109,7 +115,7 @@ def press(d: ClientStep, event: Press) -> None:
         enrolment.enrolling(d, event, d.asking)
         return
     if d.facts.status is Status.LEFT and verb not in ("set", "forget", "back", "move"):
-        intents.after_leaving(d, "")
+        after_leaving(d, "")
         return
     if not _pressed(d, event, verb, value):
         d.say(OldButton())
@@ -117,116 +123,186 @@ def press(d: ClientStep, event: Press) -> None:
             check_in.ask(d, MEASURES[d.asking.measure])
 
 
+# --- one row for each button ------------------------------------------------------------------------------------
+
+AskingT = TypeVar("AskingT")
+Fits = bool | None  # False: it does not fit what is open now after all
+
+
+@dataclass(frozen=True, slots=True)
+class ClientButton:
+    """A button. verb: its data up to the colon; what follows is the value.
+
+    question: the open question it belongs to, None for a button that fits whatever is open.  setting: which one, if the
+    question is a `Setting`; "" for any.  act: what it does, given the open question, the value and the press.
+    """
+
+    verb: str
+    question: type | None
+    setting: str
+    act: Callable[[ClientStep, Any, str, Press], Fits]
+
+
+def _answers(
+    verb: str, question: type[AskingT], act: Callable[[ClientStep, AskingT, str, Press], Fits]
+) -> ClientButton:
+    """A button under a question."""
+    return ClientButton(verb, question, "", act)
+
+
+def _sets(verb: str, setting: str, act: Callable[[ClientStep, Setting, str], Fits]) -> ClientButton:
+    """A button under an open setting."""
+    return ClientButton(verb, Setting, setting, lambda d, asking, value, _: act(d, asking, value))
+
+
+def _any_time(verb: str, act: Callable[[ClientStep, str, Press], Fits]) -> ClientButton:
+    """A button that fits whatever is open."""
+    return ClientButton(verb, None, "", lambda d, _, value, event: act(d, value, event))
+
+
 def _pressed(d: ClientStep, event: Press, verb: str, value: str) -> bool:
     """Act on a button; False when it does not fit what is open now."""
-    match verb, d.asking:
-        case "n", Awaiting(measure=key) if value.isdigit() and MEASURES[key].understand is not None:
-            as_text = Text(event.at, value, "")
-            answers.take(d, as_text, answers.listen(d, value, MEASURES[key]), MEASURES[key])
-        case "ok", Confirming() as asking:
-            answers.confirmed(d, asking, value == "yes")
-        case "cond", AskingConditions() as asking:
-            answers.conditions_answered(d, asking, value)
-        case "gate", Gate() as asking if (value in ("none", "some")) == asking.signs:
-            safety.gate_answered(d, asking, value in ("well", "none"))
-        case "alarm", AlarmAsked() as asking:
-            safety.alarm_answered(d, asking, value == "yes")
-        case "stop", Counting(seconds=0) as asking:
-            timed_counts.stopped(d, asking, event.at)
-        case "watch", StopwatchDone() as asking:
-            timed_counts.watch_answered(d, asking, value == "keep", "", event.at)
-        case "have", Awaiting() as asking:
-            check_in.ask(d, MEASURES[asking.measure])
-        case "snooze", Setting(what="snooze") as asking:
-            pausing.snooze(d, asking, value)
-        case "pause", Setting(what="pause") as asking if value in pausing.PAUSES:
-            from datetime import timedelta
+    button = BUTTONS.get(verb)
+    if button is None or (button.question is not None and not isinstance(d.asking, button.question)):
+        return False
+    if button.setting and isinstance(d.asking, Setting) and d.asking.what != button.setting:
+        return False
+    return button.act(d, d.asking, value, event) is not False
 
-            pausing.pause_until(d, d.today + timedelta(days=pausing.PAUSES[value]))
-        case "wd", Setting(what="slot") as asking if value.isdigit() and int(value) < 7:
-            settings.set_slot(d, asking, int(value), None)
-        case "hr", Setting(what="slot") as asking if asking.detail:
-            settings.typed_setting(d, asking, value)
-        case "zone", Setting(what="zone") if d.facts.find_zones(value):
-            settings.set_zone(d, value)
-        case "lang", Setting(what="language"):
-            settings.set_language(d, value)
-        case "units", Setting(what="units"):
-            settings.set_units(d, value)
-        case "numbers", Setting(what="numbers") if value in ("shown", "coach_only", "leave_out"):
-            settings.set_numbers(d, value)
-        case "forget", Setting(what="forget"):
-            leaving.forget(d, value == "yes")
-        case "leave", Setting(what="leave"):
-            leaving.leave(d, value == "yes")
-        case "cogone", Setting(what=cohort_membership.LEAVE) as asking:
-            cohort_membership.gone(d, asking, value == "yes")
-            check_in.close_setting(d)
-        case "move", Setting(what="coach_change"):
-            coach_thread.change_coach(d, value == "yes")
-        case "back", Setting(what="coach_change"):
-            coach_thread.come_back(d, value == "yes")
-        case "goal", Setting(what="goal"):
-            progress_and_goals.goal_for(d, value)
-        case "goaldate", Setting(what="goal_date") as asking if value.isdigit():
-            progress_and_goals.goal_set(d, asking, int(value))
-        case "goaldrop", _:
-            progress_and_goals.goal_drop(d)
-        case "cancel", Setting():
-            d.say(KeptAsItWas())
-            check_in.close_setting(d)
-        case _:
-            return _any_time(d, event, verb, value)
+
+def _number(d: ClientStep, asking: Awaiting, value: str, event: Press) -> Fits:
+    measure = MEASURES[asking.measure]
+    if not value.isdigit() or measure.understand is None:
+        return False
+    as_text = Text(event.at, value, "")
+    answers.take(d, as_text, answers.listen(d, value, measure), measure)
     return True
 
 
-def _any_time(d: ClientStep, event: Press, verb: str, value: str) -> bool:
-    """Buttons that fit whatever is open."""
-    match verb:
-        case "how" | "ruler" if value in MEASURES:
-            intents.card(d, value, ruler=verb == "ruler")
-        case "time" if value in MEASURES and asked_measure(d) is MEASURES[value]:
-            timed_counts.offer(d, MEASURES[value])
-        case "count" if (key := value.partition(":")[0]) in MEASURES and asked_measure(d) is MEASURES[key]:
-            seconds = value.partition(":")[2]
-            timed_counts.start(d, MEASURES[key], int(seconds) if seconds.isdigit() else 0, event.at)
-        case "skip" if isinstance(d.asking, Awaiting):
-            check_in.skip(d)
-        case "later" if isinstance(d.asking, Awaiting):
-            pausing.later(d)
-        case "begin" if d.facts.status is Status.ACTIVE and d.state.day is None:
-            enrolment.begin(d, value)
-        case "word":
-            coach_thread.word(d)
-        case "low" if safety.dizzy_with_low_pressure(d, value):
-            pass
-        case "src":
-            intents.sources(d)
-        case "which" if value.partition(":")[0] in MEASURES and asked_measure(d) is None:
-            answers.named(d, value, event)
-        case "resume":
-            pausing.resume(d)
-        case "pressure" if d.state.pressure is not None:
-            home_bp_week.stop(d)
-        case "chart":
-            progress_and_goals.progress(d, value)
-        case "early" if value in ("energy", "waist") and d.asking is None:
-            d.become(agenda=())
-            check_in.ask(d, MEASURES[value])
-        case "early" if value == "walk":
-            d.say(m.WalkInstead())
-        case "cohorts":
-            cohort_membership.mine(d)
-        case "coleave":
-            cohort_membership.leave(d, value)
-        case "set":
-            _setting(d, value)
-        case _:
-            return False
+def _gate(d: ClientStep, asking: Gate, value: str, event: Press) -> Fits:
+    if (value in ("none", "some")) != asking.signs:
+        return False
+    safety.gate_answered(d, asking, value in ("well", "none"))
     return True
 
 
-def _setting(d: ClientStep, what: str) -> None:
+def _stop(d: ClientStep, asking: Counting, value: str, event: Press) -> Fits:
+    if asking.seconds:
+        return False
+    timed_counts.stopped(d, asking, event.at)
+    return True
+
+
+def _pause(d: ClientStep, asking: Setting, value: str) -> Fits:
+    if value not in pausing.PAUSES:
+        return False
+    pausing.pause_until(d, d.today + timedelta(days=pausing.PAUSES[value]))
+    return True
+
+
+def _weekday(d: ClientStep, asking: Setting, value: str) -> Fits:
+    if not value.isdigit() or int(value) >= 7:
+        return False
+    settings.set_slot(d, asking, int(value), None)
+    return True
+
+
+def _hour(d: ClientStep, asking: Setting, value: str) -> Fits:
+    if not asking.detail:
+        return False
+    settings.typed_setting(d, asking, value)
+    return True
+
+
+def _zone(d: ClientStep, asking: Setting, value: str) -> Fits:
+    if not d.facts.find_zones(value):
+        return False
+    settings.set_zone(d, value)
+    return True
+
+
+def _numbers(d: ClientStep, asking: Setting, value: str) -> Fits:
+    if value not in ("shown", "coach_only", "leave_out"):
+        return False
+    settings.set_numbers(d, value)
+    return True
+
+
+def _leave_cohort(d: ClientStep, asking: Setting, value: str) -> Fits:
+    cohort_membership.gone(d, asking, value == "yes")
+    check_in.close_setting(d)
+    return True
+
+
+def _goal_date(d: ClientStep, asking: Setting, value: str) -> Fits:
+    if not value.isdigit():
+        return False
+    progress_and_goals.goal_set(d, asking, int(value))
+    return True
+
+
+def _cancel(d: ClientStep, asking: Setting, value: str) -> Fits:
+    d.say(KeptAsItWas())
+    check_in.close_setting(d)
+    return True
+
+
+def _how(d: ClientStep, value: str, *, ruler: bool) -> Fits:
+    if value not in MEASURES:
+        return False
+    intents.card(d, value, ruler=ruler)
+    return True
+
+
+def _time(d: ClientStep, value: str, event: Press) -> Fits:
+    if value not in MEASURES or asked_measure(d) is not MEASURES[value]:
+        return False
+    timed_counts.offer(d, MEASURES[value])
+    return True
+
+
+def _count(d: ClientStep, value: str, event: Press) -> Fits:
+    key, _, seconds = value.partition(":")
+    if key not in MEASURES or asked_measure(d) is not MEASURES[key]:
+        return False
+    timed_counts.start(d, MEASURES[key], int(seconds) if seconds.isdigit() else 0, event.at)
+    return True
+
+
+def _begin(d: ClientStep, value: str, event: Press) -> Fits:
+    if d.facts.status is not Status.ACTIVE or d.state.day is not None:
+        return False
+    enrolment.begin(d, value)
+    return True
+
+
+def _which(d: ClientStep, value: str, event: Press) -> Fits:
+    if value.partition(":")[0] not in MEASURES or asked_measure(d) is not None:
+        return False
+    answers.named(d, value, event)
+    return True
+
+
+def _end_pressure_week(d: ClientStep, value: str, event: Press) -> Fits:
+    if d.state.pressure is None:
+        return False
+    home_bp_week.stop(d)
+    return True
+
+
+def _early(d: ClientStep, value: str, event: Press) -> Fits:
+    """What a client who wants to weigh too early is offered instead."""
+    if value in weighing_guard.OFFERED and d.asking is None:
+        d.become(agenda=())
+        check_in.ask(d, MEASURES[value])
+    elif value == "walk":
+        d.say(m.WalkInstead())
+    else:
+        return False
+    return True
+
+
+def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
     match what:
         case "today":
             check_in.today(d)
@@ -244,3 +320,65 @@ def _setting(d: ClientStep, what: str) -> None:
             settings.change(d, what)
         case _:
             help_and_menu.not_sure(d)
+    return True
+
+
+def _by_verb(*buttons: ClientButton) -> Mapping[str, ClientButton]:
+    found = {button.verb: button for button in buttons}
+    if len(found) != len(buttons):
+        raise HalfMade("two buttons of a client have one verb")
+    return found
+
+
+BUTTONS = _by_verb(
+    # under a question
+    _answers("n", Awaiting, _number),
+    _answers("have", Awaiting, lambda d, asking, *_: check_in.ask(d, MEASURES[asking.measure])),
+    _answers("skip", Awaiting, lambda d, *_: check_in.skip(d)),
+    _answers("later", Awaiting, lambda d, *_: pausing.later(d)),
+    _answers("ok", Confirming, lambda d, asking, value, _: answers.confirmed(d, asking, value == "yes")),
+    _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
+    _answers("gate", Gate, _gate),
+    _answers("alarm", AlarmAsked, lambda d, asking, value, _: safety.alarm_answered(d, asking, value == "yes")),
+    _answers("stop", Counting, _stop),
+    _answers(
+        "watch",
+        StopwatchDone,
+        lambda d, asking, value, event: timed_counts.watch_answered(d, asking, value == "keep", "", event.at),
+    ),
+    # under an open setting
+    _sets("snooze", "snooze", pausing.snooze),
+    _sets("pause", "pause", _pause),
+    _sets("wd", "slot", _weekday),
+    _sets("hr", "slot", _hour),
+    _sets("zone", "zone", _zone),
+    _sets("lang", "language", lambda d, _, value: settings.set_language(d, value)),
+    _sets("units", "units", lambda d, _, value: settings.set_units(d, value)),
+    _sets("numbers", "numbers", _numbers),
+    _sets("forget", "forget", lambda d, _, value: leaving.forget(d, value == "yes")),
+    _sets("leave", "leave", lambda d, _, value: leaving.leave(d, value == "yes")),
+    _sets("cogone", cohort_membership.LEAVE, _leave_cohort),
+    _sets("move", "coach_change", lambda d, _, value: coach_thread.change_coach(d, value == "yes")),
+    _sets("back", "coach_change", lambda d, _, value: coach_thread.come_back(d, value == "yes")),
+    _sets("goal", "goal", lambda d, _, value: progress_and_goals.goal_for(d, value)),
+    _sets("goaldate", "goal_date", _goal_date),
+    _sets("cancel", "", _cancel),
+    # whatever is open
+    _any_time("how", lambda d, value, _: _how(d, value, ruler=False)),
+    _any_time("ruler", lambda d, value, _: _how(d, value, ruler=True)),
+    _any_time("time", _time),
+    _any_time("count", _count),
+    _any_time("begin", _begin),
+    _any_time("word", lambda d, *_: coach_thread.word(d)),
+    _any_time("low", lambda d, value, _: safety.dizzy_with_low_pressure(d, value)),
+    _any_time("src", lambda d, *_: intents.sources(d)),
+    _any_time("which", _which),
+    _any_time("resume", lambda d, *_: pausing.resume(d)),
+    _any_time("pressure", _end_pressure_week),
+    _any_time("chart", lambda d, value, _: progress_and_goals.progress(d, value)),
+    _any_time("goaldrop", lambda d, *_: progress_and_goals.goal_drop(d)),
+    _any_time("early", _early),
+    _any_time("cohorts", lambda d, *_: cohort_membership.mine(d)),
+    _any_time("coleave", lambda d, value, _: cohort_membership.leave(d, value)),
+    _any_time("set", _open_setting),
+)

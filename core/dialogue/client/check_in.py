@@ -15,11 +15,11 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
-from core.measures import CHECK_IN_ORDER, MEASURES
+from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.cautions import ASK_FIRST
-from core.measures.measure import Kind, Measure
+from core.measures.measure import BodySize, Measure, MeasureKind
 from core.reading import How
-from core.watching.flags import Code, Later, Week, cleared, flags_of_week
+from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flags_of_week
 
 SHOWN_LATE = timedelta(hours=2)
 PRESSURE_DAYS = 7
@@ -41,25 +41,29 @@ def due(d: ClientStep, event: Due) -> None:
 
 def watch_week(d: ClientStep) -> None:
     """Once a week: silence is noticed, and flags that time alone clears are cleared."""
-    d.do(*(Raise(f) for f in flags_of_week(Week(missed=d.facts.missed), d.now)))
+    d.do(*(Raise(f) for f in flags_of_week(ClientWeek(missed=d.facts.missed), d.now)))
     early = [r.taken_at for r in d.weights() if r.how is How.EARLY]
     again = early[-1] if early else None
     for open_flag in d.facts.flags:
-        if cleared(Code(open_flag.code), open_flag.since, Later(again_at=again), d.now):
+        if cleared(Code(open_flag.code), open_flag.since, WhatFollowed(again_at=again), d.now):
             d.do(Lower(open_flag.code, open_flag.measure))
 
 
 def agenda_for(d: ClientStep, day: date) -> tuple[str, ...]:
     """What the check-in of `day` asks, in order: how the week was, then what is due, tests last."""
-    wanted = {"energy", *d.facts.plan.measures}
-    if d.facts.plan.own_question:
-        wanted.add("own_question")
+    wanted = asked_of(d)
     return tuple(key for key in CHECK_IN_ORDER if key in wanted and askable(d, MEASURES[key]) and is_due(d, key, day))
+
+
+def asked_of(d: ClientStep) -> set[str]:
+    """What this client's check-ins may ask: the plan, what everybody is asked, and a question of their own."""
+    own = (key for key, measure in MEASURES.items() if measure.client_words)
+    return {*ALWAYS_ASKED, *d.facts.plan.measures, *own}
 
 
 def askable(d: ClientStep, measure: Measure) -> bool:
     """Not derived, and nothing we know of this person speaks against it."""
-    if measure.kind is Kind.DERIVED or (measure.key == "own_question" and not d.facts.plan.own_question):
+    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not d.facts.plan.own_question):
         return False
     agreed = measure.key in d.facts.plan.cleared
     return not any(
@@ -70,7 +74,7 @@ def askable(d: ClientStep, measure: Measure) -> bool:
 def is_due(d: ClientStep, key: str, day: date) -> bool:
     taken = d.facts.of(key)
     last = taken[-1].taken_at if taken else None
-    if key == "height" and d.facts.profile.stature is not None:
+    if MEASURES[key].body is BodySize.STATURE and d.facts.profile.stature is not None:
         return False
     return schedule.retest_due(key, last, d.facts.plan.interval(key), day, d.facts.zone)
 
@@ -102,12 +106,12 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         return
     key, *rest = d.state.agenda
     measure = MEASURES[key]
-    if measure.kind is Kind.FUNCTION and d.state.gate_passed != d.today:
+    if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())
         d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
         return
     d.become(agenda=tuple(rest))
-    if key == "blood_pressure":
+    if measure.series:
         open_pressure_week(d)
         ask_next(d)
         return
@@ -117,21 +121,20 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
 def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
     """Put one question."""
     d.ask(Awaiting(measure.key, tries))
-    if measure.key == "own_question":
+    if measure.client_words:
         d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
         return
-    first = not d.facts.of(measure.key) and measure.kind in (Kind.BODY, Kind.FUNCTION)
-    one = measure.protocol.best_of or measure.key == "blood_pressure"  # those questions say how often themselves
-    attempts = 1 if one else measure.protocol.attempts
+    first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
+    attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
     d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts), *buttons(d, measure))
 
 
 def buttons(d: ClientStep, measure: Measure) -> Rows:
     """The buttons under a question: quick answers, help, and a way out."""
     out = (Choice("later", "later"), Choice("skip", "skip"))
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in range(11)), width=6), out)
-    if measure.kind is Kind.ACTIVITY:
+    if measure.kind is MeasureKind.ACTIVITY:
         return (out,)
     how = [Choice("how", f"how:{measure.key}")]
     if measure.protocol.timers:
@@ -189,7 +192,7 @@ def note_answer(d: ClientStep) -> None:
         return
     d.do(Answered(d.state.day.isoformat()))
     for open_flag in d.facts.flags:
-        if cleared(Code(open_flag.code), open_flag.since, Later(answered_at=d.now), d.now):
+        if cleared(Code(open_flag.code), open_flag.since, WhatFollowed(answered_at=d.now), d.now):
             d.do(Lower(open_flag.code, open_flag.measure))
 
 
@@ -213,7 +216,7 @@ def skip(d: ClientStep) -> None:
         help_and_menu.not_sure(d)
         return
     d.say(m.Skipped(d.asking.measure))
-    if d.asking.measure == "blood_pressure" and d.state.pressure is not None:
+    if MEASURES[d.asking.measure].series and d.state.pressure is not None:
         d.ask(None)
         return
     ask_next(d)

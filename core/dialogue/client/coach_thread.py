@@ -45,7 +45,7 @@ def from_coach(d: ClientStep, event: FromCoach) -> None:
 
 def plan_changed(d: ClientStep, event: PlanChanged) -> None:
     """What the coach changed applies from the next question on; an open one that is gone is not asked again."""
-    wanted = {"energy", "own_question", *d.facts.plan.measures}
+    wanted = check_in.asked_of(d)
     d.become(agenda=tuple(k for k in d.state.agenda if k in wanted))
     gone = isinstance(d.asking, Awaiting) and d.asking.measure not in wanted
     if event.what:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from core.dialogue.client import answers, check_in, readings, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Retract
-from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Written
+from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Written
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.events import Text
 from core.measures import MEASURES
@@ -53,7 +53,7 @@ def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
 def _was_early(d: ClientStep, written: Written) -> bool:
     """Whether what was written was a weight before its time; one that could not be was not even noted."""
     old = readings.by_key(d, written.key)
-    return old.how is How.EARLY if old is not None else written.measure == "weight" and weighing_guard.is_early(d)
+    return old.how is How.EARLY if old is not None else MEASURES[written.measure].guarded and weighing_guard.is_early(d)
 
 
 def undo(d: ClientStep) -> None:
@@ -71,6 +71,8 @@ def undo(d: ClientStep) -> None:
         weighing_guard.taken_back(d)
         return
     d.say(m.Undone(measure.key))
+    if isinstance(d.asking, Repeating) and d.asking.first == last.key:  # there is nothing to repeat any more
+        d.ask(Awaiting(measure.key))
     if d.state.day is not None:
         pending = d.asking.measure if isinstance(d.asking, Awaiting) else None
         agenda = d.state.agenda if pending in (None, measure.key) else (pending, *d.state.agenda)

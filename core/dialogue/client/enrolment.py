@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, time
 
-from core.care import Numbers, Slot, Status, Units
+from core.care import NumberVisibility, Slot, Status, Units
 from core.client import Background, Caution, Sex
 from core.dialogue.client import check_in, cohort_membership
 from core.dialogue.client import messages as m
@@ -22,32 +22,21 @@ from core.dialogue.kit.step import rows_of
 from core.language import Intent, plain
 from core.language.intents import intent, weekday_and_time
 from core.measures import MEASURES
-from core.measures.measure import Understood
+from core.measures.measure import ProfileFact, Understood
+from core.measures.weight import WEIGHT
 from core.quantity import Better, Unit
 from core.understanding.answers_in_text import whole_numbers
-from core.understanding.plausibility import Kind as DoubtKind
-from core.understanding.plausibility import doubt
+from core.understanding.plausibility import DoubtKind, doubt
 
 ADULT = 18
 OLDEST = 110
 
-# What each question is for: asked only when the plan holds one of these. An empty tuple is always asked.
-NEEDED_FOR: dict[str, tuple[str, ...]] = {
-    "birth_year": (),
-    "sex": (
-        "weight", "waist", "hip", "resting_heart_rate", "chair_stand_30s", "six_minute_walk", "two_minute_step",
-        "walk_mile",
-    ),
-    "units": ("weight", "waist", "hip"),
-    "stature": ("weight", "waist", "six_minute_walk"),
-    "background": ("weight", "waist"),
-    "cautions": (),
-    "numbers": ("weight",),
-    "own_question": ("own_question",),
-    "weekday": (),
-    "time": (),
-    "zone": (),
-}  # fmt: skip
+# In the order they are asked: one that is a `ProfileFact` when a measure of the plan needs it, any other always.
+QUESTIONS = (
+    "birth_year", "sex", "units", "stature", "background", "cautions", "numbers", "own_question",
+    "weekday", "time", "zone",
+)  # fmt: skip
+FACTS = frozenset(fact.value for fact in ProfileFact)
 
 UNIT_SETS = {
     "kg": Units(Unit.KILOGRAM, Unit.CENTIMETRE),
@@ -162,24 +151,20 @@ def _as_consent(d: ClientStep, text: str) -> str:
 
 def questions(d: ClientStep) -> tuple[str, ...]:
     """The questions this plan needs, less what the coach already filled in."""
-    planned = frozenset(d.facts.plan.measures)
+    planned = [MEASURES[key] for key in d.facts.plan.measures if key in MEASURES]
+    needed = {fact.value for measure in planned for fact in measure.needs}
     known = {
         "birth_year": d.facts.profile.birth_year or d.facts.profile.birth_date,
         "sex": d.facts.profile.sex,
         "stature": d.facts.profile.stature,
         "background": d.facts.profile.background,
+        "own_question": d.facts.plan.own_question,
         "weekday": d.facts.cohorts and d.facts.slot,  # who comes by a cohort's link has its day and time
         "time": d.facts.cohorts and d.facts.slot,
     }
     return tuple(
-        q
-        for q, needed in NEEDED_FOR.items()
-        if (not needed or planned & set(needed)) and not known.get(q) and not _has_own_question(d, q)
+        question for question in QUESTIONS if (question in needed or question not in FACTS) and not known.get(question)
     )
-
-
-def _has_own_question(d: ClientStep, question: str) -> bool:
-    return question == "own_question" and bool(d.facts.plan.own_question)
 
 
 def _next(d: ClientStep, left: tuple[str, ...]) -> None:
@@ -353,7 +338,7 @@ def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 
 def _leave_weight_out(d: ClientStep) -> None:
-    plan = replace(d.facts.plan, measures=tuple(x for x in d.facts.plan.measures if x != "weight"))
+    plan = replace(d.facts.plan, measures=tuple(x for x in d.facts.plan.measures if x != WEIGHT.key))
     d.do(Learn("plan", plan))
     d.facts = replace(d.facts, plan=plan)
 
@@ -361,8 +346,8 @@ def _leave_weight_out(d: ClientStep) -> None:
 def _numbers(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "leave_out":
         _leave_weight_out(d)
-    elif value in {n.value for n in Numbers}:
-        plan = replace(d.facts.plan, numbers=Numbers(value))
+    elif value in {n.value for n in NumberVisibility}:
+        plan = replace(d.facts.plan, numbers=NumberVisibility(value))
         d.do(Learn("plan", plan))
         d.facts = replace(d.facts, plan=plan)
     else:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from core.client import Caution
 from core.dialogue.client import messages as m
 from core.dialogue.client import readings
 from core.dialogue.client.effects import CancelTimer
@@ -46,7 +47,7 @@ def kept(d: ClientStep, reading: Reading) -> None:
     """Acknowledge one reading: ask for the second, or close the prompt."""
     week = d.state.pressure
     if week is None:
-        d.say(m.Kept(MEASURE, d.shown(MEASURES[MEASURE], reading.value), reading.second))
+        d.say(m.ReadingKept(MEASURE, d.shown(MEASURES[MEASURE], reading.value), reading.second))
         return
     taken = week.taken + reading.attempts
     d.become(pressure=replace(week, taken=taken))
@@ -90,13 +91,15 @@ def finish(d: ClientStep) -> None:
     if isinstance(score, Score):
         d.say(m.BandSaid(MEASURE, score.band, score.source.key, score.notes[:1]))
         d.become(sources=(score.source.key,))
+    elif Caution.PREGNANCY in d.facts.profile.cautions:
+        d.say(m.PregnancyPressureWeek())
     if assessment.verdict is not None:
         d.say(readings.verdict_said(d, measure, assessment))
     _picture(d, taken)
 
 
 def _picture(d: ClientStep, taken: tuple[Reading, ...]) -> None:
-    d.say(m.Picture(pressure_week(taken, d.facts.zone)))
+    d.say(m.Picture(pressure_week(taken, d.facts.zone, d.facts.profile)))
 
 
 def week_over(d: ClientStep, at: datetime) -> None:

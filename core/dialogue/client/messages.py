@@ -136,7 +136,7 @@ class Card:
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class ReadingKept:
     """Thank, and say the value back. second: diastolic or end pulse. noted: facts of the attempt ("arms_used")."""
 
     measure: str
@@ -482,6 +482,30 @@ class PressureSevere:
 
 
 @dataclass(frozen=True, slots=True)
+class PregnancyPressureRepeat:
+    """Severe in pregnancy: rest five minutes, measure again; whom to call whatever it says, and when at once."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PregnancyPressureSevere:
+    """Still severe in pregnancy after rest: the maternity unit now; with any of these signs the number."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PregnancyPressureSettled:
+    """The repeat is no longer severe for pregnancy: the maternity unit still hears of both readings today."""
+
+
+@dataclass(frozen=True, slots=True)
+class PregnancyPressureWeek:
+    """The usual limits of a home week are not made for pregnancy: show it to those who look after you."""
+
+
+@dataclass(frozen=True, slots=True)
 class PressureLow:
     """Low: only a concern with dizziness or fainting; what to do then."""
 
@@ -690,7 +714,7 @@ class UnitsChanged:
 
 
 @dataclass(frozen=True, slots=True)
-class Settings:
+class SettingsSaid:
     """The client's settings as they are; buttons change them."""
 
     weekday: int | None

@@ -18,9 +18,9 @@ from core.judging import chart_data
 from core.judging.goals import Goal, check
 from core.language.intents import when
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Understood
+from core.measures.measure import Measure, MeasureKind, Understood
 
-GOALS_FOR = ("weight", "waist", "resting_heart_rate", "chair_stand_30s", "six_minute_walk", "activity_minutes")
+GOALS_FOR = tuple(key for key, measure in MEASURES.items() if measure.goal)
 POINTS_FOR_A_CHART = 2
 
 
@@ -33,7 +33,7 @@ def showable(d: ClientStep) -> tuple[str, ...]:
     return tuple(
         key
         for key, measure in MEASURES.items()
-        if counts.get(key, 0) >= POINTS_FOR_A_CHART and not d.hidden(measure) and measure.kind is not Kind.ONCE
+        if counts.get(key, 0) >= POINTS_FOR_A_CHART and not d.hidden(measure) and measure.kind is not MeasureKind.ONCE
     )
 
 
@@ -55,10 +55,10 @@ def show(d: ClientStep, measure: Measure) -> None:
         d.say(m.NothingToShow(d.next_slot()))
         return
     readings = d.facts.of(measure.key)
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         d.say(m.Picture(chart_data.rating_line(measure, readings, d.facts.zone, d.facts.plan.own_question)))
-    elif measure.key == "blood_pressure":
-        d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone)))
+    elif measure.series:
+        d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone, d.facts.profile)))
     else:
         since = d.facts.plan.baseline_since
         unit = d.unit(measure)

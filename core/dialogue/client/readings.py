@@ -16,8 +16,9 @@ from core.judging.assess import Assessment, assess
 from core.judging.change import BEYOND_ERROR, Verdict
 from core.measures import MEASURES
 from core.measures.measure import Measure
+from core.measures.weight import WEIGHT
 from core.reading import Reading
-from core.watching.flags import Agreed, Code, Later, cleared
+from core.watching.flags import RULES, Agreed, Clears, Code, WhatFollowed, cleared
 from core.watching.flags_of_reading import flags_of_reading
 
 REMEMBERED = 12  # readings that undo and edits can still reach
@@ -52,20 +53,24 @@ def assessed(d: ClientStep, measure: Measure, reading: Reading) -> Assessment:
     )
 
 
-BESIDE = {"weight": "waist", "waist": "weight"}
-
-
 def _alongside(d: ClientStep, measure: Measure, reading: Reading) -> dict[str, Verdict]:
     """What the other of weight and waist did on the same day: a flat weight with a smaller waist is worth saying."""
-    beside = MEASURES.get(BESIDE.get(measure.key, ""))
+    beside = MEASURES.get(measure.beside)
     if beside is None:
         return {}
     day = d.facts.local(reading.taken_at).date()
     taken = [r for r in d.facts.of(beside.key) if d.facts.local(r.taken_at).date() <= day]
     if not taken or d.facts.local(taken[-1].taken_at).date() != day:
         return {}
-    since = d.facts.plan.baseline_since
-    found = assess(beside, taken[-1], tuple(taken[:-1]), d.facts.profile, baseline_since=since, zone=d.facts.zone)
+    found = assess(
+        beside,
+        taken[-1],
+        tuple(taken[:-1]),
+        d.facts.profile,
+        baseline_since=d.facts.plan.baseline_since,
+        retest=schedule.interval(beside.key, d.facts.plan.interval(beside.key)),
+        zone=d.facts.zone,
+    )
     return {beside.key: found.verdict} if found.verdict is not None else {}
 
 
@@ -86,8 +91,10 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
     )
 
 
-def raise_flags(d: ClientStep, measure: Measure, reading: Reading, found: Assessment | None = None) -> None:
-    """What a coach should know because of this reading."""
+def raise_flags(
+    d: ClientStep, measure: Measure, reading: Reading, found: Assessment | None = None, *, corrects: bool = False
+) -> None:
+    """What a coach should know because of this reading. corrects: it takes back what the reading itself once raised."""
     found = found or assessed(d, measure, reading)
     history = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
     agreed = Agreed(d.facts.plan.directed_weighing, d.facts.plan.loss_is_planned or _wants_loss(d))
@@ -97,12 +104,17 @@ def raise_flags(d: ClientStep, measure: Measure, reading: Reading, found: Assess
     if Code.FAST_GAIN in codes:
         d.say(m.FastGain(d.emergency_number, d.facts.coach_name))
     for open_flag in d.facts.flags:
-        later = Later(read_at=reading.taken_at, raised=codes)
-        if open_flag.measure == measure.key and cleared(Code(open_flag.code), open_flag.since, later, d.now):
+        if open_flag.measure != measure.key:
+            continue
+        code, later = Code(open_flag.code), WhatFollowed(read_at=reading.taken_at, raised=codes)
+        own = corrects and open_flag.since == reading.taken_at and RULES[code].clears is Clears.NEXT_READING
+        if (own and code not in codes) or cleared(code, open_flag.since, later, d.now):
             d.do(Lower(open_flag.code, open_flag.measure))
 
 
 def _wants_loss(d: ClientStep) -> bool:
     """A weight goal of the client's own below their weight then is an agreed loss."""
-    counted = d.facts.of("weight")
-    return bool(counted) and any(g.measure == "weight" and Decimal(g.target) < counted[0].value for g in d.facts.goals)
+    counted = d.facts.of(WEIGHT.key)
+    return bool(counted) and any(
+        g.measure == WEIGHT.key and Decimal(g.target) < counted[0].value for g in d.facts.goals
+    )

@@ -5,10 +5,11 @@ Recognition errs to caution, names no diagnosis, says what public guidance says,
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from datetime import timedelta
-from decimal import Decimal
 
+from core.client import Caution
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, Raise
@@ -19,14 +20,11 @@ from core.dialogue.kit.effects import Choice
 from core.language import Level
 from core.language.danger_signs import Alarm
 from core.measures import MEASURES
-from core.measures.home_bp_series import Level as PressureLevel
-from core.measures.home_bp_series import level
-from core.measures.measure import Kind, Measure, Understood
+from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
 from core.watching.flags import Code, flag
 
 REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading this soon is the repeat we asked for
-PULSE_HIGH, PULSE_LOW = Decimal(120), Decimal(40)  # "over 120 or under 40": body.md 3.1, NHS-derived page
 
 
 # --- words ------------------------------------------------------------------------------------------------------
@@ -62,7 +60,7 @@ def act(d: ClientStep, sign: str, urgency: Level) -> None:
 
 def call_off_tests(d: ClientStep) -> None:
     """No function test today; the open question is dropped, other questions wait for a plain word."""
-    resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not Kind.FUNCTION)
+    resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not MeasureKind.FUNCTION)
     d.become(asking=None, agenda=resting, gate_passed=None)
 
 
@@ -111,77 +109,118 @@ def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
 # --- severe readings --------------------------------------------------------------------------------------------
 
 
-def cannot_wait(measure: Measure, heard: Understood) -> bool:
-    """A severe value that could be real is kept and repeated after rest; it never waits behind "are you sure?"."""
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What a client hears of an alarm. Each is made with the emergency number.
+
+    repeat: take it again after rest.  still: it alarms again.  settled: it no longer does; None when the usual answer
+    to a reading says enough.  once: for an alarm that is not repeated.
+    """
+
+    repeat: Callable[[str], object] | None = None
+    still: Callable[[str], object] | None = None
+    settled: Callable[[str], object] | None = None
+    once: Callable[[str], object] | None = None
+
+
+# By the kind of alarm, and the caution that set its limit when it is not everybody's.
+WORDS: dict[tuple[AlarmKind, Caution | None], Said] = {
+    (AlarmKind.SEVERE_PRESSURE, None): Said(m.PressureRepeat, m.PressureSevere, lambda number: m.PressureSettled()),
+    (AlarmKind.SEVERE_PRESSURE, Caution.PREGNANCY): Said(
+        m.PregnancyPressureRepeat, m.PregnancyPressureSevere, lambda number: m.PregnancyPressureSettled()
+    ),
+    (AlarmKind.LOW_PRESSURE, None): Said(once=m.PressureLow),
+    (AlarmKind.FAST_PULSE, None): Said(m.PulseRepeat, m.PulseAdvice),
+    (AlarmKind.SLOW_PULSE, None): Said(m.PulseRepeat, m.PulseAdvice),
+}
+
+
+def cannot_wait(d: ClientStep, measure: Measure, heard: Understood, meant: Understood | None) -> bool:
+    """A value that alarms and could be real is kept and repeated after rest; it never waits behind "are you sure?".
+
+    meant: what was more likely meant. It is asked about first, unless that would alarm as well.
+    """
+    if meant is not None and not _alarms(d, measure, meant):
+        return False
+    return _alarms(d, measure, heard)
+
+
+def _alarms(d: ClientStep, measure: Measure, heard: Understood) -> bool:
+    """Whether a value that has not been kept yet could be real, and is to be taken again."""
     bounds = measure.bounds
     if heard.value not in bounds.possible:
         return False
-    if measure.key == "blood_pressure":
-        low = heard.second
-        if low is None or low >= heard.value or (bounds.second_possible and low not in bounds.second_possible):
-            return False
-    return severe(measure, heard.value, heard.second)
+    if measure.series and (heard.second is None or heard.second >= heard.value):
+        return False  # no pressure: the lower number is missing, or not the lower
+    if heard.second is not None and bounds.second_possible is not None and heard.second not in bounds.second_possible:
+        return False
+    reading = Reading(measure.key, heard.value, d.now, second=heard.second, window=heard.window)
+    return alarming(d, measure, reading) is not None
 
 
-def severe(measure: Measure, value: Decimal, second: Decimal | None) -> bool:
-    """Whether a value is one of those that are repeated after rest."""
-    if measure.key == "blood_pressure":
-        return second is not None and level(value, second) is PressureLevel.SEVERE
-    return measure.key == "resting_heart_rate" and not PULSE_LOW <= value <= PULSE_HIGH
+def alarming(d: ClientStep, measure: Measure, reading: Reading) -> ReadingAlarm | None:
+    """Why this reading of this client is taken again after rest; None when it is not."""
+    found = measure.alarm(reading, d.facts.profile)
+    return found if found is not None and found.repeat else None
 
 
-def after_reading(d: ClientStep, measure: Measure, reading: Reading) -> bool:
-    """Deal with a severe pressure or pulse at once; True when the conversation now belongs to it."""
-    if measure.key == "blood_pressure":
-        return _pressure(d, reading)
-    if measure.key == "resting_heart_rate":
-        return _pulse(d, reading)
-    return False
+def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: Reading | None) -> bool:
+    """Answer a reading that alarms at once; True when the conversation now belongs to it.
 
-
-def _pressure(d: ClientStep, reading: Reading) -> bool:
-    found = level(reading.value, reading.second or Decimal(0))
-    repeating = isinstance(d.asking, Repeating) and d.asking.measure == "blood_pressure"
-    if found is PressureLevel.SEVERE:
-        if not repeating:
-            raise_flags(d, MEASURES["blood_pressure"], reading)
-            d.ask(Repeating("blood_pressure", reading.key))
-            d.say(m.PressureRepeat(d.emergency_number), (Choice("how", "how:blood_pressure"),))
-            return True
-        raise_flags(d, MEASURES["blood_pressure"], reading)
-        d.ask(None)
-        d.say(m.PressureSevere(d.emergency_number))
-        d.say(m.CoachTold(d.facts.coach_name))
-        return True
-    if repeating:
-        d.ask(None)
-        d.say(m.PressureSettled())
-        raise_flags(d, MEASURES["blood_pressure"], reading)
-        return True
-    if found is PressureLevel.LOW:
-        d.say(m.PressureLow(d.emergency_number), (Choice("feel_dizzy", f"low:{reading.key}"),))
-    return False
-
-
-def _pulse(d: ClientStep, reading: Reading) -> bool:
-    """The second in a row is not asked for again, however it was counted."""
-    pulse = MEASURES["resting_heart_rate"]
-    if severe(pulse, reading.value, None):
-        repeating = any(
-            r.key != reading.key and severe(pulse, r.value, None) and reading.taken_at - r.taken_at < REPEATED_WITHIN
-            for r in d.facts.of("resting_heart_rate")
-        )
-        raise_flags(d, MEASURES["resting_heart_rate"], reading)
-        if not repeating:
-            d.ask(Repeating("resting_heart_rate", reading.key))
-            d.say(m.PulseRepeat(d.emergency_number), (Choice("time_it", "count:resting_heart_rate:60"),))
+    replaced: the reading as it was, when this one corrects it. A correction is no repeat.
+    """
+    alarm = measure.alarm(reading, d.facts.profile)
+    first = d.asking.first if isinstance(d.asking, Repeating) and d.asking.measure == measure.key else None
+    if alarm is not None and alarm.repeat:
+        said = WORDS[alarm.kind, alarm.caution]
+        raise_flags(d, measure, reading)
+        repeats = first not in (None, reading.key) or _alarm_before(d, measure, reading) is not None
+        if said.repeat is not None and not repeats:
+            d.ask(Repeating(measure.key, reading.key))
+            d.say(said.repeat(d.emergency_number), (_again(measure),))
             return True
         d.ask(None)
-        d.say(m.PulseAdvice(d.emergency_number))
+        if said.still is not None:
+            d.say(said.still(d.emergency_number))
         d.say(m.CoachTold(d.facts.coach_name))
-        check_in.ask_next(d, quietly=True)
+        if not measure.series:
+            check_in.ask_next(d, quietly=True)
         return True
+    if first == reading.key:  # the alarm was a slip of the finger: nothing is left to repeat
+        d.ask(Awaiting(measure.key) if d.state.pressure is not None and measure.series else None)
+    elif first is not None and replaced is None:
+        d.ask(None)
+        if (settled := _settled(d, measure, first)) is not None:
+            d.say(settled)
+            raise_flags(d, measure, reading)
+            return True
+    if alarm is not None and (once := WORDS[alarm.kind, alarm.caution].once) is not None:
+        d.say(once(d.emergency_number), (Choice("feel_dizzy", f"low:{reading.key}"),))
     return False
+
+
+def _settled(d: ClientStep, measure: Measure, first: str) -> object | None:
+    """What is said of a repeat that no longer alarms, by the reading it repeats."""
+    reading = by_key(d, first)
+    alarm = alarming(d, measure, reading) if reading is not None else None
+    words = WORDS[alarm.kind, alarm.caution].settled if alarm is not None else None
+    return words(d.emergency_number) if words is not None else None
+
+
+def _alarm_before(d: ClientStep, measure: Measure, reading: Reading) -> ReadingAlarm | None:
+    """The alarm this reading repeats: of the reading just before it, and no longer ago than a repeat takes."""
+    before = [r for r in d.facts.of(measure.key) if r.key != reading.key and r.taken_at <= reading.taken_at]
+    if not before or reading.taken_at - before[-1].taken_at >= REPEATED_WITHIN:
+        return None
+    return alarming(d, measure, before[-1])
+
+
+def _again(measure: Measure) -> Choice:
+    """The button under the request: a timed count where there is one, else how to take it."""
+    seconds = measure.repeat.count if measure.repeat is not None else None
+    if seconds is None:
+        return Choice("how", f"how:{measure.key}")
+    return Choice("time_it", f"count:{measure.key}:{seconds}")
 
 
 def unwell(d: ClientStep) -> None:
@@ -194,12 +233,16 @@ def unwell(d: ClientStep) -> None:
 def dizzy_with_low_pressure(d: ClientStep, key: str) -> bool:
     """A low reading matters with dizziness or fainting: advice for today, and the coach is told. False: unknown key."""
     reading = by_key(d, key)
-    if reading is None or reading.measure != "blood_pressure":
+    if reading is None:
+        return False
+    measure = MEASURES[reading.measure]
+    alarm = measure.alarm(reading, d.facts.profile)
+    if alarm is None or WORDS[alarm.kind, alarm.caution].once is None:
         return False
     noted = replace(reading.conditions, notes=reading.conditions.notes | {"dizziness"})
     reading = replace(reading, conditions=noted)
     d.do(Amend(key, reading))
-    raise_flags(d, MEASURES["blood_pressure"], reading)
+    raise_flags(d, measure, reading)
     d.say(m.SameDay("dizzy", d.emergency_number))
     d.say(m.CoachTold(d.facts.coach_name))
     return True

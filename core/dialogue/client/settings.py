@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import time, timedelta
 
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.dialogue.client import check_in, coach_thread, enrolment, pausing
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Learn
@@ -14,11 +14,11 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import AskLanguage, LanguageChanged, WhichPlace
 from core.dialogue.kit.step import rows_of
-from core.language import plain
+from core.language import LANGUAGES, plain
 from core.language.intents import weekday_and_time, when
+from core.measures.weight import WEIGHT
 from core.quantity import Unit
 
-LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
 # --- later, pause, stop -----------------------------------------------------------------------------------------
 
 
@@ -28,7 +28,7 @@ LANGUAGES = ("en", "es", "de", "fr", "pl", "ar")
 def settings(d: ClientStep) -> None:
     slot = d.facts.slot
     d.say(
-        m.Settings(
+        m.SettingsSaid(
             slot.weekday if slot else None,
             slot.at if slot else None,
             slot.zone_name if slot else "UTC",
@@ -122,9 +122,9 @@ def set_numbers(d: ClientStep, value: str) -> None:
     plan = d.facts.plan
     measures = plan.measures
     if value == "leave_out":
-        measures = tuple(x for x in measures if x != "weight")
-    elif value in {n.value for n in Numbers}:
-        plan = replace(plan, numbers=Numbers(value))
+        measures = tuple(x for x in measures if x != WEIGHT.key)
+    elif value in {n.value for n in NumberVisibility}:
+        plan = replace(plan, numbers=NumberVisibility(value))
         measures = measures if "weight" in measures else ("weight", *measures)
     plan = replace(plan, measures=measures)
     d.do(Learn("plan", plan))
@@ -185,7 +185,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
 
 def _by_label(d: ClientStep, prefix: str, text: str) -> str:
     options = {
-        "lang": LANGUAGES,
+        "lang": tuple(LANGUAGES),
         "units": tuple(enrolment.UNIT_SETS),
         "numbers": ("shown", "coach_only", "leave_out"),
     }[prefix]

@@ -7,12 +7,13 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 from core import schedule
-from core.care import Numbers
+from core.care import NumberVisibility
 from core.dialogue.client.effects import Effect
 from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.states import Asking, State
 from core.dialogue.kit.step import StepBuilder
 from core.measures.measure import Measure
+from core.measures.weight import WEIGHT
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
 from core.references.emergency_numbers import number_for
@@ -44,7 +45,7 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
         """The unit this client likes for a measure."""
         if measure.unit in FACTOR:
             dimension = FACTOR[measure.unit][0]
-            if dimension is Dimension.MASS:
+            if dimension is Dimension.MASS and self.facts.units.mass in measure.units:
                 return self.facts.units.mass
             if dimension is Dimension.LENGTH and self.facts.units.length in measure.units:
                 return self.facts.units.length
@@ -63,7 +64,7 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     def hidden(self, measure: Measure) -> bool:
         """Whether this number goes to the coach and is not shown."""
-        return self.facts.plan.numbers is Numbers.COACH_ONLY and measure.key in BODY_NUMBERS
+        return self.facts.plan.numbers is NumberVisibility.COACH_ONLY and measure.hideable
 
     def next_slot(self, after: datetime | None = None) -> date | None:
         """The local date of the next check-in."""
@@ -84,7 +85,4 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
         return fallback
 
     def weights(self) -> tuple[Reading, ...]:
-        return tuple(r for r in self.facts.history if r.measure == "weight")
-
-
-BODY_NUMBERS = frozenset({"weight", "bmi", "waist", "hip", "waist_to_hip_ratio", "waist_to_height_ratio"})
+        return tuple(r for r in self.facts.history if r.measure == WEIGHT.key)

@@ -32,7 +32,8 @@ def offer(d: ClientStep, measure: Measure) -> None:
 
 def start(d: ClientStep, measure: Measure, seconds: int, at: datetime) -> None:
     """Go. The stop is queued now for its very second, so a busy minute cannot make it late."""
-    if seconds not in measure.protocol.timers and not (measure.key == "resting_heart_rate" and seconds == 60):
+    repeated = measure.repeat is not None and seconds == measure.repeat.count
+    if seconds not in measure.protocol.timers and not repeated:
         check_in.ask(d, measure)
         return
     d.ask(Counting(measure.key, seconds, at))
@@ -63,7 +64,7 @@ def stopped(d: ClientStep, asking: Counting, at: datetime) -> None:
 def counted(d: ClientStep, asking: Counting, event: Text) -> bool:
     """A bare count after our timer; True when it was one."""
     measure = MEASURES[asking.measure]
-    if asking.seconds == 0 or measure.key != "resting_heart_rate":
+    if asking.seconds == 0 or measure.unit is not Unit.BEATS_PER_MINUTE:
         return False
     numbers = whole_numbers(event.text, d.words)
     if len(numbers) != 1 or not 0 < numbers[0] <= 4 * asking.seconds:

@@ -20,7 +20,9 @@ from core.measures.measure import Understood
 from core.reading import How, Reading
 from core.watching import weighing_guard
 from core.watching.flags import Code, flag
-from core.watching.weighing_guard import Step
+from core.watching.weighing_guard import GuardStep
+
+OFFERED = ("energy", "waist")  # welcome any day, as far as it is due
 
 
 def guarded(d: ClientStep) -> weighing_guard.Guarded:
@@ -35,7 +37,7 @@ def guarded(d: ClientStep) -> weighing_guard.Guarded:
     )
 
 
-def step_for(d: ClientStep) -> Step:
+def step_for(d: ClientStep) -> GuardStep:
     return guarded(d).step
 
 
@@ -43,18 +45,18 @@ def is_early(d: ClientStep) -> bool:
     return step_for(d) in weighing_guard.EARLY
 
 
-def early(d: ClientStep, heard: Understood, event: Text, step: Step) -> None:
+def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> None:
     """Keep the weight as a side note, and say what the table says."""
-    if step is Step.LEFT_OUT:
+    if step is GuardStep.LEFT_OUT:
         d.say(m.WeightLeftOut())
         return
     found = guarded(d)
     due = d.due_on("weight", [r for r in d.weights() if r.counts][-1].taken_at)
     keep_side_note(d, heard, event)
     match step:
-        case Step.FIRST:
+        case GuardStep.FIRST:
             d.say(m.EarlyFirst(due), *_offers(d))
-        case Step.SECOND:
+        case GuardStep.SECOND:
             d.ask(Setting("early_reason", "", d.asking))
             d.say(m.EarlySecond(due, d.facts.coach_name), (_word(d),))
         case _:

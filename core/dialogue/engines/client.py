@@ -34,8 +34,10 @@ from core.dialogue.client import (
     timed_counts,
 )
 from core.dialogue.client import messages as m
+from core.dialogue.client.commands import COMMANDS, Stage
 from core.dialogue.client.effects import Learn, Unsay
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
+from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
     AskingConditions,
@@ -50,6 +52,7 @@ from core.dialogue.client.states import (
     StopwatchDone,
 )
 from core.dialogue.client.step import ClientStep, Outcome
+from core.dialogue.kit.commands import Argument
 from core.dialogue.kit.effects import Erase, Say
 from core.dialogue.kit.events import (
     Attachment,
@@ -153,7 +156,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if event.edited and _edited(d, event):
         return
     if d.facts.status is Status.LEFT:
-        intents.after_leaving(d, text)
+        after_leaving(d, text)
         return
     if (data := buttons.typed(d, text)) is not None:
         buttons.press(d, Press(event.at, data, event.ref))
@@ -294,60 +297,18 @@ def _fits_open(d: ClientStep, rest: str) -> bool:
 
 
 def _command(d: ClientStep, event: Command) -> None:
-    if event.name == "start":
-        _start(d, event)
-        return
-    if not d.facts.consented:
+    row = COMMANDS.named(event.name)
+    stage = Stage.ENROLLED if row is None else row.stage
+    if stage is not Stage.ARRIVED and not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
-        return
-    if event.name == "forget":
-        settings.change(d, "forget")
-        return
-    if isinstance(d.asking, Enrolling):
+    elif stage is Stage.ENROLLED and isinstance(d.asking, Enrolling):
         enrolment.ask_question(d, d.asking.question, d.asking.chosen)
-        return
-    match event.name:
-        case "help":
-            help_and_menu.help_(d)
-        case "settings":
-            settings.settings(d)
-        case "today" | "record":
-            if event.argument:
-                _anything_else(d, Text(event.at, event.argument, event.ref), event.argument)
-            else:
-                check_in.today(d)
-        case "progress":
-            progress_and_goals.progress(d, event.argument.strip())
-        case "goal":
-            progress_and_goals.goal(d)
-        case "pause":
-            pausing.pause(d, event.argument)
-        case "undo":
-            corrections.undo(d)
-        case "coach":
-            coach_thread.word(d, event.argument)
-        case "mydata":
-            leaving.my_data(d)
-        case "cohort":
-            cohort_membership.mine(d)
-        case _:
-            d.say(NotForThisRole())
-
-
-def _start(d: ClientStep, event: Command) -> None:
-    """A link was opened, or somebody pressed Start again."""
-    if d.facts.invitation is not None:
-        enrolment.open_invitation(d, event)
-    elif event.argument:
-        d.say(Stranger())
-    elif not d.facts.consented:
-        enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
-    elif isinstance(d.asking, Enrolling):
-        enrolment.ask_question(d, d.asking.question, d.asking.chosen)
-    elif d.facts.status is Status.LEFT:
-        intents.after_leaving(d, "")
+    elif row is None:
+        d.say(NotForThisRole())
+    elif row.argument is Argument.TEXT and event.argument:
+        _anything_else(d, Text(event.at, event.argument, event.ref), event.argument)
     else:
-        help_and_menu.help_(d)
+        row.act(d, event.argument)
 
 
 def _woke(d: ClientStep, event: TimerFired) -> None:

@@ -11,9 +11,10 @@ the beginning of one.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
 from datetime import datetime
 
+from core.dialogue.commands import STAFF, STAFF_BUTTONS
+from core.dialogue.kit.commands import Argument, Who
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts
@@ -25,6 +26,7 @@ from core.dialogue.staff.facts import (
     CardsFlagged,
     CardsNamed,
     Caseload,
+    Cohorts,
     Need,
     OtherCoaches,
     StaffFacts,
@@ -41,74 +43,11 @@ from core.dialogue.staff.states import (
     StaffState,
     WritingTo,
 )
-from core.dialogue.staff.step import Handler, StaffOutcome, StaffStep
+from core.dialogue.staff.step import StaffOutcome, StaffStep
 from core.language import Intent, plain
 from core.language.intents import intent
 
 NAME_WORDS = 4  # a text longer than that is no name
-
-# What each command and each button needs, and does. "coach": only a coach may; "both": an organiser as well.
-COMMANDS: Mapping[str, tuple[str, Handler]] = {
-    "caseload": ("coach", caseload.caseload),
-    "client": ("coach", caseload.client),
-    "write": ("coach", caseload.write),
-    "invite": ("coach", settings.invite),
-    "digest": ("coach", digest.asked),
-    "cohort": ("both", cohorts.cohort),
-    "help": ("both", settings.help_),
-    "settings": ("both", settings.settings),
-    "mydata": ("both", settings.my_data),
-    "forget": ("both", settings.forget),
-}
-VERBS: Mapping[str, tuple[str, Handler]] = {
-    "list": ("coach", caseload.listed),
-    "card": ("coach", caseload.open_card),
-    "thread": ("coach", caseload.thread),
-    "clear": ("coach", caseload.dealt_with),
-    "saw": ("coach", caseload.saw),
-    "write": ("coach", caseload.write_to),
-    "pick": ("coach", caseload.pick),
-    "note": ("coach", caseload.note),
-    "plan": ("coach", plan.plan),
-    "measures": ("coach", plan.measures),
-    "interval": ("coach", plan.interval),
-    "slot": ("coach", plan.slot),
-    "slotday": ("coach", plan.slot_day),
-    "slothour": ("coach", plan.slot_hour),
-    "directed": ("coach", plan.directed),
-    "loss": ("coach", plan.loss),
-    "numbers": ("coach", plan.numbers),
-    "bp": ("coach", plan.pressure_body),
-    "cautions": ("coach", plan.cautions),
-    "baseline": ("coach", plan.baseline),
-    "hand": ("coach", plan.hand),
-    "end": ("coach", plan.end),
-    "sure": ("coach", plan.sure),
-    "template": ("coach", plan.template),
-    "templates": ("coach", plan.templates),
-    "droptpl": ("coach", plan.drop_template),
-    "tpl": ("coach", settings.with_template),
-    "invite": ("coach", settings.invite_pressed),
-    "revoke": ("coach", settings.revoke),
-    "digest": ("coach", digest.asked),
-    "seen": ("coach", digest.seen),
-    "sheet": ("coach", digest.sheet),
-    "nodigest": ("coach", settings.no_digest),
-    "night": ("coach", settings.night),
-    "settings": ("both", settings.settings),
-    "help": ("both", settings.help_),
-    "own": ("both", settings.own),
-    "zone": ("both", settings.zone),
-    "forget": ("both", settings.forget_pressed),
-    **{verb: ("both", act) for verb, act in cohorts.VERBS.items()},
-    **{verb: ("coach", act) for verb, act in cohorts.OF_A_COACH.items()},
-}
-OF_A_CLIENT = frozenset(
-    {
-        "card", "thread", "clear", "saw", "write", "pick", "note", "plan", "measures", "interval", "slot", "slotday",
-        "slothour", "directed", "loss", "numbers", "bp", "cautions", "baseline", "hand", "end", "template",
-    }
-)  # fmt: skip
 
 
 # --- what to load -----------------------------------------------------------------------------------------------
@@ -130,55 +69,19 @@ def needs(state: StaffState, event: Event) -> tuple[Need, ...]:
 
 
 def _needs_of_command(name: str, argument: str) -> tuple[Need, ...]:
-    match name:
-        case "digest":
-            return (Caseload(), CardsFlagged())
-        case "caseload" | "client" | "write":
-            named = (CardsNamed(argument, whole=name != "write"),) if argument.strip() else ()
-            return (Caseload(), *named)
-        case "invite":
-            return (Templates(),)
-        case "forget":
-            return (Caseload(),)
-        case "cohort":
-            return cohorts.needs()
-        case _:
-            return ()
+    row = STAFF.named(name)
+    return () if row is None else row.needs(argument)
 
 
 def _needs_of_press(verb: str, value: str) -> tuple[Need, ...]:
-    number = value.partition(":")[0]
-    match verb:
-        case "list":
-            return (Caseload(),)
-        case "write" if not number:
-            return (Caseload(),)
-        case "digest" | "sheet" | "seen":
-            return (Caseload(), CardsFlagged())
-        case "invite" | "tpl" | "templates" | "droptpl":
-            return (Templates(),)
-        case "forget":
-            return (Caseload(),)
-        case "sure":
-            return (*_card(value.rpartition(":")[2]), OtherCoaches())
-        case "hand":
-            return (*_card(number), OtherCoaches())
-        case _ if verb in OF_A_CLIENT:
-            return _card(number)
-        case _ if verb in cohorts.VERBS:
-            return cohorts.needs()
-        case _:
-            return ()
-
-
-def _card(number: str) -> tuple[Need, ...]:
-    return (CardOf(int(number)),) if number.isdecimal() and len(number) < 19 else ()
+    button = STAFF_BUTTONS.get(verb)
+    return () if button is None else button.needs(value)
 
 
 def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
     match state.asking:
         case PlanningCohort() | SureOfCohort():
-            return (*cohorts.needs(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
+            return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
         case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case AskingSure(what="forget"):
@@ -206,7 +109,7 @@ def step(state: StaffState, event: Event, facts: StaffFacts, now: datetime) -> S
         case Press():
             _press(d, event.data)
         case Command():
-            _command(d, event)
+            _command(d, event.name, event.argument)
         case Due():
             digest.due(d, event)
         case Attachment():
@@ -223,26 +126,21 @@ def joined(facts: StaffFacts, now: datetime) -> StaffOutcome:
     return d.finish()
 
 
-def _may(d: StaffStep, who: str) -> bool:
-    if who == "coach" and not d.coach:
-        d.say(NotForThisRole(), *settings.menu(d))
-        return False
-    return True
+def _may(d: StaffStep, who: Who) -> bool:
+    if (d.coach and who.includes(Who.COACH)) or (d.organiser and who.includes(Who.ORGANISER)):
+        return True
+    d.say(NotForThisRole(), *settings.menu(d))
+    return False
 
 
-def _command(d: StaffStep, event: Command) -> None:
+def _command(d: StaffStep, name: str, argument: str) -> None:
     """A command drops the open question: whoever types one has moved on."""
     d.ask(None)
-    if event.name == "start":
-        settings.start(d, event)
-        return
-    found = COMMANDS.get(event.name)
-    if found is None:
+    row = STAFF.named(name)
+    if row is None:
         d.say(NotForThisRole(), *settings.menu(d))
-        return
-    who, act = found
-    if _may(d, who):
-        act(d, event.argument)
+    elif _may(d, row.who):
+        row.act(d, argument)
 
 
 def _verb(data: str) -> tuple[str, str]:
@@ -253,21 +151,11 @@ def _verb(data: str) -> tuple[str, str]:
 def _press(d: StaffStep, data: str) -> None:
     """A button, perhaps of a message of long ago: rights are those of now."""
     verb, value = _verb(data)
-    if verb == "cancel":
-        d.ask(None)
-        d.say(KeptAsItWas(), *settings.menu(d))
-        return
-    found = VERBS.get(verb)
-    if found is None:
+    button = STAFF_BUTTONS.get(verb)
+    if button is None:
         d.say(OldButton(""), *settings.menu(d))
-        return
-    who, act = found
-    if not _may(d, who):
-        return
-    if verb == "write" and not value:
-        caseload.write(d, "")
-        return
-    act(d, value)
+    elif _may(d, button.who):
+        button.act(d, value)
 
 
 # --- text -------------------------------------------------------------------------------------------------------
@@ -284,10 +172,7 @@ def _text(d: StaffStep, text: str) -> None:
     if d.coach and any(plain(c.name) == plain(text) for c in d.facts.cards):
         caseload.found(d, text, _for_what(d))
     elif (typed := _typed_command(text)) is not None:
-        who, act = COMMANDS[typed[0]]
-        d.ask(None)
-        if _may(d, who):
-            act(d, typed[1])
+        _command(d, *typed)
     elif wish is not None and _wish(d, wish):
         pass
     elif d.coach and short and d.facts.cards:
@@ -306,7 +191,8 @@ def _typed_command(text: str) -> tuple[str, str] | None:
     """ "caseload", "invite Ada", "write Ben well done": a command without its stroke. Never a name alone."""
     first, _, rest = text.partition(" ")
     name = plain(first).strip().lstrip("/")
-    if name not in COMMANDS or (name in ("help", "settings", "forget", "mydata") and rest.strip()):
+    row = STAFF.named(name)
+    if row is None or row.argument is Argument.LINK or (row.argument is Argument.NONE and rest.strip()):
         return None
     return name, rest.strip()
 
@@ -354,22 +240,23 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
 
 def _wish(d: StaffStep, wish: Intent) -> bool:
     """A wish in plain words, in the coach's language; True when it is one that staff have."""
-    acts: dict[Intent, Callable[[], None]] = {
-        Intent.HELP: lambda: settings.help_(d, ""),
-        Intent.SETTINGS: lambda: settings.settings(d, ""),
-        Intent.MY_DATA: lambda: settings.my_data(d, ""),
-        Intent.FORGET: lambda: settings.forget(d, ""),
-        Intent.LANGUAGE: lambda: settings.own(d, "language"),
-        Intent.ZONE: lambda: settings.own(d, "zone"),
-        Intent.SLOT: lambda: settings.own(d, "digest"),
-        Intent.THANKS: lambda: settings.greeted(d),
-        Intent.GREETING: lambda: settings.greeted(d),
-    }
-    act = acts.get(wish)
-    if act is None:
-        return False
-    act()
+    row = STAFF.meant_by(wish)
+    if row is not None:
+        if _may(d, row.who):
+            row.act(d, "")
+        return True
+    match wish:
+        case Intent.LANGUAGE:
+            settings.own(d, "language")
+        case Intent.ZONE:
+            settings.own(d, "zone")
+        case Intent.SLOT:
+            settings.own(d, "digest")
+        case Intent.THANKS | Intent.GREETING:
+            settings.greeted(d)
+        case _:
+            return False
     return True
 
 
-__all__ = ["COMMANDS", "VERBS", "joined", "needs", "step"]
+__all__ = ["joined", "needs", "step"]

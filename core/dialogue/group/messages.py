@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from core.watching.cohort import Closing, Week
+from core.watching.cohort import Closing, CohortWeek
 
 # --- members ----------------------------------------------------------------------------------------------------
 
@@ -126,7 +126,7 @@ class GroupStarts:
 class GroupWeek:
     """Pooled figures of one check-in, of `weeks`. together: total of what was told so far, None before there is any."""
 
-    week: Week
+    week: CohortWeek
     weeks: int
     counts: str
     together: int | None

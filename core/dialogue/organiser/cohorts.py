@@ -6,7 +6,6 @@ Nobody here is shown a reading, organiser or coach: what is in the facts are nam
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date, time, timedelta
 
@@ -25,7 +24,7 @@ from core.dialogue.staff.cohort_effects import (
 )
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.effects import Invite
-from core.dialogue.staff.facts import CohortFact, Cohorts, MemberFact, Need, OtherCoaches
+from core.dialogue.staff.facts import CohortFact, MemberFact
 from core.dialogue.staff.step import Handler, StaffStep
 from core.language import plain
 from core.language.days import when
@@ -39,10 +38,6 @@ HOURS = ("07:30", "08:00", "12:00", "17:00", "18:00", "19:00")
 AHEAD = timedelta(days=183)  # how far off a start may be
 PAGE = 8
 MOST_COACHES = 8
-
-
-def needs() -> tuple[Need, ...]:
-    return (Cohorts(), OtherCoaches())
 
 
 # --- the list and a page ----------------------------------------------------------------------------------------
@@ -433,25 +428,3 @@ def _open(d: StaffStep, value: str) -> CohortFact | None:
         show(d, found)
         return None
     return found
-
-
-VERBS: Mapping[str, Handler] = {
-    "cohorts": listed,
-    "cohort": opened,
-    "conew": begin,
-    "costart": answered("start"),
-    "coweeks": answered("weeks"),
-    "cotime": answered("time"),
-    "cocounts": answered("counts"),
-    "cocoach": answered("coach"),
-    "colink": join_link,
-    "corevoke": revoke_links,
-    "copeople": people,
-    "coout": take_out,
-    "cogroup": tie_group,
-    "countie": untie_group,
-    "coend": end,
-    "cosure": sure,
-    "coreport": report,
-}
-OF_A_COACH: Mapping[str, Handler] = {"coinvite": invite_organiser}

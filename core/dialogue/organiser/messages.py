@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, time
 
-from core.watching.cohort import Closing, Week
+from core.watching.cohort import Closing, CohortWeek
 
 # --- setting one up ---------------------------------------------------------------------------------------------
 
@@ -131,7 +131,7 @@ class CohortSaid:
     here: int
     gone: int
     grouped: bool
-    told: tuple[Week, ...] = ()
+    told: tuple[CohortWeek, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,7 +20,7 @@ from core.judging import chart_data
 from core.judging.assess import Assessment, assess, derive_all
 from core.judging.change import BEYOND_ERROR
 from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.measure import Kind, Measure, MeasurementError, Score
+from core.measures.measure import Measure, MeasureKind, MeasurementError, Score
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
 from core.watching.digest import FlagFact, Panel
@@ -35,7 +35,7 @@ def liked(measure: Measure, units: Units) -> Unit:
     """The unit somebody likes for a measure."""
     if measure.unit in FACTOR:
         dimension = FACTOR[measure.unit][0]
-        if dimension is Dimension.MASS:
+        if dimension is Dimension.MASS and units.mass in measure.units:
             return units.mass
         if dimension is Dimension.LENGTH and units.length in measure.units:
             return units.length
@@ -59,7 +59,7 @@ def lines(card: CardFact) -> tuple[CardLine, ...]:
     out = [
         _line(MEASURES[key], latest[key], card)
         for key in (*CHECK_IN_ORDER, *(k for k in latest if k not in CHECK_IN_ORDER))
-        if key in latest and MEASURES[key].kind is not Kind.ONCE
+        if key in latest and MEASURES[key].kind is not MeasureKind.ONCE
     ]
     for derived in derive_all(latest, card.profile, MEASURES):
         band = _band(derived.measure, derived.reading, card.profile)
@@ -151,10 +151,10 @@ def _panel(card: CardFact, flag: FlagFact, measure: Measure, since: datetime | N
     )
     if len(readings) < POINTS:
         return None
-    if measure.kind is Kind.RATING:
+    if measure.kind is MeasureKind.RATING:
         return Panel(card.name, flag.code, chart_data.rating_line(measure, readings, card.zone, card.plan.own_question))
-    if measure.key == "blood_pressure":
-        return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone))
+    if measure.series:
+        return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone, card.profile))
     unit = liked(measure, card.units)
     return Panel(
         card.name,

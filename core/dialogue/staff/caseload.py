@@ -208,7 +208,10 @@ def pick(d: StaffStep, value: str) -> None:
 
 
 def write_to(d: StaffStep, value: str) -> None:
-    if (card := _of(d, value)) is not None:
+    """A button: under one client's card, or of the digest, which names nobody."""
+    if not value:
+        write(d, "")
+    elif (card := _of(d, value)) is not None:
         chosen(d, "write", card, "")
 
 

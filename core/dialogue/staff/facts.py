@@ -14,7 +14,7 @@ from core.care import Plan, Slot, Units
 from core.client import Profile
 from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
 from core.reading import Reading
-from core.watching.cohort import Closing, Terms, Week
+from core.watching.cohort import Closing, CohortWeek, Terms
 from core.watching.digest import CaseRow, Digest, FlagFact
 
 
@@ -81,7 +81,7 @@ class CohortFact:
     zone: tzinfo
     members: tuple[MemberFact, ...] = ()
     grouped: bool = False
-    weeks: tuple[Week, ...] = ()
+    weeks: tuple[CohortWeek, ...] = ()
     closed: bool = False
     closing: Closing | None = None
 

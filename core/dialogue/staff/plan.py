@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import time
 
-from core.care import Numbers, Plan, Slot
+from core.care import NumberVisibility, Plan, Slot
 from core.client import Caution
 from core.dialogue.client import enrolment
 from core.dialogue.client.messages import EnrolQuestion, EnrolUnclear
@@ -22,13 +22,13 @@ from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.states import AskingSure, ChangingSlot, NamingTemplate, Ticking
 from core.dialogue.staff.step import StaffStep, about
 from core.language.intents import weekday_and_time
-from core.measures import CHECK_IN_ORDER, MEASURES
-from core.measures.measure import Kind
+from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
+from core.measures.measure import MeasureKind
 
 INTERVALS = (28, 35, 42)
 PRESSURE_BODIES = ("nice", "aha", "esc")
 CAUTIONS = tuple(c.value for c in Caution)
-OFFERED = tuple(k for k in CHECK_IN_ORDER if k != "energy" and MEASURES[k].kind is not Kind.ONCE)
+OFFERED = tuple(k for k in CHECK_IN_ORDER if k not in ALWAYS_ASKED and MEASURES[k].kind is not MeasureKind.ONCE)
 LONGEST_NAME = 40
 
 
@@ -51,7 +51,7 @@ def _choices(card: CardFact) -> Rows:
         (_switch("directed", n, p.directed_weighing), _switch("loss", n, p.loss_is_planned)),
         (
             Choice("numbers_show", f"numbers:{n}:shown")
-            if p.numbers is Numbers.COACH_ONLY
+            if p.numbers is NumberVisibility.COACH_ONLY
             else Choice("numbers_hide", f"numbers:{n}:coach_only"),
             Choice("pressure_limits", f"bp:{n}"),
         ),
@@ -213,8 +213,8 @@ def numbers(d: StaffStep, value: str) -> None:
     number, _, where = value.partition(":")
     card = _of(d, number)
     if card is not None:
-        known = where if where in {n.value for n in Numbers} else card.plan.numbers.value
-        _changed(d, card, "numbers", replace(card.plan, numbers=Numbers(known)))
+        known = where if where in {n.value for n in NumberVisibility} else card.plan.numbers.value
+        _changed(d, card, "numbers", replace(card.plan, numbers=NumberVisibility(known)))
 
 
 def pressure_body(d: StaffStep, value: str) -> None:

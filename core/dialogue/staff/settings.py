@@ -9,7 +9,6 @@ from core import schedule
 from core.care import Slot
 from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice, Join, Rows, SendData
-from core.dialogue.kit.events import Command
 from core.dialogue.kit.messages import AskLanguage, DataSent, LanguageChanged, Stranger, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
@@ -40,7 +39,7 @@ def menu(d: StaffStep) -> Rows:
 # --- arriving ---------------------------------------------------------------------------------------------------
 
 
-def start(d: StaffStep, event: Command) -> None:
+def start(d: StaffStep, token: str) -> None:
     """/start alone, or with an invitation for a role this chat may have beside the one it has."""
     invitation = d.facts.invitation
     if invitation is not None and invitation.kind in ("client", "cohort"):
@@ -51,7 +50,7 @@ def start(d: StaffStep, event: Command) -> None:
         coach, organiser = d.coach or invitation.kind == "coach", d.organiser or invitation.kind == "organiser"
         d.say(sm.StaffWelcome(d.facts.name, coach, organiser), *menu(d))
         return
-    if event.argument:  # a link that is used up or was never one
+    if token:  # a link that is used up or was never one
         d.say(Stranger())
         return
     d.say(sm.StaffHelp(d.coach, d.organiser), *menu(d))

@@ -14,24 +14,25 @@ from sqlalchemy import select, update
 from bot.exports.my_data import gather
 from bot.foundation.clock import HeldClock
 from bot.foundation.metrics import Metrics
-from bot.foundation.reader import LANGUAGES, TEXT_LIMIT, length
+from bot.foundation.reader import TEXT_LIMIT, length
 from bot.foundation.spreadsheet import as_it_was
 from bot.process.delivery import Delivery
 from bot.process.rendering_cache import Renderings
 from bot.rendering import Reader
-from bot.rendering.subject_access import ClientAccount, StaffAccount, Taken, client_texts, staff_texts
+from bot.rendering.subject_access import ClientAccount, MeasureCount, StaffAccount, client_texts, staff_texts
 from bot.rendering.voice import voice
 from bot.store import coach_thread, invitations, outbox, people, readings, subject_access
 from bot.store import schema as tables
 from bot.store.clients import by_chats
 from bot.store.database import Database
-from bot.store.invitations import Kind
+from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from bot.store.schema import metadata
 from bot.transports.memory import MemoryTransport
-from core.care import Numbers, Plan
+from core.care import NumberVisibility, Plan
 from core.client import Background, Caution, Profile, Sex
 from core.dialogue.kit.effects import SendData
+from core.language import LANGUAGES
 from core.measures import MEASURES
 from core.reading import How
 from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, SLOT, Practice, add_client, rowan_and_ada, weight
@@ -138,7 +139,9 @@ def test_nothing_of_anybody_else_is_told(database: Database) -> None:
 
 def test_a_coach_gets_their_own_and_only_the_number_of_what_is_their_clients(database: Database) -> None:
     practice = live(database)
-    database.write_now(lambda conn: invitations.make(conn, Kind.CLIENT, NOW, for_name="Chidi", coach_id=practice.coach))
+    database.write_now(
+        lambda conn: invitations.make(conn, InvitationKind.CLIENT, NOW, for_name="Chidi", coach_id=practice.coach)
+    )
     found = everything(database, ROWAN)
     assert ("coaches", "name", "Rowan") in found
     assert ("invitations", "for_name", "Chidi") in found
@@ -184,7 +187,7 @@ def test_it_is_sent_when_asked_for_as_a_text_and_two_files(database: Database) -
     statuses = database.read_now(lambda conn: conn.execute(select(tables.outbox.c.status)).scalars().all())
     assert set(statuses) == {"sent"}
     kept = database.read_now(lambda conn: conn.execute(select(tables.outbox.c.kind)).scalars().all())
-    assert outbox.Kind.DATA.value in kept
+    assert outbox.DeliveryKind.DATA.value in kept
 
 
 # --- the text ----------------------------------------------------------------------------------------------
@@ -197,7 +200,7 @@ FULL = ClientAccount(
     profile=Profile(Sex.FEMALE, 1968, None, Decimal(165), Background.SOUTH_CENTRAL_AMERICAN, frozenset(Caution)),
     plan=Plan(measures=tuple(MEASURES), own_question="How far can I walk? " * 300),
     slot=SLOT,
-    taken=tuple(Taken(key, 9_999, MONDAY) for key in MEASURES),
+    taken=tuple(MeasureCount(key, 9_999, MONDAY) for key in MEASURES),
     early=4,
     withdrawn=2,
     slots=(120, 99),
@@ -221,7 +224,7 @@ def test_the_longest_account_goes_out_in_messages_that_are_not_too_long(language
 
 
 def test_who_does_not_want_to_see_numbers_reads_none_in_the_text() -> None:
-    hidden = replace(FULL, plan=replace(FULL.plan, numbers=Numbers.COACH_ONLY))
+    hidden = replace(FULL, plan=replace(FULL.plan, numbers=NumberVisibility.COACH_ONLY))
     text = "".join(client_texts(hidden, voice(READER)))
     assert "123.4" in "".join(client_texts(FULL, voice(READER)))
     assert "123.4" not in text

@@ -107,6 +107,6 @@ def test_every_line_the_bot_writes_has_a_literal_event_and_allowed_keys():
     for name, call in _calls():
         event = call.args[0] if call.args else None
         assert isinstance(event, ast.Constant), f"{name}:{call.lineno} logs something that is not a literal"
-        assert log._is_plain(event.value), f"{name}:{call.lineno}: this event would be dropped"
+        assert log.is_plain(event.value), f"{name}:{call.lineno}: this event would be dropped"
         for keyword in call.keywords:
             assert keyword.arg in log.ALLOWED | {"exc_info"}, f"{name}:{call.lineno} logs {keyword.arg}"

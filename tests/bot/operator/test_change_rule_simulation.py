@@ -17,7 +17,7 @@ from bot.operator.change_rule_simulation import (
     PLAN,
     START,
     WANTED_FOUND,
-    Person,
+    SimulatedClient,
     at_best,
     beats_in,
     figures,
@@ -102,7 +102,7 @@ def test_people_differ_in_how_much_they_swing():
 
 def test_a_client_who_never_swings_is_never_flagged_and_a_real_step_always():
     how = BY_KEY["weight"]
-    steady = Person(80, 0.0)
+    steady = SimulatedClient(80, 0.0)
     assert all(v.kind is Change.WITHIN_ERROR for v in follow(how, MEASURES["weight"], Random(1), steady, 52))
     stepped = list(follow(how, MEASURES["weight"], Random(1), steady, 12, change=-6))
     assert [v.strength for v in stepped] == [Strength.POSSIBLE, Strength.CONFIRMED, Strength.CONFIRMED]
@@ -119,7 +119,7 @@ def test_no_rule_could_find_more_than_the_stated_best():
 
 
 def test_the_table_names_every_measure_and_the_totals():
-    row = change_rule_simulation.Row("weight", 100, 0.5, 0.1, 0.004, 0.0, 4.1, 1.0, 0.83, 1.0, 4.0)
+    row = change_rule_simulation.MeasureFigures("weight", 100, 0.5, 0.1, 0.004, 0.0, 4.1, 1.0, 0.83, 1.0, 4.0)
     out = StringIO()
     Console(file=out, width=200).print(table([row, replace(row, measure="hip", important=None, told=None)]))
     text = out.getvalue()

@@ -11,7 +11,7 @@ from sqlalchemy import select, update
 
 from bot.exports.csv_out import readings_csv
 from bot.foundation.errors import UsageError
-from bot.operator.imports import Fate, Line, keep, look, opened
+from bot.operator.imports import Fate, ImportedRow, keep, look, opened
 from bot.store import readings
 from bot.store import schema as tables
 from bot.store.database import Database
@@ -35,7 +35,7 @@ class Desk:
     def __init__(self, database: Database, coach: int, folder: Path) -> None:
         self.database, self.coach, self.file = database, coach, folder / "past.csv"
 
-    def looks(self, text: str, now: datetime = NOW, **options: Any) -> tuple[Line, ...]:
+    def looks(self, text: str, now: datetime = NOW, **options: Any) -> tuple[ImportedRow, ...]:
         self.file.write_text(text, encoding="utf-8", newline="")
         with opened(str(self.file)) as sheet:
             return self.database.read_now(lambda conn: look(conn, self.coach, sheet, now, **options))

@@ -18,9 +18,9 @@ from bot.store.schema import inbox, outbox, readings
 from core.care import Plan, Slot
 from demo.messenger import Remote
 from tests.bot.practice import add_client, add_coach
+from tests.waiting import PATIENCE, until
 
 ROOT = Path(__file__).parents[3]
-PATIENCE = 30.0  # seconds; nothing here waits for a time, only for things to happen
 
 
 class Bot:
@@ -45,17 +45,20 @@ class Bot:
             "-m",
             "bot",
             *arguments,
-            env={**bare, **self.settings, "PYTHONPATH": str(ROOT)},
+            cwd=ROOT,
+            env=bare | self.settings,
             stdout=asyncio.subprocess.PIPE,
             stderr=asyncio.subprocess.PIPE,
         )
 
     async def start(self):
         self.process = await self.run("serve")
-        version = -1
-        while not (await self.messenger.figures())["polling"]:
+
+        async def polled():
             assert self.process.returncode is None, (await self.process.stderr.read()).decode()
-            version = await self.messenger.changed(version)
+            return (await self.messenger.figures())["polling"]
+
+        await until(self.messenger, polled)
 
     async def kill(self):
         self.process.send_signal(signal.SIGKILL)
@@ -99,13 +102,6 @@ async def practice(tmp_path, template):
 
 def rows(store, table):
     return store.read_now(lambda conn: conn.execute(select(table).order_by(table.c.id)).all())
-
-
-async def until(messenger, condition):
-    """Wait until `condition()` holds; what it looks at is looked at again with each change at the messenger."""
-    async with asyncio.timeout(PATIENCE):
-        while not await condition():
-            await messenger.changed(await messenger.changed(-1), timeout=0.05)
 
 
 def texts(messages):

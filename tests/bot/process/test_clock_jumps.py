@@ -10,8 +10,8 @@ from bot.foundation.retry import Sent
 from bot.store import clock_jumps, dispatch, inbox, outbox
 from bot.store import schema as tables
 from bot.store.database import Database
-from bot.store.dispatch import Result, claim_and_settle
-from bot.store.inbox import Incoming
+from bot.store.dispatch import SendResult, claim_and_settle
+from bot.store.inbox import NewEvent
 from bot.store.outbox import Outgoing
 from bot.store.rate_limit import Rates
 from core.dialogue.client.messages import NotSure
@@ -53,7 +53,7 @@ def send_all(database: Database, at, rates=None):
         now = at + n * SECOND / 4
         jobs = database.write_now(claim_and_settle, "w", now, [], 50, rates).jobs
         said += [job.row.chat_id for job in jobs]
-        database.write_now(claim_and_settle, "w", now, [Result(job.row, Sent(1)) for job in jobs], 0, rates)
+        database.write_now(claim_and_settle, "w", now, [SendResult(job.row, Sent(1)) for job in jobs], 0, rates)
     return said
 
 
@@ -88,7 +88,7 @@ def test_what_is_to_be_said_later_is_still_said_later(database: Database) -> Non
 
 
 def test_a_turn_that_failed_is_tried_again_at_once(database: Database) -> None:
-    database.write_now(inbox.put, [Incoming("telegram/1", ADA, Text(NOW, "7"))], NOW)
+    database.write_now(inbox.put, [NewEvent("telegram/1", ADA, Text(NOW, "7"))], NOW)
     (row,) = database.write_now(inbox.claim, NOW, 5)
     database.write_now(inbox.retry_later, row.id, NOW + 2 * SECOND, "x")
     assert database.write_now(inbox.claim, NOW - HOUR, 5) == []

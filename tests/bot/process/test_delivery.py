@@ -1,7 +1,6 @@
 """Draining the outbox: order, limits, failures, timing. On both databases; in memory unless the network matters."""
 
 import asyncio
-import time
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -11,7 +10,7 @@ from bot.foundation.clock import HeldClock, MachineClock
 from bot.foundation.metrics import Metrics
 from bot.foundation.reader import Rendered
 from bot.foundation.retry import Busy, NoAnswer, Rejected, Trouble
-from bot.process import delivery
+from bot.process import delivery, rate_window
 from bot.process.delivery import Delivery
 from bot.store import codec, outbox, rate_limit
 from bot.store.dispatch import HOLD, LEASE, LONGEST_SEND, claim_and_settle
@@ -21,6 +20,10 @@ from bot.store.schema import people
 from bot.transports.memory import MemoryTransport
 from core.dialogue.client import messages as m
 from core.dialogue.kit.events import GroupEvent, Reachability
+from demo.messenger.signal import Signal
+from tests import virtual_time
+from tests.virtual_time import instant, pass_time
+from tests.waiting import PATIENCE, until_bumped
 
 NOW = datetime(2026, 3, 2, 7, 30, tzinfo=UTC)
 SECOND = timedelta(seconds=1)
@@ -251,7 +254,8 @@ def test_buttons_are_taken_off_the_message_that_was_pressed(database):
     scene = Scene(database)
     asked = asyncio.run(scene.transport.send(ADA, Rendered(text="Same?", keyboard=((("Yes", "y"),),))))
     scene.queue(
-        outbox.Outgoing(ADA, None, NOW, kind=outbox.Kind.DROP_BUTTONS, ref=str(asked.message_id)), said("Thanks")
+        outbox.Outgoing(ADA, None, NOW, kind=outbox.DeliveryKind.DROP_BUTTONS, ref=str(asked.message_id)),
+        said("Thanks"),
     )
     assert scene.drain() == 2
     assert scene.transport.to(ADA)[0].keyboard == ()
@@ -269,7 +273,26 @@ def test_what_a_killed_worker_held_is_free_again_when_its_lease_ends_or_it_comes
     assert scene.drain() == 1
 
 
-class Stalling(MemoryTransport):
+class Watched(MemoryTransport):
+    """Tells who waits for it of each message that was sent."""
+
+    def __init__(self):
+        super().__init__()
+        self.signal = Signal()
+
+    async def send(self, chat_id, message):
+        answer = await super().send(chat_id, message)
+        self.signal.bump()
+        return answer
+
+    async def until(self, condition):
+        await until_bumped(self.signal, condition)
+
+    async def until_sent(self, count):
+        await self.until(lambda: len(self.sent) >= count)
+
+
+class Stalling(Watched):
     """Takes its time, and notes for how long the message being sent was still held when its turn came."""
 
     def __init__(self):
@@ -288,7 +311,7 @@ def test_a_message_that_waited_long_is_claimed_anew_before_it_is_sent(database):
     scene = Scene(database, transport=Stalling(), parallel=1)
     scene.transport.scene = scene
     scene.queue(*(said("hello", chat) for chat in (ADA, BEN)))
-    asyncio.run(running(scene, lambda: until(lambda: len(scene.transport.held) == 2)))
+    asyncio.run(running(scene, lambda: scene.transport.until_sent(2)))
     assert min(scene.transport.held) >= LONGEST_SEND
     assert len(scene.transport.sent) == 2
     assert [(status, attempts) for status, _, _, attempts in scene.rows()] == [("sent", 1), ("sent", 1)]
@@ -310,18 +333,18 @@ def test_two_workers_share_one_outbox_and_say_everything_once(open_database):
         assert lines == ["0 (en)", "1 (en)", "2 (en)"]
 
 
-# --- in real time ------------------------------------------------------------------------------------------
+# --- running by itself -------------------------------------------------------------------------------------
 
 
-class Stamped(MemoryTransport):
-    """Notes when each message was sent."""
+class Stamped(Watched):
+    """Notes when each message was sent, in virtual time."""
 
-    def __init__(self, *args):
-        super().__init__(*args)
+    def __init__(self):
+        super().__init__()
         self.at = []
 
     async def send(self, chat_id, message):
-        self.at.append(time.monotonic())
+        self.at.append(instant())
         return await super().send(chat_id, message)
 
 
@@ -329,7 +352,7 @@ async def running(scene, work):
     stopping = asyncio.Event()
     task = asyncio.create_task(scene.delivery.run(stopping))
     try:
-        async with asyncio.timeout(20):
+        async with asyncio.timeout(PATIENCE):
             return await work()
     finally:
         stopping.set()
@@ -337,57 +360,40 @@ async def running(scene, work):
         await task
 
 
-async def until(condition):
-    async with asyncio.timeout(15):
-        while not condition():
-            await asyncio.sleep(0.002)
-
-
-def test_at_a_set_rate_nearly_all_of_it_is_used_and_never_more(database):
-    rates = rate_limit.Rates(overall=60)
-    scene = Scene(database, rates=rates, clock=MachineClock(), transport=Stamped())
-    scene.queue(*(said("hello", chat) for chat in range(1, 151)))
-
-    async def work():
-        await until(lambda: len(scene.transport.at) == 150)
-        return scene.transport.at
-
-    at = asyncio.run(running(scene, work))
-    took = at[-1] - at[0]
-    assert 149 / took >= 0.95 * 60
+def test_at_a_set_rate_nearly_all_of_it_is_used_and_never_more(database, monkeypatch):
+    monkeypatch.setattr(rate_window, "monotonic", instant)
+    scene = Scene(database, rates=rate_limit.Rates(overall=60), clock=virtual_time.Clock(NOW), transport=Stamped())
+    database.write_now(outbox.put, [said("hello", chat) for chat in range(1, 151)], NOW)
+    virtual_time.play(running(scene, lambda: scene.transport.until_sent(150)))
+    at = scene.transport.at
+    assert 149 / (at[-1] - at[0]) >= 0.95 * 60
     assert max(sum(1 for other in at if start <= other < start + 1) for start in at) <= 62
+    assert max(sum(1 for other in at if start <= other < start + 0.1) for start in at) <= 8  # evenly, not in bursts
 
 
 def test_a_timed_message_goes_out_at_its_instant(database):
-    scene = Scene(database, rates=rate_limit.Rates(), clock=MachineClock(), transport=Stamped())
-
-    async def work():
-        due = scene.clock.now() + timedelta(seconds=0.6)
-        aim = time.monotonic() + 0.6
-        await scene.database.write(outbox.put, (said("stop", due=due),), scene.clock.now())
-        scene.delivery.bell.ring()
-        await until(lambda: scene.transport.at)
-        return scene.transport.at[0] - aim
-
-    assert -0.005 <= asyncio.run(running(scene, work)) <= 0.1
+    scene = Scene(database, rates=rate_limit.Rates(), clock=virtual_time.Clock(NOW), transport=Stamped())
+    scene.database.write_now(outbox.put, (said("stop", due=NOW + timedelta(seconds=0.6)),), NOW)
+    virtual_time.play(running(scene, lambda: scene.transport.until_sent(1)))
+    assert scene.transport.at[0] - virtual_time.START == pytest.approx(0.6, abs=0.005)
 
 
 def test_what_is_queued_while_nothing_is_due_goes_out_at_once_when_the_bell_rings(database, monkeypatch):
     monkeypatch.setattr(delivery, "LONGEST_SLEEP", 30.0)
-    scene = Scene(database, clock=MachineClock(), transport=Stamped())
+    scene = Scene(database, clock=virtual_time.Clock(NOW), transport=Stamped())
 
     async def work():
-        await asyncio.sleep(0.05)
+        await pass_time(10)
         await scene.database.write(outbox.put, (said("now"),), scene.clock.now())
-        rung = time.monotonic()
+        rung = instant()
         scene.delivery.bell.ring()
-        await until(lambda: scene.transport.at)
+        await scene.transport.until_sent(1)
         return scene.transport.at[0] - rung
 
-    assert asyncio.run(running(scene, work)) < 1
+    assert virtual_time.play(running(scene, work)) < 0.1
 
 
-class Slow(MemoryTransport):
+class Slow(Watched):
     """Takes its time, and says when it began."""
 
     def __init__(self):
@@ -398,6 +404,7 @@ class Slow(MemoryTransport):
     async def send(self, chat_id, message):
         self.asked.append(chat_id)
         self.started.set()
+        self.signal.bump()
         await self.go_on.wait()
         return await super().send(chat_id, message)
 
@@ -477,12 +484,12 @@ def test_what_is_on_its_way_is_not_handed_back_when_an_exchange_fails(open_datab
             await scene.transport.started.wait()
             scene.queue(said("ben", BEN))
             scene.delivery.bell.ring()
-            await until(lambda: len(scene.transport.asked) == 2)
+            await scene.transport.until(lambda: len(scene.transport.asked) == 2)
             other.clock.move_to(scene.clock.now() + SECOND)
             assert await other.delivery.drain() == 0
         finally:
             scene.transport.go_on.set()
-        await until(lambda: len(scene.transport.sent) == 2)
+        await scene.transport.until_sent(2)
 
     asyncio.run(running(scene, while_it_is_sent))
     assert scene.shown() == ["hello (en)"]

@@ -121,6 +121,6 @@ def test_the_digest_says_who_answered_and_marks_nothing_by_itself(database: Data
 
 def test_a_digest_sent_from_the_command_line_is_not_sent_again_by_the_sweep(database: Database, coach: int) -> None:
     key = f"digest/{coach}/2026-03-30"
-    database.write_now(inbox.put, [inbox.Incoming(key, ROWAN, Due(AT, date(2026, 3, 30)))], NOW)
+    database.write_now(inbox.put, [inbox.NewEvent(key, ROWAN, Due(AT, date(2026, 3, 30)))], NOW)
     database.write_now(digests.sweep, AT)
     assert [k for k, _ in events(database)] == [key]

@@ -19,6 +19,7 @@ from bot.transports.request import AiohttpRequest
 from bot.transports.telegram import Telegram
 from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
+from tests.waiting import until, until_polled
 
 
 @asynccontextmanager
@@ -44,12 +45,14 @@ class Kept:
         self._keep = keeper(database, MachineClock(), lambda: None)
         self.fail = fail
         self.calls = 0
+        self.kept = asyncio.Event()
 
     async def __call__(self, events, aside):
         self.calls += 1
         if self.calls <= self.fail:
             raise OSError("disk full")
         await self._keep(events, aside)
+        self.kept.set()
 
 
 def texts(database):
@@ -71,13 +74,12 @@ def play(scene):
     asyncio.run(staged())
 
 
-async def polling(one, condition):
-    """Run the loop until `condition()` holds."""
+async def polling(one, reached):
+    """Run the loop until `reached` has been awaited."""
     stopping = asyncio.Event()
     task = asyncio.create_task(one.run(stopping))
     try:
-        while not await condition():
-            await asyncio.sleep(0.005)
+        await reached
     finally:
         stopping.set()
         await task
@@ -158,14 +160,12 @@ def test_a_messenger_in_trouble_is_waited_for(database, monkeypatch, fault, deta
     async def scene(messenger, ada):
         await messenger.add_fault(fault, methods=["getUpdates"], times=3 if fault != "too_many" else 1, **detail)
         async with account(messenger) as telegram:
-
-            async def arrived():
-                return texts(database) == ["Command"]
-
-            await polling(poller(telegram, Kept(database)), arrived)
+            keeping = Kept(database)
+            await polling(poller(telegram, keeping), keeping.kept.wait())
             assert (await messenger.figures())["struck"][fault] >= 1
 
     play(scene)
+    assert texts(database) == ["Command"]
 
 
 def test_a_store_in_trouble_is_waited_for(database, monkeypatch):
@@ -173,12 +173,9 @@ def test_a_store_in_trouble_is_waited_for(database, monkeypatch):
 
     async def scene(messenger, ada):
         async with account(messenger) as telegram:
-            kept = Kept(database, fail=3)
-
-            async def arrived():
-                return kept.calls > 3
-
-            await polling(poller(telegram, kept), arrived)
+            keeping = Kept(database, fail=3)
+            await polling(poller(telegram, keeping), keeping.kept.wait())
+            assert keeping.calls == 4
 
     play(scene)
     assert texts(database) == ["Command"]
@@ -213,14 +210,12 @@ def test_a_second_poller_is_told_so_and_so_is_a_wrong_token(database):
             now = MachineClock().now()
             await telegram.fetch((await telegram.fetch(None, now, 0)).confirm, now, 0)
             waiting = asyncio.create_task(telegram.fetch(None, now, 20))
-            while not (await messenger.figures())["polling"]:
-                await asyncio.sleep(0.005)
+            await until_polled(messenger)
             async with account(messenger) as other:
                 await messenger.send_text(ada, "82.4")
                 await asyncio.wait([waiting])
                 again = asyncio.create_task(telegram.fetch(waiting.result().confirm, now, 20))
-                while not (await messenger.figures())["polling"]:
-                    await asyncio.sleep(0.005)
+                await until_polled(messenger)
                 await other.fetch(None, now, 0)
                 with pytest.raises(OtherPoller, match="Stop the other bot process"):
                     await again
@@ -268,10 +263,11 @@ def test_a_stop_cuts_a_long_poll_off_at_once(database):
             one = Poller(telegram, Kept(database), MachineClock(), Metrics(), timeout=50)
 
             async def idle():
-                return (await messenger.figures())["polling"] and (await messenger.figures())["unconfirmed"] == 0
+                figures = await messenger.figures()
+                return figures["polling"] and not figures["unconfirmed"]
 
             started = asyncio.get_running_loop().time()
-            await polling(one, idle)
+            await polling(one, until(messenger, idle))
             assert asyncio.get_running_loop().time() - started < 5
 
     play(scene)

@@ -16,9 +16,9 @@ from core.quantity import Unit
 NOW = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)
 
 
-def row(message, *, kind=outbox.Kind.MESSAGE, row=1):
+def row(message, *, kind=outbox.DeliveryKind.MESSAGE, row=1):
     text = "" if message is None else codec.dumps(message)
-    return outbox.Claimed(row, kind, 17, 5, False, "en", None, text, "", "", 0, None, NOW, True)
+    return outbox.ClaimedMessage(row, kind, 17, 5, False, "en", None, text, "", "", 0, None, NOW, True)
 
 
 class Store:
@@ -63,5 +63,5 @@ def test_only_the_latest_are_kept(renderings):
 
 
 def test_a_person_s_data_are_read_when_they_are_sent(renderings):
-    assert parts(renderings, None, kind=outbox.Kind.DATA) == (Rendered(text="5 en"),)
+    assert parts(renderings, None, kind=outbox.DeliveryKind.DATA) == (Rendered(text="5 en"),)
     assert renderings.made == 0

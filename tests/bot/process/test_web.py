@@ -58,13 +58,24 @@ class Keeping:
         await self._keep(events, aside)
 
 
+class Server(uvicorn.Server):
+    """Says when it listens."""
+
+    def __init__(self, app):
+        super().__init__(uvicorn.Config(app, port=0, log_config=None, lifespan="off"))
+        self.listens = asyncio.Event()
+
+    async def startup(self, sockets=None):
+        await super().startup(sockets)
+        self.listens.set()
+
+
 @asynccontextmanager
 async def served(app):
-    server = uvicorn.Server(uvicorn.Config(app, port=0, log_config=None, lifespan="off"))
+    server = Server(app)
     server.config.load()
     task = asyncio.create_task(server.serve())
-    while not server.started:
-        await asyncio.sleep(0.005)
+    await server.listens.wait()
     port = server.servers[0].sockets[0].getsockname()[1]
     try:
         yield f"http://127.0.0.1:{port}"

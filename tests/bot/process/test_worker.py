@@ -17,6 +17,7 @@ from core.care import Plan, Slot
 from core.dialogue.client.messages import Welcome
 from demo.messenger import Flood, Messenger
 from tests.bot.practice import NOW, add_client, add_coach
+from tests.waiting import until
 
 LONG = 60.0  # seconds: whatever waits for an idle look instead of its bell is not done within a test
 
@@ -83,13 +84,16 @@ def test_the_sweep_is_rung_and_asks_what_has_come_due(database_url, monkeypatch)
     monkeypatch.setattr(delivery, "LONGEST_SLEEP", LONG)
 
     async def scene():
-        async with asyncio.timeout(30), Messenger(flood=Flood.off()) as messenger:
-            due = (now() + timedelta(seconds=2)).replace(microsecond=0)
-            ada = await enrolled(messenger, database_url, due=due, slot=Slot(due.weekday(), due.time(), "UTC"))
-            async with at_work(wiring.service(settings(messenger, database_url, sweep_every=0.1))):
-                while not any("7" in m.labels for m in await messenger.seen(ada)):
-                    await messenger.changed(await messenger.changed(-1))
-                assert now() >= due
+        clock = HeldClock(NOW - timedelta(minutes=1))
+        async with asyncio.timeout(30), Messenger(flood=Flood.off(), clock=clock.now) as messenger:
+            ada = await enrolled(messenger, database_url, due=NOW, slot=Slot(NOW.weekday(), NOW.time(), "UTC"))
+            given = settings(messenger, database_url, sweep_every=0.1)
+            async with at_work(wiring.service(given, clock=clock, paced=False)):
+                (greeting,) = await messenger.wait_for_messages(ada, 1, after=0, timeout=10)
+                clock.move_to(NOW)
+                (asked, *_) = await messenger.wait_for_messages(ada, 1, after=greeting.seq, timeout=10)
+                assert "7" not in greeting.labels
+                assert "7" in asked.labels
 
     asyncio.run(scene())
 
@@ -238,8 +242,11 @@ def test_somebody_who_has_become_a_coach_gets_a_coach_s_menu(database_url):
             ada = await enrolled(messenger, database_url, due=due, slot=slot)
             rowan = ada + 1
             async with at_work(wiring.service(settings(messenger, database_url))):
-                while "caseload" not in {entry["command"] for entry in await messenger.menu(rowan)}:
-                    await messenger.changed(await messenger.changed(-1), timeout=0.05)
+
+                async def has_a_coach_s_menu():
+                    return "caseload" in {entry["command"] for entry in await messenger.menu(rowan)}
+
+                await until(messenger, has_a_coach_s_menu)
             assert "today" in {entry["command"] for entry in await messenger.menu(ada)}
 
     asyncio.run(scene())

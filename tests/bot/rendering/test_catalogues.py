@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 from babel.messages.catalog import Catalog
-from babel.messages.pofile import read_po
+from babel.messages.pofile import read_po, write_po
 
-from bot.foundation.reader import LANGUAGES
 from bot.rendering import Reader, render
 from bot.rendering.catalogues import extracted, problems, problems_of, update
 from bot.rendering.translations import PSEUDO, accented, compiled, pseudo, template, translations
 from core.dialogue.client import messages as m
+from core.language import LANGUAGES
 
 SOURCE = """
 from bot.rendering.voice import N_, NC_
@@ -38,8 +38,6 @@ def project(tmp_path: Path) -> Path:
 
 def fill(project: Path, language: str, replace: dict[str, str]) -> None:
     """Translate everything with itself, save what `replace` changes."""
-    from bot.rendering.catalogues import _write
-
     path = project / "locales" / language / "LC_MESSAGES" / "messages.po"
     with path.open("rb") as file:
         catalogue = read_po(file, locale=language)
@@ -51,7 +49,8 @@ def fill(project: Path, language: str, replace: dict[str, str]) -> None:
             message.string = (many,) * catalogue.num_plurals
         else:
             message.string = replace.get(str(message.id), str(message.id))
-    _write(path, catalogue)
+    with path.open("wb") as file:
+        write_po(file, catalogue)
 
 
 def found(project: Path, language: str) -> list[str]:

@@ -11,7 +11,7 @@ from decimal import Decimal
 import pytest
 from PIL import Image
 
-from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, length
+from bot.foundation.reader import CAPTION_LIMIT, length
 from bot.rendering import Reader, render
 from bot.rendering.charts import draw, file_name
 from bot.rendering.samples import pictures
@@ -21,6 +21,7 @@ from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import Together
 from core.judging.chart_data import Usual
+from core.language import LANGUAGES
 from core.quantity import Unit
 
 PICTURES = list(pictures())

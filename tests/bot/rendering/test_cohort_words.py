@@ -15,7 +15,7 @@ from types import ModuleType
 
 import pytest
 
-from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, length
+from bot.foundation.reader import CAPTION_LIMIT, TEXT_LIMIT, length
 from bot.rendering import Reader, render
 from bot.rendering.attachments import ATTACHMENTS
 from bot.rendering.closing_csv import closing_csv
@@ -26,11 +26,12 @@ from core.dialogue.client import messages_to_coach
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.effects import Choice
 from core.dialogue.organiser import messages as om
-from core.watching.cohort import Closing, Counted, Paired, Sum, TooFew, Week, for_the_group, paired
+from core.language import LANGUAGES
+from core.watching.cohort import Closing, CohortWeek, Counted, Paired, Sum, TooFew, for_the_group, paired
 
 D = Decimal
 FIRST, LAST = date(2026, 3, 2), date(2026, 4, 13)
-WEEKS = tuple(Week(n, 11, 9 + n % 2, 10, 1040 + n if n else None) for n in range(7))
+WEEKS = tuple(CohortWeek(n, 11, 9 + n % 2, 10, 1040 + n if n else None) for n in range(7))
 PAIRS = [(D(5), D(7)), (D(6), D(6)), (D(4), D(7)), (D(6), D(8)), (D(7), D(7))]
 REPORT = Closing(
     "Spring steps",
@@ -83,7 +84,7 @@ def to_groups() -> Iterator[object]:
     yield from (cm.GroupHello("Spring", FIRST, 6), cm.GroupGoodbye("Spring"), cm.GroupStarts("Spring", 6))
     for counts in Counted:
         yield from (cm.GroupWeek(w, 6, counts.value, 5000) for w in WEEKS[:2])
-        yield cm.GroupWeek(Week(3, 9, 8, 4, None), 6, counts.value, None)
+        yield cm.GroupWeek(CohortWeek(3, 9, 8, 4, None), 6, counts.value, None)
         yield cm.GroupMilestone(counts.value, 10_000)
     yield cm.GroupClosing(for_the_group(REPORT))
 
@@ -171,7 +172,7 @@ def test_too_few_people_are_said_to_be_the_reason() -> None:
     said = render(om.ClosingSaid(REPORT), (), ENGLISH).text
     assert "Exercise sessions: not shown, because fewer than 5 people told me of it" in said
     assert "Hips: no change shown, because fewer than 5 people have a start and an end" in said
-    few = Week(1, 4, 4, 4, None)
+    few = CohortWeek(1, 4, 4, 4, None)
     assert "minutes" not in render(cm.GroupWeek(few, 6, "activity_minutes", None), (), ENGLISH).text
 
 
@@ -201,7 +202,7 @@ def test_a_report_draws_whatever_is_in_it() -> None:
     for report in (
         replace(REPORT, attendance=(), changes=()),
         replace(REPORT, attendance=many, changes=every, name=LONG_NAME),
-        replace(REPORT, attendance=(Week(0, 0, 0, 0, None),), changes=(TooFew("energy", 0),), asked=0, kept=0),
+        replace(REPORT, attendance=(CohortWeek(0, 0, 0, 0, None),), changes=(TooFew("energy", 0),), asked=0, kept=0),
     ):
         assert render(om.ClosingPicture(report), (), ENGLISH).photo
         assert render(om.ClosingFile(report, "pdf"), (), ENGLISH).document

@@ -7,7 +7,7 @@ import re
 
 import pytest
 
-from bot.foundation.reader import CAPTION_LIMIT, LANGUAGES, TEXT_LIMIT, Reader, length
+from bot.foundation.reader import CAPTION_LIMIT, TEXT_LIMIT, Reader, length
 from bot.rendering import Unsendable, render
 from bot.rendering.direction import FSI, LRI, PDI
 from bot.rendering.samples import extreme, ordinary
@@ -15,6 +15,7 @@ from bot.rendering.translations import PSEUDO
 from core.care import Units
 from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice
+from core.language import LANGUAGES
 from core.quantity import Unit
 
 TAG = re.compile(r"<(/?)(\w+)>")
@@ -48,7 +49,7 @@ def test_every_message_fits_and_is_well_formed(language: str, units: Units) -> N
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_no_placeholder_is_left_out(language: str) -> None:
     """A value that goes in comes out: the weight is in the answer in every language."""
-    said = render(m.Kept("weight", m.Amount(m.Decimal("71.5"), Unit.KILOGRAM)), (), Reader(language)).text
+    said = render(m.ReadingKept("weight", m.Amount(m.Decimal("71.5"), Unit.KILOGRAM)), (), Reader(language)).text
     assert re.search(r"71[.,٫]5", said)
 
 

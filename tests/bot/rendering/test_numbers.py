@@ -8,9 +8,10 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from bot.foundation.reader import LANGUAGES, Reader
+from bot.foundation.reader import Reader
 from bot.rendering.direction import FSI, PDI
 from bot.rendering.voice import Html, Voice, voice
+from core.language import LANGUAGES
 from core.quantity import Amount, Unit, convert
 
 D = Decimal

@@ -6,7 +6,6 @@ from zoneinfo import available_timezones
 
 import pytest
 
-from bot.foundation.reader import LANGUAGES
 from bot.rendering.places import (
     COUNTRY_WORDS,
     LARGE,
@@ -17,6 +16,7 @@ from bot.rendering.places import (
     find_zones,
     place_name,
 )
+from core.language import LANGUAGES
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from bot.foundation.reader import LANGUAGES, length
+from bot.foundation.reader import length
 from bot.rendering import Reader, render
 from bot.rendering.attachments import ATTACHMENTS
 from bot.rendering.phrases import PHRASES, load
@@ -21,10 +21,11 @@ from bot.rendering.phrases.staff_labels import LABELS
 from bot.rendering.voice import voice
 from core.care import Plan
 from core.client import Caution, Profile, Sex
-from core.dialogue.engines import staff
+from core.dialogue.commands import STAFF, STAFF_BUTTONS
 from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Command, Press
 from core.dialogue.staff import messages as sm
+from core.language import LANGUAGES
 from core.measures import MEASURES
 from core.watching.digest import CaseRow, Digest, FlagFact, Panel, digest, fitted
 from core.watching.flags import RULES, Code
@@ -54,8 +55,8 @@ def test_every_message_for_staff_has_words() -> None:
 def test_every_button_a_coach_is_ever_given_has_words() -> None:
     office = Office(card(1, "Ada", flags=(kept(3, _wish()),)), card(2, "Ann"), card(3, "Anna"))
     seen: dict[str, str] = {}
-    events = [Command(NOW, name, "ann" if name == "client" else "") for name in staff.COMMANDS]
-    events += [Press(NOW, f"{verb}:1") for verb in staff.VERBS]  # type: ignore[misc]
+    events = [Command(NOW, row.name, "ann" if row.name == "client" else "") for row in STAFF]
+    events += [Press(NOW, f"{verb}:1") for verb in STAFF_BUTTONS]  # type: ignore[misc]
     for event in events:
         office.gets(event)
         for effect in office.effects:

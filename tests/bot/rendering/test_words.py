@@ -38,10 +38,10 @@ from core.dialogue.client.enrolment import ANSWER
 from core.dialogue.kit import messages as shared
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import Together
-from core.judging.goals import Doubt
+from core.judging.goals import GoalDoubt
 from core.measures import MEASURES
 from core.measures.measure import Why
-from core.understanding.plausibility import Kind as DoubtKind
+from core.understanding.plausibility import DoubtKind
 from core.watching.flags import RULES
 
 ENGLISH = Reader("en", name="Ada")
@@ -78,7 +78,7 @@ TABLES = {
     "skipped questions": (arriving.SKIPPING, ANSWER),
     "why not understood": (understanding.WHY, {w.value for w in Why}),
     "doubts": (understanding.DOUBTS, {k.value for k in DoubtKind} - {"impossible", "unusual", "jump"}),
-    "doubts about goals": (goals.DOUBTS, {d.value for d in Doubt}),
+    "doubts about goals": (goals.DOUBTS, {d.value for d in GoalDoubt}),
     "signs": (safety.SIGNS, signs()),
     "flags": (coach.FLAGS, {c.value for c in RULES}),
     "cautions": (names.CAUTIONS, {c.value for c in Caution}),

@@ -14,7 +14,7 @@ import pytest
 
 from bot.foundation.errors import UsageError
 from bot.scoring import OPTIONAL, REQUIRED, score
-from bot.scoring.processes import CHANGED, WORTH_IT_FROM, Job, how_many, scored_by
+from bot.scoring.processes import CHANGED, WORTH_IT_FROM, ScoringTask, how_many, scored_by
 from bot.scoring.scorer import Counts
 from tests.bot.scoring.test_scoring import HEADER, invented
 
@@ -68,8 +68,8 @@ def test_rows_out_of_order_of_time_are_for_one_process(readings, monkeypatch):
     assert len(run(readings, "csv", 2)[0].splitlines()) > len(rows)
 
 
-def job(readings: Path) -> Job:
-    return Job(str(readings), (REQUIRED, OPTIONAL), {}, "csv")
+def job(readings: Path) -> ScoringTask:
+    return ScoringTask(str(readings), (REQUIRED, OPTIONAL), {}, "csv")
 
 
 @pytest.mark.parametrize("counted", [1000, 5000], ids=["more", "fewer"])

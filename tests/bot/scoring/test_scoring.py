@@ -25,9 +25,10 @@ from bot.scoring.scorer import Scorer
 from core.client import Background, Caution, Profile, Sex
 from core.judging.assess import assess, derive_all
 from core.measures import MEASURES
-from core.measures.measure import Kind
+from core.measures.measure import MeasureKind
 from core.quantity import Unit
 from core.reading import How, Reading
+from core.watching.flags import NOTHING_AGREED
 from core.watching.flags_of_reading import flags_of_reading
 
 D = Decimal
@@ -446,8 +447,8 @@ def test_what_little_is_kept_gives_the_verdicts_and_flags_of_the_whole_history(s
             conditions=meaning.conditions, how=How.IMPORTED, attempts=heard.attempts, window=heard.window,
         )  # fmt: skip
         past = history.setdefault(measure.key, [])
-        found = assess(measure, reading, past, ADA)
-        flags = {f.code for f in flags_of_reading(measure, found, past, ADA)}
+        found = assess(measure, reading, past, ADA, baseline_since=None, retest=None, zone=UTC)
+        flags = {f.code for f in flags_of_reading(measure, found, past, ADA, NOTHING_AGREED, zone=UTC)}
         series = [line for line in lines if line["measure"] in (measure.key, "blood_pressure_mean")]
         assert set(filter(None, ";".join(line["flags"] for line in series).split(";"))) == flags
         cell = judgement(found.verdict, measure.unit)
@@ -475,7 +476,9 @@ def test_derived_rows_have_the_values_and_bands_of_the_core(tmp_path):
         d.measure.key: reference_cells(d.measure.score(d.reading, ADA)) for d in derive_all(latest, ADA, MEASURES)
     }
     assert len(expected) == 4
-    found = {x["measure"]: (x["band"], x["reference"]) for x in lines if MEASURES[x["measure"]].kind is Kind.DERIVED}
+    found = {
+        x["measure"]: (x["band"], x["reference"]) for x in lines if MEASURES[x["measure"]].kind is MeasureKind.DERIVED
+    }
     assert found == expected
 
 
@@ -494,7 +497,7 @@ def test_a_file_in_any_order_has_the_verdicts_of_one_in_order_of_time(tmp_path):
     Random(5).shuffle(shuffled)
     out = run(written(tmp_path, shuffled), people)[0].splitlines()
     assert sorted(out) == sorted(in_order)
-    own = [r for r in csv.reader(out[1:]) if MEASURES.get(r[2]) and MEASURES[r[2]].kind is not Kind.DERIVED]
+    own = [r for r in csv.reader(out[1:]) if MEASURES.get(r[2]) and MEASURES[r[2]].kind is not MeasureKind.DERIVED]
     assert [(r[0], r[1], r[2]) for r in own] == [r[:3] for r in shuffled]
 
 
@@ -515,7 +518,7 @@ CELL = st.one_of(TEXT, st.sampled_from(TELLING.split()))
 def test_every_row_has_its_line_in_its_place_whatever_is_typed(tmp_path, rows):
     out, _ = run(written(tmp_path, rows))
     found = list(csv.DictReader(io.StringIO(out, newline="")))
-    own = [r for r in found if r["measure"] not in MEASURES or MEASURES[r["measure"]].kind is not Kind.DERIVED]
+    own = [r for r in found if r["measure"] not in MEASURES or MEASURES[r["measure"]].kind is not MeasureKind.DERIVED]
     own = [r for r in own if r["measure"] != "blood_pressure_mean" or r["problem"]]
     assert [(r["person"], r["taken_at"]) for r in own] == [r[:2] for r in rows]
     for row in found:

@@ -49,7 +49,16 @@ def test_derived_rows_have_the_verdicts_of_the_core(seed):
             if line["measure"] not in made:
                 continue
             found, past = made[line["measure"]], history.setdefault(line["measure"], [])
-            judged = assess(found.measure, found.reading, past, person, error=found.error)
+            judged = assess(
+                found.measure,
+                found.reading,
+                past,
+                person,
+                baseline_since=None,
+                retest=None,
+                zone=UTC,
+                error=found.error,
+            )
             assert line["value"] == value_cell(found.reading.value, None, found.measure.unit)
             assert tuple(line[c] for c in COLUMNS[7:12]) == judgement(judged.verdict, found.measure.unit)
             assert (line["band"], line["reference"]) == reference_cells(judged.scores)

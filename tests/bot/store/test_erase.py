@@ -10,9 +10,9 @@ from sqlalchemy import select, text, update
 from bot.store import clients, coach_thread, erase, invitations, outbox, people, retention, staff
 from bot.store import schema as tables
 from bot.store.database import Database
-from bot.store.invitations import Kind
+from bot.store.invitations import InvitationKind
 from bot.store.outbox import Outgoing
-from bot.store.retention import Kept
+from bot.store.retention import RetentionPeriods
 from bot.store.schema import metadata
 from core.care import Plan
 from core.dialogue.client.effects import PassOn, Raise, Record, SetGoal, SetTimer
@@ -40,7 +40,9 @@ def live(database: Database) -> Practice:
         rename(conn, ada, "Quillfeather")
         client = clients.by_chats(conn, [ADA])[ADA]
         coach_thread.note(conn, client, practice.coach, "Zanzibar-note", NOW)
-        invitations.make(conn, Kind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada)
+        invitations.make(
+            conn, InvitationKind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada
+        )
         outbox.put(conn, [Outgoing(ADA, CoachWrites("Rowan", "torn-page"), NOW + DAY, person_id=client.person_id)], NOW)
 
     database.write_now(known)
@@ -145,7 +147,7 @@ def test_a_forgotten_coach_leaves_their_clients_in_place_without_a_coach(databas
 
 def test_whoever_left_long_ago_is_forgotten_and_whoever_left_lately_is_not(database: Database) -> None:
     practice = live(database)
-    kept = Kept(left=timedelta(days=365))
+    kept = RetentionPeriods(left=timedelta(days=365))
     left = {"status": "left", "left_at": NOW}
     database.write_now(lambda conn: conn.execute(update(tables.clients).values(**left)))
     database.write_now(retention.tidy, NOW + timedelta(days=365), kept)

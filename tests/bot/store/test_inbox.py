@@ -3,11 +3,11 @@
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
 
-from sqlalchemy import select
+from sqlalchemy import event, select
 
 from bot.store import codec, inbox
 from bot.store.database import Database
-from bot.store.inbox import Incoming
+from bot.store.inbox import NewEvent
 from bot.store.schema import inbox as table
 from core.dialogue.kit.events import Text
 
@@ -16,8 +16,8 @@ SECOND = timedelta(seconds=1)
 ADA, BEN = 100, 200
 
 
-def text(number: int, chat_id: int = ADA, words: str = "82.4 kg") -> Incoming:
-    return Incoming(f"telegram/{number}", chat_id, Text(NOW, words), language="de", name="Ada")
+def text(number: int, chat_id: int = ADA, words: str = "82.4 kg") -> NewEvent:
+    return NewEvent(f"telegram/{number}", chat_id, Text(NOW, words), language="de", name="Ada")
 
 
 def claimed(database: Database, now: datetime = NOW, limit: int = 10) -> list[str]:
@@ -93,7 +93,7 @@ def test_a_handled_row_keeps_its_key_and_nothing_of_what_was_in_it(database: Dat
 
 def test_text_that_no_database_takes_as_it_is_is_kept_whole(database: Database) -> None:
     words = "82.4 \0 \ud83d kg"
-    database.write_now(inbox.put, [Incoming("k", ADA, Text(NOW, words), name=words)], NOW)
+    database.write_now(inbox.put, [NewEvent("k", ADA, Text(NOW, words), name=words)], NOW)
     (row,) = database.write_now(inbox.claim, NOW, 10)
     assert codec.loads(row.event) == Text(NOW, words)
     assert "\0" not in row.name
@@ -137,15 +137,15 @@ def test_old_keys_are_forgotten_but_nothing_that_still_waits(database: Database)
 def test_claiming_does_not_read_what_was_handled_long_ago(database: Database) -> None:
     """With thousands of done rows the claim still uses the index of pending ones."""
     explain = "EXPLAIN QUERY PLAN " if database.is_sqlite else "EXPLAIN "
+    asked = []
+    event.listen(database.engine, "before_cursor_execute", lambda *given: asked.append(given[2:4]))
+    database.write_now(inbox.claim, NOW, 5)
+    ((statement, values),) = [one for one in asked if one[0].lstrip().startswith("SELECT")]
 
     def plan(conn):
         if not database.is_sqlite:
             conn.exec_driver_sql("SET enable_seqscan = off")
-        compiled = inbox._OLDEST.compile(conn, compile_kwargs={"literal_binds": False})
-        values = compiled.construct_params({"now": NOW.replace(tzinfo=None), "limit": 5})
-        order = compiled.positiontup
-        bound = tuple(str(values[name]) for name in order) if order else values
-        return str(conn.exec_driver_sql(explain + str(compiled), bound).all())
+        return str(conn.exec_driver_sql(explain + statement, values).all())
 
     found = database.write_now(plan)
     assert "ix_inbox_pending" in found

@@ -36,7 +36,7 @@ def test_migrating_again_or_from_another_machine_changes_nothing(
 def test_the_way_down_leaves_no_table_of_ours(database: Database) -> None:
     from alembic import command
 
-    config = migrate._config()
+    config = migrate.config()
     with database.engine.begin() as conn:
         config.attributes["connection"] = conn
         command.downgrade(config, "base")

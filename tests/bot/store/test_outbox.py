@@ -27,11 +27,11 @@ def out(mark: str, chat_id: int = ADA, due_at: datetime = NOW, **more: Any) -> O
     return Outgoing(chat_id, Ask(mark, Unit.KILOGRAM), due_at, **more)
 
 
-def marks(rows: list[outbox.Claimed]) -> list[str]:
+def marks(rows: list[outbox.ClaimedMessage]) -> list[str]:
     return [codec.loads_as(Ask, row.message).measure for row in rows]
 
 
-def claim(database: Database, now: datetime = NOW, limit: int = 10, worker: str = "w1") -> list[outbox.Claimed]:
+def claim(database: Database, now: datetime = NOW, limit: int = 10, worker: str = "w1") -> list[outbox.ClaimedMessage]:
     return database.write_now(outbox.claim, worker, now, LEASE, limit)
 
 
@@ -160,13 +160,13 @@ def test_buttons_and_what_a_delivery_needs_come_with_the_row(database: Database)
         outbox.put,
         [
             Outgoing(ADA, Stranger(), NOW, choices=rows),
-            Outgoing(BEN, None, NOW, kind=outbox.Kind.DROP_BUTTONS, ref="55"),
+            Outgoing(BEN, None, NOW, kind=outbox.DeliveryKind.DROP_BUTTONS, ref="55"),
         ],
         NOW,
     )
     said, dropped = claim(database)
     assert codec.loads(said.choices) == rows
-    assert (dropped.kind, dropped.ref, dropped.message) == (outbox.Kind.DROP_BUTTONS, "55", "")
+    assert (dropped.kind, dropped.ref, dropped.message) == (outbox.DeliveryKind.DROP_BUTTONS, "55", "")
 
 
 def test_two_workers_never_send_one_message(open_database: Callable[[], Database]) -> None:

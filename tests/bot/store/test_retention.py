@@ -7,7 +7,7 @@ from bot.store import audit, outbox, retention
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.outbox import Outgoing
-from bot.store.retention import Kept
+from bot.store.retention import RetentionPeriods
 from core.dialogue.client.effects import Raise
 from core.dialogue.client.messages import NotSure
 from core.dialogue.kit.effects import Say
@@ -18,7 +18,7 @@ from tests.bot.practice import ADA, NOW, rowan_and_ada
 from tests.bot.steps import Puppet, arrive, rows, say, work
 
 HOUR, DAY, WEEK = timedelta(hours=1), timedelta(days=1), timedelta(weeks=1)
-KEPT = Kept(inbox=30 * DAY, sent=90 * DAY, left=365 * DAY, audit=1000 * DAY)
+KEPT = RetentionPeriods(inbox=30 * DAY, sent=90 * DAY, left=365 * DAY, audit=1000 * DAY)
 
 
 def tidy(database: Database, later: timedelta) -> None:

@@ -8,7 +8,7 @@ from sqlalchemy import update
 
 from bot.store import coach_thread, readings, retention
 from bot.store.database import Database
-from bot.store.retention import Kept
+from bot.store.retention import RetentionPeriods
 from bot.store.schema import readings as readings_table
 from bot.store.schema import words as words_table
 from core.reading import How
@@ -17,7 +17,7 @@ from tests.bot.practice import NOW, in_clear, rowan_and_ada, weight
 from tests.bot.steps import rows
 
 DAY = timedelta(days=1)
-KEPT = Kept(side_notes=90 * DAY, withdrawn=30 * DAY, words=365 * DAY)
+KEPT = RetentionPeriods(side_notes=90 * DAY, withdrawn=30 * DAY, words=365 * DAY)
 
 
 @pytest.fixture
@@ -56,7 +56,7 @@ def test_an_official_reading_is_never_too_old(database: Database, ada: int) -> N
 
 def test_the_guard_keeps_what_it_looks_back_on(database: Database, ada: int) -> None:
     """A cycle is 42 days at most, and "often" looks back 14: side notes of a cycle are there."""
-    assert Kept().side_notes > max(timedelta(days=42), OFTEN_WITHIN)
+    assert RetentionPeriods().side_notes > max(timedelta(days=42), OFTEN_WITHIN)
     assert "early" in tidied(database, timedelta(days=42))
 
 

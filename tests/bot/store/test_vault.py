@@ -52,7 +52,7 @@ def send_everything(database: Database) -> list[int]:
     sent: list[int] = []
     while jobs := database.write_now(dispatch.claim_and_settle, "w", at, [], 50, None).jobs:
         sent += [job.row.chat_id for job in jobs]
-        results = [dispatch.Result(job.row, dispatch.Sent(1)) for job in jobs]
+        results = [dispatch.SendResult(job.row, dispatch.Sent(1)) for job in jobs]
         database.write_now(dispatch.claim_and_settle, "w", at, results, 0, None)
     return sent
 

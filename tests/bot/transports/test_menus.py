@@ -6,14 +6,14 @@ import pytest
 from sqlalchemy import update
 from telegram import Bot
 
-from bot.foundation.reader import LANGUAGES
-from bot.rendering.menu import DESCRIPTIONS, describe
+from bot.rendering.menu import describe
 from bot.store import menus as staff_menus
 from bot.store import people
 from bot.store.people import Role
 from bot.store.schema import people as people_table
-from bot.transports.menus import MENUS, Menu, commands, set_for, set_general
+from bot.transports.menus import MENUS, Menu, commands, set_for, set_general, version
 from bot.transports.request import AiohttpRequest
+from core.language import LANGUAGES
 from demo.messenger import Messenger
 from tests.bot.practice import NOW, add_client, add_coach
 
@@ -22,15 +22,18 @@ from tests.bot.practice import NOW, add_client, add_coach
 @pytest.mark.parametrize("menu", list(Menu))
 def test_every_command_of_a_menu_is_described_as_the_messenger_wants_it(menu, language):
     shown = commands(menu, language, describe)
-    assert [command.command for command in shown] == list(MENUS[menu])
+    assert [command.command for command in shown] == [name for name, _ in MENUS[menu]]
     for command in shown:
         assert 1 <= len(command.command) <= 32
         assert 1 <= len(command.description) <= 256
     assert len({command.description for command in shown}) == len(shown)
 
 
-def test_nothing_is_described_that_no_menu_has():
-    assert {command for menu in MENUS.values() for command in menu} == set(DESCRIPTIONS)
+def test_other_words_or_another_language_make_another_version_of_the_menus():
+    now = version(LANGUAGES, describe)
+    assert now == version(tuple(reversed(LANGUAGES)), describe)
+    assert now != version(LANGUAGES, lambda text, language: describe(text, language).upper())
+    assert now != version(tuple(LANGUAGES)[:-1], describe)
 
 
 def test_people_see_their_menu_and_a_coach_another():
@@ -39,14 +42,14 @@ def test_people_see_their_menu_and_a_coach_another():
             ada = await messenger.create_user("Ada", language_code="de")
             rowan = await messenger.create_user("Rowan", language_code="en")
             async with Bot(messenger.token, messenger.base_url, request=AiohttpRequest()) as bot:
-                await set_general(bot, ("en", "de"), lambda command, language: f"{command} in {language}")
+                await set_general(bot, ("en", "de"), lambda text, language: f"{text} in {language}")
                 await messenger.open_bot(rowan)
-                await set_for(bot, rowan, Menu.COACH, "en", lambda command, language: f"{command} in {language}")
+                await set_for(bot, rowan, Menu.COACH, "en", lambda text, language: f"{text} in {language}")
             return await messenger.menu(ada), await messenger.menu(rowan)
 
     of_ada, of_rowan = asyncio.run(scene())
-    assert of_ada[0] == {"command": "today", "description": "today in de"}
-    assert [entry["command"] for entry in of_rowan] == list(MENUS[Menu.COACH])
+    assert of_ada[0] == {"command": "today", "description": "Start today's check-in in de"}
+    assert [entry["command"] for entry in of_rowan] == [name for name, _ in MENUS[Menu.COACH]]
 
 
 def test_staff_whose_menu_is_missing_or_old_are_found_and_each_is_set_once(database):

@@ -26,19 +26,20 @@ def with_bot(use, *, token=None, **options):
         async with Messenger(flood=Flood.off()) as messenger:
             ada = await messenger.create_user("Ada")
             await messenger.open_bot(ada)
+            requests = (AiohttpRequest(), AiohttpRequest(**options))
             bot = Bot(
                 token or messenger.token,
                 base_url=messenger.base_url,
                 base_file_url=messenger.base_file_url,
-                request=AiohttpRequest(**options),
-                get_updates_request=AiohttpRequest(),
+                request=requests[1],
+                get_updates_request=requests[0],
             )
-            for request in bot._request:
+            for request in requests:
                 await request.initialize()
             try:
                 return await use(bot, messenger, ada)
             finally:
-                for request in bot._request:
+                for request in requests:
                     await request.shutdown()
 
     return asyncio.run(run())

@@ -30,8 +30,8 @@ from bot.store import (
 )
 from bot.store import staff as staff_store
 from bot.store.database import Database
-from bot.store.inbox import Incoming
-from bot.store.invitations import Kind
+from bot.store.inbox import NewEvent
+from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
 from bot.store.schema import flags as flags_table
@@ -41,8 +41,9 @@ from bot.store.schema import readings as readings_table
 from bot.store.schema import words as words_table
 from bot.turns import turn
 from core.care import Status
-from core.dialogue.engines import staff
+from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.events import Command, Event, Press, Text
+from core.dialogue.staff.rows import About
 from core.dialogue.staff.states import (
     AskingSure,
     ChangingSlot,
@@ -56,7 +57,7 @@ from core.dialogue.staff.states import (
 from core.reading import Reading
 from core.watching.flags import Code, flag
 from tests.bot.office import steps
-from tests.bot.practice import NOW, add_client, add_coach
+from tests.bot.practice import NOW, add_client, add_coach, key_of
 
 ADA, BEN, DORA, ROWAN, SAM, KIM, OLU, ZOE = range(100, 108)
 CHATS = {
@@ -120,27 +121,23 @@ def practice(conn: Connection) -> Practice:
         found.append(Subject(subject.name, subject.chat, subject.weight, subject.may, number))
     removed = add_client(conn, rowan, DORA, "Dora", status=Status.LEFT.value, left_at=NOW)
 
-    def token(kind: Kind, at: Any = NOW) -> str:
+    def token(kind: InvitationKind, at: Any = NOW) -> str:
         return invitations.make(conn, kind, at, by_name="Rowan", for_name="Emil", coach_id=rowan)
 
-    late = token(Kind.CLIENT, NOW - timedelta(days=20))
-    used, taken = token(Kind.CLIENT), token(Kind.CLIENT)
+    late = token(InvitationKind.CLIENT, NOW - timedelta(days=20))
+    used, taken = token(InvitationKind.CLIENT), token(InvitationKind.CLIENT)
     invitations.use(conn, invitations.find(conn, [used], NOW)[used], NOW)
     invitations.revoke(conn, invitations.find(conn, [taken], NOW)[taken].id, rowan, NOW)
-    tokens = {"new": token(Kind.CLIENT), "used": used, "late": late, "taken back": taken, "forged": "A" * 22}
+    tokens = {"new": token(InvitationKind.CLIENT), "used": used, "late": late, "taken back": taken, "forged": "A" * 22}
     return Practice((found[0], found[1]), tokens, removed)
 
 
 # --- every way in -----------------------------------------------------------------------------------------------
 
 Act = Callable[[Subject], tuple[StaffState | None, Event]]
-CLIENT_COMMANDS = (
-    "today", "record", "progress", "goal", "pause", "undo", "coach", "mydata", "forget", "help", "settings",
-)  # fmt: skip
-CLIENT_VERBS = (
-    "n", "ok", "cond", "gate", "alarm", "stop", "watch", "have", "snooze", "pause", "wd", "hr", "zone", "lang", "units",
-    "numbers", "forget", "leave", "move", "back", "goal", "chart", "word", "resume", "consent", "set", "cancel", "src",
-)  # fmt: skip
+COMMANDS = tuple(dict.fromkeys(row.name for table in (STAFF, CLIENT) for row in table))
+VERBS = tuple(dict.fromkeys((*STAFF_BUTTONS, *CLIENT_BUTTONS, "consent", "e")))
+OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is About.CLIENT}
 # What a button carries beside the client, where it does something without more being asked.
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
@@ -150,12 +147,12 @@ VALUES = {
 
 def ways() -> Iterator[tuple[str, Act]]:
     """Every command, button and open question that could lead to a client, by name."""
-    for name in (*staff.COMMANDS, *CLIENT_COMMANDS):
+    for name in COMMANDS:
         yield f"/{name} NAME", lambda s, n=name: (None, Command(NOW, n, s.name))
     yield "/write NAME words", lambda s: (None, Command(NOW, "write", f"{s.name} hello"))
     yield "typed: NAME", lambda s: (None, Text(NOW, s.name))
     yield "typed: write NAME words", lambda s: (None, Text(NOW, f"write {s.name} hello"))
-    for verb in (*staff.VERBS, *CLIENT_VERBS):
+    for verb in VERBS:
         more = VALUES.get(verb, "").format(to=1)
         yield f"button {verb}", lambda s, v=verb, m=more: (None, Press(NOW, f"{v}:{s.id}{m}"))
     for verb, asking in {
@@ -211,8 +208,8 @@ def tried(
     before = about(conn, subject)
     point = conn.begin_nested()
     if state is not None:
-        conversations.save(conn, {chat: (codec.dumps(state), NOW)})
-    inbox.put(conn, [Incoming("try", chat, event)], NOW)
+        conversations.save(conn, {chat: (codec.dumps(state), NOW, key_of(conn, chat))})
+    inbox.put(conn, [NewEvent("try", chat, event)], NOW)
     while turn.work_batch(conn, DECIDE, NOW):
         pass
     said, changed = told(conn, chat), about(conn, subject) != before
@@ -235,7 +232,7 @@ def hole(conn: Connection, role: str, act: Act, subject: Subject) -> str:
     if leaks:
         return f"HOLE: told {leaks[0]}"
     nobody = Subject(subject.name, 0, "", frozenset(), NOBODY)
-    if isinstance(event, Press) and event.data.partition(":")[0] in staff.OF_A_CLIENT | {"sure"}:
+    if isinstance(event, Press) and event.data.partition(":")[0] in OF_A_CLIENT:
         like_nobody, _ = tried(conn, CHATS[role], *act(nobody), subject)
         if like_nobody != said:
             return "HOLE: told apart from nobody"
@@ -300,24 +297,29 @@ def test_nobody_reaches_a_client_who_is_not_theirs(sqlite: Database, capsys: pyt
     assert holes == []
 
 
+def test_the_matrix_tries_every_command_and_button_there_is() -> None:
+    tried_ways = {name for name, _ in ways()}
+    assert {f"/{row.name} NAME" for table in (STAFF, CLIENT) for row in table} <= tried_ways
+    assert {f"button {verb}" for verb in (*STAFF_BUTTONS, *CLIENT_BUTTONS)} <= tried_ways
+
+
 def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> None:
     """Every way that is a coach's own leads somewhere for the coach, or the matrix would prove nothing."""
     table, _ = matrix(sqlite, ("coach",))
-    silent = {"slotday"}  # it asks for the time, and names nobody
-    assert {v for v in staff.OF_A_CLIENT - silent if table[f"button {v}"]["coach"] != "own"} == set()
+    silent = {"slotday", "sure"}  # one asks for the time and names nobody; the other fits an open question alone
+    assert {v for v in OF_A_CLIENT - silent if table[f"button {v}"]["coach"] != "own"} == set()
     assert table["yes to end"]["coach"] == table["words while writing"]["coach"] == "own"
 
 
-@pytest.mark.parametrize("query", ["_ONE", "_ALL"])
+@pytest.mark.parametrize("query", ["one", "all"])
 def test_without_the_coach_in_the_caseloads_query_the_matrix_finds_holes(
     sqlite: Database, monkeypatch: pytest.MonkeyPatch, query: str
 ) -> None:
     anybody = or_(clients_table.c.coach_id == bindparam("coach"), true())
-    broken = {
-        "_ONE": clients.ALL.where(clients_table.c.id == bindparam("client"), anybody),
-        "_ALL": clients.ALL.where(anybody).order_by(clients_table.c.name),
-    }
-    monkeypatch.setattr(caseload, query, broken[query])
+    if query == "one":
+        monkeypatch.setattr(caseload, "_ONE", clients.ALL.where(clients_table.c.id == bindparam("client"), anybody))
+    else:
+        monkeypatch.setattr(caseload, "_ALL", clients.ALL.where(anybody).order_by(clients_table.c.name))
     _, holes = matrix(sqlite, ("other coach", "former coach"))
     assert any(h.startswith("other coach") for h in holes) and any(h.startswith("former coach") for h in holes)
     assert len(holes) > 10

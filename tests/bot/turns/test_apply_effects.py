@@ -12,7 +12,7 @@ from bot.store import codec, cohorts, people
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.people import Role
-from bot.turns.apply_effects import Hand
+from bot.turns.apply_effects import TurnEffects
 from core.care import Plan, Slot, Status, Units
 from core.client import Background, Caution, Sex
 from core.dialogue.client import effects
@@ -246,12 +246,12 @@ def test_a_client_who_pauses_comes_due_on_the_day_the_pause_ends(database: Datab
 
 def test_a_plan_changed_by_somebody_else_meanwhile_is_not_overwritten(database: Database, practice: Practice) -> None:
     from bot.store import clients
-    from bot.store.clients import Stale
+    from bot.store.clients import StalePlan
 
     def both(conn):
         read = clients.by_chats(conn, [ADA])[ADA]
         clients.set_plan(conn, read, Plan(("waist",), directed_weighing=True))
-        with pytest.raises(Stale):
+        with pytest.raises(StalePlan):
             clients.set_plan(conn, read, Plan(("hip",)))
 
     database.write_now(both)
@@ -456,6 +456,6 @@ def test_what_is_sent_later_is_queued_without_its_content(database: Database, pr
 
 
 def test_effects_of_a_client_need_a_client() -> None:
-    hand = Hand(None, NOW, NOW, ADA, lambda hand: None)  # type: ignore[arg-type]
+    hand = TurnEffects(None, NOW, NOW, ADA, lambda hand: None)  # type: ignore[arg-type]
     with pytest.raises(ValueError, match="Answered"):
         hand.carry([Answered("2026-03-30")])

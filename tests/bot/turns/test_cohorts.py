@@ -8,9 +8,9 @@ from datetime import UTC, datetime, time, timedelta
 from typing import Any
 
 import pytest
-from bot.exports.closing_csv import COLUMNS, closing_csv
 from sqlalchemy import select, update
 
+from bot.rendering.closing_csv import COLUMNS, closing_csv
 from bot.store import cohorts as store
 from bot.store import erase, people
 from bot.store import schema as t
@@ -24,7 +24,7 @@ from core.dialogue.group import messages as cm
 from core.dialogue.kit.messages import NotForThisRole, OldButton, Stranger
 from core.dialogue.organiser import messages as om
 from core.dialogue.staff.messages import LinkPicture
-from core.watching.cohort import Paired, TooFew, Week
+from core.watching.cohort import CohortWeek, Paired, TooFew
 from tests.bot.field import (
     GROUP,
     MONDAY,
@@ -417,7 +417,7 @@ def test_the_table_of_a_report_is_read_back_by_a_spreadsheet(field: Field) -> No
     (change,) = [r for r in read if r["what"] == "change"]
     assert (change["key"], change["people"], change["value"]) == ("energy", "6", "4")
     assert [r["value"] for r in read if r["what"] == "attendance"] == ["", "615", "615", "615", "615"]
-    assert Week(1, 6, 6, 6, 615) in report.attendance
+    assert CohortWeek(1, 6, 6, 6, 615) in report.attendance
 
 
 def test_a_coach_who_is_named_may_be_gone_and_then_newcomers_are_not_let_in(field: Field) -> None:

@@ -12,8 +12,8 @@ from bot.foundation.retry import Moved
 from bot.store import outbox
 from bot.store import schema as t
 from bot.store.database import Database
-from bot.store.dispatch import Result, claim_and_settle
-from bot.store.invitations import Kind
+from bot.store.dispatch import SendResult, claim_and_settle
+from bot.store.invitations import InvitationKind
 from bot.turns.group_turn import GroupTurn
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.events import Command
@@ -52,7 +52,7 @@ def test_the_organiser_s_link_ties_a_group_which_says_hello_once(field: Field) -
 def test_nobody_but_the_organiser_ties_a_group(field: Field) -> None:
     field.member(ADA, "Ada")
     cohort = field.spring()
-    token = field.link(cohort, Kind.GROUP)
+    token = field.link(cohort, InvitationKind.GROUP)
     for by in (ADA, ROWAN, 12345, 0):
         assert field.group("start", by=by, text=token) == []
         assert field.group("bind", by=by) == []
@@ -92,7 +92,7 @@ def test_a_refusal_that_names_the_new_group_moves_it_as_well(field: Field) -> No
     def refused(conn: Any) -> None:
         claimed = outbox.claim(conn, "w", NOW, timedelta(minutes=1), 10)
         (row,) = [r for r in claimed if r.chat_id == GROUP]
-        claim_and_settle(conn, "w", NOW, [Result(row, Moved(-1004000))], 0, None)
+        claim_and_settle(conn, "w", NOW, [SendResult(row, Moved(-1004000))], 0, None)
 
     field.database.write_now(refused)
     work(field.database, field.steps, NOW)

@@ -9,7 +9,7 @@ from sqlalchemy import insert
 from bot.store import codec, invitations
 from bot.store import schema as tables
 from bot.store.database import Database
-from bot.store.invitations import Gone, Kind
+from bot.store.invitations import InvitationGone, InvitationKind
 from core.care import Plan, Status
 from core.dialogue.client.facts import InvitationFact, Membership
 from core.dialogue.client.messages import Forgotten, NotSure
@@ -25,7 +25,7 @@ DAY = timedelta(days=1)
 PLAN = Plan(("waist",), 35)
 
 
-def invite(database: Database, kind: Kind = Kind.CLIENT, **more) -> str:
+def invite(database: Database, kind: InvitationKind = InvitationKind.CLIENT, **more) -> str:
     return database.write_now(lambda conn: invitations.make(conn, kind, NOW, by_name="Rowan", **more))
 
 
@@ -87,7 +87,7 @@ def test_two_taps_on_one_link_at_once_make_one_client(open_database: Callable[[]
     token = invite(one, coach_id=one.write_now(add_coach))
     found = [db.read_now(invitations.find, [token], NOW)[token] for db in (one, two)]
     one.write_now(invitations.use, found[0], NOW)
-    with pytest.raises(Gone):
+    with pytest.raises(InvitationGone):
         two.write_now(invitations.use, found[1], NOW)
 
 
@@ -147,7 +147,7 @@ def test_an_invitation_links_the_client_a_coach_had_set_up_before(database: Data
 
 
 def test_a_coach_s_invitation_makes_a_coach_and_their_own_conversation_greets_them(database: Database) -> None:
-    token = invite(database, Kind.COACH, for_name="Nia")
+    token = invite(database, InvitationKind.COACH, for_name="Nia")
     greeted = []
 
     class StaffTurn:
@@ -174,7 +174,7 @@ def test_a_coach_s_invitation_makes_a_coach_and_their_own_conversation_greets_th
 
 
 def test_an_organiser_s_invitation_makes_an_organiser(database: Database) -> None:
-    token = invite(database, Kind.ORGANISER, for_name="Nia")
+    token = invite(database, InvitationKind.ORGANISER, for_name="Nia")
     start(database, Puppet(), token, chat_id=ROWAN)
     assert [row.name for row in rows(database, tables.organisers)] == ["Nia"]
     assert [row.role for row in rows(database, tables.people)] == ["organiser"]
@@ -182,7 +182,7 @@ def test_an_organiser_s_invitation_makes_an_organiser(database: Database) -> Non
 
 def test_a_client_who_opens_a_coach_s_invitation_stays_a_client(database: Database) -> None:
     database.write_now(rowan_and_ada)
-    token = invite(database, Kind.COACH)
+    token = invite(database, InvitationKind.COACH)
     puppet = Puppet([Join()])
     start(database, puppet, token)
     assert puppet.seen[0][2].invitation is None
@@ -193,7 +193,9 @@ def test_a_client_who_opens_a_coach_s_invitation_stays_a_client(database: Databa
 def test_a_client_goes_over_to_another_coach_with_their_own_yes(database: Database) -> None:
     practice = database.write_now(rowan_and_ada)
     other = database.write_now(lambda conn: add_coach(conn, 901, "Sam"))
-    token = database.write_now(lambda conn: invitations.make(conn, Kind.CLIENT, NOW, by_name="Sam", coach_id=other))
+    token = database.write_now(
+        lambda conn: invitations.make(conn, InvitationKind.CLIENT, NOW, by_name="Sam", coach_id=other)
+    )
     asking = State(asking=Setting("coach_change", token))
     opening = Puppet([Say(NotSure())], asking)
     start(database, opening, token)
@@ -225,7 +227,7 @@ def test_a_cohort_s_link_serves_many_and_a_client_keeps_their_coach(database: Da
     ada = database.write_now(lambda conn: add_client(conn, rowan))
     ben = database.write_now(lambda conn: add_client(conn, None, BEN, "Ben"))
     cohort = cohort_of(database, rowan)
-    token = invite(database, Kind.COHORT, cohort_id=cohort, uses=10)
+    token = invite(database, InvitationKind.COHORT, cohort_id=cohort, uses=10)
     puppet = Puppet([Join()])
     start(database, puppet, token)
     start(database, puppet, token, chat_id=BEN)
@@ -239,7 +241,7 @@ def test_a_cohort_s_link_serves_many_and_a_client_keeps_their_coach(database: Da
 
 
 def test_a_stranger_who_opens_a_cohort_s_link_becomes_a_client_of_its_coach(database: Database, rowan: int) -> None:
-    token = invite(database, Kind.COHORT, cohort_id=cohort_of(database, rowan), uses=10)
+    token = invite(database, InvitationKind.COHORT, cohort_id=cohort_of(database, rowan), uses=10)
     start(database, Puppet(), token)
     (client,) = rows(database, tables.clients)
     assert (client.coach_id, client.status) == (rowan, "enrolling")
@@ -248,7 +250,7 @@ def test_a_stranger_who_opens_a_cohort_s_link_becomes_a_client_of_its_coach(data
 
 
 def test_a_link_for_a_group_chat_opens_nothing_for_a_person(database: Database, rowan: int) -> None:
-    token = invite(database, Kind.GROUP, cohort_id=cohort_of(database, rowan))
+    token = invite(database, InvitationKind.GROUP, cohort_id=cohort_of(database, rowan))
     puppet = Puppet()
     start(database, puppet, token)
     assert puppet.strangers[0][1].invitation is None

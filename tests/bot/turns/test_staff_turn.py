@@ -56,7 +56,7 @@ def only(database: Database, table: Any) -> Any:
 def test_a_coach_who_opens_an_operators_invitation_is_welcomed_with_a_digest_slot(database: Database) -> None:
     from bot.store import invitations as store
 
-    token = database.write_now(lambda c: store.make(c, store.Kind.COACH, NOW, for_name="Rowan"))
+    token = database.write_now(lambda c: store.make(c, store.InvitationKind.COACH, NOW, for_name="Rowan"))
     desk = Desk(database)
     said = desk.commands("start", token, chat=ROWAN)
     assert kinds(said) == ["StaffWelcome", "AskStaffZone"]

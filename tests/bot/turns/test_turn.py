@@ -25,7 +25,7 @@ from core.dialogue.client.states import FRESH, Awaiting, State
 from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Due, Press, Reachability, Text, TimerFired
 from core.dialogue.kit.messages import OurFault, Stranger
-from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, in_clear, row_of, rowan_and_ada, weight
+from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, in_clear, key_of, row_of, rowan_and_ada, weight
 from tests.bot.steps import Puppet, arrive, queued, rows, say, work
 
 SECOND, HOUR = timedelta(seconds=1), timedelta(hours=1)
@@ -59,7 +59,7 @@ def test_the_next_step_starts_from_the_state_the_last_one_left(database: Databas
 
 
 def test_a_state_that_no_longer_loads_starts_afresh(database: Database, ada: int) -> None:
-    database.write_now(conversations.save, {ADA: ("{broken", NOW)})
+    database.write_now(lambda conn: conversations.save(conn, {ADA: ("{broken", NOW, key_of(conn, ADA))}))
     puppet = Puppet([HELLO])
     say(database, puppet)
     assert puppet.seen[0][0] == FRESH

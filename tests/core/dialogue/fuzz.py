@@ -15,7 +15,7 @@ from time import perf_counter
 from zoneinfo import ZoneInfo
 
 from bot.store.codec import dumps, load_state
-from core.care import Numbers, Plan, Slot, Status, Units
+from core.care import NumberVisibility, Plan, Slot, Status, Units
 from core.client import Caution, Profile, Sex
 from core.dialogue.client import effects as e
 from core.dialogue.client import states as s
@@ -23,13 +23,14 @@ from core.dialogue.client.facts import ClientFacts, GoalFact
 from core.dialogue.engines.client import step
 from core.dialogue.kit.effects import Erase, Say
 from core.dialogue.kit.events import Attachment, Command, Due, Event, FromCoach, Press, Text, TimerFired
+from core.language import LANGUAGES
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.measure import Understood
 from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from tests.builders import ADA, MONDAY, find_zones
 
-LANGUAGES = ("en", "es", "de", "fr", "pl", "ar", "xx")
+SPOKEN = (*LANGUAGES, "xx")
 PHRASES = (
     "7",
     "82.4",
@@ -353,7 +354,7 @@ def facts(r: Random, now: datetime) -> ClientFacts:
     plan = Plan(
         measures=tuple(r.sample(ASKABLE, r.randrange(1, 8))),
         directed_weighing=r.random() < 0.1,
-        numbers=r.choice(tuple(Numbers)),
+        numbers=r.choice(tuple(NumberVisibility)),
         own_question=r.choice(("", "How stiff?")),
     )
     profile = Profile(
@@ -367,7 +368,7 @@ def facts(r: Random, now: datetime) -> ClientFacts:
     zone = r.choice(("Europe/London", "Asia/Kolkata", "America/St_Johns"))
     return replace(
         ADA,
-        language=r.choice(LANGUAGES),
+        language=r.choice(SPOKEN),
         status=r.choice((Status.ACTIVE, Status.ACTIVE, Status.ACTIVE, Status.PAUSED, Status.LEFT, Status.ENROLLING)),
         consented=r.random() < 0.95,
         units=Units(r.choice((Unit.KILOGRAM, Unit.POUND, Unit.STONE)), r.choice((Unit.CENTIMETRE, Unit.INCH))),

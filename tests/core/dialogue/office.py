@@ -22,6 +22,7 @@ from core.dialogue.staff.facts import (
     Caseload,
     CohortFact,
     Cohorts,
+    Need,
     OtherCoaches,
     StaffFacts,
     TemplateFact,
@@ -82,6 +83,7 @@ class Office:
         self.now = NOW
         self.effects: tuple[Any, ...] = ()
         self.invitation: InvitationFact | None = None
+        self.also: tuple[Need, ...] = ()  # loaded whatever is needed
         usual: dict[str, Any] = {
             "person_id": 1,
             "name": "Rowan",
@@ -118,7 +120,7 @@ class Office:
         names = tuple((c.client_id, c.name) for c in self.clients.values())
         cards: dict[int, CardFact] = {}
         facts = replace(self.facts, invitation=self.invitation)
-        for need in staff.needs(self.state, event):
+        for need in (*staff.needs(self.state, event), *self.also):
             match need:
                 case Cohorts():
                     facts = replace(facts, cohorts=self.cohorts)

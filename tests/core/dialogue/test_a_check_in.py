@@ -8,7 +8,7 @@ from decimal import Decimal
 
 import pytest
 
-from core.care import Numbers, Status
+from core.care import NumberVisibility, Status
 from core.client import Caution, Profile
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
@@ -182,9 +182,9 @@ def test_who_paused_or_left_is_asked_nothing():
 
 
 def test_numbers_that_go_to_the_coach_are_not_said_back():
-    plan = replace(ADA.plan, numbers=Numbers.COACH_ONLY)
+    plan = replace(ADA.plan, numbers=NumberVisibility.COACH_ONLY)
     chat = Chat(replace(ADA, plan=plan)).due().says("7").says("72").presses("cond:same").says("82.4 kg")
-    assert "KeptHidden" in chat.kinds and "Kept" not in chat.kinds
+    assert "KeptHidden" in chat.kinds and "ReadingKept" not in chat.kinds
     chat.presses("cond:same")
     assert not {"BandSaid", "VerdictSaid", "GoalProgress"} & set(chat.kinds)
     assert chat.readings("weight")[0].value == Decimal("82.4")

@@ -8,7 +8,7 @@ from decimal import Decimal
 
 import pytest
 
-from core.care import Numbers, Slot, Status
+from core.care import NumberVisibility, Slot, Status
 from core.client import Background, Caution, Profile, Sex
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
@@ -152,7 +152,7 @@ def test_numbers_can_go_to_the_coach_only():
     while asked(chat) != "numbers":
         chat.presses("e:cautions:done") if asked(chat) == "cautions" else chat.says("skip")
     chat.presses("e:numbers:coach_only")
-    assert chat.facts.plan.numbers is Numbers.COACH_ONLY
+    assert chat.facts.plan.numbers is NumberVisibility.COACH_ONLY
 
 
 def test_an_own_question_is_taken_in_their_own_words():

@@ -96,7 +96,7 @@ def test_directed_weighing_lifts_the_guard_and_a_fast_gain_is_urgent():
 
 def test_who_weighs_daily_because_a_clinician_asked_is_thanked_and_not_questioned():
     chat = checked_in(Chat(replace(ADA, plan=replace(ADA.plan, directed_weighing=True))))
-    assert chat.later(days=1).says("82.6 kg").kinds == ["Kept"]
+    assert chat.later(days=1).says("82.6 kg").kinds == ["ReadingKept"]
 
 
 def test_a_plan_without_weight_keeps_none():

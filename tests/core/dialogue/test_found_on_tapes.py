@@ -99,7 +99,7 @@ def test_no_praise_follows_bad_news():
 
 def test_a_usual_pulse_after_a_fast_one_is_no_surprise():
     chat = Chat(PULSE).due().says("7").says("128 bpm").later(minutes=10).says("88 bpm")
-    assert chat.kinds == ["Kept", "AskConditions"]
+    assert chat.kinds == ["ReadingKept", "AskConditions"]
 
 
 def test_a_repeated_pulse_counted_by_our_clock_ends_with_advice():
@@ -162,7 +162,7 @@ def test_looking_at_the_settings_does_not_stop_the_clock():
 def test_one_breath_is_one_message_unless_both_parts_have_buttons():
     chat = Chat(replace(ADA, plan=Plan(measures=()))).due().says("7")
     (said,) = chat.did(Say)
-    assert [type(part) for part in said.message.parts] == [m.Kept, m.Praise, m.CheckInDone]
+    assert [type(part) for part in said.message.parts] == [m.ReadingKept, m.Praise, m.CheckInDone]
     chat = Chat(PRESSURE).due().says("7")
     assert [bool(x.choices) for x in chat.did(Say)] == [True, True]
 

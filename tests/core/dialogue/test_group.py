@@ -5,10 +5,10 @@ from __future__ import annotations
 import pytest
 
 from core.dialogue.engines import group
-from core.dialogue.engines.group import GroupFacts, Move, Privately, Tie, Tied, Untie, UseLink
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.events import GroupEvent
 from core.dialogue.organiser import messages as om
+from core.dialogue.organiser.groups import GroupFacts, Move, Privately, Tie, Tied, Untie, UseLink
 from core.language import LANGUAGES
 from tests.builders import MONDAY
 

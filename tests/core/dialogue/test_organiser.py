@@ -11,26 +11,35 @@ from typing import Any
 import pytest
 
 from core.care import Slot
+from core.dialogue.commands import STAFF, STAFF_BUTTONS
 from core.dialogue.engines import staff
+from core.dialogue.kit.commands import Who
+from core.dialogue.kit.events import Press
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole
 from core.dialogue.organiser import cohorts
 from core.dialogue.organiser import messages as om
+from core.dialogue.organiser.commands import BUTTONS
 from core.dialogue.staff import cohort_effects as fx
 from core.dialogue.staff import effects as sfx
 from core.dialogue.staff.cohort_states import PlanningCohort
 from core.dialogue.staff.facts import CohortFact, MemberFact
-from core.watching.cohort import Closing, Counted, Sum, Terms, Week
-from tests.core.dialogue.office import LONDON, Office
+from core.dialogue.staff.states import FRESH_STAFF
+from core.watching.cohort import Closing, CohortWeek, Counted, Sum, Terms
+from tests.core.dialogue.office import LONDON, NOW, Office
 
+COHORT_VERBS = {button.verb for button in BUTTONS}
 SLOT = Slot(0, time(18), "Europe/London")
 TERMS = Terms(date(2026, 3, 2), 6, SLOT, Counted.MINUTES)
 ADA, BEN = MemberFact(1, "Ada", date(2026, 3, 1)), MemberFact(2, "Ben", date(2026, 3, 9), date(2026, 3, 20))
 SUMS = (Sum(Counted.MINUTES, 2, None),)
-REPORT = Closing("Spring steps", TERMS.starts, TERMS.last, 6, 2, 1, 8, 7, (Week(0, 2, 2, 0, None),), SUMS, ())
+REPORT = Closing("Spring steps", TERMS.starts, TERMS.last, 6, 2, 1, 8, 7, (CohortWeek(0, 2, 2, 0, None),), SUMS, ())
 
 
 def spring(**more: Any) -> CohortFact:
-    usual: dict[str, Any] = {"members": (ADA, BEN), "weeks": (Week(0, 6, 5, 0, None), Week(1, 6, 6, 6, 700))}
+    usual: dict[str, Any] = {
+        "members": (ADA, BEN),
+        "weeks": (CohortWeek(0, 6, 5, 0, None), CohortWeek(1, 6, 6, 6, 700)),
+    }
     return CohortFact(3, "Spring steps", TERMS, LONDON, **(usual | more))
 
 
@@ -262,24 +271,24 @@ def test_a_cohort_of_somebody_else_is_not_yours(data: str, who: Any) -> None:
     assert [x for x in office.effects if type(x).__module__ == fx.__name__] == []
 
 
-@pytest.mark.parametrize("verb", sorted(set(staff.VERBS) - set(cohorts.VERBS)))
+@pytest.mark.parametrize("verb", sorted(STAFF_BUTTONS))
 def test_an_organiser_who_is_no_coach_presses_no_coach_s_button(verb: str) -> None:
     office = olga(spring())
     office.presses(f"{verb}:1")
-    if staff.VERBS[verb][0] == "coach":
+    if STAFF_BUTTONS[verb].who is Who.COACH:
         assert office.kinds == ["NotForThisRole"]
     assert not [x for x in office.effects if isinstance(x, sfx.WriteTo | sfx.ChangePlan | sfx.SaveNote | sfx.HandOver)]
 
 
-@pytest.mark.parametrize("command", ["caseload", "client", "write", "invite", "digest"])
+@pytest.mark.parametrize("command", [row.name for row in STAFF if row.who is Who.COACH])
 def test_an_organiser_who_is_no_coach_has_no_coach_s_command(command: str) -> None:
     assert olga(spring()).commands(command, "Ada").heard(NotForThisRole)
 
 
 def test_an_organiser_needs_no_caseload_for_anything_of_a_cohort() -> None:
     """What is not asked for is not loaded: no card, no row, no reading."""
-    for verb in cohorts.VERBS:
-        kinds = {type(n).__name__ for n in staff._needs_of_press(verb, "3")}
+    for verb in COHORT_VERBS:
+        kinds = {type(n).__name__ for n in staff.needs(FRESH_STAFF, Press(NOW, f"{verb}:3"))}
         assert kinds <= {"Cohorts", "OtherCoaches"}, verb
 
 

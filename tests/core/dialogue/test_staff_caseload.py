@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from decimal import Decimal
 
 from core.client import Profile
-from core.dialogue.engines import staff
+from core.dialogue.commands import STAFF_BUTTONS
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
@@ -206,7 +206,7 @@ def test_a_voice_message_is_answered() -> None:
 
 def test_broken_buttons_never_raise() -> None:
     office = Office(ADA)
-    for verb in staff.VERBS:
+    for verb in STAFF_BUTTONS:
         for value in ("", ":", "1:", "x", "9" * 40, "1:x:y", "-1", "٣", "²", "1:²"):
             assert office.presses(f"{verb}:{value}").said, (verb, value)
 

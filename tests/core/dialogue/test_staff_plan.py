@@ -5,7 +5,7 @@ from datetime import datetime, time
 
 import pytest
 
-from core.care import Numbers, Plan, Slot
+from core.care import NumberVisibility, Plan, Slot
 from core.client import Caution, Profile
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.staff import messages as sm
@@ -33,7 +33,7 @@ def changed(chat: Office) -> ChangePlan:
         ("interval:1:42", "interval", replace(PLAN, retest_days=42)),
         ("directed:1:on", "directed_weighing", replace(PLAN, directed_weighing=True)),
         ("loss:1:on", "planned_loss", replace(PLAN, loss_is_planned=True)),
-        ("numbers:1:coach_only", "numbers", replace(PLAN, numbers=Numbers.COACH_ONLY)),
+        ("numbers:1:coach_only", "numbers", replace(PLAN, numbers=NumberVisibility.COACH_ONLY)),
         ("bp:1:esc", "pressure_body", replace(PLAN, pressure_body="esc")),
     ],
 )

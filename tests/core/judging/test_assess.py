@@ -32,8 +32,11 @@ def series(measure: str, *values: str, every: float = 28, **rest) -> tuple[Readi
     return tuple(on(every * n, measure, value, **rest) for n, value in enumerate(values))
 
 
+PLAN = {"baseline_since": None, "retest": None, "zone": UTC}  # what a coach left as it was
+
+
 def last(measure: str, readings: tuple[Reading, ...], **rest):
-    return assess(MEASURES[measure], readings[-1], readings[:-1], ADA, **rest)
+    return assess(MEASURES[measure], readings[-1], readings[:-1], ADA, **(PLAN | rest))
 
 
 def test_a_client_who_weighs_less_twice_in_a_row_has_a_confirmed_change():
@@ -53,13 +56,13 @@ def test_w75_derived_half_a_kilogram_between_friday_and_monday_is_within_error()
 
 def test_the_reading_itself_may_stand_in_the_history():
     readings = series("weight", "82.4", "79.9", "79.6")
-    assert assess(MEASURES["weight"], readings[-1], readings, ADA) == last("weight", readings)
+    assert assess(MEASURES["weight"], readings[-1], readings, ADA, **PLAN) == last("weight", readings)
 
 
 def test_a_side_note_is_neither_assessed_nor_compared_with():
     early = on(3, "weight", "70", how=How.EARLY)
     with pytest.raises(ValueError, match="side note"):
-        assess(MEASURES["weight"], early, (), ADA)
+        assess(MEASURES["weight"], early, (), ADA, **PLAN)
     readings = series("weight", "82.4", "82.1")
     assert last("weight", (readings[0], early, readings[1])) == last("weight", readings)
 
@@ -132,7 +135,7 @@ def pressure_days(start: float, numbers: str, days: int) -> tuple[Reading, ...]:
 
 def test_a_pressure_is_judged_by_its_series():
     history = (*pressure_days(0, "150/90", 7), *pressure_days(28, "136/84", 7), *pressure_days(56, "136/84", 7))
-    found = assess(MEASURES["blood_pressure"], history[-1], history[:-1], ADA)
+    found = assess(MEASURES["blood_pressure"], history[-1], history[:-1], ADA, **PLAN)
     assert isinstance(found.series, SeriesMean)
     assert (found.reading.value, found.judged.attempts) == (D(136), 6)
     assert (found.verdict.baseline, found.verdict.difference) == (D(150), D(-14))
@@ -144,7 +147,7 @@ def test_a_pressure_is_judged_by_its_series():
 
 def test_three_days_of_pressure_are_said_to_be_too_few():
     history = pressure_days(0, "190/90", 3)
-    found = assess(MEASURES["blood_pressure"], history[-1], history[:-1], ADA)
+    found = assess(MEASURES["blood_pressure"], history[-1], history[:-1], ADA, **PLAN)
     assert (found.series, found.verdict, found.context) == (TooFewDays(3), None, ("series_too_few_days",))
     assert found.scores[0].band == "severe"  # a single reading still says what needs doing today
 
@@ -153,7 +156,7 @@ def test_three_days_of_pressure_are_said_to_be_too_few():
 
 
 def context(measure: str, readings: tuple[Reading, ...], person=ADA, **rest) -> tuple[str, ...]:
-    return assess(MEASURES[measure], readings[-1], readings[:-1], person, **rest).context
+    return assess(MEASURES[measure], readings[-1], readings[:-1], person, **(PLAN | rest)).context
 
 
 def test_a_first_reading_is_named_as_such():
@@ -254,7 +257,7 @@ def test_a_ratio_is_judged_by_its_own_parts_error():
     (first, *_) = [d for d in derive_all(parts, ADA, MEASURES) if d.measure.key == "waist_to_hip_ratio"]
     parts = {"waist": on(28, "waist", "85", attempts=2), "hip": on(28, "hip", "105", attempts=2)}
     (now, *_) = [d for d in derive_all(parts, ADA, MEASURES) if d.measure.key == "waist_to_hip_ratio"]
-    verdict = assess(now.measure, now.reading, (first.reading,), ADA, error=now.error).verdict
+    verdict = assess(now.measure, now.reading, (first.reading,), ADA, error=now.error, **PLAN).verdict
     assert isinstance(verdict, Verdict)
     assert verdict.kind is Change.BETTER
     cv = float(now.error.cv)

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.judging.change import FIRM_Z, Change, Strength, judge, reaches
-from core.measures.measure import Bounds, ImportantDifference, Kind, Measure, MeasurementError
+from core.measures.measure import Bounds, ImportantDifference, Measure, MeasureKind, MeasurementError, never
 from core.quantity import Better, Range, Unit
 from core.reading import Conditions, Reading
 from core.sources import Seen, Source
@@ -25,11 +25,14 @@ def measure(sem="1", better=Better.HIGHER, important=None, worse=None, relative=
     matters = important and ImportantDifference(OURS, D(important), worse and D(worse), relative)
     return Measure(
         key="stands",
-        kind=Kind.FUNCTION,
+        kind=MeasureKind.FUNCTION,
         unit=Unit.REPETITION,
         better=better,
         bounds=Bounds(Range(None, None), Range(None, None)),
         sources=(OURS,),
+        needs=frozenset(),
+        alarm=never,
+        body=None,
         error=MeasurementError(OURS, sem=D(sem), **error) if sem else None,
         important=matters,
     )

@@ -13,7 +13,7 @@ from core.judging.change import minimal_detectable_change
 from core.judging.chart_data import (
     MOST_MARKS,
     USUAL_BAND,
-    Level,
+    LinePoint,
     Point,
     Pressure,
     Usual,
@@ -136,7 +136,7 @@ def week(days: int) -> tuple[Reading, ...]:
 
 
 def test_a_pressure_week_leaves_the_first_day_out_of_the_mean() -> None:
-    drawn = pressure_week(week(7), UTC)
+    drawn = pressure_week(week(7), UTC, Profile())
     assert [d.used for d in drawn.days] == [False, *[True] * 6]
     assert drawn.mean == Pressure(D("136.5"), D("86.5"))
     assert drawn.limit == Pressure(D(135), D(85))
@@ -144,12 +144,12 @@ def test_a_pressure_week_leaves_the_first_day_out_of_the_mean() -> None:
 
 
 def test_too_few_days_are_shown_without_a_mean() -> None:
-    drawn = pressure_week(week(3), UTC)
+    drawn = pressure_week(week(3), UTC, Profile())
     assert (drawn.mean, [d.used for d in drawn.days]) == (None, [False] * 3)
 
 
 def test_a_missing_evening_stays_empty() -> None:
-    drawn = pressure_week(week(4)[:-2], UTC)
+    drawn = pressure_week(week(4)[:-2], UTC, Profile())
     assert drawn.days[-1].evening is None
     assert drawn.days[-1].morning is not None
 
@@ -158,15 +158,15 @@ def test_an_older_series_is_not_on_the_newest_picture() -> None:
     later = tuple(
         Reading("blood_pressure", D(120), datetime(2026, 4, 6 + d, 7, tzinfo=UTC), second=D(70)) for d in range(4)
     )
-    assert [d.day.month for d in pressure_week((*week(7), *later), UTC).days] == [4] * 4
+    assert [d.day.month for d in pressure_week((*week(7), *later), UTC, Profile()).days] == [4] * 4
 
 
 def test_no_readings_make_an_empty_week() -> None:
-    assert pressure_week((), UTC).days == ()
+    assert pressure_week((), UTC, Profile()).days == ()
 
 
 def test_the_trend_is_drawn_with_its_interval_from_the_fourth_reading_on() -> None:
-    def line(*values: str) -> tuple[Level, Level] | None:
+    def line(*values: str) -> tuple[LinePoint, LinePoint] | None:
         return trend(MEASURES["waist"], readings("waist", list(values)), ADA, LONDON, Unit.INCH).line
 
     assert line("96", "95", "94") is None

@@ -8,7 +8,7 @@ from decimal import Decimal
 import pytest
 
 from core.client import Caution
-from core.judging.goals import Doubt, Goal, GoalSense, check, progress
+from core.judging.goals import Goal, GoalDoubt, GoalSense, check, progress
 from core.measures import MEASURES
 from core.reading import Reading
 from tests.core.people import someone
@@ -28,17 +28,17 @@ def sense(measure: str, current: str, target: str, weeks: float, person=ADA) -> 
     ("current", "target", "weeks", "doubts"),
     [
         pytest.param("90", "87", 3, (), id="W78a 1.0 kg a week is accepted [NICE CG43, derived]"),
-        pytest.param("90", "86.9", 3, (Doubt.FASTER_THAN_PUBLISHED,), id="W78b 86.9 exceeds it [derived]"),
+        pytest.param("90", "86.9", 3, (GoalDoubt.FASTER_THAN_PUBLISHED,), id="W78b 86.9 exceeds it [derived]"),
         pytest.param("90", "85.5", 12, (), id="five percent in twelve weeks"),
         pytest.param("90", "94", 1, (), id="a gain has no published rate"),
-        pytest.param("60", "50", 40, (Doubt.BMI_UNDER_18_5,), id="underweight"),
+        pytest.param("60", "50", 40, (GoalDoubt.BMI_UNDER_18_5,), id="underweight"),
         pytest.param("60", "50.4", 40, (), id="18.5 itself, rounded as classes are"),
         pytest.param("46", "48", 20, (), id="upwards from underweight"),
-        pytest.param("90", "89", 12, (Doubt.SMALLER_THAN_ERROR,), id="a kilogram cannot be told from error"),
-        pytest.param("90", "85", 0, (Doubt.IN_THE_PAST,), id="today is too late"),
-        pytest.param("90", "85", -1, (Doubt.IN_THE_PAST,), id="last week"),
-        pytest.param("90", "90", 12, (Doubt.ALREADY_THERE,), id="there already"),
-        pytest.param("60", "49", 2, (Doubt.BMI_UNDER_18_5, Doubt.FASTER_THAN_PUBLISHED), id="gravest first"),
+        pytest.param("90", "89", 12, (GoalDoubt.SMALLER_THAN_ERROR,), id="a kilogram cannot be told from error"),
+        pytest.param("90", "85", 0, (GoalDoubt.IN_THE_PAST,), id="today is too late"),
+        pytest.param("90", "85", -1, (GoalDoubt.IN_THE_PAST,), id="last week"),
+        pytest.param("90", "90", 12, (GoalDoubt.ALREADY_THERE,), id="there already"),
+        pytest.param("60", "49", 2, (GoalDoubt.BMI_UNDER_18_5, GoalDoubt.FASTER_THAN_PUBLISHED), id="gravest first"),
     ],
 )
 def test_a_weight_goal_is_doubted_when(current, target, weeks, doubts):
@@ -50,7 +50,7 @@ def test_a_weight_goal_is_doubted_when(current, target, weeks, doubts):
 @pytest.mark.parametrize("measure", ["weight", "waist", "hip", "bmi"])
 @pytest.mark.parametrize(
     ("caution", "doubt"),
-    [(Caution.PREGNANCY, Doubt.PREGNANCY), (Caution.EATING_WORRIES, Doubt.EATING_WORRIES)],
+    [(Caution.PREGNANCY, GoalDoubt.PREGNANCY), (Caution.EATING_WORRIES, GoalDoubt.EATING_WORRIES)],
 )
 def test_body_size_is_no_goal_in_pregnancy_or_where_eating_is_a_worry(measure, caution, doubt):
     person = someone("female", 30, stature="165", cautions=(caution,))
@@ -61,12 +61,14 @@ def test_body_size_is_no_goal_in_pregnancy_or_where_eating_is_a_worry(measure, c
 @pytest.mark.parametrize(
     ("measure", "current", "target", "doubts"),
     [
-        pytest.param("chair_stand_30s", "12", "10", (Doubt.WRONG_DIRECTION, Doubt.SMALLER_THAN_ERROR), id="fewer"),
+        pytest.param(
+            "chair_stand_30s", "12", "10", (GoalDoubt.WRONG_DIRECTION, GoalDoubt.SMALLER_THAN_ERROR), id="fewer"
+        ),
         pytest.param("chair_stand_30s", "12", "16", (), id="more"),
-        pytest.param("timed_up_and_go", "12", "15", (Doubt.WRONG_DIRECTION,), id="slower"),
+        pytest.param("timed_up_and_go", "12", "15", (GoalDoubt.WRONG_DIRECTION,), id="slower"),
         pytest.param("timed_up_and_go", "12", "9", (), id="faster"),
         pytest.param("activity_minutes", "60", "61", (), id="no known error, so no size is too small"),
-        pytest.param("bmi", "30", "18.4", (Doubt.BMI_UNDER_18_5,), id="the index itself"),
+        pytest.param("bmi", "30", "18.4", (GoalDoubt.BMI_UNDER_18_5,), id="the index itself"),
     ],
 )
 def test_a_goal_of_another_measure_is_doubted_when(measure, current, target, doubts):

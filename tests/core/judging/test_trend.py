@@ -12,7 +12,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
 
-from core.judging.trend import NoProjection, Point, Projection, fit, points_of, projection, t_probability, t_quantile
+from core.judging.trend import (
+    NoProjection,
+    Projection,
+    WeightedPoint,
+    fit,
+    points_of,
+    projection,
+    t_probability,
+    t_quantile,
+)
 from core.measures import MEASURES
 from core.reading import How, Reading
 
@@ -21,9 +30,11 @@ START = datetime(2026, 3, 2, 7, 30, tzinfo=UTC)
 NOW = START + timedelta(weeks=20)
 
 
-def points(*rows: tuple[float, float, float | None]) -> tuple[Point, ...]:
+def points(*rows: tuple[float, float, float | None]) -> tuple[WeightedPoint, ...]:
     """(day, value, sem)"""
-    return tuple(Point(START + timedelta(days=day), D(str(value)), sem and D(str(sem))) for day, value, sem in rows)
+    return tuple(
+        WeightedPoint(START + timedelta(days=day), D(str(value)), sem and D(str(sem))) for day, value, sem in rows
+    )
 
 
 SCATTERED = ((0, 90, 0.2), (28, 86, 0.4), (57, 88, 0.2), (84, 83, 0.3), (112, 84, 0.2), (139, 80, 0.6))
@@ -147,7 +158,7 @@ def test_a_range_that_is_open_towards_later_is_refused_even_when_its_middle_is_n
 def test_any_readings_give_a_range_in_order_or_a_reason(rows, target):
     rows = sorted(rows)
     now = START + timedelta(days=rows[-1][0])
-    found = projection(fit(tuple(Point(START + timedelta(days=d), v, D("0.5")) for d, v in rows)), target, now)
+    found = projection(fit(tuple(WeightedPoint(START + timedelta(days=d), v, D("0.5")) for d, v in rows)), target, now)
     if isinstance(found, Projection):
         assert now <= found.earliest <= found.likely <= found.latest <= now + timedelta(weeks=26)
     else:

@@ -43,7 +43,7 @@ from core.references import (
     whr_who,
     whtr_nice,
 )
-from core.references.ladder import Edge, Ladder, Step
+from core.references.ladder import Edge, Ladder, LadderStep
 from core.sources import Seen, Source
 from tests.core.people import AT, by, reading, someone
 
@@ -104,7 +104,7 @@ def test_the_limits_of_every_table_rise_and_its_bands_are_named_once(ladder: Lad
 
 def test_a_limit_belongs_to_the_band_its_edge_says():
     source = Source("s", "", "", Seen.OURS)
-    ladder = Ladder(source, "a", (Step(D(1), "b", Edge.AT), Step(D(2), "c", Edge.ABOVE)))
+    ladder = Ladder(source, "a", (LadderStep(D(1), "b", Edge.AT), LadderStep(D(2), "c", Edge.ABOVE)))
     found = [ladder.place(D(v)).band for v in ("0.9", "1", "1.9", "2", "2.1")]
     assert found == ["a", "b", "b", "b", "c"]
     assert [p.figures for p in ladder.places] == [
@@ -361,7 +361,7 @@ def test_a_higher_mean_never_has_a_lower_category_in_the_same_reference(systolic
 def test_in_pregnancy_severe_comes_sooner_and_a_mean_has_no_category():
     pregnant = someone("female", cautions=(Caution.PREGNANCY,))
     (single,) = blood_pressure.score(reading("blood_pressure", 160, 90), pregnant)
-    mean = blood_pressure.score_mean(D(130), D(80), pregnant, age=30)
+    mean = blood_pressure.score_mean(D(130), D(80), pregnant, age=30, body="nice")
     assert isinstance(single, Score)
     assert single.source.key == "severe_blood_pressure_pregnancy"
     assert isinstance(mean, NoReference)

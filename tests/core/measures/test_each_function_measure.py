@@ -17,7 +17,7 @@ from core.judging.change import Change, judge
 from core.language import words_for
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.cautions import ASK_FIRST, NOT_NOW
-from core.measures.measure import Kind, Misunderstood, Score, Understood, Why
+from core.measures.measure import MeasureKind, Misunderstood, Score, Understood, Why
 from core.measures.score_function_tests import ARMS_USED
 from core.quantity import Better, Unit, half_up
 from core.reading import Conditions, Reading
@@ -30,8 +30,8 @@ D = Decimal
 AT = datetime(2026, 3, 30, 9, 0, tzinfo=UTC)
 ENGLISH = words_for("en")
 
-FUNCTION = [m for m in MEASURES.values() if m.kind is Kind.FUNCTION]
-ACTIVITY = [m for m in MEASURES.values() if m.kind is Kind.ACTIVITY]
+FUNCTION = [m for m in MEASURES.values() if m.kind is MeasureKind.FUNCTION]
+ACTIVITY = [m for m in MEASURES.values() if m.kind is MeasureKind.ACTIVITY]
 OF_EFFORT = {"six_minute_walk", "two_minute_step", "walk_mile"}
 each_function = pytest.mark.parametrize("measure", FUNCTION, ids=lambda m: m.key)
 each = pytest.mark.parametrize("measure", [*FUNCTION, *ACTIVITY], ids=lambda m: m.key)
@@ -338,8 +338,8 @@ def test_every_source_is_registered_and_the_usual_lies_within_the_possible(measu
 @each
 def test_a_check_in_asks_every_measure_once_and_effort_last(measure):
     assert CHECK_IN_ORDER.count(measure.key) == 1
-    body = [key for key in CHECK_IN_ORDER if MEASURES[key].kind is Kind.BODY]
-    if measure.kind is Kind.FUNCTION:
+    body = [key for key in CHECK_IN_ORDER if MEASURES[key].kind is MeasureKind.BODY]
+    if measure.kind is MeasureKind.FUNCTION:
         assert CHECK_IN_ORDER.index(measure.key) > max(map(CHECK_IN_ORDER.index, body))
 
 

@@ -10,14 +10,11 @@ import pytest
 
 from core.measures.home_bp_series import (
     SERIES_MEAN,
-    Level,
     SeriesMean,
     TooFewDays,
     as_reading,
-    level,
     mean_of,
     means,
-    repeat_required,
     split,
     standing_drop,
 )
@@ -53,23 +50,23 @@ def rounded(found: SeriesMean) -> tuple[Decimal, Decimal]:
 
 
 def test_w50_derived_from_nice_the_first_day_is_dropped_and_the_rest_averaged():
-    found = mean_of(days(W50))
+    found = mean_of(days(W50), UTC)
     assert rounded(found) == (D("136.67"), D("86.75"))
     assert (found.used, found.used_days, found.days) == (12, 3, 4)
     assert bp_nice_home.HOME.place(found.systolic, found.diastolic)[1] == "raised"
 
 
 def test_w51_derived_keeping_the_first_day_would_read_higher():
-    found = mean_of(days(W50), drop_days=0)
+    found = mean_of(days(W50), UTC, drop_days=0)
     assert (found.systolic, half_up(found.diastolic, 2), found.used) == (D("139.75"), D("88.63"), 16)
 
 
 def test_w52_derived_three_days_are_too_few():
-    assert mean_of(days("\n".join(W50.splitlines()[:3]))) == TooFewDays(days=3, needed=4)
+    assert mean_of(days("\n".join(W50.splitlines()[:3])), UTC) == TooFewDays(days=3, needed=4)
 
 
 def test_w53_read_seven_full_days_use_24_readings():
-    found = mean_of(days("\n".join(["130/80 130/80 130/80 130/80"] * 7)))
+    found = mean_of(days("\n".join(["130/80 130/80 130/80 130/80"] * 7)), UTC)
     assert (found.used, found.used_days) == (24, 6)
 
 
@@ -96,21 +93,21 @@ def test_days_are_the_clients_own_not_those_of_greenwich():
 def test_a_silence_of_more_than_three_days_begins_a_new_series():
     first = days(W50)
     after_three, after_four = (days(W50, MONDAY + timedelta(days=3 + n)) for n in (3, 4))
-    assert len(list(split((*first, *after_three)))) == 2  # seven days are full
-    assert [len(s) for s in split((*first[:4], *days(W50, MONDAY + timedelta(days=3))))] == [20]
-    assert [len(s) for s in split((*first, *after_four))] == [16, 16]
+    assert len(list(split((*first, *after_three), UTC))) == 2  # seven days are full
+    assert [len(s) for s in split((*first[:4], *days(W50, MONDAY + timedelta(days=3))), UTC)] == [20]
+    assert [len(s) for s in split((*first, *after_four), UTC)] == [16, 16]
 
 
 def test_somebody_who_measures_every_day_makes_weeks():
     month = days("\n".join(["130/80 130/80"] * 28))
-    assert [len(s) for s in split(month)] == [14, 14, 14, 14]
-    assert [m.attempts for m in means(month)] == [6, 6, 6, 6]
+    assert [len(s) for s in split(month, UTC)] == [14, 14, 14, 14]
+    assert [m.attempts for m in means(month, UTC)] == [6, 6, 6, 6]
 
 
 def test_a_mean_stands_for_its_days_and_keeps_its_conditions():
     raw = list(days(W50))
     raw[5] = pressure("138/88", raw[5].taken_at, conditions=Conditions(frozenset({"arm"})))
-    found = as_reading(mean_of(raw), raw)
+    found = as_reading(mean_of(raw, UTC), raw)
     assert (found.attempts, found.taken_at, found.conditions.differs) == (3, raw[-1].taken_at, {"arm"})
     assert SERIES_MEAN in found.conditions.notes
 
@@ -119,30 +116,8 @@ def test_means_of_a_history_leave_out_side_notes_and_short_series():
     early = pressure("199/99", MONDAY + timedelta(days=1, hours=1), how=How.EARLY)
     short = days("150/90\n150/90", MONDAY + timedelta(days=28))
     kept = pressure("131/81", MONDAY + timedelta(days=60), conditions=Conditions(notes=frozenset({SERIES_MEAN})))
-    found = means((*days(W50)[:6], early, *days(W50)[6:], *short, kept))
+    found = means((*days(W50)[:6], early, *days(W50)[6:], *short, kept), UTC)
     assert [half_up(m.value, 0) for m in found] == [D(137), D(131)]
-
-
-@pytest.mark.parametrize(
-    ("number", "wanted"),
-    [
-        pytest.param("182/100", Level.SEVERE, id="W59 derived from NHLBI"),
-        pytest.param("180/90", Level.SEVERE, id="D6: exactly 180"),
-        pytest.param("150/120", Level.SEVERE, id="D6: exactly 120"),
-        pytest.param("182/124", Level.SEVERE, id="W60 derived"),
-        pytest.param("179/119", None, id="just below both"),
-        pytest.param("88/58", Level.LOW, id="W62 derived"),
-        pytest.param("90/60", None, id="90/60 itself is not low"),
-        pytest.param("120/59", Level.LOW, id="one number is enough"),
-    ],
-)
-def test_a_single_reading_is_taken_again_today_when(number, wanted):
-    assert repeat_required(pressure(number, MONDAY)) is wanted
-
-
-def test_in_pregnancy_severe_begins_earlier():
-    assert level(D(160), D(90), pregnant=True) is Level.SEVERE
-    assert level(D(160), D(90)) is Level.NEITHER
 
 
 def test_w64_derived_a_fall_of_20_on_standing_counts():
@@ -150,8 +125,3 @@ def test_w64_derived_a_fall_of_20_on_standing_counts():
     assert standing_drop(lying, standing)
     assert standing_drop(lying, pressure("120/76", MONDAY))
     assert not standing_drop(lying, pressure("121/76", MONDAY))
-
-
-def test_a_pressure_without_its_second_number_is_a_fault_of_ours():
-    with pytest.raises(ValueError, match="second number"):
-        repeat_required(Reading("blood_pressure", D(120), MONDAY))

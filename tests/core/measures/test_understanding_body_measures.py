@@ -10,12 +10,12 @@ from hypothesis import strategies as st
 
 from core.language import words_for
 from core.measures import MEASURES
-from core.measures.measure import Kind, Measure, Misunderstood, Understood
+from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood
 from core.quantity import Unit, convert, convertible, half_up, in_two_units
 
 D = Decimal
 ENGLISH = words_for("en")
-ASKED = [m for m in MEASURES.values() if m.kind in (Kind.BODY, Kind.ONCE, Kind.RATING)]
+ASKED = [m for m in MEASURES.values() if m.kind in (MeasureKind.BODY, MeasureKind.ONCE, MeasureKind.RATING)]
 SINGLE = [m for m in ASKED if m.key != "blood_pressure"]
 IN_UNITS = [(m, unit) for m in SINGLE for unit in m.units if unit not in (Unit.STONE, Unit.FOOT)]
 

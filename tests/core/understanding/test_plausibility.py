@@ -15,7 +15,7 @@ from core.measures import MEASURES
 from core.measures.measure import Understood
 from core.quantity import Unit
 from core.reading import Reading
-from core.understanding.plausibility import Doubt, Kind, doubt, is_jump
+from core.understanding.plausibility import Doubt, DoubtKind, doubt, is_jump
 
 D = Decimal
 EN = words_for("en")
@@ -60,24 +60,24 @@ def test_a_likely_value_is_kept_without_asking(measure, typed, last):
 @pytest.mark.parametrize(
     ("measure", "typed", "last", "kind", "meant"),
     [
-        pytest.param("weight", "824", "", Kind.SLIPPED_POINT, "82.4", id="a-point-forgotten"),
-        pytest.param("weight", "824", "82", Kind.SLIPPED_POINT, "82.4", id="a-point-forgotten-with-history"),
-        pytest.param("weight", "8.24", "82.4", Kind.SLIPPED_POINT, "82.4", id="a-point-too-early"),
-        pytest.param("waist", "945", "", Kind.SLIPPED_POINT, "94.5", id="girth"),
-        pytest.param("weight", "28.4", "82", Kind.SWAPPED_DIGITS, "82.4", id="digits"),
-        pytest.param("waist", "49", "94", Kind.SWAPPED_DIGITS, "94", id="digits-of-a-girth"),
-        pytest.param("resting_heart_rate", "27", "72", Kind.SWAPPED_DIGITS, "72", id="digits-of-a-pulse"),
-        pytest.param("weight", "181", "82", Kind.WRONG_UNIT, "82.10021897", id="pounds"),
-        pytest.param("waist", "36", "", Kind.WRONG_UNIT, "91.44", id="inches"),
-        pytest.param("height", "67", "", Kind.WRONG_UNIT, "170.18", id="stature-in-inches"),
-        pytest.param("resting_heart_rate", "18", "", Kind.BEATS_COUNTED, "72", id="beats-in-15-s"),
-        pytest.param("resting_heart_rate", "36", "72", Kind.BEATS_COUNTED, "72", id="beats-in-30-s"),
-        pytest.param("energy", "70", "", Kind.SLIPPED_POINT, "7", id="out-of-a-hundred"),
-        pytest.param("blood_pressure", "120/130", "", Kind.SYSTOLIC_DIASTOLIC_SWAPPED, "130/120", id="W63"),
+        pytest.param("weight", "824", "", DoubtKind.SLIPPED_POINT, "82.4", id="a-point-forgotten"),
+        pytest.param("weight", "824", "82", DoubtKind.SLIPPED_POINT, "82.4", id="a-point-forgotten-with-history"),
+        pytest.param("weight", "8.24", "82.4", DoubtKind.SLIPPED_POINT, "82.4", id="a-point-too-early"),
+        pytest.param("waist", "945", "", DoubtKind.SLIPPED_POINT, "94.5", id="girth"),
+        pytest.param("weight", "28.4", "82", DoubtKind.SWAPPED_DIGITS, "82.4", id="digits"),
+        pytest.param("waist", "49", "94", DoubtKind.SWAPPED_DIGITS, "94", id="digits-of-a-girth"),
+        pytest.param("resting_heart_rate", "27", "72", DoubtKind.SWAPPED_DIGITS, "72", id="digits-of-a-pulse"),
+        pytest.param("weight", "181", "82", DoubtKind.WRONG_UNIT, "82.10021897", id="pounds"),
+        pytest.param("waist", "36", "", DoubtKind.WRONG_UNIT, "91.44", id="inches"),
+        pytest.param("height", "67", "", DoubtKind.WRONG_UNIT, "170.18", id="stature-in-inches"),
+        pytest.param("resting_heart_rate", "18", "", DoubtKind.BEATS_COUNTED, "72", id="beats-in-15-s"),
+        pytest.param("resting_heart_rate", "36", "72", DoubtKind.BEATS_COUNTED, "72", id="beats-in-30-s"),
+        pytest.param("energy", "70", "", DoubtKind.SLIPPED_POINT, "7", id="out-of-a-hundred"),
+        pytest.param("blood_pressure", "120/130", "", DoubtKind.SYSTOLIC_DIASTOLIC_SWAPPED, "130/120", id="W63"),
         pytest.param(
-            "blood_pressure", "82/128", "", Kind.SYSTOLIC_DIASTOLIC_SWAPPED, "128/82", id="the-wrong-way-round"
+            "blood_pressure", "82/128", "", DoubtKind.SYSTOLIC_DIASTOLIC_SWAPPED, "128/82", id="the-wrong-way-round"
         ),
-        pytest.param("blood_pressure", "12/8", "", Kind.SLIPPED_POINT, "120/80", id="centimetres-of-mercury"),
+        pytest.param("blood_pressure", "12/8", "", DoubtKind.SLIPPED_POINT, "120/80", id="centimetres-of-mercury"),
     ],
 )
 def test_a_slip_is_asked_back_with_its_likely_meaning(measure, typed, last, kind, meant):
@@ -93,18 +93,18 @@ def test_a_slip_is_asked_back_with_its_likely_meaning(measure, typed, last, kind
 @pytest.mark.parametrize(
     ("measure", "typed", "last", "kind"),
     [
-        ("weight", "3", "", Kind.IMPOSSIBLE),
-        ("weight", "0", "", Kind.IMPOSSIBLE),
-        ("height", "82", "", Kind.IMPOSSIBLE),
-        ("energy", "11", "", Kind.IMPOSSIBLE),
-        ("blood_pressure", "120/120", "", Kind.IMPOSSIBLE),
-        ("blood_pressure", "400/90", "", Kind.IMPOSSIBLE),
-        ("weight", "230 kg", "", Kind.UNUSUAL),
-        ("resting_heart_rate", "131", "", Kind.UNUSUAL),
-        ("weight", "75", "82", Kind.JUMP),
-        ("weight", "88", "82", Kind.JUMP),
-        ("weight", "78", "83", Kind.JUMP),  # 87 would be no nearer
-        ("waist", "80", "94", Kind.JUMP),
+        ("weight", "3", "", DoubtKind.IMPOSSIBLE),
+        ("weight", "0", "", DoubtKind.IMPOSSIBLE),
+        ("height", "82", "", DoubtKind.IMPOSSIBLE),
+        ("energy", "11", "", DoubtKind.IMPOSSIBLE),
+        ("blood_pressure", "120/120", "", DoubtKind.IMPOSSIBLE),
+        ("blood_pressure", "400/90", "", DoubtKind.IMPOSSIBLE),
+        ("weight", "230 kg", "", DoubtKind.UNUSUAL),
+        ("resting_heart_rate", "131", "", DoubtKind.UNUSUAL),
+        ("weight", "75", "82", DoubtKind.JUMP),
+        ("weight", "88", "82", DoubtKind.JUMP),
+        ("weight", "78", "83", DoubtKind.JUMP),  # 87 would be no nearer
+        ("waist", "80", "94", DoubtKind.JUMP),
     ],
 )
 def test_what_cannot_be_guessed_is_asked_about_without_a_guess(measure, typed, last, kind):
@@ -112,7 +112,7 @@ def test_what_cannot_be_guessed_is_asked_about_without_a_guess(measure, typed, l
 
 
 def test_a_weight_that_equals_the_stature_is_asked_about():
-    assert asked_about("weight", "165", profile=Profile(stature=D(165))) == Doubt(Kind.WEIGHT_FOR_HEIGHT)
+    assert asked_about("weight", "165", profile=Profile(stature=D(165))) == Doubt(DoubtKind.WEIGHT_FOR_HEIGHT)
     assert asked_about("weight", "165", last="164", profile=Profile(stature=D(165))) is None
     assert asked_about("weight", "165 kg", profile=Profile(stature=D(165))) is None
 
@@ -120,7 +120,7 @@ def test_a_weight_that_equals_the_stature_is_asked_about():
 def test_a_weight_no_body_of_that_stature_has_is_asked_about():
     found = asked_about("weight", "190", profile=Profile(stature=D(158)))
     assert found is not None
-    assert found.kind is Kind.WRONG_UNIT
+    assert found.kind is DoubtKind.WRONG_UNIT
     assert found.meant is not None
     assert found.meant.unit is Unit.POUND
 
@@ -128,14 +128,14 @@ def test_a_weight_no_body_of_that_stature_has_is_asked_about():
 def test_a_client_who_uses_stones_most_likely_meant_pounds():
     found = asked_about("weight", "172", prefer=Unit.STONE)
     assert found is not None
-    assert (found.kind, found.meant and found.meant.unit) == (Kind.WRONG_UNIT, Unit.POUND)
+    assert (found.kind, found.meant and found.meant.unit) == (DoubtKind.WRONG_UNIT, Unit.POUND)
 
 
 def test_a_unit_that_was_typed_is_believed():
     assert asked_about("weight", "181 kg") is None
     found = asked_about("waist", "36 cm")
     assert found is not None
-    assert found.kind is not Kind.WRONG_UNIT
+    assert found.kind is not DoubtKind.WRONG_UNIT
 
 
 NUMBERS = st.one_of(

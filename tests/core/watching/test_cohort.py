@@ -14,7 +14,7 @@ from scipy import stats
 from core.care import Slot
 from core.reading import How, Reading
 from core.watching import cohort
-from core.watching.cohort import Closing, Counted, Paired, Participant, Sum, Task, Terms, TooFew, Week
+from core.watching.cohort import Closing, CohortWeek, Counted, Paired, Participant, Sum, Task, Terms, TooFew
 
 D = Decimal
 LONDON = ZoneInfo("Europe/London")
@@ -109,24 +109,24 @@ def test_the_next_job_is_the_first_one_later_and_there_is_an_end() -> None:
 
 def test_a_week_adds_up_what_five_people_told() -> None:
     people = [person(n, minutes(1, str(10 * n))) for n in range(1, 6)]
-    assert cohort.week(TERMS, people, 1) == Week(1, 0, 0, 5, 150)
+    assert cohort.week(TERMS, people, 1) == CohortWeek(1, 0, 0, 5, 150)
 
 
 def test_four_people_are_too_few_and_their_total_is_nowhere() -> None:
     people = [person(n, minutes(1, str(10 * n))) for n in range(1, 5)]
-    assert cohort.week(TERMS, people, 1) == Week(1, 0, 0, 4, None)
+    assert cohort.week(TERMS, people, 1) == CohortWeek(1, 0, 0, 4, None)
 
 
 def test_minutes_of_the_week_before_the_start_count_for_nobody() -> None:
     people = [person(n, minutes(0, "500")) for n in range(9)]
-    assert cohort.week(TERMS, people, 0) == Week(0, 0, 0, 0, None)
+    assert cohort.week(TERMS, people, 0) == CohortWeek(0, 0, 0, 0, None)
 
 
 def test_vigorous_minutes_are_added_a_corrected_week_counts_once_and_a_side_note_never() -> None:
     five = [person(n, minutes(1, "10")) for n in range(4)]
     twice = person(9, minutes(1, "90"), Reading("activity_minutes", D(30), at(TERMS.check_in(1), 20), second=D(5)))
     early = person(8, minutes(1, "1000", how=How.EARLY))
-    assert cohort.week(TERMS, [*five, twice, early], 1) == Week(1, 0, 0, 5, 75)
+    assert cohort.week(TERMS, [*five, twice, early], 1) == CohortWeek(1, 0, 0, 5, 75)
 
 
 def test_only_what_is_counted_is_added_up() -> None:
@@ -139,7 +139,7 @@ def test_attendance_counts_who_was_asked_and_who_kept_it() -> None:
     people = [person(n, check_ins=((day, n < 4),)) for n in range(6)]
     terms = Terms(MONDAY, 6, TERMS.slot, Counted.CHECK_INS)
     week = cohort.week(terms, people, 2)
-    assert week == Week(2, 6, 4, 6, 4)
+    assert week == CohortWeek(2, 6, 4, 6, 4)
     assert week.attendance_shown
     assert not cohort.week(terms, people[:4], 2).attendance_shown
     assert cohort.week(terms, people[:4], 2).total is None
@@ -162,7 +162,12 @@ def test_a_late_joiner_counts_from_their_join_and_a_leaver_until_the_day_they_le
 
 
 def test_what_was_told_together_is_the_sum_of_what_was_shown() -> None:
-    weeks = [Week(0, 6, 6, 0, None), Week(1, 6, 6, 6, 900), Week(2, 6, 6, 4, None), Week(3, 6, 5, 5, 300)]
+    weeks = [
+        CohortWeek(0, 6, 6, 0, None),
+        CohortWeek(1, 6, 6, 6, 900),
+        CohortWeek(2, 6, 6, 4, None),
+        CohortWeek(3, 6, 5, 5, 300),
+    ]
     assert cohort.together(weeks) == 1200
 
 
@@ -241,7 +246,7 @@ def members(*, count: int = 6) -> list[Participant]:
     ]
 
 
-def shown(people: list[Participant]) -> list[Week]:
+def shown(people: list[Participant]) -> list[CohortWeek]:
     return [cohort.week(TERMS, people, n) for n in range(7)]
 
 

@@ -15,13 +15,14 @@ from core.measures import MEASURES
 from core.quantity import Unit
 from core.reading import Conditions, Reading
 from core.watching.flags import (
+    NOTHING_AGREED,
     RULES,
     Agreed,
     Clears,
+    ClientWeek,
     Code,
-    Later,
     Severity,
-    Week,
+    WhatFollowed,
     cleared,
     flag,
     flags_of_week,
@@ -33,7 +34,8 @@ from tests.core.people import someone
 D = Decimal
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 ADA = someone("female", 68, stature="165")
-DIRECTED, PLANNED = Agreed(directed_weighing=True), Agreed(loss_is_planned=True)
+DIRECTED = Agreed(directed_weighing=True, loss_is_planned=False)
+PLANNED = Agreed(directed_weighing=False, loss_is_planned=True)
 
 
 def on(day: float, measure: str, value: str | int, second: int | None = None, **rest) -> Reading:
@@ -45,10 +47,10 @@ def series(measure: str, *values: str, every: float = 28, **rest) -> tuple[Readi
     return tuple(on(every * n, measure, value, **rest) for n, value in enumerate(values))
 
 
-def raised(measure: str, readings: tuple[Reading, ...], person=ADA, agreed=Agreed()):  # noqa: B008
+def raised(measure: str, readings: tuple[Reading, ...], person=ADA, agreed=NOTHING_AGREED):
     *history, now = readings
-    found = assess(MEASURES[measure], now, history, person)
-    return {f.code: f for f in flags_of_reading(MEASURES[measure], found, history, person, agreed)}
+    found = assess(MEASURES[measure], now, history, person, baseline_since=None, retest=None, zone=UTC)
+    return {f.code: f for f in flags_of_reading(MEASURES[measure], found, history, person, agreed, zone=UTC)}
 
 
 def codes(*args, **rest) -> set[Code]:
@@ -302,14 +304,14 @@ def test_a_broken_run_or_whole_pounds_are_not_suspected():
 @pytest.mark.parametrize(
     ("facts", "wanted"),
     [
-        (Week(), []),
-        (Week(missed=1), []),
-        (Week(missed=2), [Code.MISSED_CHECK_INS]),
-        (Week(missed=5, paused=True), []),
-        (Week(early_weighings=2), []),
-        (Week(early_weighings=3), [Code.WEIGHING_OFTEN]),
-        (Week(early_weighings=2, in_one_day=2), [Code.WEIGHING_OFTEN]),
-        (Week(reachable=False), [Code.UNREACHABLE]),
+        (ClientWeek(), []),
+        (ClientWeek(missed=1), []),
+        (ClientWeek(missed=2), [Code.MISSED_CHECK_INS]),
+        (ClientWeek(missed=5, paused=True), []),
+        (ClientWeek(early_weighings=2), []),
+        (ClientWeek(early_weighings=3), [Code.WEIGHING_OFTEN]),
+        (ClientWeek(early_weighings=2, in_one_day=2), [Code.WEIGHING_OFTEN]),
+        (ClientWeek(reachable=False), [Code.UNREACHABLE]),
     ],
 )
 def test_a_week_tells_of_silence_frequent_weighing_and_unreachability(facts, wanted):
@@ -322,17 +324,17 @@ AFTER, MUCH_LATER = NOON + timedelta(days=7), NOON + timedelta(days=28)
 @pytest.mark.parametrize(
     ("code", "later", "now", "ends"),
     [
-        (Code.BP_SEVERE, Later(read_at=AFTER), AFTER, True),
-        (Code.BP_SEVERE, Later(read_at=AFTER, raised=frozenset({Code.BP_SEVERE})), AFTER, False),
-        (Code.BP_SEVERE, Later(read_at=NOON), AFTER, False),
-        (Code.BP_SEVERE, Later(heard_at=AFTER), AFTER, False),
-        (Code.MISSED_CHECK_INS, Later(answered_at=AFTER), AFTER, True),
-        (Code.MISSED_CHECK_INS, Later(heard_at=AFTER), AFTER, False),
-        (Code.UNREACHABLE, Later(heard_at=AFTER), AFTER, True),
-        (Code.WEIGHING_OFTEN, Later(), MUCH_LATER, True),
-        (Code.WEIGHING_OFTEN, Later(), MUCH_LATER - timedelta(seconds=1), False),
-        (Code.WEIGHING_OFTEN, Later(again_at=AFTER), MUCH_LATER, False),
-        (Code.RED_FLAG_WORDS, Later(AFTER, frozenset(), AFTER, AFTER), MUCH_LATER, False),
+        (Code.BP_SEVERE, WhatFollowed(read_at=AFTER), AFTER, True),
+        (Code.BP_SEVERE, WhatFollowed(read_at=AFTER, raised=frozenset({Code.BP_SEVERE})), AFTER, False),
+        (Code.BP_SEVERE, WhatFollowed(read_at=NOON), AFTER, False),
+        (Code.BP_SEVERE, WhatFollowed(heard_at=AFTER), AFTER, False),
+        (Code.MISSED_CHECK_INS, WhatFollowed(answered_at=AFTER), AFTER, True),
+        (Code.MISSED_CHECK_INS, WhatFollowed(heard_at=AFTER), AFTER, False),
+        (Code.UNREACHABLE, WhatFollowed(heard_at=AFTER), AFTER, True),
+        (Code.WEIGHING_OFTEN, WhatFollowed(), MUCH_LATER, True),
+        (Code.WEIGHING_OFTEN, WhatFollowed(), MUCH_LATER - timedelta(seconds=1), False),
+        (Code.WEIGHING_OFTEN, WhatFollowed(again_at=AFTER), MUCH_LATER, False),
+        (Code.RED_FLAG_WORDS, WhatFollowed(AFTER, frozenset(), AFTER, AFTER), MUCH_LATER, False),
     ],
 )
 def test_a_flag_ends_by_itself_only_as_its_row_says(code, later, now, ends):

@@ -1,0 +1,78 @@
+"""The commands and buttons of an organiser: /cohort in their own chat, and what they may say in a cohort's group."""
+
+from __future__ import annotations
+
+from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, Who
+from core.dialogue.organiser import cohorts, groups
+from core.dialogue.organiser.groups import GroupCommand, GroupNeed
+from core.dialogue.staff import rows
+from core.dialogue.staff.rows import About, StaffButton, StaffCommand
+from core.dialogue.staff.step import Handler
+
+COMMANDS = (
+    StaffCommand(
+        name="cohort",
+        who=Who.STAFF,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.cohorts,
+        act=cohorts.cohort,
+        menu=N_("Start or look after a group"),
+        help=(HelpLine(60, Who.STAFF, N_("/cohort – start a group, or look after one")),),
+    ),
+)
+
+IN_A_GROUP = NotListed("a group has neither; the organiser's own chat says it with the group's link")
+GROUP_COMMANDS = (
+    GroupCommand(
+        name="cohort bind",
+        words=(),
+        argument=Argument.NONE,
+        needs=frozenset({GroupNeed.KNOWS, GroupNeed.FREE}),
+        act=groups.bind,
+        menu=IN_A_GROUP,
+        help=IN_A_GROUP,
+    ),
+    GroupCommand(
+        name="cohort unbind",
+        words=(),
+        argument=Argument.NONE,
+        needs=frozenset(),
+        act=groups.unbind,
+        menu=IN_A_GROUP,
+        help=IN_A_GROUP,
+    ),
+)
+
+
+def _of_a_cohort(verb: str, act: Handler) -> StaffButton:
+    """A button under one cohort."""
+    return StaffButton(verb=verb, who=Who.STAFF, about=About.COHORT, needs=rows.cohorts, act=act)
+
+
+def _of_setting_up(verb: str, act: Handler) -> StaffButton:
+    """A button that names no cohort yet."""
+    return StaffButton(verb=verb, who=Who.STAFF, about=About.NOBODY, needs=rows.cohorts, act=act)
+
+
+BUTTONS = (
+    _of_setting_up("cohorts", cohorts.listed),
+    _of_setting_up("conew", cohorts.begin),
+    _of_setting_up("costart", cohorts.answered("start")),
+    _of_setting_up("coweeks", cohorts.answered("weeks")),
+    _of_setting_up("cotime", cohorts.answered("time")),
+    _of_setting_up("cocounts", cohorts.answered("counts")),
+    _of_setting_up("cocoach", cohorts.answered("coach")),
+    _of_a_cohort("cohort", cohorts.opened),
+    _of_a_cohort("colink", cohorts.join_link),
+    _of_a_cohort("corevoke", cohorts.revoke_links),
+    _of_a_cohort("copeople", cohorts.people),
+    _of_a_cohort("coout", cohorts.take_out),
+    _of_a_cohort("cogroup", cohorts.tie_group),
+    _of_a_cohort("countie", cohorts.untie_group),
+    _of_a_cohort("coend", cohorts.end),
+    _of_a_cohort("cosure", cohorts.sure),
+    _of_a_cohort("coreport", cohorts.report),
+    # Only a coach invites an organiser.
+    StaffButton(verb="coinvite", who=Who.COACH, about=About.NOBODY, needs=rows.nothing, act=cohorts.invite_organiser),
+)

@@ -1,0 +1,181 @@
+"""The commands and buttons of a coach, and those of anybody who is staff. An organiser's are beside their cohorts."""
+
+from __future__ import annotations
+
+from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, OnLineOf, Who
+from core.dialogue.kit.messages import KeptAsItWas
+from core.dialogue.staff import caseload, digest, plan, rows, settings
+from core.dialogue.staff.rows import About, Needs, StaffButton, StaffCommand
+from core.dialogue.staff.step import Handler, StaffStep
+from core.language import Intent
+
+OF_A_COACH = (
+    StaffCommand(
+        name="caseload",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.named,
+        act=caseload.caseload,
+        menu=N_("See your clients"),
+        help=(HelpLine(10, Who.COACH, N_("/caseload – your clients, those who need you first; add a name to search")),),
+    ),
+    StaffCommand(
+        name="invite",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.templates,
+        act=settings.invite,
+        menu=N_("Invite a client"),
+        help=(HelpLine(40, Who.COACH, N_("/invite NAME – a link for a new client")),),
+    ),
+    StaffCommand(
+        name="client",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.named,
+        act=caseload.client,
+        menu=N_("Open a client's card"),
+        help=(HelpLine(20, Who.COACH, N_("/client NAME – one client's card: plan, results, flags, note")),),
+    ),
+    StaffCommand(
+        name="digest",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.flagged,
+        act=digest.asked,
+        menu=N_("See this week's digest"),
+        help=(HelpLine(50, Who.COACH, N_("/digest – the week so far; /digest pdf for a sheet to print")),),
+    ),
+    StaffCommand(
+        name="write",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.addressed,
+        act=caseload.write,
+        menu=N_("Write to a client"),
+        help=(HelpLine(30, Who.COACH, N_("/write NAME words – write to a client; the answer comes back here")),),
+    ),
+)
+
+OF_ALL_STAFF = (
+    StaffCommand(
+        name="help",
+        who=Who.STAFF,
+        words=(Intent.HELP,),
+        argument=Argument.NONE,
+        needs=rows.nothing,
+        act=settings.help_,
+        menu=N_("What you can do here"),
+        help=NotListed("whoever reads it has found it"),
+    ),
+    StaffCommand(
+        name="settings",
+        who=Who.STAFF,
+        words=(Intent.SETTINGS,),
+        argument=Argument.NONE,
+        needs=rows.nothing,
+        act=settings.settings,
+        menu=N_("Day, time, language and units"),
+        help=(
+            HelpLine(70, Who.COACH, N_("/settings – when the digest comes, nights, place, language")),
+            HelpLine(70, Who.ORGANISER, N_("/settings – place and language")),
+        ),
+    ),
+    StaffCommand(
+        name="mydata",
+        who=Who.STAFF,
+        words=(Intent.MY_DATA,),
+        argument=Argument.NONE,
+        needs=rows.nothing,
+        act=settings.my_data,
+        menu=NotListed("needed once in a long while; /help names it"),
+        help=(HelpLine(80, Who.STAFF, N_("/mydata and /forget – get all I hold about you, or have it deleted")),),
+    ),
+    StaffCommand(
+        name="forget",
+        who=Who.STAFF,
+        words=(Intent.FORGET,),
+        argument=Argument.NONE,
+        needs=rows.caseload,
+        act=settings.forget,
+        menu=NotListed("needed once; /help names it"),
+        help=OnLineOf("mydata"),
+    ),
+    StaffCommand(
+        name="start",
+        who=Who.STAFF,
+        words=(),
+        argument=Argument.LINK,
+        needs=rows.nothing,
+        act=settings.start,
+        menu=NotListed("the messenger sends it by itself"),
+        help=NotListed("the messenger sends it by itself"),
+    ),
+)
+
+
+def _cancel(d: StaffStep, value: str) -> None:
+    d.ask(None)
+    d.say(KeptAsItWas(), *settings.menu(d))
+
+
+def _of_a_client(verb: str, act: Handler, needs: Needs = rows.card) -> StaffButton:
+    """A button on the card, the plan or the news of one client."""
+    return StaffButton(verb=verb, who=Who.COACH, about=About.CLIENT, needs=needs, act=act)
+
+
+def _of_a_coach(verb: str, needs: Needs, act: Handler) -> StaffButton:
+    return StaffButton(verb=verb, who=Who.COACH, about=About.NOBODY, needs=needs, act=act)
+
+
+def _of_all_staff(verb: str, needs: Needs, act: Handler) -> StaffButton:
+    return StaffButton(verb=verb, who=Who.STAFF, about=About.NOBODY, needs=needs, act=act)
+
+
+BUTTONS = (
+    _of_a_client("card", caseload.open_card),
+    _of_a_client("thread", caseload.thread),
+    _of_a_client("clear", caseload.dealt_with),
+    _of_a_client("saw", caseload.saw),
+    _of_a_client("write", caseload.write_to, rows.card_or_caseload),
+    _of_a_client("pick", caseload.pick),
+    _of_a_client("note", caseload.note),
+    _of_a_client("plan", plan.plan),
+    _of_a_client("measures", plan.measures),
+    _of_a_client("interval", plan.interval),
+    _of_a_client("slot", plan.slot),
+    _of_a_client("slotday", plan.slot_day),
+    _of_a_client("slothour", plan.slot_hour),
+    _of_a_client("directed", plan.directed),
+    _of_a_client("loss", plan.loss),
+    _of_a_client("numbers", plan.numbers),
+    _of_a_client("bp", plan.pressure_body),
+    _of_a_client("cautions", plan.cautions),
+    _of_a_client("baseline", plan.baseline),
+    _of_a_client("hand", plan.hand, rows.card_and_coaches),
+    _of_a_client("end", plan.end),
+    _of_a_client("sure", plan.sure, rows.card_at_the_end),
+    _of_a_client("template", plan.template),
+    _of_a_coach("list", rows.caseload, caseload.listed),
+    _of_a_coach("templates", rows.templates, plan.templates),
+    _of_a_coach("droptpl", rows.templates, plan.drop_template),
+    _of_a_coach("tpl", rows.templates, settings.with_template),
+    _of_a_coach("invite", rows.templates, settings.invite_pressed),
+    _of_a_coach("revoke", rows.nothing, settings.revoke),
+    _of_a_coach("digest", rows.flagged, digest.asked),
+    _of_a_coach("seen", rows.flagged, digest.seen),
+    _of_a_coach("sheet", rows.flagged, digest.sheet),
+    _of_a_coach("nodigest", rows.nothing, settings.no_digest),
+    _of_a_coach("night", rows.nothing, settings.night),
+    _of_all_staff("settings", rows.nothing, settings.settings),
+    _of_all_staff("help", rows.nothing, settings.help_),
+    _of_all_staff("own", rows.nothing, settings.own),
+    _of_all_staff("zone", rows.nothing, settings.zone),
+    _of_all_staff("forget", rows.caseload, settings.forget_pressed),
+    _of_all_staff("cancel", rows.nothing, _cancel),
+)

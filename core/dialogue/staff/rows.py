@@ -1,0 +1,129 @@
+"""What a command and a button are in a chat of staff: who may, what is loaded for it, what it does."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from core.dialogue.kit.commands import Argument, Chat, CommandRow, HalfMade, Who
+from core.dialogue.staff.facts import (
+    CardOf,
+    CardsFlagged,
+    CardsNamed,
+    Caseload,
+    Cohorts,
+    Need,
+    OtherCoaches,
+    Templates,
+)
+from core.dialogue.staff.step import Handler
+
+Needs = Callable[[str], tuple[Need, ...]]  # from what stands after the command, or after the button's verb
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StaffCommand(CommandRow[Handler]):
+    """needs: what to load for an argument. Of a text only its first word is known before it is read in a language, so a
+    command that plain words may mean has to do with what every text loads."""
+
+    chat: Chat = field(init=False, default=Chat.STAFF)
+    needs: Needs
+
+    def __post_init__(self) -> None:
+        CommandRow.__post_init__(self)
+        if self.words and not set(self.needs("")) <= {Caseload()}:
+            raise HalfMade(f"/{self.name}: nothing but the caseload is loaded for plain words")
+        if self.argument in (Argument.TEXT, Argument.SPOKEN):
+            raise HalfMade(f"/{self.name}: the words after a command of staff are not read as a text")
+
+
+class About(StrEnum):
+    """Whose number stands first in a button's data."""
+
+    CLIENT = "client"
+    COHORT = "cohort"
+    NOBODY = "nobody"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StaffButton:
+    """A button. verb: its data up to the colon; what follows is the value that `needs` and `act` are given."""
+
+    verb: str
+    who: Who
+    about: About
+    needs: Needs
+    act: Handler
+
+    def __post_init__(self) -> None:
+        if not self.verb.isalpha() or self.who is Who.CLIENT:
+            raise HalfMade(f"button {self.verb!r}: no button of staff")
+        loaded = self.needs("17")
+        if self.about is About.CLIENT and CardOf(17) not in loaded:
+            raise HalfMade(f"button {self.verb}: the client it names is not loaded")
+        if self.about is About.COHORT and Cohorts() not in loaded:
+            raise HalfMade(f"button {self.verb}: the cohort it names is not loaded")
+
+
+def by_verb(buttons: Iterable[StaffButton]) -> Mapping[str, StaffButton]:
+    """Raises: HalfMade when two buttons have one verb."""
+    found: dict[str, StaffButton] = {}
+    for button in buttons:
+        if button.verb in found:
+            raise HalfMade(f"button {button.verb}: two of this verb")
+        found[button.verb] = button
+    return found
+
+
+# --- what to load -----------------------------------------------------------------------------------------------
+
+
+def nothing(value: str) -> tuple[Need, ...]:
+    return ()
+
+
+def caseload(value: str) -> tuple[Need, ...]:
+    return (Caseload(),)
+
+
+def flagged(value: str) -> tuple[Need, ...]:
+    return (Caseload(), CardsFlagged())
+
+
+def templates(value: str) -> tuple[Need, ...]:
+    return (Templates(),)
+
+
+def cohorts(value: str) -> tuple[Need, ...]:
+    return (Cohorts(), OtherCoaches())
+
+
+def named(words: str) -> tuple[Need, ...]:
+    """The words are a name and nothing else."""
+    return (Caseload(), CardsNamed(words, whole=True)) if words.strip() else (Caseload(),)
+
+
+def addressed(words: str) -> tuple[Need, ...]:
+    """The words begin with a name."""
+    return (Caseload(), CardsNamed(words)) if words.strip() else (Caseload(),)
+
+
+def card(value: str) -> tuple[Need, ...]:
+    """The client whose number stands first."""
+    number = value.partition(":")[0]
+    return (CardOf(int(number)),) if number.isdecimal() and len(number) < 19 else ()
+
+
+def card_or_caseload(value: str) -> tuple[Need, ...]:
+    """The caseload, to choose from, when the button names nobody."""
+    return card(value) if value.partition(":")[0] else (Caseload(),)
+
+
+def card_and_coaches(value: str) -> tuple[Need, ...]:
+    return (*card(value), OtherCoaches())
+
+
+def card_at_the_end(value: str) -> tuple[Need, ...]:
+    """A yes names what it agrees to before the client."""
+    return card_and_coaches(value.rpartition(":")[2])
