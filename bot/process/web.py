@@ -17,6 +17,7 @@ from __future__ import annotations
 
 import asyncio
 import hmac
+import socket
 from collections.abc import Awaitable, Callable, Iterator, Mapping
 from contextlib import contextmanager
 from datetime import datetime
@@ -101,6 +102,7 @@ class HttpServer:
         self._host = host
         self._port = port
         self._finish = finish
+        self.listening = asyncio.Event()
 
     async def run(self, stopping: asyncio.Event) -> None:
         """Serve until `stopping`; then answer what is in hand, and `finish`."""
@@ -118,7 +120,7 @@ class HttpServer:
             http=_Impatient,
             ws="none",
         )
-        server = _Quiet(options)
+        server = _Quiet(options, self.listening)
         serving = asyncio.create_task(server.serve())
         stopped = asyncio.create_task(stopping.wait())
         await asyncio.wait((serving, stopped), return_when=asyncio.FIRST_COMPLETED)
@@ -165,6 +167,16 @@ class _Impatient(H11Protocol):
 
 
 class _Quiet(uvicorn.Server):
+    """Leaves signals to the process, and says when it listens."""
+
+    def __init__(self, options: uvicorn.Config, listening: asyncio.Event) -> None:
+        super().__init__(options)
+        self._listening = listening
+
+    async def startup(self, sockets: list[socket.socket] | None = None) -> None:
+        await super().startup(sockets)
+        self._listening.set()
+
     @contextmanager
     def capture_signals(self) -> Iterator[None]:
         yield

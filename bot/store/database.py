@@ -58,9 +58,17 @@ class _Place:
     def __init__(self, file: Path) -> None:
         self._names = {"file": str(file), "log": f"{file}-wal"}
         self._opened: dict[str, tuple[int, int]] = {}
+        self._connections = 0
+
+    def closed(self) -> None:
+        """A connection ended. With the last one SQLite takes the log away."""
+        self._connections -= 1
+        if self._connections <= 0:
+            self._opened.pop("log", None)
 
     def opened(self) -> None:
         """It was just opened."""
+        self._connections += 1
         if "file" not in self._opened:
             there = os.stat(self._names["file"])
             self._opened["file"] = (there.st_dev, there.st_ino)
@@ -104,6 +112,10 @@ def _sqlite_engine(url: URL, synchronous: str, place: _Place) -> Engine:
         ):
             connection.execute(f"PRAGMA {pragma}")
         place.opened()
+
+    @event.listens_for(engine, "close")
+    def _closed(*_: Any) -> None:
+        place.closed()
 
     @event.listens_for(engine, "begin")
     def _begun(connection: Connection) -> None:

@@ -229,10 +229,11 @@ class Keyring:
         week = f"{year}-{number:02}"
         found = self._weeks.get(week)
         if found is None:
-            found = self._weeks[week] = self._passing(week, now.date())
+            found = self._weeks[week] = self.of_week(week, now.date())
         return found
 
-    def _passing(self, week: str, on: date) -> str:
+    def of_week(self, week: str, on: date) -> str:
+        """Return the number of a week's key, as "2026-13"; it is made if there is none."""
         named = select(_keys.c.id).where(_keys.c.week == week)
         with self._engine.connect() as conn:
             found = conn.execute(named).scalar_one_or_none()

@@ -7,7 +7,7 @@ bare value is refused, so that nothing is stored in clear by mistake. The empty 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal, InvalidOperation
 from typing import Any
@@ -24,7 +24,7 @@ class Secret:
     """A value to be sealed. key: the number of the key."""
 
     key: str
-    value: Any
+    value: Any = field(repr=False)  # a fault of the database quotes what was to be written
 
 
 def secret(key: str, value: Any) -> Any:

@@ -224,15 +224,9 @@ async def running(app, monkeypatch, **limits):
         monkeypatch.setattr(web, name, seconds)
     (port,) = free_ports(1)
     stopping = asyncio.Event()
-    task = asyncio.create_task(HttpServer(app, "127.0.0.1", port).run(stopping))
-    while True:
-        try:
-            _, writer = await asyncio.open_connection("127.0.0.1", port)
-        except OSError:
-            await asyncio.sleep(0.005)
-        else:
-            writer.close()
-            break
+    server = HttpServer(app, "127.0.0.1", port)
+    task = asyncio.create_task(server.run(stopping))
+    await server.listening.wait()
     try:
         yield port, stopping, task
     finally:
@@ -282,12 +276,12 @@ def test_a_connection_on_which_nothing_more_comes_is_hung_up_on(monkeypatch, sai
 
 def test_a_connection_that_goes_on_asking_is_kept(monkeypatch):
     async def scene():
-        async with running(application({}, Metrics()), monkeypatch, HEAD_WITHIN=0.3) as (port, _, _):
+        async with running(application({}, Metrics()), monkeypatch, HEAD_WITHIN=0.2) as (port, _, _):
             reader, writer = await asyncio.open_connection("127.0.0.1", port)
-            for _ in range(4):
+            until = asyncio.get_running_loop().time() + 0.6
+            while asyncio.get_running_loop().time() < until:
                 writer.write(b"GET /healthz HTTP/1.1\r\nHost: x\r\n\r\n")
-                assert b"200 OK" in await reader.readuntil(b"ok")
-                await asyncio.sleep(0.15)
+                assert b"200 OK" in await reader.readuntil(b"\r\n\r\nok")
             writer.close()
 
     asyncio.run(scene())
@@ -301,7 +295,9 @@ def test_bodies_held_open_do_not_hold_up_the_end(monkeypatch):
             held = [await asyncio.open_connection("127.0.0.1", port) for _ in range(20)]
             for _, writer in held:
                 writer.write(head.encode())
-            await asyncio.sleep(0.1)
+            reader, other = await asyncio.open_connection("127.0.0.1", port)
+            other.write(b"GET /healthz HTTP/1.1\r\nHost: x\r\n\r\n")  # answered after what came before it was read
+            await reader.readuntil(b"\r\n\r\nok")
             stopping.set()
             async with asyncio.timeout(10):
                 await task

@@ -196,7 +196,7 @@ def test_rows_name_no_chat_beside_an_instant_once_it_is_forgotten(database: Data
     for table in tables.metadata.sorted_tables:
         for column in ("chat_id", "key", "occasion"):
             if column in table.c:
-                assert not [row for row in rows(database, table) if str(CHAT) in str(row._mapping[column])], table.name
+                assert not [row for row in rows(database, table) if str(CHAT) in str(getattr(row, column))], table.name
 
 
 # --- keys ------------------------------------------------------------------------------------------------------

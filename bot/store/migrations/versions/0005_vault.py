@@ -78,7 +78,7 @@ class _Sealing:
         """Of what belongs to nobody or to several people: the key of this week."""
         if not self._nobodys:
             year, week, _ = self.today.isocalendar()
-            self._nobodys = self.ring._passing(f"{year}-{week:02}", self.today)
+            self._nobodys = self.ring.of_week(f"{year}-{week:02}", self.today)
         return self._nobodys
 
     def everything(self) -> None:
