@@ -17,7 +17,7 @@ class Status(StrEnum):
 
 
 class NumberVisibility(StrEnum):
-    """Where a client wants their own numbers to go."""
+    """Where a client wants their own numbers shown."""
 
     SHOWN = "shown"
     COACH_ONLY = "coach_only"
@@ -25,7 +25,7 @@ class NumberVisibility(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Units:
-    """How a client likes to read and write body mass and length."""
+    """A client's preferred units of body mass and length."""
 
     mass: Unit = Unit.KILOGRAM  # or POUND; STONE means stones and pounds
     length: Unit = Unit.CENTIMETRE  # or INCH (stature then in feet and inches)
@@ -61,7 +61,7 @@ class Plan:
     own_question: str = ""
     own_better: Better = Better.HIGHER
     baseline_since: datetime | None = None
-    cleared: tuple[str, ...] = ()  # tests a clinician has agreed to, in spite of a caution
+    cleared: tuple[str, ...] = ()  # tests a clinician has approved despite a caution
     pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
 
     def interval(self, measure: str) -> int:

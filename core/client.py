@@ -1,4 +1,4 @@
-"""Who the client is, as far as reference tables and safety rules ask. Everything may be unknown."""
+"""Facts about the client that reference tables and safety rules need. Any of them may be unknown."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ class Background(StrEnum):
 
 
 class Caution(StrEnum):
-    """What changes how a reading is read, or whether a measure is taken at all."""
+    """Changes how a reading is interpreted, or whether a measure is taken at all."""
 
     PREGNANCY = "pregnancy"  # or breast-feeding
     HEART_CONDITION = "heart_condition"
@@ -58,8 +58,8 @@ class Profile:
     cautions: frozenset[Caution] = field(default_factory=frozenset)
 
     def age_on(self, day: date) -> int | None:
-        """Whole years on `day`; from a bare year, the age reached in that calendar year less a half-year's doubt:
-        counted as if born on 1 July (ours: off by at most one year, half the time not at all)."""
+        """Age in whole years on `day`. For a bare year, a birthday on 1 July is assumed (ours: off by at most one year,
+        half the time not at all)."""
         if self.birth_date is not None:
             before = (day.month, day.day) < (self.birth_date.month, self.birth_date.day)
             return day.year - self.birth_date.year - before

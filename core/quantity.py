@@ -62,9 +62,9 @@ FACTOR: dict[Unit, tuple[Dimension, Fraction]] = {  # to kilogram, centimetre, s
 
 
 def convert(value: Decimal, unit: Unit, to: Unit) -> Decimal:
-    """Return `value` in another unit of the same dimension; exact where a decimal can be, else to 28 digits.
+    """Return `value` in another unit of the same dimension; exact if representable as a decimal, else to 28 digits.
 
-    Raises: ValueError when the units measure different things: a fault of ours, never of what someone typed.
+    Raises: ValueError for units of different dimensions (a programming error, never caused by user input).
 
     >>> convert(Decimal("100"), Unit.POUND, Unit.KILOGRAM)
     Decimal('45.359237')
@@ -82,7 +82,7 @@ def convert(value: Decimal, unit: Unit, to: Unit) -> Decimal:
 
 
 def convertible(unit: Unit, to: Unit) -> bool:
-    """Say whether `convert` would answer."""
+    """Whether `convert` works for these units."""
     return unit is to or (unit in FACTOR and to in FACTOR and FACTOR[unit][0] is FACTOR[to][0])
 
 
@@ -95,9 +95,9 @@ _STEPS = (D(1), D("0.1"), D("0.01"), D("0.001"))
 
 
 def in_two_units(value: Decimal, unit: Unit, small: Unit, per_large: int, places: int = 0) -> tuple[int, Decimal]:
-    """Split `value` into whole large units and a rounded rest: 154 lb of 14 to the stone is (11, 0).
+    """Split `value` into whole large units and a rounded remainder: 154 lb of 14 to the stone is (11, 0).
 
-    The rest is rounded first, so 13.96 lb reads 1 st 0 lb, never 0 st 14 lb. `value` must not be negative.
+    The remainder is rounded first, so 13.96 lb is 1 st 0 lb, never 0 st 14 lb. `value` must not be negative.
     """
     rest = half_up(convert(value, unit, small), places)
     large = int(rest // per_large)
@@ -127,7 +127,7 @@ class Range:
 
 
 class Better(StrEnum):
-    """Which way of a quantity is the better one for a person."""
+    """Which direction of change is better for a person."""
 
     HIGHER = "higher"
     LOWER = "lower"

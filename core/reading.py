@@ -11,20 +11,20 @@ from core.quantity import Unit
 
 
 class How(StrEnum):
-    """How a reading came."""
+    """How a reading came about."""
 
     ASKED = "asked"
-    UNASKED = "unasked"  # offered by the client when it was welcome
+    UNASKED = "unasked"  # volunteered by the client when it was welcome
     EARLY = "early"  # too soon: a side note, never scored, charted or commented on
     IMPORTED = "imported"
 
 
 @dataclass(frozen=True, slots=True)
 class Conditions:
-    """What was the same, and what was not.
+    """The conditions a reading was taken under, relative to the last time.
 
-    differs: aspects the client says were not as last time, e.g. {"scales", "time_of_day"}.
-    labels: what is known by name, sorted, e.g. (("course", "hall"), ("site", "navel")).
+    differs: aspects the client says were different from last time, e.g. {"scales", "time_of_day"}.
+    labels: named aspects, sorted, e.g. (("course", "hall"), ("site", "navel")).
     notes: facts of the attempt itself, e.g. {"arms_used", "more_than_half_way"}.
     """
 
@@ -36,7 +36,7 @@ class Conditions:
         return dict(self.labels).get(aspect)
 
     def unlike(self, other: Conditions) -> frozenset[str]:
-        """Aspects in which two readings are known to differ: said so, or named differently."""
+        """Aspects in which two readings are known to differ, by report or by label."""
         if not self.labels or not other.labels:
             return self.differs
         mine, theirs = dict(self.labels), dict(other.labels)
@@ -48,15 +48,15 @@ SAME = Conditions()
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """One value a client gave.
+    """One value given by a client.
 
     value: in the measure's own unit (kg, cm, bpm, mmHg systolic, s, ...).
     second: the diastolic pressure of a blood pressure, the end pulse of a mile walk; else None.
     taken_at: the instant, aware, UTC.
-    as_typed, unit: what was typed, and the unit it was understood in.
+    as_typed, unit: the original text, and the unit in which it was understood.
     attempts: how many attempts `value` is the mean of.
-    window: seconds a pulse was counted for; None when a device gave the rate.
-    id: of the stored row; None until stored.  key: what the conversation calls it (see effects.Record).
+    window: seconds over which a pulse was counted; None for a device's reading.
+    id: of the stored row; None until stored.  key: its identifier in the conversation (see effects.Record).
     """
 
     measure: str
@@ -74,11 +74,11 @@ class Reading:
 
     @property
     def counts(self) -> bool:
-        """Side notes are kept but never scored, charted or compared."""
+        """Whether it counts: side notes are stored but never scored, charted or compared."""
         return self.how is not How.EARLY
 
 
 def baseline(series: tuple[Reading, ...], since: datetime | None = None) -> Reading | None:
-    """The first reading that counts, of those taken at or after `since` (a coach may start a new programme)."""
+    """The first reading that counts, taken at or after `since` (a coach may start a new programme)."""
     counting = [r for r in series if r.counts and (since is None or r.taken_at >= since)]
     return min(counting, key=lambda r: r.taken_at, default=None)

@@ -1,10 +1,10 @@
 """When things come due: weekly slots, follow-ups, retests and the prompts of a blood-pressure week.
 
-The clock-change rule, made once here and used for every wall time below: a wall time that comes twice means
-its first pass; one that is skipped moves past the gap by as much as the gap is long (02:30 becomes 03:30), as
-calendars do (RFC 5545, 3.3.5). So a slot has exactly one instant on each of its dates, whatever a zone does.
+The daylight-saving rule, defined here and used for every local time below: an ambiguous time means its first
+occurrence; a skipped one moves past the gap by its length (02:30 becomes 03:30), as calendars do (RFC 5545, 3.3.5). So
+a slot has exactly one instant on each of its dates, whatever a zone does.
 
-Instants are aware datetimes in UTC; a zone is a `tzinfo` the caller made, because making one reads files.
+Instants are aware datetimes in UTC; a zone is a `tzinfo` from the caller, because creating one reads files.
 """
 
 from __future__ import annotations
@@ -19,11 +19,11 @@ from core.measures import MEASURES
 from core.measures.measure import MeasureKind
 
 WEEK = timedelta(days=7)
-SILENTLY_LATE = timedelta(hours=2)  # ours: nobody minds, so nothing is said
+SILENTLY_LATE = timedelta(hours=2)  # ours: nobody minds, so the delay is not mentioned
 STILL_ASKED = timedelta(hours=12)  # ours: after that the day is over for most
-WINDOW_OPENS = timedelta(days=3)  # a retest may come this much before its date, so that it falls on a slot
+WINDOW_OPENS = timedelta(days=3)  # a retest may come this long before its date, so that it coincides with a slot
 FOLLOW_UP_AFTER = timedelta(hours=24)
-DAY_BEGINS, DAY_ENDS = time(8, 0), time(20, 30)  # when a follow-up may come
+DAY_BEGINS, DAY_ENDS = time(8, 0), time(20, 30)  # when a follow-up may be sent
 MORNING, EVENING = time(8, 0), time(20, 0)  # of a blood-pressure week
 
 EVERY_CHECK_IN = frozenset(m.key for m in MEASURES.values() if m.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY))
@@ -32,7 +32,7 @@ ONCE = frozenset(m.key for m in MEASURES.values() if m.kind is MeasureKind.ONCE)
 
 @dataclass(frozen=True, slots=True)
 class Occurrence:
-    """One coming of a slot: the local date it belongs to, and the instant."""
+    """One occurrence of a slot: its local date and its instant."""
 
     day: date
     at: datetime
@@ -40,7 +40,7 @@ class Occurrence:
 
 @dataclass(frozen=True, slots=True)
 class Prompt:
-    """One prompt of a blood-pressure week. number: day of the week-long series, from 1."""
+    """One prompt of a blood-pressure week. number: day of the series, from 1."""
 
     day: date
     number: int
@@ -49,23 +49,23 @@ class Prompt:
 
 
 class Lateness(StrEnum):
-    """What to do about a slot that is worked off late."""
+    """What to do about a slot that is processed late."""
 
-    SILENT = "silent"  # ask as if nothing had happened
+    SILENT = "silent"  # ask without mentioning the delay
     APOLOGISE = "apologise"
-    NOT_ASKED = "not_asked"  # record it as not asked, which is no fault of the client's
+    NOT_ASKED = "not_asked"  # record it as not asked, which does not count against the client
 
 
 def instant(day: date, at: time, zone: tzinfo) -> datetime:
-    """Return the one instant of wall time `at` on `day`, by the clock-change rule.
+    """The instant of local time `at` on `day`, by the daylight-saving rule.
 
-    fold=0 is the rule: of a repeated time it is the first pass, and a gap counts with the offset from before.
+    fold=0 implements the rule: the first of two occurrences, and in a gap the offset from before it.
     """
     return datetime.combine(day, at.replace(fold=0, tzinfo=None), zone).astimezone(UTC)
 
 
 def instants(slot: Slot, zone: tzinfo, after: datetime, until: datetime) -> Iterator[Occurrence]:
-    """Yield the slot's occurrences in (after, until], in order: who moves `after` on misses none."""
+    """Yield the slot's occurrences in (after, until], in order; a caller that advances `after` misses none."""
     day = after.astimezone(UTC).date() - timedelta(days=3)  # further than any zone, a skipped day included
     day += timedelta(days=(slot.weekday - day.weekday()) % 7)
     while (at := instant(day, slot.at, zone)) <= until:
@@ -75,32 +75,32 @@ def instants(slot: Slot, zone: tzinfo, after: datetime, until: datetime) -> Iter
 
 
 def next_due(slot: Slot, zone: tzinfo, after: datetime) -> Occurrence:
-    """Return the first occurrence after an instant; an occurrence at that very instant is over."""
+    """The first occurrence after an instant, which itself is excluded."""
     return next(instants(slot, zone, after, after + 2 * WEEK))
 
 
 def latest_due(slot: Slot, zone: tzinfo, at: datetime) -> Occurrence:
-    """Return the last occurrence at or before an instant."""
+    """The last occurrence at or before an instant."""
     return list(instants(slot, zone, at - 2 * WEEK, at))[-1]
 
 
 def late_policy(late_by: timedelta) -> Lateness:
-    """Say what becomes of a slot that is `late_by` late: both limits still belong to the kinder answer."""
+    """What to do about a slot that is `late_by` late; both limits are inclusive in the client's favour."""
     if late_by <= SILENTLY_LATE:
         return Lateness.SILENT
     return Lateness.APOLOGISE if late_by <= STILL_ASKED else Lateness.NOT_ASKED
 
 
 def interval(measure: str, retest_days: int) -> timedelta:
-    """Time between two readings: a week for what every check-in asks, else what the plan says."""
+    """Time between two readings: a week for measures asked at every check-in, else according to the plan."""
     return WEEK if measure in EVERY_CHECK_IN else timedelta(days=retest_days)
 
 
 def retest_due(measure: str, last: datetime | None, interval_days: int, slot_day: date, zone: tzinfo) -> bool:
-    """Say whether the check-in of `slot_day` asks for `measure`.
+    """Whether the check-in of `slot_day` asks for `measure`.
 
-    last: instant of the last accepted reading, None when there is none. interval_days: what the plan says.
-    Due when last local date + interval <= slot date + 3 days; what is asked once is due until it is there.
+    last: instant of the last accepted reading, or None. interval_days: from the plan. Due if last local date + interval
+    <= slot date + 3 days; a measure asked only once is due until it has been taken.
     """
     if last is None:
         return True
@@ -110,17 +110,17 @@ def retest_due(measure: str, last: datetime | None, interval_days: int, slot_day
 
 
 def opens_on(measure: str, last: datetime, interval_days: int, zone: tzinfo) -> date:
-    """Return the first local date on which a new reading of `measure` is welcome again."""
+    """The first local date on which a new reading of `measure` is welcome again."""
     return last.astimezone(zone).date() + interval(measure, interval_days) - WINDOW_OPENS
 
 
 def follow_up(asked: datetime, zone: tzinfo) -> datetime:
-    """Return when the one friendly reminder goes: 24 hours after, or when the next day's hours begin."""
+    """When to send the only reminder: 24 hours later, or at the start of the next daytime hours."""
     return daytime(asked + FOLLOW_UP_AFTER, zone)
 
 
 def daytime(at: datetime, zone: tzinfo) -> datetime:
-    """Return `at` if people may be written to then without need, else when their next day begins."""
+    """`at` if it is within daytime hours for non-urgent messages, else the start of the next day's."""
     local = at.astimezone(zone)
     if local.time() < DAY_BEGINS:
         return instant(local.date(), DAY_BEGINS, zone)
@@ -130,7 +130,7 @@ def daytime(at: datetime, zone: tzinfo) -> datetime:
 
 
 def pressure_prompts(first_day: date, days: int, zone: tzinfo) -> tuple[Prompt, ...]:
-    """Return the prompts of a home blood-pressure series, two a day, in order."""
+    """The prompts of a home blood-pressure series, two a day, in order."""
     return tuple(
         Prompt(day, number, evening, instant(day, EVENING if evening else MORNING, zone))
         for number, day in ((n + 1, first_day + timedelta(days=n)) for n in range(days))

@@ -1,4 +1,4 @@
-"""Where a published number comes from, and how sure we are that it was copied right."""
+"""Where a published number comes from, and how sure we are that it was copied correctly."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from enum import StrEnum
 
 
 class Seen(StrEnum):
-    """How a figure reached us. A figure from memory must be checked before anyone relies on it."""
+    """Provenance of a figure. A figure from memory must be checked before anyone relies on it."""
 
     READ = "read"  # in the text of the source itself
     SECOND_HAND = "second_hand"  # in a page that reports the source
@@ -21,12 +21,9 @@ class Seen(StrEnum):
 class Source:
     """A citation.
 
-    key: short name used in output and tests, e.g. "who_bmi"; unique.
-    cite: authors, year, title, journal; enough to find it.
-    population: whom the figures describe.
-    seen: how the figures reached us.
-    doi: without the resolver address, or "".
-    note: a caution for whoever relies on it, or "".
+    key: short name used in output and tests, e.g. "who_bmi"; unique. cite: authors, year, title, journal; enough to
+    find it. population: whom the figures describe. seen: the provenance of the figures. doi: without the resolver
+    address, or "". note: a caution for whoever relies on it, or "".
     """
 
     key: str

@@ -1,1 +1,2 @@
-"""Tests mirror the code. A package, because a library installs a `tests` of its own that would win otherwise."""
+"""Tests mirror the code. A package, because a library installs its own `tests`, which would otherwise take
+precedence."""

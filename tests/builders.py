@@ -1,4 +1,4 @@
-"""Literals for tests: a client, and a chat that carries effects out on plain values, without store or transport."""
+"""Test data: a client, and a chat that applies effects to plain values, without store or transport."""
 
 from __future__ import annotations
 
@@ -38,7 +38,7 @@ def find_zones(text: str) -> tuple[str, ...]:
 
 
 class Chat:
-    """One client's conversation on plain values. `said` holds the messages of the last event, flattened."""
+    """One client's conversation on plain values. `said` has the messages of the last event, flattened."""
 
     def __init__(self, facts: ClientFacts = ADA, now: datetime = MONDAY, state: State = FRESH) -> None:
         self.facts = replace(facts, find_zones=find_zones, zone_of=ZoneInfo)
@@ -155,7 +155,7 @@ class Chat:
         ]
 
     def heard(self, kind: type) -> Any:
-        """The one message of a kind among what was just said."""
+        """The only message of a kind among the latest."""
         found = [message for message in self.said if isinstance(message, kind)]
         assert len(found) == 1, f"{kind.__name__} not said once: {self.kinds}"
         return found[0]

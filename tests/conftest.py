@@ -1,4 +1,4 @@
-"""What holds for every test: nothing leaves this machine."""
+"""For every test: no network traffic leaves this machine."""
 
 import atexit
 import os
@@ -12,7 +12,7 @@ from hypothesis import settings
 
 from tests.loopback import guard
 
-# A slow moment of a shared machine is no failure of ours.
+# Load on a shared machine must not fail a test.
 settings.register_profile("ours", deadline=None)
 settings.load_profile("ours")
 
@@ -25,7 +25,7 @@ REFUSED = pytest.StashKey[Path]()
 
 
 def pytest_configure(config: pytest.Config) -> None:
-    """Guard the processes that the tests start as well, and have all of them note what they refuse."""
+    """Guard the tests' child processes too, and have all of them record what they refuse."""
     file, name = tempfile.mkstemp(prefix="samehour-refused-")
     os.close(file)
     config.stash[REFUSED] = Path(name)
@@ -37,7 +37,7 @@ def pytest_configure(config: pytest.Config) -> None:
 
 @pytest.hookimpl(wrapper=True)
 def pytest_runtest_teardown(item: pytest.Item) -> Iterator[None]:
-    """Fail a test that reached for another machine even if something, in whatever process, passed over the refusal."""
+    """Fail a test that tried to reach another machine, even if something in some process ignored the refusal."""
     yield
     notes = item.config.stash[REFUSED]
     if notes.stat().st_size:

@@ -1,6 +1,5 @@
-"""What leaves: readings as a spreadsheet or as FHIR resources, slots as a calendar, and all we hold of a person.
+"""Exports: readings as CSV or FHIR, slots as a calendar, and a data subject's own copy of their data.
 
-Each module makes one form out of plain values; none opens a file or decides who may have it (that is for
-`bot.operator.commands.import_export_erase`
-comes through the caseload, `my_data` is asked for by the person themselves).
+Each module converts plain values to one format; none opens a file or decides who may have it.
+(`bot.operator.commands.import_export_erase` goes through the caseload; the person themselves asks for `my_data`.)
 """

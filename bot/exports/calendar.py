@@ -1,10 +1,10 @@
 """Weekly slots as a calendar file (RFC 5545).
 
-One event a client, repeated every week on the wall clock of its zone, with the zone's rules beside it. A list of
-instants would be right only as long as it is; this stays right for good, because RFC 5545 (3.3.5, 3.3.10) moves a
-wall time at a clock change exactly as `core.schedule` does: the first of two passes, and past a gap by its length.
+One event per client, recurring weekly at local time, with the zone's rules included. Unlike a list of instants, it
+stays correct indefinitely: RFC 5545 (3.3.5, 3.3.10) resolves a local time at a clock change exactly as `core.schedule`
+does, to the first of two occurrences, and past a gap by its length.
 
-The title names nobody unless asked to: calendars are shared, and lie open on desks.
+The title names nobody unless requested: calendars are shared and lie open on desks.
 """
 
 from __future__ import annotations
@@ -31,9 +31,9 @@ _NAMESPACE = uuid.UUID("3f900ab7-fc74-50c1-be42-c8c3c886c0c2")
 class Weekly:
     """A client's slot.
 
-    id, since: of the client's row, for an event that stays the same.  name: told in the title.
+    id, since: of the client's row, for a stable event UID. name: shown in the title.
 
-    begins: from when it is asked (the end of a pause); None for now.
+    begins: first date it is asked (after a pause); None for now.
     """
 
     id: int
@@ -45,7 +45,7 @@ class Weekly:
 
 
 def calendar(slots: Iterable[Weekly], now: datetime) -> bytes:
-    """Return the file: every slot from `now` on. Without slots it is a calendar with nothing in it."""
+    """The calendar file with every slot from `now` on; without slots, an empty calendar."""
     made = Calendar()
     made.add("prodid", "-//Samehour//Weekly slots//EN")
     made.add("version", "2.0")
@@ -65,5 +65,5 @@ def _event(weekly: Weekly, now: datetime) -> Event:
     event.add("duration", LASTS)
     event.add("rrule", {"freq": "weekly", "byday": BY_DAY[weekly.slot.weekday]})
     event.add("summary", f"{TITLE}: {weekly.name}" if weekly.name else TITLE)
-    event.add("transp", "TRANSPARENT")  # nobody is busy because of it
+    event.add("transp", "TRANSPARENT")  # it does not mark anybody as busy
     return event

@@ -1,9 +1,9 @@
-"""How each measure is named in FHIR: LOINC code, UCUM unit, category, vital-signs profile.
+"""FHIR coding of each measure: LOINC code, UCUM unit, category, vital-signs profile.
 
 LOINC (http://loinc.org) is copyright Regenstrief Institute, Inc. and the LOINC Committee, and is available at no
 cost under the licence at http://loinc.org/license. UCUM is copyright Regenstrief Institute, Inc.
 
-Every observation also has our own code, so nothing is lost where no single LOINC code was confirmed: hip, ratios,
+Every observation also has our own code, so nothing is lost if no single LOINC code was confirmed: hip, ratios,
 balance, most ratings. SNOMED CT has codes for girths but needs a licence, so none is used.
 """
 
@@ -18,7 +18,7 @@ from core.reading import How, Reading
 LOINC = "http://loinc.org"
 UCUM = "http://unitsofmeasure.org"
 CATEGORIES = "http://terminology.hl7.org/CodeSystem/observation-category"
-OURS = "urn:uuid:3f900ab7-fc74-50c1-be42-c8c3c886c0c2"  # our measures; a URN, because we own no web address
+OURS = "urn:uuid:3f900ab7-fc74-50c1-be42-c8c3c886c0c2"  # our code system; a URN, because we own no web address
 PROFILES = "http://hl7.org/fhir/StructureDefinition/"
 
 
@@ -32,8 +32,8 @@ class LoincCode:
 
 @dataclass(frozen=True, slots=True)
 class Coded:
-    """How one measure is told. category: of HL7's list.  unit: the UCUM code; text: the unit for people.
-    loinc: codes, the most exact first.  profile: the vital-signs profile that applies, or "".
+    """The coding of one measure. category: from HL7's list. unit: the UCUM code; text: the unit for people. loinc:
+    codes, most specific first. profile: the vital-signs profile that applies, or "".
     """
 
     category: str
@@ -63,7 +63,7 @@ CODES: dict[str, Coded] = {
         (LoincCode("85354-9", "Blood pressure panel with all children optional"),),
         "bp",
     ),
-    "waist": Coded("exam", "cm", "cm"),  # by the site of the tape
+    "waist": Coded("exam", "cm", "cm"),  # depends on the tape site
     "hip": Coded("exam", "cm", "cm"),
     "waist_to_hip_ratio": Coded("exam", "1", "ratio"),
     "waist_to_height_ratio": Coded("exam", "1", "ratio"),
@@ -112,9 +112,9 @@ WAIST_SITES: dict[str, LoincCode] = {
 
 
 def loinc_of(reading: Reading) -> tuple[LoincCode, ...]:
-    """Return the LOINC codes of a reading; none where nothing exact is known.
+    """The LOINC codes of a reading; empty if no exact code is known.
 
-    A waist without a named site was taken as our protocol says, unless it came from elsewhere.
+    A waist without a named site follows our protocol, unless it was imported.
     """
     if reading.measure == "waist":
         site = reading.conditions.label("site")

@@ -1,10 +1,10 @@
-"""Readings as a spreadsheet, in the columns that `samehour score` and `samehour import` read.
+"""Readings as CSV, with the columns that `samehour score` and `samehour import` read.
 
     person,taken_at,measure,value,unit,conditions,how,attempts
 
-Values are in the measure's own unit, so that a column of one measure is of one unit; what was typed is told only
-to the person who typed it. A cell that a spreadsheet would take for a formula gets an apostrophe before it, which
-reading takes away again.
+Values are in the measure's own unit, so that each measure has one unit; the units as typed are shown only to the person
+who typed them. A cell that a spreadsheet would treat as a formula gets a leading apostrophe, which is removed on
+reading.
 """
 
 from __future__ import annotations
@@ -22,16 +22,16 @@ COLUMNS = ("person", "taken_at", "measure", "value", "unit", "conditions", "how"
 
 
 def readings_csv(people: Iterable[tuple[str, Sequence[Reading]]], *, side_notes: bool = False) -> str:
-    """Return the readings of people, as (name, readings), oldest first.
+    """CSV of readings. people: (name, readings), oldest first.
 
-    side_notes: also readings that never count.
+    side_notes: include readings that never count.
     """
     rows = (row(name, r) for name, series in people for r in series if side_notes or r.counts)
     return table(COLUMNS, rows)
 
 
 def row(person: str, reading: Reading) -> tuple[str, ...]:
-    """One reading, in the order of `COLUMNS`."""
+    """One reading's cells, in the order of `COLUMNS`."""
     value, unit = value_cells(reading)
     return (
         person,
@@ -46,24 +46,24 @@ def row(person: str, reading: Reading) -> tuple[str, ...]:
 
 
 def value_cells(reading: Reading) -> tuple[str, str]:
-    """The cells value and unit, as they are read back to the same reading."""
+    """The cells value and unit, which read back to the same reading."""
     measure, value, second = MEASURES[reading.measure], reading.value, reading.second
     if measure.unit is Unit.MILLIMETRE_OF_MERCURY and second is not None:
         return f"{figure(value)}/{figure(second)}", measure.unit.value
     if reading.window is not None and not (beats := value * reading.window / 60) % 1:
-        return f"{figure(beats)} in {reading.window} s", ""  # how long it was counted says how sure it is
+        return f"{figure(beats)} in {reading.window} s", ""  # the counting window determines the error
     if measure.second_called and second is not None:
         return f"{figure(value)} min, {figure(second)}", ""
     if reading.measure == "activity_minutes" and second is not None:
         return f"{figure(value)} moderate, {figure(second)} vigorous", measure.unit.value
     notes = reading.conditions.notes
     if reading.measure == "chair_stand_30s" and HALF_WAY in notes and ARMS_USED not in notes and value >= 1:
-        value -= 1  # the last half rise is counted when it is read
+        value -= 1  # the last half rise is added again on reading
     return figure(value), measure.unit.value
 
 
 def conditions_cell(conditions: Conditions) -> str:
-    """The conditions as `bot.scoring.parse_row` reads them.
+    """The conditions in the format that `bot.scoring.parse_row` reads.
 
     >>> conditions_cell(Conditions(frozenset({"scales"}), (("site", "navel"),), frozenset({"arms_used"})))
     'site=navel; different scales; arms used'

@@ -1,13 +1,12 @@
-"""Readings as a FHIR R4 bundle: a Patient, an Observation for each reading and each measure worked out of them.
+"""Readings as a FHIR R4 bundle: a Patient, and an Observation for each reading and each derived measure.
 
-* A `collection`: a set of resources to be read or filed. A `document` would be a signed composition, which nobody
-  here signs.
-* The patient is a pseudonym that stays the same from one export to the next, and so do the observations: a receiver
-  that files both exports updates, and has nothing twice. The name, and the day of birth beside the year, only
-  if asked for.
+* A `collection`: a set of resources to be read or filed. A `document` would be a signed composition, and nobody signs
+  here.
+* The patient's pseudonym and the observation ids are stable between exports: a receiver that files both updates its
+  records and gets no duplicates. The name and full date of birth are included only on request.
 * Vital signs keep to HL7's profiles (weight, height, body mass index, heart rate, blood pressure): kg, cm, kg/m2,
-  /min, mm[Hg], whatever unit was typed. Stone is no unit of FHIR's.
-* Side notes (a weight before its time) are left out unless asked for: nobody should chart them.
+  /min, mm[Hg], whatever unit was typed. FHIR has no stone.
+* Side notes (early weights) are left out unless requested: nobody should chart them.
 """
 
 from __future__ import annotations
@@ -55,9 +54,9 @@ _hear_count = count(Unit.REPETITION)
 
 @dataclass(frozen=True, slots=True)
 class Subject:
-    """Whose readings they are. id, since: of the client's row; together they make the pseudonym.
+    """The subject of the readings. id, since: of the client's row; together they make the pseudonym.
 
-    name: told only if asked for; then the whole date of birth is told too.
+    name: given only on request; then the full date of birth is included too.
     """
 
     id: int
@@ -67,14 +66,14 @@ class Subject:
 
     @property
     def pseudonym(self) -> uuid.UUID:
-        """The same in every export, and of no use to who has not seen one: nobody knows `since` to the microsecond."""
+        """The same in every export, and not guessable: nobody else knows `since` to the microsecond."""
         return uuid.uuid5(uuid.UUID(OURS.removeprefix("urn:uuid:")), f"{self.id}/{self.since.isoformat()}")
 
 
 def bundle(people: Iterable[tuple[Subject, Sequence[Reading]]], now: datetime, *, side_notes: bool = False) -> Json:
-    """Return a bundle of people, each with everything in their readings (oldest first) and what is worked out of it.
+    """A bundle of people, each with all their readings (oldest first) and derived measures.
 
-    side_notes: also readings that never count.
+    side_notes: include readings that never count.
     """
     resources = [resource for who, readings in people for resource in _resources(who, readings, side_notes)]
     return {
@@ -94,7 +93,7 @@ def _resources(subject: Subject, readings: Sequence[Reading], side_notes: bool) 
 
 
 def patient(subject: Subject) -> Json:
-    """A Patient: the pseudonym, sex as the reference tables use it, year of birth."""
+    """A Patient: pseudonym, sex as the reference tables use it, year of birth."""
     profile, me = subject.profile, str(subject.pseudonym)
     made: Json = {"resourceType": "Patient", "id": me, "identifier": [{"system": OURS, "value": me}]}
     if subject.name:
@@ -112,8 +111,7 @@ def observation(
 ) -> Json:
     """One reading as an Observation.
 
-    since: start of the time the value stands for; answers about the past week have theirs without being told so.
-    parts: what a derived reading was worked out of.
+    since: start of the period the value covers; derived for answers about the past week. parts: of a derived reading.
     """
     measure, coded = MEASURES[reading.measure], CODES[reading.measure]
     if since is None and measure.kind in OF_A_WEEK:
@@ -134,7 +132,7 @@ def observation(
     else:
         made["effectivePeriod"] = {"start": since.isoformat(), "end": reading.taken_at.isoformat()}
     if measure.kind is not MeasureKind.DERIVED:
-        made["performer"] = [me]  # everything is measured at home, by the person
+        made["performer"] = [me]  # everything is measured at home by the person themselves
     made |= _value(reading, coded)
     if notes := _notes(reading):
         made["note"] = [{"text": text} for text in notes]
@@ -144,12 +142,12 @@ def observation(
 
 
 def _reference(kind: str, id_: str) -> Json:
-    """To a resource of the same bundle; what kind it is, for who does not follow it."""
+    """Reference to a resource of the same bundle, with its type for readers that do not resolve it."""
     return {"reference": f"urn:uuid:{id_}", "type": kind}
 
 
 def _id(reading: Reading, subject: Subject, parts: Sequence[Reading] = ()) -> str:
-    """Of the stored row, if there is one: then a corrected value keeps its id."""
+    """The id of the stored row, if there is one, so that a corrected value keeps its id."""
     own = f"reading/{reading.id}" if reading.id is not None and not parts else None
     key = own or "/".join((reading.measure, reading.taken_at.isoformat(), *(str(part.id) for part in parts)))
     return str(uuid.uuid5(subject.pseudonym, key))
@@ -172,7 +170,7 @@ def _value(reading: Reading, coded: Coded) -> Json:
                 ]
             }
         case "chair_stand_30s" if ARMS_USED in reading.conditions.notes:
-            return _quantity(_with_arms(reading), coded, places)  # what is kept is 0, by the rule of the other test
+            return _quantity(_with_arms(reading), coded, places)  # the stored value is 0, by the other test's rule
         case "walk_mile" if reading.second is not None:
             return _quantity(reading.value, coded, places) | {
                 "component": [_of_ours("pulse_at_the_end", "Pulse at the end", reading.second, "/min", "beats/minute")]
@@ -187,7 +185,7 @@ def _value(reading: Reading, coded: Coded) -> Json:
 
 
 def _with_arms(reading: Reading) -> Decimal | None:
-    """How many stands there were with the arms' help, if what was typed still says so."""
+    """The number of stands with the help of the arms, if the original text still has it."""
     heard = _hear_count(reading.as_typed, ENGLISH, None)
     return heard.value if isinstance(heard, Understood) else None
 
@@ -209,14 +207,14 @@ def _of_ours(code: str, text: str, value: Decimal, unit: str, unit_text: str) ->
 
 
 def _amount(value: Decimal, unit: str, text: str, places: int) -> Json:
-    """One decimal more than is shown: enough for a mean of two, and no digits that nobody measured."""
+    """One decimal more than displayed: enough for a mean of two, without digits that nobody measured."""
     exact = half_up(value, places)
     whole = exact.to_integral_value()
     return {"value": whole if exact == whole else exact.normalize(), "unit": text, "system": UCUM, "code": unit}
 
 
 def _notes(reading: Reading) -> Iterator[str]:
-    """What is known of how it was taken, in plain English."""
+    """How the reading was taken, in plain English."""
     conditions = reading.conditions
     if not reading.counts:
         yield "Taken before its time: a side note, not to be compared."
@@ -236,7 +234,7 @@ def _listed(keys: Iterable[str]) -> str:
 
 
 def _derived(readings: Sequence[Reading], subject: Subject) -> list[Json]:
-    """Every derived measure of every day that gave it a new part; a day's last one counts."""
+    """Each derived measure for every day that brought a new part; a day's last one counts."""
     latest: dict[str, Reading] = {}
     found: dict[tuple[str, str], Json] = {}
     for reading in readings:
@@ -252,7 +250,7 @@ def _derived(readings: Sequence[Reading], subject: Subject) -> list[Json]:
 
 
 def _parts(measure: str, latest: Mapping[str, Reading]) -> tuple[Reading, ...]:
-    """The stored readings behind a derived measure; a stature on file is none."""
+    """The stored readings behind a derived measure; a stature on file is not a reading."""
     needed = MEASURES[measure].derived_from
     also = ("height",) if measure in ("bmi", "waist_to_height_ratio") else ()
     return tuple(latest[key] for key in (*needed, *also) if key in latest)
@@ -262,7 +260,7 @@ def _parts(measure: str, latest: Mapping[str, Reading]) -> tuple[Reading, ...]:
 
 
 def to_json(value: object, indent: int = 0) -> str:
-    """Write JSON with every Decimal digit for digit, which the standard library's writer cannot."""
+    """JSON with every Decimal digit for digit, which the standard library's encoder cannot write."""
     inner = " " * (indent + 2)
     match value:
         case Decimal():

@@ -1,4 +1,4 @@
-"""/mydata: everything we hold of a person, to read and as tables. Gathered when it is sent, and kept nowhere.
+"""/mydata: data subject access, as readable text and as tables. Gathered at delivery and never stored.
 
 a text          what we know, in their language: see `bot.rendering.subject_access`
 readings.csv    of a client: every reading, oldest first, side notes and what was taken back too
@@ -30,11 +30,11 @@ from core.reading import Reading
 
 READINGS = (*COLUMNS, "as_typed", "taken_back_at")
 EVERYTHING = ("table", "row", "field", "value")
-MARK = "\ufeff"  # by which spreadsheets tell UTF-8
+MARK = "\ufeff"  # byte order mark, by which spreadsheets recognise UTF-8
 
 
 def gather(conn: Connection, person_id: int | None, reader: Reader) -> tuple[Rendered, ...]:
-    """Return what a person is sent. Nothing for nobody, or somebody erased meanwhile."""
+    """Everything a person is sent; empty for an unknown person, or one erased meanwhile."""
     found = subject_access.of(conn, person_id)
     if found is None:
         return ()
@@ -78,7 +78,7 @@ def _everything(found: Held, reader: Reader) -> Iterator[tuple[str, ...]]:
 
 
 def _shown(value: Any, reader: Reader) -> str:
-    """Instants on the reader's own clock."""
+    """Instants in the reader's time zone."""
     match value:
         case datetime():
             return value.astimezone(reader.zone).isoformat(timespec="seconds")

@@ -1,1 +1,1 @@
-"""What every part of `bot` stands on: clock, settings, errors, log, metrics, retry rules, and who reads a message."""
+"""What every part of `bot` builds on: clock, settings, errors, log, metrics, retry rules, and who reads a message."""

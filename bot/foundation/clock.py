@@ -1,4 +1,4 @@
-"""The only place that asks the machine for the time. Everything else is given a `Clock`, or an instant."""
+"""The only module that reads the system clock. Everything else is passed a `Clock` or an instant."""
 
 from __future__ import annotations
 
@@ -11,15 +11,15 @@ DOUBT = timedelta(seconds=30)  # a clock that is off by less is put right by and
 
 
 class Clock(Protocol):
-    """Something that knows what time it is: the machine, or a tape that says so."""
+    """A source of the current time: the machine, or a tape."""
 
     def now(self) -> datetime:
-        """Return the instant, aware, in UTC."""
+        """The current instant, aware, in UTC."""
         ...
 
 
 def now() -> datetime:
-    """Return the machine's time, aware, in UTC."""
+    """The machine's time, aware, in UTC."""
     return datetime.now(UTC)  # noqa: TID251
 
 
@@ -31,9 +31,9 @@ class MachineClock:
 
 
 class SharedClock:
-    """The machine's clock, put right by one that all machines share. Before the first `agree` it is the machine's.
+    """The machine's clock, corrected by one that all machines share. Before the first `agree` there is no correction.
 
-    Rates, leases and slots of several machines meet in one database: only there does a clock that is off matter.
+    Rate limits, leases and slots of several machines meet in one database, so their clocks must agree.
     """
 
     def __init__(self) -> None:
@@ -43,9 +43,9 @@ class SharedClock:
         return now() + self._off
 
     def agree(self, there: datetime, before: datetime, after: datetime) -> None:
-        """Learn that the shared clock said `there` when the machine's stood between `before` and `after`.
+        """Note that the shared clock read `there` while the machine's was between `before` and `after`.
 
-        A difference that those two leave in doubt changes nothing, so the clock does not tremble.
+        An offset within that uncertainty changes nothing, so the clock does not jitter.
         """
         off = there - (before + (after - before) / 2)
         if abs(off - self._off) > (after - before) / 2:
@@ -71,7 +71,7 @@ class Jumps:
 
 
 class HeldClock:
-    """A clock that stands still until it is moved: tapes and tests."""
+    """A clock that stands still until it is moved, for tapes and tests."""
 
     def __init__(self, at: datetime) -> None:
         self._at = at
@@ -80,9 +80,9 @@ class HeldClock:
         return self._at
 
     def move_to(self, at: datetime) -> None:
-        """Stand at `at` from now on.
+        """Move the clock to `at`.
 
-        Raises: ValueError if that is not aware, or is in this clock's past.
+        Raises: ValueError if `at` is not aware, or lies in this clock's past.
         """
         if at.tzinfo is None or at < self._at:
             raise ValueError("a clock moves forward, in aware instants")

@@ -1,4 +1,4 @@
-"""Settings: read once from the environment (prefix SAMEHOUR_), then frozen. Nothing else reads it."""
+"""Settings: read once from the environment (prefix SAMEHOUR_), then frozen. Nothing else reads the environment."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ Days = Annotated[int, Field(ge=1, le=36_500)]
 
 
 def data_folder() -> Path:
-    """Return the folder for the embedded database: the user's data folder, as the system names it."""
+    """Folder of the embedded database: the system's user data folder."""
     if sys.platform == "win32":
         base = Path(os.environ.get("LOCALAPPDATA", str(Path.home() / "AppData" / "Local")))
     elif sys.platform == "darwin":
@@ -40,22 +40,22 @@ class Settings(BaseSettings):
     """What an operator can set. Rates are messages a second; the platform's own limit is 30 over all chats.
 
     token           the bot's token; needed by everything that talks to the messenger
-    api_base_url    where the Bot API is: the platform, a local Bot API server, or the local messenger
-    database_url    SQLAlchemy address; SQLite in the user's data folder unless set
-    keys_url        where the keys of people are; beside an SQLite database, else in the user's data folder, unless set
-    master_key, master_key_file   what wraps those keys, in base 64; beside them, made at the first start, unless set
-    key_service     package.module:function that makes something else to wrap them
+    api_base_url    address of the Bot API: the platform, a local Bot API server, or the local messenger
+    database_url    SQLAlchemy address; SQLite in the user's data folder by default
+    keys_url        where the keys of people are; by default beside an SQLite database, else in the user's data folder
+    master_key, master_key_file   the key that wraps those keys, in base 64; by default a file beside them
+    key_service     package.module:function that makes another wrapper for them
     sqlite_synchronous  FULL survives a power cut, NORMAL a killed process
-    send_rate, chat_rate, group_per_minute   what we allow ourselves, over all workers
+    send_rate, chat_rate, group_per_minute   our own limits, over all workers
     poll_timeout    seconds a long poll may wait
     webhook_*       where the platform reaches us, its shared secret, and where we listen
-    sweep_every     seconds between looks at what is due
-    turn_workers    batches of turns at once in one process (PostgreSQL only): one decides while the other waits for the
-                    server. They share one interpreter, so for more turns start more processes
-    health_host, health_port   where /healthz, /readyz and /metrics are; 0 for nowhere while polling, and with the
-                    webhook otherwise
-    keep_*_days     how long is kept: done inbox rows, sent messages, the data of people who left, side notes,
-                    readings taken back, words between clients and coaches, the audit trail
+    sweep_every     seconds between checks for due work
+    turn_workers    concurrent batches of turns in one process (PostgreSQL only): one computes while the other waits for
+                    the server. They share one interpreter, so start more processes to scale
+    health_host, health_port   where /healthz, /readyz and /metrics are served; port 0: on the webhook's port, or not at
+                    all while polling
+    keep_*_days     retention periods: done inbox rows, sent messages, the data of people who left, side notes,
+                    withdrawn readings, messages between clients and coaches, the audit log
     """
 
     model_config = SettingsConfigDict(env_prefix=PREFIX, frozen=True, extra="ignore", env_ignore_empty=True)
@@ -125,7 +125,7 @@ class Settings(BaseSettings):
     def need_token(self) -> str:
         """Return the token.
 
-        Raises: BadSettings if there is none.
+        Raises: BadSettings if it is not set.
         """
         if self.token is None:
             raise BadSettings("SAMEHOUR_TOKEN is not set.", "Set it to the token the bot was given.")
@@ -135,7 +135,7 @@ class Settings(BaseSettings):
 def read() -> Settings:
     """Read the settings from the environment.
 
-    Raises: BadSettings naming each wrong setting, without its value.
+    Raises: BadSettings naming each invalid setting, without its value.
     """
     try:
         return Settings()

@@ -1,14 +1,14 @@
-"""What may go wrong outside the core, sorted by what the caller should do.
+"""Errors outside the core, grouped by what the caller should do.
 
     SamehourError
     +-- OperatorError      stop and tell the operator: `remedy` says what to do; exit code 1
     |   +-- BadSettings    a setting is missing or wrong (its value is never shown)
     |   +-- TokenRefused   the platform does not know the token
-    |   +-- OtherPoller    somebody else takes our updates, or a webhook does
+    |   +-- OtherPoller    somebody else polls our updates, or a webhook is set
     |   +-- CannotReach    the database or the platform does not answer at start
     +-- UsageError         the command was called wrongly; exit code 2
 
-What a person typed is never an error, and a failed send is a value (`bot.foundation.retry.Failure`): neither raises.
+User input is never an error, and a failed send is a value (`bot.foundation.retry.Failure`): neither raises.
 No message here carries a name, a reading, a text or a token.
 """
 
@@ -16,11 +16,11 @@ from __future__ import annotations
 
 
 class SamehourError(Exception):
-    """Anything we raise on purpose."""
+    """Any error we raise on purpose."""
 
 
 class OperatorError(SamehourError):
-    """Only the operator can put this right. `problem` and `remedy` are each one plain sentence."""
+    """Only the operator can fix this. `problem` and `remedy` are each one plain sentence."""
 
     def __init__(self, problem: str, remedy: str = "") -> None:
         super().__init__(f"{problem} {remedy}".strip())
@@ -40,11 +40,11 @@ class TokenRefused(OperatorError):
 
 
 class OtherPoller(OperatorError):
-    """Updates go elsewhere."""
+    """Updates are delivered elsewhere."""
 
 
 class CannotReach(OperatorError):
-    """Something we need does not answer."""
+    """A service we need does not answer."""
 
 
 class UsageError(SamehourError):

@@ -1,9 +1,9 @@
-"""Structured logs without content: no reading, name, text, token or chat ever gets into a line.
+"""Structured logs without content: no reading, name, text, token or chat id ever reaches a log line.
 
-* What happened is a literal sentence; what goes with it is a key of `ALLOWED`. Any other key is dropped, and
-  a value that is not a number or a short plain word is too.
-* Of an exception only its type and the places it passed are kept: its message may quote a row or a person.
-* Lines of the libraries we use become "library", with the logger's name, level and place; never their text.
+* The event is a literal sentence; its context uses keys of `ALLOWED`. Any other key is dropped, and so is a value that
+  is not a number or a short plain word.
+* Of an exception only its type and code locations are logged: its message may quote a row or a person.
+* Log records of libraries become "library", with the logger's name, level and location; never their text.
 
     log = bot.foundation.log.get("delivery")
     log.warning("set aside", row=17, code="400")
@@ -23,10 +23,10 @@ import structlog
 
 ALLOWED = frozenset(
     {
-        "event", "level", "timestamp", "part",  # structlog's own, and the part of the bot that speaks
-        "row", "count", "attempt", "seconds", "code", "kind", "method",  # what it was about
-        "host", "port", "database", "revision", "language", "signal", "version",  # the surroundings
-        "fault", "where", "library",  # what went wrong, and whose line it is
+        "event", "level", "timestamp", "part",  # structlog's own, and the part of the bot that logs
+        "row", "count", "attempt", "seconds", "code", "kind", "method",  # the subject
+        "host", "port", "database", "revision", "language", "signal", "version",  # the environment
+        "fault", "where", "library",  # the error and its origin
     }
 )  # fmt: skip
 _PLAIN = re.compile(r"[A-Za-z0-9_.:/@+<> ()-]{0,160}")
@@ -36,8 +36,8 @@ Line = MutableMapping[str, Any]
 
 
 def get(part: str) -> Any:
-    """Return the logger of one part of the bot."""
-    return structlog.get_logger(part=part)  # lazy: what `set_up` says later holds for it too
+    """The logger of one part of the bot."""
+    return structlog.get_logger(part=part)  # lazy: applies what `set_up` configures later
 
 
 def set_up(level: str = "info", form: str = "auto", stream: TextIO | None = None) -> None:
@@ -70,7 +70,7 @@ def set_up(level: str = "info", form: str = "auto", stream: TextIO | None = None
 
 
 def without_messages(_: Any, __: str, line: Line) -> Line:
-    """Replace an exception by its type and the places it passed."""
+    """Replace an exception by its type and code locations."""
     given = line.pop("exc_info", None)
     if given is True:
         given = sys.exc_info()
@@ -81,12 +81,12 @@ def without_messages(_: Any, __: str, line: Line) -> Line:
 
 
 def without_content(_: Any, __: str, line: Line) -> Line:
-    """Drop every key that is not in `ALLOWED`, and every value that is not a number or a short plain word."""
+    """Drop every key not in `ALLOWED`, and every value that is not a number or a short plain word."""
     return {key: value for key, value in line.items() if key in ALLOWED and is_plain(value)}
 
 
 def fault(error: BaseException) -> str:
-    """Return the types of `error` and of what it came from, outermost first, without their messages."""
+    """The types of `error` and its causes, outermost first, without their messages."""
     names: list[str] = []
     current: BaseException | None = error
     while current is not None and len(names) < 5:
@@ -96,7 +96,7 @@ def fault(error: BaseException) -> str:
 
 
 def places(error: BaseException, most: int = 4) -> str:
-    """Return the last places `error` passed, innermost first: "turn.py:88 < worker.py:31"."""
+    """The last code locations of `error`, innermost first: "turn.py:88 < worker.py:31"."""
     found: list[str] = []
     trace: TracebackType | None = error.__traceback__
     while trace is not None:
@@ -112,7 +112,7 @@ def is_plain(value: Any) -> bool:
 
 
 class _FromLibraries(logging.Handler):
-    """Passes on that a library had something to say, and where; its text may quote anything."""
+    """Logs that a library logged something, and where; its text may quote anything."""
 
     def emit(self, record: logging.LogRecord) -> None:
         log = structlog.get_logger()

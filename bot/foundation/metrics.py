@@ -1,4 +1,4 @@
-"""Figures for Prometheus. Labels are codes of ours from a fixed list, never anybody or anything they said."""
+"""Prometheus metrics. Labels are codes from a fixed list, never people or anything they wrote."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ _SLOW = (0.05, 0.25, 1, 5, 15, 60, 300, 1800, 7200, 43_200)
 
 
 class Metrics:
-    """One process's figures, in a registry of their own."""
+    """One process's metrics, in a registry of their own."""
 
     def __init__(self) -> None:
         self.registry = CollectorRegistry()
@@ -48,5 +48,5 @@ class Metrics:
         self.halted = Gauge("samehour_halted", "1 while the messenger makes everybody wait", registry=self.registry)
 
     def text(self) -> bytes:
-        """Return everything in the exposition format."""
+        """Everything in the exposition format."""
         return generate_latest(self.registry)

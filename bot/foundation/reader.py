@@ -1,4 +1,4 @@
-"""Whom we write for, and what is sent."""
+"""The recipient of a message, and the rendered message."""
 
 from __future__ import annotations
 
@@ -13,13 +13,13 @@ from core.language import words_for
 TEXT_LIMIT = 4096  # characters after entity parsing, counted as UTF-16 units (Bot API)
 CAPTION_LIMIT = 1024
 DATA_LIMIT = 64  # bytes
-LABEL_LIMIT = 40  # characters; ours: more is cut off on a small phone
+LABEL_LIMIT = 40  # characters; ours: a small phone truncates longer labels
 
 
 @dataclass(frozen=True, slots=True)
 class Reader:
-    """language: one of core.language.LANGUAGES, anything else reads English.  zone: whose wall clock instants are told
-    in.  name: what this person is called, or ""."""
+    """language: one of core.language.LANGUAGES, anything else falls back to English. zone: time zone in which instants
+    are shown.  name: what this person is called, or ""."""
 
     language: str = "en"
     units: Units = METRIC
@@ -55,5 +55,5 @@ _TAG = re.compile(r"</?(?:b|i|u|s|code|pre)>")
 
 
 def length(text: str) -> int:
-    """Characters as the platform counts them: after entity parsing, in UTF-16 units."""
+    """Length as the platform counts it: after entity parsing, in UTF-16 units."""
     return len(html.unescape(_TAG.sub("", text)).encode("utf-16-le")) // 2

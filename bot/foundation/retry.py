@@ -1,15 +1,14 @@
-"""What to do about a message that was not sent: failures sorted by what the sender should do. Pure.
+"""Retry rules for failed sends, by kind of failure. Pure.
 
-    Busy         the platform says wait: 429 with its delay        -> Wait, everybody
-    NoAnswer     a timeout or a broken connection: it may have arrived  -> Wait, this chat, longer each time
-    Trouble      5xx: the platform has a bad moment                -> Wait, this chat, longer each time
-    Shut         our token is refused                              -> Wait, everybody; an operator must act
-    Blocked      403: this person or group does not want us        -> Gone: they are unreachable
-    Elsewhere    the group has a new id                            -> Moved: send there
-    Rejected     400: our message is wrong                         -> Broken: set aside with its error
+    Busy         rate limited: 429 with the delay to wait            -> Wait, everybody
+    NoAnswer     a timeout or a broken connection: it may have arrived -> Wait, this chat, longer each time
+    Trouble      5xx: the platform is in trouble                     -> Wait, this chat, longer each time
+    Shut         our token is refused                                -> Wait, everybody; an operator must act
+    Blocked      403: blocked by this person or group                -> Gone: they are unreachable
+    Elsewhere    the group has a new id                              -> Moved: send there
+    Rejected     400: our message is invalid                         -> Broken: set aside with its error
 
-`spread` is a random number from 0 up to 1, given by the caller: many chats that failed together do not come
-back together.
+`spread` is the caller's random number from 0 up to 1 (jitter): chats that failed together do not retry together.
 """
 
 from __future__ import annotations
@@ -19,14 +18,14 @@ from datetime import datetime, timedelta
 
 FIRST_DELAY = timedelta(seconds=1)
 LONGEST_DELAY = timedelta(minutes=15)
-MOST_ATTEMPTS = 200  # with the longest delay that is one day or two: a messenger that is down for a day loses nothing
-MARGIN = timedelta(milliseconds=100)  # the platform counts whole seconds: come back just after
+MOST_ATTEMPTS = 200  # one day or two with the longest delay: a messenger that is down for a day loses nothing
+MARGIN = timedelta(milliseconds=100)  # the platform counts whole seconds: retry just after
 SHUT_DELAY = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
 class Sent:
-    """Accepted. message_id is the platform's, None where nothing new was made (buttons taken off)."""
+    """Accepted. message_id is the platform's; None if nothing new was sent (buttons removed)."""
 
     message_id: int | None = None
 
@@ -71,7 +70,7 @@ SendFailure = Busy | NoAnswer | Trouble | Shut | Blocked | Elsewhere | Rejected
 
 @dataclass(frozen=True, slots=True)
 class Wait:
-    """Try again at `until`. everybody: nothing at all is sent before then."""
+    """Try again at `until`. everybody: nothing is sent to anybody before then."""
 
     until: datetime
     everybody: bool
@@ -97,9 +96,9 @@ RetryDecision = Wait | Unreachable | Moved | Broken
 
 
 def decide(attempt: int, failure: SendFailure, now: datetime, spread: float = 0.0) -> RetryDecision:
-    """Say what becomes of a message whose `attempt`-th try (from 1) failed at `now`.
+    """Decide what becomes of a message whose `attempt`-th try (from 1) failed at `now`.
 
-    A wait the platform asked for, and a refused token, are not the message's fault: they never use it up.
+    A rate limit or a refused token is not the message's fault and never exhausts its attempts.
     """
     match failure:
         case Busy(seconds):
@@ -119,9 +118,9 @@ def decide(attempt: int, failure: SendFailure, now: datetime, spread: float = 0.
 
 
 def backoff(attempt: int, spread: float = 0.0) -> timedelta:
-    """Return the wait after the `attempt`-th failure: doubling from a second to a quarter of an hour.
+    """Delay after the `attempt`-th failure: exponential, from a second to a quarter of an hour.
 
-    `spread` (0 up to 1) takes off at most half of it.
+    `spread` (0 up to 1) is jitter that takes off at most half of it.
     """
     whole: timedelta = min(FIRST_DELAY * 2 ** min(attempt - 1, 20), LONGEST_DELAY)
     return whole * (1 - spread / 2)

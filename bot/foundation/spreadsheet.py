@@ -1,4 +1,4 @@
-"""CSV that a spreadsheet opens safely: cells that look like a formula are disarmed, and read back as they were."""
+"""CSV safe for spreadsheets: cells that look like a formula are escaped, and unescaped on reading."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from decimal import Decimal
 from core.quantity import half_up
 
 FORMULAS = ("=", "+", "-", "@", "\t", "\r")
-LONGEST = 10  # decimals, the most that are read back: enough for hundredths of a pound, exactly
+LONGEST = 10  # most decimals, read back exactly: enough for hundredths of a pound
 
 CsvRow = Sequence[str]
 
@@ -25,13 +25,13 @@ def table(columns: Sequence[str], rows: Iterable[CsvRow]) -> str:
 
 
 def figure(value: Decimal) -> str:
-    """A plain decimal without needless zeros."""
+    """A plain decimal without trailing zeros."""
     text = format(half_up(value, LONGEST), "f").rstrip("0").rstrip(".")
     return text or "0"
 
 
 def harmless(text: str) -> str:
-    """Keep a spreadsheet from running what somebody typed."""
+    """Keep a spreadsheet from evaluating what somebody typed."""
     return f"'{text}" if text.startswith(FORMULAS) and not _is_number(text) else text
 
 

@@ -1,1 +1,1 @@
-"""What whoever runs the server does from the command line."""
+"""Command-line tools for whoever runs the server."""

@@ -1,12 +1,12 @@
 """`samehour backup` and `restore`: the whole database in one file, as it was at one instant.
 
-    backup(to, key=...)           while the bot runs, and without holding it up
-    restore(source, force=...)    into a database nobody uses; what is there goes only when `force` says so
+    backup(to, key=...)           while the bot runs, without blocking it
+    restore(source, force=...)    into a database not in use; `force` overwrites an existing one
 
-SQLite is copied by its own online backup: in one step, so what is written meanwhile is in it wholly or not at all.
-PostgreSQL is dumped by its own `pg_dump`, in one snapshot. A backup is readable by its owner alone. It holds what the
-database holds, sealed as it is, and no key: who is erased later is unreadable in it, and is erased again when it is put
-in place. It can be sealed as a whole, to a public key.
+SQLite is copied with its online backup in a single step, so concurrent transactions are included entirely or not at
+all. PostgreSQL is dumped with `pg_dump`, in one snapshot. Only the owner can read the file. It holds everything the
+database holds, encrypted as it is there, and no keys: whoever is erased later is unreadable in it, and is erased again
+when it is restored. The whole file can be encrypted to a public key.
 """
 
 from __future__ import annotations
@@ -34,15 +34,15 @@ from bot.store import migrate as versions
 from bot.store.database import Database
 from bot.store.opening import forget_destroyed, open_database, own_keys, unreachable
 
-SQLITE, POSTGRESQL = b"SQLite format 3\0", b"PGDMP"  # how a backup of each begins
+SQLITE, POSTGRESQL = b"SQLite format 3\0", b"PGDMP"  # the first bytes of each kind of backup
 _VERSION = re.compile(r"^COPY \S*alembic_version .*?;\n(\S+)\n", re.MULTILINE)
 _MAJOR = re.compile(r"\) (\d+)")
 
 
 def backup(to: Path, key: str = "") -> str:
-    """Copy the database into `to`; return what was written. key: a public key to seal it to, "" for none.
+    """Copy the database into `to`; return a description of what was written. key: a public key to encrypt it to.
 
-    Raises: OperatorError when `to` exists, or the database or its tool is missing.
+    Raises: OperatorError if `to` exists, or the database or its tool is missing.
     """
     if to.exists():
         raise OperatorError(f"{to} exists already.", "Name a file that does not.")
@@ -72,12 +72,12 @@ def backup(to: Path, key: str = "") -> str:
 
 
 def restore(source: Path, *, force: bool = False, key_file: Path | None = None) -> str:
-    """Put a backup in place; return what happened. Whoever was erased since does not come back.
+    """Restore a backup; return what happened. Whoever was erased since is erased again.
 
-    force: even if there is a database: everything in it is lost.  key_file: the private key of a sealed backup.
+    force: overwrite an existing database; everything in it is lost.  key_file: the private key of an encrypted backup.
 
-    Raises: OperatorError when there is no backup, it is damaged, or from a newer version; when somebody uses the
-    database; when there is one and nobody said `force`.
+    Raises: OperatorError if the backup is missing, damaged or from a newer version; if the database is in use; if one
+    exists and `force` was not given.
     """
     if not source.is_file():
         raise OperatorError(f"There is no file {source}.", "Name a file written by `samehour backup`.")
@@ -123,7 +123,7 @@ def _refuse_unless(database: Database, *, force: bool) -> None:
         there = versions.current(database.engine) is not None
     except SQLAlchemyError as error:
         if force and database.file is not None:
-            return  # damaged: that may be why there is a backup to put in its place
+            return  # damaged: that may be why a backup is being restored
         raise unreachable(error) from None
     finally:
         database.engine.dispose()
@@ -135,9 +135,9 @@ def _refuse_unless(database: Database, *, force: bool) -> None:
 
 
 def _known(version: str | None, source: Path) -> str:
-    """Return the schema's version if ours or older.
+    """The schema version, if it is ours or older.
 
-    Raises: OperatorError for one that this program does not know, or none.
+    Raises: OperatorError for an unknown or missing version.
     """
     if version is None or version not in versions.known():
         raise OperatorError(
@@ -156,7 +156,7 @@ def _there(file: Path) -> Path:
 
 
 def _private(file: Path) -> None:
-    """Make an empty file that only its owner can read."""
+    """Create an empty file that only its owner can read."""
     file.unlink(missing_ok=True)
     private_file(file)
 
@@ -170,12 +170,12 @@ def _to_disk(file: Path) -> None:
 
 
 def _copy(source: Path, to: Path) -> str | None:
-    """Copy a database of ours into an empty file, and check the copy; the version of its schema."""
+    """Copy one of our databases into an empty file and check the copy; return its schema version."""
     try:
         reading = f"{source.absolute().as_uri()}?mode=ro"
         with closing(sqlite3.connect(reading, uri=True, timeout=10)) as old, closing(sqlite3.connect(to)) as new:
             old.backup(new)
-            new.execute("PRAGMA journal_mode=DELETE")  # one file, with nothing beside it
+            new.execute("PRAGMA journal_mode=DELETE")  # a single file, without a log beside it
             (found,) = new.execute("PRAGMA integrity_check").fetchone()
             version = new.execute("SELECT version_num FROM alembic_version").fetchone()
     except sqlite3.Error as error:
@@ -207,14 +207,14 @@ def _restore_sqlite(source: Path, database: Database) -> str:
 
 
 def _alone(file: Path) -> None:
-    """Make sure that nobody has the database open: only then can its log be given up."""
+    """Make sure that nobody has the database open: only then can its log be discarded."""
     try:
         with closing(sqlite3.connect(file, timeout=0)) as db:
             db.execute("PRAGMA journal_mode=DELETE")
     except sqlite3.OperationalError:
         raise OperatorError("Somebody is using the database.", "Stop the bot first.") from None
     except sqlite3.DatabaseError:
-        pass  # damaged: then this is why it is being replaced
+        pass  # damaged: that may be why it is being replaced
 
 
 # --- PostgreSQL --------------------------------------------------------------------------------------------
@@ -222,7 +222,7 @@ def _alone(file: Path) -> None:
 
 @dataclass(frozen=True)
 class _Tool:
-    """One of PostgreSQL's own programs. The password goes by the environment: arguments are for all to see."""
+    """One of PostgreSQL's client programs. The password is passed in the environment: arguments are visible to all."""
 
     path: str
     name: str
@@ -242,9 +242,9 @@ class _Tool:
 
 
 def _postgresql(url: URL, name: str, server: int) -> _Tool:
-    """Find a tool that is not older than the server: an older one refuses to read it.
+    """Find a tool no older than the server: older ones refuse to read it.
 
-    Raises: OperatorError that says what to install.
+    Raises: OperatorError saying what to install.
     """
     path = shutil.which(name)
     if path is None:

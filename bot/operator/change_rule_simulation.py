@@ -1,35 +1,28 @@
-"""How often the rule of `core.judging.change` cries wolf, and how often it finds a true change: tried on simulated
-clients.
+"""False alarms and sensitivity of the rule of `core.judging.change`, on simulated clients.
 
-The clients are ours and the simulation is never tuned; only the rule is. What is simulated, and where each
-figure comes from:
+The clients are invented, and the simulation is never tuned; only the rule is. What is simulated, and the source of each
+figure:
 
 * A usual plan: weight, waist, hip, pulse, chair stands and a blood-pressure week every four weeks, energy
   every week.
-* A person's swing differs from the next one's, as published, while the rule knows only the typical figure:
-  weight CV
-  0.66 % with an SD of 0.24 % between people (Cheuvront 2004), day's systolic pressure 8.6 with 3.1 (Kato
-  2010), pulse 2.0 to 6.7 bpm evenly (1972), self-measured girths 0.2 to 1.9 cm evenly (Barrios 2016). Chair
-  stands 0.9 (Gill 2022) and energy 1 point (ours) are the same for everybody, for want of a figure.
-* Girths are taken twice and read to half a centimetre; weight to 0.1 kg. A pulse is really counted: whole
-  beats inside a
-  window of 30 s that opens at no beat in particular, twice. Stands and ratings are whole numbers, ratings
-  stay in 0 to 10. The pressure's first day reads 5 mmHg high and two readings of a sitting differ by 3 (both
-  ours).
-* In one sitting of ten something differs: the swing's variance doubles, and four times in five the client
-  says so (ours).
-* Slots are kept within a day either way.
+* Variability differs between people, as published, while the rule knows only the typical figure: weight CV 0.66 % with
+  an SD of 0.24 % between people (Cheuvront 2004), day's systolic pressure 8.6 with 3.1 (Kato 2010), pulse 2.0 to 6.7
+  bpm evenly (1972), self-measured girths 0.2 to 1.9 cm evenly (Barrios 2016). Chair stands 0.9 (Gill 2022) and energy 1
+  point (ours) are the same for everybody, for lack of a figure.
+* Girths are taken twice and read to half a centimetre; weight to 0.1 kg. A pulse is simulated as two counts of whole
+  beats in a window of 30 s that opens at a random moment. Stands and ratings are whole numbers, ratings stay in 0 to
+  10. The pressure's first day reads 5 mmHg high and two readings of a sitting differ by 3 (both ours).
+* In one sitting out of ten a condition differs: the variance doubles, and four times in five the client says so (ours).
+* Slots are kept to within a day.
 
-A true change is a step of the published important size right after the baseline, the direction drawn by lot,
-so nothing can be learned of the old level later. "Found" is a flag to the coach within three retests (12
-weeks).
+A true change is a step of the published important size right after the baseline, in a random direction, so later
+readings say nothing about the old level. "Found" is a flag to the coach within three retests (12 weeks).
 
-"At best" is what no rule can pass that looks once at baseline and three retests and keeps to the same false-
-alarm budget (1 in 50 client-years, shared evenly by the measures): the Neyman-Pearson bound for the typical
-error. Where it is under 8 in 10, the measure's error does not allow the target, and the coach is told
-otherwise: a change that reaches the important size but is within error says so (`matters_but_unsure`), a
-possible change stands on the client's card, and the trend of four or more readings is drawn with its
-interval.
+"At best" is the upper bound for any rule that sees the baseline and three retests once and keeps to the same
+false-alarm budget (1 in 50 client-years, shared evenly by the measures): the Neyman-Pearson bound for the typical
+error. If it is under 8 in 10, the measure's error does not allow the target, and the coach is informed in other ways: a
+change that reaches the important size but is within error is marked (`matters_but_unsure`), a possible change is on the
+client's card, and the trend of four or more readings is drawn with its interval.
 
 From the command line: `figures(clients, weeks, seed)` then `table(rows)`; `print_figures` does both with a
 progress bar.
@@ -68,8 +61,8 @@ NOBODY = Profile()
 
 @dataclass(frozen=True, slots=True)
 class SimulatedClient:
-    """The truth of one measure in one client. level: the true value; swing: SD of one sitting (of one attempt
-    for girths).
+    """True values of one measure in one client. level: the true value; swing: SD of one sitting (of one attempt for
+    girths).
     """
 
     level: float
@@ -82,12 +75,12 @@ Take = Callable[[Random, SimulatedClient, float, datetime], Iterator[Reading]]
 
 @dataclass(frozen=True, slots=True)
 class Simulated:
-    """How one measure is simulated. draw: a client's truth.  take: one sitting at a true level, as readings."""
+    """How one measure is simulated. draw: a client's true values. take: the readings of one sitting at a true level."""
 
     key: str
     draw: Draw
     take: Take
-    typical: float  # a level to state sizes at
+    typical: float  # the level at which sizes are stated
     every: int = RETEST_WEEKS  # weeks
 
 
@@ -100,7 +93,7 @@ def _spread(low: float, high: float) -> Callable[[Random], float]:
 
 
 def _between(centre: float, sd: float, least: float) -> Callable[[Random], float]:
-    """A normal figure that differs between people; `least` keeps it possible."""
+    """A normally distributed figure that differs between people; `least` keeps it possible."""
     return lambda dice: max(least, dice.gauss(centre, sd))
 
 
@@ -116,14 +109,14 @@ DIFFERS, SAYS_SO = 0.1, 0.8
 
 
 def _sitting(dice: Random) -> tuple[float, Conditions]:
-    """How much wider this sitting's swing is, and what is known of its conditions."""
+    """The factor by which this sitting varies more, and what is known of its conditions."""
     if dice.random() >= DIFFERS:
         return 1.0, SAME
     return math.sqrt(2), Conditions(differs=frozenset({"time_of_day"})) if dice.random() < SAYS_SO else SAME
 
 
 def _read(value: float, step: str) -> Decimal:
-    """As an instrument with this resolution shows it."""
+    """The value as an instrument with this resolution displays it."""
     return round(D(value) / D(step)) * D(step)
 
 
@@ -201,7 +194,7 @@ PLAN: tuple[Simulated, ...] = (
 
 @dataclass(slots=True)
 class Tally:
-    """Events of one client and one measure. A flag that stays open is one flag."""
+    """Event counts for one client and one measure. A flag that stays open is one flag."""
 
     possible: int = 0
     confirmed: int = 0
@@ -212,7 +205,7 @@ class Tally:
 def follow(
     how: Simulated, measure: Measure, dice: Random, person: SimulatedClient, weeks: int, change: float = 0.0
 ) -> Iterator[Verdict]:
-    """Play one client's slots and yield the verdict of each sitting after the baseline.
+    """Simulate one client's slots and yield the verdict of each sitting after the baseline.
 
     change: added to the true level after the baseline (for a weekly rating: after the first four weeks).
     """
@@ -230,12 +223,12 @@ def follow(
 
 
 def _settled(how: Simulated) -> int:
-    """The first week that is no longer baseline."""
+    """The first week after the baseline."""
     return RETEST_WEEKS if how.every < RETEST_WEEKS else 1
 
 
 def tally(verdicts: Iterable[Verdict]) -> Tally:
-    """Count runs, not readings: a flag that is still open is refreshed, not raised again."""
+    """Count runs, not readings: a flag still open is refreshed, not raised again."""
     found, before = Tally(), (False, False, False, False)
     for verdict in verdicts:
         now = (
@@ -259,13 +252,13 @@ def tally(verdicts: Iterable[Verdict]) -> Tally:
 
 @dataclass(frozen=True, slots=True)
 class MeasureFigures:
-    """The figures of one measure.
+    """Figures for one measure.
 
-    false_*: events for each client-year with nothing truly changing: a possible change and a confirmed one as
-    the client hears them, a confirmed change flagged to the coach, a single worsening beyond MDC99 flagged.
-    important: the published size at the typical level, in the measure's unit, or None. told, found: shares of
-    true changes of that size that the client hears of as possible, and that are flagged, in three retests.
-    at_best: the most that any rule could find.  smallest: the smallest true change found 8 times in 10.
+    false_*: events per client-year without a true change: a possible change and a confirmed one as the client hears
+    them, a confirmed change flagged to the coach, a single worsening beyond MDC99 flagged. important: the published
+    size at the typical level, in the measure's unit, or None. told, found: shares of true changes of that size reported
+    to the client as possible, and flagged, within three retests. at_best: the most that any rule could find. smallest:
+    the smallest true change found 8 times in 10.
     """
 
     measure: str
@@ -282,16 +275,16 @@ class MeasureFigures:
 
     @property
     def allowed(self) -> bool | None:
-        """Does the error allow the target at all? None when no important difference is published."""
+        """Whether the error allows the target at all. None if no important difference is published."""
         return None if self.at_best is None else self.at_best >= WANTED_FOUND
 
 
 def figures(
     clients: int = 500, weeks: int = 52, seed: int = 1, *, advance: Callable[[], object] = lambda: None
 ) -> tuple[MeasureFigures, ...]:
-    """Return a row for each measure of the plan. The same arguments give the same figures.
+    """Figures for each measure of the plan; deterministic for the same arguments.
 
-    advance: called once for each measure done, of `len(PLAN)`.
+    advance: called after each of the `len(PLAN)` measures.
     """
     rows = []
     for how in PLAN:
@@ -336,7 +329,7 @@ def _important(how: Simulated, measure: Measure) -> float | None:
 
 
 def _found(how: Simulated, measure: Measure, size: float, clients: int, seed: int) -> tuple[float, float]:
-    """Shares told of and flagged. A relative size is of each client's own level."""
+    """Shares reported and flagged. A relative size is relative to each client's own level."""
     told = found = 0
     relative = measure.important is not None and measure.important.relative
     for number in range(clients):
@@ -354,9 +347,7 @@ def _found(how: Simulated, measure: Measure, size: float, clients: int, seed: in
 
 
 def at_best(how: Simulated, measure: Measure, size: float) -> float:
-    """The share that a single best-weighted look at baseline and three retests finds, at the budget of a
-    year.
-    """
+    """The share found by the best weighting of baseline and three retests, at one year's false-alarm budget."""
     sem = _typical_sem(how, measure)
     spread = sem * math.sqrt(1 + 1 / RETESTS)
     normal = NormalDist()
@@ -365,7 +356,7 @@ def at_best(how: Simulated, measure: Measure, size: float) -> float:
 
 
 def _typical_sem(how: Simulated, measure: Measure) -> float:
-    """Of one retest as the plan takes it: the mean of two girths, of six days, of four weekly ratings."""
+    """SEM of one retest as the plan takes it: the mean of two girths, of six days, of four weekly ratings."""
     if measure.error is None:
         raise ValueError(f"{how.key} has no error to simulate against")
     typical = {
@@ -383,7 +374,7 @@ def _typical_sem(how: Simulated, measure: Measure) -> float:
 
 
 def _smallest(how: Simulated, measure: Measure, clients: int, seed: int) -> float:
-    """By halving, in steps of a hundredth of the widest bound."""
+    """Found by bisection, in steps of a hundredth of the widest bound."""
     sem = _typical_sem(how, measure)
     low, high = 0.0, 12 * sem
     for _ in range(6):
@@ -398,7 +389,7 @@ def _smallest(how: Simulated, measure: Measure, clients: int, seed: int) -> floa
 
 
 def table(rows: Iterable[MeasureFigures]) -> Table:
-    """A table for a terminal, with the totals of the plan."""
+    """A table for a terminal, with totals for the plan."""
     shown = Table(title="Judgement figures: simulated clients, usual plan")
     shown.add_column("measure")
     for heading in (

@@ -1,7 +1,7 @@
 """The command line: `samehour`, also `python -m bot`.
 
-Exit codes: 0 done, 2 called wrongly, 1 anything else, with one line on stderr that says what and, where it can,
-what to do about it. Importing this opens nothing and imports no heavy library: each command imports its own.
+Exit codes: 0 done, 2 called wrongly, 1 anything else, with one line on stderr saying what went wrong and, if possible,
+what to do about it. Importing this module opens nothing and loads no heavy library: each command imports its own.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ app = typer.Typer(
 )
 
 
-INTERRUPTED = 130  # what Typer makes of Ctrl-C
+INTERRUPTED = 130  # Typer's exit code for Ctrl-C
 
 
 class Invited(StrEnum):
@@ -51,7 +51,7 @@ def serve(
         bool, typer.Option("--webhook", help="Have updates pushed to SAMEHOUR_WEBHOOK_URL instead of polling.")
     ] = False,
 ) -> None:
-    """Run the bot until it is told to stop."""
+    """Run the bot until it is stopped."""
     from bot.operator.commands.serve import serve as run
 
     run(webhook=webhook)
@@ -59,7 +59,7 @@ def serve(
 
 @app.command()
 def check() -> None:
-    """Look at the token, the database, the schema, the catalogues and the clock; say what is wrong."""
+    """Check the token, the database, the schema, the catalogues and the clock, and report problems."""
     from bot.operator.commands.check import check as run
 
     raise typer.Exit(run(print))
@@ -70,7 +70,7 @@ def invite(
     kind: Annotated[Invited, typer.Argument(help="Whom to invite.")],
     name: Annotated[str, typer.Argument(help="What they are called.")],
 ) -> None:
-    """Print a link that makes somebody a coach or an organiser: once, within 14 days."""
+    """Print a single-use link, valid for 14 days, that makes somebody a coach or an organiser."""
     from bot.operator.commands.invite import invite as run
 
     run(kind.value, name)
@@ -82,7 +82,7 @@ def digest(
     date: Annotated[str, typer.Option("--date", help="For which local date, like 2026-03-30; today if left out.")] = "",
     dry_run: Annotated[bool, typer.Option("--dry-run", help="Print it here; send nothing.")] = False,
 ) -> None:
-    """Send a coach the digest of a date, if it was not sent, or print it."""
+    """Send a coach the digest for a date, unless it was already sent, or print it."""
     from bot.operator.commands.digest import digest as run
 
     print(run(coach, date, dry_run=dry_run))
@@ -112,7 +112,7 @@ def import_(
     write: Annotated[bool, typer.Option("--write", help="Keep them; otherwise only show what would happen.")] = False,
     doubtful: Annotated[bool, typer.Option("--doubtful", help="Keep doubtful values too: you have checked.")] = False,
 ) -> None:
-    """Show what becomes of each row of past readings; keep them with --write. The same file twice adds nothing."""
+    """Show what would become of each row of past readings; import them with --write. A repeated import adds nothing."""
     from bot.operator.commands.import_export_erase import import_ as run
 
     run(str(file), coach, write=write, doubtful=doubtful, out=sys.stdout, err=sys.stderr)
@@ -141,7 +141,7 @@ def erase(
     coach: Annotated[str, typer.Option("--coach", help="Whose client.")],
     yes: Annotated[bool, typer.Option("--yes", help="Do not ask.")] = False,
 ) -> None:
-    """Erase a client for good: readings, name, words and all."""
+    """Permanently erase a client: readings, name, messages, everything."""
     from bot.operator.commands.import_export_erase import erase_client, on_terminal
 
     print(erase_client(client, coach, (lambda number: True) if yes else on_terminal))
@@ -153,7 +153,7 @@ def judgement(
     weeks: Annotated[int, typer.Option(min=16, max=260, help="Weeks each is followed.")] = 52,
     seed: Annotated[int, typer.Option(help="The same seed gives the same figures.")] = 1,
 ) -> None:
-    """Publish how the rule for change does on simulated clients: false flags, and true changes found."""
+    """Show how the rule for change performs on simulated clients: false flags, and true changes found."""
     from rich.console import Console
 
     from bot.operator.change_rule_simulation import print_figures
@@ -164,7 +164,7 @@ def judgement(
 
 @app.command()
 def migrate() -> None:
-    """Bring the database to the newest schema; nothing happens when it is there."""
+    """Upgrade the database to the newest schema, if it is not there already."""
     from bot.operator.commands.database import migrate as run
 
     print(run())
@@ -189,7 +189,7 @@ def restore(
         Path | None, typer.Option("--key-file", help="The private key that opens a sealed backup.")
     ] = None,
 ) -> None:
-    """Put a backup in place. Stop the bot first; a database that is not empty is left alone without --force."""
+    """Restore a backup. Stop the bot first; a database that is not empty is left alone without --force."""
     from bot.operator.backup import restore as run
 
     print(run(source, force=force, key_file=key_file))
@@ -231,13 +231,13 @@ def pair_of_keys(
 
 
 def main() -> NoReturn:
-    """Run the command named on the command line, and exit with its code. What it writes is for its owner's eyes."""
+    """Run the command given on the command line and exit with its code. Only the owner can read what it writes."""
     os.umask(0o077)
     sys.exit(run(sys.argv[1:]))
 
 
 def run(arguments: list[str]) -> int:
-    """Run one command; its exit code. Everything that goes wrong is one line on stderr."""
+    """Run one command and return its exit code. Errors are reported as one line on stderr."""
     try:
         code = app(arguments, standalone_mode=False)
     except (typer.Abort, KeyboardInterrupt):
@@ -247,10 +247,10 @@ def run(arguments: list[str]) -> int:
     except OperatorError as error:
         return _fail(str(error), 1)
     except BrokenPipeError:
-        sys.stderr.close()  # whoever read our output went away; saying so would only fail again
+        sys.stderr.close()  # the reader of our output went away; an error message would only fail again
         return 1
     except Exception as error:
-        if hasattr(error, "format_message"):  # what Typer says of a wrong call; its own class of it is private
+        if hasattr(error, "format_message"):  # Typer's usage error; its class is private
             return _fail(f"{error.format_message()} See `samehour --help`.", 2)
         from bot.foundation.log import fault, places
 

@@ -1,13 +1,13 @@
-"""Past readings of a coach's clients, from a file that `samehour score` reads. First looked at, then kept.
+"""Past readings of a coach's clients, from a file in the format of `samehour score`. Previewed first, then stored.
 
-    lines = look(conn, coach_id, sheet, now)      what would happen, row by row; nothing is written
-    keep(conn, lines, now)                        it happens
+    lines = look(conn, coach_id, sheet, now)      preview, row by row; nothing is written
+    keep(conn, lines, now)                        store
 
-* A person is one of the coach's clients: by their whole name, or by the number `samehour` shows. Whoever has not
-  agreed, or has left, gets nothing.
-* A reading is kept under a digest of person, measure, instant and value, so the same file twice adds nothing, and what
-  was taken back meanwhile does not come back.
-* What a client typed is never overwritten, and nothing doubtful is kept unasked.
+* A person is one of the coach's clients, by full name or by the number `samehour` shows. Nothing is stored for clients
+  who have not consented or have left.
+* A hash of person, measure, instant and value is the idempotency key: a repeated import adds nothing, and a withdrawn
+  reading does not come back.
+* A client's own entries are never overwritten, and nothing doubtful is stored unless requested.
 * A time without a zone is UTC, as in `score`. A date alone is noon of that day where the client lives: midnight in
   UTC would be the day before for half the world.
 """
@@ -44,7 +44,7 @@ from core.quantity import Unit
 from core.reading import How, Reading
 from core.understanding.plausibility import doubt
 
-OLDEST = timedelta(days=3653)  # ours: ten years; what is older says nothing about today
+OLDEST = timedelta(days=3653)  # ours: ten years; older readings say nothing about today
 MOST_ATTEMPTS = 10
 FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
 COLUMNS = (*OPTIONAL, "how", "attempts")
@@ -52,7 +52,7 @@ PREFIX = "import/"
 
 
 class Fate(StrEnum):
-    """What becomes of a row."""
+    """The outcome for a row."""
 
     KEPT = "kept"
     ALREADY = "already there"
@@ -67,14 +67,14 @@ class Fate(StrEnum):
     NOT_AGREED = "has not agreed yet"
     HAS_LEFT = "has left"
     UNKNOWN_MEASURE = "measure not known"
-    UNUSABLE = "cannot be used"  # not understood, or nothing anybody's body could be
+    UNUSABLE = "cannot be used"  # not understood, or physically impossible
 
 
 @dataclass(frozen=True, slots=True)
 class ImportedRow:
-    """One row of the file. cells: person, taken_at, measure, value, unit, as they were.
+    """One row of the file. cells: person, taken_at, measure, value, unit, as read.
 
-    detail: what to know about the fate.  client_id, reading, key: of what is kept.
+    detail: explains the fate. client_id, reading, key: of what is stored.
     """
 
     number: int
@@ -87,9 +87,9 @@ class ImportedRow:
 
 
 def opened(path: str) -> AbstractContextManager[InputTable]:
-    """Open a file of readings, to be used in a `with`; "-" is standard input.
+    """Context manager for a file of readings; "-" is standard input.
 
-    Raises: UsageError for one that cannot be read or lacks a column.
+    Raises: UsageError if it cannot be read or lacks a column.
     """
     return open_sheet(path, REQUIRED, COLUMNS)
 
@@ -103,11 +103,11 @@ def look(
     doubtful: bool = False,
     advance: Callable[[], object] = lambda: None,
 ) -> tuple[ImportedRow, ...]:
-    """Say what would become of every row, in the order of the file.
+    """Preview every row, in file order.
 
-    doubtful: keep what looks like a slip of the hand as well; somebody has checked it.  advance: called once a row.
+    doubtful: also accept likely typing slips, because somebody has checked them. advance: called once per row.
 
-    Raises: UsageError when the file turns out not to be readable.
+    Raises: UsageError if the file turns out to be unreadable.
     """
     people = caseload.everybody(conn, coach_id)
     rows = [_read(number, cells, beyond, people) for number, (cells, beyond) in enumerate(sheet.rows(), FIRST_ROW)]
@@ -120,7 +120,7 @@ def look(
 
 
 def keep(conn: Connection, lines: Iterable[ImportedRow], now: datetime) -> int:
-    """Write what `look` said would be kept, in the same transaction; how many readings that were."""
+    """Store what `look` would keep, in the same transaction; return the number of readings."""
     kept = [line for line in lines if line.fate is Fate.KEPT]
     rows = [
         readings.row(line.client_id, line.key, line.reading, now)
@@ -134,7 +134,7 @@ def keep(conn: Connection, lines: Iterable[ImportedRow], now: datetime) -> int:
 
 
 def key_of(client_id: int, reading: Reading) -> str:
-    """The same for the same reading, whenever and from whatever file it comes."""
+    """The same key for the same reading, whenever and from whichever file it is imported."""
     value = "/".join(format(v.normalize(), "f") for v in (reading.value, reading.second) if v is not None)
     what = f"{client_id}\n{reading.measure}\n{reading.taken_at.isoformat()}\n{value}"
     return PREFIX + hashlib.sha256(what.encode()).hexdigest()[:32]
@@ -145,7 +145,7 @@ def key_of(client_id: int, reading: Reading) -> str:
 
 @dataclass(slots=True)
 class _Row:
-    """A row as far as it is understood alone. whole_day: only a date was given."""
+    """A row as parsed on its own. whole_day: only a date was given."""
 
     number: int
     cells: Cells
@@ -180,7 +180,7 @@ def _read(number: int, cells: Cells, beyond: bool, people: Sequence[Client]) -> 
 def _refusals(
     row: _Row, person: str, found: Sequence[Client], at: datetime | str, beyond: bool, how: str
 ) -> Iterator[tuple[Fate, str]]:
-    """What the row alone says against it, most telling first."""
+    """Problems of the row itself, most important first."""
     if beyond:
         yield Fate.UNUSABLE, problems.TOO_MANY_CELLS
     if not person.strip():
@@ -202,7 +202,7 @@ def _refusals(
 
 
 def named(people: Sequence[Client], text: str) -> list[Client]:
-    """By the whole name, else by number: part of a name is not enough to file somebody's health under it."""
+    """By full name, else by number: a partial name is not enough to file somebody's health data under it."""
     said = plain(text).strip()
     if not said:
         return []
@@ -216,7 +216,7 @@ def _zone(client: Client) -> tzinfo:
 
 
 def _instant(text: str, zone: tzinfo) -> tuple[datetime | str, bool]:
-    """The instant of a cell, and whether it was a date alone."""
+    """The instant in a cell, and whether it was only a date."""
     try:
         day = date.fromisoformat(text.strip())
     except ValueError:
@@ -228,7 +228,7 @@ def _instant(text: str, zone: tzinfo) -> tuple[datetime | str, bool]:
 
 
 class _Known:
-    """What is there of the clients concerned, and what the file adds on the way."""
+    """Stored readings of the clients concerned, and those the file has added so far."""
 
     def __init__(self, conn: Connection, client_ids: set[int]) -> None:
         found = readings.everything(conn, client_ids) if client_ids else {}
@@ -243,13 +243,13 @@ class _Known:
         self.new: set[tuple[int, str]] = set()
 
     def before(self, client_id: int, measure: str, at: datetime) -> Reading | None:
-        """The last one that counts at or before an instant."""
+        """The last reading that counts at or before an instant."""
         series = self._series[client_id, measure]
         place = bisect_right(series, at, key=attrgetter("taken_at"))
         return next((r for r in reversed(series[:place]) if r.counts), None)
 
     def beside(self, client_id: int, measure: str, at: datetime, whole_day: bool, zone: tzinfo) -> list[Reading]:
-        """Those of the same instant; of the same day, if that is all that is known of the new one."""
+        """Readings at the same instant, or on the same day if only the date is known."""
         series = self._series[client_id, measure]
         if whole_day:
             day = at.astimezone(zone).date()
@@ -304,7 +304,7 @@ def _reading(row: _Row, measure: Measure, heard: Understood, at: datetime) -> Re
 def _beside(
     known: _Known, client_id: int, reading: Reading, key: str, whole_day: bool, zone: tzinfo
 ) -> tuple[Fate, str]:
-    """What is there already decides. Several pressures a day are usual, so their day alone says nothing."""
+    """Conflicts with stored readings. Several pressures a day are usual, so the same day alone is no conflict."""
     if (client_id, key) in known.new:
         return Fate.TWICE, ""
     if (client_id, key) in known.keys:

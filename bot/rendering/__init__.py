@@ -1,9 +1,9 @@
-"""From a message to what is sent: words, buttons and pictures in a reader's language.
+"""Render a message: text, buttons and pictures in the reader's language.
 
     render(message, choices, reader) -> Rendered
 
-It happens when a message is delivered, from the stored key and arguments, so a change of language or a better sentence
-holds at once. Nothing is decided here: what is said, and to whom, is core's.
+Messages are rendered at delivery from stored keys and arguments, so a new language or a better sentence applies at
+once. Nothing is decided here: the core decides what is said to whom.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from core.dialogue.kit.messages import Together
 
 __all__ = ["Reader", "Rendered", "render"]
 
-# Said in one breath: these follow one another on the next line; anything else begins a new paragraph.
+# These continue the previous message on the next line; anything else begins a new paragraph.
 _RESULTS = (
     m.ReadingKept,
     m.KeptHidden,
@@ -38,16 +38,16 @@ _CLOSING = (m.Praise, m.CheckInDone)
 
 
 class Unsendable(ValueError):
-    """A message that the platform would refuse: a fault of ours."""
+    """A message that the platform would refuse: a bug."""
 
 
 def render(message: object, choices: Rows, reader: Reader) -> Rendered:
-    """Find the words, the buttons and the picture of a message.
+    """Render the text, buttons and picture of a message.
 
-    message: a dataclass of `core.dialogue.client.messages`, `coach_messages` or anything else with registered words;
-    `Together` joins several.  A picture's words become its caption.
+    message: a dataclass of `core.dialogue.client.messages`, `coach_messages` or anything else with a registered phrase;
+    `Together` joins several. A picture's text becomes its caption.
 
-    Raises: KeyError for a message without words; Unsendable for one the platform would refuse. Both are ours.
+    Raises: KeyError for a message without a phrase; Unsendable for one the platform would refuse. Both are bugs.
     """
     v = voice(reader)
     parts = message.parts if isinstance(message, Together) else (message,)
@@ -61,7 +61,7 @@ def render(message: object, choices: Rows, reader: Reader) -> Rendered:
 
 
 def words(message: object, v: Voice) -> str:
-    """The words of one message, as HTML."""
+    """The text of one message, as HTML."""
     return phrase_for(type(message))(message, v)
 
 
@@ -93,9 +93,9 @@ def _keyboard(v: Voice, choices: Rows) -> Keyboard:
 
 
 def _laid_out(text: str, limit: int, reader: Reader) -> str:
-    """Give every line its direction, and refuse what the platform would refuse.
+    """Set the direction of every line, and refuse what the platform would refuse.
 
-    Phrases cut what people typed, so that is never met in practice.
+    Phrases truncate what people typed, so the limit is not met in practice.
     """
     if reader.right_to_left:
         text = directed(text)

@@ -1,6 +1,6 @@
-"""What is sent with a message that is more than words: a picture or a file, and its caption.
+"""Attachments of a message: a picture or a file, with its caption.
 
-Drawing imports matplotlib when it draws, not before.
+matplotlib is imported only when something is drawn.
 """
 
 from __future__ import annotations
@@ -30,8 +30,8 @@ def picture(said: m.Picture, v: Voice) -> Rendered:
 
 
 def link_picture(said: sm.LinkPicture, v: Voice) -> Rendered:
-    """The link as a QR code: to show on a screen or to print."""
-    import segno  # costs more than the rest of a start
+    """The link as a QR code, to show on a screen or to print."""
+    import segno  # takes longer than the rest of startup
 
     buffer = io.BytesIO()
     segno.make(said.link, error="m").save(buffer, kind="png", scale=10, border=4)
@@ -40,7 +40,7 @@ def link_picture(said: sm.LinkPicture, v: Voice) -> Rendered:
 
 
 def sheet(said: sm.Sheet, v: Voice) -> Rendered:
-    """A picture, or a file to print."""
+    """A caseload sheet, as a picture or as a file to print."""
     if said.pdf:
         name = v.plain("sheet-{day}.pdf", day=said.day.isoformat())
         return Rendered(document=(name, caseload_sheet.pdf(said, v.reader)), caption=caseload_sheet.caption(said, v))
@@ -50,7 +50,7 @@ def sheet(said: sm.Sheet, v: Voice) -> Rendered:
 
 
 def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
-    """The report at a glance."""
+    """The closing report as a picture."""
     caption = v.lines(
         v.say("{name}, at a glance", name=v.bold(v.name(said.report.name))), *cohort_figures.took_part(v, said.report)
     )
@@ -58,7 +58,7 @@ def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
 
 
 def closing_file(said: om.ClosingFile, v: Voice) -> Rendered:
-    """To print, or to go on working with."""
+    """The closing report as a file: to print, or to process further."""
     caption = v.say("The closing report of {name}", name=v.name(said.report.name))
     if said.kind == "csv":
         return Rendered(document=("closing.csv", closing_csv(said.report)), caption=caption)

@@ -1,7 +1,7 @@
 """The caseload sheet: one small trend for each flagged client and measure, as a picture or a PDF to print.
 
-Drawn by the rules of `charts`: type that can be read on a phone, Okabe and Ito's colours, nothing told by colour alone.
-The start is a square on a dashed line, what chance can make is hatched, the last value is written beside its mark.
+Drawn by the rules of `charts`: type readable on a phone, Okabe and Ito's colours, nothing conveyed by colour alone. The
+baseline is a square on a dashed line, measurement error is hatched, the last value stands beside its mark.
 """
 
 from __future__ import annotations
@@ -49,7 +49,7 @@ def picture(sheet: Sheet, reader: Reader) -> bytes:
 
 
 def pdf(sheet: Sheet, reader: Reader) -> bytes:
-    """Draw a sheet on A4 pages of eight panels, each page saying its number."""
+    """Draw a sheet on A4 pages of eight panels, with page numbers."""
     from matplotlib.backends.backend_pdf import PdfPages
 
     v = voice(reader)
@@ -68,7 +68,7 @@ def pdf(sheet: Sheet, reader: Reader) -> bytes:
 
 
 def caption(sheet: Sheet, v: Voice) -> Html:
-    """The same for those who cannot see it: who, which measure, first and last value."""
+    """The same as text, for those who cannot see it: who, which measure, first and last value."""
     head = v.say("Whoever is flagged, with what was measured: {day}", day=v.day(sheet.day))
     lines: list[str] = [head]
     for panel in sheet.panels:
@@ -222,7 +222,7 @@ def _plain(said: Html) -> str:
 
 
 def _days(axes: Axes, points: Sequence[Point], v: Voice) -> None:
-    """The first and the last date: more would touch."""
+    """The first and the last date: more would overlap."""
     days = [p.day for p in points]
     _two_dates(axes, days, v)
 
@@ -292,7 +292,7 @@ def _halves(spec: PressureWeekChart) -> Iterable[tuple[float, float, float]]:
 
 
 def _say(axes: Axes, words: str, at: tuple[float, float]) -> None:
-    """The last value, beside its mark."""
+    """Write the last value beside its mark."""
     axes.annotate(
         words,
         at,
@@ -314,7 +314,7 @@ def _numbers(axes: Axes, v: Voice, unit: Unit) -> None:
 
     def written(x: float, _: object) -> str:
         value = Decimal(str(round(float(x), 4)))
-        if unit is Unit.STONE:  # drawn in pounds, so that the steps are whole ones
+        if unit is Unit.STONE:  # drawn in pounds, so that axis steps are whole numbers
             return v.amount(Amount(convert(value, Unit.POUND, Unit.STONE), Unit.STONE))
         return v.numbers.plain(value, 2)
 

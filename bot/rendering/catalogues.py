@@ -1,8 +1,8 @@
-"""The tool for catalogues: read every text out of the source, bring each language up to date, check it.
+"""Catalogue tool: extract every text from the source, update each language, and check the result.
 
 python -m bot.rendering.catalogues extract    source text -> locales/messages.pot
-python -m bot.rendering.catalogues update     .pot -> every .po; new entries come empty, gone ones are dropped
-python -m bot.rendering.catalogues check      says what is wrong; exit code 1 if anything is
+python -m bot.rendering.catalogues update     .pot -> every .po; new entries are empty, obsolete ones dropped
+python -m bot.rendering.catalogues check      reports problems; exit code 1 if there are any
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ from core.language import LANGUAGES
 
 ROOT = Path(__file__).parents[2]
 
-# Which argument of which function is a text; "c" is the context.
+# Which argument of which function is a text; "c" is its context.
 KEYWORDS: dict[str, tuple[int | tuple[int, str], ...]] = {
     "N_": (1,),
     "say": (1,),
@@ -41,7 +41,7 @@ SOURCES: dict[str, dict[str, tuple[int | tuple[int, str], ...]]] = {
     "bot/rendering": KEYWORDS,
     "core/dialogue": {"N_": (1,)},
 }
-_EPOCH = datetime(2026, 1, 1, tzinfo=UTC)  # a date that does not change, so that neither does the file
+_EPOCH = datetime(2026, 1, 1, tzinfo=UTC)  # a constant date keeps the file reproducible
 _PLAIN: dict[str, Any] = {
     "project": "samehour",
     "version": "1",
@@ -68,7 +68,7 @@ Key = tuple[tuple[str, ...], str | None]
 
 
 def extracted(root: Path = ROOT) -> Catalog:
-    """Read every text that the source marks."""
+    """Every text marked in the source."""
     catalogue = Catalog(header_comment=_as_comment(_TEMPLATE_HEADER), **_PLAIN)
     for source, keywords in SOURCES.items():
         found = extract_from_dir(
@@ -95,14 +95,14 @@ def _write(path: Path, catalogue: Catalog) -> None:
 
 
 def extract(root: Path = ROOT) -> int:
-    """Write the template; return how many texts it holds."""
+    """Write the template; return the number of texts."""
     catalogue = extracted(root)
     _write(root / "locales" / "messages.pot", catalogue)
     return len(catalogue)
 
 
 def update(root: Path = ROOT) -> dict[str, int]:
-    """Bring every language's catalogue up to the template; return how many texts are still without words."""
+    """Update every language's catalogue from the template; return the number of untranslated texts."""
     new = extracted(root)
     missing = {}
     for language in LANGUAGES:
@@ -127,7 +127,7 @@ def _english_name(language: str) -> str:
 
 
 def _texts(value: object) -> tuple[str, ...]:
-    """One text, or its plural forms, as a tuple."""
+    """A text, or its plural forms, as a tuple."""
     each = value if isinstance(value, tuple | list) else (value,)
     return tuple(str(text or "") for text in each)
 
@@ -143,7 +143,7 @@ _COMMAND = re.compile(r"(?<![\w<])/[a-z]+\b")
 
 
 def problems(root: Path = ROOT) -> Iterator[str]:
-    """Everything that is wrong with the catalogues, one line each."""
+    """All problems of the catalogues, one line each."""
     new = _keyed(extracted(root))
     with (root / "locales" / "messages.pot").open("rb") as file:
         if set(_keyed(read_po(file))) != set(new):
@@ -166,7 +166,7 @@ def problems(root: Path = ROOT) -> Iterator[str]:
 
 
 def problems_of(message: Message, plurals: int, *, english: bool = False) -> Iterator[str]:
-    """What is wrong with one entry."""
+    """Problems of one entry."""
     if message.fuzzy:
         yield "fuzzy"
     originals, words = _texts(message.id), _texts(message.string)
@@ -198,7 +198,7 @@ def fields(text: str) -> set[str]:
 
 
 def balanced(text: str) -> bool:
-    """Every tag that opens closes, innermost first."""
+    """Whether every tag that opens closes, innermost first."""
     open_tags: list[str] = []
     for tag in _TAG.findall(text):
         if not tag.startswith("</"):

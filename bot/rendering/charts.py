@@ -1,15 +1,15 @@
-"""Pictures: a trend, the 0-10 line with dated marks, a blood-pressure week.
+"""Charts: a trend, dated ratings from 0 to 10, a blood-pressure week.
 
-Only draws what `core.judging.chart_data` chose.
+Draws what `core.judging.chart_data` chose, and nothing else.
 
-* matplotlib is imported when a picture is wanted, never before; its Figure is used alone, without pyplot, so nothing
-  is global and threads may draw side by side.
+* matplotlib is imported only when something is drawn; Figure is used without pyplot, so nothing is global and threads
+  can draw concurrently.
 * For a phone held upright: 1080 x 810 pixels, large type, few words. matplotlib shapes Arabic from 3.11 on.
-* Nothing is told by colour alone: marks have shapes, bands have hatching or an edge, and words of their own. The
-  colours are those of Okabe and Ito (2008), made for every kind of colour vision.
+* Nothing is conveyed by colour alone: marks have shapes, bands have hatching or an edge, and labels. The
+  colours are those of Okabe and Ito (2008), designed for every kind of colour vision.
 * For a right-to-left reader words and their marks run that way; time and numbers still run from the left, and digits
   are 0 to 9, as in every message (`bot.rendering.direction`).
-* Whoever cannot see it reads the same in the caption.
+* The caption says the same for those who cannot see the chart.
 """
 
 from __future__ import annotations
@@ -42,7 +42,7 @@ MOST_DATES = 5
 def draw(spec: object, reader: Reader) -> bytes:
     """Draw a value of `core.judging.chart_data` as a PNG.
 
-    Raises: TypeError for anything else: a fault of ours.
+    Raises: TypeError for anything else (a programming error).
     """
     from matplotlib.backends.backend_agg import FigureCanvasAgg
     from matplotlib.figure import Figure
@@ -78,7 +78,7 @@ def _axes(figure: Figure, title: str) -> Axes:
 
 
 def _legend(axes: Axes, marks: Sequence[Any], v: Voice) -> None:
-    """Below the picture, where it covers nothing."""
+    """Below the chart, where it covers nothing."""
     across = min(len(marks), 3)
     axes.figure.legend(
         handles=in_reading_order(marks, across, v),
@@ -93,12 +93,13 @@ def _legend(axes: Axes, marks: Sequence[Any], v: Voice) -> None:
 
 
 def in_reading_order(marks: Sequence[Any], across: int, v: Voice) -> list[Any]:
-    """Marks of a legend, the first of them where this reader begins. The library fills columns from the left."""
+    """Legend marks, starting where this reader starts reading. The library fills columns from the left."""
     return list(marks[::-1] if v.reader.right_to_left and len(marks) <= across else marks)
 
 
 def on_one_line(axes: Axes, size: float, v: Voice) -> None:
-    """Words below an axis by their baseline: Arabic letters differ in height, and would hang unevenly by their tops."""
+    """Align axis labels by their baseline: Arabic letters differ in height, and would be uneven if aligned at the
+    top."""
     if v.reader.right_to_left:
         axes.tick_params(axis="x", pad=size + 4)
         for label in axes.get_xticklabels():
@@ -122,7 +123,7 @@ def _mark(marker: str, words: str, face: str = LINE, edge: str = LINE) -> Any:
 
 
 def _dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
-    """A few dates of readings below the axis, evenly from the last one back."""
+    """Dates of a few readings below the axis, evenly spaced from the last one back."""
     each = list(dict.fromkeys(days))
     step = -(-(len(each) - 1) // (MOST_DATES - 1)) or 1
     span = max((days[-1] - days[0]).days, 7)
@@ -133,7 +134,7 @@ def _dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
 
 
 def _apart(days: Sequence[date], gap: float) -> list[date]:
-    """Leave out dates whose labels would touch. days: newest first; the newest stays."""
+    """Leave out dates whose labels would overlap. days: newest first; the newest stays."""
     kept = [days[0]]
     for day in days[1:]:
         if (kept[-1] - day).days >= gap:
@@ -146,7 +147,7 @@ def _number_axis(axis: Any, v: Voice, unit: Unit) -> None:
 
     def written(x: float, _: object) -> str:
         value = Decimal(str(round(float(x), 4)))
-        if unit is Unit.STONE:  # drawn in pounds, so that the steps are whole ones
+        if unit is Unit.STONE:  # drawn in pounds, so that axis steps are whole numbers
             return v.amount(Amount(convert(value, Unit.POUND, Unit.STONE), Unit.STONE))
         return v.numbers.plain(value, 2)
 
@@ -189,7 +190,7 @@ def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
     if (band := _band(spec)) is not None:
         axes.axhspan(*band, facecolor=USUAL, alpha=0.13, linewidth=0, zorder=0)
         for edge in band:
-            if low < edge < high:  # a firm edge where the range itself ends, none where the picture does
+            if low < edge < high:  # a solid edge where the range ends, none where the chart does
                 axes.axhline(edge, color=USUAL, linewidth=2, zorder=1)
         legend.append(
             Patch(
@@ -218,7 +219,7 @@ def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
 def _line_through(
     axes: Axes, line: tuple[LinePoint, LinePoint], height: Callable[[Decimal], float], v: Voice
 ) -> Artist:
-    """The trend as a dashed line between two dotted edges; returns its mark for the legend."""
+    """The trend as a dashed line between two dotted edges; returns its legend mark."""
     xs = [end.day.toordinal() for end in line]
     axes.plot(xs, [height(end.value) for end in line], color=TREND, linewidth=2, linestyle=(0, (6, 3)), zorder=3)
     for edge in ([height(end.low) for end in line], [height(end.high) for end in line]):
@@ -232,7 +233,7 @@ _PAPER = {"boxstyle": "round,pad=0.15", "facecolor": "white", "edgecolor": "none
 
 
 def _said(axes: Axes, words: str, at: tuple[float, float], away: tuple[float, float], *, ha: str, va: str) -> None:
-    """A number beside its mark."""
+    """Write a number beside its mark."""
     axes.annotate(
         words,
         at,
@@ -256,18 +257,18 @@ def _short(v: Voice, value: Decimal, unit: Unit) -> str:
 
 
 def _heights(unit: Unit) -> Callable[[Decimal], float]:
-    """What turns a value into its place on the axis: stones are drawn as pounds."""
+    """Converts a value to its position on the axis: stones are drawn as pounds."""
     return lambda value: float(convert(value, Unit.STONE, Unit.POUND) if unit is Unit.STONE else value)
 
 
 def _edges(usual: Usual, unit: Unit) -> tuple[float | None, float | None]:
-    """Where the published range begins and ends; None where it is open."""
+    """Limits of the published range; None where it is open."""
     height = _heights(unit)
     return None if usual.low is None else height(usual.low), None if usual.high is None else height(usual.high)
 
 
 def _view(spec: TrendChart) -> tuple[float, float]:
-    """Limits of the axis: all points and the error band; an edge of the reference only if it is not far away."""
+    """Limits of the axis: all points and the error band; a limit of the reference only if it is not far away."""
     height = _heights(spec.unit)
     ys = [height(p.value) for p in spec.points]
     start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
@@ -281,7 +282,7 @@ def _view(spec: TrendChart) -> tuple[float, float]:
 
 
 def _band(spec: TrendChart) -> tuple[float, float] | None:
-    """What of the published range is in the picture; None where none of it is, or there is no such range."""
+    """The visible part of the published range; None if none is visible or there is no such range."""
     if spec.usual is None:
         return None
     (bottom, top), (low, high) = _edges(spec.usual, spec.unit), _view(spec)
@@ -355,7 +356,7 @@ def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
 
 
 def _slots(spec: PressureWeekChart) -> Iterable[tuple[float, float, float, str, bool]]:
-    """Where each half-day stands: x, upper, lower, its mark, whether it is in the mean."""
+    """For each half-day: x, upper, lower, its mark, and whether it is part of the mean."""
     for n, day in enumerate(spec.days):
         for shift, half, marker in ((-0.16, day.morning, "o"), (0.16, day.evening, "s")):
             if half is not None:
@@ -379,9 +380,9 @@ def _pressure_legend(spec: PressureWeekChart, v: Voice, *, unused: bool) -> list
 
 
 def file_name(spec: object) -> str:
-    """What the picture's file is called: "trend-weight.png".
+    """The chart's file name: "trend-weight.png".
 
-    Raises: TypeError for anything but a value of `core.judging.chart_data`: a fault of ours.
+    Raises: TypeError for anything but a value of `core.judging.chart_data` (a programming error).
     """
     match spec:
         case TrendChart(measure=measure):
@@ -399,7 +400,7 @@ def file_name(spec: object) -> str:
 
 
 def caption(spec: object, v: Voice) -> Html:
-    """What the picture shows, for whoever cannot see it. HTML."""
+    """What the chart shows, for those who cannot see it. HTML."""
     match spec:
         case TrendChart():
             return _trend_in_words(spec, v)

@@ -1,8 +1,8 @@
-"""The closing report of a cohort as a picture for a phone and as a page to print.
+"""A cohort's closing report as a picture for a phone and as a page to print.
 
-Drawn by the rules of `charts`: large type, Okabe and Ito's colours, nothing told by colour alone: a check-in kept is a
-filled bar inside the outline of those asked, with both numbers above it; a change is a mark with its interval beside
-a dashed line that says "no change".
+Drawn by the rules of `charts`: large type, Okabe and Ito's colours, nothing conveyed by colour alone: a check-in kept
+is a filled bar inside the outline of those asked, with both numbers above it; a change is a mark with its interval
+beside a dashed line that says "no change".
 """
 
 from __future__ import annotations
@@ -27,10 +27,10 @@ if TYPE_CHECKING:
 WIDTH, DPI = 7.2, 150  # inches: 1080 pixels
 A4 = (8.27, 11.69)
 HEAD, BARS, CHANGE = 1.15, 3.6, 1.35  # inches: of the title, of the bars, of one change
-SHOWN, SHOWN_ON_PAGE = 4, 6  # changes that are drawn; the page has all of them in words
+SHOWN, SHOWN_ON_PAGE = 4, 6  # changes drawn; the page lists all of them as text
 INK, SOFT, KEPT, LINE = "#222222", "#6b6b6b", "#56B4E9", "#0072B2"
 TITLE, BODY, SMALL = 19, 14, 12.5
-WIDEST = 52  # characters of a title that fit beside each other on a phone
+WIDEST = 52  # characters of a title that fit on one line on a phone
 _TAG = re.compile(r"</?\w+>")
 
 
@@ -45,7 +45,7 @@ def picture(report: Closing, reader: Reader) -> bytes:
 
 
 def pdf(report: Closing, reader: Reader) -> bytes:
-    """Draw a report on an A4 page: everything in words, and the same in pictures."""
+    """Draw a report on an A4 page, as text and as charts."""
     v = voice(reader)
     changes = [c for c in report.changes if isinstance(c, Paired)][:SHOWN_ON_PAGE]
     figure = _figure(A4)
@@ -121,7 +121,7 @@ def _bars(axes: Axes, weeks: Sequence[CohortWeek], v: Voice) -> None:
         over: dict[str, Any] = {"textcoords": "offset points", "ha": "center", "fontsize": SMALL, "color": INK}
         if len(weeks) <= 8:
             axes.annotate(f"{kept}/{asked}", (w.number, w.asked), (0, 5), **over)
-        else:  # side by side they would touch: one above the outline, the other in the bar
+        else:  # side by side they would overlap: one above the outline, the other in the bar
             axes.annotate(asked, (w.number, w.asked), (0, 5), **over)
             axes.annotate(kept, (w.number, w.kept), (0, -16 if w.kept > most * 0.1 else 3), **over)
     ticks = [w.number for w in weeks]
@@ -149,9 +149,10 @@ def _change(axes: Axes, change: Paired, v: Voice) -> None:
     )
     axes.plot([mean], [0], marker="D", markersize=9, color="white", markeredgecolor=LINE, markeredgewidth=2.6, zorder=4)
     axes.set_xticks([0], [v.plain_in("picture", "No change")])
+    measure = v.plain(names.named(names.MEASURES, change.measure))
     said = v.plain(
         "{measure}: {mean} (95 %: {low} to {high})",
-        measure=v.plain(names.named(names.MEASURES, change.measure)),
+        measure=measure,
         mean=cohort_figures.figure(v, change.mean, change.unit, sign=True),
         low=_bare(v, change.low, change.unit),
         high=_bare(v, change.high, change.unit),

@@ -1,16 +1,16 @@
-"""The closing report of a cohort as a spreadsheet: a line a figure, in plain numbers.
+"""A cohort's closing report as CSV: one line per figure, in plain numbers.
 
     what,key,asked,kept,people,value,low,high
 
-| what       | key                    | figures                                                                    |
-|------------|------------------------|----------------------------------------------------------------------------|
-| took_part  |                        | people: everybody; value: those who stayed to the end                      |
-| check_ins  |                        | asked, kept of everybody; value: kept in percent                           |
-| attendance | number of the check-in | asked, kept; people, value: who told of what is counted, and their total   |
-| total      | what is counted        | people; value: what they did together                                      |
-| before, after, change | a measure   | people with both; value: the mean; low, high: its 95 % interval (of change) |
+| what                  | key                    | figures                                                             |
+|-----------------------|------------------------|---------------------------------------------------------------------|
+| took_part             |                        | people: all members; value: those who stayed to the end             |
+| check_ins             |                        | asked, kept over all members; value: kept in percent                |
+| attendance            | number of the check-in | asked, kept; people: who reported; value: their total               |
+| total                 | the pooled measure     | people; value: their total                                          |
+| before, after, change | a measure              | people with both; value: mean; low, high: 95 % interval (of change) |
 
-An empty cell is a figure that is not shown, because fewer than five people are behind it.
+An empty cell is a figure withheld because fewer than five people are behind it.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ COLUMNS = ("what", "key", "asked", "kept", "people", "value", "low", "high")
 
 
 def closing_csv(report: Closing) -> bytes:
-    """Write a report as CSV, UTF-8 with the mark by which spreadsheets know it."""
+    """Write a report as CSV, UTF-8 with a byte order mark for spreadsheets."""
     return table(COLUMNS, _rows(report)).encode("utf-8-sig")
 
 
@@ -52,5 +52,5 @@ def _shown(total: int | None) -> str:
 
 
 def _figure(value: Decimal) -> str:
-    """Hundredths, of whatever unit the measure has."""
+    """Rounded to hundredths, whatever the measure's unit."""
     return figure(value.quantize(Decimal("0.01")))

@@ -1,17 +1,17 @@
-"""Text that runs from right to left, with numbers, commands and foreign names in it (Unicode, UAX 9).
+"""Right-to-left text with embedded numbers, commands and foreign names (Unicode, UAX 9).
 
-The algorithm lays most of it out well. It needs a hand where a piece would be torn apart, or read from the wrong end:
+The bidirectional algorithm handles most of it. It needs help where a piece would be split or read from the wrong end:
 
-* an amount, a date or a name is an island (FSI ... PDI): nothing around it reorders what is inside;
+* an amount, a date or a name is isolated (FSI ... PDI), so that nothing around it reorders its parts;
 * a sign stands to the left of its figure, as CLDR writes it in Arabic: sign and figure run left to right (LRI ... PDI),
   and the unit follows on their left;
 * a command keeps its slash in front, likewise;
-* what a no-break space ties to a number, a placeholder or a command belongs to it: "30 seconds", "{n} days";
-* a line takes its direction from its first letter. The standard passes over islands when it looks for that letter; not
-  every messenger does, so a line of ours that begins with anything but a letter of its own begins with a mark (RLM).
+* text that a no-break space ties to a number, a placeholder or a command belongs to it: "30 seconds", "{n} days";
+* a line takes its direction from its first letter. The standard skips isolates when looking for that letter; not every
+  messenger does, so a line that starts with anything but a letter gets a right-to-left mark (RLM).
 
 Digits are 0 to 9 in every language, Arabic too, in words and in pictures: Babel's default for plain `ar`. Other digits
-are understood all the same when somebody types them.
+are still understood when typed.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from functools import lru_cache
 LRI, FSI, PDI, RLM = "\u2066", "\u2068", "\u2069", "\u200f"
 NO_BREAK = "\u00a0"
 
-_TIED = rf"(?:{NO_BREAK}(?:[\w\u064b-\u0652]+|%))*"  # with the vowel signs of Arabic, which are no \w
+_TIED = rf"(?:{NO_BREAK}(?:[\w\u064b-\u0652]+|%))*"  # with Arabic vowel signs, which \w does not match
 _COMMAND = re.compile(rf"(?<![\w<])/[a-z]+\b{_TIED}")
 _NUMBER = re.compile(rf"(?:\d+(?:[.,:/]\d+)*|\{{\w+\}}(?={NO_BREAK})){_TIED}")
 _SIGNED = re.compile(r"[-+\u2212]\d[\d.,]*")
@@ -32,23 +32,23 @@ _ISLAND = re.compile(rf"[{LRI}{FSI}][^{LRI}{FSI}{PDI}]*{PDI}")
 
 
 def island(text: str) -> str:
-    """Keep a piece of text together; each of its lines, since an island ends where its line does."""
+    """Isolate a piece of text; each line separately, since an isolate ends with its line."""
     return "\n".join(f"{FSI}{line}{PDI}" if line else "" for line in text.split("\n"))
 
 
 def signs_first(text: str) -> str:
-    """A sign to the left of its figure, whatever letters follow."""
+    """The sign to the left of its figure, whatever letters follow."""
     return _SIGNED.sub(lambda found: f"{LRI}{found[0]}{PDI}", text)
 
 
 @lru_cache(maxsize=4096)
 def kept_whole(text: str) -> str:
-    """Make islands of the numbers and the commands of a catalogue's text, before its placeholders are filled."""
+    """Isolate the numbers and commands in a catalogue text, before its placeholders are filled."""
     return _NUMBER.sub(lambda found: island(found[0]), _COMMAND.sub(lambda found: f"{LRI}{found[0]}{PDI}", text))
 
 
 def directed(text: str) -> str:
-    """Let every line of a right-to-left text begin on the right. Lines wholly in other letters stay as they are."""
+    """Make every line of a right-to-left text start on the right. Lines entirely in other scripts stay unchanged."""
     return "\n".join(map(_directed, text.split("\n")))
 
 

@@ -1,4 +1,4 @@
-"""What each command does, for the menu the messenger shows beside the text field."""
+"""Descriptions of the commands, for the messenger's menu beside the text field."""
 
 from __future__ import annotations
 
@@ -7,5 +7,5 @@ from bot.rendering.voice import voice
 
 
 def describe(text: str, language: str) -> str:
-    """Return the words of a row of `core.dialogue.commands` in a language."""
+    """The menu text of a row of `core.dialogue.commands` in a language."""
     return voice(Reader(language)).plain(text)

@@ -1,11 +1,11 @@
-"""Numbers, units, dates and times in a language: Babel does the work, this module holds the choices.
+"""Numbers, units, dates and times in a language: Babel formats them, this module decides how.
 
-* Cardinal rule: no float. Babel formats Decimals as they are.
-* English dates and times are British ("Monday 30 March", "07:30"): no reader takes them for another day or hour.
-* A zero after the mark is left out: who typed 82 reads 82 kg back.
-* In a right-to-left language a number with its unit is one island (`direction`), so that "128/82" or a minus sign
-  cannot be torn apart by the text around it.
-* An amount always has its figure. CLDR's Arabic says one and two in the noun alone; whoever typed 2 looks for a 2.
+* Never a float: Babel formats Decimals exactly.
+* English dates and times are British ("Monday 30 March", "07:30"): nobody can misread the day or the hour.
+* Trailing zeros are left out: if 82 was typed, 82 kg is shown.
+* In a right-to-left language a number with its unit is isolated (`direction`), so that "128/82" or a minus sign is not
+  split by the text around it.
+* An amount always shows its number. CLDR's Arabic expresses one and two by the noun alone; if 2 was typed, 2 is shown.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ LOCALES = {"en": "en_GB"}
 MINUS = "\u2212"
 NO_BREAK = direction.NO_BREAK
 
-PLACES: dict[Unit, int] = {  # most decimals shown, whatever comes in
+PLACES: dict[Unit, int] = {  # most decimals shown
     Unit.KILOGRAM: 1,
     Unit.POUND: 1,
     Unit.STONE: 1,
@@ -55,7 +55,7 @@ PLACES: dict[Unit, int] = {  # most decimals shown, whatever comes in
     Unit.LOAD: 0,
 }
 
-# CLDR's key, and how long its name should be: a second is not well known as "s".
+# CLDR's key and the length of its name: not everybody knows "s" for second.
 CLDR: dict[Unit, tuple[str, str]] = {
     Unit.KILOGRAM: ("mass-kilogram", "short"),
     Unit.POUND: ("mass-pound", "short"),
@@ -76,7 +76,7 @@ _RIGHT_TO_LEFT_LETTER = re.compile("[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]")
 
 
 class Numbers:
-    """How one language writes numbers, units, dates and times."""
+    """One language's formats for numbers, units, dates and times."""
 
     def __init__(self, language: str) -> None:
         self.language = language if language in LANGUAGES else "en"
@@ -85,13 +85,13 @@ class Numbers:
         self.right_to_left = LANGUAGES[self.language].right_to_left
 
     def island(self, text: str) -> str:
-        """Keep a piece of text together where the direction of the letters around it is, or may be, another."""
+        """Isolate a piece of text if the letters around it run, or may run, the other way."""
         if text and (self.right_to_left or _RIGHT_TO_LEFT_LETTER.search(text)):
             return direction.island(text)
         return text
 
     def plain(self, value: Decimal | int, places: int = 2) -> str:
-        """A number without an island: "82,4", "1.234"."""
+        """A number without isolation: "82,4", "1.234"."""
         exact = half_up(D(value), places)
         pattern = "#,##0" + ("." + "#" * places if places else "")
         return str(format_decimal(exact, format=pattern, locale=self.locale))
@@ -100,9 +100,9 @@ class Numbers:
         return self.island(self.plain(value, places))
 
     def with_unit(self, value: Decimal, unit: Unit, *, short: bool = False) -> str | None:
-        """A value with its unit in words of CLDR, without an island; None where CLDR has no such unit.
+        """A value with CLDR's unit name, without isolation; None if CLDR has no such unit.
 
-        short: the shortest usual form, for axes and tight places.
+        short: the shortest usual form, for axes and where space is tight.
         """
         if unit not in CLDR:
             return None
@@ -120,16 +120,16 @@ class Numbers:
     def _unit(self, value: Decimal, key: str, width: Literal["short", "long"], places: int) -> str:
         pattern = "#,##0" + ("." + "#" * places if places else "")
         said = str(format_unit(value, key, length=width, format=pattern, locale=self.unit_locale))
-        if key in said:  # no long name in Babel's data: days, in Arabic
+        if key in said:  # Babel has no long name: days, in Arabic
             said = str(format_unit(value, key, length="short", format=pattern, locale=self.unit_locale))
         return said
 
     def weekday(self, number: int) -> str:
-        """Monday is 0. As it stands alone, not inside a sentence."""
+        """Monday is 0. The stand-alone form, not the one used inside a sentence."""
         return str(get_day_names("wide", context="stand-alone", locale=self.locale)[number])
 
     def day(self, day: date) -> str:
-        """Weekday, day and month: "Monday, 30 March". Write it after a colon: other languages decline it."""
+        """Weekday, day and month: "Monday, 30 March". Write it after a colon: other languages would decline it."""
         return str(format_date(day, format=_full_without_year(self.locale), locale=self.locale))
 
     def full_date(self, day: date) -> str:
@@ -146,7 +146,7 @@ class Numbers:
         return f"{self.plain(day.day)} {month}".rstrip(".")
 
     def time(self, at: time | datetime) -> str:
-        """Hours and minutes of a wall time, 24 hours: "07:30"."""
+        """Hours and minutes of a local time, 24-hour clock: "07:30"."""
         return str(format_time(at, format="HH:mm", locale=self.locale))
 
 

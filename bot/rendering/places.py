@@ -1,7 +1,8 @@
-"""Places: which time zone a city or country means, in any shipped language, and what a zone is called.
+"""Places: the time zone of a city or country named in any shipped language, and the name of a zone.
 
 The names are CLDR's, through Babel: the example city of each zone, the countries, and the zone keys themselves
-("Europe/Lisbon"). Every language's names are known in every language, because people keep their own words for places.
+("Europe/Lisbon"). Names from every language are accepted in every language, because people keep using their own names
+for places.
 """
 
 from __future__ import annotations
@@ -20,11 +21,11 @@ from bot.rendering.numbers import LOCALES
 from core.language import LANGUAGES
 from core.references.emergency_numbers import number_for
 
-CLOSE = 0.8  # ours: one slip in a word of five letters or more still finds it
+CLOSE = 0.8  # ours: tolerates one typo in a word of five or more letters
 SHORTEST_GUESS = 4
 MOST = 12
 
-# Cities people name that CLDR gives no zone of their own (our choice; population and capitals, common knowledge).
+# Cities without a zone of their own in CLDR (our choice by population and capitals; common knowledge).
 OTHER_CITIES: dict[str, str] = {
     "barcelona": "Europe/Madrid", "sevilla": "Europe/Madrid", "valencia": "Europe/Madrid",
     "munich": "Europe/Berlin", "munchen": "Europe/Berlin", "hamburg": "Europe/Berlin", "cologne": "Europe/Berlin",
@@ -53,8 +54,8 @@ OTHER_CITIES: dict[str, str] = {
     "الرباط": "Africa/Casablanca", "مراكش": "Africa/Casablanca",
 }  # fmt: skip
 
-# A country with several zones, when only the country is named: nothing is guessed beyond these few, where nearly
-# everybody lives in one.
+# Countries with several zones when only the country is named: only these few are guessed, where nearly everybody lives
+# in one zone.
 MAIN_ZONE = {
     "ES": "Europe/Madrid", "PT": "Europe/Lisbon", "DE": "Europe/Berlin", "NZ": "Pacific/Auckland",
     "CN": "Asia/Shanghai", "CY": "Asia/Nicosia", "CL": "America/Santiago", "EC": "America/Guayaquil",
@@ -62,7 +63,7 @@ MAIN_ZONE = {
     "UZ": "Asia/Tashkent", "VN": "Asia/Ho_Chi_Minh",
 }  # fmt: skip
 
-# Where a large country is named alone: the zones most people there live in, most people first.
+# Large countries named alone: the zones where most people live, most populous first.
 LARGE: dict[str, tuple[str, ...]] = {
     "US": ("America/New_York", "America/Chicago", "America/Los_Angeles", "America/Denver", "America/Phoenix",
            "Pacific/Honolulu"),
@@ -76,7 +77,7 @@ LARGE: dict[str, tuple[str, ...]] = {
     "KZ": ("Asia/Almaty",),
 }  # fmt: skip
 
-# Short and everyday names of countries that CLDR's full names do not hold.
+# Short and everyday country names missing from CLDR.
 COUNTRY_WORDS: dict[str, str] = {
     "uk": "GB", "england": "GB", "scotland": "GB", "wales": "GB", "northern ireland": "GB", "great britain": "GB",
     "britain": "GB", "inglaterra": "GB", "angleterre": "GB", "grossbritannien": "GB", "anglia": "GB", "szkocja": "GB",
@@ -105,7 +106,7 @@ def territory_of() -> dict[str, str]:
 
 @lru_cache(maxsize=1)
 def _zones() -> tuple[str, ...]:
-    """Places somebody may live in: of a country, canonical, and known to this machine."""
+    """Zones somebody may live in: of a country, canonical, and known to this machine."""
     aliases = get_global("zone_aliases")
     known = available_timezones()
     return tuple(sorted(z for z in territory_of() if z in known and z not in aliases and not z.startswith("Etc/")))
@@ -113,7 +114,7 @@ def _zones() -> tuple[str, ...]:
 
 @lru_cache(maxsize=len(LANGUAGES))
 def _cities(language: str) -> dict[str, str]:
-    """Zone key -> the name of its city in a language."""
+    """Zone key -> name of its city in a language."""
     locale = Locale.parse(LOCALES.get(language, language))
     named = {}
     for zone in _zones():
@@ -123,7 +124,7 @@ def _cities(language: str) -> dict[str, str]:
 
 @lru_cache(maxsize=1)
 def _index() -> dict[str, tuple[str, ...]]:
-    """Folded name -> the zones it may mean, in every shipped language."""
+    """Folded name -> candidate zones, in every shipped language."""
     found: dict[str, dict[str, None]] = {}
 
     def add(name: str, zones: Iterable[str]) -> None:
@@ -166,10 +167,10 @@ def _by_country() -> dict[str, tuple[str, ...]]:
 
 @lru_cache(maxsize=4096)
 def find_zones(text: str, language: str = "en") -> tuple[str, ...]:
-    """The zones a place may mean, likeliest first; empty when nothing is like it.
+    """Candidate zones for a place, most likely first; empty if nothing is similar.
 
-    text: a city, country or zone key as people write it, in any shipped language, a slip of the pen allowed, words
-    around it allowed ("I am in Lisbon now").  language: whose names win when a slip could mean two places.
+    text: a city, country or zone key as people write it, in any shipped language, possibly with a typo or inside a
+    sentence ("I am in Lisbon now"). language: whose names take precedence if a typo is ambiguous.
     """
     said = plain(text[:200])
     if not said:
@@ -198,17 +199,17 @@ def _close(said: str, language: str) -> tuple[str, ...]:
 
 
 def country_of(zone: str) -> str:
-    """The country code of a zone, or "" where it has none (UTC)."""
+    """The country code of a zone, or "" if it has none (UTC)."""
     return territory_of().get(zone) or territory_of().get(get_global("zone_aliases").get(zone, ""), "")
 
 
 def emergency_number(country: str) -> str:
-    """The number to call in a country: see `core.references.emergency_numbers`, 112 where nothing better is known."""
+    """The number to call in a country: see `core.references.emergency_numbers`; 112 if unknown."""
     return number_for(country)
 
 
 def place_name(zone: str, language: str, *, with_country: bool = False) -> str:
-    """What a zone's city is called: "Lissabon". with_country: "Lissabon (Portugal)", to tell two apart."""
+    """Name of a zone's city: "Lissabon". with_country: "Lissabon (Portugal)", to tell two apart."""
     language = language if language in LANGUAGES else "en"
     canonical = get_global("zone_aliases").get(zone, zone)
     city = _cities(language).get(canonical)

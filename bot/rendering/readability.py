@@ -1,10 +1,10 @@
-"""How hard the English words are to read: words and US grade of every message a client may get.
+"""Readability of the English texts: word count and US grade of every message a client may receive.
 
     python -m bot.rendering.readability           every message, the hardest first
-    python -m bot.rendering.readability --replies whole replies to a reading only
+    python -m bot.rendering.readability --replies only complete replies to a reading
 
-The grade is Flesch and Kincaid's (0.39 words a sentence + 11.8 syllables a word - 15.59), worked out by textstat, which
-comes with the developers' dependencies. Aim: grade 6 or lower, a reply of at most about 60 words.
+The grade is Flesch and Kincaid's (0.39 words a sentence + 11.8 syllables a word - 15.59), computed by textstat, one of
+the development dependencies. Aim: grade 6 or lower, a reply of at most about 60 words.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ from core.quantity import Unit
 
 GRADE, WORDS = 6.0, 60
 
-# Read at leisure, or once: they may be longer than a reply, never harder.
+# Read at leisure, or only once: they may be longer than a reply, but not harder.
 LONGER = (m.Welcome, m.WhatIsKept, m.Card, m.Help, m.EnrolQuestion, m.Enrolled, m.SourceOf, m.SettingsSaid, m.Picture)
 LONGER_WORDS = 130
 
@@ -47,7 +47,7 @@ class Graded:
 
 
 def plain(text: str) -> str:
-    """What is read: no tags, one sentence a line where lines end without a full stop."""
+    """Text without tags, one sentence per line where lines end without a full stop."""
     lines = (line.strip() for line in html.unescape(_TAG.sub("", text)).splitlines())
     return " ".join(line if line.endswith((".", "?", "!", ":")) else f"{line}." for line in lines if line)
 
@@ -61,7 +61,7 @@ def grade(text: str) -> float:
 
 
 def graded(messages: Iterable[object]) -> Iterator[Graded]:
-    """Every different text once."""
+    """Each distinct text once."""
     reader, seen = Reader("en"), set()
     for message in messages:
         text = plain(render(message, (), reader).text)
@@ -72,16 +72,16 @@ def graded(messages: Iterable[object]) -> Iterator[Graded]:
 
 
 def to_clients() -> Iterator[object]:
-    """Everything a client may be told; citations are names and are left out."""
+    """Every message to a client, without citations, which are names."""
     for message in ordinary():
         if type(message).__module__ != messages_to_coach.__name__ and not isinstance(message, m.SourceOf):
             yield message
 
 
 def replies() -> Iterator[Together]:
-    """Whole replies to the last reading of a check-in: value, band, verdict, context, praise, next date.
+    """Complete replies to the last reading of a check-in: value, band, verdict, context, praise, next date.
 
-    The longest band, and every context that can go with the verdict.
+    With the longest band, and every possible context of the verdict.
     """
     longest = max(PRAISES, key=lambda key: len(PRAISES[key]))
     for measure in asked():
@@ -105,7 +105,7 @@ VERDICTS = (("within_error", ""), ("better", "possible"), ("better", "confirmed"
 
 
 def contexts(measure: Measure, kind: str) -> Iterator[str]:
-    """What `core.judging.assess` may add to such a verdict; "" is nothing."""
+    """Contexts that `core.judging.assess` may add to such a verdict; "" is none."""
     yield from ("", "different_conditions")
     if measure.beside:
         yield "flat_weight_smaller_waist"
@@ -123,7 +123,7 @@ def contexts(measure: Measure, kind: str) -> Iterator[str]:
 
 
 def _verdict(measure: Measure, kind: str, strength: str) -> Iterator[m.VerdictSaid]:
-    """None for a measure whose error nobody knows: it is shown, never judged."""
+    """None for a measure with unknown error: it is shown, never judged."""
     if measure.error is not None:
         important = strength == "confirmed" and measure.important is not None
         yield verdict(measure, kind, strength, important)
@@ -139,7 +139,7 @@ def _band(measure: Measure) -> Iterator[m.BandSaid]:
 
 
 def main(arguments: list[str]) -> int:
-    """Print the table; 1 when something is over the aim."""
+    """Print the table; return 1 if anything exceeds the aim."""
     chosen: Iterable[object] = replies() if "--replies" in arguments else (*to_clients(), *replies())
     found = sorted(graded(chosen), key=lambda g: -g.grade)
     out = sys.stdout.write

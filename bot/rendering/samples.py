@@ -1,7 +1,7 @@
-"""Messages to try: every class, every key it may carry, ordinary and extreme arguments.
+"""Sample messages: every class, every key, ordinary and extreme arguments.
 
-For whoever checks words: the tests, the table of reading grades, a translator who wants to see a sentence in place.
-Every value here is invented.
+For checking texts: tests, the readability table, translators who want to see a sentence in context. All values are
+invented.
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ from core.dialogue.kit.messages import (
 from core.judging.change import Change, Strength
 from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeekChart, RatingLine, TrendChart, Usual
 from core.judging.goals import GoalDoubt
-from core.language import ENGLISH
+from core.language.signs import SIGNS
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Why
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert
@@ -72,11 +72,11 @@ def asked() -> tuple[Measure, ...]:
 
 
 def signs() -> tuple[str, ...]:
-    return tuple(dict.fromkeys((*(s.key for s in ENGLISH.signs), *GATE_SIGNS)))
+    return tuple(dict.fromkeys((*(s.key for s in SIGNS), *GATE_SIGNS)))
 
 
 def middle(measure: Measure) -> Decimal:
-    """A usual value, rounded as the measure is."""
+    """A usual value, rounded to the measure's resolution."""
     usual = measure.bounds.usual
     low, high = usual.low or D(0), usual.high if usual.high is not None else D(100)
     return ((low + high) / 2).quantize(D(1).scaleb(-measure.places))
@@ -92,14 +92,14 @@ def second(measure: Measure) -> Decimal | None:
 
 
 def imperial(measure: Measure) -> Unit:
-    """The unit of somebody who likes stones and inches."""
+    """The unit of somebody who uses stones and inches."""
     if measure.unit in FACTOR and FACTOR[measure.unit][0] is Dimension.MASS:
         return Unit.STONE
     return Unit.INCH if Unit.INCH in measure.units else measure.unit
 
 
 def ordinary() -> Iterator[object]:
-    """Messages as they are said day by day, one at least of every class, with every key."""
+    """Everyday messages: at least one of every class, with every key."""
     yield from _arriving()
     yield from _check_in()
     yield from _results()
@@ -287,7 +287,7 @@ def _to_the_coach() -> Iterator[object]:
 
 
 def evidence_value(name: str) -> str | Decimal:
-    """Something of the kind a flag of the table would carry."""
+    """A plausible value for a name of a flag's evidence."""
     texts = {"band": "raised_risk", "source": "chair_stand_cdc", "sign": "chest_pain", "level": "emergency"}
     if name in ("systolic", "before_systolic"):
         return D(186)
@@ -296,7 +296,7 @@ def evidence_value(name: str) -> str | Decimal:
 
 
 def pictures() -> Iterator[m.Picture]:
-    """A picture of every kind."""
+    """A chart of every kind."""
     days = [DAY + timedelta(days=28 * n) for n in range(5)]
     points = tuple(Point(day, D(v)) for day, v in zip(days, ("88", "87", "84", "82.5", "79"), strict=True))
     yield m.Picture(TrendChart("waist", Unit.CENTIMETRE, points, points[0], D("5.3"), Usual(None, D(80), "nice_waist")))
@@ -314,7 +314,7 @@ def pictures() -> Iterator[m.Picture]:
 
 
 def extreme() -> Iterator[object]:
-    """The same with the longest names and texts, and numbers of any size."""
+    """Messages with the longest names and texts, and numbers of any size."""
     for message in ordinary():
         yield stretched(message)
     yield from (m.CoachWrites(LONG_NAME, LONG_TEXT), cm.ClientWord(7, LONG_NAME, LONG_TEXT), m.AskOwn(LONG_TEXT))
@@ -330,7 +330,7 @@ _STRETCHED = {"name", "coach", "new", "old", "detail", "cohort"}
 
 
 def stretched(message: Any) -> object:
-    """A message with the longest name wherever it carries one."""
+    """A message with the longest possible name wherever it has one."""
     changes: dict[str, object] = {}
     for field in dataclasses.fields(message):
         value = getattr(message, field.name)

@@ -1,6 +1,6 @@
-"""What we hold of a person, in words: what they said of themselves, their plan, and how much of everything there is.
+"""Data subject access as text: what a person told us about themselves, their plan, and counts of everything stored.
 
-No value of a reading is in it, which somebody may not wish to see by the way: the files that come with it have them.
+It contains no values, which somebody may not wish to see in passing: those are in the attached files.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from decimal import Decimal
 from bot.foundation.reader import TEXT_LIMIT, length
 from bot.rendering.direction import directed
 from bot.rendering.phrases import names
-from bot.rendering.phrases.labels import BACKGROUNDS, GROUPS
+from bot.rendering.phrases.labels import BACKGROUNDS, GROUPS, SEXES
 from bot.rendering.phrases.names import CAUTIONS
 from bot.rendering.places import place_name
 from bot.rendering.voice import Voice
@@ -22,12 +22,12 @@ from core.client import Profile
 from core.measures import MEASURES
 from core.quantity import Amount, Unit
 
-MOST = 1000  # characters of the words a client chose themselves
+MOST = 1000  # characters of a client's own words
 
 
 @dataclass(frozen=True, slots=True)
 class MeasureCount:
-    """Readings of one measure that count: how many, and the date of the last."""
+    """How many readings of one measure count, and the date of the last."""
 
     measure: str
     number: int
@@ -36,7 +36,7 @@ class MeasureCount:
 
 @dataclass(frozen=True, slots=True)
 class ClientAccount:
-    """A client's. early: side notes.  withdrawn: readings taken back.  slots: asked or answered, and answered."""
+    """A client's data. early: side notes. withdrawn: withdrawn readings. slots: asked or answered, and answered."""
 
     name: str
     coach: str
@@ -59,7 +59,7 @@ class ClientAccount:
 
 @dataclass(frozen=True, slots=True)
 class StaffAccount:
-    """A coach's or an organiser's. slot: of the digest.  counted: clients, words, notes."""
+    """A coach's or an organiser's data. slot: of the digest. counted: clients, messages, notes."""
 
     name: str
     language: str
@@ -72,7 +72,7 @@ class StaffAccount:
 
 
 def client_texts(said: ClientAccount, v: Voice) -> tuple[str, ...]:
-    """The account of a client: one message, or more for one who has a great deal."""
+    """A client's account: one message, or several if there is a lot."""
     return _packed(
         v,
         v.bold(v.say("What I hold about you")),
@@ -86,7 +86,7 @@ def client_texts(said: ClientAccount, v: Voice) -> tuple[str, ...]:
 
 
 def staff_texts(said: StaffAccount, v: Voice) -> tuple[str, ...]:
-    """The account of a coach or an organiser, likewise."""
+    """A coach's or an organiser's account, likewise."""
     counted = said.counted
     return _packed(
         v,
@@ -110,7 +110,7 @@ def staff_texts(said: StaffAccount, v: Voice) -> tuple[str, ...]:
 
 
 def _packed(v: Voice, *paragraphs: str) -> tuple[str, ...]:
-    """Paragraphs put together into as few messages as hold them. None is longer than a message by itself."""
+    """Pack paragraphs into as few messages as possible. No paragraph is longer than a message."""
     messages: list[str] = []
     if v.reader.right_to_left:
         paragraphs = tuple(map(directed, paragraphs))
@@ -141,16 +141,16 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         else v.numbers.island(str(profile.birth_year))
     )
     cautions = [v.say_in("caution", CAUTIONS[c.value]) for c in sorted(profile.cautions)]
+    sex = v.say_in("sex", SEXES[profile.sex.value]) if profile.sex else ""
+    background = v.say_in("background", BACKGROUNDS[profile.background]) if profile.background else ""
     height = "" if profile.stature is None else v.amount(Amount(profile.stature, Unit.CENTIMETRE), measure="height")
     return (
         *_known(said.name, said.language, said.since, v),
         v.say("Coach: {name}", name=v.name(said.coach)) if said.coach else "",
         v.say("Born: {when}", when=born) if born else "",
-        v.say("Sex: {sex}", sex=v.say_in("sex", GROUPS["sex"][profile.sex.value])) if profile.sex else "",
+        v.say("Sex: {sex}", sex=sex) if sex else "",
         v.say("Height: {height}", height=height) if height else "",
-        v.say("Family background: {background}", background=v.say_in("background", BACKGROUNDS[profile.background]))
-        if profile.background
-        else "",
+        v.say("Family background: {background}", background=background) if background else "",
         v.say("To bear in mind: {cautions}", cautions=v.listed(cautions)) if cautions else "",
     )
 

@@ -1,6 +1,6 @@
-"""Catalogues at run time: .po files, compiled in memory with Babel, once a language and only when it is spoken.
+"""Catalogues at run time: .po files compiled in memory with Babel, once per language, on first use.
 
-There is no build step that can be forgotten. English is the source text. An entry marked fuzzy is not used: half a
+There is no build step to forget. English is the source text. An entry marked fuzzy is not used: half a
 safety message in the right language is worse than a whole one in English.
 """
 
@@ -28,7 +28,7 @@ def compiled(catalogue: Catalog) -> gettext.GNUTranslations:
 
 
 def read(language: str) -> Catalog | None:
-    """The catalogue of a language as it lies in the package; None when there is none."""
+    """A language's catalogue as shipped in the package; None if there is none."""
     found = files("locales").joinpath(language, "LC_MESSAGES", "messages.po")
     if not found.is_file():
         return None
@@ -38,7 +38,7 @@ def read(language: str) -> Catalog | None:
 
 @lru_cache(maxsize=16)
 def translations(language: str) -> gettext.NullTranslations:
-    """What `bot.rendering.voice` speaks from. An unknown language, and English, is the source text."""
+    """Translations for `bot.rendering.voice`. English, and any unknown language, uses the source text."""
     if language == "en":
         return gettext.NullTranslations()
     if language == PSEUDO:
@@ -48,7 +48,7 @@ def translations(language: str) -> gettext.NullTranslations:
 
 
 def template() -> Catalog:
-    """The template as it lies in the package."""
+    """The template as shipped in the package."""
     with files("locales").joinpath("messages.pot").open("rb") as file:
         return read_po(file)
 
@@ -60,13 +60,13 @@ _KEEP = re.compile(r"(\{[^}]*\}|</?\w+>|(?<![\w<])/[a-z]+\b)")
 
 
 def accented(text: str) -> str:
-    """ "Thanks, {name}." -> "⟦Tháñkš, {name}.⟧": what comes out without brackets escaped the catalogue."""
+    """ "Thanks, {name}." -> "⟦Tháñkš, {name}.⟧": text without brackets bypassed the catalogue."""
     parts = [part if _KEEP.fullmatch(part) else part.translate(_ACCENTS) for part in _KEEP.split(text)]
     return f"⟦{''.join(parts)}⟧"
 
 
 def pseudo(source: Catalog) -> Catalog:
-    """A catalogue made from a template, in a language that nobody speaks and every tester can read."""
+    """A pseudo-language made from a template, which nobody speaks and every tester can read."""
     catalogue = Catalog(locale="en", fuzzy=False)
     for message in source:
         if message.id:

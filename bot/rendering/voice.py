@@ -1,14 +1,15 @@
-"""A voice: the words of one language, with numbers as this reader writes them.
+"""A voice: one language's texts, with numbers formatted for the reader.
 
 A phrase says whole sentences with named {placeholders}:
 
     v.say("Thanks, {name}.", name=...)                 one sentence or several
     v.say_n("{n} day", "{n} days", n)                  a whole number decides the form (gettext, not CLDR)
-    v.say_in("button", "Open")                         the same English word, another sense
+    v.say_in("button", "Open")                         the same English word in another sense
     N_("Low"), NC_("button", "Low")                    mark a text in a table; v.say(TABLE[key]) says it
 
-What goes into a placeholder is escaped, unless it is `Html` already, so phrases nest. `plain` is for buttons and
-pictures, where nothing is escaped.
+What goes into a placeholder is escaped, unless it is `Html` already, so phrases nest; one that says a text out of a
+table gets a name first, since versions of Babel differ in what they read there. `plain` is for buttons and pictures,
+where nothing is escaped.
 """
 
 from __future__ import annotations
@@ -31,23 +32,23 @@ POUNDS_TO_THE_STONE, INCHES_TO_THE_FOOT = 14, 12
 
 
 class Html(str):
-    """Text that is escaped already."""
+    """Text that is already escaped."""
 
     __slots__ = ()
 
 
 def N_(text: str) -> str:
-    """Mark `text` for the catalogues; a voice says it later."""
+    """Mark `text` for the catalogues; a voice translates it later."""
     return text
 
 
 def NC_(context: str, text: str) -> str:
-    """The same for a text whose sense depends on where it stands; `say_in` says it, with the same context."""
+    """Like `N_` for a text whose sense depends on its context; say it with `say_in` and the same context."""
     return text
 
 
 class Voice:
-    """Everything a phrase may say, for one reader."""
+    """Everything a phrase needs to write for one reader."""
 
     def __init__(self, reader: Reader) -> None:
         self.reader = reader
@@ -86,18 +87,18 @@ class Voice:
         return value if isinstance(value, Html) else html.escape(str(value), quote=False)
 
     def name(self, text: str) -> str:
-        """A person's or a place's own name: short, and an island where letters run the other way."""
+        """A person's or a place's own name: short, and isolated where letters run the other way."""
         return self.numbers.island(shortened(text, 64))
 
     def typed(self, text: str, limit: int = 3000) -> Html:
-        """What somebody typed, as it is, cut to fit one message."""
+        """What somebody typed, cut to fit one message."""
         return Html(html.escape(self.numbers.island(shortened(text, limit)), quote=False))
 
     def bold(self, text: str) -> Html:
         return Html(f"<b>{self._safe(text)}</b>")
 
     def lines(self, *parts: str) -> Html:
-        """Parts under one another; empty ones are left out."""
+        """Parts on separate lines; empty ones are left out."""
         return Html("\n".join(part for part in parts if part))
 
     def paragraphs(self, *parts: str) -> Html:
@@ -111,7 +112,7 @@ class Voice:
         return Html("\n".join(f"{self.number(n)}. {part}" for n, part in enumerate(parts, 1)))
 
     def listed(self, parts: Sequence[str]) -> Html:
-        """Things one after another, with commas: safe in every language, whatever their case."""
+        """Items separated by commas: safe in every language, whatever their case."""
         return Html(self.comma.join(self._safe(p) for p in parts))
 
     @property
@@ -139,21 +140,20 @@ class Voice:
         return self.numbers.island(unit.replace(self.numbers.plain(0), f"{upper}/{lower}", 1))
 
     def size(self, amount: Amount, measure: str = "") -> str:
-        """The size of a difference, its sign left out: the words around it say more or less."""
+        """The size of a difference without its sign: the words around it say more or less."""
         value = abs(amount.value)
         if amount.unit is Unit.POINT:
             return self._counted_points(value)
         if amount.unit is Unit.BEATS_PER_MINUTE:
             exact = half_up(value, 0)
-            return self.numbers.island(
-                self.plain_n("{n} beat", "{n} beats", int(exact), n=self.numbers.plain(exact, 0))
-            )
+            figure = self.numbers.plain(exact, 0)
+            return self.numbers.island(self.plain_n("{n} beat", "{n} beats", int(exact), n=figure))
         if amount.unit is Unit.STONE and value < 1:
             return self._amount(convert(value, Unit.STONE, Unit.POUND), Unit.POUND, measure)
         return self._amount(value, amount.unit, measure)
 
     def signed(self, amount: Amount, measure: str = "") -> str:
-        """With its sign, for a coach: "+1.4 kg"."""
+        """A difference with its sign, for a coach: "+1.4 kg"."""
         sign = MINUS if amount.value < 0 else "+" if amount.value > 0 else ""
         said = f"{sign}{self.size(amount, measure).strip(FSI + PDI)}"
         return self.numbers.island(signs_first(said) if self.numbers.right_to_left else said)
@@ -183,7 +183,8 @@ class Voice:
             case Unit.SESSION:
                 return self.plain_n("{n} session", "{n} sessions", whole, n=figure)
             case Unit.POINT:
-                return self.plain("{n} out of {most}", n=figure, most=n.plain(10))
+                most = n.plain(10)
+                return self.plain("{n} out of {most}", n=figure, most=most)
             case Unit.MILLILITRE_PER_KILOGRAM_MINUTE:
                 return f"{figure} ml/kg/min"
             case _:  # a ratio, a body mass index, a load: a bare number
@@ -203,7 +204,7 @@ class Voice:
         return " ".join(part.replace(" ", NO_BREAK) for part in parts if part)
 
     def unit_name(self, unit: Unit) -> str:
-        """A unit's short sign alone: "kg"."""
+        """A unit's symbol: "kg"."""
         said = self.numbers.with_unit(Decimal(5), unit, short=True)
         if said is None:
             return ""
@@ -218,18 +219,18 @@ class Voice:
         return self.numbers.island(self.numbers.full_date(day))
 
     def day_of_year(self, day: date) -> str:
-        """Day and month, for a day not long ago: "2 March"."""
+        """Day and month, for a recent day: "2 March"."""
         return self.numbers.island(self.numbers.day_of_year(day))
 
     def short_date(self, day: date) -> str:
-        """Day and month, as short as it gets, for a list: "2 Mar"."""
+        """Day and month in the shortest form, for a list: "2 Mar"."""
         return self.numbers.island(self.numbers.short_date(day))
 
     def time(self, at: time | datetime) -> str:
         return self.numbers.island(self.numbers.time(at))
 
     def local_time(self, at: datetime) -> str:
-        """The wall time of an instant where the reader lives."""
+        """The local time of an instant for the reader."""
         return self.time(at.astimezone(self.reader.zone))
 
     def local_day(self, at: datetime) -> str:
@@ -240,8 +241,8 @@ class Voice:
 
 
 def _plural(value: Decimal) -> int:
-    """The whole number whose plural form a value takes. gettext knows whole numbers only; a fraction takes the form
-    of 100, which is the general one in every language shipped but Polish, where CLDR's "other" reads as few do."""
+    """The integer whose plural form a value takes. gettext knows integers only; a fraction takes the form of 100, which
+    is the general one in every language shipped but Polish, where CLDR's "other" reads as "few" does."""
     return int(value) if value == int(value) else 100
 
 
@@ -256,7 +257,7 @@ def shortened(text: str, limit: int) -> str:
 
 
 def rounded(amount: Amount) -> Amount:
-    """As it is shown."""
+    """As displayed."""
     return Amount(half_up(amount.value, PLACES[amount.unit]), amount.unit)
 
 

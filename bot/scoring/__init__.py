@@ -1,19 +1,19 @@
-"""`samehour score`: a spreadsheet of readings in, every reading's place and verdict out. No chat, no database.
+"""`samehour score`: reads a spreadsheet of readings, writes the band and verdict of each. No chat, no database.
 
     samehour score READINGS.csv --people PEOPLE.csv --to csv|json|table
 
-READINGS.csv has the columns person, taken_at, measure, value and, if wanted, unit and conditions, in any order;
-others are passed over. A value may be written as people write it ("128/82", "12 st 4", "18 in 15 s", "82,4").
-A time without a zone is UTC; a date alone is its midnight. The columns of PEOPLE.csv are in
-`bot.scoring.people`, those that come out in `bot.scoring.output`, the conditions in `bot.scoring.parse_row`.
+READINGS.csv has the columns person, taken_at, measure, value and optionally unit and conditions, in any order; others
+are ignored. A value may be written as people write it ("128/82", "12 st 4", "18 in 15 s", "82,4"). A time without a
+zone is UTC; a date alone is its midnight. `bot.scoring.people` lists the columns of PEOPLE.csv, `bot.scoring.output`
+those written, `bot.scoring.parse_row` the conditions.
 
-* Each row has a line in its place. One that cannot be used says in `problem` what is wrong and what to write.
-  One that is used but looks like a slip of the hand says so there too: nothing is trusted silently.
+* Each row yields a line in its place. If it cannot be used, `problem` says what is wrong and what to write. If it is
+  used but looks like a typing slip, `problem` says so: nothing is trusted silently.
 * Derived measures follow the row that makes them possible. Of a blood-pressure series that is the mean so far
-  (`blood_pressure_mean`), from the fourth day on; its last one is that of the whole series.
-* A weight before its time is a value like any other in a spreadsheet; its verdict says "too soon".
-* Nothing grows with the file. Rows that are not in order of time, person by person, are first sorted in a
-  temporary database on disk, which is gone when the command ends; what comes out is in the order of the file.
+  (`blood_pressure_mean`), from the fourth day on; the last covers the whole series.
+* An early weight is a value like any other in a spreadsheet; its verdict is "too soon".
+* Memory does not grow with the file. If a person's rows are not in chronological order, they are first sorted in a
+  temporary database on disk, deleted when the command ends; the output keeps the order of the file.
 """
 
 from __future__ import annotations
@@ -45,12 +45,12 @@ def score(
     err: TextIO | None = None,
     processes: int | None = None,
 ) -> None:
-    """Score the file `readings` ("-" is standard input) and write every row as `to`; the counts follow apart.
+    """Score the file `readings` ("-" is standard input) and write every row in format `to`; counts go to stderr.
 
-    out, err: standard output and standard error, if nothing else is said. processes: how many share the work; left
-    out, as many as a long file is worth. A table, standard input and rows out of order of time are always for one.
+    out, err: standard output and standard error by default. processes: how many share the work; by default depends on
+    the length of the file. A table, standard input and unordered rows always use one.
 
-    Raises: UsageError for a form that is not known, or a file that is not there, not UTF-8 or lacks a column.
+    Raises: UsageError for an unknown format, or a file that is missing, not UTF-8 or lacks a column.
     """
     if to != TABLE and to not in FORMS:
         raise UsageError(f"There is no form {to}: choose one of {', '.join((*FORMS, TABLE))}.")
@@ -76,7 +76,7 @@ def score(
         else:
             lines = scored(sheet, Scorer(profiles, counts), in_order=found.in_order, advance=advance)
             write(to, lines, out)
-            del lines  # and all that is kept for it: the first hunt afterwards would walk through it
+            del lines  # and everything it holds: the first garbage collection afterwards would traverse it
     out.flush()
     console.print(summary(counts, known=bool(people)))
 
@@ -84,7 +84,7 @@ def score(
 def scored(
     sheet: InputTable, scorer: Scorer, *, in_order: bool, advance: Advance = lambda rows: None
 ) -> Iterator[OutputCells]:
-    """Every line of a sheet, in its order. in_order: each person's rows are in order of time."""
+    """Every line of a sheet, in order. in_order: each person's rows are chronological."""
     if not in_order:
         yield from through_disk(sheet, scorer.lines, advance)
         return

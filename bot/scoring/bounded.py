@@ -1,4 +1,4 @@
-"""Tables that remember what was worked out, and never grow beyond a size."""
+"""Caches of bounded size."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ K = TypeVar("K", bound=Hashable)
 
 
 def remember(table: dict[K, T], key: K, value: T, most: int = REMEMBERED) -> T:
-    """Keep `value`. A full table starts anew, which costs less than knowing what was used last."""
+    """Cache `value`. A full table is cleared, which costs less than tracking what was used last."""
     if len(table) >= most:
         table.clear()
     table[key] = value

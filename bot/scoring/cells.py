@@ -1,7 +1,7 @@
-"""A reading while it is scored: what its cells mean, its value and its instant.
+"""A reading while it is scored: parsed cells, value and instant.
 
-A `Reading` of the core costs twenty times as much to make, and most rows need none: so one is made only for a rule
-that asks for it.
+A core `Reading` takes twenty times as long to create, and most rows need none, so one is created only for rules that
+use it.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from core.reading import How, Reading
 
 
 class TakenValue:
-    """value: in the measure's own unit; the mean of several has another than its meaning's cells."""
+    """value: in the measure's own unit; for a mean of several it differs from the value parsed from the cells."""
 
     __slots__ = ("meaning", "taken_at", "value")
 
@@ -33,7 +33,7 @@ class TakenValue:
         return self.meaning.window
 
     def reading(self) -> Reading:
-        """The same for the core."""
+        """The core's form of this reading."""
         how = self.meaning
         return Reading(
             how.key,
@@ -49,7 +49,7 @@ class TakenValue:
 
 
 def taken(measure: Measure, reading: Reading) -> TakenValue:
-    """A reading that the core made."""
+    """From a reading that the core made."""
     how = Meaning(
         0,
         measure.key,

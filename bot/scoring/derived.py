@@ -1,7 +1,7 @@
-"""Which derived measures a row makes possible, and their readings.
+"""Derived readings that a row makes possible.
 
-The three that come with every weight or girth are worked out from the values alone, by the functions their modules
-use themselves; for the others, and for parts of which conditions are known, `Measure.derive` is asked.
+The three that come with every weight or girth are computed from the values alone, by the functions their modules use;
+for the others, and for parts with known conditions, `Measure.derive` is called.
 """
 
 from __future__ import annotations
@@ -26,13 +26,13 @@ DERIVED = tuple(m for m in MEASURES.values() if m.derive is not None)
 
 
 def _makes(key: str) -> tuple[Measure, ...]:
-    """The derived measures that a reading of `key` may make possible; a height may, for any of them."""
+    """Derived measures that a reading of `key` may make possible; a height, any of them."""
     return tuple(m for m in DERIVED if MEASURES[key].kind is MeasureKind.ONCE or key in m.derived_from)
 
 
 def _once_each(measure: Measure) -> tuple[str, ...]:
-    """The parts of a derived measure that are used only once: a new waist waits for its own hip, a walk may be
-    compared with an older weight.
+    """Parts of a derived measure that are used only once: a new waist waits for its own hip, but a walk may use an
+    older weight.
     """
     kind = MEASURES[measure.derived_from[0]].kind
     return tuple(key for key in measure.derived_from if MEASURES[key].kind is kind)
@@ -43,9 +43,9 @@ ONCE_EACH: Mapping[str, tuple[str, ...]] = {m.key: _once_each(m) for m in DERIVE
 
 
 def derive(measure: Measure, newest: Newest, profile: Profile) -> TakenValue | None:
-    """The reading that the newest parts make, or None. newest: all that `derived_from` names, and maybe more."""
+    """The reading derived from the newest parts, or None. newest: at least everything in `derived_from`."""
     if measure is AEROBIC_FROM_PULSE and not like_the_study(profile):
-        return None  # nearly everybody
+        return None  # the usual case
     from_values = _FROM_VALUES.get(measure.key)
     if from_values is not None:
         for key in measure.derived_from:
@@ -79,7 +79,7 @@ def _waist_to_height(newest: Newest, height: Decimal | None) -> TakenValue | Non
 
 
 def _way(measure: Measure, conditions: Conditions = SAME) -> Meaning:
-    """How such a reading is taken. Attempts are those of its parts, and counted in their errors."""
+    """The conditions of such a reading. Attempts belong to its parts and are included in their errors."""
     return Meaning(0, measure.key, measure, typed=measure.unit, conditions=conditions)
 
 

@@ -1,4 +1,4 @@
-"""Each person's rows in order of time: a look at whether they are, and a sort on disk for when they are not."""
+"""Chronological order of each person's rows: a check, and a sort on disk if needed."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from bot.scoring.parse_row import instant
 from bot.scoring.tabular import Cells, InputTable
 
 FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
-TICK = 1000  # rows between two movements of the progress bar
+TICK = 1000  # rows between two updates of the progress bar
 ScoreRow = Callable[[int, Cells, bool], list[OutputCells]]
 Advance = Callable[[int], None]  # rows done since it was last called
 
@@ -26,8 +26,8 @@ class Survey:
 
 
 def survey(sheet: InputTable) -> Survey:
-    """Count the rows and see whether each person's are in order of time. It meets a fault of the file before
-    anything is written.
+    """Count the rows and check whether each person's are chronological. Faults of the file surface before anything is
+    written.
     """
     latest: dict[str, datetime] = {}
     rows, in_order = 0, True
@@ -46,9 +46,9 @@ def survey(sheet: InputTable) -> Survey:
 
 
 def through_disk(sheet: InputTable, score: ScoreRow, advance: Advance) -> Iterator[OutputCells]:
-    """Score rows by time and give their lines in the order of the file, by way of a temporary database.
+    """Score rows chronologically and yield their lines in file order, using a temporary database.
 
-    A database without a name lives in a file of its own that SQLite deletes by itself.
+    A database without a name lives in a temporary file that SQLite deletes itself.
     """
     with closing(sqlite3.connect("", isolation_level=None)) as db:
         db.execute("PRAGMA journal_mode = OFF")

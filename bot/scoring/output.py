@@ -1,14 +1,14 @@
-"""The rows that come out: their cells as text, and how they are written as CSV, JSON or a table.
+"""Output rows: their cells as text, and CSV, JSON and table formats.
 
 value, unit     in the measure's own unit, a plain decimal: at most two places, ratios three.
-band            the band of every published reference that fits, the main one first, parted by " | ".
-reference       their keys in the same order; then, for those that do not fit, "none: " and the reason.
-baseline        what the reading is compared with (of a rating the mean of its first four weeks, of a blood
+band            the band of every applicable published reference, the main one first, separated by " | ".
+reference       their keys in the same order; then, for those that do not apply, "none: " and the reason.
+baseline        what the reading is compared with (for a rating the mean of its first four weeks, for a blood
                 pressure the systolic mean of the first series).
-change, mdc95   now less baseline, and what error alone would rarely exceed; both in `unit`.
+change, mdc95   now minus baseline, and what error alone would rarely exceed; both in `unit`.
 verdict         one of VERDICTS.
-reaches_mcid    yes or no: is the change at least the published important one? Empty when none is published.
-flags           codes of `core.watching.flags`, parted by ";".
+reaches_mcid    yes or no: does the change reach the published important one? Empty if none is published.
+flags           codes of `core.watching.flags`, separated by ";".
 problem         why a row could not be used, or what to check in one that was.
 """
 
@@ -47,8 +47,8 @@ COLUMNS = (
 OutputCells = tuple[str, ...]  # the cells of a row, in the order of COLUMNS
 Judgement = tuple[str, str, str, str, str]  # baseline, change, mdc95, verdict, reaches_mcid
 
-NOT_JUDGED = "not judged"  # nobody has published the error of this measure
-IN_SERIES = "part of a series"  # the mean of the series is judged, in a row of its own
+NOT_JUDGED = "not judged"  # no error is published for this measure
+IN_SERIES = "part of a series"  # the mean of the series is judged, in its own row
 VERDICTS = (
     *(f"{kind} {strength}" for kind in sorted(BEYOND_ERROR) for strength in Strength),
     *(kind.replace("_", " ") for kind in Change if kind not in BEYOND_ERROR),
@@ -67,7 +67,7 @@ def places(unit: Unit) -> int:
 
 
 def figure(value: Decimal, places: int = 2) -> str:
-    """A plain decimal, half up, without needless zeros.
+    """A plain decimal, rounded half up, without trailing zeros.
 
     >>> figure(Decimal("82.1002")), figure(Decimal("-0.001")), figure(Decimal(120))
     ('82.1', '0', '120')
@@ -111,7 +111,7 @@ def judgement(verdict: Verdict | None, unit: Unit) -> Judgement:
 
 
 class OutputFormat(NamedTuple):
-    """How rows are written. start, end: of the whole; between: two blocks of lines; empty: for no rows at all."""
+    """An output format. start, end: of the file; between: blocks of lines; empty: if there are no rows."""
 
     text: Callable[[Sequence[OutputCells]], str]
     start: str
@@ -121,7 +121,7 @@ class OutputFormat(NamedTuple):
 
 
 def write_texts(form: OutputFormat, texts: Iterable[str], out: TextIO) -> None:
-    """Write blocks of lines that are text already."""
+    """Write blocks of lines that are already text."""
     before = form.start
     for text in texts:
         out.write(before + text)
@@ -130,7 +130,7 @@ def write_texts(form: OutputFormat, texts: Iterable[str], out: TextIO) -> None:
 
 
 def texts_of(form: OutputFormat, lines: Iterable[OutputCells]) -> Iterator[str]:
-    """Blocks of lines as text: looked at together, they take half the time."""
+    """Blocks of lines as text: formatting them together takes half the time."""
     found = iter(lines)
     while block := list(islice(found, _LINES_AT_ONCE)):
         yield form.text(block)
@@ -142,8 +142,8 @@ _LINES_AT_ONCE = 100
 def _as_csv(block: Sequence[OutputCells]) -> str:
     """Comma, quotation marks only where needed, lines that end in \\n.
 
-    The library's writer would leave a carriage return inside a cell bare, and takes twice as long. Most lines hold
-    nothing to quote, and one look at all of them says so.
+    The library's writer would leave a carriage return inside a cell unquoted, and takes twice as long. Most blocks have
+    nothing to quote, which one search shows.
     """
     text = "\n".join([",".join(line) for line in block])
     parted = text.count(",") == _COMMAS * len(block) and text.count("\n") == len(block) - 1
@@ -164,7 +164,7 @@ _NUMBERS = frozenset({"baseline", "change", "mdc95"})
 
 
 def _as_json(block: Sequence[OutputCells]) -> str:
-    """Objects of a list, one a line: empty cells are null, baseline, change and mdc95 numbers, flags a list,
+    """Objects of a list, one per line: empty cells are null, baseline, change and mdc95 are numbers, flags a list,
     reaches_mcid true or false.
     """
     return ",\n".join([_object(line) for line in block])
@@ -186,7 +186,8 @@ def _json(name: str, cell: str) -> str:
 
 
 def write_table(lines: Iterable[OutputCells], out: TextIO) -> None:
-    """For eyes: tables of up to 200 rows each, so that a long file is not held; columns with nothing are left out."""
+    """For people: tables of up to 200 rows each, so that a long file is not held in memory; empty columns are left
+    out."""
     console = Console(file=out, width=None if out.isatty() else 200, highlight=False, markup=False)
     found = iter(lines)
     for first in found:
@@ -207,7 +208,7 @@ TABLE = "table"
 
 
 def write(to: str, lines: Iterable[OutputCells], out: TextIO) -> None:
-    """Write lines as `to`: a key of FORMS, or TABLE."""
+    """Write lines in format `to`: a key of FORMS, or TABLE."""
     if to == TABLE:
         write_table(lines, out)
     else:

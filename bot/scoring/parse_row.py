@@ -1,11 +1,11 @@
-"""What the cells of a row mean: a measure, a value in its own unit, conditions; or what is wrong with them.
+"""Parse the cells of a row: a measure, a value in its own unit, conditions; or what is wrong with them.
 
-The conditions column holds words parted by ; or , :
+The conditions column holds words separated by ; or , :
 
-    site=navel              a name for an aspect: another name next time is another condition
-    different scales        an aspect that was not as last time (also "other", "new")
-    arms, half way          of a test of stands or time: the arms helped; the last rise was past half-way
-    dizziness, fainting     felt with a blood pressure
+    site=navel              a name for an aspect: a different name next time is a different condition
+    different scales        an aspect that differs from last time (also "other", "new")
+    arms, half way          in a chair-stand or timed test: the arms helped; the last rise was past half-way
+    dizziness, fainting     felt when blood pressure was taken
 """
 
 from __future__ import annotations
@@ -28,11 +28,11 @@ from core.quantity import Unit, convertible
 from core.reading import SAME, Conditions
 from core.understanding.plausibility import doubt
 
-LONGEST = 200  # characters of a value that are looked at; no reading is longer
+LONGEST = 200  # characters of a value that are parsed; no reading is longer
 _YEARS = range(1900, 2201)
 _FIGURES = re.compile(r"[\d\s.,+-]*", re.ASCII)
 _DIFFERENT = re.compile(r"(?:different|other|another|new|not the same)\s+(.+)")
-_FACTS = {  # word in the column -> note, and how it is said beside a count or a time
+_FACTS = {  # word in the column -> note, and its wording beside a count or a time
     "arms": ("arms_used", ", arms used"),
     "arms_used": ("arms_used", ", arms used"),
     "half_way": ("more_than_half_way", ", more than half way"),
@@ -49,12 +49,12 @@ NOBODY = Profile()
 
 @dataclass(slots=True, eq=False)
 class Meaning:
-    """The cells measure, value, unit and conditions, understood once for all rows that have the same ones.
+    """The cells measure, value, unit and conditions, parsed once for all rows with the same cells.
 
-    key: of the measure, or its cell as it was. heard: None when the row cannot be used, and `problem` says why.
-    remark: what is to be said of a row that is used. value, unit: the cells of one. number: stands for all of it
-    where something is looked up, from 1; 0 stands for nothing. second, typed (the unit), attempts, window: as of a
-    `Reading`. likely: no doubt, whoever it is of (of a weight, whose stature is not known).
+    key: of the measure, or its cell as read. heard: None if the row cannot be used; `problem` says why. remark: a
+    comment on a row that is used. value, unit: output cells. number: identifies this meaning in caches, from 1; 0 is
+    none. second, typed (the unit), attempts, window: as in a `Reading`. likely: plausible for anybody (for a weight, of
+    unknown stature).
     """
 
     number: int
@@ -74,7 +74,7 @@ class Meaning:
 
 
 def instant(text: str) -> datetime | str:
-    """The instant of a cell, in UTC when no zone is given; or what is wrong with it.
+    """The instant in a cell, in UTC if it has no zone; or what is wrong with it.
 
     >>> instant("2026-03-02T07:30+01:00")
     datetime.datetime(2026, 3, 2, 6, 30, tzinfo=datetime.timezone.utc)
@@ -97,7 +97,7 @@ def instant(text: str) -> datetime | str:
 
 
 def understand(number: int, measure: str, value: str, unit: str, conditions: str) -> Meaning:
-    """Read four cells together. Total: any text has a meaning, if only a problem."""
+    """Parse four cells together. Total: any text yields a result, if only a problem."""
     known = _measure(measure)
     value, unit = value.strip()[:LONGEST], unit.strip()[:LONGEST]
     if isinstance(known, str):
@@ -127,7 +127,7 @@ def understand(number: int, measure: str, value: str, unit: str, conditions: str
 
 
 def possible(measure: Measure, heard: Understood) -> bool:
-    """Inside the bounds of what can be; the lower of two pressures below the upper."""
+    """Whether a value is within the possible bounds, and the lower of two pressures below the upper."""
     bounds, second = measure.bounds, heard.second
     if not heard.value.is_finite() or heard.value not in bounds.possible:
         return False
@@ -151,7 +151,7 @@ def _measure(text: str) -> Measure | str:
 
 
 def _value(measure: Measure, value: str, unit: str, notes: frozenset[str]) -> Understood | str:
-    """The value in the measure's unit; a unit in words beside a value that has its own must be the same one."""
+    """The value in the measure's unit; a unit cell beside a value with its own unit must agree with it."""
     if measure.understand is None or not value:
         return problems.empty(measure)
     units = _units(unit)
@@ -171,7 +171,7 @@ def _value(measure: Measure, value: str, unit: str, notes: frozenset[str]) -> Un
 
 
 def _fits(measure: Measure, unit: Unit | UnitPart) -> bool:
-    """Whether a unit may stand beside a value that names its own: seconds do, beside beats counted."""
+    """Whether a unit cell is compatible with the value's own unit: seconds are, for counted beats."""
     if isinstance(unit, UnitPart):
         unit = PARTS[unit][0]
     return convertible(unit, measure.unit) or unit in (Unit.SECOND, Unit.MINUTE, Unit.BEATS_PER_MINUTE)
@@ -182,7 +182,7 @@ def _units(text: str) -> frozenset[Unit | UnitPart]:
 
 
 def _conditions(text: str) -> tuple[Conditions, list[str]]:
-    """The conditions, and the words that mean nothing here."""
+    """The conditions, and unknown words."""
     if not text.strip():
         return SAME, []
     differs, labels, notes, unheard = set(), {}, set(), []

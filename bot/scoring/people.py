@@ -1,11 +1,11 @@
-"""Who the readings are of: PEOPLE.csv as profiles. Anything may be empty; what is not understood is left out and said.
+"""PEOPLE.csv as profiles. Any cell may be empty; one that is not understood is ignored and reported.
 
 person      the name or number used in the readings.
 sex         female or male (f, m, woman, man), as the reference tables use it.
 birth_date  2026-03-02, or a bare year.
 height      with its unit, or bare centimetres.
 background  a family background of `core.client.Background`; spaces and hyphens are fine.
-cautions    any of `core.client.Caution`, parted by ; or , or a space.
+cautions    any of `core.client.Caution`, separated by ; or , or a space.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ Complain = Callable[[str], None]
 
 
 def read_people(path: str, say: Complain) -> dict[str, Profile]:
-    """Profiles by person. `say` hears one plain line for each cell that is left out: its row, never its person."""
+    """Profiles by person. `say` gets one plain line for each ignored cell, naming its row, never the person."""
     with open_sheet(path, REQUIRED, OPTIONAL) as sheet:
         return _profiles(sheet, say)
 
@@ -58,7 +58,7 @@ def _profiles(sheet: InputTable, say: Complain) -> dict[str, Profile]:
 
 
 def profile(sex: str, birth_date: str, height: str, background: str, cautions: str, *, say: Complain) -> Profile:
-    """One row; each cell that is not understood is as good as empty, and `say` hears of it."""
+    """The profile in one row; a cell that is not understood counts as empty, and is reported to `say`."""
     year, day = _birth(birth_date, say)
     return Profile(
         sex=_sex(sex, say),
@@ -123,5 +123,5 @@ def _cautions(text: str, say: Complain) -> frozenset[Caution]:
 
 
 def key_of(text: str) -> str:
-    """ "South Asian" as we name things: south_asian."""
+    """Text as a key: "South Asian" is south_asian."""
     return re.sub(r"[\s_-]+", "_", text.strip().casefold())

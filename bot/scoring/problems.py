@@ -1,4 +1,4 @@
-"""What is wrong with a row, in plain words, and what to write instead. For an instructor at a spreadsheet: English."""
+"""Problems of a row in plain English, and what to write instead, for an instructor with a spreadsheet."""
 
 from __future__ import annotations
 
@@ -112,7 +112,7 @@ def left_out(words: list[str]) -> str:
 
 
 def shown(measure: Measure, heard: Understood) -> str:
-    """A value as one would write it, in the unit it was typed in."""
+    """A value as people write it, in the unit in which it was typed."""
     unit = heard.unit if convertible(heard.unit, measure.unit) else measure.unit
     places = max(measure.places, 1) if unit is not measure.unit else measure.places
     value = half_up(convert(heard.value, measure.unit, unit), places).normalize()

@@ -1,7 +1,7 @@
-"""A long file by several processes: each reads all of it and scores its own people, and the rows meet again here.
+"""Score a long file with several processes: each reads all of it and scores its own people; the rows are merged here.
 
-Nobody's readings depend on anybody else's, so people are dealt out by their names. Results come back in blocks of
-rows, as text, through a pipe that holds little: a process that is ahead waits, and nothing grows with the file.
+Nobody's readings depend on anybody else's, so people are distributed by a hash of their name. Results return as blocks
+of text through a pipe with little capacity: a process that is ahead waits, and memory does not grow with the file.
 """
 
 from __future__ import annotations
@@ -24,13 +24,13 @@ from bot.scoring.scorer import Counts, Scorer
 from bot.scoring.tabular import Columns, open_sheet
 from core.client import Profile
 
-WORTH_IT_FROM = 200_000  # rows; under that, what each process finds out anew may take longer than it saves
-MOST = 4  # processes, if not told: more would wait for the one that writes
+WORTH_IT_FROM = 200_000  # rows; below that, warming up each process may take longer than it saves
+MOST = 4  # processes by default: more would wait for the one that writes
 CHANGED = "The file was changed while it was read; start again."
 
 
 class ScoringTask(NamedTuple):
-    """What every process is told. path, columns: of the readings. to: a key of FORMS."""
+    """Parameters for every process. path, columns: of the readings. to: a key of FORMS."""
 
     path: str
     columns: Columns
@@ -38,25 +38,25 @@ class ScoringTask(NamedTuple):
     to: str
 
 
-Block = tuple[list[int], list[str]]  # rows, counted from the first of the block, and their text
+Block = tuple[list[int], list[str]]  # row numbers, relative to the first of the block, and their text
 
 
 def how_many(rows: int) -> int:
-    """Processes for a file of so many rows, when nobody said."""
+    """Default number of processes for a file of so many rows."""
     return min(MOST, _processors()) if rows >= WORTH_IT_FROM else 1
 
 
 def _processors() -> int:
-    """Those this program may use."""
+    """Processors available to this program."""
     return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
 def scored_by(processes: int, job: ScoringTask, rows: int, counts: Counts, advance: Advance) -> Iterator[str]:
-    """The text of every row of a file in order of time, in the file's order, a block at a time.
+    """The text of every row of a chronological file, in file order, one block at a time.
 
-    counts: of all processes are added to it at the end.
+    counts: totals of all processes are added to it at the end.
 
-    Raises: UsageError for a file that has not `rows` rows any more; whatever a process raised.
+    Raises: UsageError if the file no longer has `rows` rows; whatever a process raised.
     """
     between = FORMS[job.to].between
     with _started(processes, job) as pipes:
@@ -64,7 +64,7 @@ def scored_by(processes: int, job: ScoringTask, rows: int, counts: Counts, advan
             texts: list[str | None] = [None] * min(TICK, rows - first)
             for pipe in pipes:
                 block = _received(pipe)
-                if isinstance(block, Counts):  # it is at the end already
+                if isinstance(block, Counts):  # it has already finished
                     raise UsageError(CHANGED)
                 for place, text in zip(*block, strict=True):
                     texts[place] = text
@@ -81,10 +81,10 @@ def scored_by(processes: int, job: ScoringTask, rows: int, counts: Counts, advan
 
 
 def _received(pipe: Connection) -> Block | Counts:
-    """The next word of a process; what it raised is raised here."""
+    """Receive the next item from a process; re-raise what it raised."""
     try:
         found: Block | Counts | Exception = pipe.recv()
-    except (EOFError, OSError) as error:  # before a word, or in the middle of one
+    except (EOFError, OSError) as error:  # before an item, or in the middle of one
         raise ChildProcessError("a process that scored ended early; is there memory enough?") from error
     if isinstance(found, Exception):
         raise found
@@ -93,9 +93,9 @@ def _received(pipe: Connection) -> Block | Counts:
 
 @contextmanager
 def _started(processes: int, job: ScoringTask) -> Iterator[list[Connection]]:
-    """Pipes to processes at work; whatever happens, none is left behind.
+    """Pipes to running processes; none is left behind, whatever happens.
 
-    They are started anew and not forked: what the parent holds (locks, threads, a progress bar) stays with it.
+    They are spawned, not forked, so that they do not inherit the parent's locks, threads and progress bar.
     """
     context = multiprocessing.get_context("spawn")
     pipes, running = [], []
@@ -105,7 +105,7 @@ def _started(processes: int, job: ScoringTask) -> Iterator[list[Connection]]:
             process = context.Process(target=_work, args=(share, processes, job, theirs), daemon=True)
             with _deaf_to_interrupts():
                 process.start()
-            theirs.close()  # so that its end is seen here
+            theirs.close()  # so that the end of the process is noticed here
             pipes.append(ours)
             running.append(process)
         yield pipes
@@ -120,7 +120,7 @@ def _started(processes: int, job: ScoringTask) -> Iterator[list[Connection]]:
 
 @contextmanager
 def _deaf_to_interrupts() -> Iterator[None]:
-    """Ctrl-C waits for the end of this, and whoever is started in it never hears one: the parent ends its children."""
+    """Block Ctrl-C until the end of this block, also in processes started in it: the parent ends its children."""
     if not hasattr(signal, "pthread_sigmask"):  # Windows
         yield
         return
@@ -132,8 +132,8 @@ def _deaf_to_interrupts() -> Iterator[None]:
 
 
 def _work(share: int, processes: int, job: ScoringTask, pipe: Connection) -> None:
-    """One process: the rows of its people, block by block, then its counts."""
-    signal.signal(signal.SIGINT, signal.SIG_IGN)  # where it could not be blocked from the start
+    """The main function of one process: the rows of its people, block by block, then its counts."""
+    signal.signal(signal.SIGINT, signal.SIG_IGN)  # on platforms where it could not be blocked
     with suppress(BrokenPipeError):  # the parent is gone
         try:
             for block in _blocks(share, processes, job):
@@ -165,7 +165,7 @@ def _share(person: str, processes: int) -> int:
 
 @contextmanager
 def no_hunt_for_cycles() -> Iterator[None]:
-    """No object here points back at another; looking for those that do takes a tenth of the time of a long file."""
+    """Turn off cyclic garbage collection: nothing here has cycles, and it takes a tenth of the time for a long file."""
     was_on = gc.isenabled()
     gc.disable()
     try:

@@ -1,7 +1,7 @@
-"""What the published references say of a value, looked up once for all values and people they say the same of.
+"""Results of the published references, looked up once for all values and people with the same result.
 
-The tables of a measure may turn at few ages and few values only. Which, is read from the tables themselves, for
-the measures that come often; any other is looked up by all that a score may depend on.
+The tables of a measure change at a few ages and values only. For frequent measures those are read from the tables
+themselves; any other is cached by everything a score may depend on.
 """
 
 from __future__ import annotations
@@ -42,8 +42,8 @@ from core.watching.flags_of_reading import flags_of_reading
 
 
 class Said(NamedTuple):
-    """scores: of the references. cells: band and reference. flags: the codes that the reading raises by itself,
-    whatever came before it.
+    """scores: of the references. cells: band and reference. flags: codes the reading raises on its own, whatever came
+    before.
     """
 
     scores: Scores
@@ -56,8 +56,8 @@ NOTHING_SAID = Said((), ("", ""), "")
 
 @dataclass(frozen=True, slots=True)
 class Turns:
-    """Where what is said may turn. ages: in whole years, rising. value: equal for values of which the same is said.
-    background: whether it depends on that.
+    """Where a result may change. ages: in whole years, rising. value: equal for values with the same result.
+    background: whether the result depends on it.
     """
 
     ages: tuple[int, ...]
@@ -70,7 +70,7 @@ def _exact(value: Decimal) -> Hashable:
 
 
 def _among(*tables: Iterable[Ladder]) -> Callable[[Decimal], Hashable]:
-    """How many limits of the tables are below the value, and how many are not above it."""
+    """Number of table limits below the value, and of those not above it."""
     limits = sorted({step.limit for ladders in tables for ladder in ladders for step in ladder.steps})
     return lambda value: (bisect_left(limits, value), bisect_right(limits, value))
 
@@ -111,21 +111,21 @@ TURNS: Mapping[str, Turns] = {
 
 
 class Alike(NamedTuple):
-    """full: a number for people of the same sex, cautions and background. short: whatever the background."""
+    """full: a number for people of the same sex, cautions and background. short: likewise, ignoring the background."""
 
     full: int
     short: int
 
 
 class References:
-    """One table for all people."""
+    """The cache for all people."""
 
     def __init__(self) -> None:
         self._known: dict[Hashable, Said] = {}
         self._kinds: dict[Hashable, int] = {}
 
     def of(self, measure: Measure, now: TakenValue, who: Alike, profile: Profile) -> Said:
-        """What is said of a reading."""
+        """The references' result for a reading."""
         if measure.score is no_score and measure.alarm is never:
             return NOTHING_SAID
         age, how, turns = profile.age_on(now.taken_at), now.meaning, TURNS.get(measure.key)
@@ -140,7 +140,7 @@ class References:
         return self._known.get(key) or remember(self._known, key, _said(measure, now, profile))
 
     def kind(self, profile: Profile) -> Alike:
-        """The numbers of a person."""
+        """The cache numbers of a person."""
         numbers = self._kinds
         short = numbers.setdefault((profile.sex, profile.cautions), len(numbers))
         full = numbers.setdefault((profile.sex, profile.cautions, profile.background), len(numbers))

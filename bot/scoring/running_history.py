@@ -1,9 +1,8 @@
-"""What is kept of one person's earlier readings of one measure: as little as the rules ask for, however long the file.
+"""A person's earlier readings of one measure, condensed to what the rules need, however long the file.
 
-`core.judging.assess` is given a whole history; here the same answers come from a handful of readings, fed in order of
-time. A test holds the two against each other. Readings of the same instant are never compared with one another,
-so the official reading before the last one is kept as well: when the last has the instant of the new one, that
-is the one before it.
+`core.judging.assess` takes a whole history; here a handful of readings, added chronologically, give the same answers,
+and a test compares the two. Readings taken at the same instant are never compared with one another, so the official
+reading before the last is stored too, in case the last has the same instant as the new one.
 """
 
 from __future__ import annotations
@@ -43,14 +42,14 @@ _INSTANT = timedelta(microseconds=1)
 class Chain:
     """The baseline and the last two official readings: `core.judging.assess.official`, one reading at a time.
 
-    text: the cell of the baseline's value. too_soon: the cells of a reading that came before its time.
+    text: the cell of the baseline's value. too_soon: the cells of a reading that came too soon.
     """
 
     __slots__ = ("baseline", "last", "measure", "older", "shortest", "text", "too_soon")
 
     def __init__(self, measure: Measure, retest: timedelta) -> None:
         self.measure = measure
-        self.shortest = retest - EARLY_BY  # between two official readings
+        self.shortest = retest - EARLY_BY  # shortest time between two official readings
         self.baseline: TakenValue | None = None
         self.last: TakenValue | None = None
         self.older: TakenValue | None = None
@@ -58,7 +57,7 @@ class Chain:
         self.too_soon: Judgement = NOTHING
 
     def before(self, at: datetime) -> Sides:
-        """The baseline, and the last official reading after it, of those earlier than `at`."""
+        """The baseline, and the last official reading after it, among those earlier than `at`."""
         baseline, last = self.baseline, self.last
         if baseline is None or last is None or baseline.taken_at >= at:
             return None, None
@@ -76,7 +75,7 @@ class Chain:
 
 
 class Track:
-    """A measure whose readings are compared one by one."""
+    """History of a measure whose readings are compared one by one."""
 
     __slots__ = ("chain", "measure", "newest", "number", "retest", "row", "rows", "run")
 
@@ -86,8 +85,8 @@ class Track:
         self.chain = Chain(measure, self.retest)
         self.newest: TakenValue | None = None
         self.row = 0  # of the newest reading, in the file
-        self.rows: dict[tuple[Decimal, Decimal | None], int] | None = None  # when several have the newest instant
-        self.run = 0  # equal values in a row, the newest included
+        self.rows: dict[tuple[Decimal, Decimal | None], int] | None = None  # if several share the newest instant
+        self.run = 0  # equal values in a row, including the newest
 
     def judged(self, now: TakenValue, verdicts: Verdicts) -> Judged:
         if self.measure.error is None:
@@ -104,7 +103,7 @@ class Track:
         return self._afresh(baseline, previous, now)
 
     def judged_by(self, now: TakenValue, relative: Decimal | None) -> Judgement:
-        """The cells of a derived reading. relative: the square of the relative error its parts give it, if they do."""
+        """The cells of a derived reading. relative: its relative variance propagated from its parts, if known."""
         measure, chain = self.measure, self.chain
         if relative is None and measure.error is None:
             return NOTHING
@@ -127,7 +126,7 @@ class Track:
         return afresh(self.measure, baseline.reading(), earlier, now.reading(), self.retest, error)
 
     def add(self, now: TakenValue, run: int = 1) -> None:
-        """Remember a reading, no earlier than any before it. run: `equal_in_a_row`, worked out before."""
+        """Add a reading, no earlier than any before it. run: result of `equal_in_a_row`."""
         self.chain.add(now)
         self.newest, self.run = now, run
 
@@ -138,15 +137,15 @@ class Track:
         return self.run + 1
 
     def may_tell(self, now: TakenValue, profile: Profile) -> bool:
-        """Whether a flag could come of the readings before this one; then `history` is asked for."""
+        """Whether earlier readings could raise a flag; only then is `history` needed."""
         return False
 
     def history(self, at: datetime) -> Sequence[Reading]:
-        """What the flags of a reading taken at `at` need of the readings before it."""
+        """The earlier readings needed for the flags of a reading taken at `at`."""
         return ()
 
     def twin(self, at: datetime, heard: Understood, row: int) -> int | None:
-        """The row of an equal reading of the same instant, if there is one; else `row` is remembered."""
+        """The row of an equal reading at the same instant, if there is one; else `row` is stored."""
         newest = self.newest
         if newest is None or newest.taken_at != at:
             self.row, self.rows = row, None
@@ -158,14 +157,15 @@ class Track:
 
 
 class WeightTrack(Track):
-    """Weights, with the highest of every stretch of the last year that ends now: unplanned loss asks for them."""
+    """Weights, with the maximum of every period within the last year that ends now, for unplanned loss."""
 
     __slots__ = ("group", "tops")
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure)
-        self.tops: deque[TakenValue] = deque()  # falling: what a later and higher weight hides is gone
-        self.group: list[TakenValue] = []  # of the newest instant; they hide nothing from one another
+        # decreasing: a weight followed by a higher one is dropped (monotonic queue)
+        self.tops: deque[TakenValue] = deque()
+        self.group: list[TakenValue] = []  # of the newest instant; these do not replace one another
 
     def add(self, now: TakenValue, run: int = 1) -> None:
         super().add(now, run)
@@ -192,7 +192,7 @@ class WeightTrack(Track):
 
 
 class RatingTrack(Track):
-    """A 0-10 rating: the mean of the last four weeks against that of the first four (`core.judging.assess`)."""
+    """A 0-10 rating: the mean of the last four weeks against the mean of the first four (`core.judging.assess`)."""
 
     __slots__ = ("baseline", "baseline_number", "ends", "error", "first", "last", "over", "recent", "total")
 
@@ -203,9 +203,9 @@ class RatingTrack(Track):
         self.ends: datetime | None = None  # when they are over
         self.over: datetime | None = None  # the last instant before that
         self.baseline: Reading | None = None  # their mean, once they are
-        self.baseline_number = 0  # stands for it
-        self.recent: deque[TakenValue] = deque()  # of the last eight weeks, which is more than the flags ask for
-        self.last: deque[TakenValue] = deque()  # of the last four, none of them of the first
+        self.baseline_number = 0  # its cache number
+        self.recent: deque[TakenValue] = deque()  # of the last eight weeks, more than the flags need
+        self.last: deque[TakenValue] = deque()  # of the last four, excluding the first four
         self.total = Decimal(0)  # of `last`
 
     def judged(self, now: TakenValue, verdicts: Verdicts) -> Judged:
@@ -221,13 +221,13 @@ class RatingTrack(Track):
             baseline = replace(_mean(self.first), taken_at=self.first[0].taken_at)
             self.baseline = baseline
             self.baseline_number = verdicts.number((self.measure.key, baseline.value, baseline.attempts))
-        since = max(at - _WINDOW, over)  # what is of the first weeks is of no later ones
+        since = max(at - _WINDOW, over)  # readings of the first weeks do not count again
         last = self.last
         while last and last[0].taken_at <= since:
             self.total -= last.popleft().value
         if baseline.conditions is not SAME or now.meaning.conditions is not SAME:
             return self._judged(baseline, since, ends, now)
-        if self.newest is None or self.newest.taken_at == at:  # a reading of this instant is none before it
+        if self.newest is None or self.newest.taken_at == at:  # a reading at this instant is not before it
             return self._judged(baseline, since, ends, now)
         total, number = self.total + now.value, len(last) + 1
         key = (self.baseline_number, total, number)
@@ -238,7 +238,7 @@ class RatingTrack(Track):
         )
 
     def _within(self, baseline: Reading, mean: Decimal, number: int) -> Judged | None:
-        """The verdict on a mean of so many weeks that lies within error."""
+        """The verdict on a mean of `number` readings that lies within error."""
         if self.error is None:
             return None
         spread = variance(self.error, baseline.value, baseline.attempts) + variance(self.error, mean, number)
@@ -287,20 +287,20 @@ def _mean(ratings: Sequence[TakenValue]) -> Reading:
 
 
 class PressureTrack(Track):
-    """A blood pressure: the totals of each day of the series at hand, and the means of the series before it."""
+    """Blood pressure: the daily totals of the current series, and the means of earlier series."""
 
     __slots__ = ("before", "days", "differing", "found", "mean")
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure)
-        self.days: list[tuple[int, DayTotal]] = []  # of the series at hand: the day's number, and its sums
-        self.differing: list[Reading] = []  # of it, those taken otherwise than before
-        self.found: SeriesMean | TooFewDays = TooFewDays(0)  # of the series so far
+        self.days: list[tuple[int, DayTotal]] = []  # of the current series: day number and its totals
+        self.differing: list[Reading] = []  # those of it taken under different conditions
+        self.found: SeriesMean | TooFewDays = TooFewDays(0)  # result of the series so far
         self.mean: Reading | None = None  # the same as a reading
-        self.before: TakenValue | None = None  # the newest pressure of an instant before that of the newest
+        self.before: TakenValue | None = None  # the newest pressure earlier than the newest instant
 
     def judged(self, now: TakenValue, verdicts: Verdicts) -> Judged:
-        """Of the series, `now` already added to it; too few days are not judged."""
+        """The verdict on the series, to which `now` is already added; None with too few days."""
         if self.mean is None:
             return None, PART_OF_SERIES
         baseline, previous = self.chain.before(self.mean.taken_at)
@@ -332,7 +332,7 @@ class PressureTrack(Track):
 
 
 def track(measure: Measure) -> Track:
-    """The track that keeps what the measure needs."""
+    """A track suited to the measure."""
     if measure.series:
         return PressureTrack(measure)
     if measure.kind is MeasureKind.RATING:

@@ -1,7 +1,7 @@
-"""Score rows one after another, each person's in order of time; nothing is kept but what `tracks` keeps.
+"""Score rows one by one, each person's chronologically; only `running_history` keeps state.
 
-The same cells come again and again in a long file. So what they mean, what the references say of a value, and
-what a doubt says of two values are looked up once and remembered, in tables of a bounded size.
+Cells repeat in a long file, so their meaning, the references' results and the doubts about pairs of values are computed
+once and cached, in tables of bounded size.
 """
 
 from __future__ import annotations
@@ -32,14 +32,14 @@ from core.understanding.plausibility import doubt, is_jump
 from core.watching.flags import NOTHING_AGREED, Code
 from core.watching.flags_of_reading import FEWEST_IDENTICAL, flags_of_reading
 
-MEAN = "blood_pressure_mean"  # what the row of a series is called
-# Of one pressure, not of its series.
+MEAN = "blood_pressure_mean"  # measure name of a series row
+# Flags of a single pressure, not of its series.
 _OF_ONE_PRESSURE = frozenset({Code.BP_SEVERE, Code.BP_SEVERE_REPEATED, Code.BP_LOW, Code.IDENTICAL_VALUES})
 _MAY_BE_TOO_EQUAL = (MeasureKind.BODY, MeasureKind.FUNCTION)
 
 
 class ScoredPerson:
-    """What is kept of one person."""
+    """State of one person."""
 
     __slots__ = ("kind", "newest", "profile", "tracks", "used")
 
@@ -53,7 +53,7 @@ class ScoredPerson:
 
 @dataclass(slots=True)
 class Counts:
-    """Rows used, of no use, and to check; strangers: people not in the people file."""
+    """Rows used, unusable, and to check; strangers: people missing from the people file."""
 
     used: int = 0
     unusable: int = 0
@@ -61,7 +61,7 @@ class Counts:
     strangers: int = 0
 
     def add(self, other: Counts) -> None:
-        """Count what another counted."""
+        """Add another's counts."""
         self.used += other.used
         self.unusable += other.unusable
         self.to_check += other.to_check
@@ -82,10 +82,10 @@ class Scorer:
         self.counts = Counts() if counts is None else counts
 
     def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[OutputCells]:
-        """The row's own line, then those of the derived measures it makes possible. Total: no text raises.
+        """The row's own line, then those of the derived measures it makes possible. Total: never raises for any text.
 
-        row: its number in the file, the header being 1. beyond: it has more cells than the header names.
-        Rows of one person must come in order of time.
+        row: its number in the file, the header being 1. beyond: it has more cells than the header. Rows of one person
+        must be chronological.
         """
         name, taken, what = cells[0], cells[1], cells[2:]
         meaning = self._meanings.get(what) or self._understood(what)
@@ -149,7 +149,7 @@ class Scorer:
         head: OutputCells,
         remark: str,
     ) -> list[OutputCells]:
-        """The line of one pressure, and that of its series, once there are days enough."""
+        """The line of one pressure, and that of its series once there are enough days."""
         history, reading = past.history(now.taken_at), now.reading()
         past.add(now, run)
         verdict, cells = past.judged(now, self._verdicts)
@@ -182,7 +182,7 @@ class Scorer:
         cells = past.judged_by(now, relative_variance(measure, newest, MEASURES))
         past.add(now)
         said = self._references.of(measure, now, who.kind, who.profile)
-        # A derived measure raises no flag: it would only repeat what its parts say.
+        # A derived measure raises no flag: it would only repeat its parts.
         value = value_cell(now.value, None, measure.unit)
         lines.append((name, taken, measure.key, value, measure.unit, *said.cells, *cells, "", ""))
 
@@ -208,7 +208,7 @@ class Scorer:
         return remark
 
     def _likely(self, meaning: Meaning, measure: Measure, heard: Understood, stature: Decimal) -> bool:
-        """Whether a weight is likely for somebody of this stature."""
+        """Whether a weight is plausible for somebody of this stature."""
         key = (meaning.number, stature)
         likely = self._weights.get(key)
         if likely is None:
@@ -231,7 +231,7 @@ class Scorer:
 
 
 def _problem(person: str, at: datetime | str, meaning: Meaning, beyond: bool) -> str:
-    """All that is wrong with a row."""
+    """Everything that is wrong with a row."""
     said = [
         problems.TOO_MANY_CELLS if beyond else "",
         "" if person else problems.NO_PERSON,

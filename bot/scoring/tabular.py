@@ -1,7 +1,7 @@
-"""Read a table out of a text file as spreadsheets write it: any of four delimiters, a mark at the start, CRLF.
+"""Read a table from a text file as written by spreadsheets: any of four delimiters, byte order mark, CRLF.
 
-A file is read twice (once to see whether it is in order of time), so standard input is copied to a temporary
-file first. Nothing is kept in memory but the row at hand.
+A file is read twice (the first time to check its order), so standard input is copied to a temporary file first. Only
+the current row is held in memory.
 """
 
 from __future__ import annotations
@@ -22,16 +22,16 @@ from bot.foundation.errors import UsageError
 
 STDIN = "-"
 DELIMITERS = (",", ";", "\t", "|")
-LONGEST_CELL = 1_000_000  # characters; a quote left open would otherwise swallow the rest of the file
+LONGEST_CELL = 1_000_000  # characters; an unclosed quote would otherwise swallow the rest of the file
 
 Cells = tuple[str, ...]
-Columns = tuple[tuple[str, ...], tuple[str, ...]]  # those required, and those that may be there
+Columns = tuple[tuple[str, ...], tuple[str, ...]]  # required and optional ones
 
 
 @dataclass(frozen=True)
 class InputTable:
-    """A table with a header. columns: those we read, in our order; a column the file has not is empty. path: where
-    anybody may read it again; empty for what could be read only once.
+    """A table with a header. columns: those we read, in our order; one missing from the file reads as empty. path:
+    where it can be read again; empty if it could be read only once.
     """
 
     name: str
@@ -42,11 +42,11 @@ class InputTable:
     path: str = ""
 
     def rows(self) -> Iterator[tuple[Cells, bool]]:
-        """Each row's cells, as they are, and whether the row has more of them than the header names.
+        """Each row's cells, unchanged, and whether it has more of them than the header.
 
-        A line with nothing on it is no row.
+        Blank lines are skipped.
 
-        Raises: UsageError for text that is not UTF-8, or a cell without end.
+        Raises: UsageError for text that is not UTF-8, or an endless cell.
         """
         width = len(self.header)
         pick = itemgetter(*(self.header.index(c) if c in self.header else width for c in self.columns))
@@ -73,7 +73,7 @@ class InputTable:
 def open_sheet(path: str, required: Sequence[str], optional: Sequence[str]) -> Iterator[InputTable]:
     """Find delimiter and columns of the file at `path`, or of standard input for "-".
 
-    Raises: UsageError for a file that is not there, is empty, is no UTF-8, or lacks a required column.
+    Raises: UsageError for a file that is missing, empty, not UTF-8, or lacks a required column.
     """
     name = "standard input" if path == STDIN else Path(path).name
     with ExitStack() as kept:
@@ -119,7 +119,7 @@ def _opener(path: str, name: str, kept: ExitStack) -> tuple[str, Callable[[], Te
 
 
 def _opener_of_copy(file: BinaryIO, kept: ExitStack) -> Callable[[], TextIO]:
-    """For what can be read only once; the copy is gone when `kept` is closed."""
+    """For input that can be read only once; the copy is deleted when `kept` is closed."""
     copy = kept.enter_context(TemporaryFile())  # noqa: SIM115
     shutil.copyfileobj(file, copy)
     copy.flush()
@@ -131,7 +131,7 @@ def _opener_of_copy(file: BinaryIO, kept: ExitStack) -> Callable[[], TextIO]:
 
 
 class _Again(io.RawIOBase):
-    """Reads a file from its start with a place of its own; closing it leaves the file open."""
+    """Reads a file from its start with its own position; closing it leaves the file open."""
 
     def __init__(self, file: BinaryIO) -> None:
         self._file = file

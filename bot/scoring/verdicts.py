@@ -1,7 +1,7 @@
-"""Verdicts as cells, without the core where it would say no more than that a reading lies within error.
+"""Verdicts as cells, bypassing the core for readings that lie within error.
 
-Most readings of a long file do, and then a verdict depends on the baseline, the new value and how both were taken.
-What lies beyond error, or was taken otherwise than the baseline, is for `core.judging.change.judge`.
+Most readings of a long file do, and then the verdict depends only on the baseline, the new value and the conditions of
+both. Readings beyond error, or under other conditions than the baseline, go to `core.judging.change.judge`.
 """
 
 from __future__ import annotations
@@ -20,18 +20,18 @@ from core.measures.measure import Measure, MeasurementError
 from core.quantity import Unit
 from core.reading import SAME, Reading
 
-Judged = tuple[Verdict | None, Judgement]  # the verdict only if beyond error: of no other comes a flag
+Judged = tuple[Verdict | None, Judgement]  # the verdict only if beyond error: no other raises a flag
 
-FIRST: Judged = (None, judgement(NO_BASELINE, Unit.KILOGRAM))  # nothing in it has a unit
+FIRST: Judged = (None, judgement(NO_BASELINE, Unit.KILOGRAM))  # it contains nothing with a unit
 _WITHIN = Change.WITHIN_ERROR.replace("_", " ")
-_LIMITS = 50  # each with a table of its own; ways to take a measure are few
+_LIMITS = 50  # each with its own table; the combinations of conditions are few
 _YES_OR_NO = {None: "", True: "yes", False: "no"}
 
 
 class Limit:
-    """What error allows between two readings of a measure whose error does not go with the value.
+    """MDC95 between two readings of a measure with an absolute error.
 
-    spread: the variances of both. cells: of a difference; None when it is beyond error.
+    spread: the sum of both variances. cells: of a difference; None if it is beyond error.
     """
 
     __slots__ = ("cells", "spread")
@@ -42,7 +42,7 @@ class Limit:
 
 
 class Verdicts:
-    """One table for all people."""
+    """The cache for all people."""
 
     def __init__(self) -> None:
         self._known: dict[Hashable, Judged] = {}
@@ -54,11 +54,11 @@ class Verdicts:
         return self._known.get(key)
 
     def keep(self, key: Hashable, judged: Judged | None) -> Judged | None:
-        """Remember a verdict, if there is one that the key alone decides."""
+        """Cache a verdict, if the key alone determines it."""
         return None if judged is None else remember(self._known, key, judged)
 
     def number(self, key: Hashable) -> int:
-        """A number that stands for the key, and never for another."""
+        """A number unique to the key."""
         found = self._numbers.get(key)
         if found is None:
             self._given += 1
@@ -66,7 +66,8 @@ class Verdicts:
         return found
 
     def within(self, measure: Measure, baseline: TakenValue, text: str, now: TakenValue) -> Judgement | None:
-        """The cells of a reading within the measure's own error; None if it is not, or more than values decides.
+        """The cells of a reading within the measure's own error; None if it is beyond, or if more than the values
+        decides.
 
         text: the cell of the baseline's value.
         """
@@ -100,7 +101,7 @@ def _spread(error: MeasurementError, baseline: TakenValue, now: TakenValue) -> D
 
 
 def within_spread(measure: Measure, baseline: Decimal, text: str, now: Decimal, spread: Decimal) -> Judgement | None:
-    """The cells of a value within error of the baseline, or None. spread: the variances of both together."""
+    """The cells of a value within error of the baseline, or None. spread: the sum of both variances."""
     cells = _cells(measure, now - baseline, spread, baseline)
     return None if cells is None else (text, *cells)
 
@@ -116,9 +117,9 @@ def _cells(
 
 
 def figure_of_mdc95(spread: Decimal, to: int) -> str:
-    """`figure` of `mdc95`, looked up by the whole number of half steps in it: a Decimal root takes longer.
+    """`figure` of `mdc95`, cached by its whole number of half steps, because a Decimal root takes longer.
 
-    Next to such a number the root itself decides, as published errors do make halves: 15 % of 8.5 s is 1.275 s.
+    Close to a half step the root itself decides, because published errors do give halves: 15 % of 8.5 s is 1.275 s.
     """
     halves, rest = divmod(isqrt(int(mdc95_squared(spread) * _SCALES[to])), _FINE)
     if rest in (0, _FINE - 1):

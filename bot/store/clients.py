@@ -6,7 +6,7 @@ The plan is one value that both may change, so it is exchanged only for the one 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, tzinfo
 from decimal import Decimal
@@ -18,7 +18,6 @@ from sqlalchemy import Connection, Text, bindparam, insert, select, type_coerce,
 
 from bot.foundation import log
 from bot.store import codec, owners
-from bot.store.dialect import among
 from bot.store.keyring import of_connection
 from bot.store.schema import clients, people
 from bot.store.sealed import Sealed, is_whole, secret
@@ -148,16 +147,6 @@ def shown(r: Any) -> Client:
 
 
 ALL = select(*COLUMNS).select_from(clients.outerjoin(people, people.c.id == clients.c.person_id))
-_BY_CHATS = ALL.where(among(people.c.chat_id, "chats"))
-
-
-def by_chats(conn: Connection, chats: Iterable[int]) -> dict[int, Client]:
-    """Return the clients whose chats these are. One query."""
-    wanted = list(chats)
-    if not wanted:
-        return {}
-    found = (client_of(r) for r in conn.execute(_BY_CHATS, {"chats": wanted}))
-    return {c.chat_id: c for c in found if c.chat_id is not None}
 
 
 def add(

@@ -1,9 +1,9 @@
-"""The conversation: one pure, total function and the values it speaks in.
+"""The conversation: a pure, total function and the values it works with.
 
     step(state, event, facts, now) -> Outcome(state, effects)          core.dialogue.engines.client
 
-* Total: every state answers every event; nothing raises because of what somebody typed or pressed.
-* `events` is what happened, `facts` is what the store knew at that moment, `effects` is what should happen,
-  `messages` are what should be said, as keys with arguments. `states` is all a conversation remembers.
-* Every text gets an answer. Nobody is asked twice, told off, or lost.
+* Total: every state answers every event; user input never raises.
+* `events`: what happened; `facts`: what the store knew at that moment; `effects`: what should happen; `messages`: what
+  to say, as keys with arguments; `states`: everything a conversation remembers.
+* Every text gets an answer. Nobody is asked twice, reproached, or left without an answer.
 """

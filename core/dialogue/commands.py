@@ -1,4 +1,4 @@
-"""Every command and every button there is, put together from the rooms that own them."""
+"""All commands and buttons, collected from the packages that own them."""
 
 from __future__ import annotations
 

@@ -1,1 +1,1 @@
-"""What readings mean: change against measurement error, trends, goals, training load, what a chart shows."""
+"""What readings mean: change against measurement error, trends, goals, training load, chart data."""

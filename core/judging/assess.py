@@ -1,12 +1,12 @@
-"""One reading, the readings before it and the client: what it scores, what changed, and what to bear in mind.
+"""Assess one reading in the light of earlier readings and the client's profile: score, change and context.
 
-Histories are oldest first, of one measure, side notes and all; they are walked once and never sorted. Which
-of them are official (a retest apart, counted from the baseline) is decided here, so that an import of weekly
-values does not make every one of them "too soon" for ever.
+Histories are oldest first, of one measure, side notes included; they are iterated once and never sorted. Which of them
+are official (a retest interval apart, counted from the baseline) is decided here, so that importing weekly values does
+not make every one of them "too soon".
 
 Two measures are not compared value by value. A blood pressure is compared as the mean of its series
 (`core.measures.home_bp_series`). A rating (energy, own question) comes every week, so the mean of the last four
-weeks is compared with the mean of the first four: a single mood says little, and four of them halve the error.
+weeks is compared with the mean of the first four: a single mood says little, and averaging four halves the error.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ from core.sources import Seen, Source
 
 D = Decimal
 RATING_WINDOW = timedelta(days=28)
-EARLY_WEEKS = timedelta(weeks=6)  # ours: before this, patience is the better advice
+EARLY_WEEKS = timedelta(weeks=6)  # ours: before then, patience is the better advice
 TAPE_STEP = D(1)  # cm
 
 PROPAGATED = Source(
@@ -42,11 +42,11 @@ PROPAGATED = Source(
 
 @dataclass(frozen=True, slots=True)
 class Assessment:
-    """What is to be said of one reading.
+    """The assessment of a single reading.
 
-    reading: as it came.  judged: what was scored and compared: the reading itself, a series mean, a four-week
+    reading: as received.  judged: what was scored and compared: the reading itself, a series mean, a four-week
     mean. verdict: None when the error of the measure is unknown, or a series has too few days. context: keys
-    of what the client needs to hear with it. series: of a blood pressure, so far.
+    of what the client needs to hear with it. series: for blood pressure, the series so far.
     """
 
     reading: Reading
@@ -59,7 +59,7 @@ class Assessment:
 
 @dataclass(frozen=True, slots=True)
 class Derived:
-    """A computed reading with the error its parts give it; None when nobody knows theirs."""
+    """A derived reading with its propagated error; None if the error of a part is unknown."""
 
     measure: Measure
     reading: Reading
@@ -80,12 +80,12 @@ def assess(
 ) -> Assessment:
     """Score `reading` and judge it against the client's own baseline.
 
-    history: readings of this measure, oldest first; those not before `reading` are passed over, so it may be
-    in there. baseline_since: the start of a new programme.  retest: the client's own interval, if the coach
-    set one. zone: the client's, for days.  error: of a derived measure (`Derived.error`). alongside: verdicts
-    of other measures of the same check-in, for context between them.
+    history: readings of this measure, oldest first; those not before `reading` are skipped, so it may be included.
+    baseline_since: the start of a new programme.  retest: this client's interval, if the coach set one. zone: the
+    client's, which decides what a day is.  error: of a derived measure (`Derived.error`). alongside: verdicts of other
+    measures of the same check-in, for context between them.
 
-    Raises: ValueError for a side note, which must never be scored or commented on: asking is a fault of ours.
+    Raises: ValueError for a side note, which must never be scored or commented on (a programming error).
     """
     if reading.how is How.EARLY:
         raise ValueError("a side note is never assessed")
@@ -117,9 +117,9 @@ def assess(
 def official(before: Sequence[Reading], now: Reading, retest: timedelta) -> tuple[Reading | None, Reading | None]:
     """The baseline, and the last official reading after it (None at the first retest).
 
-    before: counting readings earlier than `now`, oldest first. A reading is official when it came no earlier
-    than three days before it was due, counted from the official one before it; others neither reset the clock
-    nor confirm.
+    before: readings earlier than `now` that count, oldest first. A reading is official if taken no earlier than three
+    days before it was due, counted from the official one before it; other readings neither reset the clock nor confirm
+    a change.
     """
     if not before:
         return None, None
@@ -154,9 +154,9 @@ def _assess_series(
 
 
 def _four_week_means(before: Sequence[Reading], now: Reading) -> tuple[Reading | None, Reading | None, Reading]:
-    """First four weeks, the four weeks before the last, the last four: each a mean, none sharing a reading.
+    """Means of the first four weeks, the four weeks before the last, and the last four; no two share a reading.
 
-    Ratings four weeks apart or more make means of one, and the rule is that of any other measure.
+    If ratings are four or more weeks apart, each mean has one reading and the usual rule applies.
     """
     if not before:
         return None, None, now
@@ -174,12 +174,12 @@ def _four_week_means(before: Sequence[Reading], now: Reading) -> tuple[Reading |
 
 @lru_cache(maxsize=8)
 def error_of_weeks(error: MeasurementError | None) -> MeasurementError | None:
-    """Attempts of one evening share its mood; the weeks of a four-week mean do not."""
+    """Attempts on one evening share its mood; the weeks of a four-week mean are independent."""
     return error and replace(error, shared_by_attempts=False)
 
 
 def mean_reading(readings: Sequence[Reading]) -> Reading:
-    """The mean of ratings as one reading, dated by the last; at least one."""
+    """The mean of one or more ratings as a single reading, dated like the last."""
     if len(readings) == 1:
         return readings[0]
     value = sum((r.value for r in readings), D(0)) / len(readings)
@@ -195,7 +195,7 @@ def _context(
     zone: tzinfo,
     alongside: Mapping[str, Verdict],
 ) -> Iterator[str]:
-    """Keys, most telling first. Every rule of ours unless a source stands beside it."""
+    """Context keys, most important first. Each rule is ours unless a source is named beside it."""
     for caution, said in measure.misled_by:
         if caution in profile.cautions:
             yield said
@@ -239,10 +239,10 @@ def _weekday(at: datetime, zone: tzinfo) -> int:
 
 
 def derive_all(latest: Mapping[str, Reading], profile: Profile, registry: Mapping[str, Measure]) -> tuple[Derived, ...]:
-    """Compute every derived measure that `latest` has the parts of, in registry order.
+    """Compute every derived measure whose parts are in `latest`, in registry order.
 
-    latest: the newest counting reading by measure key. A derived measure may build on another that stands
-    before it.
+    latest: the newest reading that counts, by measure key. A derived measure may build on an earlier one in the
+    registry.
     """
     known = dict(latest)
     found: list[Derived] = []
@@ -260,10 +260,10 @@ def derive_all(latest: Mapping[str, Reading], profile: Profile, registry: Mappin
 def derived_error(
     measure: Measure, parts: Mapping[str, Reading], registry: Mapping[str, Measure]
 ) -> MeasurementError | None:
-    """For a ratio, the error its parts give it; for anything else, or when that is unknown, its own.
+    """A ratio's error propagated from its parts; otherwise, or if that is unknown, the measure's own error.
 
-    A body mass index has the relative error of its weight (stature is one number, the same on both sides of a
-    comparison, so it drops out); a waist-to-hip ratio has sqrt(waist^2 + hip^2) of the relative errors.
+    A body mass index has the relative error of its weight (stature is the same number on both sides of a comparison, so
+    it cancels out); a waist-to-hip ratio has sqrt(waist^2 + hip^2) of the relative errors.
     """
     relative = relative_variance(measure, parts, registry)
     if relative is None:
@@ -272,12 +272,12 @@ def derived_error(
 
 
 def propagated(relative_variance: Decimal) -> MeasurementError:
-    """The error of a ratio, from its square."""
+    """A ratio's measurement error, from its relative variance."""
     return MeasurementError(source=PROPAGATED, cv=relative_variance.sqrt(ROOTS), shared_by_attempts=True)
 
 
 class DerivedPart(Protocol):
-    """What a derived reading's error asks of the readings it is made of."""
+    """What a part contributes to the error of a derived reading."""
 
     @property
     def value(self) -> Decimal: ...
@@ -290,7 +290,7 @@ class DerivedPart(Protocol):
 def relative_variance(
     measure: Measure, parts: Mapping[str, DerivedPart], registry: Mapping[str, Measure]
 ) -> Decimal | None:
-    """The square of a ratio's relative error, from those of its parts; None when it is not made of theirs."""
+    """A ratio's relative variance, propagated from its parts; None if the measure is not derived from them."""
     if measure.unit not in (Unit.RATIO, Unit.KILOGRAM_PER_SQUARE_METRE):
         return None
     relative = D(0)

@@ -1,30 +1,30 @@
-"""What a change means: is it more than error, is it there again, does it matter.
+"""Is a change more than measurement error, is it confirmed at the next retest, and does it matter?
 
     MDC95 = 1.96 * sqrt(sem_b^2 / n_b + sem_n^2 / n_n)
 
-b is the baseline, n is now. A difference strictly beyond MDC95 once is *possible*; beyond it again at the
-next retest, in the same direction and against the same baseline, it is *confirmed*. Whether it matters (the
-published important difference) is a second question, answered apart.
+b is the baseline, n is now. A difference strictly beyond MDC95 once is *possible*; beyond it again at the next retest,
+in the same direction and against the same baseline, it is *confirmed*. Whether it matters (the published important
+difference) is a separate question, answered separately.
 
-Why a coach needs more than "confirmed". Both looks share one noisy baseline: where it happened to lie low,
-both retests look high, so two exceedances are far from twice the evidence. And some people swing more than
-the typical figure says. On simulated clients with nothing truly changing, a plan of seven measures brings
-0.8 "confirmed" a client-year: for a coach of fifty that is nearly a false alarm a week. So a confirmed change
-is passed on only when it is *firm*: the mean of the two retests, against the baseline, is beyond
+Why a coach needs more than "confirmed": both retests share one noisy baseline. If it happened to be low, both look
+high, so two exceedances are far from twice the evidence. And some people vary more than the typical figure says. For
+simulated clients with no true change, a plan of seven measures brings 0.8 "confirmed" a client-year: for a coach of
+fifty that is nearly a false alarm a week. So a confirmed change is passed on only when it is *firm*: the mean of the
+two retests, against the baseline, is beyond
 
     FIRM_Z * (1 + spread) * sqrt(sem_b^2 / n_b + (sem_1^2 / n_1 + sem_2^2 / n_2) / 4)
 
-which counts the baseline's error once and in full, and takes the error of somebody one SD noisier than
-typical where that spread is published. FIRM_Z is chosen for the whole plan, not for one test: over three
-runs of 5,000 client-years of `bot/operator/change_rule_simulation.py`, 3.8 gave 0.022 false flags a client-year, 3.9
-gave 0.016 and 4.0 gave 0.014 (at most 0.02 are wanted). The simulation is never tuned to the rule.
+which counts the baseline's error once and in full, and assumes a client one SD noisier than typical where that spread
+is published. FIRM_Z is chosen for the whole plan, not for one test: over three runs of 5,000 client-years of
+`bot/operator/change_rule_simulation.py`, 3.8 gave 0.022 false flags a client-year, 3.9 gave 0.016 and 4.0 gave 0.014
+(the target is at most 0.02). The simulation is never tuned to the rule.
 
-Turned down: asking for three retests (eight more weeks of silence for little); a baseline refined with later
-readings that stay within error (a slow true change would be taken into it and go unseen); one larger FIRM_Z
-without the spread (4.7: it silences the steady measures to make up for the noisy ones).
+Rejected: requiring three retests (eight more weeks of silence for little); a baseline refined with later
+readings that stay within error (it would absorb a slow true change, which would go unnoticed); one larger FIRM_Z
+without the spread (4.7: it silences the stable measures to make up for the noisy ones).
 
-Independence of errors between readings is assumed; attempts in one sitting are not independent where the
-error is the day's (`MeasurementError.shared_by_attempts`).
+Independence of errors between readings is assumed; attempts in one sitting are not independent if the error is mostly
+between days (`MeasurementError.shared_by_attempts`).
 """
 
 from __future__ import annotations
@@ -44,14 +44,14 @@ from core.reliability import Z95, Z99, counting_variance
 D = Decimal
 
 FIRM_Z = D("4.0")  # ours, found with bot/operator/change_rule_simulation.py
-# Ours, nobody published it: another scale, tape or hour makes one reading half as unsure again.
+# Ours, not published: with another scale, tape or time of day, the standard error of a reading is half as large again.
 CONDITION_FACTOR = D("1.5")
-# Another seat height, corridor or tape site is another test, and so is rising with the arms.
+# With another seat height, corridor or tape site it is a different test, and so is rising with the arms.
 ARMS_USED = "arms_used"  # of `Conditions.notes`
 INCOMPARABLE = frozenset({"chair", "course", "site", ARMS_USED})
 EARLY_BY = timedelta(days=3)  # the official window opens this long before a retest is due
 
-ROOTS = Context(prec=18)  # more figures than any error has; roots of 28 take three times as long
+ROOTS = Context(prec=18)  # more digits than any error has; square roots to 28 digits take three times as long
 _CONDITION_VARIANCE = CONDITION_FACTOR**2
 _Z95_SQUARED, _Z99_SQUARED, _FIRM_SQUARED = Z95**2, Z99**2, FIRM_Z**2
 
@@ -78,10 +78,10 @@ class Strength(StrEnum):
 class Verdict:
     """A judgement with its evidence, all in the measure's unit.
 
-    difference: now less baseline.  mdc95: what error alone would rarely exceed.  beyond_mdc99: the stricter
-    bound, for a single worsening.  firm: confirmed, and surely enough for a whole plan watched all year.
-    reaches_important: against the published important difference; None when none is published. widened:
-    aspects that differed and widened the error, or made the readings not comparable.
+    difference: now minus baseline.  mdc95: what error alone would rarely exceed.  beyond_mdc99: beyond the stricter
+    bound used for a single worsening.  firm: confirmed, and certain enough when a whole plan is monitored all year.
+    reaches_important: at least the published important difference; None if none is published. widened: conditions that
+    differed and widened the error, or made the readings incomparable.
     """
 
     kind: Change
@@ -101,8 +101,8 @@ class Verdict:
 
     @property
     def called(self) -> str:
-        """How sure to sound: "possible", "twice" (seen twice, yet not sure enough to be called a change: see above),
-        "confirmed", or "" when nothing is beyond error."""
+        """How certain to sound: "possible", "twice" (seen twice, but not firm: see the module docstring), "confirmed",
+        or "" if nothing is beyond error."""
         if self.strength is Strength.CONFIRMED and not self.firm:
             return "twice"
         return self.strength.value if self.strength is not None else ""
@@ -113,7 +113,7 @@ class Verdict:
 
 
 class Side(NamedTuple):
-    """One side of a comparison. variance: of `value`, averaging already counted, in the unit squared."""
+    """One side of a comparison. variance: of `value` after averaging, in the unit squared."""
 
     value: Decimal
     variance: Decimal
@@ -126,42 +126,18 @@ class Side(NamedTuple):
 NO_BASELINE = Verdict(Change.NO_BASELINE)
 
 
-def minimal_detectable_change(sem: Decimal, *, before: int = 1, after: int = 1, z: Decimal = Z95) -> Decimal:
-    """Return MDC: the smallest difference that error alone would rarely (1 in 20 for z = 1.96) exceed.
-
-        MDC = z * SEM * sqrt(1/before + 1/after)
-
-    Args:
-        sem: standard error of measurement of one reading, in the measure's unit; > 0.
-        before, after: how many readings were averaged on each side; >= 1.
-        z: 1.96 for MDC95, 2.576 for MDC99, 1.645 for MDC90.
-
-    Returns: a difference in the same unit, unrounded.
-
-    Raises: ValueError for a bad `sem` or count: a fault in our tables, never in what a client typed.
-
-    One reading a side gives the usual 1.96 * sqrt(2) * SEM (Weir 2005, J Strength Cond Res 19(1):231-240).
-
-    >>> round(minimal_detectable_change(Decimal("0.75")), 2)
-    Decimal('2.08')
-    """
-    if sem <= 0 or before < 1 or after < 1:
-        raise ValueError(f"sem {sem}, {before} before, {after} after")
-    return z * (sem * sem * (D(1) / before + D(1) / after)).sqrt()
-
-
 def standard_error(error: MeasurementError, value: Decimal, attempts: int = 1, window: int | None = None) -> Decimal:
     """Standard error of a reading that is the mean of `attempts`, in the measure's unit.
 
-    error: absolute or relative; a relative one is of `value`.  window: seconds a pulse was counted for.
+    error: absolute, or relative to `value`. window: seconds over which a pulse was counted.
     """
     return variance(error, value, attempts, window).sqrt()
 
 
 def variance(error: MeasurementError, value: Decimal, attempts: int = 1, window: int | None = None) -> Decimal:
-    """The square of `standard_error`.
+    """Variance of a reading that is the mean of `attempts`: the square of `standard_error`.
 
-    Raises: ValueError for no attempts, or an error that is neither absolute nor relative: a fault of ours.
+    Raises: ValueError for no attempts, or an error that is neither absolute nor relative (a programming error).
     """
     if attempts < 1 or (error.sem is None and error.cv is None):
         raise ValueError(f"error {error.source.key} over {attempts} attempts")
@@ -179,7 +155,7 @@ _counting_variance = lru_cache(maxsize=64)(counting_variance)
 
 
 def side(error: MeasurementError, reading: Reading, *, widened: bool = False) -> Side:
-    """A reading with its own error; wider when its conditions were not the baseline's."""
+    """A reading with its error, wider if its conditions differ from the baseline's."""
     own = variance(error, reading.value, reading.attempts, reading.window)
     return Side(reading.value, own * _CONDITION_VARIANCE if widened else own)
 
@@ -193,13 +169,12 @@ def judge(
     retest: timedelta | None = None,
     error: MeasurementError | None = None,
 ) -> Verdict | None:
-    """Say what `now` means against `baseline`, and whether `previous` already said so.
+    """Judge `now` against `baseline`, and whether `previous` already showed the same change.
 
-    previous: the official reading before `now`; None, or the baseline itself, at the first retest.
-    retest: the interval, when a coach set another than the measure's.  error: for a derived measure,
-    propagated.
+    previous: the official reading before `now`; None, or the baseline itself, at the first retest. retest: the
+    interval, if the coach set one that differs from the measure's. error: propagated, for a derived measure.
 
-    Returns None for a measure nobody knows the error of: it is shown, never judged.
+    Returns None for a measure with no known error: it is shown, never judged.
     """
     error = error or measure.error
     if error is None:
@@ -241,17 +216,22 @@ def judge(
 
 
 def mdc95(spread: Decimal) -> Decimal:
-    """What error alone would rarely exceed. spread: the variances of both sides together."""
+    """What error alone would rarely exceed, 1 time in 20: the minimal detectable change (Weir 2005, J Strength Cond Res
+    19(1):231-240). spread: the variances of both sides together.
+
+    >>> round(mdc95(2 * Decimal("0.75") ** 2), 2)
+    Decimal('2.08')
+    """
     return Z95 * spread.sqrt(ROOTS)
 
 
 def mdc95_squared(spread: Decimal) -> Decimal:
-    """Its square. A difference is compared squared: no root is needed to say that it lies within error."""
+    """MDC95 squared. Comparing squares saves a root for differences that lie within error."""
     return _Z95_SQUARED * spread
 
 
 def too_soon(last: Reading, now: Reading, retest: timedelta) -> bool:
-    """Whether `now` came before its time, counted from the last official reading before it."""
+    """Whether `now` came before the retest was due, counted from the last official reading."""
     return now.taken_at - last.taken_at < retest - EARLY_BY
 
 
@@ -263,7 +243,7 @@ def _unlike(reading: Reading, baseline: Reading) -> frozenset[str]:
 
 
 def _unjudged(kind: Change, baseline: Reading, now: Reading, differing: frozenset[str]) -> Verdict:
-    """The difference of a reading that came too soon is withheld: nobody should be able to comment on it."""
+    """A verdict without a judgement. A difference that came too soon is withheld, so that nobody can comment on it."""
     return Verdict(
         kind,
         difference=None if kind is Change.TOO_SOON else now.value - baseline.value,
@@ -276,7 +256,7 @@ def _unjudged(kind: Change, baseline: Reading, now: Reading, differing: frozense
 def _seen_before(
     error: MeasurementError, baseline: Reading, previous: Reading, before: Side, difference: Decimal
 ) -> Side | None:
-    """The previous retest as a side, if it was beyond MDC95 the same way from the same baseline."""
+    """The previous retest as a side, if it was beyond MDC95 in the same direction from the same baseline."""
     differing = _unlike(previous, baseline)
     if differing & INCOMPARABLE:
         return None
@@ -288,7 +268,7 @@ def _seen_before(
 
 
 def _firm(before: Side, between: Side, after: Side, spread: Decimal) -> bool:
-    """Is the mean of two retests beyond FIRM_Z of its own error, for somebody noisier than most?"""
+    """True if the mean of two retests exceeds FIRM_Z standard errors even for a noisier-than-usual client."""
     difference = (between.value + after.value) / 2 - before.value
     own = before.variance + (between.variance + after.variance) / 4  # the baseline's once, and in full
     return difference * difference > _FIRM_SQUARED * (1 + spread) ** 2 * own
@@ -303,10 +283,9 @@ def _direction(better: Better, difference: Decimal) -> Change:
 def reaches(
     important: ImportantDifference | None, better: Better, baseline: Decimal, difference: Decimal
 ) -> bool | None:
-    """Say whether a difference is at least the published important one; the size itself counts as reached.
+    """Whether a difference reaches the published important difference; an equal one does.
 
-    Where improvement and worsening have different sizes, the direction chooses. None when nothing is
-    published.
+    If separate figures are published for improvement and worsening, the direction decides. None if none is published.
     """
     if important is None:
         return None

@@ -1,7 +1,7 @@
-"""Which points, bands and limits a picture shows, as data: `bot.rendering.charts` only draws.
+"""Points, bands and limits of a chart, as data; `bot.rendering.charts` only draws them.
 
-Side notes are never on a picture: an early weight is neither drawn nor hinted at by an axis. Values are in the unit
-the client likes. Dates are the client's own.
+Side notes never appear on a chart: an early weight is neither drawn nor hinted at by an axis. Values are in the
+client's preferred unit, dates in the client's time zone.
 """
 
 from __future__ import annotations
@@ -22,8 +22,8 @@ from core.reading import Reading, baseline
 from core.reliability import Z95
 
 D = Decimal
-MOST_MARKS = 12  # of a rating line: more cannot be read on a phone
-FINENESS = 200  # values tried across a measure's range to find its usual band
+MOST_MARKS = 12  # for ratings: more cannot be read on a phone
+FINENESS = 200  # number of values tried across a measure's range to find its usual band
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +34,7 @@ class Point:
 
 @dataclass(frozen=True, slots=True)
 class Usual:
-    """Where a published reference puts most people, or where it advises to be. None: open on that side.
+    """The band in which a published reference puts, or advises, most people. None: open on that side.
 
     source: key of the reference.
     """
@@ -46,7 +46,7 @@ class Usual:
 
 @dataclass(frozen=True, slots=True)
 class LinePoint:
-    """Where the line through all readings stands on a day, and between which values it may stand."""
+    """Where the fitted line stands on a day, with its interval."""
 
     day: date
     value: Decimal
@@ -58,9 +58,9 @@ class LinePoint:
 class TrendChart:
     """One measure over time.
 
-    points: oldest first, one at least.  baseline: where comparisons start.  error: MDC95 about the baseline, in
-    `unit`; None when nobody knows it.  usual: a published band, where one fits this person.  line: the trend at its
-    first and last day with its 95 % interval; None under four readings.
+    points: oldest first, at least one.  baseline: where comparisons start.  error: MDC95 about the baseline, in `unit`;
+    None if unknown.  usual: a published band, if one applies to this person.  line: the trend on its first and last day
+    with its 95 % interval; None with fewer than four readings.
     """
 
     measure: str
@@ -74,7 +74,7 @@ class TrendChart:
 
 @dataclass(frozen=True, slots=True)
 class RatingLine:
-    """Ratings on the line from 0 to 10, each with its date, oldest first. question: the client's own, or ""."""
+    """Ratings from 0 to 10 with their dates, oldest first. question: the client's own, or ""."""
 
     measure: str
     points: tuple[Point, ...]
@@ -89,7 +89,8 @@ class Pressure:
 
 @dataclass(frozen=True, slots=True)
 class PressureDay:
-    """Means of a day's morning and evening (before and from noon); None when nothing came. used: counted."""
+    """Mean pressure of a day's morning and evening (split at noon); None if nothing was taken. used: counted in the
+    mean."""
 
     day: date
     morning: Pressure | None
@@ -99,8 +100,8 @@ class PressureDay:
 
 @dataclass(frozen=True, slots=True)
 class PressureWeekChart:
-    """The newest home series. mean: None while there are too few days.  limit: from where a home mean is raised; None
-    where no limit is made for this person.
+    """The newest home series. mean: None if there are too few days. limit: above which a home mean is raised; None if
+    none applies to this person.
     """
 
     days: tuple[PressureDay, ...]
@@ -109,7 +110,7 @@ class PressureWeekChart:
     source: str
 
 
-# Which band of a reference is drawn: the one most people are in, or are advised to be in.
+# The band of each reference to draw: the one most people are in, or are advised to be in.
 USUAL_BAND: dict[str, str] = {
     "who_waist": "not_increased",
     "nice_waist": "low",
@@ -137,10 +138,10 @@ def trend(
 ) -> TrendChart:
     """Draw one measure over time.
 
-    readings: of this measure, oldest first; one that counts at least.  since: a new programme starts here; what came
-    before is not drawn, unless nothing came after.
+    readings: of this measure, oldest first; at least one that counts. since: start of a new programme; earlier readings
+    are not drawn, unless there are no later ones.
 
-    Raises: ValueError when no reading counts: `core.dialogue` never asks then.
+    Raises: ValueError if no reading counts.
     """
     counting = [r for r in readings if r.counts]
     counting = [r for r in counting if since is None or r.taken_at >= since] or counting
@@ -186,9 +187,10 @@ def _error(measure: Measure, start: Reading, last: Reading, unit: Unit) -> Decim
 
 
 def usual(measure: Measure, reading: Reading, profile: Profile, unit: Unit) -> Usual | None:
-    """The band of the first reference that has one to draw, for this person; None where none fits.
+    """The band to draw, from the first reference that has one for this person; None if there is none.
 
-    A score names the limits of its own band only, so values across the range are tried until one falls into it.
+    A score contains only the limits of its own band, so values across the range are tried until one falls into the
+    band.
     """
     for score in measure.score(reading, profile):
         wanted = USUAL_BAND.get(score.source.key) if isinstance(score, Score) else None
@@ -229,7 +231,7 @@ def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, que
 
 
 def pressure_week(readings: Sequence[Reading], zone: tzinfo, profile: Profile) -> PressureWeekChart:
-    """The newest home series, day by day. Without a limit in pregnancy, for which the usual ones are not made."""
+    """The newest home series, day by day. No limit in pregnancy, where the usual ones do not apply."""
     series = tuple(split((r for r in readings if r.counts and r.second is not None), zone))
     newest = series[-1] if series else ()
     found = mean_of(newest, zone) if newest else None

@@ -1,9 +1,8 @@
-"""Is a goal sensible, and how far along is it.
+"""Is a goal sensible, and how far along is the client?
 
-A goal is a target in the measure's unit and a date. It is doubted, with a kinder target where there is one,
-when it is faster than published rates of loss, leads to underweight, is smaller than the measurement can
-show, or lies in the past; and weight and girth are no goals at all in pregnancy or where food and weight are
-a worry.
+A goal is a target in the measure's unit and a date. It is questioned, with a gentler target where there is one, if it
+is faster than published rates of loss, leads to underweight, is too small for the measurement to show, or lies in the
+past. Weight and girth are not goals at all in pregnancy or if food and weight are a worry.
 """
 
 from __future__ import annotations
@@ -36,7 +35,7 @@ class Goal:
 
 
 class GoalDoubt(StrEnum):
-    """Why a goal does not make sense as it stands; gravest first."""
+    """Why a goal does not make sense as it stands; most serious first."""
 
     PREGNANCY = "pregnancy"  # not for weight or girth
     EATING_WORRIES = "eating_worries"  # not for weight or girth
@@ -50,7 +49,7 @@ class GoalDoubt(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class GoalSense:
-    """doubts: gravest first; none is a sensible goal. suggest: a kinder target for the same date, or None."""
+    """doubts: most serious first; empty for a sensible goal. suggest: a gentler target for the same date, or None."""
 
     doubts: tuple[GoalDoubt, ...] = ()
     suggest: Decimal | None = None
@@ -69,9 +68,9 @@ def check(
     *,
     error: MeasurementError | None = None,
 ) -> GoalSense:
-    """Check a goal for sense against the newest official reading.
+    """Check whether a goal is sensible, given the newest official reading.
 
-    today: the client's own date.  error: of a derived measure, propagated.
+    today: the client's own date.  error: propagated, for a derived measure.
     """
     doubts = {doubt for doubt, caution in _NOT_FOR_SIZE.items() if caution in profile.cautions}
     if not measure.hideable:
@@ -106,14 +105,14 @@ def _in_order(doubts: set[GoalDoubt]) -> tuple[GoalDoubt, ...]:
 
 
 def _bmi_at(measure: Measure, target: Decimal, profile: Profile) -> Decimal:
-    """Rounded as classes are (D1), so that a target shown as 18.5 is 18.5."""
+    """Rounded as the classes are (D1), so that a target shown as 18.5 is 18.5."""
     if measure.body is BodySize.MASS_INDEX or profile.stature is None:
         return bmi_for_class(target)
     return bmi_for_class(target / (profile.stature / 100) ** 2)
 
 
 def _lowest(measure: Measure, profile: Profile) -> Decimal | None:
-    """The lowest target, in the measure's unit, that is not underweight; None when that cannot be said."""
+    """The lowest target, in the measure's unit, that is not underweight; None if it cannot be worked out."""
     if measure.body is BodySize.MASS_INDEX:
         return LOWEST_BMI
     if measure.body is BodySize.WEIGHT and profile.stature:
@@ -122,7 +121,7 @@ def _lowest(measure: Measure, profile: Profile) -> Decimal | None:
 
 
 def _smallest(measure: Measure, current: Reading, target: Decimal, error: MeasurementError | None) -> Decimal:
-    """MDC95 between a reading like the current one and another at the target; 0 when the error is unknown."""
+    """The smallest change worth aiming for: MDC95 from the current reading to the target; 0 if the error is unknown."""
     known = error or measure.error
     if known is None:
         return D(0)
@@ -140,8 +139,7 @@ def _kinder(
     smallest: Decimal,
 ) -> Decimal | None:
     """Half a kilogram a week (NICE's slower end) by the same date, never underweight, and large enough to be
-    seen.
-    """
+    detected."""
     if not doubts & {GoalDoubt.FASTER_THAN_PUBLISHED, GoalDoubt.BMI_UNDER_18_5} or days <= 0:
         return None
     target = lowest
@@ -156,14 +154,14 @@ def _kinder(
 
 @dataclass(frozen=True, slots=True)
 class Progress:
-    """percent: of the way from baseline to target, whole, 0 to 100. reached: the target or beyond it."""
+    """percent: of the way from baseline to target, a whole number from 0 to 100. reached: at or beyond the target."""
 
     percent: int
     reached: bool
 
 
 def progress(goal: Goal, baseline: Reading, now: Reading) -> Progress:
-    """How far along, at a retest. Never called for a side note: a number between times is not discussed."""
+    """How far along, at a retest. Never called for a side note: a reading between retests is not discussed."""
     way, gone = goal.target - baseline.value, now.value - baseline.value
     if way == 0:
         return Progress(100, True)

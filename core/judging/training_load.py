@@ -1,11 +1,11 @@
-"""Training load of a week, from how hard and how long each session was. In arbitrary units (AU).
+"""Weekly training load from the effort and length of each session, in arbitrary units (AU).
 
     session load = effort (0-10) * minutes        weekly load = their sum
     monotony     = mean daily load / SD of daily load        strain = weekly load * monotony
 
-Over seven days, rest days as 0, with the sample SD (decision D9 in `core.references.boundaries`). Equal days
-have no SD to divide by: no monotony then, never infinity. A level of about 2.0 is often called monotonous;
-that is from memory and is not used to judge anyone.
+Over seven days, with rest days as 0 and the sample SD (decision D9 in `core.references.boundaries`). Seven equal days
+have an SD of 0: monotony is then None, never infinity. A level of about 2.0 is often called monotonous; that is from
+memory, and nobody is judged by it.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ DAYS = 7
 
 @dataclass(frozen=True, slots=True)
 class Session:
-    """One session: local date, effort 0-10, length in minutes."""
+    """A training session on a local date: effort from 0 to 10, length in minutes."""
 
     day: date
     effort: Decimal
@@ -35,7 +35,7 @@ class Session:
 
 @dataclass(frozen=True, slots=True)
 class WeekLoad:
-    """total, strain in AU; monotony without unit, None when every day was alike."""
+    """total, strain: in AU. monotony: without unit; None if every day was the same."""
 
     total: Decimal
     monotony: Decimal | None
@@ -52,7 +52,7 @@ def session_load(effort: Decimal, minutes: Decimal) -> Decimal:
 
 
 def daily_loads(sessions: Iterable[Session], last_day: date) -> tuple[Decimal, ...]:
-    """The seven daily loads up to and with `last_day`, oldest first; days without a session are 0."""
+    """The seven daily loads up to and including `last_day`, oldest first; days without a session are 0."""
     loads = dict.fromkeys((last_day - timedelta(days=n) for n in reversed(range(DAYS))), Decimal(0))
     for session in sessions:
         if session.day in loads:
@@ -61,9 +61,9 @@ def daily_loads(sessions: Iterable[Session], last_day: date) -> tuple[Decimal, .
 
 
 def week(loads: tuple[Decimal, ...]) -> WeekLoad:
-    """Sum up seven daily loads.
+    """Summarise seven daily loads.
 
-    Raises: ValueError unless there are seven: a fault of ours, `daily_loads` always gives seven.
+    Raises: ValueError unless there are seven (`daily_loads` always returns seven).
     """
     if len(loads) != DAYS:
         raise ValueError(f"a week has {DAYS} days, not {len(loads)}")

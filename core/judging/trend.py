@@ -1,12 +1,10 @@
-"""A line through four or more readings, how sure it is, and when it would reach a goal, or why nobody can
-say.
+"""A line fitted to four or more readings, its uncertainty, and when it would reach a goal, or why that is unknown.
 
-Weighted least squares: a reading weighs 1 / sem^2. The interval uses Student's t with n - 2 degrees of
-freedom and the scatter about the line, but never less scatter than the readings' own known error: four points
-that happen to lie on a line are luck, not precision. (Without that floor the figures are those of
-statsmodels' WLS; the tests compare.)
+Weighted least squares: a reading weighs 1 / sem^2. The interval uses Student's t with n - 2 degrees of freedom and the
+scatter about the line, but never less scatter than the readings' own known error: four points that happen to lie on a
+line are luck, not precision. (Without that floor the figures are those of statsmodels' WLS; the tests compare.)
 
-Times are days, slopes are units a day inside and units a week to the outside.
+Times are in days; slopes are per day internally and per week in the public properties.
 """
 
 from __future__ import annotations
@@ -16,7 +14,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from decimal import Decimal
 from functools import lru_cache
-from math import atan, cos, pi, sin, sqrt, tan
+from math import cos, pi, sin, sqrt, tan
 
 from core.judging.change import standard_error
 from core.measures.measure import Measure, MeasurementError
@@ -24,13 +22,13 @@ from core.reading import Reading
 
 D = Decimal
 FEWEST = 4
-LONGEST = timedelta(weeks=26)  # ours: nobody's line holds for longer
+LONGEST = timedelta(weeks=26)  # ours: no trend is extrapolated further
 DAY = timedelta(days=1)
 
 
 @dataclass(frozen=True, slots=True)
 class WeightedPoint:
-    """sem: standard error of `value`, in the measure's unit; None when nobody knows it."""
+    """sem: standard error of `value`, in the measure's unit; None if unknown."""
 
     at: datetime
     value: Decimal
@@ -39,11 +37,10 @@ class WeightedPoint:
 
 @dataclass(frozen=True, slots=True)
 class Trend:
-    """centre_at, centre: the weighted middle, through which the line goes.  slope: units a day.
+    """centre_at, centre: the weighted centroid, through which the line passes. slope: units per day.
 
-    slope_error, centre_error: standard errors of the two, which are independent.  t: the quantile of the
-    interval. scale: scatter about the line in units of the known errors, squared; 1 is what the errors lead
-    to expect.
+    slope_error, centre_error: their standard errors, which are independent. t: the quantile for the interval. scale:
+    scatter about the line relative to the known errors, squared; 1 is expected.
     """
 
     n: int
@@ -61,36 +58,36 @@ class Trend:
 
     @property
     def per_week_between(self) -> tuple[Decimal, Decimal]:
-        """The interval of the slope, units a week."""
+        """Interval of the slope, in units per week."""
         half = 7 * self.t * self.slope_error
         return self.per_week - half, self.per_week + half
 
     @property
     def clear(self) -> bool:
-        """The interval of the slope leaves zero out."""
+        """Whether the interval of the slope excludes zero."""
         low, high = self.per_week_between
         return low > 0 or high < 0
 
     def level(self, at: datetime) -> Decimal:
-        """The line at an instant."""
+        """The fitted value at an instant."""
         return self.centre + self.slope * days(at - self.centre_at)
 
     def between(self, at: datetime) -> tuple[Decimal, Decimal]:
-        """The interval of the line (not of a single reading) at an instant."""
+        """Interval of the line (not of a single reading) at an instant."""
         away = days(at - self.centre_at)
         half = self.t * (self.centre_error**2 + (self.slope_error * away) ** 2).sqrt()
         return self.level(at) - half, self.level(at) + half
 
 
 def days(span: timedelta) -> Decimal:
-    """Exactly, to the microsecond."""
+    """The span in days, exact to the microsecond."""
     return D(span // timedelta(microseconds=1)) / D(86_400_000_000)
 
 
 def points_of(
     measure: Measure, readings: Iterable[Reading], error: MeasurementError | None = None
 ) -> tuple[WeightedPoint, ...]:
-    """Counting readings with their own errors; `error` is for derived measures."""
+    """The readings that count, with their errors. error: propagated, for a derived measure."""
     known = error or measure.error
     return tuple(
         WeightedPoint(
@@ -104,9 +101,9 @@ def points_of(
 
 
 def fit(points: Sequence[WeightedPoint]) -> Trend | None:
-    """The weighted line with its 95 % interval; None under four readings, or when all are of one instant.
+    """Fit the weighted line with its 95 % interval; None with fewer than four readings, or if all share one instant.
 
-    When any error is unknown every reading weighs the same and the scatter alone says how sure the line is.
+    If any error is unknown, all readings weigh the same and the interval comes from the scatter alone.
     """
     n = len(points)
     if n < FEWEST:
@@ -141,7 +138,7 @@ def fit(points: Sequence[WeightedPoint]) -> Trend | None:
 
 @dataclass(frozen=True, slots=True)
 class Projection:
-    """When the line and its interval reach the target. Instants, earliest no earlier than now."""
+    """When the line and its interval reach the target. Instants; `earliest` is never before now."""
 
     earliest: datetime
     likely: datetime
@@ -156,11 +153,11 @@ class NoProjection:
 
 
 def projection(trend: Trend | None, target: Decimal, now: datetime) -> Projection | NoProjection:
-    """Say when a goal would be reached if things went on as they do, as a range of dates, or refuse.
+    """When a goal would be reached if the trend continued, as a range of dates, or why that cannot be said.
 
-    The range is where the interval of the line meets the target (Fieller's interval: both the slope and the
-    level are unsure). Refused when the slope may be none, when it leads away, and when any end of the range
-    is more than 26 weeks off.
+    The range is where the interval of the line meets the target (Fieller's interval: both the slope and the level are
+    uncertain). There is no projection if the slope may be zero, leads away from the target, or puts either end of the
+    range more than 26 weeks away.
     """
     if trend is None:
         return NoProjection("too_few_readings")
@@ -172,7 +169,7 @@ def projection(trend: Trend | None, target: Decimal, now: datetime) -> Projectio
         return NoProjection("already_there" if came_past or to_go == 0 else "other_way")
     away = target - trend.centre
     t_squared = trend.t * trend.t
-    a = trend.slope**2 - t_squared * trend.slope_error**2  # positive: the slope is clear
+    a = trend.slope**2 - t_squared * trend.slope_error**2  # positive: the slope differs from zero
     b = trend.slope * away
     c = away**2 - t_squared * trend.centre_error**2
     root = (b * b - a * c).sqrt()
@@ -188,12 +185,12 @@ def projection(trend: Trend | None, target: Decimal, now: datetime) -> Projectio
 
 @lru_cache(maxsize=256)
 def t_quantile(freedom: int, inside: float = 0.95) -> Decimal:
-    """The value that Student's t stays within, either side of zero, with probability `inside`.
+    """The two-sided quantile of Student's t: |t| stays below it with probability `inside`.
 
-    By halving the finite series of Abramowitz & Stegun 26.7.3-4 (whole degrees of freedom): in the angle
-    theta = arctan(t / sqrt(freedom)) it rises from 0 to 1 over a quarter turn.
+    Found by bisection of the finite series of Abramowitz & Stegun 26.7.3-4 (integer degrees of freedom), which rises
+    from 0 to 1 as theta = arctan(t / sqrt(freedom)) goes from 0 to a quarter turn.
 
-    Raises: ValueError for freedom < 1 or a probability outside (0, 1): a fault of ours.
+    Raises: ValueError for freedom < 1 or a probability outside (0, 1).
 
     >>> round(t_quantile(2), 3)
     Decimal('4.303')
@@ -205,11 +202,6 @@ def t_quantile(freedom: int, inside: float = 0.95) -> Decimal:
         middle = (low + high) / 2
         low, high = (middle, high) if _t_inside(middle, freedom) < inside else (low, middle)
     return D(repr(sqrt(freedom) * tan((low + high) / 2)))
-
-
-def t_probability(t: float, freedom: int) -> float:
-    """Probability that Student's t lies between -t and t."""
-    return _t_inside(atan(t / sqrt(freedom)), freedom)
 
 
 def _t_inside(theta: float, freedom: int) -> float:

@@ -1,8 +1,7 @@
-"""What people say, by language: data only. `Words` is one language's lexicon.
+"""Vocabulary by language: data only. `Lexicon` is one language's vocabulary.
 
-The understanding of a typed answer (core.measures.parsing), intents and red flags read these tables; the words the
-bot itself says live in the catalogues, not here. English is understood in every language where it does not clash:
-people mix.
+Typed answers (core.measures.parsing), intents and danger signs are recognised from these tables; the bot's own texts
+are in the catalogues. English is understood alongside every language unless it clashes, because people mix languages.
 """
 
 from __future__ import annotations
@@ -17,7 +16,7 @@ from core.language.pl import POLISH
 from core.language.text import plain
 from core.language.tokens import CompiledLexicon, lexicon
 
-# The one list: whatever asks which languages there are reads it. A new one is its module, and its name here.
+# The single list of languages. To add one, add its module and its name here.
 LANGUAGES: dict[str, Lexicon] = {words.code: words for words in (ENGLISH, SPANISH, GERMAN, FRENCH, POLISH, ARABIC)}
 
 __all__ = [
@@ -35,10 +34,10 @@ __all__ = [
 
 
 def words_for(code: str) -> Lexicon:
-    """Return the lexicon of a language tag ("de", "de-CH", "pt_BR"); English for a language we do not have."""
+    """The lexicon for a language tag ("de", "de-CH", "pt_BR"); English for an unsupported language."""
     return LANGUAGES.get(code.replace("_", "-").partition("-")[0].casefold(), ENGLISH)
 
 
 def lexicon_of(words: Lexicon) -> CompiledLexicon:
-    """Return the compiled lexicon, English included; built at first use."""
+    """The compiled lexicon, English included; built on first use."""
     return lexicon(words, ENGLISH)

@@ -1,4 +1,4 @@
-"""From tokens to amounts: numbers in figures or words, fractions, the unit beside each, "12 st 4" and its like."""
+"""From tokens to amounts: numbers as digits or words, fractions, units, compounds such as "12 st 4"."""
 
 from __future__ import annotations
 
@@ -25,11 +25,11 @@ SMALLER: dict[Unit | UnitPart, tuple[Unit | UnitPart, int]] = {
 
 @dataclass(frozen=True, slots=True)
 class ParsedNumber:
-    """One number of a text.
+    """One number in a text.
 
-    value: in `unit`, or bare when that is None.  typed: the unit as people wrote it (STONE for "12 st 4", whose value
+    value: in `unit`, or bare if that is None. typed: the unit as written (STONE for "12 st 4", whose value
     is in pounds).  foreign: a unit of another dimension follows.  first, last: token positions, both included.
-    digits: as typed in figures, else "".  pound: kilograms, when a local pound may be half a kilogram.
+    digits: as typed in figures, else "".  pound: in kilograms, if a local pound may be half a kilogram.
     """
 
     value: Decimal
@@ -61,12 +61,12 @@ def amounts(
     points: bool = True,
     clock: Unit | None = None,
 ) -> list[ParsedNumber]:
-    """Return the numbers of a text in order, compounds joined, each with its unit.
+    """The numbers in a text, in order, with their units; compounds are joined.
 
-    dimension: of the measure asked; it decides whether `'` is feet or minutes, and what counts as foreign; None: all
-    units are taken as they come.  thousands: see `tokens.figure`.  fractions: whether "41 1/2" is one number (never
-    for "128/82").  points: whether "82 point 4" is.  clock: the unit of the last part of "14:30", SECOND or MINUTE;
-    None: it is a time of day.
+    dimension: of the measure asked; decides whether `'` is feet or minutes, and which units are foreign; None accepts
+    all units.  thousands: see `tokens.figure`.  fractions: whether "41 1/2" is one number (never for "128/82").
+    points: whether "82 point 4" is.  clock: the unit of the last part of "14:30", SECOND or MINUTE; None: it is a time
+    of day.
     """
     found: list[ParsedNumber] = []
     i = 0
@@ -86,7 +86,7 @@ def amounts(
 
 
 def _clock(tokens: Sequence[Token], i: int, unit: Unit) -> ParsedNumber:
-    """A stopwatch's "1:02" or "14:30", with a unit behind it or without."""
+    """A stopwatch's "1:02" or "14:30", with or without a unit."""
     parts = tokens[i].clock
     value = sum((p * 60**n for n, p in enumerate(reversed(parts))), start=D(0))
     last = i + (i + 1 < len(tokens) and bool(tokens[i + 1].entry.units))
@@ -140,7 +140,7 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, 
 
 
 def _extra(tokens: Sequence[Token], i: int) -> Decimal | None:
-    """The share a word like "half" or "and a quarter" at `i` stands for."""
+    """The fraction that a word like "half" or "and a quarter" at `i` stands for."""
     if i >= len(tokens):
         return None
     for role, value in ((WordRole.HALF, D("0.5")), (WordRole.QUARTER, D("0.25")), (WordRole.THREE_QUARTERS, D("0.75"))):
@@ -195,7 +195,7 @@ def _per_second(tokens: Sequence[Token], i: int) -> bool:
 
 
 def _ends(tokens: Sequence[Token], i: int) -> bool:
-    """Whether the word at `i`, a unit and a preposition ("in"), has nothing after it that it could introduce."""
+    """Whether nothing follows the word at `i`, a unit that is also a preposition ("in"), that it could introduce."""
     if i + 1 >= len(tokens):
         return True
     after = tokens[i + 1]
@@ -209,7 +209,8 @@ def _dimension(unit: Unit | UnitPart) -> Dimension | None:
 
 
 def _compounds(tokens: Sequence[Token], found: list[ParsedNumber]) -> list[ParsedNumber]:
-    """Join "12 st 4 lb", "5 ft 7", "1 m 65", "82 kg 400", "2 min 5"; from the right, so that ounces join first."""
+    """Join "12 st 4 lb", "5 ft 7", "1 m 65", "82 kg 400", "2 min 5"; from the right, so that ounces are joined
+    first."""
     joined: list[ParsedNumber] = []
     for heard in reversed(found):
         if joined and (whole := _compound(tokens, heard, joined[-1])) is not None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.language.ar_signs import DENIALS, SIGNS
+from core.language.ar_signs import ANSWERS, CONCEPTS
 from core.language.ar_talk import CALENDAR, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
@@ -58,7 +58,7 @@ _HUNDREDS: dict[int, tuple[str, ...]] = {
 def _numbers() -> dict[str, Decimal]:
     """0 to 799; the unit stands before the ten, "and" is written with its word or apart.
 
-    Compounds are made of the commonest spellings; more would only slow the start.
+    Compounds use only the commonest spellings; more would slow down startup.
     """
     small: dict[str, int] = {}
     for table in (_ONES, _TEENS, _TENS):
@@ -204,6 +204,6 @@ ARABIC = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    signs=SIGNS,
-    denials=DENIALS,
+    concepts=CONCEPTS,
+    answers=ANSWERS,
 )

@@ -1,4 +1,4 @@
-"""Arabic: wishes, days and times."""
+"""Arabic: intents, days and times."""
 
 from __future__ import annotations
 

@@ -1,5 +1,5 @@
-"""Remembering what short texts mean: people answer "7" and "82.4 kg" again and again, and one message is read from
-several sides. Longer ones, what people tell of themselves, are read anew and never kept."""
+"""A cache for the meaning of short texts: people answer "7" and "82.4 kg" again and again, and several readers parse
+each message. Longer texts, in which people write about themselves, are parsed anew and never cached."""
 
 from __future__ import annotations
 
@@ -11,12 +11,12 @@ P = ParamSpec("P")
 R = TypeVar("R")
 
 SHORT = 24  # characters
-MOST = 4096  # texts kept for each function
+MOST = 4096  # texts cached per function
 
 
 def memoized(read: Callable[Concatenate[str, P], R]) -> Callable[Concatenate[str, P], R]:
-    """Keep what a pure function of a text returns, while the text is short. Its other arguments must be hashable,
-    and what it returns must not be changed by anybody."""
+    """Cache the results of a pure function for short texts. Its other arguments must be hashable, and nobody may change
+    its results."""
     kept: Callable[Concatenate[str, P], R] = cast(Any, lru_cache(MOST)(read))
 
     def of(text: str, *args: P.args, **kwargs: P.kwargs) -> R:

@@ -1,32 +1,65 @@
-"""Words that must stop everything: chest pain, a faint, signs of a stroke, despair.
+"""Danger signs in a message, which take precedence over everything: chest pain, fainting, signs of a stroke, despair.
 
-Recognition errs to caution: a sign alarms unless the client clearly denies it. A "no" reaches a sign only across words
-known to carry it ("no sign of any chest pain"), so "no idea why, but my chest hurts" alarms. A sign that may be past,
-imagined or another person's alarms too, but as uncertain: one question is asked. One slip of the hand is forgiven.
-The levels are the three-way handling of function.md 9.1 (ours, not a published scale). Nothing here is a diagnosis.
+A sign is a combination of concepts (`core.language.signs`), each a list of words in each language. Recognition errs on
+the side of caution: a sign alarms unless the client clearly denies it. A "no" applies to a sign only across words known
+to carry it ("no sign of any chest pain"), so "no idea why, but my chest hurts" alarms. A sign that may be long past,
+imagined or far away is uncertain, and one question is asked. Nothing here is a diagnosis.
 """
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
-from functools import cache, lru_cache
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+from functools import cache
 
 from core.language import ENGLISH, LANGUAGES, Level, Lexicon, plain
 from core.language.cache import memoized
-from core.language.lexicon import Sign
-from core.language.text import near
-from core.language.tokens import JOINING, spellings
+from core.language.concepts import Answer
+from core.language.concepts import Concept as C
+from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
+from core.language.signs import BODY, CARRIES_NO, SETTLES, SIGNS, TOGETHER, Sign
 
-__all__ = ["Alarm", "Level", "recognise"]
+__all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
 
-READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
-REACH = 8  # words between the first and the last part of a sign
+REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
-MOST = 20  # places of one sign in a message that are looked at
+NEW = "breathless_on_usual_tasks"
+MANY = 6  # tablets at once: ours, more than a usual dose of anything
+UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
+MOST = 20  # occurrences of one sign considered in a message
+SHARE = 0.5  # of the words known in the best language: what another language must know to be considered too
+SURE_OF_LANGUAGE = 3  # words from which a language that is not the client's is read with typos tolerated
 
-_ORDER = (  # what is told when several signs are named: first the worst that is sure, then the worst that may be
+
+class When(StrEnum):
+    NOW = "now"
+    JUST_NOW = "just_now"
+    EARLIER_TODAY = "earlier_today"
+    LONG_AGO = "long_ago"
+    UNKNOWN = "unknown"
+
+
+class Who(StrEnum):
+    ME = "me"
+    WITH_ME = "with_me"  # somebody the client can help
+    ELSEWHERE = "elsewhere"  # somebody else, in other hands or long ago
+    NOBODY = "nobody"  # a question, a film, a joke
+
+
+@dataclass(frozen=True, slots=True)
+class Sighting:
+    """A danger sign found in a message. certain: act at once; otherwise ask once before acting."""
+
+    sign: str
+    level: Level
+    when: When = When.UNKNOWN
+    who: Who = Who.ME
+    certain: bool = True
+    denied: bool = False
+
+
+_ORDER = (  # which of several signs is answered: the worst certain one first, then the worst possible one
     (Level.EMERGENCY, True),
     (Level.SAME_DAY, True),
     (Level.EMERGENCY, False),
@@ -36,345 +69,442 @@ _ORDER = (  # what is told when several signs are named: first the worst that is
     (Level.STOP_REST, False),
     (Level.TALK, False),
 )
-_SETTLES = {  # signs that become milder when they have gone again; the others keep their level
-    ("chest_pain", Level.EMERGENCY): Level.SAME_DAY,  # ours: a chest pain that went away is still for today
-    ("breathless_on_usual_tasks", Level.SAME_DAY): Level.STOP_REST,
-}
-_WITH = (  # two signs together are another one
-    (("leg_swelling", "chest_pain"), "leg_swelling_with_breathlessness"),
-    (("leg_swelling", "breathless_at_rest"), "leg_swelling_with_breathlessness"),
-    (("leg_swelling", "breathless_on_usual_tasks"), "leg_swelling_with_breathlessness"),
-    (("leg_swelling", "breathless"), "leg_swelling_with_breathlessness"),
-    (("arm_jaw_neck_pain", "cold_sweat"), "chest_pain"),
-    (("arm_jaw_neck_pain", "nausea"), "chest_pain"),
-    (("arm_jaw_neck_pain", "breathless"), "chest_pain"),
-    (("arm_jaw_neck_pain", "breathless_at_rest"), "chest_pain"),
-)
-_WORD = re.compile(r"[^\W_]+|[.!?;,:()\-]")
-_HARD = frozenset(".!?;")
-
-
-@dataclass(frozen=True, slots=True)
-class Alarm:
-    """A sign that was named.
-
-    sign: its key.  certain: False when it may be past, imagined or another person's: ask once before acting.
-    """
-
-    sign: str
-    level: Level
-    certain: bool
 
 
 @memoized
-def recognise(text: str, words: Lexicon) -> Alarm | None:
-    """Return the most pressing sign a message names and does not deny, or None.
+def recognise(text: str, words: Lexicon) -> Sighting | None:
+    """The most urgent sign that a message names and does not deny, or None.
 
-    The client's language and English are read with a slip of the hand forgiven, the other languages to the letter:
-    in distress people fall back on the language of their childhood.
+    All languages are read: in distress people fall back on their first language. Typos are tolerated in the client's
+    language, in English and in the main language of the message.
     """
-    folded = plain(text)
-    if not any(c.isalpha() for c in folded):
-        return None
-    found: list[Alarm] = []
-    denied: set[str] = set()
-    for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):
-        alarms, absent = _alarms(folded, lexicon, forgiving=lexicon is words or lexicon is ENGLISH)
-        found += [a for a in alarms if a.sign not in denied]  # "ni náuseas" is denied, though English knows the word
-        denied |= absent - {a.sign for a in alarms}
-    if not found:
-        return None
-    found += _together(found)
-    if any(a.sign == "eating_worry" for a in found):
-        found = [a for a in found if a.sign != "nausea"]
+    named = [s for s in sightings(text, words) if not s.denied]
     for level, certain in _ORDER:
-        for alarm in found:
-            if alarm.level is level and alarm.certain is certain:
-                return alarm
+        for sighting in named:
+            if sighting.level is level and sighting.certain is certain:
+                return sighting
     return None
 
 
-def _together(found: Sequence[Alarm]) -> list[Alarm]:
-    keys = {a.sign: a.certain for a in found}
-    return [
-        Alarm(sign, Level.EMERGENCY, all(keys[k] for k in pair)) for pair, sign in _WITH if all(k in keys for k in pair)
-    ]
-
-
-# --- patterns -----------------------------------------------------------------------------------------------------
-
-
-Phrases = dict[int, tuple[tuple[int, ...], ...]]  # phrases as word numbers, by their first word
-
-
-@dataclass
-class _Patterns:
-    """A language's signs and denials."""
-
-    stems: dict[str, int] = field(default_factory=dict)
-    by_letter: dict[str, list[tuple[str, bool, int]]] = field(default_factory=dict)
-    signs: list[tuple[Sign, list[Phrases]]] = field(default_factory=list)
-    groups: dict[str, Phrases] = field(default_factory=dict)
-    firsts: set[int] = field(default_factory=set)  # first words of signs
-    prefixes: tuple[str, ...] = ()
-    elision: bool = False
-
-    def number(self, stem: str) -> int:
-        if stem not in self.stems:
-            self.stems[stem] = len(self.stems)
-            bare = stem.rstrip("*")
-            self.by_letter.setdefault(bare[:1], []).append((bare, stem.endswith("*"), self.stems[stem]))
-        return self.stems[stem]
-
-
-@cache
-def _patterns(words: Lexicon) -> _Patterns:
-    patterns = _Patterns(prefixes=words.prefixes, elision=words.elision)
-    for name in words.denials.__dataclass_fields__:
-        patterns.groups[name] = _shelved(_phrases(getattr(words.denials, name), words, patterns))
-    for sign in words.signs:
-        parts = [_shelved(_phrases(part, words, patterns)) for part in sign.parts]
-        patterns.signs.append((sign, parts))
-        patterns.firsts.update(*parts)
-    return patterns
-
-
-def _shelved(phrases: Iterator[tuple[int, ...]]) -> Phrases:
-    shelves: dict[int, list[tuple[int, ...]]] = {}
-    for phrase in phrases:
-        shelves.setdefault(phrase[0], []).append(phrase)
-    return {first: tuple(dict.fromkeys(shelf)) for first, shelf in shelves.items()}
-
-
-def _phrases(alternatives: str, words: Lexicon, patterns: _Patterns) -> Iterator[tuple[int, ...]]:
-    for alternative in filter(None, alternatives.split("|")):
-        for spelled in spellings(alternative.replace("_", " "), words):
-            split = [w for w in re.split(r"[\s']+" if words.elision else r"\s+", spelled) if w]
-            yield tuple(patterns.number(w.replace("'", "")) for w in split)
-
-
-@dataclass(slots=True)
-class _Said:
-    """A message as words.
-
-    gaps: the marks before each word.  known: the lexicon words each may be.  joined: an "and" is written together
-    with the word.  fresh: it starts a sentence or a clause ("but ...").  signs: it belongs to a part of a sign.
-    opaque: it belongs to a sign that holds its own "no"; no denial reaches past it.
-    """
-
-    patterns: _Patterns
-    words: list[str] = field(default_factory=list)
-    gaps: list[str] = field(default_factory=list)
-    known: list[set[int]] = field(default_factory=list)
-    joined: list[bool] = field(default_factory=list)
-    fresh: list[bool] = field(default_factory=list)
-    signs: set[int] = field(default_factory=set)
-    opaque: set[int] = field(default_factory=set)
-
-    def at(self, i: int, phrases: Phrases) -> int:
-        """Length of the longest of `phrases` that starts at word `i`, 0 for none."""
-        best = 0
-        for first in self.known[i]:
-            for phrase in phrases.get(first, ()):
-                size = len(phrase)
-                if (
-                    size > best
-                    and i + size <= len(self.words)
-                    and all(phrase[k] in self.known[i + k] and not self.gaps[i + k] for k in range(1, size))
-                ):
-                    best = size
-        return best
-
-    def says(self, i: int, group: str) -> int:
-        """Length of the longest phrase of a group of denials at word `i`, 0 for none."""
-        return self.at(i, self.patterns.groups[group])
-
-
-def _read(folded: str, patterns: _Patterns, forgiving: bool) -> _Said:
-    """Cut a message into words; the last one is empty and closes the last sentence."""
-    said = _Said(patterns)
-    gap = ""
-    text = folded.replace("'", " " if patterns.elision else "")
-    for piece in (*_WORD.findall(text), "."):
-        if not piece[0].isalnum():
-            gap += piece
-            continue
-        said.words.append(piece)
-        said.gaps.append(gap)
-        said.known.append(_known(piece, patterns, forgiving))
-        said.joined.append(piece[0] == JOINING and piece not in patterns.stems and bool(patterns.prefixes))
-        gap = ""
-        if len(said.words) == READ:
-            break
-    said.words.append("")
-    said.gaps.append(gap or ".")
-    said.known.append(set())
-    said.joined.append(False)
-    return said
-
-
-def _known(word: str, patterns: _Patterns, forgiving: bool) -> set[int]:
-    found: set[int] = set()
-    if word.isdecimal():
-        century = word[:2] + "##"  # a year
-        return {patterns.stems[century]} if len(word) == 4 and century in patterns.stems else found
-    spelled = {word}
-    for prefix in patterns.prefixes:
-        if word.startswith(prefix) and len(word) > len(prefix) + 2:
-            spelled.add(word[len(prefix) :])
-    for variant in spelled:
-        candidates = patterns.by_letter.get(variant[:1], ())
-        exact = {n for stem, start, n in candidates if variant == stem or (start and variant.startswith(stem))}
-        if not exact and forgiving and len(variant) > 3:
-            for stem, start, n in candidates:
-                if near(variant, stem) or (start and len(stem) > 4 and near(variant[: len(stem)], stem)):
-                    exact.add(n)
-        found |= exact
+def sightings(text: str, words: Lexicon) -> list[Sighting]:
+    """Every sign a message names, denied ones included, in no order of importance."""
+    folded = plain(text)
+    if not any(c.isalpha() for c in folded):
+        return []
+    pieces = {elision: cut(folded, elision) for elision in (False, True)}
+    candidates = [(lexicon, _table(lexicon)) for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values()))]
+    spoken = {
+        lexicon: sum(bool(known(piece, table, False)) for piece in pieces[lexicon.elision])
+        for lexicon, table in candidates
+    }
+    main = max(spoken, key=lambda lexicon: spoken[lexicon])
+    found: list[Sighting] = []
+    denied: set[str] = set()
+    for lexicon, table in sorted(candidates, key=lambda c: -spoken[c[0]]):
+        if spoken[lexicon] < SHARE * spoken[main] and lexicon is not words:
+            continue  # a word that also exists in another language
+        forgiving = lexicon in (words, ENGLISH) or (lexicon is main and spoken[lexicon] >= SURE_OF_LANGUAGE)
+        seen = _sightings(pieces[lexicon.elision], lexicon, table, forgiving)
+        named = {s.sign for s in found}  # the language that knows more of the words is more reliable
+        found += [s for s in seen if s.sign not in denied | named]  # "ni náuseas" is denied; English has the word too
+        denied |= {s.sign for s in seen if s.denied} - {s.sign for s in seen if not s.denied}
+    found = [*_together([s for s in found if not s.denied]), *found]
+    if any(s.sign == "eating_worry" and not s.denied for s in found):
+        found = [s for s in found if s.sign != "nausea"]
     return found
 
 
-@lru_cache(maxsize=8192)  # the same few thousand words, in six languages
-def _may_begin(word: str, words: Lexicon, forgiving: bool) -> bool:
-    """Whether a sign may begin with this word."""
-    patterns = _patterns(words)
-    return not _known(word, patterns, forgiving).isdisjoint(patterns.firsts)
+def _together(found: Sequence[Sighting]) -> list[Sighting]:
+    by_key = {s.sign: s for s in found}
+    return [
+        replace(by_key[a], sign=both, level=Level.EMERGENCY, certain=by_key[a].certain and by_key[b].certain)
+        for a, b, both in TOGETHER
+        if a in by_key and b in by_key
+    ]
 
 
-# --- signs --------------------------------------------------------------------------------------------------------
-
-Span = tuple[int, int]  # words from, to; the second one not included
-
-
-def _alarms(folded: str, words: Lexicon, forgiving: bool) -> tuple[list[Alarm], set[str]]:
-    """The signs one language sees in a message, and the keys of those it sees denied."""
-    patterns = _patterns(words)
-    text = folded.replace("'", " " if patterns.elision else "")
-    if not any(_may_begin(word, words, forgiving) for word in _WORD.findall(text)):
-        return [], set()  # as with nearly every message
-    said = _read(folded, patterns, forgiving)
-    _prepare(said)
-    matches = [(sign, spans) for sign, parts in patterns.signs for spans in _matches(said, parts)]
-    said.opaque = {i for sign, spans in matches if sign.own_no for a, b in spans for i in range(a, b)}
-    found: list[Alarm] = []
-    absent: set[str] = set()
-    for sign, spans in matches:
-        denied = False if sign.own_no else _denied(said, spans)
-        if denied is True:
-            absent.add(sign.key)
-            continue
-        settles = (sign.key, sign.level) in _SETTLES and _settled(said, spans)
-        level = _SETTLES[sign.key, sign.level] if settles else sign.level
-        found.append(Alarm(sign.key, level, denied is False and _is_mine_and_now(said, spans)))
-    return found, absent
+@cache
+def _table(words: Lexicon) -> Table[C]:
+    return compiled(words.concepts, words, C.FILLER)
 
 
-def _prepare(said: _Said) -> None:
-    """Take figures of speech out; mark where clauses begin and which words belong to signs."""
+@cache
+def _needed(words: Lexicon) -> tuple[tuple[int, ...], ...]:
+    """For each sign, the bits that a message must contain, part by part."""
+    return tuple(tuple(_table(words).mask(part) for part in sign.parts) for sign in SIGNS)
+
+
+# --- one language -------------------------------------------------------------------------------------------------
+
+
+@dataclass(slots=True)
+class _Read:
+    """A message parsed in one language.
+
+    at: positions of each concept, by its first word. hard: a sentence starts here. fresh: a sentence or a contrast
+    ("but"). stop: any clause; no "no" reaches past it.
+    """
+
+    said: Said[C]
+    at: dict[C, dict[int, Span]] = field(default_factory=dict)
+    hard: list[bool] = field(default_factory=list)
+    fresh: list[bool] = field(default_factory=list)
+    stop: list[bool] = field(default_factory=list)
+    carries: set[int] = field(default_factory=set)  # words of signs that a "no" may reach past
+    negative: set[int] = field(default_factory=set)  # words that say "no"
+
+    def is_(self, concept: C, i: int) -> bool:
+        return i in self.at.get(concept, ())
+
+    def holds(self, concept: C, start: int, end: int) -> bool:
+        """Whether the concept is there and not cut off by a comma right after it ("si, me duele" is a yes)."""
+        return any(start <= i < end and "," not in self.said.gaps[span[1]] for i, span in self._of(concept))
+
+    def anywhere(self, concept: C, start: int, end: int) -> bool:
+        return any(start <= i < end for i, _ in self._of(concept))
+
+    def _of(self, concept: C) -> Iterable[tuple[int, Span]]:
+        return self.at.get(concept, {}).items()
+
+    def sentence(self, spans: Sequence[Span]) -> Span:
+        start = next(i for i in range(spans[0][0], -1, -1) if self.hard[i])
+        end = next(i for i in range(spans[-1][1], len(self.hard)) if self.hard[i])
+        return start, end
+
+
+def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bool) -> list[Sighting]:
+    """Danger signs that one language finds in a message."""
+    shown = 0
+    for piece in pieces:
+        for stem in known(piece, table, forgiving):
+            shown |= table.begins.get(stem, 0)
+        if _many(piece):
+            shown |= table.mask((C.TOO_MUCH,))
+    possible = [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
+    if not possible:
+        return []  # the case for nearly every message
+    r = _prepared(read(pieces, table, forgiving))
+    matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
+    return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+
+
+def _many(word: str) -> bool:
+    """Whether a number of tablets is more than anybody takes at once."""
+    return word.isdecimal() and len(word) <= 3 and int(word) >= MANY
+
+
+def _prepared(said: Said[C]) -> _Read:
+    """Remove figures of speech; mark where sentences and clauses begin and which words belong to signs."""
     count = len(said.words)
+    r = _Read(said)
+    starts = [said.spans(i) for i in range(count)]
     for i in range(count):
-        for k in range(i, i + said.says(i, "harmless")):
-            said.known[k] = set()
-    said.fresh = [i == 0 or bool(_HARD & set(said.gaps[i])) or said.says(i, "but") > 0 for i in range(count)]
-    parts = [part for _, parts in said.patterns.signs for part in parts]
-    said.signs = {k for part in parts for i in range(count) for k in range(i, i + said.at(i, part))}
+        if (harmless := starts[i].get(C.HARMLESS)) is not None:
+            for k in range(*harmless):
+                said.stems[k] = frozenset()
+                starts[k] = {}
+    starts = [{key: said.spans(i)[key] for key in spans if key in said.spans(i)} for i, spans in enumerate(starts)]
+    for i, spans in enumerate(starts):
+        for concept, span in spans.items():
+            r.at.setdefault(concept, {})[i] = span
+            if concept in CARRIES_NO:
+                r.carries.update(range(*span))
+            elif concept is C.NO:
+                r.negative.update(range(*span))
+    for i, word in enumerate(said.words):  # "twelve tablets" in digits; a strength in milligrams is not a count
+        if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
+            r.at.setdefault(C.TOO_MUCH, {}).setdefault(i, (i, i + 1))
+    r.hard = [i == 0 or i == count - 1 or bool(HARD & set(said.gaps[i])) for i in range(count)]
+    r.fresh = [r.hard[i] or r.is_(C.BUT, i) for i in range(count)]
+    r.stop = [r.fresh[i] or r.is_(C.CLAUSE, i) for i in range(count)]
+    return r
 
 
-def _matches(said: _Said, parts: Sequence[Phrases]) -> Iterator[list[Span]]:
-    """Yield the places where all parts of a sign stand close together in one clause."""
-    places = [[(i, i + n) for i in range(len(said.words)) if (n := said.at(i, part))] for part in parts]
+def _matches(r: _Read, sign: Sign) -> Iterator[list[Span]]:
+    """Yield the positions where all parts of a sign are close together in one clause."""
+    places = []
+    for part in sign.parts:
+        spans = [span for concept in part for span in r.at.get(concept, {}).values()]
+        if part[0] in BODY:
+            spans = [s for s in spans if not _is_fine(r, s)]
+        if not spans:
+            return
+        places.append(sorted(set(spans)))
     for first in places[0][:MOST]:
-        spans = [first]
-        for other in places[1:]:
-            near_by = [p for p in other if _close(said, first, p)]
+        chosen = [first]
+        for others in places[1:]:
+            near_by = [p for p in others if _close(r, first, p) and not any(_overlap(p, c) for c in chosen)]
             if not near_by:
                 break
-            spans.append(min(near_by, key=lambda p: abs(p[0] - first[0])))
+            chosen.append(min(near_by, key=lambda p: abs(p[0] - first[0])))
         else:
-            yield sorted(spans)
+            yield sorted(chosen)
 
 
-def _close(said: _Said, a: Span, b: Span) -> bool:
+def _overlap(a: Span, b: Span) -> bool:
+    return a[0] < b[1] and b[0] < a[1]
+
+
+def _close(r: _Read, a: Span, b: Span) -> bool:
     low, high = min(a, b), max(a, b)
-    return low[1] <= high[0] < low[1] + REACH and not any(said.fresh[low[0] + 1 : high[0] + 1])
+    return high[0] < low[1] + REACH and not any(r.fresh[low[0] + 1 : high[0] + 1])
 
 
-def _denied(said: _Said, spans: Sequence[Span]) -> bool | None:
-    """True: denied. None: perhaps (a list whose "no" may or may not reach so far). False: not denied."""
+def _is_fine(r: _Read, span: Span) -> bool:
+    """Whether a part of the body is said to be well: "face fine, arms fine"."""
+    for i in range(span[1], min(span[1] + 4, len(r.said.words) - 1)):
+        if r.said.gaps[i]:
+            return False
+        if r.is_(C.FINE, i):
+            return i - 1 not in r.negative
+        if not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i)) or i in r.negative:
+            return False
+    return False
+
+
+def _sighting(
+    r: _Read, sign: Sign, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]
+) -> Sighting | None:
+    start, end = r.sentence(spans)
+    level = sign.level
+    if sign.unless and any(r.anywhere(concept, start, end) for concept in sign.unless):
+        if sign.softened is None:
+            return None
+        level = sign.softened
+    denied = _denied(r, spans)
+    if denied is True:
+        return Sighting(sign.key, level, denied=True, certain=False)
+    if (sign.key, level) in SETTLES and _settled(r, spans):
+        level = SETTLES[sign.key, level]
+    when = _when(r, spans, matches)
+    if when is When.LONG_AGO and sign.key == NEW and any(start <= i < end for i in r.negative):
+        when = When.NOW  # "out of breath making the bed, last month it was not like that"
+    who = _who(r, sign, spans, when)
+    certain = denied is False and sign.sure and who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
+    return Sighting(sign.key, level, when, who, certain)
+
+
+# --- denied, gone -------------------------------------------------------------------------------------------------
+
+
+def _denied(r: _Read, spans: Sequence[Span]) -> bool | None:
+    """True: denied. None: perhaps (a list whose "no" may or may not extend to it). False: not denied."""
     own = {i for a, b in spans for i in range(a, b)}
-    answers = [_no_before(said, start, own) for start, _ in spans]
-    if True in answers or _no_after(said, spans[-1][1]):
+    if own & r.negative:
+        return False  # "cannot breathe" contains its own "no"
+    answers = [_no_before(r, start, own) for start, _ in spans]
+    if True in answers or _no_after(r, spans[-1][1]):
         return True
-    crossed = any("," in said.gaps[i] for i in range(spans[0][0] + 1, spans[-1][0] + 1))
-    return None if None in answers or crossed else False
+    crossed = any("," in r.said.gaps[i] for i in range(spans[0][0] + 1, spans[-1][0] + 1))
+    return None if None in answers or (crossed and len(spans) < 3 and r.negative) else False
 
 
-def _no_before(said: _Said, start: int, own: set[int]) -> bool | None:
-    """Look leftwards from a part of a sign for a "no" that reaches it; own: the words of the sign itself."""
+def _no_before(r: _Read, start: int, own: set[int]) -> bool | None:
+    """Search left of a part of a sign for a "no" that applies to it. own: the words of the sign itself."""
     listed = sure = False
     i = start
-    while i > 0 and start - i < FAR and not said.fresh[i]:
-        listed = listed or said.joined[i]
-        if said.gaps[i]:
-            if i - 1 not in said.signs or "," not in said.gaps[i]:
+    while i > 0 and start - i < FAR and not r.stop[i]:
+        listed = listed or r.said.joined[i]
+        if r.said.gaps[i]:
+            if i - 1 not in r.carries or "," not in r.said.gaps[i]:
                 return False
             listed = True
         i -= 1
         if i in own:
             continue
-        if i not in said.opaque and any(i >= k and said.says(i - k, "no") == k + 1 for k in range(3)):
-            return True if not listed or sure or _or_follows(said, start) else None
-        if said.says(i, "nor"):
+        if i in r.negative:
+            return True if not listed or sure or _or_follows(r, start) else None
+        if r.is_(C.NOR, i):
             sure = True
-        elif said.says(i, "and_"):
+        elif r.is_(C.AND, i):
+            if r.is_(C.MINE, i + 1):
+                return False  # "no chest pain and I fainted"
             listed = True
-        elif i in said.opaque or (i not in said.signs and not said.says(i, "between")):
+        elif i not in r.carries and not r.is_(C.BETWEEN, i) and not r.is_(C.FILLER, i) and not _inside(r, i):
             return False
     return False
 
 
-def _or_follows(said: _Said, start: int) -> bool:
-    """Whether an "or" tells that the list goes on from its "no": "no chest pain, dizziness or fainting"."""
-    for i in range(start + 1, min(start + FAR, len(said.words))):
-        if said.fresh[i]:
+def _inside(r: _Read, i: int) -> bool:
+    """Whether a word belongs to a longer phrase allowed in between."""
+    return any(a < i < b for a, b in r.at.get(C.BETWEEN, {}).values())
+
+
+def _or_follows(r: _Read, start: int) -> bool:
+    """Whether an "or" continues the list of a "no": "no chest pain, dizziness or fainting"."""
+    for i in range(start + 1, min(start + FAR, len(r.said.words))):
+        if r.stop[i]:
             return False
-        if said.says(i, "nor"):
+        if r.is_(C.NOR, i):
             return True
     return False
 
 
-def _no_after(said: _Said, end: int) -> bool:
+def _no_after(r: _Read, end: int) -> bool:
     """Whether a "no" closes the clause: "chest pain: none", "Brustschmerzen habe ich keine"."""
-    last = len(said.words) - 1
-    for i in range(end, min(end + 5, last)):
-        size = said.says(i, "no_after")
-        if size and (said.gaps[i + size] or i + size >= last):
+    last = len(r.said.words) - 1
+    for i in range(end, min(end + 6, last)):
+        span = r.at.get(C.NO_AFTER, {}).get(i)
+        if span is not None and (r.said.gaps[span[1]] or span[1] >= last):
             return True
-        if (i > end and said.gaps[i]) or not said.says(i, "between"):
+        if (i > end and r.said.gaps[i]) or not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i) or i in r.carries):
+            return False
+        if i == end and HARD & set(r.said.gaps[i]) - {"?"}:
             return False
     return False
 
 
-def _settled(said: _Said, spans: Sequence[Span]) -> bool:
-    """Whether it is said to have gone again; "not gone" and "has not passed" are no such thing."""
+def _settled(r: _Read, spans: Sequence[Span]) -> bool:
+    """Whether it is said to have gone away; "not gone" and "has not passed" do not count."""
     end = spans[-1][1]
-    for i in range(end, len(said.words)):
-        if said.says(i, "settled"):
-            return not any(said.says(k, "no") for k in range(max(end, i - 3), i))
+    if r.anywhere(C.SPREADS, *r.sentence(spans)):
+        return False  # spreading pain has not gone away
+    for i in sorted(r.at.get(C.SETTLED, {})):
+        if i >= end:
+            return not any(k in r.negative for k in range(max(end, i - 3), i))
     return False
 
 
-def _is_mine_and_now(said: _Said, spans: Sequence[Span]) -> bool:
-    """Whether the sign is the client's own, today: not past, not imagined, not another person's, not a question."""
-    first = spans[0][0]
-    start = next(i for i in range(first, -1, -1) if said.fresh[i])
-    end = next(i for i in range(spans[-1][1], len(said.words)) if said.fresh[i])
+# --- when and who -------------------------------------------------------------------------------------------------
 
-    def holds(group: str, a: int, b: int) -> bool:
-        """Whether a phrase stands there, and not cut off by a comma ("si, me duele" is a yes)."""
-        return any((n := said.says(i, group)) and "," not in said.gaps[i + n] for i in range(a, b))
 
-    if holds("past", start, end) and not holds("now", start, end):
-        return False
-    if holds("imagined", start, first) or holds("others", start, first):
-        return False
-    return "?" not in said.gaps[end] or holds("mine", start, end)
+def _when(r: _Read, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]) -> When:
+    start, end = r.sentence(spans)
+    part = _part(r, spans, start, end)
+    if r.anywhere(C.PAST, *part) and not (r.anywhere(C.NOW, *part) or r.anywhere(C.JUST_NOW, *part)):
+        return When.LONG_AGO  # "bulimic at school, now I eat normally"
+    if r.anywhere(C.JUST_NOW, start, end):
+        return When.JUST_NOW
+    if r.anywhere(C.NOW, start, end):
+        return When.NOW
+    if _long_ago(r, spans, start, end, matches):
+        return When.LONG_AGO
+    return When.EARLIER_TODAY if r.anywhere(C.EARLIER, start, end) else When.UNKNOWN
+
+
+def _long_ago(
+    r: _Read, spans: Sequence[Span], start: int, end: int, matches: Sequence[tuple[Sign, list[Span]]]
+) -> bool:
+    """Whether it is past, according to the sentence, or to the next one if that names no sign.
+
+    A remark about another sign in a separate part does not count: "a stroke in 2015, and my chest hurts".
+    """
+    following = next((i for i in range(end + 1, len(r.hard)) if r.hard[i]), end)
+    if following > end and not any(end <= s[0][0] < following for _, s in matches):
+        end = following
+    mine = _part(r, spans, start, end)
+    others = [_part(r, s, start, end) for _, s in matches if start <= s[0][0] < end]
+    return any(
+        start <= i < end and not any(a <= i < b and (a, b) != mine for a, b in others) for i in r.at.get(C.PAST, {})
+    )
+
+
+def _part(r: _Read, spans: Sequence[Span], start: int, end: int) -> Span:
+    """The part of a sentence containing a sign, between commas and conjunctions."""
+
+    def edge(i: int) -> bool:
+        return bool(r.said.gaps[i]) or r.fresh[i] or r.is_(C.AND, i) or r.said.joined[i]
+
+    first = next((i for i in range(spans[0][0], start, -1) if edge(i)), start)
+    last = next((i for i in range(spans[-1][1], end) if edge(i)), end)
+    return first, last
+
+
+def _who(r: _Read, sign: Sign, spans: Sequence[Span], when: When) -> Who:
+    start, end = r.sentence(spans)
+    clause = next(i for i in range(spans[0][0], -1, -1) if r.fresh[i])
+    mine = r.holds(C.MINE, start, end)
+    despair = sign.key == "despair"  # "I wonder if I should end it" is not an idle question
+    if not despair and r.holds(C.IMAGINED, clause, spans[0][0]):
+        return Who.NOBODY
+    if r.at.get(C.LAUGHTER) or _is_a_figure(r, sign, spans, mine and when in (When.NOW, When.JUST_NOW)):
+        return Who.NOBODY
+    if _of_another(r, start, spans):
+        far = when is not When.JUST_NOW and r.anywhere(C.ELSEWHERE, start, end)
+        named = sign.named and when not in (When.NOW, When.JUST_NOW)
+        return Who.ELSEWHERE if far or named or when is When.LONG_AGO else Who.WITH_ME
+    if "?" in r.said.gaps[end] and not mine and when not in (When.NOW, When.JUST_NOW):
+        return Who.NOBODY
+    return Who.ME
+
+
+def _is_a_figure(r: _Read, sign: Sign, spans: Sequence[Span], mine_and_now: bool) -> bool:
+    """Whether it is a story or a figure of speech: a film, "a heart attack when I saw the bill"."""
+    start, end = r.sentence(spans)
+    own = {i for a, b in spans for i in range(a, b)}
+
+    def said(concept: C) -> bool:
+        return any(start <= i < end and i not in own for i in r.at.get(concept, {}))
+
+    loose = len(sign.parts) == 1 or any(C.BREATHE in part or C.HEART in part for part in sign.parts)
+    return (said(C.FICTION) and not mine_and_now) or (loose and said(C.FIGURATIVE))
+
+
+def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:
+    """Whether another person is the subject: named before the sign, and the client not named in between."""
+    last = spans[-1][0]
+    before = [span for i, span in r.at.get(C.OTHERS, {}).items() if start <= i <= last]
+    return bool(before) and not r.anywhere(C.MINE, max(b for _, b in before), last)
+
+
+# --- "is it happening now?" ---------------------------------------------------------------------------------------
+
+
+@cache
+def _answers(words: Lexicon) -> Table[Answer | C]:
+    table: dict[Answer | C, str] = {answer: words.answers.get(answer, "") for answer in Answer}
+    table[C.OTHERS] = words.concepts.get(C.OTHERS, "")
+    table[C.FILLER] = words.concepts.get(C.FILLER, "")
+    return compiled(table, words, C.FILLER)
+
+
+_FIRST = (  # which of several answers wins: "yes, but it is my flatmate"
+    Answer.OTHER_PERSON,
+    Answer.NOT_A_SIGN,
+    Answer.OVER,
+    Answer.HESITANT,
+    Answer.YES,
+    Answer.NO,
+)
+BRIEF = 7  # longest message, in words, in which a plain "no" or a person counts as an answer
+
+
+@memoized
+def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
+    """The answer to "Is it happening to you right now?"; None if it is not understood."""
+    folded = plain(text)
+    best: Answer | None = None
+    score = 0
+    for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):
+        pieces = cut(folded, lexicon.elision)
+        table = _answers(lexicon)
+        heard, covered = _answer(read(pieces, table, lexicon in (words, ENGLISH)))
+        if heard is not None and (covered > score or best is None):
+            best, score = heard, covered
+    return best
+
+
+def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:
+    """The answer according to one language, and how many words support it. A longer phrase hides shorter ones in it."""
+    every = [(key, span) for i in range(len(said.words)) for key, span in said.spans(i).items() if key is not C.FILLER]
+    spans = [
+        (key, a)
+        for key, a in every
+        if not any(b[0] <= a[0] and a[1] <= b[1] and b[1] - b[0] > a[1] - a[0] for _, b in every)
+    ]
+    covered = len({i for _, (a, b) in spans for i in range(a, b)})
+    keys = {key for key, _ in spans}
+    count = len(said.words) - 1
+    if C.OTHERS in keys and count <= BRIEF and Answer.NOT_A_SIGN not in keys:
+        keys.add(Answer.OTHER_PERSON)
+    if "?" in said.gaps[-1] and keys <= {Answer.YES, Answer.NO, C.OTHERS}:
+        return None, 0
+    if Answer.NO in keys and Answer.YES in keys and len(keys) == 2:
+        first = min(spans, key=lambda s: s[1])[0]
+        return (Answer.YES if first is Answer.YES and count > 3 else None), covered
+    for answer in _FIRST:
+        if answer in keys:
+            if answer is Answer.NO and count > BRIEF:
+                return None, 0
+            return answer, covered
+    return None, 0

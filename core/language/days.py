@@ -1,4 +1,5 @@
-"""Days, times of day and places as people write them: "until Monday", "montags um halb acht", "I am in Lisbon"."""
+"""Recognise days, times of day and places as people write them: "until Monday", "montags um halb acht", "I am in
+Lisbon"."""
 
 from __future__ import annotations
 
@@ -17,11 +18,11 @@ _KINDS = (
     *("two_months", "at", "am", "pm", "noon", "midnight", "hour", "half_past", "half_to", "half_after"),
     *("quarter_past", "quarter_to", "quarter_after", "quarter_less"),
 )
-READ = 60  # words of a message that are looked through
+READ = 60  # words of a message that are searched
 
 
 class _Days:
-    """A calendar's phrases, English ones included, ready for look-up."""
+    """A calendar's phrases, including the English ones, ready for lookup."""
 
     def __init__(self, words: Lexicon) -> None:
         self.phrases: dict[str, set[tuple[str, int]]] = {}
@@ -38,7 +39,7 @@ class _Days:
                     self.phrases.setdefault(spelled, meanings)
 
     def read(self, said: Sequence[str]) -> list[_Mark]:
-        """Mark each word or phrase, the longest first."""
+        """Mark each word or phrase; the longest wins."""
         marks: list[_Mark] = []
         i = 0
         while i < len(said):
@@ -84,7 +85,7 @@ def _days(words: Lexicon) -> _Days:
 
 
 def _marks(text: str, words: Lexicon) -> list[_Mark]:
-    """Words of a text with number words turned into figures, marked by the calendar."""
+    """The words of a text, with number words converted to digits, marked by the calendar."""
     folded = plain(text)
     said: list[str] = []
     days = _days(words)
@@ -107,10 +108,10 @@ def _figures(token: Token, days: _Days) -> list[str]:
 
 
 def when(text: str, words: Lexicon, today: date) -> date | None:
-    """Return the day a text names, today or later: "tomorrow", "in two weeks", "until Monday", "3 May", "3.5.".
+    """The day a text names, today or later: "tomorrow", "in two weeks", "until Monday", "3 May", "3.5.".
 
-    A weekday is its next occurrence after today; a date without a year is the next such date. Day before month,
-    except that a month named in words decides. None when no day is named.
+    A weekday is its next occurrence after today; a date without a year is the next such date. Day before month, unless
+    the month is named in words. None if no day is named.
     """
     folded = plain(text)
     if (written := _iso(folded)) is not None:
@@ -128,7 +129,7 @@ def when(text: str, words: Lexicon, today: date) -> date | None:
 
 
 def _relative(marks: Sequence[_Mark], i: int, today: date) -> date | None:
-    """The day that the words from mark `i` on count to: "tomorrow", "2 weeks", "next month", "3 May"."""
+    """The day expressed by the words from mark `i` on: "tomorrow", "2 weeks", "next month", "3 May"."""
     mark, before, after = marks[i], _at(marks, i - 1), _at(marks, i + 1)
     if mark.has("day_after") or mark.has("two_days"):
         return today + timedelta(days=2)
@@ -173,7 +174,7 @@ def _plus(day: date, days: int) -> date | None:
 
 
 def _valid(year: int, month: int, day: int) -> date | None:
-    """A date, the last of its month when the month is shorter (31 January plus a month)."""
+    """A date, or the last day of the month if it is shorter (31 January plus a month)."""
     if not (1 <= month <= 12 and 1 <= day <= 31 and year <= 9000):
         return None
     while day > 28:
@@ -185,9 +186,9 @@ def _valid(year: int, month: int, day: int) -> date | None:
 
 
 def _of_month(marks: Sequence[_Mark], i: int, month: int, today: date) -> date | None:
-    """The day and, if said, the year beside a month's name: "3 May", "May 3rd 2027", "3 de mayo".
+    """The day and, if given, the year beside a month's name: "3 May", "May 3rd 2027", "3 de mayo".
 
-    A bare month is its first day, but only after a word like "until": "may I" names no day.
+    A bare month means its first day, but only after a word like "until": "may I" is not a day.
     """
     beside = [m.text.rstrip(".") for m in (*reversed(marks[max(0, i - 3) : i]), *marks[i + 1 : i + 4])]
     days = [int(t) for t in beside if t.isdecimal() and len(t) <= 2 and 1 <= int(t) <= 31]
@@ -221,7 +222,7 @@ def _iso(folded: str) -> date | None:
 
 
 def _numeric(folded: str, today: date) -> date | None:
-    """ "3.5.", "3/5", "03.05.2027": day before month; the other way round only when that alone is a date."""
+    """ "3.5.", "3/5", "03.05.2027": day before month; the other way round only if that is the only valid date."""
     for word in folded.replace(",", " ").split():
         for mark in "./":
             parts = word.strip(";").rstrip(".").split(mark) if mark == "." else word.strip(";.").split(mark)
@@ -240,10 +241,10 @@ def _numeric(folded: str, today: date) -> date | None:
 
 
 def weekday_and_time(text: str, words: Lexicon) -> tuple[int | None, time | None]:
-    """Return the weekday (Monday 0) and the wall time a text names; None for what it does not say.
+    """The weekday (Monday 0) and local time a text names, each None if not given.
 
     "Tuesday 7:30", "montags um halb acht", "lunes a las 7 y media", "7.30 pm", "noon". A bare hour needs a word that
-    makes it one ("at 7", "7 pm", "7 Uhr") or a weekday beside it.
+    marks it ("at 7", "7 pm", "7 Uhr") or a weekday beside it.
     """
     marks = _marks(text, words)
     weekday = next((w for m in marks if (w := m.value("weekdays")) is not None), None)
@@ -325,7 +326,7 @@ def _hour(mark: _Mark) -> int | None:
 
 
 def place(text: str, words: Lexicon) -> str | None:
-    """Return the place somebody says to be in, as typed: "Lisbon" of "I am in Lisbon until Monday"; else None."""
+    """The place where somebody says they are, as typed: "Lisbon" in "I am in Lisbon until Monday"; else None."""
     typed = text.split()[:READ]
     folded = [" ".join(bare_words(plain(w))) for w in typed]
     for calendar, lexicon in _calendars(words):

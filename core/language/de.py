@@ -1,10 +1,10 @@
-"""German, as people type it. A Pfund is half a kilogram to most and 454 g to some: it is asked back."""
+"""German, as people type it. A Pfund is half a kilogram for most and 454 g for some, so the bot asks back."""
 
 from __future__ import annotations
 
 from decimal import Decimal
 
-from core.language.de_signs import DENIALS, SIGNS
+from core.language.de_signs import ANSWERS, CONCEPTS
 from core.language.de_talk import CALENDAR, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
@@ -194,6 +194,6 @@ GERMAN = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    signs=SIGNS,
-    denials=DENIALS,
+    concepts=CONCEPTS,
+    answers=ANSWERS,
 )

@@ -1,284 +1,1028 @@
-"""German: red flags. Levels follow the three-way handling of function.md 9.1."""
+"""German: the concepts of danger signs, and the answers to "Is it happening now?"."""
 
 from __future__ import annotations
 
-from core.language.lexicon import Denials, Level, Sign
+from core.language.concepts import Answer
+from core.language.concepts import Concept as C
 
-EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
+CONCEPTS: dict[C, str] = {
+    # parts of the body
+    C.CHEST: (
+        "brust, brustkorb, brustbein, brustraum, brustbereich, brustkasten, bruscht, brustkorbs, rippen, "
+        "hinterm brustbein, sternum, bruschtchaschte, bruschtkorb, brüschtli, brüst, prust, burst, "
+        "herzseite, linke brust, brustseite, hinter dem brustbein"
+    ),
+    C.HEART: (
+        "herz, herzen, herzgegend, puls, herzschlag, herzl, pumpe, herzrhythmus, herzchen, herzerl, "
+        "pulsschlag, härz, häz, hearz, heaz, herzli, herze, pulsi"
+    ),
+    C.ARM_OR_JAW: (
+        "kiefer, linker arm, linken arm, linke arm, linken oberarm, schulterblatt, schulterblätter, "
+        "schulterblättern, nacken, hals, unterkiefer, linke schulter, linken schulter, arm, chifer, kiefa, "
+        "linken schulterblatt, zähne, oberarm, in den arm, rücken, schultern, gnick, gnack, achsle"
+    ),
+    C.FACE: "gesicht, gesichtshälfte, mund, mundwinkel, lid, augenlid, wange, lippe, gsicht",
+    C.LIPS_OR_TONGUE: "lippe, lippen, zunge, augen, augenlider, lider, gesicht, mund, zungn",
+    C.THROAT: "hals, kehle, rachen, luftröhre, gurgel, hois, kehlkopf",
+    C.LIMB: (
+        "arm, arme, bein, beine, hand, hände, seite, fuß, körperhälfte, finger, gesichtshälfte, linke seite, "
+        "rechte seite, hälfte, oarm, aarm, ärm, bei, bai, haxn, haxen, fuas, händ, hend, pfote, schenkel, "
+        "daumen, halbe körper, halber körper, halber leib, körperseite, gesichtsseite, ganze seite, "
+        "linksseitig"
+    ),
+    C.LEG: (
+        "bein, wade, knöchel, fuß, oberschenkel, unterschenkel, fußgelenk, haxn, schienbein, hax, wadl, "
+        "haxe, wädli, bei, schienbei, fuaß, fuas, schenkel, knie, kniekehle, fußknöchel"
+    ),
+    C.LEGS: "beine, waden, füße, beiden beine, beide beine, knöchel beide, fuess",
+    C.EYE: "auge, augen, aug, linken auge, rechten auge, auga, aügli, äug, einem auge, einem aug",
+    C.JOINT: (
+        "knie, hüfte, sprunggelenk, rücken, schulter, gelenk, muskel, wade, leiste, handgelenk, "
+        "oberschenkel, ellenbogen, achillessehne, kreuz, sehne, knöchel, nacken"
+    ),
+    # heart
+    C.CHEST_PAIN: (
+        "brustschmerz*, brustenge, brustdruck, herzschmerz*, herzstechen, angina pectoris, herzdrücken, "
+        "brustweh, herzkrampf, herzenge, engegefühl in der brust, brustkorbschmerz*, elefant auf der brust, "
+        "brustschmertz*"
+    ),
+    C.HEART_ATTACK: "*herzinfarkt*, herzanfall, herzattacke, infarkt, herzstillstand, herzkasper",
+    C.HURT: (
+        "schmerz*, weh, wehtut, weh tut, tut weh, stechen, sticht, stichts, stiche, stich, gestochen, "
+        "brennen, brennt, brennts, krampf*, ziehen, zieht, ziehts, reißen, reißt, bohrt, pocht, unangenehm, "
+        "pieksen, piekst, zwickt, aua, quält, qual, autsch, ziept, brannte, stach, weg zu tun, beisst, wea, "
+        "wehh, wee, tuet weh, tuat weh, tuad weh, weh tuat, sticht's, stechts, stächt, stäche, brennt wie, "
+        "brönnt, brennd, schmärz*, schmeaz*, schmertz*, bruat, beißt, reisst, messerstich*, messer, krampft, "
+        "verkrampft, drin sticht, wie messer, zwickts"
+    ),
+    C.PRESS: (
+        "druck, drückt, drücken, drückend, drückts, gedrückt, eng, enge, engegefühl, beklemm*, beklommen*, "
+        "zuschnürt, zugeschnürt, schnürt, schwer, last, gewicht, spannt, pressen, presst, quetscht, "
+        "zusammengedrückt, zugedrückt, schraubstock, ring um, gürtel um, stein auf, "
+        "als würde jemand draufsitzen, panzer, komisch, druckt, druckn, druckts, druggt, trückt, trucke, "
+        "druck druff, engi, eng um, ängi, bedrückt, zämezoge, zusammengezogen, zieht sich zusammen, "
+        "zusammenzieht, wie eingeschnürt, einschnürt, eingeklemmt, tonnenschwer, tonne, zentner, "
+        "zentnerschwer, elefant, stein, brett, klammer, lastet, liegt was, etwas schweres, beengt"
+    ),
+    C.SPREADS: "strahlt, ausstrahlt, ausstrahlen, zieht in, zieht bis, wandert, wandert in, strahlt aus",
+    C.CLUTCH: "fasst, hält sich, greift sich, greift, fasst sich, hebt sich, klammert",
+    C.RACING: (
+        "rast, rasen, rasts, gerast, stolpert, stolpern, stolperer, flattert, flattern, unregelmäßig*, "
+        "unrund, aussetzer, pocht, pochen, wild, setzt aus, aussetzt, setzt .. aus, zu schnell, "
+        "sehr schnell, so schnell, ganz schnell, viel zu schnell, hämmert, hämmern, klopft, klopfen, "
+        "galoppiert, springt, hüpft, spinnt, verrückt, aus dem takt, außer takt, takt, bis zum hals, "
+        "macht sprünge, überschlägt, jagt, hopst, poltert, wummert, schlägt so schnell, schlägt schnell, "
+        "schlägt wie, wie wild, unruhig, aus dem tritt, aus dem rhythmus, hopser, doppelschläge, "
+        "extraschläge, schlägt bis zum hals, schlägt mir bis zum hals, holpert, holpern, hüpfer, "
+        "macht purzelbäume, purzelbäume, klopft so, klopft wie, klopft ganz, pumpert, bumpert, bumbert, "
+        "wummern, trommelt, trommel, rattert, unregelmässig, rennt, fährt achterbahn, "
+        "setzt immer wieder aus, schläge auslässt, lässt schläge aus, vergisst, stottert, bebt, zittert, "
+        "rasant, zu langsam und, saust, schlägt komisch, poppert, chlopfet, rast wie, komisch, so komisch, "
+        "raset, rase, stoplert, stolperet, klopfet, chlopft, hopserl, hupft, gumpet, gumped, pöpperlet, "
+        "pöpperled, poppered, bumperlt, schlägt wild, schlagt, schlagt wia, schlagt so, wia wild, "
+        "wia narrisch, narrisch, wie narrisch, tut komisch, macht komische, macht sachen, komische sachen, "
+        "setzt kurz aus, kurz aus, aussetzen, extra schläge, extraschlag, viel zu, unregelmäsig, "
+        "onregelmässig, ruckelt, kommt aus dem, nicht mehr runter, kommt nicht runter, beruhigt sich nicht, "
+        "donnert, rumpelt, überspringt"
+    ),
+    C.PALPITATIONS: (
+        "herzrasen, herzrasn, herzstolpern, herzklopfen, herzflattern, herzrhythmusstörung*, extrasystole*, "
+        "vorhofflimmern, herzflimmern, herzjagen, kammerflimmern, rhythmusstörung*, herzpochen, herzaussetzer"
+    ),
+    C.COLD_SWEAT: (
+        "kalter schweiß, kalten schweiß, kaltschweißig, kalt geschwitzt, schweiß .. runter, schwitz kalt, kalt schwitze"
+    ),
+    # brain
+    C.STROKE: (
+        "*schlaganfall*, hirnschlag, hirnblutung, schlagerl, hirninfarkt, gehirnblutung, gehirnschlag, streifung"
+    ),
+    C.DROOP: (
+        "hängt, hängen, hängend, hangt, herabhängend, schief, schiefer, verzogen, herunter, runter, "
+        "runtergeklappt, schräg, heruntergezogen, verzieht, krumm, hängt runter, schlaff, fällt runter, "
+        "schepp, schiefes, lächelt schief, verzogen ist, hängende, hange, schäps, hängt abe, hanget abe, "
+        "hängt oba, hängt obi, verzoge, verzogn, abgsackt, lampet, lahm, asymmetrisch, ungleich"
+    ),
+    C.NUMB: (
+        "taub, taubes, taubheit*, gelähmt, lähmung*, lahm, eingeschlafen, kribbelt, kribbeln, pelzig, "
+        "gefühllos, spüre .. nicht, spür .. nicht, spür .. nimmer, kein gefühl, bamstig, kein gespür, "
+        "ameisenlaufen, abgestorben, kein gefühl mehr, ohne gefühl, spüre nichts, spür nichts, spür nix, "
+        "spürt nichts, gefühl verloren, ameisen, kribbelig, iigschlafe, eigschlafn, gspür, gspüre nüt, "
+        "gspür nüt, gspia nix, gspür nümm, gspür .. nümm, gspia .. nimma, ameise, surrt, surren, bitzelt, "
+        "bitzeln, dumpf, kribblet"
+    ),
+    C.LIMP: (
+        "wie tot, tot, schlaff, kraftlos, keine kraft, gehorcht nicht, gehorcht mir nicht, gehorcht nimmer, "
+        "macht nicht mehr mit, macht nicht was ich will, funktioniert nicht, geht nicht mehr hoch, "
+        "hängt runter, hängt nur noch, hängt schlaff, fällt runter, fällt mir alles aus der, sackt weg, "
+        "knickt weg, knickt ein, versagt, will nicht mehr, lässt sich nicht bewegen, lässt sich nicht heben, "
+        "fällt einfach, baumelt, ohne kraft, keine gewalt, folgt mir nicht, wie blei, bleischwer, "
+        "wie gelähmt, fällt mir ständig, gehorcht mir, gehorchen nicht, lässt alles fallen, "
+        "lasse alles fallen, lass alles fallen, fallen lassen, fällt aus der hand, aus der hand gefallen, "
+        "aus der hand gerutscht, zieht nach, zieh ich nach, schleift, wie gummi, wie pudding, wie watte, "
+        "wie eingeschlafen, gehört nicht zu mir, nicht mehr mein, keine kraft mehr, "
+        "kann ich nicht mehr steuern, nicht mehr heben, nicht mehr bewegen, kann nicht heben, chraft, "
+        "kei chraft, koa kraft, ka kraft, ohni chraft, folgt nimmer, lampet, hanget abe, hängt owe, "
+        "hängt oba, lässt mich im stich, knickt immer weg, wegsackt, zittrig und schwach, gibt nach, "
+        "gehört mir nicht, gehört nimmer, wie fremd, fremd, macht was er will, macht was sie will, "
+        "reagiert nicht mehr, bricht weg, fällt einfach runter, wie aus holz, schlaff herunter, bamstig"
+    ),
+    C.WEAK: "schwach, schwäche, kraftlos, schlapp, keine kraft, lahm",
+    C.ONE_SIDE: (
+        "einseitig, linke, rechte, linken, rechten, eine seite, einer seite, linker, rechter, halbseitig*, "
+        "linksseitig, rechtsseitig, hälfte"
+    ),
+    C.CANNOT: (
+        "kann nicht, kann .. nicht, kann ich .. nicht, kann kaum, kaum, nimmer, kann nimmer, nicht richtig, "
+        "kriege .. nicht, krieg .. nicht, bekomme .. nicht, bring .. nicht, bringe .. nicht, "
+        "schaff .. nicht, nix mehr, nichts mehr, schwer, mühe, probleme, schwierigkeiten, konnte nicht, "
+        "geht nicht, unfähig, kann ich nimmer, kann ned, kann net, kann nöd, chan nöd, cha nöd, cha nüm, "
+        "kann i nimmer, kann nicht mehr, kann .. nimmer, kann ich .. nicht mehr, kriege .. nicht mehr, "
+        "krieg .. nimmer, bekomm .. nicht, lässt sich nicht, geht nicht mehr, geht nimmer, "
+        "nicht mehr richtig, krieg .. nicht raus, bring .. nicht raus"
+    ),
+    C.MOVE: (
+        "bewegen, rühren, heben, hochheben, anheben, halten, festhalten, spüren, fühlen, greifen, hoch, "
+        "benutzen, steuern, spür, spüre, bewege, bewegt, hebe, kontrollieren"
+    ),
+    C.SPEAK: (
+        "sprechen, reden, schwätzen, worte finden, wörter finden, wörter .. raus, worte .. raus, "
+        "sätze bilden, kein wort, wort rausbringen, artikulieren, wörter nicht, worte nicht, "
+        "satz .. rausbringen, reda, die wörter, wörter .. finden, worte .. finden, richtige wort, "
+        "das richtige wort, ein wort, worte raus, wörter raus, schwätze, redn, rede, babble, sätze, "
+        "wort heraus"
+    ),
+    C.SPEECH: (
+        "sprache, sprechen, reden, worte, wörter, aussprache, rede, zunge, stimme, red, spreche, sätze, "
+        "sprachlich, artikulation"
+    ),
+    C.GARBLED: (
+        "verwaschen*, undeutlich, gestört, mühe, probleme, lallend, schwer, durcheinander, komisch, wirr, "
+        "wirres, unverständlich*, falsch raus, falsch, verdreht, wirres zeug, kauderwelsch, stockt, unsinn, "
+        "blödsinn, verwaschn, stolpert, gehorcht nicht, kuddelmuddel, quatsch raus, nuschelig, "
+        "wie betrunken, wie besoffen, kommt falsch, kommen falsch, kommen nicht raus, nicht raus, raus, "
+        "versteht mich keiner, versteht mich niemand, nicht zu verstehen, holprig, schwerfällig, silben, "
+        "vertauscht, verwäsche, nuschel*, nuscheln, undütlich, lalle, wia bsoffn, wie bsoffe, bsoffen, "
+        "verdreht raus, kommt nur, kommen nur, nur kauderwelsch, nur noch brei, brei, matsch, keinen sinn, "
+        "ergeben keinen sinn, durchenand, durchanand, fällt mir nicht ein, fallen mir nicht ein, einfallen, "
+        "finde .. nicht, find .. nicht, finden"
+    ),
+    C.SLURRED: (
+        "lalle, lallen, lallt, lall, gelallt, sprachstörung*, gesichtslähmung, halbseitenlähmung, "
+        "wirres zeug, redet unverständlich, nuschelt plötzlich, wortfindungsstörung*, rede nur unsinn, "
+        "redet nur unsinn, spricht undeutlich, lallat, spricht verwaschen"
+    ),
+    C.SEE: (
+        "sehen, seh, sehe, sieht, gsehn, gseh, siech, erkennen, sah, blick, gseht, siach, seg, seh i, schauen, seha"
+    ),
+    C.SIGHT_LOST: (
+        "doppelbilder, sehe doppelt, seh doppelt, doppelt sehe, plötzlich blind, sehverlust, sehstörung*, "
+        "plötzlich verschwommen, auf einem auge blind, auge blind, auge ist blind, erblindet, "
+        "schwarz auf dem auge, schwarz vor dem auge, vorhang vor dem auge, vorhang vorm auge, sicht weg, "
+        "sehen verschwommen, alles verschwommen, gesichtsfeld, augenlicht, halbblind, auge schwarz, "
+        "auge ist schwarz, auge alles schwarz, schatten vor dem auge, sehkraft weg, alles doppelt, "
+        "blind auf, auf einem auge nichts, sehe nur noch die hälfte, seh nur noch die hälfte, "
+        "hälfte vom bild, sehe alles doppelt, seh alles doppelt, sehe verschwommen, seh verschwommen, "
+        "sehe plötzlich verschwommen, augenlicht weg, schleier vor dem auge, schleier vorm auge, "
+        "dunkel vor einem auge, alles schwarz auf, schwarz auf einem, dunkel auf, auge dunkel, aug dunkel, "
+        "blind, auge weg, sicht ist weg, sehe nichts mehr, seh nichts mehr, seh nix mehr, gseh nüt me, "
+        "gseh nüt meh, siach nix mehr, siech nix mehr, seg nix mehr, nichts mehr sehen, nix mehr sehen, "
+        "sehe doppel, seh alles zweimal, sehe alles zweimal, alles zweifach, gesichtsfeldausfall, "
+        "gsehni doppelt, gseh doppelt"
+    ),
+    C.CONFUSED: (
+        "verwirrt, wirr, durcheinander, desorientiert, orientierungslos, neben mir, verwirrung, ganz konfus, "
+        "verwirrtheit, konfus, nicht bei sich, nicht bei mir, durch den wind, benebelt, weiß nicht mehr was"
+    ),
+    C.LOST_BEARINGS: (
+        "weiß nicht wo ich bin, weiss nicht wo ich bin, weiß nicht welcher tag, weiß nimmer wo, "
+        "weiß nicht mehr wo ich, weiß meinen namen nicht, finde mich nicht zurecht, "
+        "weiß nicht mehr wie ich heiße, erkenne meine wohnung nicht, weiß grad nicht wer, "
+        "weiß nicht mehr welcher tag, weiß nicht welches jahr, wo ich bin weiß ich nicht, "
+        "weiß grad nicht wo, erkenne niemanden mehr, weiß nicht mehr wo"
+    ),
+    C.HEADACHE: (
+        "kopfschmerz*, kopfweh, kopf weh, schädelweh, kopf platzt, kopf explodiert, schädel platzt, "
+        "schädel brummt, migräne*, schmerz im kopf, schmerzen im kopf, kopf tut, grind, schädel, kopfwee, "
+        "kopf zerspringt, kopfschmertz*, chopfweh, kopfwea, kepfweh, schädlweh, schädelbrummen, schädl, "
+        "chopf, grindweh, hirn"
+    ),
+    C.WORST: (
+        "schlimmsten, stärksten, schlimmste, stärkste, vernichtende*, wie ein donnerschlag, donnerschlag, "
+        "wie ein blitz, blitzartig, noch nie so, nie so, so was hatte ich noch nie, "
+        "sowas hatte ich noch nie, nie erlebt, explosionsartig, schlagartig, wie nie zuvor, genickstarre, "
+        "nackensteif*, steifer nacken, wie ein schlag, meines lebens, aus dem nichts, urplötzlich, "
+        "nie so schlimm, schlimmster, schlimmste meines, so heftig wie nie, noch nie gehabt, wie noch nie, "
+        "wie ein hammer, hammer, hammerschlag, explodiert, explodiere, platzt, zerreißt, zerrissen, jäh, "
+        "aus heiterem, no nie, nu nia, bombe, wie eine bombe"
+    ),
+    C.SEVERE: (
+        "stark, starke, starken, starkes, schwer, schwere, schwerer, sehr, extrem, extreme, heftig, heftige, "
+        "heftigen, schlimm, schlimme, rasende, furchtbar*, schrecklich*, unerträglich*, massiv*, "
+        "wahnsinnig*, höllisch*, brutal*, irre, arg, fürchterlich*, aufgewacht"
+    ),
+    C.SUDDEN: (
+        "plötzlich*, auf einmal, schlagartig, auf einen schlag, aus heiterem himmel, von jetzt auf gleich, "
+        "von einer sekunde, unvermittelt, urplötzlich, akut, grad eben, gerade eben, uf eimal, "
+        "vo eim moment, aufamal, auf amoi, uf eimol, ufzmal, aufeinmal, plötzlech, plezlich, plötzle, "
+        "von null auf, innert, sekundenschnell, mit einem mal, mit einem schlag, vorhin plötzlich, auf oamoi"
+    ),
+    C.FAINTED: (
+        "ohnmächtig, ohnmacht, ohnmachts*, bewusstlos*, bewustlos*, umgekippt, kipp um, kippe um, kippte um, "
+        "kippt um, kippe gleich, kollabiert, kollaps, zusammengebrochen, zsammbrochn, zämebroche, "
+        "zusammengeklappt, zusammengesackt, bewusstsein verloren, das bewusstsein, weggekippt, weggetreten, "
+        "umgefallen, umgfalln, umgflogn, umgheit, zammgsackt, in ohnmacht, schwarz vor augen .. weg, "
+        "weg vom fenster, synkope, weggesackt, nicht ansprechbar, nicht bei bewusstsein, reagiert nicht, "
+        "wacht nicht auf, nicht mehr wach, brach zusammen, bricht zusammen, war kurz weg, war weggetreten, "
+        "kurz weg gewesen, blackout, umkippen, aus den latschen gekippt, aus den latschen, zusammenbruch, "
+        "liegt leblos, leblos, umgefalln, umkippt, zusammenbrochen, umgesackt, sackte zusammen, "
+        "klappte zusammen, fiel um, fällt um, fiel in ohnmacht, bin einfach weg gewesen, licht ausgegangen, "
+        "lichter aus, war weg, filmriss, rührt sich nicht, bewegt sich nicht mehr, kriege ihn nicht wach, "
+        "kriege sie nicht wach, krieg ihn nicht wach, krieg sie nicht wach, nicht aufzuwecken, "
+        "lässt sich nicht wecken, nicht weckbar, abgeklappt, abgeschmiert, weggedriftet, zämegheit, "
+        "zämeklappt, umgfoin, umgfalle, zammbrochen, zsammgfalln, zsammgfoin, zsammgsackt, zämegsackt, "
+        "bewusstlos, ohnmächti, ohnmächtig worn, tschuldige kurz weg, abgestürzt auf den, schwarz worn, "
+        "schwarz geworden und, schwarz gworden, schwarz wurde, mir wurde schwarz, mir wurde es schwarz, "
+        "wurde schwarz vor, ist mir schwarz, wegtreten, kreislauf weg, kreislaufkollaps, "
+        "kreislaufzusammenbruch, kreislauf zusammen, zusammengefallen, in mich zusammen, "
+        "auf dem boden gefunden, am boden gefunden, gefunden am boden, liegt am boden und, liegt da und, "
+        "liegt auf dem boden, liegt reglos, reglos, rührt si nimmer, reagiert nimmer, antwortet nicht, "
+        "gibt keine antwort, keine reaktion, keine regung, hat mich umgehauen und, hats mich umgehaut, "
+        "umgehauen und weg, hingefallen und weg, sackt zusammen, zusammensacken, lag bewusstlos, "
+        "aussetzer und lag, ohnmachtsanfall"
+    ),
+    C.CAME_ROUND: (
+        "zu mir gekommen, aufgewacht, wach geworden, zu mir kam, zu sich gekommen, wieder zu mir, aufgwacht, "
+        "fand mich, wiedergefunden, lag ich, bin ich gelegen, kam zu mir, aufgekommen, auf dem, "
+        "bin ich aufgewacht, fand ich mich, liegend, zu mir cho, zu mir kemma, aufgewacht bin ich, lag auf, "
+        "lag am, lag dann, liegend gefunden, verwacht, ufgwacht"
+    ),
+    C.FLOOR: (
+        "boden, fußboden, fliesen, teppich, bodn, flur, badezimmerboden, parkett, asphalt, estrich, bode, "
+        "bödeli, erde, küchenboden, teppichboden, laminat, auf dem bad"
+    ),
+    C.SEIZURE: (
+        "*krampfanfall*, *krampfanfälle*, epileptisch*, epilepsie, krampft, gekrampft, krampfte, "
+        "krämpfe am ganzen, fieberkrampf, grand mal, schüttelkrampf, *anfall gehabt, einen anfall, "
+        "nen anfall, zuckungen, verkrampft am ganzen, anfallsleiden, aafall, anfoi, epilepsi, epi, "
+        "epianfall, krampfanfoi, krampft am, verkrampft und, krämpfe, schüttelt sich, schüttelt es, "
+        "schüttelts, hats mich geschüttelt, hat mich geschüttelt, zuckt am, zucken am, gezuckt am, "
+        "anfall ghabt, anfall gha, anfall gekriegt, anfall bekommen, hatte einen anfall, augen verdreht, "
+        "verdreht die augen, schaum vor dem mund, schaum vorm mund, schaum am mund, steif geworden und"
+    ),
+    C.JERKING: (
+        "zuckt .. immer, zuckt unkontrolliert, unkontrolliert gezuckt, am ganzen körper gezuckt, "
+        "ganzer körper zuckt, ganze körper .. gezuckt, zunge gebissen, zunge blutig, zunge zerbissen, "
+        "zuckt am ganzen, zucke am ganzen, unkontrolliertes zucken, geschüttelt .. kontrolle, zuckt, "
+        "zuckungen, gezuckt, zucken, rumgezuckt, geschlottert ohne, eingebissen, zunge wund, "
+        "zunge aufgebissen"
+    ),
+    C.DIZZY: (
+        "schwindel*, schwindlig*, drehschwindel, benommen*, schwummrig*, schummrig*, schwarz vor augen, "
+        "schwarz vor den augen, dreht sich alles, alles dreht sich, alles gedreht, dreht sich, dreht si, "
+        "flau, drümmlig, trümmlig, sturm im kopf, taumelig, taumle, torkel*, wanke, gleichgewicht, "
+        "wackelig auf den, zimmer dreht, schwindl, duselig, dusslig, karussell im kopf, schwankt, "
+        "sturm im grind, sturm, schwindli, schwindlg, schwindelt, schwindel, drümlig, trümmelig, drehwurm, "
+        "dreht's, drahts, draht sich, draht si, dreit, alles draait, drehn, drehe mich, dreht es mich, "
+        "wackelig, wacklig, wankt, wanken, schwank*, torkle, taumel*, taumlig, eiere, "
+        "gleichgewicht verloren, damisch, dormelig, schwarz wird, schwarz geworden vor, sternchen, "
+        "kreislauf, kreislauf spinnt"
+    ),
+    C.AGAIN: (
+        "dritter tag jetzt, wieder, immer, ständig, oft, öfter, jeden, jedes, jedesmal, seit, dauernd, "
+        "häufig, mehrmals, täglich, gestern, wiederholt, tagelang, immer noch, immer no, dritter tag, "
+        "drittes mal, zum dritten, tage, tagen, woche, wuche, die woche, diese woche, ganze zeit, "
+        "in letzter zeit, wenn ich aufsteh, sobald, beim aufstehen, laufend, scho wieder, zweites mal, "
+        "zweimal, dreimal, neuerdings, letzter zeit, schlimmer, neu, dritten tag, dritte mal, tag jetzt, "
+        "tage jetzt, immer wieda, allweil, ständi, jedes moi, jedesmol, all tag, jede tag, all pott, "
+        "alle paar, mehrfach, schon den ganzen, den ganzen tag, seit tagen, seit wochen, immer wenn, öfters, "
+        "wiederkehrend, schon länger, sit, sit geschter, seit geschtern, siter"
+    ),
+    # breath
+    C.BREATHE: (
+        "atmen, atma, luft holen, luft, durchatmen, schnaufen, schnaufe, luft kriegen, luft bekommen, einatmen, atem"
+    ),
+    C.CHOKING: (
+        "bekomme keine luft, kriege keine luft, krieg keine luft, kriegt keine luft, bekommt keine luft, "
+        "bekomm keine luft, keine luft, koa luft, kei luft, ka luft, kaum luft, kaum no luft, "
+        "kaum noch luft, keine luft mehr, kann nicht atmen, kann nicht mehr atmen, kann kaum atmen, "
+        "nicht atmen, nicht richtig atmen, atmet nicht, atmet nicht mehr, atmet kaum, nicht genug luft, "
+        "zu wenig luft, kaum atmen, atemnot, luftnot, ersticke, erstick, erstickt, ersticken, erstickungs*, "
+        "ringe nach luft, ringt nach luft, schnappe nach luft, schnappt nach luft, schnapp nach luft, "
+        "hechle nach luft, japs, japse, japst, kann nicht schnaufen, kriag koa luft, nimmer schnaufen, "
+        "keinen atem, kein atem, röchelt, röchle, luft abgeschnürt, kein luft mehr, kriag ka luft, "
+        "kriege überhaupt keine luft, bekomme kaum luft, kriege kaum luft, krieg kaum luft, "
+        "krieg überhaupt keine luft, nimmer atmen, überhaupt keine luft, chume kei luft, überchum kei luft, "
+        "ringe um luft, ringt um luft, hat aufgehört zu atmen, koa luft mehr, ka luft mehr, kei luft meh, "
+        "überchumme kei luft, überchume chuum luft, chuum luft, griag koa luft, griag ka luft, luft kriag i, "
+        "luft krieg ich keine, luft bekomme ich keine, luft krieg ich kaum, ersticki, vastick, verschtick, "
+        "erstickt fast, beinahe erstickt, am ersticken, atmung setzt aus, atmet nimmer, schnauft nimmer, "
+        "röchelt nur, schnappe nur noch"
+    ),
+    C.AIR_HUNGER: (
+        "schwer luft, schlecht luft, schlecht .. luft, schwer .. luft, schwer atmen, schwer atme, "
+        "atmen fällt .. schwer, atmen .. schwer, luft wird knapp, wenig luft, mühe zu atmen, "
+        "mühe beim atmen, mühsam luft, luft reicht nicht, luft ist knapp, lufthunger, schlecht schnaufen, "
+        "luft bleibt weg, bleibt mir die luft weg, bleibt die luft weg, luft wegbleibt, zu wenig luft, "
+        "nicht genug luft, nicht richtig durchatmen, kann nicht durchatmen, nicht richtig luft, "
+        "atmung geht schwer, atme schwer, atmet schwer, bekomme schlecht luft, nicht gut luft, "
+        "zu wenig sauerstoff, kriege schwer luft, atemprobleme, schnelle atmung, nöd gnueg luft, "
+        "nid gnueg luft, ned gnua luft, z wenig luft, schlächt luft, schlächt schnufe, schwär schnufe, "
+        "atme nur noch flach, flache atmung, atmen tut weh, schwer zu atmen, atmung schwer, atmen schwer, "
+        "atmen wird, atmen geht, atmet so komisch, atmet komisch, schnappatmung, atmung rasselt, "
+        "luft holen geht, luft holen fällt, kriege nicht richtig luft, krieg nicht richtig luft, "
+        "bekomme nicht richtig luft, kaum zu atem"
+    ),
+    C.BREATHLESS: (
+        "kurzatmig*, außer atem, atemlos, aus der puste, außer puste, keine puste, puste, atembeschwerden, "
+        "schnauf, schnaufn, hechle, keuche, keuch, keuchend, hecheln, außer schnauf, verschnaufen, pumpe, "
+        "luft schnappen, bleibt .. luft weg, nach luft schnappen, usser atem, luft weg, kein schnauf, "
+        "durchschnaufen, luft zu holen, luft holen, kein atem, schnaufe wie, am schnaufen, zum schnaufen, "
+        "nur noch schnaufen, komm nicht mehr zu atem, komme kaum zu atem, nach atem, verschnaufpause, "
+        "verschnaufpausen, luft bleibt weg, pfeife auf dem letzten loch, keine kondition mehr, japse, "
+        "aus dem schnaufen, chum nüm nache mit schnufe, schnufe, schnuuf, kei schnuuf, ausser schnuuf, "
+        "kurzatmig, schnauferei, schnaufa, schnaufen wie, pfnuchse, keine kraft zum atmen, "
+        "bekomme schnaufen, muss schnaufen, pfeife, japsen, japs, keuchen, keuche nur, keuche schon, hechel, "
+        "hechle schon, kurzatmi, churzatmig, gschnauft, ringen nach, komme außer atem, ganz außer atem, "
+        "völlig außer atem, total aus der puste, pustet, hab keine puste, ohne puste, ned gnua luft, "
+        "luft geht aus, geht die luft aus, luft ausgeht, geht mir die luft aus, luft ausgegangen, "
+        "bleibt die puste weg, puste weg, nach luft ringen, nach luft ringe"
+    ),
+    C.BLUE: (
+        "wird blau, blau an, blaue lippen, lippen blau, lippen sind blau, lippen werden blau, ganz blau, "
+        "schon blau, blau im gesicht"
+    ),
+    C.REST: (
+        "ruhe, sitzen, liegen, sitze, liege, sitz, lieg, sitzt, im sessel, auf der couch, auf dem sofa, "
+        "im bett, nachts, aufgewacht, sitz nur, ohne bewegung, ohne mich zu bewegen, ohne was zu tun, "
+        "nichts tun, nichtstun, im sitzen, im liegen, flach, ohne anstrengung, in der nacht, "
+        "mich nicht bewegt, kanapee, vorm fernseher, im ruhezustand"
+    ),
+    C.TASKS: (
+        "treppe*, treppn, stiege*, treppensteigen, stock, stockwerk, anziehen, aziehe, haushalt, als sonst, "
+        "als früher, als gewöhnlich, duschen, leichter, bei kleinsten, kleinster, kleinsten, geringster, "
+        "betten machen, bett machen, bettmachen, staubsaugen, kochen, einkaufen, spazieren*, schuhe binden, "
+        "ein paar schritte, wenige schritte, wenigen schritten, nach ein paar, noch nicht so, "
+        "war das noch nicht, nie gehabt, vorher nicht, früher nicht, steigung, hügel, berg, müll, putzen, "
+        "wäsche, alltag, im alltag, briefkasten, garten, bei allem, bei jeder, zähneputzen, beim gehen, "
+        "beim laufen, beim spazieren, zum bad, zum klo, zum briefkasten, zum bäcker, zum auto, stufen, "
+        "etage, stöcke, hochgehen, treppe hoch, hochsteigen, socken, socken anziehen, abwasch, bettwäsche, "
+        "wäsche aufhängen, wenige meter, paar meter, ein paar meter, drei schritte, zwei schritte, "
+        "zehn schritte, tisch decken, bügeln, beim reden, beim sprechen, ums haus, bis zur haustür, "
+        "ins schlafzimmer, kleinste anstrengung, kleinsten anstrengung, geringsten anstrengung, "
+        "letzte woche ging, vor kurzem noch, ging das noch, ging noch, war noch kein problem, sonst nie, "
+        "spaziergang, schuhe, stäge, stiagn, stiege, stiegen, stägetritt, treppenabsatz, treppnsteigen, "
+        "treppauf, die treppe, bergauf, aufe gehn, in den ersten stock, in den zweiten stock, erster stock, "
+        "erste etage, zur tür, zur toilette, aufs klo, zum kühlschrank, in die küche, in die kuchl, bad, "
+        "ins bad, haare, haare waschen, haare kämmen, waschen, waschn, abziega, azieh, schuhbänder, bücken, "
+        "spülmaschine, geschirr, einkäufe, einkaufstasche, rasenmähen, gießen, blumen, bett beziehen, "
+        "betten, betten beziehen, staubwischen, fegen, wischen, schon nach, nach wenigen, nach zwei, "
+        "nach drei, nach fünf, ein paar stufen, halbe treppe, nach der halben, früher ging, "
+        "früher kein problem, vorher ging, letzten monat, letzte woche noch, jede kleinigkeit, kleinigkeit, "
+        "kleinigkeiten, leichte arbeit, leichter arbeit"
+    ),
+    C.INHALE: "einatmen, einatme, tief atme, tief luft, durchatmen, beim atmen, tief einatme, luft hol",
+    # blood
+    C.BLEED: (
+        "blute, blutet, bluten, geblutet, *blutung*, nasenbluten, blüetet, bluat, blut läuft, blut rinnt, "
+        "verliere blut, bluetet, bluadt, bluet, blutets, bluten tut, rinnt blut, läuft blut, spritzt blut, "
+        "verliert blut"
+    ),
+    C.BLOOD: "blut, blutig*, bluat, bluet, blutet, blute, geblutet, blutung, blutspur*, blutig, blutlache",
+    C.WOUND: (
+        "geschnitten, schnitt, schnittwunde, wunde, aufgeschnitten, messer erwischt, brotmesser, "
+        "reingeschnitten, gschnittn"
+    ),
+    C.NOT_STOPPING: (
+        "hört nicht auf, hört .. nicht auf, hört nicht mehr auf, hört ned auf, nicht aufhört, "
+        "hört .. nimmer auf, nicht stillen, nicht zu stillen, lässt sich nicht stoppen, nicht stoppen, "
+        "hört einfach nicht, unstillbar, läuft und läuft, rinnt und rinnt, seit einer stunde, seit stunden, "
+        "seit einer halben stunde, halbe stunde, durchgeblutet, durchgeweicht, getränkt, spritzt, strömt, "
+        "läuft runter, tropft und tropft, hört net auf, hört gar nicht, stoppt nicht, "
+        "kriege .. nicht gestillt, krieg .. nicht gestoppt, hört nöd uf, hört nid uf, hört nit auf, "
+        "hert ned auf, hört nicht auf zu, heat ned auf, gaht nöd weg, nicht zu bluten auf, nimmer auf, "
+        "nicht auf, ned auf, nöd uf, will nicht aufhören, seit zwanzig minuten, seit 20 minuten, "
+        "seit 30 minuten, seit ner stunde, stunde schon, küchenrolle, taschentücher, verband durch, "
+        "pflaster durch, dritte handtuch, zweite handtuch, drittes handtuch, durchgesuppt, tropft, "
+        "läuft immer, läuft weiter, immer weiter, blutet immer, blutet weiter, blutet durch, kein ende"
+    ),
+    C.MUCH: (
+        "viel, stark, starke, schwer, heftig, massiv*, literweise, alles voll, überall, lache, pfütze, sehr, "
+        "wie verrückt, wie ein schwein, am kopf, aus dem kopf, handtücher, handtuch, so viel, unmengen, "
+        "große mengen, ziemlich viel, hellrot, klumpen, total, wie sau, ganz viel, menge, eimer, nass, voll, "
+        "frisches, reichlich, vui, vü, sauviel, sehr viel, arg, richtig viel, ordentlich, hellrotes, "
+        "frisches blut, ein haufen, haufen, massenhaft, ganzen becken, waschbecken voll, alles rot, rot"
+    ),
+    C.HAEMORRHAGE: (
+        "verblute, verblutet, verbluten, magenblutung, magenblutungen, innere blutung*, blutsturz, "
+        "blutendes magengeschwür, starke blutung*, blutspuck*, bluterbrechen, teerstuhl, blutig erbrochen, "
+        "kaffeesatz"
+    ),
+    C.VOMIT: (
+        "erbrechen, erbrochen, übergeben, brechen, brich, gebrochen, kotzen, gekotzt, kotz, kotze, erbreche, "
+        "gespuckt, gspibn, speiben, gspieben, übergebe, spucke, reihern, gereihert, chotzet, würgen, spucken"
+    ),
+    C.COUGH: "huste*, gehustet, hustet, ausgehustet, abgehustet, gehuscht, auswurf",
+    C.STOOL: (
+        "stuhl, stuhlgang, kot, kacke, klo, toilette, urin, pipi, durchfall, ausscheidung, klopapier, "
+        "windel, am klo, darm, beim stuhlgang, wc, häufchen, am papier, gstuhl, stuehl, wci, wasserlassen, "
+        "bisi, kacken, geschäft, hintern, after, popo"
+    ),
+    C.BLACK: "schwarz, pechschwarz, teer, teerig, wie teer, schwarzer, schwarzen, kohlschwarz, rabenschwarz",
+    # medicines and poisons
+    C.OVERDOSE: (
+        "*überdosis, überdosiert, überdosierung, vergiftet, vergiftung, zu viele tabletten, "
+        "zu viel tabletten, zu viele pillen, z vil, zvil tablette*, zvil medi, z vü tabletten, "
+        "zu viele schmerztabletten, zu viel insulin, zviel, zu viel vom, zu viel von meinen, "
+        "zu viele von meinen"
+    ),
+    C.TOOK: (
+        "genommen, gnomma, eingenommen, geschluckt, gschluckt, nehme, nimm, nahm, gespritzt, gegeben, intus, "
+        "erwischt, reingehauen, eingeworfen, genomme, gschpritzt, verabreicht, gno, gnoo, gnu, gnumma, "
+        "gnommen, gspritzt, eingeschmissen, einigschmissn, gefuttert, runtergespült, eigenommen, gedrückt, "
+        "gesetzt, reingestopft"
+    ),
+    C.SWALLOWED: (
+        "gegessen, gessn, geschluckt, verschluckt, gschluckt, gefuttert, gfressn, getrunken, gessen, "
+        "schluckt, runtergeschluckt, in den mund gesteckt, gschlückt, gelutscht, aufgegessen, trunken, "
+        "aufgefuttert, verspeist, gässe, gegässe, gnascht, genascht, eingenommen, reingesteckt, geschnappt, "
+        "erwischt"
+    ),
+    C.TABLETS: (
+        "*tablett*, *tabletten, pille*, pilln, *medikament*, *kapsel*, medis, schlaftablett*, paracetamol, "
+        "ibuprofen, aspirin, marcumar, blutverdünner, betablocker, *mittel, tropfen, schlafmittel, "
+        "beruhigungsmittel, pulver*, dosis, tramadol, opiate, morphium, pulverl, zäpfchen, blister, "
+        "digitoxin, ramipril, lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, "
+        "apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, "
+        "gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, "
+        "digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, herztabletten, "
+        "blutdrucktabletten, schmerztabletten, schlaftabletten, valium, tilidin, insulinpen, tablette, "
+        "tabletta, tablettli, tablettn, pülverli, pülverle, medi, pülva, pulvern, tropfn, tröpfli, ampulle, "
+        "schmerzmittel, blutdrucksenker, herzmittel, fläschchen, pillendose, tablettenbox, dosette, "
+        "wochenbox, medikamentenbox"
+    ),
+    C.INSULIN: "*insulin*",
+    C.TOO_MUCH: (
+        "alle, alles, ganze, ganzen, ganzes, doppelt, doppelte, doppelten, zweimal, zwoamal, zu viel, "
+        "zu viele, zuviel*, statt, anstatt, aus versehen, versehentlich, falsch, falsche, falschen, "
+        "verwechselt, handvoll, hand voll, packung, schachtel, röhrchen, viel zu, irrtümlich, auf einmal, "
+        "2x, 2 mal, dreimal, dreifache, mehrere, haufen, noch mal, nochmal, meine, s ganze, sämtliche, "
+        "dutzend, verzählt, vertan, schon genommen, vergessen dass ich, noch einmal, ein zweites mal, "
+        "zweites mal, zum zweiten mal, zehn, zwölf, fünfzehn, zwanzig, dreißig, vierzig, fünfzig, "
+        "auf einen schlag, in einem rutsch, ganze woche, wochenration, wochendosis, den rest, restlichen, "
+        "gesamte, gesamten, mehr als ich soll, mehr als erlaubt, fünfmal, viermal, vertauscht, "
+        "durcheinander gebracht, leer, dosis verdoppelt, s doppelte, doppelti, dopplet, z vil, zvil, z vü, "
+        "z vui, versehentli, us versehe, alli, oi, oisand, komplette, komplett, haufn, händevoll, ganzi, "
+        "leergemacht, leere, geleert, ausgetrunken, aufgebraucht, verschusselt, irrtum, gleich zwei, "
+        "zwei mal, nochmals, noma, numoi, vergessen ob, weiß nicht wieviele, weiß nicht wie viele, "
+        "keine ahnung wie viele, mehr als, einheiten statt, fremde, vom mann, von meinem mann, "
+        "von meiner frau, hundert, sechzig, siebzig, achtzig, zehnfache, morgens und abends zusammen"
+    ),
+    C.POISON: (
+        "bleiche, bleichmittel, rohrreiniger, abflussreiniger, putzmittel, reinigungsmittel, spülmittel, "
+        "waschmittel, frostschutz, rattengift, gift, essigessenz, lampenöl, desinfektionsmittel, entkalker, "
+        "pilz*"
+    ),
+    # despair
+    C.KILL_SELF: (
+        "umbringen, umzubringen, bring .. mich um, bringe .. mich um, mich um bring, bringt sich um, "
+        "umbringt, suizid*, selbstmord*, selbsttötung, das leben nehmen, leben nehmen, leben zu nehmen, "
+        "mein leben beenden, leben beende, leben beenden, leben zu beenden, mir etwas antun, mir etwas an, "
+        "mir was antun, mir was an, was anzutun, tu mir was an, antun, erhäng*, aufhäng*, aufhängen, "
+        "vom dach spring*, vor den zug, vorn zug, vor einen zug, von der brücke, schluss machen, "
+        "mach schluss, mache schluss, mich töten, erschießen, erschieße, vergiften, springe vom, "
+        "aus dem fenster spring*, mich selbst verletzen, verletze mich, mich verletzen, "
+        "aus dem leben scheiden, bring mi um, abmurksen, ins wasser gehen, mich umbringe, erschieß*, "
+        "bring mich heute um, will mich umbringen, vor die bahn, vor die u bahn, vors auto, aus dem fenster, "
+        "spring von, springe von, spring vom, von der brücke springen, springe aus, den strick, "
+        "alles beenden, alles zu beenden, will es beenden, dem ganzen ein ende, ein ende setzen, "
+        "ein ende machen, mein leben wegwerfen, wegmachen, mir das leben nehme, das leben nehm, abtreten, "
+        "bring i mi um, mi umbringe, umbringa, umbringn, mach i schluss, mach mit mir schluss, heb i mi uf, "
+        "häng mich auf, häng mi auf, hänge mich auf, erhänge mich, erhäng mich, erhänge, erhängen, "
+        "stürz mich, stürze mich, in die tiefe, vor den nächsten zug, leg mich auf die gleise, "
+        "auf die gleise, nehm mir das leben, nehme mir das leben, nimm mir das leben, mir s leben, "
+        "leben ein ende, schieß mir, schieße mir, kugel in den kopf, kugel geben, die kugel, mich wegmachen, "
+        "mich umzubringen, geh ins wasser, gegen einen baum, gegen den baum, gegen die wand fahren, "
+        "alle tabletten auf einmal, mir etwas anzutun, mir was anzutun, sich was an, sich was antun, "
+        "sich etwas antun, sich etwas anzutun, sich das leben, er bringt sich, sie bringt sich, "
+        "sich umbringen, umzubringe, selbst töten, mich zu töten"
+    ),
+    C.CUT_SELF: (
+        "geritzt, ritze mich, ritz mich, ritzen, mich selbst verletzt, pulsadern, selbstverletz*, "
+        "aufgeschnitten, aufgeschlitzt, adern aufschneid*, schneide mich, mich geschnitten .. absicht*, "
+        "absichtlich geschnitten, arme aufgeritzt, mich wieder geschnitten, schneid mich, mit der klinge, "
+        "rasierklinge .. geschnitten, messer .. in den arm, arm geschnitten, in den arm geschnitten, "
+        "arme geschnitten, in den unterarm, an den armen geschnitten, selbst verbrannt, "
+        "mit zigarette verbrannt, handgelenk aufgeschnitten, ritz, ritze, gschnitte, aufgschnittn, "
+        "mi gritzt, mich gritzt, mi aufgschnitten, arm aufgeritzt, arm aufgeschnitten, klinge am arm, "
+        "klinge an den arm, messer am handgelenk, messer am arm, die arme zerschnitten, arme zerschnitten, "
+        "haut aufgeritzt, schlage meinen kopf, mir selbst weh, mir selber weh, mir wehgetan, "
+        "mir selbst wehgetan, selber verletzt, selbst verletze, selber verletze"
+    ),
+    C.END_IT: (
+        "allem ein ende, mach ich schluss, mache ich schluss, ist schluss, ist es vorbei, ist alles vorbei, "
+        "hat alles ein ende, ist aus, nicht mehr da, zu ende, beende ich es, beende es, mach ich ein ende, "
+        "ein ende, is aus, is vorbei, hört alles auf, mach ich es, tu ich es"
+    ),
+    C.TONIGHT: (
+        "heute, heut, heute nacht, heut nacht, morgen, jetzt, diesmal, heit, heute abend, endgültig, "
+        "für immer, noch heute"
+    ),
+    C.FAREWELL: (
+        "abschiedsbrief*, abschiedsbriefe, abschied genommen, abschied geschrieben, brief an die kinder, "
+        "testament geschrieben, von allen verabschiedet, verabschiedet von allen, zettel geschrieben"
+    ),
+    C.READY: (
+        "liegen bereit, bereit, gesammelt, gehortet, vor mir, neben mir, bereitgelegt, daheim liegen, "
+        "gespart, hergerichtet, parat, liegen schon, zurechtgelegt"
+    ),
+    C.MEANS: (
+        "strick, seil, messer, klinge, rasierklinge, waffe, pistole, tabletten, brücke, gleise, schlinge, "
+        "eingesperrt, eingeschlossen"
+    ),
+    C.THOUGHTS: (
+        "denke an, denk an, denke ständig, denk ständig, gedanken, gedanke, gedacht, denke oft, denk oft, "
+        "denke daran, denk dran, denk manchmal, manchmal, nachgedacht, nie machen, würde es nie, würds nie, "
+        "nicht tun, spiele mit, im kopf, überlegt, phantasie, fantasien"
+    ),
+    C.DEATH_WISH: (
+        "will sterben, möchte sterben, mag sterben, sterben will, sterben möchte, sterben wollen, "
+        "lebensmüde, wäre lieber tot, lieber tot, tot sein, tot wäre, tot wär, nicht mehr leben, "
+        "nimmer leben, nimma leben, nicht mehr weiterleben, nimmer weiterleben, leben keinen sinn, "
+        "kein sinn im leben, nicht mehr da sein, nicht mehr da wäre, nicht mehr da wär, "
+        "nicht mehr aufwachen, nimmer aufwachen, nicht mehr aufwache, nicht mehr aufwach, ohne mich besser, "
+        "besser ohne mich, besser dran ohne mich, ohne mich, nichts wofür es sich zu leben, "
+        "kann so nicht weiterleben, gestorben wäre, einschlafen und nicht, nicht mehr existieren, "
+        "nicht mehr hier sein, des lebens müde, todessehnsucht, nöd mehr läbe, nüm läbe, nümm läbe, "
+        "nicht mehr am leben sein, leben satt, nie geboren, suizidgedanken, selbstmordgedanken, "
+        "suizidale gedanken, todeswunsch, keine lust mehr zu leben, lohnt sich nicht zu leben, "
+        "leben ist nicht lebenswert, am liebsten tot, am liebsten wär ich tot, am liebsten nicht mehr da, "
+        "nicht mehr da sein will, wär ich nur tot, wäre ich doch tot, ich wünschte ich wäre tot, "
+        "wünschte ich wär tot, will nicht mehr, mag nicht mehr leben, nicht mehr weiter leben, "
+        "nie wieder aufwachen, nie mehr aufwachen, nicht mehr wach werden, nimmer wach werden, "
+        "nicht mehr aufstehen und, einfach verschwinden, einfach weg sein, für immer schlafen, "
+        "für immer einschlafen, einfach einschlafen, ohne mich wärs, ohne mich wäre es, "
+        "wär besser ich wär nicht, wenn es mich nicht mehr, wenn es mich nicht gäbe, mich nicht mehr gäbe, "
+        "mich nicht mehr gibt, froh wenn ich weg, nicht mehr lebe, lieber sterben, sterbn, will sterbn, "
+        "mag sterbn, leben hat keinen sinn, das leben satt, leben müde, nüme läbe, möcht nüme, "
+        "wott nüme läbe, wott nüm, mag nüm läbe, nicht mehr am leben, nicht mehr leben will, nümme läbe, "
+        "nüme da si, am liebschte tot, nimma do sei, nimma aufwachen, nimma aufwocha, nüme erwache, "
+        "mog nimma lebn, mog nimma, tot umfallen, tot umfallen würde, würd am liebsten tot, "
+        "nie wieder aufzuwachen, nicht mehr aufzuwachen, nicht mehr wach, einfach nicht mehr da, "
+        "nicht mehr existier*, aufhören zu existieren, weg sein für immer, für immer weg, "
+        "verschwinden für immer, welt ohne mich, alle ohne mich, leben ist eine qual, leben ist nur, "
+        "wozu lebe ich, warum lebe ich, wofür lebe ich, will sterbe, wett sterbe, wött sterbe, "
+        "wär lieber gstorbe, leben nicht mehr, halte das leben nicht, halt das leben nicht, "
+        "nicht mehr ertragen zu leben, lieber gar nicht mehr, gar nicht mehr leben, todesgedanken, "
+        "an den tod, ans sterben, tod wäre, der tod"
+    ),
+    C.HOPELESS: (
+        "keinen sinn mehr, kein sinn mehr, alles keinen sinn, alles sinnlos, sinnlos, aussichtslos, "
+        "hoffnungslos, keine hoffnung, keine hoffnung mehr, mich aufgegeben, aufgegeben, gebe auf, geb auf, "
+        "keinen ausweg, kein ausweg, wird eh nie besser, wird nie besser, wird nie wieder, nie wieder gut, "
+        "nicht mehr weiter, weiß nicht mehr weiter, kann nicht mehr, ich kann nimmer, mag nimmer, "
+        "keine zukunft, bringt doch nichts, bringt alles nichts, wozu noch, wozu das alles, wofür noch, "
+        "hat doch keinen zweck, keinen zweck mehr, verzweifelt, verzweiflung, am ende mit, bin am ende, "
+        "nur eine last, allen zur last, zur last, wertlos, nichts wert, keine kraft mehr weiter, "
+        "keine perspektive, sehe kein licht, kein licht, alles hoffnungslos, alles egal, ist mir alles egal, "
+        "schwarzes loch, kein ziel mehr, was soll das alles noch, nichts hat mehr, hoffnung verloren, "
+        "hab keine hoffnung, jede hoffnung, sehe keinen weg, seh keinen weg, seh keinen ausweg, "
+        "sehe keine lösung, kein land in sicht, bringts eh nicht, bringt eh nix, hat eh keinen sinn, "
+        "macht keinen sinn mehr, macht alles keinen sinn, alles für die katz, hab aufgegeben, "
+        "habe aufgegeben, mag nicht mehr kämpfen, kann nicht mehr kämpfen, keine kraft mehr, "
+        "ich packs nicht mehr, pack das nicht mehr, schaff das nicht mehr, schaffe es nicht mehr, "
+        "ich schaffs nicht mehr, mir ist nicht zu helfen, nichts macht mehr freude, alles schwarz, "
+        "nur noch schwarz, schwarz vor mir, leer innen, innerlich leer, innerlich tot, fühl mich leer, "
+        "bin nichts wert, bin wertlos, bin allen eine last, bin nur noch eine last, versager, nutzlos, "
+        "unnütz, wozu eigentlich noch, wofür das alles, warum überhaupt noch, kein sinn, kein lichtblick, "
+        "keinen lichtblick, ende des tunnels, het doch alles kei sinn, kei sinn meh, hot eh ois koan sinn, "
+        "koan sinn, ois wurscht, alles wurscht, alles wurst, mir alles wurscht, ma ois wurscht, "
+        "ist alles sinnlos, sinnlosigkeit, ohne sinn, hoffnungslosigkeit, ohne hoffnung, keine hoffnung auf, "
+        "nix wird besser, nichts wird besser, nix mehr besser, wird nix mehr, wird nichts mehr, "
+        "des wird nimma, für mich kommt nichts, kommt nichts gutes, nichts gutes mehr, keinen grund mehr, "
+        "kein grund mehr, keine freude mehr, an nichts mehr freude, aufgeben, will aufgeben, "
+        "möchte aufgeben, gib auf, gebs auf, geb mich auf, hab resigniert, resigniert, am boden zerstört, "
+        "ganz unten, tiefpunkt, loch, im loch, dunkles loch, tiefes loch, falle in ein loch, nur dunkel, "
+        "alles dunkel, kein licht mehr, sackgasse, weiss nümm wiiter, weiß nimmer weiter, woas nimma weida, "
+        "weiss nicht mehr weiter, ausweglos, chan nüm, cha nümm, i kann nimma, i ko nimma, i pack des nimma, "
+        "halte es nicht mehr aus, halt es nicht mehr aus, halts nicht mehr aus, halts nimmer aus, "
+        "ertrage es nicht mehr, mein leben ist vorbei, leben ist vorbei, zu nichts mehr nütze, nichts nütze, "
+        "tauge zu nichts, nur im weg, falle allen zur last, fall allen zur last"
+    ),
+    # eating
+    C.EATING: (
+        "hungere mich, hungern um, abführmittel, abführtablett*, abführtee, essattacke*, fressattacke*, "
+        "fressanfall*, fressanfälle, essanfall*, essanfälle, heißhungerattacke*, magersucht, magersüchtig, "
+        "bulimie, bulimisch, essstörung*, finger in den hals, finger in hals, finger .. gesteckt, "
+        "hasse meinen körper, ekel vor meinem körper, ekle mich vor, angst vor dem essen, angst vorm essen, "
+        "angst zu essen, esssucht, denke nur noch ans essen, denke nur noch an mein gewicht, "
+        "denke nur an mein gewicht, nach dem essen übergebe, nach dem essen erbrechen, esse kaum, ess kaum, "
+        "esse fast nichts, ess fast nix, esse nichts mehr, ess nix mehr, traue mich nicht zu essen, "
+        "kann nicht aufhören zu essen, kann nicht aufhören mich zu wiegen, wiege mich ständig, "
+        "wiege mich zehnmal, angst vorm wiegen, angst vor der waage, angst vor waage, wegen der waage, "
+        "entwässerungstablett*, stopfe alles in mich, in mich reingestopft, verbiete mir das essen, "
+        "verbiet mir zu essen, nulldiät, appetitzügler, anorexie, kalorien am tag, nur noch wasser, "
+        "nur wasser und kaffee, nur kaffee, kotze nach, kotz nach dem essen, erbreche nach, "
+        "alles wieder raus, alles erbrochen damit, essen wieder raus, essen erbrochen, esse heimlich, "
+        "heimlich gegessen, verdiene kein essen, nicht verdient zu essen, panik vor dem zunehmen, "
+        "panik vorm zunehmen, angst zuzunehmen, angst vorm zunehmen, angst dick zu werden, "
+        "ganzen kühlschrank leer, kühlschrank leergefressen, alles leergegessen, stopfe mich voll, "
+        "vollgestopft bis, fressflash, fresse alles, hasse meinen bauch, hass meinen körper, "
+        "ekel mich vor mir, ekle mich vor mir, stelle mich ständig auf die waage, "
+        "stell mich ständig auf die waage, zehnmal am tag auf die waage, stündlich auf die waage, "
+        "wiege mich stündlich, wieg mich, wieg mich zehnmal, trainiere die kalorien ab, "
+        "kalorien wegtrainieren, kalorien zähle zwanghaft, zwanghaft kalorien, lass mahlzeiten aus, "
+        "mahlzeiten weglassen, aushungern, hungere seit, hunger mich, hungere, faste damit die waage, "
+        "fingere in hals, finger i hals, i hunger, hungern, gehungert, faste extrem, esse nix, "
+        "ess nichts mehr, nichts mehr essen, nur einen apfel, nur ein apfel, nur salat, hundert kalorien, "
+        "300 kalorien, 500 kalorien, 800 kalorien, kalorien gezählt zwanghaft, jede kalorie, "
+        "alles ausgekotzt, wieder ausgekotzt, ausgekotzt, gekotzt damit, kotzen gegangen, kotze heimlich, "
+        "kotz mich, heimlich erbrochen, erbrechen nach dem, brechen nach dem essen, spucke das essen, "
+        "spuck das essen aus, gebrochen damit, essen erbreche, abführzeug, abführmittl, abführpulver, "
+        "entwässerung*, appetithemmer, abnehmpillen, schlankheitspillen, fressattacken, fressorgie, "
+        "gefressen bis, alles reingestopft, alles in mich reingefressen, angst vor jedem bissen, "
+        "angst vor kalorien, angst vor dem zunehmen, angst zu zunehmen, panik vor der waage, "
+        "horror vor der waage, schäme mich für meinen körper, schäme mich für das essen, ekel vor mir, "
+        "fühl mich fett und, zu fett, fett und eklig, eklig fett, hasse mich nach dem essen, bestrafe mich, "
+        "essensentzug, verstecke essen, versteck essen, lasse das essen weg, lass das essen weg, "
+        "esse nur noch, traue mich kaum zu essen, trau mich nicht zu essen, trau mich nicht mehr zu essen, "
+        "essgestört, binge, auf die waage"
+    ),
+    C.ON_PURPOSE: (
+        "absichtlich, mit absicht, extra, um abzunehmen, zum abnehmen, freiwillig, damit ich nicht, finger, "
+        "selbst herbei, heimlich, damit das gewicht, wegen der waage"
+    ),
+    C.MEAL: (
+        "nach dem essen, nach dem abendessen, nach jeder mahlzeit, nach mahlzeiten, nach dem mittag*, "
+        "nach jedem essen, mahlzeit, nach der mahlzeit, znacht, nachm essen"
+    ),
+    C.NOT_EATEN: (
+        "nichts gegessen, nix gegessen, nichts mehr gegessen, nix gessn, nichts esse, nichts zu essen, "
+        "nicht gegessen, nüt gässe, nüüt gesse, kaum gegessen, esse nichts, ess nix, keinen bissen, "
+        "ohne essen, keinen happen, nichts im magen, nichts angerührt, nichts zu mir genommen, "
+        "nur wasser getrunken, keine mahlzeit, ned gessn, hab nichts gegessen, fast nichts gegessen"
+    ),
+    C.FOR_DAYS: (
+        "seit, tage, tagen, tagelang, sonntag, montag, dienstag, mittwoch, donnerstag, freitag, samstag, "
+        "wiegen, waage, gestern, woche, abnehmen, gewicht"
+    ),
+    # swelling
+    C.SWOLLEN: (
+        "geschwollen, gschwolln, gschwollen, angeschwollen, schwillt, schwellen, schwillt an, schwellung*, "
+        "zugeschwollen, anschwellen, anschwillt, dick, dicke, dicker, dickes, aufgequollen, aufgedunsen, "
+        "quillt, verschwollen, aufgeschwollen, wie ein ballon, ballon, prall, aufgeblasen, gschwulle, "
+        "gschwulla, angelaufen, unförmig, dick und rot, riesig, verdickt, dickes bein, aufgegangen, "
+        "aufgebläht, geschwolln, gschwullen, dick an, dick worden, doppelt, gschwoin, gschwuin, gschwolle, "
+        "aufgeschwemmt, dick wia, dick wie, dick gworden, dick geworden, wird dick, werden dick, sind dick, "
+        "ist dick, geworden dick, ist geschwollen, schwillt immer, aufgepumpt, verquollen, zugeschwolle, "
+        "zuagschwoin, gschwilt, wie ein luftballon, luftballon, wie eine wurst, wulstig, dicki, riesengroß, "
+        "angeschwolln, aufgegangen wie"
+    ),
+    C.BIGGER: (
+        "doppelt so, dicker als, größer als, viel dicker, doppelte, umfang, umfänglich, dicker, doppelt, "
+        "schuh passt nicht, komm nicht in den schuh, komme nicht mehr in den schuh, umfang größer, "
+        "dopplet so, doppelt so dick, doppelt so groß, viel größer, dicker wie, viel dicker als, "
+        "dicker als das, dicker als die, nicht in den schuh, schuh nicht mehr"
+    ),
+    C.HOT_OR_RED: (
+        "heiß und rot, rot und heiß, heiß und dick, heiss und dick, rot und warm, warm und rot, überwärmt, "
+        "heiß und schmerz*, glüht, heiß, heiss, rot, warm, glühend, gerötet, bläulich, druckschmerz"
+    ),
+    C.CLOT: "*thrombose*, blutgerinnsel, gerinnsel, blutpfropf",
+    C.CLOSING: (
+        "geht zu, geht .. zu, zugeht, zugegangen, schnürt, zuschnürt, zugeschnürt, schnürt sich, "
+        "schwillt zu, zu, eng, enger, verengt, wie zugeschnürt, macht zu, macht dicht, verschließt, "
+        "schlucken, nicht schlucken, zuagangen, abgeschnürt, schwillt, geschwollen, dicht, kloß, "
+        "kann nicht schlucken, nicht mehr schlucken, bekomme nichts runter, krieg nichts runter, wird eng, "
+        "immer enger, verengt sich, zusammen"
+    ),
+    C.ALLERGY: (
+        "allergisch*, anaphyla*, allergieschock, *nesselsucht, quaddeln am ganzen, adrenalinpen, epipen, "
+        "notfallpen, allergie anfall, ausschlag am ganzen körper .. luft"
+    ),
+    C.RASH: (
+        "ausschlag, nesseln, quaddeln, juckt überall, juckt am ganzen, jucken am ganzen, rote flecken, "
+        "nesselausschlag, pusteln, rote pusteln, hautausschlag, bin überall rot, überall rot, überall flecken"
+    ),
+    C.TRIGGER: (
+        "wespe*, biene*, hornisse, stich, gestochen, nuss, nüsse, erdnuss*, haselnuss*, haselnüsse, "
+        "walnuss*, garnelen, krabben, meeresfrüchte, antibiotikum, antibiotika, penicillin, amoxicillin, "
+        "neue tablette*, neuen tablette*, neues medikament, neuen medikament, spritze, impfung, sesam, soja, "
+        "sellerie"
+    ),
+    # exercise
+    C.NAUSEA: (
+        "übel, übelkeit, speiübel, kotzübel, brechreiz, schlecht geworden, wurde mir schlecht, "
+        "wurde mir .. schlecht, mir .. schlecht, mir schlecht, mir ist schlecht, mir war schlecht, "
+        "mir wird schlecht, schlecht wird, mir is schlecht, flau im magen, würgereiz, blümerant, "
+        "mir ist .. schlecht, schlecht im magen, mir isch schlecht, übel ist, schlecht war"
+    ),
+    C.FATIGUE: (
+        "ungewöhnlich müde, ungewöhnlich erschöpft, ungewöhnliche erschöpfung, plötzlich erschöpft, "
+        "plötzlich völlig erschöpft, ungewöhnliche müdigkeit, total erschöpft ohne grund, plötzlich todmüde, "
+        "plötzlich so müde, auffallend müde, müder als sonst"
+    ),
+    C.SHARP: (
+        "stechend*, verdreht, gezerrt, zerrt, gerissen, riss, geknackt, knackt, plötzlich, verrenkt, "
+        "weggeknickt, verstaucht, eingeknickt, gestochen, stechen, sticht, gezogen, gezwickt, verrissen, "
+        "überdehnt, blockiert, geschnalzt, gschnalzt, peitschenhieb, reingefahren, reingeschossen, knacks, "
+        "knallt, geknallt, vertreten, umgeknickt, eingeschossen, stich, verhoben, verspannt plötzlich"
+    ),
+    C.INJURY: (
+        "umgeknickt, zerrung, hexenschuss, muskelfaserriss, muskel gezerrt, was gezerrt, verknackst, "
+        "muskelriss, etwas gerissen, bänderriss, wadenkrampf, hexaschuss, verhoben"
+    ),
+    C.EFFORT: (
+        "beim gehen, beim aufsteh*, aufstehtest, beim test, beim training, beim üben, bei der übung, "
+        "bei den übungen, nach den übungen, nach der übung, nach dem test, übung*, training*, vorher nie, "
+        "neu, seit dem, sport, turnen, gymnastik, laufen, spaziergang, kniebeuge*, beim spazieren, seither, "
+        "hinsetzen, beim treppensteigen"
+    ),
+    # a cry for help
+    C.CRY: (
+        "sos, notfall, rettung rufen, holt hilfe, hol hilfe, hilfe holen, holt einen arzt, "
+        "brauche hilfe sofort, brauch sofort hilfe, brauche sofort hilfe, brauche dringend hilfe, "
+        "brauch dringend hilfe, brauche einen krankenwagen, brauche einen notarzt, zu hilfe, "
+        "brauch an notarzt, rettet mich, hüfe, kann nicht aufstehen und bin allein, "
+        "komm nicht mehr vom boden hoch, komme nicht mehr vom boden hoch, liege am boden, lieg am boden, "
+        "lieg auf dem boden, liege auf dem boden, bitte schnell kommen, kommt schnell, komm schnell, "
+        "kommen sie schnell, jemand muss kommen, brauch einen krankenwagen, brauche rettung, "
+        "brauch die rettung, hilfe hilfe, hilfe ich bin gestürzt, bin gestürzt, bin hingefallen und, "
+        "ich liege hier, komm nicht mehr auf, komme nicht mehr auf, chume nüm uf, chumm nüm uf, "
+        "kimm nimma auf, krieg mich nicht mehr hoch, kann nicht mehr aufstehen, kann nicht aufstehen, "
+        "kann nimmer aufstehen, rettung bitte, rettung schnell, krankenwagen bitte, krankenwagen schnell, "
+        "notarzt bitte, notarzt schnell, brauche notarzt, brauch notarzt, brauche krankenwagen, "
+        "brauch krankenwagen, bruche krankewage, bruche en arzt, schickt wen, schickt jemanden, "
+        "schick jemanden, schicken sie jemanden, schicken sie wen, ich muss ins krankenhaus, "
+        "muss sofort ins, bringt mich ins krankenhaus, ins spital sofort, holt wen, holt jemand, ruft wen"
+    ),
+    C.HELP_ME: (
+        "hilfe, helft mir, hilf mir, helfen sie mir, hüf, hilft mir denn keiner, brauche jemanden, "
+        "brauch jemanden, brauch wen, brauche hilfe, brauch hilfe, hilf ma, hälf mer, hälfed mer, "
+        "brauch jetzt jemanden, brauche einen arzt, brauch einen arzt, brauch jemand, helfed mer, helfts ma, "
+        "helfts mir, hilfe bitte, hilfä, hüfe, hilfee, brauch hilf, bruche hilf, bruch hilf, bruuch hilf, "
+        "brauch a hilf, brauche jemand, kann mir wer helfen, kann mir jemand helfen, kann jemand kommen, "
+        "kann wer kommen, bitte helfen"
+    ),
+    C.URGENT: (
+        "sofort, jetzt, schnell, dringend, bitte schnell, !!, am boden, auf dem boden, alleine, allein, "
+        "bin allein, komm nicht hoch, komme nicht hoch, nicht mehr hoch, komm nimmer hoch, gleich, gestürzt, "
+        "eilig, schnäll, schnei, mir geht es schlecht, mir gehts schlecht, ganz schlecht, was stimmt nicht, "
+        "🚑, 🆘, gfalln, beeil*, nicht allein aufstehen"
+    ),
+    C.CALL: (
+        "ruf, rufen, rufe, ruft, holen, hol, holt, alarmier*, brauche, brauch, verständig*, schick, schickt, "
+        "schicken, anrufen, wählen, rüef, rüefed, rüfed, lüt, ruaf, ruaft, hoid, hoit, holts, rufts, "
+        "verständigt, ruft bitte, rufe bitte, bitte rufen, brauche sofort, brauch sofort"
+    ),
+    C.AMBULANCE: (
+        "notarzt, krankenwagen, rettungswagen, rettung, sanitäter, sanka, ambulanz, 112, 144, 110, "
+        "rettungsdienst, den arzt, notruf, an doktor, doktor sofort, chrankewage, krankewage, rettig, "
+        "notaarzt, doktor, arzt, hilfe, sanität, santität, rotes kreuz, feuerwehr, notfallsanitäter, "
+        "notdienst"
+    ),
+    C.DYING: (
+        "ich sterbe, sterbe gleich, glaub ich sterb, glaub ich sterbe, i stirb, liege im sterben, "
+        "werde sterben, muss sterben, geht zu ende mit mir, glaube ich sterbe, sterbe jetzt, todesangst, "
+        "das ist das ende, mit mir gehts zu ende, i stirb glei"
+    ),
+    # how it is said
+    C.NO: (
+        "kein, keine, keinen, keinem, keiner, keinerlei, nicht, nie, niemals, ohne, weder, nichts, frei von, "
+        "keins, kein*, nix, net, ned, nöd, nit, nimma, nimmer, koa, kei, koan, null, nicht mal, "
+        "nicht einmal, tu mir nichts, tue mir nichts, nei, na, nee, nö"
+    ),
+    C.NO_AFTER: (
+        "nein, nicht, nicht mehr, keine, keinen, keins, kein, keiner, nie, negativ, nö, keinerlei, "
+        "gar nicht, überhaupt nicht, ned, net, nicht gehabt, nicht da, fehlanzeige, null, nicht vorhanden, "
+        "ueberhaupt nicht, koane, kei, keinster weise"
+    ),
+    C.BETWEEN: (
+        "ich, habe, hab, hatte, gehabt, bin, war, mir, mich, ist, sind, in, im, der, die, das, den, dem, "
+        "mein, meine, meiner, meinem, meinen, mehr, irgendwelche, irgendeine, heute, an, am, verspüre, "
+        "spüre, gespürt, auch, wirklich, anzeichen, symptome, von, für, einen, eine, ein, einem, es, tut, "
+        "zur, zeit, momentan, bisher, überhaupt, gar, starken, starke, neuen, neue, bei, beim, wird, wurde, "
+        "art, derzeit, da, links, irgendwelch*, irgendwie, oder so, so, was, etwas, irgendwas, richtig, mal, "
+        "diesmal, neu, nach, übungen, jemals, ja, halt, einmal, spürbar*, i, hob, han, ha, gemerkt, hast, "
+        "gibt, gab, gabs, zu, sehen, feststellen, bemerkt, problem*, beschwerden, spur, gefühl, gedanken, "
+        "seh, merke, merk, dran, da drin, beiden, extra, beide, geworden, gewesen, wor, gwesn, ischt, isch, "
+        "is, denk, denke, diese, dieser, woche, wia, mi, mer, immer, zum, glück, gott, sei, dank, auf, aus, "
+        "wo, sonst, denn"
+    ),
+    C.AND: "und, &, sowie",
+    C.NOR: "oder, noch",
+    C.BUT: "aber, jedoch, allerdings, sondern, trotzdem, dafür, stattdessen, nur dass, aba, abr",
+    C.CLAUSE: "weil, obwohl, nur, dann, denn, warum, wieso, weshalb, dass, als ob, seit ich",
+    C.FINE: (
+        "bestens, gut, normal, ok, okay, in ordnung, prima, super, frei, problemlos, regelmäßig, ruhig, "
+        "unauffällig, wie immer, alles gut, passt, top, tadellos, klar, fehlt nichts, fehlt nix"
+    ),
+    C.PAST: (
+        "letztes jahr, letzten jahr, vor jahren, vor monaten, früher, damals, als kind, letzten monat, "
+        "letzten sommer, letzten winter, jahren, monaten, jahre her, monate her, vor einem jahr, "
+        "vor langer zeit, in der vergangenheit, vor der operation, 19##, 20##, jahrzehnte*, jahre, jahr her, "
+        "jahrzehnten, früher mal, als junges, als junger, als bub, als mädchen, als jugendlich*, "
+        "in der jugend, im studium, in der schule, in meiner jugend, kindheit, mit neunzehn, mit zwanzig, "
+        "längst ausgeheilt, längst vorbei, seither nie, seither nichts, seitdem nie, seitdem nichts, "
+        "seitdem ruhe, ausgewachsen, joar, johr, jahre zruck, vor jahr*, vor langem, lange her, ewig her, "
+        "lang her, vor ewigkeiten, anno, anderes leben, nie wieder, als ich klein war, als ich jung war, "
+        "war mal, schon lange vorbei, in den achtzigern, in den neunzigern, voriges jahr, letzts jahr, "
+        "seit den stents, vor x jahren, i mim studium, als teenager, als jugendliche, früener, "
+        "früher einmal, ewigkeiten, seit jahren nichts, seit jahren nicht, seit jahren keine, seither ruhe, "
+        "seither gut, seitdem gut, überstanden, ausgeheilt, verheilt, auskuriert, längst vergangen, "
+        "mit dreißig, mit 20, mit 30, mit 18, mit 12, schulzeit, ausbildung, beim bund, nach der geburt, "
+        "nach der op damals, lange vorbei, geschichte, vergangenheit, vor mehreren, etliche jahre, ewig, "
+        "jugend, jung war"
+    ),
+    C.NOW: (
+        "jetzt, grad, gerade, grade, gerade jetzt, im moment, momentan, aktuell, heute, heut, heit, eben, "
+        "immer noch, noch immer, seit heute, seit gestern, seit heut, seit einer stunde, "
+        "seit einer halben stunde, schon wieder, erneut, jetz, soeben, zur stunde, hüt"
+    ),
+    C.JUST_NOW: (
+        "grad eben, gerade eben, eben, vor minuten, vor fünf minuten, vor ein paar minuten, minuten, "
+        "vor einer minute, vor kurzem, soeben, vor zehn minuten, vorhin grad"
+    ),
+    C.EARLIER: "vorhin, heute früh, heute morgen, heut früh, heute mittag, vor einer stunde, heute vormittag",
+    C.SETTLED: (
+        "weg, vorbei, nicht mehr, verschwunden, nachgelassen, aufgehört, vergangen, wieder gut, abgeklungen, "
+        "wieder besser, jetzt besser, besser geworden, gelegt, wieder in ordnung, ist weg, wieder weg, "
+        "ist vorbei, hat sich gelegt, hat nachgelassen, hat aufgehört, isch weg"
+    ),
+    C.IMAGINED: (
+        "was wenn, wenn ich, wenn man, falls, ob, angst vor, sorge vor, sorgen wegen, fürchte, risiko, "
+        "symptome von, symptome für, anzeichen für, anzeichen von, vorbeugen, verhindern, kann man, "
+        "was ist wenn, was ist, was sind, gelesen, geträumt, traum, gehört von, ist es normal, "
+        "woran erkenne, woran erkennt, unterschied zwischen, glaube nicht, glaub nicht, wie merkt man, "
+        "wie erkennt man, wie merke ich, aus neugier, neugierig, artikel, würde man, wie fühlt sich, "
+        "kann .. auslösen, bei einem, was tun bei, was macht man"
+    ),
+    C.FICTION: (
+        "film, filme, serie, arztserie, krimi, tatort, fernsehen, roman, buch, doku, folge, nachrichten, "
+        "schauspieler, hörbuch, podcast, kino, theater, zeitung, spiel, quiz, kreuzworträtsel, netflix, "
+        "fußball"
+    ),
+    C.FIGURATIVE: (
+        "hose, kleid, schuhe, gürtel, preis*, rechnung*, gasrechnung, stromrechnung, chef, arbeit, "
+        "stress im büro, spiel, fußball, tor, bundesliga, verein, steuer*, miete, aussicht, panorama, "
+        "konzert, hochzeit, langeweile, lachen, gelacht, enkel, stau, verkehr, papierkram, termin*, film, "
+        "achterbahn, lotto, schokolade, überraschung, freude, kaffee, bier, hunger, durst, wetter, hitze, "
+        "mücken, spinne, handy, akku, auto, motor, computer, laptop, drucker, internet, waschmaschine, "
+        "heizung, börse, kurs, garten, musik"
+    ),
+    C.LAUGHTER: (
+        "haha*, hihi*, hehe*, lol, rofl, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, scherz, witzig, zum lachen, lach, grins, 🙈, "
+        "😉, 😛"
+    ),
+    C.OTHERS: (
+        "mutter, mama, vater, papa, mann, frau, sohn, tochter, freund, freundin, nachbar, nachbarin, bruder, "
+        "schwester, er, oma, opa, tante, onkel, kollege, kollegin, hund, katze, jemand, leute, schwager, "
+        "schwägerin, partner, partnerin, bekannter, bekannte, seine, seinen, ihre, mami, papi, nachbar*, "
+        "kolleg*, bekannte*, enkel*, kind, baby, kumpel, spezl, cousin*, neffe, nichte, schwiegermutter, "
+        "schwiegervater, schwieger*, mitbewohner*, junge, bub, mädel, kleiner, kleine, sie wird, mei mo, "
+        "vadder, muddi, gspänli, kundin, kunde, passant, patient, grosi, mueter, vatter, chind, göttergatte, "
+        "gatte, gattin, chef, chefin, grossmutter, großmutter, großvater, typ, sie hat, er hat, er ist, "
+        "sie ist, er kriegt, sie kriegt, enkel, grossvater, großvadda, muater, mamma, vadda, bua, madl, "
+        "dirndl, goof, meitli, bueb, chline, kleins, freundi, kollegi, nochbarin, nochba, schwoger, "
+        "großonkel, kumpan, mitarbeiter*, seniorin, patientin, zimmernachbar*, untermieter*, pflegekraft, "
+        "lehrerin, lehrer, schüler, fremder, fremde, frau neben, mann neben, eltern, zwilling, stiefsohn, "
+        "stieftochter, stiefvater, patenkind, göttin"
+    ),
+    C.ELSEWHERE: (
+        "hatte, krankenhaus, klinik, spital, intensivstation, intensiv, letztes jahr, letzte woche, "
+        "letzten monat, letzten sommer, gestorben, gstorbn, verstorben, beerdigung, gestern, in kanada, "
+        "beim arzt, in behandlung, in kur, in reha, reha, friedhof, selig, wieder zuhause, wieder gesund, "
+        "geht ihm wieder gut, geht ihr wieder gut, vorgestern, im büro, auf arbeit, in der arbeit, "
+        "in der besprechung, seit der geburt, von klein auf, am sonntag, am montag, am dienstag, "
+        "am mittwoch, am donnerstag, am freitag, am samstag, damals, jahre, jahren, im urlaub, in amerika, "
+        "im ausland"
+    ),
+    C.MINE: "ich, mir, mich, mein, meine, meiner, meinem, meinen, i, mei, mer, ma, mi, hob i, hab, han i",
+    C.FILLER: (
+        "bitte, so, ganz, sehr, total, echt, wirklich, schon, noch, halt, grad, gerade, jetzt, auch, mal, "
+        "ja, doch, eh, eben, bissl, bisschen, ein bisschen, etwas, richtig, voll, ziemlich, wieder, "
+        "plötzlich, immer, mir, mich, sich, ich, es, i, ein, eine, einen, der, die, das, den, dem, mein, "
+        "meine, meinen, meinem, no, am, im, verdammt, sau, urig, mega, recht, einfach, glaub, auf einmal, a, "
+        "mi, hab, habe, ist, bin, war, gar, überhaupt"
+    ),
+    C.HARMLESS: (
+        "brustpresse, brustschwimmen, brustumfang, brustgurt, bankdrücken, brustübung*, brustmuskel*, "
+        "herzlich*, von herzen, übel nehmen, totgelacht, totlachen, ans herz, am herzen, ins herz, "
+        "schwarz weiß, blutdruck, luftdruck, reifendruck, eindruck, ausdruck, dicke socken, dicker pulli, "
+        "handtaub, taube, tauben, hühnerbrust, hähnchenbrust, putenbrust, zum sterben schön, druckfehler, "
+        "unter druck, halsband, nackenkissen, herzgut, schweren herzens, muskelkater, schläge, schlag, "
+        "hitze bringt mich um, bringt mich um den verstand, bringt mich noch um, bringt mich ins grab, "
+        "um den schlaf, blutet das herz, blutet mir das herz, herz blutet, tot gelacht, handy war tot, "
+        "handy tot, akku tot, tot umgefallen vor müdigkeit, todmüde ins bett, trifft mich ja der schlag, "
+        "trifft mich der schlag, der schlag getroffen, fast der schlag, lachanfall, lachkrampf, "
+        "atemberaubend, brust schwimmen, bahnen brust, entenbrust, gänsebrust, brustkraul, aus voller brust, "
+        "einen kloß im hals, stein vom herzen, fällt mir ein stein, auf dem herzen, leichten herzens, "
+        "herzlichen, herz aus gold, herz geht auf, ins herz geschlossen, halstuch, hals über kopf, "
+        "halsschmerzen tee, zum hals raus, hängt mir zum hals raus, auf den arm nehmen, "
+        "auf den arm genommen, beine in die hand, bein gestellt, auf die beine, die beine vertreten, "
+        "wieder auf den beinen, hand in hand, alle hände voll, schuss in den ofen, linke hand hält, "
+        "mundwinkel nach oben, mund wässrig, mund gehalten, ein auge zu, ein auge zugedrückt, "
+        "augen zu und durch, unter vier augen, kopf hoch, kopf zerbrechen, kopfzerbrechen, kopf voll, "
+        "kopfschmerzen bereitet, bereitet mir kopfschmerzen, macht mir kopfschmerzen, steuererklärung, "
+        "luft raus, luft nach oben, frische luft, an die luft, luft anhalten, in der luft, luftpumpe, "
+        "hitzewelle, herzhaft, blutwurst, blutorange*, blutspende*, blut gespendet, blutabnahme, blutprobe, "
+        "blutwert*, blutzucker*, blutbild, bluttest, blut abgenommen, böses blut, blutjung, schwarzfahren, "
+        "schwarzer kaffee, kaffee schwarz, schwarzes brett, schwarzbrot, stuhl aufgestanden, stuhltest, "
+        "vom stuhl, auf den stuhl, auf dem stuhl, stuhl und, einen stuhl, aus dem stuhl, stuhl steht, "
+        "vom hocker, umgezogen, taub stellen, auf taube ohren, computer abgestürzt, zusammenbruch des, "
+        "verkehr zusammengebrochen, netz zusammengebrochen, stuhl zusammengebrochen, "
+        "regal zusammengebrochen, kuchen zusammengefallen, vor lachen zusammen, sterbe vor hunger, "
+        "sterbe vor lachen, sterbe vor langeweile, sterbe vor neugier, sterbe vor hitze, sterbenslangweilig, "
+        "sterben langweilig, schluss mit, schluss für heute, schluss jetzt mit, feierabend, "
+        "mache für heute schluss, mach für heute schluss, mach jetzt schluss mit arbeiten, "
+        "rauchen aufgegeben, aufgegeben mit rauchen, paket aufgegeben, bestellung aufgegeben, "
+        "anzeige aufgegeben, danke für .. hilfe, danke für hilfe, mit hilfe von, hilfe bei, hilfe zum, "
+        "hilfe menü, haushaltshilfe, geholfen, schlecht geschlafen, schlechtes wetter, wetter ist schlecht, "
+        "nicht schlecht, nicht übel, net schlecht, schlecht gelaunt, drucker, druckt, ausdrucken, "
+        "schwindelfrei, schwindel mit, steuerschwindel, gschwindelt, geschwindelt, schwindeln beim, "
+        "preise sind schwindelerregend, schwindelerregend*, preise schwindelig, dreht sich nur um, "
+        "dreht sich alles um, alles dreht sich um, dreht sich um, karussell gefahren, dicke luft, "
+        "dicke jacke, dickes ding, dick im geschäft, dicke freunde, dick eingepackt, dicken kuss, "
+        "dickes lob, krankenwagen fuhr, krankenwagen ist vorbei, ruf mich an, rufen sie mich an, "
+        "rufe dich an, ruf dich an, rufe später an, keine zeit, herz der stadt, herzstück, kinderherz, "
+        "herz verloren, herz gebrochen, bricht mir das herz, herzzerreißend, herzblatt, "
+        "herz hüpft vor freude, herz schlägt für, herz schlägt höher, sturmwarnung, sturm draußen, "
+        "sturm heute nacht, der sturm, sturmböen, keuchhusten impfung, neue hose, hose krieg ich, lahmes, "
+        "lahme ente, lahmes internet, flaute, luft zum atmen, bleibt mir die spucke weg, "
+        "bleibt einem die luft weg bei, mir platzt der kopf vor arbeit, kopf raucht, kopf qualmt, "
+        "herz rutscht in die hose, herz in die hose, mir fällt das herz, bin ganz aus dem häuschen, "
+        "aus den socken, haut mich um, hat mich umgehauen, umwerfend, ich werd nicht mehr, "
+        "ich krieg zu viel, krieg die krise, krieg gleich einen anfall, kriege einen anfall, "
+        "krieg einen anfall, anfall von putzwut, putzanfall, wutanfall, schreianfall, hustenanfall letzte, "
+        "tobsuchtsanfall, freudenschrei, zum totlachen, todlangweilig, todschick, todsicher, todernst, "
+        "totmüde, todmüde, mausetot, tote hose, toter winkel, toter punkt, tot geglaubt, halbtot gelacht, "
+        "halb tot gelacht, mörderhunger, mordshunger, mörder muskelkater, selbstmordkommando, "
+        "schlag auf schlag, schlagsahne, schlagzeug, schlagfertig, schlager*, auf einen schlag fertig, "
+        "handschlag, herzschlagfinale, wie vom blitz, schlagloch, kollege kommt gleich, ausdruck verliehen, "
+        "druck machen, druck bei der arbeit, zeitdruck, termindruck, leistungsdruck, druckt nicht, "
+        "abschied gefeiert, verabschiedet in den ruhestand, abschiedsfeier, schluss mit lustig, "
+        "jetzt ist schluss, feierabend ist, zu ende geguckt, zu ende gelesen, hab das buch zu ende, "
+        "dickes fell, dicker hund, dick aufgetragen, dick auftragen, dicke wolken, dicke suppe, "
+        "dick und rund, schwarze katze, schwarzer tee, schwarzes kleid, schwarzer humor, ins schwarze, "
+        "schwarz ärgern, schwarzarbeit, bluthochdruck, blutgruppe, blut und wasser, blut geleckt, "
+        "blutiger anfänger, mit herzblut, herzblut, bluttat im krimi, sommerloch, ein bein ausreißen, "
+        "bein gebrochen im film, klotz am bein, auf den beinen, auf großem fuß, auf gutem fuß, zu fuß, "
+        "hand drauf, hand aufs herz, zur hand, rechte hand vom, linke hand halte, in die arme, "
+        "in den arm genommen, armbanduhr, mund zu mund, zungenbrecher, auf der zunge, halsbrecher, "
+        "hals und beinbruch, hals krieg ich, krieg so einen hals, so einen hals, dicken hals, "
+        "kopf schütteln, kopflos, ohne kopf, kopfkino, augenweide, augen auf, blinddarm, blind date, "
+        "blindflug, blind vertrauen, schwindel aufgeflogen, so ein schwindel, hilfe die waage, "
+        "hilfe meine waage, hilfe beim, hilfe mit, hilfe für, gute hilfe, große hilfe, erste hilfe, "
+        "erste hilfe kurs, rettungsschwimmer, rettungswagen vorbei, rettungshund, notarztserie, "
+        "notfallkontakt, notfallplan, im notfall, notruf säule, reine nervensache, ruf bitte, rückruf, "
+        "ruft mich, ruf mich, kippt das wetter, wetter kippt, stimmung kippt, kippt die stimmung, "
+        "einen gekippt, bier gekippt, fenster gekippt, fenster kippen, umgekipptes glas, vase umgekippt, "
+        "glas umgekippt, rad umgekippt, eimer umgekippt, baum umgefallen, stuhl umgefallen, "
+        "zusammengebrochen unter der last, leitung zusammengebrochen, akku schwach, schwach auf der brust, "
+        "schwache leistung, schwacher empfang, schwacher kaffee, wlan schwach, blutdruckwert*, blutdruckmess*"
+    ),
+}
 
-_HURTS = (
-    "schmerz*|weh|druck|drückt|drücken|eng|enge|engegefühl|stechen|sticht|stiche|brennen|brennt|"
-    "zieht|ziehen|beklemm*|krampf*|beklommen*|zuschnürt|zugeschnürt"
-)
-_BREATHLESS = "kurzatmig|kurzatmigkeit|außer_atem|atemlos|aus_der_puste|außer_puste|keine_puste|atembeschwerden"
-
-
-_DIZZY = (
-    "schwindel|schwindlig|schwindelig|schwindelgefühl|schwindelanfall|benommen|benommenheit|"
-    "schwummrig|schummrig|schwarz_vor_augen|schwarz_vor_den_augen|dreht_sich_alles|"
-    "alles_dreht_sich|alles_gedreht|drehschwindel|flau"
-)
-_SWOLLEN = "geschwollen|schwillt|schwellung|angeschwollen|anschwellen|dick|dicker"
-
-SIGNS = (
-    Sign("chest_pain", EMERGENCY, ("brust|brustkorb|brustbein|brustraum|brustbereich", _HURTS)),
-    Sign(
-        "chest_pain",
-        EMERGENCY,
-        ("herz|herzgegend", "schmerz|schmerzen|schmerzt|weh|sticht|stechen|stiche|drückt|krampft"),
+ANSWERS: dict[Answer, str] = {
+    Answer.YES: (
+        "ja, jo, jaa, jup, jap, jep, joa, freilich, klar, sicher, genau, natürlich, jetzt, grad jetz, "
+        "gerade jetzt, immer noch, ist grad akut, akut, bei mir, hört nicht auf, wird schlimmer, schlimmer, "
+        "schnell bitte, ja schnell, stimmt, doch, bin ich, ich, richtig, im moment ja, noch da, noch immer, "
+        "eh, eh klar, jawohl, tut noch weh, tut immer noch weh, passiert gerade, scho, scho no, leider ja, "
+        "in diesem moment, andauernd, yes, logisch, gwüss, allerdings, absolut, sehr"
     ),
-    Sign(
-        "chest_pain",
-        EMERGENCY,
-        (
-            "brustschmerz*|brustenge|brustdruck|herzinfarkt|herzanfall|herzschmerz*|herzstechen|"
-            "angina_pectoris|herzattacke",
-        ),
+    Answer.HESITANT: (
+        "glaub schon, glaube schon, glaub ja, ich glaube, bissl, ein bisschen, bisschen, a bissl, so halb, "
+        "kommt und geht, denk mal, denke schon, denk schon, wahrscheinlich, schwer zu sagen, "
+        "ganz weg ists nicht, nicht ganz weg, nicht ganz vorbei, noch nicht ganz, nur leicht, leicht, chli, "
+        "es bitzli, no chli, spürs noch, spür es noch, merke es noch, vielleicht, mag sein, kann sein, "
+        "könnte sein, eventuell, möglich, möglicherweise, vermutlich, mehr oder weniger, teilweise, "
+        "ab und zu, irgendwie schon, irgendwie, ziemlich, ein wenig, etwas, so ungefähr, gfühlt scho, "
+        "glaub scho, i glaub, schätze schon, schätz schon, weiß nicht recht, jein, halbwegs, wohl ja, "
+        "wohl schon, schwächer, mal so mal so"
     ),
-    Sign(
-        "faint",
-        EMERGENCY,
-        (
-            "ohnmächtig|ohnmacht|bewusstlos*|umgekippt|kollabiert|kollaps|zusammengebrochen|"
-            "zusammengeklappt|bewusstsein_verloren|das_bewusstsein|weggekippt|zusammengesackt",
-        ),
+    Answer.NO: (
+        "nein, nö, na, nei, ne, nee, nein nein, nicht, im moment nicht, gar nicht, überhaupt nicht, "
+        "jetzt nicht, nicht jetzt, gerade nicht, negativ, na na, koa, naa, niemals, keineswegs, nichts, nix, "
+        "mir gehts gut, alles gut, mir geht es gut, alles ok, auf keinen fall, ach was, iwo"
     ),
-    Sign(
-        "breathless_at_rest",
-        EMERGENCY,
-        (
-            _BREATHLESS,
-            "ruhe|sitzen|liegen|sitze|liege|im_bett|nachts|stark|starke|schwer|schwere|sehr|extrem|aufgewacht",
-        ),
+    Answer.OVER: (
+        "ist wieder weg, wieder weg, weg, vorbei, schon rum, rum, hat sich gelegt, gelegt, stunde ruhe, "
+        "ruhe, gestern, seither, vorhin, nicht mehr, nimmer, nimma, jahre her, jahre, isch verbii, verbii, "
+        "war vorher, war früher, früher, aufgehört, vergangen, besser, wieder gut, passts, überstanden, "
+        "nachgelassen, verschwunden, war mal, letzte woche, abgeklungen, fertig, damals, ausgestanden, "
+        "geht wieder, längst"
     ),
-    Sign(
-        "breathless_at_rest",
-        EMERGENCY,
-        (
-            "bekomme_keine_luft|kriege_keine_luft|krieg_keine_luft|keine_luft|kann_nicht_atmen|"
-            "kann_nicht_mehr_atmen|kann_kaum_atmen|kaum_luft|nicht_atmen|nicht_richtig_atmen|"
-            "kann_nicht_richtig_atmen|nicht_genug_luft|zu_wenig_luft|kaum_atmen",
-        ),
-        own_no=True,
+    Answer.OTHER_PERSON: (
+        "nicht ich, ned i, net i, nöd ich, jemand anders, jemand anderes, anderer, neben mir, bei mir ist, "
+        "hier bei mir, sie ist hier, er ist hier, nicht bei mir, bei ihm, bei ihr, wer anderer, bi ire, "
+        "bi ihm, für meinen, für meine, betrifft mich nicht, nicht mich, sondern meine, sondern mein"
     ),
-    Sign(
-        "breathless_at_rest",
-        EMERGENCY,
-        (
-            "atemnot|luftnot|ersticke|ersticken|erstickungsgefühl|ringe_nach_luft|"
-            "schnappe_nach_luft|schwer_luft|schlecht_luft|schwer_atmen",
-        ),
+    Answer.NOT_A_SIGN: (
+        "spaß, war nur spaß, witz, scherz, redensart, redewendung, autokorrektur, fernsehen, "
+        "falsch verstanden, missverständnis, missverstanden, sagt ma halt so, sagt man so, nur so gesagt, "
+        "so gesagt, sprichwort, fußball, frage, waschmaschine, film, serie, vertippt, verschrieben, "
+        "tippfehler, nicht so gemeint, nicht ernst gemeint, ging um, ich meinte, meinte, gemeint, ironisch, "
+        "ironie, übertrieben, nicht wörtlich, fehlalarm, metapher, spruch, bildlich, blödsinn, spässli, "
+        "witzle, diktier*, ich hab von, hab vom"
     ),
-    Sign("stroke_signs", EMERGENCY, ("schlaganfall|hirnschlag|hirnblutung",)),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "gesicht|mund|mundwinkel|lid|wange",
-            "hängt|hängen|hängend|schief|taub|taubheit*|gelähmt|lähmung*|verzogen|herunter|runter",
-        ),
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "sprache|sprechen|reden|worte|aussprache",
-            "verwaschen*|undeutlich|gestört|mühe|probleme|lallend|schwer|durcheinander",
-        ),
-    ),
-    Sign(
-        "stroke_signs", EMERGENCY, ("lalle|lallen|lallt|sprachstörung*|gesichtslähmung|halbseitenlähmung|halbseitig",)
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "kann_nicht_sprechen|nicht_mehr_sprechen|nicht_mehr_richtig_sprechen|"
-            "nicht_mehr_richtig_reden|kann_nicht_mehr_sprechen|arm_nicht_heben|arm_nicht_bewegen|"
-            "bein_nicht_bewegen|arm_nicht_mehr_heben|arm_nicht_mehr_bewegen|bein_nicht_mehr_bewegen|"
-            "nicht_richtig_sprechen|finde_keine_worte|finde_die_worte_nicht|spüre_meinen_arm_nicht|"
-            "spüre_mein_bein_nicht|sehe_nichts_mehr",
-        ),
-        own_no=True,
-    ),
-    Sign("stroke_signs", EMERGENCY, ("arm|bein|hand|seite|arme|fuß|körperhälfte", "taub|taubheit*|gelähmt|lähmung*")),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "schwach|schwäche|kraftlos",
-            "einseitig|linke|rechte|linken|rechten|plötzlich|plötzliche|eine_seite|einer_seite",
-        ),
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "doppelbilder|sehe_doppelt|plötzlich_blind|sehverlust|sehstörung*|plötzlich_verschwommen|"
-            "plötzlich_verwirrt|auf_einem_auge_blind",
-        ),
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "kopfschmerz*|kopfweh",
-            "plötzlich|plötzliche|plötzlichen|schlimmsten|stärksten|schlimmste|stärkste|vernichtende*",
-        ),
-    ),
-    Sign("leg_swelling", SAME_DAY, ("bein|wade|knöchel|fuß|oberschenkel|unterschenkel|fußgelenk", _SWOLLEN)),
-    Sign("leg_swelling", SAME_DAY, ("thrombose|blutgerinnsel_im_bein|beinvenenthrombose",)),
-    Sign("swollen_legs", SAME_DAY, ("beine|waden|füße", _SWOLLEN)),
-    Sign("palpitations", SAME_DAY, ("herzrasen|herzstolpern|herzklopfen|herzflattern|herzrhythmusstörung*",)),
-    Sign(
-        "palpitations",
-        SAME_DAY,
-        (
-            "herz|puls",
-            "rast|rasen|stolpert|stolpern|flattert|unregelmäßig|aussetzer|pocht|wild|"
-            "setzt_aus|zu_schnell|sehr_schnell|hämmert|klopft",
-        ),
-    ),
-    Sign(
-        "breathless_on_usual_tasks",
-        SAME_DAY,
-        (
-            _BREATHLESS + "|luft|puste",
-            "treppe|treppen|treppensteigen|anziehen|haushalt|als_sonst|als_früher|normalerweise|duschen|"
-            "neuerdings|ständig|immer|seit|schnell|schneller|leichter|schlimmer|öfter|gewöhnlich|"
-            "schon_bei|bei_kleinsten|jeden_tag",
-        ),
-    ),
-    Sign(
-        "dizzy",
-        SAME_DAY,
-        (
-            _DIZZY,
-            "wieder|immer|ständig|oft|öfter|jeden|seit|dauernd|häufig|mehrmals|täglich|jedes|gestern|"
-            "wiederholt|tagelang",
-        ),
-    ),
-    Sign("dizzy", STOP_REST, (_DIZZY,)),
-    Sign("breathless", STOP_REST, (_BREATHLESS,)),
-    Sign(
-        "cold_sweat",
-        STOP_REST,
-        ("kalter_schweiß|kalten_schweiß|kaltschweißig|schweißausbruch|schweißausbrüche|kalt_geschwitzt",),
-    ),
-    Sign("nausea", STOP_REST, ("übel|übelkeit|erbrechen|erbrochen|übergeben|brechreiz|gekotzt|kotzen|speiübel",)),
-    Sign(
-        "arm_jaw_neck_pain",
-        STOP_REST,
-        (
-            "kiefer|linker_arm|linken_arm|linke_arm|schulterblatt|schulterblätter|schulterblättern|nacken|hals",
-            "schmerz*|weh|druck|zieht|ziehen|sticht",
-        ),
-    ),
-    Sign(
-        "new_joint_pain",
-        STOP_REST,
-        (
-            "knie|hüfte|sprunggelenk|rücken|schulter|gelenk|muskel|wade|leiste|handgelenk|oberschenkel",
-            "stechend|stechender|stechende|verdreht|gezerrt|gerissen|geknackt|plötzlich|verrenkt|"
-            "weggeknickt|verstaucht|eingeknickt",
-        ),
-    ),
-    Sign("new_joint_pain", STOP_REST, ("umgeknickt|zerrung|hexenschuss|muskelfaserriss",)),
-    Sign(
-        "severe_headache",
-        STOP_REST,
-        (
-            "starke_kopfschmerzen|heftige_kopfschmerzen|schlimme_kopfschmerzen|"
-            "rasende_kopfschmerzen|furchtbare_kopfschmerzen|starkes_kopfweh|schreckliche_kopfschmerzen",
-        ),
-    ),
-    Sign(
-        "unusual_fatigue",
-        STOP_REST,
-        (
-            "ungewöhnlich_müde|ungewöhnlich_erschöpft|ungewöhnliche_erschöpfung|"
-            "plötzlich_erschöpft|plötzlich_völlig_erschöpft|ungewöhnliche_müdigkeit",
-        ),
-    ),
-    Sign(
-        "despair",
-        EMERGENCY,
-        (
-            "umbringen|bringe_mich_um|suizid*|selbstmord*|das_leben_nehmen|mein_leben_beenden|will_sterben|"
-            "möchte_sterben|lebensmüde|wäre_lieber_tot|lieber_tot|allem_ein_ende|mich_selbst_verletzen|"
-            "mich_selbst_verletzt|ritze_mich|mir_etwas_antun|tot_sein|ohne_mich_besser|besser_ohne_mich|"
-            "sterben_will|sterben_möchte|überdosis",
-        ),
-    ),
-    Sign(
-        "despair",
-        EMERGENCY,
-        (
-            "nicht_mehr_leben|leben_keinen_sinn|kein_sinn_im_leben|nicht_mehr_da_sein|nicht_mehr_aufwachen|"
-            "nichts_wofür_es_sich_zu_leben|kann_so_nicht_weiterleben|will_nicht_mehr_leben",
-        ),
-        own_no=True,
-    ),
-    Sign(
-        "eating_worry",
-        TALK,
-        (
-            "hungere_mich|abführmittel|essattacke*|fressattacke*|fressanfall*|magersucht|magersüchtig|"
-            "bulimie|finger_in_den_hals|hasse_meinen_körper|angst_vor_dem_essen|angst_vorm_essen|"
-            "esssucht|denke_nur_noch_ans_essen|denke_nur_noch_an_mein_gewicht|nach_dem_essen_übergebe|"
-            "nach_dem_essen_erbrechen|esse_kaum|esse_fast_nichts",
-        ),
-    ),
-    Sign(
-        "eating_worry",
-        TALK,
-        (
-            "esse_nichts_mehr|tagelang_nichts_gegessen|traue_mich_nicht_zu_essen|seit_tagen_nichts_gegessen|"
-            "kann_nicht_aufhören_zu_essen|kann_nicht_aufhören_mich_zu_wiegen",
-        ),
-        own_no=True,
-    ),
-)
-
-DENIALS = Denials(
-    no="kein|keine|keinen|keinem|keiner|keinerlei|nicht|nie|niemals|ohne|weder|nichts|frei_von|keins",
-    no_after="nein|nicht|nicht_mehr|keine|keinen|keins|kein|keiner|nie|negativ|nö|keinerlei",
-    between=(
-        "ich|habe|hab|hatte|gehabt|bin|war|mir|mich|ist|sind|in|im|der|die|das|den|dem|mein|meine|"
-        "meiner|meinem|meinen|mehr|irgendwelche|irgendeine|heute|an|am|verspüre|spüre|gespürt|auch|"
-        "wirklich|anzeichen|symptome|von|für|einen|eine|ein|einem|es|tut|zur|zeit|momentan|bisher|"
-        "überhaupt|gar|starken|starke|neuen|neue|bei|beim|wird|wurde|art|derzeit|da|links"
-    ),
-    and_="und|&|sowie",
-    nor="oder|noch",
-    but="aber|jedoch|allerdings|sondern|weil|obwohl|trotzdem|dafür|nur|dann|stattdessen|denn",
-    past=(
-        "letztes_jahr|letzten_jahr|vor_jahren|vor_monaten|früher|damals|als_kind|letzten_monat|"
-        "letzten_sommer|letzten_winter|jahren|monaten|jahre_her|monate_her|vor_einem_jahr|"
-        "vor_langer_zeit|in_der_vergangenheit|vor_der_operation|19##|20##"
-    ),
-    imagined=(
-        "was_wenn|wenn|falls|ob|angst|sorge|sorgen|fürchte|befürchte|risiko|"
-        "symptome_von|symptome_für|anzeichen_für|anzeichen_von|vorbeugen|verhindern|kann_man|was_ist|"
-        "was_sind|gelesen|geträumt|traum|gehört_von|ist_es_normal|woran_erkenne|unterschied_zwischen|"
-        "glaube_nicht|film"
-    ),
-    others=(
-        "mutter|mama|vater|papa|mann|frau|sohn|tochter|freund|freundin|nachbar|nachbarin|bruder|"
-        "schwester|er|oma|opa|tante|onkel|kollege|kollegin|hund|katze|jemand|leute|schwager|"
-        "schwägerin|partner|partnerin|bekannter|bekannte|seine|seinen|ihre"
-    ),
-    now="jetzt|heute|gerade|wieder|immer_noch|noch_immer|seit|aktuell|momentan|auch|erneut",
-    mine="ich|mir|mich|mein|meine|meiner|meinem|meinen",
-    settled=(
-        "weg|vorbei|nicht_mehr|verschwunden|nachgelassen|aufgehört|vergangen|wieder_gut|abgeklungen|"
-        "wieder_besser|jetzt_besser|besser_geworden|gelegt|wieder_in_ordnung"
-    ),
-    harmless=(
-        "brustpresse|brustschwimmen|brustumfang|brustgurt|bankdrücken|brustübung*|brustmuskel*|"
-        "herzlich*|von_herzen|übel_nehmen|totgelacht|totlachen|ans_herz|am_herzen|ins_herz|"
-        "schwarz_weiß|blutdruck|luftdruck|reifendruck|eindruck|ausdruck|dicke_socken|dicker_pulli|"
-        "handtaub|taube|tauben|hühnerbrust|hähnchenbrust|putenbrust|zum_sterben_schön|druckfehler|"
-        "unter_druck|halsband|nackenkissen|herzgut|schweren_herzens|muskelkater"
-    ),
-)
+}

@@ -1,4 +1,4 @@
-"""German: wishes, days and times. "Halb acht" is 7:30."""
+"""German: intents, days and times. "Halb acht" is 7:30."""
 
 from __future__ import annotations
 

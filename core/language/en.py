@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from core.language.en_signs import DENIALS, SIGNS
+from core.language.en_signs import ANSWERS, CONCEPTS
 from core.language.en_talk import CALENDAR, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
@@ -181,6 +181,6 @@ ENGLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    signs=SIGNS,
-    denials=DENIALS,
+    concepts=CONCEPTS,
+    answers=ANSWERS,
 )

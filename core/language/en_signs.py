@@ -1,327 +1,891 @@
-"""English: red flags. Levels follow the three-way handling of function.md 9.1."""
+"""English: the concepts of danger signs, and the answers to "Is it happening now?"."""
 
 from __future__ import annotations
 
-from core.language.lexicon import Denials, Level, Sign
+from core.language.concepts import Answer
+from core.language.concepts import Concept as C
 
-EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
+CONCEPTS: dict[C, str] = {
+    # parts of the body
+    C.CHEST: (
+        "chest, breastbone, breast bone, sternum, ribcage, rib cage, chets, breast, me chest, ma chest, "
+        "boobs, bosom, left side of my chest, upper body"
+    ),
+    C.HEART: (
+        "heart, heartbeat, heart beat, heartrate, heart rate, pulse, ticker, hart, hearts, heart's, "
+        "me heart, ma heart, beats, beat"
+    ),
+    C.ARM_OR_JAW: (
+        "jaw, left arm, both arms, shoulder blade, shoulder blades, neck, between my shoulders, "
+        "left shoulder, arm, teeth, tooth, back of my neck, upper back, elbow, wrist, shoulder"
+    ),
+    C.FACE: "face, mouth, smile, eyelid, lip, cheek, side of my face, side of her face",
+    C.LIPS_OR_TONGUE: "lips, lip, tongue, eyelids, eyes, mouth, face",
+    C.THROAT: "throat, windpipe, airway, neck, gullet, swallowing",
+    C.LIMB: (
+        "arm, leg, hand, foot, arms, left side, right side, side of my body, side of me, one side, fingers, "
+        "grip, whole side, hands, legs, fist, thumb, knee, whole left, whole right, half my body, "
+        "half of my body, left half, right half"
+    ),
+    C.LEG: (
+        "leg, calf, thigh, ankle, foot, shin, lower leg, knee, back of my knee, behind my knee, toes, "
+        "left leg, right leg"
+    ),
+    C.LEGS: "legs, calves, ankles, feet, thighs, both legs, both ankles",
+    C.EYE: "eye, eyes, left eye, right eye, one eye",
+    C.JOINT: (
+        "knee, hip, ankle, back, shoulder, joint, muscle, calf, hamstring, groin, wrist, elbow, thigh, "
+        "achilles, quad, ligament, tendon"
+    ),
+    # heart
+    C.CHEST_PAIN: "angina, chestpain, chest pain, heartpain, elephant on my chest, someone .. sitting on my chest",
+    C.HEART_ATTACK: "heart attack, cardiac arrest, coronary, heartattack, heart attak",
+    C.HURT: (
+        "pain*, hurt*, ache, aches, aching, achy, sore, burning, burns, stabbing, stabs, stab, discomfort, "
+        "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, gripping, spasm, "
+        "burnin, hurtin, achin, killing, murder, sting, stinging, prickling, electric, tearing, ripping, "
+        "shooting, stabby, on fire, burn, sharp"
+    ),
+    C.PRESS: (
+        "tight*, pressure, pressing, squeez*, crush*, heavy, heaviness, constrict*, weight, band, vice, "
+        "vise, elephant, clamped, brick, full, fullness, sitting on, funny, strange, weird, odd, clenched, "
+        "clench, clamp, strangling, tightening up, tightness, someone standing on, standing on, belt round, "
+        "wrapped round, bear hug, like a fist, fist, stone, rock, ton of bricks, lead weight, concrete, "
+        "suffocating, boot"
+    ),
+    C.SPREADS: "spreading, spreads, radiat*, moved to, going down, into my arm, into my jaw, going up",
+    C.CLUTCH: "clutching, holding, grabbing, clutches, grabbed, clutched",
+    C.RACING: (
+        "racing, races, raced, race, pounding, pounds, pounded, flutter*, skips, skipping, skipped, skip, "
+        "irregular*, uneven, thumping, thumps, all over the place, missing beats, misses beats, "
+        "missing a beat, missed beats, hammering, beating fast, beating very fast, beating too fast, "
+        "beating so fast, out of rhythm, jumping, going mad, going like the clappers, going crazy, "
+        "going nuts, wont slow down, galloping, extra beats, too fast, so fast, really fast, very fast, "
+        "out of my chest, going hard, fast for no reason, somersault*, flip flop*, flipping, flips, "
+        "ten to the dozen, nineteen to the dozen, all over the shop, thud*, banging, bang, bounding, "
+        "stops and starts, stopping and starting, missing, misses, dodgy, erratic, jumpy, a mile a minute, "
+        "mile a minute, haywire, bumping, like a drum, drum, drumming, like mad, like crazy, leaping, "
+        "lurch*, tumbling, palpitat*, stops then, pauses, too quick, quickly, speeding, wobbling, quiver*, "
+        "turning over, off the scale, funny, strange, weird, odd, so quick, very quick, goes fast, "
+        "going fast, fast all day, wont settle, thud thud, pounding away, thumpy, going too, going really, "
+        "going off on one, bouncing, dancing, doing cartwheels, cartwheels, wont calm down, wont calm, "
+        "out of time, off beat, off its beat, not regular, not steady, up and down, stopped for a second, "
+        "stutters, stuttering, hiccup, hiccups, missing every, extra, big thump, pumping, over a hundred, "
+        "through the roof, sky high"
+    ),
+    C.PALPITATIONS: (
+        "palpitation*, palps, arrhythmia, fibrillation, afib, heart flutter*, racing heart, "
+        "irregular heartbeat*, irregular pulse, ectopic*, heart palps, svt, atrial, heart arrhythmia, "
+        "funny heartbeat*, skipped beats, skipped heartbeat*, ectopics"
+    ),
+    C.COLD_SWEAT: (
+        "cold sweat*, clammy, sweating for no reason, sweaty for no reason, breaking out in a sweat, "
+        "broke out in a sweat"
+    ),
+    # brain
+    C.STROKE: "stroke, mini stroke, ministroke, brain bleed, brain haemorrhage, brain hemorrhage",
+    C.DROOP: (
+        "droop*, crooked, lopsided, fallen, hanging, dropped, drooped, sagging, sagged, slipped, wonky, "
+        "uneven, twisted, slid, droopy, dropping, gone down on one side, wont smile, lop sided, pulled down, "
+        "gone funny, gone slack, slack, sideways, squint"
+    ),
+    C.NUMB: (
+        "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, lost all feeling, "
+        "gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, no sensation, lost sensation, "
+        "tingly, pins, gone to sleep, no feelin, cant feel me, cannae feel, feels dead, gone all dead, "
+        "fizzy, deadened"
+    ),
+    C.LIMP: (
+        "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, "
+        "wont obey, gave out, gone heavy, lost strength, no strength, no power, lost the use, "
+        "lost all power, wont lift, wont move, wont respond, not responding, dropping things, "
+        "keeps dropping, gone weak, went weak, lost all strength, giving way, cant control, dropped my, "
+        "keep dropping, dragging, drags, wont grip, lost my grip, like jelly, like lead, like rubber, "
+        "doesnt feel like mine, doesnt belong to me, not mine, wont go up, falls down, "
+        "gone to sleep and wont, doesnt work, does not work, not obeying, fell out of my hand, "
+        "wobbly on one, wont hold, wont take my weight, wont carry, gone from under, keeps giving, buckled, "
+        "collapsing on one side, wont listen, ignoring me, hanging off, dangling, no use"
+    ),
+    C.WEAK: "weak, weakness, floppy, no strength, feeble, gone weak, went weak, suddenly weak",
+    C.ONE_SIDE: (
+        "one side, left side, right side, left arm, right arm, left leg, right leg, one arm, one leg, "
+        "arm went, leg went, down one side"
+    ),
+    C.CANNOT: (
+        "cant, cannot, can not, couldnt, could not, unable, not able, hardly, barely, struggling to, "
+        "struggle to, trouble, difficulty, hard to, difficult to, hard work, havent been able, "
+        "impossible to, cant seem to, cant even, wont let me, stopped being able, battling to, cannae, "
+        "canny, dinnae, wont, struggling, having trouble, struggle, no way i can, cant hardly, failing to, "
+        "not managing to, battling"
+    ),
+    C.MOVE: "move, moving, lift, lifting, raise, raising, feel, hold, holding, grip, use, pick up, grab, bend",
+    C.SPEAK: (
+        "speak, talk, get my words out, find my words, get words out, string a sentence, get a word out, "
+        "speak properly, say anything, form words, find the words, say the words, speaking, talking, "
+        "get words, sentence out, get my sentences, talking straight, talk straight, talk properly, "
+        "speak right, talk right, string words, say what i mean, make words"
+    ),
+    C.SPEECH: "speech, speaking, words, talking, voice, sentences, say things, sounds, sentence",
+    C.GARBLED: (
+        "slur*, jumbled, funny, odd, weird, garbled, strange, mixed up, wrong, nonsense, rubbish, gibberish, "
+        "muddled, mumbling, thick, mush, mushy, not making sense, no sense, scrambled, backwards, drunk, "
+        "coming out, come out, came out, all wrong, not right, cant understand me, makes no sense, "
+        "nobody can understand"
+    ),
+    C.SLURRED: (
+        "slurring, slurred, talking gibberish, speaking gibberish, gibberish, talking nonsense, "
+        "not making any sense, tongue feels thick"
+    ),
+    C.SEE: "see, seeing, vision, sight",
+    C.SIGHT_LOST: (
+        "lost my sight, lost my vision, lost vision, lost sight, loss of vision, loss of sight, "
+        "double vision, suddenly blind, gone blind, went blind, going blind, sight has gone, "
+        "vision has gone, vision went, sight went, sight gone, vision gone, trouble seeing, seeing double, "
+        "sudden blindness, blind in one eye, blind in my left eye, blind in my right eye, blurred vision, "
+        "vision blurred, vision is blurred, blurry vision, curtain came down, curtain over my eye, "
+        "curtain coming down, half my vision, everything is double, eye has gone black, eye went black, "
+        "eye has gone dark, like a curtain, cant see properly all of a sudden, sight in one eye, "
+        "half of everything, everything went blurry, gone blurry, went blurry, blind spot has, "
+        "eyesight gone, eyesight went, lost the sight, lost half my sight, cant see out of, "
+        "cannot see out of, gone black in one eye, eye just went, one eye has gone, one eye went, "
+        "everything went double, two of everything, zigzag lines all of a sudden, grey patch"
+    ),
+    C.CONFUSED: (
+        "confus*, muddled, disoriented, disorientated, dazed, bewildered, not making sense, mixed up, "
+        "addled, not with it, doesnt know who, confused"
+    ),
+    C.LOST_BEARINGS: (
+        "dont know where i am, do not know where i am, dont know what day it is, cant work out where i am, "
+        "cant remember my own name, cant think straight all of a sudden, what day it is or, "
+        "which room im in, dont recognise my own, dont know who i am, no idea where i am, no idea what day, "
+        "cant remember where i live, dont recognise my house, dont know how i got here"
+    ),
+    C.HEADACHE: (
+        "headache*, head ache, migraine*, head hurts, pain in my head, head is splitting, head is pounding, "
+        "head pain, head feels like it, head is exploding"
+    ),
+    C.WORST: (
+        "worst, like a bang, thunderclap, exploded, like a hammer, like being hit, like a bomb, "
+        "never had .. like, like never before, worse than ever, out of nowhere, came on like, stiff neck, "
+        "blinding"
+    ),
+    C.SEVERE: (
+        "severe*, terribl*, splitting, blinding, awful, very bad, bad, really bad, horrible, extreme*, "
+        "unbearable, intense, horrific, dreadful, serious*"
+    ),
+    C.SUDDEN: (
+        "sudden*, all of a sudden, out of the blue, out of nowhere, just now, just gone, has just, "
+        "just went, instantly, in a second, like a switch, from one minute"
+    ),
+    C.FAINTED: (
+        "fainted, fainting, faints, faint dead, passed out, passing out, pass out, passes out, past out, "
+        "blacked out, blacking out, black out, blackout, black outs, collaps*, keeled over, "
+        "lost consciousness, lost conciousness, losing consciousness, lose consciousness, unconscious, "
+        "unconcious, unresponsive, knocked out, out cold, syncope, about to faint, going to faint, "
+        "gonna faint, nearly fainted, almost fainted, went down like, hit the deck, wont wake up, "
+        "not waking up, cant wake, went out like a light, flaked out, conked out, dropped to the floor, "
+        "not responding, isnt responding, fell unconscious, went over, lost time, zonked, dropped like, "
+        "dropped to the ground, crumpled, gone unresponsive, not breathing and, isnt moving, not moving, "
+        "lifeless, wont come round, cant rouse, cant wake him, cant wake her, wont respond, "
+        "went down in a heap, went limp, slumped, gone limp, nearly passed out, legs went from under me, "
+        "i went down, come over faint, came over faint, come over all faint, took a funny turn, "
+        "had a funny turn, took a turn, funny turn, keeled, blackd out, passd out, fainted clean, "
+        "lights went out, went out cold, flat out on the floor, found me on the floor, "
+        "found him on the floor, found her on the floor, fell flat, dropped, hit the floor, hit the ground, "
+        "hit the carpet, woke up on, swooned, gone unconscious, unrousable, wont open his eyes, "
+        "wont open her eyes, no response, isnt answering, not answering me, just dropped, gone down"
+    ),
+    C.CAME_ROUND: (
+        "came round, came to, woke up, come round, found myself, coming round, ended up, next thing i knew, "
+        "next thing i was, was on, woke, wake up"
+    ),
+    C.FLOOR: "floor, ground, carpet, tiles, lino, pavement, lawn, floorboards, hall",
+    C.SEIZURE: (
+        "seizure*, siezure*, having a fit, had a fit, having fits, has a fit, took a fit, taken a fit, "
+        "epileptic fit, epilep*, convuls*, fitting, grand mal, thrown a fit, fits, a fit, shaking all over, "
+        "went stiff and, stiff and shaking, foaming at the mouth, frothing at the mouth, thrashing about, "
+        "eyes rolled, eyes rolling, fit just now, had one of my fits, having one of his fits, "
+        "having one of her fits, went into spasm, shook all over, jerked all over, twitching and, "
+        "convulsing, tonic clonic, an absence, wet myself and shook, blank and twitching, eyes rolled back, "
+        "jaw clamped"
+    ),
+    C.JERKING: (
+        "shaking all over .. control, jerking uncontroll*, whole body jerk*, body was jerking, "
+        "body .. shook uncontroll*, jerking all over, wont stop jerking, cant stop jerking, "
+        "shaking uncontrollably, twitching all over, bitten my tongue, bit my tongue, "
+        "shaking and couldnt stop, twitching and couldnt, jerk all over, limbs were jerking, "
+        "arms and legs jerking, arms and legs were, arms and legs going"
+    ),
+    C.DIZZY: (
+        "dizz*, light headed, lightheaded*, light headedness, giddy, giddiness, vertigo, woozy, feel faint, "
+        "feeling faint, felt faint, bit faint, faint feeling, room is spinning, everything is spinning, "
+        "went black, goes black, went dark, room spins, room spinning, head is spinning, head spins, "
+        "head spinning, room goes round, room going round, everything goes round, swimmy head, head swims, "
+        "head swimming, unsteady, off balance, wobbly, swaying, spinny, the room spin, head goes, headed, "
+        "dizzee, spinning, spins, faintness, keel over, legs like jelly, head rush, headrush, "
+        "the walls move, floor moves, on a boat"
+    ),
+    C.AGAIN: (
+        "again, keep, keeps, keep getting, every, often, always, constantly, still, lately, for days, "
+        "all the time, each, several, repeatedly, most days, all day, since, all week, twice, three times, "
+        "yesterday, times, days, third day, third time, second time, on and off, this week, whenever, "
+        "for a week, for weeks, few days, spells, nonstop, recently, more and more, usual, normal"
+    ),
+    # breath
+    C.BREATHE: (
+        "breath*, breathing, catch my breath, get my breath, draw breath, get air, breath in, get enough air, inhale"
+    ),
+    C.CHOKING: (
+        "cant breathe, cannot breathe, can not breathe, couldnt breathe, suffocat*, choking, gasping, gasps, "
+        "gasping for air, fighting for breath, fighting for air, fight for breath, struggling for breath, "
+        "struggling for air, not breathing, stopped breathing, isnt breathing, hardly breathe, "
+        "barely breathe, drowning in, cant get air, no air going in, no air, smothering, "
+        "cant catch a breath, wheezing badly, hardly talk, hardly speak, cant finish a sentence, "
+        "cant get a full breath, breathing has gone, fighting to breathe, air wont go in, throat closed, "
+        "cant get my breath, cant catch my breath, breathing stopped, lungs arent working, "
+        "cant get a breath, cant take a breath, cant draw breath, fighting for every breath, "
+        "cant get breath, every breath is, cannae breathe, not able to breathe, unable to breathe, "
+        "barely breathing, hardly breathing, fighting to get air, air isnt going in, breath wont come, "
+        "breaths wont come, cant pull in, sucking for air, drowning, lungs full, gulping for air, gurgling, "
+        "rattling when i breathe, blue in the face"
+    ),
+    C.AIR_HUNGER: (
+        "not getting air, not getting enough air, cant get enough air, starved of air, not enough air, "
+        "lungs wont fill, air hunger, trouble breathing, difficulty breathing, breathing is difficult, "
+        "breathing is hard, breathing is really hard, breathing difficult*, hard to breathe, "
+        "hard to get a breath, laboured breathing, labored breathing, struggling to breathe, "
+        "struggling with my breathing, breathing is bad, breathing has got worse, cant get air in, "
+        "breathing very fast, breathing fast, breathing is all over, breathing is getting, "
+        "breathing getting worse, breathing is worse, breathing gone funny, struggling with breath, "
+        "cant get enough breath, not enough breath, cant fill my lungs, need more air"
+    ),
+    C.BREATHLESS: (
+        "breathless*, short of breath, shortness of breath, out of breath, puffed, puffed out, puffing, "
+        "winded, short on breath, breath is short, panting, wheez*, for air, out of puff, short winded, "
+        "huffing and puffing, lose my breath, losing my breath, no puff, for breath, to catch my breath, "
+        "to get my breath, breather, gasping for breath, hardly any breath, runs out of breath, "
+        "running out of breath, out of breathe, short of breathe, shortness of breathe, short breath, "
+        "breathlessnes, puggled, peched, pechin, blowing hard, blowing like, heavy breathing, "
+        "breathing heavy, breathing hard, lose my puff, bit chesty, catch a breath, get my breath back, "
+        "sucking in air"
+    ),
+    C.BLUE: (
+        "gone blue, going blue, turning blue, turned blue, lips are blue, blue lips, lips blue, went blue, "
+        "gone grey, going grey, turned grey"
+    ),
+    C.REST: (
+        "at rest, resting, sitting, sat, sit, lying, laying, lie, lie down, in bed, doing nothing, "
+        "in my chair, armchair, settee, sofa, couch, at night, woke, wakes, wake up, when i sit, "
+        "sitting still, without moving, havent moved, not moved, flat, not even moving, sitting down, "
+        "just sitting, watching tv, blue"
+    ),
+    C.TASKS: (
+        "stairs, upstairs, staircase, steps, dressing, dressed, getting dressed, housework, hoovering, "
+        "vacuuming, than usual, washing, shower, showering, cooking, slightest, easily, few steps, "
+        "few yards, just walking, walking to, walk to, walking up, walking round, making tea, "
+        "making the bed, making a bed, bed made, kitchen, bathroom, tying my shoes, shoelaces, shopping, "
+        "hill, slope, bins, never used to, shops, chores, half way up, to the gate, used to manage, "
+        "brushing my teeth, brushing my hair, getting the post, to the loo, to the kitchen, to the car, "
+        "to the corner, to the shop, corner shop, letterbox, crossing the room, across the room, one flight, "
+        "flight of stairs, changing the sheets, washing up, doing the dishes, ironing, bending down, socks, "
+        "than i used to, than before, than last, a few metres, making breakfast, getting up the, putting my, "
+        "gardening, carrying, landing, couple of steps, bending, dress myself, getting washed, get washed, "
+        "wash, hair, teeth, the bins, hoover, the dog, walk the dog, walking the dog, school run, "
+        "bathroom and back, kitchen and back, from the bed to, bed to the, chair to the, to the bathroom, "
+        "to the toilet, to the front door, top of the stairs, up the stairs, top step, up to bed, "
+        "half a mile, end of the road, end of the garden, down the path, down the road, cooker, kettle, tea, "
+        "sweeping, mopping, ordinary things, simplest things, easy things, slightest thing, hardly anything, "
+        "pushing the trolley, trolley, showers, get dressed"
+    ),
+    C.INHALE: "breathe in, deep breath, breathing in, breathe deep, take a breath, breathe",
+    # blood
+    C.BLEED: (
+        "bleed*, bled, nosebleed*, nose bleed*, blood coming, gushing blood, pouring blood, losing blood, "
+        "gushing, pouring with blood, nose wont stop, spurting, haemorrhaging"
+    ),
+    C.BLOOD: "blood, bloody, claret, blood's, bleeding, bleed, bled",
+    C.WOUND: "cut myself, cut my, sliced, slashed, gash, gashed, wound, cut on, deep cut, knife went",
+    C.NOT_STOPPING: (
+        "wont stop, will not stop, doesnt stop, not stopping, isnt stopping, cant stop it, keeps coming, "
+        "keeps bleeding, wont clot, wont quit, hasnt stopped, cant stop the, for an hour, for half an hour, "
+        "soaked, soaking, pumping, spurting, gushing, pouring, everywhere, through the, never stops, "
+        "still coming, cant get it to stop, non stop, just keeps, wont let up, an hour, half an hour, "
+        "twenty minutes, 20 minutes, 30 minutes, no matter what, pressing and, gone through, soaks, "
+        "soaked through, tea towels, tea towel, towels, towel, bandages, plaster wont, tissue after tissue, "
+        "dripping, keeps on, keeps going, kept going, on and on"
+    ),
+    C.MUCH: (
+        "lot, lots, a lot, loads, heavily, heavy, heavy bleeding, badly, bad, quite a lot, so much, "
+        "too much, severe*, profuse*, pool of, puddle, from the head, everywhere, all over, massive*, clots, "
+        "bright red, head, losing, tons, buckets, gallons, fresh, clot, large, big, soaking"
+    ),
+    C.HAEMORRHAGE: (
+        "haemorrhag*, hemorrhag*, bleeding ulcer, internal bleeding, bleeding out, bleeding to death, "
+        "losing a lot of blood, lost a lot of blood, coffee grounds"
+    ),
+    C.VOMIT: (
+        "vomit*, threw up, throwing up, throw up, thrown up, being sick, been sick, was sick, sicking up, "
+        "sick up, puke*, puking, spewing, spewed, chucked up, chucking up, brought up, bringing up, heaving, "
+        "retching, coughing up, vomitting, chucking, hurling"
+    ),
+    C.COUGH: "cough*, spit*, spat",
+    C.STOOL: (
+        "poo, pooed, stool*, poop, bowel motion, bowel movement, motions, the loo, toilet, bottom, "
+        "back passage, wee, urine, peeing, pee, bowels, backside, rectum, number two, number twos, poos, "
+        "my pee, wiped, loo, toilet bowl, pan"
+    ),
+    C.BLACK: "black, tarry, tar, like tar, coal, tar like, jet black, sticky black",
+    # medicines and poisons
+    C.OVERDOSE: (
+        "overdos*, od'd, poisoned myself, took too many, taken too many, took too much, "
+        "taken too much of my, double dosed, doubled up on my, double dose, wrong dose, too many pills, "
+        "too many tablets, too many painkillers, too much medication, too much insulin, too much medicine, "
+        "od, ive od"
+    ),
+    C.TOOK: (
+        "took, taken, take, taking, had, gave myself, injected, necked, popped, downed, swallow*, "
+        "given myself, jabbed, ive had, put in, i took, necking, taken by, injecting, popping, chucked back, "
+        "knocked back, polished off, finished off, dosed, had my"
+    ),
+    C.SWALLOWED: "swallow*, eaten, ate, drank, drunk, necked, got into, got hold of, gulped, chewed",
+    C.TABLETS: (
+        "tablet*, pill*, painkiller*, paracetamol, ibuprofen, aspirin, meds, medicine*, medication*, "
+        "capsule*, warfarin, thinners, beta blocker*, bisoprolol, sleeping tablets, sleepers, dose, "
+        "tramadol, codeine, morphine, antidepressant*, digoxin, metformin, blister pack, ramipril, "
+        "lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, "
+        "zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, "
+        "quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, "
+        "amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, tabs, sleeping pills, heart pills, "
+        "water tablets, heart tablets, blood pressure pills, doses, statins, strip, pack of paracetamol, "
+        "cocodamol, co codamol, naproxen, tramadols, box of, blisters, warfarins, beta blockers, antibiotics"
+    ),
+    C.INSULIN: "insulin, novorapid, lantus",
+    C.TOO_MUCH: (
+        "too many, too much, all my, all of my, all of the, whole strip, whole pack, whole packet, "
+        "whole box, whole bottle, the whole, entire, twice, twice over, double, doubled, two lots, "
+        "second lot, second dose, by mistake, by accident, wrong, instead of, should have been, "
+        "should of been, shouldve been, overdid, handful, a load of, loads of, bottle of, box of, strip of, "
+        "packet of, three times, ten times, supposed to be, supposed to take, meant to take, extra, "
+        "all at once, the lot, mixed up, forgot i already, forgot i had, forgotten id, already taken, "
+        "already had, again by mistake, second time, times the dose, four times, five times, over the limit, "
+        "far too many, a whole, mixed up my, every last, remaining, rest of the, all in one go, in one go, "
+        "week's worth, weeks worth, doubled up, accidentally, accident, twelve, ten, twenty, thirty, forty, "
+        "fifty, dozen, more than i should, overdone, mistakenly, mistook, muddled, wrong ones, "
+        "someone elses, husbands, wifes, dogs, morning and evening ones together, both lots, a whole weeks, "
+        "whole days, entire pack, entire box, a bottle of, one after another, kept taking, "
+        "cant remember how many, lost count, lost track, loads, too often, 40 units, 50 units, 60 units, "
+        "not my, instead, more than"
+    ),
+    C.POISON: (
+        "bleach, antifreeze, weedkiller, detergent, drain cleaner, disinfectant, cleaning fluid, "
+        "white spirit, dishwasher tablet, poison, caustic"
+    ),
+    # despair
+    C.KILL_SELF: (
+        "kill .. myself, kill herself, kill himself, kill themselves, killing myself, killing herself, "
+        "end my life, ending my life, end my own life, end her life, end his life, end it all, "
+        "ending it all, take my life, take my own life, taking my own life, hang myself, hanging myself, "
+        "drown myself, jump off the, jump in front of, throw myself, suicide, suicidal, hurt myself, "
+        "hurting myself, harm myself, harming myself, do away with myself, top myself, topping myself, "
+        "finish myself off, off myself, shoot myself, unalive, do something stupid, do myself in, "
+        "doing myself in, hurt herself, hurt himself, hang herself, hang himself, jump off, "
+        "end things tonight, ending things tonight, end everything, going to jump, overdose tonight, "
+        "walk into traffic, drive into a wall, drive off, jump from, cut my throat, put an end to my life, "
+        "put an end to it all"
+    ),
+    C.CUT_SELF: (
+        "cut myself on purpose, cut myself .. on purpose, cut my wrists, cutting my wrists, slit my wrists, "
+        "slashed my wrists, cutting myself, self harm*, selfharm*, cut my arms .. on purpose, "
+        "burned myself on purpose, burnt myself on purpose, cut myself again, hurt myself on purpose, "
+        "slashed my arms, cut my arm with, cut my arms, cut my legs, cut my thigh, slit my, took a blade to, "
+        "blade to my arm, razor to my, burning myself with, hitting myself"
+    ),
+    C.END_IT: (
+        "end it, ending it, it ends, its all over, going to end it, be over, wont be here, wont be around, "
+        "not be here, be gone, going to do it, finish it, say goodbye, do it"
+    ),
+    C.TONIGHT: "tonight, today, now, tomorrow, this time, this evening, by morning, right now, in the morning",
+    C.FAREWELL: (
+        "goodbye letter*, suicide note, written a note, written my note, farewell letter, goodbye note, "
+        "said my goodbyes, written my goodbyes, letters to the kids, left a note, note for the kids, "
+        "written letters to"
+    ),
+    C.READY: (
+        "ready, saved up, stockpil*, lined up, counted out, laid out, in front of me, beside me, next to me, "
+        "stash*, hoarding, here with me, set aside"
+    ),
+    C.MEANS: (
+        "rope, noose, razor, blade, knife, gun, pills, bridge, train tracks, railway, tablets, cliff, "
+        "locked in, locked herself, locked himself"
+    ),
+    C.THOUGHTS: (
+        "thinking of, thinking about, think of, think about, thoughts of, thoughts about, thought of, "
+        "keep thinking, crosses my mind, crossed my mind, wouldnt do it, wont do it, would never do it, "
+        "not going to do it, never act on it, feel like, thoughts, thought about, sometimes i think, "
+        "urge to, urges to"
+    ),
+    C.DEATH_WISH: (
+        "want to die, wanna die, wants to die, wish i was dead, wish i were dead, wish i wasnt here, "
+        "wish i could die, better off dead, better off without me, everyone would be better off, "
+        "be better if i was gone, better off if i was dead, id be better dead, rather be dead, "
+        "dont want to live, do not want to live, no reason to live, isnt worth living, not worth living, "
+        "nothing to live for, no point in living, no point living, nothing left to live for, "
+        "cant go on like this, cant go on living, cant go on any more, cant go on anymore, cant go on, "
+        "dont want to be here any more, dont want to be here anymore, dont want to be here, "
+        "dont want to be alive, dont want to exist, no will to live, dont want to wake up, not wake up, "
+        "never wake up, wish i wouldnt wake up, go to sleep and not wake up, tired of living, "
+        "want it to end, want it all to stop, want it to be over, done with life, life is not worth, "
+        "sick of living, had enough of life, ready to die, lost the will to live, "
+        "dont see the point in living, wish i had never been born, dead inside, ideas of death, death wish, "
+        "wish i could just disappear, want to disappear, rather not be alive, rather not be here, "
+        "not want to be here, wish it was all over for me, dont want to carry on living, "
+        "dont want to go on living, dont want to keep living, wish i didnt exist, wouldnt mind if i died, "
+        "if i died nobody, wish i would die, hope i die, hope i dont wake, never to wake, "
+        "would be easier if i wasnt here, be easier if i was gone, if i wasnt around, better without me, "
+        "life isnt worth, no longer want to live, tired of being alive, fed up of living, "
+        "dont feel like living, id be better off not here, better if i wasnt here, better if i wasnt around, "
+        "not be around any more, dont wanna be here, dont wanna live, dont want to carry on, "
+        "dont want to go on, cant face living, cant see myself living, sleep forever, go to sleep forever, "
+        "never wake, wouldnt care if i died, want out of this life, world would be better without, "
+        "family would be better off, kids would be better off, everyones better off, better off without"
+    ),
+    C.HOPELESS: (
+        "whats the point of any, whats the point anymore, what is the point, no point in anything, "
+        "no point anymore, no point any more, whats the use, hopeless, no hope, lost all hope, lost hope, "
+        "given up hope, nothing ever gets better, never going to get better, never get better, "
+        "nothing will ever, nothings ever going to, ive given up, given up on myself, given up on life, "
+        "given up tbh, no way forward, no way out, no future, cant see a future, cant see a way, "
+        "no light at the end, i give up on everything, cant see any way, everything is pointless, "
+        "its all pointless, life is pointless, feel worthless, im worthless, im a burden, such a burden, "
+        "just a burden, nothing matters any more, nothing matters anymore, dark place, despair, in despair, "
+        "rock bottom, cant cope any more, cant cope anymore, cant take any more, cant take it any more, "
+        "cant take this anymore, cant see the point, see no way out, see no future, nothing left, "
+        "nothing to look forward to, nothing to hope for, cant do this any more, cant do this anymore, "
+        "cant see it getting better, wont ever get better, not going to get better, beyond help, "
+        "useless to everyone, waste of space, im a waste of space, im a failure, total failure, why bother, "
+        "why do i even bother, dont see the point, see any point, no reason to carry on, no reason to go on, "
+        "empty inside, feel so empty, life has no meaning, no meaning to anything, giving up on everything, "
+        "im done with everything, everything feels pointless, all feels pointless, all feels hopeless, "
+        "no point carrying on, no point trying, not worth it any more, not worth it anymore, "
+        "everything is hopeless, its all hopeless, feel hopeless, lifes not, no joy in anything, "
+        "cant go through another, stopped caring about anything, no reason to get up, nothing matters, "
+        "i dont matter, no one would miss me, nobody would miss me, nobody cares if i, just existing, "
+        "no purpose, lost all purpose, cant see a reason, see no reason, beaten, im beat by it all, "
+        "cant be fixed, no good to anyone, ruined everything, end of my tether, end of the road"
+    ),
+    # eating
+    C.EATING: (
+        "starving myself, starve myself, make .. myself sick, making .. myself sick, made .. myself sick, "
+        "make myself vomit, made myself vomit, make myself throw up, made myself throw up, "
+        "making myself throw up, making myself vomit, purging, purge, purged, laxative*, binge*, bingeing, "
+        "binging, afraid to eat, scared to eat, scared of eating, hate my body, hate how i look, "
+        "only think about my weight, only think about food, obsessed with my weight, obsessed with food, "
+        "anorexi*, bulimi*, eating disorder, weight is all i think, hardly eat, barely eat, hardly eating, "
+        "barely eating, weigh myself all day, food is all i think, cant stop weighing, "
+        "cant stop thinking about food, cant stop thinking about my weight, dont let myself eat, "
+        "cant stop eating, fingers down my throat, finger down my throat, skipping meals so, "
+        "water tablets to lose, fasting so the scales, water fasting, stopped eating, not eating so, "
+        "eat nothing, disgusted with my body, disgusting and fat, punish myself, chew and spit, diet pills, "
+        "scared what the scales, scared of the scales, terrified of the scales, weighing myself ten times, "
+        "calories a day, nothing but water, nothing but coffee, living on coffee, living on black coffee, "
+        "living on water, burn off what, dont deserve to eat, dont deserve food, ate everything in, "
+        "ate the whole, ate until i was sick, eat in secret, eating in secret, hide food, hiding food, "
+        "cant stop stuffing, stuffing my face until, terrified of gaining, terrified of putting on weight, "
+        "scared of gaining, scared of putting on weight, afraid of gaining, "
+        "disgusted with myself after eating, feel disgusting after eating, weigh myself every hour, "
+        "weighing myself every hour, weigh myself twenty, weigh myself ten times, "
+        "weighing myself constantly, exercise to burn off, run to burn off, spat my food, "
+        "chewing and spitting, restricting my food, restricting food, cutting out all food, starving so, "
+        "skipped all my meals, skipping all my meals, food rules, lost control with food, "
+        "cant stop bingeing, hate myself for eating, bring my food up, bringing my food back up, "
+        "bring it back up, throwing up my, sick on purpose, only eating, living off, eat nothing all, "
+        "throwing my food away, throw my food away, flush my food, feed my dinner to, fed my dinner to, "
+        "pretend ive eaten, pretending to eat, lie about eating, count every calorie, "
+        "counting every calorie, every calorie, under 500, 500 calories, 300 calories, 600 calories, "
+        "800 calories, earn my food, earn my meals, walk it off after every meal, hours of exercise after, "
+        "cant keep anything down on purpose, chucking my food up, puke after, puking after, puke up my, "
+        "being sick after meals, toilet after every meal, scoffed everything, eaten everything in the house, "
+        "cant stop eating then, hate my fat, hate my stomach, so fat i cant, fat and disgusting, "
+        "feel fat and disgusting, repulsed by my body, ashamed of my body, ashamed to eat, "
+        "frightened of food, frightened to eat, scared of food, starved myself, starved all day, "
+        "starving all day, dont eat on weigh, wont eat until, not letting myself, refuse to eat, "
+        "refusing to eat"
+    ),
+    C.ON_PURPOSE: (
+        "on purpose, deliberately, myself, to lose weight, so the weight, so i dont gain, so i wouldnt gain, "
+        "fingers, to get rid of"
+    ),
+    C.MEAL: (
+        "after tea, after meals, after eating, after every meal, after dinner, after i eat, after lunch, "
+        "after food, after supper, after breakfast, my dinner, my tea, meals"
+    ),
+    C.NOT_EATEN: (
+        "havent eaten, have not eaten, not eaten, not eating, hasnt eaten, nothing to eat, eaten nothing, "
+        "no food, havent had any food, skipped every meal, not had anything to eat, havent touched food, "
+        "not eaten a thing, had nothing to eat, havent let myself eat, no meals, gone without food, "
+        "without food, without eating, only had water, only water, nothing but"
+    ),
+    C.FOR_DAYS: (
+        "for days, in days, days, since, sunday, monday, tuesday, wednesday, thursday, friday, saturday, "
+        "this week, all week, scales, weigh in, weighed, to lose, weigh, two days, three days, four days, "
+        "2 days, 3 days, 4 days, yesterday, weekend, number on the scale, the number, week"
+    ),
+    # swelling
+    C.SWOLLEN: (
+        "swollen, swelling, swelled, swells, swell, puffy, puffed up, ballooned, blown up, puffed, bloated, "
+        "like a balloon, huge, swole, puffing up, ballooning, swole up, coming up like, blow up, blew up, "
+        "bloating, swollen up, puff up, bulging, fat lip, tight as a drum, come up, coming up, balloon, "
+        "balloons, swelling up, puffy as, fat and, enlarged, doubled, swelled right up, size of a, "
+        "tight and shiny, shiny"
+    ),
+    C.BIGGER: (
+        "bigger than, twice the size, fatter than, thicker than, double the size, bigger, fatter, thicker, "
+        "shoe wont go on, shoe doesnt fit, cant get my shoe on, cant get my sock"
+    ),
+    C.HOT_OR_RED: (
+        "hot and red, red and hot, hot and sore, hot and painful, red and sore, hot and swollen, "
+        "hot and tender, warm and red, red hot, tender and hot, warm and sore, warm and painful, "
+        "red and warm, red and hot to touch, hot to touch, hot to the touch, red and tender, "
+        "throbbing and hot, tender and warm, purple, sore, tender, throbs, throbbing, cramping, hard and, "
+        "hard, lump, veins, vein, discoloured, warm"
+    ),
+    C.CLOT: "clot, clots, dvt, thrombosis, blood clot, deep vein",
+    C.CLOSING: (
+        "closing, closes, closed, closing up, tightening, tight, swelling, cant swallow, seizing up, "
+        "constrict*, narrowing, blocked, closing over, cant get anything down, swallow, gone tight, "
+        "going tight, lump, swells, seizing, thick, tightening up, getting tight, scratchy and tight, "
+        "strangled, restricted, cutting off"
+    ),
+    C.ALLERGY: (
+        "anaphyla*, allergic reaction, allergic shock, epipen, hives all over, come out in hives, "
+        "throat is closing, bad reaction to, anaphalactic, anaphylatic, anaphilactic, severe allergy, "
+        "allergic attack, nut allergy kicking, epi pen, used my epipen, reacting to, having a reaction, "
+        "reaction to the, tongue feels too big, tongue too big, mouth swelling"
+    ),
+    C.RASH: (
+        "hives, rash, welts, itchy all over, itching all over, blotches, blotchy, come up in lumps, "
+        "red all over, nettle rash, nettlerash, itch all over, covered in spots, wheals"
+    ),
+    C.TRIGGER: (
+        "stung, sting, bee, wasp, hornet, nuts, peanut*, shellfish, prawns, prawn, shrimp, antibiotic*, "
+        "penicillin, amoxicillin, new tablet*, new medicine, new pill*, new medication, injection, vaccine, "
+        "jab, ibuprofen, egg, sesame, latex"
+    ),
+    # exercise
+    C.NAUSEA: (
+        "nause*, feel sick, feeling sick, felt sick, felt really sick, sick to my stomach, queasy, bilious, "
+        "want to be sick, going to be sick, gonna be sick, about to be sick, sick feeling"
+    ),
+    C.FATIGUE: (
+        "unusual fatigue, unusually tired, unusual tiredness, unusually exhausted, suddenly exhausted, "
+        "suddenly very tired, sudden exhaustion, suddenly drained, absolutely wiped out, "
+        "so exhausted i cant, far more tired than usual, much more tired than usual"
+    ),
+    C.SHARP: (
+        "sharp, twisted, twist, pulled, pull, tore, torn, popped, pop, snapped, snap, gave way, sprained, "
+        "sprain, new pain, sudden pain, pinged, ping, twinge*, stabbing, tweaked, cricked, wrenched, "
+        "went crack, cracked, ricked, strained, locked up, gave out"
+    ),
+    C.INJURY: (
+        "pulled a muscle, pulled something, torn a muscle, rolled my ankle, put my back out, "
+        "twisted my ankle, cramp in my calf, felt something go, something snapped, something popped"
+    ),
+    C.EFFORT: (
+        "when i did, during, doing, exercise*, walk, walking, stands, sit to stand, test, workout, training, "
+        "class, session, wasnt there before, new, since i, after the, stretching, stepping, climbing"
+    ),
+    # a cry for help
+    C.CRY: (
+        "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, ambulance now, "
+        "need medical help, need help now, need help urgently, need urgent help, save me, somebody help, "
+        "someone help, please help me now, i need a doctor now, help im on the floor, "
+        "fallen and cant get up, cant get up off the floor, on the floor and cant get up, "
+        "stuck on the floor, please come quick, come quickly, please come quickly, need someone now, "
+        "need paramedics, get me an ambulance, need a medic, call for help, calling for help, help help, "
+        "i need medical help, need urgent medical, i need an ambulance, get a doctor quick, someone call, "
+        "somebody call, please call someone, i need to go to hospital now, take me to hospital, "
+        "take me to a&e, a and e now, i need hospital"
+    ),
+    C.HELP_ME: (
+        "help me, help, need help, i need someone, need somebody, somebody please, someone please, "
+        "need a doctor, someone help, help us, i need help, i need somebody, can someone come, "
+        "can somebody come, come and get me, come help, need a hand now"
+    ),
+    C.URGENT: (
+        "now, right now, quick, quickly, urgent*, hurry, fast, !!, on the floor, alone, on my own, "
+        "cant get up, bleeding, here now, feel terrible, feel awful, something is wrong, somethings wrong, "
+        "somethings not right, 🚑, 🆘, asap, immediately, fallen, fell, no one here, im alone, "
+        "no one else here, nobody here, cant move, cant stand, cant stand up, im stuck, "
+        "on the kitchen floor, on the bathroom floor, in trouble, in a bad way, really bad, very bad, "
+        "very ill, really ill, im scared, frightened, dont feel right, dont feel well, help now, poorly, "
+        "dreadful"
+    ),
+    C.CALL: "call, phone, ring, dial, get, send, fetch, need, calling",
+    C.AMBULANCE: "ambulance, ambulence, 999, 911, 112, paramedic*, emergency services, a doctor now, medics",
+    C.DYING: (
+        "im dying, i am dying, going to die, gonna die, think im dying, about to die, dying here, "
+        "im having a bad turn, feel like im dying, slipping away, feel like im going, think this is it, "
+        "im about to go, feel like death is, something terrible is happening"
+    ),
+    # how it is said
+    C.NO: (
+        "no, not, never, without, don't, didn't, doesn't, haven't, hasn't, hadn't, isn't, aren't, wasn't, "
+        "weren't, neither, nor, zero, free of, free from, none of, cannot, can't, ain't, no more, no longer, "
+        "not had, dont, didnt, doesnt, havent, hasnt, hadnt, isnt, arent, wasnt, werent, cant, can not, "
+        "aint, nowt, nothing, couldnt, wont, hardly any, nope, nil, hardly"
+    ),
+    C.NO_AFTER: (
+        "no, none, nope, negative, nil, never, neither, absent, nowt, zero, not at all, none at all, not a bit"
+    ),
+    C.BETWEEN: (
+        "any, a, an, the, my, of, in, on, have, had, having, feel, felt, feeling, get, got, getting, been, "
+        "experienced, experiencing, noticed, sign, signs, symptom, symptoms, more, really, sort, kind, "
+        "kinds, am, is, are, was, were, do, does, did, today, so, far, at, all, new, bad, there, from, ever, "
+        "even, single, suffer, suffering, kind of, across, other, either, i, me, im, ive, this week, "
+        "or anything, trouble with, problem, problems, issues, issue, with, trouble, thoughts of, "
+        "thinking of, about, whatsoever, bit, hint, trace, to, be, this time, once, yet, seen, any of, "
+        "going, feelings, plans, episodes, spells, wanting, want, sudden, real, slightest, out, up, for, it, "
+        "by, and neither"
+    ),
+    C.AND: "and, &",
+    C.NOR: "or, nor",
+    C.BUT: "but, however, though, although, except, instead, yet, despite, whereas, apart from, only that",
+    C.CLAUSE: "just, only, because, since, while, then, when, as, unless, cos, coz, so that",
+    C.FINE: (
+        "fine, ok, okay, good, normal, alright, great, perfect, well, all right, clear, steady, regular, "
+        "no problem, healthy, sorted"
+    ),
+    C.PAST: (
+        "last year, last month, years ago, year ago, months ago, month ago, used to, in the past, "
+        "as a child, long ago, back then, when i was, history of, last summer, last winter, last spring, "
+        "last autumn, a while ago, before my operation, previously, in my youth, once had, ages ago, "
+        "decades ago, before the operation, 19##, 20##, years back, year back, back in, in the eighties, "
+        "in the nineties, as a kid, as a teenager, at uni, at school, years since, when i was young, "
+        "in my twenties, in my thirties, in my teens, at nineteen, at twenty, decades, many moons, "
+        "long gone, long time ago, long since, once upon a time, grew out of, when i was little, "
+        "lifetime ago, different life, as a boy, as a girl, as a teen, all sorted, the year before, "
+        "past history, 09, 98, years, old news, ages back, before my op, childhood, in hospital then, "
+        "last christmas"
+    ),
+    C.NOW: (
+        "right now, at this moment, at the moment, as we speak, while i type, this minute, as i type, "
+        "this morning, tonight, getting worse, came back, come back, coming back, is back, now my, now ive, "
+        "and now, now i, here now, today, cant type, currently, and now im, again today"
+    ),
+    C.JUST_NOW: (
+        "just, minutes ago, mins ago, min ago, minute ago, an hour ago, hour ago, moment ago, few minutes, "
+        "five minutes, ten minutes, second ago"
+    ),
+    C.EARLIER: (
+        "earlier, earlier today, this morning, this afternoon, at lunch, at breakfast, since breakfast, since lunch"
+    ),
+    C.SETTLED: (
+        "gone, went away, goes away, gone away, has gone, passed, went off, better now, fine now, ok now, "
+        "okay now, settled, eased, stopped, it's over, all right now, alright now, disappeared, wore off, "
+        "cleared, subsided, good now, over now, has stopped, it went away, has eased, its gone, it has gone, "
+        "its gone now, all gone, it went, pain has gone, pain went"
+    ),
+    C.IMAGINED: (
+        "what if, if i, if my, if you, if someone, if it, should i worry, whether, in case, read about, "
+        "heard about, what are, what is, is it true, symptoms of, signs of, prevent, avoid, dont think, "
+        "do not think, dream*, tell me about, leaflet, article, causes, caused by what, when should, "
+        "how do i know, what do i do if, difference between, how would i know, how do you know, what does, "
+        "what do, look like, whats the difference, curious, wondering if, can it cause, scared of, "
+        "afraid of, worried about, frightened of, terrified of getting, would feel like, risk of, fear of, "
+        "does it mean, is it normal, what happens, can you get, can exercise, could exercise, likely to"
+    ),
+    C.FICTION: (
+        "film, films, movie, movies, tv, telly, drama, episode, series, soap, book, novel, character, actor, "
+        "news, podcast, documentary, article, read about, netflix, play, quiz, crossword, programme, match, "
+        "game, video game, on the box"
+    ),
+    C.FIGURATIVE: (
+        "match, game, goal, score, bills, bill, price, prices, boss, traffic, tax, taxes, rent, jeans, "
+        "trousers, dress, shoes, belt, corset, view, views, scenery, concert, wedding, boredom, excitement, "
+        "football, team, league, mortgage, kids bedroom, laughter, laughing, giggles, grandkids, surprise, "
+        "shock news, paperwork, deadline, heatwave, weather, cuppa, cup of tea, brew, pint, drink, snooker, "
+        "lottery, spider, chocolate, queue, homework, email, emails, invoice, phone, battery, car, "
+        "washing machine, laptop, engine, boiler, website, app, stock market, market, internet"
+    ),
+    C.LAUGHTER: (
+        "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, 😛"
+    ),
+    C.OTHERS: (
+        "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, brother, "
+        "sister, he, she, they, his, her, their, partner, uncle, aunt, grandmother, grandfather, grandma, "
+        "grandpa, colleague, cousin, boyfriend, girlfriend, dog, cat, someone, somebody, people, character, "
+        "film, movie, tv, book, nan, granddad, the wife, the husband, missus, hubby, mate, mates, grandson, "
+        "granddaughter, grandkid*, neighbours, brother in law, sister in law, mother in law, father in law, "
+        "nana, niece, nephew, kid, kids, child, baby, toddler, little one, lad, lass, bloke, woman, man, "
+        "girl, boy, lodger, flatmate, roommate, carer, grandchild, stepson, the old man, guy, lady, boss, "
+        "coworker, fella, other half, twin, in laws, little boy, little girl, shes, hes, shes gone, my lad, "
+        "my girl, pal, buddy, stranger, aunty, auntie, nanny, gran, granny, gramps, teenager, the lodger, "
+        "a mate, bestie, girlfriend's, a friend, my friend, tenant, client, customer, cleaner, postman, "
+        "pensioner, old lady, old man, next door, the chap, chap, passenger, colleague's, teacher, student, "
+        "flatmates, in law, stepdad, stepmum, godson"
+    ),
+    C.ELSEWHERE: (
+        "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, funeral, "
+        "rip, rest in peace, god rest, doctors there, under the doctors, last week, last month, last year, "
+        "yesterday, last night, other day, abroad, ward, over in, recovering, at home now, out of hospital, "
+        "back home, since childhood, as a child, years, months, on sunday, on monday, on tuesday, "
+        "on wednesday, on thursday, on friday, on saturday, is fine now, doing well, better now, hes fine, "
+        "shes fine, has epilepsy, gets treatment, rehab, overseas, spain, scotland, australia, america, "
+        "ireland, canada, work, office, school, used to, back in, nan died, hospice, care home, on the news, "
+        "has had, had been, was in, once had, down the road, couple of streets"
+    ),
+    C.MINE: "i, my, me, i'm, i've, im, ive, mine, myself, id, ill",
+    C.FILLER: (
+        "please, pls, plz, really, so, very, fucking, bloody, just, quite, bit, a bit, still, actually, "
+        "sorry, hi, hello, also, totally, completely, absolutely, honestly, even, now, again, suddenly, "
+        "proper, dead, well, pretty, rather, somewhat, kinda, sorta, extremely, oh, god, ow, ouch, like, "
+        "literally, right, all, to, be, of, my, the, is, are, been, has, have, ive, im"
+    ),
+    C.HARMLESS: (
+        "binding, binned, binning, pasting, punting, planting, ranting, strobe, andina, chest press, "
+        "chest presses, chest size, chest strap, chest exercise*, chest of drawers, chest measurement*, "
+        "chest freezer, breast stroke, breaststroke, stroke of luck, back stroke, backstroke, "
+        "butterfly stroke, swimming stroke, different stroke, die laughing, died laughing, killing me, "
+        "killed me, dying to, to die for, binge watch*, binge watching, faint line, heart set on, "
+        "broke my heart, breaks my heart, heart warming, heavy heart, by heart, heart is in it, "
+        "take my breath away, breath of fresh air, stroke the, stroke my, stroked, strike, strikes, chess, "
+        "heart to heart, no sweat, sick of, sick and tired, golf stroke, rowing stroke, stroke rate, "
+        "stroke play, strokes, stroke club, stroke group, heart attack burger, collapsed the, "
+        "chair collapsed, bed collapsed, tent collapsed, collapsible, pressure cooker, blood pressure, "
+        "eye pressure, tyre pressure, painted, painting, paint, faithful, choking on laughter, binge tv, "
+        "weather is killing me, heartache, weight off my chest, off my chest, got it off my chest, "
+        "chest drawers, treasure chest, tool chest, chest infection clinic, laughing, laughed, laugh, "
+        "phone died, battery died, dead on my feet, bleeding edge, bleeding obvious, bleeding heart, "
+        "bleeding hell, bleeding gums, bloody mary, bloody hell, bloody good, bloody marvellous, "
+        "bloody weather, bloody cold, bloody hot, short of time, short of breath of, collapsed in a heap, "
+        "collapsed into bed, collapsed on the sofa, collapsed laughing, collapse of, roof collapsed, "
+        "shed collapsed, fence collapsed, cake collapsed, deal collapsed, table collapsed, at a stroke, "
+        "on the stroke of, stroke of genius, nearly gave me a heart attack, gave me a heart attack, "
+        "heart attack on a plate, almost had a heart attack, nearly had a heart attack, have a heart, "
+        "heart of gold, from the bottom of my heart, heart skipped a beat when, heart goes out, heart melts, "
+        "heart sank, cross my heart, fitting room, well fitting, tight fitting, fitting kitchen, "
+        "getting fit, keep fit, fit as a fiddle, fitness, fitting in, loose fitting, bed fitting, hit of, "
+        "hiss fit, hissy fit, fit of giggles, fits of laughter, fit of laughter, in fits, over the moon, "
+        "dizzy heights, dizzy rascal, breathtaking, takes my breath away, took my breath away, "
+        "dont hold your breath, hold my breath, save your breath, waste of breath, under my breath, "
+        "died of embarrassment, dying for a, dying of boredom, dying of heat, dying of laughter, "
+        "dying of hunger, dying with laughter, killing time, killing it, killed it, dressed to kill, "
+        "could kill for, my feet are killing, these shoes are killing, my back is killing time, a killer, "
+        "painkiller free, pain in the neck, pain in the arse, pain in the backside, pain in the bum, "
+        "pain in the ass, royal pain, a real pain, such a pain, a right pain, no pain no gain, chokes me up, "
+        "choked up, choking with laughter, choking with rage, arm and a leg, break a leg, pulling my leg, "
+        "pull my leg, pulled my leg, leg of lamb, leg of the, last leg, last legs, legless, left arm free, "
+        "give me a hand, on the other hand, hand over, face to face, face the music, face it, "
+        "in the face of, poker face, two faced, slap in the face, red face, lost for words, "
+        "lost my voice at, my jaw dropped, jaw dropping, jaw hit the floor, vision board, blind date, "
+        "blind drunk, blind bend, venetian blind, window blind, blinds, blind spot, turned a blind eye, "
+        "keep an eye, eye test, black eye, black pudding, black friday, black coffee, black and white, "
+        "black cat, black dog, paint it black, blood orange, blood test, blood tests, blood donor, "
+        "gave blood, give blood, giving blood, blood sugar, blood is thicker, bad blood, "
+        "blood sweat and tears, blood moon, in cold blood, sweating over, weight lifting, swell time, "
+        "swell guy, swollen head, swollen river, clotted cream, sick bed, off sick, sick note, sick leave, "
+        "sick beat, wicked sick, sick joke, thats sick, home sick, homesick, seasick pills, "
+        "overdose of chocolate, overdosed on chocolate, overdose of cake, overdosed on cake, "
+        "overdose of sunshine, overdosed on christmas, overdosing on, binge watched, box set binge, "
+        "suicide squad, career suicide, suicide wings, emergency exit, emergency fund, emergency stop, "
+        "emergency chocolate, emergency plumber, in case of emergency, non emergency, thanks for .. help, "
+        "thank you for .. help, helped, can you help me with, help me with, help me find, help me change, "
+        "help me understand, help me move, help me set, help me out with, ambulance went past, "
+        "ambulance drove, saw an ambulance, ambulance sirens, numb bum, numbers, numb from the cold, "
+        "brain dead, dead tired, dead easy, dead good, dead line, deadline, dead battery, phone is dead, "
+        "battery is dead, dead leg joke, drop dead gorgeous, wouldnt be seen dead, end it there, "
+        "end it here, ends tonight, series ends, heavy traffic, heavy shopping, heavy rain, heavy lifting, "
+        "light headed beer, i give up chocolate, given up chocolate, given up smoking, given up sugar, "
+        "given up bread, given up on the telly, given up trying to, whats the point of the, point of this, "
+        "pins and needles class, knitting, back to back, choking hazard, racing on telly, horse racing, "
+        "racing car, motor racing, pigeon racing, racing bike, pulse crop, finger on the pulse, pulses, "
+        "skip a meal joke, skipped breakfast, skipped the gym, skipping rope, skipping class, jump rope, "
+        "cant wait, cant believe, cant complain, cant be bothered, cant stand, cant face, wont hurt, "
+        "doesnt hurt to, it wouldnt hurt, hurts my feelings, feelings hurt, hurt my feelings, pride hurt, "
+        "wallet hurts, dropped my phone, dropped off, face mask, face cream, face time, facetime, "
+        "mouth watering, tongue in cheek, sharp tongue, sharp knife, sore loser, sight for sore eyes, "
+        "out of sight, sight seeing, sightseeing, at first sight, see eye to eye, i see, lump in my throat, "
+        "heart throb, heartwarming, break my heart, broken heart, fainthearted, faint hearted, "
+        "not for the faint, faint smell, faint memory, cut myself some slack, cut myself a slice, "
+        "end my subscription, end my day, kill the lights, kill two birds, kill for a, kill a pint, kill me, "
+        "dressing up, spinning class, spin class, spinning bike, house is spinning, head is full, "
+        "my head is wrecked, headache with the, a headache to, the tax return, such a headache, "
+        "a real headache, traffic jam, fell asleep, out like a light after, slept like, "
+        "sleeping like the dead, knackered, shattered, wiped out after, gasping for a, choked when, "
+        "choking back tears, bit choked, my legs are killing, killing my feet, feet are killing me, "
+        "knees are killing me, back is killing me, exam nerves, heart race watching, heart was in my mouth, "
+        "heart in my mouth, racing heart at the, hearts and minds, dizzy with excitement, dizzy with joy, "
+        "faint praise, fainted when i saw, nearly fainted when, almost fainted when, i nearly died when, "
+        "nearly died when, nearly died of, could have died of, died a death, dying for, dying on me, "
+        "car died, phone is dying, laptop died, plants died, plant died, died in the war, dead heat, "
+        "dead end, dead slow, dead chuffed, dead pleased, dead proud, collapsed into, "
+        "collapsed in the chair, souffle collapsed, wall collapsed, bridge collapsed, ambulance chaser, "
+        "emergency services day, emergency contact, emergency number, emergency appointment, "
+        "emergency department volunteer, blood boil, blood is boiling, makes my blood boil, blood brothers, "
+        "blood relative, blood out of a stone, bloody awful, bloody neighbours, bloody brilliant, "
+        "bloody dog, bloody thing, bloody knees, bloody scales, bleeding scales, bleeding thing, "
+        "bleeding dog, bleeding radiator, bleed the radiators, bled the radiators, bleeding the radiators, "
+        "radiators, overdosed on telly, overdose on, overdosed on, overdid it in the garden, side stroke, "
+        "sidestroke, front crawl, key strokes, brush stroke*, stroking, tickled to death, bored to death, "
+        "worried to death, scared to death, frightened to death, freezing to death, sick to death, "
+        "love you to death, worked to death, death by chocolate, over my dead body, life and soul, kill for, "
+        "could murder, murder a, suicidal driver, swimming lengths, chest press*, heavy weights, heavy bag, "
+        "heavy going, heavy night, heavy cold, heavy day, tight budget, tight schedule, tight fisted, "
+        "time is tight, money is tight, tight jeans, tight shoes, pressure at work, under pressure, "
+        "pressure washer, water pressure, a weight off my, weight off my mind, head spinning with, "
+        "head is spinning with, spinning plates, get my head round, numb with boredom, bored numb, "
+        "cold hands, drop me a line, drop of, dropped by, dropped a size, dropped a dress size, "
+        "dropped two kilos, dropped weight, weight dropped, fallen in love, fallen asleep, fallen behind, "
+        "fallen out with, lost weight, lost the plot, lost my keys, lost my glasses, lost the remote, "
+        "lost count, jump in the shower, jumped in the pool, jumping jacks, star jumps, swell party, "
+        "good vision, tunnel vision, television, supervision, on purpose built, wasp nest"
+    ),
+}
 
-_HURTS = (
-    "pain|pains|painful|hurt|hurts|hurting|ache|aches|aching|achy|tight|tightness|tightening|"
-    "pressure|pressing|squeezing|squeezed|crushing|crushed|heavy|heaviness|burning|discomfort|"
-    "uncomfortable|stabbing|stabs|sore|twinge*|cramp*|constrict*|funny|strange|weird|odd"
-)
-_BREATHLESS = (
-    "breathless|breathlessness|short_of_breath|shortness_of_breath|out_of_breath|puffed|winded|"
-    "short_on_breath|breath_is_short|panting"
-)
-_DIZZY = (
-    "dizzy|dizziness|dizzyness|light_headed|lightheaded|light_headedness|lightheadedness|giddy|"
-    "vertigo|woozy|feel_faint|feeling_faint|felt_faint|bit_faint|room_is_spinning|"
-    "everything_went_black|went_black|goes_black|room_spins|head_is_spinning|head_spins"
-)
-_SWOLLEN = "swollen|swelling|swelled|swells|swell|puffy"
-
-SIGNS = (
-    Sign("chest_pain", EMERGENCY, ("chest|breastbone|sternum|breast_bone", _HURTS)),
-    Sign("chest_pain", EMERGENCY, ("heart", "pain|pains|hurts|hurting|aches|aching|stabbing|stabs")),
-    Sign("chest_pain", EMERGENCY, ("heart_attack|angina|elephant_on_my_chest|weight_on_my_chest",)),
-    Sign(
-        "faint",
-        EMERGENCY,
-        (
-            "fainted|fainting|faints|passed_out|passing_out|blacked_out|blacking_out|blackout|collapsed|"
-            "collapsing|keeled_over|lost_consciousness|unconscious|fell_unconscious|losing_consciousness|"
-            "pass_out|black_out|lose_consciousness|about_to_faint|going_to_faint|nearly_fainted|"
-            "almost_fainted|syncope|collapse",
-        ),
+ANSWERS: dict[Answer, str] = {
+    Answer.YES: (
+        "yes, yeah, yep, yup, yea, ya, y, aye, right now, now, it is, still going, still going on, "
+        "still happening, still there, as we speak, happening now, me now, me, it hasnt stopped, "
+        "hasnt stopped, not stopped, wont stop, getting worse, worse, hurry, deffo, definitely, of course, "
+        "sure is, sure, for sure, absolutely, correct, affirmative, indeed, it does, i am, its me, "
+        "its happening, happening to me, at the moment, currently, this minute, ongoing, non stop, "
+        "constantly, yes please, oh yes, it still hurts, still hurts, true, exactly, obviously, yh, ye, "
+        "uh huh, mhm, help"
     ),
-    Sign(
-        "breathless_at_rest",
-        EMERGENCY,
-        (
-            _BREATHLESS + "|breathing",
-            "at_rest|resting|sitting|sat|lying|lie|in_bed|doing_nothing|in_my_chair|at_night|woke|wakes|"
-            "when_i_sit|severe|severely|terribly|extremely|blue",
-        ),
+    Answer.HESITANT: (
+        "think so, i think so, a bit, a little, kind of, kinda, sort of, sorta, comes and goes, i suppose, "
+        "suppose so, probably, maybe, perhaps, possibly, might be, hard to tell, not completely gone, "
+        "not gone completely, not fully gone, not quite gone, not entirely gone, only mild, prob, "
+        "still feel it, i guess, guess so, more or less, slightly, somewhat, on and off, i believe so, "
+        "could be, not really gone, still a bit, a touch, i reckon, reckon so, mostly, partly, not as bad, "
+        "but less, not sure but yes, im not certain, off and on, a wee bit, some of it, faintly"
     ),
-    Sign(
-        "breathless_at_rest",
-        EMERGENCY,
-        (
-            "can't_breathe|can_hardly_talk|can_hardly_speak|hardly_talk|can't_finish_a_sentence|"
-            "cannot_breathe|can_not_breathe|can_hardly_breathe|hardly_breathe|barely_breathe|"
-            "not_able_to_breathe|unable_to_breathe|can't_catch_my_breath|cannot_catch_my_breath|"
-            "can't_get_my_breath|cannot_get_my_breath|can't_get_enough_air|no_air|not_getting_air|"
-            "not_getting_enough_air|couldn't_breathe|could_not_breathe|can't_breath|cannot_breath|"
-            "can't_breathe_properly|can't_get_air",
-        ),
-        own_no=True,
+    Answer.NO: (
+        "no, nope, naw, nah, no its not, not at the moment, not now, not right now, not at all, it isnt, "
+        "its not, n, negative, none, not happening, not really, it is not, im fine, i am fine, no no, nay, "
+        "never, no way, im ok, im okay, all good, nothing, no im not, no thanks"
     ),
-    Sign(
-        "breathless_at_rest",
-        EMERGENCY,
-        (
-            "struggling_to_breathe|struggle_to_breathe|fighting_for_breath|gasping|trouble_breathing|"
-            "hard_to_breathe|difficult_to_breathe|difficulty_breathing|difficulties_breathing|"
-            "breathing_difficult*|gasp_for_air|breathing_is_hard|breathing_is_difficult|fight_for_breath|"
-            "suffocating|choking",
-        ),
+    Answer.OVER: (
+        "its gone, gone now, all gone, gone, it passed, passed, stopped, has stopped, all over, "
+        "over and done, done with, that was yesterday, yesterday, not any more, not anymore, no more, "
+        "years ago, ago, was earlier, earlier, finished, ended, went away, wore off, over now, its over, "
+        "better now, fine now, feel better, settled, eased off, no longer, last night, last week, last year, "
+        "fine since, long ago, cleared up, its past, in the past, that was, went off, subsided, disappeared, "
+        "back to normal"
     ),
-    Sign("stroke_signs", EMERGENCY, ("stroke|mini_stroke|ministroke",)),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "face|mouth|smile|eyelid|lip",
-            "droop|drooping|droops|drooped|numb|numbness|crooked|lopsided|fallen|paralysed|paralyzed|hanging|dropped",
-        ),
+    Answer.OTHER_PERSON: (
+        "not me, someone else, somebody else, not for me, its my, her not me, him not me, next to me, "
+        "with me here, with him now, with her now, here with me, another person, its a friend, its for, "
+        "on behalf of, my wifes, the person next to me, writing for, asking for a friend, its her, its him, "
+        "shes here"
     ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "speech|speaking|words|talking|speak|talk",
-            "slurred|slurring|slur|jumbled|funny|odd|weird|garbled|trouble|difficulty|strange|mixed_up",
-        ),
+    Answer.NOT_A_SIGN: (
+        "joking, joke, only joking, just kidding, kidding, figure of speech, autocorrect, autocorect, "
+        "just a saying, a saying, got me wrong, telly, tv, football, film, movie, match, question, "
+        "washing machine, misunderstood, misunderstanding, typo, not what i meant, didnt mean, metaphor, "
+        "expression, wrong word, spellcheck, predictive text, just asking, only asking, talking about the, "
+        "on about, not literally, messing, having a laugh, kidding around, exaggerat*, book, false alarm, "
+        "mistake, meant to type, wrong chat, by accident, nothing to do with me, voice to text, dictation, "
+        "lyrics, song"
     ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "can't_speak|cannot_speak|can't_get_my_words_out|cannot_get_my_words_out|"
-            "can't_find_my_words|can't_lift_my_arm|cannot_lift_my_arm|can't_move_my_arm|"
-            "can't_move_my_leg|cannot_move_my_arm|cannot_move_my_leg|can't_feel_my_arm|"
-            "can't_feel_my_leg|can't_feel_my_face|no_feeling_in_my_arm|no_feeling_in_my_leg|"
-            "can't_see_out_of|cannot_see_out_of|can't_see_with|can't_speak_properly",
-        ),
-        own_no=True,
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        ("arm|leg|hand|side|body|arms|foot|cheek", "numb|numbness|paralysed|paralyzed|paralysis"),
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "weak|weakness|floppy",
-            "one_side|left_side|right_side|sudden|suddenly|left_arm|right_arm|"
-            "left_leg|right_leg|one_arm|one_leg|arm_went|leg_went",
-        ),
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        (
-            "lost_my_sight|lost_vision|lost_my_vision|loss_of_vision|loss_of_sight|double_vision|"
-            "suddenly_blind|sight_has_gone|vision_has_gone|vision_went|sight_went|trouble_seeing|"
-            "seeing_double|sudden_blindness|blind_in_one_eye|suddenly_blurred|sudden_blurred_vision",
-        ),
-    ),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        ("worst_headache|thunderclap|sudden_headache|sudden_severe_headache|suddenly_confused|sudden_confusion",),
-    ),
-    Sign("stroke_signs", EMERGENCY, ("headache|head_hurts|pain_in_my_head", "sudden|suddenly|worst")),
-    Sign(
-        "stroke_signs",
-        EMERGENCY,
-        ("headache|headaches|migraine", "blurred|blurry|confused|confusion|can't_see|vision|stiff_neck"),
-    ),
-    Sign("leg_swelling", SAME_DAY, ("leg|calf|thigh|ankle|foot|shin", _SWOLLEN)),
-    Sign(
-        "leg_swelling",
-        SAME_DAY,
-        ("leg|calf|thigh", "clot|dvt|thrombosis|hot_and_red|red_and_hot|hot_and_sore|blood_clot"),
-    ),
-    Sign("swollen_legs", SAME_DAY, ("legs|calves|ankles|feet|thighs", _SWOLLEN)),
-    Sign(
-        "palpitations",
-        SAME_DAY,
-        ("palpitation*|heart_flutter*|arrhythmia|racing_heart|irregular_heartbeat*|irregular_pulse",),
-    ),
-    Sign(
-        "palpitations",
-        SAME_DAY,
-        (
-            "heart|heartbeat|pulse",
-            "racing|races|raced|pounding|pounds|pounded|flutters|fluttering|fluttered|skips|skipping|"
-            "skipped|skip|irregular|irregularly|uneven|thumping|thumps|all_over_the_place|missing_beats|"
-            "misses_beats|missed_beats|hammering|beating_fast|beating_very_fast|beating_too_fast|"
-            "beating_so_fast|out_of_rhythm|jumping|going_mad",
-        ),
-    ),
-    Sign(
-        "breathless_on_usual_tasks",
-        SAME_DAY,
-        (
-            _BREATHLESS + "|breathing_harder",
-            "stairs|upstairs|dressing|dressed|housework|usual|normal|normally|washing|shower|showering|"
-            "cooking|talking|slightest|easily|lately|these_days|more_and_more|small|few_steps|every_day|"
-            "all_the_time|always|often|since|for_days|worse|just_walking|making_tea|making_the_bed|"
-            "kitchen|bathroom",
-        ),
-    ),
-    Sign(
-        "dizzy",
-        SAME_DAY,
-        (
-            _DIZZY,
-            "again|keep|keeps|keep_getting|every|often|always|constantly|still|lately|for_days|"
-            "all_the_time|each|several|repeatedly|most_days|all_day|since|all_week|twice|"
-            "three_times|yesterday|times|days",
-        ),
-    ),
-    Sign("dizzy", STOP_REST, (_DIZZY,)),
-    Sign("breathless", STOP_REST, (_BREATHLESS,)),
-    Sign(
-        "cold_sweat",
-        STOP_REST,
-        ("cold_sweat|cold_sweats|clammy|sweating_for_no_reason|sweaty_for_no_reason|breaking_out_in_a_sweat",),
-    ),
-    Sign(
-        "nausea",
-        STOP_REST,
-        (
-            "nausea|nauseous|nauseated|vomit|vomiting|vomited|threw_up|throwing_up|throw_up|being_sick|"
-            "been_sick|feel_sick|feeling_sick|felt_sick|was_sick|sick_to_my_stomach|queasy",
-        ),
-    ),
-    Sign(
-        "arm_jaw_neck_pain",
-        STOP_REST,
-        (
-            "jaw|left_arm|both_arms|shoulder_blade|shoulder_blades|neck|between_my_shoulders|throat",
-            "pain|pains|hurts|hurting|ache|aches|aching|tight|tightness|pressure",
-        ),
-    ),
-    Sign(
-        "new_joint_pain",
-        STOP_REST,
-        (
-            "knee|hip|ankle|back|shoulder|joint|muscle|calf|hamstring|groin|wrist|elbow|thigh",
-            "sharp|twisted|twist|pulled|tore|torn|popped|snapped|gave_way|sprained|sprain|new_pain|sudden_pain|pinged",
-        ),
-    ),
-    Sign(
-        "severe_headache",
-        STOP_REST,
-        (
-            "severe_headache|terrible_headache|splitting_headache|blinding_headache|"
-            "awful_headache|very_bad_headache|bad_headache|really_bad_headache|horrible_headache",
-        ),
-    ),
-    Sign(
-        "unusual_fatigue",
-        STOP_REST,
-        (
-            "unusual_fatigue|unusually_tired|unusual_tiredness|unusually_exhausted|"
-            "suddenly_exhausted|suddenly_very_tired|sudden_exhaustion",
-        ),
-    ),
-    Sign(
-        "despair",
-        EMERGENCY,
-        (
-            "kill_myself|killing_myself|end_my_life|ending_my_life|end_it_all|suicide|suicidal|want_to_die|"
-            "wish_i_was_dead|wish_i_were_dead|better_off_dead|take_my_own_life|taking_my_own_life|"
-            "want_to_hurt_myself|hurting_myself|hurt_myself_on_purpose|harm_myself|harming_myself|"
-            "self_harm|self_harming|better_off_without_me|tired_of_living|cut_myself_on_purpose|"
-            "want_it_to_end|took_an_overdose|take_an_overdose|wanna_die|rather_be_dead|end_my_own_life",
-        ),
-    ),
-    Sign(
-        "despair",
-        EMERGENCY,
-        (
-            "don't_want_to_live|do_not_want_to_live|no_reason_to_live|isn't_worth_living|"
-            "is_not_worth_living|not_worth_living|nothing_to_live_for|no_point_in_living|no_point_living|"
-            "can't_go_on_like_this|can't_go_on_living|don't_want_to_be_here_any_more|"
-            "don't_want_to_be_here_anymore|don't_want_to_be_alive|can't_go_on_any_more|"
-            "can't_go_on_anymore|no_will_to_live|don't_want_to_wake_up|cannot_go_on_like_this|"
-            "do_not_want_to_be_here_anymore",
-        ),
-        own_no=True,
-    ),
-    Sign(
-        "eating_worry",
-        TALK,
-        (
-            "starving_myself|starve_myself|make_myself_sick|making_myself_sick|made_myself_sick|"
-            "make_myself_vomit|made_myself_vomit|make_myself_throw_up|purging|purge|purged|laxatives|"
-            "laxative|binge|bingeing|binging|binged|afraid_to_eat|scared_to_eat|hate_my_body|"
-            "hate_how_i_look|only_think_about_my_weight|only_think_about_food|obsessed_with_my_weight|"
-            "obsessed_with_food|anorexia|anorexic|bulimia|bulimic|weight_is_all_i_think|hardly_eat|"
-            "barely_eat|hardly_eating|barely_eating|weigh_myself_all_day|food_is_all_i_think",
-        ),
-    ),
-    Sign(
-        "eating_worry",
-        TALK,
-        (
-            "haven't_eaten_for_days|can't_stop_weighing|can't_stop_thinking_about_food|not_eaten_for_days|"
-            "can't_stop_thinking_about_my_weight|have_not_eaten_for_days|haven't_eaten_in_days|"
-            "don't_let_myself_eat|can't_stop_eating",
-        ),
-        own_no=True,
-    ),
-)
-
-DENIALS = Denials(
-    no=(
-        "no|not|never|without|don't|didn't|doesn't|haven't|hasn't|hadn't|isn't|aren't|wasn't|weren't|"
-        "neither|nor|zero|free_of|free_from|none_of|cannot|can't|ain't|no_more|no_longer|not_had"
-    ),
-    no_after="no|none|nope|negative|nil|never|neither|absent",
-    between=(
-        "any|a|an|the|my|of|in|on|have|had|having|feel|felt|feeling|get|got|getting|been|experienced|"
-        "experiencing|noticed|sign|signs|symptom|symptoms|more|really|sort|kind|kinds|am|is|are|was|"
-        "were|do|does|did|been|today|so|far|at|all|new|bad|there|from|ever|even|single|having|suffer|"
-        "suffering|kind_of|across|other|either"
-    ),
-    and_="and|&",
-    nor="or|nor",
-    but="but|however|though|although|except|just|only|because|since|while|instead|yet|then|when|as|"
-    "despite|whereas|unless",
-    past=(
-        "last_year|last_month|years_ago|year_ago|months_ago|month_ago|used_to|in_the_past|as_a_child|"
-        "long_ago|back_then|when_i_was|history_of|last_summer|last_winter|last_spring|last_autumn|"
-        "a_while_ago|before_my_operation|previously|in_my_youth|once_had|ages_ago|decades_ago|"
-        "before_the_operation|19##|20##"
-    ),
-    imagined=(
-        "what_if|if|should_i|would|could|might|afraid|worried|worry|fear|scared|risk|whether|in_case|"
-        "read_about|heard_about|what_are|what_is|can_you|does_it|is_it_true|symptoms_of|signs_of|"
-        "prevent|avoid|don't_think|do_not_think|dream*|tell_me_about|leaflet|article|causes|"
-        "caused_by_what|when_should|how_do_i_know|what_do_i_do_if|difference_between"
-    ),
-    others=(
-        "mum|mom|mother|dad|father|husband|wife|son|daughter|friend|neighbour|neighbor|brother|"
-        "sister|he|she|they|his|her|their|partner|uncle|aunt|grandmother|grandfather|grandma|grandpa|"
-        "colleague|cousin|boyfriend|girlfriend|dog|cat|someone|somebody|people|character|film|movie|"
-        "tv|book|nan|granddad"
-    ),
-    now="now|today|again|still|right_now|this_morning|tonight|currently|at_the_moment|since|"
-    "came_back|is_back|just_now|also",
-    mine="i|my|me|i'm|i've|im|ive|mine|myself",
-    settled=(
-        "gone|went_away|goes_away|gone_away|has_gone|passed|went_off|better_now|fine_now|ok_now|"
-        "okay_now|settled|eased|stopped|it's_over|all_right_now|alright_now|disappeared|wore_off|"
-        "cleared|subsided|good_now|over_now|has_stopped"
-    ),
-    harmless=(
-        "binding|binned|binning|pasting|punting|planting|ranting|strobe|andina|chest_press|chest_presses|chest_size|chest_strap|chest_exercise*|chest_of_drawers|"
-        "chest_measurement*|chest_freezer|breast_stroke|breaststroke|stroke_of_luck|back_stroke|"
-        "backstroke|butterfly_stroke|swimming_stroke|different_stroke|die_laughing|died_laughing|"
-        "killing_me|killed_me|dying_to|to_die_for|binge_watch*|binge_watching|faint_line|"
-        "heart_set_on|broke_my_heart|breaks_my_heart|heart_warming|heavy_heart|by_heart|"
-        "heart_is_in_it|take_my_breath_away|breath_of_fresh_air|stroke_the|stroke_my|stroked|strike|"
-        "strikes|chess|heart_to_heart|no_sweat|sick_of|sick_and_tired|golf_stroke|rowing_stroke|"
-        "stroke_rate|stroke_play|strokes|stroke_club|stroke_group|heart_attack_burger|collapsed_the|"
-        "chair_collapsed|bed_collapsed|tent_collapsed|collapsible|pressure_cooker|blood_pressure|"
-        "eye_pressure|tyre_pressure|painted|painting|paint|faithful|choking_on_laughter|binge_tv"
-    ),
-)
+}

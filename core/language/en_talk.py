@@ -1,4 +1,4 @@
-"""English: wishes, days and times."""
+"""English: intents, days and times."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Spanish: wishes, days and times."""
+"""Spanish: intents, days and times."""
 
 from __future__ import annotations
 

@@ -1,10 +1,11 @@
-"""French, as people type it in France, Belgium, Switzerland and Canada. A livre is 500 g or a pound: asked back."""
+"""French, as people type it in France, Belgium, Switzerland and Canada. A livre is 500 g or a pound, so the bot asks
+back."""
 
 from __future__ import annotations
 
 from decimal import Decimal
 
-from core.language.fr_signs import DENIALS, SIGNS
+from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
@@ -180,6 +181,6 @@ FRENCH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    signs=SIGNS,
-    denials=DENIALS,
+    concepts=CONCEPTS,
+    answers=ANSWERS,
 )

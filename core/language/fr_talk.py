@@ -1,4 +1,4 @@
-"""French: wishes, days and times."""
+"""French: intents, days and times."""
 
 from __future__ import annotations
 

@@ -1,8 +1,8 @@
-"""What somebody wants who typed words rather than a reading.
+"""The intent of a message that is words rather than a reading.
 
-A lexicon phrase stands for the whole message; "pause …" also for one that begins so, "… my coach …" for one that holds
-it. Whole messages win over beginnings, beginnings over contents. One slip of the hand is forgiven in words of commands,
-never in numbers.
+A lexicon phrase matches the whole message; "pause …" also matches a message that starts with it, "… my coach …" one
+that contains it. Whole matches win over prefixes, prefixes over contents. One typo is tolerated in command words, never
+in numbers.
 """
 
 from __future__ import annotations
@@ -20,8 +20,8 @@ from core.language.tokens import LONGEST_PHRASE, spellings
 __all__ = ["intent", "place", "weekday_and_time", "when"]
 
 MORE = "…"
-CHATTY = 14  # a longer message tells a story: only its beginning is taken for a wish
-WITH_NUMBERS = frozenset(  # wishes that a number may belong to
+CHATTY = 14  # words; in a longer message only the beginning can be an intent
+WITH_NUMBERS = frozenset(  # intents that may include a number
     {
         Intent.PAUSE,
         Intent.SLOT,
@@ -69,7 +69,7 @@ def _wishes(words: Lexicon) -> _Wishes:
 
 @memoized
 def intent(text: str, words: Lexicon) -> Intent | None:
-    """Return what the message asks for, or None. A message with a number is a wish only where a number belongs."""
+    """The intent of a message, or None. A message with a number counts only if the intent can include one."""
     wishes = _wishes(words)
     folded = plain(text)
     if (sign := wishes.whole.get(folded.strip())) is not None:
@@ -93,7 +93,7 @@ def intent(text: str, words: Lexicon) -> Intent | None:
 
 
 def _without(said: Sequence[str], polite: set[str]) -> list[str]:
-    """Take politeness off both ends: "can you please help me" is "help me"."""
+    """Strip polite words from both ends: "can you please help me" is "help me"."""
     said = list(said)
     changed = True
     while changed and said:
@@ -124,6 +124,6 @@ def _contents(said: Sequence[str], inside: Mapping[str, Intent]) -> Intent | Non
 
 
 def _nearly(said: str, whole: Mapping[str, Intent]) -> Intent | None:
-    """The one wish whose phrase is a slip away; none when two differ."""
+    """The only intent whose phrase is one typo away; None if two differ."""
     found = {wish for phrase, wish in whole.items() if near(said, phrase)} if 3 < len(said) < 40 else set()
     return found.pop() if len(found) == 1 else None

@@ -1,7 +1,7 @@
-"""The one shape of a language: `Words`, a lexicon as plain data. A new language is a module that makes one.
+"""The data structure of a language: `Lexicon`, as plain data. A new language is a module that builds one.
 
 Every phrase is written as people spell it; `core.language.text.plain` folds case, accents and other scripts' digits
-on both sides before anything is compared, so a lexicon need not list variants that differ only in those.
+before any comparison, so a lexicon need not list such variants.
 """
 
 from __future__ import annotations
@@ -11,11 +11,12 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from enum import StrEnum
 
+from core.language.concepts import Answer, Concept
 from core.quantity import Unit
 
 
 class UnitPart(StrEnum):
-    """Units people write that no reading is kept in."""
+    """Units people write in which no reading is stored."""
 
     GRAM = "g"
     OUNCE = "oz"
@@ -32,7 +33,7 @@ PARTS: dict[UnitPart, tuple[Unit, Decimal]] = {
 
 
 class WordRole(StrEnum):
-    """What a small word does beside a number."""
+    """The role of a function word beside a number."""
 
     AND = "and"
     POINT = "point"  # "eighty two point four"
@@ -46,7 +47,7 @@ class WordRole(StrEnum):
     RANGE = "range"  # "82 to 84", "82 or 83"
     HEDGE = "hedge"  # "about 82"
     VIGOROUS = "vigorous"  # minutes of hard effort
-    BOUND = "bound"  # "more than 82": no exact value
+    BOUND = "bound"  # "more than 82": not an exact value
     CHANGE = "change"  # "lost 2": a difference, not a reading
     NOT = "not"
     NOTHING = "nothing"  # none at all: zero
@@ -66,7 +67,7 @@ class WordRole(StrEnum):
 
 
 class Intent(StrEnum):
-    """What somebody wants who typed words rather than a reading."""
+    """The intent of a message that is words rather than a reading."""
 
     YES = "yes"
     NO = "no"
@@ -112,49 +113,7 @@ class Level(StrEnum):
     EMERGENCY = "emergency"
     SAME_DAY = "same_day"
     STOP_REST = "stop_rest"
-    TALK = "talk"  # no danger now; a person should offer a talk
-
-
-@dataclass(frozen=True, slots=True)
-class Sign:
-    """A red flag as people write it.
-
-    parts: word groups that must all occur close together in one clause, in any order: ("chest", "pain*|hurt*|tight*").
-    A word ending in * stands for its beginning; _ joins the words of a phrase.
-    own_no: the phrase holds its own negation ("cannot breathe"): no "not" before it denies it.
-    """
-
-    key: str
-    level: Level
-    parts: tuple[str, ...]
-    own_no: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Denials:
-    """How a language says that a sign is absent, past, imagined, or somebody else's. Phrases as in `Sign.parts`.
-
-    no: words that deny what follows.  no_after: those that deny what stands before ("chest pain: none").
-    between: words that may stand between the "no" and the sign; any other word ends its reach.
-    and_: list words that may or may not carry a "no" on.  nor: those that do ("no chest pain or dizziness").
-    but: words that start a fresh clause.  past, imagined, others: the sign may not be the client's own, now.
-    now: words that overrule `past`.  mine: first-person words.  settled: it went away.
-    harmless: figures of speech and look-alikes, taken out first.
-    """
-
-    no: str = ""
-    no_after: str = ""
-    between: str = ""
-    and_: str = ""
-    nor: str = ""
-    but: str = ""
-    past: str = ""
-    imagined: str = ""
-    others: str = ""
-    now: str = ""
-    mine: str = ""
-    settled: str = ""
-    harmless: str = ""
+    TALK = "talk"  # no immediate danger; a person should offer a talk
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,8 +124,8 @@ class Calendar:
     today, tomorrow, day_after: relative days.  next, in_, until, on: words before a day ("next Monday", "in 2 weeks").
     day, week, month: spellings of the three lengths.  at: before a time ("at", "um").
     half_past, quarter_past, quarter_to: "half past seven"; half_to: "halb acht" (half an hour before).
-    am, pm: markers, morning and evening words among them.  noon, midnight.  hour: "Uhr", "o'clock".
-    half_after: "siete y media", "sept heures et demie".  place: what stands before a city ("I am in").
+    am, pm: markers, including morning and evening words.  noon, midnight.  hour: "Uhr", "o'clock".
+    half_after: "siete y media", "sept heures et demie".  place: words before a city ("I am in").
     """
 
     weekdays: tuple[tuple[str, ...], ...]
@@ -205,14 +164,14 @@ class Calendar:
 class Lexicon:
     """One language's lexicon.
 
-    code: primary subtag.  own_name: what its speakers call it.  right_to_left: how it is written.
-    decimal: its usual decimal mark, for showing; both are read (`tokens.figure`).
-    numbers: phrase to value.  weak: number words that are articles too ("one", "une").
-    units, parts: spellings.  amounts: a number and its unit in one word ("Viertelstunde").
-    local_pound: words for a pound that may mean half a kilogram, with the likely kilograms.
-    roles: small words.  names: measure key to what people call it.
-    prefixes: letters written in front of a word (Arabic "wa-").  elision: an apostrophe parts words (French).
-    umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean something else here.
+    code: primary subtag.  own_name: its name in the language itself.  right_to_left: how it is written. decimal: its
+    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value.  weak: number words that
+    are also articles ("one", "une"). units, parts: spellings.  amounts: a number and its unit in one word
+    ("Viertelstunde"). local_pound: words for a pound that may mean half a kilogram, with the likely kilograms. roles:
+    small words.  names: measure key to people's names for it. prefixes: letters attached to the front of a word (Arabic
+    "wa-"). elision: an apostrophe separates words (French). concepts: words of danger signs (`core.language.concepts`).
+    answers: to "Is it happening now?". umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean
+    something else here.
     """
 
     code: str
@@ -233,10 +192,10 @@ class Lexicon:
     not_english: frozenset[str] = frozenset()
     calendar: Calendar | None = None
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
-    signs: tuple[Sign, ...] = ()
-    denials: Denials = Denials()
+    concepts: Mapping[Concept, str] = field(default_factory=dict)
+    answers: Mapping[Answer, str] = field(default_factory=dict)
 
 
 def split(phrases: str) -> tuple[str, ...]:
-    """Cut a lexicon line at its semicolons: "a; b c" is ("a", "b c")."""
+    """Split a lexicon line at semicolons: "a; b c" is ("a", "b c")."""
     return tuple(p.strip() for p in phrases.split(";") if p.strip())

@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
-from core.language.pl_signs import DENIALS, SIGNS
+from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, WISHES
 from core.quantity import Unit
 
@@ -190,6 +190,6 @@ POLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    signs=SIGNS,
-    denials=DENIALS,
+    concepts=CONCEPTS,
+    answers=ANSWERS,
 )

@@ -1,4 +1,4 @@
-"""Polish: wishes, days and times. "Wpół do ósmej" is 7:30."""
+"""Polish: intents, days and times. "Wpół do ósmej" is 7:30."""
 
 from __future__ import annotations
 

@@ -7,7 +7,7 @@ import unicodedata
 
 from core.language.cache import memoized
 
-LONGEST = 4096  # the chat platform's own limit for a message; what comes after is not read
+LONGEST = 4096  # the chat platform's limit for a message; anything beyond is ignored
 
 _INVISIBLE = (
     "\u00ad\u061c\u200b\u200c\u200d\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2060\u2066\u2067\u2068\u2069\ufeff"
@@ -56,7 +56,7 @@ _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=\w)|(?<=\d)-(?=[^\W\d_])")
 
 @memoized
 def plain(text: str) -> str:
-    """Return `text` ready to compare: case, accents, digits, quotes and dashes folded; line breaks become semicolons.
+    """`text` normalised for comparison: case, accents, digits, quotes and dashes folded; line breaks become semicolons.
 
     Idempotent up to spacing; at most `LONGEST` characters are read.
 
@@ -75,7 +75,7 @@ def plain(text: str) -> str:
 
 
 class _Fold(dict[int, str | None]):
-    """What becomes of a character once letters and accents stand apart; worked out at first need."""
+    """Normalisation of a character once letters and accents are separated; computed on first use."""
 
     def __missing__(self, code: int) -> str | None:
         char = chr(code)
@@ -92,10 +92,10 @@ _FOLD = _Fold(_LETTERS)
 
 
 def near(typed: str, word: str) -> bool:
-    """Say whether `typed` is `word` with one slip: a letter left out, added, changed, or two swapped.
+    """Whether `typed` is `word` with one typo: a letter left out, added or changed, or two swapped.
 
-    Only for words of commands and signs, from four letters on (up to five: swapped letters only), with the same
-    first letter; never for numbers. Both must be `plain`.
+    Only for command words and signs of four or more letters (up to five: swapped letters only), with the same first
+    letter; never for numbers. Both must be `plain`.
     """
     if typed == word:
         return True
@@ -115,6 +115,6 @@ def near(typed: str, word: str) -> bool:
 
 
 def bare_words(text: str) -> list[str]:
-    """Return the words and numbers of a plain text, apostrophes dropped, other marks left out."""
+    """The words and numbers of a plain text, without apostrophes and other punctuation."""
     kept = "".join(c if c.isalnum() or c == " " else " " if c != "'" else "" for c in text)
     return kept.split()

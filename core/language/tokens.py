@@ -1,4 +1,4 @@
-"""Cut plain text into tokens and look each phrase up in a language's lexicon."""
+"""Split plain text into tokens and look up each phrase in a language's lexicon."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from core.quantity import Unit
 D = Decimal
 LONGEST_PHRASE = 6  # words
 JOINING = "و"  # the Arabic "and", a prefix
-MOST_DIGITS = 9  # longer runs of digits are no reading: a telephone number, a slip of the hand
+MOST_DIGITS = 9  # longer runs of digits are not readings but telephone numbers or typos
 
 _TOKEN = re.compile(
     r"(?P<date>\d{1,2}[./]\d{1,2}[./]\d{4}(?!\d)|\d{4}-\d{2}-\d{2}(?!\d))"
@@ -31,7 +31,7 @@ _TOKEN = re.compile(
 
 @dataclass(frozen=True, slots=True)
 class PhraseEntry:
-    """What a phrase may mean."""
+    """Possible meanings of a phrase."""
 
     roles: frozenset[WordRole] = frozenset()
     units: tuple[Unit | UnitPart, ...] = ()
@@ -59,7 +59,7 @@ UNKNOWN = PhraseEntry()
 class Token(NamedTuple):
     """A piece of the text.
 
-    digits: the number as typed, for a number in figures.  clock: "7:30" as (7, 30).  glued: no space before.
+    digits: the number as typed, if it was written in digits.  clock: "7:30" as (7, 30).  glued: no space before.
     """
 
     text: str
@@ -78,7 +78,7 @@ class Token(NamedTuple):
 
 @dataclass(frozen=True, eq=False)
 class CompiledLexicon:
-    """A language's phrases, with the English ones it does not use otherwise."""
+    """A language's phrases, plus the English ones that do not clash."""
 
     words: Lexicon
     phrases: dict[str, PhraseEntry] = field(default_factory=dict)
@@ -89,7 +89,7 @@ class CompiledLexicon:
 
 @cache
 def lexicon(words: Lexicon, english: Lexicon | None = None) -> CompiledLexicon:
-    """Return the compiled lexicon of a language; built once."""
+    """The compiled lexicon of a language; built once."""
     own: dict[str, PhraseEntry] = {}
     for phrase, entry in _entries(words):
         for spelled in spellings(phrase, words):
@@ -135,7 +135,7 @@ def _entries(words: Lexicon) -> Iterable[tuple[str, PhraseEntry]]:
 
 @memoized
 def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
-    """Cut `text` (already plain); the longest known phrase wins. Linear in the length of the text."""
+    """Split `text` (already plain); the longest known phrase wins. Linear in the length of the text."""
     pieces = list(_TOKEN.finditer(text))
     found: list[Token] = []
     i = 0
@@ -146,7 +146,7 @@ def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
         if kind == "word":
             size, entry, rest = _longest(pieces, i, lexicon)
             last = pieces[i + size - 1]
-            if rest and text[piece.start()] in JOINING:  # "and" written together with the next word
+            if rest and text[piece.start()] in JOINING:  # "and" attached to the next word
                 cut = piece.start() + len(piece.group()) - len(rest)
                 found.append(Token(text[piece.start() : cut], piece.start(), cut, glued, _AND, word=True))
                 found.append(Token(rest, cut, last.end(), True, entry, word=True))
@@ -200,15 +200,15 @@ def _piece(piece: re.Match[str], glued: bool, lexicon: CompiledLexicon) -> Token
         case "mark":
             return Token(typed, start, end, glued, lexicon.entry(typed) or UNKNOWN)
         case _:
-            return Token(typed, start, end, glued)  # a date or an ordinal is no reading
+            return Token(typed, start, end, glued)  # a date or an ordinal is not a reading
 
 
 def figure(digits: str, thousands: bool = False) -> Decimal | None:
-    """Read a number in figures; None for what is no single number ("1.2.3", a telephone number).
+    """Parse a number in digits; None if the text is not a single number ("1.2.3", a telephone number).
 
-    One mark is a decimal mark, whichever it is: no reading here reaches a thousand, so "82,400" kilograms is 82.4.
-    With `thousands`, for counts and minutes, three digits after one mark make it a grouping mark: "1,200" is 1200.
-    Two different marks: the last is the decimal one. The same mark twice groups thousands.
+    A single mark of either kind is the decimal mark: no reading here reaches a thousand, so "82,400" kilograms is 82.4.
+    With `thousands`, for counts and minutes, a mark followed by three digits is a grouping mark: "1,200" is 1200. Two
+    different marks: the last is the decimal one. The same mark twice groups thousands.
 
     >>> figure("82,4"), figure("1.234,5"), figure("1,200", thousands=True), figure("1.2.3")
     (Decimal('82.4'), Decimal('1234.5'), Decimal('1200'), None)

@@ -1,6 +1,6 @@
 """The registry of measures.
 
-A new measure is a module, a line here and, if it is asked at check-ins, its place in CHECK_IN_ORDER.
+A new measure is a module, a line here and, if it is asked at check-ins, an entry in CHECK_IN_ORDER.
 """
 
 from __future__ import annotations
@@ -64,10 +64,10 @@ _ACTIVITY = (ACTIVITY_MINUTES, STRENGTH_DAYS, SESSIONS_DONE, SESSION_EFFORT)
 
 MEASURES: dict[str, Measure] = {measure.key: measure for measure in (*_BODY, *_RATINGS, *_FUNCTION, *_ACTIVITY)}
 
-# What a check-in asks whatever the plan says.
+# Asked at every check-in, whatever the plan says.
 ALWAYS_ASKED = frozenset(key for key, measure in MEASURES.items() if measure.in_every_check_in)
 
-# Ratings come before any number that could colour them, rest before effort, and effort last.
+# Ratings come before any number that could influence them, rest before effort, and effort last.
 CHECK_IN_ORDER: tuple[str, ...] = (
     "energy",
     "own_question",

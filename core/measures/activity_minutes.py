@@ -1,10 +1,10 @@
 """Active minutes of the past week. Higher is better.
 
-Value   minutes in which talking is possible and singing is not (moderate), or all active minutes when not
-told apart. Second  vigorous minutes beside them, if told apart; each counts as two (US guidelines 2018).
-        Every minute counts: there is no shortest bout.
-Scored  by the 150 to 300 minutes of WHO 2020. What somebody remembers is not measured: a change is shown, not
-judged.
+Value   minutes in which talking is possible and singing is not (moderate), or all active minutes if not distinguished.
+Second  vigorous minutes, if distinguished; each counts as two (US guidelines 2018).
+Every minute counts: there is no shortest bout.
+Scored  by the 150 to 300 minutes of WHO 2020.
+Recalled minutes are not measured: a change is shown, not judged.
 """
 
 from __future__ import annotations

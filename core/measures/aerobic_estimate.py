@@ -1,8 +1,8 @@
 """Aerobic capacity estimated from the one-mile walk (Kline 1987). Derived; ml/kg/min; higher is better.
 
-Always shown with its error: the standard error of the estimate is 5 ml/kg/min, so two thirds of people are
-within 5 of it. That is an error between people, not between two walks of one person: it judges no change.
-Not with a medicine that slows the pulse: the equation would praise the medicine.
+Always shown with its error: the standard error of the estimate is 5 ml/kg/min, so two thirds of people are within 5 of
+it. That error is between people, not between two walks of one person, so changes are not judged. Not with a medicine
+that slows the pulse, which would improve the estimate without any change in fitness.
 """
 
 from __future__ import annotations
@@ -23,9 +23,7 @@ KEY = "aerobic_estimate"
 
 
 def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """The estimate at the instant of the walk; None when anything it needs is unknown, or the age outside
-    30-69.
-    """
+    """The estimate at the instant of the walk; None if an input is unknown or the age is outside 30-69."""
     walk, weight = newest.get("walk_mile"), newest.get("weight")
     if walk is None or walk.second is None or weight is None or profile.sex is None:
         return None
@@ -42,7 +40,7 @@ def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """No band: the range in which two thirds of such estimates are right."""
+    """No band, only the range that contains the true value for two thirds of people."""
     error = kline.STANDARD_ERROR
     figures = (("low", reading.value - error), ("high", reading.value + error), ("error", error))
     return (Score("estimate", kline.SOURCE, figures=figures, notes=("estimate_has_error",)),)

@@ -1,8 +1,8 @@
 """Aerobic capacity from the resting pulse (Uth 2004), for well-trained men of 21 to 51 only. Derived;
 ml/kg/min.
 
-The maximum is predicted from age (Tanaka 2001), which makes the standard error 4.7 ml/kg/min. One step of a
-15-second count moves the result by about 3. The authors limit the method to people like theirs, and so do we.
+The maximum is predicted from age (Tanaka 2001), which makes the standard error 4.7 ml/kg/min. One step of a 15-second
+count moves the result by about 3. The authors limit the method to people like those they studied, and so do we.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ KEY = "aerobic_from_pulse"
 
 
 def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """The estimate at the instant of the pulse; None for whoever is not like the people of the study."""
+    """The estimate at the instant of the pulse; None for anyone unlike the people studied."""
     pulse = newest.get("resting_heart_rate")
     if pulse is None or pulse.value <= 0 or not like_the_study(profile):
         return None
@@ -37,14 +37,14 @@ def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
 
 
 def like_the_study(profile: Profile) -> bool:
-    """A trained man without a medicine that slows the pulse; of age is asked apart."""
+    """A trained man without a medicine that slows the pulse; age is checked separately."""
     if profile.sex is not Sex.MALE or Caution.ATHLETE not in profile.cautions:
         return False
     return Caution.RATE_LIMITING_MEDICINE not in profile.cautions
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """No band: the range in which two thirds of such estimates are right."""
+    """No band, only the range that contains the true value for two thirds of people."""
     error = uth_2004.STANDARD_ERROR_PREDICTED
     figures = (("low", reading.value - error), ("high", reading.value + error), ("error", error))
     return (Score("estimate", uth_2004.SOURCE, figures=figures, notes=("estimate_has_error",)),)

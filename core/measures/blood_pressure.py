@@ -2,9 +2,8 @@
 
 Value    systolic, with diastolic as `second`: 4 to 7 days, morning and evening, two readings each time.
 Error    SEM 8.6 systolic and 5.8 diastolic for one day's pressure (Kato 2010).
-One reading is compared only with the levels that ask for action (severe, low). What the mean of a series
-reaches is said by `score_mean`, by the limits of NICE, AHA/ACC or ESC. No difference that matters was
-found. The bounds are ours.
+One reading is compared only with the levels that call for action (severe, low). `score_mean` compares the mean of a
+series with the limits of NICE, AHA/ACC or ESC. No important difference was found. The bounds are ours.
 """
 
 from __future__ import annotations
@@ -68,10 +67,10 @@ def score_mean(
 ) -> Score | NoReference:
     """Compare the mean of a home series, unrounded, with the home limits of `body`: "nice", "aha" or "esc".
 
-    age: whole years when it was taken, None when not known.  Either number is enough for the higher category.
-    Over 80, NICE's place is taken by the NHS limit for that age. Severe and low come before any category.
+    age: whole years when it was taken, None if unknown. Either number is enough for the higher category. Over 80, the
+    NHS limit for that age replaces NICE's. Severe and low take precedence over any category.
 
-    Raises: KeyError for another body: a fault of ours.
+    Raises: KeyError for another body (a programming error).
     """
     return _mean(systolic, diastolic, profile, age, body)
 
@@ -79,7 +78,7 @@ def score_mean(
 def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
     """Severe from 180 or 120 up, in pregnancy from 160 or 110; low below 90 or 60. Severe wins over low.
 
-    Either number is enough, even where the other is missing or cannot be right: an alarm errs to caution.
+    Either number is enough, even if the other is missing or cannot be right: an alarm errs on the side of caution.
     """
     systolic, lower = reading.value, reading.second
     figures: tuple[tuple[str, Decimal], ...] = (("systolic", systolic),)
@@ -96,7 +95,7 @@ def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
 
 
 def severe_for(profile: Profile) -> tuple[PressureBand, Source, Caution | None]:
-    """From where a pressure is severe for this person, who says so, and what about them sets that limit."""
+    """The severe limits for this person, their source, and the caution that sets them, if any."""
     if Caution.PREGNANCY in profile.cautions:
         return bp_severe.SEVERE_IN_PREGNANCY, bp_severe.PREGNANCY_SOURCE, Caution.PREGNANCY
     return bp_severe.SEVERE, bp_severe.SOURCE, None
@@ -114,13 +113,13 @@ def _mean(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | No
 
 
 def mean_limits(age: int | None, body: str) -> PressureTable:
-    """The limits a home mean is held against at an age: over 80, NICE's place is taken by the NHS limit."""
+    """The limits for a home mean at an age: over 80, the NHS limit replaces NICE's."""
     older = body == "nice" and age is not None and age > bp_nhs_over_80.OVER
     return bp_nhs_over_80.HOME if older else BODIES[body]
 
 
 def _acted_on(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | None) -> Score | NoReference | None:
-    """Severe, low, or not a pressure at all: what holds for one reading and for a mean."""
+    """Severe, low, or not a possible pressure: common to a single reading and a mean."""
     if diastolic >= systolic:
         return NoReference("lower_number_not_lower", bp_nice_home.SOURCE)
     severe, source, _ = severe_for(profile)

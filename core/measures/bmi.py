@@ -1,9 +1,9 @@
 """Body mass index: kg/m2, from weight and height. Derived; neither direction is better in itself.
 
 Value    unrounded; rounded half up to one decimal before a class is chosen (D1).
-Error    CV 0.66 %, that of the weight: a height is measured once.
-No class under 18, in pregnancy or with eating worries. An unknown age is read as an adult's, with a note;
-what else misleads (age, muscle, swelling) is a note beside the class.
+Error    CV 0.66 %, from the weight: height is measured once.
+No class under 18, in pregnancy or with eating worries. If age is unknown, an adult is assumed, with a note; other
+sources of error (age, muscle, swelling) are notes beside the class.
 """
 
 from __future__ import annotations
@@ -37,7 +37,7 @@ def index(weight: Decimal, height: Decimal) -> Decimal:
 
 
 def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """From the newest weight and height (else the profile's); None when one is missing."""
+    """From the newest weight and height (else the profile's); None if one is missing."""
     weight, height = readings.get("weight"), stature(readings, profile)
     if weight is None or not height:
         return None
@@ -98,7 +98,7 @@ BMI = Measure(
     error=WEIGHT.error,
     important=WEIGHT.important,
     must_not=WEIGHT.must_not,
-    derived_from=("weight",),  # and a height, if one was measured
+    derived_from=("weight",),  # and height, if it was measured
     derive=derive,
     sources=(*bmi_who.SOURCES, *bmi_nice.SOURCES),
     needs=frozenset(),

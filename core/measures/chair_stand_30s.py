@@ -2,8 +2,8 @@
 
 Value   whole stands. More than half-way up when time ends counts as one more; arms used counts as 0 (CDC).
 Error   SEM 0.90 from the MDC95 of 2.5 stands (Gill 2022).  Matters: 2 stands (Zanini 2018).
-So one stand is noise, two matter but may be noise, three are beyond it. Practice adds half a stand or more:
-one try before that does not count, the first time the test is taken.
+So one stand is noise, two matter but may be noise, three are beyond error. Practice adds half a stand or more: the
+first time, one practice try does not count.
 """
 
 from __future__ import annotations
@@ -49,15 +49,15 @@ _hear_count = count(Unit.REPETITION)
 
 
 def counted(full_stands: Decimal, notes: frozenset[str]) -> Decimal:
-    """The value to keep, from the full stands and what happened: none with the arms, one more past half-way.
+    """The value to store, from the full stands and the notes: 0 with the arms, one more past half-way.
 
-    Applied once, when the reading is taken; a kept value is never adjusted upwards again.
+    Applied once, when the reading is taken; a stored value is never increased again.
     """
     return D(0) if ARMS_USED in notes else full_stands + (HALF_WAY in notes)
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Hear a whole number, and what was said about arms and the last rise."""
+    """Understand a whole number, and remarks about arms and the last rise."""
     heard = _hear_count(text, words, prefer)
     if isinstance(heard, Understood):
         return _settled(heard)
@@ -69,7 +69,7 @@ def _settled(heard: Understood) -> Understood:
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare with the average of the CDC, then with the range and the standard of Rikli and Jones."""
+    """Compare with the CDC average, then with the range and the standard of Rikli and Jones."""
     value = D(0) if ARMS_USED in reading.conditions.notes else rounded(reading, 0)
     return (
         _average(value, person(reading, profile, cdc.SOURCE)),

@@ -1,5 +1,4 @@
-"""What waist and hip share: the tape, the string, the bounds of an answer and the error of measuring
-oneself."""
+"""Shared by waist and hip: tape and string, bounds, and the error of self-measurement."""
 
 from __future__ import annotations
 
@@ -9,7 +8,6 @@ from core.quantity import Unit
 from core.references.body_errors import GIRTH_SEM, GIRTH_SOURCE
 
 UNITS = (Unit.CENTIMETRE, Unit.INCH)
-TAPE, STRING = "tape", "string"  # values of the label "tape" in `Conditions.labels`
 
 PREPARE = ("before_a_meal", "after_toilet", "bare_skin_or_one_thin_layer", "stand_before_a_mirror")
 ROUND = (
@@ -19,13 +17,6 @@ ROUND = (
     "after_a_normal_breath_out",
     "measure_twice",
 )
-# For whoever has no tape: in place of the tape, string; then these.
-STRING_AND_RULER = (
-    "string_that_does_not_stretch",
-    "string_round_like_a_tape",
-    "pinch_where_it_meets",
-    "lay_along_a_ruler",
-)
 KEEP_SAME = ("site", "tape", "time_of_day", "clothes")
 
 MUST_NOT = (
@@ -33,5 +24,5 @@ MUST_NOT = (
     Exclusion(Caution.EATING_WORRIES, "not_asked_by_default"),
 )
 
-# Of one measurement. Technical error: two in a sitting, averaged, are surer than one.
+# Of one measurement. It is a technical error, so the mean of two in a sitting is more precise.
 ERROR = MeasurementError(source=GIRTH_SOURCE, sem=GIRTH_SEM)

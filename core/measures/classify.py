@@ -1,4 +1,4 @@
-"""What the scoring of body measures shares: who counts as an adult, and a ladder's place as a score."""
+"""Shared by the scoring of body measures: who counts as an adult, and a ladder's band as a score."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from core.reading import Reading
 from core.references.ladder import Ladder
 from core.sources import Source
 
-AGE_NOT_GIVEN = "age_not_given"  # a note: read as an adult, because we look after adults only
+AGE_NOT_GIVEN = "age_not_given"  # a note: assumed to be an adult, because all our clients are
 
 
 def placed(ladder: Ladder, value: Decimal, notes: tuple[str, ...] = ()) -> Score:
@@ -24,17 +24,17 @@ def placed(ladder: Ladder, value: Decimal, notes: tuple[str, ...] = ()) -> Score
 
 @cache
 def _without_notes(ladder: Ladder) -> tuple[Score, ...]:
-    """Most scores have no notes, and making one costs more than finding its band: so they are made once."""
+    """Most scores have no notes, and creating one costs more than finding its band, so they are created once."""
     return tuple(Score(p.band, ladder.source, p.rank, p.figures) for p in ladder.places)
 
 
 def age_at(reading: Reading, profile: Profile) -> int | None:
-    """Age in whole years when the reading was taken; None when no birth year is known."""
+    """Age in whole years when the reading was taken; None if the birth year is unknown."""
     return profile.age_on(reading.taken_at.date())
 
 
 def adult(age: int | None, youngest: int, source: Source) -> NoReference | None:
-    """Why a table for adults does not apply, or None when it does. An unknown age is read as an adult's."""
+    """Why a table for adults does not apply, or None if it does. If age is unknown, assume an adult."""
     if age is not None and age < youngest:
         return NoReference("age_outside_table", source)
     return None

@@ -1,4 +1,4 @@
-"""Derived readings: one value made of the newest readings of others, with their time and their conditions."""
+"""Derived readings: one value computed from the newest readings of other measures, with their time and conditions."""
 
 from __future__ import annotations
 
@@ -10,14 +10,13 @@ from core.client import Profile
 from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
 
-TOGETHER = timedelta(days=14)  # ours: girths further apart than this make no ratio
+TOGETHER = timedelta(days=14)  # ours: girths taken further apart than this do not form a ratio
 
 
 def combined(measure: str, value: Decimal, unit: Unit, *parts: Reading, notes: frozenset[str] = frozenset()) -> Reading:
-    """A reading of `measure`, taken when the last of its parts was, under what is known of all their
-    conditions.
+    """A reading of `measure`, dated by the last of its parts, with the combined conditions of all.
 
-    A name two parts disagree on is left out. It counts only if every part counts.
+    A label on which two parts disagree is left out. The reading counts only if every part counts.
     """
     last = max(parts, key=lambda part: part.taken_at)
     return Reading(
@@ -46,5 +45,5 @@ def _of_all(parts: tuple[Reading, ...], notes: frozenset[str]) -> Conditions:
 
 
 def stature(readings: Mapping[str, Reading], profile: Profile) -> Decimal | None:
-    """Height in cm: the newest reading, else what the profile says."""
+    """Height in cm: the newest reading, else from the profile."""
     return readings["height"].value if "height" in readings else profile.stature

@@ -2,7 +2,7 @@
 
 Error    SEM 1 point, ours.
 Matters  2 points, borrowed from fatigue ratings, where 1 is the low end and 2 the usual size.
-Compared only with oneself: no reference and no difference that matters was found for energy itself.
+Compared only with the client's own ratings: no reference and no important difference was found for energy itself.
 """
 
 from __future__ import annotations

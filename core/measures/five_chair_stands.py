@@ -1,10 +1,10 @@
 """Five chair stands: seconds for five full rises, arms folded on the chest. Lower is better.
 
-Value   seconds to 0.1 s. The clock stops when the body stands straight for the fifth time. Other sheets stop
-        at the seat after the fifth rise: about a second longer, and never compared with ours. We take the
-        stand because whoever is alone can then stop the watch upright instead of while dropping into the
-chair. Error   SEM 0.9 s (Goldberg 2012).  Matters: 1.7 s (Jones 2013).
-Fewer than five, or the arms used: not completed, and no time is kept.
+Value   seconds to 0.1 s. The clock stops when the body is upright for the fifth time. Other protocols stop at the seat
+        after the fifth rise: about a second longer, and not comparable with ours. We stop at the stand because somebody
+        alone can then stop the watch upright instead of while sitting down.
+Error   SEM 0.9 s (Goldberg 2012).  Matters: 1.7 s (Jones 2013).
+Fewer than five, or with the arms: not completed, and no time is stored.
 """
 
 from __future__ import annotations
@@ -49,7 +49,7 @@ _hear_seconds = duration(Unit.SECOND)
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Hear seconds; with the arms, or with fewer than five rises, there is no time to keep."""
+    """Understand seconds; with the arms, or with fewer than five rises, there is no time to store."""
     heard = _hear_seconds(text, words, prefer)
     if isinstance(heard, Understood) and ARMS_USED in heard.notes:
         return Misunderstood(Why.NOT_COMPLETED)
@@ -57,7 +57,7 @@ def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | M
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare with the decade's average, with two falls cut-offs and with the consensus on low strength."""
+    """Compare with the decade's average, two falls cut-offs, and the consensus on low strength."""
     if ARMS_USED in reading.conditions.notes:
         return (NoReference("not_completed", bohannon.SOURCE),)
     seconds = rounded(reading, 1)

@@ -1,10 +1,9 @@
 """Four-stage balance: feet together, half heel-to-toe, heel-to-toe (tandem), one leg. Higher is better.
 
-Value   seconds held over all four stages together, 0 to 40 to 0.1 s. A stage counts up to 10 s and the next
-        is tried only after 10 s are held, so one number says both the stage and the seconds: 27.4 is 7.4 s of
-tandem. Scored  by the tandem alone: less than 10 s there, that is less than 30 in all, goes with a raised
-risk (CDC). No error of measurement was found in a text (retest ICC only 0.58), so a change is shown and never
-judged.
+Value   seconds held over all four stages together, 0 to 40 to 0.1 s. A stage counts up to 10 s and the next is tried
+        only after 10 s are held, so one number encodes stage and seconds: 27.4 is 7.4 s of tandem.
+Scored  by the tandem alone: less than 10 s, that is less than 30 in all, is associated with a raised risk (CDC).
+No measurement error was found in a text (retest ICC only 0.58), so a change is shown, never judged.
 """
 
 from __future__ import annotations
@@ -38,8 +37,7 @@ _hear_total = quantity_in(Unit.SECOND)
 
 
 def total(holds: Sequence[Decimal]) -> Decimal:
-    """Seconds that count, from the seconds of each stage tried: up to 10 each, and nothing after one cut
-    short.
+    """Seconds that count, from the seconds of each stage tried: up to 10 each, and nothing after an incomplete stage.
 
     >>> total([Decimal(10), Decimal(12), Decimal("7.4"), Decimal(10)])
     Decimal('27.4')
@@ -50,12 +48,12 @@ def total(holds: Sequence[Decimal]) -> Decimal:
 
 
 def held_in(stage: int, seconds: Decimal) -> Decimal:
-    """Seconds of that stage (0 first) within a total."""
+    """Seconds of a stage (from 0) within a total."""
     return max(D(0), min(FULL, seconds - stage * FULL))
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Hear either the total, or two to four numbers: the seconds of each stage in order."""
+    """Understand either the total, or two to four numbers: the seconds of each stage in order."""
     toks = tokens(plain(text), lexicon_of(words))
     found = amounts(toks, Dimension.TIME)
     seconds = all(h.unit in (None, Unit.SECOND) and not (h.foreign or h.minus) for h in found)
@@ -67,7 +65,7 @@ def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | M
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare the seconds heel to toe with the cut of the CDC."""
+    """Compare the heel-to-toe seconds with the CDC cut-off."""
     tandem = held_in(TANDEM, rounded(reading, 1))
     steady = not cdc.raised_risk(tandem)
     return (

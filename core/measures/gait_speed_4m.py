@@ -1,11 +1,10 @@
 """Gait speed over 4 metres at usual pace, from standing still. Metres per second; higher is better.
 
-Value   m/s to 0.01: 4 m divided by the mean time of two walks. Typed as seconds, or as a speed. A bare number
-        under 2 is taken as a speed: nobody walks 4 m in less than two seconds.
-Error   SEM 0.065 m/s from the MDC95 of 0.18 (Steffen & Seney 2008).  Matters: 0.10 m/s, 0.05 a little (Perera
-2006). Retests scatter much (Bohannon & Wang 2019: of limited use for judging change), so the larger published
-error is used. At 1 m/s a slip of 0.2 s with the watch is 0.05 m/s: the chat's own stopwatch, late by a
-message, is not offered.
+Value   m/s to 0.01: 4 m divided by the mean time of two walks. Typed as seconds, or as a speed. A bare number below 2
+        is assumed to be a speed: nobody walks 4 m in less than two seconds.
+Error   SEM 0.065 m/s from the MDC95 of 0.18 (Steffen & Seney 2008).  Matters: 0.10 m/s, 0.05 a little (Perera 2006).
+Retests vary widely (Bohannon & Wang 2019: of limited use for judging change), so the larger published error is used.
+At 1 m/s a timing error of 0.2 s is 0.05 m/s, so the chat's own stopwatch, delayed by a message, is not offered.
 """
 
 from __future__ import annotations
@@ -60,7 +59,7 @@ def speed(seconds: Decimal) -> Decimal:
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Hear a time over the course or a speed; the value is a speed either way."""
+    """Understand a time over the course or a speed; the value is a speed either way."""
     heard = _hear_time(text, words, None)
     if isinstance(heard, Misunderstood):
         return _hear_speed(text, words, None) if heard.why is Why.OTHER_UNIT else heard
@@ -72,7 +71,7 @@ def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | M
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare with the consensus on low performance, then with the group at higher risk of Cesari."""
+    """Compare with the consensus on low performance, then with Cesari's group at higher risk."""
     pace, low, risk = rounded(reading, PLACES), ewgsop2.SOURCE, cesari.SOURCE
     return (
         in_ages(reading, profile, ewgsop2.AGES, low)

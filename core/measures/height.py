@@ -1,6 +1,6 @@
 """Height: stature in cm, asked once. It is not scored and has no error model: nothing is compared over time.
 
-The bounds are ours. 5'7" is 170.18 cm and is kept so: a body mass index near a limit would feel a rounding.
+The bounds are ours. 5'7" is stored as 170.18 cm: rounding would affect a body mass index near a limit.
 """
 
 from __future__ import annotations

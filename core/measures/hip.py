@@ -2,7 +2,7 @@
 
 Value    cm, the mean of two.
 Error    SEM 1.9 cm, as for the waist (Barrios 2016).
-No published difference that matters was found. The bounds are ours.
+No published important difference was found. The bounds are ours.
 """
 
 from __future__ import annotations

@@ -1,12 +1,12 @@
 """Home blood pressure: a series of days, not one reading.
 
-A series is 4 to 7 days, morning and evening, two readings at least a minute apart. The first day is thrown
-away and the rest averaged (NICE NG136 1.2; first day dropped: decision D7, a parameter because other bodies
-differ). Under four days there is no mean to compare with anything.
+A series is 4 to 7 days, morning and evening, two readings at least a minute apart. The first day is discarded and the
+rest averaged (NICE NG136 1.2; dropping the first day is decision D7, a parameter because other bodies differ). With
+fewer than four days there is no mean.
 
-The error of a mean goes with its days, not with its readings: two readings a minute apart share the day's
-pressure, and the published within-person SD (8.6 mmHg systolic, Kato 2010) is between days. So
-`Reading.attempts` of a mean counts days.
+The error of a mean depends on its days, not on its readings: two readings a minute apart share the day's pressure, and
+the published within-person SD (8.6 mmHg systolic, Kato 2010) is between days. So for a mean `Reading.attempts` counts
+days.
 """
 
 from __future__ import annotations
@@ -23,13 +23,13 @@ from core.references.bp_low import drops_on_standing
 D = Decimal
 FEWEST_DAYS, MOST_DAYS = 4, 7  # NICE NG136
 DROP_FIRST_DAYS = HOME_DAYS_DROPPED
-GAP = timedelta(days=3)  # ours: a longer silence ends a series
-SERIES_MEAN = "series_mean"  # note on a reading that stands for a whole series
+GAP = timedelta(days=3)  # ours: a longer gap ends a series
+SERIES_MEAN = "series_mean"  # note on a reading that represents a whole series
 
 
 @dataclass(frozen=True, slots=True)
 class SeriesMean:
-    """Unrounded means in mmHg. days: all of the series; used_days, used: days and readings in the mean."""
+    """Unrounded means in mmHg. days: in the series; used_days, used: days and readings in the mean."""
 
     systolic: Decimal
     diastolic: Decimal
@@ -40,7 +40,7 @@ class SeriesMean:
 
 @dataclass(frozen=True, slots=True)
 class TooFewDays:
-    """days: so far. needed: in all."""
+    """days: so far. needed: in total."""
 
     days: int
     needed: int = FEWEST_DAYS
@@ -71,22 +71,22 @@ def standing_drop(resting: Reading, standing: Reading) -> bool:
 
 
 def diastolic(reading: Reading) -> Decimal:
-    """The second number, in mmHg. Raises: ValueError when there is none: a fault of ours."""
+    """The second number, in mmHg. Raises: ValueError if there is none."""
     if reading.second is None:
         raise ValueError("a blood pressure without its second number")
     return reading.second
 
 
 def day_of(reading: Reading, zone: tzinfo) -> date:
-    """The client's own date of a reading."""
+    """The client's local date of a reading."""
     return reading.taken_at.astimezone(zone).date()
 
 
 def split(readings: Iterable[Reading], zone: tzinfo) -> Iterator[tuple[Reading, ...]]:
-    """Cut a history, oldest first, into series.
+    """Split a history, oldest first, into series.
 
-    A new one starts after a silence of more than three days, or when the seventh day is full: somebody who
-    measures every day all year makes weeks, not one endless mean.
+    A new one starts after a gap of more than three days, or after the seventh day: measuring every day all year gives
+    weeks, not one endless mean.
     """
     series: list[Reading] = []
     first = day_of_last = date.min
@@ -106,7 +106,7 @@ def split(readings: Iterable[Reading], zone: tzinfo) -> Iterator[tuple[Reading, 
 def mean_of(series: Sequence[Reading], zone: tzinfo, *, drop_days: int = DROP_FIRST_DAYS) -> SeriesMean | TooFewDays:
     """Drop the first `drop_days` days of a series and average every reading that is left.
 
-    Readings are averaged as they are (a day with four counts twice a day with two), as the NICE rule reads.
+    Every reading has the same weight (a day with four counts twice as much as a day with two), as the NICE rule says.
     """
     days: dict[date, DayTotal] = {}
     for reading in series:
@@ -116,7 +116,7 @@ def mean_of(series: Sequence[Reading], zone: tzinfo, *, drop_days: int = DROP_FI
 
 
 def mean_of_days(days: Sequence[DayTotal], *, drop_days: int = DROP_FIRST_DAYS) -> SeriesMean | TooFewDays:
-    """The same from the totals of each day, in order: for whoever reads a long history as it comes."""
+    """The same from daily totals, in order, for reading a long history incrementally."""
     if len(days) < FEWEST_DAYS:
         return TooFewDays(len(days))
     kept = days[drop_days:]
@@ -131,7 +131,7 @@ def mean_of_days(days: Sequence[DayTotal], *, drop_days: int = DROP_FIRST_DAYS) 
 
 
 def as_reading(found: SeriesMean, series: Sequence[Reading]) -> Reading:
-    """One reading that stands for the series, dated by its last: what is scored, compared and charted."""
+    """One reading that represents the series, dated like its last; it is scored, compared and charted."""
     last = series[-1]
     return Reading(
         measure=last.measure,
@@ -151,8 +151,8 @@ def as_reading(found: SeriesMean, series: Sequence[Reading]) -> Reading:
 
 
 def means(readings: Iterable[Reading], zone: tzinfo) -> tuple[Reading, ...]:
-    """The finished series of a history, oldest first, as readings. A reading that is a series mean already
-    stays.
+    """The finished series of a history, oldest first, as readings. A reading that already is a series mean is left as
+    it is.
     """
     found: list[Reading] = []
     for series in split((r for r in readings if r.counts), zone):

@@ -1,4 +1,4 @@
-"""The one shape of a measure. A new measure is a module that makes a `Measure`, and a row in the registry."""
+"""The definition of a measure. A new measure is a module that builds a `Measure`, and a row in the registry."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ NONE_PUBLISHED = D(0)
 
 
 class MeasureKind(StrEnum):
-    """What the chat does with a measure."""
+    """How the chat treats a measure."""
 
     BODY = "body"  # taken at rest, every retest interval
     FUNCTION = "function"  # behind the safety gate
@@ -32,11 +32,11 @@ class MeasureKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Understood:
-    """What a typed answer means.
+    """The meaning of a typed answer.
 
-    value, second: in the measure's own unit.  unit: as typed, or assumed.  said_unit: whether it was typed.
-    attempts: how many numbers `value` is the mean of.  window: seconds the pulse was counted for.
-    hedged: "about 82".  notes: facts of the attempt, as in `Conditions.notes`.
+    value, second: in the measure's own unit.  unit: as typed, or assumed.  said_unit: whether it was typed. attempts:
+    how many numbers `value` is the mean of. window: seconds over which the pulse was counted. hedged: "about 82".
+    notes: facts of the attempt, as in `Conditions.notes`.
     """
 
     value: Decimal
@@ -57,13 +57,13 @@ class Why(StrEnum):
     A_RANGE = "a_range"  # "82 to 84"
     TOO_MANY_NUMBERS = "too_many_numbers"
     ONE_NUMBER_MISSING = "one_number_missing"  # "128" for a blood pressure
-    NOT_WHOLE = "not_whole"  # "7.5" where whole numbers are counted
+    NOT_WHOLE = "not_whole"  # "7.5" for a count of whole numbers
     NOT_COMPLETED = "not_completed"  # four of five rises: there is no time to record
 
 
 @dataclass(frozen=True, slots=True)
 class Misunderstood:
-    """guess: the likely meaning, to be asked back; never stored unasked."""
+    """guess: the likely meaning, to confirm with the client; never stored without asking."""
 
     why: Why
     guess: Understood | None = None
@@ -71,7 +71,7 @@ class Misunderstood:
 
 @dataclass(frozen=True, slots=True)
 class Score:
-    """Where a published reference puts a value.
+    """A value's place in a published reference.
 
     band: key of the category.  rank: position of the band in its reference, 0 first as printed.
     figures: the limits or prediction used, by name, in the measure's unit.  notes: keys of cautions to add.
@@ -86,7 +86,7 @@ class Score:
 
 @dataclass(frozen=True, slots=True)
 class NoReference:
-    """No published comparison fits; reason: "age_outside_table", "sex_not_given", "stature_not_given", ..."""
+    """No published comparison applies; reason: "age_outside_table", "sex_not_given", "stature_not_given", ..."""
 
     reason: str
     source: Source | None = None
@@ -97,13 +97,12 @@ Scores = tuple[Score | NoReference, ...]
 
 @dataclass(frozen=True, slots=True)
 class Protocol:
-    """How a measure is taken. Every string is a key; the words are in the catalogues.
+    """How a measure is taken. Every string is a key; the texts are in the catalogues.
 
-    prepare, technique: ordered steps.  keep_same: aspects asked about as conditions ("scales", "site", ...).
-    attempts: how many are averaged (or the best taken).  practice: tries before that do not count.
-    attempts_in_question: the question says itself how often.  gap: pause between attempts.
-    helper: somebody should stand close.  site: default site label.
-    timers: seconds of the timed counts the bot can run, e.g. (15, 30, 60); (0,) is an open stopwatch.
+    prepare, technique: ordered steps.  keep_same: aspects asked about as conditions ("scales", "site", ...). attempts:
+    how many are averaged (or the best of them used). practice: tries before those that count. attempts_in_question: the
+    question itself says how many.  gap: pause between attempts. helper: somebody should stand close by.  site: default
+    site label. timers: seconds of the timed counts the bot can run, e.g. (15, 30, 60); (0,) is an open stopwatch.
     """
 
     prepare: tuple[str, ...] = ()
@@ -123,7 +122,7 @@ class Protocol:
 class Bounds:
     """Ours, not published: outside `possible` we refuse, outside `usual` we ask.
 
-    jump: the largest difference from the client's own last reading taken without asking: absolute in the
+    jump: the largest difference from the client's last reading accepted without asking: absolute in the
     measure's unit, or as a fraction of the last value when `jump_relative`.
     second_possible, second_usual: the same for the reading's second value.
     """
@@ -140,11 +139,10 @@ class Bounds:
 class MeasurementError:
     """Standard error of measurement of one reading: absolute (`sem`, in the unit) or relative (`cv`, a fraction).
 
-    counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds.
-    shared_by_attempts: the error is the swing from day to day, which attempts in one sitting share, so their
-    mean is no surer of it (the counting part of a pulse does shrink).
-    spread: SD of this error between people, as a fraction of it, where a paper prints one.
-    borrowed_from: whose error this is when nobody measured it in people at home, else "".
+    counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds. shared_by_attempts: the error
+    is day-to-day variation, which attempts in one sitting share, so averaging them does not reduce it (except the
+    counting part of a pulse). spread: SD of this error between people, as a fraction of it, if published.
+    borrowed_from: the population it was measured in, if not people at home, else "".
     """
 
     source: Source
@@ -158,7 +156,7 @@ class MeasurementError:
 
 @dataclass(frozen=True, slots=True)
 class ImportantDifference:
-    """A published difference that matters to people (MCID), apart from what is beyond error.
+    """A published difference that matters to people (MCID); whether it exceeds error is a separate question.
 
     better, worse: sizes in the measure's unit (or fractions of the baseline when `relative`), both positive.
     """
@@ -171,14 +169,14 @@ class ImportantDifference:
 
 @dataclass(frozen=True, slots=True)
 class Exclusion:
-    """Who must not do it, or only after asking a clinician. key names the advice."""
+    """Who must not take the measure, or only after asking a clinician. key: of the advice."""
 
     caution: Caution
     key: str
 
 
 class ProfileFact(StrEnum):
-    """What a measure may need to know of a client beyond age and cautions, which everybody is asked."""
+    """Client facts a measure may need beyond age and cautions, which everybody is asked."""
 
     SEX = "sex"
     UNITS = "units"
@@ -189,17 +187,17 @@ class ProfileFact(StrEnum):
 
 
 class BodySize(StrEnum):
-    """Which size of the body a number is. Such a number can be hidden, and in pregnancy it is no goal."""
+    """The body size that a number measures. It can be hidden, and is not a goal in pregnancy."""
 
-    WEIGHT = "weight"  # guarded against weighing too often
-    STATURE = "stature"  # no secret: asked once, and it does not change
+    WEIGHT = "weight"  # subject to the weighing guard
+    STATURE = "stature"  # never hidden: asked once, and it does not change
     MASS_INDEX = "mass_index"
     GIRTH = "girth"  # taken with a tape
     RATIO = "ratio"
 
 
 class AlarmKind(StrEnum):
-    """What a single reading asks for, whatever the readings around it say."""
+    """What a single reading calls for, whatever the readings around it are."""
 
     SEVERE_PRESSURE = "severe_pressure"
     LOW_PRESSURE = "low_pressure"  # matters only with dizziness or fainting
@@ -209,10 +207,10 @@ class AlarmKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class ReadingAlarm:
-    """Why one reading is answered at once.
+    """Why a single reading needs an immediate response.
 
-    figures: what the coach is shown, by name.  repeat: it is taken again after rest.  caution: the fact about this
-    person that set the limit, when it is not the limit of everybody.
+    figures: shown to the coach, by name. repeat: whether it is taken again after rest. caution: the fact about this
+    person that set the limit, if it is not everybody's limit.
     """
 
     kind: AlarmKind
@@ -226,7 +224,7 @@ class ReadingAlarm:
 class Repeat:
     """How an alarming reading is taken again.
 
-    rest: before it.  count: seconds of the timed count to be used, None without one.
+    rest: pause before it. count: seconds of the timed count to use, or None.
     """
 
     rest: timedelta
@@ -240,12 +238,12 @@ Derive = Callable[[Mapping[str, Reading], Profile], Reading | None]
 
 
 def no_score(reading: Reading, profile: Profile) -> Scores:
-    """For measures that are compared only with themselves."""
+    """For measures compared only with the client's own readings."""
     return ()
 
 
 def never(reading: Reading, profile: Profile) -> ReadingAlarm | None:
-    """For measures no single value of which calls for anything at once."""
+    """For measures whose single values never call for an immediate response."""
     return None
 
 
@@ -253,22 +251,20 @@ def never(reading: Reading, profile: Profile) -> ReadingAlarm | None:
 class Measure:
     """One assessment.
 
-    What would harm somebody if it were forgotten has no default: a measure says itself what it needs to know of a
-    client, when a single value of it calls for something at once, and whether it is a size of their body.
+    Fields whose omission could harm somebody have no default: the client facts a measure needs, when a single value
+    calls for an immediate response, and whether it is a body size.
 
-    unit: the unit values are kept in.  units: those people may answer in, the first is assumed when none is said
-    and the client has no preference.  places: decimals shown and kept.  understand(text, words, preferred unit).
-    score(reading, profile): one answer for each reference, the primary one first.
-    derive: for derived measures, from the newest readings it needs (`derived_from`).
-    needs: the facts its bands, and those of what is derived from it, are chosen by; enrolment asks for them.
-    alarm(reading, profile): what this one value asks for at once, whoever calls.  repeat: how it is then taken again.
-    in_every_check_in: whatever the plan says.  series: taken over days, and compared as their mean.
-    client_words: the client words the question.  goal: clients may aim for a value of it.
-    beside: the measure whose change of the same day is told together with its own.
-    said_with: for derived measures, the reading whose answer says their band.
-    misled_by: cautions to be remembered beside any value, each with the key of what is said.
-    fall: how far two values in a row lie under the usual mean before the coach hears of it.
-    second_called: the measure by whose name people call its second number.
+    unit: the unit in which values are stored. units: those accepted in answers; the first is assumed if none is given
+    and the client has no preference. places: decimals shown and stored.  understand(text, words, preferred unit).
+    score(reading, profile): one result per reference, the primary one first. derive: for derived measures, from the
+    newest readings it needs (`derived_from`). needs: facts that select its bands and those of measures derived from it;
+    enrolment asks for them. alarm(reading, profile): the immediate response this value calls for. repeat: how it is
+    then taken again. in_every_check_in: whatever the plan says.  series: taken over days and compared as a mean.
+    client_words: the client words the question.  goal: clients may set a target for it. beside: the measure whose
+    change on the same day is reported together with its own. said_with: for derived measures, the reading whose reply
+    includes their band. misled_by: cautions to mention with any value, each with a message key. fall: how far two
+    consecutive values lie below the usual mean before the coach is notified. second_called: the measure whose name
+    people use for its second number.
     """
 
     key: str
@@ -305,10 +301,10 @@ class Measure:
 
     @property
     def hideable(self) -> bool:
-        """Whether the number can go to the coach alone."""
+        """Whether the number can be shown to the coach only."""
         return self.body not in (None, BodySize.STATURE)
 
     @property
     def guarded(self) -> bool:
-        """Whether taking it before its time is pushed back."""
+        """Whether taking it early is discouraged."""
         return self.body is BodySize.WEIGHT

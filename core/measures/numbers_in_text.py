@@ -1,4 +1,4 @@
-"""Which numbers of an answer may be the reading, and what was said around them. Used by the builders in `parsing`."""
+"""Candidate numbers for a reading in an answer, and the words around them. Used by the builders in `parsing`."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ Result = Understood | Misunderstood
 NO_NUMBER = Misunderstood(Why.NO_NUMBER)
 ARMS_USED = "arms_used"
 MORE_THAN_HALF_WAY = "more_than_half_way"
-FIGURES = re.compile(r"\s*(\d{1,4}(?:[.,]\d{1,3})?) ?([a-z]{0,3})\s*", re.ASCII)  # the short way: "82.4", "82.4 kg"
+FIGURES = re.compile(r"\s*(\d{1,4}(?:[.,]\d{1,3})?) ?([a-z]{0,3})\s*", re.ASCII)  # the fast path: "82.4", "82.4 kg"
 
 
 def numbers_of(
@@ -34,10 +34,10 @@ def numbers_of(
     changes: bool = False,
     foreign: bool = False,
 ) -> tuple[list[ParsedNumber], tuple[Token, ...]] | Misunderstood:
-    """Find the numbers that may be the reading, leaving out times of day, days' numbers and differences.
+    """Find the numbers that may be the reading, leaving out times of day, day numbers and differences.
 
-    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: keep "2 more"
-    and numbers with another measure's unit.  Returns at least one number, or why there is none.
+    thousands, fractions, points, clock: see `amounts`.  nothing: "none" counts as 0.  changes, foreign: also return "2
+    more" and numbers with another measure's unit.  Returns at least one number, or why there is none.
     """
     toks = tokens(plain(text), lexicon_of(words))
     found = amounts(toks, dimension, thousands=thousands, fractions=fractions, points=points, clock=clock)
@@ -72,7 +72,7 @@ def _a_time(toks: Sequence[Token], heard: ParsedNumber) -> bool:
 
 
 def _labelled(toks: Sequence[Token], heard: ParsedNumber) -> bool:
-    """Whether a bare number counts something else or is denied: "day 3", "at 7", "not 82"."""
+    """Whether a bare number refers to something else or is denied: "day 3", "at 7", "not 82"."""
     if not heard.first or not heard.bare:
         return False
     before = toks[heard.first - 1]
@@ -82,7 +82,7 @@ def _labelled(toks: Sequence[Token], heard: ParsedNumber) -> bool:
 
 
 def two_in_one(heard: ParsedNumber) -> tuple[Decimal, Decimal] | None:
-    """The two whole numbers that "70,72" may be as well as one with decimals; None where only one reading is likely."""
+    """The two whole numbers in "70,72", which may also be one decimal number; None if only one is plausible."""
     first, _, second = heard.digits.replace(",", ".").partition(".")
     if len(second) not in (2, 3) or not first or second.startswith("0"):
         return None
@@ -90,7 +90,7 @@ def two_in_one(heard: ParsedNumber) -> tuple[Decimal, Decimal] | None:
 
 
 def a_change(toks: Sequence[Token], heard: ParsedNumber) -> bool:
-    """Whether a number is a difference ("lost 2 kg", "2 less"); a comma between makes it none ("better, 7")."""
+    """Whether a number is a difference ("lost 2 kg", "2 less"); not if a comma intervenes ("better, 7")."""
     before = toks[heard.first - 1] if heard.first else None
     after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
     return any(t is not None and t.has(WordRole.CHANGE) and t.text != "+" for t in (before, after)) or (
@@ -104,7 +104,7 @@ def a_range(toks: Sequence[Token], low: ParsedNumber, high: ParsedNumber) -> boo
 
 
 def hedged(toks: Sequence[Token]) -> bool:
-    """Whether a hedge stands next to a number, no mark between: "about 82", "82 or so"."""
+    """Whether a hedge is next to a number, without punctuation between: "about 82", "82 or so"."""
     for i, token in enumerate(toks):
         if token.has(WordRole.HEDGE):
             for step in (-1, 1):
@@ -122,14 +122,14 @@ def with_hedge(result: Result, hedged: bool) -> Result:
 
 
 def asked_back(result: Result, toks: Sequence[Token]) -> Result:
-    """A question ("is 82 too much?") is no answer, though it may hold one."""
+    """A question ("is 82 too much?") is not an answer, though it may contain one."""
     if isinstance(result, Understood) and any(t.text == "?" for t in toks):
         return Misunderstood(Why.NO_NUMBER, result)
     return result
 
 
 def notes_of(toks: Sequence[Token]) -> frozenset[str]:
-    """Facts of the attempt: whether the arms helped, and whether the last rise was past half-way."""
+    """Notes on the attempt: whether the arms helped, and whether the last rise was past half-way."""
     notes = set()
     for i, token in enumerate(toks):
         denied = any(t.has(WordRole.NOT) or t.has(WordRole.NOTHING) for t in toks[max(0, i - 2) : i])

@@ -1,9 +1,9 @@
 """One-leg stance, eyes open: seconds on the steadier leg, stopped at 45 seconds. Higher is better.
 
 Value   the best of three attempts, to 0.1 s; longer than 45 s counts as 45 (Springer 2007).
-Scored  by the 5 s under which falls with injury were commoner, and by the mean of the age group, whose
-        figures are from memory. No error of measurement was found in a text, so a change is shown and never
-        judged.
+Scored  by the 5 s below which injurious falls were more common, and by the mean of the age group, whose figures are
+        from memory.
+No measurement error was found in a text, so a change is shown, never judged.
 """
 
 from __future__ import annotations
@@ -44,7 +44,7 @@ _hear_seconds = quantity_in(Unit.SECOND)
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Hear seconds; whoever stood on past the end of the test has held the 45 s."""
+    """Understand seconds; anything longer than the test counts as 45 s."""
     heard = _hear_seconds(text, words, prefer)
     if isinstance(heard, Misunderstood) or not springer.LONGEST < heard.value <= CREDIBLE:
         return heard
@@ -52,7 +52,7 @@ def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | M
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare with the 5 s of injurious falls, then with the mean best of three of the age group."""
+    """Compare with the 5 s for injurious falls, then with the mean best of three of the age group."""
     seconds, injury = rounded(reading, 1), springer.INJURY
     steady = not springer.raised_injury_risk(seconds)
     return (

@@ -1,7 +1,7 @@
 """A question in the client's own words, answered from 0 to 10. The client says which way is better.
 
-Compared only with oneself. The error is that of the energy rating; no difference that matters can be
-published for a question nobody else is asked.
+Compared only with the client's own ratings. The error is the energy rating's; a question that nobody else is asked has
+no published important difference.
 """
 
 from __future__ import annotations

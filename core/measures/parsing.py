@@ -1,7 +1,7 @@
 """Builders of `Measure.understand`: from "82,4 kg" to `Understood`, or to `Misunderstood` with the likely meaning.
 
-Nothing here raises because of what somebody typed, and nothing is guessed silently: where two readings of a text are
-possible the answer is `Misunderstood` with a guess, which is asked back. Plain figures take a short way.
+Nothing here raises because of user input, and nothing is guessed silently: if a text is ambiguous the result is
+`Misunderstood` with a guess, and the client is asked. Plain digits take a fast path.
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ __all__ = ["count", "duration", "mile", "minutes", "pressure", "pulse", "pulse_c
 
 D = Decimal
 NEAR_GIRTH = D("0.03")  # ours: attempts further apart than this are asked about, not averaged
-NEAR_TIME = D("0.35")  # ours: times of a test vary more between attempts
+NEAR_TIME = D("0.35")  # ours: test times vary more between attempts
 SAME_IN_BOTH = D("0.005")  # ours: one weight given in two units, rounded in both
 
 _SHORT = {"kg": Unit.KILOGRAM, "lb": Unit.POUND, "cm": Unit.CENTIMETRE, "bpm": Unit.BEATS_PER_MINUTE}
@@ -44,9 +44,9 @@ _SHORT = {"kg": Unit.KILOGRAM, "lb": Unit.POUND, "cm": Unit.CENTIMETRE, "bpm": U
 def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
     """Understand a mass, a length or a time; the value comes back in `unit`.
 
-    also: other units people answer in. Any unit of the same dimension is understood when it is typed; METRE among
-    them lets a bare "1.65" be metres, since no one is 1.65 cm tall.
-    attempts: "94 and 94.5" is the mean of two attempts, if they lie close together.
+    also: other units people answer in. Any unit of the same dimension is understood when typed; including METRE lets a
+    bare "1.65" be metres, since nobody is 1.65 cm tall. attempts: "94 and 94.5" is the mean of two attempts, if they
+    are close.
     """
     dimension = FACTOR[unit][0] if unit in FACTOR else None
     near = NEAR_TIME if dimension not in (Dimension.MASS, Dimension.LENGTH) else NEAR_GIRTH
@@ -73,7 +73,7 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
         if len(found) == 2 and (pair := _pair(toks, found, assumed)) is not None:
             found = [pair]
         typed_units = {h.typed for h in found if isinstance(h.typed, Unit) and convertible(h.typed, unit)}
-        if len(found) > 1 and len(typed_units) == 1:  # "94 and 94.5 cm": the unit is said once, for all
+        if len(found) > 1 and len(typed_units) == 1:  # "94 and 94.5 cm": the unit is given once, for all
             assumed = typed_units.pop()
         results = [_in(h, unit, assumed, also, prefer) for h in found]
         about = hedged(toks)
@@ -87,7 +87,7 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
 
 
 def _twice(heard: ParsedNumber, result: Result, near: Decimal) -> Misunderstood | None:
-    """Ask back whether "94,95" is 94 and 95, where two attempts are awaited."""
+    """Ask whether "94,95" is 94 and 95, if two attempts are expected."""
     both = two_in_one(heard)
     if both is None or not isinstance(result, Understood) or abs(both[0] - both[1]) > near * min(both):
         return None
@@ -123,7 +123,7 @@ def _in(heard: ParsedNumber, unit: Unit, assumed: Unit, also: Sequence[Unit], pr
 
 
 def _two_units_or_decimal(heard: ParsedNumber, typed: Unit, unit: Unit, meant: Understood) -> Result:
-    """Ask back whether "12.4" stones are 12 st 4 lb, or "5.10" feet 5 ft 10 in; "12.5 st" is taken as said."""
+    """Ask whether "12.4" stones are 12 st 4 lb, or "5.10" feet 5 ft 10 in; "12.5 st" is taken literally."""
     whole, _, fraction = heard.digits.replace(",", ".").partition(".")
     small, per = SMALLER[typed]
     if typed is Unit.STONE and meant.said_unit and fraction in ("5", "50", "25", "75"):
@@ -137,7 +137,7 @@ def _two_units_or_decimal(heard: ParsedNumber, typed: Unit, unit: Unit, meant: U
 
 
 def _pair(toks: Sequence[Token], found: Sequence[ParsedNumber], assumed: Unit) -> ParsedNumber | None:
-    """Read "12 4" from somebody who uses stones, "5 7" from somebody who uses feet."""
+    """Parse "12 4" from somebody who uses stones, "5 7" from somebody who uses feet."""
     large, small = found
     if assumed not in (Unit.STONE, Unit.FOOT) or not (large.bare and small.bare and large.whole and small.whole):
         return None
@@ -150,7 +150,7 @@ def _pair(toks: Sequence[Token], found: Sequence[ParsedNumber], assumed: Unit) -
 def _several(
     toks: Sequence[Token], found: Sequence[ParsedNumber], results: Sequence[Result], near: Decimal | None, about: bool
 ) -> Result:
-    """More than one number: the same twice, attempts, a range, or too many."""
+    """Several numbers: the same twice, attempts, a range, or too many."""
     values = [r for r in results if isinstance(r, Understood)]
     if len(values) != len(results):
         return Misunderstood(Why.TOO_MANY_NUMBERS)
@@ -170,7 +170,7 @@ def _several(
 def _parted_by_a_space(
     toks: Sequence[Token], found: Sequence[ParsedNumber], values: Sequence[Understood]
 ) -> Understood | None:
-    """Read "82 4" as 82.4: likely, so it is asked back."""
+    """ "82 4" is probably 82.4: ask."""
     first, second = found[0], found[1]
     between = toks[first.last + 1 : second.first]
     if len(found) > 2 or not (first.whole and second.whole) or first.value < 10 or len(second.digits) != 1:
@@ -182,7 +182,7 @@ def _parted_by_a_space(
 
 
 def rating(text: str, words: Lexicon, prefer: Unit | None) -> Result:
-    """Understand a 0-10 rating: "7", "seven", "7/10", "7 out of 10"; half points are asked back."""
+    """Understand a 0-10 rating: "7", "seven", "7/10", "7 out of 10"; half points need confirmation."""
     stripped = text.strip()
     if stripped.isascii() and stripped.isdigit() and len(stripped) < 4:
         return Understood(D(stripped), Unit.POINT)
@@ -214,8 +214,8 @@ def rating(text: str, words: Lexicon, prefer: Unit | None) -> Result:
 def count(unit: Unit) -> Understand:
     """Understand a whole number of `unit`: "12", "twelve", "12 times"; "none" is 0, "every day" 7 of DAY.
 
-    Of REPETITION, what happened is kept in the notes and the measure decides: "arms_used" when the arms helped,
-    "more_than_half_way" when the last rise had passed half-way as time ended and is not in the number yet.
+    For REPETITION the notes record what happened, and the measure decides: "arms_used" if the arms helped,
+    "more_than_half_way" if the last rise was past half-way when time ended and is not yet included in the number.
     """
 
     def understand(text: str, words: Lexicon, prefer: Unit | None) -> Result:
@@ -249,7 +249,7 @@ def count(unit: Unit) -> Understand:
             return Misunderstood(Why.NO_NUMBER, meant)
         if not heard.whole:
             lower = heard.value // 1
-            if unit is Unit.REPETITION:  # a half is not yet more than half: asked
+            if unit is Unit.REPETITION:  # a half is not more than half: ask
                 return Misunderstood(Why.NOT_WHOLE, replace(meant, value=lower, notes=notes | {MORE_THAN_HALF_WAY}))
             return Misunderstood(Why.NOT_WHOLE, replace(meant, value=half_up(heard.value, 0)))
         return asked_back(meant, toks)
@@ -258,9 +258,9 @@ def count(unit: Unit) -> Understand:
 
 
 def duration(unit: Unit, *, attempts: bool = False) -> Understand:
-    """Understand a time of a test, in SECOND or MINUTE: "14.5", "1:02", "2 min 5".
+    """Understand a test time, in SECOND or MINUTE: "14.5", "1:02", "2 min 5".
 
-    A test that was not finished has no time (NOT_COMPLETED): "4 rises then stopped". Help of the arms is noted.
+    An unfinished test has no time (NOT_COMPLETED): "4 rises then stopped". Help from the arms is noted.
     """
     heard = quantity_in(unit, attempts=attempts)
 
@@ -285,8 +285,8 @@ def duration(unit: Unit, *, attempts: bool = False) -> Understand:
 def minutes(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand minutes of activity in a week: "150", "2 hours", "1h30", "5 x 30", "20 + 30"; "none" is 0.
 
-    Hard minutes told apart are the second value: "90 and 30 vigorous". "30 min a day" is asked back as 210; several
-    times in one answer are asked back as their sum.
+    Vigorous minutes, if distinguished, are the second value: "90 and 30 vigorous". "30 min a day" needs confirmation as
+    210; several times in one answer, as their sum.
     """
     stripped = text.strip()
     if stripped.isascii() and stripped.isdigit() and len(stripped) < 5:
@@ -323,7 +323,7 @@ def _one_time(heard: ParsedNumber, meant: Understood, toks: Sequence[Token], har
     if heard.foreign and heard.unit not in (Unit.DAY, Unit.SESSION):
         return Misunderstood(Why.OTHER_UNIT)
     if heard.foreign:
-        return Misunderstood(Why.ONE_NUMBER_MISSING)  # "5 days": of how many minutes?
+        return Misunderstood(Why.ONE_NUMBER_MISSING)  # "5 days", without the minutes
     if hard:
         return Misunderstood(Why.ONE_NUMBER_MISSING, replace(meant, value=D(0), second=meant.value))
     if any(t.has(WordRole.EACH_DAY) for t in toks):
@@ -332,7 +332,7 @@ def _one_time(heard: ParsedNumber, meant: Understood, toks: Sequence[Token], har
 
 
 def _told_apart(found: Sequence[ParsedNumber], hard: ParsedNumber, toks: Sequence[Token], about: bool) -> Result:
-    """Read "90 and 30 vigorous"; "90 min, 30 of them hard" is asked back as 60 and 30."""
+    """Parse "90 and 30 vigorous"; "90 min, 30 of them hard" needs confirmation as 60 and 30."""
     other = found[0] if hard is found[1] else found[1]
     if not all(h.bare or _said_time(h) for h in found):
         return Misunderstood(Why.TOO_MANY_NUMBERS)
@@ -345,7 +345,7 @@ def _told_apart(found: Sequence[ParsedNumber], hard: ParsedNumber, toks: Sequenc
 
 
 def _product(found: Sequence[ParsedNumber], toks: Sequence[Token], about: bool) -> Result | None:
-    """Read "5 x 30" and "3 times 20 min"; "30 min on 5 days" is asked back."""
+    """Parse "5 x 30" and "3 times 20 min"; "30 min on 5 days" needs confirmation."""
     small, large = sorted(found, key=lambda h: h.value)
     if _said_time(small) or small.value > 14 or not small.whole or (large.foreign and not large.bare):
         return None

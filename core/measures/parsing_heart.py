@@ -1,4 +1,4 @@
-"""Understanding of pulses, blood pressures, and the timed mile with its pulse. See `core.measures.parsing`."""
+"""Understand pulses, blood pressures, and the timed mile with its pulse. See `core.measures.parsing`."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ from core.measures.numbers_in_text import (
 from core.quantity import Unit, convert
 
 D = Decimal
-WINDOWS = (10, 15, 20, 30, 60)  # seconds people count a pulse for
+WINDOWS = (10, 15, 20, 30, 60)  # seconds over which people count a pulse
 NEAR_PULSE = D("0.35")  # ours: counts further apart than this are asked about, not averaged
 
 
@@ -89,9 +89,9 @@ def _pulse(text: str, words: Lexicon, counted: int | None) -> Result:
 def _counts_and_window(
     toks: Sequence[Token], found: Sequence[ParsedNumber]
 ) -> tuple[list[ParsedNumber], int | None, int]:
-    """Part the numbers into beats and seconds: returns counts, window in seconds, how many windows were said.
+    """Separate the numbers into beats and seconds: returns counts, window in seconds, number of windows given.
 
-    A window of 0 is one nobody counts by ("18 x 7").
+    A window of 0 is an unusual one ("18 x 7").
     """
     counts: list[ParsedNumber] = []
     windows: set[Decimal] = set()
@@ -123,8 +123,8 @@ def _counts_and_window(
 def pressure(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand a blood pressure: "128/82", "128 over 82", "128 82"; two readings at once are averaged.
 
-    Value is systolic, second diastolic, in mmHg. A third number, or one named as the pulse, is left out. Numbers that
-    are the wrong way round come back as typed: `core.understanding.plausibility` asks about them.
+    Value is systolic, second diastolic, in mmHg. A third number, or one named as the pulse, is ignored. Numbers in the
+    wrong order are returned as typed; `core.understanding.plausibility` asks about them.
     """
     said = numbers_of(text, words, None, fractions=False, points=False, changes=True, foreign=True)
     if isinstance(said, Misunderstood):
@@ -180,7 +180,7 @@ def _stroke(toks: Sequence[Token], upper: ParsedNumber, lower: ParsedNumber) -> 
 def mile(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     """Understand a timed mile: minutes, and the pulse at the end as the second value: "14:30, 140".
 
-    The time alone is understood without a second. "14.30" may be fourteen and a half minutes or 14.3: asked back.
+    The time alone is understood, without a second value. "14.30" may be fourteen and a half minutes or 14.3: ask.
     """
     said = numbers_of(text, words, None, fractions=False, clock=Unit.SECOND)
     if isinstance(said, Misunderstood):

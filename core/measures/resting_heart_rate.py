@@ -1,11 +1,10 @@
 """Resting heart rate: beats per minute, sitting, after five quiet minutes. Lower is better, within limits.
 
-Value    bpm, the mean of two counts over 15, 30 or 60 s, or a device's rate. Compared as whole beats.
-Error    SEM 5 bpm from day to day (2.0 to 6.7 were read), shared by two counts in a sitting; counting adds
-         step^2/6.
-No difference that matters was found. The bounds are ours; `usual` ends where advice begins, so that such a
-rate is looked at twice. The timer starts at no beat in particular and every beat felt counts, the first as
-one: so the count errs to neither side (studies disagree on starting with one or zero).
+Value    bpm, the mean of two counts over 15, 30 or 60 s, or a device's reading. Compared as whole beats.
+Error    SEM 5 bpm from day to day (2.0 to 6.7 were read), shared by two counts in a sitting; counting adds step^2/6.
+No important difference was found. The bounds are ours; `usual` ends where advice begins, so that such a rate is
+confirmed. The timer starts at an arbitrary moment and every beat felt counts, the first as one, so the count is
+unbiased (studies disagree on starting with one or zero).
 """
 
 from __future__ import annotations
@@ -40,14 +39,14 @@ SHORT_WINDOW = 15  # seconds; not to be used above 100 bpm (Hollerbach 1990)
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """The usual range of adults, the chart of the trade by age and sex, then the mean of US adults."""
+    """The usual range of adults, the fitness trade's chart by age and sex, then the mean of US adults."""
     rate = half_up(reading.value, 0)
     age = age_at(reading, profile)
     return _range(rate, reading, profile, age), _chart(rate, profile, age), _mean(profile, age)
 
 
 def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
-    """Over 120 or under 40 at rest, unrounded: for everybody, since only a clinician can say that it is usual."""
+    """Over 120 or under 40 at rest, unrounded; for everybody, since only a clinician can say it is normal."""
     found = rhr_adult_range.seek_advice(reading.value)
     if found is None:
         return None

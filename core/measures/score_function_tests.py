@@ -1,4 +1,4 @@
-"""What the scoring of function tests shares: who the table is for, rounding first, a limit with two sides.
+"""Shared by the scoring of function tests: whom a table applies to, rounding, two-sided limits.
 
 A rank rises with the value, whichever direction is better: 0 is the side of the smaller values.
 """
@@ -21,19 +21,19 @@ ARMS_USED = "arms_used"  # of `Conditions.notes`: a stand was helped with the ar
 
 @dataclass(frozen=True, slots=True)
 class AgeAndSex:
-    """What a table of ages and sexes needs to know."""
+    """The facts that a table by age and sex needs."""
 
     age: int
     sex: Sex
 
 
 def rounded(reading: Reading, places: int) -> Decimal:
-    """The value to the resolution of the instrument, which comes before any comparison: 11.96 s is 12.0 s."""
+    """The value at the instrument's resolution, rounded before any comparison: 11.96 s is 12.0 s."""
     return half_up(reading.value, places)
 
 
 def in_ages(reading: Reading, profile: Profile, ages: Container[int], source: Source) -> NoReference | None:
-    """Why a reference does not apply at this age, or None when it does."""
+    """Why a reference does not apply at this age, or None if it does."""
     age = age_at(reading, profile)
     if age is None:
         return NoReference("age_not_given", source)
@@ -41,7 +41,7 @@ def in_ages(reading: Reading, profile: Profile, ages: Container[int], source: So
 
 
 def person(reading: Reading, profile: Profile, source: Source) -> AgeAndSex | NoReference:
-    """Age and sex, or which of them is not known."""
+    """Age and sex, or which of them is unknown."""
     age = age_at(reading, profile)
     if age is None:
         return NoReference("age_not_given", source)
@@ -51,5 +51,5 @@ def person(reading: Reading, profile: Profile, source: Source) -> AgeAndSex | No
 
 
 def split(source: Source, limit: Decimal, upper: bool, bands: tuple[str, str]) -> Score:
-    """The side of one limit that a value is on. bands: of the smaller values, of the larger ones."""
+    """The side of a limit on which a value lies. bands: of the smaller values, of the larger ones."""
     return Score(bands[upper], source, rank=int(upper), figures=(("limit", limit),))

@@ -1,7 +1,6 @@
-"""How hard the sessions of the week were, from 0 (as if sitting) to 10 (the most one can do). Neither way is
-better.
+"""How hard the sessions of the week were, from 0 (as if sitting) to 10 (maximal). Neither direction is better.
 
-The plain scale of the US guidelines, which anyone may use. With the minutes it gives the session load of
+The plain scale of the US guidelines, free to use. Multiplied by the minutes it gives the session load of
 `core.judging.training_load`. Asked half an hour or more after a session, it is stable for two weeks (Foster 2021, as
 read in a report).
 """
@@ -25,7 +24,7 @@ D = Decimal
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """The intensity that goes with the rating: 5-6 moderate, 7-8 vigorous."""
+    """The intensity for the rating: 5-6 moderate, 7-8 vigorous."""
     found = intensity.by_effort(reading.value)
     return (
         adult(age_at(reading, profile), YOUNGEST, intensity.SOURCE)

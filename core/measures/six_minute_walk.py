@@ -1,9 +1,9 @@
 """Six-minute walk: the furthest one can walk in six minutes, resting when needed. Metres; higher is better.
 
 Error   SEM 29.6 m from the MDC95 of 82 m (Steffen & Seney 2008).  Matters: 30 m (ERS/ATS 2014).
-One walk cannot show in one person what matters to people: several retests can. A walk in a corridor at home
-comes out shorter than one on a long course or outdoors, so another course is never compared.
-What is expected of somebody needs a weight: see `six_minute_walk_difference`.
+A single walk cannot detect an important difference in one person; several retests can. A walk in a corridor at home is
+shorter than on a long course or outdoors, so different courses are never compared. The expected distance needs a
+weight: see `six_minute_walk_difference`.
 """
 
 from __future__ import annotations

@@ -1,10 +1,9 @@
-"""How much further (+) or less far (-) somebody walked in six minutes than healthy people like them. Derived;
-metres.
+"""How much further (+) or less far (-) than expected somebody walked in six minutes. Derived; metres.
 
-Value   metres walked less metres expected by Enright & Sherrill 1998, from age, height, sex and the newest
-weight. Second  the weight used, in kg, so that any other equation can be worked out from the same reading.
-Below the lower limit of normal is a difference under -153 m (men) or -139 m (women). The later equations
-expect other distances: a percentage therefore always names its equation.
+Value   metres walked minus metres expected by Enright & Sherrill 1998, from age, height, sex and the newest weight.
+Second  the weight used, in kg, so that other equations can be applied to the same reading.
+Below the lower limit of normal is a difference under -153 m (men) or -139 m (women). Later equations give other
+distances, so a percentage always names its equation.
 """
 
 from __future__ import annotations
@@ -29,9 +28,7 @@ SOURCES = (enright.SOURCE, troosters.SOURCE, later.SOURCE)
 
 
 def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """The difference, at the instant of the walk; None when something is not known or the age is outside
-    40-80.
-    """
+    """The difference, at the instant of the walk; None if an input is unknown or the age is outside 40-80."""
     walk, weight = newest.get("six_minute_walk"), newest.get("weight")
     if walk is None or weight is None or profile.sex is None or profile.stature is None:
         return None
@@ -46,7 +43,7 @@ def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Against the lower limit of normal first; then the share of what each of two other equations expects."""
+    """Against the lower limit of normal first; then as a percentage of the distance expected by two other equations."""
     age, weight = age_at(reading, profile), reading.second
     if age is None:
         return (NoReference("age_not_given", enright.SOURCE),)

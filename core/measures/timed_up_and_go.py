@@ -1,9 +1,9 @@
 """Timed up and go: stand from a chair, walk 3 m at normal pace, turn, walk back, sit. Lower is better.
 
 Value   seconds to 0.1 s: the mean of two attempts, after one practice.
-Error   relative: 15 % of the first time is the MDC95 of Caronni 2024. Other groups gave 1.1 s (knee
+Error   relative: 15 % of the first time is the MDC95 of Caronni 2024. Other studies gave 1.1 s (knee
         osteoarthritis) to 3.5 s (Parkinson's disease); at 9 s ours is 1.35 s.
-No difference that matters to people was found in a text, so none is claimed.
+No important difference was found in a text, so none is claimed.
 """
 
 from __future__ import annotations
@@ -47,15 +47,13 @@ _hear_seconds = duration(Unit.SECOND, attempts=True)
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Hear the seconds of one or two attempts. Arms may help: pushing up from the chair is part of the
-    test.
-    """
+    """Understand the seconds of one or two attempts. Arms may help: pushing up from the chair is part of the test."""
     heard = _hear_seconds(text, words, prefer)
     return replace(heard, notes=frozenset()) if isinstance(heard, Understood) else heard
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare with the falls cut-off of the CDC, the average of the decade, and the consensus on low
+    """Compare with the CDC falls cut-off, the average of the decade, and the consensus on low
     performance.
     """
     seconds = rounded(reading, 1)

@@ -1,7 +1,8 @@
 """Two-minute step: marching on the spot, counting each time the right knee comes up. Higher is better.
 
-Value   right-knee counts. Counting both knees about doubles it; another step test of the same name counts
-otherwise. No error of measurement was found in a text, so a change is shown and never judged.
+Value   right-knee counts. Counting both knees roughly doubles it; another step test of the same name counts
+        differently.
+No measurement error was found in a text, so a change is shown, never judged.
 """
 
 from __future__ import annotations
@@ -21,7 +22,7 @@ D = Decimal
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """Compare with the middle half of the age group, then with the standard of independence."""
+    """Compare with the middle half of the age group, then with the independence standard."""
     steps = rounded(reading, 0)
     return (
         _range(steps, person(reading, profile, jones_rikli.SOURCE)),

@@ -1,6 +1,6 @@
 """Waist: girth in cm half-way between last rib and top of the hip bone. Lower is better, above low risk.
 
-Value    cm, the mean of two, with the site it was taken at: 94 cm at the navel is not 94 cm half-way.
+Value    cm, the mean of two, with its site: 94 cm at the navel is not 94 cm half-way.
 Error    SEM 1.9 cm, the worst technical error of self-measurement in Barrios 2016.
 Matters  5 % of the baseline (Verweij 2012; the 3 % printed beside it lies inside the error).
 The bounds are ours: 36 in typed without its unit falls outside `possible`, 46 in outside `usual`.
@@ -39,12 +39,12 @@ OTHER_SITE = "other_site"  # a note: the limits are for the half-way site
 
 
 def site_notes(reading: Reading) -> tuple[str, ...]:
-    """A note when the tape is known to have been elsewhere than the limits ask for."""
+    """A note if the tape is known not to have been at the site the limits require."""
     return () if reading.conditions.label("site") in (None, MIDPOINT) else (OTHER_SITE,)
 
 
 def girth_not_for(reading: Reading, profile: Profile) -> str | None:
-    """Why no limit for girths applies to this person, or None."""
+    """Why girth limits do not apply to this person, or None."""
     if adult(age_at(reading, profile), waist_nice.YOUNGEST, waist_nice.SOURCE) is not None:
         return "age_outside_table"
     return "pregnant" if Caution.PREGNANCY in profile.cautions else None

@@ -1,9 +1,8 @@
 """Waist-to-height ratio, from waist and height. Derived; lower is better.
 
-Value    unrounded, and compared so (D5).
-Error    SEM 0.011, that of the waist.
-NICE does not use it from a body mass index of 35, so a known weight is looked at too. Below 0.4 it names
-no band.
+Value    compared unrounded (D5).
+Error    SEM 0.011, from the waist.
+NICE does not use it for a body mass index of 35 or more, so a known weight is checked too. Below 0.4 it names no band.
 """
 
 from __future__ import annotations
@@ -25,12 +24,11 @@ from core.references.boundaries import bmi_for_class
 
 D = Decimal
 
-BMI_TOO_HIGH = "bmi_35_or_more"  # of `Conditions.notes`, and the reason why there is no band
+BMI_TOO_HIGH = "bmi_35_or_more"  # of `Conditions.notes`, and the reason for having no band
 
 
 def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """From the newest waist and height (else the profile's), or None; a weight, if known, only sets the
-    note."""
+    """From the newest waist and height (else the profile's), or None; a known weight only sets the note."""
     waist, height, weight = readings.get("waist"), stature(readings, profile), readings.get("weight")
     if waist is None or not height:
         return None
@@ -40,7 +38,7 @@ def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
 
 
 def too_heavy(weight: Decimal, height: Decimal) -> bool:
-    """Whether NICE would not use the ratio. kg, cm."""
+    """Whether the body mass index is too high for NICE to use the ratio. kg, cm."""
     return bmi_for_class(index(weight, height)) >= whtr_nice.BMI_BELOW
 
 

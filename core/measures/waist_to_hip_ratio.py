@@ -1,9 +1,8 @@
 """Waist-to-hip ratio, from waist and hip taken within two weeks. Derived; lower is better.
 
-Value    unrounded, and compared so.
+Value    compared unrounded.
 Error    SEM 0.024, from that of two girths.
-The WHO limit comes first; the chart of the trade is a second reference under its own name, more lenient
-for men.
+The WHO limit comes first; the fitness trade's chart is a second, named reference, more lenient for men.
 """
 
 from __future__ import annotations
@@ -26,7 +25,7 @@ D = Decimal
 
 
 def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
-    """From the newest waist and hip, or None when one is missing or they are more than two weeks apart."""
+    """From the newest waist and hip, or None if one is missing or they are more than two weeks apart."""
     waist, hip = readings.get("waist"), readings.get("hip")
     if waist is None or hip is None:
         return None
@@ -35,12 +34,12 @@ def derive(readings: Mapping[str, Reading], profile: Profile) -> Reading | None:
 
 
 def ratio(waist: Decimal, hip: Decimal, apart: timedelta) -> Decimal | None:
-    """Of two girths in the same unit, unrounded; None when they were taken too far apart."""
+    """The unrounded ratio of two girths in the same unit; None if taken too far apart."""
     return waist / hip if hip and abs(apart) <= TOGETHER else None
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
-    """WHO's limit by sex, then the chart of the trade."""
+    """WHO's limit by sex, then the fitness trade's chart."""
     why = girth_not_for(reading, profile)
     sex: Sex | None = profile.sex
     if why is not None or sex is None:

@@ -1,9 +1,8 @@
-"""One-mile walk, as fast as is comfortable without running: minutes, and the pulse right at the finish. Lower
-is better.
+"""One-mile walk, as fast as is comfortable without running: minutes, and the pulse at the finish. Lower is better.
 
-Second  beats per minute at the finish; without it the time still counts, only nothing is estimated from it.
-The estimate is a measure of its own: `aerobic_estimate`. No error of the time itself was found in a text, so
-a change is shown and never judged.
+Second  beats per minute at the finish; without it the time still counts, but nothing is estimated from it.
+The estimate is a separate measure: `aerobic_estimate`. No error of the time was found in a text, so a change is shown,
+never judged.
 """
 
 from __future__ import annotations

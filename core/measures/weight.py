@@ -1,9 +1,9 @@
 """Weight: body mass in kg, on the client's own scales. Neither direction is better in itself.
 
-Value    kg, as typed and exactly converted.
-Retest   28 days; weighing more often is answered by core.watching.weighing_guard.
-Error    CV 0.66 %, the morning-to-morning swing (Cheuvront 2004): two weighings at once share it.
-Matters  5 % of the baseline: the useful loss CDC prints, and where unplanned loss asks for attention.
+Value    kg, converted exactly from the typed unit.
+Retest   28 days; core.watching.weighing_guard responds to more frequent weighing.
+Error    CV 0.66 %, morning-to-morning variation (Cheuvront 2004), shared by two weighings at once.
+Matters  5 % of the baseline: the useful loss according to the CDC, and where unplanned loss needs attention.
 A weight is scored only through the body mass index and through change. The bounds are ours.
 """
 

@@ -1,7 +1,6 @@
-"""Published tables as literals, one module a paper or a body, and the registry of all their sources.
+"""Published tables as literals, one module per paper or body, and the registry of their sources.
 
-A module holds its SOURCES, its rows and small look-ups; no rounding but what `boundaries` decides, no guess
-outside the rows.
+A module holds its SOURCES, its rows and small look-ups. It rounds only as `boundaries` decides and never extrapolates.
 """
 
 from __future__ import annotations
@@ -27,9 +26,8 @@ from core.references import (
     four_stage_balance_cdc,
     function_test_change,
     gait_speed_cesari_2005,
-    glim,
-    heart_rate_intensity,
     heart_rate_max,
+    helplines,
     kline_1987,
     must,
     one_leg_stance_springer_2007,
@@ -59,7 +57,7 @@ from core.references import (
 )
 from core.sources import Source
 
-_SAFETY = (emergency_numbers.SOURCES,)
+_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES)
 
 _BODY = (
     bmi_who.SOURCES,
@@ -81,7 +79,6 @@ _BODY = (
     bp_low.SOURCES,
     weight_loss_rates.SOURCES,
     must.SOURCES,
-    glim.SOURCES,
     unplanned_loss.SOURCES,
     fast_gain.SOURCES,
     weight_variation.SOURCES,
@@ -108,7 +105,6 @@ _FUNCTION = (
     kline_1987.SOURCES,
     uth_2004.SOURCES,
     heart_rate_max.SOURCES,
-    heart_rate_intensity.SOURCES,
     who_activity_2020.SOURCES,
     activity_intensity.SOURCES,
     session_load.SOURCES,
@@ -117,4 +113,4 @@ _FUNCTION = (
 
 REFERENCES: dict[str, Source] = {
     source.key: source for module in (*_SAFETY, *_BODY, *_FUNCTION) for source in module
-}  # a test looks for keys used twice
+}  # a test checks for duplicate keys

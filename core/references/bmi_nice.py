@@ -37,7 +37,7 @@ def _ladder(source: Source, limits: tuple[Decimal, ...]) -> Ladder:
 GENERAL = _ladder(SOURCE, GENERAL_BMI_LIMITS)
 LOWER = _ladder(LOWER_SOURCE, LOWER_BMI_LIMITS)
 
-# Mixed or other is left out on purpose: NICE does not say which limits hold, and we do not guess.
+# Mixed or other is left out on purpose: NICE does not say which limits apply, and we do not guess.
 BY_BACKGROUND: dict[Background, Ladder] = {
     Background.WHITE: GENERAL,
     Background.SOUTH_CENTRAL_AMERICAN: GENERAL,  # not among the backgrounds NICE names for the lower limits

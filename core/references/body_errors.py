@@ -1,4 +1,4 @@
-"""How far repeated body measurements of one person differ, and which changes matter. Units as named."""
+"""How far repeated measurements of one person differ, and which changes matter. Units as named."""
 
 from __future__ import annotations
 
@@ -74,7 +74,7 @@ WAIST_TO_HIP_SEM = D("0.024")  # 95/105 * sqrt((1.9/95)^2 + (1.9/105)^2)
 WAIST_TO_HEIGHT_SEM = D("0.011")  # 1.9/170
 PULSE_SEM = D(5)  # bpm
 SYSTOLIC_SEM = D("8.6")  # mmHg
-SYSTOLIC_SPREAD = D("3.1") / D("8.6")  # its SD between people (3.1), as a fraction of it
+SYSTOLIC_SPREAD = D("3.1") / D("8.6")  # the SEM's SD between people (3.1), as a fraction of it
 DIASTOLIC_SEM = D("5.8")  # mmHg
 RATING_SEM = D(1)  # points
 RATING_CHANGE = D(2)  # points

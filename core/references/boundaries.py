@@ -1,6 +1,6 @@
-"""What to do where published sources disagree at a limit, decided once.
+"""What to do where published sources disagree at a limit, decided in one place.
 
-Each decision is data for the reader and a constant or a small function for the references. D7 and D9 are
+Each decision is data for readers and a constant or a small function for the references. D7 and D9 are
 used by the blood-pressure series and by session load.
 """
 
@@ -17,7 +17,7 @@ D = Decimal
 
 @dataclass(frozen=True, slots=True)
 class Decision:
-    """question: what had to be decided.  found: what the sources do.  choice: what we do.  reason: why."""
+    """question: what had to be decided.  found: what the sources do.  choice: what we do. reason: why."""
 
     key: str
     question: str
@@ -106,7 +106,7 @@ DECISIONS: dict[str, Decision] = {
 
 
 def bmi_for_class(bmi: Decimal) -> Decimal:
-    """D1: the value that is compared with class limits. kg/m2 in, kg/m2 to one decimal out."""
+    """D1: the value to compare with class limits. kg/m2 in, kg/m2 to one decimal out."""
     return half_up(bmi, 1)
 
 

@@ -1,7 +1,7 @@
 """Home blood pressure of people over 80, NHS. mmHg.
 
-A table in a heart journal gives 140/85 for 80 and over; we keep the page that states the general limits
-beside it, and read "over 80" as 81 and older.
+A table in a heart journal gives 140/85 for 80 and over; we follow the page that also states the general limits, and
+read "over 80" as 81 and older.
 """
 
 from __future__ import annotations

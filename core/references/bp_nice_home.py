@@ -1,8 +1,7 @@
 """Home blood pressure by NICE: limits for the mean of a series. mmHg.
 
-A stage is only given together with a clinic reading, so the categories here say which home limit is
-reached, not a stage: "raised" from 135 or 85 (with clinic 140/90 it would be stage 1), "clearly_raised"
-from 150 or 95 (stage 2).
+A stage also needs a clinic reading, so the categories here name the home limit reached, not a stage: "raised" from 135
+or 85 (with clinic 140/90 it would be stage 1), "clearly_raised" from 150 or 95 (stage 2).
 """
 
 from __future__ import annotations

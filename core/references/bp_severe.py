@@ -1,7 +1,7 @@
-"""When a single blood-pressure reading asks for a repeat at once, and then for advice. mmHg.
+"""When a single blood-pressure reading calls for an immediate repeat, and then for advice. mmHg.
 
-After five quiet minutes it is taken again; still there, the clinician is called; with any of the signs of
-core.language's red flags it is an emergency (NHLBI).
+It is taken again after five quiet minutes; if still severe, the client calls a clinician; with any danger sign
+(core.language.danger_signs) it is an emergency (NHLBI).
 """
 
 from __future__ import annotations

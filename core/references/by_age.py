@@ -1,4 +1,4 @@
-"""Finding the row of an age: no row, no comparison. The nearest row is never used instead."""
+"""Look up the row for an age. Without a row there is no comparison; the nearest row is never used instead."""
 
 from __future__ import annotations
 
@@ -32,5 +32,5 @@ def row_for(rows: Iterable[A], age: int) -> A | None:
 
 
 def row_for_sex(rows: Iterable[S], age: int, sex: Sex) -> S | None:
-    """The row of that sex whose ages include `age`; None outside the table."""
+    """The row for that sex whose ages include `age`; None outside the table."""
     return next((row for row in rows if row.sex is sex and age in row.ages), None)

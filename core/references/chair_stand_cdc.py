@@ -1,6 +1,6 @@
-"""Stands in 30 seconds: below average when the count is below the cut of the person's age and sex.
+"""Stands in 30 seconds: below average if the count is below the cut-off for the person's age and sex.
 
-The cut itself is not below. Arms used: the count is 0.
+A count equal to the cut-off is not below average. Arms used: the count is 0.
 """
 
 from __future__ import annotations
@@ -47,6 +47,6 @@ ROWS = (
 
 
 def cut(age: int, sex: Sex) -> int | None:
-    """Stands under which a count is below average; None outside 60-94 years."""
+    """Cut-off under which a count of stands is below average; None outside 60-94 years."""
     row = row_for_sex(ROWS, age, sex)
     return row.below_average_under if row else None

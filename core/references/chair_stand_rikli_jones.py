@@ -1,4 +1,4 @@
-"""Stands in 30 seconds: the middle half of each age group, and the scores linked with staying independent.
+"""Stands in 30 seconds: the middle half of each age group, and the scores associated with staying independent.
 
 Normal is the 25th to the 75th percentile, both ends included.
 """
@@ -37,7 +37,7 @@ class ChairStandRangeRow:
     ages: range
     low: int  # stands, 25th percentile
     high: int  # stands, 75th percentile
-    standard: int  # stands that go with staying independent; from memory
+    standard: int  # stands associated with staying independent; from memory
 
 
 ROWS = (
@@ -59,5 +59,5 @@ ROWS = (
 
 
 def row(age: int, sex: Sex) -> ChairStandRangeRow | None:
-    """Range and standard of that age and sex; None outside 60-94 years."""
+    """Normal range and independence standard for that age and sex; None outside 60-94 years."""
     return row_for_sex(ROWS, age, sex)

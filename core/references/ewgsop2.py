@@ -1,4 +1,5 @@
-"""The European consensus on sarcopenia: cut-offs of three function tests. The operators differ; keep them."""
+"""The European consensus on sarcopenia: cut-offs of three function tests. The comparison operators differ on
+purpose."""
 
 from __future__ import annotations
 

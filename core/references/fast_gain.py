@@ -1,6 +1,6 @@
 """Fast weight gain, for people who were told to weigh themselves because of heart failure. kg, days.
 
-At least five different rules are printed. Ours is a cautious union of three of them; NICE gives no number.
+At least five different rules are published. Ours is a cautious union of three; NICE gives no number.
 """
 
 from __future__ import annotations
@@ -32,7 +32,7 @@ SOURCES = (THREE_DAYS_SOURCE, DAY_AND_WEEK_SOURCE)
 
 @dataclass(frozen=True, slots=True)
 class GainRule:
-    """A gain of `gain` kg (or more than that) within `days`."""
+    """A gain of at least (or above) `gain` kg within `days`."""
 
     days: int
     gain: Decimal
@@ -52,7 +52,7 @@ RULES = (
 
 
 def fast(before: Decimal, after: Decimal, days: int) -> GainRule | None:
-    """The first rule met by two weights in kg taken `days` whole days apart, or None."""
+    """The first rule met by two weights in kg, `days` whole days apart, or None."""
     for rule in RULES:
         if rule.met(after - before, days):
             return rule

@@ -1,6 +1,4 @@
-"""Five chair stands: worse than average when the time is above the limit of the decade. The limit itself is
-not.
-"""
+"""Five chair stands: worse than average if the time is above the limit for the decade; the limit itself is not."""
 
 from __future__ import annotations
 

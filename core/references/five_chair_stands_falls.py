@@ -1,4 +1,5 @@
-"""Five chair stands: times that went with falling more than once. Two papers, two cuts; each names itself."""
+"""Five chair stands: times associated with falling more than once. Two papers, two cut-offs; each is reported by
+name."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Four-stage balance: heel to toe held for less than 10 seconds goes with a raised risk of falling."""
+"""Four-stage balance: heel to toe held for less than 10 seconds is associated with a raised risk of falling."""
 
 from __future__ import annotations
 

@@ -1,8 +1,8 @@
-"""How far function tests scatter, and how much of a change mattered to people. Two questions; never merged.
+"""Measurement error of function tests, and the change that mattered to people: two questions, kept apart.
 
-Nobody has measured the scatter in people who test themselves at home: every figure is borrowed, and says from
-whom. A paper's minimal detectable change (MDC95) is kept as printed; `core.reliability.sem_from_mdc` makes
-the error of one reading of it.
+Nobody has published the error for people who test themselves at home: every figure is borrowed and names its study
+population. A paper's minimal detectable change (MDC95) is quoted as printed; `core.reliability.sem_from_mdc` converts
+it to the error of one reading.
 """
 
 from __future__ import annotations
@@ -84,4 +84,4 @@ UP_AND_GO_MDC95 = Decimal("0.15")  # of the first time, Caronni
 SIX_MINUTE_WALK_MDC95 = Decimal(82)  # m, Steffen and Seney
 SIX_MINUTE_WALK_MATTERS = Decimal(30)  # m, ERS/ATS
 GAIT_SPEED_MDC95 = Decimal("0.18")  # m/s at usual pace, Steffen and Seney
-GAIT_SPEED_MATTERS_A_LITTLE, GAIT_SPEED_MATTERS = Decimal("0.05"), Decimal("0.10")  # m/s, Perera
+GAIT_SPEED_MATTERS = Decimal("0.10")  # m/s, Perera

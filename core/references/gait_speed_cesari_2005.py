@@ -1,4 +1,4 @@
-"""Usual gait speed: under 1.0 m/s was the group at higher risk. The limit itself is not."""
+"""Usual gait speed: under 1.0 m/s was the group at higher risk. Exactly 1.0 is not."""
 
 from __future__ import annotations
 

@@ -1,7 +1,6 @@
-"""Aerobic capacity from a one-mile walk: time, pulse at the finish, weight, age and sex. Two forms.
+"""Aerobic capacity from a one-mile walk: time, pulse at the finish, weight, age and sex.
 
-Weight goes in as kilograms here and is turned into the pounds of the equation inside, so it cannot be mixed
-up.
+Weight is passed in kilograms and converted to the equation's pounds inside, so the two cannot be mixed up.
 """
 
 from __future__ import annotations
@@ -18,18 +17,15 @@ SOURCE = Source(
     " weight. Med Sci Sports Exerc 19(3):253-259.",
     population="343 healthy adults of 30 to 69 years, 165 men and 178 women",
     seen=Seen.SECOND_HAND,
-    note="the l/min form and its error were read in the abstract; the ml/kg/min form and its error second-hand",
+    note="the ml/kg/min form and its error were read second-hand",
 )
 SOURCES = (SOURCE,)
 AGES = range(30, 70)
 STANDARD_ERROR = Decimal("5.0")  # ml/kg/min, of the estimate
-STANDARD_ERROR_ABSOLUTE = Decimal("0.325")  # l/min
 
 
 def aerobic_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, pulse: Decimal) -> Decimal | None:
-    """Estimate in ml/kg/min from kg, decimal minutes and the bpm right at the finish; None outside 30-69
-    years.
-    """
+    """Estimate in ml/kg/min from kg, decimal minutes and bpm at the finish; None outside 30-69 years."""
     if age not in AGES:
         return None
     return (
@@ -39,18 +35,4 @@ def aerobic_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, puls
         + (Decimal("6.315") if sex is Sex.MALE else 0)
         - Decimal("3.2649") * minutes
         - Decimal("0.1565") * pulse
-    )
-
-
-def absolute_capacity(sex: Sex, age: int, weight: Decimal, minutes: Decimal, pulse: Decimal) -> Decimal | None:
-    """The same in litres a minute, from the paper's other equation; None outside 30-69 years."""
-    if age not in AGES:
-        return None
-    return (
-        Decimal("6.9652")
-        + Decimal("0.0091") * convert(weight, Unit.KILOGRAM, Unit.POUND)
-        - Decimal("0.0257") * age
-        + (Decimal("0.5955") if sex is Sex.MALE else 0)
-        - Decimal("0.2240") * minutes
-        - Decimal("0.0115") * pulse
     )

@@ -1,7 +1,7 @@
-"""Bands that rise one after another, each beginning at a limit or just above it.
+"""Rising bands, each starting at a limit or just above it.
 
-A published table prints both ends of a band; we keep one limit between two bands and say on which side it
-falls, so that no value can belong to two bands or to none.
+A published table prints both ends of a band; we store one limit between two bands and the side it falls on, so that no
+value belongs to two bands or none.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ D = Decimal
 
 
 class Edge(StrEnum):
-    """Where a band begins."""
+    """Whether a band includes its lower limit."""
 
     AT = "at"  # the limit belongs to the upper band: >=
     ABOVE = "above"  # the limit belongs to the lower band: >
@@ -24,7 +24,7 @@ class Edge(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class LadderStep:
-    """The limit above which, or from which, `band` holds."""
+    """The limit from which, or above which, `band` applies."""
 
     limit: Decimal
     band: str
@@ -35,8 +35,8 @@ class LadderStep:
 class Place:
     """One band: its key, its position from the lowest (0 first), and its limits by name.
 
-    figures: "from" or "above" the lower limit, "below" or "up_to" the upper one: the name says whether the
-    limit is in the band.
+    figures: "from" or "above" the lower limit, "below" or "up_to" the upper one: the name says whether the band
+    includes the limit.
     """
 
     rank: int
@@ -46,9 +46,9 @@ class Place:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Ladder:
-    """A table of rising bands, each table equal only to itself.
+    """A table of rising bands, compared by identity.
 
-    first: the band below the first limit. Limits must rise (a test walks them all).
+    first: the band below the first limit. Limits must rise (a test checks every table).
     """
 
     source: Source
@@ -64,7 +64,7 @@ class Ladder:
         object.__setattr__(self, "places", tuple(Place(n, b, (*lo, *hi)) for n, (b, lo, hi) in enumerate(rungs)))
 
     def place(self, value: Decimal) -> Place:
-        """Find the band of `value`; every value has exactly one."""
+        """The band of `value`; every value has exactly one."""
         rank = 0
         for step in self.steps:
             if value < step.limit or (value == step.limit and step.edge is Edge.ABOVE):

@@ -20,7 +20,6 @@ SOURCE = Source(
 )
 SOURCES = (SOURCE,)
 
-LONGEST_MONTHS = 6
 BMI = Ladder(SOURCE, "2", (LadderStep(D("18.5"), "1"), LadderStep(D(20), "0", MUST_NO_POINTS)))
 # Percent of the earlier weight; 5.0 and 10.0 both score 1.
 LOSS = Ladder(SOURCE, "0", (LadderStep(D(5), "1"), LadderStep(D(10), "2", Edge.ABOVE)))
@@ -42,5 +41,5 @@ def loss_points(percent: Decimal) -> int:
 
 
 def risk(points: int) -> str:
-    """Name the total of the three steps: "low" (0), "medium" (1) or "high" (2 and more)."""
+    """The risk category for the total of the three steps: "low" (0), "medium" (1) or "high" (2 and more)."""
     return ("low", "medium", "high")[min(points, 2)]

@@ -49,10 +49,10 @@ ROWS = (  # both columns from memory
 
 
 def row(age: int) -> OneLegStanceRow | None:
-    """Means of that age group; None outside 18-99 years."""
+    """Means for the age group; None outside 18-99 years."""
     return row_for(ROWS, age)
 
 
 def raised_injury_risk(seconds: Decimal) -> bool:
-    """Unable to hold 5 s, to 0.1 s."""
+    """Held for less than 5 s, to 0.1 s."""
     return seconds < INJURY_UNDER

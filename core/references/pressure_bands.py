@@ -1,4 +1,4 @@
-"""Blood-pressure categories: two ladders, and the higher category counts. mmHg."""
+"""Blood-pressure categories: one ladder per number; the higher category applies. mmHg."""
 
 from __future__ import annotations
 
@@ -14,9 +14,9 @@ D = Decimal
 
 @dataclass(frozen=True, slots=True)
 class PressureBand:
-    """From `systolic` or from `diastolic` (either number is enough) the category is at least this one.
+    """From `systolic` or `diastolic` up (either is enough) the category is at least this one.
 
-    None: that number alone never leads here.
+    None: that number alone never leads to this category.
     """
 
     band: str
@@ -46,8 +46,7 @@ class PressureTable:
     bands: tuple[PressureBand, ...]
 
     def place(self, systolic: Decimal, diastolic: Decimal) -> tuple[int, str, tuple[tuple[str, Decimal], ...]]:
-        """Return rank, category and the limits reached: those of the highest band that either number
-        reaches."""
+        """Rank, category and limits of the highest band that either number reaches."""
         for rank in range(len(self.bands), 0, -1):
             band = self.bands[rank - 1]
             if band.reached(systolic, diastolic):
@@ -56,7 +55,7 @@ class PressureTable:
 
 
 def table(source: Source, lowest: str, limits: Mapping[str, tuple[int | None, int | None]]) -> PressureTable:
-    """Make a table from {category: (systolic, diastolic)} in rising order, limits included."""
+    """Build a table from {category: (systolic, diastolic)} in rising order, limits included."""
     bands = tuple(
         PressureBand(name, None if s is None else D(s), None if d is None else D(d)) for name, (s, d) in limits.items()
     )

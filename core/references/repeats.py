@@ -1,4 +1,4 @@
-"""When a weight or a girth is measured again at once, and which of the attempts are averaged."""
+"""When a weight or a girth is measured again at once, and which attempts are averaged."""
 
 from __future__ import annotations
 
@@ -24,22 +24,22 @@ GIRTH_SOURCE = Source(
 )
 SOURCES = (SOURCE, GIRTH_SOURCE)
 
-WEIGHT_APART = D("0.2")  # kg; from here on a third weighing
-GIRTH_APART = D(1)  # cm; up to here the mean of two
+WEIGHT_APART = D("0.2")  # kg; from this difference, a third weighing
+GIRTH_APART = D(1)  # cm; up to this difference, the mean of the two
 
 
 def third_weighing(first: Decimal, second: Decimal) -> bool:
-    """Say whether two weights in kg differ so much that a third is taken."""
+    """Whether two weights in kg differ enough for a third to be taken."""
     return abs(first - second) >= WEIGHT_APART
 
 
 def measure_again(first: Decimal, second: Decimal) -> bool:
-    """Say whether two girths in cm differ so much that both are taken again."""
+    """Whether two girths in cm differ enough for both to be taken again."""
     return abs(first - second) > GIRTH_APART
 
 
 def settled(first: Decimal, second: Decimal, third: Decimal) -> Decimal:
-    """Mean of the closest two of three; of all three when the last lies exactly between the others."""
+    """Mean of the closest two of three, or of all three if the last lies exactly between the others."""
     low, middle, high = sorted((first, second, third))
     below, above = middle - low, high - middle
     if below == above:

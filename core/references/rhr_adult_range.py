@@ -36,10 +36,9 @@ ADVICE_BELOW = D(40)
 
 
 def seek_advice(rate: Decimal) -> str | None:
-    """Say whether a resting rate that stays there should be talked about with a clinician: "fast", "slow"
-    or None.
+    """Whether a persistent resting rate calls for advice from a clinician: "fast", "slow" or None.
 
-    rate: beats per minute, unrounded (120.5 of two counts is over); 120 and 40 themselves are inside.
+    rate: beats per minute, unrounded (120.5 of two counts is over); 120 and 40 themselves do not.
     """
     if rate > ADVICE_ABOVE:
         return "fast"

@@ -1,4 +1,4 @@
-"""Mean resting pulse of US adults by sex: what others have, not what anyone should have. Beats per minute."""
+"""Mean resting pulse of US adults by sex: descriptive, not a target. Beats per minute."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ YOUNGEST = 20
 
 @dataclass(frozen=True, slots=True)
 class Mean:
-    """mean and its standard error."""
+    """Mean and its standard error."""
 
     mean: Decimal
     error: Decimal

@@ -1,9 +1,9 @@
-"""Resting heart rate by age and sex, the seven-band chart of the trade. Whole beats per minute.
+"""Resting heart rate by age and sex, the fitness trade's seven-band chart. Whole beats per minute.
 
-It rates fitness and is no sample of a population: a woman of 30 with the national mean of 74 is "average"
-in it. Age 65 stands in two columns (56-65, 65+). We read it in the first: every other column counts its
-last year as its own. Copies disagree in the athlete row, and below it nothing is printed: such a pulse is
-an athlete's or one to have checked, and never rated better.
+It rates fitness and does not describe a population: a woman of 30 with the US mean of 74 is "average" in it. Age 65 is
+in two columns (56-65, 65+). We use the first, as every other column includes its last year. Copies disagree about the
+athlete row, and nothing is printed below it: such a pulse belongs to an athlete or should be checked, and is never
+rated better.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ BELOW_CHART = "athlete_or_check"
 BANDS = ("athlete", "excellent", "good", "above_average", "average", "below_average", "poor")
 AGES = ((18, 25), (26, 35), (36, 45), (46, 55), (56, 65), (66, None))
 
-# The lowest rate of each band, one row an age column; each band ends just below the next.
+# The lowest rate of each band, one row per age column; each band ends just below the next.
 LOWEST: dict[Sex, tuple[tuple[int, ...], ...]] = {
     Sex.MALE: (
         (49, 56, 62, 66, 70, 74, 82),
@@ -58,7 +58,7 @@ COLUMNS: dict[Sex, tuple[Ladder, ...]] = {
 
 
 def column(sex: Sex, age: int) -> Ladder | None:
-    """The column of a person's age in whole years; None where the chart prints none."""
+    """The column for an age in whole years; None if the chart has none."""
     for (youngest, oldest), ladder in zip(AGES, COLUMNS[sex], strict=True):
         if age >= youngest and (oldest is None or age <= oldest):
             return ladder

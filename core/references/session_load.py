@@ -1,4 +1,4 @@
-"""Where the load of a session and the monotony of a week come from; see `core.judging.training_load`."""
+"""Sources of session load and weekly monotony; see `core.judging.training_load`."""
 
 from __future__ import annotations
 

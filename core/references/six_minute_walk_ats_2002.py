@@ -1,6 +1,4 @@
-"""Six-minute walk: resting values above which it is not started without a clinician. The limits are
-allowed.
-"""
+"""Six-minute walk: resting values above which it needs a clinician to start; the limits themselves are allowed."""
 
 from __future__ import annotations
 
@@ -32,9 +30,7 @@ PULSE_ABOVE, SYSTOLIC_ABOVE, DIASTOLIC_ABOVE = Decimal(120), Decimal(180), Decim
 def resting_cautions(
     pulse: Decimal | None = None, systolic: Decimal | None = None, diastolic: Decimal | None = None
 ) -> frozenset[str]:
-    """What speaks against starting: of "pulse" (over 120 bpm) and "blood_pressure" (over 180 or over 100
-    mmHg).
-    """
+    """Reasons not to start: "pulse" (over 120 bpm), "blood_pressure" (over 180 or over 100 mmHg)."""
     found = set()
     if pulse is not None and pulse > PULSE_ABOVE:
         found.add("pulse")

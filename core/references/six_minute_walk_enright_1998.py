@@ -1,7 +1,6 @@
 """Six-minute walk: expected distance and lower limit of normal, by age, height and weight, for each sex.
 
-Not outside 40-80 years. The constants 153 and 139 belong to the lower limit only, never to the expected
-distance.
+Only for 40-80 years. The constants 153 and 139 apply to the lower limit only, never to the expected distance.
 """
 
 from __future__ import annotations
@@ -45,10 +44,6 @@ ROWS = {
         Decimal("2.11"), Decimal("-5.78"), Decimal("-2.29"), Decimal(667), Decimal(139), Decimal(494)
     ),
 }
-BY_BODY_MASS_INDEX = {  # constant, per kg/m2, per year of age; second-hand
-    Sex.MALE: (Decimal(1140), Decimal("-5.61"), Decimal("-6.94")),
-    Sex.FEMALE: (Decimal(1017), Decimal("-6.24"), Decimal("-5.83")),
-}
 
 
 def expected(sex: Sex, age: int, stature: Decimal, weight: Decimal) -> Decimal | None:
@@ -60,13 +55,5 @@ def expected(sex: Sex, age: int, stature: Decimal, weight: Decimal) -> Decimal |
 
 
 def lower_limit(sex: Sex, expected_metres: Decimal) -> Decimal:
-    """The distance below which a healthy person of that expectation rarely stays, in metres."""
+    """The lower limit of normal, in metres, for that expected distance."""
     return expected_metres - ROWS[sex].below
-
-
-def expected_by_body_mass_index(sex: Sex, age: int, body_mass_index: Decimal) -> Decimal | None:
-    """The paper's other form, from kg/m2; None outside 40-80 years. The result differs from `expected`."""
-    if age not in AGES:
-        return None
-    constant, per_unit, per_year = BY_BODY_MASS_INDEX[sex]
-    return constant + per_unit * body_mass_index + per_year * age

@@ -1,6 +1,6 @@
 """Six-minute walk: expected distance with strong encouragement in a long corridor.
 
-It expects 100 m and more above Enright 1998 for the same person, so a percentage must name its equation.
+It expects at least 100 m more than Enright 1998 for the same person, so a percentage must name its equation.
 """
 
 from __future__ import annotations

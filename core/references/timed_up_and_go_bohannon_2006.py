@@ -1,6 +1,6 @@
 """Timed up and go: mean of each decade with its 95 % interval; worse than average is above the upper limit.
 
-The interval is one of a mean, not a range of people: the paper reads only its upper limit, and so do we.
+The interval is for the mean, not for individuals: the paper uses only its upper limit, and so do we.
 """
 
 from __future__ import annotations
@@ -38,5 +38,5 @@ ROWS = (
 
 
 def row(age: int) -> TimedUpAndGoRow | None:
-    """The decade of that age; None outside 60-99 years."""
+    """The row for the decade of `age`; None outside 60-99 years."""
     return row_for(ROWS, age)

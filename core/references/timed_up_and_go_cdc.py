@@ -1,4 +1,4 @@
-"""Timed up and go at normal pace: 12 seconds or more goes with a raised risk of falling."""
+"""Timed up and go at normal pace: 12 seconds or more is associated with a raised risk of falling."""
 
 from __future__ import annotations
 

@@ -1,7 +1,6 @@
-"""Steps on the spot in two minutes, counting the right knee only; counting both knees about doubles the
-number.
+"""Steps on the spot in two minutes, counting the right knee only; counting both knees roughly doubles the number.
 
-In range is the middle half of each age group, both ends included.
+The normal range is the middle half of each age group, both ends included.
 """
 
 from __future__ import annotations
@@ -62,5 +61,5 @@ ROWS = (
 
 
 def row(age: int, sex: Sex) -> StepTestRow | None:
-    """Range and standard of that age and sex; None outside 60-94 years."""
+    """Range and independence standard for that age and sex; None outside 60-94 years."""
     return row_for_sex(ROWS, age, sex)

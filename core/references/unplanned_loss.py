@@ -1,7 +1,7 @@
 """Unplanned weight loss in older adults: 5 percent in 6 to 12 months.
 
-One review of 2014 prints "more than" 5 percent, its successor of 2021 "5 percent or more". We take the
-second: it errs to caution, and MUST begins at 5.0 too.
+One review of 2014 prints "more than" 5 percent, its successor of 2021 "5 percent or more". We use the second: it errs
+on the side of caution, and MUST also starts at 5.0.
 """
 
 from __future__ import annotations
@@ -28,10 +28,8 @@ EARLIER_SOURCE = Source(
 SOURCES = (SOURCE, EARLIER_SOURCE)
 
 PERCENT = D(5)
-LONGEST_MONTHS = 12
 
 
 def noticeable(percent: Decimal) -> bool:
-    """Say whether an unplanned loss (percent of the earlier weight, within twelve months) asks for
-    attention."""
+    """Whether an unplanned loss (percent of the earlier weight, within twelve months) needs attention."""
     return percent >= PERCENT

@@ -1,6 +1,4 @@
-"""Aerobic capacity from the ratio of maximal to resting heart rate, for well-trained men only, as the authors
-say.
-"""
+"""Aerobic capacity from the ratio of maximal to resting heart rate; validated for well-trained men only."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Waist of adults, IDF: one limit by sex and family background, from which central obesity is said. cm."""
+"""Waist of adults, IDF: the limit for central obesity by sex and family background. cm."""
 
 from __future__ import annotations
 
@@ -58,5 +58,5 @@ BY_BACKGROUND: dict[Background, dict[Sex, Ladder]] = {
     Background.CHINESE: _limits(CHINESE_SOURCE, 90, 80),
     Background.JAPANESE: _limits(JAPANESE_SOURCE, 85, 90),
 }
-# Which of those limits another copy prints differently.
+# Limits that another copy prints differently.
 DISPUTED = frozenset({Background.SOUTH_CENTRAL_AMERICAN, Background.JAPANESE})

@@ -1,7 +1,6 @@
 """Waist of adults, WHO: two levels of risk by sex. cm.
 
-One copy of the table prints "more than" at both levels, the 2009 joint statement "from" at both; D3 and D4
-settle it.
+One copy of the table prints "more than" at both levels, the 2009 joint statement "from" at both; D3 and D4 decide.
 """
 
 from __future__ import annotations

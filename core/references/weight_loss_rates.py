@@ -1,5 +1,4 @@
-"""Wanted weight loss: how much is useful, and how fast is accepted. Fractions of the start weight; kg a
-week."""
+"""Intended weight loss: how much is useful, and which rate is accepted. Fractions of the start weight; kg a week."""
 
 from __future__ import annotations
 
@@ -32,7 +31,6 @@ PROGRAMME_SOURCE = Source(
 SOURCES = (SOURCE, RATE_SOURCE, PROGRAMME_SOURCE)
 
 USEFUL = D("0.05")
-FIRST_GOAL = D("0.10")  # NHLBI 1998, over six months
 PROGRAMME_AVERAGE = D("0.03")
 SLOWER_PER_WEEK = D("0.5")
 FASTEST_PER_WEEK = D(1)
@@ -47,7 +45,7 @@ class Rate:
 
 
 def rate(before: Decimal, after: Decimal, days: int) -> Rate:
-    """Return the rate of loss between two weights in kg, `days` apart (> 0); a gain is a negative rate.
+    """The rate of loss between two weights in kg, `days` apart (> 0); a gain is negative.
 
     Exactly 1 kg a week is accepted.
     """

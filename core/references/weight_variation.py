@@ -1,4 +1,4 @@
-"""How much a weight swings from day to day with nothing changed. kg, fractions of the weight."""
+"""Day-to-day variation of body weight without true change. kg, fractions of the weight."""
 
 from __future__ import annotations
 
@@ -25,11 +25,11 @@ WEEK_SOURCE = Source(
 SOURCES = (SOURCE, WEEK_SOURCE)
 
 DAY_TO_DAY = D("0.0066")  # coefficient of variation
-DAY_TO_DAY_SPREAD = D("0.24") / D("0.66")  # its SD between people (0.24 %), as a fraction of it
+DAY_TO_DAY_SPREAD = D("0.24") / D("0.66")  # the SD between people (0.24 %), as a fraction of the coefficient
 DAY_TO_DAY_SD = D("0.51")  # kg
 WITHIN_WEEK = D("0.0035")
 
 
 def ordinary(before: Decimal, after: Decimal) -> bool:
-    """Say whether two weights in kg differ by no more than one usual day-to-day swing of the first."""
+    """Whether two weights in kg differ by no more than one usual day-to-day variation of the first."""
     return abs(after - before) <= before * DAY_TO_DAY

@@ -1,4 +1,4 @@
-"""How much activity in a week does good. A vigorous minute counts as two moderate ones; every minute
+"""How much weekly activity is recommended. A vigorous minute counts as two moderate ones; every minute
 counts.
 """
 
@@ -38,9 +38,7 @@ VIGOROUS_COUNTS = 2
 
 
 class ActivityAmount(IntEnum):
-    """Of the vital sign: 0 inactive, 1-149 some, 150 and over meets; over 300 the guideline speaks of more
-    benefit.
-    """
+    """Classes of the activity vital sign: 0 inactive, 1-149 some, 150 and over meets it, over 300 more benefit."""
 
     INACTIVE = 0
     SOME = 1
@@ -49,7 +47,7 @@ class ActivityAmount(IntEnum):
 
 
 def equivalent(moderate: Decimal, vigorous: Decimal = Decimal(0)) -> Decimal:
-    """Moderate minutes that a week's moderate and vigorous minutes amount to.
+    """A week's moderate and vigorous minutes as equivalent moderate minutes.
 
     >>> equivalent(Decimal(90), Decimal(30))
     Decimal('150')
@@ -58,7 +56,7 @@ def equivalent(moderate: Decimal, vigorous: Decimal = Decimal(0)) -> Decimal:
 
 
 def amount(minutes: Decimal) -> ActivityAmount:
-    """The class of a week's moderate-equivalent minutes: 150 is enough, 300 is not yet more."""
+    """The class of a week's moderate-equivalent minutes: 150 meets, exactly 300 is not yet more."""
     if minutes > MOST:
         return ActivityAmount.MORE
     if minutes >= LEAST:
@@ -69,8 +67,3 @@ def amount(minutes: Decimal) -> ActivityAmount:
 def enough_strength(days: Decimal) -> bool:
     """Two or more days of strengthening in the week."""
     return days >= STRENGTH_DAYS
-
-
-def week_of(days: int, minutes_a_day: Decimal) -> Decimal:
-    """Minutes a week as the vital sign counts them."""
-    return days * minutes_a_day

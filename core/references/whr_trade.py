@@ -1,8 +1,7 @@
-"""Waist-to-hip ratio, the three-band chart of the trade. No unit; compare unrounded.
+"""Waist-to-hip ratio, the fitness trade's three-band chart. No unit; compare unrounded.
 
-As printed it leaves gaps (0.95-0.96, 0.80-0.81) and puts 1.0 for men in two bands; this is its closed form.
-For men it is more lenient than WHO: 0.90 to 0.95 is low here and raised there, so the chart is always shown
-by name.
+As printed it leaves gaps (0.95-0.96, 0.80-0.81) and puts 1.0 for men in two bands; this is a version without gaps.
+For men it is more lenient than WHO: 0.90 to 0.95 is low here and raised there, so the chart is always named.
 """
 
 from __future__ import annotations

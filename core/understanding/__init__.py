@@ -1,1 +1,1 @@
-"""From a message to readings: several answers in one text, and whether a value is plausible."""
+"""From message text to readings: several answers in one message, and plausibility of values."""

@@ -1,7 +1,7 @@
 """One message, several answers: "82.4 and energy 7", "waist 94 hip 102"; and corrections: "no, 82.4".
 
-An unnamed number belongs to the measure that was asked. Another measure takes a number only when it is named, or when
-the unit typed belongs to it alone; nothing is ever assigned by its size.
+A number without a name belongs to the measure that was asked for. Another measure takes it only if named, or if the
+unit typed is used by that measure alone; numbers are never assigned by size.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from core.quantity import FACTOR, Dimension, Unit, convertible
 
 _ONE_NUMBER = re.compile(r"\s*\d{1,6}(?:[.,]\d{1,3})?\s*", re.ASCII)
 _CUTS = frozenset(",;.!?()")
-LONGEST_LIST = 12  # numbers in one message; more is no answer to a check-in
+LONGEST_LIST = 12  # numbers in one message; more cannot be an answer to a check-in
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +33,7 @@ class Answer:
 
 @dataclass(slots=True)
 class _Piece:
-    """A stretch of the message between separators: tokens first to last, the measure it is for, if any."""
+    """Tokens `first` to `last` of the message, between separators, and the measure they are for, if any."""
 
     first: int
     last: int
@@ -51,10 +51,10 @@ def hear(
     prefer: Unit | None = None,
     prefers: Mapping[str, Unit] | None = None,
 ) -> tuple[Answer, ...]:
-    """Return the answers in a message, in its order; nothing when no measure was asked and none is recognised.
+    """The answers in a message, in order; empty if no measure was asked and none is recognised.
 
-    asked: the measure of the open question.  others: those the client may also answer now.
-    prefer: the client's unit for `asked`; prefers: for the others, by key.
+    asked: the measure of the open question.  others: measures that may also be answered now. prefer: the client's unit
+    for `asked`; prefers: for the others, by key.
     """
     likes = {**(prefers or {}), **({asked.key: prefer} if asked is not None and prefer is not None else {})}
     if asked is not None and _ONE_NUMBER.fullmatch(text):
@@ -94,7 +94,7 @@ def _answers(measure: Measure, text: str, words: Lexicon, likes: Mapping[str, Un
 
 
 def _pieces(toks: Sequence[Token]) -> list[_Piece]:
-    """Cut at commas, full stops, "and", and around names."""
+    """Cut at commas, full stops and "and", and around names."""
     pieces: list[_Piece] = []
     start = 0
     for i, token in enumerate(toks):
@@ -108,7 +108,7 @@ def _pieces(toks: Sequence[Token]) -> list[_Piece]:
 
 
 def _by_names(toks: Sequence[Token], first: int, last: int) -> list[_Piece]:
-    """Cut one stretch so that each piece has one name at most: "waist 94 hip 102", "94 waist 102 hip"."""
+    """Cut one stretch so that each piece has at most one name: "waist 94 hip 102", "94 waist 102 hip"."""
     marks: list[tuple[int, bool]] = []  # position, whether it is a name
     for i in range(first, last + 1):
         if _is_number(toks, i):
@@ -153,7 +153,7 @@ def _is_number(toks: Sequence[Token], i: int) -> bool:
 
 
 def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Measure], asked: Measure | None) -> None:
-    """Give each piece with a number to a measure; pieces without one go with what stands before them."""
+    """Assign each piece with a number to a measure; pieces without one go with the preceding piece."""
     waiting = ""
     for piece in pieces:
         if piece.only_name:
@@ -182,7 +182,7 @@ def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Meas
 
 
 def _before(pieces: Sequence[_Piece], piece: _Piece, key: str) -> str:
-    """ "waist 94, 94.5": a bare number right after a named one goes with it; one standing elsewhere is nobody's."""
+    """A bare number right after a named one belongs to it ("waist 94, 94.5"); elsewhere it is left unassigned."""
     i = next(n for n, p in enumerate(pieces) if p is piece)
     return key if i and pieces[i - 1].key == key else ""
 
@@ -192,7 +192,7 @@ def _named(key: str, asked: Measure | None) -> str:
 
 
 def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure], asked: Measure | None) -> str:
-    """The measure of an unnamed piece: the asked one if it can be, else the only one that uses the unit typed."""
+    """The measure of an unnamed piece: the asked one if possible, else the only one that uses the unit typed."""
     found = amounts(toks[piece.first : piece.last + 1], None, fractions=False)
     units = tuple(dict.fromkeys(h.unit for h in found if h.unit is not None))
     bare = any(h.bare for h in found) or not found
@@ -206,7 +206,7 @@ def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure],
         return pressure
     for unit in units:
         if unit in FACTOR and FACTOR[unit][0] is Dimension.TIME:
-            continue  # minutes and seconds say too little: "128/82 after 5 min of rest"
+            continue  # minutes and seconds are ambiguous: "128/82 after 5 min of rest"
         owners = [k for k, m in known.items() if _owns(m, unit)]
         if len(owners) == 1:
             return owners[0]
@@ -229,7 +229,7 @@ def _fits(asked: Measure, unit: Unit) -> bool:
 
 
 def _is_pressure(toks: Sequence[Token]) -> bool:
-    """ "128/82": two numbers of two or three figures with a stroke."""
+    """ "128/82": two numbers of two or three figures with a slash."""
     for a, stroke, b in zip(toks, toks[1:], toks[2:], strict=False):
         if stroke.text == "/" and len(a.digits) in (2, 3) and len(b.digits) in (2, 3):
             high, low = a.entry.number, b.entry.number
@@ -239,17 +239,17 @@ def _is_pressure(toks: Sequence[Token]) -> bool:
 
 
 def whole_numbers(text: str, words: Lexicon) -> list[int]:
-    """Return the whole numbers of a text, in figures or words, in order; at most twelve."""
+    """The whole numbers in a text, as digits or words, in order; at most twelve."""
     found = amounts(tokens(plain(text), lexicon_of(words)), None, fractions=False)
     return [int(h.value) for h in found if h.whole and not h.minus][:LONGEST_LIST]
 
 
 @memoized
 def correction(text: str, words: Lexicon) -> str | None:
-    """Return what a correction corrects to: "82.4" of "no, 82.4" or "I meant 82.4"; None when it is none.
+    """The corrected text: "82.4" for "no, 82.4" or "I meant 82.4"; None if the message is not a correction.
 
-    "no", "sorry" and their like count only when a number follows at once ("sorry I am late, 82.4" corrects nothing).
-    "not 82.4 but 82.6" is "82.6".
+    "no", "sorry" and the like count only if a number follows immediately ("sorry I am late, 82.4" corrects nothing).
+    "not 82.4 but 82.6" gives "82.6".
     """
     folded = plain(text)
     toks = tokens(folded, lexicon_of(words))
@@ -279,7 +279,7 @@ def correction(text: str, words: Lexicon) -> str | None:
 
 
 def _back(toks: Sequence[Token], i: int) -> int:
-    """Include the measure's name right before the number."""
+    """Extend to the measure's name right before the number."""
     while i > 0 and (toks[i - 1].entry.measures or (toks[i - 1].text in ":=" and i > 1 and toks[i - 2].entry.measures)):
         i -= 1
     return i

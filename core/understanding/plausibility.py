@@ -1,8 +1,8 @@
-"""Is a value likely? If not, what was most likely meant, to be asked back. Nothing doubtful is stored unasked.
+"""Is a value plausible? If not, what was probably meant? Nothing doubtful is stored without asking back.
 
-The order matters: what cannot be is looked at first, then what would be unusual, then a large step from the client's
-own last reading. Each slip of the hand has a test of its own, and the meaning it suggests must itself be usual and,
-where there is an earlier reading, near it.
+The order matters: impossible values first, then unusual ones, then large jumps from the client's last reading. Each
+kind of typing slip has its own check, and the correction it suggests must itself be usual and, if there is an earlier
+reading, near it.
 """
 
 from __future__ import annotations
@@ -18,10 +18,10 @@ from core.quantity import FACTOR, Dimension, Range, Unit, convert
 from core.reading import Reading
 
 D = Decimal
-NEAR = D("0.08")  # ours: a corrected value this close to the last one, as a fraction, is taken for what was meant
-BESIDE = {Unit.STONE: Unit.POUND, Unit.FOOT: Unit.INCH}  # whoever uses the one likely meant the other
+NEAR = D("0.08")  # ours: a corrected value this close to the last one, as a fraction, is assumed to be what was meant
+BESIDE = {Unit.STONE: Unit.POUND, Unit.FOOT: Unit.INCH}  # a client who uses the first probably meant the second
 LARGEST = D(10) ** 9
-SAME_NUMBER = D("0.005")  # ours: a weight that equals the stature in figures is the wrong field
+SAME_NUMBER = D("0.005")  # ours: a weight whose digits equal the stature was meant for the other field
 
 
 class DoubtKind(StrEnum):
@@ -38,17 +38,17 @@ class DoubtKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Doubt:
-    """kind: why we ask.  meant: the likely meaning; None when there is no guess."""
+    """kind: why we ask.  meant: what was probably meant; None if there is no guess."""
 
     kind: DoubtKind
     meant: Understood | None = None
 
 
 def doubt(measure: Measure, understood: Understood, last: Reading | None, profile: Profile) -> Doubt | None:
-    """Say whether to ask before keeping `understood`; None when it is as likely as any reading.
+    """The reason to ask before storing `understood`, or None if it is plausible.
 
-    last: the client's own newest reading of this measure, or None. What is likely without one stays likely with
-    one, unless it is a jump from it (`is_jump`).
+    last: the client's own newest reading of this measure, or None. A value plausible without it stays plausible with
+    it, unless it is a jump from it (`is_jump`).
     """
     bounds = measure.bounds
     if not _countable(understood):
@@ -73,7 +73,7 @@ def doubt(measure: Measure, understood: Understood, last: Reading | None, profil
 
 
 def _countable(understood: Understood) -> bool:
-    """Whether there are numbers that can be reckoned with; nothing parsed is otherwise, an import might be."""
+    """Whether all values are finite; parsed ones always are, imported ones may not be."""
     numbers = (understood.value, *((understood.second,) if understood.second is not None else ()))
     return all(n.is_finite() and abs(n) < LARGEST for n in numbers)
 
@@ -83,7 +83,7 @@ def _within(understood: Understood, first: Range, second: Range | None) -> bool:
 
 
 def _fits_stature(measure: Measure, understood: Understood, profile: Profile) -> bool:
-    """Whether a weight and the stature on file make a body mass index people have; 13 to 65 kg/m2 is ours."""
+    """Whether a weight and the stature on file give a plausible body mass index; 13 to 65 kg/m2 is ours."""
     if measure.body is not BodySize.WEIGHT or profile.stature is None or profile.stature <= 0:
         return True
     metres = profile.stature / 100
@@ -95,12 +95,12 @@ def _near(value: Decimal, last: Decimal) -> bool:
 
 
 def _nearer(meant: Decimal, typed: Decimal, last: Decimal) -> bool:
-    """A correction must bring the value near the last one, and much nearer than what was typed."""
+    """Whether a correction is near the last value, and much nearer than what was typed."""
     return _near(meant, last) and 3 * abs(meant - last) <= abs(typed - last)
 
 
 def is_jump(bounds: Bounds, value: Decimal, last: Decimal) -> bool:
-    """Whether a value is further from the last one than is taken without asking."""
+    """Whether a value is too far from the last one to be accepted without asking."""
     if bounds.jump is None:
         return False
     limit = bounds.jump * abs(last) if bounds.jump_relative else bounds.jump
@@ -108,7 +108,7 @@ def is_jump(bounds: Bounds, value: Decimal, last: Decimal) -> bool:
 
 
 def _swapped(bounds: Bounds, understood: Understood, lower: Decimal) -> Doubt:
-    """The lower pressure is never the larger number (worked example W63): an entry error, asked back."""
+    """Diastolic is never the larger number (worked example W63): an entry error, so ask."""
     meant = replace(understood, value=lower, second=understood.value)
     if lower == understood.value or not _within(meant, bounds.possible, bounds.second_possible):
         return Doubt(DoubtKind.IMPOSSIBLE)
@@ -116,7 +116,7 @@ def _swapped(bounds: Bounds, understood: Understood, lower: Decimal) -> Doubt:
 
 
 def _other_field(measure: Measure, understood: Understood, last: Reading | None, profile: Profile) -> Doubt | None:
-    """A bare weight that reads like the stature on file; a stature that only a weight would be."""
+    """A weight that looks like the stature on file, or a stature that could only be a weight."""
     if understood.said_unit:
         return None
     if measure.body is BodySize.WEIGHT and profile.stature is not None:
@@ -127,7 +127,7 @@ def _other_field(measure: Measure, understood: Understood, last: Reading | None,
 
 
 def _meant(measure: Measure, understood: Understood, last: Reading | None, profile: Profile) -> Doubt | None:
-    """The first slip whose correction is likely: usual, and near the last reading where there is one."""
+    """The first slip whose correction is plausible: usual, and near the last reading if there is one."""
     value_typed = understood.value
     for kind, value in _slips(measure, understood, last):
         meant = replace(understood, value=value) if isinstance(value, Decimal) else value
@@ -146,7 +146,7 @@ def _slips(
 ) -> Iterator[tuple[DoubtKind, Decimal | Understood]]:
     value = understood.value
     usual = measure.bounds.usual
-    if understood.second is not None:  # "12/8" is said for 120/80 where centimetres of mercury are in use
+    if understood.second is not None:  # "12/8" means 120/80 where centimetres of mercury are in use
         yield DoubtKind.SLIPPED_POINT, replace(understood, value=value * 10, second=understood.second * 10)
     if not understood.said_unit:
         yield from ((DoubtKind.WRONG_UNIT, m) for m in _in_other_units(measure, understood, last))
@@ -163,7 +163,7 @@ def _slips(
 
 
 def _in_other_units(measure: Measure, understood: Understood, last: Reading | None) -> Iterator[Understood]:
-    """The same figures in the units the client did not say."""
+    """The same digits in the unit the client probably meant."""
     if measure.unit not in FACTOR:
         return
     dimension = FACTOR[measure.unit][0]
@@ -179,7 +179,7 @@ def _in_other_units(measure: Measure, understood: Understood, last: Reading | No
 
 
 def _two_digits_swapped(value: Decimal) -> Iterator[Decimal]:
-    """Every value made by swapping two neighbouring digits of `value`."""
+    """Every value obtained by swapping two adjacent digits of `value`."""
     text = format(value.normalize(), "f") if value == value.normalize() else str(value)
     for i in range(len(text) - 1):
         a, b = text[i], text[i + 1]

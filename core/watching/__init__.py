@@ -1,1 +1,1 @@
-"""What a person should know: flags, the weighing guard, the weekly digest, a cohort's figures."""
+"""Monitoring: flags, the weighing guard, the weekly digest, cohort figures."""

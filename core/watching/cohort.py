@@ -1,13 +1,12 @@
-"""A cohort: people who start together for 4 to 12 weeks. Its calendar, what others may see of it, its closing report.
+"""A cohort: people who start together for 4 to 12 weeks. Calendar, privacy rules, closing report.
 
-Check-ins. A cohort of W weeks has W + 1 of them, numbered from 0: the first is where everybody starts, and the one
-that closes week n tells of its seven days. A member keeps their own weekday: a check-in belongs to the number whose
-date, on the cohort's own weekday, is at most three days away. So activity told at check-in 0, which is of the week
-before the start, counts for nobody.
+Check-ins. A cohort of W weeks has W + 1, numbered from 0: number 0 is everybody's start, and number n covers the seven
+days of week n. Members keep their own weekday: a check-in gets the number whose date, on the cohort's weekday, is at
+most three days away. Activity reported at check-in 0 is from the week before the start, so it is never counted.
 
-Privacy. A pooled figure is shown from five people on, and never changes once it was shown: what comes later is left
-out of it, so that nobody's answer is the difference of two figures. What is counted is check-ins kept, minutes or
-sessions; never weight or girth. Nobody is compared with anybody.
+Privacy. A pooled figure is shown only for five or more people, and published figures are immutable: later answers are
+left out, so that nobody's answer can be worked out as the difference of two figures. Only check-ins kept, minutes or
+sessions are pooled; never weight or girth. Nobody is compared with anybody.
 
 Common practice, unless a source is named; the interval of a paired difference is Student's (1908).
 """
@@ -30,9 +29,9 @@ from core.schedule import daytime, instant
 
 D = Decimal
 SHORTEST, LONGEST = 4, 12  # weeks
-LEAST_PEOPLE = 5  # a figure of fewer says too much about each
+LEAST_PEOPLE = 5  # a figure for fewer reveals too much about each
 NEAR = timedelta(days=3)
-TOLD_AFTER = timedelta(days=4)  # who checks in three days after the cohort's weekday has had a day to answer
+TOLD_AFTER = timedelta(days=4)  # members who check in three days after the cohort's weekday have a day to answer
 WEEK = timedelta(days=7)
 MIDNIGHT = time(0)
 
@@ -52,7 +51,7 @@ LADDER = {
     Counted.SESSIONS: (25, 50, 100, 250, 500, 1_000, 2_500),
 }
 
-# Not pooled: a value of two numbers, a question that everybody words for themselves, and what is asked once.
+# Not pooled: readings of two numbers, clients' own questions, and what is asked only once.
 _NOT_PAIRED = frozenset({"blood_pressure", "walk_mile", "own_question", "height"})
 EVERY_MEASURE = tuple(
     key
@@ -67,7 +66,7 @@ ENERGY_ONLY = ("energy",)
 
 @dataclass(frozen=True, slots=True)
 class Terms:
-    """What was agreed. starts: from when on; slot: the weekday and time of its check-ins."""
+    """A cohort's terms. starts: from when; slot: weekday and time of its check-ins."""
 
     starts: date
     weeks: int
@@ -90,21 +89,21 @@ class Terms:
         return self.first + timedelta(days=7 * self.weeks // 2)
 
     def joining_ends(self, zone: tzinfo) -> datetime:
-        """The instant at which half-time is over."""
+        """The instant at which joining closes."""
         return instant(self.half_time + timedelta(days=1), MIDNIGHT, zone)
 
     def check_in(self, number: int) -> date:
         return self.first + number * WEEK
 
     def number_of(self, day: date) -> int | None:
-        """The check-in a date belongs to; None for one before or after the cohort."""
+        """The number of the check-in a date belongs to; None before or after the cohort."""
         number = (day - self.first + NEAR).days // 7
         return number if 0 <= number <= self.weeks else None
 
 
 class Task(StrEnum):
-    """What there is to do for a cohort. START: say that it begins. WEEK: tell a check-in's pooled figures.
-    CLOSE: the same for the last one, and the closing report."""
+    """A scheduled task of a cohort. START: announce it. WEEK: publish a check-in's pooled figures. CLOSE: the same for
+    the last check-in, with the closing report."""
 
     START = "start"
     WEEK = "week"
@@ -119,7 +118,7 @@ class CohortTask:
 
 
 def jobs(terms: Terms, zone: tzinfo) -> tuple[CohortTask, ...]:
-    """Return everything a cohort has to do, in order."""
+    """Every task of a cohort, in order."""
     at = terms.slot.at
     told = tuple(
         CohortTask(
@@ -133,12 +132,12 @@ def jobs(terms: Terms, zone: tzinfo) -> tuple[CohortTask, ...]:
 
 
 def next_job(terms: Terms, zone: tzinfo, after: datetime) -> CohortTask | None:
-    """Return the first job after an instant; None when all is done."""
+    """The first task after an instant; None if there are no more."""
     return next((job for job in jobs(terms, zone) if job.at > after), None)
 
 
 def jobs_due(terms: Terms, zone: tzinfo, since: datetime, now: datetime) -> tuple[CohortTask, ...]:
-    """Return the jobs from one instant (included) to another (included), in order."""
+    """The tasks from `since` to `now`, both included, in order."""
     return tuple(job for job in jobs(terms, zone) if since <= job.at <= now)
 
 
@@ -147,10 +146,10 @@ def jobs_due(terms: Terms, zone: tzinfo, since: datetime, now: datetime) -> tupl
 
 @dataclass(frozen=True, slots=True)
 class Participant:
-    """One member, as the store knows them. Nothing of this is shown to anybody.
+    """One member, as stored. None of this is shown to anybody.
 
-    joined, left: local dates; a day counts from the first on, and up to the day before the second.
-    check_ins: local date of each that was asked, and whether it was kept.  readings: official ones.
+    joined, left: local dates, the first included, the second excluded.
+    check_ins: local date of each check-in asked, and whether it was kept.  readings: official ones.
     """
 
     client_id: int
@@ -164,7 +163,7 @@ class Participant:
         return self.joined <= day and (self.left is None or day < self.left)
 
     def kept(self, terms: Terms) -> dict[int, bool]:
-        """Whether each check-in that was asked was kept, by number."""
+        """Whether each check-in asked was kept, by number."""
         found: dict[int, bool] = {}
         for day, kept in self.check_ins:
             number = terms.number_of(day)
@@ -173,7 +172,7 @@ class Participant:
         return found
 
     def told(self, terms: Terms, measure: str) -> dict[int, Reading]:
-        """The reading of a measure at each check-in: the last one, if there are several."""
+        """The reading of a measure at each check-in; the last one if there are several."""
         found: dict[int, Reading] = {}
         for reading in sorted(self.readings, key=lambda r: r.taken_at):
             day = reading.taken_at.astimezone(self.zone).date()
@@ -185,10 +184,10 @@ class Participant:
 
 @dataclass(frozen=True, slots=True)
 class CohortWeek:
-    """Figures of one check-in. number: 0 is the start.
+    """Pooled figures of one check-in. number: 0 is the start.
 
-    asked, kept: people whose check-in was asked, and kept.  people: who told something of what is counted.
-    total: what they did together; None when they are too few, so that it cannot be shown by mistake.
+    asked, kept: people whose check-in was asked, and kept. people: how many reported the pooled measure. total: their
+    sum; None if they are too few, so that it cannot be shown by mistake.
     """
 
     number: int
@@ -199,12 +198,12 @@ class CohortWeek:
 
     @property
     def attendance_shown(self) -> bool:
-        """Whether a group may see how many checked in; an organiser always does."""
+        """Whether a group may see how many checked in; an organiser always may."""
         return self.asked >= LEAST_PEOPLE
 
 
 def week(terms: Terms, people: Iterable[Participant], number: int) -> CohortWeek:
-    """Add up one check-in. Activity at check-in 0 is of the time before, and is left out."""
+    """Pool one check-in. Activity at check-in 0 is from before the start and is left out."""
     everybody = tuple(people)
     kept = [outcome for p in everybody if (outcome := p.kept(terms).get(number)) is not None]
     if terms.counts is Counted.CHECK_INS:
@@ -214,7 +213,7 @@ def week(terms: Terms, people: Iterable[Participant], number: int) -> CohortWeek
 
 
 def _told(terms: Terms, people: Iterable[Participant], measure: str, numbers: Sequence[int]) -> list[Decimal]:
-    """What each person did in some weeks; those who told nothing are not in it."""
+    """Each person's total over some weeks; people who reported nothing are left out."""
     found = []
     for p in people:
         told = p.told(terms, measure)
@@ -225,17 +224,17 @@ def _told(terms: Terms, people: Iterable[Participant], measure: str, numbers: Se
 
 
 def _pooled(each: Sequence[Decimal]) -> int | None:
-    """What people did together, whole; None when they are too few."""
+    """The rounded sum, or None if there are too few people."""
     return int(half_up(sum(each, D(0)), 0)) if len(each) >= LEAST_PEOPLE else None
 
 
 def together(weeks: Iterable[CohortWeek]) -> int:
-    """The total of the figures that were shown: so it says nothing that they did not."""
+    """The total of the figures already shown, so that it reveals nothing new."""
     return sum(w.total for w in weeks if w.total is not None)
 
 
 def milestone(counts: Counted, before: int, now: int) -> int | None:
-    """The highest rung of the ladder passed between two totals."""
+    """The highest milestone passed between two totals."""
     return max((rung for rung in LADDER[counts] if before < rung <= now), default=None)
 
 
@@ -244,9 +243,9 @@ def milestone(counts: Counted, before: int, now: int) -> int | None:
 
 @dataclass(frozen=True, slots=True)
 class Paired:
-    """The mean change from the start to the end of the same people, in the measure's own unit, and its 95 % interval.
+    """Mean change from start to end in the same people, in the measure's unit, with its 95 % interval.
 
-    n: people with both readings.  before, after: their means.
+    n: people with both readings. before, after: their means.
     """
 
     measure: str
@@ -261,7 +260,7 @@ class Paired:
 
 @dataclass(frozen=True, slots=True)
 class TooFew:
-    """A change that is not shown: n people have both readings, and it takes five."""
+    """A change not shown because only n people, fewer than five, have both readings."""
 
     measure: str
     n: int
@@ -269,7 +268,7 @@ class TooFew:
 
 @dataclass(frozen=True, slots=True)
 class Sum:
-    """What all did together, of people who told of it; None when they are too few to be shown."""
+    """Group total over members who reported; None if they are too few to be shown."""
 
     counts: Counted
     people: int
@@ -278,9 +277,9 @@ class Sum:
 
 @dataclass(frozen=True, slots=True)
 class Closing:
-    """The closing report: what everybody did together, and nothing of anybody. It is kept as it was made.
+    """The closing report: what everybody did together, and nothing about an individual. Stored unchanged once made.
 
-    members: everybody who took part.  stayed: those who did not leave.  asked, kept: check-ins of everybody.
+    members: everybody who took part. stayed: those who did not leave. asked, kept: check-ins over all members.
     """
 
     name: str
@@ -297,7 +296,7 @@ class Closing:
 
     @property
     def completion(self) -> Decimal | None:
-        """Check-ins kept of those asked, in percent; None for nothing asked."""
+        """Check-ins kept as a percentage of those asked; None if none was asked."""
         return None if not self.asked else half_up(D(100 * self.kept) / self.asked, 0)
 
 
@@ -308,10 +307,10 @@ def closing(
     shown: Sequence[CohortWeek],
     measures: Sequence[str] = ENERGY_ONLY,
 ) -> Closing:
-    """Close a cohort.
+    """Work out the closing report.
 
-    shown: the weeks as they were told, which is what the counted total is made of.  measures: whose change is worked
-    out: only energy, unless the organiser is the coach of everybody in it.
+    shown: the weeks as published, which add up to the total. measures: those whose change is worked out; only energy,
+    unless the organiser coaches every member.
     """
     outcomes = [kept for p in people for kept in p.kept(terms).values()]
     return Closing(
@@ -344,9 +343,9 @@ def _changes(terms: Terms, people: Sequence[Participant], measures: Sequence[str
 
 
 def ends(terms: Terms, person: Participant, measure: str) -> tuple[Decimal, Decimal] | None:
-    """The first reading of the first half and the last one of the second; None when either is missing.
+    """The first reading of the first half and the last of the second; None if either is missing.
 
-    Half-time itself is of the first half: so who joined on the last day has a start.
+    Half-time belongs to the first half, so that a member who joined on the last possible day has a start.
     """
     told = person.told(terms, measure)
     first = [n for n in told if 2 * n <= terms.weeks]
@@ -355,7 +354,7 @@ def ends(terms: Terms, person: Participant, measure: str) -> tuple[Decimal, Deci
 
 
 def paired(measure: str, pairs: Sequence[tuple[Decimal, Decimal]]) -> Paired | TooFew:
-    """The mean of the differences of pairs (before, after), with its 95 % interval: mean +- t(n - 1) s / sqrt(n)."""
+    """Mean difference of pairs (before, after) with its 95 % interval: mean +- t(n - 1) s / sqrt(n)."""
     n = len(pairs)
     if n < LEAST_PEOPLE:
         return TooFew(measure, n)
@@ -376,11 +375,11 @@ def paired(measure: str, pairs: Sequence[tuple[Decimal, Decimal]]) -> Paired | T
 
 
 def for_the_group(report: Closing) -> Closing:
-    """The part of a closing report that a group may see: no change but that of energy."""
+    """The part of a closing report a group may see: no change except energy."""
     return replace(report, changes=tuple(c for c in report.changes if c.measure in ENERGY_ONLY))
 
 
 def own(terms: Terms, person: Participant) -> tuple[int, int]:
-    """One member's own check-ins: kept, asked."""
+    """One member's check-ins: kept, asked."""
     outcomes = person.kept(terms).values()
     return sum(outcomes), len(outcomes)

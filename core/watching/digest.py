@@ -1,17 +1,17 @@
-"""A coach's week on one screen: who needs a person, what changed for certain, who went quiet, one line for the rest.
+"""A coach's week on one screen: who needs attention, firm changes, who went quiet, and one line for the rest.
 
-Order: urgent flags first, then this week's, worst and oldest first; then confirmed changes; then who went quiet, is
-unreachable or paused. Every entry names its evidence and since when.
+Order: urgent flags first, then this week's, worst and oldest first; then confirmed changes; then clients who went
+quiet, are unreachable or paused. Every entry names its evidence and its date.
 
-The life of a flag, as a coach meets it:
+The life cycle of a flag in the digest:
 
-| the flag is                          | in the digest                                                           |
-|--------------------------------------|-------------------------------------------------------------------------|
-| open, not seen                       | in full                                                                 |
-| open, seen, urgent or this week's    | in short, marked as seen, behind the unseen ones of its kind            |
-| open, seen, a note                   | no more: it stays on the card                                           |
-| urgent, seen, and it happened again  | in full, as if it were new                                              |
-| cleared                              | gone; should it come back, it is a new flag                             |
+| the flag is                         | in the digest                                                |
+|-------------------------------------|--------------------------------------------------------------|
+| open, not seen                      | in full                                                      |
+| open, seen, urgent or this week's   | in short, marked as seen, behind the unseen ones of its kind |
+| open, seen, a note                  | not listed: it stays on the card                             |
+| urgent, seen, and it happened again | in full, as if it were new                                   |
+| cleared                             | gone; if it recurs, it is a new flag                         |
 """
 
 from __future__ import annotations
@@ -32,12 +32,12 @@ GRAVITY = {Severity.URGENT: 0, Severity.THIS_WEEK: 1, Severity.NOTE: 2}
 
 NIGHT_BEGINS, NIGHT_ENDS = time(22, 0), time(7, 0)
 LIMIT = 4096  # characters of one message on the platform
-ROOM = 3900  # ours: a little is left for another language, should the coach change it before delivery
+ROOM = 3900  # ours: leaves some room for another language, if the coach changes it before delivery
 
 
 @dataclass(frozen=True, slots=True)
 class FlagFact:
-    """An open flag of somebody in the caseload, as stored. refreshed_at: when it last happened again."""
+    """An open flag of a client in the caseload, as stored. refreshed_at: when it last recurred."""
 
     id: int
     code: str
@@ -50,7 +50,7 @@ class FlagFact:
 
     @property
     def seen(self) -> bool:
-        """Whether a person has seen it since it last mattered: an urgent one that happens again is new."""
+        """Whether a coach has seen it since it last mattered: an urgent flag that recurs counts as new."""
         if self.seen_at is None:
             return False
         again = self.refreshed_at is not None and self.refreshed_at > self.seen_at
@@ -59,10 +59,10 @@ class FlagFact:
 
 @dataclass(frozen=True, slots=True)
 class CaseRow:
-    """One client as a caseload list knows them.
+    """One client's row in a caseload.
 
-    answered: local date of the last answered check-in.  asked: whether a slot came within the week of the digest.
-    kept: whether that one was answered.  status: "invited", "enrolling", "active", "paused", "left".
+    answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
+    kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "left".
     """
 
     client_id: int
@@ -79,7 +79,7 @@ class CaseRow:
 
 @dataclass(frozen=True, slots=True)
 class DigestEntry:
-    """One client in a digest, and the flags that put them there, gravest first."""
+    """One client in a digest, with the flags that put them there, most serious first."""
 
     client_id: int
     name: str
@@ -92,10 +92,10 @@ class DigestEntry:
 
 @dataclass(frozen=True, slots=True)
 class Digest:
-    """day: local date of the coach.  needs: who needs a person.  changes: confirmed changes.  quiet: two slots or more
-    missed.  paused: name and until when.  asked, kept: check-ins of the week over the whole caseload.
-    often: how many are weighing often.  rest: clients with nothing to say about.
-    left_out: how many entries had no room.  brief: evidence is left out, so that every urgent one has room."""
+    """day: local date of the coach.  needs: clients who need attention.  changes: confirmed changes.  quiet: clients
+    who missed two or more check-ins.  paused: name and until when.  asked, kept: the week's check-ins over the whole
+    caseload. often: how many weigh often. rest: clients with nothing to report. left_out: how many entries did not fit.
+    brief: evidence is omitted so that every urgent entry fits."""
 
     day: date
     needs: tuple[DigestEntry, ...] = ()
@@ -112,23 +112,23 @@ class Digest:
 
     @property
     def calm(self) -> bool:
-        """Nothing that needs a person or more than one line."""
+        """True if nobody needs attention and there is nothing beyond one line to report."""
         return not (self.needs or self.changes or self.quiet or self.unreachable or self.left_out)
 
     @property
     def shown(self) -> tuple[int, ...]:
-        """The ids of every flag in it: what "seen" is about."""
+        """Ids of every flag in it, which are marked as seen."""
         return tuple(dict.fromkeys(f.id for e in self.entries for f in e.flags))
 
     @property
     def entries(self) -> tuple[DigestEntry, ...]:
-        """Every entry, in the order they stand."""
+        """All entries, in display order."""
         return (*self.needs, *self.changes, *self.quiet, *self.unreachable)
 
 
 @dataclass(frozen=True, slots=True)
 class Panel:
-    """One small picture of a caseload sheet: whose, and why it is here. code: the flag."""
+    """One small chart of a caseload sheet: whose, and why it is shown. code: of the flag."""
 
     name: str
     code: str
@@ -144,7 +144,7 @@ class _Parts:
 
 
 def digest(rows: tuple[CaseRow, ...], day: date) -> Digest:
-    """Put a caseload in the order a coach needs it. Clients who left or are not enrolled yet are not in it."""
+    """Order a caseload the way a coach needs it. Clients who left or are not enrolled yet are omitted."""
     here = [r for r in rows if r.status in ("active", "paused")]
     parts = _Parts()
     for row in here:
@@ -169,7 +169,7 @@ def digest(rows: tuple[CaseRow, ...], day: date) -> Digest:
 
 
 def _sorted_out(row: CaseRow) -> Iterator[tuple[FlagFact, ...]]:
-    """A client's flags for each part of the digest. Who paused is not missing; a note once seen is on the card."""
+    """A client's flags for each part of the digest. A paused client is not missing; a seen note stays on the card."""
     worth = sorted((f for f in row.flags if not (f.seen and f.severity == Severity.NOTE)), key=_worst_first)
     paused = row.status == "paused"
     yield tuple(f for f in worth if Code(f.code) not in CHANGES | QUIET | UNREACHABLE)
@@ -187,7 +187,7 @@ def _entry_order(entry: DigestEntry) -> tuple[tuple[int, bool, datetime], str]:
 
 
 def by_need(rows: tuple[CaseRow, ...]) -> tuple[CaseRow, ...]:
-    """A caseload for a list: who has the gravest unseen flag first, then who misses check-ins, then by name."""
+    """A caseload in list order: by gravest unseen flag, then missed check-ins, then name."""
 
     def order(row: CaseRow) -> tuple[bool, tuple[int, bool, datetime] | tuple[()], int, str]:
         flags = sorted(row.flags, key=_worst_first)
@@ -200,13 +200,13 @@ def by_need(rows: tuple[CaseRow, ...]) -> tuple[CaseRow, ...]:
 
 
 def fitted(whole: Digest, length: Callable[[Digest], int], room: int = ROOM) -> Digest:
-    """Cut a digest to one message, and say how many entries it lacks. An urgent entry is the last thing to go.
+    """Cut a digest to one message, with the number of entries left out. Urgent entries are the last to go.
 
-    length: characters of a digest as the coach will read it.
+    length: counts the characters of a digest as rendered for the coach.
 
-    Entries go from the end of the least pressing part: seen ones and notes, unreachable, quiet, changes, this week's.
-    If the urgent ones alone are too long, their evidence goes (it is on the card); only when their bare names
-    are too many for one message, which takes well over thirty urgent clients in a week, do the newest of those go.
+    Entries are dropped from the end of the least pressing part: seen ones and notes, unreachable, quiet, changes, this
+    week's. If the urgent ones alone are too long, their evidence is dropped (it is on the card). Only if their bare
+    names are too long for one message, with well over thirty urgent clients in a week, are the newest dropped.
     """
     if length(whole) <= room:
         return whole
@@ -219,7 +219,7 @@ def fitted(whole: Digest, length: Callable[[Digest], int], room: int = ROOM) -> 
         low, high = floor, keep
         if length(_only(candidate, order, low)) > room:
             continue
-        while low < high:  # the most entries that fit
+        while low < high:  # binary search for the most entries that fit
             middle = (low + high + 1) // 2
             if length(_only(candidate, order, middle)) <= room:
                 low = middle
@@ -263,9 +263,10 @@ def _only(whole: Digest, order: tuple[tuple[str, DigestEntry], ...], keep: int) 
 
 
 def when_to_tell(flag: Flag | FlagFact, now: datetime, zone: tzinfo, *, quiet_nights: bool) -> datetime:
-    """When a coach hears of an urgent flag: `now`, or the end of the coach's night if it may wait and they wish so.
+    """When to notify a coach of an urgent flag: `now`, or at the end of the night if it may wait and the coach chose
+    so.
 
-    zone: the coach's.  An emergency never waits, nor a severe reading.
+    zone: the coach's.  Emergencies and severe readings never wait.
     """
     local = now.astimezone(zone)
     night = local.time() >= NIGHT_BEGINS or local.time() < NIGHT_ENDS
@@ -276,7 +277,7 @@ def when_to_tell(flag: Flag | FlagFact, now: datetime, zone: tzinfo, *, quiet_ni
 
 
 def _may_wait(flag: Flag | FlagFact) -> bool:
-    """What public guidance calls a matter for the same day, and what is no more than "not well today"."""
+    """True for what public guidance calls a same-day matter, or for no more than "not well today"."""
     evidence = dict(flag.evidence)
     match Code(flag.code):
         case Code.RED_FLAG_WORDS:

@@ -1,9 +1,9 @@
-"""What a coach should know: the table of flag codes, and what raises and clears them.
+"""What a coach should know: the table of flag codes, and what raises and clears each.
 
-A flag is raised by what happened (a reading, a week, a message), never by a look at everything: each rule
-below is a pure function of one trigger and its evidence (those of a reading are in `core.watching.flags_of_reading`).
-An open flag with the same code and measure is refreshed, not raised twice; that is the store's affair. All
-rules are about telling a person, none is a diagnosis.
+A flag is raised by an event (a reading, a week, a message), never by scanning everything: each rule below is a pure
+function of one trigger and its evidence (those of a reading are in `core.watching.flags_of_reading`). The store
+refreshes an open flag with the same code and measure instead of raising it twice. Every rule notifies a person; none is
+a diagnosis.
 """
 
 from __future__ import annotations
@@ -27,13 +27,13 @@ class Severity(StrEnum):
 
 
 class Clears(StrEnum):
-    """When a flag is no longer open. A coach may always clear one by hand."""
+    """What clears a flag. A coach may always clear one by hand."""
 
-    BY_COACH = "by_coach"  # only when a person has dealt with it
+    BY_COACH = "by_coach"  # only when a coach has dealt with it
     NEXT_READING = "next_reading"  # when a later reading of the measure no longer meets the rule
     ANSWERED = "answered"  # when a check-in is answered
-    HEARD = "heard"  # when any message of theirs arrives
-    FOUR_QUIET_WEEKS = "four_quiet_weeks"  # when it has not happened again for 28 days
+    HEARD = "heard"  # when the client sends any message
+    FOUR_QUIET_WEEKS = "four_quiet_weeks"  # when it has not recurred for 28 days
 
 
 class Code(StrEnum):
@@ -64,9 +64,7 @@ class Code(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class FlagRule:
-    """One row of the table. when: the rule in words, for the reader of this table. evidence: names of what is
-    shown.
-    """
+    """One row of the table. when: the rule in words, for readers of this table. evidence: names of the values shown."""
 
     severity: Severity
     when: str
@@ -209,7 +207,7 @@ class Flag:
 
 @dataclass(frozen=True, slots=True)
 class Agreed:
-    """What coach and client agreed, as far as the rules ask.
+    """What coach and client agreed, as far as the rules need it.
 
     directed_weighing: a clinician asked for it.  loss_is_planned: losing weight is a goal, set by either.
     """
@@ -222,9 +220,9 @@ NOTHING_AGREED = Agreed(directed_weighing=False, loss_is_planned=False)
 
 
 def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence: str | Decimal) -> Flag:
-    """A flag of the table: for what is no reading (words, a gate, silence, a wish for a word).
+    """A flag not raised by a reading: words, a failed health question, silence, a request to talk.
 
-    Raises: ValueError for evidence that the table does not name: a fault of ours.
+    Raises: ValueError for evidence that the table does not name (a programming error).
     """
     rule = RULES[code]
     unknown = evidence.keys() - set(rule.evidence)
@@ -233,18 +231,15 @@ def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence:
     return Flag(code, rule.severity, measure, tuple((n, evidence[n]) for n in rule.evidence if n in evidence), since)
 
 
-# --- a week, and the end of a flag
-# ------------------------------------------------------------------------------
-
 MISSED_SLOTS = 2
 
 
 @dataclass(frozen=True, slots=True)
 class ClientWeek:
-    """What is known of a client at the end of a week.
+    """A client's state at the end of a week.
 
-    missed: slots in a row without an answer; slots we never asked do not count.  early_weighings: within 14
-    days; in_one_day: the most of them on one day.  reachable: the messenger delivers.
+    missed: consecutive slots without an answer; slots at which we never asked do not count.  early_weighings: within 14
+    days; in_one_day: the most on any one day. reachable: the messenger delivers messages.
     """
 
     missed: int = 0
@@ -255,7 +250,7 @@ class ClientWeek:
 
 
 def flags_of_week(week: ClientWeek, now: datetime) -> tuple[Flag, ...]:
-    """Silence, unreachability and frequent weighing. A client who paused is not missing."""
+    """Silence, unreachability and frequent weighing. A paused client is not missing."""
     found = []
     if week.missed >= MISSED_SLOTS and not week.paused:
         found.append(flag(Code.MISSED_CHECK_INS, now, missed=D(week.missed)))
@@ -268,11 +263,10 @@ def flags_of_week(week: ClientWeek, now: datetime) -> tuple[Flag, ...]:
 
 @dataclass(frozen=True, slots=True)
 class WhatFollowed:
-    """What happened after a flag, as far as it can clear one.
+    """Events after a flag that may clear it.
 
-    read_at: the newest assessed reading of the flag's measure; raised: the codes that reading raised.
-    answered_at: the last answered check-in.  heard_at: their last message.  again_at: when it last happened
-    again.
+    read_at: when the newest assessed reading of the flag's measure was taken; raised: the codes it raised.
+    answered_at: the last answered check-in.  heard_at: their last message.  again_at: when the flag last recurred.
     """
 
     read_at: datetime | None = None
@@ -286,7 +280,7 @@ QUIET = timedelta(days=28)
 
 
 def cleared(code: Code, since: datetime, later: WhatFollowed, now: datetime) -> bool:
-    """Say whether an open flag of `code`, open since an instant, has cleared by itself."""
+    """Whether an open flag of `code`, open since `since`, has cleared by itself."""
     match RULES[code].clears:
         case Clears.NEXT_READING:
             return later.read_at is not None and later.read_at > since and code not in later.raised
@@ -301,6 +295,6 @@ def cleared(code: Code, since: datetime, later: WhatFollowed, now: datetime) -> 
 
 
 def worst(flags: Sequence[Flag]) -> Severity | None:
-    """The gravest severity among flags."""
+    """The most serious severity among flags."""
     order = list(Severity)
     return min((f.severity for f in flags), key=order.index, default=None)

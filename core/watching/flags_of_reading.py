@@ -1,4 +1,4 @@
-"""The flags a single reading raises: pressure, pulse, weight, energy, falls limits, changes, sameness.
+"""The flags a single reading raises: pressure, pulse, weight, energy, fall-risk limits, changes, identical values.
 
 The table of all codes, with the rules in words, is in `core.watching.flags`.
 """
@@ -39,15 +39,15 @@ FALLS_BANDS = frozenset(
 )
 TOP_RATING = D(10)  # no mean is higher
 ENERGY_WINDOW = timedelta(days=28)
-ENERGY_FEWEST = 3  # ratings that make a mean worth falling from (ours)
+ENERGY_FEWEST = 3  # fewest ratings for a mean to compare with (ours)
 FEWEST_IDENTICAL = 4
 UNLIKELY = 0.001
-_MUST_IS_QUIET_FROM = D(21)  # kg/m2: points end at 20, after rounding
+_MUST_IS_QUIET_FROM = D(21)  # kg/m2: MUST gives no points above 20, after rounding
 
 
 @dataclass(frozen=True, slots=True)
 class AlarmCodes:
-    """The flags of an alarm: at once, only with a symptom, and when the reading before it alarmed alike."""
+    """Flags of an alarm: at once, only with a symptom, and when the previous reading raised the same alarm."""
 
     at_once: Code | None = None
     with_symptom: Code | None = None
@@ -72,11 +72,10 @@ def flags_of_reading(
     zone: tzinfo,
     run: int | None = None,
 ) -> tuple[Flag, ...]:
-    """Every flag this reading raises, by the table's order within each subject.
+    """Every flag this reading raises, in table order within each subject.
 
-    history: the counting readings of the measure before this one, oldest first. run: how many equal values in
-    a row this one ends, for a caller who counts them and keeps only the readings that count, and not all of
-    those; else counted here.
+    history: earlier readings of the measure that count, oldest first. run: length of the run of equal values ending
+    with this one, for a caller that tracks it without the full history; counted here if None.
     """
     at, verdict = assessment.reading.taken_at, assessment.verdict
     if run is None or (history and history[-1].taken_at >= at):
@@ -93,7 +92,7 @@ def flags_of_reading(
     if measure.kind is MeasureKind.FUNCTION:
         found.extend(_of_falls(assessment))
     if verdict is not None and verdict.beyond_error and measure.kind is not MeasureKind.DERIVED:
-        found.extend(_of_change(assessment))  # a ratio would only repeat what its parts say
+        found.extend(_of_change(assessment))  # a ratio would only repeat its parts
     if measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
         found.extend(_of_sameness(measure, assessment.reading, before, run))
     return tuple(found)
@@ -161,10 +160,10 @@ def _of_weight(
 
 
 def weight_says_nothing(now: Decimal, highest: Decimal | None, stature: Decimal | None) -> bool:
-    """Whether no rule here can speak of a weight, nothing being agreed: for a caller who then need not gather what
-    the rules ask for. False is no answer.
+    """True if no rule here can apply to a weight and nothing is agreed, so that the caller need not gather the rules'
+    inputs. False means undecided.
 
-    highest: of the weights before it, of a year or longer; None when it is the first. kg, kg, cm.
+    highest: of the earlier weights over at least a year; None if it is the first. kg, kg, cm.
     """
     if highest is not None and must.percent_loss(highest, now) >= unplanned_loss.PERCENT:
         return False
@@ -172,7 +171,7 @@ def weight_says_nothing(now: Decimal, highest: Decimal | None, stature: Decimal 
 
 
 def _fast_gain(now: Reading, before: Sequence[Reading], zone: tzinfo) -> Iterator[Flag]:
-    """Against every weight of the last seven days; the quickest rule met is the one shown."""
+    """Compare with every weight of the last seven days; the fastest rule met is reported."""
     today = day_of(now, zone)
     for earlier in reversed(before):
         days = (today - day_of(earlier, zone)).days
@@ -192,7 +191,7 @@ def _fast_gain(now: Reading, before: Sequence[Reading], zone: tzinfo) -> Iterato
 
 
 def _must(now: Reading, half_year: Sequence[Reading], profile: Profile, agreed: Agreed) -> Iterator[Flag]:
-    """Steps 1 and 2 of MUST; step 3 (acutely ill and not eating) is for staff at the bedside."""
+    """Steps 1 and 2 of MUST; step 3 (acutely ill and not eating) is for bedside staff."""
     evidence: dict[str, str | Decimal] = {}
     points, thin = 0, False
     if profile.stature and Caution.PREGNANCY not in profile.cautions:
@@ -210,7 +209,7 @@ def _must(now: Reading, half_year: Sequence[Reading], profile: Profile, agreed: 
 
 
 def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal) -> bool:
-    """Whether both ratings lie that much under the mean of those of the four weeks before them."""
+    """Whether both ratings lie at least `by` below the mean of the four weeks before them."""
     return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - by
 
 
@@ -285,11 +284,11 @@ def _of_sameness(measure: Measure, now: Reading, before: Sequence[Reading], run:
 
 
 def implausible_run(measure: Measure, reading: Reading) -> int:
-    """How many equal values in a row are too many, given how finely the value is read and how much it swings.
+    """How many equal values in a row are implausible, given the resolution of the value and its variability.
 
-    Two honest values read to a step h with SD s are equal with a chance of about h / (2 s sqrt pi); a run of
-    n needs that n - 1 times. Whole numbers are taken as read to one whole unit, so that a tape read to the
-    centimetre, or a count of stands that does repeat itself, is not suspected for it.
+    Two honest values read to a step h with SD s are equal with probability of about h / (2 s sqrt pi); a run of n needs
+    that n - 1 times. Whole numbers are assumed to be read to a whole unit, so that a tape read to the centimetre, or a
+    count of stands that does repeat, is not suspected.
     """
     if measure.error is None:
         raise ValueError(f"{measure.key} has no known error")

@@ -1,20 +1,20 @@
-"""The weighing guard, as one table. Common practice of the trade; the sizes (28 days, 3, 14) are the design's own.
+"""The weighing guard, as one table. Common practice; the figures (28 days, 3, 14) are ours.
 
 Weight swings by about half a kilogram from day to day (core.references.weight_variation), so a weighing between two
-weigh-ins says little and can cost heart. A reading before its time is early: it is kept as a side note, never
-scored, charted or commented on, and its size and direction are never hinted at.
+weigh-ins says little and can be discouraging. A reading before the next weigh-in is early: it is stored as a side note,
+never scored, charted or commented on, and its size and direction are never hinted at.
 
-| in one cycle                                | step     | what the client hears                        |
-|---------------------------------------------|----------|----------------------------------------------|
-| due, or in its last 3 days, or no weight yet | WELCOME  | the usual answer                             |
-| directed weighing: a clinician asked for it | DIRECTED | the usual answer                             |
-| weight is left out of the plan              | LEFT_OUT | it is not kept, and how to bring it back     |
-| first early attempt                         | FIRST    | thanks, why we wait, the date, an offer      |
-| second                                      | SECOND   | warmer: what made today a day to check?      |
-| third within 14 days, or two in one day     | OFTEN    | no more numbers: a talk helps, and with whom |
+| in one cycle                                 | step     | what the client hears                    |
+|----------------------------------------------|----------|------------------------------------------|
+| due, or in its last 3 days, or no weight yet | WELCOME  | the usual answer                         |
+| directed weighing: a clinician asked for it  | DIRECTED | the usual answer                         |
+| weight is left out of the plan               | LEFT_OUT | it is not stored; how to bring it back   |
+| first early attempt                          | FIRST    | thanks, why we wait, the date, an offer  |
+| second                                       | SECOND   | warmer: what made today a day to check?  |
+| third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
-OFTEN also raises the flag "weighing often", with the count.
-A correction (an edit, "undo", "I meant 82.4") is not an attempt. A cycle runs from one official weight to the next.
+OFTEN also raises the flag "weighing often", with the count. A correction (an edit, "undo", "I meant 82.4") is not an
+attempt. A cycle runs from one official weight to the next.
 """
 
 from __future__ import annotations
@@ -46,7 +46,7 @@ EARLY = frozenset({GuardStep.FIRST, GuardStep.SECOND, GuardStep.OFTEN})
 @dataclass(frozen=True, slots=True)
 class Guarded:
     """step: a row of the table.  attempts: early attempts of this cycle, this one included.
-    opens: local date from which a weight is official again; None when it is welcome now."""
+    opens: local date from which a weight is official again; None if one is welcome now."""
 
     step: GuardStep
     attempts: int = 0
@@ -62,9 +62,10 @@ def guard(
     in_plan: bool,
     zone: tzinfo,
 ) -> Guarded:
-    """Read the table for a weight that arrives at `now` without being asked for.
+    """Look up the step for an unrequested weight at `now`.
 
-    weights: this client's weights, side notes included, oldest first.  zone: whose days "one day" means.
+    weights: this client's weights, side notes included, oldest first.  zone: the client's, which decides what "one day"
+    is.
     """
     if directed:
         return Guarded(GuardStep.DIRECTED)

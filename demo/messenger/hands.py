@@ -79,10 +79,6 @@ class Hands(ABC):
         """Edit one's own text (the latest, if `message_id` is None); unchanged, it tells the bot nothing."""
         return await self.do("edit_text", user=user, text=text, message_id=message_id, chat=chat)
 
-    async def delete_own(self, user: int, message_id: int, *, chat: int | None = None) -> None:
-        """Take a message out of the chat; the bot is not told."""
-        await self.do("delete_own", user=user, message_id=message_id, chat=chat)
-
     async def press(
         self,
         user: int,

@@ -142,15 +142,6 @@ class People:
         self._tell("edited_message", message)
         return message.id
 
-    def delete_own(self, user: int, message_id: int, *, chat: int | None = None) -> None:
-        person = self._person(user)
-        room = self._room(person, chat)
-        message = room.messages.get(message_id)
-        if message is None or (message.sender is not person and room.person is not person):
-            raise CannotDo("there is no message of one's own to delete")
-        del room.messages[message_id]  # the platform tells the bot nothing of this
-        self._world.signal.bump()
-
     def press(
         self,
         user: int,

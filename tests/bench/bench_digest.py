@@ -1,5 +1,5 @@
 """A coach's digest of 60 and of 1,000 clients with two years of readings, from the due row to the message in the
-outbox; and a chart, from what is to be drawn to the bytes of the picture."""
+outbox; and a chart, from its data to the bytes of the PNG."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ from tests.bench.servers import KINDS, Fresh
 
 WEEKS = 104
 SIZES = (60, 1_000)
-FLAGGED = 10  # one client in so many has an open flag
+FLAGGED = 10  # one client in this many has an open flag
 
 
 def _practice(fresh: Fresh, size: int) -> Database:
@@ -48,7 +48,7 @@ def _digest(database: Database, chat: int, number: int) -> float:
     """Milliseconds of one digest."""
     now = clock.now()
     steps = wiring.steps(Settings(), lambda token: token)
-    day = now.date() + timedelta(days=number)  # a day has one digest
+    day = now.date() + timedelta(days=number)  # one digest per day
     due = inbox.NewEvent(f"digest/bench/{number}", chat, Due(now, day, timedelta(0)))
     database.write_now(inbox.put, [due], now)
     start = time.perf_counter()

@@ -2,7 +2,7 @@
 
 The people and readings are our own invention, drawn with a fixed seed: 2,000 people, each with a plan of weight,
 waist, hip, pulse and chair stands every four weeks, energy every week and a blood-pressure week now and then; kg,
-lb, stones, cm and inches mixed, one row in 200 not usable. Rows come as a chat would write them: by time.
+lb, stones, cm and inches mixed, one row in 200 not usable. Rows are chronological, as a chat would write them.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ from rich.table import Table
 
 PEOPLE = 2_000
 SIZES = (10_000, 100_000)
-ONCE = (300_000,)  # for memory: by 100,000 everybody has readings of everything; from there on nothing may grow
+ONCE = (300_000,)  # for memory: by 100,000 rows everybody has readings of everything; nothing may grow after that
 RUNS = 5
 SEVERAL = 2  # processes
 START = datetime(2025, 1, 6, 7, 30, tzinfo=UTC)
@@ -100,7 +100,7 @@ def _answers(draw: Random, truth: dict[str, float], week: int, n: int) -> Iterat
 
 
 def yardstick(readings: Path) -> int:
-    """Only parse, and divide: what any program must do that reads this file."""
+    """Only parse and divide: the minimum for any program that reads this file."""
     rows = 0
     with readings.open(newline="", encoding="utf-8") as file:
         for row in csv.DictReader(file):
@@ -133,7 +133,7 @@ def main(folder: Path) -> Table:
         runs = 1 if size in ONCE else RUNS
         for processes in (1, SEVERAL) if size > SIZES[0] else (1,):
             mine, clock, plain = [], [], []
-            for _ in range(runs):  # turn by turn, so that both meet the same machine
+            for _ in range(runs):  # alternating, so that both run under the same conditions
                 plain.append(_seconds(lambda r=readings: yardstick(r))[0])
                 processor, wall = _seconds(lambda r=readings, n=processes: ours(r, people, n))
                 mine.append(processor)
@@ -154,9 +154,7 @@ def main(folder: Path) -> Table:
 
 
 def _seconds(call: Callable[[], object]) -> tuple[float, float]:
-    """Processor time of this process and of those it started and ended, which other programs disturb less; and wall
-    time.
-    """
+    """CPU time of this process and its finished children, which other programs disturb less, and wall time."""
     start, wall = _processor(), time.perf_counter()
     call()
     return _processor() - start, time.perf_counter() - wall
@@ -168,13 +166,13 @@ def _processor() -> float:
 
 
 def _memory(readings: Path, people: Path, processes: int) -> tuple[float, float]:
-    """Peak of a fresh process and those it starts, the largest of them, in MB: all of it; and (in another, for one
-    process) what Python objects took while scoring.
+    """Peak memory in MB of the largest of a fresh process and its children; and, in another run of one process, of the
+    Python objects allocated while scoring.
     """
     found = [0.0, 0.0]
     for place, how in enumerate(("rss", "traced") if processes == 1 else ("rss",)):
         command = [sys.executable, "-m", "tests.bench.bench_score", how, str(readings), str(people), str(processes)]
-        # By way of a small process: what a large one starts counts the starter's peak as its own.
+        # Started from a small process, because a child inherits its parent's peak.
         small = ["sh", "-c", '"$@"; exit $?', "sh", *command]
         done = subprocess.run(small, check=True, capture_output=True, text=True)
         found[place] = float(done.stdout)

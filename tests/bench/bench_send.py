@@ -1,9 +1,9 @@
 """Ten thousand reminders due in one minute: until all are in the outbox, then until they are sent.
 
-* Made: sweep and turns, as a worker does them, until the last outbox row is committed.
-* Highest rate: the bot sends all it can, beside bare `send_message` of the same words with the library's defaults, at
-  the concurrency that suits it best (tried: 1, 8, 32). From the first message accepted to the last.
-* At a set rate of 30 a second, with the local messenger refusing the 31st in any second: how much of it is used.
+* Made: sweep and turns, as a worker runs them, until the last outbox row is committed.
+* Highest rate: the bot sends all it can, compared with plain `send_message` of the same text with the library's
+  defaults, at its best concurrency (tried: 1, 8, 32). From the first message accepted to the last.
+* At a set rate of 30 a second, with the local messenger refusing the 31st in any second: the share that is used.
 """
 
 from __future__ import annotations
@@ -27,14 +27,14 @@ from tests.bench.measuring import RUNS, median, ratio
 from tests.bench.processes import open_chats, our_bot
 from tests.bench.servers import KINDS, Fresh
 
-REMINDERS, SENT = 10_000, 4_000  # made; of which the highest rate is measured with
+REMINDERS, SENT = 10_000, 4_000  # made; used to measure the highest rate
 CONCURRENCY = (1, 8, 32)
 RATE, SECONDS = 30, 20
 TEXT = "Hello again, and thanks for your time. How was your energy this week, from 0 to 10?"
 
 
 def made(url: str, count: int) -> float:
-    """Reminders a second, from the first look at what is due to the last commit."""
+    """Reminders a second, from the first query for due rows to the last commit."""
     database = Database(url)
     now = clock.now()
     population.fill(database, count, now, due=now - timedelta(minutes=1))

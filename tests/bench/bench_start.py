@@ -1,4 +1,4 @@
-"""How long the command line takes to say how it is used, beside Python itself doing nothing."""
+"""Time of `samehour --help`, compared with Python doing nothing."""
 
 from __future__ import annotations
 

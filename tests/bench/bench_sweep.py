@@ -1,7 +1,7 @@
-"""A million clients and nothing due: what a look costs; start-up and memory with 100 and 100,000 clients.
+"""The cost of a sweep over a million clients with nothing due; startup and memory with 100 and 100,000 clients.
 
-The yardstick of memory and of starting is one APScheduler cron job a client, in its memory store: measured with 10,000
-jobs and carried on in a straight line, since 100,000 take a while. It cannot be asked what is due without firing it.
+The yardstick of memory and startup is one APScheduler cron job per client in its memory store: measured with 10,000
+jobs and extrapolated linearly, since 100,000 take a while. It cannot report what is due without firing it.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ from tests.bench.servers import KINDS, Fresh
 MANY, LOOKS = 1_000_000, 200
 FEW, SOME = 100, 100_000
 JOBS = 10_000
-SETTLED = 4.0  # seconds after the start: two sweeps and a round of housekeeping have been
+SETTLED = 4.0  # seconds after the start: two sweeps and a round of housekeeping are done
 _PEOPLE = """
     INSERT INTO people (chat_id, role, name, language, created_at)
     WITH RECURSIVE n(i) AS (SELECT CAST(:low AS BIGINT) UNION ALL SELECT i + 1 FROM n WHERE i < :high)
@@ -76,7 +76,7 @@ def look(conn: Connection) -> tuple[float, int]:
 
 
 def looks(url: str) -> tuple[float, float]:
-    """Median of what a look takes inside its transaction, and of the whole transaction, in ms."""
+    """Median time of a sweep inside its transaction, and of the whole transaction, in ms."""
     database = Database(url)
     inside, whole = [], []
     for _ in range(LOOKS):
@@ -99,7 +99,7 @@ def crowded(fresh: Fresh, count: int) -> str:
 
 
 async def started(url: str) -> tuple[float, float]:
-    """Seconds from starting the process until it asks for updates; MiB it holds once it has settled."""
+    """Seconds from starting the process until it asks for updates; MiB of memory once it has settled."""
     async with await Remote.spawn("--no-flood") as messenger:
         start = time.perf_counter()
         async with our_bot(messenger, url) as process:
@@ -128,7 +128,7 @@ print(time.perf_counter() - start, held() - before)
 
 
 def scheduler(jobs: int) -> tuple[float, float]:
-    """Seconds until one job a client is added, and MiB they hold."""
+    """Seconds to add one job per client, and MiB they take."""
     done = subprocess.run(
         [sys.executable, "-c", _SCHEDULER.format(jobs=jobs)], check=True, capture_output=True, text=True
     )

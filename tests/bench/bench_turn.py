@@ -1,15 +1,15 @@
-"""A whole check-in turn, durable and scored, beside an echo bot on the same library and the same local messenger.
+"""A complete check-in turn, durable and scored, compared with an echo bot on the same library and local messenger.
 
 Ours, from the update received to the scored reply accepted: commit the update, read two years of readings, decide,
 score, commit reading, state and reply, render and send; every commit flushed to disk. The clients of a practice on a
-Monday morning answer energy, minutes, sessions, pulse and weight, all at once and hardly two alike.
+Monday morning answer energy, minutes, sessions, pulse and weight, all at once and hardly two the same.
 
-The yardstick stores nothing and echoes the same texts: with everything at the library's defaults, and at the setting
-that was found best for it (16 at once, 16 connections).
+The yardstick stores nothing and echoes the same texts: with the library's defaults, and with the best settings found
+(16 at once, 16 connections).
 
-Messenger, bot and driver are processes of their own, and so is PostgreSQL; processor time is the bot's alone.
-Speed: all texts wait, time runs until the last reply is accepted. Delay: texts come at an even rate, and each is
-timed from its sending until its reply is accepted.
+Messenger, bot, driver and PostgreSQL run in separate processes; CPU time is the bot's alone. Speed: all texts wait,
+time runs until the last reply is accepted. Delay: texts arrive at a constant rate, each timed from sending until its
+reply is accepted.
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ from tests.bench.processes import echo_bot, open_chats, our_bot, processor
 from tests.bench.servers import KINDS, Fresh
 
 CLIENTS, WEEKS = 240, 104
-FIRST = 20  # more clients who answer before anything is measured: what a process does once is done then
+FIRST = 20  # additional clients who answer first, to warm up the process
 MEASURES = ("energy", "minutes", "sessions", "pulse", "weight")
 PACE = 150  # texts a second while delays are measured
 DELAYS = (0, 50)  # ms the messenger takes to answer
@@ -43,7 +43,7 @@ DELAYS = (0, 50)  # ms the messenger takes to answer
 
 @dataclass
 class Figures:
-    """Turns a second, processor time of the bot in ms a turn, and the delays of single turns in ms."""
+    """Turns a second, CPU time of the bot in ms a turn, and the delays of single turns in ms."""
 
     speed: list[float] = field(default_factory=list)
     work: list[float] = field(default_factory=list)
@@ -54,7 +54,7 @@ class Figures:
 async def measure(fresh: dict[str, Fresh], runs: int, delay: int) -> dict[str, Figures]:
     names = ["echo, defaults", "echo, 16 at once", *(f"ours, {kind}" for kind in fresh)]
     found: dict[str, Figures] = {name: Figures() for name in names}
-    for _ in range(runs):  # turn by turn, so that all meet the same machine
+    for _ in range(runs):  # alternating, so that all run under the same conditions
         for name in names:
             kind = name.partition(", ")[2]
             url = practice(fresh[kind]) if kind in fresh else ""
@@ -64,7 +64,7 @@ async def measure(fresh: dict[str, Fresh], runs: int, delay: int) -> dict[str, F
 
 
 def practice(fresh: Fresh) -> str:
-    """A practice whose clients have all just been asked how their week was."""
+    """A practice whose clients have all just been asked about their week."""
     url = fresh()
     database = Database(url, synchronous="NORMAL")
     now = clock.now()
@@ -97,7 +97,7 @@ async def _one(found: Figures, url: str, concurrent: int, delay: int, clients: i
 
 
 def _answer(measure: str, chat: int) -> str:
-    """What this person answers: everybody something else, so that hardly two replies are alike."""
+    """This person's answer; they all differ, so that hardly two replies are the same."""
     draw = Random(f"{measure}/{chat}")
     match measure:
         case "energy":

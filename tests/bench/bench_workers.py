@@ -1,7 +1,7 @@
-"""Two workers' turns on one PostgreSQL beside one worker's: the same inbox, worked off by one process or by two.
+"""Turns of two workers on one PostgreSQL compared with one: the same inbox, processed by one process or by two.
 
-No messenger takes part: it would take a processor of its own. PostgreSQL does, so that on two processors one worker
-and the server are already two who work at once; the table says how busy they kept the machine.
+No messenger takes part, since it would need its own processor. PostgreSQL does, so on two processors one worker and the
+server already fill the machine; the table says how busy it was.
 """
 
 from __future__ import annotations
@@ -48,7 +48,7 @@ def _type(conn: Connection, now: object) -> None:
 
 
 def _measured(fresh: Fresh, workers: int) -> tuple[float, float]:
-    """Turns a second from the first to the last, and how many processors were busy meanwhile."""
+    """Turns a second from the first to the last, and the average number of busy processors."""
     url = _prepared(fresh)
     command = [sys.executable, "-m", "tests.bench.bench_workers", url]
     processes = [
@@ -71,7 +71,7 @@ def _measured(fresh: Fresh, workers: int) -> tuple[float, float]:
 
 
 def _busy() -> float:
-    """Processor seconds used by the whole machine so far; 0 where it does not say."""
+    """Processor seconds used by the whole machine so far; 0 if unknown."""
     try:
         with open("/proc/stat", encoding="ascii") as file:
             user, nice, system = map(int, file.readline().split()[1:4])
@@ -81,7 +81,7 @@ def _busy() -> float:
 
 
 def _work(url: str) -> None:
-    """One worker: say that it is ready, begin when told to, work until nothing is left, say how many turns."""
+    """One worker: report ready, start on command, work until nothing is left, report the number of turns."""
     database = Database(url)
     steps = wiring.steps(Settings(), lambda token: token)
     database.write_now(work_batch, steps, clock.now(), 0)

@@ -1,8 +1,8 @@
-"""The yardstick of turns: an echo bot as the library's own examples have it. It stores nothing and scores nothing.
+"""The yardstick of turns: an echo bot as in the library's examples. It stores nothing and scores nothing.
 
     python tests/bench/echo_bot.py BASE_URL TOKEN [CONCURRENT]
 
-CONCURRENT: updates handled at once, with as many connections; left out, everything is the library's default (one).
+CONCURRENT: updates handled at once, with as many connections; by default, the library's own setting (one).
 """
 
 import sys

@@ -1,4 +1,4 @@
-"""What every benchmark needs: medians of runs that alternate, and a line that says what machine this is."""
+"""Shared by all benchmarks: medians of alternating runs, and a description of the machine."""
 
 from __future__ import annotations
 
@@ -37,6 +37,5 @@ def percentile(values: Sequence[float], share: float) -> float:
 
 
 def ratio(ours: Sequence[float], yardstick: Sequence[float]) -> float:
-    """The median of the ratios of runs that stood beside each other: what else the machine did meanwhile, it did to
-    both."""
+    """The median ratio of paired runs: anything else the machine did affected both."""
     return statistics.median(a / b for a, b in zip(ours, yardstick, strict=True))

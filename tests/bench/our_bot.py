@@ -1,8 +1,8 @@
-"""The bot as `samehour serve` runs it, settings and all, without the limits on sending that the platform asks for.
+"""The bot as `samehour serve` runs it, settings and all, without the platform's rate limits.
 
     SAMEHOUR_TOKEN=... python tests/bench/our_bot.py [--paced]
 
---paced: with them, SAMEHOUR_SEND_RATE a second. Ends when its standard input does.
+--paced: with them, SAMEHOUR_SEND_RATE a second. Ends when its standard input closes.
 """
 
 import asyncio

@@ -24,7 +24,7 @@ from bot.store.sealed import secret
 from core.care import Status
 
 FIRST_CHAT = 1_000_000
-A_LOAD = 10_000  # rows to a statement
+A_LOAD = 10_000  # rows per statement
 WEEKLY = (("energy", 6.0, 1.2), ("sessions_done", 2.5, 1.0), ("activity_minutes", 110.0, 40.0))
 MONTHLY = (("resting_heart_rate", 68.0, 4.0), ("weight", 82.0, 0.8), ("waist", 96.0, 1.2), ("hip", 104.0, 1.2))
 UNITS = {"weight": "kg", "waist": "cm", "hip": "cm", "resting_heart_rate": "bpm", "activity_minutes": "min"}
@@ -41,10 +41,10 @@ def fill(
     first_chat: int = FIRST_CHAT,
     grid: timedelta = timedelta(minutes=1),
 ) -> None:
-    """Write `count` active clients, `caseload` to a coach, with `weeks` of readings before `now`.
+    """Write `count` active clients, `caseload` per coach, with `weeks` of readings before `now`.
 
-    due: when all of them are due next; None spreads them over the days of the coming week, on whole steps of `grid`.
-    Chats: `first_chat` onwards, the coaches' after the clients'.
+    due: when all of them are next due; None spreads them over the coming week, in steps of `grid`. Chat ids: from
+    `first_chat`, the coaches' after the clients'.
     """
     draw = Random(1)
     for at, rows in enumerate(_loads(_clients(draw, count, now, due, caseload, first_chat, grid))):
@@ -160,7 +160,7 @@ def _put_readings(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
 
 
 def _settled(conn: Connection) -> None:
-    """Let the planner know what is there, as a database that grew slowly would."""
+    """Update the planner's statistics, as in a database that grew slowly."""
     conn.execute(text("ANALYZE"))
 
 

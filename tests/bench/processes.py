@@ -1,4 +1,4 @@
-"""Bots in processes of their own, on a local messenger in another."""
+"""Bots in separate processes, with the local messenger in another."""
 
 from __future__ import annotations
 
@@ -69,7 +69,7 @@ async def _process(
 
 
 async def open_chats(messenger: Remote, chats: Sequence[int]) -> None:
-    """Let these people have opened the bot long ago: it may write to them, and nothing waits to be read."""
+    """Make these people have opened the bot long ago: it may write to them, and no update is pending."""
     for start in range(0, len(chats), 1000):
         some = chats[start : start + 1000]
         await messenger.many(("create_user", {"first_name": f"Ada {chat}", "id": chat}) for chat in some)
@@ -79,7 +79,7 @@ async def open_chats(messenger: Remote, chats: Sequence[int]) -> None:
 
 
 def memory(process: Process) -> float:
-    """What a process holds in memory now, in MiB."""
+    """Current memory of a process, in MiB."""
     for line in Path(f"/proc/{process.pid}/status").read_text(encoding="ascii").splitlines():
         if line.startswith("VmRSS:"):
             return int(line.split()[1]) / 1024
@@ -87,6 +87,6 @@ def memory(process: Process) -> float:
 
 
 def processor(process: Process) -> float:
-    """Processor seconds a process has used so far: what else the machine does moves them less than the clock's."""
+    """CPU seconds used by a process so far, which other load affects less than wall time."""
     fields = Path(f"/proc/{process.pid}/stat").read_text(encoding="ascii").rpartition(")")[2].split()
     return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")

@@ -2,12 +2,12 @@
 
     python -m tests.bench season --clients 10000 --weeks 12
 
-Only the messenger and the time are pretended: what is sent goes to a transport in memory, and the clock jumps to the
-next quarter of an hour in which something comes due. Clients answer within two hours or not at all, make a slip and
-correct it, weigh themselves early; some give up. Coaches get their weekly digest. Chance has a fixed seed.
+Only the messenger and the time are simulated: messages go to a transport in memory, and the clock jumps to the next
+quarter of an hour in which something is due. Clients answer within two hours or not at all, make a typo and correct it,
+weigh themselves early; some give up. Coaches get their weekly digest. The random seed is fixed.
 
-SQLite in a temporary folder, with synchronous NORMAL: a season does a day's commits in a second, and their flushing is
-measured elsewhere. Growth is of the database file from the end of the second week on, when everybody has begun.
+SQLite in a temporary folder, with synchronous NORMAL: a season commits a day's work in a second, and flushing is
+measured elsewhere. Growth is of the database file from the end of the second week, when everybody has started.
 """
 
 from __future__ import annotations
@@ -42,7 +42,6 @@ from bot.process.rendering_cache import Renderings
 from bot.store import codec, inbox, outbox, retention
 from bot.store.database import Database
 from bot.store.schema import coaches
-from bot.transports.memory import MemoryTransport
 from bot.turns.turn import work_batch
 from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice
@@ -51,6 +50,7 @@ from core.dialogue.kit.messages import Together
 from tests.bench import population
 from tests.bench.measuring import machine
 from tests.bench.servers import migrated
+from tests.memory_transport import MemoryTransport
 
 BEGIN = datetime(2026, 3, 2, tzinfo=UTC)  # a Monday
 STEP = timedelta(minutes=15)
@@ -62,7 +62,7 @@ Act = tuple[datetime, int, int, Event]  # when, a number that makes it unique, t
 
 @dataclass
 class Report:
-    """What a season took. growth: bytes of the database a client and week; peak: MiB of this process."""
+    """What a season took. growth: bytes of the database per client and week; peak: MiB of this process."""
 
     clients: int
     weeks: int
@@ -78,7 +78,7 @@ class Report:
 
 
 class People:
-    """Everybody who writes. They look at what was said to them last, as people do, and never at the store."""
+    """Everybody who writes. They look only at the last message to them, as people do, never at the store."""
 
     def __init__(self, chats: Iterable[int], seed: int = 3) -> None:
         self._draw = {chat: Random(f"{seed}/{chat}") for chat in chats}
@@ -91,7 +91,7 @@ class People:
         return self._acts[0][0] if self._acts else None
 
     def take(self, now: datetime) -> list[inbox.NewEvent]:
-        """What they do up to now."""
+        """Their actions up to now."""
         found = []
         while self._acts and self._acts[0][0] <= now:
             _, number, chat, event = heapq.heappop(self._acts)
@@ -99,7 +99,7 @@ class People:
         return found
 
     def hear(self, chat: int, message: object, choices: tuple[tuple[Choice, ...], ...], now: datetime) -> None:
-        """Something was said to one of them; perhaps they will answer, now or later."""
+        """A message reached one of them, who may answer now or later."""
         draw = self._draw.get(chat)
         if draw is None or chat in self._gone:
             return
@@ -146,7 +146,7 @@ class People:
 
 
 class Watched:
-    """The renderer, with people looking at what it makes."""
+    """The renderer, observed by the people."""
 
     def __init__(self, renderings: Renderings, people: People, clock: HeldClock, report: Report) -> None:
         self._renderings, self._people, self._clock, self._report = renderings, people, clock, report
@@ -163,7 +163,7 @@ class Watched:
 
 
 async def play(url: str, clients: int, weeks: int, advance: Callable[[float], None] = lambda share: None) -> Report:
-    """Play a season on an empty database. advance: told how much of it is over, 0 to 1."""
+    """Play a season on an empty database. advance: receives the fraction completed, 0 to 1."""
     report, clock = Report(clients, weeks), HeldClock(BEGIN)
     store = Database(url, synchronous="NORMAL")
     people = People(range(population.FIRST_CHAT, population.FIRST_CHAT + clients))

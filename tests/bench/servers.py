@@ -1,4 +1,4 @@
-"""A throw-away PostgreSQL server for the benchmarks, as careful with its commits as one in earnest."""
+"""A throw-away PostgreSQL server for the benchmarks, with fully durable commits."""
 
 from __future__ import annotations
 

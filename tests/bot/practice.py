@@ -58,6 +58,10 @@ def add_client(
     return client
 
 
+def client_of(conn: Connection, chat_id: int) -> clients.Client:
+    return clients.client_of(conn.execute(clients.ALL.where(people_table.c.chat_id == chat_id)).one())
+
+
 def rowan_and_ada(conn: Connection) -> Practice:
     coach = add_coach(conn)
     return Practice(coach, add_client(conn, coach))

@@ -10,10 +10,10 @@ from telegram import Bot
 
 from bot.foundation.reader import Rendered
 from bot.foundation.retry import Blocked, Busy, Elsewhere, NoAnswer, Rejected, Sent, Trouble
-from bot.transports.memory import MemoryTransport
 from bot.transports.request import AiohttpRequest
 from bot.transports.telegram import Telegram, parts
 from demo.messenger import Flood, Messenger
+from tests.memory_transport import MemoryTransport
 
 NOBODY = 999_999
 

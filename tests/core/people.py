@@ -1,4 +1,4 @@
-"""Invented people and readings for the tests of scoring, and what their tables share."""
+"""Invented people and readings, and helpers shared by the scoring tests."""
 
 from __future__ import annotations
 

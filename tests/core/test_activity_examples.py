@@ -1,6 +1,6 @@
 """Worked examples of weekly activity, intensity and session load (W88-W99), one row each.
 
-Each row: number of the example, the source of the figures, how they were seen (read, second-hand, derived).
+Each row: number of the example, the source of the figures, their provenance (read, second-hand, derived).
 """
 
 from __future__ import annotations
@@ -15,8 +15,8 @@ from core.judging import training_load
 from core.measures.activity_minutes import ACTIVITY_MINUTES
 from core.quantity import half_up
 from core.reading import Reading
-from core.references import activity_intensity, who_activity_2020
-from core.references.heart_rate_intensity import Intensity
+from core.references import activity_intensity
+from core.references.activity_intensity import Intensity
 
 D = Decimal
 AT = datetime(2026, 3, 30, 9, 0, tzinfo=UTC)
@@ -48,29 +48,6 @@ def test_a_week_of_activity_counts_vigorous_minutes_twice(moderate, vigorous, mi
     assert dict(answer.figures)["counted"] == D(minutes)
 
 
-@pytest.mark.parametrize(("met", "minutes"), [("4", "30"), ("8", "15")], ids=["W93-pag-read", "W93-pag-read-8"])
-def test_half_an_hour_moderate_equals_a_quarter_vigorous(met, minutes):
-    assert activity_intensity.met_minutes(D(met), D(minutes)) == 120
-
-
-@pytest.mark.parametrize(
-    ("met", "expected"),
-    [
-        ("2.9", Intensity.LIGHT),
-        ("3.0", Intensity.MODERATE),
-        ("5.9", Intensity.MODERATE),
-        ("6.0", Intensity.VIGOROUS),
-    ],
-)
-def test_pag_read_met_bands(met, expected):
-    assert activity_intensity.by_met(D(met)) is expected
-
-
-@pytest.mark.parametrize(("days", "minutes", "week"), [(3, 20, 60), (0, 20, 0)], ids=["W94-read", "W95-derived"])
-def test_days_times_minutes_make_a_week(days, minutes, week):
-    assert who_activity_2020.week_of(days, D(minutes)) == week
-
-
 def test_w96_derived_an_hour_at_effort_7_is_a_load_of_420():
     assert training_load.session_load(D(7), D(60)) == 420
 
@@ -81,18 +58,6 @@ def test_w98_derived_five_hard_days_and_two_of_rest():
     assert half_up(week.monotony, 2) == D("1.46")
     # The other reading of the formula, with the population SD, would give 1.58: not ours (D9).
     assert half_up(week.monotony * (D(7) / D(6)).sqrt(), 2) == D("1.58")
-
-
-@pytest.mark.parametrize(
-    ("can_talk", "can_sing", "expected"),
-    [
-        pytest.param(True, False, Intensity.MODERATE, id="W99-cdc-read"),
-        pytest.param(False, False, Intensity.VIGOROUS, id="cdc-read"),
-        pytest.param(True, True, Intensity.LIGHT, id="cdc-second-hand"),
-    ],
-)
-def test_the_talk_test(can_talk, can_sing, expected):
-    assert activity_intensity.by_talking(can_talk=can_talk, can_sing=can_sing) is expected
 
 
 @pytest.mark.parametrize(

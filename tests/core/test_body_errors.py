@@ -1,4 +1,4 @@
-"""What the errors of body measures amount to: the smallest change that error alone would rarely make.
+"""What the errors of body measures amount to: the smallest change that error alone would rarely cause.
 
 Figures of the practice sheet: derived there from the studies named in core.references.body_errors.
 """
@@ -9,7 +9,7 @@ from decimal import Decimal
 
 import pytest
 
-from core.judging.change import minimal_detectable_change, standard_error
+from core.judging.change import mdc95, standard_error
 from core.measures import MEASURES
 from core.measures.blood_pressure import DIASTOLIC_ERROR
 from core.quantity import half_up
@@ -32,11 +32,11 @@ D = Decimal
     ],
 )
 def test_the_smallest_change_beyond_error_is_the_one_derived_from_the_study(sem, days, places, expected):
-    assert half_up(minimal_detectable_change(sem, before=days, after=days), places) == D(expected)
+    assert half_up(mdc95(2 * sem * sem / days), places) == D(expected)
 
 
 def test_the_relative_error_of_a_weight_of_77_kg_is_the_half_kilogram_of_the_study():
-    """0.66 % and 0.51 kg are two ways of saying it: they agree at the 77 kg of active men."""
+    """0.66 % and 0.51 kg are two ways of saying the same thing: they agree at the 77 kg of active men."""
     error = MEASURES["weight"].error
     assert error is not None
     assert half_up(standard_error(error, D("77.3")), 2) == weight_variation.DAY_TO_DAY_SD

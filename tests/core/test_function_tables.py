@@ -1,4 +1,4 @@
-"""The longer tables, typed in a second time from the same prints: a slip in one of the two shows."""
+"""The longer tables, typed a second time from the same sources, so that a typo in either shows."""
 
 from __future__ import annotations
 
@@ -71,7 +71,7 @@ def test_two_minute_steps_by_age(sex):
 
 @each_sex
 def test_the_printed_range_of_steps_is_about_two_thirds_of_a_deviation_either_side_of_the_mean(sex):
-    """An outside check: for a normal spread the middle half is mean -/+ 0.674 SD, and the two papers agree so."""
+    """An independent check: for a normal spread the middle half is mean -/+ 0.674 SD, and the two papers agree so."""
     for row in (r for r in two_minute_step_jones_rikli_2002.ROWS if r.sex is sex):
         half = D("0.6745") * row.deviation
         assert abs(row.low - (row.mean - half)) < 2

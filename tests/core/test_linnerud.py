@@ -1,6 +1,6 @@
-"""Twenty middle-aged men of a published data set, weighed in pounds and girthed in inches, with their pulse.
+"""Twenty middle-aged men from a published data set: weight in pounds, waist in inches, pulse.
 
-Linnerud's exercise data as shipped with scikit-learn: weight (lb), waist (in), pulse (bpm). Heights are not in it.
+Linnerud's exercise data as shipped with scikit-learn: weight (lb), waist (in), pulse (bpm). It has no heights.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""What is special about a measure stands in the measure: code elsewhere asks it, and knows no measure by its name."""
+"""Anything special about a measure is defined in the measure; code elsewhere does not test for measures by name."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from core.measures import MEASURES
 ROOT = Path(__file__).parents[2]
 FILES = sorted(path for room in ("core", "bot") for path in (ROOT / room).rglob("*.py"))
 
-# The comparisons with the key of a measure that stay, by file, each with its reason.
+# The remaining comparisons with a measure's key, by file, each with its reason.
 ALLOWED: dict[str, tuple[int, str]] = {
     "bot/exports/codes.py": (2, "LOINC has a code for each site of a waist, and one for stands with arms"),
     "bot/exports/csv_out.py": (2, "cells that are read back: vigorous minutes beside others, the last half rise"),
@@ -31,7 +31,7 @@ def constants(node: ast.AST) -> Iterator[str]:
 
 
 def comparisons(text: str) -> Counter[str]:
-    """How often each measure is known by its name. `"waist" in plan` asks the plan and is no such comparison."""
+    """How often each measure is compared by name. `"waist" in plan` asks the plan and does not count."""
     found: Counter[str] = Counter()
     for node in ast.walk(ast.parse(text)):
         if isinstance(node, ast.Compare):

@@ -1,4 +1,5 @@
-"""What decides about somebody's safety is given every fact about them: a caller who forgets one is stopped at once."""
+"""Functions that decide about a person's safety require every fact about them: a caller that forgets one fails at
+once."""
 
 from __future__ import annotations
 
@@ -12,7 +13,7 @@ ROOT = Path(__file__).parents[2]
 ROOMS = ("core/watching", "core/judging", "core/measures", "core/dialogue/client")
 FILES = sorted(path for room in ROOMS for path in (ROOT / room).rglob("*.py"))
 
-# Facts about a person, by the names parameters have here and by the types that hold them.
+# Facts about a person, by parameter names and by types.
 NAMES = frozenset(
     {
         "age", "agreed", "background", "baseline_since", "birth_date", "birth_year", "caution", "cautions", "directed",
@@ -23,10 +24,10 @@ NAMES = frozenset(
 TYPES = frozenset({"Agreed", "Background", "Caution", "Profile", "Sex", "tzinfo"})
 
 ALLOWED = {
-    # A limit that is everybody's names no caution; most measures are misled by none. Neither is about a person.
+    # A limit for everybody names no caution, and most measures are misled by none. Neither is a fact about a person.
     ("core/measures/measure.py", "ReadingAlarm", "caution"),
     ("core/measures/measure.py", "Measure", "misled_by"),
-    # Of a stranger nothing is known. Who makes the facts of a client names them all: see the test below.
+    # Nothing is known about a stranger. Code that builds a client's facts names them all: see the test below.
     ("core/dialogue/client/facts.py", "ClientFacts", "profile"),
     ("core/dialogue/client/facts.py", "ClientFacts", "zone"),
     ("core/dialogue/client/facts.py", "ClientFacts", "zone_of"),

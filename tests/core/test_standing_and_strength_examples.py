@@ -1,4 +1,4 @@
-"""Outside figures for standing on one leg and for days of strengthening work.
+"""Independent figures for standing on one leg and for days of strengthening work.
 
 R: read in the text of the source; R2: in a page that reports it.
 """

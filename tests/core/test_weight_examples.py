@@ -13,7 +13,6 @@ import pytest
 from core.quantity import Unit, convert, half_up
 from core.references import (
     fast_gain,
-    glim,
     must,
     repeats,
     unplanned_loss,
@@ -79,37 +78,6 @@ def test_two_must_points_are_high_risk():  # W71
 )
 def test_a_low_index_scores_its_must_points(value, points):
     assert must.bmi_points(D(value)) == points
-
-
-def test_a_loss_of_ten_percent_at_75_with_a_low_index_is_glim_stage_1():  # W73 GLIM, derived
-    lost = must.percent_loss(D(70), D(63))
-    assert lost == 10
-    assert glim.loss_stage(lost, D(5)) == 1
-    assert glim.low_bmi(D("21.5"), 75)
-    assert not glim.low_bmi_is_stage_2(D("21.5"), 75)
-
-
-@pytest.mark.parametrize(
-    "percent, months, stage",
-    [("5", 6, 0), ("5.1", 6, 1), ("10.1", 6, 2), ("10", 7, 0), ("10.1", 7, 1), ("20", 7, 1), ("20.1", 7, 2)],
-)
-def test_the_glim_stages_begin_above_their_limits(percent, months, stage):  # read; stages second hand
-    assert glim.loss_stage(D(percent), D(months)) == stage
-
-
-@pytest.mark.parametrize(
-    "value, age, asian, low",
-    [
-        ("19.9", 69, False, True),
-        ("20", 69, False, False),
-        ("21.9", 70, False, True),
-        ("22", 70, False, False),
-        ("18.5", 69, True, False),
-        ("19.9", 70, True, True),
-    ],
-)
-def test_a_low_index_by_glim_depends_on_age_and_background(value, age, asian, low):
-    assert glim.low_bmi(D(value), age, asian=asian) is low
 
 
 @pytest.mark.parametrize(

@@ -117,7 +117,9 @@ def test_a_message_the_platform_would_refuse_is_refused_in_its_words(play, ask, 
     [
         pytest.param({"text": "x" * 4096}, id="4096"),
         pytest.param({"text": "\u200bx"}, id="a-letter-beside-what-has-no-width"),
-        pytest.param({"text": "<blockquote>a</blockquote><blockquote>b</blockquote>", "parse_mode": "HTML"}, id="quotes"),
+        pytest.param(
+            {"text": "<blockquote>a</blockquote><blockquote>b</blockquote>", "parse_mode": "HTML"}, id="quotes"
+        ),
         pytest.param({"text": f"<b>{'x' * 4090}</b>", "parse_mode": "html"}, id="4090-in-tags"),
         pytest.param({"text": "x", "reply_markup": buttons("é" * 32)}, id="64-bytes"),
         pytest.param({"text": "x", "reply_markup": {"remove_keyboard": True}}, id="no-keyboard"),

@@ -21,7 +21,6 @@ from bot.store import schema as tables
 from bot.store.codec import loads
 from bot.store.inbox import NewEvent
 from bot.store.sealed import Sealed, Secret
-from bot.transports.memory import MemoryTransport
 from bot.turns.turn import work_batch
 from core.care import Plan
 from core.dialogue.client.facts import GoalFact
@@ -31,6 +30,7 @@ from core.reading import Conditions
 from core.watching.flags import Code, flag
 from tests.bot.office import steps
 from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, add_coach, in_clear, weight
+from tests.memory_transport import MemoryTransport
 
 OTHER_SCALES = Conditions(differs=frozenset({"scales"}))
 DIGEST = NOW + timedelta(minutes=5)

@@ -1,4 +1,4 @@
-"""`check`: one line for each thing that must be right, "ok" or what to do. It changes nothing."""
+"""`check`: one line per check, "ok" or what to do. It changes nothing."""
 
 from __future__ import annotations
 
@@ -18,12 +18,12 @@ from bot.store import migrate as versions
 from bot.store.database import Database
 from bot.store.opening import keyring_of, open_database, unreachable
 
-MOST_SKEW = timedelta(seconds=30)  # between our clock and the messenger's: slots are asked by ours
-CheckLine = tuple[str, str | None]  # what was looked at, and what is wrong with it or None
+MOST_SKEW = timedelta(seconds=30)  # between our clock and the messenger's: slots follow our clock
+CheckLine = tuple[str, str | None]  # what was checked, and what is wrong with it, or None
 
 
 def check(say: Callable[[str], None]) -> int:
-    """Look at everything; say a line each. Return 0 if all is well, else 1."""
+    """Run every check, reporting a line each. Return 0 if all is well, else 1."""
     try:
         settings = config.read()
     except BadSettings as error:
@@ -44,7 +44,7 @@ def _lines(settings: config.Settings) -> Iterator[CheckLine]:
 
 
 async def _messenger(settings: config.Settings) -> list[CheckLine]:
-    """Ask the platform who we are, and what time it is there."""
+    """Ask the platform who we are and what time it is there."""
     from bot.transports.telegram import Telegram
 
     try:
@@ -65,12 +65,12 @@ async def _clock(settings: config.Settings) -> str | None:
             given = answer.headers.get("Date", "")
         there = parsedate_to_datetime(given).astimezone(UTC)
     except (aiohttp.ClientError, TimeoutError, ValueError, TypeError):
-        return None  # nobody to compare with; the token line has said so if the messenger is not there
+        return None  # nothing to compare with; the token line reports an unreachable messenger
     return skewed(now(), there)
 
 
 def skewed(here: datetime, there: datetime) -> str | None:
-    """Say by how much this machine's clock is off, if it matters."""
+    """How far this machine's clock is off, if it matters."""
     if abs(here - there) <= MOST_SKEW:
         return None
     way = "ahead of" if here > there else "behind"

@@ -12,7 +12,7 @@ from bot.store.opening import open_database, unreachable
 
 
 def migrate() -> str:
-    """Bring the schema up; return what happened.
+    """Upgrade the schema; return what happened.
 
     Raises: BadSettings, CannotReach.
     """

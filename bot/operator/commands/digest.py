@@ -1,4 +1,4 @@
-"""`digest`: a coach's digest of a date, printed or sent. Printing sends nothing, and marks nothing as seen."""
+"""`digest`: a coach's digest for a date, printed or sent. Printing sends nothing and marks nothing as seen."""
 
 from __future__ import annotations
 
@@ -25,13 +25,12 @@ _TAG = re.compile(r"</?b>")
 
 
 def digest(coach: str, day: str, *, dry_run: bool) -> str:
-    """Return the digest of a coach for a local date, as text; unless `dry_run`, have it sent and say so.
+    """Return a coach's digest for a local date as text; unless `dry_run`, queue it for sending and say so.
 
-    day: "2026-03-30"; "" is today.  Flags are those that were open then; names, pauses and what a flag rests on are
-    as they are now.
+    day: "2026-03-30"; "" is today.  Flags are those open on that date; names, pauses and evidence are current.
 
-    Raises: UsageError for a date nobody can read or a name that is not one coach's; OperatorError when the database
-    is not ready.
+    Raises: UsageError for an invalid date or a name that is not exactly one coach's; OperatorError if the database is
+    not ready.
     """
     try:
         wanted = date.fromisoformat(day) if day else None
@@ -71,7 +70,7 @@ def _digest(conn: Connection, name: str, day: date | None, at: datetime) -> str:
 
 
 def _send(conn: Connection, name: str, day: date | None, at: datetime) -> str:
-    """Put the digest into the coach's inbox, once for its date, as the sweep would."""
+    """Put the digest into the coach's inbox, once for its date, as the sweep does."""
     who = _coach(conn, name)
     day = day or at.astimezone(zone_of(who.zone_name)).date()
     key = f"digest/{who.coach_id}/{day.isoformat()}"

@@ -1,4 +1,4 @@
-"""`import`, `export` and `erase`: an operator reaches a client as a coach would, through that coach's caseload."""
+"""`import`, `export` and `erase`: an operator reaches a client through the coach's caseload, as the coach would."""
 
 from __future__ import annotations
 
@@ -39,9 +39,9 @@ SHOWN = ("row", "person", "taken_at", "measure", "value", "unit", "what", "detai
 
 @contextmanager
 def _ready() -> Iterator[Database]:
-    """The database, at the newest schema.
+    """Open the database at the newest schema.
 
-    Raises: OperatorError when it is not there, or not ready.
+    Raises: OperatorError if it is missing or not ready.
     """
     database = open_database(config.read())
     try:
@@ -66,7 +66,7 @@ def _coach(conn: Connection, name: str) -> int:
 
 
 def _client(conn: Connection, coach_id: int, name: str) -> Client:
-    """One client of this coach's, by their whole name or their number."""
+    """One client of this coach, by full name or number."""
     found = imports.named(caseload.everybody(conn, coach_id), name)
     if not found:
         raise UsageError("This coach has no client of that name or number. Write the whole name.")
@@ -80,9 +80,9 @@ def _client(conn: Connection, coach_id: int, name: str) -> Client:
 
 
 def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, err: TextIO) -> None:
-    """Show row by row what becomes of a file of readings; keep what can be kept only if `write`.
+    """Show row by row what would become of a file of readings; import what can be only if `write`.
 
-    Raises: UsageError for a file that cannot be read, or a coach nobody knows.
+    Raises: UsageError for an unreadable file or an unknown coach.
     """
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
     at = now()
@@ -135,9 +135,10 @@ def _summary(lines: Sequence[ImportedRow], kept: int, write: bool) -> str:
 def export(
     client: str | None, coach: str, to: str, out: Path | None, *, named: bool, side_notes: bool, stdout: TextIO
 ) -> str:
-    """Write the readings or slots of one client, or of a whole caseload, as `to`; return what was written where.
+    """Export the readings or slots of one client, or of a whole caseload, in format `to`; return what was written
+    where.
 
-    Raises: UsageError for a form, coach or client nobody knows; OperatorError when `out` exists or cannot be written.
+    Raises: UsageError for an unknown format, coach or client; OperatorError if `out` exists or cannot be written.
     """
     if to not in FORMS:
         raise UsageError(f"There is no form {to}: choose one of {', '.join(FORMS)}.")
@@ -164,7 +165,7 @@ def export(
 
 
 def _write(out: Path, content: str) -> None:
-    """Into a new file that only its owner can read."""
+    """Write to a new file that only its owner can read."""
     try:
         handle = os.open(out, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
         with open(handle, "w", encoding="utf-8", newline="") as file:
@@ -177,7 +178,7 @@ People = Sequence[tuple[Client, tuple[Reading, ...]]]
 
 
 def _csv(people: People, at: datetime, named: bool, side_notes: bool) -> str:
-    """Names that are there once, else numbers: what `import` takes for a person."""
+    """Unique names, else numbers: what `import` accepts as a person."""
     from bot.exports.csv_out import readings_csv
 
     names = [person.name for person, _ in people]
@@ -198,7 +199,7 @@ def _fhir(people: People, at: datetime, named: bool, side_notes: bool) -> str:
 
 
 def _ics(people: People, at: datetime, named: bool, side_notes: bool) -> str:
-    """Slots of those who are asked; somebody who pauses is asked again from the day after."""
+    """Slots of active clients; a paused client's start on the day after the pause."""
     from bot.exports.calendar import Weekly, calendar
 
     slots = []
@@ -222,9 +223,9 @@ FORMS: dict[str, Callable[[People, datetime, bool, bool], str]] = {"csv": _csv, 
 
 
 def erase_client(name: str, coach: str, sure: Callable[[int], bool]) -> str:
-    """Erase a client for good, once `sure` of how many readings that is; return what happened.
+    """Permanently erase a client after `sure` confirmed the number of readings; return what happened.
 
-    Raises: UsageError for a coach or client nobody knows.
+    Raises: UsageError for an unknown coach or client.
     """
     with _ready() as database:
 
@@ -244,9 +245,9 @@ def erase_client(name: str, coach: str, sure: Callable[[int], bool]) -> str:
 
 
 def on_terminal(number: int) -> bool:
-    """Ask the operator.
+    """Ask the operator to confirm.
 
-    Raises: UsageError where nobody can be asked.
+    Raises: UsageError if there is no terminal to ask on.
     """
     import typer
 

@@ -1,4 +1,4 @@
-"""`invite`: a link for a coach or an organiser, and on a terminal its QR picture."""
+"""`invite`: a link for a coach or an organiser, with its QR code on a terminal."""
 
 from __future__ import annotations
 
@@ -20,9 +20,9 @@ LONGEST_NAME = 64
 
 
 def invite(kind: str, name: str) -> None:
-    """Print a link that can be used once, within 14 days. The link cannot be had again.
+    """Print a single-use link, valid for 14 days. It cannot be shown again.
 
-    Raises: UsageError for a name nobody has; OperatorError when the messenger or the database is not ready.
+    Raises: UsageError for an invalid name; OperatorError if the messenger or the database is not ready.
     """
     name = name.strip()
     if not name or len(name) > LONGEST_NAME or not name.isprintable():

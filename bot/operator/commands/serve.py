@@ -1,4 +1,4 @@
-"""`serve`: one process of the bot, until it is told to stop."""
+"""`serve`: one process of the bot, until it is stopped."""
 
 from __future__ import annotations
 
@@ -17,11 +17,11 @@ from bot.store.opening import check_keys, open_database, unreachable
 
 
 def serve(*, webhook: bool) -> None:
-    """Run until SIGTERM or SIGINT, then finish what is in hand.
+    """Run until SIGTERM or SIGINT, then finish the work in progress.
 
-    A new SQLite file is made ready by itself; a database with another schema is not touched.
+    A new SQLite file gets its schema automatically; a database with another schema is left alone.
 
-    Raises: OperatorError when it cannot begin.
+    Raises: OperatorError if it cannot start.
     """
     settings = config.read()
     settings.need_token()

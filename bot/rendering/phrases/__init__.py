@@ -1,9 +1,9 @@
-"""The words: one function for each message of `core.dialogue`, by theme.
+"""Phrases: one function per message of `core.dialogue`, by theme.
 
     @phrase(messages.Skipped)
     def skipped(said: messages.Skipped, v: Voice) -> str: ...
 
-How it is written: short, warm, plain words (US grade 6 or lower); the person first; no blame and never "invalid"; no
+Style: short, warm, plain words (US grade 6 or lower); the person first; no blame, and never "invalid"; no
 praise of a number going down; a number with its unit; whole sentences in the catalogue. A date stands after a colon,
 because other languages decline it.
 """
@@ -43,7 +43,7 @@ MODULES = (
 
 
 def phrase(kind: type[M]) -> Callable[[Callable[[M, Voice], str]], Callable[[M, Voice], str]]:
-    """Register the words of one message class."""
+    """Register the phrase of one message class."""
 
     def register(function: Callable[[M, Voice], str]) -> Callable[[M, Voice], str]:
         if kind in PHRASES:
@@ -55,13 +55,13 @@ def phrase(kind: type[M]) -> Callable[[Callable[[M, Voice], str]], Callable[[M, 
 
 
 def phrase_for(kind: type) -> Phrase:
-    """The words of a message class. Raises: KeyError when it has none: a fault of ours, found by a test."""
+    """The phrase of a message class. Raises: KeyError if it has none; a test checks that all do."""
     load()
     return PHRASES[kind]
 
 
 @cache
 def load() -> None:
-    """Import every module of phrases; other parts may register theirs as well."""
+    """Import every module of phrases. Other parts may register their own."""
     for name in MODULES:
         import_module(f"bot.rendering.phrases.{name}")

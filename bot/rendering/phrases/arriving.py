@@ -69,6 +69,7 @@ SKIPPING: dict[str, str] = {
 }
 
 OTHER_QUESTION = N_("Please answer in your own words, or skip this one.")
+OTHER_SKIPPING = N_("That is fine. I leave it out.")
 
 
 def _values(v: Voice, coach: str = "") -> dict[str, object]:
@@ -145,7 +146,7 @@ def enrol_unclear(said: m.EnrolUnclear, v: Voice) -> str:
 
 @phrase(m.SkipCost)
 def skip_cost(said: m.SkipCost, v: Voice) -> str:
-    return v.say(SKIPPING.get(said.question, N_("That is fine. I leave it out.")), **_values(v))
+    return v.say(SKIPPING.get(said.question, OTHER_SKIPPING), **_values(v))
 
 
 @phrase(m.TooYoung)

@@ -78,7 +78,7 @@ ASK_OTHER = N_("What I need: {measure}. Send it like this: {example}.")
 
 
 def example(v: Voice, measure: str, unit: Unit) -> str:
-    """How an answer could look, as this client would write it."""
+    """An example answer as this client would write it."""
     known = MEASURES.get(measure)
     if known is not None and known.series:
         return v.numbers.island("124/78")
@@ -96,7 +96,7 @@ def ask(v: Voice, measure: str, unit: Unit) -> Html:
 
 
 def reminder(v: Voice, measure: str, unit: Unit | None = None) -> Html:
-    """In short: which answer is waited for. Without a unit, the measure's own, or the client's."""
+    """A short reminder of the pending question. Without a unit, the client's or the measure's own is used."""
     unit = unit or unit_of(v, measure)
     if unit is None:
         return v.say("I am waiting for this: {measure}.", measure=names.measure(v, measure))
@@ -108,7 +108,7 @@ def reminder(v: Voice, measure: str, unit: Unit | None = None) -> Html:
 
 
 def unit_of(v: Voice, measure: str) -> Unit | None:
-    """The unit this client would answer in."""
+    """The unit in which this client would answer."""
     found = MEASURES.get(measure)
     if found is None:
         return None

@@ -1,7 +1,7 @@
-"""Published comparisons in plain words: every band of every reference, cautions beside it, and why there is none.
+"""Published comparisons in plain words: every band of every reference, cautions, and why a comparison is missing.
 
-A band is told as what it means, not by its clinical name; the name and the paper are one button away ("Where is this
-from?"). Nobody is called anything.
+A band is described by its meaning, not its clinical name; the name and the paper are one button away ("Where is this
+from?"). Nobody is labelled.
 """
 
 from __future__ import annotations
@@ -225,7 +225,7 @@ REASONS: dict[str, str] = {
 }
 REASON_OTHER = N_("No published table fits.")
 
-# Why a measure is left out, or done only with care (Measure.must_not).
+# Why a measure is left out, or taken only with care (Measure.must_not).
 CAUTIONS: dict[str, str] = {
     "ask_clinician_first": N_("Please ask your doctor or nurse before you do this one."),
     "not_asked_by_default": N_("I leave this out for now. You can have it back at any time."),

@@ -31,13 +31,13 @@ RULER = {"waist": RULER_WAIST, "hip": RULER_HIP}
 
 
 def has_card(measure: str) -> bool:
-    """Whether the way it is taken needs to be shown: a rating or a week's activity explains itself."""
+    """Whether the technique needs to be shown: a rating or a week's activity is self-explanatory."""
     found = MEASURES.get(measure)
     return found is not None and found.kind not in (MeasureKind.RATING, MeasureKind.ACTIVITY)
 
 
 def card(v: Voice, measure: str, *, ruler: bool = False) -> Html:
-    """The card of a measure; for a girth, with a string and a ruler in place of a tape."""
+    """The card of a measure; for a girth, optionally with a string and a ruler instead of a tape."""
     found = MEASURES.get(measure)
     title = v.bold(names.measure(v, measure))
     if found is None:

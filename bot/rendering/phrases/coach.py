@@ -1,4 +1,5 @@
-"""What a client's turn says to the coach. A coach reads numbers and reasons; the reading level is not tested here."""
+"""Messages to the coach from a client's turn. Coaches read numbers and reasons; the reading level is not tested
+here."""
 
 from __future__ import annotations
 
@@ -95,14 +96,15 @@ def evidence(v: Voice, measure: str | None, pairs: Evidence) -> Html:
     said: list[str] = []
     for name, value in _paired(v, pairs):
         if name in _KEYS_OF_TABLES:
-            continue  # what the flag says already
+            continue  # already in the flag's text
         shown = value if isinstance(value, Html) else _value(v, measure, name, value)
-        said.append(v.say("{name}: {value}", name=v.say_in("evidence", EVIDENCE.get(name, name)), value=shown))
+        called = v.say_in("evidence", EVIDENCE.get(name, name))
+        said.append(v.say("{name}: {value}", name=called, value=shown))
     return v.listed(said)
 
 
 def _paired(v: Voice, pairs: Evidence) -> Iterator[tuple[str, str | Decimal]]:
-    """Upper and lower pressure as one: 186/112."""
+    """Upper and lower pressure as a pair: 186/112."""
     known = dict(pairs)
     for name, value in pairs:
         lower = known.get(_LOWER_OF.get(name, ""))
@@ -138,7 +140,7 @@ def _day(text: str) -> date | None:
 
 
 def in_unit_of(v: Voice, measure: str | None, value: Decimal) -> Amount | None:
-    """A value of a measure in the unit this reader likes; None for a measure we do not know."""
+    """A value in this reader's preferred unit; None for an unknown measure."""
     found = MEASURES.get(measure or "")
     if found is None:
         return None

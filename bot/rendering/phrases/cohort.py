@@ -1,4 +1,4 @@
-"""What an organiser hears about a cohort. To people it is a "group"; the group chat is called a chat."""
+"""Messages to an organiser about a cohort. In texts it is a "group"; the group chat is called a chat."""
 
 from __future__ import annotations
 

@@ -31,7 +31,7 @@ def counted(v: Voice, counts: str) -> str:
 
 
 def total(v: Voice, counts: str, n: int) -> Html:
-    """So many of what is counted."""
+    """An amount of the pooled measure."""
     figure = v.numbers.island(v.number(n))
     match counts:
         case Counted.MINUTES:
@@ -51,7 +51,7 @@ def check_in_name(v: Voice, week: CohortWeek) -> Html:
 
 
 def report(v: Voice, r: Closing) -> Html:
-    """The closing report in words."""
+    """The closing report as text."""
     return v.paragraphs(
         v.say("<b>{name}</b>: the closing report", name=v.name(r.name)),
         v.lines(*took_part(v, r)),
@@ -117,7 +117,7 @@ def changed(v: Voice, c: Paired | TooFew) -> Html:
 
 
 def figure(v: Voice, value: Decimal, unit: Unit, *, sign: bool = False) -> str:
-    """A mean, to one decimal: of a rating bare, else with its unit."""
+    """A mean to one decimal, with its unit; a rating without."""
     rounded = value.quantize(Decimal("0.1"))
     rounded = abs(rounded) if rounded == 0 else rounded
     if unit is Unit.POINT:

@@ -1,4 +1,4 @@
-"""Words on the buttons of cohorts."""
+"""Button labels for cohorts."""
 
 from __future__ import annotations
 
@@ -53,7 +53,7 @@ def _day(v: Voice, argument: str) -> str:
         return argument
 
 
-# Labels that are nothing without their argument.
+# Labels that need their argument.
 ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "cohort_named": _named,
     "take_out": _take_out,

@@ -1,4 +1,4 @@
-"""What members of a cohort hear, and what their group chat hears: no name, no reading, no order of persons."""
+"""Messages to a cohort's members and to their group chat: no names, no readings, no ranking."""
 
 from __future__ import annotations
 
@@ -178,7 +178,7 @@ def group_milestone(said: cm.GroupMilestone, v: Voice) -> str:
 @phrase(cm.GroupClosing)
 def group_closing(said: cm.GroupClosing, v: Voice) -> str:
     r = said.report
-    everybody = replace(r, stayed=r.members)  # who left is not counted out in front of all
+    everybody = replace(r, stayed=r.members)  # members who left are not pointed out in front of everybody
     lines = took_part(v, everybody) if r.members >= LEAST_PEOPLE else []
     lines += [summed(v, s) for s in r.sums if s.total is not None]
     lines += [changed(v, c) for c in r.changes if isinstance(c, Paired)]

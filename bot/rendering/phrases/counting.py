@@ -1,7 +1,7 @@
 """Timed counts: ready, go, stop, how many.
 
-The rule for a pulse, stated wherever it is counted: the clock starts at any moment, and the first beat after it counts
-as one. Then a count is on average neither too high nor too low (function.md 8.2; ours: published advice differs).
+The rule for a pulse, stated wherever it is counted: the clock starts at any moment, and the first beat after that
+counts as one. Such a count is unbiased (function.md 8.2; ours: published advice differs).
 """
 
 from __future__ import annotations

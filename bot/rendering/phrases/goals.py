@@ -79,7 +79,7 @@ def goal_progress(said: m.GoalProgress, v: Voice) -> str:
 
 
 def _ahead(said: m.GoalProgress, v: Voice) -> str:
-    """When it would be reached, as a range, or honestly that the readings do not say."""
+    """When it would be reached, as a range, or honestly that the readings cannot say."""
     if said.earliest is not None and said.latest is not None:
         return v.say(
             "If it goes on like this, you get there between these days: {early}, {late}.",

@@ -1,4 +1,4 @@
-"""Words on buttons: short, plain text, never HTML. A label key may carry a group ("aspect:scales")."""
+"""Button labels: short, plain text, never HTML. A label key may have a prefix ("aspect:scales")."""
 
 from __future__ import annotations
 
@@ -84,9 +84,9 @@ LABELS: dict[str, str] = {
     **staff_labels.LABELS,
     **cohort_labels.LABELS,
 }
-ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT}  # labels that are nothing without their argument
+ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT}  # labels that need their argument
 
-# What is said with the argument of the choice.
+# Labels that include the argument of the choice.
 WITH_ARGUMENT = frozenset({"word_to_coach"})
 
 BACKGROUNDS: dict[str, str] = {
@@ -101,6 +101,8 @@ BACKGROUNDS: dict[str, str] = {
     "south_central_american": NC_("background", "South or Central American"),
     "mixed_or_other": NC_("background", "Mixed or other"),
 }
+
+SEXES: dict[str, str] = {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")}
 
 UNITS: dict[str, str] = {
     "kg": N_("kg and cm"),
@@ -117,7 +119,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "caution": names.CAUTIONS,
     "unit": UNITS,
     "units": UNITS,
-    "sex": {"female": NC_("sex", "Female"), "male": NC_("sex", "Male")},
+    "sex": SEXES,
     "numbers": {
         "shown": N_("Show me my numbers"),
         "coach_only": N_("Only to my coach"),
@@ -125,14 +127,14 @@ GROUPS: dict[str, dict[str, str]] = {
     },
     "counts": cohort_labels.COUNTS,
     "better": {"higher": N_("A higher number"), "lower": N_("A lower number")},
-    "lang": {words.code: words.own_name for words in LANGUAGES.values()},  # so that everybody finds theirs
+    "lang": {words.code: words.own_name for words in LANGUAGES.values()},  # so that everybody can find theirs
 }
 UNTRANSLATED = frozenset({"lang"})
 CONTEXT = {"background": "background", "caution": "caution", "sex": "sex"}
 
 
 def label(v: Voice, choice: Choice) -> str:
-    """The words of a button. Total: a key without words reads as its last part, which a test never lets happen."""
+    """A button's label. Total: a key without a label shows its last part; a test checks that all keys have one."""
     return shortened(_label(v, choice), LABEL_LIMIT)
 
 
@@ -166,7 +168,7 @@ def _label(v: Voice, choice: Choice) -> str:
 
 @lru_cache(maxsize=16)
 def labeller(language: str) -> Callable[[str, str], str]:
-    """How `core.dialogue` looks up the words on a button, so that somebody may type them (`ClientFacts.label`)."""
+    """Looks up button labels for `core.dialogue`, so that somebody may type them (`ClientFacts.label`)."""
     v = voice(Reader(language))
 
     def words(key: str, argument: str) -> str:
@@ -176,7 +178,7 @@ def labeller(language: str) -> Callable[[str, str], str]:
 
 
 def known(label_key: str) -> bool:
-    """Whether somebody wrote words for a label key."""
+    """Whether a label key has a label."""
     group, _, rest = label_key.partition(":")
     if group in ("number", "hour", "seconds", "place"):
         return True

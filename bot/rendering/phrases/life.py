@@ -1,4 +1,4 @@
-"""The rest of life: help, skip, later, pause, slot, place, language, units, a word to the coach, data, leaving."""
+"""Everyday commands: help, skip, later, pause, slot, place, language, units, messages to the coach, data, leaving."""
 
 from __future__ import annotations
 

@@ -57,7 +57,7 @@ ASPECTS: dict[str, str] = {
 
 
 def named(table: dict[str, str], key: str) -> str:
-    """The source text of a key; a key nobody wrote words for reads as itself, rather than failing a client."""
+    """The source text for a key; an unknown key is shown as it is, rather than failing in front of a client."""
     return table.get(key, key.replace("_", " "))
 
 

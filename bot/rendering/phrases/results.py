@@ -1,4 +1,4 @@
-"""What a reading means: a band, a change with the size of the error, one piece of context, the sources."""
+"""What a reading means: band, change with measurement error, one piece of context, sources."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from bot.rendering.phrases.sources import cited
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 
-# The size of the error, with what makes it. One sentence each: the causes decline in other languages.
+# The measurement error with its causes. One sentence each: other languages would decline the causes.
 CHANCE: dict[str, str] = {
     "weight": N_("A difference of up to {error} can be the scales and the day."),
     "bmi": N_("A difference of up to {error} can be the scales and the day."),
@@ -77,12 +77,12 @@ def _chance(said: m.VerdictSaid, v: Voice) -> Html:
 
 
 def _moved(said: m.VerdictSaid, v: Voice) -> Html:
-    """How far, and beyond what. More and less are neutral words, whatever is better."""
+    """The size of the change against the error. "More" and "less" are neutral, whichever is better."""
     unspecific = v.say("That is a change beyond what chance makes.")
     if said.difference is None or said.error is None or said.since is None:
         return unspecific
     size, error = v.size(said.difference, said.measure), v.size(said.error, said.measure)
-    if size == error:  # "1.5 kg less (chance: up to 1.5 kg)" is true to the gram and reads like a mistake
+    if size == error:  # "1.5 kg less (chance: up to 1.5 kg)" is exact and reads like a mistake
         return unspecific
     values = {"size": size, "date": v.day_of_year(said.since), "error": error}
     if said.difference.value < 0:

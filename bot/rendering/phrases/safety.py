@@ -1,7 +1,7 @@
-"""Safety: what public guidance says, in plain words. No diagnosis; the local number; the coach is told.
+"""Safety: what public guidance says, in plain words. No diagnosis; the local number; the coach is notified.
 
-Facts: function.md 9.1 (signs and what public pages say of them), body.md 4.3, 4.4 and 3.1 (pressure and pulse), as the
-sources beside core.references.bp_severe, bp_low and rhr_adult_range name them.
+Facts: function.md 9.1 (signs and what public pages say of them), body.md 4.3, 4.4 and 3.1 (pressure and pulse), with
+the sources named in core.references.bp_severe, bp_low and rhr_adult_range.
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from bot.rendering.phrases import phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 
-# Signs as they stand alone, after a colon.
+# Danger signs in their stand-alone form, after a colon.
 SIGNS: dict[str, str] = {
     "chest_pain": N_("chest pain or tightness"),
     "faint": N_("fainting"),
@@ -280,7 +280,7 @@ def pulse_advice(said: m.PulseAdvice, v: Voice) -> str:
 
 @phrase(m.FastGain)
 def fast_gain(said: m.FastGain, v: Voice) -> str:
-    """What heart-failure guidance for the public says of a fast gain: call the team that asked for the weighing."""
+    """Public heart-failure guidance on a fast gain: call the team that asked for the weighing."""
     return v.sentences(
         v.say("Your weight has gone up fast. Please call your doctor or nurse today, as you were asked to."),
         v.say("If it is hard to breathe, call {number}.", number=_number(v, said.number)),

@@ -1,4 +1,4 @@
-"""Citations by key. They are proper names and numbers: the same in every language."""
+"""Citations by key: proper names and numbers, the same in every language."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ MODULES = ("core.judging.assess", "core.judging.training_load")
 
 @lru_cache(maxsize=1)
 def all_sources() -> dict[str, Source]:
-    """Every source any part of the core names, by key."""
+    """Every source named anywhere in the core, by key."""
     found: dict[str, Source] = {}
     names = list(MODULES)
     for package in PACKAGES:
@@ -27,7 +27,7 @@ def all_sources() -> dict[str, Source]:
 
 
 def cited(key: str) -> str:
-    """A citation in one line, with whom it is about; the bare key when no source is called so."""
+    """A citation in one line, with its population; the bare key if there is no such source."""
     source = all_sources().get(key)
     if source is None:
         return key.replace("_", " ")

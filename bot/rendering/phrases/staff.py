@@ -1,5 +1,5 @@
-"""What a coach or organiser hears: arriving, inviting, the caseload, changes, settings. They read numbers and reasons;
-the reading level of clients' texts is not asked of these."""
+"""Messages to a coach or organiser: arriving, inviting, the caseload, changes, settings. They read numbers and reasons;
+the reading level required of clients' texts does not apply."""
 
 from __future__ import annotations
 
@@ -81,7 +81,7 @@ def ask_invitee(said: sm.AskInvitee, v: Voice) -> str:
 def invitation_made(said: sm.InvitationMade, v: Voice) -> str:
     return v.paragraphs(
         v.say("An invitation for <b>{name}</b>. Send them this link:", name=v.name(said.for_name)),
-        Html(said.link),  # on a line of its own, and without marks that would be copied with it
+        Html(said.link),  # on its own line, and without direction marks that would be copied with it
         v.say("It works once, until this day: {day}.", day=v.day(said.until)),
     )
 
@@ -141,7 +141,7 @@ STATUS: dict[str, str] = {
 
 
 def _row(v: Voice, row: CaseRow) -> Html:
-    """One client in a list: a mark for the gravest flag, the name, and one thing worth knowing."""
+    """One client in a list: a mark for the most serious flag, the name, and one fact."""
     from bot.rendering.phrases.staff_digest import in_short
 
     order = list(Severity)

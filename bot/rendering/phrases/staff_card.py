@@ -1,4 +1,4 @@
-"""A client's card and plan in words: the numbers in the client's own units, since that is what they will talk about."""
+"""A client's card and plan as text, in the client's own units, because those are what they will talk about."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ MOST_FLAGS = 8
 
 @phrase(sm.CardSaid)
 def card_said(said: sm.CardSaid, v: Voice) -> str:
-    """One message: where there is very much, bands go first, then older flags, and the note is cut."""
+    """One message: if it is too long, bands are dropped first, then older flags, and the note is truncated."""
     full = _card(said, v, bands_too=True, flags=MOST_FLAGS, note=1000)
     if length(full) <= LIMIT:
         return full
@@ -56,12 +56,11 @@ def _head(said: sm.CardSaid, v: Voice) -> Html:
     state: str = ""
     if said.status == "paused" and said.paused_until is not None:
         state = v.say("Takes a break until this day: {day}.", day=v.day(said.paused_until))
+    elif said.status == "invited":
+        invited = v.say(STATUS[said.status])
+        state = v.say("Is {status}.", status=invited)
     elif said.status in STATUS:
-        state = (
-            v.say("Is {status}.", status=v.say(STATUS[said.status]))
-            if said.status == "invited"
-            else v.say("Not there yet: still answering the first questions.")
-        )
+        state = v.say("Not there yet: still answering the first questions.")
     return v.lines(
         who,
         state,
@@ -110,7 +109,7 @@ def _line(v: Voice, one: sm.CardLine, *, bands_too: bool) -> Html:
 
 
 def verdict(v: Voice, said: VerdictSaid) -> Html:
-    """What changed, in a few words: "worse (+4 cm, chance up to 2.1 cm), confirmed"."""
+    """The verdict in a few words: "worse (+4 cm, chance up to 2.1 cm), confirmed"."""
     what = v.say(VERDICTS.get(said.kind, VERDICTS["changed"]))
     if said.difference is not None and said.error is not None:
         what = v.say(
@@ -145,6 +144,7 @@ def plan_said(said: sm.PlanSaid, v: Voice) -> str:
     own = [
         v.say("{measure}: every {days} days", measure=names.measure(v, m), days=v.number(n)) for m, n in p.per_measure
     ]
+    body = v.say(BODIES.get(p.pressure_body, p.pressure_body))
     return v.lines(
         v.say("<b>Plan of {name}</b>", name=v.name(said.name)),
         v.say("Measures: {measures}", measures=names.measures(v, p.measures)),
@@ -157,7 +157,7 @@ def plan_said(said: sm.PlanSaid, v: Voice) -> str:
         else v.say("Between weigh-ins I slow weighing down."),
         v.say("Losing weight is agreed.") if p.loss_is_planned else v.say("Losing weight is not planned."),
         v.say(NUMBERS.get(p.numbers.value, NUMBERS["shown"])),
-        v.say("Blood pressure limits: {body}", body=v.say(BODIES.get(p.pressure_body, p.pressure_body))),
+        v.say("Blood pressure limits: {body}", body=body),
         v.say("Compared with the start on {day}.", day=v.full_date(p.baseline_since.astimezone(v.reader.zone).date()))
         if p.baseline_since
         else "",

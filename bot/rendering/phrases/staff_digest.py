@@ -1,4 +1,4 @@
-"""The digest in words: one message, gravest first; each entry says who, what, with which numbers, and since when."""
+"""The digest as text: one message, most serious first; each entry says who, what, which numbers, and since when."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.staff import messages as sm
 from core.watching.digest import LIMIT, Digest, DigestEntry, FlagFact, fitted
 
-# A flag in a few words, where it stands beside others.
+# A flag in a few words, for use beside others.
 SHORT: dict[str, str] = {
     "bp_severe": N_("very high blood pressure"),
     "bp_severe_repeated": N_("very high blood pressure, twice"),
@@ -46,12 +46,12 @@ def in_short(v: Voice, code: str) -> Html:
 
 @phrase(sm.DigestSaid)
 def digest_said(said: sm.DigestSaid, v: Voice) -> str:
-    """One message in any language: it was cut to the one the coach had, which may have changed since."""
+    """One message in any language: the digest was cut to the coach's language then, which may have changed since."""
     return _whole(fitted(said.digest, lambda made: characters(made, v), LIMIT), v)
 
 
 def characters(made: Digest, v: Voice) -> int:
-    """How long a digest is as this reader will read it, however long that is."""
+    """Length of a digest as rendered for this reader, without a limit."""
     whole = _whole(made, v)
     return length(directed(whole) if v.reader.right_to_left else whole)
 
@@ -71,7 +71,7 @@ def _whole(d: Digest, v: Voice) -> Html:
 
 
 def _calm(d: Digest, v: Voice) -> Html:
-    """A week with nothing to say is said in one line."""
+    """A week with nothing to report takes one line."""
     if not d.asked:
         return v.say("A quiet week: no check-in was due, nobody needs a call and nobody is weighing too often.")
     if d.often:  # seen before, still open
@@ -115,20 +115,20 @@ def _part(v: Voice, title: Html, entries: Iterable[DigestEntry], *, brief: bool)
 
 
 def _brief(v: Voice, entry: DigestEntry) -> Html:
-    """Who and what, no more: so that every urgent one has room."""
+    """Who and what, without evidence, so that every urgent entry fits."""
     what = v.listed([in_short(v, f.code) for f in entry.flags[:1]])
     return v.say("• {name}: {what}", name=v.name(entry.name), what=what)
 
 
 def _entry(v: Voice, entry: DigestEntry) -> Html:
-    """One client: unseen flags in full, seen ones in short."""
+    """One client: unseen flags in full, seen ones in brief."""
     told = [_flag(v, f) for f in entry.flags if not f.seen]
     seen = [_seen(v, f) for f in entry.flags if f.seen]
     return v.say("• <b>{name}</b>: {what}", name=v.name(entry.name), what=v.sentences(*told, *seen))
 
 
 def _flag(v: Voice, one: FlagFact) -> Html:
-    pairs = tuple(pair for pair in one.evidence if pair[0] != "since")  # two dates in one line would be mixed up
+    pairs = tuple(pair for pair in one.evidence if pair[0] != "since")  # two dates in one line would be confusing
     facts = evidence(v, one.measure, pairs)
     about = names.measure(v, one.measure) if one.measure else Html("")
     return v.sentences(

@@ -1,4 +1,4 @@
-"""Words on a coach's buttons."""
+"""Labels of a coach's buttons."""
 
 from __future__ import annotations
 
@@ -77,7 +77,7 @@ def _thing(v: Voice, argument: str) -> str:
     return v.plain(names.named(names.MEASURES, argument))
 
 
-# Labels that are nothing without their argument.
+# Labels that need their argument.
 ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "client": _named,
     "coach_named": _named,

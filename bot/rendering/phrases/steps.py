@@ -1,4 +1,4 @@
-"""One line for each step of each protocol (keys of `Protocol.prepare` and `Protocol.technique`)."""
+"""Text of each step of each protocol (keys of `Protocol.prepare` and `Protocol.technique`)."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""When an answer is not clear: one question back, never a telling-off."""
+"""When an answer is unclear: one question back, never a reproach."""
 
 from __future__ import annotations
 

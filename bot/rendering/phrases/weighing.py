@@ -1,4 +1,4 @@
-"""Weighing too often. Never the number, its direction or its size; never a telling-off."""
+"""Weighing too often. Never the number, its direction or its size; never a reproach."""
 
 from __future__ import annotations
 

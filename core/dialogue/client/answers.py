@@ -1,4 +1,5 @@
-"""Readings: heard, doubted, kept, put into words. Corrections are in second_thoughts."""
+"""Readings in a client's messages: understood, confirmed if doubtful, stored, answered. Corrections are in
+corrections.py."""
 
 from __future__ import annotations
 
@@ -26,11 +27,11 @@ from core.understanding.answers_in_text import Answer, hear, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt
 from core.watching.weighing_guard import GuardStep
 
-PATIENCE = 2  # answers not understood before the card is offered
+PATIENCE = 2  # misunderstood answers before the card is offered
 
 
 def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
-    """What a message says about measures: the open question first, then what else this client may send."""
+    """Parse the readings in a message: for the open question first, then for others this client may send."""
     anytime = (key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
     keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *anytime))
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
@@ -44,7 +45,7 @@ def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...
 
 
 def ask_which(d: ClientStep, text: str) -> bool:
-    """A bare number while nothing is asked may be any of several: ask, and keep nothing. False when it is none."""
+    """A bare number while nothing is asked is ambiguous: ask, and store nothing. False if there is no number."""
     if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
         return False
     fitting = []
@@ -61,7 +62,7 @@ def ask_which(d: ClientStep, text: str) -> bool:
 
 
 def named(d: ClientStep, value: str, event: Press) -> None:
-    """The button under "which is it?": read the number as that measure, as if it had been typed with its name."""
+    """The button under "which is it?": treat the number as if it had been typed with that measure's name."""
     key, _, text = value.partition(":")
     measure = MEASURES[key]
     heard = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
@@ -70,7 +71,7 @@ def named(d: ClientStep, value: str, event: Press) -> None:
 
 
 def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
-    """Deal with everything one message said, then go on."""
+    """Process all readings of one message, then continue."""
     open_before = d.asking
     kept = set()
     for answer in answers:
@@ -87,7 +88,7 @@ def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure
         return
     answered = open_before.measure in kept
     if d.asking is not open_before:
-        # its turn comes again after what has just been asked; a setting gives it back by itself
+        # it is asked again after the question just put; a setting restores it by itself
         if not answered and d.state.day is not None and not isinstance(d.asking, Setting):
             d.become(agenda=(open_before.measure, *d.state.agenda))
     elif answered:
@@ -97,7 +98,7 @@ def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure
 
 
 def not_understood(d: ClientStep, measure: Measure, heard: Misunderstood, event: Text) -> None:
-    """Ask back: with the likely meaning where there is one, else with an example."""
+    """Ask back: with the likely meaning if there is one, else with an example."""
     tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
     if heard.guess is not None:
         confirm(d, measure, heard.guess, heard.why.value, event, asked=isinstance(d.asking, Awaiting))
@@ -111,10 +112,10 @@ def not_understood(d: ClientStep, measure: Measure, heard: Misunderstood, event:
 
 
 def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | None:
-    """The client's own reading that a new value is held against.
+    """The client's reading with which a new value is compared.
 
-    The newest that was not severe, since after a rest a usual value is what one hopes for; of a series of blood
-    pressures the nearest.
+    The newest that was not severe, since a normal value is expected after a rest; in a blood-pressure series, the
+    nearest.
     """
     taken = [r for r in d.facts.of(measure.key) if not safety.alarming(d, measure, r)]
     if measure.series:
@@ -125,16 +126,16 @@ def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | Non
 def consider(
     d: ClientStep, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = ""
 ) -> bool:
-    """Keep a value, or ask about it first; True when it was kept or is being asked about.
+    """Store a value, or confirm it first; True if it was stored or is being confirmed.
 
-    A number that cannot be is never kept: the question stays open. So does it after an early weight.
+    An impossible number is never stored, and the question stays open, as it does after an early weight.
     """
     wanted = asked or measure.key in d.state.agenda or measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
     if measure.guarded and not wanted and not replaces:
         step = weighing_guard.step_for(d)
         if step not in (GuardStep.WELCOME, GuardStep.DIRECTED):
             weighing_guard.early(d, heard, event, step)
-            return False  # nothing is put again on top of it
+            return False  # do not repeat the open question after it
     found = doubt(measure, heard, last_of(d, measure, heard), d.facts.profile)
     if found is None or safety.cannot_wait(d, measure, heard, None if heard.said_unit else found.meant):
         keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
@@ -150,7 +151,7 @@ def consider(
 def confirm(
     d: ClientStep, measure: Measure, meant: Understood, kind: str, event: Text, *, asked: bool, replaces: str = ""
 ) -> None:
-    """Ask a doubtful value back, with its likely meaning."""
+    """Ask the client to confirm a doubtful value, with its likely meaning."""
     d.ask(Confirming(measure.key, meant, kind, event.text[:200], event.ref, asked, event.at, replaces))
     amount = d.shown(measure, meant.value)
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
@@ -196,7 +197,7 @@ def keep(
     asked: bool,
     replaces: str = "",
 ) -> None:
-    """Store a reading and answer it."""
+    """Store a reading and reply to it."""
     key = replaces or f"{ref or at.isoformat()}:{measure.key}"
     reading = Reading(
         measure=measure.key,
@@ -232,14 +233,14 @@ def keep(
     elif aspects := unasked_aspects(d, measure):
         readings.raise_flags(
             d, measure, reading
-        )  # the coach does not wait for the conditions; they are weighed when they come
+        )  # the coach is not kept waiting for the conditions, which are taken into account when given
         ask_conditions(d, measure, reading, aspects)
     else:
         result(d, measure, reading)
 
 
 def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
-    """Say a correction back; nothing else is asked again."""
+    """Confirm a correction; nothing else is asked again."""
     if measure.guarded and reading.how is How.EARLY:
         weighing_guard.taken_back(d)
         return
@@ -267,9 +268,9 @@ def _conditions(d: ClientStep, measure: Measure, heard: Understood) -> Condition
 
 
 def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
-    """What should have stayed the same and has not been asked about in this check-in: nobody is asked twice."""
+    """Aspects to keep the same that have not been asked about in this check-in, so that nobody is asked twice."""
     if measure.guarded and d.facts.plan.directed_weighing and len(d.facts.of(measure.key)) > 1:
-        return ()  # who weighs daily because a clinician asked is not questioned daily
+        return ()  # clients who weigh daily on a clinician's advice are not questioned daily
     noted = {a for a, _ in d.state.noted}
     return tuple(a for a in measure.protocol.keep_same if a not in noted)
 
@@ -292,7 +293,7 @@ def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: t
 
 
 def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> None:
-    """One tap: same, first time, or something differed; then which."""
+    """One tap: same, first time, or something differed; then which aspect."""
     measure = MEASURES[asking.measure]
     reading = readings.by_key(d, asking.key)
     aspects = unasked_aspects(d, measure)
@@ -307,7 +308,7 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
         return
     differs = asking.differs if asking.picking and value == "done" else ()
     d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
-    if reading is None:  # taken back meanwhile
+    if reading is None:  # withdrawn in the meantime
         check_in.ask_next(d)
         return
     if differs:
@@ -333,10 +334,10 @@ def _ask_what(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen:
 
 
 def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
-    """Thank, say the value, one band, what the change means, one piece of context."""
+    """Thank, repeat the value, one band, the meaning of the change, one piece of context."""
     found = readings.assessed(d, measure, reading)
     if measure.guarded and d.facts.plan.directed_weighing and len(d.facts.of(measure.key)) > 1:
-        # weighed daily because a clinician asked: thanked, watched for a fast gain, not lectured daily
+        # daily weighing on a clinician's advice: thanked, monitored for a fast gain, not commented on daily
         d.say(
             m.KeptHidden(measure.key)
             if d.hidden(measure)
@@ -376,7 +377,7 @@ def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: boo
 
 
 def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> m.BandSaid | None:
-    """The primary published comparison; for a weight that is its body mass index, for a hip the ratio."""
+    """The primary published comparison; for a weight, of its body mass index; for a hip, of the ratio."""
     for score in found.scores:
         if isinstance(score, Score):
             return m.BandSaid(measure.key, score.band, score.source.key, score.notes[:1])
@@ -391,7 +392,7 @@ def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessmen
 
 
 def goal_progress(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> None:
-    """How far towards a goal; a step that may be chance is not counted as one."""
+    """Progress towards a goal; a change within error does not count."""
     sure = found.verdict is None or found.verdict.beyond_error
     for fact in d.facts.goals:
         if fact.measure != measure.key:
@@ -414,6 +415,6 @@ def goal_progress(d: ClientStep, measure: Measure, reading: Reading, found: Asse
 
 
 def _programme(d: ClientStep, measure: Measure) -> tuple[Reading, ...]:
-    """Counting readings of the present programme."""
+    """Readings of the current programme that count."""
     since = d.facts.plan.baseline_since
     return tuple(r for r in d.facts.of(measure.key) if since is None or r.taken_at >= since)

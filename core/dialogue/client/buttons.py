@@ -1,4 +1,4 @@
-"""Buttons: pressed, typed as the words on them, or pressed long after their question was over."""
+"""Buttons: pressed, typed as their label, or pressed long after their question was closed."""
 
 from __future__ import annotations
 
@@ -51,18 +51,18 @@ from core.measures.measure import Measure
 
 
 def asked_measure(d: ClientStep) -> Measure | None:
-    """The measure an unnamed number belongs to."""
+    """The measure to which a number without a name belongs."""
     match d.asking:
         case Awaiting(measure=key) | Repeating(measure=key) | Counting(measure=key) | Confirming(measure=key):
             return MEASURES.get(key)
-        case Setting(back=Awaiting(measure=key)):  # a setting was opened over the question, which may be answered
+        case Setting(back=Awaiting(measure=key)):  # a setting was opened over the question, which can still be answered
             return MEASURES.get(key)
         case _:
             return None
 
 
 def typed(d: ClientStep, text: str) -> str | None:
-    """The data of a button of the open question whose words were typed instead of pressed."""
+    """The data of the open question's button whose label was typed instead of pressed."""
     wanted = plain(text)
     for label, data in open_buttons(d.asking):
         if wanted == plain(d.facts.label(label, "")):
@@ -71,7 +71,7 @@ def typed(d: ClientStep, text: str) -> str | None:
 
 
 def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
-    """Label key and data of the buttons under the open question, where words alone would not do."""
+    """Label key and data of the buttons under the open question, where words alone are not enough."""
     match asking:
         case AskingConditions(measure=key, picking=True) if key in MEASURES:
             yield from ((f"aspect:{a}", f"cond:{a}") for a in MEASURES[key].protocol.keep_same)
@@ -103,7 +103,8 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
 
 
 def press(d: ClientStep, event: Press) -> None:
-    """A button, perhaps of a message of long ago: it acts only if it fits what is open, else it is said kindly."""
+    """A button was pressed, perhaps of an old message: it acts only if it fits what is open; else the client is told
+    kindly."""
     verb, _, value = event.data.partition(":")
     if verb == "consent" and (not d.facts.consented or isinstance(d.asking, Consenting)):
         enrolment.consenting(d, event)
@@ -126,15 +127,15 @@ def press(d: ClientStep, event: Press) -> None:
 # --- one row for each button ------------------------------------------------------------------------------------
 
 AskingT = TypeVar("AskingT")
-Fits = bool | None  # False: it does not fit what is open now after all
+Fits = bool | None  # False: it turns out not to fit what is open now
 
 
 @dataclass(frozen=True, slots=True)
 class ClientButton:
     """A button. verb: its data up to the colon; what follows is the value.
 
-    question: the open question it belongs to, None for a button that fits whatever is open.  setting: which one, if the
-    question is a `Setting`; "" for any.  act: what it does, given the open question, the value and the press.
+    question: the open question it belongs to, None for a button that always fits. setting: which one, if the question
+    is a `Setting`; "" for any.  act: what it does, given the open question, the value and the press.
     """
 
     verb: str
@@ -156,12 +157,12 @@ def _sets(verb: str, setting: str, act: Callable[[ClientStep, Setting, str], Fit
 
 
 def _any_time(verb: str, act: Callable[[ClientStep, str, Press], Fits]) -> ClientButton:
-    """A button that fits whatever is open."""
+    """A button that always fits."""
     return ClientButton(verb, None, "", lambda d, _, value, event: act(d, value, event))
 
 
 def _pressed(d: ClientStep, event: Press, verb: str, value: str) -> bool:
-    """Act on a button; False when it does not fit what is open now."""
+    """Act on a button; False if it does not fit what is open now."""
     button = BUTTONS.get(verb)
     if button is None or (button.question is not None and not isinstance(d.asking, button.question)):
         return False
@@ -291,7 +292,7 @@ def _end_pressure_week(d: ClientStep, value: str, event: Press) -> Fits:
 
 
 def _early(d: ClientStep, value: str, event: Press) -> Fits:
-    """What a client who wants to weigh too early is offered instead."""
+    """Alternatives for a client who wants to weigh too early."""
     if value in weighing_guard.OFFERED and d.asking is None:
         d.become(agenda=())
         check_in.ask(d, MEASURES[value])

@@ -1,4 +1,4 @@
-"""One check-in: what it asks, in which order, and how each question is put."""
+"""One check-in: its questions, their order, and how each is put."""
 
 from __future__ import annotations
 
@@ -21,12 +21,11 @@ from core.measures.measure import BodySize, Measure, MeasureKind
 from core.reading import How
 from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flags_of_week
 
-SHOWN_LATE = timedelta(hours=2)
 PRESSURE_DAYS = 7
 
 
 def due(d: ClientStep, event: Due) -> None:
-    """The weekly slot came."""
+    """The weekly slot is due."""
     if d.facts.status is not Status.ACTIVE:
         return
     lateness = schedule.late_policy(event.late_by)
@@ -40,7 +39,7 @@ def due(d: ClientStep, event: Due) -> None:
 
 
 def watch_week(d: ClientStep) -> None:
-    """Once a week: silence is noticed, and flags that time alone clears are cleared."""
+    """Once a week: flag silence, and clear flags that expire with time."""
     d.do(*(Raise(f) for f in flags_of_week(ClientWeek(missed=d.facts.missed), d.now)))
     early = [r.taken_at for r in d.weights() if r.how is How.EARLY]
     again = early[-1] if early else None
@@ -50,19 +49,19 @@ def watch_week(d: ClientStep) -> None:
 
 
 def agenda_for(d: ClientStep, day: date) -> tuple[str, ...]:
-    """What the check-in of `day` asks, in order: how the week was, then what is due, tests last."""
+    """The questions of the check-in of `day`, in order: how the week was, then what is due, tests last."""
     wanted = asked_of(d)
     return tuple(key for key in CHECK_IN_ORDER if key in wanted and askable(d, MEASURES[key]) and is_due(d, key, day))
 
 
 def asked_of(d: ClientStep) -> set[str]:
-    """What this client's check-ins may ask: the plan, what everybody is asked, and a question of their own."""
+    """Measures this client's check-ins may ask: the plan, those asked of everybody, and a question of their own."""
     own = (key for key, measure in MEASURES.items() if measure.client_words)
     return {*ALWAYS_ASKED, *d.facts.plan.measures, *own}
 
 
 def askable(d: ClientStep, measure: Measure) -> bool:
-    """Not derived, and nothing we know of this person speaks against it."""
+    """Whether a measure is not derived and not excluded for this person."""
     if measure.kind is MeasureKind.DERIVED or (measure.client_words and not d.facts.plan.own_question):
         return False
     agreed = measure.key in d.facts.plan.cleared
@@ -80,7 +79,7 @@ def is_due(d: ClientStep, key: str, day: date) -> bool:
 
 
 def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | None = None) -> None:
-    """Greet and ask the first question. A check-in that is still open is closed: its questions come again."""
+    """Greet and ask the first question. A check-in that is still open is closed; its questions are asked again."""
     agenda = agenda_for(d, day)
     d.become(asking=None, agenda=agenda, day=day, noted=(), told=())
     if not agenda:
@@ -93,7 +92,7 @@ def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | No
 
 
 def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
-    """A key not used in the last eight weeks; a different start for each client and week, without chance."""
+    """A key not used in the last eight weeks; deterministic, with a different start for each client and week."""
     start = (d.facts.client_id * 7 + d.today.toordinal() // 7) % len(keys)
     turned = keys[start:] + keys[:start]
     return next((k for k in turned if k not in d.facts.said), turned[0])
@@ -158,7 +157,8 @@ def open_pressure_week(d: ClientStep) -> None:
 
 
 def close(d: ClientStep, *, quietly: bool = False) -> None:
-    """All asked for today is answered, skipped or put off. quietly: without praise, which would not fit."""
+    """Everything asked today is answered, skipped or postponed. quietly: without praise, which would be out of
+    place."""
     answered = d.state.day is not None
     d.ask(None)
     d.become(day=None, noted=(), told=())
@@ -174,7 +174,7 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
 
 
 def kept_in_a_row(d: ClientStep) -> int:
-    """Check-ins answered without a gap, this one included, as far as the last twelve weeks tell."""
+    """Consecutive check-ins answered, including this one, within the last twelve weeks."""
     days = sorted({d.facts.local(r.taken_at).date() for r in d.facts.of("energy")}, reverse=True)
     count, last = 1, d.today
     for day in days:
@@ -187,7 +187,7 @@ def kept_in_a_row(d: ClientStep) -> int:
 
 
 def note_answer(d: ClientStep) -> None:
-    """Something of this check-in was answered: the slot is kept and nobody needs to be reminded."""
+    """Part of this check-in was answered: the slot counts as kept and no reminder is needed."""
     if d.state.day is None:
         return
     d.do(Answered(d.state.day.isoformat()))
@@ -223,7 +223,7 @@ def skip(d: ClientStep) -> None:
 
 
 def close_setting(d: ClientStep) -> None:
-    """Take up again what was open before."""
+    """Return to the question that was open before."""
     if isinstance(d.asking, Setting):
         back: Asking | None = d.asking.back
         d.ask(back)

@@ -1,4 +1,4 @@
-"""Between client and coach: words passed on, what the coach wrote or changed, moving to another coach."""
+"""Between client and coach: messages passed on, what the coach wrote or changed, moving to another coach."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ ANSWER_GOES_TO_COACH = timedelta(hours=48)
 
 
 def word(d: ClientStep, text: str = "") -> None:
-    """Pass words on to the coach, or ask for them."""
+    """Pass a message on to the coach, or ask for one."""
     if text.strip():
         pass_on(d, text)
         return
@@ -31,7 +31,7 @@ def word(d: ClientStep, text: str = "") -> None:
 
 
 def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
-    """Hand words to the coach. An answer to the coach's own message is no new wish for a word."""
+    """Pass a message to the coach. A reply to the coach's own message is not a new request."""
     d.do(PassOn(text))
     if not reply:
         d.do(Raise(flag(Code.WANTS_COACH, d.now)))
@@ -44,7 +44,7 @@ def from_coach(d: ClientStep, event: FromCoach) -> None:
 
 
 def plan_changed(d: ClientStep, event: PlanChanged) -> None:
-    """What the coach changed applies from the next question on; an open one that is gone is not asked again."""
+    """The coach's changes apply from the next question on; an open question no longer in the plan is dropped."""
     wanted = check_in.asked_of(d)
     d.become(agenda=tuple(k for k in d.state.agenda if k in wanted))
     gone = isinstance(d.asking, Awaiting) and d.asking.measure not in wanted
@@ -55,7 +55,7 @@ def plan_changed(d: ClientStep, event: PlanChanged) -> None:
 
 
 def reachability(d: ClientStep, event: Reachability) -> None:
-    """Blocked: nothing can be said. Let in again: welcome back, without questions of the past."""
+    """Blocked: nothing can be sent. Unblocked: welcome back, without old questions."""
     if event.reachable and d.facts.consented and d.facts.status is not Status.LEFT:
         d.do(Tell(ClientBack(d.facts.client_id, d.facts.name)), Lower(Code.UNREACHABLE))
         d.say(m.WelcomeBack(d.facts.coach_name), *help_and_menu.menu(d))

@@ -1,4 +1,4 @@
-"""A client in cohorts: coming in by a link, seeing which, leaving one."""
+"""A client's cohorts: joining by a link, listing them, leaving one."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ LEAVE = "leave_cohort"  # the setting that waits for a yes
 
 
 def opened(d: ClientStep) -> None:
-    """A client opened the link of a cohort. They stay with their coach, who is told; to leave is as easy."""
+    """A client opened the link of a cohort. They stay with their coach, who is notified; leaving is just as easy."""
     invitation = d.facts.invitation
     assert invitation is not None and invitation.cohort is not None
     cohort = invitation.cohort
@@ -34,7 +34,7 @@ def opened(d: ClientStep) -> None:
 
 
 def welcome(d: ClientStep, cohort: Membership) -> None:
-    """Say that they are in; what is counted is asked from now on, if it was not."""
+    """Confirm that they have joined; the pooled measure is asked from now on, if it was not before."""
     d.say(m.JoinedCohort(cohort.name, cohort.first), _mine())
     measure = MEASURE_OF.get(Counted(cohort.counts))
     plan = d.facts.plan
@@ -50,7 +50,7 @@ def _mine() -> tuple[Choice, ...]:
 
 
 def mine(d: ClientStep) -> None:
-    """/cohort: which ones, each with a way out."""
+    """/cohort: the list, each with a button to leave."""
     d.say(
         cm.MyCohorts(tuple((c.name, c.first, c.last) for c in d.facts.cohorts)),
         *rows_of(*(Choice("leave_cohort", f"coleave:{c.cohort_id}", c.name) for c in d.facts.cohorts), width=1),
@@ -58,7 +58,7 @@ def mine(d: ClientStep) -> None:
 
 
 def leave(d: ClientStep, value: str) -> None:
-    """The button under the list: sure?"""
+    """The button under the list: ask for confirmation."""
     found = _of(d, value)
     if found is None:
         mine(d)

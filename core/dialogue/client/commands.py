@@ -26,7 +26,7 @@ Handler = Callable[[ClientStep, str], None]
 
 
 class Stage(StrEnum):
-    """From when on a client may use a command; before that they are asked what is still open."""
+    """The stage from which a client may use a command; before that, the open question is repeated."""
 
     ARRIVED = "arrived"
     CONSENTED = "consented"
@@ -35,7 +35,7 @@ class Stage(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ClientCommand(CommandRow[Handler]):
-    """stage: from when on. What to load is not said: a client's facts are always whole."""
+    """stage: from when it can be used. Nothing to load is named: a client's facts are always complete."""
 
     chat: Chat = field(init=False, default=Chat.CLIENT)
     who: Who = field(init=False, default=Who.CLIENT)

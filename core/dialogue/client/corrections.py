@@ -1,4 +1,4 @@
-"""Second thoughts: corrections in words, edited messages, undo."""
+"""Corrections: in words, by editing a message, by undo."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from core.understanding.answers_in_text import hear
 
 
 def edited(d: ClientStep, event: Text) -> bool:
-    """An edited message corrects the readings it gave; True when it did."""
+    """An edited message corrects the readings it contained; True if it did."""
     targets = [w for w in d.state.written if w.ref and w.ref == event.ref]
     if not targets:
         return False
@@ -27,7 +27,8 @@ def edited(d: ClientStep, event: Text) -> bool:
 
 
 def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
-    """Read `text` as the new value of a reading already kept. An early weight stays a side note: no attempt."""
+    """Parse `text` as the new value of a stored reading. An early weight stays a side note and is not another
+    attempt."""
     measure = MEASURES[written.measure]
     heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
     heard = next((a.heard for a in heard_all if a.measure == measure.key), None)
@@ -45,19 +46,19 @@ def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
         return True
     pending = d.asking
     answers.consider(d, measure, heard, replace(event, ref=written.ref), asked=True, replaces=written.key)
-    if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # its turn comes again
+    if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
     return True
 
 
 def _was_early(d: ClientStep, written: Written) -> bool:
-    """Whether what was written was a weight before its time; one that could not be was not even noted."""
+    """Whether the message was an early weight; an impossible one was not even noted."""
     old = readings.by_key(d, written.key)
     return old.how is How.EARLY if old is not None else MEASURES[written.measure].guarded and weighing_guard.is_early(d)
 
 
 def undo(d: ClientStep) -> None:
-    """Take the last reading back. An open check-in asks for it again."""
+    """Withdraw the last reading. An open check-in asks for it again."""
     if not d.state.written:
         d.say(m.NothingToUndo())
         return
@@ -71,7 +72,7 @@ def undo(d: ClientStep) -> None:
         weighing_guard.taken_back(d)
         return
     d.say(m.Undone(measure.key))
-    if isinstance(d.asking, Repeating) and d.asking.first == last.key:  # there is nothing to repeat any more
+    if isinstance(d.asking, Repeating) and d.asking.first == last.key:  # there is nothing left to repeat
         d.ask(Awaiting(measure.key))
     if d.state.day is not None:
         pending = d.asking.measure if isinstance(d.asking, Awaiting) else None

@@ -1,4 +1,4 @@
-"""What should happen because of a step. `bot.turns.turn` carries effects out in one transaction, in order."""
+"""Effects of a step. `bot.turns.turn` applies them in order, in one transaction."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from core.watching.flags import Flag
 
 @dataclass(frozen=True, slots=True)
 class Tell:
-    """Queue a message for the coach. urgent: at once, whatever the hour."""
+    """Queue a message for the coach. urgent: at once, at any hour."""
 
     message: object
     choices: Rows = ()
@@ -23,7 +23,7 @@ class Tell:
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """Store a reading under `key`, unique for this client. A key that exists is replaced (an edited message)."""
+    """Store a reading under `key`, unique for this client. An existing key is replaced (an edited message)."""
 
     reading: Reading
     key: str
@@ -31,14 +31,14 @@ class Record:
 
 @dataclass(frozen=True, slots=True)
 class Retract:
-    """Take a reading back; it is kept as withdrawn and never counts."""
+    """Withdraw a reading; it stays stored as withdrawn and never counts."""
 
     key: str
 
 
 @dataclass(frozen=True, slots=True)
 class Amend:
-    """Give the reading stored under `key` other conditions or notes, value unchanged."""
+    """Change the conditions or notes of the reading stored under `key`; the value stays."""
 
     key: str
     reading: Reading
@@ -70,7 +70,7 @@ class Lower:
 
 @dataclass(frozen=True, slots=True)
 class SetTimer:
-    """Send `Woke(purpose, mark)` to this conversation at an instant. One timer for each purpose and mark."""
+    """Send `TimerFired(purpose, mark)` to this conversation at an instant. One timer per purpose and mark."""
 
     purpose: str
     at: datetime
@@ -79,19 +79,19 @@ class SetTimer:
 
 @dataclass(frozen=True, slots=True)
 class CancelTimer:
-    """Forget timers of a purpose (any mark)."""
+    """Cancel the timers of a purpose (any mark)."""
 
     purpose: str
 
 
 @dataclass(frozen=True, slots=True)
 class Unsay:
-    """Drop what this chat was to hear later (`Say.after`): the count it belongs to is over or called off."""
+    """Drop this chat's delayed messages (`Say.after`), because their timed count is over or cancelled."""
 
 
 @dataclass(frozen=True, slots=True)
 class Answered:
-    """This check-in got an answer: the slot counts as kept. day: its local date, ISO."""
+    """This check-in was answered: the slot counts as kept. day: its local date, ISO."""
 
     day: str
 
@@ -115,21 +115,21 @@ class DropGoal:
 
 @dataclass(frozen=True, slots=True)
 class PassOn:
-    """Hand the client's words to the coach, in one thread."""
+    """Pass the client's message to the coach, in their thread."""
 
     text: str
 
 
 @dataclass(frozen=True, slots=True)
 class LeaveCohort:
-    """This client takes part in a cohort no longer; what they did in it until today still counts."""
+    """This client no longer takes part in a cohort; what they did in it until today still counts."""
 
     cohort_id: int
 
 
 @dataclass(frozen=True, slots=True)
 class DropButtons:
-    """Take the buttons off the message that was pressed, so that it is not pressed twice."""
+    """Remove the buttons of the message that was pressed, so that they are not pressed twice."""
 
     ref: str
 

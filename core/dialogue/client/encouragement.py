@@ -1,6 +1,6 @@
-"""Keys of what is said at the start and the end of a check-in, so that the engine can choose what was not said lately.
+"""Keys of opening and closing sentences of a check-in, so that the engine can avoid recent ones.
 
-Longer than eight weeks of weekly check-ins, so that nothing need repeat within them. The sentences are in
+The lists cover more than eight weekly check-ins, so that nothing needs to repeat within that time. The sentences are in
 bot.rendering.phrases.checkin; praise is for effort and for keeping to the plan, never for a number.
 """
 

@@ -1,4 +1,4 @@
-"""Arriving: an invitation, consent, and only the questions the plan needs. Every question can be skipped."""
+"""Enrolment: an invitation, consent, and only the questions the plan needs. Every question can be skipped."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ from core.understanding.plausibility import DoubtKind, doubt
 ADULT = 18
 OLDEST = 110
 
-# In the order they are asked: one that is a `ProfileFact` when a measure of the plan needs it, any other always.
+# In the order asked. A `ProfileFact` is asked only if a measure of the plan needs it, any other always.
 QUESTIONS = (
     "birth_year", "sex", "units", "stature", "background", "cautions", "numbers", "own_question",
     "weekday", "time", "zone",
@@ -52,9 +52,9 @@ HOURS = ("07:00", "07:30", "08:00", "09:00", "12:00", "17:00", "18:00", "19:00",
 
 
 def arrive(d: ClientStep, invitation: InvitationFact) -> None:
-    """A stranger opened a link that is good: consent comes first, whatever they were asked into.
+    """A stranger opened a valid link: consent comes first, whatever the invitation is for.
 
-    Somebody has to hear what a client may write in need: so nobody comes in who would have no coach.
+    Somebody must receive what a client may write in distress, so nobody without a coach is admitted.
     """
     name = invitation.for_name or d.facts.name
     if invitation.cohort is not None and not invitation.coach_name:
@@ -150,7 +150,7 @@ def _as_consent(d: ClientStep, text: str) -> str:
 
 
 def questions(d: ClientStep) -> tuple[str, ...]:
-    """The questions this plan needs, less what the coach already filled in."""
+    """The questions this plan needs, except those the coach already filled in."""
     planned = [MEASURES[key] for key in d.facts.plan.measures if key in MEASURES]
     needed = {fact.value for measure in planned for fact in measure.needs}
     known = {
@@ -159,7 +159,7 @@ def questions(d: ClientStep) -> tuple[str, ...]:
         "stature": d.facts.profile.stature,
         "background": d.facts.profile.background,
         "own_question": d.facts.plan.own_question,
-        "weekday": d.facts.cohorts and d.facts.slot,  # who comes by a cohort's link has its day and time
+        "weekday": d.facts.cohorts and d.facts.slot,  # members who joined by a cohort's link have its day and time
         "time": d.facts.cohorts and d.facts.slot,
     }
     return tuple(
@@ -426,7 +426,7 @@ ANSWER = {
 def set_slot(
     d: ClientStep, *, weekday: int | None = None, at: time | None = None, zone_name: str | None = None
 ) -> Slot:
-    """Change parts of the slot; what is not named stays."""
+    """Change parts of the slot; the rest stays."""
     old = d.facts.slot or Slot(0, time(8, 0), "UTC")
     slot = Slot(
         old.weekday if weekday is None else weekday,

@@ -1,4 +1,4 @@
-"""What the store knew about a client when an event came in. Values only: `bot.turns.turn` loads them."""
+"""What the store knew about a client when an event arrived. Values only, loaded by `bot.turns.turn`."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ class OpenFlag:
 
 @dataclass(frozen=True, slots=True)
 class Membership:
-    """A cohort that a client is in, or is asked into. first, last: its check-ins. counts: see core.watching.cohort."""
+    """A cohort that a client is in, or is invited to. first, last: its check-ins. counts: see core.watching.cohort."""
 
     cohort_id: int
     name: str
@@ -39,14 +39,14 @@ class Membership:
 
 @dataclass(frozen=True, slots=True)
 class InvitationFact:
-    """An invitation whose token somebody just opened, found and still good."""
+    """A valid invitation whose token somebody just opened."""
 
     kind: str  # "client", "coach", "organiser", "cohort"
     by_name: str  # who invites
     for_name: str = ""  # the name the coach wrote down
     again: bool = False  # this person was here before
     cohort: Membership | None = None
-    coach_name: str = ""  # of a cohort: who looks after somebody new, "" for nobody
+    coach_name: str = ""  # for a cohort: the coach of newcomers, "" for nobody
 
 
 NOBODY = Profile()
@@ -68,13 +68,12 @@ def always_utc(zone_name: str) -> tzinfo:
 class ClientFacts:
     """One client.
 
-    history: readings that matter now, oldest first: baselines, everything of the last twelve weeks, side notes too.
-    said: keys of encouragements and openings used in the last eight weeks.
-    missed: slots in a row without an answer.  answered: the last slot date that got any answer.
-    zone: made by bot (that reads files).  Pure look-ups lent by bot, since they need its data: find_zones (zone
-    names for a city as people write it), zone_of (a zone from its name), label (the words on a button in the
-    client's language, so that they can be typed as well).
-    invitation: set when this event opens one.
+    history: relevant readings, oldest first: baselines and everything of the last twelve weeks, including side notes.
+    said: keys of encouragements and openings used in the last eight weeks. missed: consecutive slots without an answer.
+    answered: the last slot date with any answer. zone: created by bot, because that reads files. Pure look-ups provided
+    by bot, since they need its data: find_zones (zone names for a city as people write it), zone_of (a zone from its
+    name), label (a button's text in the client's language, so that it can be typed too). invitation: set when this
+    event opens one.
     """
 
     client_id: int
@@ -107,13 +106,13 @@ class ClientFacts:
         return tuple([r for r in self.history if r.measure == measure and r.counts])
 
     def local(self, at: datetime) -> datetime:
-        """`at` on the client's own wall clock."""
+        """`at` in the client's local time."""
         return at.astimezone(self.zone)
 
 
 @dataclass(frozen=True, slots=True)
 class StrangerFacts:
-    """A chat we know nothing of; invitation is set when this event opens one that is still good."""
+    """An unknown chat. invitation: set if this event opens a valid one."""
 
     language: str = "en"
     name: str = ""

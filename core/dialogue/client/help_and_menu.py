@@ -1,4 +1,4 @@
-"""What can be done here, said when somebody asks or is not understood."""
+"""Help: what can be done here, on request or if a message is not understood."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ def menu(d: ClientStep) -> tuple[tuple[Choice, ...], ...]:
 
 
 def help_(d: ClientStep) -> None:
-    """What can be done. An open question stays open and is put again."""
+    """Show help. An open question stays open and is repeated."""
     d.say(m.Help(d.facts.coach_name, d.emergency_number, waiting(d)), *menu(d))
 
 

@@ -1,4 +1,4 @@
-"""A home blood-pressure week: two prompts a day, two readings a prompt, then the mean of the days after the first."""
+"""A home blood-pressure week: two prompts a day, two readings per prompt, then the mean of all days but the first."""
 
 from __future__ import annotations
 
@@ -28,13 +28,13 @@ PROMPT_GOES_STALE = timedelta(hours=3)
 
 
 def prompted(d: ClientStep, event: TimerFired) -> None:
-    """A morning or evening prompt. One that comes hours late would only confuse: it is left out."""
+    """A morning or evening prompt. One that is hours late would only confuse and is skipped."""
     week = d.state.pressure
     if week is None or event.late_by > PROMPT_GOES_STALE:
         return
     day, evening = int(event.mark[:-1]), event.mark.endswith("e")
     d.become(pressure=replace(week, day=day, evening=evening, taken=0))
-    if d.asking is None or getattr(d.asking, "measure", "") == MEASURE:  # a doubt or a repeat of hours ago is over
+    if d.asking is None or getattr(d.asking, "measure", "") == MEASURE:  # a doubt or repeat from hours ago has lapsed
         d.ask(Awaiting(MEASURE))
     d.say(
         m.PressurePrompt(day, evening),
@@ -70,7 +70,7 @@ def series_of_week(d: ClientStep) -> tuple[Reading, ...]:
 
 
 def finish(d: ClientStep) -> None:
-    """Close the week: the mean with its band and verdict, or say kindly that it was too few days."""
+    """Close the week: report the mean with its band and verdict, or kindly that there were too few days."""
 
     taken = series_of_week(d)
     d.do(CancelTimer("pressure"), CancelTimer("pressure_end"))
@@ -103,7 +103,7 @@ def _picture(d: ClientStep, taken: tuple[Reading, ...]) -> None:
 
 
 def week_over(d: ClientStep, at: datetime) -> None:
-    """The morning after the last day: close the week whatever came."""
+    """The morning after the last day: close the week, whatever was received."""
     if d.state.pressure is not None:
         finish(d)
 

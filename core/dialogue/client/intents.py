@@ -1,4 +1,4 @@
-"""Wishes in words: help, skip, later, stop, and what else somebody may want who typed no reading."""
+"""Intents expressed in words: help, skip, later, stop, and anything else that is not a reading."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from core.measures.measure import BodySize
 
 
 def wish_for(d: ClientStep, wish: Intent, text: str) -> None:
-    """Answer a wish: to the open question first, then as the command it stands for, then those without a command."""
+    """Act on an intent: as an answer to the open question, else as the command it stands for, else on its own."""
     match wish:
         case Intent.WHY | Intent.DONT_KNOW if isinstance(d.asking, Awaiting):
             card(d, d.asking.measure)
@@ -44,7 +44,7 @@ def wish_for(d: ClientStep, wish: Intent, text: str) -> None:
 
 
 def courtesy(d: ClientStep, wish: Intent) -> None:
-    """A thank-you or a hello: answered in kind; an open question is put again."""
+    """A thank-you or a hello: answered in kind; an open question is repeated."""
     said = m.Hello() if wish is Intent.GREETING else m.YouAreWelcome()
     d.say(said, *(() if help_and_menu.waiting(d) else help_and_menu.menu(d)))
     if isinstance(d.asking, Awaiting):

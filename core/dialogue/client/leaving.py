@@ -1,4 +1,4 @@
-"""Everything we hold, leaving the programme, being forgotten."""
+"""Data subject access, leaving the programme, erasure."""
 
 from __future__ import annotations
 

@@ -1,7 +1,7 @@
-"""What may be said to a client, as values: no words here, `bot.rendering.phrases` finds them.
+"""Messages to a client, as values: no texts here, `bot.rendering.phrases` has them.
 
-Keys in arguments (measure, reason, question, sign ...) are looked up in the catalogues; amounts are in the unit the
-client likes, rounded for showing; instants are UTC and dates local. Coaches' messages are in coach_messages.py.
+Keys in arguments (measure, reason, question, sign ...) are looked up in the catalogues; amounts are in the client's
+preferred unit, rounded for display; instants are UTC and dates local. Messages to coaches are in messages_to_coach.py.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ class Welcome:
 
 @dataclass(frozen=True, slots=True)
 class WhatIsKept:
-    """What is kept, who sees it, how to take it away."""
+    """What is stored, who sees it, how to have it erased."""
 
     coach: str
 
@@ -54,7 +54,7 @@ class EnrolUnclear:
 
 @dataclass(frozen=True, slots=True)
 class SkipCost:
-    """What leaving this question out costs."""
+    """What is lost by skipping this question."""
 
     question: str
 
@@ -104,7 +104,7 @@ class WelcomeBack:
 
 @dataclass(frozen=True, slots=True)
 class CheckInOpens:
-    """variant: key of an opening, so that it does not repeat. late: hours late, 0 when no apology is due."""
+    """variant: key of an opening, so that it does not repeat. late: hours late, 0 if no apology is needed."""
 
     variant: str
     late: int = 0
@@ -112,7 +112,7 @@ class CheckInOpens:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Ask for a measure. first: no earlier reading. attempts: how many tries to send."""
+    """Ask for a measure. first: no earlier reading. attempts: how many values to send."""
 
     measure: str
     unit: Unit
@@ -137,7 +137,7 @@ class Card:
 
 @dataclass(frozen=True, slots=True)
 class ReadingKept:
-    """Thank, and say the value back. second: diastolic or end pulse. noted: facts of the attempt ("arms_used")."""
+    """Thank, and repeat the value. second: diastolic or end pulse. noted: facts of the attempt ("arms_used")."""
 
     measure: str
     amount: Amount
@@ -154,7 +154,7 @@ class KeptHidden:
 
 @dataclass(frozen=True, slots=True)
 class KeptBeforeTime:
-    """Kept; compared again from a date on (measures other than weight)."""
+    """Stored; compared again from a date on (measures other than weight)."""
 
     measure: str
     amount: Amount
@@ -174,12 +174,12 @@ class BandSaid:
 
 @dataclass(frozen=True, slots=True)
 class VerdictSaid:
-    """What the change means.
+    """The meaning of the change.
 
-    kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "not_comparable".
-    strength: "possible", "twice" (seen twice, not sure yet), "confirmed" or "".  difference (signed) and error are in
-    the client's unit; since: baseline date.
-    important: whether the change reaches a published important difference; None when none is published.
+    kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "not_comparable". strength:
+    "possible", "twice" (seen twice, not yet certain), "confirmed" or "".  difference (signed) and error are in the
+    client's unit; since: baseline date. important: whether the change reaches a published important difference; None if
+    none is published.
     """
 
     measure: str
@@ -200,7 +200,7 @@ class Context:
 
 @dataclass(frozen=True, slots=True)
 class Praise:
-    """Effort and keeping to the plan, never a number. key picks the sentence; count: check-ins kept in a row."""
+    """Effort and keeping to the plan, never a number. key: of the sentence; count: consecutive check-ins kept."""
 
     key: str
     count: int = 0
@@ -230,7 +230,7 @@ class ConditionsNoted:
 
 @dataclass(frozen=True, slots=True)
 class CheckInDone:
-    """All asked for today is answered; the next date."""
+    """Everything asked today is answered; the next date."""
 
     next: date
 
@@ -245,7 +245,7 @@ class NotToday:
 
 @dataclass(frozen=True, slots=True)
 class FollowUp:
-    """The one friendly reminder after an unanswered check-in."""
+    """The only reminder after an unanswered check-in."""
 
     waiting: str  # measure still open
 
@@ -262,7 +262,7 @@ class SourceOf:
 
 @dataclass(frozen=True, slots=True)
 class AskAgain:
-    """Say what we took it for and what we need, with an example. why: a value of measures.shape.Why."""
+    """Say how it was understood and what is needed, with an example. why: a value of core.measures.measure.Why."""
 
     measure: str
     why: str
@@ -299,7 +299,7 @@ class CannotBe:
 
 @dataclass(frozen=True, slots=True)
 class NotSure:
-    """We did not follow; here is what one can do. waiting: the measure still open, or ""."""
+    """The message was not understood; what one can do.  waiting: the measure still open, or ""."""
 
     waiting: str = ""
 
@@ -343,7 +343,7 @@ class Hello:
 
 @dataclass(frozen=True, slots=True)
 class WhichMeasure:
-    """A bare number while nothing is asked: what is it?"""
+    """A bare number while nothing is asked: what does it measure?"""
 
 
 # --- weighing too often -----------------------------------------------------------------------------------------
@@ -366,21 +366,21 @@ class EarlySecond:
 
 @dataclass(frozen=True, slots=True)
 class EarlyOften:
-    """No more talk of numbers: it is common, a talk can help: coach, GP, a specialist charity."""
+    """No more numbers: this is common, and talking can help: coach, GP, a specialist charity."""
 
     coach: str
 
 
 @dataclass(frozen=True, slots=True)
 class EarlyTaken:
-    """The client took an early weighing back, or corrected it: fine, nothing is counted."""
+    """The client withdrew or corrected an early weight: fine, nothing is counted."""
 
     next: date
 
 
 @dataclass(frozen=True, slots=True)
 class WeightLeftOut:
-    """The plan leaves weight out: it was not kept, and how to have it back."""
+    """The plan leaves weight out: it was not stored; how to include it again."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -438,7 +438,7 @@ class StopAndRest:
 
 @dataclass(frozen=True, slots=True)
 class Despair:
-    """Words of despair: somebody to talk to now."""
+    """Words of despair: whom to talk to now."""
 
     number: str
 
@@ -497,12 +497,12 @@ class PregnancyPressureSevere:
 
 @dataclass(frozen=True, slots=True)
 class PregnancyPressureSettled:
-    """The repeat is no longer severe for pregnancy: the maternity unit still hears of both readings today."""
+    """The repeat is no longer severe for pregnancy: the maternity unit should still be told both readings today."""
 
 
 @dataclass(frozen=True, slots=True)
 class PregnancyPressureWeek:
-    """The usual limits of a home week are not made for pregnancy: show it to those who look after you."""
+    """The usual limits for a home week do not apply in pregnancy: show it to the maternity team."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -519,7 +519,7 @@ class PressureSettled:
 
 @dataclass(frozen=True, slots=True)
 class FastGain:
-    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is told."""
+    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified."""
 
     number: str
     coach: str
@@ -568,7 +568,7 @@ class CountStop:
 
 @dataclass(frozen=True, slots=True)
 class StopwatchRead:
-    """An open stopwatch was stopped: the seconds that passed, to be kept or timed again."""
+    """An open stopwatch was stopped: the elapsed seconds, to be stored or timed again."""
 
     measure: str
     amount: Amount
@@ -596,7 +596,7 @@ class PressurePrompt:
 
 @dataclass(frozen=True, slots=True)
 class PressureAgain:
-    """One reading kept: rest a minute, send the second."""
+    """One reading stored: rest a minute, send the second."""
 
     systolic: Decimal
     diastolic: Decimal
@@ -604,7 +604,7 @@ class PressureAgain:
 
 @dataclass(frozen=True, slots=True)
 class PressureKept:
-    """Both kept. day: 1-7; left: days to go."""
+    """Both stored. day: 1-7; left: days to go."""
 
     day: int
     left: int
@@ -622,7 +622,7 @@ class PressureWeekDone:
 
 @dataclass(frozen=True, slots=True)
 class PressureTooFew:
-    """Too few days for a fair mean: what came, what is needed."""
+    """Too few days for a fair mean: how many came, how many are needed."""
 
     days: int
     needed: int
@@ -673,7 +673,7 @@ class Resumed:
 
 @dataclass(frozen=True, slots=True)
 class StoppedForNow:
-    """The client said stop: this check-in ends here; pause, leave, or carry on next week."""
+    """The client said stop: this check-in ends here; pause, leave, or continue next week."""
 
     next: date | None
 
@@ -732,7 +732,7 @@ class NumbersChanged:
 
 @dataclass(frozen=True, slots=True)
 class AskGoal:
-    """measures: what a goal can be set for."""
+    """measures: those for which a goal can be set."""
 
     measures: tuple[str, ...]
 
@@ -764,7 +764,7 @@ class GoalSet:
 
 @dataclass(frozen=True, slots=True)
 class GoalDoubt:
-    """A goal that does not make sense, and why; suggest: a kinder target or None."""
+    """A goal that does not make sense, and why; suggest: a gentler target or None."""
 
     measure: str
     reason: str
@@ -779,7 +779,7 @@ class GoalDropped:
 @dataclass(frozen=True, slots=True)
 class GoalProgress:
     """Progress at a retest: percent of the way (0-100), the goal and its date. earliest, latest: when it would be
-    reached if things went on like this; None with why: the readings do not say ("too_few_readings", ...)."""
+    reached if the trend continued; None with why: the readings do not say ("too_few_readings", ...)."""
 
     measure: str
     percent: int
@@ -823,7 +823,7 @@ class WordPassed:
 
 @dataclass(frozen=True, slots=True)
 class CoachWrites:
-    """The coach's own words; an answer goes back to them."""
+    """The coach's message; a reply goes back to them."""
 
     coach: str
     text: str
@@ -846,7 +846,7 @@ class LeaveSure:
 
 @dataclass(frozen=True, slots=True)
 class HasLeft:
-    """Left: nothing more is asked; data stay until forgotten or the retention time is over."""
+    """Left: nothing more is asked; data stay until erased or until the retention period ends."""
 
     coach: str
 

@@ -1,4 +1,4 @@
-"""What a client's turn says to the coach. The coach's own conversation adds its messages in staff_messages.py."""
+"""Messages to the coach from a client's turn. Those of the coach's own conversation are in staff/messages.py."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ class UrgentFlag:
 
 @dataclass(frozen=True, slots=True)
 class ClientWord:
-    """The client's own words to the coach."""
+    """The client's message to the coach."""
 
     client_id: int
     name: str
@@ -48,7 +48,7 @@ class ClientPaused:
 
 @dataclass(frozen=True, slots=True)
 class ClientMoved:
-    """The client went over to another coach, with their own yes."""
+    """The client moved to another coach, with their consent."""
 
     name: str
 

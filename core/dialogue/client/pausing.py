@@ -1,4 +1,4 @@
-"""Later today, a pause, the one follow-up, stopping for now."""
+"""Snoozing, pausing, the follow-up, stopping for now."""
 
 from __future__ import annotations
 
@@ -47,7 +47,7 @@ def snooze(d: ClientStep, asking: Setting, choice: str) -> None:
 
 
 def snoozed(d: ClientStep) -> None:
-    """The snooze is over: put the open question again."""
+    """The snooze is over: repeat the open question."""
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])
     elif d.state.day is not None and d.asking is None:
@@ -55,7 +55,7 @@ def snoozed(d: ClientStep) -> None:
 
 
 def follow_up(d: ClientStep, mark: str) -> None:
-    """The one reminder, a day later, if nothing of that check-in was answered."""
+    """The only reminder, a day later, if nothing of that check-in was answered."""
     open_day = d.state.day.isoformat() if d.state.day else ""
     if d.facts.status is not Status.ACTIVE or open_day != mark or not isinstance(d.asking, Awaiting):
         return
@@ -76,7 +76,7 @@ def pause(d: ClientStep, words: str = "") -> None:
 
 
 def pause_until(d: ClientStep, until: date) -> None:
-    """No questions until a date; at most half a year, so that nobody is forgotten."""
+    """No questions until a date; at most half a year, so that nobody gets lost."""
     until = min(max(until, d.today + timedelta(days=1)), d.today + LONGEST_PAUSE)
     d.do(
         Learn("status", Status.PAUSED),
@@ -97,7 +97,7 @@ def resume(d: ClientStep) -> None:
 
 
 def stop(d: ClientStep) -> None:
-    """End this check-in without a fuss; offer to pause or to leave."""
+    """End this check-in; offer to pause or to leave."""
     d.do(CancelTimer("follow_up"), CancelTimer("snooze"))
     d.become(asking=None, agenda=(), day=None)
     d.say(m.StoppedForNow(d.next_slot()), (Choice("pause", "set:pause"), Choice("leave", "set:leave")))

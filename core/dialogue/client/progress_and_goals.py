@@ -1,4 +1,4 @@
-"""Progress and goals: what a client may look at, and what they may aim for."""
+"""Progress and goals: charts a client can see, and targets they can set."""
 
 from __future__ import annotations
 
@@ -69,7 +69,7 @@ def show(d: ClientStep, measure: Measure) -> None:
 
 
 def goal(d: ClientStep) -> None:
-    """Choose what for; measures with a reading, so that a goal can be checked for sense."""
+    """Choose the measure; only those with a reading, so that a goal can be checked."""
     measures = tuple(k for k in GOALS_FOR if d.facts.of(k) and k in d.facts.plan.measures and not d.hidden(MEASURES[k]))
     if not measures:
         d.say(m.NoGoalYet(d.next_slot()))
@@ -91,7 +91,7 @@ def goal_for(d: ClientStep, key: str) -> None:
 
 
 def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
-    """The target, then the date; True when the words were for it."""
+    """The target, then the date; True if the text was for it."""
     if asking.what == "goal_target":
         measure = MEASURES.get(asking.detail)
         understand = measure.understand if measure is not None else None
@@ -116,7 +116,7 @@ def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
 
 
 def goal_set(d: ClientStep, asking: Setting, days: int) -> None:
-    """Check the goal for sense; doubts are said, with a kinder target where there is one."""
+    """Check whether the goal is sensible; report doubts, with a gentler target if there is one."""
     key, _, target = asking.detail.partition("=")
     measure = MEASURES.get(key)
     if measure is None or not target or not d.facts.of(key):

@@ -1,4 +1,4 @@
-"""A reading in a client's history: stored, judged against the rest, put into a verdict, and flagged."""
+"""A reading in a client's history: stored, judged against the rest, and flagged."""
 
 from __future__ import annotations
 
@@ -21,11 +21,11 @@ from core.reading import Reading
 from core.watching.flags import RULES, Agreed, Clears, Code, WhatFollowed, cleared
 from core.watching.flags_of_reading import flags_of_reading
 
-REMEMBERED = 12  # readings that undo and edits can still reach
+REMEMBERED = 12  # readings that undo and edits can still change
 
 
 def record(d: ClientStep, reading: Reading, ref: str) -> None:
-    """Store a reading, and see it in the facts of this step at once."""
+    """Store a reading, and add it to the facts of this step at once."""
     d.do(Record(reading, reading.key))
     history = [r for r in d.facts.history if r.key != reading.key]
     insort(history, reading, key=attrgetter("taken_at"))
@@ -54,7 +54,8 @@ def assessed(d: ClientStep, measure: Measure, reading: Reading) -> Assessment:
 
 
 def _alongside(d: ClientStep, measure: Measure, reading: Reading) -> dict[str, Verdict]:
-    """What the other of weight and waist did on the same day: a flat weight with a smaller waist is worth saying."""
+    """The verdict on the other of weight and waist on the same day: a flat weight with a smaller waist is worth
+    mentioning."""
     beside = MEASURES.get(measure.beside)
     if beside is None:
         return {}
@@ -94,7 +95,7 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
 def raise_flags(
     d: ClientStep, measure: Measure, reading: Reading, found: Assessment | None = None, *, corrects: bool = False
 ) -> None:
-    """What a coach should know because of this reading. corrects: it takes back what the reading itself once raised."""
+    """Raise the flags of this reading. corrects: also clear those that the corrected reading raised."""
     found = found or assessed(d, measure, reading)
     history = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
     agreed = Agreed(d.facts.plan.directed_weighing, d.facts.plan.loss_is_planned or _wants_loss(d))
@@ -113,7 +114,7 @@ def raise_flags(
 
 
 def _wants_loss(d: ClientStep) -> bool:
-    """A weight goal of the client's own below their weight then is an agreed loss."""
+    """Whether the client's own weight goal is below their weight at the time, which makes it an agreed loss."""
     counted = d.facts.of(WEIGHT.key)
     return bool(counted) and any(
         g.measure == WEIGHT.key and Decimal(g.target) < counted[0].value for g in d.facts.goals

@@ -1,6 +1,6 @@
-"""Safety first: red-flag words at any point, the gate before function tests, severe readings.
+"""Safety first: danger signs at any point, the gate before function tests, severe readings.
 
-Recognition errs to caution, names no diagnosis, says what public guidance says, and tells the coach at once.
+Recognition errs on the side of caution; replies give public guidance, never a diagnosis; the coach is notified at once.
 """
 
 from __future__ import annotations
@@ -18,20 +18,20 @@ from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Repeating
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
-from core.language.danger_signs import Alarm
+from core.language.danger_signs import Sighting
 from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
 from core.watching.flags import Code, flag
 
-REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading this soon is the repeat we asked for
+REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time is the requested repeat
 
 
 # --- words ------------------------------------------------------------------------------------------------------
 
 
-def alarmed(d: ClientStep, alarm: Alarm) -> None:
-    """A sign was named. Sure: say what to do. Perhaps past, or another person's: ask once."""
+def alarmed(d: ClientStep, alarm: Sighting) -> None:
+    """A sign was named. If certain, say what to do; if perhaps past or another person's, ask once."""
     if not alarm.certain:
         back = d.asking if not isinstance(d.asking, AlarmAsked) else d.asking.back
         d.ask(AlarmAsked(alarm.sign, alarm.level.value, back))
@@ -41,9 +41,9 @@ def alarmed(d: ClientStep, alarm: Alarm) -> None:
 
 
 def act(d: ClientStep, sign: str, urgency: Level) -> None:
-    """Advice for a sign, the coach told; function tests of today are off."""
+    """Give advice for a sign and notify the coach; today's function tests are cancelled."""
     match urgency:
-        case Level.EMERGENCY if sign == "despair":
+        case Level.EMERGENCY | Level.TALK if sign == "despair":
             d.say(m.Despair(d.emergency_number))
         case Level.EMERGENCY:
             d.say(m.Emergency(sign, d.emergency_number))
@@ -59,7 +59,7 @@ def act(d: ClientStep, sign: str, urgency: Level) -> None:
 
 
 def call_off_tests(d: ClientStep) -> None:
-    """No function test today; the open question is dropped, other questions wait for a plain word."""
+    """No function test today; the open question is dropped, other questions wait until the client continues."""
     resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not MeasureKind.FUNCTION)
     d.become(asking=None, agenda=resting, gate_passed=None)
 
@@ -93,7 +93,7 @@ def ask_signs(d: ClientStep) -> None:
 
 
 def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
-    """Both answers must be fine; else no test today, plain advice, and the coach is told."""
+    """Both answers must be fine; else no test today, plain advice, and the coach is notified."""
     if not fine:
         d.say(m.GateStopped(d.emergency_number, d.facts.coach_name))
         d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_signs" if asking.signs else "gate_unwell")))
@@ -111,10 +111,10 @@ def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """What a client hears of an alarm. Each is made with the emergency number.
+    """Messages to a client about an alarm. Each is created with the emergency number.
 
-    repeat: take it again after rest.  still: it alarms again.  settled: it no longer does; None when the usual answer
-    to a reading says enough.  once: for an alarm that is not repeated.
+    repeat: take it again after rest. still: it alarms again. settled: it no longer does; None if the usual reply to a
+    reading is enough. once: for an alarm that is not repeated.
     """
 
     repeat: Callable[[str], object] | None = None
@@ -123,7 +123,7 @@ class Said:
     once: Callable[[str], object] | None = None
 
 
-# By the kind of alarm, and the caution that set its limit when it is not everybody's.
+# By the kind of alarm, and the caution that set its limit if it is not everybody's.
 WORDS: dict[tuple[AlarmKind, Caution | None], Said] = {
     (AlarmKind.SEVERE_PRESSURE, None): Said(m.PressureRepeat, m.PressureSevere, lambda number: m.PressureSettled()),
     (AlarmKind.SEVERE_PRESSURE, Caution.PREGNANCY): Said(
@@ -136,9 +136,9 @@ WORDS: dict[tuple[AlarmKind, Caution | None], Said] = {
 
 
 def cannot_wait(d: ClientStep, measure: Measure, heard: Understood, meant: Understood | None) -> bool:
-    """A value that alarms and could be real is kept and repeated after rest; it never waits behind "are you sure?".
+    """A value that alarms and could be real is stored and repeated after rest; it never waits for "are you sure?".
 
-    meant: what was more likely meant. It is asked about first, unless that would alarm as well.
+    meant: the more likely meaning. It is confirmed first, unless it would alarm as well.
     """
     if meant is not None and not _alarms(d, measure, meant):
         return False
@@ -146,12 +146,12 @@ def cannot_wait(d: ClientStep, measure: Measure, heard: Understood, meant: Under
 
 
 def _alarms(d: ClientStep, measure: Measure, heard: Understood) -> bool:
-    """Whether a value that has not been kept yet could be real, and is to be taken again."""
+    """Whether a value not yet stored could be real and must be taken again."""
     bounds = measure.bounds
     if heard.value not in bounds.possible:
         return False
     if measure.series and (heard.second is None or heard.second >= heard.value):
-        return False  # no pressure: the lower number is missing, or not the lower
+        return False  # not a pressure: the lower number is missing, or not lower
     if heard.second is not None and bounds.second_possible is not None and heard.second not in bounds.second_possible:
         return False
     reading = Reading(measure.key, heard.value, d.now, second=heard.second, window=heard.window)
@@ -159,15 +159,15 @@ def _alarms(d: ClientStep, measure: Measure, heard: Understood) -> bool:
 
 
 def alarming(d: ClientStep, measure: Measure, reading: Reading) -> ReadingAlarm | None:
-    """Why this reading of this client is taken again after rest; None when it is not."""
+    """Why this client's reading must be taken again after rest; None if it need not be."""
     found = measure.alarm(reading, d.facts.profile)
     return found if found is not None and found.repeat else None
 
 
 def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: Reading | None) -> bool:
-    """Answer a reading that alarms at once; True when the conversation now belongs to it.
+    """Respond to an alarming reading at once; True if that takes over the conversation.
 
-    replaced: the reading as it was, when this one corrects it. A correction is no repeat.
+    replaced: the earlier version, if this reading corrects it. A correction is not a repeat.
     """
     alarm = measure.alarm(reading, d.facts.profile)
     first = d.asking.first if isinstance(d.asking, Repeating) and d.asking.measure == measure.key else None
@@ -186,7 +186,7 @@ def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: R
         if not measure.series:
             check_in.ask_next(d, quietly=True)
         return True
-    if first == reading.key:  # the alarm was a slip of the finger: nothing is left to repeat
+    if first == reading.key:  # the alarm was a typo: nothing is left to repeat
         d.ask(Awaiting(measure.key) if d.state.pressure is not None and measure.series else None)
     elif first is not None and replaced is None:
         d.ask(None)
@@ -200,7 +200,7 @@ def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: R
 
 
 def _settled(d: ClientStep, measure: Measure, first: str) -> object | None:
-    """What is said of a repeat that no longer alarms, by the reading it repeats."""
+    """The message about a repeat that no longer alarms, depending on the reading it repeats."""
     reading = by_key(d, first)
     alarm = alarming(d, measure, reading) if reading is not None else None
     words = WORDS[alarm.kind, alarm.caution].settled if alarm is not None else None
@@ -208,7 +208,7 @@ def _settled(d: ClientStep, measure: Measure, first: str) -> object | None:
 
 
 def _alarm_before(d: ClientStep, measure: Measure, reading: Reading) -> ReadingAlarm | None:
-    """The alarm this reading repeats: of the reading just before it, and no longer ago than a repeat takes."""
+    """The alarm this reading repeats: that of the preceding reading, if recent enough."""
     before = [r for r in d.facts.of(measure.key) if r.key != reading.key and r.taken_at <= reading.taken_at]
     if not before or reading.taken_at - before[-1].taken_at >= REPEATED_WITHIN:
         return None
@@ -216,7 +216,7 @@ def _alarm_before(d: ClientStep, measure: Measure, reading: Reading) -> ReadingA
 
 
 def _again(measure: Measure) -> Choice:
-    """The button under the request: a timed count where there is one, else how to take it."""
+    """The button under the request: a timed count if there is one, else how to take it."""
     seconds = measure.repeat.count if measure.repeat is not None else None
     if seconds is None:
         return Choice("how", f"how:{measure.key}")
@@ -224,14 +224,15 @@ def _again(measure: Measure) -> Choice:
 
 
 def unwell(d: ClientStep) -> None:
-    """ "I do not feel well": no test today, ask about signs, and leave the rest for another day."""
+    """ "I do not feel well": no test today, ask about danger signs, and postpone the rest."""
     d.say(m.GateStopped(d.emergency_number, d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
     d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
     call_off_tests(d)
 
 
 def dizzy_with_low_pressure(d: ClientStep, key: str) -> bool:
-    """A low reading matters with dizziness or fainting: advice for today, and the coach is told. False: unknown key."""
+    """A low reading matters with dizziness or fainting: advice for today, and the coach is notified. False: unknown
+    key."""
     reading = by_key(d, key)
     if reading is None:
         return False

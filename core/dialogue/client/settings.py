@@ -1,4 +1,4 @@
-"""The rest of life: help, later, pause, settings, a word to the coach, my data, leaving, being forgotten."""
+"""A client's settings: slot, place, language, units."""
 
 from __future__ import annotations
 
@@ -140,7 +140,7 @@ def set_numbers(d: ClientStep, value: str) -> None:
 
 
 def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
-    """Plain words while a setting is open; True when they were for it."""
+    """Plain text while a setting is open; True if it was for the setting."""
     match asking.what:
         case "slot":
             weekday, at = weekday_and_time(text, d.words)
@@ -168,7 +168,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
         case "word" | "early_reason":
             coach_thread.pass_on(
                 d, text, reply=asking.what == "early_reason"
-            )  # an answer to our question is no wish for a word
+            )  # an answer to our question is not a request to talk
             if asking.what == "early_reason":
                 d.say(m.EarlyReason(d.facts.coach_name))
             check_in.close_setting(d)

@@ -1,4 +1,4 @@
-"""/start: a link was opened, or somebody pressed Start again; and who writes after having left."""
+"""/start: a link was opened, or Start was pressed again; and messages from clients who have left."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ def start(d: ClientStep, token: str) -> None:
 
 
 def after_leaving(d: ClientStep, text: str) -> None:
-    """Somebody who left may still have their data, be forgotten, or come back through the coach."""
+    """A client who left can still get or erase their data, or come back through the coach."""
     match intent(text, d.words):
         case Intent.MY_DATA:
             leaving.my_data(d)

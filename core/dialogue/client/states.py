@@ -1,6 +1,6 @@
-"""All that a conversation remembers between two events. Everything else is a fact of the store.
+"""Everything a conversation remembers between two events. All else is a fact from the store.
 
-A state must always load: an unknown or broken one is read as a fresh `State`, and the next answer is a question.
+A state must always load: an unknown or corrupt one is replaced by a new `State`, and the next reply is a question.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ class Consenting:
 
 @dataclass(frozen=True, slots=True)
 class Enrolling:
-    """question is open, left come after it; chosen: cautions ticked so far."""
+    """question: the open one; left: those after it; chosen: cautions ticked so far."""
 
     question: str
     left: tuple[str, ...] = ()
@@ -28,7 +28,7 @@ class Enrolling:
 
 @dataclass(frozen=True, slots=True)
 class Awaiting:
-    """A measure is asked. tries: answers not understood so far. so_far: attempts already given (attempts > 1)."""
+    """A measure is asked. tries: misunderstood answers so far. so_far: attempts already given (if attempts > 1)."""
 
     measure: str
     tries: int = 0
@@ -37,7 +37,7 @@ class Awaiting:
 
 @dataclass(frozen=True, slots=True)
 class Confirming:
-    """A doubtful value was asked back. meant: what we think it is; typed: what was typed; kind: of doubt."""
+    """A doubtful value is being confirmed. meant: the likely meaning; typed: the original text; kind: of doubt."""
 
     measure: str
     meant: Understood
@@ -51,7 +51,7 @@ class Confirming:
 
 @dataclass(frozen=True, slots=True)
 class AskingConditions:
-    """The reading is kept; were things the same? picking: choosing what differed."""
+    """The reading is stored; were conditions the same? picking: choosing what differed."""
 
     measure: str
     key: str
@@ -102,9 +102,9 @@ class Repeating:
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """Something is being changed or said: what: "slot", "zone", "language", "units", "pause", "snooze", "word",
+    """A setting or message is being entered. what: "slot", "zone", "language", "units", "pause", "snooze", "word",
     "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort".
-    detail: what was chosen so far. back: what was open before, taken up again afterwards."""
+    detail: chosen so far. back: the question open before, to return to afterwards."""
 
     what: str
     detail: str = ""
@@ -128,7 +128,7 @@ Asking = (
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """A reading of this conversation that undo, an edit or "no, 82.4" can reach."""
+    """A reading of this conversation that undo, an edit or "no, 82.4" can change."""
 
     key: str
     ref: str
@@ -137,7 +137,8 @@ class Written:
 
 @dataclass(frozen=True, slots=True)
 class PressureWeek:
-    """A home blood-pressure series under way. first, last: local dates. prompt: day of the open prompt, 0 none."""
+    """A home blood-pressure series in progress. first, last: local dates. prompt: day of the open prompt, 0 for
+    none."""
 
     first: date
     last: date
@@ -148,13 +149,12 @@ class PressureWeek:
 
 @dataclass(frozen=True, slots=True)
 class State:
-    """Everything of one conversation.
+    """The state of one conversation.
 
-    asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
-    noted: aspects asked about in this check-in, and whether they were the same.  told: context already
-    given in it, once each.  gate_passed: local date on which the
-    safety questions were answered well.  written: newest last, few.  sources: references behind the last answer.
-    word_until: until when plain words go to the coach, as an answer.
+    asking: the open question.  agenda: measures this check-in still has to ask. day: slot date of the current check-in.
+    noted: aspects asked about in this check-in, and whether they were the same.  told: context already given in it,
+    each once.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
+    sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply.
     """
 
     asking: Asking | None = None

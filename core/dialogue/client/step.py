@@ -1,4 +1,4 @@
-"""A client's step in the making, and what it returns."""
+"""A client's step under construction, and its result."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ class Outcome:
 
 
 class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
-    """One step in the making: the facts at hand, the state as it becomes, the effects so far."""
+    """One step under construction: the facts, the new state, the effects so far."""
 
     __slots__ = ()
 
@@ -42,7 +42,7 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
         return number_for(self.facts.country)
 
     def unit(self, measure: Measure) -> Unit:
-        """The unit this client likes for a measure."""
+        """This client's preferred unit for a measure."""
         if measure.unit in FACTOR:
             dimension = FACTOR[measure.unit][0]
             if dimension is Dimension.MASS and self.facts.units.mass in measure.units:
@@ -52,18 +52,18 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
         return measure.unit
 
     def asked_in(self, measure: Measure) -> Unit:
-        """The unit a question names: what the client's own watch or tape reads, so seconds where we keep a speed."""
+        """The unit a question names, as on the client's watch or tape: seconds where a speed is stored."""
         return Unit.SECOND if measure.unit is Unit.METRE_PER_SECOND else self.unit(measure)
 
     def shown(self, measure: Measure, value: Any) -> Amount:
-        """A value as this client likes to read it; in the measure's own unit rounded to its places."""
+        """A value in this client's preferred unit; in the measure's own unit, rounded to its places."""
         unit = self.unit(measure)
         if unit is measure.unit:
             return Amount(half_up(value, measure.places), unit)
         return Amount(convert(value, measure.unit, unit), unit)
 
     def hidden(self, measure: Measure) -> bool:
-        """Whether this number goes to the coach and is not shown."""
+        """Whether this number is shown only to the coach."""
         return self.facts.plan.numbers is NumberVisibility.COACH_ONLY and measure.hideable
 
     def next_slot(self, after: datetime | None = None) -> date | None:

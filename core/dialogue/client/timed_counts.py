@@ -1,4 +1,5 @@
-"""Timed counts that we run: a pulse in 15, 30 or 60 seconds, chair stands in 30, a walk in 360, an open stopwatch."""
+"""Timed counts run by the bot: a pulse in 15, 30 or 60 seconds, chair stands in 30, a walk in 360, an open
+stopwatch."""
 
 from __future__ import annotations
 
@@ -16,7 +17,7 @@ from core.measures.measure import Measure, Understood
 from core.quantity import Unit, half_up
 from core.understanding.answers_in_text import whole_numbers
 
-LONGEST = timedelta(minutes=40)  # a stopwatch forgotten for longer measured nothing
+LONGEST = timedelta(minutes=40)  # a stopwatch left running for longer was forgotten
 
 
 def offer(d: ClientStep, measure: Measure) -> None:
@@ -31,7 +32,7 @@ def offer(d: ClientStep, measure: Measure) -> None:
 
 
 def start(d: ClientStep, measure: Measure, seconds: int, at: datetime) -> None:
-    """Go. The stop is queued now for its very second, so a busy minute cannot make it late."""
+    """Start. The stop is queued now for the exact second, so load cannot delay it."""
     repeated = measure.repeat is not None and seconds == measure.repeat.count
     if seconds not in measure.protocol.timers and not repeated:
         check_in.ask(d, measure)
@@ -62,7 +63,7 @@ def stopped(d: ClientStep, asking: Counting, at: datetime) -> None:
 
 
 def counted(d: ClientStep, asking: Counting, event: Text) -> bool:
-    """A bare count after our timer; True when it was one."""
+    """A bare count after our timer; True if it was one."""
     measure = MEASURES[asking.measure]
     if asking.seconds == 0 or measure.unit is not Unit.BEATS_PER_MINUTE:
         return False

@@ -1,6 +1,6 @@
-"""What a client hears when a weight comes before its time. The table itself is core.watching.weighing_guard.
+"""Replies to an early weight. The rule itself is core.watching.weighing_guard.
 
-Nothing here ever says a number, a direction or a size.
+Nothing here ever mentions a number, a direction or a size.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from core.watching import weighing_guard
 from core.watching.flags import Code, flag
 from core.watching.weighing_guard import GuardStep
 
-OFFERED = ("energy", "waist")  # welcome any day, as far as it is due
+OFFERED = ("energy", "waist")  # welcome any day, if due
 
 
 def guarded(d: ClientStep) -> weighing_guard.Guarded:
@@ -46,7 +46,7 @@ def is_early(d: ClientStep) -> bool:
 
 
 def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> None:
-    """Keep the weight as a side note, and say what the table says."""
+    """Store the weight as a side note, and reply according to the table."""
     if step is GuardStep.LEFT_OUT:
         d.say(m.WeightLeftOut())
         return
@@ -65,7 +65,7 @@ def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> Non
 
 
 def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
-    """Note an early weight. A slip of the finger is no weight: only that it was written, for an edit or an undo."""
+    """Store an early weight. For a typo, record only that something was written, for an edit or undo."""
     key = f"{event.ref or event.at.isoformat()}:weight"
     if heard.value not in MEASURES["weight"].bounds.possible:
         kept = tuple(w for w in d.state.written if w.key != key)
@@ -84,7 +84,7 @@ def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
 
 
 def _offers(d: ClientStep) -> tuple[tuple[Choice, ...], ...]:
-    """Something that is welcome any day: energy, the waist if it is due, or a walk."""
+    """Alternatives welcome any day: energy, the waist if it is due, or a walk."""
     row = [Choice("energy", "early:energy")]
     if "waist" in d.facts.plan.measures and is_due(d, "waist", d.today):
         row.append(Choice("waist", "early:waist"))

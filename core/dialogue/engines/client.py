@@ -1,13 +1,13 @@
-"""One event of a client's conversation, decided.
+"""Decide one event of a client's conversation.
 
     step(state, event, facts, now) -> Outcome(state, effects)
 
-Total: whatever the state and whatever was typed or pressed, there is an answer, and nothing raises because of it.
-The order in which a text is read is the heart of it:
+Total: for every state and every input there is an answer, and input never raises. What matters most is the order in
+which a text is interpreted:
 
-1. Red-flag words, at any point. 2. What an open setting or enrolment question asks for. 3. An edit or a correction.
-4. Wishes (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
-6. Words for the coach, if the coach has just written. 7. A friendly "I did not follow".
+1. Danger signs, at any point. 2. The answer to an open setting or enrolment question. 3. An edit or a correction.
+4. Intents (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
+6. A reply to the coach, if the coach has just written. 7. A friendly "I did not follow".
 """
 
 from __future__ import annotations
@@ -76,7 +76,7 @@ from core.understanding.answers_in_text import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
-TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # to a coach who has just written
+TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
@@ -103,15 +103,15 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
         case Reachability():
             coach_thread.reachability(d, event)
         case _:
-            pass  # a group's event never belongs to one client's conversation
+            pass  # a group event never belongs to one client's conversation
     if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
-        help_and_menu.not_sure(d)  # whoever writes or presses is answered, whatever was decided
+        help_and_menu.not_sure(d)  # every message and press gets an answer
     _call_off(d, state)
     return d.finish()
 
 
 def _call_off(d: ClientStep, before: State) -> None:
-    """A timed count that is over early, or was left for something else, is not stopped by us any more."""
+    """Cancel the stop message of a timed count that ended early or was abandoned."""
     count = before.asking
     if not isinstance(count, Counting) or d.now >= count.started + timedelta(seconds=count.seconds):
         return
@@ -123,7 +123,7 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
-    """A chat we do not know: an invitation that is still good is joined, anything else has one fixed answer."""
+    """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
     desk = ClientStep(State(), ClientFacts(0, facts.name, "", language=facts.language), event.at)
     invitation = facts.invitation
     if isinstance(event, Command) and event.name == "start" and invitation is not None:
@@ -179,13 +179,13 @@ def _edited(d: ClientStep, event: Text) -> bool:
 
 
 def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
-    """Give a text to the question it answers; True when it did."""
+    """Pass a text to the question it answers; True if it did."""
     wish = intent(text, d.words)
     match d.asking:
         case AlarmAsked() as asking if wish in (Intent.YES, Intent.NO):
             safety.alarm_answered(d, asking, wish is Intent.YES)
         case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
-            safety.ask_well(d)  # "no chest pain" says neither well nor unwell: the question stands
+            safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
         case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
             well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
@@ -230,7 +230,7 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
 
 
 def _denies_a_sign(d: ClientStep, text: str) -> bool:
-    """Whether a sign is named once the word that denies it is taken away."""
+    """Whether the text names a sign if the denying word is removed."""
     return recognise(text.partition(" ")[2], d.words) is not None
 
 
@@ -239,7 +239,7 @@ def _holds_a_reading(d: ClientStep, text: str) -> bool:
 
 
 def _anything_else(d: ClientStep, event: Text, text: str) -> None:
-    """A correction, readings, a wish, words for the coach: whatever it is, it is answered."""
+    """A correction, readings, an intent, a message for the coach: everything is answered."""
     rest = correction(text, d.words)
     if rest is not None and d.state.written and not _fits_open(d, rest):
         corrections.correct(d, d.state.written[-1], rest, event)
@@ -252,12 +252,12 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
         settings.set_zone(d, town)
     elif wish in TALK and _talking(d):
         coach_thread.pass_on(d, text, reply=True)
-    elif wish is Intent.NO and _denies_a_sign(d, text):  # no "no" to the question
+    elif wish is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _glad(d)
-    elif wish is not None:  # a wish holds a number only where one belongs ("pause until 20 March")
+    elif wish is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
         intents.wish_for(d, wish, text)
     elif understood:
-        if isinstance(d.asking, Confirming | Counting):  # a fresh number replaces the doubtful or counted one
+        if isinstance(d.asking, Confirming | Counting):  # a new number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))
         elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
             d.ask(d.asking.back)
@@ -277,19 +277,19 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
 
 
 def _glad(d: ClientStep) -> None:
-    """A denial out of the blue ("no chest pain"): good to hear; an open question stands."""
+    """An unprompted denial ("no chest pain"): good to hear; an open question stays open."""
     d.say(m.StoodDown())
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])
 
 
 def _talking(d: ClientStep) -> bool:
-    """The coach has written lately: plain words are an answer."""
+    """Whether the coach has written recently, so that plain text is a reply."""
     return d.state.word_until is not None and d.now < d.state.word_until
 
 
 def _fits_open(d: ClientStep, rest: str) -> bool:
-    """Does "no, 82.4" answer a doubtful value that was just asked back?"""
+    """Whether "no, 82.4" answers a doubtful value that is being confirmed."""
     return isinstance(d.asking, Confirming) and not d.asking.replaces
 
 

@@ -1,20 +1,19 @@
-"""What happens in a group chat, decided. The group hears of a cohort as a whole; what people say in it is nobody's
-business.
+"""Decide an event of a group chat. The group is told about the cohort as a whole; what people say in it is not stored.
 
-    looks_like_a_reading(text, words)   all that is asked of a text; the text itself is dropped before it is kept
+    looks_like_a_reading(text, words)   the only check of a text, which is dropped before anything is stored
     needs(event)                        -> what to load
     step(event, facts)                  -> what to do
 
-| event                                   | what happens                                                          |
-|-----------------------------------------|-----------------------------------------------------------------------|
-| the organiser's link brings the bot     | the group is tied to the cohort, and hears what it will hear          |
-| "/cohort bind" by the organiser         | the same, for the one cohort without a group; else asked in private   |
-| the link or the command by anybody else | nothing                                                               |
-| "/cohort unbind" by the organiser       | untied                                                                |
-| the bot is taken out                    | untied, and the organiser is told                                     |
-| the group gets another id               | it stays tied                                                         |
-| a number that looks like a reading      | its owner is told in private, if they talk with us; else nothing      |
-| anything else                           | nothing                                                               |
+| event                                   | what happens                                                         |
+|-----------------------------------------|----------------------------------------------------------------------|
+| the organiser's link brings the bot     | the group is linked to the cohort, and told what it will receive     |
+| "/cohort bind" by the organiser         | the same, for the only cohort without a group; else asked in private |
+| the link or the command by anybody else | nothing                                                              |
+| "/cohort unbind" by the organiser       | unlinked                                                             |
+| the bot is removed                      | unlinked, and the organiser is notified                              |
+| the group gets another id               | it stays linked                                                      |
+| a number that looks like a reading      | its owner is told in private, if they talk with us; else nothing     |
+| anything else                           | nothing                                                              |
 """
 
 from __future__ import annotations
@@ -31,15 +30,16 @@ from core.measures import MEASURES
 from core.measures.measure import MeasureKind, Understood
 from core.understanding.answers_in_text import hear
 
-# Minutes and sessions are what a group talks about; body, heart, function and feeling are somebody's own.
+# Minutes and sessions are what a group talks about; body, heart, function and mood are private.
 _OWN = tuple(x for x in MEASURES.values() if x.kind not in (MeasureKind.DERIVED, MeasureKind.ACTIVITY))
 _BARE = re.compile(r"[^\w]*\d{1,3}([.,]\d{1,2})?[^\w]*")
 
 
 def looks_like_a_reading(text: str, words: Lexicon) -> bool:
-    """Whether a text of a group chat may be an answer meant for us: a bare number, or a value with its measure or unit.
+    """Whether a text in a group chat may be an answer meant for the bot: a bare number, or a value with measure or
+    unit.
 
-    Errs to yes: a kind word in private costs little.
+    Errs towards yes: a private hint costs little.
     """
     if _BARE.fullmatch(plain(text).strip()):
         return True
@@ -53,7 +53,7 @@ def looks_like_a_reading(text: str, words: Lexicon) -> bool:
 
 
 def needs(event: GroupEvent) -> frozenset[GroupNeed]:
-    """Name what a step will look at beside the cohort that is tied."""
+    """The facts a step needs beside the linked cohort."""
     if (row := GROUP.named(f"cohort {event.what}")) is not None:
         return row.needs
     return frozenset({GroupNeed.KNOWS}) if event.what == "number" else frozenset()

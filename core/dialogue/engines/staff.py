@@ -1,11 +1,11 @@
-"""One event of a coach's or organiser's conversation, decided.
+"""Decide one event of a coach's or organiser's conversation.
 
-    needs(state, event)             -> what to load, through the one door
+    needs(state, event)             -> what to load, through `bot.store.caseload` only
     step(state, event, facts, now)  -> StaffOutcome(state, effects)
 
 Total, like the clients' engine. A button or a command acts only on clients that are in the facts, and only those of
-this coach's caseload ever are: anything else is answered with `NotYours`, which says no more than that.
-The order in which a text is read: an open question; a client's whole name; a command typed plainly; a wish; a name or
+this coach's caseload ever are: anything else is answered with `NotYours`, which reveals nothing more. A text is
+interpreted in this order: an open question; a client's full name; a command typed as plain words; an intent; a name or
 the beginning of one.
 """
 
@@ -47,14 +47,14 @@ from core.dialogue.staff.step import StaffOutcome, StaffStep
 from core.language import Intent, plain
 from core.language.intents import intent
 
-NAME_WORDS = 4  # a text longer than that is no name
+NAME_WORDS = 4  # a longer text cannot be a name
 
 
 # --- what to load -----------------------------------------------------------------------------------------------
 
 
 def needs(state: StaffState, event: Event) -> tuple[Need, ...]:
-    """Name what a step will look at. Bounded: at most one list, a few cards, templates, coaches."""
+    """The facts a step needs. Bounded: at most one list, a few cards, templates, coaches."""
     match event:
         case Due():
             return (Caseload(), CardsFlagged())
@@ -101,7 +101,7 @@ def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
 
 
 def step(state: StaffState, event: Event, facts: StaffFacts, now: datetime) -> StaffOutcome:
-    """Advance one conversation of staff by one event."""
+    """Advance one staff conversation by one event."""
     d = StaffStep(state, facts, now)
     match event:
         case Text():
@@ -115,12 +115,12 @@ def step(state: StaffState, event: Event, facts: StaffFacts, now: datetime) -> S
         case Attachment():
             d.say(NotText(event.kind, ""))
         case _:
-            pass  # timers, news for clients and groups never belong to a conversation of staff
+            pass  # timers, news for clients and group events never belong to a staff conversation
     return d.finish()
 
 
 def joined(facts: StaffFacts, now: datetime) -> StaffOutcome:
-    """What somebody hears who has just become a coach or organiser; they are in `facts` already."""
+    """The welcome for somebody who has just become a coach or organiser and is already in `facts`."""
     d = StaffStep(StaffState(), facts, now)
     settings.welcome(d)
     return d.finish()
@@ -134,7 +134,7 @@ def _may(d: StaffStep, who: Who) -> bool:
 
 
 def _command(d: StaffStep, name: str, argument: str) -> None:
-    """A command drops the open question: whoever types one has moved on."""
+    """Run a command. It drops the open question, since the person has moved on."""
     d.ask(None)
     row = STAFF.named(name)
     if row is None:
@@ -149,7 +149,7 @@ def _verb(data: str) -> tuple[str, str]:
 
 
 def _press(d: StaffStep, data: str) -> None:
-    """A button, perhaps of a message of long ago: rights are those of now."""
+    """A button was pressed, perhaps of an old message: current rights apply."""
     verb, value = _verb(data)
     button = STAFF_BUTTONS.get(verb)
     if button is None:
@@ -188,7 +188,7 @@ def _for_what(d: StaffStep) -> str:
 
 
 def _typed_command(text: str) -> tuple[str, str] | None:
-    """ "caseload", "invite Ada", "write Ben well done": a command without its stroke. Never a name alone."""
+    """ "caseload", "invite Ada", "write Ben well done": a command without its slash. Never a name alone."""
     first, _, rest = text.partition(" ")
     name = plain(first).strip().lstrip("/")
     row = STAFF.named(name)
@@ -198,10 +198,10 @@ def _typed_command(text: str) -> tuple[str, str] | None:
 
 
 def _for_open_question(d: StaffStep, text: str) -> bool:
-    """Give a text to the question it answers; True when it did."""
+    """Pass a text to the question it answers; True if it did."""
     wish = intent(text, d.words)
     asking = d.asking
-    if asking is not None and wish is Intent.STOP and len(text.split()) <= 2:  # longer words may be for a client
+    if asking is not None and wish is Intent.STOP and len(text.split()) <= 2:  # a longer text may be for a client
         d.ask(None)
         d.say(KeptAsItWas(), *settings.menu(d))
         return True
@@ -239,7 +239,7 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
 
 
 def _wish(d: StaffStep, wish: Intent) -> bool:
-    """A wish in plain words, in the coach's language; True when it is one that staff have."""
+    """Act on an intent in the coach's language; True if it is one that staff have."""
     row = STAFF.meant_by(wish)
     if row is not None:
         if _may(d, row.who):

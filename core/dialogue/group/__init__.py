@@ -1,1 +1,1 @@
-"""What is said about a cohort: to its members in private, and in its group chat."""
+"""Messages about a cohort: to its members in private, and in its group chat."""

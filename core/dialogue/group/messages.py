@@ -1,6 +1,6 @@
-"""What members of a cohort and its group chat hear, as values. Words are in bot.rendering.phrases.cohort_members.
+"""Messages to members of a cohort and to its group chat, as values. Texts are in bot.rendering.phrases.cohort_members.
 
-What a group hears holds no name and no reading: only dates, counts, and figures of five people or more.
+Messages to a group contain no name and no reading: only dates, counts, and figures for five or more people.
 """
 
 from __future__ import annotations
@@ -15,9 +15,9 @@ from core.watching.cohort import Closing, CohortWeek
 
 @dataclass(frozen=True, slots=True)
 class CohortWelcome:
-    """The link was opened by somebody we do not know: what they are asked into, before they are asked for consent.
+    """A stranger opened the link: what they are invited to, before they are asked for consent.
 
-    coached: whoever runs it would be their coach as well, and so sees their answers.
+    coached: the organiser would also be their coach, and so see their answers.
     """
 
     cohort: str
@@ -28,7 +28,7 @@ class CohortWelcome:
 
 @dataclass(frozen=True, slots=True)
 class CohortForClients:
-    """A stranger opened the link of a cohort that nobody looks after newcomers in."""
+    """A stranger opened the link of a cohort without a coach for newcomers."""
 
     cohort: str
     by: str
@@ -36,7 +36,7 @@ class CohortForClients:
 
 @dataclass(frozen=True, slots=True)
 class CohortAsks:
-    """What is counted is asked every week from now on. measure: its key."""
+    """The pooled measure is asked every week from now on. measure: its key."""
 
     measure: str
 
@@ -60,14 +60,14 @@ class LeaveCohortSure:
 
 @dataclass(frozen=True, slots=True)
 class LeftCohort:
-    """They left by themselves: kindly, and nothing else changes."""
+    """They left by themselves; nothing else changes."""
 
     cohort: str
 
 
 @dataclass(frozen=True, slots=True)
 class TakenOutOfCohort:
-    """The organiser took them out: kindly, and nothing else changes."""
+    """The organiser removed them; nothing else changes."""
 
     cohort: str
     by: str
@@ -82,7 +82,7 @@ class CohortOff:
 
 @dataclass(frozen=True, slots=True)
 class CohortOver:
-    """It is over: one's own check-ins, kept of asked, and nobody else's."""
+    """It is over: the member's own check-ins, kept and asked, and nobody else's."""
 
     cohort: str
     kept: int
@@ -91,7 +91,7 @@ class CohortOver:
 
 @dataclass(frozen=True, slots=True)
 class NumberInGroup:
-    """A number of theirs was typed into a group chat: it is not kept; here is where it can be sent."""
+    """They typed a number into a group chat: it is not stored; where to send it instead."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +104,7 @@ class NumberInGroupOfStaff:
 
 @dataclass(frozen=True, slots=True)
 class GroupHello:
-    """The group chat is tied to a cohort: what it will hear, and what it never will."""
+    """The group chat is linked to a cohort: what it will receive, and what it never will."""
 
     cohort: str
     first: date
@@ -124,7 +124,7 @@ class GroupStarts:
 
 @dataclass(frozen=True, slots=True)
 class GroupWeek:
-    """Pooled figures of one check-in, of `weeks`. together: total of what was told so far, None before there is any."""
+    """Pooled figures of one check-in, of `weeks`. together: total published so far, or None."""
 
     week: CohortWeek
     weeks: int
@@ -134,7 +134,7 @@ class GroupWeek:
 
 @dataclass(frozen=True, slots=True)
 class GroupMilestone:
-    """A round number that all passed together."""
+    """A round number that the group total has passed."""
 
     counts: str
     reached: int

@@ -1,1 +1,1 @@
-"""What every conversation is made of: events, the effects and messages all share, commands as rows, the step kit."""
+"""Shared by all conversations: events, common effects and messages, command rows, the step builder."""

@@ -1,10 +1,9 @@
-"""Commands and buttons as rows: all there is to say of one stands in one place.
+"""Commands and buttons as rows: everything about one is defined in one place.
 
-Dispatch, what is loaded for it, the messenger's menus, /help and the access tests are read from the rows, so a command
-that is made half is refused: by Python when a field is missing, by `CommandRow` and `Table` when a field is empty or
-contradicts another.
+Dispatch, loading, the messenger's menus, /help and the access tests all read the rows, so an incomplete command is
+rejected: by Python if a field is missing, by `CommandRow` and `Table` if a field is empty or contradicts another.
 
-No words are rendered in core: the English sentences of a row are keys, which `bot.rendering` looks up.
+Core renders no text: the English sentences of a row are keys that `bot.rendering` looks up.
 """
 
 from __future__ import annotations
@@ -19,7 +18,7 @@ from core.language import Intent
 
 
 def N_(text: str) -> str:
-    """Mark `text` for the catalogues; a voice of `bot.rendering` says it later."""
+    """Mark `text` for the catalogues; a voice of `bot.rendering` translates it later."""
     return text
 
 
@@ -32,7 +31,7 @@ class Chat(StrEnum):
 
 
 class Who(StrEnum):
-    """Who may. STAFF: a coach or an organiser."""
+    """Who may use it. STAFF: a coach or an organiser."""
 
     CLIENT = "client"
     COACH = "coach"
@@ -40,7 +39,7 @@ class Who(StrEnum):
     STAFF = "staff"
 
     def includes(self, role: Who) -> bool:
-        """Whether somebody in this one role may."""
+        """Whether somebody in this role may use it."""
         return self is role or (self is Who.STAFF and role in (Who.COACH, Who.ORGANISER))
 
 
@@ -53,32 +52,32 @@ ROLES = (Who.CLIENT, Who.COACH, Who.ORGANISER)
 
 
 class Argument(StrEnum):
-    """What the words after a command are to it."""
+    """How a command treats the words after it."""
 
-    NONE = "none"  # it has no use for them
-    WORDS = "words"  # they are handed to it
-    SPOKEN = "spoken"  # the same, and a wish in plain words holds them too: "pause until Friday"
-    TEXT = "text"  # they are read like any other text
-    LINK = "link"  # the token of a link that was opened; nobody types it
+    NONE = "none"  # ignored
+    WORDS = "words"  # passed to it
+    SPOKEN = "spoken"  # the same, and an intent in plain words includes them too: "pause until Friday"
+    TEXT = "text"  # interpreted like any other text
+    LINK = "link"  # the token of a link; never typed by hand
 
 
 @dataclass(frozen=True, slots=True)
 class NotListed:
-    """A command that the menu or /help leaves out on purpose. why: for whoever reads the row."""
+    """A command deliberately omitted from the menu or /help. why: for readers of the row."""
 
     why: str
 
 
 @dataclass(frozen=True, slots=True)
 class OnLineOf:
-    """The /help line of another command names this one as well."""
+    """Another command's /help line mentions this one too."""
 
     name: str
 
 
 @dataclass(frozen=True, slots=True)
 class HelpLine:
-    """One line of /help. place: lines are in this order.  to: the role that reads it.  text: English, a key."""
+    """One line of /help. place: sort order of the lines. to: the role that sees it. text: English, a key."""
 
     place: int
     to: Who
@@ -86,7 +85,7 @@ class HelpLine:
 
 
 class HalfMade(ValueError):
-    """A command or button that says too little of itself, or contradicts another."""
+    """A command or button that is incomplete, or contradicts another."""
 
 
 ActT = TypeVar("ActT")
@@ -96,10 +95,10 @@ ActT = TypeVar("ActT")
 class CommandRow(Generic[ActT]):
     """One command of one kind of chat.
 
-    name: as typed, without its stroke; in a group two words ("cohort bind").  who: may use it.
-    words: wishes in plain words that mean the same.  argument: what the words after it are.
-    act: what it does.  menu: what it does in a few words (English, a key), beside its name in the messenger's menu.
-    help: its lines in /help, exactly one for each role that may use it.
+    name: as typed, without the slash; in a group two words ("cohort bind").  who: may use it. words: intents that mean
+    the same. argument: how the words after it are treated. act: what it does.  menu: what it does in a few words
+    (English, a key), beside its name in the messenger's menu. help: its lines in /help, exactly one for each role that
+    may use it.
     """
 
     name: str
@@ -189,11 +188,11 @@ class Table(Generic[RowT]):
         return self._by_name.get(name)
 
     def meant_by(self, wish: Intent | None) -> RowT | None:
-        """The command that a wish in plain words stands for."""
+        """The command that an intent stands for."""
         return None if wish is None else self._by_wish.get(wish)
 
     def menu(self, *roles: Who) -> tuple[tuple[str, str], ...]:
-        """Names and what they do (English, keys), for somebody in these roles."""
+        """Names and descriptions (English, keys), for somebody in these roles."""
         return tuple(
             (row.name, row.menu)
             for row in self.rows
@@ -201,6 +200,6 @@ class Table(Generic[RowT]):
         )
 
     def help(self, role: Who) -> tuple[str, ...]:
-        """The lines of /help (English, keys) that somebody in this role reads."""
+        """The lines of /help (English, keys) for somebody in this role."""
         lines = [line for row in self.rows for line in self._lines(row.name, role)]
         return tuple(line.text for line in sorted(lines, key=lambda line: line.place))

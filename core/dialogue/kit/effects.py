@@ -1,4 +1,4 @@
-"""Effects that every conversation has: what to say, with which buttons, and what is done to a person's record."""
+"""Effects shared by all conversations: messages with buttons, joining, and data subject requests."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from datetime import timedelta
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """A button: label is a key of bot.rendering's labels, with an optional argument; data comes back in `Press`."""
+    """A button: label is a key of bot.rendering's labels, with an optional argument; data is returned in `Press`."""
 
     label: str
     data: str
@@ -22,8 +22,8 @@ Rows = tuple[tuple[Choice, ...], ...]
 class Say:
     """Queue a message for this chat.
 
-    choices: rows of buttons.  occasion: a unique name of why we write, so that it is said once; None when the
-    event itself is the reason.  after: wait this long (a timed count).  said: key remembered for eight weeks.
+    choices: rows of buttons.  occasion: idempotency key, so that it is said only once; None if the event itself is the
+    reason. after: delay (a timed count). said: key to remember for eight weeks.
     """
 
     message: object  # a dataclass of core.dialogue.client.messages
@@ -35,12 +35,12 @@ class Say:
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """Use up the invitation that this event opened: make or link the client, coach or organiser."""
+    """Redeem the invitation that this event opened: create or link the client, coach or organiser."""
 
 
 @dataclass(frozen=True, slots=True)
 class SendData:
-    """Send the client everything we hold: a readable text and a CSV file."""
+    """Data subject access: send the client everything stored about them, as text and CSV."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,6 @@
 """What can happen in a chat. `at` is the instant it happened, aware, UTC.
 
-ref names the message on the platform, so that an edit finds what it corrects; "" where there is none.
+ref names the message on the platform, so that an edit finds what it corrects; "" if there is none.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """Somebody typed. edited: an earlier message (same ref) now reads so."""
+    """Somebody typed. edited: new text of an earlier message (same ref)."""
 
     at: datetime
     text: str
@@ -21,7 +21,7 @@ class Text:
 
 @dataclass(frozen=True, slots=True)
 class Press:
-    """Somebody pressed a button; data is ours, but may come from a message of long ago: never trusted."""
+    """Somebody pressed a button; data is ours, but may come from an old message, so it is never trusted."""
 
     at: datetime
     data: str
@@ -49,7 +49,7 @@ class Attachment:
 
 @dataclass(frozen=True, slots=True)
 class Due:
-    """A weekly slot came: the local date it belongs to, and how late we are."""
+    """A weekly slot is due: its local date, and how late we are."""
 
     at: datetime
     day: date
@@ -58,7 +58,7 @@ class Due:
 
 @dataclass(frozen=True, slots=True)
 class TimerFired:
-    """A timer set with the `Wake` effect ran out. mark is whatever the effect said; late_by how late we are."""
+    """A timer set with the `SetTimer` effect fired. mark: as in the effect; late_by: how late we are."""
 
     at: datetime
     purpose: str
@@ -77,7 +77,7 @@ class FromCoach:
 
 @dataclass(frozen=True, slots=True)
 class PlanChanged:
-    """The coach changed the plan, or another coach took over; what: key of the change, "" when nothing is said."""
+    """The coach changed the plan, or another coach took over; what: key of the change, "" if the client is not told."""
 
     at: datetime
     what: str
@@ -86,7 +86,7 @@ class PlanChanged:
 
 @dataclass(frozen=True, slots=True)
 class Reachability:
-    """The messenger said the person blocked us, or let us in again."""
+    """The messenger reported that the person blocked or unblocked us."""
 
     at: datetime
     reachable: bool
@@ -94,11 +94,11 @@ class Reachability:
 
 @dataclass(frozen=True, slots=True)
 class GroupEvent:
-    """Something in a group chat that a cohort is, or may be, bound to. What people say there never becomes an event.
+    """An event in a group chat that is, or may be, linked to a cohort. What people say there never becomes an event.
 
-    what: "added", "removed" (the bot), "migrated" (to other_chat), "joined", "left" (somebody), "start" (the link
-    that brought the bot; text is its token), "bind", "unbind" (the organiser's command), "number" (somebody typed what
-    looks like a reading; not which).  by: chat id of who did it.
+    what: "added", "removed" (the bot), "migrated" (to other_chat), "joined", "left" (somebody), "start" (the link that
+    brought the bot; text is its token), "bind", "unbind" (the organiser's command), "number" (somebody typed what looks
+    like a reading; the number itself is not included). by: chat id of the person.
     """
 
     at: datetime

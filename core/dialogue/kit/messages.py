@@ -1,4 +1,4 @@
-"""Messages that every conversation may say, as values: no words here, `bot.rendering.phrases` finds them."""
+"""Messages shared by all conversations, as values: no texts here, `bot.rendering.phrases` has them."""
 
 from __future__ import annotations
 
@@ -14,12 +14,12 @@ class Together:
 
 @dataclass(frozen=True, slots=True)
 class Stranger:
-    """The one fixed answer to a chat we do not know, and to any link that cannot be used."""
+    """The standard reply to an unknown chat, and to any invalid link."""
 
 
 @dataclass(frozen=True, slots=True)
 class NotText:
-    """We read text only. kind: "voice", "photo", ...; measure: what is open, or ""."""
+    """We read text only. kind: "voice", "photo", ...; measure: the one being asked, or ""."""
 
     kind: str
     measure: str = ""
@@ -39,7 +39,7 @@ class NotForThisRole:
 
 @dataclass(frozen=True, slots=True)
 class KeptAsItWas:
-    """A change was called off."""
+    """A change was cancelled."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,9 +61,9 @@ class WhichPlace:
 
 @dataclass(frozen=True, slots=True)
 class DataSent:
-    """Everything we hold is on its way, as text and CSV."""
+    """Everything stored is on its way, as text and CSV."""
 
 
 @dataclass(frozen=True, slots=True)
 class OurFault:
-    """Their message was kept, but something on our side failed; a person will look at it."""
+    """Their message was received, but something failed on our side; a person will look at it."""

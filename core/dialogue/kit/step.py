@@ -1,6 +1,6 @@
-"""The kit a step is built with, the same for every conversation.
+"""The builder of a step, the same for every conversation.
 
-A `StepBuilder` lives inside one call of `step` and is never seen outside it: the only mutable thing in `core`.
+A `StepBuilder` lives only inside one call of `step`; it is the only mutable object in `core`.
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ EffectT = TypeVar("EffectT")
 
 
 class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
-    """One step in the making: the facts at hand, the state as it becomes, the effects so far."""
+    """One step under construction: the facts, the new state, the effects so far."""
 
     __slots__ = ("effects", "facts", "now", "state", "words")
 
@@ -67,18 +67,18 @@ class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
         return found
 
     def merged(self) -> tuple[EffectT, ...]:
-        """The effects, with what is said in one breath joined into one message."""
+        """The effects, with consecutive messages merged into one."""
         return tuple(merged(self.effects))
 
 
 def merged(effects: list[Any]) -> list[Any]:
-    """Join what is said in one breath into one message: a phone buzzes once.
+    """Merge consecutive messages into one, so that a phone buzzes once.
 
-    What is done in between does not part two messages, unless it speaks itself or changes who hears them. Two messages
-    that both have buttons stay apart, since each one's buttons belong to its words.
+    Other effects in between do not separate two messages, unless they send messages themselves or change the recipient.
+    Two messages that both have buttons stay separate, since buttons belong to their own text.
     """
     out: list[Any] = []
-    last: int | None = None  # place of the message that the next may join
+    last: int | None = None  # index of the message that the next may join
     for effect in effects:
         if not isinstance(effect, Say):
             out.append(effect)
@@ -102,7 +102,7 @@ def _join(before: Say, effect: Say) -> bool:
     if before.choices and effect.choices and before.choices != effect.choices:
         return False
     if before.said and effect.said:
-        return False  # each is remembered under its own key
+        return False  # each is recorded under its own key
     return not any(say.after or getattr(say.message, "stands_alone", False) for say in (before, effect))
 
 
@@ -111,5 +111,5 @@ def _parts(message: object) -> tuple[object, ...]:
 
 
 def rows_of(*choices: Choice, width: int = 2) -> Rows:
-    """Lay buttons out, `width` to a row."""
+    """Arrange buttons in rows of `width`."""
     return tuple(tuple(choices[i : i + width]) for i in range(0, len(choices), width))

@@ -1,1 +1,1 @@
-"""What an organiser does in a chat of staff: start a cohort, look after it, close it."""
+"""An organiser's part of a staff chat: start, manage and close cohorts."""

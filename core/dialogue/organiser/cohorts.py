@@ -1,7 +1,7 @@
-"""An organiser's cohorts: set up by six short questions with buttons, looked after, closed.
+"""An organiser's cohorts: set up with six short questions, managed, closed.
 
-Every button names a cohort by its number, and acts only if it is among `facts.cohorts`: those this person runs.
-Nobody here is shown a reading, organiser or coach: what is in the facts are names, dates, counts and pooled figures.
+Every button names a cohort by its number, and acts only if it is in `facts.cohorts`, those this person runs. Nobody is
+shown a reading here, whether organiser or coach: the facts contain only names, dates, counts and pooled figures.
 """
 
 from __future__ import annotations
@@ -32,10 +32,10 @@ from core.language.intents import weekday_and_time
 from core.understanding.answers_in_text import whole_numbers
 from core.watching.cohort import LONGEST, SHORTEST, Counted, Terms
 
-LONGEST_NAME = 48  # characters: it stands in buttons and pictures
+LONGEST_NAME = 48  # characters: it is shown in buttons and pictures
 WEEKS = (4, 6, 8, 12)
 HOURS = ("07:30", "08:00", "12:00", "17:00", "18:00", "19:00")
-AHEAD = timedelta(days=183)  # how far off a start may be
+AHEAD = timedelta(days=183)  # how far ahead a start may be
 PAGE = 8
 MOST_COACHES = 8
 
@@ -44,7 +44,7 @@ MOST_COACHES = 8
 
 
 def cohort(d: StaffStep, argument: str) -> None:
-    """/cohort: the list, or the first question when there is none; /cohort NAME begins one with that name."""
+    """/cohort: the list, or the first question if there is none; /cohort NAME starts one with that name."""
     name = " ".join(argument.split())[:LONGEST_NAME]
     if name:
         _named(d, PlanningCohort("name"), name)
@@ -141,7 +141,7 @@ def _keep() -> tuple[Choice, ...]:
 
 
 def typed(d: StaffStep, asking: PlanningCohort, text: str) -> None:
-    """Plain words answer the open question."""
+    """Plain text answers the open question."""
     match asking.question:
         case "name":
             _named(d, asking, " ".join(text.split())[:LONGEST_NAME])
@@ -161,7 +161,7 @@ def typed(d: StaffStep, asking: PlanningCohort, text: str) -> None:
 
 
 def answered(question: str) -> Handler:
-    """What the button of a question does: it counts only while that question is open."""
+    """The action of a question's button, which counts only while that question is open."""
 
     def act(d: StaffStep, value: str) -> None:
         asking = d.asking
@@ -254,7 +254,7 @@ def _coach(d: StaffStep, asking: PlanningCohort, value: str) -> None:
 
 
 def _make(d: StaffStep, asking: PlanningCohort, coach_id: int | None) -> None:
-    """All is known. What is said with it needs its link, so `bot.turns.cohorts` says it."""
+    """Everything is known. The reply needs the new link, so `bot.turns.cohorts` sends it."""
     assert asking.starts is not None
     d.ask(None)
     slot = Slot(asking.weekday, time.fromisoformat(asking.at), d.facts.zone_name)
@@ -371,7 +371,7 @@ def end(d: StaffStep, value: str) -> None:
 
 
 def sure(d: StaffStep, value: str) -> None:
-    """The yes of a button: it counts only while that very question is open."""
+    """A confirmation button, which counts only while that same question is open."""
     asking = d.asking
     if isinstance(asking, SureOfCohort) and value == f"{asking.what}:{asking.cohort_id}:{asking.client_id}":
         confirmed(d, asking)
@@ -388,7 +388,7 @@ def confirmed(d: StaffStep, asking: SureOfCohort) -> None:
         d.do(EndCohort(c.cohort_id))
         if not begun(d, c):
             d.say(om.CohortCalledOff(c.name), *_new(d))
-        return  # a report is said by `bot.turns.cohorts`, which makes it
+        return  # `bot.turns.cohorts` creates and sends the report
     m = _member(c, asking.client_id)
     if m is None:
         d.say(om.CohortNotYours())
@@ -414,7 +414,7 @@ def report(d: StaffStep, value: str) -> None:
 
 
 def _of(d: StaffStep, value: str) -> CohortFact | None:
-    """One of this person's cohorts; says so, and no more, if it is none."""
+    """One of this person's cohorts; otherwise replies only that it is not theirs."""
     found = next((c for c in d.facts.cohorts if str(c.cohort_id) == value), None)
     if found is None:
         d.say(om.CohortNotYours())
@@ -422,7 +422,7 @@ def _of(d: StaffStep, value: str) -> CohortFact | None:
 
 
 def _open(d: StaffStep, value: str) -> CohortFact | None:
-    """The same, of those that are not over: an old button shows what became of it."""
+    """The same for one that is not over; for an old button, shows its current state."""
     found = _of(d, value)
     if found is not None and found.closed:
         show(d, found)

@@ -1,4 +1,4 @@
-"""The commands and buttons of an organiser: /cohort in their own chat, and what they may say in a cohort's group."""
+"""The commands and buttons of an organiser: /cohort in their own chat, and those in a cohort's group."""
 
 from __future__ import annotations
 
@@ -51,7 +51,7 @@ def _of_a_cohort(verb: str, act: Handler) -> StaffButton:
 
 
 def _of_setting_up(verb: str, act: Handler) -> StaffButton:
-    """A button that names no cohort yet."""
+    """A button that does not name a cohort yet."""
     return StaffButton(verb=verb, who=Who.STAFF, about=About.NOBODY, needs=rows.cohorts, act=act)
 
 

@@ -1,6 +1,6 @@
-"""Tying a group chat to a cohort: what the organiser who runs it may do there, as plain values.
+"""Linking a group chat to a cohort: what its organiser may do there, as plain values.
 
-A group event that is decided here was made by anybody at all; only who runs the cohort is listened to.
+Anybody can cause a group event; only the cohort's organiser is obeyed.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from core.dialogue.organiser.cohorts import LONGEST_NAME
 
 @dataclass(frozen=True, slots=True)
 class Tied:
-    """A cohort that is, or can be, tied to a group. organiser: the chat of who runs it, None when they are gone."""
+    """A cohort that is, or can be, linked to a group. organiser: their chat, None if they are gone."""
 
     cohort_id: int
     name: str
@@ -30,7 +30,7 @@ class Tied:
 
 
 class GroupNeed(StrEnum):
-    """What to load beside the cohort that is tied: fields of `GroupFacts`."""
+    """What to load beside the linked cohort: fields of `GroupFacts`."""
 
     KNOWS = "knows"
     FREE = "free"
@@ -38,9 +38,8 @@ class GroupNeed(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class GroupFacts:
-    """tied: to this group now.  opened: whose link brought the bot, if it is still good.
-    free: cohorts that whoever did it runs, not over and without a group.
-    knows: whether whoever did it has a chat with us, as "client" or "staff"; "" for a stranger.
+    """tied: linked to this group now. opened: the cohort whose link brought the bot, if still valid. free: the actor's
+    own cohorts, not over and without a group. knows: how we know the actor: "client", "staff", or "" for a stranger.
     """
 
     tied: Tied | None = None
@@ -54,14 +53,14 @@ class GroupFacts:
 
 @dataclass(frozen=True, slots=True)
 class Tie:
-    """Tie this group to a cohort; it says hello."""
+    """Link this group to a cohort and greet it."""
 
     cohort_id: int
 
 
 @dataclass(frozen=True, slots=True)
 class Untie:
-    """goodbye: said in the group, if we are still in it."""
+    """goodbye: whether to say goodbye in the group, if we are still in it."""
 
     cohort_id: int
     goodbye: object | None = None
@@ -69,19 +68,19 @@ class Untie:
 
 @dataclass(frozen=True, slots=True)
 class Move:
-    """The group has another id."""
+    """The group has a new id."""
 
     to: int
 
 
 @dataclass(frozen=True, slots=True)
 class UseLink:
-    """The link that brought the bot is used up."""
+    """Redeem the link that brought the bot."""
 
 
 @dataclass(frozen=True, slots=True)
 class Privately:
-    """Say something to one person, in their own chat with us. once: a word for how often, "hour" or ""."""
+    """Say something to one person, in their private chat. once: at most once per "hour", or ""."""
 
     chat: int
     message: object
@@ -108,7 +107,7 @@ class GroupCommand(CommandRow[Handler]):
 
 
 def bind(event: GroupEvent, facts: GroupFacts) -> tuple[GroupEffect, ...]:
-    """Tie this group to the one cohort that has none; ask in private when several have none."""
+    """Link this group to the only cohort without one; ask in private if there are several."""
     if facts.knows != "staff" or (facts.tied is not None and facts.tied.organiser == event.by):
         return ()
     if len(facts.free) == 1:
@@ -133,7 +132,7 @@ def unbind(event: GroupEvent, facts: GroupFacts) -> tuple[GroupEffect, ...]:
 
 
 def tie(event: GroupEvent, facts: GroupFacts, cohort: Tied) -> tuple[GroupEffect, ...]:
-    """A group that another organiser has tied stays theirs."""
+    """A group linked by another organiser stays theirs."""
     if facts.tied is not None and facts.tied.organiser not in (event.by, None):
         return (Privately(event.by, om.NothingToTie()),)
     told = Privately(event.by, om.GroupTied(cohort.name), ((_back_to(cohort),),))

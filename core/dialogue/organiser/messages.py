@@ -1,6 +1,6 @@
-"""What may be said to an organiser about a cohort, as values. Words are in bot.rendering.phrases.cohort.
+"""Messages to an organiser about a cohort, as values. Texts are in bot.rendering.phrases.cohort.
 
-Nothing here can hold a reading of anybody: only names, dates, counts, and figures of five people or more.
+Nothing here can contain a reading: only names, dates, counts, and figures for five or more people.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from core.watching.cohort import Closing, CohortWeek
 
 @dataclass(frozen=True, slots=True)
 class AskCohortName:
-    """first: it is this organiser's first one, so what a cohort is stands before the question."""
+    """first: this organiser's first, so the question is preceded by an explanation of cohorts."""
 
     first: bool = False
 
@@ -44,7 +44,7 @@ class AskCohortCounts:
 
 @dataclass(frozen=True, slots=True)
 class AskCohortCoach:
-    """Who looks after newcomers? Asked only of an organiser who is no coach."""
+    """Who coaches newcomers? Asked only of an organiser who is not a coach."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,17 +67,17 @@ class CohortMade:
 
 @dataclass(frozen=True, slots=True)
 class JoinLink:
-    """The link for members: it serves many, until a day."""
+    """The link for members: for many uses, until a date."""
 
     cohort: str
     link: str
     until: date
-    newcomers: bool  # whether it also lets in people who are nobody's client yet
+    newcomers: bool  # whether it also admits people who are not yet clients
 
 
 @dataclass(frozen=True, slots=True)
 class JoiningOver:
-    """No link can be made: half-time is over."""
+    """No link can be created: half-time is over."""
 
     cohort: str
     until: date
@@ -90,7 +90,7 @@ class JoinLinksRevoked:
 
 @dataclass(frozen=True, slots=True)
 class NamedAsCoach:
-    """To a coach: newcomers of this cohort come into your caseload."""
+    """To a coach: newcomers of this cohort join your caseload."""
 
     cohort: str
     by: str
@@ -121,7 +121,8 @@ class CohortList:
 
 @dataclass(frozen=True, slots=True)
 class CohortSaid:
-    """One cohort: weeks are those told so far; here: members now; gone: who left; grouped: tied to a group chat."""
+    """One cohort: weeks: those published so far; here: current members; gone: how many left; grouped: linked to a group
+    chat."""
 
     line: CohortLine
     weeks: int
@@ -136,7 +137,7 @@ class CohortSaid:
 
 @dataclass(frozen=True, slots=True)
 class CohortNotYours:
-    """A cohort that is not this organiser's, or a member who is not in it; says no more than that."""
+    """A cohort that is not this organiser's, or a member who is not in it; reveals nothing more."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,7 +164,7 @@ class MemberRemoved:
 
 @dataclass(frozen=True, slots=True)
 class EndCohortSure:
-    """begun: a report is made; else it is called off."""
+    """begun: a report is made; else it is cancelled."""
 
     cohort: str
     begun: bool
@@ -179,7 +180,7 @@ class CohortCalledOff:
 
 @dataclass(frozen=True, slots=True)
 class GroupLink:
-    """Brings the bot into a group chat. It works once, and only for the organiser."""
+    """A link that adds the bot to a group chat. It works once, and only for the organiser."""
 
     cohort: str
     link: str
@@ -193,7 +194,7 @@ class GroupIsTied:
 
 @dataclass(frozen=True, slots=True)
 class GroupTied:
-    """From now on the group chat hears of the cohort."""
+    """From now on the group chat gets the cohort's news."""
 
     cohort: str
 
@@ -205,14 +206,14 @@ class GroupUntied:
 
 @dataclass(frozen=True, slots=True)
 class GroupLost:
-    """Somebody took the bot out of the group chat, or the chat is gone."""
+    """Somebody removed the bot from the group chat, or the chat is gone."""
 
     cohort: str
 
 
 @dataclass(frozen=True, slots=True)
 class NothingToTie:
-    """/cohort bind, with no cohort that could be tied."""
+    """/cohort bind, with no cohort to link."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,7 @@
-"""One client on one card, as a coach reads it: the last reading of each measure, its band and its verdict.
+"""A client's card as a coach sees it: the last reading of each measure, its band and its verdict.
 
-Scores are worked out here, when somebody looks: nothing of it is stored, so a corrected table corrects the past.
-Side notes are not on a card. Amounts are in the units the client likes, which is what they will talk about.
+Scores are computed here on demand and never stored, so a corrected table corrects the past. Side notes are not on a
+card. Amounts are in the client's preferred units, in which they will talk about them.
 """
 
 from __future__ import annotations
@@ -26,13 +26,13 @@ from core.reading import Reading
 from core.watching.digest import FlagFact, Panel
 from core.watching.flags import Code
 
-POINTS = 2  # that a line can be drawn through
-PANELS = 6  # small pictures: more are scaled down by the platform until nobody can read them
+POINTS = 2  # fewest for drawing a line
+PANELS = 6  # small charts: the platform scales down more until they are unreadable
 YEAR = timedelta(days=366)  # how far back they go
 
 
 def liked(measure: Measure, units: Units) -> Unit:
-    """The unit somebody likes for a measure."""
+    """Somebody's preferred unit for a measure."""
     if measure.unit in FACTOR:
         dimension = FACTOR[measure.unit][0]
         if dimension is Dimension.MASS and units.mass in measure.units:
@@ -51,7 +51,7 @@ def shown(measure: Measure, value: Decimal, units: Units) -> Amount:
 
 
 def lines(card: CardFact) -> tuple[CardLine, ...]:
-    """The newest official reading of every measure there is one of, derived ones after what they are made of."""
+    """The newest official reading of every measure that has one, derived ones after their parts."""
     latest: dict[str, Reading] = {}
     for reading in card.history:
         if reading.counts:
@@ -129,9 +129,9 @@ def _verdict(measure: Measure, found: Assessment, card: CardFact) -> VerdictSaid
 
 
 def panels(cards: tuple[CardFact, ...], since: datetime | None = None) -> tuple[Panel, ...]:
-    """One small picture for each flagged client and measure that has two official readings or more.
+    """One small chart for each flagged client and measure with at least two official readings.
 
-    cards: in the order of the digest.  since: earlier readings are not drawn (a year, usually).
+    cards: in the order of the digest.  since: earlier readings are not drawn (usually a year).
     """
     return tuple(panel for card in cards for panel in _of(card, since))
 
@@ -139,7 +139,7 @@ def panels(cards: tuple[CardFact, ...], since: datetime | None = None) -> tuple[
 def _of(card: CardFact, since: datetime | None) -> Iterator[Panel]:
     drawn: set[str] = set()
     for flag in card.flags:
-        key = "" if flag.code == Code.WEIGHING_OFTEN else flag.measure or ""  # that one is not about the numbers
+        key = "" if flag.code == Code.WEIGHING_OFTEN else flag.measure or ""  # this flag is not about the numbers
         if key not in drawn and key in MEASURES and (panel := _panel(card, flag, MEASURES[key], since)):
             drawn.add(key)
             yield panel

@@ -14,17 +14,17 @@ from core.dialogue.staff.step import StaffStep, about
 from core.watching.digest import CaseRow, by_need
 
 PAGE = 8
-LONGEST_WORDS = 3000  # characters; what fits one message with its heading
+LONGEST_WORDS = 3000  # characters; fits in one message with its heading
 LONGEST_NOTE = 1000
 THREAD = 10  # messages of a thread that are shown
-SHOWN_NAMES = 12  # clients asked back at most
+SHOWN_NAMES = 12  # most clients listed when a name is ambiguous
 
 
 # --- the list ---------------------------------------------------------------------------------------------------
 
 
 def caseload(d: StaffStep, argument: str) -> None:
-    """The list by need, or a search for whoever the words name."""
+    """The list by need, or a search for the clients named."""
     if argument.strip():
         found(d, argument, "card")
     else:
@@ -68,7 +68,7 @@ def _list_choices(rows: tuple[CaseRow, ...], order: str, number: int, pages: int
 
 
 def found(d: StaffStep, words: str, what: str) -> None:
-    """Go on with the one client the words name; ask back when they name several, say so when none."""
+    """Continue with the only client the words name; ask if they name several, say so if none."""
     match d.facts.cards:
         case ():
             d.say(sm.NobodyFound(words.strip()[:64]), (Choice("caseload", "list:need:0"),))
@@ -154,7 +154,7 @@ def thread(d: StaffStep, value: str) -> None:
 
 
 def dealt_with(d: StaffStep, value: str) -> None:
-    """Clear the flags that stood on the card; one raised since then stays."""
+    """Clear the flags that were on the card; any raised since then stay."""
     number, _, last = value.partition(":")
     card = _of(d, number)
     if card is None:
@@ -198,7 +198,7 @@ def write(d: StaffStep, argument: str) -> None:
 
 
 def pick(d: StaffStep, value: str) -> None:
-    """The client was chosen; words that were already typed go now."""
+    """The client was chosen; words already typed are sent now."""
     card = _of(d, value)
     if card is None:
         return
@@ -208,7 +208,7 @@ def pick(d: StaffStep, value: str) -> None:
 
 
 def write_to(d: StaffStep, value: str) -> None:
-    """A button: under one client's card, or of the digest, which names nobody."""
+    """A button, either under a client's card or of the digest, which names nobody."""
     if not value:
         write(d, "")
     elif (card := _of(d, value)) is not None:
@@ -247,5 +247,5 @@ def note_typed(d: StaffStep, asking: NotingOn, text: str) -> None:
 
 
 def _of(d: StaffStep, value: str) -> CardFact | None:
-    """The client of a button; says so, and no more, when they are not in this caseload."""
+    """The client of a button; otherwise replies only that they are not in this caseload."""
     return d.card(int(value) if value.isdecimal() and len(value) < 19 else 0)

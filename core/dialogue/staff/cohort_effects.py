@@ -1,6 +1,4 @@
-"""What should happen because of an organiser's step. `bot.turns.cohorts` applies it and checks again whose
-cohort it is.
-"""
+"""Effects of an organiser's step. `bot.turns.cohorts` applies them and checks ownership again."""
 
 from __future__ import annotations
 
@@ -12,9 +10,9 @@ from core.care import Slot
 
 @dataclass(frozen=True, slots=True)
 class StartCohort:
-    """Make a cohort; it is shown with its joining link (organiser_messages.CohortMade, JoinLink).
+    """Create a cohort and show it with its joining link (organiser.messages.CohortMade, JoinLink).
 
-    coach_id: who looks after newcomers, if the organiser is no coach; None for nobody.
+    coach_id: the coach of newcomers, if the organiser is not a coach; None for nobody.
     """
 
     name: str
@@ -27,21 +25,21 @@ class StartCohort:
 
 @dataclass(frozen=True, slots=True)
 class MakeJoinLink:
-    """Make one more link for members; it is said as organiser_messages.JoinLink."""
+    """Create another link for members, sent as organiser.messages.JoinLink."""
 
     cohort_id: int
 
 
 @dataclass(frozen=True, slots=True)
 class RevokeJoinLinks:
-    """No link made so far lets anybody in any more."""
+    """Revoke every link made so far."""
 
     cohort_id: int
 
 
 @dataclass(frozen=True, slots=True)
 class MakeGroupLink:
-    """Make the link that brings the bot into a group chat and ties the two; said as organiser_messages.GroupLink."""
+    """Create the link that adds the bot to a group chat and links the two; sent as organiser.messages.GroupLink."""
 
     cohort_id: int
 
@@ -53,7 +51,7 @@ class UntieGroup:
 
 @dataclass(frozen=True, slots=True)
 class RemoveMember:
-    """The organiser lets a member go; the member is told kindly."""
+    """The organiser removes a member, who is told kindly."""
 
     cohort_id: int
     client_id: int
@@ -61,7 +59,7 @@ class RemoveMember:
 
 @dataclass(frozen=True, slots=True)
 class EndCohort:
-    """End it now: called off if it has not begun, else closed with a report of what there is."""
+    """End it now: cancelled if it has not started, else closed with a report of what there is."""
 
     cohort_id: int
 

@@ -1,4 +1,4 @@
-"""What an organiser's conversation remembers while a cohort is set up. Part of `staff_states.StaffState`."""
+"""State of an organiser's conversation while a cohort is set up. Part of `staff.states.StaffState`."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from datetime import date
 
 @dataclass(frozen=True, slots=True)
 class PlanningCohort:
-    """A new cohort, as far as it is known. question: the open one. starts: None, weeks 0, at "" until they are said."""
+    """A new cohort, as far as it is known. question: the open one. starts None, weeks 0, at "": not yet known."""
 
     question: str  # "name", "start", "weeks", "time", "counts", "coach"
     name: str = ""
@@ -30,7 +30,7 @@ class SureOfCohort:
 
 @dataclass(frozen=True, slots=True)
 class InvitingOrganiser:
-    """The name of somebody who is to run cohorts is asked."""
+    """Waiting for the name of a new organiser."""
 
 
 OrganiserAsking = PlanningCohort | SureOfCohort | InvitingOrganiser

@@ -1,4 +1,5 @@
-"""The commands and buttons of a coach, and those of anybody who is staff. An organiser's are beside their cohorts."""
+"""The commands and buttons of a coach, and those common to all staff. An organiser's are in
+`core.dialogue.organiser`."""
 
 from __future__ import annotations
 

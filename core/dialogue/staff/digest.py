@@ -19,7 +19,7 @@ OPENED = 4  # the first few entries get a button each
 
 
 def due(d: StaffStep, event: Due) -> None:
-    """The coach's slot came. However late: the next one replaces it. Who has nobody to look after hears nothing."""
+    """The coach's slot is due, however late, since the next one replaces it. A coach without clients gets nothing."""
     if d.coach and _anybody(d):
         _say(d, event.day, occasion=f"digest/{d.facts.coach_id}/{event.day.isoformat()}")
 
@@ -39,7 +39,7 @@ def asked(d: StaffStep, argument: str) -> None:
 
 
 def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
-    """The words, and a picture of what is new in them: what was seen before is not drawn again by itself."""
+    """The text, and a picture of what is new in it; what was already seen is not drawn again."""
     made = made_for(d, day)
     d.become(digest_day=day, digest_flags=made.shown)
     d.say(sm.DigestSaid(made), *_choices(made), occasion=occasion)
@@ -48,12 +48,12 @@ def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
 
 
 def made_for(d: StaffStep, day: date) -> Digest:
-    """The digest of a day, cut to one message as this coach will read it."""
+    """The digest of a day, cut to one message as rendered for this coach."""
     return fitted(digest(d.facts.rows, day), d.facts.length)
 
 
 def _choices(made: Digest) -> Rows:
-    """Seen for all that is shown; a card for the first few; the list."""
+    """Buttons: mark everything shown as seen; cards of the first few; the list."""
     if not made.entries:
         return ((Choice("caseload", "list:need:0"),),)
     first = list(dict.fromkeys((e.client_id, e.name) for e in made.entries))[:OPENED]
@@ -69,7 +69,7 @@ def _news(made: Digest) -> bool:
 
 
 def seen(d: StaffStep, value: str) -> None:
-    """Everything the digest of that day showed is marked as seen; of an older one, the present one is shown."""
+    """Everything the digest of that day showed is marked as seen; for an older digest, the current one is shown."""
     if d.state.digest_day is None or value != d.state.digest_day.isoformat():
         _say(d, d.today)
         return
@@ -103,7 +103,7 @@ def _sheet(d: StaffStep, day: date, made: Digest, *, pdf: bool = False, new_only
 
 
 def _panels(d: StaffStep, made: Digest, new_only: bool) -> tuple[Panel, ...]:
-    """In the order of the digest, and only what it shows."""
+    """Panels in the order of the digest, only for what it shows."""
     by_id = {c.client_id: c for c in d.facts.cards}
     flags: dict[int, CardFact] = {}
     for entry in made.entries:

@@ -1,4 +1,4 @@
-"""What should happen because of a coach's or organiser's step, beside client.effects."""
+"""Effects of a coach's or organiser's step, in addition to client.effects."""
 
 from __future__ import annotations
 
@@ -10,9 +10,9 @@ from core.dialogue.staff.cohort_effects import CohortEffect
 
 @dataclass(frozen=True, slots=True)
 class Invite:
-    """Make a single-use invitation; the link goes back to this chat as staff_messages.InvitationMade.
+    """Create a single-use invitation; the link is sent to this chat as staff.messages.InvitationMade.
 
-    kind: "client", "coach", "organiser", "cohort".  for_name: whom it is for.  plan: what a client starts with.
+    kind: "client", "coach", "organiser", "cohort".  for_name: whom it is for.  plan: the client's initial plan.
     """
 
     kind: str
@@ -23,14 +23,14 @@ class Invite:
 
 @dataclass(frozen=True, slots=True)
 class Revoke:
-    """Take back the invitations still open for a name; the door stays shut for whoever holds the link."""
+    """Revoke the open invitations for a name, so that their links no longer work."""
 
     for_name: str
 
 
 @dataclass(frozen=True, slots=True)
 class WriteTo:
-    """Send words to a client of this caseload, in one thread."""
+    """Send a message to a client of this caseload, in their thread."""
 
     client_id: int
     text: str
@@ -38,7 +38,7 @@ class WriteTo:
 
 @dataclass(frozen=True, slots=True)
 class ChangePlan:
-    """Give a client of this caseload another plan or slot. what: key of the news the client hears, "" for none."""
+    """Give a client of this caseload another plan or slot. what: key of the news for the client, "" for none."""
 
     client_id: int
     what: str
@@ -63,7 +63,7 @@ class MarkSeen:
 
 @dataclass(frozen=True, slots=True)
 class ClearFlags:
-    """A person has dealt with these flags."""
+    """The coach has dealt with these flags."""
 
     client_id: int
     flag_ids: tuple[int, ...]
@@ -71,7 +71,7 @@ class ClearFlags:
 
 @dataclass(frozen=True, slots=True)
 class HandOver:
-    """Give a client to another coach; both and the client are told."""
+    """Hand a client over to another coach; both and the client are notified."""
 
     client_id: int
     to_coach: int
@@ -79,7 +79,7 @@ class HandOver:
 
 @dataclass(frozen=True, slots=True)
 class EndCare:
-    """The coach lets a client go: the client is told, nothing is erased."""
+    """The coach ends the care of a client, who is notified; nothing is erased."""
 
     client_id: int
 
@@ -104,7 +104,7 @@ class SetDigest:
 
 @dataclass(frozen=True, slots=True)
 class SetZone:
-    """Whose wall clock counts for this person; a digest keeps its weekday and time on it."""
+    """Change this person's time zone; a digest keeps its weekday and local time."""
 
     zone_name: str
 

@@ -1,7 +1,7 @@
-"""What a coach's or organiser's conversation knows: little by itself, the rest loaded when an event needs it.
+"""Facts of a coach's or organiser's conversation: a few by default, the rest loaded when an event needs them.
 
-`core.dialogue.engines.staff.needs` names what to load; `bot` loads it through the one door (`bot.store.caseload`), so a
-client who is not in this caseload is simply not there.
+`core.dialogue.engines.staff.needs` names what to load; `bot` loads it only through `bot.store.caseload`, so a client
+outside this caseload does not exist here.
 """
 
 from __future__ import annotations
@@ -51,7 +51,7 @@ class CardFact:
 
 @dataclass(frozen=True, slots=True)
 class TemplateFact:
-    """A plan a coach has saved under a name."""
+    """A plan that a coach has saved under a name."""
 
     name: str
     plan: Plan
@@ -59,7 +59,7 @@ class TemplateFact:
 
 @dataclass(frozen=True, slots=True)
 class MemberFact:
-    """Somebody in a cohort, as an organiser may see them: a name and whether they take part, never a reading."""
+    """A cohort member as an organiser may see them: a name and whether they take part, never a reading."""
 
     client_id: int
     name: str
@@ -71,8 +71,8 @@ class MemberFact:
 class CohortFact:
     """A cohort this person runs.
 
-    members: everybody who ever took part.  grouped: a group chat is tied to it.  weeks: pooled figures as told.
-    closed: it is over, or was called off; closing: its report, None when it was called off.
+    members: everybody who ever took part.  grouped: linked to a group chat. weeks: pooled figures as published. closed:
+    over or cancelled; closing: its report, None if cancelled.
     """
 
     cohort_id: int
@@ -92,12 +92,12 @@ def no_length(made: Digest) -> int:
 
 @dataclass(frozen=True, slots=True)
 class StaffFacts:
-    """A coach, an organiser, or both in one.
+    """A coach, an organiser, or both.
 
-    coach_id, organiser_id: None for a role this person has not. slot: when the digest comes.
-    rows, cards, cohorts, templates, coaches: what `needs` asked for; cards are the clients a name or id matched.
-    coaches: other coaches a client may be handed to, as (id, name).  length: characters of a digest as this person
-    will read it, lent by bot like the look-ups of ClientFacts.
+    coach_id, organiser_id: None for a role this person does not have. slot: of the digest. rows, cards, cohorts,
+    templates, coaches: as requested by `needs`; cards are the clients that a name or id matched. coaches: other coaches
+    a client may be handed to, as (id, name).  length: characters of a digest as rendered for this person, provided by
+    bot like the look-ups of ClientFacts.
     """
 
     person_id: int
@@ -128,7 +128,7 @@ class Caseload:
 
 @dataclass(frozen=True, slots=True)
 class CardOf:
-    """Need: the card of one client of this caseload, if it is one."""
+    """Need: the card of a client, if in this caseload."""
 
     client_id: int
 
@@ -138,7 +138,7 @@ class CardsNamed:
     """Need: cards of the clients that a coach's words may mean (`core.dialogue.staff.names.meant`)."""
 
     words: str
-    whole: bool = False  # the words are a name and nothing else
+    whole: bool = False  # the words are only a name
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +148,7 @@ class CardsFlagged:
 
 @dataclass(frozen=True, slots=True)
 class Templates:
-    """Need: the plans this coach saved."""
+    """Need: this coach's saved plans."""
 
 
 @dataclass(frozen=True, slots=True)

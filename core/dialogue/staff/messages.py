@@ -1,4 +1,4 @@
-"""What may be said to a coach or an organiser, as values. Words are in bot.rendering.phrases."""
+"""Messages to a coach or an organiser, as values. Texts are in bot.rendering.phrases."""
 
 from __future__ import annotations
 
@@ -35,7 +35,7 @@ class StaffNotSure:
 
 @dataclass(frozen=True, slots=True)
 class NotYours:
-    """A person or thing that is not in this caseload or cohort; says no more than that."""
+    """A person or thing that is not in this caseload or cohort; reveals nothing more."""
 
 
 # --- inviting ---------------------------------------------------------------------------------------------------
@@ -110,7 +110,7 @@ class NoClientsYet:
 
 @dataclass(frozen=True, slots=True)
 class NobodyFound:
-    """query: the coach's own words, said back."""
+    """query: the coach's own words, repeated."""
 
     query: str
 
@@ -203,7 +203,7 @@ class PlanSaid:
 
 @dataclass(frozen=True, slots=True)
 class PlanChosen:
-    """A change is made. what: "measures", "interval", "slot", "directed_weighing", "directed_weighing_off", "numbers",
+    """A change was made. what: "measures", "interval", "slot", "directed_weighing", "directed_weighing_off", "numbers",
     "cautions", "baseline", "planned_loss", "pressure_body"."""
 
     name: str
@@ -212,7 +212,7 @@ class PlanChosen:
 
 @dataclass(frozen=True, slots=True)
 class AskMeasures:
-    """Which measures? chosen: those of the plan; buttons put one in or take it out."""
+    """Which measures? chosen: those of the plan; buttons add or remove one."""
 
     name: str
     chosen: tuple[str, ...]
@@ -234,7 +234,7 @@ class AskCautions:
 
 @dataclass(frozen=True, slots=True)
 class AskPressureBody:
-    """Whose blood pressure limits? body: those of the plan now."""
+    """Whose blood pressure limits? body: the plan's current one."""
 
     name: str
     body: str
@@ -316,7 +316,7 @@ class DigestSaid:
 class Sheet:
     """One small trend for each flagged client and measure, as a picture or, for printing, as a PDF.
 
-    left_out: how many more there are than panels.  pdf: a file instead of a picture.
+    left_out: how many did not fit. pdf: a file instead of a picture.
     """
 
     day: date
@@ -328,7 +328,7 @@ class Sheet:
 
 @dataclass(frozen=True, slots=True)
 class NothingToDraw:
-    """Nobody who is flagged has two readings to draw a line through."""
+    """No flagged client has enough readings to draw a line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -355,12 +355,12 @@ class StaffSettings:
 
 @dataclass(frozen=True, slots=True)
 class AskDigestSlot:
-    """On which weekday, and when, should the digest come?"""
+    """On which weekday and at what time should the digest be sent?"""
 
 
 @dataclass(frozen=True, slots=True)
 class AskStaffZone:
-    """Which town's clock counts for this person?"""
+    """In which time zone is this person? Asked by town."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -373,7 +373,7 @@ class DigestSlotChanged:
 
 @dataclass(frozen=True, slots=True)
 class DigestStopped:
-    """No digest comes until one is wanted again; urgent things still come."""
+    """No more digests until switched on again; urgent news is still sent."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -395,4 +395,4 @@ class StaffForgotten:
 
 @dataclass(frozen=True, slots=True)
 class UsedForCare:
-    """This chat is a coach's; an invitation as a client needs another account."""
+    """This chat is a coach's; a client invitation needs another account."""

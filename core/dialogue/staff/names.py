@@ -6,14 +6,14 @@ from collections.abc import Iterable, Sequence
 
 from core.language import plain
 
-SHORTEST_PART = 3  # letters of a name's middle that are enough to search by
+SHORTEST_PART = 3  # fewest letters for a search inside names
 
 
 def meant(names: Sequence[tuple[int, str]], words: str) -> tuple[int, ...]:
-    """Ids of the clients `words` may name: all of the words, best kind of match only.
+    """Ids of the clients that `words` may name: all words must match; only the best kind of match counts.
 
-    names: id and name. A whole name beats the beginning of one, which beats letters inside one; two clients of one
-    name are both meant, and are asked back.
+    names: id and name. A full name beats a prefix, which beats letters inside a name; two clients with the same name
+    both match, and the coach is asked.
     """
     said = plain(words).strip()
     if not said:
@@ -31,7 +31,7 @@ def _whole(name: str, said: str) -> bool:
 
 
 def _beginning(name: str, said: str) -> bool:
-    """Every word said begins a word of the name, in order: "ann b" is Ann-Marie Bell."""
+    """Whether every given word starts a word of the name, in order: "ann b" is Ann-Marie Bell."""
     parts = iter(name.split())
     return all(any(part.startswith(word) for part in parts) for word in said.split())
 
@@ -41,9 +41,10 @@ def _inside(name: str, said: str) -> bool:
 
 
 def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, ...], str]:
-    """Who is meant at the start of `text`, and the words after it: "/write Ann Bell well done" or "ann: well done".
+    """The clients addressed at the start of `text`, and the words after: "/write Ann Bell well done" or "ann: well
+    done".
 
-    The longest beginning of the text that is somebody's whole name decides; else its first word, as in `meant`.
+    The longest prefix of the text that is a full name decides; else its first word, as in `meant`.
     """
     words = text.split()
     for size in range(min(len(words), 5), 0, -1):
@@ -55,12 +56,12 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
 
 
 def _rest(text: str, words: int) -> str:
-    """What follows the first `words` words, line breaks kept."""
+    """The text after the first `words` words, with its line breaks."""
     return (text.split(None, words) + [""] * (words + 1))[words].strip()
 
 
 def told_apart(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:
-    """Names for buttons; clients of one name get their birth year, or their number, beside it."""
+    """Names for buttons; clients with the same name get their birth year, or their number, beside it."""
     given = list(names)
     out: dict[int, str] = {}
     for client, name, born in given:

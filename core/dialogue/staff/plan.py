@@ -1,6 +1,6 @@
-"""A client's plan: seen, changed button by button, saved as a template; a new start; handing over; ending care.
+"""A client's plan: view, change button by button, save as a template; new baseline; handing over; ending care.
 
-Every change is told to the client in plain words, with the next question on the new plan.
+The client is told of every change in plain words; the next question follows the new plan.
 """
 
 from __future__ import annotations
@@ -61,13 +61,13 @@ def _choices(card: CardFact) -> Rows:
 
 
 def _switch(what: str, client_id: int, on: bool) -> Choice:
-    """A button that turns a setting the other way."""
+    """A button that toggles a setting."""
     other = "off" if on else "on"
     return Choice(f"{what}_{other}", f"{what}:{client_id}:{other}")
 
 
 def _changed(d: StaffStep, card: CardFact, what: str, new: Plan) -> None:
-    """Carry a change of the plan out, say it, and show the plan as it is now."""
+    """Apply a change of the plan, confirm it, and show the new plan."""
     d.ask(None)
     if new != card.plan:
         d.do(ChangePlan(card.client_id, what, plan=new))
@@ -79,7 +79,7 @@ def _changed(d: StaffStep, card: CardFact, what: str, new: Plan) -> None:
 
 
 def measures(d: StaffStep, value: str) -> None:
-    """ "17" asks; "17:waist" puts one in or takes it out; "17:done" makes it so."""
+    """ "17" asks; "17:waist" adds or removes one; "17:done" applies the change."""
     number, _, key = value.partition(":")
     card = _of(d, number)
     if card is None:
@@ -100,8 +100,8 @@ def measures(d: StaffStep, value: str) -> None:
 def _ticked(
     d: StaffStep, card: CardFact, what: str, now: tuple[str, ...], key: str, offered: tuple[str, ...]
 ) -> tuple[str, ...]:
-    """What is chosen after a tick: it is kept in the state and made so once, with "done", so that a client hears of it
-    once. A list of long ago starts from the plan as it is."""
+    """The selection after a tick: it stays in the state and is applied once, with "done", so that the client is told
+    once. An old list starts from the current plan."""
     asking = d.asking
     ours = isinstance(asking, Ticking) and (asking.what, asking.client_id) == (what, card.client_id)
     chosen = asking.chosen if ours and isinstance(asking, Ticking) and key else now
@@ -165,7 +165,7 @@ def slot_hour(d: StaffStep, value: str) -> None:
 
 
 def slot_typed(d: StaffStep, asking: ChangingSlot, text: str) -> bool:
-    """ "Tuesday 7:30", or only what is still missing; True when the words were for it."""
+    """ "Tuesday 7:30", or only what is still missing; True if the text was for it."""
     weekday, at = weekday_and_time(text, d.words)
     if weekday is None and at is None:
         return False
@@ -287,7 +287,7 @@ def hand(d: StaffStep, value: str) -> None:
 
 
 def sure(d: StaffStep, value: str) -> None:
-    """The yes of a button: it counts only while that very question is open."""
+    """A confirmation button, which counts only while that same question is open."""
     what, _, number = value.partition(":")
     if isinstance(d.asking, AskingSure) and (d.asking.what, str(d.asking.client_id)) == (what, number):
         confirmed(d, d.asking)
@@ -336,7 +336,7 @@ def template_named(d: StaffStep, asking: NamingTemplate, text: str) -> None:
 
 
 def for_anybody(plan: Plan) -> Plan:
-    """A plan without what belongs to one person: their own question, their start, what their clinician asked for."""
+    """A plan without personal parts: the client's own question, their baseline, what their clinician asked for."""
     return replace(plan, own_question="", baseline_since=None, directed_weighing=False)
 
 

@@ -1,4 +1,4 @@
-"""What a command and a button are in a chat of staff: who may, what is loaded for it, what it does."""
+"""Commands and buttons in a staff chat: who may use them, what is loaded, what they do."""
 
 from __future__ import annotations
 
@@ -19,13 +19,13 @@ from core.dialogue.staff.facts import (
 )
 from core.dialogue.staff.step import Handler
 
-Needs = Callable[[str], tuple[Need, ...]]  # from what stands after the command, or after the button's verb
+Needs = Callable[[str], tuple[Need, ...]]  # from the text after the command, or after the button's verb
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StaffCommand(CommandRow[Handler]):
-    """needs: what to load for an argument. Of a text only its first word is known before it is read in a language, so a
-    command that plain words may mean has to do with what every text loads."""
+    """needs: what to load for an argument. Only the first word of a text is known before its language is, so a command
+    that plain words can mean must make do with what every text loads."""
 
     chat: Chat = field(init=False, default=Chat.STAFF)
     needs: Needs
@@ -39,7 +39,7 @@ class StaffCommand(CommandRow[Handler]):
 
 
 class About(StrEnum):
-    """Whose number stands first in a button's data."""
+    """Whose number comes first in a button's data."""
 
     CLIENT = "client"
     COHORT = "cohort"
@@ -100,7 +100,7 @@ def cohorts(value: str) -> tuple[Need, ...]:
 
 
 def named(words: str) -> tuple[Need, ...]:
-    """The words are a name and nothing else."""
+    """The words are only a name."""
     return (Caseload(), CardsNamed(words, whole=True)) if words.strip() else (Caseload(),)
 
 
@@ -110,13 +110,13 @@ def addressed(words: str) -> tuple[Need, ...]:
 
 
 def card(value: str) -> tuple[Need, ...]:
-    """The client whose number stands first."""
+    """The client whose number comes first."""
     number = value.partition(":")[0]
     return (CardOf(int(number)),) if number.isdecimal() and len(number) < 19 else ()
 
 
 def card_or_caseload(value: str) -> tuple[Need, ...]:
-    """The caseload, to choose from, when the button names nobody."""
+    """The client, or the caseload to choose from if the button names nobody."""
     return card(value) if value.partition(":")[0] else (Caseload(),)
 
 
@@ -125,5 +125,5 @@ def card_and_coaches(value: str) -> tuple[Need, ...]:
 
 
 def card_at_the_end(value: str) -> tuple[Need, ...]:
-    """A yes names what it agrees to before the client."""
+    """For a confirmation, which names its subject before the client."""
     return card_and_coaches(value.rpartition(":")[2])

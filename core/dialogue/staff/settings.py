@@ -1,4 +1,4 @@
-"""A coach's or organiser's own affairs: arriving, inviting, settings, their data, leaving."""
+"""A coach's or organiser's own settings: joining, inviting, settings, data, leaving."""
 
 from __future__ import annotations
 
@@ -40,7 +40,7 @@ def menu(d: StaffStep) -> Rows:
 
 
 def start(d: StaffStep, token: str) -> None:
-    """/start alone, or with an invitation for a role this chat may have beside the one it has."""
+    """/start alone, or with an invitation for an additional role of this chat."""
     invitation = d.facts.invitation
     if invitation is not None and invitation.kind in ("client", "cohort"):
         d.say(sm.UsedForCare())
@@ -50,14 +50,15 @@ def start(d: StaffStep, token: str) -> None:
         coach, organiser = d.coach or invitation.kind == "coach", d.organiser or invitation.kind == "organiser"
         d.say(sm.StaffWelcome(d.facts.name, coach, organiser), *menu(d))
         return
-    if token:  # a link that is used up or was never one
+    if token:  # a used or invalid link
         d.say(Stranger())
         return
     d.say(sm.StaffHelp(d.coach, d.organiser), *menu(d))
 
 
 def welcome(d: StaffStep) -> None:
-    """Just joined: what can be done here; the digest gets its usual slot, and the town is asked for its clock."""
+    """Just joined: explain what can be done; the digest gets its usual slot, and the town is asked for the time
+    zone."""
     d.say(sm.StaffWelcome(d.facts.name, d.coach, d.organiser))
     if d.coach and d.facts.slot is None:
         d.do(SetDigest(Slot(*USUAL_DIGEST, "UTC")))
@@ -86,7 +87,7 @@ def invite(d: StaffStep, argument: str) -> None:
 
 
 def invite_pressed(d: StaffStep, value: str) -> None:
-    """The button has no name in it: it is always asked for."""
+    """The button contains no name, so it is always asked for."""
     invite(d, "")
 
 
@@ -103,14 +104,15 @@ def invitee_typed(d: StaffStep, asking: Inviting, text: str) -> None:
 
 
 def invited(d: StaffStep, name: str, template: str) -> None:
-    """Make the link; words and picture with it are said when it is made. One template alone is not used unasked."""
+    """Create the link; its text and picture are sent once it exists. Even a single template is not used without
+    asking."""
     d.ask(None)
     plan = next((t.plan for t in d.facts.templates if t.name == template), None)
     d.do(Invite("client", name, plan))
 
 
 def revoke(d: StaffStep, value: str) -> None:
-    """The button under an invitation: nobody comes in by links for this name any more."""
+    """The button under an invitation: links for this name no longer work."""
     name = value.strip()[:LONGEST_NAME]
     if name:
         d.do(Revoke(name))
@@ -120,7 +122,7 @@ def revoke(d: StaffStep, value: str) -> None:
 
 
 def cut_to(data: str, limit: int = 64) -> str:
-    """Button data are at most 64 bytes: a longer name is cut, at a whole letter."""
+    """Button data are at most 64 bytes: a longer name is cut at a character boundary."""
     return data.encode()[:limit].decode(errors="ignore")
 
 
@@ -175,7 +177,7 @@ def _ask_time(d: StaffStep, weekday: int) -> None:
 
 
 def own_typed(d: StaffStep, asking: ChangingOwn, text: str) -> bool:
-    """Plain words while a setting is open; True when they were for it."""
+    """Plain text while a setting is open; True if it was for the setting."""
     match asking.what:
         case "zone":
             found = d.facts.find_zones(text)
@@ -258,7 +260,7 @@ def my_data(d: StaffStep, argument: str) -> None:
 
 
 def forget(d: StaffStep, argument: str) -> None:
-    """Somebody looks after every client: a coach is forgotten only when none is left."""
+    """Every client has a coach, so a coach can be erased only when they have no clients left."""
     clients = sum(r.status != "left" for r in d.facts.rows)
     if clients:
         d.say(sm.StaffForgetSure(clients), (Choice("caseload", "list:name:0"),))
@@ -268,7 +270,7 @@ def forget(d: StaffStep, argument: str) -> None:
 
 
 def forget_pressed(d: StaffStep, value: str) -> None:
-    """The yes counts only while the question is open; else it is put again."""
+    """The confirmation counts only while the question is open; else it is repeated."""
     if isinstance(d.asking, AskingSure) and d.asking.what == "forget" and not d.facts.rows:
         d.state = StaffState()
         d.do(ForgetMe(sm.StaffForgotten()))
@@ -281,5 +283,5 @@ def greeted(d: StaffStep) -> None:
 
 
 def invitation_rows(for_name: str) -> Rows:
-    """The buttons under an invitation that was just made (`bot.turns.staff_turn` says it, when the link is there)."""
+    """The buttons under an invitation that was just made (`bot.turns.staff_turn` sends it once the link exists)."""
     return ((Choice("revoke", cut_to(f"revoke:{for_name}")), Choice("invite_another", "invite")),)

@@ -1,6 +1,6 @@
-"""All that a coach's or organiser's conversation remembers between two events.
+"""Everything a coach's or organiser's conversation remembers between two events.
 
-A state must always load: an unknown or broken one is read as a fresh one, and the next answer is a menu.
+A state must always load: an unknown or corrupt one is replaced by a new one, and the next reply is a menu.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from core.dialogue.staff.cohort_states import OrganiserAsking
 
 @dataclass(frozen=True, slots=True)
 class Inviting:
-    """Whom the invitation is for is asked. template: the saved plan chosen for it, "" for the usual one."""
+    """Waiting for the invitee's name. template: the saved plan chosen for it, "" for the usual one."""
 
     template: str = ""
 
@@ -34,7 +34,7 @@ class NotingOn:
 
 @dataclass(frozen=True, slots=True)
 class ChoosingClient:
-    """Several clients, or none yet, were meant. what: "card", "write", "plan".  words: to be written once chosen."""
+    """Several clients, or none yet, match. what: "card", "write", "plan". words: to send once chosen."""
 
     what: str
     words: str = ""
@@ -42,7 +42,7 @@ class ChoosingClient:
 
 @dataclass(frozen=True, slots=True)
 class ChangingSlot:
-    """The weekday and time of a client's check-in are asked. weekday: chosen so far, "" for none."""
+    """Waiting for the weekday and time of a client's check-in. weekday: chosen so far, "" for none."""
 
     client_id: int
     weekday: str = ""
@@ -59,15 +59,14 @@ class Ticking:
 
 @dataclass(frozen=True, slots=True)
 class NamingTemplate:
-    """Under which name is this client's plan saved?"""
+    """Waiting for a name under which to save this client's plan."""
 
     client_id: int
 
 
 @dataclass(frozen=True, slots=True)
 class AskingSure:
-    """A step that cannot be taken back. what: "baseline", "end", "hand_over", "forget".  to: the coach it is given
-    to."""
+    """A step that cannot be taken back. what: "baseline", "end", "hand_over", "forget".  to: the new coach."""
 
     what: str
     client_id: int = 0

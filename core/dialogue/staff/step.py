@@ -1,4 +1,4 @@
-"""The desk a coach's or organiser's step is worked out on; it lives inside one call of `staff.step`."""
+"""The builder of a coach's or organiser's step; it lives inside one call of `staff.step`."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ class StaffOutcome:
 
 
 class StaffStep(StepBuilder[StaffState, StaffFacts, StaffAsking, Effect | StaffEffect]):
-    """One step in the making: the facts at hand, the state as it becomes, the effects so far."""
+    """One step under construction: the facts, the new state, the effects so far."""
 
     __slots__ = ()
 
@@ -43,25 +43,25 @@ class StaffStep(StepBuilder[StaffState, StaffFacts, StaffAsking, Effect | StaffE
         return self.facts.organiser_id is not None
 
     def card(self, client_id: int) -> CardFact | None:
-        """A client of this caseload; anybody else is not in the facts at all. Says so, and no more, if not."""
+        """A client of this caseload; otherwise replies only that they are not. Nobody else is in the facts."""
         found = next((c for c in self.facts.cards if c.client_id == client_id), None)
         if found is None:
             self.say(NotYours())
         return found
 
     def client_choices(self, verb: str) -> tuple[tuple[Choice, ...], ...]:
-        """A button for each card at hand, told apart where names are the same."""
+        """A button for each loaded card, distinguished where names are the same."""
         names = told_apart((c.client_id, c.name, c.profile.birth_year) for c in self.facts.cards)
         return rows_of(*(Choice("client", f"{verb}:{client}", name) for client, name in names.items()))
 
 
 def about(client_id: int) -> Rows:
-    """The buttons under news of one client: what a client's turn tells the coach carries them as well."""
+    """The buttons under news of one client, also used for messages from a client's turn."""
     return ((Choice("write", f"write:{client_id}"), Choice("open_card", f"card:{client_id}")),)
 
 
 def about_flag(client_id: int) -> Rows:
-    """The buttons under one flag that was told at once."""
+    """The buttons under one flag that was reported at once."""
     return ((Choice("seen", f"saw:{client_id}"), *about(client_id)[0]),)
 
 

@@ -1,4 +1,4 @@
-"""Says loudly when HL7's profiles were not tried."""
+"""Reports prominently if HL7's profiles were not checked."""
 
 import pytest
 

@@ -38,7 +38,7 @@ def ours(weekly: Weekly, until: datetime) -> list[datetime]:
 
 
 def zone_of(text: str) -> tzinfo:
-    """The zone by the rules in the file alone, whatever its name means on this machine."""
+    """The zone by the rules in the file alone, regardless of this machine's tz database."""
     begins, ends = "BEGIN:VTIMEZONE", "END:VTIMEZONE"
     rules = text[text.index(begins) : text.index(ends)] + ends
     return tzical(StringIO(rules.replace("\r\n ", ""))).get()

@@ -86,7 +86,7 @@ def test_every_measure_that_is_asked_is_among_them() -> None:
 def test_no_weight_is_rounded_on_the_way(hundredths: int, unit: Unit) -> None:
     reading = a_reading("weight", convert(D(hundredths) / 100, unit, Unit.KILOGRAM))
     found = read_back(reading)
-    if found.problem == "":  # else it cannot be anybody's weight
+    if found.problem == "":  # otherwise it is not a possible weight
         assert found.heard is not None
         assert found.heard.value == reading.value
 

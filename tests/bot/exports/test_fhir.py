@@ -1,4 +1,4 @@
-"""The FHIR export: the published worked examples as a table, and the bundle read back by a library not ours."""
+"""The FHIR export: the published worked examples as a table, and the bundle read back by an independent library."""
 
 import json
 from dataclasses import replace
@@ -297,6 +297,6 @@ def test_a_caseload_is_one_bundle_in_which_everything_is_of_its_own_patient() ->
     ben = replace(ADA, id=18)
     made = bundle([(ADA, HISTORY), (ben, HISTORY[:1])], NOW)
     owners = [e["resource"]["subject"]["reference"] for e in made["entry"] if "subject" in e["resource"]]
-    assert owners.count(f"urn:uuid:{ben.pseudonym}") == 2  # the weight, and the index worked out of it
+    assert owners.count(f"urn:uuid:{ben.pseudonym}") == 2  # the weight, and the index derived from it
     assert len({e["fullUrl"] for e in made["entry"]}) == len(made["entry"])
     assert read_back(made).entry[0].resource.id == str(ADA.pseudonym)

@@ -1,11 +1,11 @@
-"""The FHIR export against HL7's own R4 profiles, by a validator that is not ours.
+"""The FHIR export against HL7's own R4 profiles, by an independent validator.
 
-It is written for Node.js and fetched from its registry, so it is there only where somebody put it:
+It runs on Node.js and comes from its registry, so it must be installed first:
 
     npm install --prefix tests/bot/exports/outside
     python -m pytest tests/bot/exports/test_fhir_outside.py
 
-SAMEHOUR_TESTS_FHIR_MODULES may name another node_modules folder.
+SAMEHOUR_TESTS_FHIR_MODULES can name another node_modules folder.
 """
 
 import copy
@@ -35,7 +35,7 @@ pytestmark = pytest.mark.skipif(
 
 
 def exported() -> dict[str, Any]:
-    """Every measure there is, with what is worked out, as plain JSON."""
+    """Every measure, with derived ones, as plain JSON."""
     series = [
         replace(r, id=number, taken_at=AT + timedelta(hours=number)) for number, r in enumerate(READINGS.values(), 1)
     ]

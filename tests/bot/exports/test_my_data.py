@@ -1,4 +1,5 @@
-"""Who asks what we hold of them gets all of it, readable and as tables, and nothing of anybody else's."""
+"""A data subject request returns everything stored about the person, readable and as tables, and nothing about
+others."""
 
 import asyncio
 import io
@@ -23,21 +24,32 @@ from bot.rendering.subject_access import ClientAccount, MeasureCount, StaffAccou
 from bot.rendering.voice import voice
 from bot.store import coach_thread, invitations, outbox, people, readings, subject_access
 from bot.store import schema as tables
-from bot.store.clients import by_chats
 from bot.store.database import Database
 from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from bot.store.schema import metadata
-from bot.transports.memory import MemoryTransport
 from core.care import NumberVisibility, Plan
 from core.client import Background, Caution, Profile, Sex
 from core.dialogue.kit.effects import SendData
 from core.language import LANGUAGES
 from core.measures import MEASURES
 from core.reading import How
-from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, SLOT, Practice, add_client, rowan_and_ada, weight
+from tests.bot.practice import (
+    ADA,
+    BEN,
+    MONDAY,
+    NOW,
+    ROWAN,
+    SLOT,
+    Practice,
+    add_client,
+    client_of,
+    rowan_and_ada,
+    weight,
+)
 from tests.bot.steps import Puppet, say
 from tests.bot.store.test_erase import SECRETS, live
+from tests.memory_transport import MemoryTransport
 
 READER = Reader("en", name="Ada")
 
@@ -49,7 +61,7 @@ def person_of(database: Database, chat_id: int) -> int:
 
 
 def sent_to(database: Database, chat_id: int = ADA, reader: Reader = READER) -> dict[str, Any]:
-    """The text and the files, by name, as somebody else's library reads them."""
+    """The text and the files, by name, as read by an independent library."""
     found: dict[str, Any] = {}
     for part in database.read_now(gather, person_of(database, chat_id), reader):
         if part.document is not None:
@@ -123,7 +135,7 @@ def test_nothing_of_anybody_else_is_told(database: Database) -> None:
     def other(conn: Any) -> None:
         ben = add_client(conn, practice.coach, BEN, "Ben")
         readings.put(conn, [readings.row(ben, "k", weight("91.7", NOW), NOW)])
-        client = by_chats(conn, [BEN])[BEN]
+        client = client_of(conn, BEN)
         coach_thread.put(conn, [(ben, practice.coach, coach_thread.Direction.TO_COACH, "only-bens")], NOW)
         coach_thread.note(conn, client, practice.coach, "note-on-ben", NOW)
 

@@ -1,4 +1,4 @@
-"""A clock that several machines share, read through each machine's own."""
+"""A clock shared by several machines, read through each machine's own."""
 
 from datetime import UTC, datetime, timedelta
 

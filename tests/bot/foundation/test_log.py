@@ -1,4 +1,4 @@
-"""No content gets into a log line, whoever writes it."""
+"""No content reaches a log line, whoever writes it."""
 
 import ast
 import io
@@ -16,7 +16,7 @@ SECRET = "Ada weighs 82.4"
 
 @pytest.fixture
 def lines():
-    """Logs as JSON into memory; returns a function that reads the lines so far."""
+    """JSON logs in memory; returns a function that reads the lines so far."""
     stream = io.StringIO()
     log.set_up("debug", "json", stream)
     yield lambda: [json.loads(line) for line in stream.getvalue().splitlines()]

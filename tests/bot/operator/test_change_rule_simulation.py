@@ -1,4 +1,4 @@
-"""The judgement figures keep to the targets, and the simulation is honest about what it simulates."""
+"""The figures of the change rule meet the targets, and the simulation matches its description."""
 
 from __future__ import annotations
 
@@ -110,7 +110,7 @@ def test_a_client_who_never_swings_is_never_flagged_and_a_real_step_always():
 
 
 def test_no_rule_could_find_more_than_the_stated_best():
-    """Against drawing it: baseline and three retests of a chair stand, one look at the allowed rate."""
+    """Compared with a simulation: baseline and three retests of a chair stand, one decision at the allowed rate."""
     dice, sem = np.random.default_rng(1), 0.9019
     baseline, retests = dice.normal(0, sem, 200_000), dice.normal(0, sem, (200_000, 3)).mean(axis=1)
     bound = np.quantile(abs(retests - baseline), 1 - ALLOWED_PER_CLIENT_YEAR / len(PLAN))

@@ -1,4 +1,4 @@
-"""The command line as an operator meets it: in processes of their own, against the local messenger."""
+"""The command line as an operator uses it: in separate processes, against the local messenger."""
 
 import asyncio
 import os
@@ -41,7 +41,7 @@ def samehour(tmp_path, monkeypatch, capsys):
 
 @pytest.fixture
 def ready(tmp_path, sqlite_template):
-    """The database is there, migrated and empty."""
+    """An empty, migrated database."""
     (tmp_path / "samehour.db").write_bytes(sqlite_template)
 
 

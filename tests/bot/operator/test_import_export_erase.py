@@ -1,4 +1,4 @@
-"""`import`, `export` and `erase` as an operator meets them."""
+"""`import`, `export` and `erase` as an operator uses them."""
 
 import csv
 import io
@@ -54,7 +54,7 @@ def store(tmp_path: Path, sqlite_template: bytes) -> Iterator[Database]:
 
 @pytest.fixture
 def practice(store: Database) -> Practice:
-    """Ada has two weights and one before its time; Ben, of the same coach, has one."""
+    """Ada has two weights and an early one; Ben, of the same coach, has one."""
     made = store.write_now(rowan_and_ada)
 
     def fill(conn: Any) -> None:

@@ -1,4 +1,4 @@
-"""Past readings come in: looked at first, then kept, once, and never over what a client typed."""
+"""Past readings are previewed, then imported once, and never overwrite a client's own entries."""
 
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta

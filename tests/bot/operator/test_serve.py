@@ -1,5 +1,5 @@
-"""`samehour serve` as a process of its own, against the local messenger in another: a conversation over HTTP, and
-kills at the worst moments."""
+"""`samehour serve` in a separate process, against the local messenger in another: a conversation over HTTP, and kills
+at the worst moments."""
 
 import asyncio
 import os
@@ -72,7 +72,7 @@ class Bot:
 
 @asynccontextmanager
 async def practice(tmp_path, template):
-    """The messenger, the bot (not started) and Ada, whose check-in came due a minute ago."""
+    """The messenger, the bot (not started) and Ada, whose check-in was due a minute ago."""
     file = tmp_path / "samehour.db"
     file.write_bytes(template)
     async with asyncio.timeout(120), await Remote.spawn("--no-flood") as messenger:
@@ -122,7 +122,7 @@ def stage(tmp_path, sqlite_template):
 
 
 async def first_question(messenger, bot, ada, store):
-    """Start, and wait until Ada is asked for her energy, which is due, and all is said; return the mark after it."""
+    """Start, and wait until Ada has been asked for her energy and everything is sent; return the mark after it."""
     await bot.start()
 
     async def asked():
@@ -195,7 +195,7 @@ def test_what_is_typed_while_the_bot_is_down_is_answered_when_it_is_back(stage):
 def test_killed_again_and_again_nothing_typed_is_lost_or_kept_twice(stage):
     async def scene(messenger, bot, ada, store):
         await first_question(messenger, bot, ada, store)
-        for number in range(4):  # each kill strikes at another stage of the way
+        for number in range(4):  # each kill strikes at a different stage
             await messenger.send_text(ada, f"energy {number + 3}")
             seen = len(rows(store, inbox))
 
@@ -226,7 +226,7 @@ def test_killed_again_and_again_nothing_typed_is_lost_or_kept_twice(stage):
         assert len([key for key in keys if key.startswith("telegram/")]) == len(typed) + 1  # and Rowan's /start
         answers = [row for row in rows(store, outbox) if row.chat_id == ada]
         assert len(answers) >= len(typed)
-        assert len(texts(await messenger.seen(ada))) <= len(answers) + 4  # at most one repeat a kill
+        assert len(texts(await messenger.seen(ada))) <= len(answers) + 4  # at most one repeat per kill
 
     stage(scene)
 

@@ -17,11 +17,11 @@ from bot.store.dispatch import HOLD, LEASE, LONGEST_SEND, claim_and_settle
 from bot.store.schema import inbox as inbox_table
 from bot.store.schema import outbox as outbox_table
 from bot.store.schema import people
-from bot.transports.memory import MemoryTransport
 from core.dialogue.client import messages as m
 from core.dialogue.kit.events import GroupEvent, Reachability
 from demo.messenger.signal import Signal
 from tests import virtual_time
+from tests.memory_transport import MemoryTransport
 from tests.virtual_time import instant, pass_time
 from tests.waiting import PATIENCE, until_bumped
 

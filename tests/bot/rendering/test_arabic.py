@@ -1,6 +1,6 @@
-"""Arabic: a paragraph that runs from the right, with numbers, names and commands in it that run from the left.
+"""Arabic: right-to-left paragraphs with embedded left-to-right numbers, names and commands.
 
-`⟨` and `⟩` below stand for an island (U+2068, U+2069), `‹` for one that runs from the left whatever is in it (U+2066).
+`⟨` and `⟩` below stand for an isolate (U+2068, U+2069), `‹` for a left-to-right isolate (U+2066).
 """
 
 from __future__ import annotations
@@ -38,7 +38,7 @@ COMMAND = re.compile(r"(?<![\w<])/[a-z]+\b")
 
 
 def shown(text: str) -> str:
-    """With marks one can see."""
+    """The text with visible marks."""
     for mark, sign in ((FSI, "⟨"), (PDI, "⟩"), (LRI, "‹"), (RLM, ""), (NO_BREAK, " ")):
         text = text.replace(mark, sign)
     return text
@@ -75,7 +75,7 @@ def arabic(text: str) -> bool:
 
 
 def outside(line: str) -> str:
-    """What of a line stands in no island."""
+    """The part of a line outside any isolate."""
     depth, left = 0, ""
     for letter in line:
         if letter in (FSI, LRI):
@@ -111,7 +111,7 @@ def test_every_island_of_every_sample_ends_on_its_own_line() -> None:
 
 
 def test_no_number_of_any_sample_stands_outside_an_island() -> None:
-    """A line wholly in other letters, such as a source, runs from the left anyway."""
+    """A line entirely in another script, such as a source, runs from the left anyway."""
     bare = [line for line in lines() if arabic(line) and re.search(r"\d", outside(line))]
     assert [shown(line) for line in bare] == []
 
@@ -135,7 +135,7 @@ def test_no_unit_of_any_sample_is_left_outside_its_numbers_island() -> None:
 
 
 def _at_the_top(line: str, end: int) -> bool:
-    """Whether a place in a line is in no island."""
+    """Whether a position in a line is outside any isolate."""
     before = line[:end]
     return before.count(FSI) + before.count(LRI) == before.count(PDI)
 

@@ -1,4 +1,4 @@
-"""Whatever a measure can score, there are words for: tried across ages, sexes, backgrounds, cautions and values."""
+"""Every score has a text: checked across ages, sexes, backgrounds, cautions and values."""
 
 from __future__ import annotations
 

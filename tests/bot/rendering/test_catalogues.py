@@ -1,4 +1,4 @@
-"""The catalogue tool, on catalogues made here."""
+"""The catalogue tool, on catalogues created here."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ def project(tmp_path: Path) -> Path:
 
 
 def fill(project: Path, language: str, replace: dict[str, str]) -> None:
-    """Translate everything with itself, save what `replace` changes."""
+    """Translate everything with itself, except what `replace` changes."""
     path = project / "locales" / language / "LC_MESSAGES" / "messages.po"
     with path.open("rb") as file:
         catalogue = read_po(file, locale=language)
@@ -162,7 +162,7 @@ def test_the_templates_lie_in_the_package_and_are_up_to_date() -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_catalogue_is_never_broken(language: str) -> None:
-    """Words may still be missing in one; what is there is whole."""
+    """Texts may be missing, but those present are intact."""
     lines = [line for line in problems() if line.startswith(f"{language}:")]
     assert [line for line in lines if ": no words: " not in line] == []
 

@@ -1,4 +1,4 @@
-"""Pictures: drawn in every language, the same in words, matplotlib only when one is wanted."""
+"""Charts: drawn in every language, described in text, matplotlib imported only when needed."""
 
 from __future__ import annotations
 
@@ -34,7 +34,7 @@ def test_a_picture_is_a_png_of_a_phones_width(picture: m.Picture, language: str)
     assert sent.photo is not None
     image = Image.open(io.BytesIO(sent.photo))
     assert (image.format, image.size) == ("PNG", (1080, 810))
-    assert len(image.convert("RGB").getcolors(1 << 20) or ()) > 20  # something is on it
+    assert len(image.convert("RGB").getcolors(1 << 20) or ()) > 20  # it is not blank
     assert len(sent.photo) < 200_000
 
 

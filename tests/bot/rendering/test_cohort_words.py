@@ -1,5 +1,5 @@
-"""What is said about cohorts: words for everything, in every language, within the platform's limits; the group's words
-hold no name; and the closing report draws, prints and tabulates the same figures."""
+"""Texts about cohorts: complete, in every language, within the platform's limits; the group's texts contain no name;
+and the closing report draws, prints and tabulates the same figures."""
 
 from __future__ import annotations
 
@@ -102,7 +102,7 @@ def classes(module: ModuleType) -> set[type]:
 @pytest.mark.parametrize("module", [om, cm], ids=["organiser", "cohort"])
 def test_every_message_of_cohorts_has_words_or_a_picture_and_a_sample(module: ModuleType) -> None:
     load()
-    said = classes(module) - {om.CohortLine}  # a part of messages
+    said = classes(module) - {om.CohortLine}  # only part of other messages
     assert {c.__name__ for c in said if c not in PHRASES and c not in ATTACHMENTS} == set()
     sampled = {type(m) for m in everything()} | {om.ClosingPicture, om.ClosingFile}
     assert {c.__name__ for c in said - sampled} == set()
@@ -151,7 +151,7 @@ def test_every_button_of_cohorts_has_a_label() -> None:
 
 
 def test_members_read_plain_words() -> None:
-    """US grade 6 or lower, by the same reckoning as all that clients read."""
+    """US grade 6 or lower, by the same formula as all clients' texts."""
     textstat = pytest.importorskip("textstat")
     told = " ".join(
         render(m, (), ENGLISH).text for m in (*to_members(), *to_groups()) if not isinstance(m, cm.GroupClosing)
@@ -165,7 +165,7 @@ def test_nothing_said_in_a_group_names_anybody() -> None:
         assert not {"name", "by", "client_id"} & {f.name for f in dataclasses.fields(kind)}, kind.__name__
     said = render(cm.GroupClosing(for_the_group(REPORT)), (), ENGLISH).text
     assert "Energy" in said and "Weight" not in said and "Hip" not in said
-    assert "stayed" not in said  # who left is not counted out in front of all
+    assert "stayed" not in said  # members who left are not pointed out in front of everybody
 
 
 def test_too_few_people_are_said_to_be_the_reason() -> None:

@@ -1,4 +1,4 @@
-"""Every command has words: beside its name in the menu, and in /help, in every language."""
+"""Every command has a text in the menu and in /help, in every language."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Whatever is said, in whatever language, the platform takes it."""
+"""Every message, in every language, is accepted by the platform."""
 
 from __future__ import annotations
 
@@ -48,7 +48,7 @@ def test_every_message_fits_and_is_well_formed(language: str, units: Units) -> N
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_no_placeholder_is_left_out(language: str) -> None:
-    """A value that goes in comes out: the weight is in the answer in every language."""
+    """Every value passed in appears: the weight is in the reply in every language."""
     said = render(m.ReadingKept("weight", m.Amount(m.Decimal("71.5"), Unit.KILOGRAM)), (), Reader(language)).text
     assert re.search(r"71[.,٫]5", said)
 
@@ -81,14 +81,14 @@ BRACKETED = re.compile(r"⟦[^⟦⟧]*⟧")
 
 
 def outside_brackets(text: str) -> str:
-    """What is left when every bracketed text is taken out, innermost first."""
+    """What remains when every bracketed text is removed, innermost first."""
     while BRACKETED.search(text):
         text = BRACKETED.sub("", text)
     return text
 
 
 def test_no_text_escapes_the_catalogues() -> None:
-    """In the pseudo-language every text of a catalogue stands in brackets."""
+    """In the pseudo-language every catalogue text is in brackets."""
     reader = Reader(PSEUDO)
     for message in ordinary():
         left = outside_brackets(TAG.sub("", render(message, (), reader).text))

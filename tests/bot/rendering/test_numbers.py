@@ -26,7 +26,7 @@ def amount(value: str, unit: Unit, language: str = "en", measure: str = "", seco
     ("value", "unit", "language", "said"),
     [
         ("82.4", Unit.KILOGRAM, "en", "82.4 kg"),
-        ("82.0", Unit.KILOGRAM, "en", "82 kg"),  # who typed 82 reads 82 back
+        ("82.0", Unit.KILOGRAM, "en", "82 kg"),  # 82 typed is 82 shown
         ("82.4", Unit.KILOGRAM, "de", "82,4 kg"),
         ("82.4", Unit.KILOGRAM, "fr", "82,4 kg"),
         ("82.4", Unit.KILOGRAM, "pl", "82,4 kg"),

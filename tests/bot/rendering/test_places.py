@@ -1,4 +1,4 @@
-"""Finding the zone somebody means, in any shipped language."""
+"""Finding the intended zone, in any shipped language."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""A coach's messages and buttons have words, fit the platform, and say what they must."""
+"""A coach's messages and buttons have texts, fit the platform's limits, and say what they must."""
 
 from __future__ import annotations
 

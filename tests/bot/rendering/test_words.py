@@ -1,4 +1,4 @@
-"""Every message, and every key a message can carry, has words."""
+"""Every message, and every key a message can have, has a text."""
 
 from __future__ import annotations
 
@@ -100,7 +100,7 @@ def test_evidence_of_every_flag_has_a_name() -> None:
 
 
 def test_no_words_stand_for_keys_that_are_gone() -> None:
-    """Words nobody can ever read are work for five translators."""
+    """Texts that can never be shown are wasted work for five translators."""
     for name in (
         "measures",
         "aspects",

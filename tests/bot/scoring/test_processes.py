@@ -1,4 +1,4 @@
-"""A long file is scored by several processes: to the byte as by one, and none is left behind."""
+"""Several processes score a long file byte for byte like one, and none is left behind."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ PEOPLE = "person,sex,birth_date,height\np0,female,1957-05-20,165\np1,male,1950,1
 
 @pytest.fixture
 def readings(tmp_path: Path) -> Path:
-    """The rows of five people as they came, some of no use, more of them than a block has."""
+    """Unordered rows of five people, some unusable, more than fit in a block."""
     rows = [(f"p{n}", *row[1:]) for n in range(5) for row in invented(n, 70)]
     rows += [("", "2025-03-01", "weight", "80", "", ""), ("p0", "2025-03-01", "mood", 'so "so", fine', "", "")]
     rows += [("żółw", "2025-03-01", "weight", "80", "", ""), ("p1", "yesterday", "weight", "80", "", "")]
@@ -80,7 +80,7 @@ def test_a_file_that_has_other_rows_than_were_counted_is_said_plainly(readings, 
 
 @pytest.fixture
 def long(readings: Path) -> Path:
-    """So long that no process can run to its end unless somebody reads what it says."""
+    """So long that no process can finish unless its output is read."""
     header, *rows = readings.read_text(encoding="utf-8").splitlines(keepends=True)
     readings.write_text("".join((header, *rows * 20)), encoding="utf-8")
     return readings

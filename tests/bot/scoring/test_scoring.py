@@ -1,4 +1,4 @@
-"""`samehour score`: every row comes back in its place, and what is wrong with it is said in plain words."""
+"""`samehour score`: every row is output in its place, with its problems in plain words."""
 
 from __future__ import annotations
 
@@ -58,7 +58,7 @@ def scored(tmp_path: Path, *rows: tuple[str, ...]) -> list[Row]:
 
 
 def first(*cells: str, people: dict[str, Profile] | None = None) -> Row:
-    """What comes out for one row, its own line only."""
+    """The output for one row, without derived lines."""
     filled = (*cells, *[""] * (len(HEADER) - len(cells)))
     return dict(zip(COLUMNS, Scorer(people or {}).lines(2, filled)[0], strict=True))
 
@@ -411,7 +411,7 @@ PLAN = ("weight", "waist", "hip", "resting_heart_rate", "chair_stand_30s", "ener
 
 
 def invented(seed: int, weeks: int = 60) -> list[tuple[str, ...]]:
-    """Rows of one person, in order of time, with gaps, early readings and ties of value."""
+    """Chronological rows of one person, with gaps, early readings and equal values."""
     draw = Random(seed)
     rows = []
     at = datetime(2025, 1, 6, 7, 30, tzinfo=UTC)

@@ -1,4 +1,4 @@
-"""`samehour score` takes short cuts on the way to what the core says; here each is held against the long way."""
+"""`samehour score` has shortcuts to the core's results; each is compared with the long way here."""
 
 from __future__ import annotations
 
@@ -74,7 +74,7 @@ PEOPLE = st.builds(
     background=st.sampled_from([*Background, None]),
     cautions=st.frozensets(st.sampled_from(list(Caution)), max_size=2),
 )
-# Around every limit of every table, and on it: the steps of a tape, of a ratio, of an index.
+# On and around every limit of every table, in the steps of a tape, a ratio, an index.
 NEAR_LIMITS = {
     "resting_heart_rate": st.integers(30, 130),
     "chair_stand_30s": st.integers(0, 30),

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from sqlalchemy import select, text, update
 
-from bot.store import clients, coach_thread, erase, invitations, outbox, people, retention, staff
+from bot.store import coach_thread, erase, invitations, outbox, people, retention, staff
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.invitations import InvitationKind
@@ -23,7 +23,19 @@ from core.dialogue.client.states import Setting, State
 from core.dialogue.kit.effects import Erase, Say
 from core.dialogue.kit.events import Text
 from core.watching.flags import Code, flag
-from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, Practice, add_client, rename, rowan_and_ada, weight
+from tests.bot.practice import (
+    ADA,
+    BEN,
+    MONDAY,
+    NOW,
+    ROWAN,
+    Practice,
+    add_client,
+    client_of,
+    rename,
+    rowan_and_ada,
+    weight,
+)
 from tests.bot.steps import Puppet, arrive, queued, rows, say, work
 from tests.bot.store.bytes_of import mark_of, stored
 
@@ -38,7 +50,7 @@ def live(database: Database) -> Practice:
 
     def known(conn):
         rename(conn, ada, "Quillfeather")
-        client = clients.by_chats(conn, [ADA])[ADA]
+        client = client_of(conn, ADA)
         coach_thread.note(conn, client, practice.coach, "Zanzibar-note", NOW)
         invitations.make(
             conn, InvitationKind.CLIENT, NOW, for_name="Quillfeather", coach_id=practice.coach, client_id=ada

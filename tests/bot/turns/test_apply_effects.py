@@ -44,7 +44,7 @@ from core.quantity import Unit
 from core.reading import Conditions, How
 from core.watching.cohort import Counted, Terms
 from core.watching.flags import Code, flag
-from tests.bot.practice import ADA, MONDAY, NOW, ROWAN, SLOT, Practice, row_of, rowan_and_ada, weight
+from tests.bot.practice import ADA, MONDAY, NOW, ROWAN, SLOT, Practice, client_of, row_of, rowan_and_ada, weight
 from tests.bot.steps import Puppet, queued, rows, say
 
 HOUR, DAY, WEEK = timedelta(hours=1), timedelta(days=1), timedelta(weeks=1)
@@ -249,7 +249,7 @@ def test_a_plan_changed_by_somebody_else_meanwhile_is_not_overwritten(database: 
     from bot.store.clients import StalePlan
 
     def both(conn):
-        read = clients.by_chats(conn, [ADA])[ADA]
+        read = client_of(conn, ADA)
         clients.set_plan(conn, read, Plan(("waist",), directed_weighing=True))
         with pytest.raises(StalePlan):
             clients.set_plan(conn, read, Plan(("hip",)))

@@ -1,4 +1,4 @@
-"""A coach's chat on plain values, without store or transport: `needs` is honoured, and nothing else is in the facts."""
+"""A coach's chat on plain values, without store or transport: the facts contain what `needs` names and nothing else."""
 
 from __future__ import annotations
 
@@ -41,14 +41,14 @@ WEEK = timedelta(weeks=1)
 
 
 def kept(number: int, flag: Flag, seen_at: datetime | None = None, refreshed_at: datetime | None = None) -> FlagFact:
-    """A flag as the store would hand it over."""
+    """A flag as the store would return it."""
     return FlagFact(
         number, flag.code.value, flag.severity.value, flag.measure, flag.evidence, flag.since, seen_at, refreshed_at
     )
 
 
 def readings(measure: str, *values: str, days: int = 28, second: str | None = None) -> tuple[Reading, ...]:
-    """Readings so many days apart, the last one now."""
+    """Readings at intervals of `days`, the last one now."""
     lower = None if second is None else Decimal(second)
     last = len(values) - 1
     return tuple(
@@ -72,7 +72,7 @@ def card(number: int, name: str, **more: Any) -> CardFact:
 
 
 class Office:
-    """Rowan's chat. clients: this coach's caseload; anybody else does not exist here."""
+    """Rowan's chat. clients: this coach's caseload; nobody else exists here."""
 
     def __init__(self, *clients: CardFact, **facts: Any) -> None:
         self.clients = {c.client_id: c for c in clients}
@@ -83,7 +83,7 @@ class Office:
         self.now = NOW
         self.effects: tuple[Any, ...] = ()
         self.invitation: InvitationFact | None = None
-        self.also: tuple[Need, ...] = ()  # loaded whatever is needed
+        self.also: tuple[Need, ...] = ()  # loaded in addition to what is needed
         usual: dict[str, Any] = {
             "person_id": 1,
             "name": "Rowan",

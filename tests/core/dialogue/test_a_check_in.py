@@ -1,4 +1,4 @@
-"""A check-in from the reminder to the next date. People and readings are invented."""
+"""A check-in, from the prompt to the next date. People and readings are invented."""
 
 from __future__ import annotations
 

@@ -147,7 +147,7 @@ def test_every_kind_of_chat_has_its_table() -> None:
 
 
 def rowan(state: StaffState = FRESH_STAFF, **facts: Any) -> Office:
-    """A coach who is an organiser too. There is some of everything, so that it is missed when it is not loaded."""
+    """A coach who is also an organiser, with some data of every kind, so that anything not loaded is noticed."""
     often = kept(3, flag(Code.WANTS_COACH, NOW - timedelta(days=1)))
     ada = card(1, "Ada", history=readings("weight", "82", "83"), flags=(often,), answered=date(2026, 3, 30))
     office = Office(ada, card(2, "Ben"), organiser_id=4, **facts)
@@ -158,7 +158,7 @@ def rowan(state: StaffState = FRESH_STAFF, **facts: Any) -> Office:
 
 
 def all_loaded(state: StaffState = FRESH_STAFF) -> Office:
-    """The same chat with every list loaded, whatever is needed."""
+    """The same chat with every list loaded, needed or not."""
     office = rowan(state)
     office.also = (Caseload(), Templates(), OtherCoaches(), Cohorts())
     return office
@@ -167,7 +167,7 @@ def all_loaded(state: StaffState = FRESH_STAFF) -> Office:
 @pytest.mark.parametrize("name", [row.name for row in STAFF])
 @pytest.mark.parametrize("argument", ["", "Ada", "Ada hello", "pdf"])
 def test_what_a_command_of_staff_needs_is_loaded(name: str, argument: str) -> None:
-    """It answers from what its row loads as it would from everything there is."""
+    """Its answer from what its row loads equals the answer from everything."""
     event = Command(NOW, name, argument)
     told, everything = rowan(), all_loaded()
     assert (told.gets(event).effects, told.state) == (everything.gets(event).effects, everything.state)
@@ -256,14 +256,14 @@ ROOMS = {"client": {*CLIENT_BUTTONS, "consent", "e"}, "staff": set(STAFF_BUTTONS
 
 @pytest.mark.parametrize("room", ROOMS)
 def test_every_button_that_is_offered_has_a_row(room: str) -> None:
-    """Consent and the first questions read their own buttons, before any row is looked up."""
+    """Consent and the first questions handle their own buttons, before any row is looked up."""
     offered = {verb for file in sorted((ROOT / "core" / "dialogue" / room).glob("*.py")) for verb in verbs_in(file)}
     assert len(offered) > 15
     assert offered - ROOMS[room] == set()
 
 
 def verbs_in(file: Path) -> Iterator[str]:
-    """What stands before the colon in the data of every `Choice` that is made in a file."""
+    """The part before the colon in the data of every `Choice` created in a file."""
     for node in ast.walk(ast.parse(file.read_text("utf-8"))):
         if not (isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "Choice"):
             continue

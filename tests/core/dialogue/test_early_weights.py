@@ -1,4 +1,4 @@
-"""Weighing too often: what is heard, what is kept, what is never said."""
+"""Weighing too often: what is understood, what is stored, what is never said."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ def weighed() -> Chat:
 
 
 def numbers_in(value: object) -> set[Decimal]:
-    """Every amount anywhere in what is said."""
+    """Every amount anywhere in a message."""
     if isinstance(value, Amount):
         return {value.value}
     if is_dataclass(value) and not isinstance(value, type):

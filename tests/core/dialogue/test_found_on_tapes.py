@@ -1,4 +1,4 @@
-"""Conversations that once went wrong on a tape, kept small."""
+"""Regression tests of conversations that once went wrong on a tape, reduced."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""A group chat: what is a number meant for us, who may tie a group, and silence about all else."""
+"""A group chat: which numbers are meant for us, who may link a group, and silence about everything else."""
 
 from __future__ import annotations
 

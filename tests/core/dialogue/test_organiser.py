@@ -1,5 +1,5 @@
-"""An organiser's conversation: a cohort in six short answers, looked after, closed; whoever else tries hears no more
-than that it is not theirs."""
+"""An organiser's conversation: a cohort set up in six short answers, managed, closed; anybody else is only told that it
+is not theirs."""
 
 from __future__ import annotations
 
@@ -286,14 +286,14 @@ def test_an_organiser_who_is_no_coach_has_no_coach_s_command(command: str) -> No
 
 
 def test_an_organiser_needs_no_caseload_for_anything_of_a_cohort() -> None:
-    """What is not asked for is not loaded: no card, no row, no reading."""
+    """Nothing is loaded unless needed: no card, no row, no reading."""
     for verb in COHORT_VERBS:
         kinds = {type(n).__name__ for n in staff.needs(FRESH_STAFF, Press(NOW, f"{verb}:3"))}
         assert kinds <= {"Cohorts", "OtherCoaches"}, verb
 
 
 def test_no_message_to_an_organiser_can_hold_a_reading() -> None:
-    """Only the paired means of the report are decimals, and those are of five people or more."""
+    """Only the paired means of the report are decimals, and those cover five or more people."""
     import dataclasses
 
     for kind in vars(om).values():

@@ -1,4 +1,4 @@
-"""A pressure of 160 or 110 is severe in pregnancy: the client hears it at once, and the coach the same reason."""
+"""A pressure of 160 or 110 is severe in pregnancy: the client is told at once, and the coach gets the same reason."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Whom a coach means."""
+"""Resolving the client a coach names."""
 
 import pytest
 

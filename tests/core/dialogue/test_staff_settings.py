@@ -1,4 +1,4 @@
-"""A coach arrives, invites, sets their own things, gets their data, leaves."""
+"""A coach arrives, invites, changes settings, gets their data, leaves."""
 
 from datetime import time
 

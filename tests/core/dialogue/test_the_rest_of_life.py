@@ -1,4 +1,4 @@
-"""Help, pause, settings, goals, a word to the coach, leaving, coming back."""
+"""Help, pause, settings, goals, messages to the coach, leaving, coming back."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""An assessment: which readings are compared, by which error, and what is said beside the verdict."""
+"""Assessment: which readings are compared, with which error, and the context of the verdict."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ def series(measure: str, *values: str, every: float = 28, **rest) -> tuple[Readi
     return tuple(on(every * n, measure, value, **rest) for n, value in enumerate(values))
 
 
-PLAN = {"baseline_since": None, "retest": None, "zone": UTC}  # what a coach left as it was
+PLAN = {"baseline_since": None, "retest": None, "zone": UTC}  # a coach's defaults
 
 
 def last(measure: str, readings: tuple[Reading, ...], **rest):
@@ -149,7 +149,7 @@ def test_three_days_of_pressure_are_said_to_be_too_few():
     history = pressure_days(0, "190/90", 3)
     found = assess(MEASURES["blood_pressure"], history[-1], history[:-1], ADA, **PLAN)
     assert (found.series, found.verdict, found.context) == (TooFewDays(3), None, ("series_too_few_days",))
-    assert found.scores[0].band == "severe"  # a single reading still says what needs doing today
+    assert found.scores[0].band == "severe"  # a single reading still shows what to do today
 
 
 # --- what is said beside it -------------------------------------------------------------------------------------

@@ -1,4 +1,4 @@
-"""Verdicts: beyond error or not, again or not, on a comparable reading or not, and whether it matters."""
+"""Verdicts: beyond error or not, confirmed or not, comparable or not, and whether the change matters."""
 
 from __future__ import annotations
 
@@ -107,7 +107,7 @@ def test_worsening_may_need_another_size_than_improvement(before, after, reached
 
 
 def test_a_change_of_exactly_the_detectable_size_is_within_error():
-    """Two attempts a side with an SEM of 1 make an MDC95 of exactly 1.96."""
+    """Two attempts on each side with an SEM of 1 give an MDC95 of exactly 1.96."""
     exact = judge(measure(), on(0, 0, attempts=2), None, on(28, "1.96", attempts=2))
     beyond = judge(measure(), on(0, 0, attempts=2), None, on(28, "1.97", attempts=2))
     assert (exact.mdc95, exact.kind, beyond.kind) == (D("1.96"), Change.WITHIN_ERROR, Change.BETTER)

@@ -1,4 +1,4 @@
-"""What a picture shows. People and values are invented."""
+"""Chart contents. People and values are invented."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from core.client import Background, Profile, Sex
-from core.judging.change import minimal_detectable_change
+from core.judging.change import mdc95
 from core.judging.chart_data import (
     MOST_MARKS,
     USUAL_BAND,
@@ -63,7 +63,7 @@ def test_the_error_band_is_the_one_changes_are_judged_with() -> None:
     assert weight.error is not None
     assert weight.error.cv is not None
     drawn = trend(weight, readings("weight", ["80", "81"]), ADA, UTC)
-    assert drawn.error == pytest.approx(minimal_detectable_change(weight.error.cv * 80))
+    assert drawn.error == pytest.approx(mdc95(2 * (weight.error.cv * 80) ** 2))
 
 
 def test_values_band_and_error_are_in_the_clients_unit() -> None:

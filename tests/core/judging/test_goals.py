@@ -1,4 +1,4 @@
-"""Goals are checked for sense, and progress is said at retests."""
+"""Goals are checked for plausibility, and progress is reported at retests."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Session load and the week, with numpy and the standard library as judges."""
+"""Session and weekly load, compared with numpy and the standard library."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Short texts are understood once; what people tell of themselves is read anew each time, and never kept."""
+"""Short texts are parsed once; longer texts, in which people write about themselves, are never cached."""
 
 from core.language.cache import SHORT, memoized
 
@@ -6,7 +6,7 @@ SHORTEST, LONGEST_KEPT, TOO_LONG = "7", "x" * SHORT, "x" * (SHORT + 1)
 
 
 def reader():
-    """A function of a text that notes what it was asked to read."""
+    """A function of a text that records its calls."""
     read = []
 
     @memoized

@@ -1,7 +1,7 @@
-"""Red flags in free text: alarms, denials, questions and harmless texts, in six languages.
+"""Danger signs in free text: alarms, denials, questions and harmless texts, in six languages.
 
-A line is `what is typed → sign level`, a question mark after it when one question is asked before anything is done,
-and `-` for no alarm. The levels are those of function.md 9.1; every line is our own invention.
+A line is `text → sign level`, with a question mark if a question is asked first, and `-` for no alarm. The levels are
+those of function.md 9.1; every line is invented.
 """
 
 from __future__ import annotations
@@ -11,7 +11,9 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from core.language import LANGUAGES, words_for
-from core.language.danger_signs import Alarm, Level, recognise
+from core.language.concepts import Answer, Concept
+from core.language.danger_signs import Level, Sighting, recognise
+from core.language.signs import SIGNS
 from tests.core.understanding.ways_of_writing import CORPUS
 
 ENGLISH = """
@@ -57,9 +59,10 @@ I feel sick after the test → nausea stop_rest
 out of breath after the walk → breathless stop_rest
 cold sweat → cold_sweat stop_rest
 I twisted my ankle → new_joint_pain stop_rest
-I want to die → despair emergency
-I don't want to live any more → despair emergency
-thinking of killing myself → despair emergency
+I want to die → despair talk
+I don't want to live any more → despair talk
+thinking of killing myself → despair talk
+I am going to kill myself tonight → despair emergency
 I make myself sick after meals → eating_worry talk
 no chest pain → -
 no pain in my chest → -
@@ -125,8 +128,8 @@ me falta el aire al subir escaleras → breathless_on_usual_tasks same_day
 estoy mareada → dizzy stop_rest
 tengo náuseas → nausea stop_rest
 sudor frío → cold_sweat stop_rest
-no quiero vivir → despair emergency
-quiero morirme → despair emergency
+no quiero vivir → despair talk
+quiero morirme → despair talk
 tomo laxantes para bajar → eating_worry talk
 no tengo dolor en el pecho → -
 no me duele el pecho → -
@@ -181,8 +184,8 @@ mir ist übel → nausea stop_rest
 kalter Schweiß → cold_sweat stop_rest
 außer Atem auf der Treppe, mehr als sonst → breathless_on_usual_tasks same_day
 ich bin umgeknickt → new_joint_pain stop_rest
-ich will nicht mehr leben → despair emergency
-ich möchte sterben → despair emergency
+ich will nicht mehr leben → despair talk
+ich möchte sterben → despair talk
 ich nehme Abführmittel → eating_worry talk
 keine Brustschmerzen → -
 keine Schmerzen in der Brust → -
@@ -235,8 +238,8 @@ la tête me tourne → dizzy stop_rest
 j'ai envie de vomir → nausea stop_rest
 sueurs froides → cold_sweat stop_rest
 essoufflé dans les escaliers, plus que d'habitude → breathless_on_usual_tasks same_day
-je ne veux plus vivre → despair emergency
-j'ai envie de mourir → despair emergency
+je ne veux plus vivre → despair talk
+j'ai envie de mourir → despair talk
 je me fais vomir après les repas → eating_worry talk
 pas de douleur à la poitrine → -
 je n'ai pas mal à la poitrine → -
@@ -289,8 +292,8 @@ kręci mi się w głowie → dizzy stop_rest
 jest mi niedobrze i mam mdłości → nausea stop_rest
 zimny pot → cold_sweat stop_rest
 skręciłam kostkę → new_joint_pain stop_rest
-nie chcę żyć → despair emergency
-chcę umrzeć → despair emergency
+nie chcę żyć → despair talk
+chcę umrzeć → despair talk
 wymiotuję po jedzeniu → eating_worry talk
 nie boli mnie w klatce piersiowej → -
 nie mam bólu w klatce → -
@@ -305,7 +308,7 @@ nigdy nie zemdlałem → -
 nie mam bólu w klatce, ale zemdlałem → faint emergency
 w zeszłym roku miałem zawał → chest_pain emergency ?
 moja mama miała udar → stroke_signs emergency ?
-co jeśli będzie mnie boleć w klatce? → -
+co jeśli będzie mnie boleć w klatce? → chest_pain emergency ?
 co jeśli dostanę zawału? → chest_pain emergency ?
 czy ból w klatce jest groźny? → chest_pain emergency ?
 ciśnienie dobre → -
@@ -341,8 +344,8 @@ ARABIC = """
 أشعر بدوخة → dizzy stop_rest
 عندي غثيان → nausea stop_rest
 عرق بارد → cold_sweat stop_rest
-لا أريد أن أعيش → despair emergency
-أريد أن أموت → despair emergency
+لا أريد أن أعيش → despair talk
+أريد أن أموت → despair talk
 أتقيأ بعد الأكل → eating_worry talk
 لا يوجد ألم في الصدر → -
 ليس عندي ألم في صدري → -
@@ -369,15 +372,22 @@ ARABIC = """
 TABLES = {"en": ENGLISH, "es": SPANISH, "de": GERMAN, "fr": FRENCH, "pl": POLISH, "ar": ARABIC}
 
 
-def rows() -> list[tuple[str, str, Alarm | None]]:
+Expected = tuple[str, Level, bool]
+
+
+def rows() -> list[tuple[str, str, Expected | None]]:
     found = []
     for language, table in TABLES.items():
         for line in table.strip().split("\n"):
             typed, _, expected = line.partition(" → ")
             said = expected.split()
-            alarm = None if said[0] == "-" else Alarm(said[0], Level(said[1]), said[-1] != "?")
+            alarm = None if said[0] == "-" else (said[0], Level(said[1]), said[-1] != "?")
             found.append((language, typed, alarm))
     return found
+
+
+def brief(found: Sighting | None) -> Expected | None:
+    return None if found is None else (found.sign, found.level, found.certain)
 
 
 ROWS = rows()
@@ -385,7 +395,7 @@ ROWS = rows()
 
 @pytest.mark.parametrize(("language", "typed", "alarm"), ROWS)
 def test_what_a_text_raises(language, typed, alarm):
-    assert recognise(typed, words_for(language)) == alarm
+    assert brief(recognise(typed, words_for(language))) == alarm
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -393,30 +403,29 @@ def test_each_language_has_alarms_and_denials_enough(language):
     mine = [alarm for code, _, alarm in ROWS if code == language]
     assert len(mine) >= 25
     assert sum(a is None for a in mine) >= 10
-    assert sum(a is not None and a.level is Level.EMERGENCY and a.certain for a in mine) >= 10
-    assert any(a is not None and not a.certain for a in mine)
+    assert sum(a is not None and a[1] is Level.EMERGENCY and a[2] for a in mine) >= 10
+    assert any(a is not None and not a[2] for a in mine)
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_every_language_knows_every_sign(language):
-    signs = words_for(language).signs
-    assert {s.key for s in signs} == {s.key for s in words_for("en").signs}
-
-
-def spelled(part: str) -> list[str]:
-    return [p.replace("_", " ").rstrip("*") for p in part.split("|") if "*" not in p[:-1]]
-
-
-@pytest.mark.parametrize("language", LANGUAGES)
-def test_every_phrase_of_a_sign_raises_an_alarm(language):
+def test_every_language_has_words_for_every_concept_and_every_answer(language):
     words = words_for(language)
+    assert [c for c in Concept if not words.concepts.get(c)] == []
+    assert [a for a in Answer if not words.answers.get(a)] == []
+
+
+def spelled(concept: Concept, language: str) -> list[str]:
+    phrases = (p.strip() for p in words_for(language).concepts[concept].split(","))
+    return [p.replace(" ..", "").replace("*", "") for p in phrases]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_sign_made_of_the_first_word_of_each_concept_is_heard(language):
     silent = []
-    for sign in words.signs:
-        first, *rest = sign.parts
-        for phrase in spelled(first):
-            typed = " ".join([phrase, *(spelled(part)[0] for part in rest)])
-            if recognise(typed, words) is None:
-                silent.append(f"{sign.key}: {typed}")
+    for sign in SIGNS:
+        typed = " ".join(spelled(part[0], language)[0] for part in sign.parts)
+        if recognise(typed, words_for(language)) is None:
+            silent.append(f"{sign.key}: {typed}")
     assert not silent, "\n".join(silent)
 
 
@@ -424,9 +433,9 @@ def test_every_phrase_of_a_sign_raises_an_alarm(language):
 @pytest.mark.parametrize("speaks", LANGUAGES)
 def test_an_emergency_is_recognised_whatever_language_the_client_has_chosen(writes_in, speaks):
     for language, typed, alarm in ROWS:
-        if language == writes_in and alarm is not None and alarm.certain and alarm.level is Level.EMERGENCY:
+        if language == writes_in and alarm is not None and alarm[2] and alarm[1] is Level.EMERGENCY:
             if writes_in not in (speaks, "en") and typed in SLIPS:
-                continue  # slips of the hand are forgiven in the client's own language and in English
+                continue  # typos are tolerated in the client's own language and in English
             found = recognise(typed, words_for(speaks))
             assert found is not None, typed
             assert found.level is Level.EMERGENCY, typed
@@ -470,4 +479,4 @@ def test_a_word_that_only_looks_like_a_sign_raises_nothing(word):
 @example("لا ألم " * 600, "ar")
 def test_no_message_breaks_the_recognition(typed, language):
     found = recognise(typed, words_for(language))
-    assert found is None or isinstance(found, Alarm)
+    assert found is None or isinstance(found, Sighting)

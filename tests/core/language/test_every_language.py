@@ -1,4 +1,4 @@
-"""What a new language must bring, each thing named that it has forgotten. It stands in one list: `core.language`."""
+"""What a new language must provide; whatever is missing is named. The list of languages is in `core.language`."""
 
 from __future__ import annotations
 
@@ -12,12 +12,13 @@ from babel import Locale
 
 from core import language as home
 from core.language import ENGLISH, LANGUAGES, WordRole
-from core.language.lexicon import Calendar, Denials, Lexicon
+from core.language.lexicon import Answer, Calendar, Lexicon
+from core.language.signs import SIGNS
 from tests.core.language.test_danger_signs import TABLES
 from tests.core.understanding.ways_of_writing import CORPUS
 
 README = Path(__file__).parents[3] / "README.md"
-# Tests that are done beside somebody and rarely typed about by name; only English has words for them.
+# Tests done with somebody present and rarely named in a message; only English has names for them.
 NAMED_IN_ENGLISH_ONLY = {"five_chair_stands", "timed_up_and_go"}
 MUST_HAVE = [
     field.name
@@ -62,8 +63,13 @@ def test_a_language_has_days_months_and_hours(words: Lexicon) -> None:
     assert [name for name in MUST_HAVE if not getattr(words.calendar, name)] == []
 
 
-def test_a_language_has_each_way_of_denying_a_sign(words: Lexicon) -> None:
-    assert [f.name for f in dataclasses.fields(Denials) if not getattr(words.denials, f.name)] == []
+def test_a_language_has_words_for_what_each_sign_of_danger_is_made_of(words: Lexicon) -> None:
+    needed = {concept for sign in SIGNS for part in sign.parts for concept in part}
+    assert sorted(c.name for c in needed if not words.concepts.get(c)) == []
+
+
+def test_a_language_has_each_answer_to_whether_it_is_happening_now(words: Lexicon) -> None:
+    assert [answer.name for answer in Answer if not words.answers.get(answer)] == []
 
 
 def test_the_tests_try_every_language() -> None:

@@ -1,4 +1,4 @@
-"""What somebody wants who typed words; days, times and places, in six languages."""
+"""Intents, days, times and places in messages, in six languages."""
 
 from __future__ import annotations
 
@@ -153,7 +153,7 @@ def test_no_reading_anybody_writes_is_a_wish():
             typed, _, meaning = line.partition(": ")[2].rpartition(" → ")
             if not meaning.startswith("ask") and (wish := intent(typed, words_for(language))) is not None:
                 wishes[typed] = wish
-    assert set(wishes.values()) <= {Intent.NO}, wishes  # "none" and "nothing" are a no where a no was asked for
+    assert set(wishes.values()) <= {Intent.NO}, wishes  # "none" and "nothing" mean no in answer to a yes-or-no question
 
 
 def test_a_long_story_is_not_searched_for_wishes():

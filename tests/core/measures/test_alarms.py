@@ -1,4 +1,4 @@
-"""When a single reading calls for something at once: the measure says it, of the whole profile."""
+"""When a single reading calls for an immediate response: the measure decides, from the whole profile."""
 
 from __future__ import annotations
 

@@ -81,7 +81,7 @@ CHILDREN = st.builds(
 
 
 def values(measure: Measure) -> st.SearchStrategy[Decimal]:
-    """What is possible, to three decimals, limits more often than not."""
+    """Possible values to three decimals, usually near limits."""
     low, high = measure.bounds.possible.low, measure.bounds.possible.high
     assert low is not None
     assert high is not None

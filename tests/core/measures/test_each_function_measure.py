@@ -1,6 +1,4 @@
-"""What must hold for every function test, fitness estimate and activity measure, whatever the value or the
-person.
-"""
+"""Properties of every function test, fitness estimate and activity measure, for any value and person."""
 
 from __future__ import annotations
 
@@ -214,7 +212,7 @@ def test_advice_for_adults_is_not_given_for_a_child(key):
     measure = MEASURES[key]
     assert measure.score(taken(measure, D(2)), aged(17))[0].reason == "age_outside_table"
     assert isinstance(measure.score(taken(measure, D(2)), aged(18))[0], Score)
-    assert isinstance(measure.score(taken(measure, D(2)), Profile())[0], Score)  # we look after adults only
+    assert isinstance(measure.score(taken(measure, D(2)), Profile())[0], Score)  # all clients are adults
 
 
 WALK = newest(six_minute_walk=reading("six_minute_walk", "480"), weight=reading("weight", "74"))

@@ -1,4 +1,4 @@
-"""A home blood pressure is a series of days; one reading only says whether to act at once."""
+"""A home blood pressure is a series of days; a single reading only shows whether to act at once."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ def pressure(number: str, at: datetime, **rest) -> Reading:
 
 
 def days(text: str, start: datetime = MONDAY) -> tuple[Reading, ...]:
-    """A line a day: two readings a minute apart in the morning, two in the evening."""
+    """One line per day: two readings a minute apart in the morning, two in the evening."""
     times = (timedelta(0), timedelta(minutes=1), timedelta(hours=12), timedelta(hours=12, minutes=1))
     return tuple(
         pressure(number, start + timedelta(days=day) + after)

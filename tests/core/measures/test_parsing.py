@@ -1,4 +1,4 @@
-"""What each builder of `understand` makes of a typed answer."""
+"""How each builder of `understand` parses a typed answer."""
 
 from __future__ import annotations
 
@@ -93,7 +93,7 @@ def test_folding_never_fails_and_folds_only_once(text):
         ("contnie", "continue", False),
         ("kip", "skip", False),
         ("gain", "pain", False),
-        ("tontinue", "continue", False),  # the first letter is seldom wrong
+        ("tontinue", "continue", False),  # the first letter is rarely wrong
     ],
 )
 def test_one_slip_is_forgiven_in_long_words(typed, word, forgiven):
@@ -302,7 +302,7 @@ def test_a_hedge_is_remembered(typed):
         ("de", "eine Zahl: 82,4"),
         ("fr", "un poids de 82,4"),
         ("es", "una balanza nueva: 82,4"),
-        ("ar", "وزني يوم الاثنين ٨٢٫٤"),  # Monday is no two
+        ("ar", "وزني يوم الاثنين ٨٢٫٤"),  # Monday is not a two
     ],
 )
 def test_an_article_or_a_weekday_is_no_second_number(language, typed):

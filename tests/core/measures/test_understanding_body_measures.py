@@ -1,4 +1,4 @@
-"""What a body measure shows it understands again, in every unit, and no text breaks it."""
+"""A body measure understands what it displays, in every unit, and no text makes it raise."""
 
 from __future__ import annotations
 

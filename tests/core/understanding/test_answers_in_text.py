@@ -22,7 +22,7 @@ OFFERED = (
 
 
 def said(typed: str, asked: str = "", language: str = "en", prefers: dict[str, Unit] | None = None) -> dict[str, str]:
-    """What a message says, by measure: the value, "128/82", or why it was not understood."""
+    """The parsed message, by measure: the value, "128/82", or why it was not understood."""
     measure = MEASURES[asked] if asked else None
     others = [MEASURES[k] for k in OFFERED if k != asked]
     answers = hear(typed, words_for(language), measure, others, None, prefers)

@@ -1,4 +1,4 @@
-"""Which values are asked about before they are kept, and what is offered instead."""
+"""Which values are confirmed before they are stored, and what is suggested instead."""
 
 from __future__ import annotations
 
@@ -26,7 +26,8 @@ AT = datetime(2026, 3, 2, 7, 30, tzinfo=UTC)
 def asked_about(
     measure: str, typed: str, last: str = "", profile: Profile = NOBODY, prefer: Unit | None = None
 ) -> Doubt | None:
-    """Doubt the answer `typed` to the question for `measure`; last: the value of the newest reading, if any."""
+    """The doubt about the answer `typed` to the question for `measure`; last: the value of the newest reading, if
+    any."""
     understand = MEASURES[measure].understand
     assert understand is not None
     understood = understand(typed, EN, prefer)

@@ -1,4 +1,4 @@
-"""The corpus of ways people write readings: nearly all understood, and what is not is asked back, never stored."""
+"""The corpus of ways people write readings: nearly all are understood; the rest are asked back, never stored."""
 
 from __future__ import annotations
 
@@ -48,7 +48,7 @@ ROWS = rows()
 
 
 def heard(row: Row) -> Understood | Misunderstood | None:
-    """What the whole way from a message to its value makes of a line, the measure being the one asked."""
+    """The result of the whole path from message to value, when the measure was asked for."""
     asked = MEASURES[row.measure]
     others = [MEASURES[k] for k in ("weight", "energy", "waist", "hip", "blood_pressure") if k != row.measure]
     answers = hear(row.typed, words_for(row.language), asked, others, row.prefer)
@@ -56,7 +56,7 @@ def heard(row: Row) -> Understood | Misunderstood | None:
 
 
 def outcome(row: Row) -> tuple[str, Understood | None]:
-    """Return "kept" with the value that would be stored, or "ask" with the guess."""
+    """ "kept" with the value that would be stored, or "ask" with the guess."""
     understood = heard(row)
     if understood is None:
         return "ask", None

@@ -1,8 +1,8 @@
-"""Ways people write readings, in six languages. Our own invention, every line: no message of a real person is here.
+"""Ways people write readings, in six languages. Every line is invented: there is no message from a real person.
 
-A line is `measure unit: what is typed → what it means`, the unit being the one the client prefers. The meaning is a
+A line is `measure unit: text → meaning`, with the client's preferred unit. The meaning is a
 value with its unit ("172 lb"), a blood pressure, a mean with the number of attempts ("94.25 cm x2"), a pulse with its
-window ("72 bpm @15"), or "ask": asked back, with the guess after it if there is one.
+window ("72 bpm @15"), or "ask": asked back, followed by the guess, if any.
 """
 
 ENGLISH = """

@@ -1,4 +1,4 @@
-"""A cohort's calendar, what others may see of it, and its closing statistics, held against scipy."""
+"""A cohort's calendar, its privacy rules, and its closing statistics compared with scipy."""
 
 from __future__ import annotations
 
@@ -270,7 +270,7 @@ def test_other_measures_are_worked_out_only_when_asked_for_and_never_for_the_gro
 
 
 def test_the_total_is_that_of_the_weeks_as_they_were_told() -> None:
-    """Else the difference of two totals would be what one person told later."""
+    """Otherwise the difference of two totals would reveal what one person reported later."""
     people = members()
     told = shown(people)
     late = (*people[0].readings, minutes(6, "900"))

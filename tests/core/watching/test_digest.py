@@ -1,4 +1,4 @@
-"""A coach's week in order, cut to one message, and when a coach is told at once."""
+"""A coach's week in order, cut to one message, and when a coach is notified at once."""
 
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
@@ -153,7 +153,7 @@ def practice(urgent: int, week: int, notes: int, quiet: int) -> Digest:
 
 
 def characters(made: Digest) -> int:
-    """As long as words would be: a line for each entry, a short one in brief."""
+    """Roughly the rendered length: a line for each entry, a short one in brief."""
     return 100 + len(made.entries) * (70 if made.brief else 150) + 20 * len(made.paused)
 
 
@@ -171,7 +171,7 @@ def test_a_long_digest_is_cut_to_one_message_says_how_many_and_never_lacks_an_ur
     assert characters(made) <= 3900
     assert len(made.entries) + made.left_out == len(whole.entries)
     assert sum(e.urgent for e in made.entries) == urgent
-    if made.left_out:  # as much as there is room for
+    if made.left_out:  # as much as fits
         assert characters(made) > 3900 - 150
 
 

@@ -1,4 +1,4 @@
-"""What a coach is told: every rule from both sides of its limit, and when it ends."""
+"""What a coach is notified of: every rule from both sides of its limit, and when it clears."""
 
 from __future__ import annotations
 

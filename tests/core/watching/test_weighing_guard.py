@@ -74,7 +74,7 @@ def test_attempts_before_the_last_official_weight_are_another_cycle():
 
 
 def test_one_day_is_the_clients_own_day():
-    """23:30 and 00:30 in Auckland are two days there, though one in UTC."""
+    """23:30 and 00:30 in Auckland are different days there, but the same in UTC."""
     auckland = ZoneInfo("Pacific/Auckland")
     late = datetime(2026, 3, 10, 10, 30, tzinfo=UTC)  # 23:30 in Auckland
     weights = (weight(WEIGHED), weight(late, How.EARLY))

@@ -1,4 +1,4 @@
-"""A transport that keeps what was sent: for turn tests and rehearsals without any network.
+"""A transport that keeps what was sent: for tests without any network.
 
 It passes the same contract as the real one (tests/contracts/test_transport.py).
 """

@@ -1,0 +1,177 @@
+"""The concepts that danger signs are made of. Each language has one table of words for each `Concept` (`en_signs` ...).
+
+In a table, words and phrases stand between commas. "pain*" is any word that begins so, "*tablette*" any that holds it;
+".." in a phrase allows up to three words between ("took .. tablets"). Small words of `FILLER` may stand anywhere.
+Spelling is folded on both sides (`core.language.text.plain`): no accents, no case, one spelling of Arabic letters.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum, auto
+
+
+class Concept(StrEnum):
+    """What a word can be about."""
+
+    # parts of the body
+    CHEST = auto()
+    HEART = auto()  # the beat and the pulse as well
+    ARM_OR_JAW = auto()  # where pain from the heart spreads to: left arm, jaw, neck, between the shoulder blades
+    FACE = auto()
+    LIPS_OR_TONGUE = auto()  # what swells in an allergic reaction, eyelids too
+    THROAT = auto()
+    LIMB = auto()  # an arm, a leg, a side of the body
+    LEG = auto()  # one leg, or a part of it
+    LEGS = auto()  # both
+    EYE = auto()
+    JOINT = auto()  # joints and muscles
+
+    # heart
+    CHEST_PAIN = auto()  # in one word, or in a phrase that holds both
+    HEART_ATTACK = auto()
+    HURT = auto()
+    PRESS = auto()  # pressure, weight, tightness
+    SPREADS = auto()
+    CLUTCH = auto()  # holding the chest, as seen by another
+    RACING = auto()  # fast, pounding, uneven, skipping
+    PALPITATIONS = auto()
+    COLD_SWEAT = auto()
+
+    # brain
+    STROKE = auto()
+    DROOP = auto()
+    NUMB = auto()
+    LIMP = auto()  # floppy, dead, will not obey
+    WEAK = auto()
+    ONE_SIDE = auto()
+    CANNOT = auto()
+    MOVE = auto()  # move, lift, feel, hold
+    SPEAK = auto()
+    SPEECH = auto()
+    GARBLED = auto()  # said of speech
+    SLURRED = auto()  # says it all alone
+    SEE = auto()
+    SIGHT_LOST = auto()
+    CONFUSED = auto()
+    LOST_BEARINGS = auto()  # "I do not know where I am"
+    HEADACHE = auto()
+    WORST = auto()
+    SEVERE = auto()
+    SUDDEN = auto()
+    FAINTED = auto()
+    CAME_ROUND = auto()  # woke, found oneself
+    FLOOR = auto()
+    SEIZURE = auto()
+    JERKING = auto()
+    DIZZY = auto()
+    AGAIN = auto()  # again, still, for days, every time
+
+    # breath
+    BREATHE = auto()
+    CHOKING = auto()  # cannot breathe, says it all alone
+    AIR_HUNGER = auto()  # lack of air: an emergency unless it comes with effort
+    BREATHLESS = auto()
+    BLUE = auto()
+    REST = auto()  # sitting, lying, doing nothing
+    TASKS = auto()  # stairs, dressing, more than usual
+    INHALE = auto()
+
+    # blood
+    BLEED = auto()
+    BLOOD = auto()
+    WOUND = auto()
+    NOT_STOPPING = auto()
+    MUCH = auto()
+    HAEMORRHAGE = auto()
+    VOMIT = auto()
+    COUGH = auto()
+    STOOL = auto()
+    BLACK = auto()
+
+    # medicines and poisons
+    OVERDOSE = auto()
+    TOOK = auto()
+    SWALLOWED = auto()
+    TABLETS = auto()
+    INSULIN = auto()
+    TOO_MUCH = auto()  # all of them, twice, by mistake, instead of
+    POISON = auto()
+
+    # despair
+    KILL_SELF = auto()
+    CUT_SELF = auto()
+    END_IT = auto()
+    TONIGHT = auto()
+    FAREWELL = auto()
+    READY = auto()
+    MEANS = auto()  # a blade, a rope, tablets
+    THOUGHTS = auto()  # "I think of ...", "I would never do it"
+    DEATH_WISH = auto()
+    HOPELESS = auto()
+
+    # eating
+    EATING = auto()  # says it all alone
+    ON_PURPOSE = auto()
+    MEAL = auto()
+    NOT_EATEN = auto()
+    FOR_DAYS = auto()
+
+    # swelling
+    SWOLLEN = auto()
+    BIGGER = auto()
+    HOT_OR_RED = auto()
+    CLOT = auto()
+    CLOSING = auto()  # said of the throat
+    ALLERGY = auto()
+    RASH = auto()  # hives, an itch all over
+    TRIGGER = auto()  # stings, nuts, a new medicine
+
+    # exercise
+    NAUSEA = auto()
+    FATIGUE = auto()
+    SHARP = auto()  # twisted, pulled, snapped
+    INJURY = auto()  # says it all alone
+    EFFORT = auto()  # exercise, walk, test; newly
+
+    # a cry for help
+    CRY = auto()
+    HELP_ME = auto()
+    URGENT = auto()
+    CALL = auto()
+    AMBULANCE = auto()
+    DYING = auto()
+
+    # how it is said
+    NO = auto()  # denies what follows
+    NO_AFTER = auto()  # denies what stands before: "chest pain: none"
+    BETWEEN = auto()  # may stand between a "no" and what it denies
+    AND = auto()  # a list word that may or may not carry a "no" on
+    NOR = auto()  # one that does
+    BUT = auto()  # starts a fresh thought
+    CLAUSE = auto()  # because, when, since: a "no" does not reach past it
+    FINE = auto()  # said of a part of the body: nothing wrong there
+    PAST = auto()
+    NOW = auto()
+    JUST_NOW = auto()
+    EARLIER = auto()  # earlier today
+    SETTLED = auto()  # the complaint itself went away
+    IMAGINED = auto()
+    FICTION = auto()  # films, news
+    FIGURATIVE = auto()  # what takes the breath away without danger: prices, a match, a view
+    LAUGHTER = auto()
+    OTHERS = auto()
+    ELSEWHERE = auto()  # in hospital, at work, passed away
+    MINE = auto()
+    FILLER = auto()
+    HARMLESS = auto()  # figures of speech and look-alikes, taken out first
+
+
+class Answer(StrEnum):
+    """What somebody says to "Is it happening now?"."""
+
+    YES = auto()
+    HESITANT = auto()  # counts as a yes
+    NO = auto()
+    OVER = auto()
+    OTHER_PERSON = auto()
+    NOT_A_SIGN = auto()

@@ -1,0 +1,213 @@
+"""Find the phrases of a concept table in a text, tolerating case, inflection, typos and filler words."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Hashable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import lru_cache
+from typing import Generic, TypeVar
+
+from core.language.lexicon import Lexicon
+from core.language.text import near
+from core.language.tokens import JOINING, spellings
+
+READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
+WIDE = 3  # words that ".." may stand for
+LONG = 10  # letters from which two typos are tolerated
+HARD = frozenset(".!?;")
+GAP = -1
+
+_PIECE = re.compile("!!+|[^\\W_]+|[.!?;,:()\\-]|[\U0001f300-\U0001faff\u2620-\u26ff]")
+_DRAWN_OUT = re.compile(r"([^\W\d_])\1{2,}")  # "heeelp"
+_SAME_SOUND = str.maketrans({"ث": "ت", "ذ": "د", "ظ": "ض", "ء": None})  # Arabic dialects write one for the other
+
+Span = tuple[int, int]  # words from, to; the second one not included
+K = TypeVar("K", bound=Hashable)
+Phrase = tuple[int, ...]
+
+
+@dataclass(eq=False)
+class Table(Generic[K]):
+    """The phrases of one language, compiled. fillers: stems allowed anywhere."""
+
+    words: Lexicon
+    exact: dict[str, int] = field(default_factory=dict)
+    starts: dict[str, list[tuple[str, int]]] = field(default_factory=dict)  # by their first two letters
+    holds: list[tuple[str, int]] = field(default_factory=list)
+    by_letter: dict[str, list[tuple[str, bool, int]]] = field(default_factory=dict)
+    phrases: dict[int, list[tuple[K, Phrase]]] = field(default_factory=dict)  # by first stem
+    fillers: set[int] = field(default_factory=set)
+    keys: dict[K, int] = field(default_factory=dict)  # one bit each
+    begins: dict[int, int] = field(default_factory=dict)  # bits of the phrases a stem may begin
+    count: int = 0
+
+    def mask(self, keys: Iterable[K]) -> int:
+        bits = 0
+        for key in keys:
+            bits |= self.keys.get(key, 0)
+        return bits
+
+    def stem(self, text: str) -> int:
+        if text == "..":
+            return GAP
+        bare = text.strip("*")
+        shelf = text if "*" in text else bare
+        if shelf in self.exact:
+            return self.exact[shelf]
+        number = self.exact[shelf] = self.count
+        self.count += 1
+        if text.startswith("*"):
+            self.holds.append((bare, number))
+        else:
+            self.by_letter.setdefault(bare[:1], []).append((bare, "*" in text, number))
+            if "*" in text:
+                self.starts.setdefault(bare[:2], []).append((bare, number))
+        return number
+
+
+def compiled(table: Mapping[K, str], words: Lexicon, fillers: K | None = None) -> Table[K]:
+    """Compile the phrases of one language."""
+    found: Table[K] = Table(words)
+    for key, listed in table.items():
+        bit = found.keys.setdefault(key, 1 << len(found.keys))
+        for phrase in _spelled(listed, words):
+            stems = tuple(found.stem(w) for w in phrase)
+            shelf = found.phrases.setdefault(stems[0], [])
+            if (key, stems) not in shelf:
+                shelf.append((key, stems))
+            found.begins[stems[0]] = found.begins.get(stems[0], 0) | bit
+            if key == fillers and len(stems) == 1:
+                found.fillers.add(stems[0])
+    return found
+
+
+def _spelled(listed: str, words: Lexicon) -> Iterator[list[str]]:
+    for phrase in filter(None, (p.strip() for p in listed.split(","))):
+        for spelled in spellings(phrase, words):
+            cut = spelled.replace("'", " " if words.elision else "").translate(_SAME_SOUND)
+            if pieces := [w for w in cut.split() if w.strip("*")]:
+                yield pieces
+
+
+@lru_cache(maxsize=32768)  # single words, in six languages; whole messages are never cached
+def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
+    """The stems a word may be."""
+    found: set[int] = set()
+    if word.isdecimal():
+        century = table.exact.get(word[:2] + "##") if len(word) == 4 else None  # a year
+        return frozenset(n for n in (century, table.exact.get(word)) if n is not None)
+    spelled = {word}
+    for prefix in table.words.prefixes:
+        if word.startswith(prefix) and len(word) > len(prefix) + 2:
+            spelled.add(word[len(prefix) :])
+    for variant in spelled:
+        if (number := table.exact.get(variant)) is not None:
+            found.add(number)
+        found.update(n for stem, n in table.starts.get(variant[:2], ()) if variant.startswith(stem))
+        found.update(n for stem, n in table.holds if stem in variant)
+    if not found and forgiving:
+        for variant in spelled:
+            if len(variant) > 3:
+                found.update(
+                    n for stem, start, n in table.by_letter.get(variant[:1], ()) if _slip(variant, stem, start)
+                )
+    return frozenset(found)
+
+
+def _whole(word: str, table: Table[K]) -> bool:
+    """Whether a word is known as it is, without splitting off a prefix."""
+    return word in table.exact or any(word.startswith(stem) for stem, _ in table.starts.get(word[:2], ()))
+
+
+def _slip(word: str, stem: str, start: bool) -> bool:
+    if len(stem) < 4:
+        return False
+    if start:
+        return any(_close_to(word[: len(stem) + k], stem) for k in (0, -1, 1))
+    return _close_to(word, stem)
+
+
+def _close_to(word: str, stem: str) -> bool:
+    if near(word, stem):
+        return True
+    return min(len(word), len(stem)) >= LONG and abs(len(word) - len(stem)) <= 2 and _two_slips(word, stem)
+
+
+def _two_slips(a: str, b: str) -> bool:
+    above = list(range(len(b) + 1))
+    for i, x in enumerate(a, 1):
+        row = [i]
+        for j, y in enumerate(b, 1):
+            row.append(min(above[j] + 1, row[-1] + 1, above[j - 1] + (x != y)))
+        if min(row) > 2:
+            return False
+        above = row
+    return above[-1] <= 2
+
+
+@dataclass(slots=True)
+class Said(Generic[K]):
+    """A message as words of one language; the last one is empty and closes the last sentence.
+
+    gaps: punctuation before each word. stems: the stems each may be. joined: an "and" is attached to it.
+    """
+
+    table: Table[K]
+    words: list[str] = field(default_factory=list)
+    gaps: list[str] = field(default_factory=list)
+    stems: list[frozenset[int]] = field(default_factory=list)
+    joined: list[bool] = field(default_factory=list)
+
+    def spans(self, i: int) -> dict[K, Span]:
+        """For each key, the longest phrase starting at word `i`."""
+        found: dict[K, Span] = {}
+        for stem in self.stems[i]:
+            for key, phrase in self.table.phrases.get(stem, ()):
+                end = i + 1 if len(phrase) == 1 else self._end(i + 1, phrase, 1)
+                if end and (key not in found or end > found[key][1]):
+                    found[key] = (i, end)
+        return found
+
+    def _end(self, i: int, phrase: Phrase, k: int) -> int:
+        if k == len(phrase):
+            return i
+        if i >= len(self.words) - 1 or self.gaps[i]:
+            return 0
+        if phrase[k] == GAP:
+            for skipped in range(WIDE + 1):
+                if i + skipped >= len(self.words) - 1 or self.gaps[i + skipped]:
+                    return 0
+                if end := self._end(i + skipped, phrase, k + 1):
+                    return end
+            return 0
+        if phrase[k] in self.stems[i] and (end := self._end(i + 1, phrase, k + 1)):
+            return end
+        return self._end(i + 1, phrase, k) if self.stems[i] & self.table.fillers else 0
+
+
+def cut(folded: str, elision: bool) -> list[str]:
+    """The words and punctuation of a plain text."""
+    text = folded.replace("'", " " if elision else "").translate(_SAME_SOUND)
+    return ["!!" if p[:2] == "!!" else p for p in _PIECE.findall(_DRAWN_OUT.sub(r"\1", text))]
+
+
+def read(pieces: Iterable[str], table: Table[K], forgiving: bool) -> Said[K]:
+    said = Said(table)
+    gap = ""
+    for piece in pieces:
+        if piece in ".!?;,:()-":
+            gap += piece
+            continue
+        said.words.append(piece)
+        said.gaps.append("" if piece[0] == "!" else gap)
+        said.stems.append(known(piece, table, forgiving))
+        said.joined.append(piece[0] == JOINING and bool(table.words.prefixes) and not _whole(piece, table))
+        gap = "!" if piece[0] == "!" else ""
+        if len(said.words) == READ:
+            break
+    said.words.append("")
+    said.gaps.append(gap or ".")
+    said.stems.append(frozenset())
+    said.joined.append(False)
+    return said

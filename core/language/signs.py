@@ -1,0 +1,186 @@
+"""Danger signs as combinations of concepts: one table for all languages.
+
+Levels are the three-way handling of function.md 9.1 (ours, not a published scale). Thoughts of death call for a talk;
+intent, a plan or an act is an emergency. Nothing here is a diagnosis.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from core.language.concepts import Concept as C
+from core.language.lexicon import Level
+
+EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.STOP_REST, Level.TALK
+Part = tuple[C, ...]  # any of them
+
+
+@dataclass(frozen=True, slots=True)
+class Sign:
+    """A danger sign: concepts close together in one clause, in any order.
+
+    unless: concepts that make it milder; `softened` is then the level, None for no sign at all. named: the name of a
+    condition rather than an observation ("stroke"): for another person it may well be long ago. sure: False if the
+    words alone are never enough to act, only to ask.
+    """
+
+    key: str
+    level: Level
+    parts: tuple[Part, ...]
+    unless: Part = ()
+    softened: Level | None = None
+    named: bool = False
+    sure: bool = True
+
+
+def _signs() -> Iterator[Sign]:
+    def sign(key: str, level: Level, *parts: C | Part, **more: Any) -> Sign:
+        return Sign(key, level, tuple(p if isinstance(p, tuple) else (p,) for p in parts), **more)
+
+    yield sign("chest_pain", EMERGENCY, C.CHEST_PAIN)
+    yield sign("chest_pain", EMERGENCY, C.HEART_ATTACK, named=True)
+    yield sign("chest_pain", EMERGENCY, C.CHEST, (C.HURT, C.PRESS))
+    yield sign("chest_pain", EMERGENCY, C.CHEST, C.CLUTCH)
+    yield sign("chest_pain", EMERGENCY, C.HEART, C.HURT)
+    yield sign("chest_pain", EMERGENCY, C.HURT, C.INHALE)
+    yield sign("arm_jaw_neck_pain", STOP_REST, C.ARM_OR_JAW, (C.HURT, C.PRESS))
+    yield sign("cold_sweat", STOP_REST, C.COLD_SWEAT)
+    yield sign("palpitations", SAME_DAY, C.PALPITATIONS)
+    yield sign("palpitations", SAME_DAY, (C.HEART, C.CHEST), C.RACING)
+
+    yield sign("stroke_signs", EMERGENCY, C.STROKE, named=True)
+    yield sign("stroke_signs", EMERGENCY, C.FACE, (C.DROOP, C.NUMB))
+    yield sign("stroke_signs", EMERGENCY, C.LIMB, (C.NUMB, C.LIMP))
+    yield sign("stroke_signs", EMERGENCY, C.LIMB, C.CANNOT, C.MOVE)
+    yield sign("stroke_signs", EMERGENCY, C.WEAK, (C.ONE_SIDE, C.SUDDEN))
+    yield sign("stroke_signs", EMERGENCY, C.SPEECH, C.GARBLED)
+    yield sign("stroke_signs", EMERGENCY, C.CANNOT, C.SPEAK)
+    yield sign("stroke_signs", EMERGENCY, C.SLURRED)
+    yield sign("stroke_signs", EMERGENCY, (C.CANNOT, C.NO), C.SEE, C.EYE)
+    yield sign("stroke_signs", EMERGENCY, C.CANNOT, C.SEE, C.SUDDEN)
+    yield sign("stroke_signs", EMERGENCY, C.SIGHT_LOST)
+    yield sign("stroke_signs", EMERGENCY, C.CONFUSED, C.SUDDEN)
+    yield sign("stroke_signs", EMERGENCY, C.LOST_BEARINGS)
+    yield sign("stroke_signs", EMERGENCY, C.HEADACHE, (C.SUDDEN, C.WORST, C.CONFUSED, C.SIGHT_LOST))
+    yield sign("severe_headache", STOP_REST, C.HEADACHE, C.SEVERE)
+
+    yield sign("faint", EMERGENCY, C.FAINTED)
+    yield sign("faint", EMERGENCY, C.CAME_ROUND, C.FLOOR)
+    yield sign("seizure", EMERGENCY, C.SEIZURE)
+    yield sign("seizure", EMERGENCY, C.JERKING)
+    yield sign("dizzy", SAME_DAY, C.DIZZY, C.AGAIN)
+    yield sign("dizzy", STOP_REST, C.DIZZY)
+
+    yield sign("breathless_at_rest", EMERGENCY, C.CHOKING)
+    yield Sign("breathless_at_rest", EMERGENCY, ((C.CANNOT,), (C.BREATHE,)), unless=(C.TASKS,))
+    yield sign("breathless_at_rest", EMERGENCY, C.BLUE)
+    yield Sign("breathless_at_rest", EMERGENCY, ((C.AIR_HUNGER,),), unless=(C.TASKS,))
+    yield sign("breathless_at_rest", EMERGENCY, (C.AIR_HUNGER, C.BREATHLESS), (C.REST, C.SEVERE))
+    yield sign("breathless_on_usual_tasks", SAME_DAY, (C.AIR_HUNGER, C.BREATHLESS), (C.TASKS, C.AGAIN))
+    yield sign("breathless_on_usual_tasks", SAME_DAY, C.CANNOT, C.BREATHE, C.TASKS)
+    yield sign("breathless", STOP_REST, C.BREATHLESS)
+
+    yield sign("bleeding", EMERGENCY, C.HAEMORRHAGE)
+    yield sign("bleeding", EMERGENCY, (C.BLEED, C.BLOOD), (C.NOT_STOPPING, C.MUCH))
+    yield sign("bleeding", EMERGENCY, C.BLOOD, (C.VOMIT, C.COUGH, C.STOOL))
+    yield sign("bleeding", EMERGENCY, C.WOUND, C.NOT_STOPPING)
+    yield sign("bleeding", EMERGENCY, C.STOOL, C.BLACK)
+    yield sign("bleeding", EMERGENCY, C.BLEED, sure=False)
+
+    yield sign("overdose", EMERGENCY, C.OVERDOSE)
+    yield sign("overdose", EMERGENCY, (C.TOOK, C.SWALLOWED), C.TABLETS, C.TOO_MUCH)
+    yield sign("overdose", EMERGENCY, C.INSULIN, C.TOO_MUCH)
+    yield sign("overdose", EMERGENCY, C.SWALLOWED, C.TABLETS, C.OTHERS)
+    yield sign("overdose", EMERGENCY, (C.SWALLOWED, C.TOOK), C.POISON)
+
+    yield Sign("despair", EMERGENCY, ((C.KILL_SELF,),), unless=(C.THOUGHTS,), softened=TALK)
+    yield Sign("despair", EMERGENCY, ((C.CUT_SELF,),), unless=(C.THOUGHTS,), softened=TALK)
+    yield sign("despair", EMERGENCY, C.END_IT, C.TONIGHT)
+    yield sign("despair", EMERGENCY, C.FAREWELL)
+    yield sign("despair", EMERGENCY, C.TABLETS, C.READY)
+    yield sign("despair", EMERGENCY, C.DEATH_WISH, (C.MEANS, C.TONIGHT, C.TABLETS))
+    yield sign("despair", TALK, C.DEATH_WISH)
+    yield sign("despair", TALK, C.HOPELESS)
+
+    yield sign("eating_worry", TALK, C.EATING)
+    yield sign("eating_worry", TALK, C.VOMIT, (C.ON_PURPOSE, C.MEAL))
+    yield sign("eating_worry", TALK, C.NOT_EATEN, C.FOR_DAYS)
+
+    yield sign("leg_swelling", SAME_DAY, C.LEG, (C.SWOLLEN, C.BIGGER, C.HOT_OR_RED, C.CLOT))
+    yield sign("leg_swelling", SAME_DAY, C.CLOT)
+    yield sign("swollen_legs", SAME_DAY, C.LEGS, C.SWOLLEN)
+    yield sign("allergic_reaction", EMERGENCY, C.ALLERGY)
+    yield sign("allergic_reaction", EMERGENCY, C.THROAT, (C.CLOSING, C.SWOLLEN))
+    yield sign("allergic_reaction", EMERGENCY, (C.FACE, C.LIPS_OR_TONGUE), C.SWOLLEN)
+    yield sign("allergic_reaction", EMERGENCY, C.RASH, (C.BREATHLESS, C.AIR_HUNGER, C.CHOKING, C.SWOLLEN, C.TRIGGER))
+    yield sign("allergic_reaction", EMERGENCY, C.TRIGGER, (C.BREATHLESS, C.AIR_HUNGER, C.DIZZY))
+
+    yield sign("nausea", STOP_REST, C.NAUSEA)
+    yield sign("nausea", STOP_REST, C.VOMIT)
+    yield sign("unusual_fatigue", STOP_REST, C.FATIGUE)
+    yield sign("new_joint_pain", STOP_REST, C.JOINT, C.SHARP)
+    yield sign("new_joint_pain", STOP_REST, C.JOINT, C.HURT, C.EFFORT)
+    yield sign("new_joint_pain", STOP_REST, C.INJURY)
+
+    yield sign("call_for_help", EMERGENCY, C.CRY)
+    yield sign("call_for_help", EMERGENCY, C.CALL, C.AMBULANCE)
+    yield sign("call_for_help", EMERGENCY, C.HELP_ME, C.URGENT)
+    yield sign("call_for_help", EMERGENCY, C.DYING)
+
+    # too little to act on, too much to ignore: one question
+    yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)
+    yield sign("stroke_signs", EMERGENCY, (C.FACE, C.SPEECH), (C.ONE_SIDE, C.CANNOT), sure=False)
+    yield sign("stroke_signs", EMERGENCY, C.CANNOT, (C.SEE, C.LIMB), sure=False)
+    yield sign("stroke_signs", EMERGENCY, C.NUMB, (C.SUDDEN, C.ONE_SIDE), sure=False)
+    yield sign("chest_pain", EMERGENCY, C.CHEST, (C.SUDDEN, C.SPREADS), sure=False)
+    yield sign("overdose", EMERGENCY, C.TABLETS, C.TOO_MUCH, sure=False)
+    yield sign("allergic_reaction", EMERGENCY, C.TRIGGER, (C.SWOLLEN, C.THROAT, C.LIPS_OR_TONGUE), sure=False)
+    yield sign("allergic_reaction", EMERGENCY, C.RASH, sure=False)
+    yield sign("bleeding", EMERGENCY, C.BLOOD, sure=False)
+    yield sign("call_for_help", EMERGENCY, C.FLOOR, (C.CANNOT, C.URGENT), sure=False)
+
+
+SIGNS: tuple[Sign, ...] = tuple(_signs())
+
+TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs that together are a third, an emergency
+    ("leg_swelling", "chest_pain", "leg_swelling_with_breathlessness"),
+    ("leg_swelling", "breathless_at_rest", "leg_swelling_with_breathlessness"),
+    ("leg_swelling", "breathless_on_usual_tasks", "leg_swelling_with_breathlessness"),
+    ("leg_swelling", "breathless", "leg_swelling_with_breathlessness"),
+    ("arm_jaw_neck_pain", "cold_sweat", "chest_pain"),
+    ("arm_jaw_neck_pain", "nausea", "chest_pain"),
+    ("arm_jaw_neck_pain", "breathless", "chest_pain"),
+    ("arm_jaw_neck_pain", "breathless_at_rest", "chest_pain"),
+)
+
+SETTLES: dict[tuple[str, Level], Level] = {  # less urgent if gone away; the others keep their level
+    ("chest_pain", EMERGENCY): SAME_DAY,  # ours: chest pain that went away still needs advice today
+    ("breathless_on_usual_tasks", SAME_DAY): STOP_REST,
+}
+
+BODY: frozenset[C] = frozenset(
+    {
+        C.CHEST,
+        C.HEART,
+        C.ARM_OR_JAW,
+        C.FACE,
+        C.LIPS_OR_TONGUE,
+        C.THROAT,
+        C.LIMB,
+        C.LEG,
+        C.LEGS,
+        C.EYE,
+        C.JOINT,
+        C.SPEECH,
+    }
+)  # if said to be "fine", not a sign
+
+CARRIES_NO: frozenset[C] = BODY | {
+    C.CHEST_PAIN, C.HEART_ATTACK, C.HURT, C.PRESS, C.RACING, C.PALPITATIONS, C.COLD_SWEAT, C.STROKE, C.DROOP, C.NUMB,
+    C.WEAK, C.SPEAK, C.SLURRED, C.SIGHT_LOST, C.CONFUSED, C.HEADACHE, C.SEVERE, C.SUDDEN, C.FAINTED, C.SEIZURE,
+    C.DIZZY, C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.BLEED, C.BLOOD, C.HAEMORRHAGE, C.VOMIT, C.COUGH,
+    C.STOOL, C.OVERDOSE, C.KILL_SELF, C.CUT_SELF, C.THOUGHTS, C.SWOLLEN, C.CLOT, C.ALLERGY, C.NAUSEA, C.FATIGUE,
+    C.INJURY, C.MUCH,
+}  # fmt: skip  # in a list of denials ("no chest pain, dizziness or fainting") a "no" reaches past these
