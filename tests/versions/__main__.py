@@ -25,7 +25,17 @@ from pathlib import Path
 from packaging.utils import canonicalize_name
 from packaging.version import Version
 
-from tests.versions.declared import CONSTRAINTS, HASHES, HASHES_OF_A_WORKER, holds_here, name_of, of_the_build, pins, ranges, versions
+from tests.versions.declared import (
+    CONSTRAINTS,
+    HASHES,
+    HASHES_OF_A_WORKER,
+    holds_here,
+    name_of,
+    of_the_build,
+    pins,
+    ranges,
+    versions,
+)
 from tests.versions.search import culprits
 from tests.versions.workshop import ALL_TESTS, SOME_TESTS, Workshop
 
