@@ -93,10 +93,10 @@ def restore(source: Path, *, force: bool = False, key_file: Path | None = None) 
                 )
         if database.file is None or database.file.exists():
             _refuse_unless(database, force=force)
-        version = _restore_sqlite(source, database) if database.file else _restore_postgresql(source, database)
-        again = _forget(database) if version == versions.head() else 0
+        version = _restore_sqlite(source, database.file) if database.file else _restore_postgresql(source, database)
     finally:
         database.close()
+    again = _forget() if version == versions.head() else 0
     next_step = "`samehour check`" if version == versions.head() else "`samehour migrate`, then `samehour check`"
     said = f" {again} people who were erased since are erased in it." if again else ""
     return f"The backup is in place.{said} Run {next_step}."
@@ -111,11 +111,12 @@ def _restore_sealed(source: Path, force: bool, key_file: Path | None) -> str:
         return restore(whole, force=force)
 
 
-def _forget(database: Database) -> int:
-    """Erase anew whoever was erased since the backup; how many."""
-    if not database.write_now(own_keys, database.keyring):
-        return 0  # `check` says that the keys are not those of this database
-    return database.write_now(forget_destroyed, database.keyring, now())
+def _forget() -> int:
+    """Erase whoever was erased since the backup; how many."""
+    with closing(open_database(config.read())) as database:
+        if not database.write_now(own_keys, database.keyring):
+            return 0  # `check` says that the keys are not those of this database
+        return database.write_now(forget_destroyed, database.keyring, now())
 
 
 def _refuse_unless(database: Database, *, force: bool) -> None:
@@ -187,9 +188,7 @@ def _copy(source: Path, to: Path) -> str | None:
     return version[0] if version else None
 
 
-def _restore_sqlite(source: Path, database: Database) -> str:
-    file = database.file
-    assert file is not None
+def _restore_sqlite(source: Path, file: Path) -> str:
     private_folder(file.parent)
     part = file.with_name(f"{file.name}.part")
     try:

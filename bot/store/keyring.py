@@ -12,6 +12,7 @@ table and column, so a value moved elsewhere does not open.
 
 from __future__ import annotations
 
+import hmac
 import os
 import secrets
 from base64 import b64decode, b64encode
@@ -274,6 +275,13 @@ class Keyring:
         with self._engine.connect() as conn:
             return frozenset(conn.execute(select(_destroyed.c.id)).scalars())
 
+    def holds(self, number: str) -> bool:
+        """Whether there is such a key, or was."""
+        with self._engine.connect() as conn:
+            return any(
+                conn.execute(select(table.c.id).where(table.c.id == number)).first() for table in (_keys, _destroyed)
+            )
+
     def held(self) -> frozenset[str]:
         """Return the numbers of all keys there are."""
         with self._engine.connect() as conn:
@@ -334,6 +342,16 @@ class Keyring:
         self._remember(place, sealed, text)
         return text
 
+    def fingerprint(self, number: str, text: str) -> str:
+        """Return what is the same for the same text and key, and tells nobody the text who has not the key.
+
+        Raises: KeyGone when there is no such key.
+        """
+        key = self._key(number)
+        if key is None:
+            raise KeyGone
+        return hmac.digest(key, text.encode(), "sha256").hex()[:32]
+
     def key_of(self, sealed: str) -> str:
         """Return the number of the key a value was sealed with, "" if it is none."""
         try:
@@ -347,22 +365,26 @@ class Keyring:
         self._plain[place + sealed] = text
 
     def _unwrapped(self, key: bytes) -> AESGCM | None:
-        number = key.hex()
+        plain = self._key(key.hex())
+        if plain is None:
+            return None
+        if len(self._ciphers) >= _MOST:
+            self._ciphers.clear()
+        cipher = self._ciphers[key] = AESGCM(plain)
+        return cipher
+
+    def _key(self, number: str) -> bytes | None:
         with self._engine.connect() as conn:
             wrapped = conn.execute(select(_keys.c.wrapped).where(_keys.c.id == number)).scalar_one_or_none()
         if wrapped is None:
             return None
-        if len(self._ciphers) >= _MOST:
-            self._ciphers.clear()
         try:
-            plain = self.wrapper.unwrap(b64decode(wrapped), number)
+            return self.wrapper.unwrap(b64decode(wrapped), number)
         except CannotUnwrap:
             if self.master_file is None:
                 raise
             self._wrapper = None  # rotated by another process, perhaps: then the file has the new one
-            plain = self.wrapper.unwrap(b64decode(wrapped), number)
-        cipher = self._ciphers[key] = AESGCM(plain)
-        return cipher
+            return self.wrapper.unwrap(b64decode(wrapped), number)
 
 
 class KeyGone(LookupError):

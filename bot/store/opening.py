@@ -62,9 +62,12 @@ def keyring_of(conn: Connection) -> str | None:
 
 def own_keys(conn: Connection, keyring: Keyring) -> bool:
     """Whether these are the keys of this database; those of one in which nobody is are the first that come."""
-    if keyring_of(conn) == keyring.id:
+    mine = keyring_of(conn)
+    if mine == keyring.id:
         return True
-    if conn.execute(select(people.c.id).limit(1)).first() or conn.execute(select(clients.c.id).limit(1)).first():
+    somebody = select(people.c.key_id).union_all(select(clients.c.key_id)).limit(1)
+    key = conn.execute(somebody).scalar_one_or_none()
+    if key is not None and (mine is not None or not keyring.holds(key)):
         return False
     upsert(conn, settings_table, [{"key": KEYRING, "value": keyring.id}], ("key",), ("value",))
     return True

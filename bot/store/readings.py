@@ -29,7 +29,7 @@ from sqlalchemy import (
 
 from bot.foundation import log
 from bot.store import codec, owners
-from bot.store.dialect import among, upsert
+from bot.store.dialect import among, insert_new, upsert
 from bot.store.keyring import Keyring, of_connection
 from bot.store.schema import clients, readings
 from bot.store.sealed import Sealed, is_whole, opened, secret
@@ -99,9 +99,17 @@ def put(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
     rows: of `row`, no two with the same client and key.
     """
     update = (*_VALUES, "withdrawn_at")
+    upsert(conn, readings, _sealed(conn, rows), ("client_id", "key"), update, also=(("corrected_at", "created_at"),))
+
+
+def put_new(conn: Connection, rows: Sequence[dict[str, Any]]) -> int:
+    """`put`, leaving out those whose key is there; how many went in."""
+    return insert_new(conn, readings, _sealed(conn, rows), ("client_id", "key"))
+
+
+def _sealed(conn: Connection, rows: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
     keys = owners.of_clients(conn, [row["client_id"] for row in rows])
-    sealed = [row | {name: secret(keys[row["client_id"]], row[name]) for name in _SEALED} for row in rows]
-    upsert(conn, readings, sealed, ("client_id", "key"), update, also=(("corrected_at", "created_at"),))
+    return [row | {name: secret(keys[row["client_id"]], row[name]) for name in _SEALED} for row in rows]
 
 
 _WITHDRAW = (

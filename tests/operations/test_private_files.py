@@ -60,9 +60,7 @@ def test_files_are_for_their_owner_alone_whatever_the_umask(tmp_path: Path, umas
     there = {"samehour.db", "samehour.db-wal", "samehour.db.keys", "samehour.db.master", "samehour.db.serving"}
     assert there <= set(ended.stdout.split()), ended.stderr
     modes = {
-        path.relative_to(tmp_path): stat.S_IMODE(path.stat().st_mode)
-        for path in tmp_path.rglob("*")
-        if path != folder
+        path.relative_to(tmp_path): stat.S_IMODE(path.stat().st_mode) for path in tmp_path.rglob("*") if path != folder
     }
     assert any("pictures" in str(path) and path.suffix for path in modes), ended.stderr
     assert {str(path): oct(mode) for path, mode in modes.items() if mode & 0o077} == {}

@@ -1,6 +1,6 @@
 """The licence of everything that is installed to run or test the bot, and whether we can live with it.
 
-    python -m tests.versions.licences     lists them
+python -m tests.versions.licences     lists them
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from importlib.metadata import PackageNotFoundError, metadata
 
 from tests.versions.declared import HASHES_OF_A_WORKER, hashes, holds_here, name_of, pins, read
 
-# As packages put it, in full or as an expression; the first that fits. Those of the left have no conditions on our own code.
+# As packages put it, in full or as an expression, and our word for it; the first that fits.
 KNOWN = (
     (r"apache", "Apache-2.0"),
     (r"bsd|3-clause|2-clause", "BSD"),

@@ -238,9 +238,7 @@ def erase_client(name: str, coach: str, sure: Callable[[int], bool]) -> str:
             return "Nothing was erased."
         database.write_now(erase.client, client.id, now(), audit.OPERATOR)
         left = database.read_now(erasures.owed)
-    said = (
-        f"Client {client.id} is erased, with {number} readings; of backups made before nobody can read them any more."
-    )
+    said = f"Client {client.id} is erased, with {number} readings. In backups nobody can read them any more."
     return said if left is None else f"{said} The log is emptied as soon as nobody reads it."
 
 

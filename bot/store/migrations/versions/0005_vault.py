@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from datetime import date
+from datetime import UTC, date
+from decimal import Decimal
 from functools import partial
 from typing import Any
 
@@ -62,6 +63,18 @@ def upgrade() -> None:
     conn.execute(sa.text("UPDATE inbox SET chat_id = 0 WHERE status = 'done'"))
 
 
+_READINGS = sa.table(
+    "readings",
+    sa.column("id", sa.Integer()),
+    sa.column("client_id", sa.Integer()),
+    sa.column("key", sa.Text()),
+    sa.column("measure", sa.Text()),
+    sa.column("taken_at", sa.DateTime(timezone=True)),
+    sa.column("value", sa.Text()),
+    sa.column("second", sa.Text()),
+)
+
+
 class _Sealing:
     """Seals what is stored in clear."""
 
@@ -107,9 +120,25 @@ class _Sealing:
             "outbox": outbox,
             "templates": by(of_coach, "coach_id"),
         }
+        self._rename_imported(of_client)
         for name in SEALED:
             key = keys.get(name, by(of_client, "client_id"))
             self._change(name, partial(self._sealed, key))
+
+    def _rename_imported(self, keys: dict[int, str]) -> None:
+        """A key made of what was read would tell it to whoever tries values: it is made with the client's key now."""
+        rows = self.conn.execute(
+            sa.select(_READINGS).where(_READINGS.c.key.like("import/%")).order_by(_READINGS.c.id)
+        ).all()
+        renamed = []
+        for r in rows:
+            if r.client_id in keys:
+                values = [format(Decimal(v).normalize(), "f") for v in (r.value, r.second) if v is not None]
+                at = r.taken_at.replace(tzinfo=UTC) if r.taken_at.tzinfo is None else r.taken_at.astimezone(UTC)
+                what = f"{r.client_id}\n{r.measure}\n{at.isoformat()}\n{'/'.join(values)}"
+                renamed.append({"row": r.id, "new": f"import/{self.ring.fingerprint(keys[r.client_id], what)}"})
+        if renamed:
+            self.conn.execute(sa.text("UPDATE readings SET key = :new WHERE id = :row"), renamed)
 
     def _sealed(self, key: Callable[[Any], str], row: Any, place: str, text: str) -> str:
         sealed: str = self.ring.seal(key(row), place, text)
