@@ -15,7 +15,10 @@ from __future__ import annotations
 import hmac
 import os
 import secrets
+import sqlite3
+import threading
 from base64 import b64decode, b64encode
+from binascii import a2b_base64, b2a_base64
 from collections.abc import Iterable
 from datetime import date, datetime, timedelta
 from hashlib import sha256
@@ -51,6 +54,7 @@ PASSING_FOR = timedelta(weeks=5)
 _VERSION = b"\x01"
 _NUMBER, _NONCE = 8, 12  # bytes
 _BEGINS = len(_VERSION) + _NUMBER
+_MIDDLE = _BEGINS + _NONCE
 _MOST = 65_536  # keys, and opened values, that are remembered
 
 _metadata = MetaData()
@@ -134,8 +138,12 @@ class Keyring:
         self.master_file = None if wrapper is not None else file or master_file(url)
         self._wrapper = wrapper
         self._opened: Engine | None = None
+        self._own = threading.local()
+        self._readers: list[sqlite3.Connection] = []
         self._ciphers: dict[bytes, AESGCM] = {}
-        self._plain: dict[str, str] = {}  # sealed values that were just written or opened, by place and text
+        self._plain: dict[
+            tuple[str, str], str
+        ] = {}  # just written or opened, by place and sealed text
         self._weeks: dict[str, str] = {}
         self.clients: dict[int, str] = {}  # whose key is which; see `bot.store.owners`
         self.people: dict[int, tuple[str, bool]] = {}
@@ -200,6 +208,10 @@ class Keyring:
         if self._opened is not None:
             self._opened.dispose()
             self._opened = None
+        for reader in self._readers:
+            reader.close()
+        self._readers.clear()
+        self._own = threading.local()
 
     def forget_opened(self) -> None:
         """Let go of every value and key in memory."""
@@ -318,29 +330,31 @@ class Keyring:
         if cipher is None:
             raise KeyGone
         nonce = os.urandom(_NONCE)
-        sealed = b64encode(_VERSION + key + nonce + cipher.encrypt(nonce, text.encode(), place.encode())).decode()
+        raw = _VERSION + key + nonce + cipher.encrypt(nonce, text.encode(), place.encode())
+        sealed = b2a_base64(raw, newline=False).decode()
         self._remember(place, sealed, text)
         return sealed
 
     def open(self, place: str, sealed: str) -> str:
         """Return what was sealed; `UNOPENED` when it cannot be opened: its key is destroyed, or it is damaged."""
-        known = self._plain.get(place + sealed)
-        if known is not None:
-            return known
+        known = self._plain.get((place, sealed))
+        if known is None:
+            known = self.open_once(place, sealed)
+            if known is not UNOPENED:
+                self._remember(place, sealed, known)
+        return known
+
+    def open_once(self, place: str, sealed: str) -> str:
+        """`open` for what the caller remembers, or will not need again."""
         try:
-            raw = b64decode(sealed, validate=True)
-            if raw[:1] != _VERSION:
-                return UNOPENED
+            raw = a2b_base64(sealed, strict_mode=True)
             key = raw[1:_BEGINS]
             cipher = self._ciphers.get(key) or self._unwrapped(key)
-            if cipher is None:
+            if cipher is None or raw[:1] != _VERSION:
                 return UNOPENED
-            middle = _BEGINS + _NONCE
-            text = cipher.decrypt(raw[_BEGINS:middle], raw[middle:], place.encode()).decode()
+            return cipher.decrypt(raw[_BEGINS:_MIDDLE], raw[_MIDDLE:], place.encode()).decode()
         except (ValueError, InvalidTag):
             return UNOPENED
-        self._remember(place, sealed, text)
-        return text
 
     def fingerprint(self, number: str, text: str) -> str:
         """Return what is the same for the same text and key, and tells nobody the text who has not the key.
@@ -355,14 +369,14 @@ class Keyring:
     def key_of(self, sealed: str) -> str:
         """Return the number of the key a value was sealed with, "" if it is none."""
         try:
-            return b64decode(sealed, validate=True)[1:_BEGINS].hex()
+            return a2b_base64(sealed, strict_mode=True)[1:_BEGINS].hex()
         except ValueError:
             return ""
 
     def _remember(self, place: str, sealed: str, text: str) -> None:
         if len(self._plain) >= _MOST:
             self._plain.clear()
-        self._plain[place + sealed] = text
+        self._plain[place, sealed] = text
 
     def _unwrapped(self, key: bytes) -> AESGCM | None:
         plain = self._key(key.hex())
@@ -373,9 +387,23 @@ class Keyring:
         cipher = self._ciphers[key] = AESGCM(plain)
         return cipher
 
+    def _wrapped(self, number: str) -> str | None:
+        """Look a key up, on a connection that each thread has to itself: everybody who answers is looked up."""
+        if self.url.get_backend_name() != "sqlite":
+            with self._engine.connect() as conn:
+                return conn.execute(select(_keys.c.wrapped).where(_keys.c.id == number)).scalar_one_or_none()
+        reader: sqlite3.Connection | None = getattr(self._own, "reader", None)
+        if reader is None:
+            _ = self._engine  # makes the file, if there is none
+            reader = self._own.reader = sqlite3.connect(
+                str(self.url.database), timeout=10, isolation_level=None, check_same_thread=False
+            )
+            self._readers.append(reader)
+        found = reader.execute("SELECT wrapped FROM keys WHERE id = ?", (number,)).fetchone()
+        return None if found is None else str(found[0])
+
     def _key(self, number: str) -> bytes | None:
-        with self._engine.connect() as conn:
-            wrapped = conn.execute(select(_keys.c.wrapped).where(_keys.c.id == number)).scalar_one_or_none()
+        wrapped = self._wrapped(number)
         if wrapped is None:
             return None
         try:

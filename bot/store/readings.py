@@ -32,7 +32,7 @@ from bot.store import codec, owners
 from bot.store.dialect import among, insert_new, upsert
 from bot.store.keyring import Keyring, of_connection
 from bot.store.schema import clients, readings
-from bot.store.sealed import Sealed, is_whole, opened, secret
+from bot.store.sealed import Sealed, is_whole, secret
 from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
 
@@ -45,7 +45,8 @@ _VALUES = (
 )  # fmt: skip
 _COLUMNS = (readings.c.client_id, readings.c.id, readings.c.key, *(readings.c[name] for name in _VALUES))
 _HELD = (*_VALUES, "id", "key")
-_SEALED = tuple(column.name for column in readings.c if isinstance(column.type, Sealed))
+_PLACES = {column.name: column.type.place for column in readings.c if isinstance(column.type, Sealed)}
+_SEALED = tuple(_PLACES)
 
 
 @lru_cache(maxsize=1024)
@@ -247,13 +248,13 @@ _read = json.JSONDecoder().raw_decode
 def _from_line(line: str, ring: Keyring) -> Reading:
     measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window, number, key = _read(line)[0]
     if conditions is not None:
-        conditions = opened(ring, "readings.conditions", conditions)
+        conditions = ring.open(_PLACES["conditions"], conditions)
     return Reading(
         measure,
-        Decimal(opened(ring, "readings.value", value)),
+        Decimal(ring.open_once(_PLACES["value"], value)),
         datetime.fromisoformat(taken_at),
-        None if second is None else Decimal(opened(ring, "readings.second", second)),
-        as_typed and opened(ring, "readings.as_typed", as_typed),
+        None if second is None else Decimal(ring.open_once(_PLACES["second"], second)),
+        as_typed and ring.open_once(_PLACES["as_typed"], as_typed),
         _UNITS[unit],
         SAME if conditions is None else _conditions(conditions),
         _HOWS[how],
