@@ -1,6 +1,6 @@
-"""What the README shows of the season: ten lines of its transcript and one picture.
+"""The README's excerpt of the season: ten lines of its transcript and one picture.
 
-Both are made by `python -m demo --excerpt`, never by hand, and a test holds them against a season played anew.
+Both are made by `python -m demo --excerpt`, never by hand, and a test compares them with a new run of the season.
 """
 
 from __future__ import annotations
@@ -25,27 +25,27 @@ _WIDTH = 112
 
 
 class NotInTheSeason(Exception):
-    """The season no longer holds what the excerpt shows. The text says what is missing."""
+    """The season no longer contains what the excerpt shows. The message says what is missing."""
 
 
 @dataclass(frozen=True, slots=True)
 class _Scene:
-    """Lines of the transcript that follow one another. first: how the earliest of them begins; count: how many."""
+    """Consecutive lines of the transcript. first: how the first of them starts; count: how many."""
 
     first: str
     count: int
 
 
 _SCENES = (
-    _Scene("[2026-03-04 07:15] Ada -> bot:", 4),  # a weigh-in long before its time
-    _Scene("[2026-03-09 08:00] bot -> Rowan: Digest", 1),  # what her coach reads of it
-    _Scene("[2026-04-27 09:30] Ada -> bot: 91", 4),  # a retest of the waist, and what the change is worth
+    _Scene("[2026-03-04 07:15] Ada -> bot:", 4),  # a weigh-in long before it is due
+    _Scene("[2026-03-09 08:00] bot -> Rowan: Digest", 1),  # what her coach reads about it
+    _Scene("[2026-04-27 09:30] Ada -> bot: 91", 4),  # a retest of the waist, and what the change means
     _Scene("[2026-04-27 09:30] bot -> Ada: <trend-waist.png>", 1),
 )
 
 
 def lines(transcript: Sequence[str]) -> str:
-    """Return the excerpt, each line folded to the width of a page.
+    """The excerpt, with lines wrapped to the page width.
 
     Raises: NotInTheSeason.
     """
@@ -59,7 +59,7 @@ def lines(transcript: Sequence[str]) -> str:
 
 
 def picture(played: Played) -> bytes:
-    """Return the picture, as it was sent.
+    """The picture, as it was sent.
 
     Raises: NotInTheSeason.
     """
@@ -86,7 +86,7 @@ def write(played: Played) -> list[Path]:
 
 
 def _save(drawn: bytes) -> None:
-    """Save the picture anew: the library then notes its own version in it, which decides how closely tests compare."""
+    """Re-encode the picture, so that it records the library's version, which decides how strictly tests compare."""
     pixels = image.imread(io.BytesIO(drawn))
     image.imsave(PICTURE, (pixels * 255).round().astype("uint8"))
 

@@ -1,4 +1,4 @@
-"""The `key=value` part of a tape's lines: which keys there are, and what each takes."""
+"""The `key=value` part of a tape's lines: keys and their values."""
 
 from __future__ import annotations
 
@@ -16,16 +16,17 @@ WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 
 
 class CannotRead(Exception):
-    """A line that cannot be read. The text says which, what is wrong and how to write it."""
+    """A line that cannot be parsed. The message says which, what is wrong and how to write it."""
 
     def __init__(self, number: int, line: str, wrong: str, write: str = "") -> None:
         hint = f" Write: {write}" if write else ""
         super().__init__(f"line {number}: {wrong}.{hint}\n    {line}")
         self.number = number
+        self.wrong = wrong
 
 
 def zone(name: str) -> ZoneInfo | None:
-    """Return a zone of the tz database; None for anything else."""
+    """A zone of the tz database; None for anything else."""
     try:
         return ZoneInfo(name)
     except (KeyError, ValueError, OSError):  # OSError: the name of a folder of the database
@@ -61,7 +62,7 @@ def _interval(value: str) -> str:
 
 
 def slot(value: str) -> tuple[int, time] | None:
-    """Read "Mon 07:30" as weekday (Monday 0) and wall time; None when it is not one."""
+    """Parse "Mon 07:30" as weekday (Monday 0) and local time; None if it is not one."""
     match = re.fullmatch(r"([A-Za-z]{3})[a-z]* (\d\d):(\d\d)", value)
     if match is None or match[1].lower() not in WEEKDAYS or int(match[2]) > 23 or int(match[3]) > 59:
         return None
@@ -69,7 +70,7 @@ def slot(value: str) -> tuple[int, time] | None:
 
 
 def intervals(value: str) -> dict[str, int] | None:
-    """Read "35" as {"": 35} and "weight:7,waist:42" as its pairs; None when it is neither."""
+    """Parse "35" as {"": 35} and "weight:7,waist:42" as pairs; None if it is neither."""
     found: dict[str, int] = {}
     for part in value.split(","):
         key, _, days = part.rpartition(":")
@@ -102,7 +103,7 @@ CLIENT_KEYS: dict[str, Callable[[str], str]] = {
 
 
 def pairs(number: int, line: str, text: str, keys: Mapping[str, Callable[[str], str]]) -> dict[str, str]:
-    """Read `key=value key="value with blanks"`."""
+    """Parse `key=value key="value with blanks"`."""
     try:
         words = shlex.split(text)
     except ValueError:

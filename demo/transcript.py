@@ -1,11 +1,11 @@
-"""The transcript of a tape: one line a message, the same bytes every time.
+"""The transcript of a tape: one line per message, the same bytes every time.
 
     [2026-03-02 07:30] bot -> Ada: Hello again. / How is your energy? [0] [1] ... [Later] [Skip]
     [2026-03-02 07:30] Ada -> bot: 7
     [2026-03-02 07:30] bot -> Ada: <trend-weight.png> Your weight ...
 
-Times are wall times in the tape's zone. Line breaks are shown as ` / `. The token of an invitation is random, so
-a fixed word stands in for it.
+Times are local to the tape's zone. Line breaks are shown as ` / `. The token of an invitation is random, so a fixed
+word replaces it.
 """
 
 from __future__ import annotations
@@ -27,13 +27,13 @@ def stamp(at: datetime, zone: ZoneInfo) -> str:
 
 
 def shown(text: str) -> str:
-    """One line of it: breaks as ` / `, tokens stood in for, characters that do not show left out."""
+    """A text on one line: breaks as ` / `, tokens replaced, invisible characters removed."""
     text = TOKEN.sub(STAND_IN, _BREAKS.sub(" / ", text.strip()))
     return "".join(c for c in text if unicodedata.category(c) != "Cf" or c in "\u200d\u200c")
 
 
 def body(message: SeenMessage) -> str:
-    """What a message of the bot shows: its file, its words, its buttons."""
+    """What a message of the bot shows: file, text, buttons."""
     parts = [f"<{message.filename or message.kind}>"] if message.kind != "text" else []
     if message.text:
         parts.append(shown(message.text))
@@ -42,7 +42,7 @@ def body(message: SeenMessage) -> str:
 
 
 def plain(text: str) -> str:
-    """For looking words up: one case, one kind of blank, no characters that do not show."""
+    """Normalised for searching: one case, one kind of blank, no invisible characters."""
     visible = "".join(c for c in text if unicodedata.category(c) != "Cf")
     return " ".join(visible.casefold().split())
 

@@ -14,7 +14,7 @@ from core.dialogue.client import effects as e
 from core.dialogue.client.facts import ClientFacts, GoalFact, OpenFlag
 from core.dialogue.client.states import FRESH, State
 from core.dialogue.engines.client import step
-from core.dialogue.kit.effects import Say
+from core.dialogue.kit.effects import Say, drawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text, TimerFired
 from core.dialogue.kit.messages import Together
 from core.reading import Reading
@@ -24,6 +24,7 @@ ADA = ClientFacts(
     client_id=1,
     name="Ada",
     coach_name="Rowan",
+    coach_reachable=True,
     slot=Slot(0, time(7, 30), "Europe/London"),
     zone=ZoneInfo("Europe/London"),
     country="GB",
@@ -69,7 +70,12 @@ class Chat:
         return self.gets(Text(self.now, text, str(ref or self.refs), edited=True))
 
     def presses(self, data: str) -> Chat:
-        return self.gets(Press(self.now, data))
+        """Press a button of the question that is open now, or one that belongs to none."""
+        return self.gets(Press(self.now, drawn(data, self.state.question)))
+
+    def presses_old(self, callback: str) -> Chat:
+        """Press a button of an old message."""
+        return self.gets(Press(self.now, callback))
 
     def commands(self, name: str, argument: str = "") -> Chat:
         return self.gets(Command(self.now, name, argument))
@@ -153,6 +159,12 @@ class Chat:
             for row in effect.choices
             for choice in row
         ]
+
+    @property
+    def callbacks(self) -> list[str]:
+        """The data of the current buttons, as the messenger returns it."""
+        says = [effect for effect in self.effects if isinstance(effect, Say)]
+        return [choice.callback for say in says for row in say.choices for choice in row]
 
     def heard(self, kind: type) -> Any:
         """The only message of a kind among the latest."""

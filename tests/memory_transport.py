@@ -1,6 +1,6 @@
-"""A transport that keeps what was sent: for tests without any network.
+"""A transport that records what was sent, for tests without a network.
 
-It passes the same contract as the real one (tests/contracts/test_transport.py).
+It passes the same contract tests as the real one (tests/contracts/test_transport.py).
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ class SentMessage:
 
 
 class MemoryTransport:
-    """chats: those that exist; None for any. `fail_next` makes the next sends fail as told."""
+    """chats: those that exist; None for any. `fail_next` makes the next sends fail as given."""
 
     def __init__(self, chats: Iterable[int] | None = None) -> None:
         self.chats = None if chats is None else set(chats)
@@ -39,7 +39,7 @@ class MemoryTransport:
         self._failures.extend(failures)
 
     def to(self, chat_id: int) -> list[Rendered]:
-        """Return what this chat shows, oldest first."""
+        """What this chat shows, oldest first."""
         return [kept.message for kept in self.sent if kept.chat_id == chat_id]
 
     async def send(self, chat_id: int, message: Rendered) -> Sent | SendFailure:

@@ -119,7 +119,7 @@ class Settings(BaseSettings):
     @model_validator(mode="after")
     def _english_is_there(self) -> Settings:
         if "en" not in self.languages:
-            raise ValueError("languages must name en: it is what everybody falls back to")
+            raise ValueError("languages must include en, the fallback")
         return self
 
     def need_token(self) -> str:
@@ -128,7 +128,7 @@ class Settings(BaseSettings):
         Raises: BadSettings if it is not set.
         """
         if self.token is None:
-            raise BadSettings("SAMEHOUR_TOKEN is not set.", "Set it to the token the bot was given.")
+            raise BadSettings("SAMEHOUR_TOKEN is not set.", "Set it to the bot's token.")
         return self.token.get_secret_value()
 
 
@@ -144,4 +144,4 @@ def read() -> Settings:
             f"{PREFIX}{'.'.join(str(part) for part in item['loc']).upper() or 'LANGUAGES'}: {item['msg']}"
             for item in error.errors(include_input=False, include_url=False, include_context=False)
         )
-    raise BadSettings(f"Wrong settings: {wrong}.", "Set them right in the environment.")
+    raise BadSettings(f"Invalid settings: {wrong}.", "Correct them in the environment.")

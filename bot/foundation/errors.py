@@ -36,7 +36,7 @@ class TokenRefused(OperatorError):
     """The platform refuses the token."""
 
     def __init__(self) -> None:
-        super().__init__("The messenger refuses the bot's token.", "Set SAMEHOUR_TOKEN to the token the bot was given.")
+        super().__init__("The messenger refuses the bot's token.", "Set SAMEHOUR_TOKEN to the bot's token.")
 
 
 class OtherPoller(OperatorError):

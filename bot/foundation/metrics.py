@@ -14,7 +14,7 @@ class Metrics:
     def __init__(self) -> None:
         self.registry = CollectorRegistry()
         self.updates = Counter(
-            "samehour_updates", "Updates taken over from the messenger", ["way"], registry=self.registry
+            "samehour_updates", "Updates received from the messenger", ["way"], registry=self.registry
         )
         self.unread = Counter(
             "samehour_updates_not_read", "Updates that could not be read and were set aside", registry=self.registry
@@ -27,25 +27,23 @@ class Metrics:
             registry=self.registry,
         )
         self.swept = Counter("samehour_due_swept", "Due rows turned into events", registry=self.registry)
-        self.messages = Counter(
-            "samehour_messages", "What came of sending a message", ["result"], registry=self.registry
-        )
+        self.messages = Counter("samehour_messages", "Results of sending messages", ["result"], registry=self.registry)
         self.send_seconds = Histogram(
             "samehour_send_seconds", "Time the messenger took", buckets=_FAST, registry=self.registry
         )
         self.late_seconds = Histogram(
             "samehour_message_late_seconds",
-            "From when a message was due until it was sent",
+            "Delay between the time a message was due and its sending",
             buckets=_SLOW,
             registry=self.registry,
         )
         self.waiting = Gauge(
             "samehour_waiting",
-            "Rows that wait in the database, of all workers: to be handled, to be sent, for a person to look at",
+            "Pending rows of all workers: to be handled, to be sent, set aside",
             ["what"],
             registry=self.registry,
         )
-        self.halted = Gauge("samehour_halted", "1 while the messenger makes everybody wait", registry=self.registry)
+        self.halted = Gauge("samehour_halted", "1 while the messenger halts all sending", registry=self.registry)
 
     def text(self) -> bytes:
         """Everything in the exposition format."""

@@ -45,7 +45,7 @@ def backup(to: Path, key: str = "") -> str:
     Raises: OperatorError if `to` exists, or the database or its tool is missing.
     """
     if to.exists():
-        raise OperatorError(f"{to} exists already.", "Name a file that does not.")
+        raise OperatorError(f"{to} exists already.", "Choose a new file name.")
     database = open_database(config.read())
     part, whole = to.with_name(f"{to.name}.part"), to.with_name(f"{to.name}.whole")
     try:
@@ -63,7 +63,7 @@ def backup(to: Path, key: str = "") -> str:
         _to_disk(part)
         part.replace(to)
     except OSError as error:
-        raise OperatorError(f"{to} cannot be written ({error.strerror}).", "Name another place.") from None
+        raise OperatorError(f"{to} cannot be written ({error.strerror}).", "Choose another place.") from None
     finally:
         part.unlink(missing_ok=True)
         whole.unlink(missing_ok=True)
@@ -89,7 +89,7 @@ def restore(source: Path, *, force: bool = False, key_file: Path | None = None) 
         with source.open("rb") as file:
             if not file.read(16).startswith(kind):
                 raise OperatorError(
-                    f"{source} is no backup of this kind of database.", "Check the file and SAMEHOUR_DATABASE_URL."
+                    f"{source} is not a backup of this kind of database.", "Check the file and SAMEHOUR_DATABASE_URL."
                 )
         if database.file is None or database.file.exists():
             _refuse_unless(database, force=force)
@@ -131,7 +131,7 @@ def _refuse_unless(database: Database, *, force: bool) -> None:
     if there and not force:
         raise OperatorError(
             "The database is not empty.",
-            "Set SAMEHOUR_DATABASE_URL to a new one, or add --force to lose everything that is in it.",
+            "Set SAMEHOUR_DATABASE_URL to a new one, or add --force to overwrite everything in it.",
         )
 
 
@@ -181,7 +181,7 @@ def _copy(source: Path, to: Path) -> str | None:
             version = new.execute("SELECT version_num FROM alembic_version").fetchone()
     except sqlite3.Error as error:
         raise OperatorError(
-            f"{source} cannot be copied ({type(error).__name__}).", "Is it a database of ours?"
+            f"{source} cannot be copied ({type(error).__name__}).", "Is it a Samehour database?"
         ) from None
     if found != "ok":
         raise OperatorError(f"{source} is damaged.", "Use another backup.")
@@ -211,7 +211,7 @@ def _alone(file: Path) -> None:
         with closing(sqlite3.connect(file, timeout=0)) as db:
             db.execute("PRAGMA journal_mode=DELETE")
     except sqlite3.OperationalError:
-        raise OperatorError("Somebody is using the database.", "Stop the bot first.") from None
+        raise OperatorError("The database is in use.", "Stop the bot first.") from None
     except sqlite3.DatabaseError:
         pass  # damaged: that may be why it is being replaced
 
@@ -279,6 +279,6 @@ def _restore_postgresql(source: Path, database: Database) -> str:
         ).scalar_one()
     database.engine.dispose()
     if others:
-        raise OperatorError("Somebody is using the database.", "Stop the bot first.")
+        raise OperatorError("The database is in use.", "Stop the bot first.")
     tool.run("--no-owner", "--exit-on-error", "--single-transaction", "--clean", "--if-exists", str(source))
     return version

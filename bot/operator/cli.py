@@ -67,8 +67,8 @@ def check() -> None:
 
 @app.command()
 def invite(
-    kind: Annotated[Invited, typer.Argument(help="Whom to invite.")],
-    name: Annotated[str, typer.Argument(help="What they are called.")],
+    kind: Annotated[Invited, typer.Argument(help="The role to invite.")],
+    name: Annotated[str, typer.Argument(help="Their name.")],
 ) -> None:
     """Print a single-use link, valid for 14 days, that makes somebody a coach or an organiser."""
     from bot.operator.commands.invite import invite as run
@@ -78,8 +78,8 @@ def invite(
 
 @app.command()
 def digest(
-    coach: Annotated[str, typer.Option("--coach", help="Whose digest.")],
-    date: Annotated[str, typer.Option("--date", help="For which local date, like 2026-03-30; today if left out.")] = "",
+    coach: Annotated[str, typer.Option("--coach", help="The coach's name.")],
+    date: Annotated[str, typer.Option("--date", help="The local date, like 2026-03-30; today by default.")] = "",
     dry_run: Annotated[bool, typer.Option("--dry-run", help="Print it here; send nothing.")] = False,
 ) -> None:
     """Send a coach the digest for a date, unless it was already sent, or print it."""
@@ -96,7 +96,7 @@ def score(
     ] = None,
     to: Annotated[Output, typer.Option("--to", help="How to write the result.")] = Output.TABLE,
     processes: Annotated[
-        int, typer.Option("--processes", min=0, help="How many share a long file, for csv and json; 0 chooses.")
+        int, typer.Option("--processes", min=0, help="Processes for a long file, for csv and json; 0 chooses.")
     ] = 0,
 ) -> None:
     """Score readings from a file against the published references, without a chat."""
@@ -109,8 +109,10 @@ def score(
 def import_(
     file: Annotated[Path, typer.Argument(help="CSV: person,taken_at,measure,value,unit,conditions; - for stdin")],
     coach: Annotated[str, typer.Option("--coach", help="Whose clients they are.")],
-    write: Annotated[bool, typer.Option("--write", help="Keep them; otherwise only show what would happen.")] = False,
-    doubtful: Annotated[bool, typer.Option("--doubtful", help="Keep doubtful values too: you have checked.")] = False,
+    write: Annotated[bool, typer.Option("--write", help="Import them; otherwise only show what would happen.")] = False,
+    doubtful: Annotated[
+        bool, typer.Option("--doubtful", help="Import doubtful values too, once you have checked them.")
+    ] = False,
 ) -> None:
     """Show what would become of each row of past readings; import them with --write. A repeated import adds nothing."""
     from bot.operator.commands.import_export_erase import import_ as run
@@ -121,11 +123,15 @@ def import_(
 @app.command()
 def export(
     coach: Annotated[str, typer.Option("--coach", help="Whose client.")],
-    client: Annotated[str | None, typer.Argument(help="Whole name or number; all of the coach's if left out.")] = None,
+    client: Annotated[
+        str | None, typer.Argument(help="Full name or number; all of the coach's clients by default.")
+    ] = None,
     to: Annotated[Form, typer.Option("--to", help="csv or fhir for readings, ics for weekly slots.")] = Form.CSV,
-    out: Annotated[Path | None, typer.Option("--out", help="A new file; printed if left out.")] = None,
-    names: Annotated[bool, typer.Option("--names", help="Name people in fhir and ics, where they are not.")] = False,
-    side_notes: Annotated[bool, typer.Option("--side-notes", help="Also readings that never count.")] = False,
+    out: Annotated[Path | None, typer.Option("--out", help="A new file; printed by default.")] = None,
+    names: Annotated[
+        bool, typer.Option("--names", help="Include names in fhir and ics, which omit them by default.")
+    ] = False,
+    side_notes: Annotated[bool, typer.Option("--side-notes", help="Include readings that never count.")] = False,
 ) -> None:
     """Export a client's readings or weekly slot, or those of a caseload."""
     from bot.operator.commands.import_export_erase import export as run
@@ -137,7 +143,7 @@ def export(
 
 @app.command()
 def erase(
-    client: Annotated[str, typer.Argument(help="Whole name or number.")],
+    client: Annotated[str, typer.Argument(help="Full name or number.")],
     coach: Annotated[str, typer.Option("--coach", help="Whose client.")],
     yes: Annotated[bool, typer.Option("--yes", help="Do not ask.")] = False,
 ) -> None:
@@ -150,7 +156,7 @@ def erase(
 @app.command()
 def judgement(
     clients: Annotated[int, typer.Option(min=1, max=100_000, help="Simulated clients.")] = 1000,
-    weeks: Annotated[int, typer.Option(min=16, max=260, help="Weeks each is followed.")] = 52,
+    weeks: Annotated[int, typer.Option(min=16, max=260, help="Weeks of follow-up.")] = 52,
     seed: Annotated[int, typer.Option(help="The same seed gives the same figures.")] = 1,
 ) -> None:
     """Show how the rule for change performs on simulated clients: false flags, and true changes found."""

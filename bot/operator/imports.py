@@ -61,11 +61,11 @@ class Fate(StrEnum):
     SIDE_NOTE = "a side note"
     IN_THE_FUTURE = "in the future"
     TOO_OLD = "too far in the past"
-    UNKNOWN_PERSON = "person not known"
-    SEVERAL_PEOPLE = "several people of this name"
-    NOT_AGREED = "has not agreed yet"
+    UNKNOWN_PERSON = "unknown person"
+    SEVERAL_PEOPLE = "several people with this name"
+    NOT_AGREED = "has not consented yet"
     HAS_LEFT = "has left"
-    UNKNOWN_MEASURE = "measure not known"
+    UNKNOWN_MEASURE = "unknown measure"
     UNUSABLE = "cannot be used"  # not understood, or physically impossible
 
 
@@ -190,7 +190,7 @@ def _refusals(
     if len(found) > 1:
         yield Fate.SEVERAL_PEOPLE, f"write one of the numbers {', '.join(str(c.id) for c in found)} instead"
     if found and not found[0].consented:
-        yield Fate.NOT_AGREED, "nothing is kept of somebody who has not agreed to it"
+        yield Fate.NOT_AGREED, "nothing is stored without consent"
     if found and found[0].status is Status.LEFT:
         yield Fate.HAS_LEFT, ""
     if isinstance(at, str):
@@ -198,7 +198,7 @@ def _refusals(
     if row.meaning.problem:
         yield Fate.UNUSABLE if row.meaning.key in MEASURES else Fate.UNKNOWN_MEASURE, row.meaning.problem
     if how.strip() == How.EARLY:
-        yield Fate.SIDE_NOTE, "a reading before its time never counts"
+        yield Fate.SIDE_NOTE, "an early reading never counts"
 
 
 def named(people: Sequence[Client], text: str) -> list[Client]:

@@ -1,1 +1,1 @@
-"""The running process: intake, turns, sweeps over what is due, delivery, health."""
+"""The running process: intake, turns, sweeps for due work, delivery, health checks."""

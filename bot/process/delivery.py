@@ -1,13 +1,12 @@
-"""Draining the outbox: in order within a chat, chats side by side, within the platform's limits.
+"""Deliver the outbox: in order within a chat, chats concurrently, within the platform's rate limits.
 
-A crash between the platform's yes and our commit repeats at most the messages then in flight or not yet noted, one
-for each chat, and loses none: the platform offers no key that would prevent it.
+A crash between the platform's acknowledgement and our commit repeats at most the messages in flight or not yet
+recorded, one per chat, and loses none: the platform has no idempotency key to prevent it.
 
-* One exchange with the store records what is finished and claims what comes next (`bot.store.dispatch`).
-* An exchange that failed may have been committed all the same, its answer lost: what it claimed without our hearing
-  of it is handed back before the next.
-* A message is rendered when it is sent, in its reader's language. What many people get is rendered once.
-* Sleeps until the next message is due or `bell` rings, so a timed message goes out at its instant.
+* One exchange with the store records finished sends and claims the next messages (`bot.store.dispatch`).
+* A failed exchange may have been committed with its answer lost: whatever it claimed is released before the next.
+* A message is rendered when it is sent, in its reader's language. A message to many people is rendered once.
+* It sleeps until the next message is due or `bell` rings, so a timed message is sent at its instant.
 """
 
 from __future__ import annotations
@@ -31,16 +30,16 @@ from bot.store.database import Database
 from bot.store.dispatch import UNREACHABLE, Next, Postponed, SendJob, SendResult, claim_and_settle
 from bot.store.rate_limit import Rates
 
-AHEAD = 8  # times as many messages are claimed as are in flight: sending goes on while the store is asked for more
-GATHER = 0.01  # seconds that what was sent is gathered for one commit, while enough is claimed to go on sending
-LONGEST_SLEEP = 1.0  # seconds; another process may have queued something
+AHEAD = 8  # messages claimed per message in flight, so that sending continues while more are claimed
+GATHER = 0.01  # seconds during which results are collected for one commit, while enough messages are claimed
+LONGEST_SLEEP = 1.0  # seconds; another process may have queued messages
 _TICK = timedelta(milliseconds=1)
 
 _log = log.get("delivery")
 
 
 class Transport(Protocol):
-    """What delivery needs of a messenger. Neither call raises for anything the messenger says."""
+    """The messenger as delivery needs it. Neither call raises for any answer of the messenger."""
 
     async def send(self, chat_id: int, message: Rendered) -> Sent | SendFailure: ...
 
@@ -48,7 +47,7 @@ class Transport(Protocol):
 
 
 class Renderer(Protocol):
-    """Makes of a queued message what is sent, in one or more parts. Raises when it cannot: a fault of ours."""
+    """Renders a queued message in one or more parts. Raises if it cannot (a bug)."""
 
     async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]: ...
 
@@ -56,8 +55,8 @@ class Renderer(Protocol):
 class Delivery:
     """One worker's sender.
 
-    rates: shared limits; None for none, as under a simulated clock.  parallel: most messages in flight.
-    on_events: called when a failure became an event for the inbox.  spread: random numbers from 0 up to 1.
+    rates: shared limits; None for none, as with a simulated clock. parallel: maximum of messages in flight. on_events:
+    called when a failure became an inbox event. spread: random numbers from 0 up to 1 (jitter).
     """
 
     def __init__(
@@ -86,8 +85,8 @@ class Delivery:
         self._spread = spread
         self._sending = asyncio.Semaphore(parallel)
         self._window = None if rates is None else Window(max(int(rates.overall), 1))
-        self._in_hand: dict[asyncio.Task[None], int] = {}  # and the row it carries
-        self._unheard = False  # whether more may be claimed for us than we know of
+        self._in_hand: dict[asyncio.Task[None], int] = {}  # and the row it sends
+        self._unheard = False  # whether rows may be claimed for us without our knowing
         self._results: list[SendResult] = []
         self._halted_until: datetime | None = None
         self.bell = WakeupEvent()
@@ -112,7 +111,7 @@ class Delivery:
         await self._finish()
 
     async def drain(self) -> int:
-        """Send everything that can be sent now, and wait for it; how many went out. For a simulated clock."""
+        """Send everything that can be sent now, and wait for it; return how many. For a simulated clock."""
         count = 0
         while True:
             found = await self._exchange(self._parallel)
@@ -123,7 +122,7 @@ class Delivery:
             count += sum(isinstance(result.outcome, Sent) for result in self._results)
 
     async def start_afresh(self) -> int:
-        """Take back at once what this worker held when it was killed; how many messages."""
+        """Reclaim what this worker held when it was killed; return how many messages."""
         return await self._database.write(outbox.release, self._worker, self._clock.now())
 
     def clock_went_back(self) -> None:
@@ -132,7 +131,7 @@ class Delivery:
         self.bell.ring()
 
     async def next_due(self) -> datetime | None:
-        """Return when the next message can go, None when none waits."""
+        """When the next message can be sent; None if none is pending."""
         return await self._database.read(outbox.next_due)
 
     async def _exchange(self, want: int) -> Next:
@@ -147,7 +146,7 @@ class Delivery:
                 claim_and_settle, self._worker, self._clock.now(), results, want, self._rates
             )
         except BaseException:
-            self._results = results + self._results  # not recorded: the platform's yes must not be forgotten
+            self._results = results + self._results  # not recorded: the platform's acknowledgement must not be lost
             self._unheard = True
             raise
         if found.events:
@@ -165,7 +164,7 @@ class Delivery:
         self.bell.ring()
 
     async def _sleep(self, found: Next, stopping: asyncio.Event) -> None:
-        """Wait until something is finished, something is due, the bell rings, or we are to stop."""
+        """Wait until a send finishes, a message is due, the bell rings, or `stopping` is set."""
         if len(self._in_hand) > self._parallel:
             await pause(stopping, GATHER)
             return
@@ -186,7 +185,7 @@ class Delivery:
             await self._exchange(0)
             await self._database.write(outbox.release, self._worker, self._clock.now())
         except Exception:
-            _log.exception("what was sent could not be noted", count=len(self._results))
+            _log.exception("results could not be recorded", count=len(self._results))
 
     # One message.
 
@@ -196,8 +195,8 @@ class Delivery:
                 result = await self._try(job)
         except asyncio.CancelledError:
             raise
-        except Exception as error:  # rendering: a fault of ours, and of this message alone
-            _log.exception("a message could not be made", row=job.row.id)
+        except Exception as error:  # a rendering bug, which affects only this message
+            _log.exception("a message could not be rendered", row=job.row.id)
             result = SendResult(job.row, Broken(log.fault(error)))
         self._results.append(result)
         self._note(result)
@@ -235,7 +234,8 @@ class Delivery:
         return SendResult(job.row, decision, done)
 
     async def _put_off(self, job: SendJob) -> datetime | None:
-        """Wait for this message's place in the rate; return from when it can be claimed anew instead, if it must."""
+        """Wait for this message's turn within the rate limit; or return when it can be claimed again, if it must be
+        released."""
         if self._rates is not None:
             wait = (job.at - self._clock.now()).total_seconds()
             if wait > 0:
@@ -245,7 +245,7 @@ class Delivery:
         now = self._clock.now()
         if self._halted_until is not None and now < self._halted_until:
             return self._halted_until
-        if now >= job.until:  # the messenger is slow: another worker could take it for lost while we send it
+        if now >= job.until:  # the messenger is slow: the lease could expire while we send
             return now
         return None
 
@@ -260,6 +260,6 @@ class Delivery:
                 self._metrics.late_seconds.observe(max(late, 0.0))
             case Wait(until, everybody=True):
                 seconds = round((until - self._clock.now()).total_seconds())
-                _log.warning("the messenger makes everybody wait", seconds=seconds)
+                _log.warning("the messenger halts all sending", seconds=seconds)
             case Broken(error) if error != UNREACHABLE:
                 _log.error("a message was set aside", row=row.id, attempt=row.attempts + 1)

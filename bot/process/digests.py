@@ -1,7 +1,7 @@
-"""The coaches' sweep: a digest that is due becomes an event in the coach's inbox, once.
+"""The coaches' sweep: a due digest becomes an event in the coach's inbox, exactly once.
 
-As for clients' slots: one transaction, a key that can be there once ("digest/<coach>/<date>"), the next instant set
-with it. After an outage the newest digest is sent, however late, and older ones are not: it says all that they would.
+As for clients' slots: one transaction, a unique key ("digest/<coach>/<date>"), and the next instant set with it. After
+an outage only the newest digest is sent, however late: it contains everything older ones would.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ _TICK = timedelta(microseconds=1)
 
 
 def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
-    """Turn up to `limit` due digests into events; how many were due. The caller owns the transaction."""
+    """Turn up to `limit` due digests into events; return how many were due. The caller owns the transaction."""
     due = staff.due(conn, now, limit)
     events = []
     for coach in due:
@@ -40,5 +40,5 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
 
 
 def next_at(conn: Connection) -> datetime | None:
-    """When the next digest is due, perhaps in the past; None when none is."""
+    """When the next digest is due, perhaps in the past; None if none is."""
     return staff.next_digest(conn)

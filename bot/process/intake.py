@@ -1,7 +1,7 @@
-"""Taking updates over from the messenger, so that nothing a person typed is lost.
+"""Fetch updates from the messenger without losing anything a person typed.
 
-An update counts as taken only when it is committed: the offset that confirms a batch goes out with the next
-request, after `keep` returned. A crash in between brings the batch again, and the inbox knows its keys.
+An update is confirmed only after it is committed: the offset that confirms a batch is sent with the next request, after
+`keep` returned. After a crash in between, the batch arrives again, and the inbox recognises its keys.
 
 An update that cannot be read, or not be stored, is set aside in the same transaction, and stops nobody.
 
@@ -24,7 +24,7 @@ from bot.foundation import log
 from bot.foundation.clock import Clock
 from bot.foundation.errors import OtherPoller, TokenRefused
 from bot.foundation.metrics import Metrics
-from bot.foundation.retry import Busy, backoff
+from bot.foundation.retry import Busy, NoAnswer, Trouble, backoff
 from bot.process.wakeup import pause, unless
 from bot.store import inbox, unread
 from bot.store.database import Database
@@ -33,7 +33,7 @@ from bot.transports.telegram import Batch, failure_of
 
 Keep = Callable[[Sequence[Incoming], Sequence[Unread]], Awaitable[None]]  # Raises when nothing can be kept now
 
-_OTHER_POLLER_DELAY = 5.0  # seconds: long enough for the other one's long poll to be cut off and noticed
+_OTHER_POLLER_DELAY = 5.0  # seconds: long enough for the other process's long poll to be interrupted and noticed
 _LONGEST_DELAY = timedelta(seconds=30)
 _TOKEN_DELAY = 60.0
 
@@ -41,7 +41,7 @@ _log = log.get("intake")
 
 
 class UpdateSource(Protocol):
-    """What intake needs of a transport."""
+    """The transport as intake needs it."""
 
     async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch: ...
 
@@ -49,7 +49,7 @@ class UpdateSource(Protocol):
 
 
 def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
-    """Return what keeps a batch in the inbox, in one transaction, and then rings for the turns."""
+    """A function that stores a batch in the inbox, in one transaction, and then rings for the turns."""
 
     async def keep(events: Sequence[Incoming], aside: Sequence[Unread]) -> None:
         rows = [
@@ -99,7 +99,7 @@ def _keep_each(
 
 
 class Answers:
-    """Answers presses beside everything else. `finish` waits for those under way."""
+    """Answers presses concurrently. `finish` waits for answers in progress."""
 
     def __init__(self, answer: Callable[[str], Awaitable[None]]) -> None:
         self._answer = answer
@@ -118,12 +118,12 @@ class Answers:
     async def _one(self, query: str) -> None:
         try:
             await self._answer(query)
-        except Exception:  # best effort: a press that spins on does not matter, a lost task's warning would
+        except Exception:  # best effort: a button that keeps spinning does not matter, a lost task's warning would
             _log.exception("a press was not answered")
 
 
 class Poller:
-    """The long-polling loop. `keep` commits a batch; it may raise, and then the batch is tried again."""
+    """The long-polling loop. `keep` commits a batch; if it raises, the batch is tried again."""
 
     def __init__(
         self,
@@ -145,10 +145,21 @@ class Poller:
         self.answers = Answers(source.answer)
 
     async def once(self, timeout: int = 0) -> int:
-        """Take over one batch; how many updates there were. Raises whatever the messenger or `keep` raise."""
+        """Fetch and store one batch; return the number of updates. Raises whatever the messenger or `keep` raises."""
         batch = await self._source.fetch(self._confirm, self._clock.now(), timeout)
         await self._take(batch)
         return batch.count
+
+    async def what_waits(self) -> int:
+        """`once` with a simulated clock: a messenger that does not answer delivers nothing and keeps pending
+        updates."""
+        try:
+            return await self.once()
+        except TelegramError as error:
+            if not isinstance(failure_of(error), Trouble | NoAnswer):
+                raise
+            _log.info("the messenger does not answer", fault=log.fault(error))
+            return 0
 
     async def _take(self, batch: Batch) -> None:
         if batch.events or batch.aside:
@@ -160,9 +171,9 @@ class Poller:
         self._metrics.unread.inc(len(batch.aside))
 
     async def run(self, stopping: asyncio.Event) -> None:
-        """Take updates over until `stopping`. Every failure is waited out; none ends this.
+        """Fetch updates until `stopping`. Failures are retried with back-off; none ends the loop.
 
-        A long poll is cut off (what it would have brought stays with the messenger); a batch is kept whole.
+        A long poll is cancelled (its updates stay with the messenger); a batch is stored entirely.
         """
         failed = 0
         while not stopping.is_set():
@@ -180,7 +191,7 @@ class Poller:
         await self.answers.finish()
 
     def _wait(self, error: Exception, failed: int) -> float:
-        """Say what went wrong, once and then ever more rarely; return the seconds to wait."""
+        """Log the failure, at first and then ever more rarely; return the seconds to wait."""
         usual = min(backoff(failed, self._spread()), _LONGEST_DELAY).total_seconds()
         loud = failed & (failed - 1) == 0  # 1, 2, 4, 8 ...
         match error:
@@ -201,5 +212,5 @@ class Poller:
                 return usual
             case _:
                 if loud:
-                    _log.error("updates could not be kept", attempt=failed, exc_info=error)
+                    _log.error("updates could not be stored", attempt=failed, exc_info=error)
                 return usual

@@ -1,9 +1,9 @@
-"""What one process sends in any second, however unevenly its sends arrive.
+"""A limit on what one process sends in any second, however unevenly its sends arrive.
 
-The store hands out sends evenly apart (`bot.store.rate_limit`), but one that is held up on its way comes close before
-the next, and the platform, which counts the messages of the last second, refuses the one too many. So a send also waits
-until fewer than `most` are under way or were answered within the last second. That is enough: the platform counted
-each of them no later than it was answered.
+The store spaces sends evenly (`bot.store.rate_limit`), but a delayed one arrives close to the next, and the platform,
+which counts the messages of the last second, refuses the excess. So a send also waits until fewer than `most` are in
+flight or were answered within the last second. That is enough, because the platform counted each of them no later than
+it answered.
 """
 
 from __future__ import annotations
@@ -18,8 +18,8 @@ SECOND = 1.0
 
 
 class Window:
-    """`async with window:` around one send. most: a second, at least 1. clock: seconds that only go up; not
-    those of the event loop, which may stand still while it works."""
+    """`async with window:` around one send. most: per second, at least 1. clock: monotonic seconds; not the event
+    loop's, which may stand still while it is busy."""
 
     def __init__(self, most: int, clock: Callable[[], float] | None = None) -> None:
         self._most = most
@@ -48,7 +48,7 @@ class Window:
         self._one_back.set()
 
     def _wait(self) -> float:
-        """Seconds until there may be room."""
+        """Seconds until there may be capacity."""
         now = self._clock()
         lately = self._answered
         while lately and lately[0] <= now - SECOND:

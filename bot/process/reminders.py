@@ -1,11 +1,11 @@
-"""The sweep: what has come due becomes events in the inbox, once each.
+"""The sweep: due slots and timers become inbox events, exactly once each.
 
-Everything a sweep does is one transaction: the event goes into the inbox under a key that can be there once
-("due/<client>/<local date>", "wake/<id>"), and the client's next instant is set. A sweep that dies did nothing; two
-at once share the clients (PostgreSQL) or take turns (SQLite); a second one finds nothing.
+A sweep is one transaction: the event goes into the inbox under a unique key ("due/<client>/<local date>", "wake/<id>"),
+and the client's next instant is set. A sweep that dies has done nothing; concurrent sweeps share the clients
+(PostgreSQL) or take turns (SQLite).
 
-After an outage the newest slot of a client is asked if it is not more than twelve hours late; older ones are noted
-as not asked, which counts for nobody. A slot counts as missed once the next one is asked and it got no answer.
+After an outage a client's newest slot is asked if it is at most twelve hours late; older ones are recorded as not
+asked, which never counts against the client. A slot counts as missed if it has no answer when the next one is asked.
 """
 
 from __future__ import annotations
@@ -37,7 +37,7 @@ _log = log.get("reminders")
 
 @dataclass
 class _Found:
-    """What a sweep found out and has to write."""
+    """What a sweep found and has to write."""
 
     events: list[NewEvent] = field(default_factory=list)
     changes: dict[int, dict[str, Any]] = field(default_factory=dict)
@@ -47,9 +47,9 @@ class _Found:
 
 
 def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
-    """Turn up to `limit` due clients and as many timers into events; how many were due.
+    """Turn up to `limit` due clients and as many timers into events; return how many were due.
 
-    The caller owns the transaction, and sweeps again at once when the answer is not zero: there may be more.
+    The caller owns the transaction, and sweeps again at once unless the result is zero.
     """
     found = _Found()
     due_timers = timers.take_due(conn, now, limit)
@@ -58,8 +58,8 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
         found.events.append(NewEvent(f"wake/{timer.id}", timer.chat_id, woke))
     clients_due = due.take(conn, now, limit)
     for client in clients_due:
-        if client.status is None:  # damaged: looked at again every day, and nobody else waits for it
-            _log.error("a client who is due cannot be read", row=client.id)
+        if client.status is None:  # corrupt: retried daily, without holding up anybody else
+            _log.error("a due client cannot be loaded", row=client.id)
             found.changes[client.id] = {"next_due_at": now + AGAIN}
         elif client.status is Status.PAUSED:
             _resume(found, client, now)
@@ -74,13 +74,13 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
 
 
 def next_at(conn: Connection) -> datetime | None:
-    """When there will be something to sweep, perhaps in the past; None when nothing is planned."""
+    """When the next sweep is needed, perhaps in the past; None if nothing is planned."""
     known = [at for at in (due.next_at(conn), timers.next_at(conn)) if at is not None]
     return min(known, default=None)
 
 
 def _resume(found: _Found, client: DueClient, now: datetime) -> None:
-    """The pause is over; the first slot since then comes with the next sweep if it has come already."""
+    """The pause is over; if a slot has passed since, the next sweep asks it."""
     changes: dict[str, Any] = {"status": Status.ACTIVE.value, "paused_until": None}
     if client.slot is None:
         changes |= {"next_due_at": None, "next_due_day": None}
@@ -93,7 +93,7 @@ def _resume(found: _Found, client: DueClient, now: datetime) -> None:
 
 
 def _come(found: _Found, client: DueClient, now: datetime) -> None:
-    """The slot of a client came, perhaps several since we last looked."""
+    """A client's slot is due, perhaps several since the last sweep."""
     if client.status is not Status.ACTIVE or client.slot is None:
         found.changes[client.id] = {"next_due_at": None, "next_due_day": None}
         return
@@ -115,7 +115,7 @@ def _come(found: _Found, client: DueClient, now: datetime) -> None:
 
 
 def _to_ask(client: DueClient, come: list[Occurrence], now: datetime) -> Occurrence | None:
-    """The newest slot, if it is not too late and there is somebody to ask."""
+    """The newest slot, if it is not too late and the client can be asked."""
     if not come or client.chat_id is None or not client.reachable:
         return None
     newest = come[-1]

@@ -1,7 +1,7 @@
-"""Making of a queued message what is sent, once for all who read the same.
+"""Render queued messages, once for all readers of the same message.
 
-Equal messages are equal text in the outbox, so a reminder that thousands get in one language and with the same
-units is made once. Pictures are drawn on a thread of their own, off the event loop, and never kept.
+Equal messages are equal text in the outbox, so a reminder to thousands with the same language and units is rendered
+once. Pictures are drawn on a separate thread, off the event loop, and never cached.
 """
 
 from __future__ import annotations
@@ -23,11 +23,11 @@ from core.dialogue.kit.messages import Together
 
 KEPT = 512  # renderings, a few hundred bytes each
 
-Gather = Callable[..., tuple[Rendered, ...]]  # (conn, person_id, reader): everything we hold of a person
+Gather = Callable[..., tuple[Rendered, ...]]  # (conn, person_id, reader): everything stored about a person
 
 
 class Renderings:
-    """Renders for delivery. gather: what a `DATA` row sends, read from the store when it is sent."""
+    """Renders for delivery. gather: reads the data of a `DATA` row from the store at delivery."""
 
     def __init__(self, database: Database, gather: Gather, keep: int = KEPT) -> None:
         self._database = database
@@ -38,9 +38,9 @@ class Renderings:
         self.made = 0
 
     async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]:
-        """Return what to send for `row`, one call of the messenger each.
+        """The parts to send for `row`, each with one call to the messenger.
 
-        Raises: whatever rendering raises: a fault of ours, of this message alone.
+        Raises: whatever rendering raises (a bug, which affects only this message).
         """
         if row.kind is outbox.DeliveryKind.DATA:
             return await self._database.read(self._gather, row.person_id, reader)
@@ -69,7 +69,7 @@ class Renderings:
 
 
 def _is_drawn(message: object) -> bool:
-    """Whether a picture or a file goes with it."""
+    """Whether a message has a picture or a file."""
     said = message.parts if isinstance(message, Together) else (message,)
     return any(attachment_for(type(part)) is not None for part in said)
 

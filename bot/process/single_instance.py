@@ -1,7 +1,7 @@
-"""One `serve` on one SQLite file: a second would take over what the first is sending, and say it twice.
+"""Only one `serve` per SQLite file: a second would take over messages being sent, and send them twice.
 
-The lock is SQLite's own, on an empty file beside the database: the system lets go of it when the process ends,
-however it ends, so nothing is left to be cleared away after a crash. On PostgreSQL any number may serve.
+The lock is SQLite's own, on an empty file beside the database: the operating system releases it when the process ends
+in any way, so no stale lock is left after a crash. On PostgreSQL any number of processes may serve.
 """
 
 from __future__ import annotations
@@ -14,14 +14,14 @@ from pathlib import Path
 from bot.foundation.errors import OperatorError
 from bot.foundation.private import make_private
 
-PATIENCE = 2.0  # seconds: one that was told to stop may still be finishing what it has in hand
+PATIENCE = 2.0  # seconds: a process that is stopping may still be finishing its work
 
 
 @contextmanager
 def only_one(file: Path | None, patience: float = PATIENCE) -> Iterator[None]:
-    """Serve as the only process on this SQLite file; None, another kind of database, may have several.
+    """Context manager: be the only process on this SQLite file. None, another kind of database, allows several.
 
-    Raises: OperatorError when another process serves it, or the folder cannot be written to.
+    Raises: OperatorError if another process serves it, or the folder is not writable.
     """
     if file is None:
         yield

@@ -1,4 +1,4 @@
-"""Waiting that can be ended: the loops of a worker sleep on these, never on a bare sleep."""
+"""Interruptible waiting: a worker's loops wait on these, never on a plain sleep."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ T = TypeVar("T")
 
 
 class WakeupEvent:
-    """Rung when there is something to do; ringing twice before anybody listens is ringing once."""
+    """Signals that there is work; ringing twice before anybody waits counts once."""
 
     def __init__(self) -> None:
         self._event = asyncio.Event()
@@ -19,11 +19,11 @@ class WakeupEvent:
         self._event.set()
 
     def hush(self) -> None:
-        """Forget that it rang: what it rang for is being seen to."""
+        """Clear the signal, because its work is being handled."""
         self._event.clear()
 
     async def wait(self, seconds: float | None = None) -> bool:
-        """Wait until it rings, at most `seconds`; whether it did. It is quiet again afterwards."""
+        """Wait for the signal, at most `seconds`; return whether it came. It is cleared afterwards."""
         try:
             async with asyncio.timeout(seconds):
                 await self._event.wait()
@@ -34,7 +34,7 @@ class WakeupEvent:
 
 
 async def unless(stopping: asyncio.Event, work: Coroutine[Any, Any, T]) -> T | None:
-    """Return what `work` returns, or None as soon as `stopping` is set: `work` is then cancelled."""
+    """The result of `work`, or None as soon as `stopping` is set, which cancels `work`."""
     doing = asyncio.ensure_future(work)
     stopped = asyncio.ensure_future(stopping.wait())
     try:
@@ -47,7 +47,7 @@ async def unless(stopping: asyncio.Event, work: Coroutine[Any, Any, T]) -> T | N
 
 
 async def pause(stopping: asyncio.Event, seconds: float) -> None:
-    """Wait `seconds`, less if `stopping` is set meanwhile."""
+    """Wait `seconds`, or until `stopping` is set."""
     try:
         async with asyncio.timeout(seconds):
             await stopping.wait()

@@ -1,4 +1,4 @@
-"""What the process serves over HTTP: updates pushed to it, and how it is doing.
+"""The process's HTTP endpoints: the webhook, health and metrics.
 
     POST <webhook path>   updates; 200 only once the update is committed, or set aside because it cannot be read
     GET /healthz          200 while the process turns over
@@ -49,13 +49,13 @@ _log = log.get("web")
 
 
 class UpdateReader(Protocol):
-    """What the webhook needs of a transport: reading updates as they came."""
+    """The transport as the webhook needs it: parsing raw updates."""
 
     def read(self, raw: list[Any], now: datetime, confirmed: int | None = None, body: bytes | None = None) -> Batch: ...
 
 
 class Webhook:
-    """Takes pushed updates over, under the same rule as polling: committed first, confirmed after."""
+    """Receives pushed updates under the same rule as polling: commit first, then confirm."""
 
     def __init__(
         self, secret: str, reader: UpdateReader, keep: Keep, answers: Answers, clock: Clock, metrics: Metrics
@@ -84,7 +84,7 @@ class Webhook:
             if batch.events or batch.aside:
                 await self._keep(batch.events, batch.aside)
         except Exception:
-            _log.exception("an update could not be kept")
+            _log.exception("an update could not be stored")
             return PlainTextResponse("not kept, send it again", 503)
         self.answers.give(batch.events)
         self._metrics.updates.labels("webhook").inc()
@@ -93,7 +93,7 @@ class Webhook:
 
 
 class HttpServer:
-    """uvicorn, run as one part among others: signals are the process's business, not its."""
+    """uvicorn as one part among others; the process, not uvicorn, handles signals."""
 
     def __init__(
         self, app: Starlette, host: str, port: int, finish: Callable[[], Awaitable[None]] | None = None
@@ -105,7 +105,7 @@ class HttpServer:
         self.listening = asyncio.Event()
 
     async def run(self, stopping: asyncio.Event) -> None:
-        """Serve until `stopping`; then answer what is in hand, and `finish`."""
+        """Serve until `stopping`; then answer open requests, and `finish`."""
         options = uvicorn.Config(
             self._app,
             host=self._host,

@@ -1,7 +1,7 @@
-"""The one place where real parts are chosen. Nothing opens on import, and making a part opens nothing either.
+"""The only place where concrete parts are chosen. Nothing opens on import or construction.
 
-service(settings)                       the process `samehour serve` runs
-service(settings, clock=held, live=False, paced=False)    the same parts, for a tape to settle instant by instant
+service(settings)                       the process run by `samehour serve`
+service(settings, clock=held, live=False, paced=False)    the same parts, for a tape to settle at each instant
 """
 
 from __future__ import annotations
@@ -48,7 +48,7 @@ PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
 
 
 def steps(settings: config.Settings, link: Callable[[str], str], group_link: Callable[[str], str] = str) -> Steps:
-    """Return what decides, with the look-ups it is lent. link, group_link: of an invitation's token."""
+    """The decision functions with their look-ups. link, group_link: create the link for an invitation's token."""
     from bot.rendering.phrases.labels import labeller
     from bot.rendering.places import country_of, find_zones
     from bot.turns.group_turn import GroupTurn
@@ -72,9 +72,9 @@ def rates(settings: config.Settings) -> rate_limit.Rates:
 
 
 def worker_name(database: Database) -> str:
-    """Return the name under which this process holds messages.
+    """The name under which this process claims messages.
 
-    On SQLite there is one worker, so a restart finds what the killed process held; elsewhere leases run out.
+    On SQLite there is one worker, so after a restart it finds what the killed process held; elsewhere leases expire.
     """
     return "local" if database.is_sqlite else f"{socket.gethostname()}/{os.getpid()}"
 
@@ -86,15 +86,17 @@ def service(
     live: bool = True,
     paced: bool = True,
     webhook: bool = False,
+    menus: bool | None = None,
     spread: Callable[[], float] = random.random,
 ) -> Service:
-    """Put a process together.
+    """Assemble a process.
 
-    live: it works by itself; else only when told to settle.  paced: within the send rates.  webhook: updates are
-    pushed to us.
+    live: works by itself; else only when `settle` is called. paced: within the rate limits.  webhook: updates are
+    pushed to us.  menus: whether it sets the command menus; None: if live.
 
     Raises: BadSettings.
     """
+    menus = live if menus is None else menus
     store = open_database(settings)
     shared = None if clock is not None or store.is_sqlite else SharedClock()
     clock = clock or shared or MachineClock()
@@ -204,7 +206,7 @@ def service(
         if live:
             await store.write(clock_jumps.mend, clock.now())
         await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
-        if live:
+        if menus:
             await telegram.set_menus(settings.languages)
 
     return Service(
@@ -238,14 +240,14 @@ def _sweep(conn: Connection, now: datetime) -> int:
 
 
 def _time_there(conn: Connection) -> tuple[datetime, datetime, datetime]:
-    """The database's time, and ours before and after asking."""
+    """The database's time, with ours before and after the query."""
     before = now()
     there = conn.execute(select(func.clock_timestamp())).scalar_one()
     return there, before, now()
 
 
 def next_instant(conn: Connection) -> datetime | None:
-    """Return when a slot, a timer, a digest or a cohort comes due, or a failed turn is to be tried again, or None."""
+    """When the next slot, timer, digest, cohort task or retry of a turn is due, or None."""
     retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
     known = (reminders.next_at(conn), digests.next_at(conn), cohorts.next_at(conn), conn.execute(retry).scalar())
     return min((at for at in known if at is not None), default=None)
@@ -254,7 +256,8 @@ def next_instant(conn: Connection) -> datetime | None:
 def _webhook_secret(settings: config.Settings) -> str:
     if not settings.webhook_url.startswith(("https://", "http://127.0.0.1", "http://localhost")):
         raise BadSettings(
-            "SAMEHOUR_WEBHOOK_URL is not set, or no https address.", "Set it to where the messenger reaches us."
+            "SAMEHOUR_WEBHOOK_URL is not set, or not an https address.",
+            "Set it to the address at which the messenger reaches us.",
         )
     if settings.webhook_secret is None:
         raise BadSettings("SAMEHOUR_WEBHOOK_SECRET is not set.", "Set it to 16 or more random letters and digits.")
@@ -278,7 +281,7 @@ def _backlog(conn: Connection) -> dict[str, int]:
 
 
 async def _answers(store: Database, question: Callable[[Connection], bool]) -> bool:
-    """Whether the database says yes, and soon."""
+    """Whether the database answers yes in time."""
     try:
         async with asyncio.timeout(PROBE_WITHIN):
             return await store.read(question)
@@ -287,7 +290,7 @@ async def _answers(store: Database, question: Callable[[Connection], bool]) -> b
 
 
 async def _look(store: Database, metrics: Metrics) -> None:
-    """Count what waits; a database that does not answer leaves the last figures."""
+    """Update the gauges of pending rows; if the database does not answer, they keep their values."""
     try:
         async with asyncio.timeout(PROBE_WITHIN):
             found = await store.read(_backlog)

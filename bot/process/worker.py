@@ -1,13 +1,13 @@
-"""One process of the bot: taking updates in, turns, the sweep over what is due, and sending.
+"""One process of the bot: intake, turns, the sweep for due work, and delivery.
 
     intake --keep, ring--> turns --commit, ring--> delivery
                             ^ sweep: rung by APScheduler, and when a turn sets a timer
 
-Each part is a loop of its own that works until there is nothing to do and then waits for its bell. A bell is only a
-hint: what there is to do is in the database, so a bell lost in a crash delays by a second and loses nothing.
+Each part is a loop that works until nothing is left and then waits for its bell. A bell is only a hint: the work itself
+is in the database, so a bell lost in a crash causes a delay of a second and loses nothing.
 
-A process runs by itself between `start` and `stop`. Under a simulated clock, `settle` does instead everything that
-is due at one instant, through the same parts, until nothing is left.
+A process runs by itself between `start` and `stop`. With a simulated clock, `settle` instead does everything due at one
+instant, through the same parts, until nothing is left.
 """
 
 from __future__ import annotations
@@ -31,21 +31,21 @@ from bot.process.intake import Poller
 from bot.process.wakeup import WakeupEvent, pause
 from bot.store.database import Database
 
-LONGEST_IDLE = 1.0  # seconds; another process may have left something to do
+LONGEST_IDLE = 1.0  # seconds; another process may have left work
 HOUSEKEEPING_EVERY = 3600.0
-MENUS_EVERY = 15.0  # how long somebody who has just become a coach may see a client's menu
-# Seconds a thread keeps the interpreter while another waits for it. It is given up for each row written to SQLite
-# and each call of the network; who wants it back stood behind 5 ms (the usual) of somebody else's work.
+MENUS_EVERY = 15.0  # seconds; how long a new coach may still see a client's menu
+# Seconds a thread keeps the interpreter while another waits. It is released for every row written to SQLite and every
+# network call; a waiting thread would otherwise stall for the default 5 ms.
 SWITCH_AFTER = 0.001
-MOST_ROUNDS = 10_000  # of one settling: more means that something comes due again for ever
+MOST_ROUNDS = 10_000  # of one `settle`: more means that something is due again endlessly
 
-Work = Callable[[], Awaitable[int]]  # does one batch; how many there were
+Work = Callable[[], Awaitable[int]]  # processes one batch; returns its size
 
 _log = log.get("worker")
 
 
 class Account(Protocol):
-    """The messenger's side that a process opens and closes."""
+    """The messenger account that a process opens and closes."""
 
     async def open(self) -> None: ...
 
@@ -53,14 +53,14 @@ class Account(Protocol):
 
 
 class Server(Protocol):
-    """A web server that runs until it is told to stop."""
+    """A web server that runs until it is stopped."""
 
     async def run(self, stopping: asyncio.Event) -> None: ...
 
 
 @dataclass(frozen=True, slots=True)
 class Parts:
-    """What a process is made of; `bot.process.wiring` chooses them.
+    """The parts of a process; `bot.process.wiring` chooses them.
 
     turns, sweep, housekeeping, menus, erasures: one batch each. poller: None where updates are pushed to one
     of the `servers`.
@@ -86,7 +86,7 @@ class Parts:
 
 @dataclass(frozen=True, slots=True)
 class Bells:
-    """Who is rung for what."""
+    """One bell per loop."""
 
     turns: WakeupEvent
     sweep: WakeupEvent
@@ -98,8 +98,8 @@ class Bells:
 
 
 def _tune_interpreter() -> None:
-    """What was imported stays for good, and a batch of turns makes many small values that soon go again: the search for
-    cycles need neither look through the one nor begin anew a hundred times within the other."""
+    """Freeze imported objects and raise the garbage collector's threshold: a batch of turns allocates many short-lived
+    values."""
     sys.setswitchinterval(SWITCH_AFTER)
     gc.collect()
     gc.freeze()
@@ -107,7 +107,7 @@ def _tune_interpreter() -> None:
 
 
 class Service:
-    """A process. `live`: works by itself, in real time; else only when told to `settle`."""
+    """A process. `live`: works by itself, in real time; else only when `settle` is called."""
 
     def __init__(
         self,
@@ -131,14 +131,14 @@ class Service:
         self.opened = False
 
     async def start(self) -> None:
-        """Connect, take back what a killed predecessor held, and begin to work.
+        """Connect, reclaim what a killed predecessor held, and start working.
 
-        Raises: TokenRefused; CannotReach, only when not live: a live process waits for the messenger.
+        Raises: TokenRefused; CannotReach, but only if not live: a live process waits for the messenger.
         """
         await self._open()
         held = await self._parts.delivery.start_afresh()
         if held:
-            _log.info("took back messages that were being sent", count=held)
+            _log.info("reclaimed messages that were being sent", count=held)
         if not self._live:
             return
         _tune_interpreter()
@@ -159,7 +159,7 @@ class Service:
         _log.info("at work")
 
     async def stop(self) -> None:
-        """Take nothing new, finish what is in hand, and close everything."""
+        """Accept nothing new, finish work in progress, and close everything."""
         self._stopping.set()
         if self._scheduler is not None:
             self._scheduler.shutdown(wait=False)
@@ -167,7 +167,7 @@ class Service:
         ended = await asyncio.gather(*self._tasks, return_exceptions=True)
         for error in ended:
             if isinstance(error, BaseException):
-                _log.error("a part ended with a fault", exc_info=error)
+                _log.error("a part failed", exc_info=error)
         if self._parts.poller is not None:
             await self._parts.poller.answers.finish()
         await self._parts.account.close()
@@ -178,7 +178,7 @@ class Service:
     async def run(self, stop: asyncio.Event) -> None:
         """Start, work until `stop` is set, and stop cleanly.
 
-        Raises: whatever ended one of the parts, which never happens because of what somebody did or sent.
+        Raises: whatever ended one of the parts, which user input never does.
         """
         waiting = asyncio.create_task(stop.wait())
         starting = asyncio.create_task(self.start())
@@ -197,17 +197,17 @@ class Service:
             task.result()
 
     async def settle(self, now: datetime) -> None:
-        """Do everything that is due at `now`, and what comes of it, until nothing is left.
+        """Do everything due at `now`, and everything that follows from it, until nothing is left.
 
-        now: where a held clock is moved to first; any other clock must say it already.
-        Raises: RuntimeError if the process is live, or if there is no end to it.
+        now: a held clock is first moved to it; any other clock must already show it. Raises: RuntimeError if the
+        process is live, or if it never settles.
         """
         if self._live:
-            raise RuntimeError("a live process settles nothing: it works by itself")
+            raise RuntimeError("a live process works by itself and cannot be settled")
         if isinstance(self._parts.clock, HeldClock):
             self._parts.clock.move_to(now)
         for _ in range(MOST_ROUNDS):
-            done = 0 if self._parts.poller is None else await self._parts.poller.once()
+            done = 0 if self._parts.poller is None else await self._parts.poller.what_waits()
             done += await self._parts.sweep()
             done += await self._parts.turns()
             done += await self._parts.erasures()
@@ -215,18 +215,27 @@ class Service:
             if not done:
                 if self._parts.poller is not None:
                     await self._parts.poller.answers.finish()
+                await self._set_menus_once()
                 return
-        raise RuntimeError("something comes due again for ever")
+        raise RuntimeError("work is due again without end")
 
     async def next_due(self) -> datetime | None:
-        """Return the next instant at which there is something to do; None when nothing will ever come due."""
+        """The next instant with work to do; None if nothing will ever be due."""
         found: Sequence[datetime | None] = (
             await self._parts.next_due(),
             await self._parts.delivery.next_due(),
         )
         return min((at for at in found if at is not None), default=None)
 
-    # Inside.
+    # Internals.
+
+    async def _set_menus_once(self) -> None:
+        if self._parts.menus is None:
+            return
+        try:
+            await self._parts.menus()
+        except CannotReach:
+            _log.info("the command menus wait for the messenger")
 
     def _begin(self, work: Any) -> None:
         self._tasks.append(asyncio.create_task(work))
@@ -249,7 +258,7 @@ class Service:
                 return
 
     async def _loop(self, part: str, work: Work, bell: WakeupEvent, idle: float | None = LONGEST_IDLE) -> None:
-        """Work until there is nothing to do, then wait for the bell; whatever fails is tried again."""
+        """Work until nothing is left, then wait for the bell; failures are retried with back-off."""
         failed = 0
         while not self._stopping.is_set():
             bell.hush()
@@ -259,16 +268,16 @@ class Service:
             except Exception:
                 failed += 1
                 if failed & (failed - 1) == 0:  # 1, 2, 4, 8 ...
-                    _log.exception("a part of the work failed", kind=part, attempt=failed)
+                    _log.exception("a batch failed", kind=part, attempt=failed)
                 await pause(self._stopping, min(backoff(failed, self._spread()).total_seconds(), 30.0))
                 continue
             if done:
-                bell.ring()  # there may be more, for this loop or for one beside it
+                bell.ring()  # there may be more, for this loop or a parallel one
             elif not self._stopping.is_set():
                 await bell.wait(idle)
 
     def _schedule(self) -> None:
-        """Have APScheduler ring: it holds nobody's schedule, and a ring it misses is made up by the next."""
+        """Let APScheduler ring. It holds no client's schedule, and the next ring makes up for a missed one."""
         from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
         self._scheduler = AsyncIOScheduler(timezone="UTC")
@@ -280,7 +289,7 @@ class Service:
                 bell.ring,
                 "interval",
                 seconds=seconds,
-                misfire_grace_time=None,  # never drop a ring for being late
+                misfire_grace_time=None,  # never drop a late ring
                 coalesce=True,
                 max_instances=1,
             )

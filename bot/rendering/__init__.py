@@ -87,9 +87,9 @@ def _one_breath(last: object, part: object) -> bool:
 def _keyboard(v: Voice, choices: Rows) -> Keyboard:
     for row in choices:
         for choice in row:
-            if not 1 <= len(choice.data.encode()) <= DATA_LIMIT:
-                raise Unsendable(f"callback data of {len(choice.data.encode())} bytes for {choice.label}")
-    return tuple(tuple((label(v, choice), choice.data) for choice in row) for row in choices if row)
+            if not 1 <= len(choice.callback.encode()) <= DATA_LIMIT:
+                raise Unsendable(f"callback data of {len(choice.callback.encode())} bytes for {choice.label}")
+    return tuple(tuple((label(v, choice), choice.callback) for choice in row) for row in choices if row)
 
 
 def _laid_out(text: str, limit: int, reader: Reader) -> str:

@@ -60,7 +60,7 @@ def draw(spec: object, reader: Reader) -> bytes:
         case PressureWeekChart():
             _pressure(figure, spec, v)
         case _:
-            raise TypeError(f"no picture of a {type(spec).__name__}")
+            raise TypeError(f"cannot draw a {type(spec).__name__}")
     buffer = io.BytesIO()
     figure.savefig(buffer, format="png", metadata={"Software": None})
     return buffer.getvalue()
@@ -392,7 +392,7 @@ def file_name(spec: object) -> str:
         case PressureWeekChart():
             kind = "pressure-week"
         case _:
-            raise TypeError(f"no picture of a {type(spec).__name__}")
+            raise TypeError(f"cannot draw a {type(spec).__name__}")
     return f"{kind.replace('_', '-')}.png"
 
 
@@ -409,7 +409,7 @@ def caption(spec: object, v: Voice) -> Html:
         case PressureWeekChart():
             return _pressure_in_words(spec, v)
         case _:
-            raise TypeError(f"no picture of a {type(spec).__name__}")
+            raise TypeError(f"cannot draw a {type(spec).__name__}")
 
 
 def _trend_in_words(spec: TrendChart, v: Voice) -> Html:

@@ -205,9 +205,20 @@ def _not_clear() -> Iterator[object]:
             yield m.AskAgain(x.key, why.value, x.unit)
         for kind in DoubtKind:
             yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
+        yield from (m.AskChangeAnswer(x.key, DAY, amount(x), amount(x)), m.AnswerStands(x.key, DAY))
+        yield m.AnswerStands(x.key, DAY, amount(x), second(x))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
-        yield from (m.Undone(x.key), NotText("photo", x.key), OldButton(x.key), m.Skipped(x.key))
+        yield from (
+            m.Undone(x.key),
+            m.Undone(x.key, amount(x)),
+            m.AskUndo(x.key, DAY, amount(x), second(x), True),
+            m.AskUndo(x.key, DAY, None, None, False),
+            m.AskChangeAnswer(x.key, DAY, None, None),
+            NotText("photo", x.key),
+            OldButton(x.key),
+            m.Skipped(x.key),
+        )
     for medium in KINDS:
         yield NotText(medium)
     yield from (m.NotSure(), m.NothingToUndo(), m.YouAreWelcome(), m.EditTooOld(), OldButton())
@@ -220,7 +231,15 @@ def _care() -> Iterator[object]:
     yield from (m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
-    yield from (m.Despair("999"), m.EatingWorry(COACH), m.StoodDown(), m.CoachTold(COACH))
+        yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"), m.AlarmOver(sign, "999"))
+        yield from (m.Emergency(sign, ""), m.PastIllness(sign))
+    yield from (
+        m.Despair("999"),
+        m.Despair("", "Samaritans", "116 123", "samaritans.org"),
+        m.Despair("112", "Línea 024", "024"),
+    )
+    yield from (m.EatingWorry(COACH), m.EatingWorry("", "Beat", "beateatingdisorders.org.uk"))
+    yield from (m.StoodDown(), m.CoachTold(COACH), m.CoachNotReached(COACH), m.CoachNotReached(""))
     yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
     yield from (m.PregnancyPressureRepeat("999"), m.PregnancyPressureSevere("999"))
     yield from (m.PregnancyPressureSettled(), m.PregnancyPressureWeek())

@@ -53,7 +53,7 @@ def score(
     Raises: UsageError for an unknown format, or a file that is missing, not UTF-8 or lacks a column.
     """
     if to != TABLE and to not in FORMS:
-        raise UsageError(f"There is no form {to}: choose one of {', '.join((*FORMS, TABLE))}.")
+        raise UsageError(f"Unknown format {to}: choose one of {', '.join((*FORMS, TABLE))}.")
     out, err = out or sys.stdout, err or sys.stderr
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
     profiles = read_people(str(people), console.print) if people else {}

@@ -44,7 +44,7 @@ def unknown_measure(known: list[str]) -> str:
 
 
 def worked_out(measure: Measure) -> str:
-    return f"{measure.key} is worked out here; give {' and '.join(measure.derived_from)} instead"
+    return f"{measure.key} is derived here; give {' and '.join(measure.derived_from)} instead"
 
 
 def empty(measure: Measure) -> str:
@@ -72,7 +72,7 @@ def misunderstood(measure: Measure, heard: Misunderstood) -> str:
         case Why.ONE_NUMBER_MISSING:
             said = "one of two numbers is missing"
         case Why.NOT_WHOLE:
-            said = "whole numbers are counted here, or the point may part two units"
+            said = "whole numbers are counted here, or the point may separate two units"
         case Why.NOT_COMPLETED:
             said = "a test that was not finished has no value; leave the row out"
     if heard.guess is not None:
@@ -96,9 +96,9 @@ def impossible(measure: Measure, doubt: Doubt) -> str:
 
 def unlikely(measure: Measure, doubt: Doubt) -> str:
     if doubt.kind is DoubtKind.WEIGHT_FOR_HEIGHT:
-        return "scored as it is, but please check: the weight reads like the height"
+        return "scored as it is, but please check: the weight looks like the height"
     if doubt.kind is DoubtKind.JUMP:
-        return "scored as it is, but please check: far from the reading before it"
+        return "scored as it is, but please check: far from the previous reading"
     said = "scored as it is, but please check: an unusual value"
     return f"{said}; perhaps {shown(measure, doubt.meant)}?" if doubt.meant else said
 
@@ -108,7 +108,7 @@ def already(row: int) -> str:
 
 
 def left_out(words: list[str]) -> str:
-    return f"left out, because not understood: {', '.join(words)}"
+    return f"ignored, because not understood: {', '.join(words)}"
 
 
 def shown(measure: Measure, heard: Understood) -> str:

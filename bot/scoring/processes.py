@@ -85,7 +85,7 @@ def _received(pipe: Connection) -> Block | Counts:
     try:
         found: Block | Counts | Exception = pipe.recv()
     except (EOFError, OSError) as error:  # before an item, or in the middle of one
-        raise ChildProcessError("a process that scored ended early; is there memory enough?") from error
+        raise ChildProcessError("a scoring process ended early; is there enough memory?") from error
     if isinstance(found, Exception):
         raise found
     return found

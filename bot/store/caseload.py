@@ -1,7 +1,7 @@
-"""The one door through which a coach reaches anybody else's data.
+"""The only way for a coach to reach a client's data.
 
-Every command, button and link of a coach asks here first, each time anew: a button on an old message opens nothing
-once the client went over to another coach, left the caseload or was erased.
+Every command, button and link of a coach is authorised here, each time anew: a button on an old message stops working
+once the client has moved to another coach, left the caseload or been erased.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ _ONE: Select[tuple[object, ...]] = clients.ALL.where(table.c.id == bindparam("cl
 
 
 def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
-    """Return a client of this coach's; None for anybody else's, and for nobody."""
+    """A client of this coach; None for another coach's client, or if there is none."""
     r = conn.execute(_ONE, {"coach": coach_id, "client": client_id}).one_or_none()
     return None if r is None else clients.client_of(r)
 

@@ -1,7 +1,8 @@
-"""Clients: one row each, read as one value. Coaches come here through `caseload` only.
+"""Clients: one row each, read as one value. Coaches access them through `caseload` only.
 
-Writing is by column: what a client's turn learns and what a coach edits meanwhile do not overwrite each other.
-The plan is one value that both may change, so it is exchanged only for the one that was read (`Stale` otherwise).
+Writing is per column, so a client's turn and a coach's concurrent edit do not overwrite each other. The plan is one
+value that both may change, so it is replaced only if unchanged since it was read (compare-and-set; `StalePlan`
+otherwise).
 """
 
 from __future__ import annotations
@@ -33,7 +34,7 @@ _log = log.get("store")
 
 
 class StalePlan(Exception):
-    """The plan was changed by somebody else since it was read; read again and try again."""
+    """The plan was changed by somebody else since it was read; read it again and retry."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +65,7 @@ class Client:
     missed: int
     created_at: datetime
     left_at: datetime | None
-    whole: bool = True  # False: the row is damaged, and plan, profile, units or status stand in for what it said
+    whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
 COLUMNS = (
@@ -82,9 +83,9 @@ def _plan(text: str) -> Plan:
 
 
 def plan_of(text: str | None) -> Plan:
-    """Return the plan a column holds; None is the usual one.
+    """The plan in a column; None is the default plan.
 
-    Raises: CodecError for a broken one: a plan is never guessed.
+    Raises: CodecError for a corrupt one: a plan is never guessed.
     """
     return USUAL if text is None else _plan(text)
 
@@ -134,11 +135,11 @@ def client_of(r: Any) -> Client:
 
 
 def shown(r: Any) -> Client:
-    """Read a row that has `COLUMNS` for a list of several: a damaged one must not hide the others, nor be hidden."""
+    """A client from a row with `COLUMNS`, for lists: a corrupt row must neither hide the others nor be hidden."""
     try:
         return client_of(r)
     except ValueError as error:  # CodecError is one
-        _log.error("the row of a client cannot be read", row=r.id, fault=log.fault(error))
+        _log.error("the row of a client cannot be loaded", row=r.id, fault=log.fault(error))
     known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
     plain = {"status": known, "sex": None, "background": None, "cautions": "", "plan": None}
     plain |= {"birth_year": None, "birth_date": None, "stature": None}
@@ -179,9 +180,9 @@ def add(
 
 
 def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
-    """Return the columns of one learned field (see `effects.Learn`), `plan`, `language` and `zone` apart.
+    """The columns of one changed field (see `effects.Learn`), `plan`, `language` and `zone` apart.
 
-    Raises: ValueError for a field or a value that no client has: a fault of ours.
+    Raises: ValueError for an unknown field or an impossible value (a programming error).
     """
     match field, value:
         case "slot", Slot():
@@ -232,9 +233,9 @@ def _change(names: tuple[str, ...]) -> Any:
 
 
 def set_plan(conn: Connection, client: Client, plan: Plan) -> None:
-    """Exchange the plan of a client for another.
+    """Replace a client's plan.
 
-    Raises: Stale when it is no longer the one that was read.
+    Raises: StalePlan if it has changed since it was read.
     """
     stored = type_coerce(clients.c.plan, Text)
     unchanged = stored.is_(None) if client.plan_text is None else stored == client.plan_text
@@ -250,7 +251,7 @@ def set_plan(conn: Connection, client: Client, plan: Plan) -> None:
 def next_due(
     status: Status, slot: Slot | None, paused_until: date | None, zone: tzinfo, now: datetime
 ) -> dict[str, Any]:
-    """Return the columns that say when the client is due next: their slot, or the end of their pause."""
+    """The columns for when the client is next due: their slot, or the end of their pause."""
     if status is Status.ACTIVE and slot is not None:
         coming = schedule.next_due(slot, zone, now)
         return {"next_due_at": coming.at, "next_due_day": coming.day}

@@ -28,7 +28,7 @@ class Word:
 
 
 def put(conn: Connection, said: Sequence[tuple[int, int | None, Direction, str]], now: datetime) -> None:
-    """Keep words: (client, coach, direction, text)."""
+    """Store messages: (client, coach, direction, text)."""
     if said:
         keys = owners.of_clients(conn, [client for client, _, _, _ in said])
         conn.execute(
@@ -47,7 +47,7 @@ def put(conn: Connection, said: Sequence[tuple[int, int | None, Direction, str]]
 
 
 def thread(conn: Connection, client: Client, limit: int = 50) -> tuple[Word, ...]:
-    """Return the last words between a client and their coach, oldest first."""
+    """The last messages between a client and their coach, oldest first."""
     rows = conn.execute(
         select(words.c.direction, words.c.text, words.c.at)
         .where(words.c.client_id == client.id)
@@ -64,7 +64,7 @@ def note(conn: Connection, client: Client, coach_id: int, text: str, now: dateti
 
 
 def notes_on(conn: Connection, client: Client, coach_id: int) -> tuple[tuple[str, datetime], ...]:
-    """Return a coach's own notes on a client, oldest first; another coach's are not theirs to read."""
+    """A coach's own notes on a client, oldest first; other coaches' notes are private."""
     rows = conn.execute(
         select(notes.c.text, notes.c.at)
         .where(notes.c.client_id == client.id, notes.c.coach_id == coach_id)

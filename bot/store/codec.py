@@ -1,13 +1,12 @@
-"""Values of the core as JSON text that says what it is, and back: `loads(dumps(value)) == value`.
+"""Values of the core as self-describing JSON text, and back: `loads(dumps(value)) == value`.
 
-Text, whole numbers, truth values and None are themselves, a tuple is a list; everything else is an object that
-names its type under "$": {"$": "events.Text", "at": {"$": "datetime", "is": "2026-03-30T06:30:00+00:00"}, ...}.
-A name is that of one class (see STORED_UNDER): moving a class changes nothing on disk, renaming one needs a row in
-STORED_AS.
+Strings, integers, booleans and None are themselves, a tuple is a list; everything else is an object with its type under
+"$": {"$": "events.Text", "at": {"$": "datetime", "is": "2026-03-30T06:30:00+00:00"}, ...}. Each name stands for one
+class (see STORED_UNDER): moving a class changes nothing on disk, renaming one needs a row in STORED_AS.
 
-What is read back is checked against the class's own annotations. A field that the stored text lacks takes the
-class's default (a plan stored before the field existed still loads); a required one that is missing, one too
-many, or a value of the wrong type is a `CodecError`.
+Values read back are checked against the class's annotations. A field missing from the stored text takes the class's
+default (so a plan stored before the field existed still loads); a missing required field, an unknown field, or a value
+of the wrong type is a `CodecError`.
 """
 
 from __future__ import annotations
@@ -28,8 +27,8 @@ from core.dialogue.client.states import FRESH, State
 
 T = TypeVar("T")
 
-# What the name of a stored class begins with, and the modules its classes are in. A name on disk stays what it is,
-# wherever the class moves: a class that moves keeps its row here.
+# The prefix of a stored class's name, and the modules with such classes. A name on disk never changes: a class that
+# moves keeps its row here.
 STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "assess": ("core.judging.assess",),
     "card": ("core.dialogue.staff.card",),
@@ -96,12 +95,12 @@ STORED_AS: Mapping[str, str] = {  # classes that were renamed since something wa
 
 
 class CodecError(ValueError):
-    """This text is not one of our values. Says which type is wrong, never what it held."""
+    """The text is not a stored value. The message names the type, never the content."""
 
 
 @cache
 def registry() -> Mapping[str, type]:
-    """Return every class that can be stored, by the name it is stored under: "events.Text"."""
+    """Every class that can be stored, by its stored name: "events.Text"."""
     found: dict[str, type] = {}
     for prefix, modules in STORED_UNDER.items():
         for module in modules:
@@ -155,7 +154,7 @@ def _plain(value: object) -> Any:
         return {"$": "decimal", "is": str(value)}
     if isinstance(value, datetime):
         if value.tzinfo is None:
-            raise CodecError("a naive datetime is no instant")
+            raise CodecError("a naive datetime is not an instant")
         return {"$": "datetime", "is": value.astimezone(UTC).isoformat()}
     if isinstance(value, date):
         return {"$": "date", "is": value.isoformat()}
@@ -174,7 +173,7 @@ _ENCODER = json.JSONEncoder(separators=(",", ":"))
 
 
 def dumps(value: object) -> str:
-    """Write a value. Equal values are written equally.
+    """Serialise a value. Equal values give equal text.
 
     Raises: CodecError for a value of a class that is not stored.
     """
@@ -187,7 +186,7 @@ Check = Callable[[object], bool]
 
 
 def _one_of(kinds: tuple[type, ...]) -> Check:
-    if int in kinds and bool not in kinds:  # True is an int to Python, not to us
+    if int in kinds and bool not in kinds:  # True is an int in Python, but not here
         return lambda value: isinstance(value, kinds) and not isinstance(value, bool)
     if date in kinds and datetime not in kinds:
         return lambda value: isinstance(value, kinds) and not isinstance(value, datetime)
@@ -196,7 +195,7 @@ def _one_of(kinds: tuple[type, ...]) -> Check:
 
 @cache
 def _check(hint: Any) -> Check:
-    """Return whether a value fits an annotation; of classes, unions, tuples, frozensets and `object`."""
+    """A function that tells whether a value matches an annotation: classes, unions, tuples, frozensets, `object`."""
     if hint is object or hint is Any:
         return lambda value: True
     if hint is None:
@@ -233,7 +232,7 @@ class _Shape:
 def _shape(kind: Any) -> _Shape:
     try:
         hints = typing.get_type_hints(kind)
-    except NameError:  # annotated with what only a type checker sees: never stored
+    except NameError:  # annotated with names only a type checker sees: never stored
         raise CodecError(f"{kind.__name__} is not stored") from None
     fields = dataclasses.fields(kind)
     required = {f.name for f in fields if f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING}
@@ -262,19 +261,19 @@ BUILT_IN: dict[str, tuple[type, Callable[[Any], object]]] = {
 
 
 def _valued(plain: dict[str, Any]) -> object:
-    """What an object of the JSON text stands for; its parts are values already, innermost first."""
+    """The value of a JSON object; its parts are already values, innermost first."""
     name = plain.pop("$", None)
     if not isinstance(name, str):
-        raise CodecError("an object does not say what it is")
+        raise CodecError("an object without a type")
     if name in BUILT_IN:
         kind, make = BUILT_IN[name]
         value = plain.get("is")
         if len(plain) != 1 or not isinstance(value, kind):
-            raise CodecError(f"this is no {name}")
+            raise CodecError(f"this is not a {name}")
         try:
             return make(value)
         except (ValueError, InvalidOperation, OverflowError, TypeError):
-            raise CodecError(f"this is no {name}") from None
+            raise CodecError(f"this is not a {name}") from None
     found = registry().get(name)
     if found is None:
         raise CodecError(f"there is no {name[:40]}")
@@ -295,8 +294,8 @@ def _valued(plain: dict[str, Any]) -> object:
         raise CodecError(f"{name} lacks {', '.join(sorted(shape.required - plain.keys()))}")
     try:
         return found(**plain)
-    except (TypeError, ValueError):  # a class may refuse what its annotations allow
-        raise CodecError(f"this is no {name}") from None
+    except (TypeError, ValueError):  # a class may reject what its annotations allow
+        raise CodecError(f"this is not a {name}") from None
 
 
 def _tupled(value: object) -> object:
@@ -304,33 +303,33 @@ def _tupled(value: object) -> object:
 
 
 def _no_float(text: str) -> object:
-    raise CodecError("a binary fraction is no value of ours")
+    raise CodecError("a float is never stored")
 
 
 _DECODER = json.JSONDecoder(object_hook=_valued, parse_float=_no_float, parse_constant=_no_float)
 
 
 def loads(text: str) -> object:
-    """Read what `dumps` wrote.
+    """Parse text written by `dumps`.
 
-    Raises: CodecError, and nothing else, whatever the text is.
+    Raises: CodecError, and nothing else, for any text.
     """
     try:
         return _tupled(_DECODER.decode(text))
     except CodecError:
         raise
     except (ValueError, RecursionError):
-        raise CodecError("this is not our JSON") from None
+        raise CodecError("this is not JSON that we wrote") from None
 
 
 def loads_as(kind: type[T], text: str) -> T:
-    """Read a value that must be of one class.
+    """Parse a value that must be of one class.
 
-    Raises: CodecError when it is not.
+    Raises: CodecError if it is not.
     """
     value = loads(text)
     if not isinstance(value, kind):
-        raise CodecError(f"this is no {kind.__name__}")
+        raise CodecError(f"this is not a {kind.__name__}")
     return value
 
 
@@ -338,7 +337,8 @@ _written: dict[str, object] = {}  # by their text
 
 
 def dump_for_soon(value: object) -> str:
-    """`dumps` of what somebody here will want back soon: the state of a conversation under way, a message to send."""
+    """`dumps` for a value that will soon be loaded again here: the state of a current conversation, a message to
+    send."""
     text = dumps(value)
     if len(_written) >= 4096:
         _written.clear()
@@ -347,16 +347,16 @@ def dump_for_soon(value: object) -> str:
 
 
 def load_again(text: str) -> object:
-    """`loads`; what was written for soon is there already, for one reader.
+    """`loads`; a value from `dump_for_soon` is returned from the cache, once.
 
-    Raises: CodecError, and nothing else, whatever the text is.
+    Raises: CodecError, and nothing else, for any text.
     """
     value = _written.pop(text, None)
     return loads(text) if value is None else value
 
 
 def load_state(text: str | None) -> State:
-    """Read a conversation's state. A state always loads: an unknown or broken one is a fresh one."""
+    """Load a conversation's state. It always loads: an unknown or corrupt one is replaced by a new one."""
     if not text:
         return FRESH
     try:

@@ -1,7 +1,7 @@
-"""Cohorts: who runs one, who is in it, what they did together, which group chat is tied to it.
+"""Cohorts: organiser, members, pooled figures, linked group chat.
 
-The door: an organiser reaches a cohort only through `mine` and `one_of_mine`. A reading leaves this module only inside
-a `Participant`, for `core.watching.cohort` to pool; what is shown to anybody comes from `core.watching.cohort` alone.
+Authorisation: an organiser reaches a cohort only through `mine` and `one_of_mine`. Readings leave this module only
+inside a `Participant`, for `core.watching.cohort` to pool; only its results are shown to anybody.
 """
 
 from __future__ import annotations
@@ -41,8 +41,8 @@ MOST_SHOWN = 12  # cohorts of one organiser in a list
 
 @dataclass(frozen=True, slots=True)
 class Cohort:
-    """A cohort as stored. organiser_chat, organiser_person: None when they are gone. coach_id: who looks after
-    newcomers. language: of its group chat."""
+    """A cohort as stored. organiser_chat, organiser_person: None if they are gone. coach_id: the coach of newcomers.
+    language: of its group chat."""
 
     id: int
     name: str
@@ -116,7 +116,7 @@ def add(
     language: str,
     next_at: datetime | None,
 ) -> int:
-    """Make a cohort; its id."""
+    """Create a cohort; return its id."""
     row = {
         "organiser_id": organiser_id,
         "coach_id": coach_id,
@@ -136,7 +136,7 @@ def add(
 
 
 def find(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, Cohort]:
-    """Return cohorts by id, whoever runs them. One query."""
+    """Cohorts by id, whoever runs them. One query."""
     wanted = list(cohort_ids)
     if not wanted:
         return {}
@@ -144,13 +144,13 @@ def find(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, Cohort]:
 
 
 def one_of_mine(conn: Connection, organiser_id: int | None, cohort_id: int) -> Cohort | None:
-    """Return a cohort that this organiser runs; None for anybody else's, and for nobody."""
+    """A cohort that this organiser runs; None for another organiser's, or if there is none."""
     r = conn.execute(_ALL.where(cohorts.c.id == cohort_id, cohorts.c.organiser_id == organiser_id)).one_or_none()
     return None if r is None or organiser_id is None else _cohort(r)
 
 
 def mine(conn: Connection, organiser_id: int) -> tuple[CohortFact, ...]:
-    """Return the newest cohorts that an organiser runs or ran, as their conversation sees them. Four queries."""
+    """The newest cohorts that an organiser runs or ran, as facts for their conversation. Four queries."""
     found = [
         _cohort(r)
         for r in conn.execute(
@@ -180,7 +180,7 @@ def mine(conn: Connection, organiser_id: int) -> tuple[CohortFact, ...]:
 
 
 def _members(conn: Connection, several: Sequence[Cohort]) -> dict[int, tuple[MemberFact, ...]]:
-    """Names of those who take part: who has not agreed to anything yet is not among them."""
+    """Names of the members who have consented."""
     zones = {c.id: c.zone for c in several}
     rows = conn.execute(
         select(cohort_members, clients.c.name)
@@ -210,7 +210,7 @@ def ensure_organiser(conn: Connection, person_id: int, name: str, now: datetime)
 
 
 def join(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> None:
-    """Take a client in. Who is in already stays as they are; who had left counts from now on again."""
+    """Add a client. Nothing changes for a current member; one who had left counts again from now on."""
     conn.execute(
         delete(cohort_members).where(
             cohort_members.c.cohort_id == cohort_id,
@@ -223,7 +223,7 @@ def join(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> Non
 
 
 def leave(conn: Connection, client_id: int, now: datetime, cohort_id: int | None = None) -> int:
-    """A client takes part no longer: in one cohort, or in any; in how many they did."""
+    """Remove a client from one cohort, or from all; return from how many."""
     gone = update(cohort_members).where(cohort_members.c.client_id == client_id, cohort_members.c.left_at.is_(None))
     if cohort_id is not None:
         gone = gone.where(cohort_members.c.cohort_id == cohort_id)
@@ -232,7 +232,7 @@ def leave(conn: Connection, client_id: int, now: datetime, cohort_id: int | None
 
 @dataclass(frozen=True, slots=True)
 class Member:
-    """Where somebody in a cohort is written to. reachable: whether they can be."""
+    """A member's chat. reachable: whether they can be written to."""
 
     client_id: int
     name: str
@@ -242,7 +242,7 @@ class Member:
 
 
 def here(conn: Connection, cohort_id: int) -> tuple[Member, ...]:
-    """Return who is in a cohort, has agreed and has a chat."""
+    """Members of a cohort who have consented and have a chat."""
     rows = conn.execute(
         select(clients.c.id, clients.c.name, people.c.id.label("person"), people.c.chat_id, people.c.reachable)
         .select_from(
@@ -278,7 +278,7 @@ _OF_CLIENTS = (
 
 
 def memberships(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[Membership, ...]]:
-    """Return the cohorts each client is in that are not over. One query."""
+    """The cohorts of each client that are not over. One query."""
     found: dict[int, list[Membership]] = {}
     for r in conn.execute(_OF_CLIENTS, {"clients": list(client_ids)}):
         found.setdefault(r.client_id, []).append(membership(_cohort(r)))
@@ -286,7 +286,7 @@ def memberships(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[
 
 
 def coached_by_all(conn: Connection, c: Cohort) -> bool:
-    """Whether the organiser is the coach of everybody who ever took part: then they know the readings anyway."""
+    """Whether the organiser coaches everybody who ever took part, and so knows the readings anyway."""
     if c.organiser_coach is None:
         return False
     others = (
@@ -316,7 +316,7 @@ _SLOTS = select(slots).where(
 
 
 def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
-    """Return everybody who agreed and took part, with what they did, for pooling. Three queries."""
+    """Everybody who consented and took part, with their check-ins and readings, for pooling. Three queries."""
     rows = conn.execute(_PEOPLE, {"cohort": c.id}).all()
     ids = [r.client_id for r in rows]
     if not ids:
@@ -343,7 +343,7 @@ def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
 
 
 def weeks(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, tuple[CohortWeek, ...]]:
-    """Return the figures that were told of each cohort, in order. One query."""
+    """The published figures of each cohort, in order. One query."""
     found: dict[int, list[CohortWeek]] = {}
     rows = conn.execute(
         select(cohort_weeks).where(cohort_weeks.c.cohort_id.in_(list(cohort_ids))).order_by(cohort_weeks.c.number)
@@ -354,7 +354,7 @@ def weeks(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, tuple[Cohort
 
 
 def tell(conn: Connection, cohort_id: int, week: CohortWeek, now: datetime) -> None:
-    """Keep a week's figures as they are told. One that was told stays as it was."""
+    """Store a week's figures as published. Figures already published stay unchanged."""
     row = {
         "cohort_id": cohort_id,
         "number": week.number,
@@ -379,7 +379,7 @@ _DUE = skip_locked(
 
 
 def due(conn: Connection, now: datetime, limit: int) -> list[Cohort]:
-    """Return cohorts with something to do that no other sweep has in hand. The caller sets what comes next."""
+    """Cohorts with tasks due that no other sweep has locked. The caller sets the next instant."""
     ids = list(conn.execute(_DUE, {"now": now, "limit": limit}).scalars())
     found = find(conn, ids)
     return [found[i] for i in ids if i in found]
@@ -398,12 +398,12 @@ _NEXT = (
 
 
 def next_at(conn: Connection) -> datetime | None:
-    """When there is something to do for a cohort next; None when never."""
+    """When the next cohort task is due; None if never."""
     return conn.execute(_NEXT).scalar_one_or_none()
 
 
 def close(conn: Connection, cohort_id: int, now: datetime, report: Closing | None) -> None:
-    """It is over: its report is kept (None: called off), its links lead nowhere any more."""
+    """Close a cohort: store its report (None: cancelled) and revoke its links."""
     values = {"closed_at": now, "next_at": None, "closing": None if report is None else codec.dumps(report)}
     conn.execute(update(cohorts).where(cohorts.c.id == cohort_id).values(values))
     conn.execute(
@@ -414,7 +414,7 @@ def close(conn: Connection, cohort_id: int, now: datetime, report: Closing | Non
 
 
 def revoke_links(conn: Connection, cohort_id: int, now: datetime) -> int:
-    """Take back every joining link of a cohort; how many."""
+    """Revoke every joining link of a cohort; return how many."""
     return conn.execute(
         update(invitations)
         .where(
@@ -430,13 +430,13 @@ def revoke_links(conn: Connection, cohort_id: int, now: datetime) -> int:
 
 
 def tied_to(conn: Connection, chat_id: int) -> Cohort | None:
-    """Return the cohort a group chat is tied to; None for none."""
+    """The cohort linked to a group chat, or None."""
     found = conn.execute(select(groups.c.cohort_id).where(groups.c.chat_id == chat_id)).scalar_one_or_none()
     return None if found is None else find(conn, [found]).get(found)
 
 
 def group_of(conn: Connection, cohort_id: int) -> int | None:
-    """Return the group chat of a cohort; None for none."""
+    """The group chat of a cohort, or None."""
     chat: int | None = conn.execute(
         select(groups.c.chat_id).where(groups.c.cohort_id == cohort_id)
     ).scalar_one_or_none()
@@ -444,7 +444,7 @@ def group_of(conn: Connection, cohort_id: int) -> int | None:
 
 
 def free_of(conn: Connection, organiser_id: int) -> tuple[Cohort, ...]:
-    """Return the cohorts of an organiser that are not over and have no group, newest first."""
+    """An organiser's cohorts that are not over and have no group, newest first."""
     rows = conn.execute(
         _ALL.where(
             cohorts.c.organiser_id == organiser_id,
@@ -458,19 +458,19 @@ def free_of(conn: Connection, organiser_id: int) -> tuple[Cohort, ...]:
 
 
 def tie(conn: Connection, cohort_id: int, chat_id: int, language: str, now: datetime) -> None:
-    """Tie a group chat to a cohort: one each, so whatever either was tied to before is let go."""
+    """Link a group chat to a cohort, one to one: previous links of either are removed."""
     conn.execute(delete(groups).where(groups.c.cohort_id == cohort_id, groups.c.chat_id != chat_id))
     row = {"chat_id": chat_id, "cohort_id": cohort_id, "language": language, "bound_at": now, "removed_at": None}
     upsert(conn, groups, [row], ("chat_id",), ("cohort_id", "language", "bound_at", "removed_at"))
 
 
 def untie(conn: Connection, cohort_id: int) -> None:
-    """Nothing of a group chat is kept once it hears of no cohort any more."""
+    """Unlink a group chat and delete everything about it."""
     conn.execute(delete(groups).where(groups.c.cohort_id == cohort_id))
 
 
 def move_group(conn: Connection, old: int, new: int) -> bool:
-    """A group chat has another id; whether it was one of ours. Told twice, it is done once."""
+    """Change the id of a group chat; return whether it was one of ours. Idempotent."""
     if old == new or tied_to(conn, old) is None:
         return False
     conn.execute(delete(groups).where(groups.c.chat_id == new))
@@ -478,13 +478,13 @@ def move_group(conn: Connection, old: int, new: int) -> bool:
 
 
 def drop(conn: Connection, cohort_id: int) -> None:
-    """Forget a cohort with all that hangs on it: whoever named it is being erased."""
+    """Delete a cohort with everything that depends on it, because its organiser is being erased."""
     conn.execute(delete(groups).where(groups.c.cohort_id == cohort_id))
     conn.execute(delete(invitations).where(invitations.c.cohort_id == cohort_id))
     conn.execute(delete(cohorts).where(cohorts.c.id == cohort_id))
 
 
 def run_by(conn: Connection, organiser_id: int) -> tuple[Cohort, ...]:
-    """Return every cohort an organiser runs or ran."""
+    """Every cohort an organiser runs or ran."""
     rows = conn.execute(_ALL.where(cohorts.c.organiser_id == organiser_id).order_by(cohorts.c.id))
     return tuple(_cohort(r) for r in rows)

@@ -1,4 +1,4 @@
-"""What each chat's conversation remembers."""
+"""The state of each chat's conversation."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ _LOAD = select(conversations.c.chat_id, conversations.c.state, conversations.c.u
 
 
 def load(conn: Connection, chats: Sequence[int]) -> dict[int, tuple[str, datetime]]:
-    """Return state (as `codec` wrote it) and last change of those chats that have one. One query."""
+    """State (as `codec` text) and last change, for those chats that have one. One query."""
     if not chats:
         return {}
     return {r.chat_id: (r.state, r.updated_at) for r in conn.execute(_LOAD, {"chats": list(chats)})}

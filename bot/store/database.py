@@ -1,7 +1,8 @@
-"""Opening the database, and the threads it is used on.
+"""The database connection and its threads.
 
-SQLite has one writer thread, which keeps its connection; PostgreSQL has a few. Sync SQLAlchemy Core on a
-thread was measured five times faster than an asynchronous driver, three to four times faster than the ORM.
+SQLite has one writer thread, which keeps its connection; PostgreSQL has a few. In our measurements synchronous
+SQLAlchemy Core on a thread was five times faster than an asynchronous driver, and three to four times faster than the
+ORM.
 
 What was erased in a transaction is then gone from the log too, and its keys are destroyed (`finish_erasures`).
 
@@ -101,12 +102,12 @@ def _sqlite_engine(url: URL, synchronous: str, place: _Place) -> Engine:
 
     @event.listens_for(engine, "connect")
     def _connected(connection: Any, record: Any) -> None:
-        connection.isolation_level = None  # we begin; the driver's own way starts no transaction for SELECT or DDL
+        connection.isolation_level = None  # we begin transactions ourselves; the driver starts none for SELECT or DDL
         for pragma in (
             "journal_mode=WAL",
             f"synchronous={synchronous}",
             "foreign_keys=ON",
-            "secure_delete=ON",  # what is erased is overwritten
+            "secure_delete=ON",  # erased data is overwritten
             f"busy_timeout={BUSY_TIMEOUT}",
             "temp_store=MEMORY",
         ):
@@ -129,15 +130,15 @@ def _postgresql_engine(url: URL, threads: int) -> Engine:
     return create_engine(
         url.set(drivername="postgresql+psycopg"),
         pool_size=threads,
-        max_overflow=threads,  # what is called outside our threads: the command line, tests
+        max_overflow=threads,  # for calls outside our threads: the command line, tests
         pool_pre_ping=True,
-        pool_use_lifo=True,  # the connection that knows our statements
+        pool_use_lifo=True,  # prefer the connection that has our prepared statements
         connect_args={"options": OPTIONS, "prepare_threshold": 1, "connect_timeout": 10},
     )
 
 
 class Database:
-    """One database. Making it opens nothing: the first use does.
+    """One database, opened on first use.
 
     url: sqlite:///file or postgresql://...; synchronous: of SQLite, FULL survives a power cut, NORMAL a
     killed process; threads: how many transactions run at once on PostgreSQL; keyring: the keys of its people, None for
@@ -173,7 +174,7 @@ class Database:
         self._writers = ThreadPoolExecutor(writers, thread_name_prefix="store-write")
         self._readers = ThreadPoolExecutor(2, thread_name_prefix="store-read")
 
-    # Work is given as a function and its arguments, so that it runs wholly on a thread of ours.
+    # Work is passed as a function with arguments, so that it runs entirely on one of our threads.
 
     def _write(self, work: Callable[..., R], args: tuple[Any, ...]) -> R:
         with self.engine.connect() as conn:
@@ -247,15 +248,15 @@ class Database:
             raise
 
     async def write(self, work: Work[..., R], *args: Any) -> R:
-        """Run `work(conn, *args)` in one transaction; what it returns. Rolled back if it raises."""
+        """Run `work(conn, *args)` in one transaction and return its result. Rolled back if it raises."""
         return await asyncio.get_running_loop().run_in_executor(self._writers, self._write, work, args)
 
     async def read(self, work: Work[..., R], *args: Any) -> R:
-        """The same for work that only reads: it never waits for a writer on SQLite."""
+        """Like `write`, for work that only reads; on SQLite it never waits for a writer."""
         return await asyncio.get_running_loop().run_in_executor(self._readers, self._read, work, args)
 
     def write_now(self, work: Work[..., R], *args: Any) -> R:
-        """`write` for code without an event loop. Not to be called from within a `write`."""
+        """`write` for code without an event loop. Must not be called from within a `write`."""
         return self._writers.submit(self._write, work, args).result()
 
     def read_now(self, work: Work[..., R], *args: Any) -> R:
@@ -263,7 +264,7 @@ class Database:
         return self._readers.submit(self._read, work, args).result()
 
     def close(self) -> None:
-        """Finish what was begun, then let go of every connection. A closed database cannot be used again."""
+        """Finish work in progress, then close every connection. A closed database cannot be used again."""
         self._writers.shutdown(wait=True)
         self._readers.shutdown(wait=True)
         self.engine.dispose()

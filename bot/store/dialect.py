@@ -1,4 +1,4 @@
-"""The few statements that SQLite and PostgreSQL write differently, or only with a construct of their own."""
+"""The few statements that differ between SQLite and PostgreSQL, or need a special construct."""
 
 from __future__ import annotations
 
@@ -27,9 +27,9 @@ _prepared: dict[tuple[object, ...], Insert] = {}
 
 
 def insert_new(conn: Connection, table: Table, rows: Sequence[RowValues], unique: tuple[str, ...]) -> int:
-    """Insert rows, leaving out those whose `unique` columns are there already; how many went in.
+    """Insert rows, skipping those whose `unique` columns already exist; return how many were inserted.
 
-    Any other broken constraint raises. Every row must have the same keys.
+    Any other constraint violation raises. Every row must have the same keys.
     """
     if not rows:
         return 0
@@ -50,10 +50,10 @@ def upsert(
     also: tuple[tuple[str, str], ...] = (),
     where: TextClause | None = None,
 ) -> None:
-    """Insert rows; of those that exist, set the `update` columns to the new row's.
+    """Insert rows; for those that exist, update the `update` columns.
 
-    also: (column, column of the new row) pairs, where the two differ. where: of the partial unique index that
-    decides, if it is one. Every row must have the same keys, and no two rows may be the same one by `unique`.
+    also: (column, column of the new row) pairs, if the two differ. where: condition of the unique index, if it is
+    partial. Every row must have the same keys, and no two may have the same `unique` columns.
     """
     if not rows:
         return
@@ -68,7 +68,7 @@ def upsert(
 
 
 class _Among(ColumnElement[bool]):
-    """`column` is one of the values of a list that is given at execution under `name`."""
+    """`column` is in a list bound at execution as `name`."""
 
     inherit_cache = True
     type = Boolean()
@@ -99,16 +99,16 @@ def _any(element: _Among, compiler: SQLCompiler, **options: Any) -> str:
 
 
 def among(column: ColumnElement[Any], name: str) -> ColumnElement[bool]:
-    """`column` is in the list given as `name`. On PostgreSQL the list is one value, so that a statement is the same one
-    however long it is, and is prepared once. SQLite plans better when it sees how long the list is."""
+    """`column` is in the list bound as `name`. On PostgreSQL the list is bound as one array parameter, so that the
+    statement is prepared once for any length. SQLite plans better if it sees the length."""
     return _Among(column, name)
 
 
 def by_index(conn: Connection, *, on: bool = True) -> None:
-    """Have what follows in this transaction walk along its indexes, as the queues are meant to be read.
+    """Make the rest of this transaction use index scans, as intended for the queues.
 
-    PostgreSQL's planner believes its statistics, and those of a queue were taken when it was empty: of ten thousand
-    rows it expects one, and chooses to read all that wait for each of them. SQLite needs no telling.
+    PostgreSQL's planner trusts its statistics, and a queue's were taken when it was empty: it expects one row out of
+    ten thousand, and plans a scan of all pending rows for each. SQLite does not need this.
     """
     if conn.dialect.name == "postgresql":
         conn.exec_driver_sql(_BY_INDEX if on else _AS_USUAL)
@@ -119,5 +119,5 @@ _AS_USUAL = "SET LOCAL enable_bitmapscan = on; SET LOCAL enable_sort = on"
 
 
 def skip_locked(statement: Select[Any], of: Table) -> Select[Any]:
-    """Lock the rows of `of` and pass over those another worker holds; SQLite, with one writer, ignores it."""
+    """Lock the rows of `of`, skipping those locked by another worker; a no-op on SQLite, which has one writer."""
     return statement.with_for_update(of=of, skip_locked=True)

@@ -1,7 +1,7 @@
-"""One exchange between a sender and the store: what came of the last messages, and which to send next.
+"""One exchange between a sender and the store: record the last results, and claim the next messages.
 
-One transaction does both, and everything that must hold together: a message is noted as sent before the next
-one of its chat can be claimed, and what is claimed is within the rates all workers share.
+One transaction does both, which guarantees that a message is recorded as sent before the next one of its chat can be
+claimed, and that claims stay within the rate limits shared by all workers.
 """
 
 from __future__ import annotations
@@ -23,24 +23,25 @@ from core.dialogue.kit.events import GroupEvent, Reachability
 from core.dialogue.kit.messages import OurFault
 from core.quantity import Unit
 
-LONGEST_SEND = timedelta(seconds=115)  # a text and a picture, every limit of time reached
-LEASE = timedelta(seconds=150)  # after a crash, how long until another worker tries
-HOLD = LEASE - LONGEST_SEND  # after claiming; what has not begun by then could still be on its way when the lease ends
-WITHIN = timedelta(milliseconds=250)  # how far ahead one worker takes sends: answers wait no longer behind bulk
+LONGEST_SEND = timedelta(seconds=115)  # a text and a picture, with every timeout reached
+LEASE = timedelta(seconds=150)  # how long after a crash another worker tries
+HOLD = LEASE - LONGEST_SEND  # after claiming; a send started later could still be in flight when the lease ends
+# how far ahead one worker reserves sends: replies wait no longer than this behind bulk messages
+WITHIN = timedelta(milliseconds=250)
 UNREACHABLE = "unreachable"
-INSTEAD = "instead/"  # of a message that could not be made or was refused: so begins the occasion of an apology
+INSTEAD = "instead/"  # prefix of an apology's occasion, for a message that could not be rendered or was refused
 
 
 @dataclass(frozen=True, slots=True)
 class Postponed:
-    """It was not tried: hand it back, to be claimed from `until` on."""
+    """Not tried: release it, to be claimed from `until` on."""
 
     until: datetime
 
 
 @dataclass(frozen=True, slots=True)
 class SendResult:
-    """What came of one claimed row. done: of a message in several parts, how many are out."""
+    """The result for one claimed row. done: for a message in several parts, how many have been sent."""
 
     row: outbox.ClaimedMessage
     outcome: Sent | RetryDecision | Postponed
@@ -49,8 +50,8 @@ class SendResult:
 
 @dataclass(frozen=True, slots=True)
 class SendJob:
-    """One message to send at `at`, to be read by `reader`; `done` parts of it are out already. Sending it begins before
-    `until`, or it is handed back."""
+    """One message to send to `reader` at `at`; `done` parts have already been sent. Sending must start before `until`,
+    or the message is released."""
 
     row: outbox.ClaimedMessage
     reader: Reader
@@ -61,8 +62,8 @@ class SendJob:
 
 @dataclass(frozen=True, slots=True)
 class Next:
-    """jobs: to send.  again: when there may be more, None if nothing is pending.  events: whether the inbox got
-    events (somebody blocked us, a group moved)."""
+    """jobs: to send. again: when there may be more, None if nothing is pending. events: whether inbox events were
+    created (somebody blocked us, a group moved)."""
 
     jobs: tuple[SendJob, ...] = ()
     again: datetime | None = None
@@ -105,7 +106,7 @@ def claim_and_settle(
     elif early:
         again = min(until for _, until in early)
     if len(taken) == room.count:
-        again = room.first + len(taken) * rates.apart - WITHIN / 2  # come back before what we took is used up
+        again = room.first + len(taken) * rates.apart - WITHIN / 2  # come back before the reserved sends are used up
     return Next(tuple(_jobs(conn, taken, at, now + HOLD)), again, events)
 
 
@@ -160,14 +161,14 @@ _FINAL = (Sent, Unreachable, Broken)
 
 
 def _was_an_answer(row: outbox.ClaimedMessage) -> bool:
-    """Whether a person waits for it, and would hear nothing now. What took a day of trying is too old to mention."""
+    """Whether a person is waiting for it and would get no reply. After a day of retries it is too old to mention."""
     answer = row.kind is outbox.DeliveryKind.MESSAGE and row.priority == outbox.ANSWER and row.person_id is not None
     again = (row.occasion or "").startswith(INSTEAD)
     return answer and not again and row.attempts + 1 < MOST_ATTEMPTS
 
 
 def _gone(row: outbox.ClaimedMessage, now: datetime) -> inbox.NewEvent:
-    """Tell the conversation, as the messenger's own announcement would."""
+    """Notify the conversation, as the messenger's own update would."""
     event = GroupEvent(now, "removed") if row.is_group else Reachability(now, False)
     return inbox.NewEvent(f"gone/{row.id}", row.chat_id, event, is_group=row.is_group)
 
@@ -202,7 +203,7 @@ def _jobs(
 
 
 def _zone(name: str | None) -> ZoneInfo:
-    """A zone that left the tz database is read as UTC: better an odd clock than no message."""
+    """UTC for a zone missing from the tz database: better an odd time than no message."""
     try:
         return ZoneInfo(name or "UTC")
     except (ZoneInfoNotFoundError, ValueError):

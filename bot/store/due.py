@@ -1,4 +1,4 @@
-"""Clients whose slot has come, or whose pause is over."""
+"""Clients whose slot is due, or whose pause is over."""
 
 from __future__ import annotations
 
@@ -14,8 +14,7 @@ from core.care import Slot, Status
 
 @dataclass(frozen=True, slots=True)
 class DueClient:
-    """What the sweep needs of a client. chat_id: None when they have no chat (any more). status: None when the row is
-    damaged."""
+    """A client as the sweep needs it. chat_id: None without a chat. status: None if the row is corrupt."""
 
     id: int
     chat_id: int | None
@@ -54,7 +53,7 @@ _STATUSES = {status.value: status for status in Status}
 
 
 def take(conn: Connection, now: datetime, limit: int) -> list[DueClient]:
-    """Return up to `limit` clients that are due, longest first, that no other sweep has in hand.
+    """Up to `limit` due clients, longest overdue first, that no other sweep has locked.
 
     The caller sets a later `next_due_at` (or none) for each in the same transaction.
     """
@@ -78,5 +77,5 @@ _NEXT = select(clients.c.next_due_at).where(clients.c.next_due_at.is_not(None)).
 
 
 def next_at(conn: Connection) -> datetime | None:
-    """When the next client is due; None when nobody ever is."""
+    """When the next client is due; None if nobody ever is."""
     return conn.execute(_NEXT).scalar_one_or_none()

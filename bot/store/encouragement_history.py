@@ -1,4 +1,4 @@
-"""Encouragements and openings a client has heard, so that none repeats itself within eight weeks."""
+"""Encouragements and openings sent to a client, so that none is repeated within eight weeks."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ _LOAD = select(said.c.client_id, said.c.key).where(among(said.c.client_id, "clie
 
 
 def load(conn: Connection, clients: Sequence[int], now: datetime) -> dict[int, frozenset[str]]:
-    """Return what each of these clients has heard lately. One query."""
+    """The recent keys of each of these clients. One query."""
     found: dict[int, set[str]] = {}
     for r in conn.execute(_LOAD, {"clients": list(clients), "since": now - REMEMBERED}):
         found.setdefault(r.client_id, set()).add(r.key)
@@ -24,11 +24,11 @@ def load(conn: Connection, clients: Sequence[int], now: datetime) -> dict[int, f
 
 
 def put(conn: Connection, heard: Sequence[tuple[int, str]], now: datetime) -> None:
-    """Remember (client, key) pairs as heard now."""
+    """Record (client, key) pairs as used now."""
     rows = [{"client_id": client, "key": key, "at": now} for client, key in dict.fromkeys(heard)]
     upsert(conn, said, rows, ("client_id", "key"), ("at",))
 
 
 def purge(conn: Connection, now: datetime) -> int:
-    """Forget what may be said again; how many."""
+    """Delete keys that may be used again; return how many."""
     return conn.execute(delete(said).where(said.c.at <= now - REMEMBERED)).rowcount

@@ -24,10 +24,11 @@ from bot.store.schema import (
 
 
 def client(conn: Connection, client_id: int, now: datetime, actor: str = "") -> None:
-    """Erase a client: their row and everything that hangs on it, their chat, and what staff would still be told.
+    """Erase a client: their row and everything that depends on it, their chat, and pending messages to staff about
+    them.
 
-    What they typed meanwhile and nobody has handled stays until it is: then it comes from a stranger. actor: who
-    asked, as in `audit`; the client themselves unless said.
+    Their unhandled inbox rows stay until handled, as coming from a stranger. actor: who requested it, as in `audit`; by
+    default the client.
     """
     person = conn.execute(
         select(people.c.id, people.c.chat_id, people.c.key_id)

@@ -1,7 +1,7 @@
-"""What is known of the people whose chats are being worked off: one query a kind of fact, however many chats.
+"""Facts about the people whose chats are being processed: one query per kind of fact, for any number of chats.
 
 Six queries for any number of clients: who they are (with plan, coach and the conversation's state), readings, open
-flags, goals, what they heard lately, cohorts.
+flags, goals, recent encouragements, cohorts.
 """
 
 from __future__ import annotations
@@ -24,7 +24,8 @@ from core.reading import Reading
 
 @dataclass(frozen=True, slots=True)
 class CoachContact:
-    """A client's coach, as far as writing to them goes. chat_id: None when they have none any more."""
+    """Contact details of a client's coach. chat_id: None if they no longer have a chat. reachable: whether messages
+    arrive."""
 
     id: int
     name: str
@@ -32,11 +33,12 @@ class CoachContact:
     chat_id: int | None
     zone_name: str | None
     quiet_nights: bool
+    reachable: bool
 
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """Who a chat belongs to: a client (with their coach, if any) or staff. state: as `codec` wrote it."""
+    """The person of a chat: a client (with their coach, if any) or staff. state: as `codec` text."""
 
     client: Client | None
     coach: CoachContact | None
@@ -48,7 +50,7 @@ class Known:
 
 @dataclass(frozen=True, slots=True)
 class History:
-    """The rest of what is known of a client."""
+    """A client's history: the rest of the facts."""
 
     readings: tuple[Reading, ...] = ()
     flags: tuple[OpenFlag, ...] = ()
@@ -72,6 +74,7 @@ _WHO = (
         _theirs.c.quiet_nights.label("coach_quiet"),
         _coach_person.c.id.label("coach_person"),
         _coach_person.c.chat_id.label("coach_chat"),
+        _coach_person.c.reachable.label("coach_reachable"),
         _own.c.id.label("own_coach"),
         organisers.c.id.label("own_organiser"),
         conversations.c.state.label("state"),
@@ -90,7 +93,7 @@ _WHO = (
 
 
 def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
-    """Return whom each private chat belongs to; strangers are not in it. One query."""
+    """The person of each private chat; strangers are omitted. One query."""
     found: dict[int, Known] = {}
     for r in conn.execute(_WHO, {"chats": list(chats)}):
         client = coach = staff = None
@@ -98,7 +101,13 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
             client = clients.client_of(r) if r.id is not None else None
             if r.coach_id is not None:
                 coach = CoachContact(
-                    r.coach_id, r.coach_name, r.coach_person, r.coach_chat, r.coach_zone, r.coach_quiet
+                    r.coach_id,
+                    r.coach_name,
+                    r.coach_person,
+                    r.coach_chat,
+                    r.coach_zone,
+                    r.coach_quiet,
+                    r.coach_chat is not None and r.coach_reachable is not False,
                 )
         else:
             staff = Staff(
@@ -109,7 +118,7 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
 
 
 def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dict[int, History]:
-    """Return the rest of what is known of clients. Five queries."""
+    """The histories of clients. Five queries."""
     wanted = list(client_ids)
     if not wanted:
         return {}

@@ -1,4 +1,4 @@
-"""Flags and their life: open, seen, cleared; raised again after that it is a new one."""
+"""Flags and their life cycle: open, seen, cleared; if raised again after that, a new flag."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ _OPEN = (
 
 @dataclass(frozen=True, slots=True)
 class StoredFlag:
-    """A flag as it is kept. since: when it was opened; refreshed_at: when it last happened again."""
+    """A flag as stored. since: when it was opened; refreshed_at: when it last recurred."""
 
     id: int
     client_id: int
@@ -36,7 +36,7 @@ class StoredFlag:
 
 
 def open_flags(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[OpenFlag, ...]]:
-    """Return the open flags of clients, oldest first. One query."""
+    """The open flags of clients, oldest first. One query."""
     wanted = list(client_ids)
     found: dict[int, list[OpenFlag]] = {}
     if wanted:
@@ -46,9 +46,9 @@ def open_flags(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[O
 
 
 def raise_(conn: Connection, raised: Sequence[tuple[int, Flag]], now: datetime) -> None:
-    """Open flags, as (client, flag), or give the open ones of the same code and measure their new evidence.
+    """Open flags, as (client, flag), or refresh the evidence of open ones with the same code and measure.
 
-    No two may be the same flag. One that was seen and happens again stays seen.
+    No two may be the same flag. A seen flag that recurs stays seen.
     """
     keys = owners.of_clients(conn, [client for client, _ in raised])
     rows = [
@@ -93,7 +93,8 @@ def lower(conn: Connection, lowered: Sequence[tuple[int, str, str | None]], now:
 
 
 def seen(conn: Connection, client_id: int, code: str, measure: str | None, now: datetime) -> bool:
-    """A coach has seen an open flag; whether there was one unseen. The caller came through `caseload`."""
+    """Mark an open flag as seen by the coach; return whether there was an unseen one. Authorised by the caller through
+    `caseload`."""
     looked_at = (
         update(flags)
         .where(
@@ -112,8 +113,7 @@ _KEPT = select(flags).where(among(flags.c.client_id, "clients")).order_by(flags.
 
 
 def kept(conn: Connection, client_ids: Iterable[int], since: datetime | None = None) -> tuple[StoredFlag, ...]:
-    """Return flags of clients, oldest first: all that are open, and those cleared after `since` (None: all).
-    One query."""
+    """Flags of clients, oldest first: all open ones, and those cleared after `since` (None: all). One query."""
     rows = conn.execute(_KEPT, {"clients": list(client_ids)})
     return tuple(
         StoredFlag(

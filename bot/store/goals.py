@@ -1,4 +1,4 @@
-"""Goals: one a measure."""
+"""Goals: one per measure."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ _LOAD = select(goals).where(among(goals.c.client_id, "clients")).order_by(goals.
 
 
 def load(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[GoalFact, ...]]:
-    """Return the goals of clients. One query."""
+    """The goals of clients. One query."""
     found: dict[int, list[GoalFact]] = {}
     for r in conn.execute(_LOAD, {"clients": list(client_ids)}):
         found.setdefault(r.client_id, []).append(GoalFact(r.measure, r.target, r.by, r.set_at))

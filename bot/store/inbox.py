@@ -1,8 +1,8 @@
-"""What came in and is not handled yet. A row is here before its sender is told that it arrived.
+"""Events not handled yet. A row is committed before its update is confirmed.
 
-Worked off oldest first in each chat, chats side by side: a row waits while an older one of its chat is pending,
-also while that one waits to be tried again. A row set aside no longer holds anybody up. Claiming locks the rows
-until the transaction ends, so a worker that dies lets go of them at once, with nothing done.
+Handled oldest first within a chat, chats concurrently: a row waits while an older one of its chat is pending, even if
+that one waits for a retry. A row set aside blocks nobody. Claimed rows are locked until the transaction ends, so a
+worker that dies releases them at once, with nothing done.
 """
 
 from __future__ import annotations
@@ -24,10 +24,10 @@ TRIES = 3
 
 @dataclass(frozen=True, slots=True)
 class NewEvent:
-    """An event as a transport, a sweep or a coach's turn hands it in.
+    """An event from a transport, a sweep or a coach's turn.
 
-    key: unique for ever: "telegram/<update>", "due/<client>/<date>", "wake/<id>", ...
-    language, name: what the messenger says of the person; only a hint, kept until the row is handled.
+    key: permanently unique: "telegram/<update>", "due/<client>/<date>", "wake/<id>", ...
+    language, name: hints about the person from the messenger, stored until the row is handled.
     """
 
     key: str
@@ -40,7 +40,7 @@ class NewEvent:
 
 @dataclass(frozen=True, slots=True)
 class ClaimedEvent:
-    """A row in hand. event: as `codec` wrote it. attempts: how often it has failed before."""
+    """A claimed row. event: as `codec` text. attempts: how often it has failed before."""
 
     id: int
     key: str
@@ -73,7 +73,7 @@ def put(conn: Connection, incoming: Sequence[NewEvent], now: datetime) -> int:
     return insert_new(conn, inbox, rows, ("key",))
 
 
-_pending = inbox.c.status == literal_column("'pending'")  # a literal: only so is the partial index used
+_pending = inbox.c.status == literal_column("'pending'")  # a literal, or the partial index is not used
 _set_aside = inbox.c.status == literal_column("'set_aside'")
 _older = inbox.alias("older")
 _OLDEST = skip_locked(
@@ -103,7 +103,7 @@ _OLDEST = skip_locked(
 
 
 def claim(conn: Connection, now: datetime, limit: int) -> list[ClaimedEvent]:
-    """Take the oldest pending row of up to `limit` chats that no other worker has in hand."""
+    """Claim the oldest pending row of up to `limit` chats that no other worker has locked."""
     by_index(conn)
     rows = conn.execute(_OLDEST, {"now": now, "limit": limit}).all()
     by_index(conn, on=False)
@@ -127,7 +127,7 @@ def done(conn: Connection, rows: Sequence[int]) -> None:
 
 
 def forget(conn: Connection, rows: Sequence[int]) -> None:
-    """These came from strangers: nothing of them stays."""
+    """Delete rows from strangers entirely."""
     if rows:
         conn.execute(delete(inbox).where(inbox.c.id.in_(rows)))
 
@@ -155,12 +155,12 @@ def erase(conn: Connection, chat_id: int, client_id: int | None, now: datetime) 
 
 
 def retry_later(conn: Connection, row: int, at: datetime, error: str) -> None:
-    """It failed: try again from `at` on. error: class and place, no content."""
+    """Schedule a retry from `at` on. error: class and code location, no content."""
     conn.execute(_FAILED, {"row": row, "at": at, "why": error})
 
 
 def set_aside(conn: Connection, row: int, error: str) -> None:
-    """It failed once too often: kept for a person to look at, out of everybody's way."""
+    """Set aside a row that failed too often, for a person to inspect; it no longer blocks its chat."""
     conn.execute(
         update(inbox)
         .where(inbox.c.id == row)
@@ -169,24 +169,24 @@ def set_aside(conn: Connection, row: int, error: str) -> None:
 
 
 def put_back(conn: Connection) -> int:
-    """Give every row that was set aside another start, after the fault was mended; how many."""
+    """Retry every row that was set aside, once the fault is fixed; return how many."""
     again = update(inbox).where(_set_aside).values(status="pending", attempts=0, error=None)
     return conn.execute(again).rowcount
 
 
 def waiting(conn: Connection) -> int:
-    """How many rows are pending."""
+    """Number of pending rows."""
     return conn.execute(select(func.count()).select_from(inbox).where(_pending)).scalar_one()
 
 
 def set_aside_count(conn: Connection) -> int:
-    """How many rows need a person."""
+    """Number of rows set aside."""
     count = select(func.count()).select_from(inbox).where(_set_aside)
     return conn.execute(count).scalar_one()
 
 
 def purge(conn: Connection, before: datetime) -> int:
-    """Forget the keys of what was handled and came in before an instant; how many. A messenger repeats an
-    update for a day at most, so keys of some weeks ago can come no more."""
+    """Delete the keys of handled rows that arrived before an instant; return how many. A messenger repeats an update
+    for at most a day, so keys from weeks ago cannot recur."""
     old = delete(inbox).where(inbox.c.received_at < before, inbox.c.status == "done")
     return conn.execute(old).rowcount

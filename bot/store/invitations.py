@@ -1,7 +1,7 @@
-"""Invitations: a link with a token of 128 random bits, of which only a hash is kept.
+"""Invitations: a link with a token of 128 random bits, of which only a hash is stored.
 
-A token is found by its hash, so a copy of the database invites nobody. It serves once (a cohort's as often as it
-says), for 14 days, until it is taken back.
+A token is looked up by its hash, so a copy of the database gives no access. It is valid once (a cohort's for a set
+number of uses), for 14 days, unless revoked.
 """
 
 from __future__ import annotations
@@ -22,8 +22,8 @@ from bot.store.sealed import secret
 from core.care import Plan
 
 GOOD_FOR = timedelta(days=14)
-TOKEN_BYTES = 16  # 128 bits: 22 characters of A-Z a-z 0-9 _ -, which is what a link may carry
-LONGEST = 64  # what the platform passes on of a link
+TOKEN_BYTES = 16  # 128 bits: 22 characters of A-Z a-z 0-9 _ -, as allowed in a link
+LONGEST = 64  # longest token the platform passes on
 
 
 class InvitationKind(StrEnum):
@@ -31,12 +31,12 @@ class InvitationKind(StrEnum):
     COACH = "coach"
     ORGANISER = "organiser"
     COHORT = "cohort"
-    GROUP = "group"  # ties a group chat to a cohort: opened in the group, never by a person
+    GROUP = "group"  # links a group chat to a cohort: opened in the group, never by a person
 
 
 @dataclass(frozen=True, slots=True)
 class Invitation:
-    """An invitation that is still good. plan: what the coach set up for the client; None is the usual one."""
+    """A valid invitation. plan: set up by the coach for the client; None is the default."""
 
     id: int
     kind: InvitationKind
@@ -49,7 +49,7 @@ class Invitation:
 
 
 class InvitationGone(Exception):
-    """The invitation was used up, taken back or ran out between finding and using it."""
+    """The invitation was used, revoked or expired between lookup and use."""
 
 
 def hashed(token: str) -> str:
@@ -70,7 +70,7 @@ def make(
     uses: int = 1,
     good_for: timedelta = GOOD_FOR,
 ) -> str:
-    """Make an invitation; its token, which cannot be had again."""
+    """Create an invitation; return its token, which cannot be retrieved again."""
     token = secrets.token_urlsafe(TOKEN_BYTES)
     key = owners.passing(conn, now) if client_id is None else owners.of_clients(conn, [client_id])[client_id]
     conn.execute(
@@ -101,7 +101,7 @@ _FIND = select(invitations).where(among(invitations.c.token_hash, "hashes"), *_g
 
 
 def find(conn: Connection, tokens: Iterable[str], now: datetime) -> dict[str, Invitation]:
-    """Return those of the tokens that can still be used. One query, however many."""
+    """The invitations of those tokens that are still valid. One query for any number."""
     wanted = {hashed(token): token for token in tokens if 0 < len(token) <= LONGEST}
     if not wanted:
         return {}
@@ -122,9 +122,9 @@ _USE = (
 
 
 def use(conn: Connection, invitation: Invitation, now: datetime) -> None:
-    """Use it once; when that was the last time, the name and plan in it go.
+    """Redeem an invitation once; after the last use, its name and plan are deleted.
 
-    Raises: Gone when somebody else was first.
+    Raises: InvitationGone if somebody else was first.
     """
     if conn.execute(_USE, {"invitation": invitation.id, "now": now}).rowcount != 1:
         raise InvitationGone
@@ -136,7 +136,7 @@ def use(conn: Connection, invitation: Invitation, now: datetime) -> None:
 
 
 def revoke(conn: Connection, invitation_id: int, coach_id: int, now: datetime) -> bool:
-    """Take back an invitation of this coach's that was not used; whether there was one."""
+    """Revoke an unused invitation of this coach; return whether there was one."""
     mine = (
         update(invitations)
         .where(
@@ -151,7 +151,7 @@ def revoke(conn: Connection, invitation_id: int, coach_id: int, now: datetime) -
 
 
 def open_of(conn: Connection, coach_id: int, now: datetime) -> tuple[tuple[int, str, datetime], ...]:
-    """Return a coach's invitations that can still be used: id, for whom, until when."""
+    """A coach's valid invitations: id, for whom, until when."""
     rows = conn.execute(
         select(invitations.c.id, invitations.c.for_name, invitations.c.expires_at)
         .where(invitations.c.coach_id == coach_id, *_good)
@@ -162,7 +162,7 @@ def open_of(conn: Connection, coach_id: int, now: datetime) -> tuple[tuple[int, 
 
 
 def purge(conn: Connection, before: datetime) -> int:
-    """Forget invitations that ran out, were used up or taken back before an instant; how many."""
+    """Delete invitations that expired, were used or revoked before an instant; return how many."""
     over = or_(
         invitations.c.expires_at < before,
         invitations.c.revoked_at < before,

@@ -1,4 +1,4 @@
-"""Which staff have which command menu, so that each is set once and again when it changes."""
+"""Command menus of staff, so that each is set once, and again when it changes."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from bot.store.schema import coaches, organisers, people, settings
 
 @dataclass(frozen=True, slots=True)
 class OutdatedMenu:
-    """A chat whose menu is missing or no longer right. mark: what `set_to` notes once it is."""
+    """A chat whose menu is missing or outdated. mark: recorded by `set_to` once the menu is set."""
 
     chat_id: int
     menu: str  # "coach", "organiser", "both"
@@ -30,7 +30,7 @@ _mark = _role + "/" + people.c.language
 
 
 def stale(conn: Connection, version: str, limit: int = 20) -> list[OutdatedMenu]:
-    """Return up to `limit` staff whose menu is not that of `version` (of our table of menus) in their language."""
+    """Up to `limit` staff whose menu is not of `version` (of our menus) in their language."""
     wanted = _mark + "/" + literal(version)
     rows = conn.execute(
         select(people.c.chat_id, _role.label("menu"), people.c.language, wanted.label("mark"))
@@ -59,5 +59,5 @@ def forget(conn: Connection, chat_id: int) -> None:
 
 
 def set_to(conn: Connection, menu: OutdatedMenu) -> None:
-    """Note that a chat has its menu."""
+    """Record that a chat has its menu."""
     upsert(conn, settings, [{"key": f"menu/{menu.chat_id}", "value": menu.mark}], ("key",), ("value",))

@@ -1,4 +1,4 @@
-"""The schema's versions: which one the database has, which one the code wants, and the way up."""
+"""Schema versions: the database's, the code's, and the upgrade between them."""
 
 from __future__ import annotations
 
@@ -15,14 +15,14 @@ ONE_AT_A_TIME = 7_351_400_100  # any number nobody else uses: the lock two machi
 
 
 def config() -> Config:
-    """Return where Alembic finds our migrations."""
+    """Alembic's configuration for our migrations."""
     ours = Config()
     ours.set_main_option("script_location", str(files("bot.store") / "migrations"))
     return ours
 
 
 def head() -> str:
-    """Return the version the code wants."""
+    """The version the code needs."""
     newest = ScriptDirectory.from_config(config()).get_current_head()
     if newest is None:
         raise RuntimeError("the migrations are missing from the installation")
@@ -30,23 +30,23 @@ def head() -> str:
 
 
 def known() -> frozenset[str]:
-    """Return every version the code can bring up to its own."""
+    """Every version the code can upgrade from."""
     return frozenset(script.revision for script in ScriptDirectory.from_config(config()).walk_revisions())
 
 
 def version(conn: Connection) -> str | None:
-    """Return the version a connection's database has; None when it has no tables yet."""
+    """The version of a connection's database; None if it has no tables yet."""
     return MigrationContext.configure(conn).get_current_revision()
 
 
 def current(engine: Engine) -> str | None:
-    """Return the version the database has; None when it has no tables yet."""
+    """The version of the database; None if it has no tables yet."""
     with engine.execution_options(reads=True).connect() as conn:
         return version(conn)
 
 
 def upgrade(engine: Engine, to: str = "head") -> None:
-    """Bring the database up in one transaction, if it is not there yet. Safe to run twice at once."""
+    """Upgrade the database in one transaction, if needed. Safe to run concurrently."""
     with engine.begin() as conn:  # on SQLite this is BEGIN IMMEDIATE
         if conn.dialect.name == "postgresql":
             conn.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": ONE_AT_A_TIME})

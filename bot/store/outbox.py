@@ -1,8 +1,8 @@
-"""What is to be said, in order within a chat, and what became of it.
+"""Outgoing messages, in order within a chat, and their outcome.
 
-A row's place in its chat is (due_at, id). Only the first pending row of a chat can be claimed, so a row that
-waits for a retry, or is being sent, holds back what comes after it. `ready_at` is when a row may be claimed:
-when it is due, when a retry was asked for, or when the lease of a worker that never came back is over.
+A row's place in its chat is (due_at, id). Only the first pending row of a chat can be claimed, so a row that waits for
+a retry, or is being sent, holds back those after it. `ready_at` is when a row may be claimed: when it is due, when a
+retry is scheduled, or when the lease of a dead worker expires.
 """
 
 from __future__ import annotations
@@ -33,11 +33,11 @@ from bot.store.schema import outbox, people
 from bot.store.sealed import secret
 from core.dialogue.kit.effects import Rows
 
-ANSWER, BULK = 0, 1  # priorities: somebody waits for it; it can stand behind those
+ANSWER, BULK = 0, 1  # priorities: somebody is waiting; everything else
 
 
 class DeliveryKind(StrEnum):
-    """What a delivery has to do."""
+    """The kind of a delivery."""
 
     MESSAGE = "message"  # render and send `message`
     DROP_BUTTONS = "drop_buttons"  # take the buttons off the platform's message `ref`
@@ -47,10 +47,10 @@ class DeliveryKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Outgoing:
-    """Something to send. occasion: unique name of why, so that it is said once. language: where no person says.
+    """Something to send. occasion: idempotency key, so that it is sent once. language: if there is no person with one.
 
-    message: a value of `core.dialogue`, None when the kind needs none. about: the client a message to staff is
-    about. due_at: its place in the chat; ready_at: from when it may be sent, if that is not the same.
+    message: a value of `core.dialogue`, None if the kind needs none. about: the client a message to staff is about.
+    due_at: its place in the chat; ready_at: from when it may be sent, if different.
     """
 
     chat_id: int
@@ -70,8 +70,8 @@ class Outgoing:
 
 @dataclass(frozen=True, slots=True)
 class ClaimedMessage:
-    """A row in hand. message, choices: as `codec` wrote them (equal messages are equal text, so a rendering can
-    be made once); "" where there are none. attempts: how often it was claimed before."""
+    """A claimed row. message, choices: as `codec` text (equal messages are equal text, so a rendering can be cached);
+    "" if none. attempts: how often it was claimed before."""
 
     id: int
     kind: DeliveryKind
@@ -111,7 +111,7 @@ def row(out: Outgoing, now: datetime) -> dict[str, Any]:
 
 
 def put(conn: Connection, outgoing: Sequence[Outgoing], now: datetime) -> int:
-    """Queue messages in the order given, leaving out those whose occasion was ever queued before; how many went in."""
+    """Queue messages in the order given, skipping those whose occasion already exists; return how many were queued."""
     return put_rows(conn, [row(out, now) for out in outgoing])
 
 
@@ -131,7 +131,7 @@ def put_rows(conn: Connection, rows: Sequence[dict[str, Any]]) -> int:
     return insert_new(conn, outbox, sealed, ("occasion",))
 
 
-_pending = outbox.c.status == literal_column("'pending'")  # a literal: only so is the partial index used
+_pending = outbox.c.status == literal_column("'pending'")  # a literal, or the partial index is not used
 _before = outbox.alias("before")
 _first_of_chat = ~exists().where(
     _before.c.status == literal_column("'pending'"),
@@ -173,8 +173,8 @@ _LEASE = (
 
 
 def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit: int) -> list[ClaimedMessage]:
-    """Take the first ready row of up to `limit` chats, answers before bulk. They are this worker's until the lease
-    ends; then anybody's again, which can say one message twice but loses none."""
+    """Claim the first ready row of up to `limit` chats, replies before bulk. They are this worker's until the lease
+    expires, then anybody's again, which can send a message twice but loses none."""
     rows = conn.execute(_READY, {"now": now, "limit": limit}).all()
     if rows:
         until = now + lease
@@ -217,13 +217,12 @@ _SENT = (
 
 
 def mark_sent(conn: Connection, sent: Sequence[tuple[int, str | None]], now: datetime) -> None:
-    """The platform accepted these: row and the platform's own id of the message, where it gave one. What they
-    said goes."""
+    """Mark rows as sent, each with the platform's message id, if any. Their content is deleted."""
     if sent:
         conn.execute(_SENT, [{"row": row, "sent_as": sent_as, "at": now} for row, sent_as in sent])
 
 
-# Of what this worker holds. Noted once before, unheard, a row may be another worker's by now, and is left alone.
+# Only rows this worker still holds: after a lost answer, a row may belong to another worker by now.
 _held = and_(_pending, outbox.c.claimed_by == bindparam("worker"))
 _RETRY = (
     update(outbox)
@@ -238,20 +237,19 @@ _BACK = (
 
 
 def mark_retry(conn: Connection, worker: str, row: int, at: datetime, error: str = "", *, done: int = 0) -> None:
-    """Not sent; try again from `at` on. Until then nothing that follows in this chat goes. done: of its parts, how
-    many are out."""
+    """Schedule a retry from `at` on, which holds back the rest of the chat. done: number of parts already sent."""
     again = _RETRY.values(ref=str(done)) if done else _RETRY
     conn.execute(again, {"row": row, "worker": worker, "at": at, "why": error or None})
 
 
 def hand_back(conn: Connection, worker: str, rows: Sequence[tuple[int, datetime]]) -> None:
-    """These were claimed and not tried: free from their instant on, and no attempt is counted."""
+    """Release claimed rows that were not tried, from their instant on; no attempt is counted."""
     if rows:
         conn.execute(_BACK, [{"row": row, "worker": worker, "until": until} for row, until in rows])
 
 
 def release(conn: Connection, worker: str, now: datetime, but: Collection[int] = ()) -> int:
-    """Hand back what a worker still holds, other than the rows `but`; how many."""
+    """Release what a worker still holds, except the rows `but`; return how many."""
     free = update(outbox).where(_held, outbox.c.id.not_in(but)).values(ready_at=now, claimed_by=None)
     return conn.execute(free, {"worker": worker}).rowcount
 
@@ -265,7 +263,7 @@ _UNSAY = delete(outbox).where(
 
 
 def unsay(conn: Connection, chats: Mapping[int, datetime]) -> None:
-    """Drop what is to be said to each chat after its instant, if nobody is sending it yet."""
+    """Drop each chat's messages due after its instant, unless already being sent."""
     if chats:
         conn.execute(_UNSAY, [{"chat": chat, "at": at} for chat, at in chats.items()])
 
@@ -277,7 +275,7 @@ def forget(conn: Connection, rows: Sequence[int]) -> None:
 
 
 def mark_failed(conn: Connection, row: int, now: datetime, error: str) -> None:
-    """It will never be sent. error: a code, no content. What it said goes."""
+    """Mark a row as failed for good. error: a code, no content. Its content is deleted."""
     conn.execute(
         update(outbox)
         .where(outbox.c.id == row)
@@ -286,7 +284,7 @@ def mark_failed(conn: Connection, row: int, now: datetime, error: str) -> None:
 
 
 def fail_chat(conn: Connection, chat_id: int, now: datetime, error: str) -> int:
-    """Nothing pending for this chat will be sent: we are blocked there. How many."""
+    """Fail everything pending for a chat that blocked us; return how many."""
     rest = (
         update(outbox)
         .where(outbox.c.chat_id == chat_id, _pending)
@@ -296,7 +294,7 @@ def fail_chat(conn: Connection, chat_id: int, now: datetime, error: str) -> int:
 
 
 def move_chat(conn: Connection, old: int, new: int) -> int:
-    """A group became a supergroup: what is pending goes to its new chat. How many."""
+    """Move pending rows to a group's new chat after it became a supergroup; return how many."""
     return conn.execute(update(outbox).where(outbox.c.chat_id == old, _pending).values(chat_id=new)).rowcount
 
 
@@ -309,12 +307,12 @@ _NEXT = (
 
 
 def next_due(conn: Connection) -> datetime | None:
-    """When the next row can be claimed: an instant, perhaps past; None when nothing is pending."""
+    """When the next row can be claimed, perhaps in the past; None if nothing is pending."""
     return conn.execute(_NEXT).scalar_one_or_none()
 
 
 def waiting(conn: Connection) -> int:
-    """How many rows are pending, due or not."""
+    """Number of pending rows, due or not."""
     return conn.execute(select(func.count()).select_from(outbox).where(_pending)).scalar_one()
 
 
@@ -326,12 +324,12 @@ _TOLD = (
 
 
 def written_to(conn: Connection, chats: Sequence[int], since: datetime) -> frozenset[int]:
-    """Of these chats, those for which anything was queued after an instant."""
+    """Those of these chats for which anything was queued after an instant."""
     return frozenset(conn.execute(_TOLD, {"chats": list(chats), "since": since}).scalars()) if chats else frozenset()
 
 
 def purge_strangers(conn: Connection, before: datetime) -> int:
-    """Forget what strangers were told and was queued before an instant; how many."""
+    """Delete messages to strangers queued before an instant; return how many."""
     old = delete(outbox).where(
         outbox.c.created_at < before,
         outbox.c.status != "pending",
@@ -343,7 +341,7 @@ def purge_strangers(conn: Connection, before: datetime) -> int:
 
 
 def purge(conn: Connection, before: datetime) -> int:
-    """Forget what was sent or failed and was queued before an instant; how many. An occasion is forgotten with its
-    row, so `before` must lie further back than any occasion can come again."""
+    """Delete sent and failed rows queued before an instant; return how many. An occasion is deleted with its row, so
+    `before` must be earlier than any occasion that could recur."""
     old = delete(outbox).where(outbox.c.created_at < before, outbox.c.status != "pending")
     return conn.execute(old).rowcount

@@ -1,4 +1,4 @@
-"""People: one for each private chat, in one role."""
+"""People: one per private chat, with one role."""
 
 from __future__ import annotations
 
@@ -38,7 +38,7 @@ def add(
 ) -> int:
     """Make the person of a chat that has none; their id. key: that of the client they are already, None makes one.
 
-    Raises: IntegrityError when the chat has one: two roles in one chat is our fault.
+    Raises: IntegrityError if the chat already has one (a bug: a chat has one role).
     """
     key = key or of_connection(conn).make(now.date())
     row = {
@@ -55,7 +55,7 @@ def add(
 
 
 def person_of(conn: Connection, chat_id: int) -> int | None:
-    """Return the id of the person of a private chat; None for a stranger."""
+    """The id of the person of a private chat; None for a stranger."""
     return conn.execute(select(people.c.id).where(people.c.chat_id == chat_id)).scalar_one_or_none()
 
 
@@ -64,7 +64,7 @@ def set_language(conn: Connection, person_id: int, language: str) -> None:
 
 
 def set_reachable(conn: Connection, chat_id: int, reachable: bool) -> None:
-    """The messenger said whether this chat can be written to."""
+    """Record whether the messenger can deliver to this chat."""
     conn.execute(update(people).where(people.c.chat_id == chat_id).values(reachable=reachable))
 
 
@@ -102,7 +102,7 @@ _staff = (
 
 
 def staff(conn: Connection, chat_id: int) -> Staff | None:
-    """Return the coach or organiser whose chat this is; None for anybody else."""
+    """The coach or organiser of this chat; None for anybody else."""
     r = conn.execute(_staff.where(people.c.chat_id == chat_id)).one_or_none()
     if r is None:
         return None
@@ -110,7 +110,7 @@ def staff(conn: Connection, chat_id: int) -> Staff | None:
 
 
 def coach(conn: Connection, coach_id: int) -> Staff | None:
-    """Return a coach by their id, if they have a chat."""
+    """A coach by id, if they have a chat."""
     r = conn.execute(_staff.where(coaches.c.id == coach_id)).one_or_none()
     if r is None:
         return None

@@ -1,13 +1,13 @@
-"""The send rate that all workers share, kept as instants: when the next send is free.
+"""The rate limits shared by all workers, stored as the instant at which the next send is allowed.
 
-    "all"          every message.  Sends stand 1/rate apart; a worker takes several at once
+    "all"          every message. Sends are 1/rate apart; a worker reserves several at once
     "chat/<id>"    one private chat.  BURST at once, then `chat_rate` a second
-    "group/<id>"   one group.  Evenly apart, so that no window of a minute holds more than its limit
+    "group/<id>"   one group. Evenly spaced, so that no window of a minute exceeds its limit
 
-One row a limit (a generic cell rate algorithm), so a chat that is quiet costs nothing: `forget` drops its row.
-A clock that runs ahead of the others can make them wait, never make all together send too much.
+One row per limit (a generic cell rate algorithm); a quiet chat costs nothing, because `forget` drops its row. A clock
+that runs ahead can make the others wait, but never lets all together exceed a limit.
 
-Every function is part of the caller's transaction; on PostgreSQL the row of "all" is locked, so workers take turns.
+Every function runs in the caller's transaction; on PostgreSQL the row of "all" is locked, so workers take turns.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from bot.store.dialect import among, insert_new, upsert
 from bot.store.schema import pace
 
 ALL = "all"
-BURST = 3  # what one turn may say at once; the platform lets short bursts through
+BURST = 3  # messages one turn may send at once; the platform allows short bursts
 _SOME_TIME_AGO = datetime.fromisoformat("2020-01-01T00:00:00+00:00")
 
 _all = select(pace.c.free_at).where(pace.c.key == ALL).with_for_update()
@@ -40,21 +40,21 @@ class Rates:
 
     @property
     def apart(self) -> timedelta:
-        """How far two sends stand apart; rounded up, so that a second never holds one too many."""
+        """The interval between two sends, rounded up so that no second has too many."""
         return timedelta(microseconds=ceil(1_000_000 / self.overall))
 
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """How many messages may go out soon, and when the first may."""
+    """How many messages may be sent soon, and when the first may."""
 
     first: datetime
     count: int
 
 
 def room(conn: Connection, now: datetime, within: timedelta, rates: Rates) -> Room:
-    """Return how many sends are free from `now` until `now + within`. Take what is used with `take`, in the
-    same transaction."""
+    """How many sends are allowed from `now` until `now + within`. Reserve those used with `take`, in the same
+    transaction."""
     row = conn.execute(_all).first()
     if row is None:
         insert_new(conn, pace, [{"key": ALL, "free_at": _SOME_TIME_AGO}], ("key",))
@@ -65,20 +65,20 @@ def room(conn: Connection, now: datetime, within: timedelta, rates: Rates) -> Ro
 
 
 def take(conn: Connection, given: Room, count: int, rates: Rates) -> None:
-    """Use `count` sends of what `room` gave: the n-th (from 0) is free at `first + n / overall`."""
+    """Reserve `count` of the sends that `room` allowed: the n-th (from 0) is at `first + n / overall`."""
     if count:
         _put(conn, {ALL: given.first + count * rates.apart})
 
 
 def halt(conn: Connection, until: datetime) -> None:
-    """Let nothing at all be sent before `until`: the platform said so, to whichever worker."""
+    """Stop all sending until `until`, because the platform told one of the workers to wait."""
     row = conn.execute(_all).first()
     if row is None or row.free_at < until:
         _put(conn, {ALL: until})
 
 
 def chats_free(conn: Connection, chats: Iterable[tuple[int, bool]], rates: Rates) -> dict[int, datetime]:
-    """Return when each chat (id, whether a group) is free; those not named are free now."""
+    """When each chat (id, whether a group) is allowed its next send; chats not returned are free now."""
     keys = {_key(chat, group): (chat, group) for chat, group in chats}
     found = {}
     for row in conn.execute(_some, {"keys": list(keys)}) if keys else ():
@@ -88,7 +88,7 @@ def chats_free(conn: Connection, chats: Iterable[tuple[int, bool]], rates: Rates
 
 
 def take_chats(conn: Connection, sends: Iterable[tuple[int, bool, datetime]], rates: Rates) -> None:
-    """Note one send to each chat (id, whether a group, when)."""
+    """Record one send to each chat (id, whether a group, when)."""
     at = {_key(chat, group): (group, when) for chat, group, when in sends}
     if not at:
         return
@@ -100,7 +100,7 @@ def take_chats(conn: Connection, sends: Iterable[tuple[int, bool, datetime]], ra
 
 
 def forget(conn: Connection, now: datetime) -> int:
-    """Drop the rows of chats that have been free for a while; how many."""
+    """Drop the rows of chats that have been free for a while; return how many."""
     old = delete(pace).where(pace.c.free_at < now - timedelta(minutes=1), pace.c.key != ALL)
     return conn.execute(old).rowcount
 

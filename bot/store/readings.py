@@ -1,4 +1,4 @@
-"""Readings. One key of a client is one reading: an edited message replaces, taking back withdraws, nothing is lost."""
+"""Readings. Each key of a client is one reading: an edited message replaces it, undo withdraws it, nothing is lost."""
 
 from __future__ import annotations
 
@@ -59,7 +59,7 @@ _HOWS = {how.value: how for how in How}
 
 
 def _reading(r: Any) -> Reading:
-    """A row of `_COLUMNS`, by place: a turn reads dozens of them, and names cost a third more."""
+    """A reading from a row of `_COLUMNS`, by position: a turn reads dozens, and access by name costs a third more."""
     _, number, key, measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window = r
     if not is_whole(value, second):
         raise codec.CodecError("a reading cannot be opened")
@@ -70,7 +70,7 @@ def _reading(r: Any) -> Reading:
 
 
 def conditions_text(conditions: Conditions) -> str | None:
-    """Return the column for conditions; None when all was the same."""
+    """The column for conditions; None if all were the same."""
     return None if conditions == SAME else codec.dumps(conditions)
 
 
@@ -95,9 +95,9 @@ def row(client_id: int, key: str, reading: Reading, now: datetime) -> dict[str, 
 
 
 def put(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
-    """Keep readings; one whose key is there is replaced, and counts again if it had been taken back.
+    """Store readings; one whose key exists is replaced, and counts again if it had been withdrawn.
 
-    rows: of `row`, no two with the same client and key.
+    rows: from `row`, no two with the same client and key.
     """
     update = (*_VALUES, "withdrawn_at")
     upsert(conn, readings, _sealed(conn, rows), ("client_id", "key"), update, also=(("corrected_at", "created_at"),))
@@ -126,13 +126,13 @@ _AMEND = (
 
 
 def withdraw(conn: Connection, taken_back: Sequence[tuple[int, str]], now: datetime) -> None:
-    """Readings, as (client, key), that no longer count. They stay, withdrawn."""
+    """Withdraw readings, as (client, key): they stay stored but no longer count."""
     if taken_back:
         conn.execute(_WITHDRAW, [{"client": c, "name": key, "now": now} for c, key in taken_back])
 
 
 def amend(conn: Connection, amended: Sequence[tuple[int, str, Conditions]]) -> None:
-    """Give readings, as (client, key), other conditions."""
+    """Change the conditions of readings, as (client, key)."""
     if amended:
         keys = owners.of_clients(conn, [client for client, _, _ in amended])
         rows = [{"client": c, "name": k, "new_conditions": secret(keys[c], conditions_text(x))} for c, k, x in amended]
@@ -149,10 +149,10 @@ _kept = readings.c.withdrawn_at.is_(None)
 def _history(dialect: str) -> CompoundSelect[Any]:
     """Rows of (client, readings or None): each reading a JSON array of `_HELD`, one a line.
 
-    They come as text because a turn needs dozens: one row a client is fetched several times faster than dozens are,
-    and a line that was read before need not be read again. Old ones are found by stepping through the index from the
-    first reading of a measure to the first of the next, and from each to the last one before `since`, so that what
-    lies between, years of it, is not read.
+    They are fetched as text because a turn needs dozens: one row per client is several times faster than dozens, and a
+    line parsed before is not parsed again. Old ones are found by a loose index scan, from the first reading of a
+    measure to the first of the next, and from each to the last one before `since`, so that the years in between are not
+    read.
     """
     postgresql = dialect == "postgresql"
     array = func.json_build_array if postgresql else func.json_array
@@ -161,7 +161,7 @@ def _history(dialect: str) -> CompoundSelect[Any]:
 
     def all_of(table: FromClause) -> Any:
         columns: dict[str, ColumnElement[Any]] = dict(table.c)
-        if not postgresql:  # SQLite has no zones: what it holds is UTC, and here has to say so
+        if not postgresql:  # SQLite has no time zones: it stores UTC, which must be stated here
             columns["taken_at"] = type_coerce(table.c.taken_at, Text) + "+00:00"
         return cast(array(*(columns[name] for name in _HELD)), Text)
 
@@ -173,10 +173,11 @@ def _history(dialect: str) -> CompoundSelect[Any]:
 
     r = readings.alias("r")
     own = clients.alias("own")
-    counts = and_(r.c.withdrawn_at.is_(None), r.c.how != literal_column("'early'"))  # so is the partial index used
+    # in this form the partial index is used
+    counts = and_(r.c.withdrawn_at.is_(None), r.c.how != literal_column("'early'"))
 
     def first(of: FromClause, *further: ColumnElement[bool]) -> Any:
-        """Of a client, the first reading of the first measure (further on), as its id."""
+        """The id of a client's first reading of the first (or next) measure."""
         since = or_(of.c.baseline_since.is_(None), r.c.taken_at >= of.c.baseline_since)
         found = select(r.c.id).where(r.c.client_id == of.c.id, counts, since, *further)
         return found.order_by(r.c.measure, r.c.taken_at, r.c.id).limit(1).scalar_subquery()
@@ -207,7 +208,7 @@ def _history(dialect: str) -> CompoundSelect[Any]:
     )
     both = select(all_of(baseline) + line_end + newest).where(
         baseline.c.id == held.c.reading, baseline.c.taken_at < bindparam("since")
-    )  # within the list of columns: as a join, SQLite would read the whole table to make a filter for it
+    )  # in the column list: for a join, SQLite would scan the whole table to build a filter
     return lately.union_all(select(held.c.id, both.scalar_subquery()).where(held.c.reading.is_not(None)))
 
 
@@ -217,11 +218,11 @@ _by_time = attrgetter("taken_at", "id")
 def histories(
     conn: Connection, client_ids: Iterable[int], now: datetime, *, skip_damaged: bool = False
 ) -> dict[int, tuple[Reading, ...]]:
-    """Return what matters now of each client, oldest first: everything of the last twelve weeks, side notes too,
-    and of each measure the baseline and the newest reading before that. One query.
+    """The relevant readings of each client, oldest first: everything of the last twelve weeks, including side notes,
+    and for each measure the baseline and the newest reading before that. One query.
 
-    skip_damaged: leave out a reading that cannot be read, where it would hide other people.
-    Raises: ValueError, KeyError or ArithmeticError for one: nothing is judged against half a history.
+    skip_damaged: skip a corrupt reading that would otherwise hide other people's. Without it, raises ValueError,
+    KeyError or ArithmeticError for one: nothing is judged against an incomplete history.
     """
     wanted = list(client_ids)
     found: dict[int, dict[int | None, Reading]] = {}
@@ -235,7 +236,7 @@ def histories(
                 except (ValueError, KeyError, ArithmeticError) as error:
                     if not skip_damaged:
                         raise
-                    _log.error("a reading cannot be read", row=json.loads(line)[-2], fault=log.fault(error))
+                    _log.error("a reading cannot be loaded", row=json.loads(line)[-2], fault=log.fault(error))
                 else:
                     mine[reading.id] = reading
     return {c: tuple(sorted(mine.values(), key=_by_time)) for c, mine in found.items() if mine}
@@ -269,7 +270,7 @@ _EVERYTHING = select(*_COLUMNS).where(_mine, _kept).order_by(readings.c.taken_at
 
 
 def everything(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[Reading, ...]]:
-    """Return all readings of clients that were not taken back, side notes too, oldest first. One query."""
+    """All readings of clients that were not withdrawn, including side notes, oldest first. One query."""
     found: dict[int, list[Reading]] = {}
     for r in conn.execute(_EVERYTHING, {"clients": list(client_ids)}):
         found.setdefault(r[0], []).append(_reading(r))

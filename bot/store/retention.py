@@ -1,4 +1,4 @@
-"""How long what is kept is kept, and the tidying that keeps to it."""
+"""Retention periods, and the job that enforces them."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from core.care import Status
 from core.reading import How
 from core.watching.flags import QUIET, RULES, Clears
 
-STRANGERS = timedelta(hours=1)  # after that they may hear their one answer again
+STRANGERS = timedelta(hours=1)  # after that they may get the standard reply again
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,9 +34,9 @@ class RetentionPeriods:
 
 
 def tidy(conn: Connection, now: datetime, kept: RetentionPeriods) -> int:
-    """Forget what has been kept long enough, and clear flags that have been quiet for four weeks; how many rows.
+    """Delete everything past its retention period, and clear flags quiet for four weeks; return the number of rows.
 
-    For now and then: each statement goes once over old rows.
+    To be run occasionally: each statement scans old rows once.
     """
     return sum(_tidied(conn, now, kept))
 

@@ -1,10 +1,10 @@
 """Every table. Instants are UTC; structured values are `codec` text. What says something of a person is sealed with
 that person's key (`sealed`); what must be found, ordered or counted is not: which, when, in which state.
 
-What must happen once has a unique key here: an update (`inbox.key`), a message (`outbox.occasion`), a reading
-(`readings.client_id, key`), an open flag, a timer, a slot's outcome. NULL means "not yet" or "not said".
+Everything that must happen only once has a unique key: an update (`inbox.key`), a message (`outbox.occasion`), a
+reading (`readings.client_id, key`), an open flag, a timer, a slot's outcome. NULL means "not yet" or "not given".
 
-Handled inbox rows lose their event, and sent outbox rows their message; everything of one client goes with its
+Handled inbox rows lose their event, and sent outbox rows their message; everything of a client is deleted with their
 row (ON DELETE CASCADE).
 """
 
@@ -72,7 +72,7 @@ def code(name: str) -> Column[str]:
 
 # --- who ---------------------------------------------------------------------------------------------------
 
-people = Table(  # a private chat has one person, and a person one role
+people = Table(  # each private chat has one person, and each person one role
     "people",
     metadata,
     key(),
@@ -81,7 +81,7 @@ people = Table(  # a private chat has one person, and a person one role
     Column("role", Text, nullable=False),  # "client", "coach", "organiser"
     sealed_words("people", "name"),
     Column("language", Text, nullable=False, server_default=text("'en'")),
-    Column("zone_name", Text),  # of staff; a client's is in clients
+    Column("zone_name", Text),  # for staff; a client's is in clients
     Column("reachable", Boolean, nullable=False, server_default=true()),
     Column("created_at", Instant, nullable=False),
     sqlite_autoincrement=True,
@@ -138,11 +138,11 @@ clients = Table(
     sealed("clients", "plan"),  # codec; NULL is the usual plan
     Column("baseline_since", Instant),  # as in the plan, where a query needs it
     Column("paused_until", Date),
-    Column("next_due_at", Instant),  # NULL: nothing will come due
+    Column("next_due_at", Instant),  # NULL: nothing will be due
     Column("next_due_day", Date),  # the local date next_due_at belongs to
     Column("asked", Date),  # last slot date that was asked
     Column("answered", Date),  # last slot date that got any answer
-    count("missed"),  # slots in a row that were asked and got none
+    count("missed"),  # consecutive slots asked but not answered
     Column("created_at", Instant, nullable=False),
     Column("left_at", Instant),
     Index("ix_clients_due", "next_due_at", "id"),
@@ -153,7 +153,7 @@ invitations = Table(
     "invitations",
     metadata,
     key(),
-    Column("token_hash", Text, nullable=False, unique=True),  # SHA-256, hex; the token itself is never kept
+    Column("token_hash", Text, nullable=False, unique=True),  # SHA-256, hex; the token itself is never stored
     Column("kind", Text, nullable=False),  # "client", "coach", "organiser", "cohort", "group"
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), index=True),
     sealed_words("invitations", "by_name"),
@@ -161,7 +161,7 @@ invitations = Table(
     sealed("invitations", "plan"),
     Column("client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True),  # a client set up before
     Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), index=True),
-    Column("uses_left", Integer, nullable=False, server_default=text("1")),  # a cohort's link serves many
+    Column("uses_left", Integer, nullable=False, server_default=text("1")),  # a cohort's link has many uses
     Column("created_at", Instant, nullable=False),
     Column("expires_at", Instant, nullable=False, index=True),
     Column("used_at", Instant),
@@ -294,7 +294,7 @@ readings = Table(
     sqlite_autoincrement=True,
 )
 
-slots = Table(  # what became of each slot
+slots = Table(  # the outcome of each slot
     "slots",
     metadata,
     of_client(primary_key=True),
@@ -310,7 +310,7 @@ flags = Table(
     key(),
     of_client(),
     Column("code", Text, nullable=False),
-    code("measure"),  # "" when the flag is about no one measure
+    code("measure"),  # "" if the flag is not about a single measure
     Column("severity", Text, nullable=False),
     sealed("flags", "evidence"),  # codec
     Column("since", Instant, nullable=False),
@@ -373,7 +373,7 @@ words = Table(  # the thread between a client and their coach
     sqlite_autoincrement=True,
 )
 
-templates = Table(  # plans a coach saved
+templates = Table(  # a coach's saved plans
     "templates",
     metadata,
     key(),
@@ -399,16 +399,16 @@ cohorts = Table(
     Column("weekday", Integer),
     Column("at", Time),
     Column("zone_name", Text),
-    Column("counts", Text),  # codec: keys of what is counted
+    Column("counts", Text),  # codec: keys of the pooled measures
     Column("language", Text, nullable=False, server_default=text("'en'")),
     Column("created_at", Instant, nullable=False),
     Column("closed_at", Instant),
-    Column("next_at", Instant, index=True),  # when there is something to do for it; NULL: never again
-    Column("closing", Text),  # codec; the closing report as it was made
+    Column("next_at", Instant, index=True),  # when its next task is due; NULL: never again
+    Column("closing", Text),  # codec; the closing report as created
     sqlite_autoincrement=True,
 )
 
-cohort_weeks = Table(  # pooled figures as they were told: they never change, so no difference tells of anybody
+cohort_weeks = Table(  # published pooled figures: immutable, so that no difference reveals anything about a person
     "cohort_weeks",
     metadata,
     Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), primary_key=True),
@@ -441,7 +441,7 @@ groups = Table(
 
 # --- the works ---------------------------------------------------------------------------------------------
 
-audit = Table(  # who did what to whom; numbers and codes only, so that nothing need be erased
+audit = Table(  # who did what to whom; ids and codes only, so that nothing needs to be erased
     "audit",
     metadata,
     key(),
@@ -452,7 +452,7 @@ audit = Table(  # who did what to whom; numbers and codes only, so that nothing 
     sqlite_autoincrement=True,
 )
 
-pace = Table(  # the shared send rate: each row is one limit, kept as the instant its next send is free
+pace = Table(  # the shared rate limits: one row per limit, with the instant at which its next send is allowed
     "pace",
     metadata,
     Column("key", Text, primary_key=True),  # "all", "chat/<id>", "group/<id>"

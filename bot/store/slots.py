@@ -1,4 +1,4 @@
-"""What became of each slot: asked, answered, or never asked by us."""
+"""The outcome of each slot: asked, answered, or never asked by us."""
 
 from __future__ import annotations
 
@@ -28,18 +28,18 @@ class StoredSlot:
 
 
 def asked(conn: Connection, coming: Sequence[tuple[int, date, datetime]]) -> None:
-    """Slots, as (client, day, instant), that are being asked; what is known of one already stays."""
+    """Record slots, as (client, day, instant), as asked; an existing outcome stays."""
     _new(conn, coming, SlotOutcome.ASKED)
 
 
 def not_asked(conn: Connection, gone: Sequence[tuple[int, date, datetime]]) -> None:
-    """Slots that nobody asked: an outage of ours, no fault of theirs."""
+    """Record slots as not asked, because of an outage; this does not count against the client."""
     rows = _rows(gone, SlotOutcome.NOT_ASKED, None)
     upsert(conn, slots, rows, ("client_id", "day"), ("outcome",))
 
 
 def answered(conn: Connection, kept: Sequence[tuple[int, date]], now: datetime) -> None:
-    """Slots, as (client, day), that got an answer."""
+    """Record slots, as (client, day), as answered."""
     rows = _rows([(client, day, now) for client, day in dict.fromkeys(kept)], SlotOutcome.ANSWERED, now)
     upsert(conn, slots, rows, ("client_id", "day"), ("outcome", "answered_at"))
 
@@ -65,6 +65,6 @@ _SINCE = (
 
 
 def since(conn: Connection, client_ids: Iterable[int], day: date) -> tuple[StoredSlot, ...]:
-    """Return what became of the slots of clients from a date on. One query."""
+    """The outcomes of clients' slots from a date on. One query."""
     rows = conn.execute(_SINCE, {"clients": list(client_ids), "since": day})
     return tuple(StoredSlot(r.client_id, r.day, SlotOutcome(r.outcome), r.answered_at) for r in rows)

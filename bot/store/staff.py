@@ -1,6 +1,6 @@
-"""What a coach's or organiser's conversation knows, loaded as its `needs` say, and only through `caseload`.
+"""Facts of a coach's or organiser's conversation, loaded according to its `needs`, and only through `caseload`.
 
-Queries: one for the coach, and for each need at most one list of clients and two or three for what hangs on them.
+Queries: one for the coach, and for each need at most one list of clients and two or three for dependent data.
 """
 
 from __future__ import annotations
@@ -45,8 +45,8 @@ from core.watching.flags import Code, Severity
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
 ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
-MOST_CARDS = 12  # that a name may mean: more are not asked back
-MOST_FLAGGED = 60  # clients whose histories a sheet is drawn from
+MOST_CARDS = 12  # clients loaded for an ambiguous name
+MOST_FLAGGED = 60  # clients whose histories are loaded for a sheet
 THREAD = 20
 
 _log = log.get("store")
@@ -54,7 +54,7 @@ _log = log.get("store")
 
 @dataclass(frozen=True, slots=True)
 class LookUps:
-    """Pure look-ups lent to the core: bot.rendering has the data. See StaffFacts."""
+    """Pure look-ups provided to the core, with data from bot.rendering. See StaffFacts."""
 
     find_zones: Callable[[str, str], tuple[str, ...]]
     label: Callable[[str, str, str], str]
@@ -69,7 +69,7 @@ def facts(
     look: LookUps,
     invitation: InvitationFact | None = None,
 ) -> StaffFacts:
-    """Put together what a step is told: who this is, and what `needs` asks for."""
+    """The facts for a step: who this is, and what `needs` requests."""
     row = _coach(conn, who)
     slot, name, quiet = None, who.name, True
     zone_name = who.zone_name or "UTC"
@@ -99,7 +99,7 @@ def facts(
         found = replace(found, cohorts=cohorts.mine(conn, who.organiser_id))
     if who.coach_id is not None:
         return _needed(conn, found, who.coach_id, wanted, now)
-    # An organiser who is no coach has no caseload; of coaches they see names, to name one.
+    # An organiser who is not a coach has no caseload; they see coaches' names, to choose one.
     return replace(found, coaches=_other_coaches(conn, 0)) if OtherCoaches() in wanted else found
 
 
@@ -144,7 +144,7 @@ def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
     ids = meant(names, need.words) if need.whole else addressed(names, need.words)[0]
     found = {c.id: c for c in everybody if c.id in ids[:MOST_CARDS]}
     if not all(c.whole for c in found.values()):
-        raise codec.CodecError("the row of a client cannot be read")
+        raise codec.CodecError("the row of a client cannot be loaded")
     return found
 
 
@@ -162,8 +162,8 @@ _FLAGS = (
 
 
 def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dict[int, tuple[FlagFact, ...]]:
-    """Return the flags of clients that are, or were, open at an instant, with their evidence, oldest first. One
-    query. Of a damaged one the evidence is missing, or all of it: it must not hide the others."""
+    """Clients' flags that are, or were, open at an instant, with their evidence, oldest first. One query. A corrupt
+    flag loses its evidence or is skipped, so that it does not hide the others."""
     found: dict[int, list[FlagFact]] = {}
     for r in conn.execute(_FLAGS, {"clients": list(client_ids), "at": at}):
         evidence: object = ()
@@ -171,9 +171,9 @@ def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dic
             Code(r.code), Severity(r.severity)
             evidence = codec.loads(r.evidence) if r.evidence else ()
         except codec.CodecError as error:
-            _log.error("the evidence of a flag cannot be read", row=r.id, fault=log.fault(error))
+            _log.error("the evidence of a flag cannot be loaded", row=r.id, fault=log.fault(error))
         except ValueError as error:
-            _log.error("a flag cannot be read", row=r.id, fault=log.fault(error))
+            _log.error("a flag cannot be loaded", row=r.id, fault=log.fault(error))
             continue
         fact = FlagFact(
             r.id,
@@ -190,7 +190,7 @@ def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dic
 
 
 def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple[CaseRow, ...]:
-    """Everybody with their flags and what became of the last week's slots. Two queries."""
+    """Everybody with their flags and the outcomes of last week's slots. Two queries."""
     ids = [c.id for c in everybody]
     if not ids:
         return ()
@@ -225,8 +225,8 @@ _SLOTS = (
 
 
 def _week(conn: Connection, ids: Sequence[int], now: datetime) -> dict[int, str]:
-    """What became of each client's newest slot that is answered, or that they have had a day to answer: a slot of
-    half an hour ago says nothing yet about the week. One query."""
+    """The outcome of each client's newest slot that is answered or at least a day old: a slot half an hour ago says
+    nothing about the week yet. One query."""
     rows = conn.execute(_SLOTS, {"clients": list(ids), "since": now - WEEK - A_DAY, "settled": now - A_DAY})
     return {r.client_id: r.outcome for r in rows}
 
@@ -235,7 +235,7 @@ def _week(conn: Connection, ids: Sequence[int], now: datetime) -> dict[int, str]
 
 
 def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: datetime) -> tuple[CardFact, ...]:
-    """Cards of clients that came through the door. Two queries, and for a single card its thread and note."""
+    """Cards of clients authorised through `caseload`. Two queries, and for a single card its thread and note."""
     ids = [c.id for c in several]
     if not ids:
         return ()
@@ -266,7 +266,7 @@ def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: date
 
 
 def note(conn: Connection, client: Client, coach_id: int) -> str:
-    """Return the note on a client's card, "" for none."""
+    """The note on a client's card, "" for none."""
     kept = coach_thread.notes_on(conn, client, coach_id)
     return kept[-1][0] if kept else ""
 
@@ -306,7 +306,7 @@ def _key(conn: Connection, coach_id: int) -> str:
 
 
 def _other_coaches(conn: Connection, coach_id: int) -> tuple[tuple[int, str], ...]:
-    """Coaches at work: they have a chat."""
+    """Other active coaches, who have a chat."""
     rows = conn.execute(
         select(coaches.c.id, coaches.c.name)
         .join(people, people.c.id == coaches.c.person_id)
@@ -317,14 +317,14 @@ def _other_coaches(conn: Connection, coach_id: int) -> tuple[tuple[int, str], ..
 
 
 def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: datetime) -> None:
-    """Put a note in place of the one there was; an empty one takes it away. The caller came through `caseload`."""
+    """Replace a note; an empty one deletes it. Authorised by the caller through `caseload`."""
     conn.execute(delete(notes).where(notes.c.client_id == client.id, notes.c.coach_id == coach_id))
     if text:
         coach_thread.note(conn, client, coach_id, text, now)
 
 
 def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
-    """Mark open flags as seen, of clients of this caseload only; how many."""
+    """Mark open flags as seen, only for clients of this caseload; return how many."""
     mine = {c.id for c in caseload.everybody(conn, coach_id)}
     seen = (
         update(flags)
@@ -335,7 +335,7 @@ def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: dat
 
 
 def answered(conn: Connection, client: Client, now: datetime) -> None:
-    """A person has written to a client who wished for a word: that wish is met. The caller came through `caseload`."""
+    """Clear a client's request to talk after the coach has written. Authorised by the caller through `caseload`."""
     conn.execute(
         update(flags)
         .where(flags.c.client_id == client.id, flags.c.code == Code.WANTS_COACH.value, flags.c.cleared_at.is_(None))
@@ -344,7 +344,7 @@ def answered(conn: Connection, client: Client, now: datetime) -> None:
 
 
 def clear(conn: Connection, client: Client, flag_ids: Sequence[int], now: datetime) -> int:
-    """Clear open flags of a client; how many. The caller came through `caseload`."""
+    """Clear open flags of a client; return how many. Authorised by the caller through `caseload`."""
     ended = (
         update(flags)
         .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id == client.id, flags.c.cleared_at.is_(None))
@@ -354,8 +354,8 @@ def clear(conn: Connection, client: Client, flag_ids: Sequence[int], now: dateti
 
 
 def hand_over(conn: Connection, client: Client, coach_id: int, to_coach: int) -> None:
-    """Give a client, with the note on their card, to another coach. What the former one would still be told about
-    them is not sent any more. The caller came through `caseload`."""
+    """Hand a client, with the note on their card, over to another coach. Pending messages about them to the former
+    coach are dropped. Authorised by the caller through `caseload`."""
     conn.execute(update(clients_table).where(clients_table.c.id == client.id).values(coach_id=to_coach))
     conn.execute(
         update(notes).where(notes.c.client_id == client.id, notes.c.coach_id == coach_id).values(coach_id=to_coach)
@@ -367,7 +367,7 @@ def hand_over(conn: Connection, client: Client, coach_id: int, to_coach: int) ->
 
 
 def set_digest(conn: Connection, coach_id: int, slot: Slot | None, now: datetime) -> None:
-    """Set when a coach's digest comes; None ends it."""
+    """Set the slot of a coach's digest; None ends it."""
     values: dict[str, object] = {"weekday": None, "at": None, "next_digest_at": None}
     if slot is not None:
         coming = schedule.next_due(slot, zone_of(slot.zone_name), now)
@@ -392,7 +392,7 @@ def set_nights(conn: Connection, coach_id: int, quiet: bool) -> None:
 
 @dataclass(frozen=True, slots=True)
 class DueCoach:
-    """A coach whose digest is due. chat_id: None when there is nobody to write to."""
+    """A coach whose digest is due. chat_id: None if there is nobody to write to."""
 
     id: int
     chat_id: int | None
@@ -419,7 +419,7 @@ _DUE = skip_locked(
 
 
 def due(conn: Connection, now: datetime, limit: int) -> list[DueCoach]:
-    """Return coaches whose digest is due that no other sweep has in hand. The caller sets a later instant for each."""
+    """Coaches whose digest is due and whom no other sweep has locked. The caller sets a later instant for each."""
     return [
         DueCoach(
             r.id,
@@ -444,12 +444,12 @@ _NEXT = (
 
 
 def next_digest(conn: Connection) -> datetime | None:
-    """When the next digest is due; None when none ever is."""
+    """When the next digest is due; None if none ever is."""
     return conn.execute(_NEXT).scalar_one_or_none()
 
 
 def by_name(conn: Connection, name: str) -> dict[int, str]:
-    """Return the coaches a name may mean, by id: for the operator, at the command line."""
+    """The coaches matching a name, by id; for the operator, on the command line."""
     rows = conn.execute(select(coaches.c.id, coaches.c.name).where(coaches.c.left_at.is_(None))).all()
     ids = meant(tuple((r.id, r.name) for r in rows), name)
     return {r.id: r.name for r in rows if r.id in ids}

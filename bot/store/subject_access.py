@@ -1,7 +1,7 @@
-"""Everything that is kept about one person, table by table, for the person themselves.
+"""Data subject access: everything stored about a person, table by table, for the person themselves.
 
-The tables are found by walking the schema, so that one added later cannot be forgotten: whatever names a client, a
-person or a chat is theirs. What staff wrote about clients is the clients' data, so of that staff get the number only.
+The tables are found by walking the schema, so that a new one cannot be forgotten: every row that references a client, a
+person or a chat is theirs. What staff wrote about clients is the clients' data, so staff get only its count.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ HeldRow = Mapping[str, Any]
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """What one table holds of the person."""
+    """One table's data about the person."""
 
     table: str
     rows: tuple[HeldRow, ...]
@@ -37,7 +37,8 @@ class Section:
 
 @dataclass(frozen=True, slots=True)
 class Held:
-    """All of it. client: if they are one.  coach_name: of their coach.  counted: of staff, what is only counted."""
+    """All data about a person. client: if they are one. coach_name: of their coach. counted: for staff, what is only
+    counted."""
 
     role: Role
     name: str
@@ -51,7 +52,7 @@ class Held:
 
 
 def of(conn: Connection, person_id: int | None) -> Held | None:
-    """Return what is kept of a person; None for nobody, or somebody erased."""
+    """Everything stored about a person; None for an unknown or erased person."""
     person = conn.execute(select(people).where(people.c.id == person_id)).one_or_none()
     if person is None:
         return None
@@ -113,7 +114,7 @@ def _counted(conn: Connection, ids: Mapping[str, tuple[int, ...]]) -> dict[str, 
 
 
 def reading_of(r: HeldRow) -> Reading:
-    """A row of the readings' section as a reading, whether or not it was taken back."""
+    """A row of the readings section as a reading, withdrawn or not."""
     return Reading(
         r["measure"],
         r["value"],
@@ -131,6 +132,6 @@ def reading_of(r: HeldRow) -> Reading:
 
 
 def cohort_names(conn: Connection, held: Held) -> tuple[str, ...]:
-    """The names of the cohorts a client is or was in, which the rows only number."""
+    """The names of the cohorts a client is or was in; the rows contain only their ids."""
     numbers = [row["cohort_id"] for row in held.rows("cohort_members")]
     return tuple(conn.execute(select(cohorts.c.name).where(cohorts.c.id.in_(numbers)).order_by(cohorts.c.id)).scalars())

@@ -1,4 +1,4 @@
-"""Timers of conversations: one for each chat, purpose and mark."""
+"""Timers of conversations: one per chat, purpose and mark."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ class Timer:
 
 
 def put(conn: Connection, timers: Sequence[Timer]) -> None:
-    """Set timers; one that is set already is moved. No two may be the same."""
+    """Set timers; an existing one is moved. No two may be the same."""
     rows = [{"chat_id": t.chat_id, "purpose": t.purpose, "mark": t.mark, "at": t.at} for t in timers]
     upsert(conn, wakes, rows, ("chat_id", "purpose", "mark"), ("at",))
 
@@ -31,7 +31,7 @@ _FORGET = delete(wakes).where(wakes.c.chat_id == bindparam("chat"), wakes.c.purp
 
 
 def forget(conn: Connection, purposes: Sequence[tuple[int, str]]) -> None:
-    """Drop timers, as (chat, purpose), whatever their mark."""
+    """Cancel timers, as (chat, purpose), with any mark."""
     if purposes:
         conn.execute(_FORGET, [{"chat": chat, "what": purpose} for chat, purpose in purposes])
 
@@ -47,7 +47,7 @@ _DUE = skip_locked(
 
 
 def take_due(conn: Connection, now: datetime, limit: int) -> list[Timer]:
-    """Take up to `limit` timers that have run out, earliest first; they are gone when the transaction commits."""
+    """Take up to `limit` expired timers, earliest first; they are deleted when the transaction commits."""
     found = [Timer(r.chat_id, r.purpose, r.mark, r.at, r.id) for r in conn.execute(_DUE, {"now": now, "limit": limit})]
     if found:
         conn.execute(delete(wakes).where(wakes.c.id.in_([t.id for t in found])))
@@ -58,5 +58,5 @@ _NEXT = select(wakes.c.at).order_by(wakes.c.at).limit(1)
 
 
 def next_at(conn: Connection) -> datetime | None:
-    """When the next timer runs out; None when there is none."""
+    """When the next timer expires; None if there is none."""
     return conn.execute(_NEXT).scalar_one_or_none()

@@ -15,7 +15,7 @@ Key = BigInteger().with_variant(Integer, "sqlite")  # SQLite numbers rows by its
 
 
 class Instant(TypeDecorator[datetime]):
-    """An instant. Refuses a naive datetime; always comes back aware and in UTC."""
+    """An instant. Rejects naive datetimes; always returned aware and in UTC."""
 
     impl = DateTime(timezone=True)
     cache_ok = True
@@ -24,7 +24,7 @@ class Instant(TypeDecorator[datetime]):
         if value is None:
             return None
         if value.tzinfo is None:
-            raise ValueError("a naive datetime is no instant")
+            raise ValueError("a naive datetime is not an instant")
         value = value.astimezone(UTC)
         return value.replace(tzinfo=None) if dialect.name == "sqlite" else value
 
@@ -36,7 +36,7 @@ class Instant(TypeDecorator[datetime]):
 
 
 class Exact(TypeDecorator[Decimal]):
-    """A decimal kept digit for digit, as text: 82.40 stays 82.40, and no database rounds it."""
+    """A decimal stored digit for digit, as text: 82.40 stays 82.40, and no database rounds it."""
 
     impl = Text
     cache_ok = True
@@ -49,7 +49,7 @@ class Exact(TypeDecorator[Decimal]):
 
 
 class Typed(TypeDecorator[str]):
-    """What a person typed. Drops what a database or UTF-8 cannot hold: NUL characters and half surrogates."""
+    """Text typed by a person. Drops what a database or UTF-8 cannot store: NUL characters and lone surrogates."""
 
     impl = Text
     cache_ok = True

@@ -1,4 +1,4 @@
-"""Zones by name: making one reads a file, so the core is lent what is made here."""
+"""Zones by name: creating one reads a file, so the core gets them from here."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 
 def zone_of(name: str | None) -> tzinfo:
-    """Return a zone; UTC for none, and for one that left the tz database."""
+    """The zone of a name; UTC for none, or for one missing from the tz database."""
     try:
         return ZoneInfo(name) if name else UTC
     except (ValueError, OSError, KeyError):

@@ -12,10 +12,9 @@ from core.dialogue.kit.events import Event
 class Incoming:
     """One event.
 
-    key: unique on the platform, like "telegram/1234".  language: an IETF tag, "" if not said.
-    name: the first name the messenger knows, only for greeting somebody new.
-    query: a press to be answered on the platform at once, or "": it expires within seconds, so it never
-    enters the store.
+    key: unique on the platform, like "telegram/1234".  language: an IETF tag, "" if not given.
+    name: the first name known to the messenger, only for greeting somebody new.
+    query: a press to be answered on the platform at once, or ""; it expires within seconds, so it is never stored.
     """
 
     key: str

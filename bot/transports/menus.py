@@ -1,7 +1,7 @@
 """The command menu the messenger shows: a table of roles, in each person's language.
 
-Everybody who has no role yet sees what a client sees: a stranger who tries gets the one fixed answer anyhow.
-Staff have a menu of their own chat. Everything also works without commands.
+Everybody without a role sees the client's menu: a stranger who tries a command gets the standard reply anyway. Staff
+have their own menu. Everything also works without commands.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from core.dialogue.kit.commands import Who
 
 
 class Menu(StrEnum):
-    """Whose menu it is. A coach may be an organiser too."""
+    """The role of a menu. A coach may be an organiser too."""
 
     CLIENT = "client"
     COACH = "coach"
@@ -32,16 +32,16 @@ MENUS: dict[Menu, tuple[tuple[str, str], ...]] = {
     Menu.BOTH: STAFF.menu(Who.COACH, Who.ORGANISER),
 }
 
-Describe = Callable[[str, str], str]  # (what it does in English, language): the same in that language
+Describe = Callable[[str, str], str]  # (English description, language) -> the description in that language
 
 
 def commands(menu: Menu, language: str, describe: Describe) -> list[BotCommand]:
-    """Return one menu in one language."""
+    """A menu in one language."""
     return [BotCommand(name, describe(does, language)) for name, does in MENUS[menu]]
 
 
 def version(languages: Iterable[str], describe: Describe) -> str:
-    """Name the menus as they are now: when a command or its words change, every chat's menu is set anew."""
+    """A version of the current menus: if a command or its text changes, every chat's menu is set again."""
     shown = [
         (menu, language, command.command, command.description)
         for menu in Menu
@@ -52,7 +52,7 @@ def version(languages: Iterable[str], describe: Describe) -> str:
 
 
 async def set_general(bot: Bot, languages: Iterable[str], describe: Describe) -> None:
-    """Set the menu of private chats, English for every language we do not speak, and none in groups.
+    """Set the menu of private chats, English for every unsupported language, and none in groups.
 
     Raises: TelegramError.
     """

@@ -1,11 +1,11 @@
 """The chat library's HTTP client over aiohttp, through its extension point, `telegram.request.BaseRequest`.
 
-The library's own client rescans its whole pool on every event and gets slower the more it is asked at once;
-aiohttp does not. `tests/bench` measures both on the same server.
+The library's own client rescans its whole pool on every event and slows down with concurrency; aiohttp does not.
+`tests/bench` measures both on the same server.
 
-* JSON for plain calls, multipart where a file goes along; HTTP/1.1, connections kept open.
-* No request is repeated here: whether a message that got no answer may be sent again is for `bot.foundation.retry`.
-* No error carries the address, which holds the token, nor an answer's body, which holds what people wrote.
+* JSON for plain calls, multipart with files; HTTP/1.1, connections kept open.
+* No request is retried here: `bot.foundation.retry` decides whether a message without an answer may be sent again.
+* No error contains the URL, which includes the token, or a response body, which includes what people wrote.
 """
 
 from __future__ import annotations
@@ -28,8 +28,8 @@ _UNSAID: Any = BaseRequest.DEFAULT_NONE  # what the library hands over where a c
 class AiohttpRequest(BaseRequest):
     """One pool of at most `pool_size` connections. Timeouts are in seconds, None for none.
 
-    connect_timeout covers waiting for a free connection and making one; upload_timeout is added to the time a
-    request with files may take. The session belongs to the running event loop: made by `initialize`.
+    connect_timeout covers waiting for a free connection and opening one; upload_timeout is added for a request with
+    files. The session belongs to the running event loop and is created by `initialize`.
     """
 
     __slots__ = (
@@ -83,9 +83,9 @@ class AiohttpRequest(BaseRequest):
         connect_timeout: Any = _UNSAID,
         pool_timeout: Any = _UNSAID,
     ) -> tuple[int, bytes]:
-        """Make one request; return the status and the body.
+        """Send one request; return the status and the body.
 
-        Raises: TimedOut or NetworkError, neither of which says whether the request was carried out.
+        Raises: TimedOut or NetworkError, which do not tell whether the request was executed.
         """
         if self._session is None:
             raise RuntimeError("initialize() comes first")
@@ -97,21 +97,21 @@ class AiohttpRequest(BaseRequest):
         try:
             async with self._session.request(method, url, data=body, headers=headers, timeout=timeout) as response:
                 content = await response.read()
-        except TimeoutError as error:  # aiohttp's timeouts are also this
+        except TimeoutError as error:  # includes aiohttp's timeouts
             raise TimedOut(f"no answer in time ({type(error).__name__})") from None
         except aiohttp.ClientConnectorError as error:
             raise NetworkError(f"no connection to {error.host}:{error.port} ({error.strerror})") from None
         except (aiohttp.ClientError, OSError) as error:
             raise NetworkError(f"the connection broke ({type(error).__name__})") from None
         if response.status >= 400 and not content.lstrip().startswith(b"{"):
-            content = b"{}"  # a proxy's page: nothing in it for us, and it must not end up in an error's text
+            content = b"{}"  # a proxy's page: useless, and it must not end up in an error message
         return response.status, content
 
     def _timeout(self, read: float | None, connect: float | None, files: bool) -> aiohttp.ClientTimeout:
         key = (read, connect, files)
         timeout = self._timeouts.get(key)
         if timeout is None:
-            if len(self._timeouts) > 64:  # callers use a handful; a caller that does not must not fill memory
+            if len(self._timeouts) > 64:  # callers use a handful; this bounds memory if one does not
                 self._timeouts.clear()
             total = None if read is None else read + (connect or 0.0) + (self._upload_timeout if files else 0.0)
             timeout = aiohttp.ClientTimeout(

@@ -1,8 +1,8 @@
 """The chat platform, both directions, through python-telegram-bot over our own HTTP client.
 
-Out: one call of the platform for one `Rendered`; what came of it is a value (`Sent` or a `Failure`), never an
-exception, so that nothing a person or the platform does can stop the sender.
-In: one long poll; each update is read on its own (`telegram_in`), so none can hold back those behind it.
+Sending: one platform call per `Rendered`; the result is a value (`Sent` or a `Failure`), never an exception, so that
+nothing a person or the platform does can stop the sender. Receiving: one long poll; each update is parsed separately
+(`telegram_in`), so that none can block those behind it.
 """
 
 from __future__ import annotations
@@ -45,7 +45,7 @@ from bot.transports.request import AiohttpRequest
 from bot.transports.salvage import number_of
 
 _NO_PREVIEW = {"is_disabled": True}
-_REASONS = (  # what the platform says in a 403, and our word for it
+_REASONS = (  # the platform's text in a 403, and our code for it
     ("blocked", "blocked"),
     ("deactivated", "deactivated"),
     ("kicked", "kicked"),
@@ -53,15 +53,15 @@ _REASONS = (  # what the platform says in a 403, and our word for it
     ("deleted", "deleted"),
 )
 _NOTHING_LEFT_TO_DO = ("message is not modified", "message to edit not found", "message can't be edited")
-_LEAST_POLL = 10.0  # seconds more than a long poll may take before we call it lost
-_ANSWER_WITHIN = 5.0  # seconds; a press that cannot be answered soon need not be
+_LEAST_POLL = 10.0  # seconds beyond a long poll's timeout before it counts as lost
+_ANSWER_WITHIN = 5.0  # seconds; seconds; a press that cannot be answered soon need not be
 
 _log = log.get("telegram")
 
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """Updates as read.
+    """A batch of parsed updates.
 
     events: those that mean something, in order.  aside: those that cannot be read.  confirm: the offset that confirms
     all, None if there were none.  count: how many there were.
@@ -82,7 +82,7 @@ class Telegram:
 
     @classmethod
     def of(cls, settings: Settings) -> Telegram:
-        """Return the account the settings name.
+        """The configured account.
 
         Raises: BadSettings without a token.
         """
@@ -108,17 +108,17 @@ class Telegram:
         return self._bot.username
 
     def link(self, token: str) -> str:
-        """Return the address that opens a chat with us and brings an invitation's token along."""
+        """The link that opens a chat with us and passes an invitation's token."""
         return f"https://t.me/{self.username}?start={token}"
 
     def group_link(self, token: str) -> str:
-        """Return the address that asks for a group chat, brings us into it, and the token along."""
+        """The link that adds us to a group chat and passes the token."""
         return f"https://t.me/{self.username}?startgroup={token}"
 
     async def open(self) -> None:
         """Connect and ask who we are.
 
-        Raises: TokenRefused; CannotReach when nobody answers (worth trying again).
+        Raises: TokenRefused; CannotReach if nobody answers (worth retrying).
         """
         try:
             await self._bot.initialize()
@@ -136,7 +136,7 @@ class Telegram:
         self._open = False
         await self._bot.shutdown()
 
-    # Out.
+    # Sending.
 
     async def send(self, chat_id: int, message: Rendered) -> Sent | SendFailure:
         """Send one message: a photo, a document or a text. A `Rendered` with two of them: see `parts`."""
@@ -165,8 +165,8 @@ class Telegram:
         return Sent(sent.message_id)
 
     async def _send_text(self, chat_id: int, message: Rendered) -> Sent:
-        """The most frequent call. Not send_message(): of the answer we need one number, and the library makes of it
-        a message with its chat, its sender and each of its buttons, which takes as long as sending it.
+        """The most frequent call. It bypasses send_message(): we need only message_id, and the library would build a
+        dozen objects from the response, which takes as long as sending.
 
         Raises: TelegramError.
         """
@@ -182,7 +182,7 @@ class Telegram:
         return Sent(answer.get("message_id") if isinstance(answer, dict) else None)
 
     async def drop_buttons(self, chat_id: int, ref: str) -> Sent | SendFailure:
-        """Take the buttons off message `ref`. A message that has none, or is gone, is as good as done."""
+        """Remove the buttons of message `ref`. A message without buttons, or a deleted one, counts as done."""
         try:
             await self._bot.edit_message_reply_markup(chat_id, int(ref))
         except BadRequest as error:
@@ -196,18 +196,18 @@ class Telegram:
         return Sent()
 
     async def answer(self, query: str) -> None:
-        """Tell the platform a press arrived, so that the button stops spinning. Best effort: it expires."""
+        """Acknowledge a press, so that the button stops spinning. Best effort: it expires."""
         try:
             await self._bot.answer_callback_query(query, read_timeout=_ANSWER_WITHIN)
         except TelegramError as error:
             _log.debug("a press was not answered", fault=log.fault(error))
 
-    # In.
+    # Receiving.
 
     async def fetch(self, confirm: int | None, now: datetime, timeout: int, limit: int = 100) -> Batch:
         """Confirm everything below `confirm`, then wait up to `timeout` seconds for updates.
 
-        Raises: OtherPoller (409), TokenRefused, or TelegramError for what may pass.
+        Raises: OtherPoller (409), TokenRefused, or TelegramError for temporary failures.
         """
         asked: dict[str, Any] = {
             "timeout": timeout,
@@ -217,13 +217,13 @@ class Telegram:
         if confirm is not None:
             asked["offset"] = confirm
         try:
-            # Not get_updates(): it reads a whole batch or nothing. Method names are case-insensitive, and
-            # this spelling keeps the library from pointing us back to it.
+            # Not get_updates(): it parses a whole batch or nothing. Method names are case-insensitive, and this
+            # spelling avoids the library's warning to use its own method.
             given = await self._bot.do_api_request("getupdates", api_kwargs=asked, read_timeout=timeout + _LEAST_POLL)
         except Conflict as error:
             raise OtherPoller(
-                f"Updates go elsewhere: {error}.",
-                "Stop the other bot process, or take its webhook away with `samehour serve`.",
+                f"Updates are delivered elsewhere: {error}.",
+                "Stop the other bot process, or remove its webhook with `samehour serve`.",
             ) from None
         except (InvalidToken, EndPointNotFound):
             raise TokenRefused from None
@@ -254,10 +254,10 @@ class Telegram:
             confirm = confirmed + len(raw)
         return Batch(tuple(events), tuple(aside), confirm, len(raw))
 
-    # How updates reach us.
+    # Receiving mode and menus.
 
     async def receive(self, url: str = "", secret: str = "") -> None:
-        """Have updates pushed to `url`; "" takes a webhook away, so that we can poll. What waits stays.
+        """Have updates pushed to `url`; "" removes the webhook, so that we can poll. Pending updates stay.
 
         Raises: CannotReach.
         """
@@ -268,17 +268,17 @@ class Telegram:
             else:
                 await self._bot.delete_webhook(drop_pending_updates=False)
         except TelegramError as error:
-            raise CannotReach(f"The way in cannot be set: {error}.", "Check SAMEHOUR_WEBHOOK_URL.") from None
+            raise CannotReach(f"The receiving mode cannot be set: {error}.", "Check SAMEHOUR_WEBHOOK_URL.") from None
 
     async def set_menus(self, languages: Iterable[str]) -> None:
-        """Set the command menu everybody sees. Best effort: a menu that is missing stops nobody."""
+        """Set the default command menu. Best effort: a missing menu is harmless."""
         try:
             await menus.set_general(self._bot, languages, describe)
         except TelegramError as error:
             _log.warning("the command menu could not be set", fault=log.fault(error))
 
     async def set_menu(self, chat_id: int, menu: str, language: str) -> None:
-        """Set the menu of one chat. One that is gone needs none. Raises: CannotReach when it may work later."""
+        """Set the menu of one chat. A deleted chat is ignored. Raises: CannotReach if it may work later."""
         try:
             await menus.set_for(self._bot, chat_id, menus.Menu(menu), language, describe)
         except TelegramError as error:
@@ -286,12 +286,12 @@ class Telegram:
                 raise CannotReach("A command menu could not be set.") from None
 
     async def is_open(self) -> bool:
-        """Whether we are connected, and know who we are."""
+        """Whether we are connected and have identified ourselves."""
         return self._open
 
 
 def parts(message: Rendered) -> tuple[Rendered, ...]:
-    """Split a message into what the platform takes in one call each; buttons go with the last."""
+    """Split a message into parts that take one platform call each; buttons go with the last."""
     if message.text and (message.photo is not None or message.document is not None):
         return (
             Rendered(text=message.text),
@@ -307,7 +307,7 @@ def parts(message: Rendered) -> tuple[Rendered, ...]:
 
 
 def failure_of(error: TelegramError) -> SendFailure:
-    """Sort one of the library's errors. BadRequest is a NetworkError there, so the order matters."""
+    """Classify one of the library's errors. Its BadRequest is a NetworkError, so the order matters."""
     match error:
         case RetryAfter():
             wait = error.retry_after
@@ -339,7 +339,7 @@ def _markup(keyboard: Keyboard) -> InlineKeyboardMarkup | None:
 
 @lru_cache(maxsize=256)
 def _plain_markup(keyboard: Keyboard) -> dict[str, Any]:
-    """The same as the platform reads it. Many people get the same few keyboards."""
+    """The keyboard in the platform's format, cached because many people get the same few."""
     return {
         "inline_keyboard": [[{"text": label, "callback_data": data} for label, data in row] for row in keyboard],
     }

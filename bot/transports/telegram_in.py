@@ -1,4 +1,4 @@
-"""From the platform's updates to events. Nothing here raises because of what somebody sent.
+"""From the platform's updates to events. User input never raises here.
 
 An update we have no use for is None: it is confirmed and forgotten. One that cannot be read is `Unread`: set aside and
 confirmed. What people wrote is passed on as it is, but for characters that nothing can store; a button's data may come
@@ -66,7 +66,7 @@ def take(raw: Any, now: datetime, username: str = "", body: bytes | None = None)
 
 
 def read(raw: Mapping[str, Any]) -> Update | None:
-    """Return the update the library sees in `raw`, or None if it cannot read it (a form that came later)."""
+    """The library's update for `raw`, or None if it cannot parse it (a newer form)."""
     try:
         return Update.de_json(dict(raw), None)
     except Exception:
@@ -91,7 +91,7 @@ def plain_text(raw: Any) -> Incoming | None:
     """Return what `incoming` would make of `read(raw)`, if this is the most frequent of all: words somebody typed in a
     private chat, no command and no mark among them. Anything else is None, and for those two to read.
 
-    Of a message the library makes a dozen objects, of which three values are wanted.
+    The library would build a dozen objects, of which three values are needed.
     """
     match raw:
         case {
@@ -113,7 +113,7 @@ def plain_text(raw: Any) -> Incoming | None:
 
 
 def incoming(update: Update, now: datetime, username: str = "") -> Incoming | None:
-    """Return what `update` means to us, or None. now: when it reached us; username: our own, without @."""
+    """The event for `update`, or None. now: when it arrived; username: our own, without @."""
     if update.message is not None:
         return _of_message(update.update_id, update.message, username)
     if update.edited_message is not None:
@@ -146,7 +146,7 @@ def _of_message(update_id: int, message: Message, username: str) -> Incoming | N
 def _of_edit(update_id: int, message: Message) -> Incoming | None:
     text = message.text or message.caption
     if text is None or message.chat.type != ChatType.PRIVATE:
-        return None  # in a group, what was typed by mistake was dealt with when it was typed
+        return None  # in a group, a number typed by mistake was handled when it was typed
     at = message.edit_date or message.date
     event = Text(at, writable(text[:LONGEST_TEXT]), str(message.message_id), edited=True)
     return _from(update_id, message, False, event)
@@ -163,7 +163,7 @@ def _from(update_id: int, message: Message, is_group: bool, event: Event | None)
 
 def _in_private(message: Message, username: str) -> Event | None:
     ref = str(message.message_id)
-    text = message.text or message.caption  # what was typed under a picture was typed to us
+    text = message.text or message.caption  # a picture's caption is addressed to us too
     if text is not None:
         command = _command(message, username) if message.text else None
         return command or Text(message.date, writable(text[:LONGEST_TEXT]), ref)
@@ -174,7 +174,7 @@ def _in_private(message: Message, username: str) -> Event | None:
 
 
 def _command(message: Message, username: str) -> Command | None:
-    """Return the command this text starts with, unless it is meant for another bot."""
+    """The command at the start of this text, unless it is for another bot."""
     text = message.text or ""
     entity = next((e for e in message.entities if e.offset == 0 and e.type == MessageEntityType.BOT_COMMAND), None)
     if entity is None:
@@ -211,13 +211,13 @@ def _in_group(message: Message, username: str) -> Event | None:
         text = command.argument
     elif text.startswith("/"):
         return None  # for another bot
-    # What people say to one another is theirs: here it is dropped, before anything is kept.
+    # What people say to one another is private: it is dropped here, before anything is stored.
     words = words_for((sender.language_code if sender else None) or "en")
     return GroupEvent(at, "number", by, ref=ref) if looks_like_a_reading(text[:LONGEST_TEXT], words) else None
 
 
 def _of_press(update_id: int, query: CallbackQuery, now: datetime) -> Incoming | None:
-    message = query.message  # may be inaccessible: too old, or deleted; it still has its chat and its id
+    message = query.message  # may be inaccessible: too old, or deleted; chat and id are still there
     if message is None or query.data is None or message.chat.type != ChatType.PRIVATE:
         return None
     if len(writable(query.data).encode()) > LONGEST_DATA:

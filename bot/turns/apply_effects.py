@@ -1,7 +1,7 @@
-"""Carrying effects out: what a turn decided becomes rows, and many turns' rows are written together.
+"""Apply effects: a turn's decisions become rows, and the rows of many turns are written together.
 
-A turn's effects are first gathered in a `Writes`, in order, so that later ones win over earlier ones (a timer set
-and dropped again, a reading kept and taken back). Writing them is one statement a kind, however many turns.
+Effects are first collected in a `WriteBatch`, in order, so that later ones override earlier ones (a timer set and
+cancelled, a reading stored and withdrawn). They are written with one statement per kind, for any number of turns.
 """
 
 from __future__ import annotations
@@ -48,7 +48,7 @@ from core.watching.flags import RULES, Clears, Flag, Severity
 
 @dataclass
 class WriteBatch:
-    """What is to be written. Keys are what is unique in the database, so the last word on each wins."""
+    """Rows to write. Keys are the database's unique keys, so the last value for each wins."""
 
     outbox: list[dict[str, object]] = field(default_factory=list)
     states: dict[int, tuple[str, datetime, str]] = field(default_factory=dict)
@@ -72,7 +72,7 @@ class WriteBatch:
     coach_words: list[tuple[int, int | None, coach_thread.Direction, str]] = field(default_factory=list)
 
     def add(self, other: WriteBatch) -> None:
-        """Take over what another turn, of another chat, decided."""
+        """Add the rows of another turn, of another chat."""
         for name, value in vars(other).items():
             if not value:
                 continue
@@ -83,7 +83,7 @@ class WriteBatch:
                 mine.update(value)
 
     def write(self, conn: Connection, now: datetime) -> None:
-        """Write it all. What ends comes before what begins, so that a timer dropped and set anew is set."""
+        """Write everything. Deletions come before insertions, so that a timer cancelled and set again is set."""
         readings.withdraw(conn, list(self.withdrawn), now)
         readings.amend(conn, [(client, key, new) for (client, key), new in self.amended.items()])
         readings.put(conn, list(self.readings.values()))
@@ -111,11 +111,10 @@ class WriteBatch:
 
 @dataclass
 class TurnEffects:
-    """One chat's turn being carried out.
+    """Applies the effects of one chat's turn.
 
-    at: the turn's place in its chat, never before the chat's last turn, whatever machine's clock says.
-    join: carries out `Join`: uses up the invitation that the event opened.
-    open_flags: codes of the client's open flags, where the turn was told of them.
+    at: the turn's instant, never before the chat's last turn, whatever the machine's clock says. join: applies `Join`,
+    redeeming the invitation that the event opened. open_flags: codes of the client's open flags, if they were loaded.
     """
 
     conn: Connection
@@ -165,8 +164,8 @@ class TurnEffects:
         occasion: str | None = None,
         at: datetime | None = None,
     ) -> None:
-        """Queue a message for this client's coach; at night only if it is urgent, or they want it so. at: when it is
-        known already."""
+        """Queue a message for this client's coach; at night only if urgent, or if the coach chose so. at: the instant,
+        if already known."""
         coach = self.coach
         if coach is None or coach.chat_id is None:
             return
@@ -186,9 +185,9 @@ class TurnEffects:
     # --- effects ------------------------------------------------------------------------------------------
 
     def carry(self, effects: Iterable[object]) -> None:
-        """Carry effects out, in order.
+        """Apply effects, in order.
 
-        Raises: ValueError for one that is none of `core.dialogue.client.effects`, or of a client where there is none.
+        Raises: ValueError if an effect is not a client effect, or is one without a client.
         """
         for effect in effects:
             self._one(effect)
@@ -196,7 +195,7 @@ class TurnEffects:
             self._come_due()
 
     def keep(self, state: str) -> None:
-        """Remember the conversation's state, unless the person was erased."""
+        """Store the conversation's state, unless the person was erased."""
         if not self.erased:
             self.writes.states[self.chat_id] = (state, self.at, self._key())
 
@@ -290,7 +289,7 @@ class TurnEffects:
             case Erase(farewell):
                 self._erase(client, farewell)
             case _:
-                raise ValueError(f"{type(effect).__name__} is no effect")
+                raise ValueError(f"{type(effect).__name__} is not an effect")
 
     def _raise(self, client: Client, flag: Flag) -> None:
         self.writes.raised[client.id, flag.code.value, flag.measure] = flag
@@ -304,12 +303,12 @@ class TurnEffects:
             UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
             about_flag(client.id),
             at=when_to_tell(flag, self.now, zone_of(self.coach.zone_name), quiet_nights=self.coach.quiet_nights),
-            # one emergency must never be taken for another's repetition
+            # one emergency must never be mistaken for a repetition of another
             occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{level}/{day.isoformat()}",
         )
 
     def lower(self, client: Client, ends: Clears) -> None:
-        """Clear the flags that end in this way, whichever are open."""
+        """Clear the open flags with this clearing rule."""
         raised = {code for _, code, _ in self.writes.raised}
         for code in (code.value for code, rule in RULES.items() if rule.clears is ends):
             if self.open_flags is None or code in self.open_flags or code in raised:
@@ -318,13 +317,13 @@ class TurnEffects:
     def _answered(self, client: Client, day: date) -> None:
         self.lower(client, Clears.ANSWERED)
         if (day, 0) == (client.answered, client.missed):
-            return  # noted with the first answer of this check-in
+            return  # recorded with the first answer of this check-in
         self.writes.answered[client.id, day] = None
         self._change(client, answered=max(day, client.answered or day), missed=0)
 
     def _not_asked(self, client: Client, day: date) -> None:
         self.writes.not_asked[client.id, day] = self.now
-        if client.asked == day:  # the sweep had noted it as asked: then it would count as missed
+        if client.asked == day:  # the sweep recorded it as asked, so it would count as missed
             self._change(client, asked=None)
 
     def _change(self, client: Client, **values: Any) -> None:
@@ -345,7 +344,7 @@ class TurnEffects:
         self._reschedule |= name in ("slot", "zone", "status", "paused_until")
 
     def _come_due(self) -> None:
-        """Work out anew when this client is due: their slot, zone, status or pause has changed."""
+        """Recompute when this client is due, because their slot, zone, status or pause has changed."""
         assert self.client is not None
         client, new = self.client, self.writes.changes.get(self.client.id, {})
         old = client.slot
@@ -360,7 +359,7 @@ class TurnEffects:
     # --- leaving ------------------------------------------------------------------------------------------
 
     def _erase(self, client: Client, farewell: object) -> None:
-        """Erase the person. What this turn told the coach is still told; nothing else of it is written."""
+        """Erase the person. This turn's messages to the coach are still sent; nothing else of it is written."""
         told = [row for row in self.writes.outbox if row["chat_id"] != self.chat_id]
         erase.client(self.conn, client.id, self.now)
         self.writes = WriteBatch(outbox=[row | {"about": None} for row in told])

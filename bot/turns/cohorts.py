@@ -1,10 +1,10 @@
-"""Cohorts in the world: what an organiser decided is carried out, and what comes due is told.
+"""Cohorts: apply an organiser's decisions, and publish what is due.
 
-* `carry`: the effects of an organiser's conversation, each through `one_of_mine` anew.
+* `carry`: applies the effects of an organiser's conversation, each authorised again by `one_of_mine`.
 * `sweep`: the start, the pooled figures of each check-in, milestones, and at the end the closing report. One
-  transaction; every message has its occasion. After an outage only the newest figures are told, the others are kept;
-  a closing report always comes.
-* `forgotten`: what becomes of the cohorts of somebody who is erased.
+  transaction; every message has an occasion as idempotency key. After an outage only the newest figures are published
+  and the others stored; a closing report is always sent.
+* `forgotten`: ends the cohorts of an organiser who is erased.
 """
 
 from __future__ import annotations
@@ -35,14 +35,14 @@ from core.watching import cohort as rules
 from core.watching.cohort import Closing, CohortTask, CohortWeek, Counted, Participant, Task, Terms
 
 BATCH = 50
-MOST_MEMBERS = 500  # that one link lets in: more is no cohort but a leak
-NEWCOMERS = Plan(measures=("sessions_done", "activity_minutes"))  # never weight or girth: that is for a coach to add
+MOST_MEMBERS = 500  # admitted by one link: more means that the link has leaked
+NEWCOMERS = Plan(measures=("sessions_done", "activity_minutes"))  # never weight or girth: only a coach adds those
 _TICK = timedelta(microseconds=1)
 
 
 @dataclass(frozen=True)
 class Links:
-    """How a token becomes an address: for a person, and for a group chat."""
+    """Create the link for a token: for a person, and for a group chat."""
 
     person: Callable[[str], str]
     group: Callable[[str], str]
@@ -56,7 +56,7 @@ def actor(who: Staff) -> str:
 
 
 def carry(conn: Connection, who: Staff, effect: fx.CohortEffect, hand: TurnEffects, links: Links) -> None:
-    """Carry out one effect. On a cohort that is not this person's, or over, nothing happens: the step said so."""
+    """Apply one effect. Nothing happens for a cohort that is over or not this person's: the step has said so."""
     if isinstance(effect, fx.StartCohort):
         _start(conn, who, effect, hand, links)
         return
@@ -90,7 +90,7 @@ CODES: dict[type, str] = {
 
 
 def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: TurnEffects, links: Links) -> None:
-    """Make it; newcomers are looked after by the organiser, if they are a coach, else by the coach they named."""
+    """Create a cohort; newcomers are coached by the organiser, if they are a coach, else by the coach they named."""
     organiser = store.ensure_organiser(conn, who.person_id, who.name, hand.now)
     terms = Terms(effect.starts, effect.weeks, effect.slot, Counted(effect.counts))
     first = rules.next_job(terms, zone_of(effect.slot.zone_name), hand.now - _TICK)
@@ -117,7 +117,7 @@ def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: TurnEffec
 
 
 def _join_link(conn: Connection, who: Staff, c: Cohort, hand: TurnEffects, links: Links) -> None:
-    """A link that serves many, to the end of half-time: the words first, so that they can be passed on."""
+    """Create a link with many uses, valid to the end of half-time; the text first, so that it can be forwarded."""
     until = c.terms.joining_ends(c.zone)
     if until <= hand.now:
         hand.say(Say(om.JoiningOver(c.name, c.terms.half_time)))
@@ -159,7 +159,7 @@ def _to(member: store.Member, message: object, now: datetime, occasion: str | No
 
 
 def _end(conn: Connection, c: Cohort, hand: TurnEffects) -> None:
-    """Call it off if it has not begun; else close it now, with what there is."""
+    """Cancel it if it has not started; else close it now, with what there is."""
     if hand.now.astimezone(c.zone).date() < c.terms.first:
         _call_off(conn, c, hand.now)
     else:
@@ -174,7 +174,7 @@ def _call_off(conn: Connection, c: Cohort, now: datetime) -> None:
 
 
 def forgotten(conn: Connection, organiser_id: int, now: datetime) -> None:
-    """Whoever runs these is being erased: members are told that theirs ends, and nothing of them stays."""
+    """End the cohorts of an organiser who is being erased: members are told, and everything is deleted."""
     for c in store.run_by(conn, organiser_id):
         if not c.closed:
             _call_off(conn, c, now)
@@ -202,7 +202,7 @@ def _untie(conn: Connection, c: Cohort, now: datetime, *, goodbye: bool) -> None
 
 
 def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
-    """Do what is due for up to `limit` cohorts; how many were due. The caller owns the transaction."""
+    """Run due tasks for up to `limit` cohorts; return how many were due. The caller owns the transaction."""
     found = store.due(conn, now, limit)
     for c in found:
         assert c.next_at is not None
@@ -214,7 +214,7 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
 
 
 def _do(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: datetime) -> None:
-    """Several are due only after an outage: then all figures are kept, and the newest are told."""
+    """Run due tasks. Several are due only after an outage: all figures are stored, and only the newest published."""
     if any(job.task is Task.START for job in come) and len(come) == 1:
         to_group(conn, c, cm.GroupStarts(c.name, c.terms.weeks), now, f"cohort/{c.id}/start")
     numbers = [job.number for job in come if job.task is not Task.START]
@@ -230,7 +230,7 @@ def _do(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: datetime) 
 def _tell(
     conn: Connection, c: Cohort, everybody: Iterable[Participant], number: int, now: datetime, *, aloud: bool
 ) -> None:
-    """Keep one check-in's figures, and tell the group what it may hear of them."""
+    """Store one check-in's figures, and tell the group what it may know of them."""
     told = store.weeks(conn, [c.id]).get(c.id, ())
     week = rules.week(c.terms, everybody, number)
     store.tell(conn, c.id, week, now)
@@ -248,7 +248,7 @@ def _tell(
 
 
 def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Participant] | None = None) -> None:
-    """Make the report, keep it, and tell the organiser, the members and the group each their part."""
+    """Create and store the report, and send the organiser, the members and the group their parts."""
     everybody = store.participants(conn, c) if everybody is None else everybody
     _keep_the_rest(conn, c, everybody, now)
     report = made(conn, c, everybody)
@@ -271,7 +271,7 @@ def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Parti
 
 
 def _keep_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], now: datetime) -> None:
-    """Ended early: the check-ins that have come and were not told yet are in the report, too."""
+    """Ended early: check-ins that have passed but were not published yet are included in the report."""
     told = {w.number for w in store.weeks(conn, [c.id]).get(c.id, ())}
     today = now.astimezone(c.zone).date()
     for number in range(c.terms.weeks + 1):
@@ -280,12 +280,12 @@ def _keep_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant]
 
 
 def made(conn: Connection, c: Cohort, everybody: Sequence[Participant]) -> Closing:
-    """The report: with every measure only for an organiser who is the coach of everybody in it."""
+    """The report; with every measure only for an organiser who coaches everybody in it."""
     measures = rules.EVERY_MEASURE if store.coached_by_all(conn, c) else rules.ENERGY_ONLY
     shown: tuple[CohortWeek, ...] = store.weeks(conn, [c.id]).get(c.id, ())
     return rules.closing(c.name, c.terms, everybody, shown, measures)
 
 
 def next_at(conn: Connection) -> datetime | None:
-    """When there is something to do next, perhaps in the past; None when never."""
+    """When the next task is due, perhaps in the past; None if never."""
     return store.next_at(conn)

@@ -1,7 +1,7 @@
-"""A turn of a group chat: who it is, what it is tied to, and carrying out what `core.dialogue.engines.group` decided.
+"""A turn of a group chat: load the facts, and apply the decision of `core.dialogue.engines.group`.
 
-No text of a group ever comes here: `bot.transports.telegram_in` drops it. What is said in private goes to the chat of
-that one person; to somebody who has no chat with us nothing is said, in private or in the group.
+Text of a group never arrives here: `bot.transports.telegram_in` drops it. Private messages go only to that person's own
+chat; somebody without a chat with us is told nothing, in private or in the group.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ class GroupTurn:
     """Plugged into `bot.turns.turn.Steps`."""
 
     def step(self, conn: Connection, chat_id: int, event: Event, now: datetime) -> bool:
-        """Decide and carry out one event; whether it concerned us: else nothing of it need be kept."""
+        """Decide and apply one event; return whether it concerned us. If not, nothing of it needs to be stored."""
         if not isinstance(event, GroupEvent):
             return False
         opened = _opened(conn, event, now)
@@ -112,7 +112,7 @@ def _tie(conn: Connection, chat_id: int, cohort_id: int, now: datetime) -> None:
 
 
 def _privately(conn: Connection, chat_id: int, event: GroupEvent, effect: groups.Privately, now: datetime) -> None:
-    """To a person's own chat with us, and to nobody else's."""
+    """Send to a person's own private chat, and nowhere else."""
     person = people.person_of(conn, effect.chat)
     if person is None:
         return

@@ -1,7 +1,7 @@
-"""Joining: an opened invitation makes or links a client, a coach or an organiser.
+"""Joining: an opened invitation creates or links a client, a coach or an organiser.
 
-One chat has one role. Whoever is a client already can move to another coach, come back, or enter a cohort, but
-never become staff in the same chat; the caller does not hand such an invitation on.
+One chat has one role. An existing client can move to another coach, come back, or enter a cohort, but never become
+staff in the same chat; the caller does not pass such an invitation on.
 """
 
 from __future__ import annotations
@@ -27,11 +27,11 @@ FOR_STAFF = frozenset({InvitationKind.COACH, InvitationKind.ORGANISER})
 
 
 def joiner(invitation: Invitation | None, name: str) -> Callable[[TurnEffects], None]:
-    """Return what carries out `Join` for the invitation an event opened. name: as the messenger knows them."""
+    """A function that applies `Join` for the invitation an event opened. name: as known to the messenger."""
 
     def join(hand: TurnEffects) -> None:
         if invitation is None:
-            return  # it is used up or has run out meanwhile: what the step said stands
+            return  # used or expired in the meantime: the step's reply stands
         invitations.use(hand.conn, invitation, hand.now)
         if invitation.kind is InvitationKind.GROUP:
             raise ValueError("a group's link was opened by a person")
@@ -79,7 +79,7 @@ def _new_client(hand: TurnEffects, invitation: Invitation, name: str) -> None:
         )
     else:
         clients.change(hand.conn, {client_id: {"person_id": person_id}})
-    if cohort is not None:  # who comes by a cohort's link checks in when it does, until they choose otherwise
+    if cohort is not None:  # members who join by a cohort's link share its slot until they choose another
         clients.change(hand.conn, {client_id: clients.columns("slot", cohort.terms.slot, hand.now)})
     hand.person_id = person_id
     audit.note(hand.conn, hand.now, f"client/{client_id}", "joined", client_id)
@@ -88,7 +88,7 @@ def _new_client(hand: TurnEffects, invitation: Invitation, name: str) -> None:
 
 
 def _other_coach(hand: TurnEffects, invitation: Invitation, client: Client) -> None:
-    """Hand a client over with their own yes, or let them come back. Whoever is their coach from now on is told."""
+    """Move a client with their consent, or let them come back. Their new coach is notified."""
     if invitation.coach_id is None:
         return
     clients.change(hand.conn, {client.id: {"coach_id": invitation.coach_id}})
@@ -107,15 +107,18 @@ def _coach(conn: Connection, coach_id: int) -> CoachContact | None:
             people_table.c.chat_id,
             coaches.c.zone_name,
             coaches.c.quiet_nights,
+            people_table.c.reachable,
         )
         .select_from(coaches.outerjoin(people_table, people_table.c.id == coaches.c.person_id))
         .where(coaches.c.id == coach_id)
     ).one_or_none()
-    return None if r is None else CoachContact(*r)
+    if r is None:
+        return None
+    return CoachContact(*r[:-1], reachable=r.chat_id is not None and bool(r.reachable))
 
 
 def _cohort(hand: TurnEffects, invitation: Invitation) -> None:
-    """Enter a cohort, also once it has begun. What is said about it is the step's."""
+    """Enter a cohort, even after its start. The step does the talking."""
     if invitation.cohort_id is None or hand.client is None:
         return
     store.join(hand.conn, invitation.cohort_id, hand.client.id, hand.now)
@@ -123,11 +126,11 @@ def _cohort(hand: TurnEffects, invitation: Invitation) -> None:
 
 
 def again(client: Client | None) -> bool:
-    """Whether somebody who opens an invitation was here before."""
+    """Whether the person opening an invitation was here before."""
     return client is not None and client.consented
 
 
 def hint(language: str | None, languages: tuple[str, ...]) -> str:
-    """Return the language to write in, from an IETF tag the messenger gave: "de-AT" is "de"; English if unknown."""
+    """The language to write in, from the messenger's IETF tag: "de-AT" is "de"; English if unknown."""
     short = (language or "").split("-")[0].split("_")[0].lower()
     return short if short in languages else "en"

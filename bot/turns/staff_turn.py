@@ -1,8 +1,8 @@
-"""A turn of a coach or organiser: load what the step needs through the caseload, and carry out what it decided.
+"""A turn of a coach or organiser: load what the step needs through the caseload, and apply its effects.
 
 `StaffTurn` is plugged into `bot.turns.turn.Steps`. Rights are checked twice: the step sees only clients of the
-caseload, and an effect on a client goes through `caseload` again before anything is written. All of it is written at
-once, in the turn's savepoint; what a client has to hear goes into their own inbox, and their own conversation says it.
+caseload, and an effect on a client goes through `caseload` again before anything is written. Everything is written at
+once, in the turn's savepoint; news for a client goes into the client's inbox, and their own conversation delivers it.
 """
 
 from __future__ import annotations
@@ -42,7 +42,7 @@ from core.watching.digest import Digest
 
 
 def look_ups() -> LookUps:
-    """Return the look-ups of `bot.rendering`."""
+    """The look-ups of `bot.rendering`."""
     from bot.rendering import Reader
     from bot.rendering.phrases.labels import labeller
     from bot.rendering.phrases.staff_digest import characters
@@ -57,15 +57,15 @@ def look_ups() -> LookUps:
 
 @dataclass(frozen=True)
 class StaffTurn:
-    """link, group_link: of an invitation's token, for a person and for a group chat.  look: pure look-ups lent to the
-    core."""
+    """link, group_link: of an invitation's token, for a person and for a group chat.  look: pure look-ups provided to
+    the core."""
 
     look: LookUps
     link: Callable[[str], str]
     group_link: Callable[[str], str] = str
 
     def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> StaffOutcome:
-        """Decide one event. state: None at first: then the event is the invitation that brought them."""
+        """Decide one event. state: None at first, when the event is the invitation."""
         kept = state if isinstance(state, StaffState) else FRESH_STAFF
         opened = isinstance(event, Command) and event.name == "start"
         if state is None and opened:
@@ -75,9 +75,9 @@ class StaffTurn:
         return staff.step(kept, event, facts, now)
 
     def carry(self, conn: Connection, who: Staff, effect: object, hand: TurnEffects) -> None:
-        """Carry out one effect that only staff have.
+        """Apply one effect that only staff have.
 
-        Raises: ValueError for one that is none; Stale when a client's plan was changed meanwhile.
+        Raises: ValueError if it is not a staff effect; StalePlan if a client's plan was changed concurrently.
         """
         match effect:
             case _ if isinstance(effect, CohortEffect):
@@ -98,10 +98,10 @@ class StaffTurn:
         match effect:
             case fx.Invite():
                 self._invite(conn, who, coach_id, effect, hand)
-            case fx.Revoke(for_name):
-                for number, name, _ in invitations.open_of(conn, coach_id, now):
-                    if name == for_name or name.startswith(for_name):  # a button's data may hold the start of it
-                        invitations.revoke(conn, number, coach_id, now)
+            case fx.Revoke(number):
+                names = {n: name for n, name, _ in invitations.open_of(conn, coach_id, now)}
+                gone = invitations.revoke(conn, number, coach_id, now)
+                hand.say(Say(sm.InvitationRevoked(names.get(number, "") if gone else "")))
             case fx.MarkSeen(flag_ids):
                 store.mark_seen(conn, coach_id, flag_ids, now)
             case fx.SaveTemplate(name, plan):
@@ -117,10 +117,10 @@ class StaffTurn:
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, hand)
             case _:
-                raise ValueError(f"{type(effect).__name__} is no effect of a coach's conversation")
+                raise ValueError(f"{type(effect).__name__} is not an effect of a coach's conversation")
 
     def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, hand: TurnEffects) -> None:
-        """Make the link and say it: the words first, so that they can be passed on, then the picture."""
+        """Create and send the link: the text first, so that it can be forwarded, then the picture."""
         kind = InvitationKind(effect.kind)
         token = invitations.make(
             conn,
@@ -134,14 +134,14 @@ class StaffTurn:
         )
         link = self.link(token)
         until = (hand.now + GOOD_FOR).astimezone(zone_of(who.zone_name)).date()
-        rows = invitation_rows(effect.for_name)
+        rows = invitation_rows(invitations.find(conn, [token], hand.now)[token].id)
         hand.say(Say(sm.InvitationMade(kind.value, effect.for_name, link, until), rows))
         hand.say(Say(sm.LinkPicture(link, effect.for_name)))
         audit.note(conn, hand.now, f"coach/{coach_id}", f"invited_{kind.value}")
 
 
 def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | None:
-    """What somebody who is staff already opens, if it is still good."""
+    """The invitation opened by existing staff, if valid."""
     found = invitations.find(conn, [token], now).get(token)
     if found is None or found.kind is InvitationKind.GROUP:
         return None
@@ -152,7 +152,7 @@ def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | Non
 
 
 def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effect: object, hand: TurnEffects) -> None:
-    """Carry out what concerns one client of this caseload."""
+    """Apply an effect on one client of this caseload."""
     now = hand.now
     match effect:
         case fx.WriteTo(_, text):
@@ -183,7 +183,7 @@ CODES: dict[type, str] = {
 
 
 def _hear(conn: Connection, client: Client, events: Sequence[Event], now: datetime) -> None:
-    """Put events into a client's inbox, if they have a chat: their own conversation deals with them."""
+    """Put events into a client's inbox, if they have a chat, for their own conversation to handle."""
     if client.chat_id is not None:
         rows = [NewEvent(f"coach/{secrets.token_hex(12)}", client.chat_id, event) for event in events]
         inbox.put(conn, rows, now)
@@ -205,7 +205,7 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
 
 
 def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_coach: int, now: datetime) -> None:
-    """The client goes to a coach who is at work, and is told; so is that coach. From then on the door is shut."""
+    """Hand a client over to an active coach and notify both. From then on the former coach has no access."""
     to = people.coach(conn, to_coach)
     if to is None or to_coach == coach_id:
         return
@@ -223,7 +223,8 @@ def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_c
 
 
 def _end(conn: Connection, who: Staff, client: Client, now: datetime) -> None:
-    """The client is told, and nothing more is asked; their answers stay until they or retention erase them."""
+    """End care: the client is told, and nothing more is asked; their data stays until erased by them or by
+    retention."""
     values = clients.columns("status", Status.LEFT, now)
     values |= clients.next_due(Status.LEFT, None, None, zone_of(None), now)
     clients.change(conn, {client.id: values})
@@ -234,7 +235,7 @@ def _end(conn: Connection, who: Staff, client: Client, now: datetime) -> None:
 
 
 def _forget(conn: Connection, who: Staff, hand: TurnEffects, farewell: object) -> None:
-    """Erase a coach or organiser; whoever still looks after somebody is not erased, whatever the step believed."""
+    """Erase a coach or organiser, but never a coach who still has clients, whatever the step assumed."""
     if who.coach_id is not None and any(c.status is not Status.LEFT for c in caseload.everybody(conn, who.coach_id)):
         hand.say(Say(sm.StaffForgetSure(1)))
         return

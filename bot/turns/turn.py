@@ -1,19 +1,19 @@
-"""Working off the inbox: load what is known, let `core` decide, carry out what it decided, all in one transaction.
+"""Handle the inbox: load facts, let `core` decide, apply its effects, all in one transaction.
 
-Queries of a batch, however many turns are in it:
+Queries per batch, for any number of turns:
 
-    reading   1 claim, 1 who they are (with plan, coach, state), 5 readings, flags, goals, what was said, cohorts
+    reading   1 claim, 1 who they are (with plan, coach, state), 5 readings, flags, goals, encouragements, cohorts
               1 if somebody opened an invitation, 1 more if it was a cohort's, 1 if strangers wrote
     writing   1 a kind of row (a usual answer: readings, client, slot, timer, outbox, conversation, inbox)
     around    2 for the savepoint
 
-So nine reads and, on a usual Monday, seven writes for up to `limit` chats. Joining, erasing and whatever staff do add
-their own few.
+So nine reads and, on a usual Monday, seven writes for up to `limit` chats. Joining, erasing and staff turns add a few
+of their own.
 
-A turn that raises is one person's bad luck, not everybody's: what it decided is not written, and it is tried again
-with the next batches, TRIES times in all, then set aside with its error. If the database refuses what a whole batch
-wrote, its turns are done again one by one, each in a savepoint of its own. A database that is gone or locked is
-nobody's turn's fault: that error is the caller's, with nothing done.
+A turn that raises affects one person only: none of its effects is written, and it is retried with the next batches,
+TRIES times in all, then set aside with its error. If the database rejects the writes of a batch, its turns are repeated
+one by one, each in its own savepoint. A database that is gone or locked is not a turn's fault: that error is raised to
+the caller, with nothing done.
 """
 
 from __future__ import annotations
@@ -55,7 +55,7 @@ from core.watching.flags import Clears, Code, flag
 
 RETRY_AFTER = (timedelta(seconds=2), timedelta(seconds=15))
 STRANGERS_HEAR_EVERY = timedelta(hours=1)
-COACH_CHANGE = "coach_change"  # the setting whose yes uses an invitation opened before
+COACH_CHANGE = "coach_change"  # the setting whose confirmation redeems an invitation opened earlier
 FROM_A_PERSON = (Text, Press, Command, Attachment)
 
 _log = log.get("turn")
@@ -76,8 +76,8 @@ class DecideForClient(Protocol):
 
 
 class StaffConversation(Protocol):
-    """The conversation of coaches and organisers: decides with what it loads through the caseload, and carries out
-    the effects that only it knows. state: as it was kept, None at first or when it no longer loads."""
+    """The conversation of coaches and organisers: loads through the caseload, decides, and applies the effects that
+    only it has. state: as stored, None at first or if it no longer loads."""
 
     def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> Decided: ...
 
@@ -85,7 +85,7 @@ class StaffConversation(Protocol):
 
 
 class GroupConversation(Protocol):
-    """What happens in group chats: decides and carries out; whether the event concerned us."""
+    """The conversation of group chats: decides and applies; returns whether the event concerned us."""
 
     def step(self, conn: Connection, chat_id: int, event: Event, now: datetime) -> bool: ...
 
@@ -104,10 +104,10 @@ def no_label(language: str, key: str, argument: str) -> str:
 
 @dataclass(frozen=True)
 class Steps:
-    """What decides, and the look-ups lent to it.
+    """The decision functions and their look-ups.
 
     find_zones(text, language), country_of(zone name), label(language, key, argument): of `bot.rendering`.
-    languages: those we write; anybody else hears English.
+    languages: those supported; English for anybody else.
     """
 
     client: DecideForClient
@@ -122,7 +122,7 @@ class Steps:
 
 @dataclass
 class _Batch:
-    """One pass over claimed rows. strangers: chats without a person whose rows leave no trace."""
+    """One pass over claimed rows. strangers: rows of chats without a person, which leave no trace."""
 
     conn: Connection
     steps: Steps
@@ -139,11 +139,11 @@ class _Batch:
 
 
 def work_batch(conn: Connection, steps: Steps, now: datetime, limit: int = 32) -> int:
-    """Handle the oldest row of up to `limit` chats; how many rows were taken, failures included.
+    """Handle the oldest row of up to `limit` chats; return how many were claimed, including failures.
 
     The caller owns the transaction, and calls again until nothing is left.
 
-    Raises: OperationalError or InterfaceError when the database itself fails; roll back and try later.
+    Raises: OperationalError or InterfaceError if the database itself fails; roll back and retry later.
     """
     rows = inbox.claim(conn, now, limit)
     if not rows:
@@ -173,11 +173,11 @@ def _alone(conn: Connection, steps: Steps, row: ClaimedEvent, now: datetime) -> 
 def _work(
     conn: Connection, steps: Steps, rows: Sequence[ClaimedEvent], now: datetime
 ) -> list[tuple[ClaimedEvent, Exception]]:
-    """Decide and write; the rows whose turn failed, with why. Raises when the writing itself fails."""
+    """Decide and write; return the rows whose turn failed, with their errors. Raises if writing itself fails."""
     batch = _Batch(conn, steps, now)
     events = _events(batch, rows)
     _load(batch, events)
-    # staff come last: what they change must not be overtaken by a client's facts that were loaded before
+    # staff come last, so that their changes are not overwritten from client facts loaded earlier
     for row, event in sorted(events, key=lambda pair: _is_staff(batch, pair[0])):
         try:
             _turn(batch, row, event)
@@ -205,7 +205,7 @@ def _events(batch: _Batch, rows: Sequence[ClaimedEvent]) -> list[tuple[ClaimedEv
         try:
             event = codec.loads(row.event)
             if not isinstance(event, Event):
-                raise codec.CodecError("this is no event")
+                raise codec.CodecError("this is not an event")
         except codec.CodecError as error:
             batch.failed.append((row, error))
         else:
@@ -228,7 +228,7 @@ def _load(batch: _Batch, events: Sequence[tuple[ClaimedEvent, Event]]) -> None:
 
 
 def _token(batch: _Batch, row: ClaimedEvent, event: Event) -> str:
-    """The token of the invitation this event opens, or says yes to; "" for none."""
+    """The token of the invitation this event opens or accepts; "" for none."""
     if row.is_group:
         return ""
     if isinstance(event, Command):
@@ -245,7 +245,7 @@ def _token(batch: _Batch, row: ClaimedEvent, event: Event) -> str:
 
 
 def _turn(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
-    """Decide one row and gather what is to be written."""
+    """Decide one row and collect its writes."""
     if isinstance(event, Due | TimerFired):
         event = replace(event, late_by=max(event.late_by, batch.now - event.at))
     known = batch.known.get(row.chat_id)
@@ -265,7 +265,7 @@ def _turn(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
 
 
 def _note_reachable(batch: _Batch, known: Known, row: ClaimedEvent, event: Event) -> None:
-    """Whoever writes can be written to, whatever the messenger said before."""
+    """A person who writes is reachable, whatever the messenger said before."""
     reachable = event.reachable if isinstance(event, Reachability) else True
     if known.reachable is not reachable and isinstance(event, (*FROM_A_PERSON, Reachability)):
         set_reachable(batch.conn, row.chat_id, reachable)
@@ -303,7 +303,7 @@ def _client(batch: _Batch, row: ClaimedEvent, known: Known, event: Event) -> Non
 
 
 def _reached(hand: TurnEffects, client: Client, reachable: bool, event: Event) -> None:
-    """The coach learns at once that a client cannot be reached; when they are heard of again, that flag ends."""
+    """Notify the coach at once that a client is unreachable; clear that flag when the client writes again."""
     if isinstance(event, Reachability) and not event.reachable:
         day = hand.now.date().isoformat()
         hand.carry((Raise(flag(Code.UNREACHABLE, hand.now)),))
@@ -313,7 +313,7 @@ def _reached(hand: TurnEffects, client: Client, reachable: bool, event: Event) -
 
 
 def _carry(batch: _Batch, hand: TurnEffects, decided: Decided) -> None:
-    """Carry a decision out. What touches the database at once does so in a savepoint, to be undone if it fails."""
+    """Apply a decision. Immediate database changes happen in a savepoint, to be rolled back if they fail."""
     if any(isinstance(effect, Join | Erase) for effect in decided.effects):
         with batch.conn.begin_nested():
             hand.carry(decided.effects)
@@ -341,7 +341,7 @@ def _stranger(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
 
 
 def _new_staff(batch: _Batch, row: ClaimedEvent, event: Event, hand: TurnEffects, decided: Decided) -> None:
-    """Somebody has just become staff: their own conversation greets them, with the event that brought them."""
+    """Somebody has just become staff: their staff conversation greets them, given the same event."""
     with batch.conn.begin_nested():
         hand.carry(decided.effects)
         who = staff_of(batch.conn, row.chat_id)
@@ -390,7 +390,7 @@ def _group(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
 
 
 def client_facts(steps: Steps, known: Known, history: History, opened: InvitationFact | None = None) -> ClientFacts:
-    """Put together what a step is told about a client."""
+    """Build the facts of a client's step."""
     client = known.client
     assert client is not None
     zone_name = client.slot.zone_name if client.slot else None
@@ -399,6 +399,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         client_id=client.id,
         name=client.name,
         coach_name=known.coach.name if known.coach else "",
+        coach_reachable=known.coach is not None and known.coach.reachable,
         language=client.language,
         country=steps.country_of(zone_name) if zone_name else "",
         status=client.status,
@@ -439,7 +440,7 @@ def _invitation_fact(batch: _Batch, invitation: Invitation, before: bool) -> Inv
 
 
 def _failed(conn: Connection, row: ClaimedEvent, error: Exception, now: datetime) -> None:
-    """Try it again, or set it aside and tell whoever wrote that their message was kept."""
+    """Schedule a retry, or set the row aside and tell the sender that their message was received."""
     where = place(error)
     if isinstance(error, InvitationGone | StalePlan) and row.attempts + 1 < TRIES:
         inbox.retry_later(conn, row.id, now, where)  # somebody else was first: read again, at once
@@ -459,7 +460,7 @@ def _failed(conn: Connection, row: ClaimedEvent, error: Exception, now: datetime
 
 
 def _typed(row: ClaimedEvent) -> bool:
-    """Whether a person wrote this; a row too broken to tell is taken for one."""
+    """Whether a person wrote this; assumed so for a row too corrupt to tell."""
     try:
         return isinstance(codec.loads(row.event), FROM_A_PERSON)
     except codec.CodecError:
@@ -467,7 +468,7 @@ def _typed(row: ClaimedEvent) -> bool:
 
 
 def place(error: BaseException) -> str:
-    """Say what failed and where, without what it was about: the class, and the last lines of our own code."""
+    """What failed and where, without content: the exception class, and the last code locations."""
     frames = traceback.extract_tb(error.__traceback__)
     ours = [f for f in frames if "/site-packages/" not in f.filename][-2:]
     return " < ".join([type(error).__name__, *(f"{Path(f.filename).stem}:{f.lineno}" for f in reversed(ours))])

@@ -147,7 +147,7 @@ def trend(
     counting = [r for r in counting if since is None or r.taken_at >= since] or counting
     start = baseline(tuple(counting))
     if start is None:
-        raise ValueError(f"nothing of {measure.key} to draw")
+        raise ValueError(f"no reading of {measure.key} to draw")
     unit = unit or measure.unit
     last = counting[-1]
     return TrendChart(

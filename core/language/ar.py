@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.ar_signs import ANSWERS, CONCEPTS
-from core.language.ar_talk import CALENDAR, WISHES
+from core.language.ar_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -128,6 +128,9 @@ ARABIC = Lexicon(
         "حصتين": ("2", Unit.SESSION),
     },
     roles={
+        WordRole.LEAD: split(
+            "الميزان;طلع;طلعت;يقول;عندي;سويت;عملت;درت;قست;قستها;طلعلي;لقيت;هالمرة;بس;فقط;مشيت;العالي;الواطي;فوق;تحت"
+        ),
         WordRole.AND: split("و;&;ثم"),
         WordRole.POINT: split("فاصلة;فاصله;نقطة;فاصل"),
         WordRole.HALF: split("نصف;ونصف;ونص;نص;والنصف;و نصف;و نص"),
@@ -206,4 +209,5 @@ ARABIC = Lexicon(
     intents=WISHES,
     concepts=CONCEPTS,
     answers=ANSWERS,
+    destroys=DESTROYS,
 )

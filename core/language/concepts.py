@@ -162,6 +162,7 @@ class Concept(StrEnum):
     OTHERS = auto()
     ELSEWHERE = auto()  # in hospital, at work, passed away
     MINE = auto()
+    DONT_KNOW = auto()  # no answer: "I do not know", "what do you mean"
     FILLER = auto()
     HARMLESS = auto()  # figures of speech and look-alikes, taken out first
 

@@ -1,9 +1,9 @@
-"""Danger signs in a message, which take precedence over everything: chest pain, fainting, signs of a stroke, despair.
+"""Words that must stop everything: chest pain, a faint, signs of a stroke, despair.
 
-A sign is a combination of concepts (`core.language.signs`), each a list of words in each language. Recognition errs on
-the side of caution: a sign alarms unless the client clearly denies it. A "no" applies to a sign only across words known
-to carry it ("no sign of any chest pain"), so "no idea why, but my chest hurts" alarms. A sign that may be long past,
-imagined or far away is uncertain, and one question is asked. Nothing here is a diagnosis.
+A sign is a combination of concepts (`core.language.signs`), each a list of words in each language. Recognition errs to
+caution: a sign alarms unless the client clearly denies it. A "no" reaches a sign only across words known to carry it
+("no sign of any chest pain"), so "no idea why, but my chest hurts" alarms. A sign that may be long past, imagined or
+far away is uncertain: one question is asked. Nothing here is a diagnosis.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from core.language.cache import memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
-from core.language.signs import BODY, CARRIES_NO, SETTLES, SIGNS, TOGETHER, Sign
+from core.language.signs import BODY, CARRIES_NO, HOW_IT_IS_SAID, SETTLES, SIGNS, TOGETHER, Sign
 
 __all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
 
@@ -27,9 +27,9 @@ FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
-MOST = 20  # occurrences of one sign considered in a message
-SHARE = 0.5  # of the words known in the best language: what another language must know to be considered too
-SURE_OF_LANGUAGE = 3  # words from which a language that is not the client's is read with typos tolerated
+MOST = 20  # places of one sign in a message that are looked at
+SHARE = 0.6  # of the words known in the best language: what a language must know to be heard as well
+SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
 
 
 class When(StrEnum):
@@ -49,7 +49,7 @@ class Who(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Sighting:
-    """A danger sign found in a message. certain: act at once; otherwise ask once before acting."""
+    """A sign that was named. certain: act at once; otherwise ask once before acting."""
 
     sign: str
     level: Level
@@ -59,7 +59,7 @@ class Sighting:
     denied: bool = False
 
 
-_ORDER = (  # which of several signs is answered: the worst certain one first, then the worst possible one
+_ORDER = (  # what is answered when several signs are named: first the worst that is sure, then the worst that may be
     (Level.EMERGENCY, True),
     (Level.SAME_DAY, True),
     (Level.EMERGENCY, False),
@@ -73,10 +73,10 @@ _ORDER = (  # which of several signs is answered: the worst certain one first, t
 
 @memoized
 def recognise(text: str, words: Lexicon) -> Sighting | None:
-    """The most urgent sign that a message names and does not deny, or None.
+    """Return the most pressing sign a message names and does not deny, or None.
 
-    All languages are read: in distress people fall back on their first language. Typos are tolerated in the client's
-    language, in English and in the main language of the message.
+    All languages are read: in distress people fall back on the language of their childhood. Slips of the hand are
+    forgiven in the client's language, in English and in the language most of the message is in.
     """
     named = [s for s in sightings(text, words) if not s.denied]
     for level, certain in _ORDER:
@@ -102,11 +102,11 @@ def sightings(text: str, words: Lexicon) -> list[Sighting]:
     denied: set[str] = set()
     for lexicon, table in sorted(candidates, key=lambda c: -spoken[c[0]]):
         if spoken[lexicon] < SHARE * spoken[main] and lexicon is not words:
-            continue  # a word that also exists in another language
+            continue  # a word that happens to exist there too
         forgiving = lexicon in (words, ENGLISH) or (lexicon is main and spoken[lexicon] >= SURE_OF_LANGUAGE)
         seen = _sightings(pieces[lexicon.elision], lexicon, table, forgiving)
-        named = {s.sign for s in found}  # the language that knows more of the words is more reliable
-        found += [s for s in seen if s.sign not in denied | named]  # "ni náuseas" is denied; English has the word too
+        named = {s.sign for s in found}  # a language with more of the words knows better how it is meant
+        found += [s for s in seen if s.sign not in denied | named]  # "ni náuseas" is denied, English has the word too
         denied |= {s.sign for s in seen if s.denied} - {s.sign for s in seen if not s.denied}
     found = [*_together([s for s in found if not s.denied]), *found]
     if any(s.sign == "eating_worry" and not s.denied for s in found):
@@ -125,12 +125,12 @@ def _together(found: Sequence[Sighting]) -> list[Sighting]:
 
 @cache
 def _table(words: Lexicon) -> Table[C]:
-    return compiled(words.concepts, words, C.FILLER)
+    return compiled(words.concepts, words, C.FILLER, C.NO, HOW_IT_IS_SAID)
 
 
 @cache
 def _needed(words: Lexicon) -> tuple[tuple[int, ...], ...]:
-    """For each sign, the bits that a message must contain, part by part."""
+    """For each sign the bits that a message must show, part by part."""
     return tuple(tuple(_table(words).mask(part) for part in sign.parts) for sign in SIGNS)
 
 
@@ -139,10 +139,10 @@ def _needed(words: Lexicon) -> tuple[tuple[int, ...], ...]:
 
 @dataclass(slots=True)
 class _Read:
-    """A message parsed in one language.
+    """A message read in one language.
 
-    at: positions of each concept, by its first word. hard: a sentence starts here. fresh: a sentence or a contrast
-    ("but"). stop: any clause; no "no" reaches past it.
+    at: where each concept stands, by its first word.  hard: a sentence starts here.  fresh: or a contrast ("but").
+    stop: or another clause; no "no" reaches past it.
     """
 
     said: Said[C]
@@ -157,7 +157,7 @@ class _Read:
         return i in self.at.get(concept, ())
 
     def holds(self, concept: C, start: int, end: int) -> bool:
-        """Whether the concept is there and not cut off by a comma right after it ("si, me duele" is a yes)."""
+        """Whether it stands there, and not cut off by a comma right after it ("si, me duele" is a yes)."""
         return any(start <= i < end and "," not in self.said.gaps[span[1]] for i, span in self._of(concept))
 
     def anywhere(self, concept: C, start: int, end: int) -> bool:
@@ -173,7 +173,7 @@ class _Read:
 
 
 def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bool) -> list[Sighting]:
-    """Danger signs that one language finds in a message."""
+    """The signs one language sees in a message."""
     shown = 0
     for piece in pieces:
         for stem in known(piece, table, forgiving):
@@ -182,19 +182,19 @@ def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bo
             shown |= table.mask((C.TOO_MUCH,))
     possible = [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
     if not possible:
-        return []  # the case for nearly every message
+        return []  # as with nearly every message
     r = _prepared(read(pieces, table, forgiving))
     matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
     return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
 
 
 def _many(word: str) -> bool:
-    """Whether a number of tablets is more than anybody takes at once."""
+    """Whether a number is more than anybody takes of one tablet at a time."""
     return word.isdecimal() and len(word) <= 3 and int(word) >= MANY
 
 
 def _prepared(said: Said[C]) -> _Read:
-    """Remove figures of speech; mark where sentences and clauses begin and which words belong to signs."""
+    """Take figures of speech out; mark where sentences and clauses begin and which words belong to signs."""
     count = len(said.words)
     r = _Read(said)
     starts = [said.spans(i) for i in range(count)]
@@ -211,7 +211,7 @@ def _prepared(said: Said[C]) -> _Read:
                 r.carries.update(range(*span))
             elif concept is C.NO:
                 r.negative.update(range(*span))
-    for i, word in enumerate(said.words):  # "twelve tablets" in digits; a strength in milligrams is not a count
+    for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
         if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
             r.at.setdefault(C.TOO_MUCH, {}).setdefault(i, (i, i + 1))
     r.hard = [i == 0 or i == count - 1 or bool(HARD & set(said.gaps[i])) for i in range(count)]
@@ -221,7 +221,7 @@ def _prepared(said: Said[C]) -> _Read:
 
 
 def _matches(r: _Read, sign: Sign) -> Iterator[list[Span]]:
-    """Yield the positions where all parts of a sign are close together in one clause."""
+    """Yield the places where all parts of a sign stand close together in one clause."""
     places = []
     for part in sign.parts:
         spans = [span for concept in part for span in r.at.get(concept, {}).values()]
@@ -280,7 +280,9 @@ def _sighting(
     if when is When.LONG_AGO and sign.key == NEW and any(start <= i < end for i in r.negative):
         when = When.NOW  # "out of breath making the bed, last month it was not like that"
     who = _who(r, sign, spans, when)
-    certain = denied is False and sign.sure and who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
+    content = level is Level.STOP_REST and r.anywhere(C.FINE, spans[-1][1], end)  # "out of breath, but happy"
+    mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
+    certain = denied is False and sign.sure and mine and not content
     return Sighting(sign.key, level, when, who, certain)
 
 
@@ -288,10 +290,10 @@ def _sighting(
 
 
 def _denied(r: _Read, spans: Sequence[Span]) -> bool | None:
-    """True: denied. None: perhaps (a list whose "no" may or may not extend to it). False: not denied."""
+    """True: denied. None: perhaps (a list whose "no" may or may not reach so far). False: not denied."""
     own = {i for a, b in spans for i in range(a, b)}
     if own & r.negative:
-        return False  # "cannot breathe" contains its own "no"
+        return False  # "cannot breathe" holds its own "no"
     answers = [_no_before(r, start, own) for start, _ in spans]
     if True in answers or _no_after(r, spans[-1][1]):
         return True
@@ -300,7 +302,7 @@ def _denied(r: _Read, spans: Sequence[Span]) -> bool | None:
 
 
 def _no_before(r: _Read, start: int, own: set[int]) -> bool | None:
-    """Search left of a part of a sign for a "no" that applies to it. own: the words of the sign itself."""
+    """Look leftwards from a part of a sign for a "no" that reaches it; own: the words of the sign itself."""
     listed = sure = False
     i = start
     while i > 0 and start - i < FAR and not r.stop[i]:
@@ -326,12 +328,12 @@ def _no_before(r: _Read, start: int, own: set[int]) -> bool | None:
 
 
 def _inside(r: _Read, i: int) -> bool:
-    """Whether a word belongs to a longer phrase allowed in between."""
+    """Whether a word belongs to a longer phrase that may stand between."""
     return any(a < i < b for a, b in r.at.get(C.BETWEEN, {}).values())
 
 
 def _or_follows(r: _Read, start: int) -> bool:
-    """Whether an "or" continues the list of a "no": "no chest pain, dizziness or fainting"."""
+    """Whether an "or" shows that the list goes on from its "no": "no chest pain, dizziness or fainting"."""
     for i in range(start + 1, min(start + FAR, len(r.said.words))):
         if r.stop[i]:
             return False
@@ -355,10 +357,10 @@ def _no_after(r: _Read, end: int) -> bool:
 
 
 def _settled(r: _Read, spans: Sequence[Span]) -> bool:
-    """Whether it is said to have gone away; "not gone" and "has not passed" do not count."""
+    """Whether it is said to have gone again; "not gone" and "has not passed" are no such thing."""
     end = spans[-1][1]
     if r.anywhere(C.SPREADS, *r.sentence(spans)):
-        return False  # spreading pain has not gone away
+        return False  # what spreads has not gone
     for i in sorted(r.at.get(C.SETTLED, {})):
         if i >= end:
             return not any(k in r.negative for k in range(max(end, i - 3), i))
@@ -385,9 +387,9 @@ def _when(r: _Read, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Sp
 def _long_ago(
     r: _Read, spans: Sequence[Span], start: int, end: int, matches: Sequence[tuple[Sign, list[Span]]]
 ) -> bool:
-    """Whether it is past, according to the sentence, or to the next one if that names no sign.
+    """Whether it is past: said in the sentence, or in the next one if that names no sign itself.
 
-    A remark about another sign in a separate part does not count: "a stroke in 2015, and my chest hurts".
+    What is said of another sign in a part of its own does not count: "a stroke in 2015, and my chest hurts".
     """
     following = next((i for i in range(end + 1, len(r.hard)) if r.hard[i]), end)
     if following > end and not any(end <= s[0][0] < following for _, s in matches):
@@ -400,7 +402,7 @@ def _long_ago(
 
 
 def _part(r: _Read, spans: Sequence[Span], start: int, end: int) -> Span:
-    """The part of a sentence containing a sign, between commas and conjunctions."""
+    """The part of a sentence a sign stands in: between commas and joining words."""
 
     def edge(i: int) -> bool:
         return bool(r.said.gaps[i]) or r.fresh[i] or r.is_(C.AND, i) or r.said.joined[i]
@@ -414,7 +416,7 @@ def _who(r: _Read, sign: Sign, spans: Sequence[Span], when: When) -> Who:
     start, end = r.sentence(spans)
     clause = next(i for i in range(spans[0][0], -1, -1) if r.fresh[i])
     mine = r.holds(C.MINE, start, end)
-    despair = sign.key == "despair"  # "I wonder if I should end it" is not an idle question
+    despair = sign.key == "despair"  # "I wonder if I should end it" is no idle question
     if not despair and r.holds(C.IMAGINED, clause, spans[0][0]):
         return Who.NOBODY
     if r.at.get(C.LAUGHTER) or _is_a_figure(r, sign, spans, mine and when in (When.NOW, When.JUST_NOW)):
@@ -454,38 +456,39 @@ def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:
 def _answers(words: Lexicon) -> Table[Answer | C]:
     table: dict[Answer | C, str] = {answer: words.answers.get(answer, "") for answer in Answer}
     table[C.OTHERS] = words.concepts.get(C.OTHERS, "")
+    table[C.DONT_KNOW] = words.concepts.get(C.DONT_KNOW, "")
     table[C.FILLER] = words.concepts.get(C.FILLER, "")
     return compiled(table, words, C.FILLER)
 
 
-_FIRST = (  # which of several answers wins: "yes, but it is my flatmate"
+_FIRST = (  # what wins when several are said: "yes, but it is my flatmate"
     Answer.OTHER_PERSON,
     Answer.NOT_A_SIGN,
-    Answer.OVER,
     Answer.HESITANT,
+    Answer.OVER,
     Answer.YES,
     Answer.NO,
 )
-BRIEF = 7  # longest message, in words, in which a plain "no" or a person counts as an answer
+BRIEF = 7  # words of a message that a plain "no" or a person's name may stand in
 
 
 @memoized
 def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
-    """The answer to "Is it happening to you right now?"; None if it is not understood."""
+    """What somebody answers to "Is it happening to you right now?"; None for no answer we understand."""
     folded = plain(text)
     best: Answer | None = None
-    score = 0
+    score = 0  # words that speak for it, in the language that knows most of them
     for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):
         pieces = cut(folded, lexicon.elision)
         table = _answers(lexicon)
         heard, covered = _answer(read(pieces, table, lexicon in (words, ENGLISH)))
-        if heard is not None and (covered > score or best is None):
+        if covered > score:
             best, score = heard, covered
     return best
 
 
 def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:
-    """The answer according to one language, and how many words support it. A longer phrase hides shorter ones in it."""
+    """The answer one language hears, and how many words speak for it. A longer phrase hides shorter ones in it."""
     every = [(key, span) for i in range(len(said.words)) for key, span in said.spans(i).items() if key is not C.FILLER]
     spans = [
         (key, a)
@@ -497,6 +500,8 @@ def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:
     count = len(said.words) - 1
     if C.OTHERS in keys and count <= BRIEF and Answer.NOT_A_SIGN not in keys:
         keys.add(Answer.OTHER_PERSON)
+    if C.DONT_KNOW in keys and Answer.HESITANT not in keys:
+        return None, covered
     if "?" in said.gaps[-1] and keys <= {Answer.YES, Answer.NO, C.OTHERS}:
         return None, 0
     if Answer.NO in keys and Answer.YES in keys and len(keys) == 2:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.de_signs import ANSWERS, CONCEPTS
-from core.language.de_talk import CALENDAR, WISHES
+from core.language.de_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -95,6 +95,10 @@ GERMAN = Lexicon(
     local_pound={"pfund": D("0.5"), "pfd": D("0.5"), "pfunde": D("0.5")},
     amounts={"viertelstunde": ("0.25", UnitPart.HOUR), "dreiviertelstunde": ("0.75", UnitPart.HOUR)},
     roles={
+        WordRole.LEAD: split(
+            "waage;die waage;sagt;zeigt;hab;habe;ich hab;jeden tag;ne;erst;den;um den;diesmal;"
+            "geschafft;gemessen;oben;unten;heute;bin;sind;also;nur;komme auf;macht"
+        ),
         WordRole.AND: split("und;&;sowie"),
         WordRole.POINT: split("komma;punkt"),
         WordRole.HALF: split(
@@ -196,4 +200,5 @@ GERMAN = Lexicon(
     intents=WISHES,
     concepts=CONCEPTS,
     answers=ANSWERS,
+    destroys=DESTROYS,
 )

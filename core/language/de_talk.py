@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.language.lexicon import Calendar, Intent, split
+from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
     weekdays=(
@@ -92,7 +92,8 @@ WISHES = {
     ),
     Intent.STOP: split(
         "stop;stopp;halt;abbrechen;abbruch;aufhören;ende;schluss;genug;beenden;lass das;egal;vergiss es;"
-        "lass mich in ruhe;hör auf;hör auf …;stop …;stopp …;abbrechen …"
+        "lass mich in ruhe;hör auf;hör auf …;stop …;stopp …;abbrechen …;ich möchte aufhören …;"
+        "ich will aufhören …;ich höre auf …"
     ),
     Intent.UNDO: split(
         "rückgängig;rückgängig …;zurücknehmen;nimm das zurück;löschen;lösche das …;"
@@ -194,16 +195,13 @@ WISHES = {
         "was wird gespeichert;datenschutz;daten herunterladen"
     ),
     Intent.FORGET: split(
-        "lösche alle meine daten …;alle meine daten löschen;… lösche alle meine daten …;vergiss mich;"
-        "vergiss mich …;lösche mich;lösche alles;alles löschen;meine daten löschen;"
-        "lösche meine daten …;konto löschen;mein konto löschen;… meine daten löschen …;"
-        "… alle meine daten löschen …;lösch mich;… alle daten löschen …;vergesst mich"
+        "lösche alle meine daten;alle meine daten löschen;vergiss mich;lösche mich;lösche alles;"
+        "alles löschen;meine daten löschen;lösche meine daten;konto löschen;mein konto löschen;"
+        "lösch mich;alle daten löschen;vergesst mich"
     ),
     Intent.LEAVE: split(
-        "abmelden;abmelden …;ich will raus;ich möchte aufhören …;ich will aufhören …;austreten;"
-        "kündigen;verlassen;ich möchte nicht mehr …;ich will nicht mehr …;aussteigen;aussteigen …;"
-        "beende alles;keine nachrichten mehr …;schreib mir nicht mehr;ich steige aus;ich höre auf …;"
-        "programm verlassen"
+        "abmelden;austreten;kündigen;aussteigen;keine nachrichten mehr;schreib mir nicht mehr;"
+        "ich steige aus;programm verlassen"
     ),
     Intent.LANGUAGE: split(
         "sprache;sprache …;sprache ändern;sprache wechseln;deutsch;auf deutsch;andere sprache;"
@@ -244,3 +242,35 @@ WISHES = {
         "vergessen;schwer zu sagen"
     ),
 }
+
+
+DESTROYS = Destroys(
+    forget=(
+        "lösch*|gelösch*|vergiss|vergesst|entfern*|vernicht*|weg|tilg* & meine_daten|meiner_daten|"
+        "all_meine_daten|alle_meine_daten|gesamten_daten|alle_daten|persönlichen_daten|personenbezogen*|"
+        "mein_konto|meines_kontos|mein_profil|meine_akte|meine_ganzen_daten|meine_ganze_geschichte|"
+        "meine_gesamte*|sämtliche*|was_ihr_über_mich|was_du_über_mich|meine_werte|meine_messwerte|"
+        "meinen_account|mein_account|den_account|mein_benutzerkonto|verlauf",
+        "lösch*|gelösch*|vergiss|vergesst|entfern*|vernicht* & alles|alle|sämtliche*|ganze*|gesamt* & "
+        "von_mir|über_mich|mich|zu_mir|meine|meiner",
+        "vergiss|vergesst & alles|alle & was_du|was_ihr|was_sie|daten",
+        "alles_lösch*|lösche_alles|lösch_alles & bitte|endgültig|sofort|für_immer",
+        "recht_auf_vergessen*|dsgvo|datenschutz* & lösch*|vergess*|entfern*",
+    ),
+    leave=(
+        "kündig*|gekündigt|beend*|widerruf*|austret*|aussteig*|steig*|tret*|verlass*|abmeld*|meld*|"
+        "abgemeldet & programm|teilnahme|mitgliedschaft|anmeldung|studie|kurs",
+        "meldet_mich|meld_mich|melde_mich|melden_sie_mich|mäldet_mi|meld_mi & ab|programm|liste|raus",
+        "!nicht|nimmer|nümm|nümme|nimme|numme & mitmach*|teilnehm*|dabei_sein|dabei|weitermach* & "
+        "programm|mehr|nimmer|nümm & will|möcht*|mog|mag|wott|wui",
+        "steig*|hör*|bin & aus|auf|raus & endgültig|für_immer|komm_nicht_wieder|programm",
+        "streich*|nehmt|nimm & mich|meinen_namen & liste|programm|raus",
+    ),
+    no="nicht|nie|niemals|kein|keine|keinen|ned|net|nid|ohne",
+    if_=("wenn|falls|ob|was_passiert|fast|beinah*|mann|frau|freundin|freund|schwester|bruder|überleg*|bevor"),
+    partly=(
+        "letzte*|heute|heut|gestern|erinnerung*|foto*|app|zahl|wert|handyspeicher|gewicht|taille|hüfte|"
+        "puls|schuhe|montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag|versehen|eintrag|"
+        "diesmal|nachricht*"
+    ),
+)

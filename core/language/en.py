@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.en_signs import ANSWERS, CONCEPTS
-from core.language.en_talk import CALENDAR, WISHES
+from core.language.en_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -81,6 +81,10 @@ ENGLISH = Lexicon(
     },
     amounts={"an hour": ("1", UnitPart.HOUR)},
     roles={
+        WordRole.LEAD: split(
+            "top;bottom;upper;lower;got;get;says;say;reads;read;shows;showed;did;managed;counted;made;"
+            "oh;btw;well;im;i am;came to;came out at;reading;mine is;just;only;so;ok;this time"
+        ),
         WordRole.AND: split("and;&;plus"),
         WordRole.POINT: split("point;dot;decimal"),
         WordRole.HALF: split("half;and a half;a half;and half;half a;half an"),
@@ -183,4 +187,5 @@ ENGLISH = Lexicon(
     intents=WISHES,
     concepts=CONCEPTS,
     answers=ANSWERS,
+    destroys=DESTROYS,
 )

@@ -17,15 +17,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.ARM_OR_JAW: (
         "jaw, left arm, both arms, shoulder blade, shoulder blades, neck, between my shoulders, "
-        "left shoulder, arm, teeth, tooth, back of my neck, upper back, elbow, wrist, shoulder"
+        "left shoulder, arm, back of my neck, upper back"
     ),
     C.FACE: "face, mouth, smile, eyelid, lip, cheek, side of my face, side of her face",
     C.LIPS_OR_TONGUE: "lips, lip, tongue, eyelids, eyes, mouth, face",
     C.THROAT: "throat, windpipe, airway, neck, gullet, swallowing",
     C.LIMB: (
-        "arm, leg, hand, foot, arms, left side, right side, side of my body, side of me, one side, fingers, "
-        "grip, whole side, hands, legs, fist, thumb, knee, whole left, whole right, half my body, "
-        "half of my body, left half, right half"
+        "arm, leg, hand, foot, arms, left side, right side, side of my body, side of me, one side, "
+        "fingers, grip, whole side, hands, legs, fist, thumb, knee, whole left, whole right, "
+        "half my body, half of my body, left half, right half"
     ),
     C.LEG: (
         "leg, calf, thigh, ankle, foot, shin, lower leg, knee, back of my knee, behind my knee, toes, "
@@ -38,40 +38,43 @@ CONCEPTS: dict[C, str] = {
         "achilles, quad, ligament, tendon"
     ),
     # heart
-    C.CHEST_PAIN: "angina, chestpain, chest pain, heartpain, elephant on my chest, someone .. sitting on my chest",
+    C.CHEST_PAIN: (
+        "angina, chestpain, chest pain, heartpain, elephant on my chest, someone .. sitting on my chest, "
+        "heartburn like, pain round my heart"
+    ),
     C.HEART_ATTACK: "heart attack, cardiac arrest, coronary, heartattack, heart attak",
     C.HURT: (
-        "pain*, hurt*, ache, aches, aching, achy, sore, burning, burns, stabbing, stabs, stab, discomfort, "
-        "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, gripping, spasm, "
-        "burnin, hurtin, achin, killing, murder, sting, stinging, prickling, electric, tearing, ripping, "
-        "shooting, stabby, on fire, burn, sharp"
+        "pain*, hurt*, ache, aches, aching, achy, sore, burning, burns, stabbing, stabs, stab, "
+        "discomfort, uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, "
+        "gripping, spasm, burnin, hurtin, achin, killing, murder, sting, stinging, prickling, electric, "
+        "tearing, ripping, shooting, stabby, on fire, burn, sharp"
     ),
     C.PRESS: (
         "tight*, pressure, pressing, squeez*, crush*, heavy, heaviness, constrict*, weight, band, vice, "
-        "vise, elephant, clamped, brick, full, fullness, sitting on, funny, strange, weird, odd, clenched, "
-        "clench, clamp, strangling, tightening up, tightness, someone standing on, standing on, belt round, "
-        "wrapped round, bear hug, like a fist, fist, stone, rock, ton of bricks, lead weight, concrete, "
-        "suffocating, boot"
+        "vise, elephant, clamped, brick, full, fullness, sitting on, funny, strange, weird, odd, "
+        "clenched, clench, clamp, strangling, tightening up, tightness, someone standing on, "
+        "standing on, belt round, wrapped round, bear hug, like a fist, fist, stone, rock, "
+        "ton of bricks, lead weight, concrete, suffocating, boot"
     ),
-    C.SPREADS: "spreading, spreads, radiat*, moved to, going down, into my arm, into my jaw, going up",
+    C.SPREADS: ("spreading, spreads, radiat*, moved to, going down, into my arm, into my jaw, going up"),
     C.CLUTCH: "clutching, holding, grabbing, clutches, grabbed, clutched",
     C.RACING: (
-        "racing, races, raced, race, pounding, pounds, pounded, flutter*, skips, skipping, skipped, skip, "
-        "irregular*, uneven, thumping, thumps, all over the place, missing beats, misses beats, "
+        "racing, races, raced, race, pounding, pounds, pounded, flutter*, skips, skipping, skipped, "
+        "skip, irregular*, uneven, thumping, thumps, all over the place, missing beats, misses beats, "
         "missing a beat, missed beats, hammering, beating fast, beating very fast, beating too fast, "
         "beating so fast, out of rhythm, jumping, going mad, going like the clappers, going crazy, "
         "going nuts, wont slow down, galloping, extra beats, too fast, so fast, really fast, very fast, "
         "out of my chest, going hard, fast for no reason, somersault*, flip flop*, flipping, flips, "
         "ten to the dozen, nineteen to the dozen, all over the shop, thud*, banging, bang, bounding, "
-        "stops and starts, stopping and starting, missing, misses, dodgy, erratic, jumpy, a mile a minute, "
-        "mile a minute, haywire, bumping, like a drum, drum, drumming, like mad, like crazy, leaping, "
-        "lurch*, tumbling, palpitat*, stops then, pauses, too quick, quickly, speeding, wobbling, quiver*, "
-        "turning over, off the scale, funny, strange, weird, odd, so quick, very quick, goes fast, "
-        "going fast, fast all day, wont settle, thud thud, pounding away, thumpy, going too, going really, "
-        "going off on one, bouncing, dancing, doing cartwheels, cartwheels, wont calm down, wont calm, "
-        "out of time, off beat, off its beat, not regular, not steady, up and down, stopped for a second, "
-        "stutters, stuttering, hiccup, hiccups, missing every, extra, big thump, pumping, over a hundred, "
-        "through the roof, sky high"
+        "stops and starts, stopping and starting, missing, misses, dodgy, erratic, jumpy, "
+        "a mile a minute, mile a minute, haywire, bumping, like a drum, drum, drumming, like mad, "
+        "like crazy, leaping, lurch*, tumbling, palpitat*, stops then, pauses, too quick, quickly, "
+        "speeding, wobbling, quiver*, turning over, off the scale, funny, strange, weird, odd, so quick, "
+        "very quick, goes fast, going fast, fast all day, wont settle, thud thud, pounding away, thumpy, "
+        "going too, going really, going off on one, bouncing, dancing, doing cartwheels, cartwheels, "
+        "wont calm down, wont calm, out of time, off beat, off its beat, not regular, not steady, "
+        "up and down, stopped for a second, stutters, stuttering, hiccup, hiccups, missing every, extra, "
+        "big thump, pumping, over a hundred, through the roof, sky high"
     ),
     C.PALPITATIONS: (
         "palpitation*, palps, arrhythmia, fibrillation, afib, heart flutter*, racing heart, "
@@ -86,14 +89,14 @@ CONCEPTS: dict[C, str] = {
     C.STROKE: "stroke, mini stroke, ministroke, brain bleed, brain haemorrhage, brain hemorrhage",
     C.DROOP: (
         "droop*, crooked, lopsided, fallen, hanging, dropped, drooped, sagging, sagged, slipped, wonky, "
-        "uneven, twisted, slid, droopy, dropping, gone down on one side, wont smile, lop sided, pulled down, "
-        "gone funny, gone slack, slack, sideways, squint"
+        "uneven, twisted, slid, droopy, dropping, gone down on one side, wont smile, lop sided, "
+        "pulled down, gone funny, gone slack, slack, sideways, squint"
     ),
     C.NUMB: (
-        "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, lost all feeling, "
-        "gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, no sensation, lost sensation, "
-        "tingly, pins, gone to sleep, no feelin, cant feel me, cannae feel, feels dead, gone all dead, "
-        "fizzy, deadened"
+        "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, "
+        "lost all feeling, gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, "
+        "no sensation, lost sensation, tingly, pins, gone to sleep, no feelin, cant feel me, "
+        "cannae feel, feels dead, gone all dead, fizzy, deadened"
     ),
     C.LIMP: (
         "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, "
@@ -103,8 +106,8 @@ CONCEPTS: dict[C, str] = {
         "keep dropping, dragging, drags, wont grip, lost my grip, like jelly, like lead, like rubber, "
         "doesnt feel like mine, doesnt belong to me, not mine, wont go up, falls down, "
         "gone to sleep and wont, doesnt work, does not work, not obeying, fell out of my hand, "
-        "wobbly on one, wont hold, wont take my weight, wont carry, gone from under, keeps giving, buckled, "
-        "collapsing on one side, wont listen, ignoring me, hanging off, dangling, no use"
+        "wobbly on one, wont hold, wont take my weight, wont carry, gone from under, keeps giving, "
+        "buckled, collapsing on one side, wont listen, ignoring me, hanging off, dangling, no use"
     ),
     C.WEAK: "weak, weakness, floppy, no strength, feeble, gone weak, went weak, suddenly weak",
     C.ONE_SIDE: (
@@ -115,10 +118,10 @@ CONCEPTS: dict[C, str] = {
         "cant, cannot, can not, couldnt, could not, unable, not able, hardly, barely, struggling to, "
         "struggle to, trouble, difficulty, hard to, difficult to, hard work, havent been able, "
         "impossible to, cant seem to, cant even, wont let me, stopped being able, battling to, cannae, "
-        "canny, dinnae, wont, struggling, having trouble, struggle, no way i can, cant hardly, failing to, "
-        "not managing to, battling"
+        "canny, dinnae, wont, struggling, having trouble, struggle, no way i can, cant hardly, "
+        "failing to, not managing to, battling"
     ),
-    C.MOVE: "move, moving, lift, lifting, raise, raising, feel, hold, holding, grip, use, pick up, grab, bend",
+    C.MOVE: ("move, moving, lift, lifting, raise, raising, feel, hold, holding, grip, use, pick up, grab, bend"),
     C.SPEAK: (
         "speak, talk, get my words out, find my words, get words out, string a sentence, get a word out, "
         "speak properly, say anything, form words, find the words, say the words, speaking, talking, "
@@ -127,10 +130,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SPEECH: "speech, speaking, words, talking, voice, sentences, say things, sounds, sentence",
     C.GARBLED: (
-        "slur*, jumbled, funny, odd, weird, garbled, strange, mixed up, wrong, nonsense, rubbish, gibberish, "
-        "muddled, mumbling, thick, mush, mushy, not making sense, no sense, scrambled, backwards, drunk, "
-        "coming out, come out, came out, all wrong, not right, cant understand me, makes no sense, "
-        "nobody can understand"
+        "slur*, jumbled, funny, odd, weird, garbled, strange, mixed up, wrong, nonsense, rubbish, "
+        "gibberish, muddled, mumbling, thick, mush, mushy, not making sense, no sense, scrambled, "
+        "backwards, drunk, coming out, come out, came out, all wrong, not right, cant understand me, "
+        "makes no sense, nobody can understand"
     ),
     C.SLURRED: (
         "slurring, slurred, talking gibberish, speaking gibberish, gibberish, talking nonsense, "
@@ -140,34 +143,37 @@ CONCEPTS: dict[C, str] = {
     C.SIGHT_LOST: (
         "lost my sight, lost my vision, lost vision, lost sight, loss of vision, loss of sight, "
         "double vision, suddenly blind, gone blind, went blind, going blind, sight has gone, "
-        "vision has gone, vision went, sight went, sight gone, vision gone, trouble seeing, seeing double, "
-        "sudden blindness, blind in one eye, blind in my left eye, blind in my right eye, blurred vision, "
-        "vision blurred, vision is blurred, blurry vision, curtain came down, curtain over my eye, "
-        "curtain coming down, half my vision, everything is double, eye has gone black, eye went black, "
-        "eye has gone dark, like a curtain, cant see properly all of a sudden, sight in one eye, "
-        "half of everything, everything went blurry, gone blurry, went blurry, blind spot has, "
-        "eyesight gone, eyesight went, lost the sight, lost half my sight, cant see out of, "
-        "cannot see out of, gone black in one eye, eye just went, one eye has gone, one eye went, "
-        "everything went double, two of everything, zigzag lines all of a sudden, grey patch"
+        "vision has gone, vision went, sight went, sight gone, vision gone, trouble seeing, "
+        "seeing double, sudden blindness, blind in one eye, blind in my left eye, blind in my right eye, "
+        "blurred vision, vision blurred, vision is blurred, blurry vision, curtain came down, "
+        "curtain over my eye, curtain coming down, half my vision, everything is double, "
+        "eye has gone black, eye went black, eye has gone dark, like a curtain, "
+        "cant see properly all of a sudden, sight in one eye, half of everything, "
+        "everything went blurry, gone blurry, went blurry, blind spot has, eyesight gone, eyesight went, "
+        "lost the sight, lost half my sight, cant see out of, cannot see out of, gone black in one eye, "
+        "eye just went, one eye has gone, one eye went, everything went double, two of everything, "
+        "zigzag lines all of a sudden, grey patch"
     ),
     C.CONFUSED: (
         "confus*, muddled, disoriented, disorientated, dazed, bewildered, not making sense, mixed up, "
         "addled, not with it, doesnt know who, confused"
     ),
     C.LOST_BEARINGS: (
-        "dont know where i am, do not know where i am, dont know what day it is, cant work out where i am, "
-        "cant remember my own name, cant think straight all of a sudden, what day it is or, "
-        "which room im in, dont recognise my own, dont know who i am, no idea where i am, no idea what day, "
-        "cant remember where i live, dont recognise my house, dont know how i got here"
+        "dont know where i am, do not know where i am, dont know what day it is, "
+        "cant work out where i am, cant remember my own name, cant think straight all of a sudden, "
+        "what day it is or, which room im in, dont recognise my own, dont know who i am, "
+        "no idea where i am, no idea what day, cant remember where i live, dont recognise my house, "
+        "dont know how i got here"
     ),
     C.HEADACHE: (
-        "headache*, head ache, migraine*, head hurts, pain in my head, head is splitting, head is pounding, "
-        "head pain, head feels like it, head is exploding"
+        "headache*, head ache, migraine*, head hurts, pain in my head, head is splitting, "
+        "head is pounding, head pain, head feels like it, head is exploding, head exploded, "
+        "head has exploded, head felt like, head going to explode, skull"
     ),
     C.WORST: (
         "worst, like a bang, thunderclap, exploded, like a hammer, like being hit, like a bomb, "
-        "never had .. like, like never before, worse than ever, out of nowhere, came on like, stiff neck, "
-        "blinding"
+        "never had .. like, like never before, worse than ever, out of nowhere, came on like, "
+        "stiff neck, blinding"
     ),
     C.SEVERE: (
         "severe*, terribl*, splitting, blinding, awful, very bad, bad, really bad, horrible, extreme*, "
@@ -191,23 +197,24 @@ CONCEPTS: dict[C, str] = {
         "i went down, come over faint, came over faint, come over all faint, took a funny turn, "
         "had a funny turn, took a turn, funny turn, keeled, blackd out, passd out, fainted clean, "
         "lights went out, went out cold, flat out on the floor, found me on the floor, "
-        "found him on the floor, found her on the floor, fell flat, dropped, hit the floor, hit the ground, "
-        "hit the carpet, woke up on, swooned, gone unconscious, unrousable, wont open his eyes, "
-        "wont open her eyes, no response, isnt answering, not answering me, just dropped, gone down"
+        "found him on the floor, found her on the floor, fell flat, dropped, hit the floor, "
+        "hit the ground, hit the carpet, woke up on, swooned, gone unconscious, unrousable, "
+        "wont open his eyes, wont open her eyes, no response, isnt answering, not answering me, "
+        "just dropped, gone down, in a heap"
     ),
     C.CAME_ROUND: (
-        "came round, came to, woke up, come round, found myself, coming round, ended up, next thing i knew, "
-        "next thing i was, was on, woke, wake up"
+        "came round, came to, woke up, come round, found myself, coming round, ended up, "
+        "next thing i knew, next thing i was, was on, woke, wake up"
     ),
     C.FLOOR: "floor, ground, carpet, tiles, lino, pavement, lawn, floorboards, hall",
     C.SEIZURE: (
         "seizure*, siezure*, having a fit, had a fit, having fits, has a fit, took a fit, taken a fit, "
-        "epileptic fit, epilep*, convuls*, fitting, grand mal, thrown a fit, fits, a fit, shaking all over, "
-        "went stiff and, stiff and shaking, foaming at the mouth, frothing at the mouth, thrashing about, "
-        "eyes rolled, eyes rolling, fit just now, had one of my fits, having one of his fits, "
-        "having one of her fits, went into spasm, shook all over, jerked all over, twitching and, "
-        "convulsing, tonic clonic, an absence, wet myself and shook, blank and twitching, eyes rolled back, "
-        "jaw clamped"
+        "epileptic fit, epilep*, convuls*, fitting, grand mal, thrown a fit, fits, a fit, "
+        "shaking all over, went stiff and, stiff and shaking, foaming at the mouth, "
+        "frothing at the mouth, thrashing about, eyes rolled, eyes rolling, fit just now, "
+        "had one of my fits, having one of his fits, having one of her fits, went into spasm, "
+        "shook all over, jerked all over, twitching and, convulsing, tonic clonic, an absence, "
+        "wet myself and shook, blank and twitching, eyes rolled back, jaw clamped"
     ),
     C.JERKING: (
         "shaking all over .. control, jerking uncontroll*, whole body jerk*, body was jerking, "
@@ -217,37 +224,38 @@ CONCEPTS: dict[C, str] = {
         "arms and legs jerking, arms and legs were, arms and legs going"
     ),
     C.DIZZY: (
-        "dizz*, light headed, lightheaded*, light headedness, giddy, giddiness, vertigo, woozy, feel faint, "
-        "feeling faint, felt faint, bit faint, faint feeling, room is spinning, everything is spinning, "
-        "went black, goes black, went dark, room spins, room spinning, head is spinning, head spins, "
-        "head spinning, room goes round, room going round, everything goes round, swimmy head, head swims, "
-        "head swimming, unsteady, off balance, wobbly, swaying, spinny, the room spin, head goes, headed, "
-        "dizzee, spinning, spins, faintness, keel over, legs like jelly, head rush, headrush, "
-        "the walls move, floor moves, on a boat"
+        "dizz*, light headed, lightheaded*, light headedness, giddy, giddiness, vertigo, woozy, "
+        "feel faint, feeling faint, felt faint, bit faint, faint feeling, room is spinning, "
+        "everything is spinning, went black, goes black, went dark, room spins, room spinning, "
+        "head is spinning, head spins, head spinning, room goes round, room going round, "
+        "everything goes round, swimmy head, head swims, head swimming, unsteady, off balance, wobbly, "
+        "swaying, spinny, the room spin, head goes, headed, dizzee, spinning, spins, faintness, "
+        "keel over, legs like jelly, head rush, headrush, the walls move, floor moves, on a boat"
     ),
     C.AGAIN: (
         "again, keep, keeps, keep getting, every, often, always, constantly, still, lately, for days, "
-        "all the time, each, several, repeatedly, most days, all day, since, all week, twice, three times, "
-        "yesterday, times, days, third day, third time, second time, on and off, this week, whenever, "
-        "for a week, for weeks, few days, spells, nonstop, recently, more and more, usual, normal"
+        "all the time, each, several, repeatedly, most days, all day, since, all week, twice, "
+        "three times, yesterday, times, days, third day, third time, second time, on and off, this week, "
+        "whenever, for a week, for weeks, few days, spells, nonstop, recently, more and more, usual, "
+        "normal"
     ),
     # breath
     C.BREATHE: (
         "breath*, breathing, catch my breath, get my breath, draw breath, get air, breath in, get enough air, inhale"
     ),
     C.CHOKING: (
-        "cant breathe, cannot breathe, can not breathe, couldnt breathe, suffocat*, choking, gasping, gasps, "
-        "gasping for air, fighting for breath, fighting for air, fight for breath, struggling for breath, "
-        "struggling for air, not breathing, stopped breathing, isnt breathing, hardly breathe, "
-        "barely breathe, drowning in, cant get air, no air going in, no air, smothering, "
+        "cant breathe, cannot breathe, can not breathe, couldnt breathe, suffocat*, choking, gasping, "
+        "gasps, gasping for air, fighting for breath, fighting for air, fight for breath, "
+        "struggling for breath, struggling for air, not breathing, stopped breathing, isnt breathing, "
+        "hardly breathe, barely breathe, drowning in, cant get air, no air going in, no air, smothering, "
         "cant catch a breath, wheezing badly, hardly talk, hardly speak, cant finish a sentence, "
         "cant get a full breath, breathing has gone, fighting to breathe, air wont go in, throat closed, "
         "cant get my breath, cant catch my breath, breathing stopped, lungs arent working, "
         "cant get a breath, cant take a breath, cant draw breath, fighting for every breath, "
         "cant get breath, every breath is, cannae breathe, not able to breathe, unable to breathe, "
         "barely breathing, hardly breathing, fighting to get air, air isnt going in, breath wont come, "
-        "breaths wont come, cant pull in, sucking for air, drowning, lungs full, gulping for air, gurgling, "
-        "rattling when i breathe, blue in the face"
+        "breaths wont come, cant pull in, sucking for air, drowning, lungs full, gulping for air, "
+        "gurgling, rattling when i breathe, blue in the face"
     ),
     C.AIR_HUNGER: (
         "not getting air, not getting enough air, cant get enough air, starved of air, not enough air, "
@@ -270,8 +278,8 @@ CONCEPTS: dict[C, str] = {
         "sucking in air"
     ),
     C.BLUE: (
-        "gone blue, going blue, turning blue, turned blue, lips are blue, blue lips, lips blue, went blue, "
-        "gone grey, going grey, turned grey"
+        "gone blue, going blue, turning blue, turned blue, lips are blue, blue lips, lips blue, "
+        "went blue, gone grey, going grey, turned grey"
     ),
     C.REST: (
         "at rest, resting, sitting, sat, sit, lying, laying, lie, lie down, in bed, doing nothing, "
@@ -286,47 +294,48 @@ CONCEPTS: dict[C, str] = {
         "making the bed, making a bed, bed made, kitchen, bathroom, tying my shoes, shoelaces, shopping, "
         "hill, slope, bins, never used to, shops, chores, half way up, to the gate, used to manage, "
         "brushing my teeth, brushing my hair, getting the post, to the loo, to the kitchen, to the car, "
-        "to the corner, to the shop, corner shop, letterbox, crossing the room, across the room, one flight, "
-        "flight of stairs, changing the sheets, washing up, doing the dishes, ironing, bending down, socks, "
-        "than i used to, than before, than last, a few metres, making breakfast, getting up the, putting my, "
-        "gardening, carrying, landing, couple of steps, bending, dress myself, getting washed, get washed, "
-        "wash, hair, teeth, the bins, hoover, the dog, walk the dog, walking the dog, school run, "
-        "bathroom and back, kitchen and back, from the bed to, bed to the, chair to the, to the bathroom, "
-        "to the toilet, to the front door, top of the stairs, up the stairs, top step, up to bed, "
-        "half a mile, end of the road, end of the garden, down the path, down the road, cooker, kettle, tea, "
-        "sweeping, mopping, ordinary things, simplest things, easy things, slightest thing, hardly anything, "
+        "to the corner, to the shop, corner shop, letterbox, crossing the room, across the room, "
+        "one flight, flight of stairs, changing the sheets, washing up, doing the dishes, ironing, "
+        "bending down, socks, than i used to, than before, than last, a few metres, making breakfast, "
+        "getting up the, putting my, gardening, carrying, landing, couple of steps, bending, "
+        "dress myself, getting washed, get washed, wash, hair, teeth, the bins, hoover, the dog, "
+        "walk the dog, walking the dog, school run, bathroom and back, kitchen and back, "
+        "from the bed to, bed to the, chair to the, to the bathroom, to the toilet, to the front door, "
+        "top of the stairs, up the stairs, top step, up to bed, half a mile, end of the road, "
+        "end of the garden, down the path, down the road, cooker, kettle, tea, sweeping, mopping, "
+        "ordinary things, simplest things, easy things, slightest thing, hardly anything, "
         "pushing the trolley, trolley, showers, get dressed"
     ),
     C.INHALE: "breathe in, deep breath, breathing in, breathe deep, take a breath, breathe",
     # blood
     C.BLEED: (
-        "bleed*, bled, nosebleed*, nose bleed*, blood coming, gushing blood, pouring blood, losing blood, "
-        "gushing, pouring with blood, nose wont stop, spurting, haemorrhaging"
+        "bleed*, bled, nosebleed*, nose bleed*, blood coming, gushing blood, pouring blood, "
+        "losing blood, gushing, pouring with blood, nose wont stop, spurting, haemorrhaging"
     ),
     C.BLOOD: "blood, bloody, claret, blood's, bleeding, bleed, bled",
-    C.WOUND: "cut myself, cut my, sliced, slashed, gash, gashed, wound, cut on, deep cut, knife went",
+    C.WOUND: ("cut myself, cut my, sliced, slashed, gash, gashed, wound, cut on, deep cut, knife went"),
     C.NOT_STOPPING: (
         "wont stop, will not stop, doesnt stop, not stopping, isnt stopping, cant stop it, keeps coming, "
-        "keeps bleeding, wont clot, wont quit, hasnt stopped, cant stop the, for an hour, for half an hour, "
-        "soaked, soaking, pumping, spurting, gushing, pouring, everywhere, through the, never stops, "
-        "still coming, cant get it to stop, non stop, just keeps, wont let up, an hour, half an hour, "
-        "twenty minutes, 20 minutes, 30 minutes, no matter what, pressing and, gone through, soaks, "
-        "soaked through, tea towels, tea towel, towels, towel, bandages, plaster wont, tissue after tissue, "
-        "dripping, keeps on, keeps going, kept going, on and on"
+        "keeps bleeding, wont clot, wont quit, hasnt stopped, cant stop the, for an hour, "
+        "for half an hour, soaked, soaking, pumping, spurting, gushing, pouring, everywhere, "
+        "through the, never stops, still coming, cant get it to stop, non stop, just keeps, wont let up, "
+        "an hour, half an hour, twenty minutes, 20 minutes, 30 minutes, no matter what, pressing and, "
+        "gone through, soaks, soaked through, tea towels, tea towel, towels, towel, bandages, "
+        "plaster wont, tissue after tissue, dripping, keeps on, keeps going, kept going, on and on"
     ),
     C.MUCH: (
         "lot, lots, a lot, loads, heavily, heavy, heavy bleeding, badly, bad, quite a lot, so much, "
-        "too much, severe*, profuse*, pool of, puddle, from the head, everywhere, all over, massive*, clots, "
-        "bright red, head, losing, tons, buckets, gallons, fresh, clot, large, big, soaking"
+        "too much, severe*, profuse*, pool of, puddle, from the head, everywhere, all over, massive*, "
+        "clots, bright red, head, losing, tons, buckets, gallons, fresh, clot, large, big, soaking"
     ),
     C.HAEMORRHAGE: (
         "haemorrhag*, hemorrhag*, bleeding ulcer, internal bleeding, bleeding out, bleeding to death, "
         "losing a lot of blood, lost a lot of blood, coffee grounds"
     ),
     C.VOMIT: (
-        "vomit*, threw up, throwing up, throw up, thrown up, being sick, been sick, was sick, sicking up, "
-        "sick up, puke*, puking, spewing, spewed, chucked up, chucking up, brought up, bringing up, heaving, "
-        "retching, coughing up, vomitting, chucking, hurling"
+        "vomit*, threw up, throwing up, throw up, thrown up, being sick, been sick, was sick, "
+        "sicking up, sick up, puke*, puking, spewing, spewed, chucked up, chucking up, brought up, "
+        "bringing up, heaving, retching, coughing up, vomitting, chucking, hurling"
     ),
     C.COUGH: "cough*, spit*, spat",
     C.STOOL: (
@@ -339,13 +348,13 @@ CONCEPTS: dict[C, str] = {
     C.OVERDOSE: (
         "overdos*, od'd, poisoned myself, took too many, taken too many, took too much, "
         "taken too much of my, double dosed, doubled up on my, double dose, wrong dose, too many pills, "
-        "too many tablets, too many painkillers, too much medication, too much insulin, too much medicine, "
-        "od, ive od"
+        "too many tablets, too many painkillers, too much medication, too much insulin, "
+        "too much medicine, od, ive od"
     ),
     C.TOOK: (
         "took, taken, take, taking, had, gave myself, injected, necked, popped, downed, swallow*, "
-        "given myself, jabbed, ive had, put in, i took, necking, taken by, injecting, popping, chucked back, "
-        "knocked back, polished off, finished off, dosed, had my"
+        "given myself, jabbed, ive had, put in, i took, necking, taken by, injecting, popping, "
+        "chucked back, knocked back, polished off, finished off, dosed, had my"
     ),
     C.SWALLOWED: "swallow*, eaten, ate, drank, drunk, necked, got into, got hold of, gulped, chewed",
     C.TABLETS: (
@@ -357,24 +366,25 @@ CONCEPTS: dict[C, str] = {
         "quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, "
         "amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, tabs, sleeping pills, heart pills, "
         "water tablets, heart tablets, blood pressure pills, doses, statins, strip, pack of paracetamol, "
-        "cocodamol, co codamol, naproxen, tramadols, box of, blisters, warfarins, beta blockers, antibiotics"
+        "cocodamol, co codamol, naproxen, tramadols, box of, blisters, warfarins, beta blockers, "
+        "antibiotics"
     ),
     C.INSULIN: "insulin, novorapid, lantus",
     C.TOO_MUCH: (
         "too many, too much, all my, all of my, all of the, whole strip, whole pack, whole packet, "
         "whole box, whole bottle, the whole, entire, twice, twice over, double, doubled, two lots, "
         "second lot, second dose, by mistake, by accident, wrong, instead of, should have been, "
-        "should of been, shouldve been, overdid, handful, a load of, loads of, bottle of, box of, strip of, "
-        "packet of, three times, ten times, supposed to be, supposed to take, meant to take, extra, "
-        "all at once, the lot, mixed up, forgot i already, forgot i had, forgotten id, already taken, "
-        "already had, again by mistake, second time, times the dose, four times, five times, over the limit, "
-        "far too many, a whole, mixed up my, every last, remaining, rest of the, all in one go, in one go, "
-        "week's worth, weeks worth, doubled up, accidentally, accident, twelve, ten, twenty, thirty, forty, "
-        "fifty, dozen, more than i should, overdone, mistakenly, mistook, muddled, wrong ones, "
-        "someone elses, husbands, wifes, dogs, morning and evening ones together, both lots, a whole weeks, "
-        "whole days, entire pack, entire box, a bottle of, one after another, kept taking, "
-        "cant remember how many, lost count, lost track, loads, too often, 40 units, 50 units, 60 units, "
-        "not my, instead, more than"
+        "should of been, shouldve been, overdid, handful, a load of, loads of, bottle of, box of, "
+        "strip of, packet of, three times, ten times, supposed to be, supposed to take, meant to take, "
+        "extra, all at once, the lot, mixed up, forgot i already, forgot i had, forgotten id, "
+        "already taken, already had, again by mistake, second time, times the dose, four times, "
+        "five times, over the limit, far too many, a whole, mixed up my, every last, remaining, "
+        "rest of the, all in one go, in one go, week's worth, weeks worth, doubled up, accidentally, "
+        "accident, twelve, ten, twenty, thirty, forty, fifty, dozen, more than i should, overdone, "
+        "mistakenly, mistook, muddled, wrong ones, someone elses, husbands, wifes, dogs, "
+        "morning and evening ones together, both lots, a whole weeks, whole days, entire pack, "
+        "entire box, a bottle of, one after another, kept taking, cant remember how many, lost count, "
+        "lost track, loads, too often, 40 units, 50 units, 60 units, not my, instead, more than"
     ),
     C.POISON: (
         "bleach, antifreeze, weedkiller, detergent, drain cleaner, disinfectant, cleaning fluid, "
@@ -390,29 +400,30 @@ CONCEPTS: dict[C, str] = {
         "finish myself off, off myself, shoot myself, unalive, do something stupid, do myself in, "
         "doing myself in, hurt herself, hurt himself, hang herself, hang himself, jump off, "
         "end things tonight, ending things tonight, end everything, going to jump, overdose tonight, "
-        "walk into traffic, drive into a wall, drive off, jump from, cut my throat, put an end to my life, "
-        "put an end to it all"
+        "walk into traffic, drive into a wall, drive off, jump from, cut my throat, "
+        "put an end to my life, put an end to it all"
     ),
     C.CUT_SELF: (
-        "cut myself on purpose, cut myself .. on purpose, cut my wrists, cutting my wrists, slit my wrists, "
-        "slashed my wrists, cutting myself, self harm*, selfharm*, cut my arms .. on purpose, "
-        "burned myself on purpose, burnt myself on purpose, cut myself again, hurt myself on purpose, "
-        "slashed my arms, cut my arm with, cut my arms, cut my legs, cut my thigh, slit my, took a blade to, "
-        "blade to my arm, razor to my, burning myself with, hitting myself"
+        "cut myself on purpose, cut myself .. on purpose, cut my wrists, cutting my wrists, "
+        "slit my wrists, slashed my wrists, cutting myself, self harm*, selfharm*, "
+        "cut my arms .. on purpose, burned myself on purpose, burnt myself on purpose, cut myself again, "
+        "hurt myself on purpose, slashed my arms, cut my arm with, cut my arms, cut my legs, "
+        "cut my thigh, slit my, took a blade to, blade to my arm, razor to my, burning myself with, "
+        "hitting myself"
     ),
     C.END_IT: (
-        "end it, ending it, it ends, its all over, going to end it, be over, wont be here, wont be around, "
-        "not be here, be gone, going to do it, finish it, say goodbye, do it"
+        "end it, ending it, it ends, its all over, going to end it, be over, wont be here, "
+        "wont be around, not be here, be gone, going to do it, finish it, say goodbye, do it"
     ),
-    C.TONIGHT: "tonight, today, now, tomorrow, this time, this evening, by morning, right now, in the morning",
+    C.TONIGHT: ("tonight, today, now, tomorrow, this time, this evening, by morning, right now, in the morning"),
     C.FAREWELL: (
         "goodbye letter*, suicide note, written a note, written my note, farewell letter, goodbye note, "
         "said my goodbyes, written my goodbyes, letters to the kids, left a note, note for the kids, "
         "written letters to"
     ),
     C.READY: (
-        "ready, saved up, stockpil*, lined up, counted out, laid out, in front of me, beside me, next to me, "
-        "stash*, hoarding, here with me, set aside"
+        "ready, saved up, stockpil*, lined up, counted out, laid out, in front of me, beside me, "
+        "next to me, stash*, hoarding, here with me, set aside"
     ),
     C.MEANS: (
         "rope, noose, razor, blade, knife, gun, pills, bridge, train tracks, railway, tablets, cliff, "
@@ -436,75 +447,80 @@ CONCEPTS: dict[C, str] = {
         "never wake up, wish i wouldnt wake up, go to sleep and not wake up, tired of living, "
         "want it to end, want it all to stop, want it to be over, done with life, life is not worth, "
         "sick of living, had enough of life, ready to die, lost the will to live, "
-        "dont see the point in living, wish i had never been born, dead inside, ideas of death, death wish, "
-        "wish i could just disappear, want to disappear, rather not be alive, rather not be here, "
-        "not want to be here, wish it was all over for me, dont want to carry on living, "
-        "dont want to go on living, dont want to keep living, wish i didnt exist, wouldnt mind if i died, "
-        "if i died nobody, wish i would die, hope i die, hope i dont wake, never to wake, "
-        "would be easier if i wasnt here, be easier if i was gone, if i wasnt around, better without me, "
-        "life isnt worth, no longer want to live, tired of being alive, fed up of living, "
-        "dont feel like living, id be better off not here, better if i wasnt here, better if i wasnt around, "
-        "not be around any more, dont wanna be here, dont wanna live, dont want to carry on, "
-        "dont want to go on, cant face living, cant see myself living, sleep forever, go to sleep forever, "
-        "never wake, wouldnt care if i died, want out of this life, world would be better without, "
-        "family would be better off, kids would be better off, everyones better off, better off without"
+        "dont see the point in living, wish i had never been born, dead inside, ideas of death, "
+        "death wish, wish i could just disappear, want to disappear, rather not be alive, "
+        "rather not be here, not want to be here, wish it was all over for me, "
+        "dont want to carry on living, dont want to go on living, dont want to keep living, "
+        "wish i didnt exist, wouldnt mind if i died, if i died nobody, wish i would die, hope i die, "
+        "hope i dont wake, never to wake, would be easier if i wasnt here, be easier if i was gone, "
+        "if i wasnt around, better without me, life isnt worth, no longer want to live, "
+        "tired of being alive, fed up of living, dont feel like living, id be better off not here, "
+        "better if i wasnt here, better if i wasnt around, not be around any more, dont wanna be here, "
+        "dont wanna live, dont want to carry on, dont want to go on, cant face living, "
+        "cant see myself living, sleep forever, go to sleep forever, never wake, wouldnt care if i died, "
+        "want out of this life, world would be better without, family would be better off, "
+        "kids would be better off, everyones better off, better off without"
     ),
     C.HOPELESS: (
         "whats the point of any, whats the point anymore, what is the point, no point in anything, "
-        "no point anymore, no point any more, whats the use, hopeless, no hope, lost all hope, lost hope, "
-        "given up hope, nothing ever gets better, never going to get better, never get better, "
-        "nothing will ever, nothings ever going to, ive given up, given up on myself, given up on life, "
-        "given up tbh, no way forward, no way out, no future, cant see a future, cant see a way, "
-        "no light at the end, i give up on everything, cant see any way, everything is pointless, "
-        "its all pointless, life is pointless, feel worthless, im worthless, im a burden, such a burden, "
-        "just a burden, nothing matters any more, nothing matters anymore, dark place, despair, in despair, "
-        "rock bottom, cant cope any more, cant cope anymore, cant take any more, cant take it any more, "
-        "cant take this anymore, cant see the point, see no way out, see no future, nothing left, "
-        "nothing to look forward to, nothing to hope for, cant do this any more, cant do this anymore, "
-        "cant see it getting better, wont ever get better, not going to get better, beyond help, "
-        "useless to everyone, waste of space, im a waste of space, im a failure, total failure, why bother, "
-        "why do i even bother, dont see the point, see any point, no reason to carry on, no reason to go on, "
-        "empty inside, feel so empty, life has no meaning, no meaning to anything, giving up on everything, "
-        "im done with everything, everything feels pointless, all feels pointless, all feels hopeless, "
-        "no point carrying on, no point trying, not worth it any more, not worth it anymore, "
-        "everything is hopeless, its all hopeless, feel hopeless, lifes not, no joy in anything, "
-        "cant go through another, stopped caring about anything, no reason to get up, nothing matters, "
-        "i dont matter, no one would miss me, nobody would miss me, nobody cares if i, just existing, "
-        "no purpose, lost all purpose, cant see a reason, see no reason, beaten, im beat by it all, "
-        "cant be fixed, no good to anyone, ruined everything, end of my tether, end of the road"
+        "no point anymore, no point any more, whats the use, hopeless, no hope, lost all hope, "
+        "lost hope, given up hope, nothing ever gets better, never going to get better, "
+        "never get better, nothing will ever, nothings ever going to, ive given up, given up on myself, "
+        "given up on life, given up tbh, no way forward, no way out, no future, cant see a future, "
+        "cant see a way, no light at the end, i give up on everything, cant see any way, "
+        "everything is pointless, its all pointless, life is pointless, feel worthless, im worthless, "
+        "im a burden, such a burden, just a burden, nothing matters any more, nothing matters anymore, "
+        "dark place, despair, in despair, rock bottom, cant cope any more, cant cope anymore, "
+        "cant take any more, cant take it any more, cant take this anymore, cant see the point, "
+        "see no way out, see no future, nothing left, nothing to look forward to, nothing to hope for, "
+        "cant do this any more, cant do this anymore, cant see it getting better, wont ever get better, "
+        "not going to get better, beyond help, useless to everyone, waste of space, im a waste of space, "
+        "im a failure, total failure, why bother, why do i even bother, dont see the point, "
+        "see any point, no reason to carry on, no reason to go on, empty inside, feel so empty, "
+        "life has no meaning, no meaning to anything, giving up on everything, im done with everything, "
+        "everything feels pointless, all feels pointless, all feels hopeless, no point carrying on, "
+        "no point trying, not worth it any more, not worth it anymore, everything is hopeless, "
+        "its all hopeless, feel hopeless, lifes not, no joy in anything, cant go through another, "
+        "stopped caring about anything, no reason to get up, nothing matters, i dont matter, "
+        "no one would miss me, nobody would miss me, nobody cares if i, just existing, no purpose, "
+        "lost all purpose, cant see a reason, see no reason, beaten, im beat by it all, cant be fixed, "
+        "no good to anyone, ruined everything, end of my tether, end of the road, "
+        "no point in carrying on, no point going on, no point in going on, no point living like"
     ),
     # eating
     C.EATING: (
-        "starving myself, starve myself, make .. myself sick, making .. myself sick, made .. myself sick, "
-        "make myself vomit, made myself vomit, make myself throw up, made myself throw up, "
-        "making myself throw up, making myself vomit, purging, purge, purged, laxative*, binge*, bingeing, "
-        "binging, afraid to eat, scared to eat, scared of eating, hate my body, hate how i look, "
-        "only think about my weight, only think about food, obsessed with my weight, obsessed with food, "
-        "anorexi*, bulimi*, eating disorder, weight is all i think, hardly eat, barely eat, hardly eating, "
-        "barely eating, weigh myself all day, food is all i think, cant stop weighing, "
-        "cant stop thinking about food, cant stop thinking about my weight, dont let myself eat, "
-        "cant stop eating, fingers down my throat, finger down my throat, skipping meals so, "
-        "water tablets to lose, fasting so the scales, water fasting, stopped eating, not eating so, "
-        "eat nothing, disgusted with my body, disgusting and fat, punish myself, chew and spit, diet pills, "
-        "scared what the scales, scared of the scales, terrified of the scales, weighing myself ten times, "
-        "calories a day, nothing but water, nothing but coffee, living on coffee, living on black coffee, "
-        "living on water, burn off what, dont deserve to eat, dont deserve food, ate everything in, "
-        "ate the whole, ate until i was sick, eat in secret, eating in secret, hide food, hiding food, "
-        "cant stop stuffing, stuffing my face until, terrified of gaining, terrified of putting on weight, "
-        "scared of gaining, scared of putting on weight, afraid of gaining, "
-        "disgusted with myself after eating, feel disgusting after eating, weigh myself every hour, "
-        "weighing myself every hour, weigh myself twenty, weigh myself ten times, "
-        "weighing myself constantly, exercise to burn off, run to burn off, spat my food, "
-        "chewing and spitting, restricting my food, restricting food, cutting out all food, starving so, "
-        "skipped all my meals, skipping all my meals, food rules, lost control with food, "
-        "cant stop bingeing, hate myself for eating, bring my food up, bringing my food back up, "
-        "bring it back up, throwing up my, sick on purpose, only eating, living off, eat nothing all, "
-        "throwing my food away, throw my food away, flush my food, feed my dinner to, fed my dinner to, "
-        "pretend ive eaten, pretending to eat, lie about eating, count every calorie, "
-        "counting every calorie, every calorie, under 500, 500 calories, 300 calories, 600 calories, "
-        "800 calories, earn my food, earn my meals, walk it off after every meal, hours of exercise after, "
-        "cant keep anything down on purpose, chucking my food up, puke after, puking after, puke up my, "
-        "being sick after meals, toilet after every meal, scoffed everything, eaten everything in the house, "
+        "starving myself, starve myself, make .. myself sick, making .. myself sick, "
+        "made .. myself sick, make myself vomit, made myself vomit, make myself throw up, "
+        "made myself throw up, making myself throw up, making myself vomit, purging, purge, purged, "
+        "laxative*, binge*, bingeing, binging, afraid to eat, scared to eat, scared of eating, "
+        "hate my body, hate how i look, only think about my weight, only think about food, "
+        "obsessed with my weight, obsessed with food, anorexi*, bulimi*, eating disorder, "
+        "weight is all i think, hardly eat, barely eat, hardly eating, barely eating, "
+        "weigh myself all day, food is all i think, cant stop weighing, cant stop thinking about food, "
+        "cant stop thinking about my weight, dont let myself eat, cant stop eating, "
+        "fingers down my throat, finger down my throat, skipping meals so, water tablets to lose, "
+        "fasting so the scales, water fasting, stopped eating, not eating so, eat nothing, "
+        "disgusted with my body, disgusting and fat, punish myself, chew and spit, diet pills, "
+        "scared what the scales, scared of the scales, terrified of the scales, "
+        "weighing myself ten times, calories a day, nothing but water, nothing but coffee, "
+        "living on coffee, living on black coffee, living on water, burn off what, dont deserve to eat, "
+        "dont deserve food, ate everything in, ate the whole, ate until i was sick, eat in secret, "
+        "eating in secret, hide food, hiding food, cant stop stuffing, stuffing my face until, "
+        "terrified of gaining, terrified of putting on weight, scared of gaining, "
+        "scared of putting on weight, afraid of gaining, disgusted with myself after eating, "
+        "feel disgusting after eating, weigh myself every hour, weighing myself every hour, "
+        "weigh myself twenty, weigh myself ten times, weighing myself constantly, exercise to burn off, "
+        "run to burn off, spat my food, chewing and spitting, restricting my food, restricting food, "
+        "cutting out all food, starving so, skipped all my meals, skipping all my meals, food rules, "
+        "lost control with food, cant stop bingeing, hate myself for eating, bring my food up, "
+        "bringing my food back up, bring it back up, throwing up my, sick on purpose, only eating, "
+        "living off, eat nothing all, throwing my food away, throw my food away, flush my food, "
+        "feed my dinner to, fed my dinner to, pretend ive eaten, pretending to eat, lie about eating, "
+        "count every calorie, counting every calorie, every calorie, under 500, 500 calories, "
+        "300 calories, 600 calories, 800 calories, earn my food, earn my meals, "
+        "walk it off after every meal, hours of exercise after, cant keep anything down on purpose, "
+        "chucking my food up, puke after, puking after, puke up my, being sick after meals, "
+        "toilet after every meal, scoffed everything, eaten everything in the house, "
         "cant stop eating then, hate my fat, hate my stomach, so fat i cant, fat and disgusting, "
         "feel fat and disgusting, repulsed by my body, ashamed of my body, ashamed to eat, "
         "frightened of food, frightened to eat, scared of food, starved myself, starved all day, "
@@ -512,42 +528,42 @@ CONCEPTS: dict[C, str] = {
         "refusing to eat"
     ),
     C.ON_PURPOSE: (
-        "on purpose, deliberately, myself, to lose weight, so the weight, so i dont gain, so i wouldnt gain, "
-        "fingers, to get rid of"
+        "on purpose, deliberately, myself, to lose weight, so the weight, so i dont gain, "
+        "so i wouldnt gain, fingers, to get rid of"
     ),
     C.MEAL: (
         "after tea, after meals, after eating, after every meal, after dinner, after i eat, after lunch, "
         "after food, after supper, after breakfast, my dinner, my tea, meals"
     ),
     C.NOT_EATEN: (
-        "havent eaten, have not eaten, not eaten, not eating, hasnt eaten, nothing to eat, eaten nothing, "
-        "no food, havent had any food, skipped every meal, not had anything to eat, havent touched food, "
-        "not eaten a thing, had nothing to eat, havent let myself eat, no meals, gone without food, "
-        "without food, without eating, only had water, only water, nothing but"
+        "havent eaten, have not eaten, not eaten, not eating, hasnt eaten, nothing to eat, "
+        "eaten nothing, no food, havent had any food, skipped every meal, not had anything to eat, "
+        "havent touched food, not eaten a thing, had nothing to eat, havent let myself eat, no meals, "
+        "gone without food, without food, without eating, only had water, only water, nothing but"
     ),
     C.FOR_DAYS: (
         "for days, in days, days, since, sunday, monday, tuesday, wednesday, thursday, friday, saturday, "
-        "this week, all week, scales, weigh in, weighed, to lose, weigh, two days, three days, four days, "
-        "2 days, 3 days, 4 days, yesterday, weekend, number on the scale, the number, week"
+        "this week, all week, scales, weigh in, weighed, to lose, weigh, two days, three days, "
+        "four days, 2 days, 3 days, 4 days, yesterday, weekend, number on the scale, the number, week"
     ),
     # swelling
     C.SWOLLEN: (
-        "swollen, swelling, swelled, swells, swell, puffy, puffed up, ballooned, blown up, puffed, bloated, "
-        "like a balloon, huge, swole, puffing up, ballooning, swole up, coming up like, blow up, blew up, "
-        "bloating, swollen up, puff up, bulging, fat lip, tight as a drum, come up, coming up, balloon, "
-        "balloons, swelling up, puffy as, fat and, enlarged, doubled, swelled right up, size of a, "
-        "tight and shiny, shiny"
+        "swollen, swelling, swelled, swells, swell, puffy, puffed up, ballooned, blown up, puffed, "
+        "bloated, like a balloon, huge, swole, puffing up, ballooning, swole up, coming up like, "
+        "blow up, blew up, bloating, swollen up, puff up, bulging, fat lip, tight as a drum, come up, "
+        "coming up, balloon, balloons, swelling up, puffy as, fat and, enlarged, doubled, "
+        "swelled right up, size of a, tight and shiny, shiny"
     ),
     C.BIGGER: (
-        "bigger than, twice the size, fatter than, thicker than, double the size, bigger, fatter, thicker, "
-        "shoe wont go on, shoe doesnt fit, cant get my shoe on, cant get my sock"
+        "bigger than, twice the size, fatter than, thicker than, double the size, bigger, fatter, "
+        "thicker, shoe wont go on, shoe doesnt fit, cant get my shoe on, cant get my sock"
     ),
     C.HOT_OR_RED: (
         "hot and red, red and hot, hot and sore, hot and painful, red and sore, hot and swollen, "
         "hot and tender, warm and red, red hot, tender and hot, warm and sore, warm and painful, "
         "red and warm, red and hot to touch, hot to touch, hot to the touch, red and tender, "
-        "throbbing and hot, tender and warm, purple, sore, tender, throbs, throbbing, cramping, hard and, "
-        "hard, lump, veins, vein, discoloured, warm"
+        "throbbing and hot, tender and warm, purple, sore, tender, throbs, throbbing, cramping, "
+        "hard and, hard, lump, veins, vein, discoloured, warm"
     ),
     C.CLOT: "clot, clots, dvt, thrombosis, blood clot, deep vein",
     C.CLOSING: (
@@ -568,13 +584,13 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TRIGGER: (
         "stung, sting, bee, wasp, hornet, nuts, peanut*, shellfish, prawns, prawn, shrimp, antibiotic*, "
-        "penicillin, amoxicillin, new tablet*, new medicine, new pill*, new medication, injection, vaccine, "
-        "jab, ibuprofen, egg, sesame, latex"
+        "penicillin, amoxicillin, new tablet*, new medicine, new pill*, new medication, injection, "
+        "vaccine, jab, ibuprofen, egg, sesame, latex"
     ),
     # exercise
     C.NAUSEA: (
-        "nause*, feel sick, feeling sick, felt sick, felt really sick, sick to my stomach, queasy, bilious, "
-        "want to be sick, going to be sick, gonna be sick, about to be sick, sick feeling"
+        "nause*, feel sick, feeling sick, felt sick, felt really sick, sick to my stomach, queasy, "
+        "bilious, want to be sick, going to be sick, gonna be sick, about to be sick, sick feeling"
     ),
     C.FATIGUE: (
         "unusual fatigue, unusually tired, unusual tiredness, unusually exhausted, suddenly exhausted, "
@@ -582,29 +598,30 @@ CONCEPTS: dict[C, str] = {
         "so exhausted i cant, far more tired than usual, much more tired than usual"
     ),
     C.SHARP: (
-        "sharp, twisted, twist, pulled, pull, tore, torn, popped, pop, snapped, snap, gave way, sprained, "
-        "sprain, new pain, sudden pain, pinged, ping, twinge*, stabbing, tweaked, cricked, wrenched, "
-        "went crack, cracked, ricked, strained, locked up, gave out"
+        "sharp, twisted, twist, pulled, pull, tore, torn, popped, pop, snapped, snap, gave way, "
+        "sprained, sprain, new pain, sudden pain, pinged, ping, twinge*, stabbing, tweaked, cricked, "
+        "wrenched, went crack, cracked, ricked, strained, locked up, gave out"
     ),
     C.INJURY: (
         "pulled a muscle, pulled something, torn a muscle, rolled my ankle, put my back out, "
         "twisted my ankle, cramp in my calf, felt something go, something snapped, something popped"
     ),
     C.EFFORT: (
-        "when i did, during, doing, exercise*, walk, walking, stands, sit to stand, test, workout, training, "
-        "class, session, wasnt there before, new, since i, after the, stretching, stepping, climbing"
+        "when i did, during, doing, exercise*, walk, walking, stands, sit to stand, test, workout, "
+        "training, class, session, wasnt there before, new, since i, after the, stretching, stepping, "
+        "climbing"
     ),
     # a cry for help
     C.CRY: (
-        "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, ambulance now, "
-        "need medical help, need help now, need help urgently, need urgent help, save me, somebody help, "
-        "someone help, please help me now, i need a doctor now, help im on the floor, "
+        "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, "
+        "ambulance now, need medical help, need help now, need help urgently, need urgent help, save me, "
+        "somebody help, someone help, please help me now, i need a doctor now, help im on the floor, "
         "fallen and cant get up, cant get up off the floor, on the floor and cant get up, "
         "stuck on the floor, please come quick, come quickly, please come quickly, need someone now, "
         "need paramedics, get me an ambulance, need a medic, call for help, calling for help, help help, "
-        "i need medical help, need urgent medical, i need an ambulance, get a doctor quick, someone call, "
-        "somebody call, please call someone, i need to go to hospital now, take me to hospital, "
-        "take me to a&e, a and e now, i need hospital"
+        "i need medical help, need urgent medical, i need an ambulance, get a doctor quick, "
+        "someone call, somebody call, please call someone, i need to go to hospital now, "
+        "take me to hospital, take me to a&e, a and e now, i need hospital"
     ),
     C.HELP_ME: (
         "help me, help, need help, i need someone, need somebody, somebody please, someone please, "
@@ -613,15 +630,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.URGENT: (
         "now, right now, quick, quickly, urgent*, hurry, fast, !!, on the floor, alone, on my own, "
-        "cant get up, bleeding, here now, feel terrible, feel awful, something is wrong, somethings wrong, "
-        "somethings not right, 🚑, 🆘, asap, immediately, fallen, fell, no one here, im alone, "
-        "no one else here, nobody here, cant move, cant stand, cant stand up, im stuck, "
+        "cant get up, bleeding, here now, feel terrible, feel awful, something is wrong, "
+        "somethings wrong, somethings not right, 🚑, 🆘, asap, immediately, fallen, fell, no one here, "
+        "im alone, no one else here, nobody here, cant move, cant stand, cant stand up, im stuck, "
         "on the kitchen floor, on the bathroom floor, in trouble, in a bad way, really bad, very bad, "
         "very ill, really ill, im scared, frightened, dont feel right, dont feel well, help now, poorly, "
         "dreadful"
     ),
     C.CALL: "call, phone, ring, dial, get, send, fetch, need, calling",
-    C.AMBULANCE: "ambulance, ambulence, 999, 911, 112, paramedic*, emergency services, a doctor now, medics",
+    C.AMBULANCE: ("ambulance, ambulence, 999, 911, 112, paramedic*, emergency services, a doctor now, medics"),
     C.DYING: (
         "im dying, i am dying, going to die, gonna die, think im dying, about to die, dying here, "
         "im having a bad turn, feel like im dying, slipping away, feel like im going, think this is it, "
@@ -629,31 +646,36 @@ CONCEPTS: dict[C, str] = {
     ),
     # how it is said
     C.NO: (
-        "no, not, never, without, don't, didn't, doesn't, haven't, hasn't, hadn't, isn't, aren't, wasn't, "
-        "weren't, neither, nor, zero, free of, free from, none of, cannot, can't, ain't, no more, no longer, "
-        "not had, dont, didnt, doesnt, havent, hasnt, hadnt, isnt, arent, wasnt, werent, cant, can not, "
-        "aint, nowt, nothing, couldnt, wont, hardly any, nope, nil, hardly"
+        "no, not, never, without, don't, didn't, doesn't, haven't, hasn't, hadn't, isn't, aren't, "
+        "wasn't, weren't, neither, nor, zero, free of, free from, none of, cannot, can't, ain't, "
+        "no more, no longer, not had, dont, didnt, doesnt, havent, hasnt, hadnt, isnt, arent, wasnt, "
+        "werent, cant, can not, aint, nowt, nothing, couldnt, wont, hardly any, nope, nil, hardly, "
+        "nobody, no one, no need, noone"
     ),
     C.NO_AFTER: (
-        "no, none, nope, negative, nil, never, neither, absent, nowt, zero, not at all, none at all, not a bit"
+        "no, none, nope, negative, nil, never, neither, absent, nowt, zero, not at all, none at all, "
+        "not a bit, not once, no way, no sign"
     ),
     C.BETWEEN: (
-        "any, a, an, the, my, of, in, on, have, had, having, feel, felt, feeling, get, got, getting, been, "
-        "experienced, experiencing, noticed, sign, signs, symptom, symptoms, more, really, sort, kind, "
-        "kinds, am, is, are, was, were, do, does, did, today, so, far, at, all, new, bad, there, from, ever, "
-        "even, single, suffer, suffering, kind of, across, other, either, i, me, im, ive, this week, "
-        "or anything, trouble with, problem, problems, issues, issue, with, trouble, thoughts of, "
-        "thinking of, about, whatsoever, bit, hint, trace, to, be, this time, once, yet, seen, any of, "
-        "going, feelings, plans, episodes, spells, wanting, want, sudden, real, slightest, out, up, for, it, "
-        "by, and neither"
+        "any, a, an, the, my, of, in, on, have, had, having, feel, felt, feeling, get, got, getting, "
+        "been, experienced, experiencing, noticed, sign, signs, symptom, symptoms, more, really, sort, "
+        "kind, kinds, am, is, are, was, were, do, does, did, today, so, far, at, all, new, bad, there, "
+        "from, ever, even, single, suffer, suffering, kind of, across, other, either, i, me, im, ive, "
+        "this week, or anything, trouble with, problem, problems, issues, issue, with, trouble, "
+        "thoughts of, thinking of, about, whatsoever, bit, hint, trace, to, be, this time, once, yet, "
+        "seen, any of, going, feelings, plans, episodes, spells, wanting, want, sudden, real, slightest, "
+        "out, up, for, it, by, and neither, need, needs, drop, drops, spot, speck, hint of, whiff, "
+        "twinge, flicker, bout, touch of, any kind, of any, sort of, anyone, here, from me, on my end, "
+        "going on, happening, happened, since, days, all day, night, past, past few, lately, recently"
     ),
     C.AND: "and, &",
     C.NOR: "or, nor",
-    C.BUT: "but, however, though, although, except, instead, yet, despite, whereas, apart from, only that",
+    C.BUT: ("but, however, though, although, except, instead, yet, despite, whereas, apart from, only that"),
     C.CLAUSE: "just, only, because, since, while, then, when, as, unless, cos, coz, so that",
     C.FINE: (
         "fine, ok, okay, good, normal, alright, great, perfect, well, all right, clear, steady, regular, "
-        "no problem, healthy, sorted"
+        "no problem, healthy, sorted, happy, content, pleased, glad, felt great, feel good, felt good, "
+        "enjoyed, fab, proud"
     ),
     C.PAST: (
         "last year, last month, years ago, year ago, months ago, month ago, used to, in the past, "
@@ -665,76 +687,93 @@ CONCEPTS: dict[C, str] = {
         "long gone, long time ago, long since, once upon a time, grew out of, when i was little, "
         "lifetime ago, different life, as a boy, as a girl, as a teen, all sorted, the year before, "
         "past history, 09, 98, years, old news, ages back, before my op, childhood, in hospital then, "
-        "last christmas"
+        "last christmas, in my forties, in my fifties, as a youngster, as a lad, as a lass, as a baby, "
+        "as a student, as a nipper, before i met, before the kids, before kids, when i had my first, "
+        "having my first, having my daughter, having my son, pregnant with, carrying my, not since, "
+        "never since, nothing since, ever since, since then, none since, in the army, during covid, "
+        "in lockdown, in hospital years, donkeys years, yonks, last century, way back, back when, "
+        "another lifetime, at college, at primary school, at sixteen, at eighteen, at thirty, at forty, "
+        "when i was twenty, got over it, over it now, long behind me, behind me now, two years ago, "
+        "that winter, that summer, recovered"
     ),
     C.NOW: (
         "right now, at this moment, at the moment, as we speak, while i type, this minute, as i type, "
-        "this morning, tonight, getting worse, came back, come back, coming back, is back, now my, now ive, "
-        "and now, now i, here now, today, cant type, currently, and now im, again today"
+        "this morning, tonight, getting worse, came back, come back, coming back, is back, now my, "
+        "now ive, and now, now i, here now, today, cant type, currently, and now im, again today"
     ),
     C.JUST_NOW: (
-        "just, minutes ago, mins ago, min ago, minute ago, an hour ago, hour ago, moment ago, few minutes, "
-        "five minutes, ten minutes, second ago"
+        "just, minutes ago, mins ago, min ago, minute ago, an hour ago, hour ago, moment ago, "
+        "few minutes, five minutes, ten minutes, second ago"
     ),
     C.EARLIER: (
         "earlier, earlier today, this morning, this afternoon, at lunch, at breakfast, since breakfast, since lunch"
     ),
     C.SETTLED: (
-        "gone, went away, goes away, gone away, has gone, passed, went off, better now, fine now, ok now, "
-        "okay now, settled, eased, stopped, it's over, all right now, alright now, disappeared, wore off, "
-        "cleared, subsided, good now, over now, has stopped, it went away, has eased, its gone, it has gone, "
-        "its gone now, all gone, it went, pain has gone, pain went"
+        "gone, went away, goes away, gone away, has gone, passed, went off, better now, fine now, "
+        "ok now, okay now, settled, eased, stopped, it's over, all right now, alright now, disappeared, "
+        "wore off, cleared, subsided, good now, over now, has stopped, it went away, has eased, "
+        "its gone, it has gone, its gone now, all gone, it went, pain has gone, pain went"
     ),
     C.IMAGINED: (
         "what if, if i, if my, if you, if someone, if it, should i worry, whether, in case, read about, "
         "heard about, what are, what is, is it true, symptoms of, signs of, prevent, avoid, dont think, "
         "do not think, dream*, tell me about, leaflet, article, causes, caused by what, when should, "
-        "how do i know, what do i do if, difference between, how would i know, how do you know, what does, "
-        "what do, look like, whats the difference, curious, wondering if, can it cause, scared of, "
-        "afraid of, worried about, frightened of, terrified of getting, would feel like, risk of, fear of, "
-        "does it mean, is it normal, what happens, can you get, can exercise, could exercise, likely to"
+        "how do i know, what do i do if, difference between, how would i know, how do you know, "
+        "what does, what do, look like, whats the difference, curious, wondering if, can it cause, "
+        "scared of, afraid of, worried about, frightened of, terrified of getting, would feel like, "
+        "risk of, fear of, does it mean, is it normal, what happens, can you get, can exercise, "
+        "could exercise, likely to"
     ),
     C.FICTION: (
-        "film, films, movie, movies, tv, telly, drama, episode, series, soap, book, novel, character, actor, "
-        "news, podcast, documentary, article, read about, netflix, play, quiz, crossword, programme, match, "
-        "game, video game, on the box"
+        "film, films, movie, movies, tv, telly, drama, episode, series, soap, book, novel, character, "
+        "actor, news, podcast, documentary, article, read about, netflix, play, quiz, crossword, "
+        "programme, match, game, video game, on the box"
     ),
     C.FIGURATIVE: (
         "match, game, goal, score, bills, bill, price, prices, boss, traffic, tax, taxes, rent, jeans, "
-        "trousers, dress, shoes, belt, corset, view, views, scenery, concert, wedding, boredom, excitement, "
-        "football, team, league, mortgage, kids bedroom, laughter, laughing, giggles, grandkids, surprise, "
-        "shock news, paperwork, deadline, heatwave, weather, cuppa, cup of tea, brew, pint, drink, snooker, "
-        "lottery, spider, chocolate, queue, homework, email, emails, invoice, phone, battery, car, "
-        "washing machine, laptop, engine, boiler, website, app, stock market, market, internet"
+        "trousers, dress, shoes, belt, corset, view, views, scenery, concert, wedding, boredom, "
+        "excitement, football, team, league, mortgage, kids bedroom, laughter, laughing, giggles, "
+        "grandkids, surprise, shock news, paperwork, deadline, heatwave, weather, cuppa, cup of tea, "
+        "brew, pint, drink, snooker, lottery, spider, chocolate, queue, homework, email, emails, "
+        "invoice, phone, battery, car, washing machine, laptop, engine, boiler, website, app, "
+        "stock market, market, internet"
     ),
     C.LAUGHTER: (
         "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, 😛"
     ),
     C.OTHERS: (
-        "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, brother, "
-        "sister, he, she, they, his, her, their, partner, uncle, aunt, grandmother, grandfather, grandma, "
-        "grandpa, colleague, cousin, boyfriend, girlfriend, dog, cat, someone, somebody, people, character, "
-        "film, movie, tv, book, nan, granddad, the wife, the husband, missus, hubby, mate, mates, grandson, "
-        "granddaughter, grandkid*, neighbours, brother in law, sister in law, mother in law, father in law, "
-        "nana, niece, nephew, kid, kids, child, baby, toddler, little one, lad, lass, bloke, woman, man, "
-        "girl, boy, lodger, flatmate, roommate, carer, grandchild, stepson, the old man, guy, lady, boss, "
-        "coworker, fella, other half, twin, in laws, little boy, little girl, shes, hes, shes gone, my lad, "
-        "my girl, pal, buddy, stranger, aunty, auntie, nanny, gran, granny, gramps, teenager, the lodger, "
-        "a mate, bestie, girlfriend's, a friend, my friend, tenant, client, customer, cleaner, postman, "
-        "pensioner, old lady, old man, next door, the chap, chap, passenger, colleague's, teacher, student, "
-        "flatmates, in law, stepdad, stepmum, godson"
+        "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, "
+        "brother, sister, he, she, they, his, her, their, partner, uncle, aunt, grandmother, "
+        "grandfather, grandma, grandpa, colleague, cousin, boyfriend, girlfriend, dog, cat, someone, "
+        "somebody, people, character, film, movie, tv, book, nan, granddad, the wife, the husband, "
+        "missus, hubby, mate, mates, grandson, granddaughter, grandkid*, neighbours, brother in law, "
+        "sister in law, mother in law, father in law, nana, niece, nephew, kid, kids, child, baby, "
+        "toddler, little one, lad, lass, bloke, woman, man, girl, boy, lodger, flatmate, roommate, "
+        "carer, grandchild, stepson, the old man, guy, lady, boss, coworker, fella, other half, twin, "
+        "in laws, little boy, little girl, shes, hes, shes gone, my lad, my girl, pal, buddy, stranger, "
+        "aunty, auntie, nanny, gran, granny, gramps, teenager, the lodger, a mate, bestie, girlfriend's, "
+        "a friend, my friend, tenant, client, customer, cleaner, postman, pensioner, old lady, old man, "
+        "next door, the chap, chap, passenger, colleague's, teacher, student, flatmates, in law, "
+        "stepdad, stepmum, godson"
     ),
     C.ELSEWHERE: (
-        "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, funeral, "
-        "rip, rest in peace, god rest, doctors there, under the doctors, last week, last month, last year, "
-        "yesterday, last night, other day, abroad, ward, over in, recovering, at home now, out of hospital, "
-        "back home, since childhood, as a child, years, months, on sunday, on monday, on tuesday, "
-        "on wednesday, on thursday, on friday, on saturday, is fine now, doing well, better now, hes fine, "
-        "shes fine, has epilepsy, gets treatment, rehab, overseas, spain, scotland, australia, america, "
-        "ireland, canada, work, office, school, used to, back in, nan died, hospice, care home, on the news, "
-        "has had, had been, was in, once had, down the road, couple of streets"
+        "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, "
+        "funeral, rip, rest in peace, god rest, doctors there, under the doctors, last week, last month, "
+        "last year, yesterday, last night, other day, abroad, ward, over in, recovering, at home now, "
+        "out of hospital, back home, since childhood, as a child, years, months, on sunday, on monday, "
+        "on tuesday, on wednesday, on thursday, on friday, on saturday, is fine now, doing well, "
+        "better now, hes fine, shes fine, has epilepsy, gets treatment, rehab, overseas, spain, "
+        "scotland, australia, america, ireland, canada, work, office, school, used to, back in, "
+        "nan died, hospice, care home, on the news, has had, had been, was in, once had, down the road, "
+        "couple of streets, has a heart attack years, years back, care, in a clinic, in rehab, "
+        "recovering now, since she was, since he was"
     ),
     C.MINE: "i, my, me, i'm, i've, im, ive, mine, myself, id, ill",
+    C.DONT_KNOW: (
+        "dont know, i dont know, dunno, what do you mean, what, huh, not sure what, not sure, no idea, "
+        "dont understand, dont get it, what question, can i talk to, what is happening, is what, "
+        "speak to, talk to, idk, pardon, come again"
+    ),
     C.FILLER: (
         "please, pls, plz, really, so, very, fucking, bloody, just, quite, bit, a bit, still, actually, "
         "sorry, hi, hello, also, totally, completely, absolutely, honestly, even, now, again, suddenly, "
@@ -748,97 +787,104 @@ CONCEPTS: dict[C, str] = {
         "butterfly stroke, swimming stroke, different stroke, die laughing, died laughing, killing me, "
         "killed me, dying to, to die for, binge watch*, binge watching, faint line, heart set on, "
         "broke my heart, breaks my heart, heart warming, heavy heart, by heart, heart is in it, "
-        "take my breath away, breath of fresh air, stroke the, stroke my, stroked, strike, strikes, chess, "
-        "heart to heart, no sweat, sick of, sick and tired, golf stroke, rowing stroke, stroke rate, "
-        "stroke play, strokes, stroke club, stroke group, heart attack burger, collapsed the, "
-        "chair collapsed, bed collapsed, tent collapsed, collapsible, pressure cooker, blood pressure, "
-        "eye pressure, tyre pressure, painted, painting, paint, faithful, choking on laughter, binge tv, "
-        "weather is killing me, heartache, weight off my chest, off my chest, got it off my chest, "
-        "chest drawers, treasure chest, tool chest, chest infection clinic, laughing, laughed, laugh, "
-        "phone died, battery died, dead on my feet, bleeding edge, bleeding obvious, bleeding heart, "
-        "bleeding hell, bleeding gums, bloody mary, bloody hell, bloody good, bloody marvellous, "
-        "bloody weather, bloody cold, bloody hot, short of time, short of breath of, collapsed in a heap, "
-        "collapsed into bed, collapsed on the sofa, collapsed laughing, collapse of, roof collapsed, "
-        "shed collapsed, fence collapsed, cake collapsed, deal collapsed, table collapsed, at a stroke, "
-        "on the stroke of, stroke of genius, nearly gave me a heart attack, gave me a heart attack, "
-        "heart attack on a plate, almost had a heart attack, nearly had a heart attack, have a heart, "
-        "heart of gold, from the bottom of my heart, heart skipped a beat when, heart goes out, heart melts, "
+        "take my breath away, breath of fresh air, stroke the, stroke my, stroked, strike, strikes, "
+        "chess, heart to heart, no sweat, sick of, sick and tired, golf stroke, rowing stroke, "
+        "stroke rate, stroke play, strokes, stroke club, stroke group, heart attack burger, "
+        "collapsed the, chair collapsed, bed collapsed, tent collapsed, collapsible, pressure cooker, "
+        "blood pressure, eye pressure, tyre pressure, painted, painting, paint, faithful, "
+        "choking on laughter, binge tv, weather is killing me, heartache, weight off my chest, "
+        "off my chest, got it off my chest, chest drawers, treasure chest, tool chest, "
+        "chest infection clinic, laughing, laughed, laugh, phone died, battery died, dead on my feet, "
+        "bleeding edge, bleeding obvious, bleeding heart, bleeding hell, bleeding gums, bloody mary, "
+        "bloody hell, bloody good, bloody marvellous, bloody weather, bloody cold, bloody hot, "
+        "short of time, short of breath of, collapsed in a heap, collapsed into bed, collapsed laughing, "
+        "collapse of, roof collapsed, shed collapsed, fence collapsed, cake collapsed, deal collapsed, "
+        "table collapsed, at a stroke, on the stroke of, stroke of genius, "
+        "nearly gave me a heart attack, gave me a heart attack, heart attack on a plate, "
+        "almost had a heart attack, nearly had a heart attack, have a heart, heart of gold, "
+        "from the bottom of my heart, heart skipped a beat when, heart goes out, heart melts, "
         "heart sank, cross my heart, fitting room, well fitting, tight fitting, fitting kitchen, "
-        "getting fit, keep fit, fit as a fiddle, fitness, fitting in, loose fitting, bed fitting, hit of, "
-        "hiss fit, hissy fit, fit of giggles, fits of laughter, fit of laughter, in fits, over the moon, "
-        "dizzy heights, dizzy rascal, breathtaking, takes my breath away, took my breath away, "
-        "dont hold your breath, hold my breath, save your breath, waste of breath, under my breath, "
-        "died of embarrassment, dying for a, dying of boredom, dying of heat, dying of laughter, "
-        "dying of hunger, dying with laughter, killing time, killing it, killed it, dressed to kill, "
-        "could kill for, my feet are killing, these shoes are killing, my back is killing time, a killer, "
-        "painkiller free, pain in the neck, pain in the arse, pain in the backside, pain in the bum, "
-        "pain in the ass, royal pain, a real pain, such a pain, a right pain, no pain no gain, chokes me up, "
-        "choked up, choking with laughter, choking with rage, arm and a leg, break a leg, pulling my leg, "
-        "pull my leg, pulled my leg, leg of lamb, leg of the, last leg, last legs, legless, left arm free, "
-        "give me a hand, on the other hand, hand over, face to face, face the music, face it, "
-        "in the face of, poker face, two faced, slap in the face, red face, lost for words, "
-        "lost my voice at, my jaw dropped, jaw dropping, jaw hit the floor, vision board, blind date, "
-        "blind drunk, blind bend, venetian blind, window blind, blinds, blind spot, turned a blind eye, "
-        "keep an eye, eye test, black eye, black pudding, black friday, black coffee, black and white, "
-        "black cat, black dog, paint it black, blood orange, blood test, blood tests, blood donor, "
-        "gave blood, give blood, giving blood, blood sugar, blood is thicker, bad blood, "
-        "blood sweat and tears, blood moon, in cold blood, sweating over, weight lifting, swell time, "
-        "swell guy, swollen head, swollen river, clotted cream, sick bed, off sick, sick note, sick leave, "
-        "sick beat, wicked sick, sick joke, thats sick, home sick, homesick, seasick pills, "
-        "overdose of chocolate, overdosed on chocolate, overdose of cake, overdosed on cake, "
-        "overdose of sunshine, overdosed on christmas, overdosing on, binge watched, box set binge, "
-        "suicide squad, career suicide, suicide wings, emergency exit, emergency fund, emergency stop, "
-        "emergency chocolate, emergency plumber, in case of emergency, non emergency, thanks for .. help, "
-        "thank you for .. help, helped, can you help me with, help me with, help me find, help me change, "
-        "help me understand, help me move, help me set, help me out with, ambulance went past, "
-        "ambulance drove, saw an ambulance, ambulance sirens, numb bum, numbers, numb from the cold, "
-        "brain dead, dead tired, dead easy, dead good, dead line, deadline, dead battery, phone is dead, "
-        "battery is dead, dead leg joke, drop dead gorgeous, wouldnt be seen dead, end it there, "
-        "end it here, ends tonight, series ends, heavy traffic, heavy shopping, heavy rain, heavy lifting, "
-        "light headed beer, i give up chocolate, given up chocolate, given up smoking, given up sugar, "
-        "given up bread, given up on the telly, given up trying to, whats the point of the, point of this, "
-        "pins and needles class, knitting, back to back, choking hazard, racing on telly, horse racing, "
-        "racing car, motor racing, pigeon racing, racing bike, pulse crop, finger on the pulse, pulses, "
-        "skip a meal joke, skipped breakfast, skipped the gym, skipping rope, skipping class, jump rope, "
-        "cant wait, cant believe, cant complain, cant be bothered, cant stand, cant face, wont hurt, "
-        "doesnt hurt to, it wouldnt hurt, hurts my feelings, feelings hurt, hurt my feelings, pride hurt, "
-        "wallet hurts, dropped my phone, dropped off, face mask, face cream, face time, facetime, "
-        "mouth watering, tongue in cheek, sharp tongue, sharp knife, sore loser, sight for sore eyes, "
-        "out of sight, sight seeing, sightseeing, at first sight, see eye to eye, i see, lump in my throat, "
-        "heart throb, heartwarming, break my heart, broken heart, fainthearted, faint hearted, "
-        "not for the faint, faint smell, faint memory, cut myself some slack, cut myself a slice, "
-        "end my subscription, end my day, kill the lights, kill two birds, kill for a, kill a pint, kill me, "
-        "dressing up, spinning class, spin class, spinning bike, house is spinning, head is full, "
-        "my head is wrecked, headache with the, a headache to, the tax return, such a headache, "
-        "a real headache, traffic jam, fell asleep, out like a light after, slept like, "
-        "sleeping like the dead, knackered, shattered, wiped out after, gasping for a, choked when, "
-        "choking back tears, bit choked, my legs are killing, killing my feet, feet are killing me, "
-        "knees are killing me, back is killing me, exam nerves, heart race watching, heart was in my mouth, "
-        "heart in my mouth, racing heart at the, hearts and minds, dizzy with excitement, dizzy with joy, "
-        "faint praise, fainted when i saw, nearly fainted when, almost fainted when, i nearly died when, "
-        "nearly died when, nearly died of, could have died of, died a death, dying for, dying on me, "
-        "car died, phone is dying, laptop died, plants died, plant died, died in the war, dead heat, "
-        "dead end, dead slow, dead chuffed, dead pleased, dead proud, collapsed into, "
-        "collapsed in the chair, souffle collapsed, wall collapsed, bridge collapsed, ambulance chaser, "
-        "emergency services day, emergency contact, emergency number, emergency appointment, "
-        "emergency department volunteer, blood boil, blood is boiling, makes my blood boil, blood brothers, "
-        "blood relative, blood out of a stone, bloody awful, bloody neighbours, bloody brilliant, "
-        "bloody dog, bloody thing, bloody knees, bloody scales, bleeding scales, bleeding thing, "
-        "bleeding dog, bleeding radiator, bleed the radiators, bled the radiators, bleeding the radiators, "
-        "radiators, overdosed on telly, overdose on, overdosed on, overdid it in the garden, side stroke, "
-        "sidestroke, front crawl, key strokes, brush stroke*, stroking, tickled to death, bored to death, "
-        "worried to death, scared to death, frightened to death, freezing to death, sick to death, "
-        "love you to death, worked to death, death by chocolate, over my dead body, life and soul, kill for, "
-        "could murder, murder a, suicidal driver, swimming lengths, chest press*, heavy weights, heavy bag, "
+        "getting fit, keep fit, fit as a fiddle, fitness, fitting in, loose fitting, bed fitting, "
+        "hit of, hiss fit, hissy fit, fit of giggles, fits of laughter, fit of laughter, in fits, "
+        "over the moon, dizzy heights, dizzy rascal, breathtaking, takes my breath away, "
+        "took my breath away, dont hold your breath, hold my breath, save your breath, waste of breath, "
+        "under my breath, died of embarrassment, dying for a, dying of boredom, dying of heat, "
+        "dying of laughter, dying of hunger, dying with laughter, killing time, killing it, killed it, "
+        "dressed to kill, could kill for, my feet are killing, these shoes are killing, "
+        "my back is killing time, a killer, painkiller free, pain in the neck, pain in the arse, "
+        "pain in the backside, pain in the bum, pain in the ass, royal pain, a real pain, such a pain, "
+        "a right pain, no pain no gain, chokes me up, choked up, choking with laughter, "
+        "choking with rage, arm and a leg, break a leg, pulling my leg, pull my leg, pulled my leg, "
+        "leg of lamb, leg of the, last leg, last legs, legless, left arm free, give me a hand, "
+        "on the other hand, hand over, face to face, face the music, face it, in the face of, "
+        "poker face, two faced, slap in the face, red face, lost for words, lost my voice at, "
+        "my jaw dropped, jaw dropping, jaw hit the floor, vision board, blind date, blind drunk, "
+        "blind bend, venetian blind, window blind, blinds, blind spot, turned a blind eye, keep an eye, "
+        "eye test, black eye, black pudding, black friday, black coffee, black and white, black cat, "
+        "black dog, paint it black, blood orange, blood test, blood tests, blood donor, gave blood, "
+        "give blood, giving blood, blood sugar, blood is thicker, bad blood, blood sweat and tears, "
+        "blood moon, in cold blood, sweating over, weight lifting, swell time, swell guy, swollen head, "
+        "swollen river, clotted cream, sick bed, off sick, sick note, sick leave, sick beat, "
+        "wicked sick, sick joke, thats sick, home sick, homesick, seasick pills, overdose of chocolate, "
+        "overdosed on chocolate, overdose of cake, overdosed on cake, overdose of sunshine, "
+        "overdosed on christmas, binge watched, box set binge, suicide squad, career suicide, "
+        "suicide wings, emergency exit, emergency fund, emergency stop, emergency chocolate, "
+        "emergency plumber, in case of emergency, non emergency, thanks for .. help, "
+        "thank you for .. help, helped, can you help me with, help me with, help me find, "
+        "help me change, help me understand, help me move, help me set, help me out with, "
+        "ambulance went past, ambulance drove, saw an ambulance, ambulance sirens, numb bum, numbers, "
+        "numb from the cold, brain dead, dead tired, dead easy, dead good, dead line, deadline, "
+        "dead battery, phone is dead, battery is dead, dead leg joke, drop dead gorgeous, "
+        "wouldnt be seen dead, end it there, end it here, ends tonight, series ends, heavy traffic, "
+        "heavy shopping, heavy rain, heavy lifting, light headed beer, i give up chocolate, "
+        "given up chocolate, given up smoking, given up sugar, given up bread, given up on the telly, "
+        "given up trying to, whats the point of the, point of this, pins and needles class, knitting, "
+        "back to back, choking hazard, racing on telly, horse racing, racing car, motor racing, "
+        "pigeon racing, racing bike, pulse crop, finger on the pulse, pulses, skip a meal joke, "
+        "skipped breakfast, skipped the gym, skipping rope, skipping class, jump rope, cant wait, "
+        "cant believe, cant complain, cant be bothered, cant stand, cant face, wont hurt, "
+        "doesnt hurt to, it wouldnt hurt, hurts my feelings, feelings hurt, hurt my feelings, "
+        "pride hurt, wallet hurts, dropped my phone, dropped off, face mask, face cream, face time, "
+        "facetime, mouth watering, tongue in cheek, sharp tongue, sharp knife, sore loser, "
+        "sight for sore eyes, out of sight, sight seeing, sightseeing, at first sight, see eye to eye, "
+        "i see, lump in my throat, heart throb, heartwarming, break my heart, broken heart, "
+        "fainthearted, faint hearted, not for the faint, faint smell, faint memory, "
+        "cut myself some slack, cut myself a slice, end my subscription, end my day, kill the lights, "
+        "kill two birds, kill for a, kill a pint, kill me, dressing up, spinning class, spin class, "
+        "spinning bike, house is spinning, head is full, my head is wrecked, headache with the, "
+        "a headache to, the tax return, such a headache, a real headache, traffic jam, fell asleep, "
+        "out like a light after, slept like, sleeping like the dead, knackered, shattered, "
+        "wiped out after, gasping for a, choked when, choking back tears, bit choked, "
+        "my legs are killing, killing my feet, feet are killing me, knees are killing me, "
+        "back is killing me, exam nerves, heart race watching, heart was in my mouth, heart in my mouth, "
+        "racing heart at the, hearts and minds, dizzy with excitement, dizzy with joy, faint praise, "
+        "i nearly died when, nearly died when, nearly died of, could have died of, died a death, "
+        "dying for, dying on me, car died, phone is dying, laptop died, plants died, plant died, "
+        "died in the war, dead heat, dead end, dead slow, dead chuffed, dead pleased, dead proud, "
+        "souffle collapsed, wall collapsed, bridge collapsed, ambulance chaser, emergency services day, "
+        "emergency contact, emergency number, emergency appointment, emergency department volunteer, "
+        "blood boil, blood is boiling, makes my blood boil, blood brothers, blood relative, "
+        "blood out of a stone, bloody awful, bloody neighbours, bloody brilliant, bloody dog, "
+        "bloody thing, bloody knees, bloody scales, bleeding scales, bleeding thing, bleeding dog, "
+        "bleeding radiator, bleed the radiators, bled the radiators, bleeding the radiators, radiators, "
+        "overdosed on telly, overdid it in the garden, side stroke, sidestroke, front crawl, "
+        "key strokes, brush stroke*, stroking, tickled to death, bored to death, worried to death, "
+        "scared to death, frightened to death, freezing to death, sick to death, love you to death, "
+        "worked to death, death by chocolate, over my dead body, life and soul, kill for, could murder, "
+        "murder a, suicidal driver, swimming lengths, chest press*, heavy weights, heavy bag, "
         "heavy going, heavy night, heavy cold, heavy day, tight budget, tight schedule, tight fisted, "
         "time is tight, money is tight, tight jeans, tight shoes, pressure at work, under pressure, "
         "pressure washer, water pressure, a weight off my, weight off my mind, head spinning with, "
         "head is spinning with, spinning plates, get my head round, numb with boredom, bored numb, "
         "cold hands, drop me a line, drop of, dropped by, dropped a size, dropped a dress size, "
-        "dropped two kilos, dropped weight, weight dropped, fallen in love, fallen asleep, fallen behind, "
-        "fallen out with, lost weight, lost the plot, lost my keys, lost my glasses, lost the remote, "
-        "lost count, jump in the shower, jumped in the pool, jumping jacks, star jumps, swell party, "
-        "good vision, tunnel vision, television, supervision, on purpose built, wasp nest"
+        "dropped two kilos, dropped weight, weight dropped, fallen in love, fallen asleep, "
+        "fallen behind, fallen out with, lost weight, lost the plot, lost my keys, lost my glasses, "
+        "lost the remote, lost count, jump in the shower, jumped in the pool, jumping jacks, star jumps, "
+        "swell party, good vision, tunnel vision, television, supervision, on purpose built, wasp nest, "
+        "blackout in, power blackout, blackout blind, blackout curtains, eaten meat, eating meat, "
+        "eat meat, eaten chocolate, eaten any chocolate, eaten bread, eaten sweets, eaten sugar, "
+        "eaten crisps, eaten any meat, eaten out, eaten breakfast yet, eaten lunch yet, "
+        "eaten dinner yet, eaten yet, legs like jelly after, blackout in our street, blackout in the"
     ),
 }
 
@@ -846,46 +892,47 @@ ANSWERS: dict[Answer, str] = {
     Answer.YES: (
         "yes, yeah, yep, yup, yea, ya, y, aye, right now, now, it is, still going, still going on, "
         "still happening, still there, as we speak, happening now, me now, me, it hasnt stopped, "
-        "hasnt stopped, not stopped, wont stop, getting worse, worse, hurry, deffo, definitely, of course, "
-        "sure is, sure, for sure, absolutely, correct, affirmative, indeed, it does, i am, its me, "
-        "its happening, happening to me, at the moment, currently, this minute, ongoing, non stop, "
-        "constantly, yes please, oh yes, it still hurts, still hurts, true, exactly, obviously, yh, ye, "
-        "uh huh, mhm, help"
+        "hasnt stopped, not stopped, wont stop, getting worse, worse, hurry, deffo, definitely, "
+        "of course, sure is, sure, for sure, absolutely, correct, affirmative, indeed, it does, i am, "
+        "its me, its happening, happening to me, at the moment, currently, this minute, ongoing, "
+        "non stop, constantly, yes please, oh yes, it still hurts, still hurts, true, exactly, "
+        "obviously, yh, ye, uh huh, mhm, help"
     ),
     Answer.HESITANT: (
-        "think so, i think so, a bit, a little, kind of, kinda, sort of, sorta, comes and goes, i suppose, "
-        "suppose so, probably, maybe, perhaps, possibly, might be, hard to tell, not completely gone, "
-        "not gone completely, not fully gone, not quite gone, not entirely gone, only mild, prob, "
-        "still feel it, i guess, guess so, more or less, slightly, somewhat, on and off, i believe so, "
-        "could be, not really gone, still a bit, a touch, i reckon, reckon so, mostly, partly, not as bad, "
-        "but less, not sure but yes, im not certain, off and on, a wee bit, some of it, faintly"
+        "think so, i think so, a bit, a little, kind of, kinda, sort of, sorta, comes and goes, "
+        "i suppose, suppose so, probably, maybe, perhaps, possibly, might be, hard to tell, "
+        "not completely gone, not gone completely, not fully gone, not quite gone, not entirely gone, "
+        "only mild, prob, still feel it, i guess, guess so, more or less, slightly, somewhat, "
+        "on and off, i believe so, could be, not really gone, still a bit, a touch, i reckon, reckon so, "
+        "mostly, partly, not as bad, but less, not sure but yes, im not certain, off and on, a wee bit, "
+        "some of it, faintly"
     ),
     Answer.NO: (
         "no, nope, naw, nah, no its not, not at the moment, not now, not right now, not at all, it isnt, "
-        "its not, n, negative, none, not happening, not really, it is not, im fine, i am fine, no no, nay, "
-        "never, no way, im ok, im okay, all good, nothing, no im not, no thanks"
+        "its not, n, negative, none, not happening, not really, it is not, im fine, i am fine, no no, "
+        "nay, never, no way, im ok, im okay, all good, nothing, no im not, no thanks"
     ),
     Answer.OVER: (
         "its gone, gone now, all gone, gone, it passed, passed, stopped, has stopped, all over, "
         "over and done, done with, that was yesterday, yesterday, not any more, not anymore, no more, "
         "years ago, ago, was earlier, earlier, finished, ended, went away, wore off, over now, its over, "
-        "better now, fine now, feel better, settled, eased off, no longer, last night, last week, last year, "
-        "fine since, long ago, cleared up, its past, in the past, that was, went off, subsided, disappeared, "
-        "back to normal"
+        "better now, fine now, feel better, settled, eased off, no longer, last night, last week, "
+        "last year, fine since, long ago, cleared up, its past, in the past, that was, went off, "
+        "subsided, disappeared, back to normal"
     ),
     Answer.OTHER_PERSON: (
         "not me, someone else, somebody else, not for me, its my, her not me, him not me, next to me, "
         "with me here, with him now, with her now, here with me, another person, its a friend, its for, "
-        "on behalf of, my wifes, the person next to me, writing for, asking for a friend, its her, its him, "
-        "shes here"
+        "on behalf of, my wifes, the person next to me, writing for, asking for a friend, its her, "
+        "its him, shes here"
     ),
     Answer.NOT_A_SIGN: (
         "joking, joke, only joking, just kidding, kidding, figure of speech, autocorrect, autocorect, "
         "just a saying, a saying, got me wrong, telly, tv, football, film, movie, match, question, "
         "washing machine, misunderstood, misunderstanding, typo, not what i meant, didnt mean, metaphor, "
-        "expression, wrong word, spellcheck, predictive text, just asking, only asking, talking about the, "
-        "on about, not literally, messing, having a laugh, kidding around, exaggerat*, book, false alarm, "
-        "mistake, meant to type, wrong chat, by accident, nothing to do with me, voice to text, dictation, "
-        "lyrics, song"
+        "expression, wrong word, spellcheck, predictive text, just asking, only asking, "
+        "talking about the, on about, not literally, messing, having a laugh, kidding around, "
+        "exaggerat*, book, false alarm, mistake, meant to type, wrong chat, by accident, "
+        "nothing to do with me, voice to text, dictation, lyrics, song"
     ),
 }

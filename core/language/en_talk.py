@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.language.lexicon import Calendar, Intent, split
+from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
     weekdays=(
@@ -92,8 +92,8 @@ WISHES = {
         "i'm not at home …;give me a minute;give me five minutes;wait"
     ),
     Intent.STOP: split(
-        "stop;stop …;cancel;cancel …;quit;abort;exit;end;enough;that's enough;no more;never mind;nevermind;"
-        "forget it;leave me alone;stop it;finish;stop asking"
+        "stop;stop …;cancel;cancel …;quit;abort;exit;end;enough;that's enough;no more;never mind;"
+        "nevermind;forget it;leave me alone;stop it;finish;stop asking;i want to stop …"
     ),
     Intent.UNDO: split(
         "undo;undo …;take it back;take that back;delete last;delete that …;delete the last …;"
@@ -195,16 +195,15 @@ WISHES = {
         "what do you store;show me what you have;what data …"
     ),
     Intent.FORGET: split(
-        "delete everything …;erase everything …;erase all my data …;wipe all my data …;forget me;"
-        "forget me …;delete me;erase me;delete everything;erase everything;delete my data;"
-        "erase my data;delete my account;remove me;remove my data;… delete all my data …;"
-        "… delete my data …;… erase my data …;forget everything;wipe my data;… forget me …;forget"
+        "delete everything;erase everything;erase all my data;wipe all my data;forget me;delete me;"
+        "delete my data;erase my data;delete my account;remove my data;delete all my data;"
+        "forget everything;wipe my data"
     ),
     Intent.LEAVE: split(
-        "leave;leave …;i want out;unsubscribe;unsubscribe …;sign me off;opt out;i don't want this anymore;"
-        "i don't want to do this any more;i don't want to do this anymore;stop everything;end this;"
-        "i quit;i'm leaving;i want to leave …;i want to stop …;stop messaging me;… stop messaging me …;"
-        "… stop sending me …;stop the programme;stop the program;quit the programme;withdraw;i withdraw"
+        "i want out;unsubscribe;sign me off;opt out;i don't want this anymore;"
+        "i don't want to do this any more;i don't want to do this anymore;i quit;i want to leave;"
+        "stop messaging me;stop sending me;stop the programme;stop the program;quit the programme;"
+        "i withdraw"
     ),
     Intent.LANGUAGE: split(
         "language;language …;change language;change language …;change the language …;languages;"
@@ -251,3 +250,42 @@ WISHES = {
         "i don't know …;no clue;i can't remember;can't remember;don't remember;hard to say"
     ),
 }
+
+
+DESTROYS = Destroys(
+    forget=(
+        "delet*|eras*|wip*|remov*|destroy*|get_rid|scrub*|purge*|forget|gone|cleared & my_data|"
+        "my_personal_data|all_data|my_details|my_account|my_record|my_records|my_information|my_info|"
+        "my_file|my_profile|my_entire_history|my_whole_history",
+        "delet*|eras*|wip*|remov*|destroy*|get_rid|scrub*|purge*|forget|gone & everything|every|all|"
+        "anything & me|my|mine|you_know|stored & know|stored|have|hold|kept|keep|got|about|on|mine|data|"
+        "measurement*|readings|messages|record*",
+        "delete|erase|wipe & everything|it_all|all_of_it & please|now|for_good|permanently|forever",
+        "right_to_be_forgotten|gdpr & delet*|eras*|forgotten|remov*",
+        "data|account|everything & deleted|erased|removed|wiped & want|please|like|need|must",
+    ),
+    leave=(
+        "unsubscribe_me|unsubscribe_please|please_unsubscribe|want_to_unsubscribe",
+        "quit*|quitting|leav*|left|exit*|withdraw*|resign*|drop*_out|dropping_out|pull*_out|pulling_out|"
+        "opt*_out|done_with|finished_with|end & programme|program|study|scheme|course|enrolment|"
+        "enrollment|participation|membership",
+        "take_me_off|remove_me|sign_me_off|sign_me_out|get_me_out|unenrol_me|unenroll_me|cancel & "
+        "programme|program|list|enrolment|enrollment|membership|participation|subscription",
+        "!no_longer|dont|do_not|not & want|wish|part & programme|program & part|in|continue|any_more|anymore|belong|be",
+        "!no_longer & want|wish & part_of_this|take_part|continue|participate",
+        "im_out|i_am_out|i_quit|im_quitting|i_want_out|want_out & for_good|permanently|not_coming_back|"
+        "programme|program|of_this_programme|of_this_program",
+        "stop|end|cancel & messaging|my_participation|my_enrolment|my_membership|sending_me_messages|"
+        "contacting & me|my & for_good|completely|forever|altogether|programme|program",
+    ),
+    no="not|dont|do_not|never|wont|didnt|havent|no|nobody|isnt|doesnt|without",
+    if_=(
+        "if|when|unless|suppose|what_happens|wonder|would_it|before_i|almost|nearly|thought_about|"
+        "thinking|husband|wife|friend|sister|brother"
+    ),
+    partly=(
+        "last|latest|today*|yesterday*|tonight*|reminder*|app|number|entry|shoes|photo*|weight|waist|"
+        "hip*|pulse|monday|tuesday|wednesday|thursday|friday|saturday|sunday|phone|accidentally|mistake|"
+        "wrong|pain*"
+    ),
+)

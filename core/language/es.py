@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.es_signs import ANSWERS, CONCEPTS
-from core.language.es_talk import CALENDAR, WISHES
+from core.language.es_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -75,6 +75,10 @@ SPANISH = Lexicon(
         UnitPart.HOUR: split("h;hr;hrs;hora;horas;hs"),
     },
     roles={
+        WordRole.LEAD: split(
+            "marca;báscula;la báscula;salen;sale;conté;alta;baja;llegué a;llegué;hice;dice;levanté;"
+            "me levanté;tengo;me;medí;ha salido;salió;esta vez;solo;hoy peso;me da;da"
+        ),
         WordRole.AND: split("y;e;&;más"),
         WordRole.POINT: split("coma;punto;con"),
         WordRole.HALF: split("medio;media;y medio;y media"),
@@ -165,4 +169,5 @@ SPANISH = Lexicon(
     intents=WISHES,
     concepts=CONCEPTS,
     answers=ANSWERS,
+    destroys=DESTROYS,
 )

@@ -11,7 +11,7 @@ CONCEPTS: dict[C, str] = {
         "pecho, tórax, esternón, pechito, caja torácica, pecho izquierdo, costillas, boca del estómago, "
         "toracico, mis pechos"
     ),
-    C.HEART: "corazón, pulso, latidos, latido, corazon, corazoncito, ritmo cardíaco, cuore, pulsaciones",
+    C.HEART: ("corazón, pulso, latidos, latido, corazon, corazoncito, ritmo cardíaco, cuore, pulsaciones"),
     C.ARM_OR_JAW: (
         "mandíbula, brazo izquierdo, brazo izq, ambos brazos, omóplato, omóplatos, cuello, quijada, "
         "paletilla, hombro izquierdo, entre los hombros, nuca, brazo"
@@ -24,7 +24,7 @@ CONCEPTS: dict[C, str] = {
         "lado del cuerpo, lado izquierdo, lado derecho, media cara"
     ),
     C.LEG: ("pierna, pantorrilla, tobillo, gemelo, pie, muslo, pantorilla, batata, chamorro, espinilla, canilla, pata"),
-    C.LEGS: "piernas, pantorrillas, tobillos, pies, gemelos, muslos, ambas piernas, patas, las dos piernas",
+    C.LEGS: ("piernas, pantorrillas, tobillos, pies, gemelos, muslos, ambas piernas, patas, las dos piernas"),
     C.EYE: "ojo, ojos, ojito, un ojo",
     C.JOINT: (
         "rodilla, cadera, tobillo, espalda, hombro, articulación, músculo, gemelo, pantorrilla, ingle, "
@@ -36,8 +36,8 @@ CONCEPTS: dict[C, str] = {
         "elefante en el pecho, elefante encima, dolor torácico"
     ),
     C.HEART_ATTACK: (
-        "infarto*, ataque al corazón, ataque cardíaco, ataque al corazon, ataque del corazón, paro cardíaco, "
-        "infartando, infartó, parada cardíaca, me infarto"
+        "infarto*, ataque al corazón, ataque cardíaco, ataque al corazon, ataque del corazón, "
+        "paro cardíaco, infartando, infartó, parada cardíaca, me infarto"
     ),
     C.HURT: (
         "dolor*, duele*, dolía, dolió, doliendo, doler, dolido, ardor, arde, ardiendo, quema, quemazón, "
@@ -55,7 +55,7 @@ CONCEPTS: dict[C, str] = {
         "se me va al brazo, baja al brazo, baja por el brazo, corre al brazo, irradia, se extiende, "
         "se corre, sube a la mandíbula, hasta la quijada, hasta la mandíbula, pasa al brazo"
     ),
-    C.CLUTCH: "se agarra, agarrándose, se aprieta, se toca, se lleva la mano, agarrandose, con la mano en",
+    C.CLUTCH: ("se agarra, agarrándose, se aprieta, se toca, se lleva la mano, agarrandose, con la mano en"),
     C.RACING: (
         "acelerad*, se acelera, acelera, muy rápido, rapidísimo, irregular*, a mil, a mil por hora, "
         "se me sale, se sale, salta*, saltos, saltones, desbocado, galopa*, late fuerte, late rápido, "
@@ -63,25 +63,25 @@ CONCEPTS: dict[C, str] = {
         "dispara, se me dispara, tan rápido, loco, palpita, palpitando, aletea*, vuelcos, vuelco, "
         "desacompasad*, arrítmic*, golpea*, retumba, como un tambor, taquicárdic*, a toda velocidad, "
         "me late raro, se para, se salta, tamborea, al galope, atropellad*, sin ritmo, a golpes, "
-        "revolucionado, loquísimo, a toda pastilla, a tope, a todo lo que da, bota, botes, como un caballo, "
-        "caballo desbocado, desbocad*, baila, bailando, volteretas, se me va a salir, salirse, "
-        "salir del pecho, quiere salir, muy deprisa, deprisa, a trompicones, tropiez*, se detiene, se pausa, "
-        "pausas, falla, fallos, latidos de más, latidos saltados, raro, raros, extraño, extraños, "
-        "descontrolad*, alocad*, retumbando, al cuello, hasta el cuello, apurado, zapatea, pega brincos, "
-        "pum pum, revolotea*"
+        "revolucionado, loquísimo, a toda pastilla, a tope, a todo lo que da, bota, botes, "
+        "como un caballo, caballo desbocado, desbocad*, baila, bailando, volteretas, se me va a salir, "
+        "salirse, salir del pecho, quiere salir, muy deprisa, deprisa, a trompicones, tropiez*, "
+        "se detiene, se pausa, pausas, falla, fallos, latidos de más, latidos saltados, raro, raros, "
+        "extraño, extraños, descontrolad*, alocad*, retumbando, al cuello, hasta el cuello, apurado, "
+        "zapatea, pega brincos, pum pum, revolotea*"
     ),
     C.PALPITATIONS: "palpitacion*, palpitación, taquicardia*, arritmia*, fibrilación, extrasístole*",
     C.COLD_SWEAT: "sudor frío, sudores fríos, sudando frío, sudoración fría, sudo frío, sudores frios",
     # brain
     C.STROKE: (
-        "ictus, derrame*, derrame cerebral, embolia*, ataque cerebral, acv, apoplejía, trombosis cerebral, "
-        "infarto cerebral, hemorragia cerebral, aneurisma, isquemia cerebral"
+        "ictus, derrame*, derrame cerebral, embolia*, ataque cerebral, acv, apoplejía, "
+        "trombosis cerebral, infarto cerebral, hemorragia cerebral, aneurisma, isquemia cerebral"
     ),
     C.DROOP: (
         "torcid*, caíd*, chueca, chueco, desviada, desviado, cuelga, colgando, tuerce, torció, ladeada, "
-        "ladeado, descolgad*, se me cae, se le cae, fue de lado, se fue de lado, de lado, caida, deformada, "
-        "va para un lado, torcido, torcida, desencajad*, caído, colgada, se me ha ido, chuec*, virad*, "
-        "virada, se le fue, jalada, paralizada, rara"
+        "ladeado, descolgad*, se me cae, se le cae, fue de lado, se fue de lado, de lado, caida, "
+        "deformada, va para un lado, torcido, torcida, desencajad*, caído, colgada, se me ha ido, "
+        "chuec*, virad*, virada, se le fue, jalada, paralizada, rara"
     ),
     C.NUMB: (
         "dormid*, adormec*, entumec*, entumid*, paraliz*, parálisis, duerme, acorchad*, hormigue*, "
@@ -89,37 +89,37 @@ CONCEPTS: dict[C, str] = {
         "se me durmió, no la siento, no lo siento"
     ),
     C.LIMP: (
-        "muert*, flácid*, floj*, sin fuerza*, no tiene fuerza, no me responde, no responde, no me obedece, "
-        "no obedece, no me hace caso, como un trapo, colgando, cuelga, sin fuerzas, se me cae todo, "
-        "se me caen las cosas, se me cae, perdió fuerza, perdí fuerza, perdí la fuerza, pesa una tonelada, "
-        "inútil, no la controlo, no lo controlo, se me dobla, se me va, inmóvil, no me da, "
-        "no la puedo mover, no lo puedo mover, no tengo fuerza, no muevo, no mueve, no se mueve, "
-        "no lo muevo, no la muevo, arrastro, arrastra, arrastrando, como de trapo, de plomo, como plomo, "
-        "pesadísim*, se me resbalan las cosas, se me caen, no agarra, sin control"
+        "muert*, flácid*, floj*, sin fuerza*, no tiene fuerza, no me responde, no responde, "
+        "no me obedece, no obedece, no me hace caso, como un trapo, colgando, cuelga, sin fuerzas, "
+        "se me cae todo, se me caen las cosas, se me cae, perdió fuerza, perdí fuerza, perdí la fuerza, "
+        "pesa una tonelada, inútil, no la controlo, no lo controlo, se me dobla, se me va, inmóvil, "
+        "no me da, no la puedo mover, no lo puedo mover, no tengo fuerza, no muevo, no mueve, "
+        "no se mueve, no lo muevo, no la muevo, arrastro, arrastra, arrastrando, como de trapo, "
+        "de plomo, como plomo, pesadísim*, se me resbalan las cosas, se me caen, no agarra, sin control"
     ),
     C.WEAK: "debilidad, débil, sin fuerza, sin fuerzas, flojera, floj*",
-    C.ONE_SIDE: "un lado, lado izquierdo, lado derecho, un costado, costado, brazo, pierna, medio cuerpo, mitad",
+    C.ONE_SIDE: ("un lado, lado izquierdo, lado derecho, un costado, costado, brazo, pierna, medio cuerpo, mitad"),
     C.CANNOT: (
         "no puedo, no puede, no pude, no podía, no consigo, no consigue, no logro, no logra, cuesta, "
         "cuesta mucho, apenas, casi no, incapaz, dificultad*, problemas para, problemas al, no me sale, "
-        "no me salen, no me deja, no soy capaz, trabajo me da, me da trabajo, batallo, dejé de, imposible, "
-        "no hay manera de, no consiguen, casi no puedo, apenas puedo, ya no puedo, ya no consigo, "
-        "no atino a, no acierto a"
+        "no me salen, no me deja, no soy capaz, trabajo me da, me da trabajo, batallo, dejé de, "
+        "imposible, no hay manera de, no consiguen, casi no puedo, apenas puedo, ya no puedo, "
+        "ya no consigo, no atino a, no acierto a"
     ),
     C.MOVE: (
-        "mover, muevo, mueve, levantar, levanto, sentir, siento, sostener, agarrar, alzar, coger, apretar, "
-        "sujetar, moverlo, moverla, subir"
+        "mover, muevo, mueve, levantar, levanto, sentir, siento, sostener, agarrar, alzar, coger, "
+        "apretar, sujetar, moverlo, moverla, subir"
     ),
-    C.SPEAK: "hablar, hablo, habla, palabras, decir, expresarme, articular, pronunciar, hablar bien, formar frases",
+    C.SPEAK: ("hablar, hablo, habla, palabras, decir, expresarme, articular, pronunciar, hablar bien, formar frases"),
     C.SPEECH: "hablar, habla, palabras, hablando, hablo, lengua, voz",
     C.GARBLED: (
         "dificultad, cuesta, arrastr*, trab*, enred*, confus*, pastosa, pastoso, raro, rara, problemas, "
         "balbuce*, incoherencia*, incoherente, sin sentido, no me entiende, no se me entiende, "
         "no se entiende, no se le entiende, no entienden, atropella, mal, patosa, torpe, gangos*, "
-        "lengua de trapo, lengua gorda, tonterías, disparates, como borracho, como borracha, no me salen, "
-        "no le salen, borracho, borracha, no salen, sale mal, salen mal, al revés, mal pronunciad*, "
-        "no coordino, no me sale, embarullad*, liada, me lío, se me lía, trapo, pesada, pesa, gorda, "
-        "entender, entiende nadie"
+        "lengua de trapo, lengua gorda, tonterías, disparates, como borracho, como borracha, "
+        "no me salen, no le salen, borracho, borracha, no salen, sale mal, salen mal, al revés, "
+        "mal pronunciad*, no coordino, no me sale, embarullad*, liada, me lío, se me lía, trapo, pesada, "
+        "pesa, gorda, entender, entiende nadie"
     ),
     C.SLURRED: (
         "balbuce*, farfull*, lengua de trapo, se me traba la lengua, se me enreda la lengua, "
@@ -129,22 +129,23 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SEE: "ver, veo, ve, vista, visión, miro, veía",
     C.SIGHT_LOST: (
-        "veo doble, ve doble, visión doble, vista doble, pérdida de visión, perdí la visión, perdí la vista, "
-        "perdido la vista, perdido la visión, ciego de repente, ciega de repente, quedé ciego, quedé ciega, "
-        "me he quedado ciego, me he quedado ciega, vista borrosa, visión borrosa, veo borroso, "
-        "se me nubló la vista, se me nubla la vista, se me fue la vista, cortina en el ojo, cortina negra, "
-        "ceguera, no veo por un ojo, no veo con un ojo, no veo de un ojo, ojo en negro, mitad de las cosas, "
-        "me quedé sin vista, se me apagó el ojo, sombra en el ojo, medio campo, dejé de ver, "
-        "he dejado de ver, perdí vista, me quedé ciego de, solo veo la mitad, veo la mitad, "
-        "se me ha ido la vista, veo todo doble, veo dos, telón en el ojo, mancha negra en el ojo"
+        "veo doble, ve doble, visión doble, vista doble, pérdida de visión, perdí la visión, "
+        "perdí la vista, perdido la vista, perdido la visión, ciego de repente, ciega de repente, "
+        "quedé ciego, quedé ciega, me he quedado ciego, me he quedado ciega, vista borrosa, "
+        "visión borrosa, veo borroso, se me nubló la vista, se me nubla la vista, se me fue la vista, "
+        "cortina en el ojo, cortina negra, ceguera, no veo por un ojo, no veo con un ojo, "
+        "no veo de un ojo, ojo en negro, mitad de las cosas, me quedé sin vista, se me apagó el ojo, "
+        "sombra en el ojo, medio campo, dejé de ver, he dejado de ver, perdí vista, me quedé ciego de, "
+        "solo veo la mitad, veo la mitad, se me ha ido la vista, veo todo doble, veo dos, "
+        "telón en el ojo, mancha negra en el ojo"
     ),
     C.CONFUSED: (
         "confus*, desorientad*, aturdid*, perdid*, ido, ida, enredada la cabeza, atontad*, confundid*, no coordino"
     ),
     C.LOST_BEARINGS: (
         "no sé dónde estoy, no se donde estoy, no sé qué día es, no se que dia es, no sé ni dónde estoy, "
-        "no sé ni quién, no recuerdo mi nombre, no sé cómo me llamo, no sé en qué día, no reconozco mi casa, "
-        "no reconozco a, no sabe dónde está"
+        "no sé ni quién, no recuerdo mi nombre, no sé cómo me llamo, no sé en qué día, "
+        "no reconozco mi casa, no reconozco a, no sabe dónde está"
     ),
     C.HEADACHE: (
         "dolor de cabeza, dolores de cabeza, duele la cabeza, cabeza, jaqueca*, migraña*, cefalea, "
@@ -161,9 +162,9 @@ CONCEPTS: dict[C, str] = {
         "intens*, brutal, atroz, espantos*, bestial, severo, tremend*, malísimo"
     ),
     C.SUDDEN: (
-        "de repente, repentin*, súbit*, de golpe, de pronto, de un momento a otro, de sopetón, de la nada, "
-        "de buenas a primeras, en un segundo, bruscamente, de una, de un rato a otro, desde que me levanté, "
-        "desde q me levante"
+        "de repente, repentin*, súbit*, de golpe, de pronto, de un momento a otro, de sopetón, "
+        "de la nada, de buenas a primeras, en un segundo, bruscamente, de una, de un rato a otro, "
+        "desde que me levanté, desde q me levante"
     ),
     C.FAINTED: (
         "desmay*, desvanec*, perdí el conocimiento, perdí la conciencia, perdí la consciencia, "
@@ -171,34 +172,39 @@ CONCEPTS: dict[C, str] = {
         "perdió el conocimiento, perdió la conciencia, pérdida de conocimiento, perdí conocimiento, "
         "inconsciente, desplom*, síncope, colaps*, patatús, soponcio, yuyu, me fui al suelo, "
         "se fue al suelo, me caí redond*, caí redond*, cayó redond*, no reacciona, no responde, "
-        "no despierta, sin conocimiento, sin sentido, perdí el mundo, se me fue el mundo, telele, vahído, "
-        "me apagué, quedé ido, privad*, me dio un bajón y me caí, me dio la pálida, la pálida, "
+        "no despierta, sin conocimiento, sin sentido, perdí el mundo, se me fue el mundo, telele, "
+        "vahído, me apagué, quedé ido, privad*, me dio un bajón y me caí, me dio la pálida, la pálida, "
         "se me apagó la luz, quedé inconsciente, lipotimia, me quedé en blanco y caí, me he desvanecido, "
         "me fui, me he ido al suelo, caí fulminad*, cayó fulminad*, se cayó y no, no se mueve, "
-        "no vuelve en sí, no abre los ojos, no se despierta, no contesta, no me contesta, caí en redondo, "
-        "me he caído redond*, me caí y no recuerdo, tirado sin moverse, no sé qué pasó, en negro, "
-        "se me fue todo, me caí desplomad*, cayó al suelo inconsciente, se fue en negro, me fui en negro"
+        "no vuelve en sí, no abre los ojos, no se despierta, no contesta, no me contesta, "
+        "caí en redondo, me he caído redond*, me caí y no recuerdo, tirado sin moverse, no sé qué pasó, "
+        "en negro, se me fue todo, me caí desplomad*, cayó al suelo inconsciente, se fue en negro, "
+        "me fui en negro, pérdida del conocimiento, perder el conocimiento, perdió el sentido, "
+        "perdí por un momento el conocimiento"
     ),
     C.CAME_ROUND: (
-        "desperté, despert*, abrí los ojos, volví en mí, me encontraron, recobré, cuando volví, recuperé el, "
-        "aparecí, amanecí, amaneci, desperte"
+        "desperté, despert*, abrí los ojos, volví en mí, me encontraron, recobré, cuando volví, "
+        "recuperé el, aparecí, amanecí, amaneci, desperte"
     ),
     C.FLOOR: "suelo, piso, tirad*, alfombra, baldosas, en el pasillo, baño",
     C.SEIZURE: (
-        "convuls*, epilep*, ataque epiléptico, ataque de epilepsia, crisis epiléptica, crisis convulsiva, "
-        "ataques epilépticos, espasmos por todo"
+        "convuls*, epilep*, ataque epiléptico, ataque de epilepsia, crisis epiléptica, "
+        "crisis convulsiva, ataques epilépticos, espasmos por todo"
     ),
     C.JERKING: (
-        "sacudidas, sacudiendo sin control, sacudía sin control, temblores sin control, me sacudía entero, "
-        "se sacude, me mordí la lengua, mordí la lengua, se mordió la lengua, temblando todo el cuerpo, "
-        "cuerpo .. sacudía, sacudirme sin control, echa espuma, espuma por la boca, brincaba el cuerpo"
+        "sacudidas, sacudiendo sin control, sacudía sin control, temblores sin control, "
+        "me sacudía entero, se sacude, me mordí la lengua, mordí la lengua, se mordió la lengua, "
+        "temblando todo el cuerpo, cuerpo .. sacudía, sacudirme sin control, echa espuma, "
+        "espuma por la boca, brincaba el cuerpo, tiembla todo el cuerpo, temblando sin control, "
+        "tiembla el cuerpo y no, no controlo los temblores, temblores y no los controlo, "
+        "sacudidas por todo"
     ),
     C.DIZZY: (
         "mare*, vértigo*, aturdid*, cabeza me da vueltas, me da vueltas, todo da vueltas, "
         "todo me da vueltas, me daba vueltas, da vueltas, dando vueltas, gira la habitación, me gira, "
         "todo gira, desvanecimiento, vahído, vahídos, atarantad*, tarumba, borrach* sin beber, "
-        "pierdo el equilibrio, sin equilibrio, inestable, se me va la cabeza, tambale*, se me mueve el piso, "
-        "se mueve el suelo, me voy de lado, la cabeza ida, zumbad*, almareo"
+        "pierdo el equilibrio, sin equilibrio, inestable, se me va la cabeza, tambale*, "
+        "se me mueve el piso, se mueve el suelo, me voy de lado, la cabeza ida, zumbad*, almareo"
     ),
     C.AGAIN: (
         "otra vez, de nuevo, siempre, a menudo, cada, cada vez, varias, constantemente, todo el tiempo, "
@@ -215,13 +221,15 @@ CONCEPTS: dict[C, str] = {
     C.CHOKING: (
         "no puedo respirar, no puede respirar, no pudo respirar, no puedo casi respirar, "
         "no consigo respirar, no respiro, no respira, no me llega el aire, no me entra aire, "
-        "no me entra el aire, no le entra aire, no puedo coger aire, no puedo tomar aire, apenas respiro, "
-        "apenas respira, apenas puedo respirar, se ahoga, me estoy ahogando, ahogándome, se está ahogando, "
-        "ahogando, se asfixia, asfixia, asfixiando, me asfixi*, respira mal, no logro respirar, jadeando, "
-        "boqueando, no jalo aire, me atraganto, no me pasa el aire, no podía respirar, no me da el aire, "
-        "atragant*, no puedo ni respirar, no puedo coger aliento, no me entra nada de aire, "
-        "no me entra oxígeno, se queda sin aire, se está quedando sin aire, sin poder respirar, "
-        "no le llega el aire, dejó de respirar, ha dejado de respirar, no está respirando, ahogándose"
+        "no me entra el aire, no le entra aire, no puedo coger aire, no puedo tomar aire, "
+        "apenas respiro, apenas respira, apenas puedo respirar, se ahoga, me estoy ahogando, ahogándome, "
+        "se está ahogando, ahogando, se asfixia, asfixia, asfixiando, me asfixi*, respira mal, "
+        "no logro respirar, jadeando, boqueando, no jalo aire, me atraganto, no me pasa el aire, "
+        "no podía respirar, no me da el aire, atragant*, no puedo ni respirar, no puedo coger aliento, "
+        "no me entra nada de aire, no me entra oxígeno, se queda sin aire, se está quedando sin aire, "
+        "sin poder respirar, no le llega el aire, dejó de respirar, ha dejado de respirar, "
+        "no está respirando, ahogándose, no llego a respirar, no alcanzo a respirar, no jalo, "
+        "no me entra el aire bien, ya no respira"
     ),
     C.AIR_HUNGER: (
         "me falta el aire, me falta aire, me falta mucho el aire, le falta el aire, falta el aire, "
@@ -230,37 +238,38 @@ CONCEPTS: dict[C, str] = {
         "corta de respiración, me falta el resuello, sin resuello, poco aire, me ahogo, me asfixio, "
         "me cuesta respirar, cuesta respirar, cuesta mucho respirar, le cuesta respirar, "
         "dificultad para respirar, dificultad al respirar, problemas para respirar, respiro mal, "
-        "respiro con dificultad, respirar .. cuesta, me quedo sin aire, quedado sin aire, me falta oxígeno, "
-        "no me llena el aire, respiro rápido, no me llenan los pulmones, respiración agitada, "
-        "respiración entrecortada, me sofoco, me falta la respiracion"
+        "respiro con dificultad, respirar .. cuesta, me quedo sin aire, quedado sin aire, "
+        "me falta oxígeno, no me llena el aire, respiro rápido, no me llenan los pulmones, "
+        "respiración agitada, respiración entrecortada, me sofoco, me falta la respiracion"
     ),
     C.BREATHLESS: (
-        "sin aire, sin aliento, falta de aliento, ahog*, disnea, fatigado al respirar, fatig*, sofoc*, "
+        "sin aire, sin aliento, falta de aliento, ahog*, disnea, fatigado al respirar, sofoc*, "
         "resoplando, jade*, asfixiad*, con la lengua fuera, resuello, agitad*, me agito, "
-        "me canso al respirar, ahogad*, ahogo*, bofe, echando el bofe, sin fuelle, me falta fuelle"
+        "me canso al respirar, ahogad*, ahogo*, bofe, echando el bofe, sin fuelle, me falta fuelle, "
+        "qué fatiga, q fatiga, mucha fatiga, fatiga al, me fatigo al, fatigado al, fatigada al"
     ),
     C.BLUE: (
-        "morad*, labios azules, labios morados, se está poniendo azul, está azul, poniéndose azul, azulad*, "
-        "amoratad*, cianótic*"
+        "morad*, labios azules, labios morados, se está poniendo azul, está azul, poniéndose azul, "
+        "azulad*, amoratad*, cianótic*"
     ),
     C.REST: (
-        "reposo, sentad*, acostad*, tumbad*, en la cama, de la cama, echad*, por la noche, de noche, quiet*, "
-        "descansando, descanso, sin hacer nada, sin moverme, sin hacer esfuerzo, sin esfuerzo, parada, "
-        "parado, en el sofá, en el sillón, mucho, mucha, grave, fuerte, no me he movido, no me moví, "
-        "viendo la tele, estando, dormid*, ni me he levantado, amanecí, amaneci"
+        "reposo, sentad*, acostad*, tumbad*, en la cama, de la cama, echad*, por la noche, de noche, "
+        "quiet*, descansando, descanso, sin hacer nada, sin moverme, sin hacer esfuerzo, sin esfuerzo, "
+        "parada, parado, en el sofá, en el sillón, mucho, mucha, grave, fuerte, no me he movido, "
+        "no me moví, viendo la tele, estando, dormid*, ni me he levantado, amanecí, amaneci"
     ),
     C.TASKS: (
         "escalera*, vestirme, vistiéndome, de lo normal, de lo habitual, que antes, ducharme, bañarme, "
-        "cualquier esfuerzo, mínimo esfuerzo, menor esfuerzo, tareas, cocinar, cocinando, tender la cama, "
-        "hacer la cama, haciendo la cama, barrer, caminar, camino, caminando, andar, andando, cuesta arriba, "
-        "al subir, subir, subiendo, pasos, unos metros, a la tienda, compras, compra, limpiar, limpiando, "
-        "de la casa, de casa, fregar, atarme, zapatos, nada más levantarme, de siempre, lo de siempre, "
-        "esfuerzo, actividades, al hablar, agacharme, trapear, lavarme los dientes, peinarme, "
-        "ponerme los zapatos, ponerme los calcetines, abrocharme, cuatro pasos, dos pasos, pocos pasos, "
-        "cuadra, cuadras, media cuadra, primer piso, un piso, segundo piso, peldaños, rampa, lavar, "
-        "planchar, tender la ropa, ir al baño, al baño, la basura, mercado, súper, supermercado, cargar, "
-        "de lo que solía, más que antes, la cocina, cocina, jardín, paseo, pasear, al andar, al caminar, "
-        "las bolsas, sillón al baño"
+        "cualquier esfuerzo, mínimo esfuerzo, menor esfuerzo, tareas, cocinar, cocinando, "
+        "tender la cama, hacer la cama, haciendo la cama, barrer, caminar, camino, caminando, andar, "
+        "andando, cuesta arriba, al subir, subir, subiendo, pasos, unos metros, a la tienda, compras, "
+        "compra, limpiar, limpiando, de la casa, de casa, fregar, atarme, zapatos, nada más levantarme, "
+        "de siempre, lo de siempre, esfuerzo, actividades, al hablar, agacharme, trapear, "
+        "lavarme los dientes, peinarme, ponerme los zapatos, ponerme los calcetines, abrocharme, "
+        "cuatro pasos, dos pasos, pocos pasos, cuadra, cuadras, media cuadra, primer piso, un piso, "
+        "segundo piso, peldaños, rampa, lavar, planchar, tender la ropa, ir al baño, al baño, la basura, "
+        "mercado, súper, supermercado, cargar, de lo que solía, más que antes, la cocina, cocina, "
+        "jardín, paseo, pasear, al andar, al caminar, las bolsas, sillón al baño"
     ),
     C.INHALE: (
         "al respirar, al inspirar, al coger aire, al tomar aire, respiro hondo, respirar hondo, inspiro, "
@@ -269,7 +278,7 @@ CONCEPTS: dict[C, str] = {
     # blood
     C.BLEED: (
         "sangr*, sangrado, hemorragia nasal, epistaxis, me sale sangre, sale sangre, echando sangre, "
-        "pierdo sangre, perdiendo sangre"
+        "pierdo sangre, perdiendo sangre, nariz"
     ),
     C.BLOOD: "sangre, sangr*",
     C.WOUND: "corté, corte, cortado, herida, tajo, cortada, cortadura, rajado, rajé",
@@ -278,28 +287,28 @@ CONCEPTS: dict[C, str] = {
         "no consigo parar, no puedo parar, no puedo cortar, no hay forma de, no hay manera, sin parar, "
         "no cesa, no lo puedo parar, desde hace una hora, media hora, una hora, a chorros, chorro, "
         "chorreando, empap*, toallas, toalla, no se frena, no frena, no logro parar, no me para, "
-        "no se quita, no dejo de, no termina, no corta, brota, no me deja de, no deja de salir, ya empape, "
-        "ya empapé, no para de salir, sigue saliendo, no coagula, no se me para, no dejan de, "
-        "no hay quien lo pare"
+        "no se quita, no dejo de, no termina, no corta, brota, no me deja de, no deja de salir, "
+        "ya empape, ya empapé, no para de salir, sigue saliendo, no coagula, no se me para, no dejan de, "
+        "no hay quien lo pare, no para de sangrar, sangrar sin parar"
     ),
     C.MUCH: (
-        "mucho, mucha, muchísim*, bastante, a mares, un montón, abundante, abundantemente, por todas partes, "
-        "por todos lados, charco, coágulos, cantidad, demasiad*, de la cabeza, por la cabeza, litros, "
-        "un chorro, harto, harta, fuerte, como loco, tod* llen*, cantidades, mucha sangre, a borbotones, "
-        "borbotones, chorreo, roja, fresca, coágulo, empapada, empapado"
+        "mucho, mucha, muchísim*, bastante, a mares, un montón, abundante, abundantemente, "
+        "por todas partes, por todos lados, charco, coágulos, cantidad, demasiad*, de la cabeza, "
+        "por la cabeza, litros, un chorro, harto, harta, fuerte, como loco, tod* llen*, cantidades, "
+        "mucha sangre, a borbotones, borbotones, chorreo, roja, fresca, coágulo, empapada, empapado"
     ),
     C.HAEMORRHAGE: (
         "hemorragia*, desangr*, sangrado interno, úlcera sangrante, sangrado abundante, melena, posos de café"
     ),
     C.VOMIT: (
-        "vomit*, vómito*, devolver, devuelto, devolví, arcadas, guacare*, trasboc*, arroj*, deponer, potar, "
-        "basca, volví la comida, echo la comida, arquead*"
+        "vomit*, vómito*, devolver, devuelto, devolví, arcadas, guacare*, trasboc*, arroj*, deponer, "
+        "potar, basca, volví la comida, echo la comida, arquead*"
     ),
     C.COUGH: "tos, tos*, toser, tosiendo, tosí, escup*, gargajo*, flemas, esputo*, expector*",
     C.STOOL: (
-        "heces, caca, popó, popo, deposicion*, deposición, excremento*, evacu*, cagada, cagué, cagar, orina, "
-        "pis, pipí, orinar, orino, mear, meo, del recto, baño, del cuerpo, obrar, materia fecal, el inodoro, "
-        "ano, caquita"
+        "heces, caca, popó, popo, deposicion*, deposición, excremento*, evacu*, cagada, cagué, cagar, "
+        "orina, pis, pipí, orinar, orino, mear, meo, del recto, baño, del cuerpo, obrar, materia fecal, "
+        "el inodoro, ano, caquita"
     ),
     C.BLACK: "negr*, alquitrán, alquitran, como carbón, como brea, petróleo",
     # medicines and poisons
@@ -310,7 +319,7 @@ CONCEPTS: dict[C, str] = {
         "tom*, tomé, tomado, tomó, trag*, ingerí, ingerid*, metí, inyect*, puse, puesto, pinché, bebí, "
         "me he puesto, comí, zampé, empastill*"
     ),
-    C.SWALLOWED: "trag*, tomó, tomado, comió, comido, comio, bebió, bebido, ingirió, se ha metido, engull*, se metió",
+    C.SWALLOWED: ("trag*, tomó, tomado, comió, comido, comio, bebió, bebido, ingirió, se ha metido, engull*, se metió"),
     C.TABLETS: (
         "pastilla*, píldora*, pildora*, comprimido*, cápsula*, medicina*, medicamento*, medicación, "
         "remedio*, paracetamol, ibuprofeno, aspirina*, sintrom, somnífero*, ansiolítico*, calmante*, "
@@ -318,21 +327,21 @@ CONCEPTS: dict[C, str] = {
         "analgésico*, anticoagulante*, betabloqueante*, parches, ramipril, lisinopril, enalapril, "
         "amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, "
         "lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, "
-        "atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, "
-        "citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, losartán, tabletas, "
-        "las de dormir, las de la tensión, metformina"
+        "atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, "
+        "mirtazapin*, citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, "
+        "losartán, tabletas, las de dormir, las de la tensión, metformina"
     ),
     C.INSULIN: "insulina*",
     C.TOO_MUCH: (
         "todas, todo, toda, entera, entero, el doble, doble, dos veces, de más, demás, demasiad*, "
-        "sin querer, por error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, "
-        "puñado, puño, un montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, "
-        "repetí, repetido, de golpe, tres veces, el triple, doce, quince, veinte, treinta, varias, de una, "
-        "otra vez, en total, mal, por dos, ya las había tomado, ya la había tomado, se me olvidó que, "
-        "me olvidé que, olvidé que ya, repetí la dosis, dos dosis, de una sentada, de una vez, diez, "
-        "dieciocho, cuarenta, cincuenta, todas las que, las que quedaban, que quedaban, toda la caja, "
-        "semana entera, lo que había, cuatro veces, cinco veces, mezclé, revolví, más de la cuenta, "
-        "más de lo que, equivocada, equivocado, equivocadas"
+        "sin querer, por error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, "
+        "en vez de, puñado, puño, un montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, "
+        "bote, frasco, repetí, repetido, de golpe, tres veces, el triple, doce, quince, veinte, treinta, "
+        "varias, de una, otra vez, en total, mal, por dos, ya las había tomado, ya la había tomado, "
+        "se me olvidó que, me olvidé que, olvidé que ya, repetí la dosis, dos dosis, de una sentada, "
+        "de una vez, diez, dieciocho, cuarenta, cincuenta, todas las que, las que quedaban, "
+        "que quedaban, toda la caja, semana entera, lo que había, cuatro veces, cinco veces, mezclé, "
+        "revolví, más de la cuenta, más de lo que, equivocada, equivocado, equivocadas"
     ),
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
@@ -340,42 +349,45 @@ CONCEPTS: dict[C, str] = {
     ),
     # despair
     C.KILL_SELF: (
-        "me voy a matar, voy a matarme, matarme, me mato, se mata, se va a matar, quiere matarse, matarse, "
-        "me quiero matar, quitarme la vida, quitarse la vida, me quito la vida, se quita la vida, "
-        "acabar con mi vida, acabar con su vida, terminar con mi vida, terminar con todo, acabar con todo, "
-        "suicid*, quitarme de en medio, quitarme del medio, tirarme por, tirarme al, tirarme de, "
-        "tirarme a las vías, me tiro por, ahorcar*, ahorcarme, colgarme, pegarme un tiro, hacerme daño, "
-        "me hago daño, lastimarme, hacerse daño, lastimarse, acabar conmigo, poner fin a mi vida, "
-        "poner fin a todo, fin a mi vida, cometer una locura, hacer una locura, envenenarme, matarnos, "
-        "me aviento, aventarme, me tiro, me voy a tirar, lanzarme, me lanzo, saltar del, saltar por, "
-        "saltar desde, tirarme del puente, cortarme el cuello, terminar con mi sufrimiento, "
-        "acabar con mi sufrimiento, acabar con esto de una vez, quiero acabar con todo, "
-        "quiero terminar con todo, se quiere matar, se va a tirar, se quiere morir, intentó matarse, "
-        "quise matarme, quitarme la existencia, acabar de una vez con todo, poner punto final a mi vida"
+        "me voy a matar, voy a matarme, matarme, me mato, se mata, se va a matar, quiere matarse, "
+        "matarse, me quiero matar, quitarme la vida, quitarse la vida, me quito la vida, "
+        "se quita la vida, acabar con mi vida, acabar con su vida, terminar con mi vida, "
+        "terminar con todo, acabar con todo, suicid*, quitarme de en medio, quitarme del medio, "
+        "tirarme por, tirarme al, tirarme de, tirarme a las vías, me tiro por, ahorcar*, ahorcarme, "
+        "colgarme, pegarme un tiro, hacerme daño, me hago daño, lastimarme, hacerse daño, lastimarse, "
+        "acabar conmigo, poner fin a mi vida, poner fin a todo, fin a mi vida, cometer una locura, "
+        "hacer una locura, envenenarme, matarnos, me aviento, aventarme, me tiro, me voy a tirar, "
+        "lanzarme, me lanzo, saltar del, saltar por, saltar desde, tirarme del puente, "
+        "cortarme el cuello, terminar con mi sufrimiento, acabar con mi sufrimiento, "
+        "acabar con esto de una vez, quiero acabar con todo, quiero terminar con todo, se quiere matar, "
+        "se va a tirar, se quiere morir, intentó matarse, quise matarme, quitarme la existencia, "
+        "acabar de una vez con todo, poner punto final a mi vida"
     ),
     C.CUT_SELF: (
         "cortarme las venas, cortar las venas, corté las venas, cortado las venas, me acabo de cortar, "
         "me corto, me corté a propósito, me corté los brazos, autolesi*, me he cortado a propósito, "
-        "cortarme los brazos, hacerme cortes, me hice cortes, me quemé a propósito, me hago cortes, rajarme, "
-        "me rajé, me he cortado los brazos, me he cortado las muñecas, me corté las muñecas, "
+        "cortarme los brazos, hacerme cortes, me hice cortes, me quemé a propósito, me hago cortes, "
+        "rajarme, me rajé, me he cortado los brazos, me he cortado las muñecas, me corté las muñecas, "
         "cortarme las muñecas, me corté el brazo con, me corté con la cuchilla, "
-        "me he cortado con la cuchilla, me corto los brazos, me corto las piernas, me hice daño a propósito, "
-        "me he hecho daño a propósito, me quemo con, me golpeo, me autolesiono, me he rajado"
+        "me he cortado con la cuchilla, me corto los brazos, me corto las piernas, "
+        "me hice daño a propósito, me he hecho daño a propósito, me quemo con, me golpeo, "
+        "me autolesiono, me he rajado, hecho cortes, hice cortes, cortes en los brazos, "
+        "cortes en las piernas, cortes en las muñecas"
     ),
     C.END_IT: (
-        "se acaba todo, se acabó todo, acabo con todo, termino con todo, lo hago, se termina todo, se acaba, "
-        "acaba todo, ya no estaré, no voy a estar, me voy para siempre, acabo con esto, termino con esto, "
-        "le pongo fin, no amanezco, no llego a mañana"
+        "se acaba todo, se acabó todo, acabo con todo, termino con todo, lo hago, se termina todo, "
+        "se acaba, acaba todo, ya no estaré, no voy a estar, me voy para siempre, acabo con esto, "
+        "termino con esto, le pongo fin, no amanezco, no llego a mañana"
     ),
-    C.TONIGHT: "esta noche, hoy, mañana, ahora, ahora mismo, ya, para siempre, hoy mismo, de hoy no pasa",
+    C.TONIGHT: "esta noche, hoy, mañana, ahora mismo, para siempre, hoy mismo, de hoy no pasa",
     C.FAREWELL: (
-        "carta de despedida, cartas de despedida, nota de despedida, nota de suicidio, me despedí de todos, "
-        "me he despedido, ya me despedí, dejé una carta, carta para mis hijos, escribí una carta, "
-        "escrito la carta"
+        "carta de despedida, cartas de despedida, nota de despedida, nota de suicidio, "
+        "me despedí de todos, me he despedido, ya me despedí, dejé una carta, carta para mis hijos, "
+        "escribí una carta, escrito la carta"
     ),
     C.READY: (
-        "preparad*, guardad*, juntad*, listas, list*, reunid*, delante, aquí al lado, en la mano, conmigo, "
-        "contadas, acumul*, a mano, sobre la mesa"
+        "preparad*, guardad*, juntad*, listas, list*, reunid*, delante, aquí al lado, en la mano, "
+        "conmigo, contadas, acumul*, a mano, sobre la mesa"
     ),
     C.MEANS: (
         "cuerda, soga, cuchillo, cuchilla, navaja, pistola, arma, puente, vías, balcón, pastillas, "
@@ -388,21 +400,22 @@ CONCEPTS: dict[C, str] = {
         "he llegado a pensar"
     ),
     C.DEATH_WISH: (
-        "quiero morir*, quisiera morir*, me quiero morir, me quisiera morir, ganas de morir*, deseo morir*, "
-        "deseo de morir, quiere morir*, mejor muert*, estaría mejor muert*, mejor estar muert*, "
-        "quisiera estar muert*, ojalá me muriera, ojalá me muera, ojalá no despertara, no quiero vivir, "
-        "no quiero seguir viviendo, no quiero vivir más, ya no quiero vivir, no quiero seguir aquí, "
-        "ya no quiero estar aquí, no quiero estar aquí, no quiero existir, dejar de existir, "
-        "desaparecer para siempre, quisiera desaparecer, quiero desaparecer, no merece la pena vivir, "
-        "no vale la pena vivir, sin ganas de vivir, no tengo ganas de vivir, no despertar, no despertarme, "
-        "no volver a despertar, dormirme y no, cansado de vivir, cansada de vivir, harto de vivir, "
-        "harta de vivir, mejor sin mí, sin mi todos, estarían mejor sin, no tengo razón para vivir, "
-        "no tengo motivos para vivir, no hay razón para vivir, no haber nacido, ideas de muerte, "
-        "pienso en la muerte, no aguanto más esta vida, la vida no tiene sentido, la vida ya no, "
-        "me gustaría no despertar, ojalá no despierte, ojalá no me despierte, no amanecer, "
-        "quisiera no despertar, quisiera dormirme y no, no seguir viviendo, seguir viviendo, "
-        "no tener que vivir, ojalá estuviera muert*, preferiría morir*, preferiría estar muert*, "
-        "prefiero morir*, prefiero estar muert*, mejor morir*, mejor me muero, si me muero, si me muriera, "
+        "quiero morir*, quisiera morir*, me quiero morir, me quisiera morir, ganas de morir*, "
+        "deseo morir*, deseo de morir, quiere morir*, mejor muert*, estaría mejor muert*, "
+        "mejor estar muert*, quisiera estar muert*, ojalá me muriera, ojalá me muera, "
+        "ojalá no despertara, no quiero vivir, no quiero seguir viviendo, no quiero vivir más, "
+        "ya no quiero vivir, no quiero seguir aquí, ya no quiero estar aquí, no quiero estar aquí, "
+        "no quiero existir, dejar de existir, desaparecer para siempre, quisiera desaparecer, "
+        "quiero desaparecer, no merece la pena vivir, no vale la pena vivir, sin ganas de vivir, "
+        "no tengo ganas de vivir, no despertar, no despertarme, no volver a despertar, dormirme y no, "
+        "cansado de vivir, cansada de vivir, harto de vivir, harta de vivir, mejor sin mí, sin mi todos, "
+        "estarían mejor sin, no tengo razón para vivir, no tengo motivos para vivir, "
+        "no hay razón para vivir, no haber nacido, ideas de muerte, pienso en la muerte, "
+        "no aguanto más esta vida, la vida no tiene sentido, la vida ya no, me gustaría no despertar, "
+        "ojalá no despierte, ojalá no me despierte, no amanecer, quisiera no despertar, "
+        "quisiera dormirme y no, no seguir viviendo, seguir viviendo, no tener que vivir, "
+        "ojalá estuviera muert*, preferiría morir*, preferiría estar muert*, prefiero morir*, "
+        "prefiero estar muert*, mejor morir*, mejor me muero, si me muero, si me muriera, "
         "si no existiera, no existir, desaparecer, sobro en este mundo, sin mí, sin mi estarían, "
         "cansad* de vivir, no tengo ganas de seguir viviendo, perdí las ganas de vivir, "
         "he perdido las ganas de vivir, se me quitaron las ganas de vivir, no me importaría morir*, "
@@ -415,43 +428,46 @@ CONCEPTS: dict[C, str] = {
         "perdido la esperanza, no tengo esperanza*, desesperanza*, estoy hundid*, nunca va a mejorar, "
         "nada va a mejorar, no va a mejorar, no tengo futuro, no hay futuro, sin futuro, no puedo más, "
         "ya no puedo más, me rindo, me he rendido, tiré la toalla, he tirado la toalla, no valgo nada, "
-        "no sirvo para nada, soy un estorbo, soy una carga, desesperad*, estoy desesperad*, todo perdido, "
-        "no veo luz, túnel, pozo, tocado fondo, toqué fondo, lo veo todo negro, todo negro, "
-        "nada merece la pena, nada vale la pena, qué más da todo, da igual lo que haga, ya todo da igual, "
-        "vacío por dentro, para qué tanto, para que seguir, pa qué seguir, no le encuentro sentido, "
-        "no encuentro sentido, no tiene sentido seguir, nada me importa, ya nada me importa, no veo futuro, "
-        "no veo el futuro, todo es inútil, es inútil todo, soy un inútil, soy inútil, soy un fracaso, "
-        "un fracaso total, soy una inútil, nadie me necesita, no hay remedio, esto no tiene remedio, "
-        "no tiene arreglo, no levanto cabeza, no salgo de esta, de esta no salgo, no aguanto más, "
-        "ya no aguanto, no doy más, ya no doy más, estoy acabad*, estoy en el pozo, en un pozo, "
-        "en un agujero negro, todo oscuro, solo veo oscuridad, vacía por dentro, muert* por dentro, "
-        "muerto en vida, nunca saldré, no hay nada que hacer, ya no espero nada, no espero nada, "
-        "sin ilusión, perdí la ilusión, mi vida no vale, mi vida es un desastre, la vida no me"
+        "no sirvo para nada, soy un estorbo, soy una carga, desesperad*, estoy desesperad*, "
+        "todo perdido, no veo luz, túnel, pozo, tocado fondo, toqué fondo, lo veo todo negro, "
+        "todo negro, nada merece la pena, nada vale la pena, qué más da todo, da igual lo que haga, "
+        "ya todo da igual, vacío por dentro, para qué tanto, para que seguir, pa qué seguir, "
+        "no le encuentro sentido, no encuentro sentido, no tiene sentido seguir, nada me importa, "
+        "ya nada me importa, no veo futuro, no veo el futuro, todo es inútil, es inútil todo, "
+        "soy un inútil, soy inútil, soy un fracaso, un fracaso total, soy una inútil, nadie me necesita, "
+        "no hay remedio, esto no tiene remedio, no tiene arreglo, no levanto cabeza, no salgo de esta, "
+        "de esta no salgo, no aguanto más, ya no aguanto, no doy más, ya no doy más, estoy acabad*, "
+        "estoy en el pozo, en un pozo, en un agujero negro, todo oscuro, solo veo oscuridad, "
+        "vacía por dentro, muert* por dentro, muerto en vida, nunca saldré, no hay nada que hacer, "
+        "ya no espero nada, no espero nada, sin ilusión, perdí la ilusión, mi vida no vale, "
+        "mi vida es un desastre, la vida no me, nada me ilusiona, ya nada me hace, para qué, "
+        "perdido toda esperanza, perdí toda esperanza, perdida toda esperanza"
     ),
     # eating
     C.EATING: (
         "laxante*, atracón*, atracones, me atraco, anorexi*, bulimi*, trastorno alimentario, "
-        "trastorno de alimentación, trastorno de la alimentación, tca, me meto los dedos, meterme los dedos, "
-        "dedos en la garganta, odio mi cuerpo, me da asco mi cuerpo, asco mi cuerpo, asco verme, "
-        "miedo a comer, miedo de comer, miedo a engordar, pánico a engordar, miedo a la báscula, "
-        "terror a la báscula, obsesionad* con mi peso, obsesionad* con el peso, obsesionad* con la comida, "
-        "obsesión con el peso, obsesión por la comida, solo pienso en mi peso, sólo pienso en comida, "
-        "solo pienso en comida, me provoco el vómito, provocarme el vómito, provocar el vómito, "
-        "me mato de hambre, matarme de hambre, pasar hambre para, dejar de comer para, dejé de comer, "
-        "casi no como, apenas como, no puedo parar de comer, no puedo dejar de comer, "
-        "no puedo dejar de pesarme, me peso diez veces, me peso a cada rato, diurético* para, "
-        "pastillas para adelgazar, me castigo sin comer, purg*, escupo la comida, ayuno para, "
-        "tirar la comida, escondo la comida, calorías al día, solo agua, sólo agua, solo café, "
-        "a base de café, a base de agua, me mato a ejercicio para quemar, quemar lo que, "
-        "quemar todo lo que comí, no merezco comer, me comí todo, me he comido todo, arrasé la nevera, "
-        "arrasé con la nevera, vacié la nevera, como a escondidas, comer a escondidas, "
-        "comiendo a escondidas, me da pánico engordar, me da miedo engordar, me da miedo comer, "
-        "me da miedo la báscula, me da terror subir, me siento culpable cada vez que como, "
-        "culpable por comer, culpa después de comer, me odio por comer, me pesé diez, me peso todo el día, "
-        "me peso cada hora, me peso veinte, me salto las comidas para, me salto todas las comidas, "
-        "saltándome comidas, dejo de comer, vomito lo que como, vomito todo lo que, vomitar lo que como, "
-        "vomitar la cena, devolver lo que como, me hago vomitar, hacerme vomitar, odio verme, "
-        "odio mi barriga, no me permito comer, comer sin parar, como sin parar, pastillas para no comer"
+        "trastorno de alimentación, trastorno de la alimentación, tca, me meto los dedos, "
+        "meterme los dedos, dedos en la garganta, odio mi cuerpo, me da asco mi cuerpo, asco mi cuerpo, "
+        "asco verme, miedo a comer, miedo de comer, miedo a engordar, pánico a engordar, "
+        "miedo a la báscula, terror a la báscula, obsesionad* con mi peso, obsesionad* con el peso, "
+        "obsesionad* con la comida, obsesión con el peso, obsesión por la comida, "
+        "solo pienso en mi peso, sólo pienso en comida, solo pienso en comida, me provoco el vómito, "
+        "provocarme el vómito, provocar el vómito, me mato de hambre, matarme de hambre, "
+        "pasar hambre para, dejar de comer para, dejé de comer, casi no como, apenas como, "
+        "no puedo parar de comer, no puedo dejar de comer, no puedo dejar de pesarme, "
+        "me peso diez veces, me peso a cada rato, diurético* para, pastillas para adelgazar, "
+        "me castigo sin comer, purg*, escupo la comida, ayuno para, tirar la comida, escondo la comida, "
+        "calorías al día, solo agua, sólo agua, solo café, a base de café, a base de agua, "
+        "me mato a ejercicio para quemar, quemar lo que, quemar todo lo que comí, no merezco comer, "
+        "me comí todo, me he comido todo, arrasé la nevera, arrasé con la nevera, vacié la nevera, "
+        "como a escondidas, comer a escondidas, comiendo a escondidas, me da pánico engordar, "
+        "me da miedo engordar, me da miedo comer, me da miedo la báscula, me da terror subir, "
+        "me siento culpable cada vez que como, culpable por comer, culpa después de comer, "
+        "me odio por comer, me pesé diez, me peso todo el día, me peso cada hora, me peso veinte, "
+        "me salto las comidas para, me salto todas las comidas, saltándome comidas, dejo de comer, "
+        "vomito lo que como, vomito todo lo que, vomitar lo que como, vomitar la cena, "
+        "devolver lo que como, me hago vomitar, hacerme vomitar, odio verme, odio mi barriga, "
+        "no me permito comer, comer sin parar, como sin parar, pastillas para no comer"
     ),
     C.ON_PURPOSE: (
         "a propósito, adrede, aposta, para adelgazar, para bajar, pa bajar, para no engordar, dedos, "
@@ -476,16 +492,18 @@ CONCEPTS: dict[C, str] = {
     # swelling
     C.SWOLLEN: (
         "hinch*, inflam*, inflad*, infl*, edema, como un globo, globo, como una bota, hinchadisim*, "
-        "abotagad*, deform*, abultad*, tumefact*, hinchand*, se hinchó, hinchazon, inflamand*, dura y gorda, "
-        "gordísima, enorme, el doble, como un melón, como una salchicha, edematizad*, se me puso como"
+        "abotagad*, deform*, abultad*, tumefact*, hinchand*, se hinchó, hinchazon, inflamand*, "
+        "dura y gorda, gordísima, enorme, el doble, como un melón, como una salchicha, edematizad*, "
+        "se me puso como"
     ),
     C.BIGGER: (
         "más gorda, más gordo, más grande que, más gruesa, el doble de, mucho más gorda, más ancha, "
         "mas gorda, más hinchada que, no me entra el zapato, no me cabe el zapato, el doble"
     ),
     C.HOT_OR_RED: (
-        "roja y caliente, caliente y roja, roja, caliente y dura, caliente y me duele, colorada y caliente, "
-        "enrojecid*, caliente, morada, amoratada, dura y caliente, ardiendo, colorada, arde"
+        "roja y caliente, caliente y roja, roja, caliente y dura, caliente y me duele, "
+        "colorada y caliente, enrojecid*, caliente, morada, amoratada, dura y caliente, ardiendo, "
+        "colorada, arde"
     ),
     C.CLOT: "trombosis, trombo*, coágulo en, flebitis, coágulo, trombosis venosa, tvp",
     C.CLOSING: (
@@ -495,8 +513,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.ALLERGY: (
         "anafil*, choque anafiláctico, shock anafiláctico, reacción alérgica, reaccion alergica, "
-        "choque alérgico, alergia fuerte, ronchas por todo, ataque de alergia, adrenalina, edema de glotis, "
-        "urticaria por todo"
+        "choque alérgico, alergia fuerte, ronchas por todo, ataque de alergia, adrenalina, "
+        "edema de glotis, urticaria por todo"
     ),
     C.RASH: (
         "ronchas, sarpullido, urticaria, habones, salpullido, pica todo el cuerpo, picazón por todo, "
@@ -513,13 +531,14 @@ CONCEPTS: dict[C, str] = {
         "asco en el estómago, mal cuerpo, ansias de vómito, angustia en el estómago, revoltura"
     ),
     C.FATIGUE: (
-        "cansancio inusual, cansancio repentino, agotamiento repentino, agotad* de repente, fatiga inusual, "
-        "cansancio extraño, cansancio anormal, más cansad* de lo normal, cansancio extremo"
+        "cansancio inusual, cansancio repentino, agotamiento repentino, agotad* de repente, "
+        "fatiga inusual, cansancio extraño, cansancio anormal, más cansad* de lo normal, "
+        "cansancio extremo"
     ),
     C.SHARP: (
         "pinchazo*, tirón*, latigazo*, torc*, torcí, retorc*, desgarr*, crujió, cruj*, chasquido, tronó, "
-        "truen*, rompió, rotura, agud*, punzante, de repente, repentin*, esguince, me torcí, jaló, jalon*, "
-        "jalón, enganch*, bloque*, crac, clav*, luxé, acalambr*, engarrot*"
+        "truen*, rompió, rotura, agud*, punzante, de repente, repentin*, esguince, me torcí, jaló, "
+        "jalon*, jalón, enganch*, bloque*, crac, clav*, luxé, acalambr*, engarrot*"
     ),
     C.INJURY: (
         "lumbago, ciática aguda, esguince, desgarro, distensión, contractura, rotura fibrilar, "
@@ -527,27 +546,30 @@ CONCEPTS: dict[C, str] = {
     ),
     C.EFFORT: (
         "al levantarme, al agacharme, haciendo, ejercicio*, prueba, caminata, caminar, al andar, test, "
-        "entrenamiento, clase, sentadilla*, desde ayer, nuevo, antes no, nueva, bici, al pisar, al sentarme, "
-        "gimnasia, estiramiento*, después de"
+        "entrenamiento, clase, sentadilla*, desde ayer, nuevo, antes no, nueva, bici, al pisar, "
+        "al sentarme, gimnasia, estiramiento*, después de"
     ),
     # a cry for help
     C.CRY: (
-        "socorro, auxilio, sos, emergencia, pidan ayuda, pide ayuda, manden ayuda, necesito ayuda urgente, "
-        "necesito ayuda ya, necesito ayuda ahora, sálvenme, ayuda urgente, necesito una ambulancia, "
-        "una ambulancia ya, ambulancia por favor, necesito un médico ya, me caí y no me puedo levantar, "
-        "no me puedo levantar del suelo, no puedo levantarme del suelo, tirada en el suelo sin poder, "
-        "vengan rápido, vengan ya, ven rápido, que venga alguien ya, que alguien venga, manden a alguien, "
-        "una ambulancia, ayuda ya, ayuda rápido, necesito que vengan"
+        "socorro, auxilio, sos, emergencia, pidan ayuda, pide ayuda, manden ayuda, "
+        "necesito ayuda urgente, necesito ayuda ya, necesito ayuda ahora, sálvenme, ayuda urgente, "
+        "necesito una ambulancia, una ambulancia ya, ambulancia por favor, necesito un médico ya, "
+        "me caí y no me puedo levantar, no me puedo levantar del suelo, no puedo levantarme del suelo, "
+        "tirada en el suelo sin poder, vengan rápido, vengan ya, ven rápido, que venga alguien ya, "
+        "que alguien venga, manden a alguien, una ambulancia, ayuda ya, ayuda rápido, "
+        "necesito que vengan, tirada en el suelo, tirado en el suelo, estoy tirada, estoy tirado"
     ),
     C.HELP_ME: (
-        "ayuda, ayúdenme, ayúdame, ayúdeme, ayudadme, ayudame, ayudenme, necesito ayuda, necesito a alguien, "
-        "que venga alguien, alguien venga, necesito un médico, necesito un doctor, échame una mano rápido"
+        "ayuda, ayúdenme, ayúdame, ayúdeme, ayudadme, ayudame, ayudenme, necesito ayuda, "
+        "necesito a alguien, que venga alguien, alguien venga, necesito un médico, necesito un doctor, "
+        "échame una mano rápido"
     ),
     C.URGENT: (
         "ya, ahora, ahora mismo, rápido, pronto, urgente*, urgencia*, !!, solo en casa, sola en casa, "
         "estoy sola, estoy solo, en el suelo, en el piso, no me puedo levantar, no puedo levantarme, "
         "me siento malísim*, me siento mal, me siento fatal, me encuentro fatal, me encuentro muy mal, "
-        "muy mal, algo va mal, algo no va bien, me caí, caíd*, corran, deprisa, corre, 🚑, 🆘, me voy a morir"
+        "muy mal, algo va mal, algo no va bien, me caí, caíd*, corran, deprisa, corre, 🚑, 🆘, "
+        "me voy a morir"
     ),
     C.CALL: (
         "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, marquen"
@@ -563,22 +585,24 @@ CONCEPTS: dict[C, str] = {
     ),
     # how it is said
     C.NO: (
-        "no, ni, nunca, jamás, sin, ningún, ninguna, ninguno, nada de, tampoco, libre de, cero, nadita de, "
-        "ni una, ni un, nada"
+        "no, ni, nunca, jamás, sin, ningún, ninguna, ninguno, nada de, tampoco, libre de, cero, "
+        "nadita de, ni una, ni un, nada, nadie, ni gota de, ni rastro de, ni pizca de, no hace falta, "
+        "no necesito, no necesita"
     ),
     C.NO_AFTER: (
         "no, ninguno, ninguna, ningún, nada, negativo, nunca, tampoco, cero, nada de nada, en absoluto, "
-        "para nada, ni una vez"
+        "para nada, ni una vez, ni una gota, ni pizca, jamás, ni asomo, ni por asomo"
     ),
     C.BETWEEN: (
-        "tengo, tuve, tenía, he, ha, hay, había, tenido, tener, siento, sentí, sentido, noto, noté, notado, "
-        "de, del, el, la, los, las, un, una, en, mi, me, algún, alguna, ningún, ninguna, ya, más, hoy, por, "
-        "ahora, estoy, estaba, está, es, son, sufro, padezco, señales, síntomas, signos, tipo, ni, se, nada, "
-        "muy, al, tanto, realmente, aquí, momento, he tenido, le, te, nos, pienso, pensando, pensar, algo, "
-        "para, dado, da, dio, dan, dieron, a, con, cuando, esta, semana, siquiera, apenas, rastro, señal, "
-        "vez, veces, problema, problemas, problemas de, con el, con la, en hacerme, solo, voy, va, habido, "
-        "hubo, eso, eh, lo, cosas, ganas, han, ido, fue, era, falta, raro, volvió, vuelto, otra, ese, esa, "
-        "tus, sus"
+        "tengo, tuve, tenía, he, ha, hay, había, tenido, tener, siento, sentí, sentido, noto, noté, "
+        "notado, de, del, el, la, los, las, un, una, en, mi, me, algún, alguna, ningún, ninguna, ya, "
+        "más, hoy, por, ahora, estoy, estaba, está, es, son, sufro, padezco, señales, síntomas, signos, "
+        "tipo, ni, se, muy, al, tanto, realmente, aquí, momento, he tenido, le, te, nos, pienso, "
+        "pensando, pensar, algo, para, dado, da, dio, dan, dieron, a, con, cuando, esta, semana, "
+        "siquiera, apenas, rastro, señal, vez, veces, problema, problemas, problemas de, con el, con la, "
+        "en hacerme, solo, voy, va, habido, hubo, eso, eh, lo, cosas, ganas, han, ido, fue, era, raro, "
+        "volvió, vuelto, otra, ese, esa, tus, sus, gota, gotas, pizca, mancha, una sola, sola, clase, "
+        "clase de, tampoco, llamar, llames, llamen, últimos, días, por el momento, estos, este, mes"
     ),
     C.AND: "y, e, &",
     C.NOR: "o, ni, u",
@@ -586,22 +610,31 @@ CONCEPTS: dict[C, str] = {
     C.CLAUSE: "porque, solo, entonces, pues, ya que, mientras, desde que, por qué, que, si, cuando",
     C.FINE: (
         "bien, perfecto, perfecta, perfectamente, normal, normales, ok, genial, estupend*, tranquil*, "
-        "de maravilla, sin problema*, fenomenal, regular, correct*, impecable, sanas, sano, limpias"
+        "de maravilla, sin problema*, fenomenal, regular, correct*, impecable, sanas, sano, limpias, "
+        "contenta, contento, feliz, orgullos*, encantad*, satisfech*, a gusto"
     ),
     C.PAST: (
         "el año pasado, año pasado, mes pasado, hace años, hace un año, hace meses, hace mucho, "
         "en el pasado, antes tenía, de niño, de niña, verano pasado, invierno pasado, años, meses, "
         "antes de la operación, antiguamente, en su día, 19##, 20##, hace tiempo, de joven, de chica, "
         "de chico, de pequeño, de pequeña, de adolescente, en la infancia, en mi juventud, cuando era, "
-        "cuando tenía, en el colegio, en la universidad, quedó atrás, ya curad*, ya superad*, hace veinte, "
-        "hace diez, en aquella época, en el 98, en el 99, veces pasadas, en los noventa, en los ochenta, "
-        "nunca más, desde entonces, antes de la, el siglo pasado, de cría, de crío, de soltera, "
-        "la vez pasada, de eso hace, mil años, tiempo atrás, años atrás, atrás hace"
+        "cuando tenía, en el colegio, en la universidad, quedó atrás, ya curad*, ya superad*, "
+        "hace veinte, hace diez, en aquella época, en el 98, en el 99, veces pasadas, en los noventa, "
+        "en los ochenta, nunca más, desde entonces, antes de la, el siglo pasado, de cría, de crío, "
+        "de soltera, la vez pasada, de eso hace, mil años, tiempo atrás, años atrás, atrás hace, "
+        "embarazada de, cuando nació, cuando nacieron, en la mili, a los veinte, a los treinta, "
+        "a los cuarenta, a los quince, a los 20, a los 30, a los 40, a los 15, con veinte años, "
+        "con quince años, hace ya, hace tanto, hace la tira, hace siglos, en mis tiempos, en mi época, "
+        "siendo joven, siendo niñ*, siendo adolescente, de recién casad*, en la adolescencia, "
+        "cuando estudiaba, cuando vivía, cuando trabajaba, en la escuela, de chaval, de chavala, "
+        "de chiquit*, no me ha vuelto, no ha vuelto, no volvió, no ha vuelto a, nunca volvió, ya superé, "
+        "lo superé, superad*, de aquello, en aquel entonces, por aquel entonces, aquella vez, aquel año, "
+        "antaño, desde aquello, lejano, el verano aquel, en pandemia, antes de jubilarme"
     ),
     C.NOW: (
-        "ahora, ahora mismo, ahorita, hoy, otra vez, de nuevo, todavía, aún, sigo, sigue, en este momento, "
-        "esta mañana, esta noche, llevo, acabo de, acaba de, me acaba, desde hace rato, desde ayer, "
-        "desde anoche, desde hace una hora, en estos momentos, ya mismo, recién"
+        "ahora, ahora mismo, ahorita, hoy, otra vez, de nuevo, todavía, aún, sigo, sigue, "
+        "en este momento, esta mañana, esta noche, llevo, acabo de, acaba de, me acaba, desde hace rato, "
+        "desde ayer, desde anoche, desde hace una hora, en estos momentos, ya mismo, recién"
     ),
     C.JUST_NOW: (
         "acabo de, acaba de, me acaba de, hace un momento, hace un minuto, hace un rato, hace minutos, "
@@ -609,68 +642,75 @@ CONCEPTS: dict[C, str] = {
     ),
     C.EARLIER: "esta mañana, hoy temprano, antes, hace unas horas, al mediodía, hace horas",
     C.SETTLED: (
-        "se me pasó, se pasó, ya pasó, se me ha pasado, se ha pasado, ya estoy bien, desapareció, se fue, "
-        "se me quitó, se me ha quitado, se calmó, ya no, ya mejor, mejoró, cedió, ha pasado, se ha ido, "
-        "se quitó, ya se fue, ya se me fue"
+        "se me pasó, se pasó, ya pasó, se me ha pasado, se ha pasado, ya estoy bien, desapareció, "
+        "se fue, se me quitó, se me ha quitado, se calmó, ya no, ya mejor, mejoró, cedió, ha pasado, "
+        "se ha ido, se quitó, ya se fue, ya se me fue"
     ),
     C.IMAGINED: (
         "y si, qué pasa si, si me, si tengo, si noto, debería, miedo a, miedo de, riesgo de, riesgo, "
-        "síntomas de, señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, como se sabe, "
-        "cómo saber, he leído, leí, soñé, sueño con, es normal, en caso de, puede dar, puede causar, "
-        "puede provocar, no creo, artículo, noticia, curiosidad, me preguntaba, cuáles son, "
-        "cuando a alguien, qué hacer si, preocupa que, diferencia entre, es peligroso"
+        "síntomas de, señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, "
+        "como se sabe, cómo saber, he leído, leí, soñé, sueño con, es normal, en caso de, puede dar, "
+        "puede causar, puede provocar, no creo, artículo, noticia, curiosidad, me preguntaba, "
+        "cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia entre, es peligroso"
     ),
     C.FICTION: (
         "película, peli, serie, series, capítulo, novela, telenovela, libro, noticia*, actor, actriz, "
-        "documental, tele, televisión, personaje, partido, fútbol, videojuego, teatro, cine, podcast, netflix"
+        "documental, tele, televisión, personaje, partido, fútbol, videojuego, teatro, cine, podcast, "
+        "netflix"
     ),
     C.FIGURATIVE: (
         "calor, factura*, recibo de la luz, luz, precio*, partido, gol, final, jefe, trabajo, papeleo, "
         "hacienda, renta, declaración, impuestos, alquiler, hipoteca, vistas, paisaje, concierto, boda, "
         "risa, reír, reírme, aburrimiento, tráfico, atasco, pantalón, pantalones, vaqueros, vestido, "
-        "zapatos, faja, liga, equipo, serie, capítulo, película, chiste, sorpresa, susto, ilusión, emoción, "
-        "chocolate, cerveza, café, móvil, celular, batería, coche, carro, lavadora, ordenador, internet, "
-        "examen, exámenes, deberes, nietos, hambre, sed, frío, mosquitos, tele, novela, deudas, cola, "
-        "reunión, correo"
+        "zapatos, faja, liga, equipo, serie, capítulo, película, chiste, sorpresa, susto, ilusión, "
+        "emoción, chocolate, cerveza, café, móvil, celular, batería, coche, carro, lavadora, ordenador, "
+        "internet, examen, exámenes, deberes, nietos, hambre, sed, frío, mosquitos, tele, novela, "
+        "deudas, cola, reunión, correo"
     ),
     C.LAUGHTER: (
-        "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, qué mono, "
-        "jsjs*"
+        "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, "
+        "qué mono, jsjs*"
     ),
     C.OTHERS: (
-        "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, vecina, "
-        "hermano, hermana, él, ella, ellos, abuelo, abuela, tío, tía, novio, novia, compañero, compañera, "
-        "perro, gato, alguien, gente, suegro, suegra, primo, prima, cuñado, cuñada, mami, papi, amig*, "
-        "vecin*, abuel*, compañer*, cuñad*, niñ*, nen*, bebé, nieto, nieta, chico, chica, señor, señora, "
-        "viej*, peque, sobrin*, conocid*, pareja, paciente, cliente, jef*, chamaco, guagua, mi vieja, "
-        "mi viejo, colega, yerno, nuera, mi gorda, pibe"
+        "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, "
+        "vecina, hermano, hermana, él, ella, ellos, abuelo, abuela, tío, tía, novio, novia, compañero, "
+        "compañera, perro, gato, alguien, gente, suegro, suegra, primo, prima, cuñado, cuñada, mami, "
+        "papi, amig*, vecin*, abuel*, compañer*, cuñad*, niñ*, nen*, bebé, nieto, nieta, chico, chica, "
+        "señor, señora, viej*, peque, sobrin*, conocid*, pareja, paciente, cliente, jef*, chamaco, "
+        "guagua, mi vieja, mi viejo, colega, yerno, nuera, mi gorda, pibe"
     ),
     C.ELSEWHERE: (
         "tuvo, tenía, le dio, hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, "
-        "año pasado, mes pasado, semana pasada, ayer, anoche, en paz descanse, murió, falleció, descanse, "
-        "entierro, hace un mes, de viaje, en tratamiento, ya en casa, ya esta en casa, ya está bien, "
-        "está mejor, recuper*, en el trabajo, el otro día, el lunes, el martes, el miércoles, el jueves, "
-        "el viernes, el sábado, el domingo, en otra ciudad, en otro país, en el extranjero, desde niño, "
-        "desde niña, desde pequeño, desde pequeña, de sevilla, antier, de hace tiempo"
+        "año pasado, mes pasado, semana pasada, ayer, anoche, en paz descanse, murió, falleció, "
+        "descanse, entierro, hace un mes, de viaje, en tratamiento, ya en casa, ya esta en casa, "
+        "ya está bien, está mejor, recuper*, en el trabajo, el otro día, el lunes, el martes, "
+        "el miércoles, el jueves, el viernes, el sábado, el domingo, en otra ciudad, en otro país, "
+        "en el extranjero, desde niño, desde niña, desde pequeño, desde pequeña, de sevilla, antier, "
+        "de hace tiempo"
     ),
     C.MINE: "yo, me, mi, mí, tengo, estoy, siento, noto, mis, conmigo",
+    C.DONT_KNOW: (
+        "no sé, no se, no entiendo, no entendí, no comprendo, depende, a qué viene, qué quieres decir, "
+        "luego te digo, después te digo, no lo sé, quién sabe, ni idea, qué pregunta, hablar con"
+    ),
     C.FILLER: (
-        "por favor, porfa, porfavor, muy, mucho, ya, bien, un poco, poco, tan, así, como, de repente, ahora, "
-        "hoy, casi, todo, realmente, además, encima, también, otra vez, me, se, le, te, que, q, el, la, los, "
-        "las, un, una, mi, es, está, estoy, esta, pues, ay, uf, bastante, súper, super, re, bien feo, "
-        "demasiado, se me, se le, ha, he, a, de, del, al, lo, este, esto, todavía, aún, hace, desde"
+        "por favor, porfa, porfavor, muy, mucho, ya, bien, un poco, poco, tan, así, como, de repente, "
+        "ahora, hoy, casi, todo, realmente, además, encima, también, otra vez, me, se, le, te, que, q, "
+        "el, la, los, las, un, una, mi, es, está, estoy, esta, pues, ay, uf, bastante, súper, super, re, "
+        "bien feo, demasiado, se me, se le, ha, he, a, de, del, al, lo, este, esto, todavía, aún, hace, "
+        "desde"
     ),
     C.HARMLESS: (
         "press de pecho, ejercicio de pecho, ejercicios de pecho, contorno de pecho, pechuga, "
-        "de todo corazón, de corazón, me muero de risa, muerto de risa, me muero de hambre, "
-        "muerto de cansancio, presión arterial, tensión arterial, la tensión, la presión, mi tensión, "
-        "mi presión, hace falta, cara a cara, dar la cara, al aire libre, aire libre, aire acondicionado, "
-        "dormido bien, dormido mal, matar el tiempo, braza, agujetas, mano a mano, por otro lado, al lado, "
-        "pasos, me mata este calor, este calor me mata, calor me mata, calor mata, me mata de risa, "
-        "me matas, me muero de, muero de risa, muero de ganas, muero de hambre, muero de sueño, "
-        "muero de frío, muero de calor, muero de vergüenza, muero de curiosidad, muero de envidia, "
-        "muero por, me muero por, muriendo de risa, muriendo de hambre, muriendo de calor, muerto de, "
-        "muerta de, muertos de, me murió el móvil, murio el movil, murió el celular, murió el teléfono, "
+        "de todo corazón, me muero de risa, muerto de risa, me muero de hambre, muerto de cansancio, "
+        "presión arterial, tensión arterial, la tensión, la presión, mi tensión, mi presión, hace falta, "
+        "cara a cara, dar la cara, al aire libre, aire libre, aire acondicionado, dormido bien, "
+        "dormido mal, matar el tiempo, braza, agujetas, mano a mano, por otro lado, al lado, pasos, "
+        "me mata este calor, este calor me mata, calor me mata, calor mata, me mata de risa, me matas, "
+        "me muero de, muero de risa, muero de ganas, muero de hambre, muero de sueño, muero de frío, "
+        "muero de calor, muero de vergüenza, muero de curiosidad, muero de envidia, muero por, "
+        "me muero por, muriendo de risa, muriendo de hambre, muriendo de calor, muerto de, muerta de, "
+        "muertos de, me murió el móvil, murio el movil, murió el celular, murió el teléfono, "
         "murió la batería, móvil muerto, batería muerta, partido de infarto, precio de infarto, "
         "final de infarto, de infarto el, final infartante, infartante, casi me da un infarto con, "
         "casi me da un infarto, me va a dar un infarto con, casi me da algo, rompe el corazón, "
@@ -683,99 +723,103 @@ CONCEPTS: dict[C, str] = {
         "cáncer de pecho, ahogo en papeleo, me ahogo en, ahogado en, ahogada en, ahogándome en trabajo, "
         "ahogo en un vaso, ahogo de trabajo, ahoga la hipoteca, ahogan las deudas, sin aliento las, "
         "nos dejaron sin aliento, dejó sin aliento, me dejó sin aliento, quita el aliento, "
-        "quedé sin palabras, sin palabras, corto de tiempo, corta de tiempo, pesa un muerto, peso muerto, "
-        "naturaleza muerta, susto de muerte, de mala muerte, mala muerte, hasta la muerte, "
+        "quedé sin palabras, sin palabras, corto de tiempo, corta de tiempo, pesa un muerto, "
+        "peso muerto, naturaleza muerta, susto de muerte, de mala muerte, mala muerte, hasta la muerte, "
         "se lo tomó a pecho, desmayado de sueño, desmayada de sueño, me desmayo de hambre, "
-        "me desmayo del susto, cara dura, cara de, qué cara, cara o cruz, salió cara, muy cara, es cara, "
-        "más cara, costó cara, mano derecha de, echar una mano, echarme una mano, mano dura, a mano, "
-        "de segunda mano, de la mano, pie de página, a pie, de pie, ponerme de pie, en pie, ponerme en pie, "
-        "buscar tres pies, al pie de la letra, dormí, he dormido, dormida hasta, dormido hasta, "
-        "me quedé dormid*, quedado dormid*, siesta, durmiendo, ojo con, mucho ojo, un ojo de la cara, "
-        "en un abrir, boca a boca, a pedir de boca, boca abierta, con la boca, punto de vista, con vistas, "
-        "las vistas, a la vista, hasta la vista, a primera vista, ver la tele, nos vemos, a ver, "
-        "tomar el pelo, me tomas el pelo, tomar una caña, tomé café, tomé agua, tomé un té, tomar café, "
-        "tomar agua, tomar el sol, tomar aire fresco, aire fresco, salir a tomar el aire, tensiómetro, "
-        "sangre fría, sangre azul, mala sangre, de sangre, análisis de sangre, donar sangre, doné sangre, "
+        "me desmayo del susto, cara dura, cara o cruz, salió cara, muy cara, es cara, más cara, "
+        "costó cara, mano derecha de, echar una mano, echarme una mano, mano dura, de segunda mano, "
+        "pie de página, a pie, de pie, ponerme de pie, en pie, ponerme en pie, buscar tres pies, "
+        "al pie de la letra, dormí, he dormido, dormida hasta, dormido hasta, me quedé dormid*, "
+        "quedado dormid*, siesta, durmiendo, ojo con, mucho ojo, un ojo de la cara, en un abrir, "
+        "boca a boca, a pedir de boca, boca abierta, punto de vista, con vistas, las vistas, a la vista, "
+        "hasta la vista, a primera vista, ver la tele, nos vemos, a ver, tomar el pelo, "
+        "me tomas el pelo, tomar una caña, tomé café, tomé agua, tomé un té, tomar café, tomar agua, "
+        "tomar el sol, tomar aire fresco, aire fresco, salir a tomar el aire, tensiómetro, sangre fría, "
+        "sangre azul, mala sangre, de sangre, análisis de sangre, donar sangre, doné sangre, "
         "sangre para, analítica, azúcar en sangre, sangría, de pura sangre, sangre nueva, negro humor, "
-        "humor negro, café negro, viernes negro, dinero negro, frijoles negros, oveja negra, lista negra, "
-        "ropa negra, gato negro, mercado negro, se me quitó el hambre, pérdida de tiempo, cuelgo, "
-        "colgar el teléfono, colgar cuadros, te cuelgo, colgué, voltear la página, todo da vueltas a, "
-        "dar vueltas por, dar una vuelta, dando vueltas por el parque, le doy vueltas, darle vueltas, "
-        "dale vueltas, suicidio político, suicidio comercial, deportivo, sobredosis de azúcar, "
-        "sobredosis de chocolate, sobredosis de turrón, sobredosis de cariño, me llame cuando, llámame, "
-        "llamame, que me llame, te llamo, llamo luego, gracias por .. ayuda, gracias por la ayuda, "
-        "gracias por ayudar, ayudé, ayudo a mi, ayudar a mi, me ayudas con, ayuda con, ayuda para cambiar, "
-        "ayuda para, puedes ayudarme con, menú de ayuda, ambulancia de juguete, pasó una ambulancia, "
-        "pasó la ambulancia, salidas de emergencia, salida de emergencia, hinchada del, la hinchada, "
-        "hincha del, hinchas, hincha de, inflación, inflamable, hincha las narices, hinchan las narices, "
-        "bici pinchada, rueda pinchada, pinchazo de la rueda, pinché una rueda, pinchar una rueda, "
-        "fatiga pandémica, ataque de risa, ataque de nervios por los, vértigo los precios, vertiginos*, "
-        "precios de vértigo, ritmo de vértigo, marea, mareas, pleamar, marea alta, marear la perdiz, "
-        "me mareas con, mareando con preguntas, se me rompió el corazon de, paro general, no paro, "
-        "la báscula está, no tengo tiempo, no puedo esperar, no puedo creer, no me lo puedo creer, "
-        "me rindo con el, se acabó el café, se acabó la leche, se acaba el verano, se acaba la semana, "
-        "se acaba el plazo, lo hago luego, lo hago mañana, lo hago ahora, lo hago hoy, hoy lo hago, "
-        "mañana lo hago, ya lo hago, qué infarto, de infarto, un infarto los precios, me da un infarto, "
+        "humor negro, café negro, viernes negro, dinero negro, frijoles negros, oveja negra, "
+        "lista negra, ropa negra, gato negro, mercado negro, se me quitó el hambre, pérdida de tiempo, "
+        "cuelgo, colgar el teléfono, colgar cuadros, te cuelgo, colgué, voltear la página, "
+        "todo da vueltas a, dar vueltas por, dar una vuelta, dando vueltas por el parque, "
+        "le doy vueltas, darle vueltas, dale vueltas, suicidio político, suicidio comercial, deportivo, "
+        "sobredosis de azúcar, sobredosis de chocolate, sobredosis de turrón, sobredosis de cariño, "
+        "me llame cuando, llámame, llamame, que me llame, te llamo, llamo luego, gracias por .. ayuda, "
+        "gracias por la ayuda, gracias por ayudar, ayudé, ayudo a mi, ayudar a mi, me ayudas con, "
+        "ayuda con, ayuda para cambiar, ayuda para, puedes ayudarme con, menú de ayuda, "
+        "ambulancia de juguete, pasó una ambulancia, pasó la ambulancia, salidas de emergencia, "
+        "salida de emergencia, hinchada del, la hinchada, hincha del, hinchas, hincha de, inflación, "
+        "inflamable, hincha las narices, hinchan las narices, bici pinchada, rueda pinchada, "
+        "pinchazo de la rueda, pinché una rueda, pinchar una rueda, fatiga pandémica, ataque de risa, "
+        "ataque de nervios por los, vértigo los precios, vertiginos*, precios de vértigo, "
+        "ritmo de vértigo, marea, mareas, pleamar, marea alta, marear la perdiz, me mareas con, "
+        "mareando con preguntas, se me rompió el corazon de, paro general, no paro, la báscula está, "
+        "no tengo tiempo, no puedo esperar, no puedo creer, no me lo puedo creer, me rindo con el, "
+        "se acabó el café, se acabó la leche, se acaba el verano, se acaba la semana, se acaba el plazo, "
+        "lo hago luego, lo hago mañana, lo hago ahora, lo hago hoy, hoy lo hago, mañana lo hago, "
+        "ya lo hago, qué infarto, de infarto, un infarto los precios, me da un infarto, "
         "me dio un infarto al ver, por poco me da algo, casi me muero, por poco me desmayo, "
-        "casi me desmayo cuando, me ha dado un vuelco el corazón, un vuelco el corazón, corazón a mil con, "
-        "me late de emoción, me ahogo de risa, ahogo de risa, ahogándome de risa, me parto, "
-        "me parto de risa, me meo de risa, llorar de risa, me mata la curiosidad, me mata la espera, "
-        "me matan los zapatos, matan los zapatos, me matan los pies, matar el gusanillo, matando el tiempo, "
-        "mataría por, te voy a matar, te mato, mi mujer me mata, me va a matar mi mujer, muero de pena, "
-        "muerta de sueño, muerto de sueño, muerta de cansancio, medio muerto de sueño, punto muerto, "
-        "agua muerta, mosquita muerta, más muerto que vivo después de, hasta morir, a morir, de morirse, "
-        "morirse de risa, para morirse, vivir del cuento, sin vivir en mí, sangre de horchata, sudar sangre, "
-        "sangre sudor y lágrimas, llevo la sangre, sangre en las venas, tinta sangre, me hierve la sangre, "
-        "hierve la sangre, sangría del, chupasangre, negro como el carbón el café, lo veo negro para el, "
-        "me pone negro, verlas negras, negra suerte, suerte negra, pierna de cordero, pierna suelta, "
-        "dormí a pierna suelta, estirar las piernas, estirar la pata, meter la pata, metí la pata, "
-        "en pie de guerra, con buen pie, pie derecho, brazo a torcer, dar el brazo, brazo de gitano, "
-        "brazos cruzados, mano izquierda para, mano derecha, echar mano, mano larga, de primera mano, "
+        "casi me desmayo cuando, me ha dado un vuelco el corazón, un vuelco el corazón, "
+        "corazón a mil con, me late de emoción, me ahogo de risa, ahogo de risa, ahogándome de risa, "
+        "me parto, me parto de risa, me meo de risa, llorar de risa, me mata la curiosidad, "
+        "me mata la espera, me matan los zapatos, matan los zapatos, me matan los pies, "
+        "matar el gusanillo, matando el tiempo, mataría por, te voy a matar, te mato, mi mujer me mata, "
+        "me va a matar mi mujer, muero de pena, muerta de sueño, muerto de sueño, muerta de cansancio, "
+        "medio muerto de sueño, punto muerto, agua muerta, mosquita muerta, "
+        "más muerto que vivo después de, hasta morir, a morir, de morirse, morirse de risa, "
+        "para morirse, vivir del cuento, sin vivir en mí, sangre de horchata, sudar sangre, "
+        "sangre sudor y lágrimas, llevo la sangre, sangre en las venas, tinta sangre, "
+        "me hierve la sangre, hierve la sangre, sangría del, chupasangre, negro como el carbón el café, "
+        "lo veo negro para el, me pone negro, verlas negras, negra suerte, suerte negra, "
+        "pierna de cordero, pierna suelta, dormí a pierna suelta, estirar las piernas, estirar la pata, "
+        "meter la pata, metí la pata, en pie de guerra, con buen pie, pie derecho, brazo a torcer, "
+        "dar el brazo, brazo de gitano, brazos cruzados, echar mano, mano larga, de primera mano, "
         "la cara b, plantar cara, buena cara, mala cara, cara de sueño, boca del metro, "
         "se me hace la boca agua, boca agua, lengua de gato, mala lengua, malas lenguas, "
-        "se me fue la lengua, irse de la lengua, lengua materna, sin pelos en la lengua, garganta profunda, "
-        "ojo por ojo, a ojo, pegar ojo, no pegué ojo, no he pegado ojo, cuatro ojos, mal de ojo, "
-        "ojos que no ven, dolor de cabeza los, dolor de cabeza del, dolor de cabeza este, cabeza bien alta, "
-        "cabeza de familia, cabeza de ajo, perder la cabeza, de cabeza al, cabeza loca, en cabeza, "
+        "se me fue la lengua, irse de la lengua, lengua materna, sin pelos en la lengua, "
+        "garganta profunda, ojo por ojo, a ojo, pegar ojo, no pegué ojo, no he pegado ojo, cuatro ojos, "
+        "mal de ojo, ojos que no ven, dolor de cabeza los, dolor de cabeza del, dolor de cabeza este, "
+        "cabeza bien alta, cabeza de familia, cabeza de ajo, perder la cabeza, cabeza loca, en cabeza, "
         "dar vueltas a la manzana, dar vueltas en la cama, dando vueltas en la cama, mareo de papeles, "
-        "qué mareo de cifras, mareando la, hinchado de orgullo, hincha el, hinchar globos, hinchar la rueda, "
-        "inflar la rueda, inflar los globos, rueda inflada, calambre de risa, presión laboral, "
-        "presión en el trabajo, bajo presión, mucha presión en, olla a presión, presión de las ruedas, "
-        "aire de familia, con aire, dar aires, en el aire, cambio de aires, aire puro, al aire, sin ayuda, "
-        "con ayuda de, ayuda de mi, primeros auxilios, cuarto de socorro del, emergencias climática, "
-        "teléfono de emergencias apuntado, ambulancia pasó, vi una ambulancia, una ambulancia pasó, "
-        "suicida el precio, sobredosis de, se acabó el, se acabó la, se acaban las vacaciones, "
-        "despedida de soltero, despedida de soltera, despedida del trabajo, carta a los reyes"
+        "qué mareo de cifras, mareando la, hinchado de orgullo, hincha el, hinchar globos, "
+        "hinchar la rueda, inflar la rueda, inflar los globos, rueda inflada, calambre de risa, "
+        "presión laboral, presión en el trabajo, bajo presión, mucha presión en, olla a presión, "
+        "presión de las ruedas, aire de familia, con aire, dar aires, en el aire, cambio de aires, "
+        "aire puro, al aire, sin ayuda, con ayuda de, ayuda de mi, primeros auxilios, "
+        "cuarto de socorro del, emergencias climática, teléfono de emergencias apuntado, "
+        "ambulancia pasó, vi una ambulancia, una ambulancia pasó, suicida el precio, se acabó el, "
+        "se acabó la, se acaban las vacaciones, despedida de soltero, despedida de soltera, "
+        "despedida del trabajo, carta a los reyes, no como carne, no como dulces, no como pan, "
+        "no como gluten, no como azúcar, no como fuera, no como chocolate, no como frito"
     ),
 }
 
 ANSWERS: dict[Answer, str] = {
     Answer.YES: (
-        "sí, si, sii, sip, ahora mismo, ahorita, a mí, me está pasando, todavía sigue, sigue, simón, sí po, "
-        "obvio, claro, claro que sí, ajá, a mi ahora, sigo igual, en este momento, ahora, va a peor, "
-        "empeora, cada vez peor, no para, no se quita, no se me quita, todavía, aún, exacto, correcto, "
-        "efectivamente, por supuesto, desde luego, afirmativo, soy yo, yo, sí señor, sipi, seguro, sin duda, "
-        "dale sí, aha, yes, claro q si, ya mismo, está pasando, pasando, me sigue doliendo, sigue doliendo, "
-        "ayuda, rápido, sigo, continúa, por desgracia sí"
+        "sí, si, sii, sip, ahora mismo, ahorita, a mí, me está pasando, todavía sigue, sigue, simón, "
+        "sí po, obvio, claro, claro que sí, ajá, a mi ahora, sigo igual, en este momento, ahora, "
+        "va a peor, empeora, cada vez peor, no para, no se quita, no se me quita, todavía, aún, exacto, "
+        "correcto, efectivamente, por supuesto, desde luego, afirmativo, soy yo, yo, sí señor, sipi, "
+        "seguro, sin duda, dale sí, aha, yes, claro q si, ya mismo, está pasando, pasando, "
+        "me sigue doliendo, sigue doliendo, ayuda, rápido, sigo, continúa, por desgracia sí"
     ),
     Answer.HESITANT: (
         "creo que sí, creo, un poco, poquito, me parece, puede ser, todavía lo noto, lo noto algo, "
-        "a lo mejor, más o menos, mas o menos, va y viene, supongo, yo diría, capaz, tal vez, quizá, quizás, "
-        "probablemente, posiblemente, casi, algo, medio, no del todo, no se me ha ido del todo, "
-        "no se ha ido del todo, aunque menos, ligeramente, leve, diría que sí, imagino que sí, pareciera, "
-        "a ratos, no estoy seguro pero sí, pue que sí, algo menos, eso creo, no tanto"
+        "a lo mejor, más o menos, mas o menos, va y viene, supongo, yo diría, capaz, tal vez, quizá, "
+        "quizás, probablemente, posiblemente, casi, algo, medio, no del todo, no se me ha ido del todo, "
+        "no se ha ido del todo, aunque menos, ligeramente, leve, diría que sí, imagino que sí, "
+        "pareciera, a ratos, no estoy seguro pero sí, pue que sí, algo menos, eso creo, no tanto"
     ),
     Answer.NO: (
-        "no, nop, q va, qué va, para nada, nel, negativo, no no, nones, nanai, ni hablar, nada, no ahora, "
-        "ahora no, de momento no, en absoluto, estoy bien, todo bien, tampoco, no me pasa, "
+        "no, nop, q va, qué va, para nada, nel, negativo, no no, nones, nanai, ni hablar, nada, "
+        "no ahora, ahora no, de momento no, en absoluto, estoy bien, todo bien, tampoco, no me pasa, "
         "no me está pasando, no señor, jamás, nunca, no gracias, nah"
     ),
     Answer.OVER: (
         "ya se me pasó, ya pasó, se me pasó, ya no, fue anoche, anoche, ayer, ya estoy bien, ya estoy, "
         "eso fue, hace rato, se fue, fue solo, estoy como nuevo, ya está todo normal, terminó, acabó, "
         "me pasaba, se quitó, se me quitó, hace años, hace tiempo, hace mucho, ya se calmó, desapareció, "
-        "pasado, fue hace, fue el, estoy mejor, ya mejor, antes sí, antes, se me ha pasado, ya cedió, cesó, "
-        "era antes, duró, se me fue, superado"
+        "pasado, fue hace, fue el, estoy mejor, ya mejor, antes sí, antes, se me ha pasado, ya cedió, "
+        "cesó, era antes, duró, se me fue, superado"
     ),
     Answer.OTHER_PERSON: (
         "a mí no, a mi no, no soy yo, no a mí, le pasa a, es mi, a mi vieja, está aquí, al lado, "
@@ -784,10 +828,11 @@ ANSWERS: dict[Answer, str] = {
     ),
     Answer.NOT_A_SIGN: (
         "forma de hablar, broma, bromeando, bromeaba, me entendiste mal, entendiste mal, malentendido, "
-        "partido, peli, película, nada que ver, me refería, gimnasio, es un decir, un decir, falsa alarma, "
-        "corrector, autocorrector, una expresión, expresión, era una pregunta, solo preguntaba, pregunta, "
-        "hablaba de, hablaba del, error, me equivoqué, equivocación, no era eso, no quise decir, metáfora, "
-        "exageraba, exager*, en sentido figurado, figurado, de mentira, lavadora, tele, serie, canción, "
-        "dedazo, errata, chiste, jugando, no en serio, no es literal, era por, de coña, cachondeo"
+        "partido, peli, película, nada que ver, me refería, gimnasio, es un decir, un decir, "
+        "falsa alarma, corrector, autocorrector, una expresión, expresión, era una pregunta, "
+        "solo preguntaba, pregunta, hablaba de, hablaba del, error, me equivoqué, equivocación, "
+        "no era eso, no quise decir, metáfora, exageraba, exager*, en sentido figurado, figurado, "
+        "de mentira, lavadora, tele, serie, canción, dedazo, errata, chiste, jugando, no en serio, "
+        "no es literal, era por, de coña, cachondeo"
     ),
 }

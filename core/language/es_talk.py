@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.language.lexicon import Calendar, Intent, split
+from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
     weekdays=(
@@ -88,7 +88,7 @@ WISHES = {
     ),
     Intent.STOP: split(
         "parar;para;basta;cancelar;cancela;detener;alto;salir;terminar;termina;ya basta;déjalo ya;"
-        "déjame en paz;suficiente;stop;para …;cancelar …;olvídalo;da igual"
+        "déjame en paz;suficiente;stop;para …;cancelar …;olvídalo;da igual;no quiero seguir …"
     ),
     Intent.UNDO: split(
         "deshacer;deshacer …;deshaz;deshazlo;borra eso;borra el último;borrar último;"
@@ -186,17 +186,13 @@ WISHES = {
         "exportar;exportar …;descargar mis datos;privacidad;qué guardas;qué guardáis;qué datos tienes"
     ),
     Intent.FORGET: split(
-        "borra todos mis datos …;elimina todos mis datos …;borrar todos mis datos;olvídame;"
-        "olvídame …;bórrame;borrar todo;borra todo;borrar mis datos;borra mis datos …;"
-        "eliminar mis datos;elimina mis datos …;eliminar mi cuenta;borrar mi cuenta;"
-        "… borrar mis datos …;… borrar todos mis datos …;… eliminar mis datos …;"
-        "… borra todos mis datos …;eliminarme"
+        "borra todos mis datos;elimina todos mis datos;borrar todos mis datos;olvídame;bórrame;"
+        "borra todo;borrar mis datos;borra mis datos;eliminar mis datos;elimina mis datos;"
+        "eliminar mi cuenta;borrar mi cuenta;eliminarme"
     ),
     Intent.LEAVE: split(
-        "dejarlo;quiero dejarlo …;darme de baja;baja;quiero darme de baja …;salir del programa;"
-        "abandonar;abandonar …;quiero irme;quiero parar …;ya no quiero …;no quiero seguir …;"
-        "no me escribas más;dejar el programa;cancelar la suscripción;no más mensajes …;"
-        "… darme de baja …"
+        "darme de baja;quiero darme de baja;salir del programa;no me escribas más;dejar el programa;"
+        "cancelar la suscripción;no más mensajes"
     ),
     Intent.LANGUAGE: split(
         "idioma;idioma …;cambiar idioma;cambiar de idioma;cambiar el idioma;español;en español;"
@@ -233,3 +229,34 @@ WISHES = {
         "no sabría decir;no lo recuerdo;quién sabe;no tengo ni idea"
     ),
 }
+
+
+DESTROYS = Destroys(
+    forget=(
+        "borr*|bórr*|elimin*|elimín*|suprim*|quit*|destruy*|desaparezca*|desaparezcan|olvid* & "
+        "mis_datos|todos_los_datos|mi_cuenta|mi_historial|mi_información|mi_expediente|mi_perfil|"
+        "mi_registro|mis_registros|datos_personales",
+        "borr*|elimin*|suprim*|destruy*|desaparezca*|olvid*|quit* & todo|toda|todos|todas & lo_mío|mío|"
+        "mía|mi|mis|sobre_mí|de_mí",
+        "borra*_todo|elimina*_todo & por_favor|ya|definitivamente|para_siempre",
+        "derecho_al_olvido|derecho_a_la_supresión|rgpd",
+    ),
+    leave=(
+        "dame_de_baja|denme_de_baja|deme_de_baja|dadme_de_baja|quiero_darme_de_baja|"
+        "me_quiero_dar_de_baja|me_doy_de_baja|darme_de_baja|solicito_la_baja",
+        "desapúnt*|desinscrib*|sácame|sáquenme|sacadme|bórrame|quítame|elimíname|abandon*|dejo|dejar|"
+        "salir|salgo|salirme|irme|me_voy|retiro|retirarme|renuncio & programa|seguimiento|estudio|lista|"
+        "participación",
+        "!ya_no|no & quiero|deseo|voy & seguir|continuar|participar|estar|formar_parte & programa|"
+        "seguimiento|revisiones",
+        "lo_dejo|me_retiro|me_voy|me_salgo|abandono & para_siempre|definitivamente|del_todo|y_no_vuelvo",
+        "cancel*|anul*|terminar|acabar|pongan_fin & mi_participación|mi_suscripción|mi_inscripción|"
+        "suscripción|inscripción",
+    ),
+    no="no|nunca|jamás|sin|tampoco",
+    if_="si|cuando|qué_pasa|casi|pensando|marido|mujer|amiga|amigo|hermana|hermano|antes_de",
+    partly=(
+        "último|última|últimos|hoy|ayer|recordatorio*|mensaje*|número|sal|app|peso|cintura|cadera|foto*|"
+        "lunes|martes|miércoles|jueves|viernes|sábado|domingo|médico|querer|avisos|error"
+    ),
+)

@@ -6,7 +6,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.fr_signs import ANSWERS, CONCEPTS
-from core.language.fr_talk import CALENDAR, WISHES
+from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -89,6 +89,11 @@ FRENCH = Lexicon(
     },
     local_pound={"livre": D("0.5"), "livres": D("0.5")},
     roles={
+        WordRole.LEAD: split(
+            "balance;la balance;dit;affiche;indique;j'ai;jai;fait;fais;haute;basse;compté;j'ai fait;"
+            "j'ai compté;cette fois;ce matin;seulement;juste;ça donne;ça fait;je fais;je suis à;haut;"
+            "bas"
+        ),
         WordRole.AND: split("et;&;puis;ainsi que"),
         WordRole.POINT: split("virgule;point"),
         WordRole.HALF: split("demi;demie;et demi;et demie;une demi;une demie;un demi"),
@@ -183,4 +188,5 @@ FRENCH = Lexicon(
     intents=WISHES,
     concepts=CONCEPTS,
     answers=ANSWERS,
+    destroys=DESTROYS,
 )

@@ -13,7 +13,7 @@ CONCEPTS: dict[C, str] = {
         "mâchoire, bras gauche, deux bras, omoplate, omoplates, cou, nuque, gorge, épaule gauche, "
         "entre les épaules, bras"
     ),
-    C.FACE: "visage, bouche, figure, face, lèvre, paupière, joue, sourire, moitié du visage, tronche",
+    C.FACE: ("visage, bouche, figure, face, lèvre, paupière, joue, sourire, moitié du visage, tronche"),
     C.LIPS_OR_TONGUE: "lèvre, lèvres, langue, paupières, yeux, visage, bouche, figure, face",
     C.THROAT: "gorge, gosier, trachée, cou, glotte, larynx",
     C.LIMB: (
@@ -24,8 +24,8 @@ CONCEPTS: dict[C, str] = {
     C.LEGS: "jambes, mollets, chevilles, pieds, cuisses, deux jambes",
     C.EYE: "œil, oeil, yeux",
     C.JOINT: (
-        "genou, hanche, cheville, dos, épaule, articulation, muscle, mollet, aine, poignet, coude, cuisse, "
-        "tendon, ischio*, lombaires, quadriceps, achille, adducteur, reins, genoux"
+        "genou, hanche, cheville, dos, épaule, articulation, muscle, mollet, aine, poignet, coude, "
+        "cuisse, tendon, ischio*, lombaires, quadriceps, achille, adducteur, reins, genoux"
     ),
     # heart
     C.CHEST_PAIN: (
@@ -33,8 +33,8 @@ CONCEPTS: dict[C, str] = {
         "poids sur la poitrine, étau dans la poitrine, point au coeur"
     ),
     C.HEART_ATTACK: (
-        "infarctus, crise cardiaque, attaque cardiaque, arrêt cardiaque, attaque au coeur, attaque de coeur, "
-        "syndrome coronarien"
+        "infarctus, crise cardiaque, attaque cardiaque, arrêt cardiaque, attaque au coeur, "
+        "attaque de coeur, syndrome coronarien"
     ),
     C.HURT: (
         "douleur*, mal, fait mal, brûle, brûlure*, brûlant, pique, picote, pointe, élancement*, élance, "
@@ -43,9 +43,10 @@ CONCEPTS: dict[C, str] = {
         "torture, ça tire, tire, transperce, coup de couteau, spasme, brule"
     ),
     C.PRESS: (
-        "serre, serré, serrée, serrement, oppress*, opprime, compress*, comprime, écras*, étau, pression, "
-        "lourd, lourde, lourdeur, poids, pèse, étreint, étreinte, bloc, bloqué*, étouffe, ceinture, barre, "
-        "chape, enclume, pesanteur, coincé, nœud, tenaille, broie, appuie, assis sur, bizarre, drôle"
+        "serre, serré, serrée, serrement, oppress*, opprime, compress*, comprime, écras*, étau, "
+        "pression, lourd, lourde, lourdeur, poids, pèse, étreint, étreinte, bloc, bloqué*, étouffe, "
+        "ceinture, barre, chape, enclume, pesanteur, coincé, nœud, tenaille, broie, appuie, assis sur, "
+        "bizarre, drôle"
     ),
     C.SPREADS: (
         "irradie, descend dans, remonte dans, va dans le bras, se propage, gagne le bras, "
@@ -55,54 +56,57 @@ CONCEPTS: dict[C, str] = {
     C.RACING: (
         "s'emballe, emballe*, irrégulier*, irréguli*, bat trop vite, bat très vite, bat vite, bat fort, "
         "bat à cent, saute*, à toute vitesse, à cent à l'heure, à 100 à l'heure, à fond, à mille, cogne, "
-        "tape, rate des battements, rate un battement, des ratés, ratés, bat la chamade, chamade, accélère, "
-        "accéléré, s'accélère, trop vite, si vite, très vite, hyper vite, fou, folle, affolé*, s'affole, "
-        "affole, galope, galop, désordonné*, n'importe comment, tambour, boum, débat, va exploser, "
-        "battre fort, bondit, palpite*, tambourine, désynchro*, pas régulier, part en vrille, martèle, yoyo, "
-        "à tout rompre, comme un fou, des bonds, bonds, fait des bonds, des sauts, sauts, loupés, loupe, "
-        "loupe des battements, des pauses, s'arrête puis repart, s'arrête et repart, culbute*, galipettes, "
-        "pirouettes, déraille, déconne, déréglé*, détraqué*, à la vitesse grand v, grand galop, "
-        "dans la gorge, jusque dans les oreilles, saccadé*, dans tous les sens, tachycarde, qui tape, "
-        "cavale, toque, explose, sort de ma poitrine, papillonne, frétille, bizarre"
+        "tape, rate des battements, rate un battement, des ratés, ratés, bat la chamade, chamade, "
+        "accélère, accéléré, s'accélère, trop vite, si vite, très vite, hyper vite, fou, folle, affolé*, "
+        "s'affole, affole, galope, galop, désordonné*, n'importe comment, tambour, boum, débat, "
+        "va exploser, battre fort, bondit, palpite*, tambourine, désynchro*, pas régulier, "
+        "part en vrille, martèle, yoyo, à tout rompre, comme un fou, des bonds, bonds, fait des bonds, "
+        "des sauts, sauts, loupés, loupe, loupe des battements, des pauses, s'arrête puis repart, "
+        "s'arrête et repart, culbute*, galipettes, pirouettes, déraille, déconne, déréglé*, détraqué*, "
+        "à la vitesse grand v, grand galop, dans la gorge, jusque dans les oreilles, saccadé*, "
+        "dans tous les sens, tachycarde, qui tape, cavale, toque, explose, sort de ma poitrine, "
+        "papillonne, frétille, bizarre"
     ),
-    C.PALPITATIONS: "palpitation*, tachycardie*, arythmie*, extrasystole*, fibrillation, coeur qui s'emballe, tachy",
-    C.COLD_SWEAT: "sueur froide, sueurs froides, suée froide, moite et froid, en nage sans raison, transpire à froid",
+    C.PALPITATIONS: ("palpitation*, tachycardie*, arythmie*, extrasystole*, fibrillation, coeur qui s'emballe, tachy"),
+    C.COLD_SWEAT: ("sueur froide, sueurs froides, suée froide, moite et froid, en nage sans raison, transpire à froid"),
     # brain
     C.STROKE: (
         "avc, attaque cérébrale, accident vasculaire, accident cérébral, hémorragie cérébrale, "
         "rupture d'anévrisme, infarctus cérébral, embolie, attaque au cerveau, congestion cérébrale"
     ),
     C.DROOP: (
-        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, pendant*, décroché*, "
-        "s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule, "
-        "de travers, relâché*, paralysé, pend d'un, qui tombe, tombe d'un, dissymétrique, immobile, bizarre, "
-        "tordu"
+        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, pendant*, "
+        "décroché*, s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, "
+        "coule, de travers, relâché*, paralysé, pend d'un, qui tombe, tombe d'un, dissymétrique, "
+        "immobile, bizarre, tordu"
     ),
     C.NUMB: (
-        "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, sens pas, "
-        "ne sens plus, plus de sensation, picotement*, mort*, aucune sensation, plus aucune sensation"
+        "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, "
+        "sens pas, ne sens plus, plus de sensation, picotement*, mort*, aucune sensation, "
+        "plus aucune sensation"
     ),
     C.LIMP: (
         "sans force, plus de force, aucune force, mou, molle, mort, morte, ballant, pendant, pend, "
-        "ne répond plus, répond plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, ne bouge plus, "
-        "bouge plus, bouge pas, lâche tout, lâche, me lâche, a lâché, flasque, tout lâcher, "
-        "fais tout tomber, fait tomber tout, pèse une tonne, de coton, en coton, en plomb, comme du plomb, "
-        "inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne marche plus, fonctionne plus, retombe, "
-        "ne se lève plus, se lève plus, ne bouge, traîne, la traîne, lâche les objets, lâche les choses, "
-        "échappe des mains, m'échappe des mains, glisse des mains, tombe des mains, de chiffon, "
-        "en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient plus, tient plus, "
-        "me tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus rien tenir"
+        "ne répond plus, répond plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, "
+        "ne bouge plus, bouge plus, bouge pas, lâche tout, lâche, me lâche, a lâché, flasque, "
+        "tout lâcher, fais tout tomber, fait tomber tout, pèse une tonne, de coton, en coton, en plomb, "
+        "comme du plomb, inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne marche plus, "
+        "fonctionne plus, retombe, ne se lève plus, se lève plus, ne bouge, traîne, la traîne, "
+        "lâche les objets, lâche les choses, échappe des mains, m'échappe des mains, glisse des mains, "
+        "tombe des mains, de chiffon, en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, "
+        "ne tient plus, tient plus, me tient plus, ne me porte plus, me porte plus, commande plus, "
+        "plus aucune force, plus rien tenir"
     ),
     C.WEAK: "faiblesse, faible, sans force, faiblard, plus de force",
-    C.ONE_SIDE: "d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps",
+    C.ONE_SIDE: ("d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps"),
     C.CANNOT: (
         "peux pas, peux plus, peut pas, peut plus, pouvais plus, arrive pas, arrive plus, arrivais plus, "
         "n'arrive pas, n'arrive plus, j'arrive pas, jarrive pas, jarrive plus, jarrive pas a, sais plus, "
-        "sais pas, réussis pas, parviens pas, parviens plus, impossible de, impossible, du mal à, du mal, "
-        "incapable, à peine, galère à, peine à, pas moyen de, plus moyen de, presque plus, galère pour, "
-        "dur de, dur à, impossib*, difficultés à, difficulté à, ne peux pas, ne peux plus, ne peut plus, "
-        "ne peut pas, suis plus capable, pas capable, n'arrivais plus, arrive même plus, arrive meme plus, "
-        "réussis plus, parvient plus, parvient pas"
+        "sais pas, réussis pas, parviens pas, parviens plus, impossible de, impossible, du mal à, "
+        "du mal, incapable, à peine, galère à, peine à, pas moyen de, plus moyen de, presque plus, "
+        "galère pour, dur de, dur à, impossib*, difficultés à, difficulté à, ne peux pas, ne peux plus, "
+        "ne peut plus, ne peut pas, suis plus capable, pas capable, n'arrivais plus, arrive même plus, "
+        "arrive meme plus, réussis plus, parvient plus, parvient pas"
     ),
     C.MOVE: (
         "bouger, lever, soulever, remuer, tenir, sentir, serrer, attraper, plier, porter, bouge, lève, "
@@ -112,25 +116,26 @@ CONCEPTS: dict[C, str] = {
         "parler, parle, mots, dire, m'exprimer, articuler, trouver mes mots, prononcer, causer, "
         "sortir un mot, aligner deux mots, faire une phrase"
     ),
-    C.SPEECH: "parole, paroles, parler, parle, mots, élocution, langage, voix, langue, phrases, diction",
+    C.SPEECH: ("parole, paroles, parler, parle, mots, élocution, langage, voix, langue, phrases, diction"),
     C.GARBLED: (
         "bizarre, bizarrement, difficulté*, trouble*, mal, confus*, n'importe comment, n'importe quoi, "
         "incompréhensible*, pâteu*, pateu*, bafouill*, de travers, mélang*, dans le désordre, charabia, "
-        "embrouill*, bredouill*, mâch*, incohéren*, pas clair*, bute, fourche, ne sortent pas, sortent pas, "
-        "sortent plus, ne veulent pas sortir, comme un ivrogne, empâté*, pas de sens, aucun sens, "
-        "comprend rien à ce que je dis, comprend pas ce que je dis, comprend rien, trébuche, s'emmêle, "
-        "s'emmêlent, emmêle*, mélange, mélangent, lourde, lourd, viennent plus, viennent pas, sort plus, "
-        "sort pas, comme si j'étais saoul, comme si j'étais ivre, comme un bébé, épaisse, épais, "
-        "sort de travers, sortent de travers, mots à l'envers, personne me comprend, "
+        "embrouill*, bredouill*, mâch*, incohéren*, pas clair*, bute, fourche, ne sortent pas, "
+        "sortent pas, sortent plus, ne veulent pas sortir, comme un ivrogne, empâté*, pas de sens, "
+        "aucun sens, comprend rien à ce que je dis, comprend pas ce que je dis, comprend rien, trébuche, "
+        "s'emmêle, s'emmêlent, emmêle*, mélange, mélangent, lourde, lourd, viennent plus, viennent pas, "
+        "sort plus, sort pas, comme si j'étais saoul, comme si j'étais ivre, comme un bébé, épaisse, "
+        "épais, sort de travers, sortent de travers, mots à l'envers, personne me comprend, "
         "personne ne me comprend, plus de sens"
     ),
     C.SLURRED: (
         "bafouille, charabia, parle de travers, bouche pâteuse, parle comme un ivrogne, "
         "dis n'importe quoi d'un coup, aphasie, aphasique, élocution trouble, mots sortent de travers, "
         "trouve plus mes mots, trouve plus les mots, cherche mes mots d'un coup, langue pâteuse, "
-        "langue épaisse, parle bizarrement, parle de manière bizarre, mots ne sortent plus, mots sortent plus"
+        "langue épaisse, parle bizarrement, parle de manière bizarre, mots ne sortent plus, "
+        "mots sortent plus"
     ),
-    C.SEE: "voir, vois, voit, voyais, vue, vision, regarde, vois rien, voit rien",
+    C.SEE: "voir, vois, voit, voyais, vue, vision, regarde",
     C.SIGHT_LOST: (
         "vois double, voit double, vision double, vision doublée, perte de vision, perte de la vue, "
         "perte de vue, perdu la vue, perdu la vision, aveugle, vision floue, vois flou, vois tout flou, "
@@ -139,20 +144,22 @@ CONCEPTS: dict[C, str] = {
         "vue qui se brouille, moitié du champ, champ visuel, tout noir dans l'œil, tout noir d'un oeil, "
         "oeil noir d'un coup, tache noire, cécité, vue a baissé d'un coup, vois plus que la moitié, "
         "moitié de la vue, vois la moitié, un voile sur l'œil, voile sur l'oeil, un voile devant un, "
-        "oeil est devenu noir, œil est devenu noir, vue d'un côté, vois en double, tout en double, dédoublé, "
-        "dédouble, vue brouillée d'un coup, aveugle d'un oeil"
+        "oeil est devenu noir, œil est devenu noir, vue d'un côté, vois en double, tout en double, "
+        "dédoublé, dédouble, vue brouillée d'un coup, aveugle d'un oeil, moitié de mon champ, "
+        "champ de vision"
     ),
     C.CONFUSED: (
         "confus, confuse, confusion, désorienté*, perdu*, embrouillé*, à l'ouest, égaré*, hagard*, "
-        "comprends plus rien, mélange tout, dans le brouillard, incohérent*, embrumé*, plus rien comprendre, "
-        "dit n'importe quoi, raconte n'importe quoi"
+        "comprends plus rien, mélange tout, dans le brouillard, incohérent*, embrumé*, "
+        "plus rien comprendre, dit n'importe quoi, raconte n'importe quoi"
     ),
     C.LOST_BEARINGS: (
         "sais plus où je suis, sais pas où je suis, sais plus quel jour, sais plus où j'en suis, "
         "sais plus comment je m'appelle, reconnais plus ma maison, sais même plus, ne sais plus mon nom, "
         "sait plus où elle est, sait plus où il est, reconnais plus personne, sais plus qui, "
         "sais plus mon adresse, plus où je suis, sais pas quel jour, quel jour on est, reconnais pas ma, "
-        "sais plus qui je suis, sais plus ou je suis, sais plus mon nom"
+        "sais plus qui je suis, sais plus ou je suis, sais plus mon nom, reconnais plus ma, "
+        "reconnais plus mon, reconnais plus rien, reconnais pas mon"
     ),
     C.HEADACHE: (
         "mal de tête, maux de tête, mal de crâne, mal à la tête, migraine*, céphalée*, tête va exploser, "
@@ -160,14 +167,14 @@ CONCEPTS: dict[C, str] = {
     ),
     C.WORST: (
         "soudain*, brutal*, pire, foudroyant*, d'un coup, brusque*, jamais eu, jamais eu aussi, "
-        "jamais connu, comme jamais, explose, exploser, coup de tonnerre, coup de massue, coup de marteau, "
-        "comme un éclair, en éclair, nuque raide, éclate, éclater, de ma vie, coup de poing, "
-        "atroce d'un coup, comme une bombe"
+        "jamais connu, comme jamais, explose, exploser, coup de tonnerre, coup de massue, "
+        "coup de marteau, comme un éclair, en éclair, nuque raide, éclate, éclater, de ma vie, "
+        "coup de poing, atroce d'un coup, comme une bombe"
     ),
     C.SEVERE: (
-        "violent*, gros, grosse, terrible*, intense*, très, fort, forte, affreu*, atroce*, insupportable*, "
-        "horrible*, sévère*, énorme*, beaucoup, grave*, extrême*, carabiné*, infernal*, vachement, sacré, "
-        "abominable*, drôlement, super"
+        "violent*, gros, grosse, terrible*, intense*, très, fort, forte, affreu*, atroce*, "
+        "insupportable*, horrible*, sévère*, énorme*, beaucoup, grave*, extrême*, carabiné*, infernal*, "
+        "vachement, sacré, abominable*, drôlement, super"
     ),
     C.SUDDEN: (
         "soudain*, brusque*, brutal*, d'un coup, d'un seul coup, tout à coup, tout d'un coup, subit*, "
@@ -176,22 +183,24 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FAINTED: (
         "évanoui*, évanouis*, m'évanouir, évanouissement*, perdu connaissance, perte de connaissance, "
-        "perd connaissance, perds connaissance, perdre connaissance, perdu conscience, perte de conscience, "
-        "syncope*, tombé dans les pommes, tombée dans les pommes, tomber dans les pommes, "
-        "tombe dans les pommes, dans les pommes, tourné de l'œil, tourné de l'oeil, tourner de l'oeil, "
-        "tournait .. de l'oeil, tourne de l'œil, malaise, malaises, inconscient*, sans connaissance, "
-        "effondré*, s'effondre, effondrer, écroulé*, s'écrouler, s'écroule, m'écroule, collapsus, black out, "
-        "blackout, trou noir, dans les vapes, tombé raide, tombée raide, ne réagit plus, réagit plus, "
-        "réagit pas, répond plus, ne répond pas, ne se réveille pas, se réveille pas, se réveille plus, "
-        "ne bouge plus par terre, ko, pertes de connaissance, défailli, défaillir, tombé d'un coup, "
-        "tombée d'un coup, parti dans les vapes, inanimé*, lipothymie, tombé sans connaissance, "
-        "perdu conaissance, perdu connaissances, écroulée, tombé comme une masse, tombée comme une masse, "
+        "perd connaissance, perds connaissance, perdre connaissance, perdu conscience, "
+        "perte de conscience, syncope*, tombé dans les pommes, tombée dans les pommes, "
+        "tomber dans les pommes, tombe dans les pommes, dans les pommes, tourné de l'œil, "
+        "tourné de l'oeil, tourner de l'oeil, tournait .. de l'oeil, tourne de l'œil, malaise, malaises, "
+        "inconscient*, sans connaissance, effondré*, s'effondre, effondrer, écroulé*, s'écrouler, "
+        "s'écroule, m'écroule, collapsus, black out, blackout, trou noir, dans les vapes, tombé raide, "
+        "tombée raide, ne réagit plus, réagit plus, réagit pas, répond plus, ne répond pas, "
+        "ne se réveille pas, se réveille pas, se réveille plus, ne bouge plus par terre, ko, "
+        "pertes de connaissance, défailli, défaillir, tombé d'un coup, tombée d'un coup, "
+        "parti dans les vapes, inanimé*, lipothymie, tombé sans connaissance, perdu conaissance, "
+        "perdu connaissances, écroulée, tombé comme une masse, tombée comme une masse, "
         "tombé à la renverse, tombée à la renverse, suis parti d'un coup, tout est devenu noir, "
-        "je suis tombé raide, noir total, rideau noir et, voile noir et je suis tombé*, ne se relève pas, "
-        "se relève pas, ne bouge plus, bouge plus du tout, inerte, plus conscient*, pas conscient*, "
-        "n'arrive pas à la réveiller, n'arrive pas à le réveiller, arrive pas à le réveiller, "
-        "arrive pas à la réveiller, réponds plus, reprend pas connaissance, parti en arrière, m'effondrer, "
-        "tourné de l oeil, syncopes, tombe inanimé*"
+        "je suis tombé raide, noir total, rideau noir et, voile noir et je suis tombé*, "
+        "ne se relève pas, se relève pas, ne bouge plus, bouge plus du tout, inerte, plus conscient*, "
+        "pas conscient*, n'arrive pas à la réveiller, n'arrive pas à le réveiller, "
+        "arrive pas à le réveiller, arrive pas à la réveiller, réponds plus, reprend pas connaissance, "
+        "parti en arrière, m'effondrer, tourné de l oeil, syncopes, tombe inanimé*, "
+        "perdu .. connaissance, perdu .. conscience, perdu un moment connaissance"
     ),
     C.CAME_ROUND: (
         "réveillé*, revenu à moi, revenue à moi, repris connaissance, repris conscience, retrouvé*, "
@@ -206,60 +215,64 @@ CONCEPTS: dict[C, str] = {
     C.JERKING: (
         "secousses dans tout, secousses partout, secoué* sans contrôle, tremblements incontrôl*, "
         "tremble de partout sans, mordu la langue, mordu la langue jusqu'au, corps .. secousses, "
-        "tout le corps qui saute, corps secoué, tressaute, tressautait, bave et, se raidit et, yeux révulsés"
+        "tout le corps qui saute, corps secoué, tressaute, tressautait, bave et, se raidit et, "
+        "yeux révulsés, tout mon corps tremblait, corps tremblait sans, corps qui tremble sans, "
+        "tremblait sans que"
     ),
     C.DIZZY: (
         "vertige*, tête me tourne, tête tourne, tête qui tourne, tête .. tourne, tout tourne, ça tourne, "
-        "étourdi*, étourdissement*, tournis, tourne autour de moi, pièce tourne, titube, tangue, chancel*, "
-        "vaseu*, perds l'équilibre, perte d'équilibre, déséquilibr*, voile noir devant, "
+        "étourdi*, étourdissement*, tournis, tourne autour de moi, pièce tourne, titube, tangue, "
+        "chancel*, vaseu*, perds l'équilibre, perte d'équilibre, déséquilibr*, voile noir devant, "
         "trente six chandelles, tourne quand je, vertigineu*, tête légère, la tete tourne, flageol*, "
         "vacille, instable, ça tangue"
     ),
     C.AGAIN: (
-        "encore, toujours, souvent, chaque, chaque fois, à chaque fois, à nouveau, de nouveau, constamment, "
-        "tous les jours, sans cesse, plusieurs, depuis, tout le temps, régulièrement, répétition, "
-        "ces derniers temps, hier, fois, jours, semaine, cette semaine, toute la journée, 3e, 2e, troisième, "
-        "deuxième, trois fois, deux fois, quotidien*, ça revient, revient, reviennent, recommence, dès que, "
-        "matins, ça dure, en ce moment, permanence, rebelote, de plus en plus, nouveau, normal"
+        "encore, toujours, souvent, chaque, chaque fois, à chaque fois, à nouveau, de nouveau, "
+        "constamment, tous les jours, sans cesse, plusieurs, depuis, tout le temps, régulièrement, "
+        "répétition, ces derniers temps, hier, fois, jours, semaine, cette semaine, toute la journée, "
+        "3e, 2e, troisième, deuxième, trois fois, deux fois, quotidien*, ça revient, revient, "
+        "reviennent, recommence, dès que, matins, ça dure, en ce moment, permanence, rebelote, "
+        "de plus en plus, nouveau, normal"
     ),
     # breath
     C.BREATHE: (
-        "respirer, respire, respiration, souffle, reprendre mon souffle, inspirer, air, ravoir mon souffle, "
-        "prendre mon souffle, mon souffle, reprendre haleine, prendre de l'air, avaler de l'air, "
-        "retrouver mon souffle"
+        "respirer, respire, respiration, souffle, reprendre mon souffle, inspirer, air, "
+        "ravoir mon souffle, prendre mon souffle, mon souffle, reprendre haleine, prendre de l'air, "
+        "avaler de l'air, retrouver mon souffle"
     ),
     C.CHOKING: (
-        "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, n'arrive plus à respirer, "
-        "peux pas respirer, peux plus respirer, peut plus respirer, respire plus, ne respire plus, "
-        "respire pas, respire plus bien, respire très mal, respire à peine, étouff*, j'étouffe, jétouffe, "
-        "jetouffe, suffoqu*, asphyxi*, asphyxie, m'étrangle, s'étrangle, étrangle, "
-        "difficultés respiratoires, détresse respiratoire, impossible de respirer, cherche l'air, "
-        "cherche mon air, cherche son air, cherche mon souffle, halète comme, noie sans eau, "
-        "l'air ne passe plus, air ne rentre, air passe plus, air passe pas, sais plus respirer, "
-        "arrive plus a respirer, respiration difficile, respiration bloquée, ne respire pas, "
-        "cherche à respirer, ne rentre plus, l'air rentre plus, air rentre pas, respire presque plus, "
-        "a arrêté de respirer, arrêté de respirer, peux à peine respirer, arrive à peine à respirer, "
-        "peine à reprendre mon souffle"
+        "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, "
+        "n'arrive plus à respirer, peux pas respirer, peux plus respirer, peut plus respirer, "
+        "respire plus, ne respire plus, respire pas, respire plus bien, respire très mal, "
+        "respire à peine, étouff*, j'étouffe, jétouffe, jetouffe, suffoqu*, asphyxi*, asphyxie, "
+        "m'étrangle, s'étrangle, étrangle, difficultés respiratoires, détresse respiratoire, "
+        "impossible de respirer, cherche l'air, cherche mon air, cherche son air, cherche mon souffle, "
+        "halète comme, noie sans eau, l'air ne passe plus, air ne rentre, air passe plus, air passe pas, "
+        "sais plus respirer, arrive plus a respirer, respiration difficile, respiration bloquée, "
+        "ne respire pas, cherche à respirer, ne rentre plus, l'air rentre plus, air rentre pas, "
+        "respire presque plus, a arrêté de respirer, arrêté de respirer, peux à peine respirer, "
+        "arrive à peine à respirer, peine à reprendre mon souffle, arrive plus du tout à respirer, "
+        "respirer j'arrive pas, respirer je peux pas"
     ),
     C.AIR_HUNGER: (
         "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, "
         "mon souffle coupé, souffle coupé, souffle se coupe, court d'air, pas assez d'air, "
         "trouve plus mon souffle, trouve pas mon souffle, respirer devient, du mal à respirer, "
-        "mal à respirer, mal a respirer, peine à respirer, difficulté à respirer, difficultés à respirer, "
-        "gêne respiratoire, galère à respirer, respire mal, sans air, plus d'air, plus dair, pas d'air, "
-        "plus de souffle, respirer difficile*, respiration coupée, respiration siffl*, manque d'oxygène, "
-        "respire vite, respire très vite, respiration rapide, respirer est devenu, me manque de l'air, "
-        "manque de l air, le souffle me manque, souffle me manque, plus de respiration, "
-        "oppressé pour respirer"
+        "mal à respirer, mal a respirer, peine à respirer, difficulté à respirer, "
+        "difficultés à respirer, gêne respiratoire, galère à respirer, respire mal, sans air, "
+        "plus d'air, plus dair, pas d'air, plus de souffle, respirer difficile*, respiration coupée, "
+        "respiration siffl*, manque d'oxygène, respire vite, respire très vite, respiration rapide, "
+        "respirer est devenu, me manque de l'air, manque de l air, le souffle me manque, "
+        "souffle me manque, plus de respiration, oppressé pour respirer"
     ),
     C.BREATHLESS: (
-        "essouffl*, à bout de souffle, bout de souffle, plus de souffle, hors d'haleine, haletant*, halète*, "
-        "haleter, souffle court, le souffle, dyspnée, souffle comme, ahan*, poussive, poussif, pompe l'air, "
-        "perds mon souffle, perds le souffle, perdre le souffle, coupe le souffle, cours après mon souffle, "
-        "reprendre mon souffle, époumon*, anhél*, souffler, sifflement, souffle comme un bœuf, "
-        "souffle comme un boeuf, souffle comme une locomotive, souffle coupé, reprendre haleine, "
-        "reprendre son souffle, pause pour souffler, souffler un coup, j'ai plus de souffle, "
-        "cherche mon souffle"
+        "essouffl*, à bout de souffle, bout de souffle, plus de souffle, hors d'haleine, haletant*, "
+        "halète*, haleter, souffle court, le souffle, dyspnée, souffle comme, ahan*, poussive, poussif, "
+        "pompe l'air, perds mon souffle, perds le souffle, perdre le souffle, coupe le souffle, "
+        "cours après mon souffle, reprendre mon souffle, époumon*, anhél*, souffler, sifflement, "
+        "souffle comme un bœuf, souffle comme un boeuf, souffle comme une locomotive, souffle coupé, "
+        "reprendre haleine, reprendre son souffle, pause pour souffler, souffler un coup, "
+        "j'ai plus de souffle, cherche mon souffle"
     ),
     C.BLUE: ("bleu*, lèvres bleues, lèvres sont bleues, bleuit, violet*, cyanos*, devient bleu, est bleu, est bleue"),
     C.REST: (
@@ -269,23 +282,24 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TASKS: (
         "escalier*, marches, m'habiller, habillant, m'habille, que d'habitude, d'habitude, qu'avant, "
-        "avant non, avant je, douche, ménage, moindre, cuisine, cuisiner, en parlant, lit, faisant mon lit, "
-        "faire mon lit, monter, monte, montant, étage, étages, courses, marcher, marche, marchant, côte, "
-        "côtes, quelques pas, quelques mètres, trois pas, lacets, balai, aspirateur, vaisselle, effort, "
-        "efforts, rien qu'en, rien que de, jardin, poubelles, chaussures, boîte aux lettres, l'autre bout, "
-        "vélo, me brosser les dents, brosser les dents, me coiffer, me laver, laver, chaussettes, lacer, "
-        "premier étage, un étage, deux étages, palier, pente, montée, repasser, étendre le linge, linge, "
-        "aux toilettes, aux wc, poubelle, pain, boulangerie, jusqu'à la voiture, jusqu'au portail, "
-        "jusqu'à la boîte, traverser, dix mètres, vingt mètres, cent mètres, deux pas, porter, sacs, cabas, "
-        "enfiler, moindre effort, au moindre, que le mois dernier, que la semaine dernière, le mois dernier, "
-        "promenade, me pencher, me baisser, ça ne m'arrivait pas, avant ça, alors que je le fais"
+        "avant non, avant je, douche, ménage, moindre, cuisine, cuisiner, en parlant, lit, "
+        "faisant mon lit, faire mon lit, monter, monte, montant, étage, étages, courses, marcher, "
+        "marche, marchant, côte, côtes, quelques pas, quelques mètres, trois pas, lacets, balai, "
+        "aspirateur, vaisselle, effort, efforts, rien qu'en, rien que de, jardin, poubelles, chaussures, "
+        "boîte aux lettres, l'autre bout, vélo, me brosser les dents, brosser les dents, me coiffer, "
+        "me laver, laver, chaussettes, lacer, premier étage, un étage, deux étages, palier, pente, "
+        "montée, repasser, étendre le linge, linge, aux toilettes, aux wc, poubelle, pain, boulangerie, "
+        "jusqu'à la voiture, jusqu'au portail, jusqu'à la boîte, traverser, dix mètres, vingt mètres, "
+        "cent mètres, deux pas, porter, sacs, cabas, enfiler, moindre effort, au moindre, "
+        "que le mois dernier, que la semaine dernière, le mois dernier, promenade, me pencher, "
+        "me baisser, ça ne m'arrivait pas, avant ça, alors que je le fais"
     ),
     C.INHALE: (
-        "inspire, inspirant, respire à fond, respire profond*, respirer à fond, inspiration, en respirant, "
-        "quand je respire, prends une grande inspiration, inspirer"
+        "inspire, inspirant, respire à fond, respire profond*, respirer à fond, inspiration, "
+        "en respirant, quand je respire, prends une grande inspiration, inspirer"
     ),
     # blood
-    C.BLEED: "saign*, épistaxis, nez qui saigne, perds du sang, perd du sang, le sang coule, sang coule",
+    C.BLEED: ("saign*, épistaxis, nez qui saigne, perds du sang, perd du sang, le sang coule, sang coule"),
     C.BLOOD: "sang, sanguin*, sanglant*, saign*",
     C.WOUND: "coupé, coupée, entaille, plaie, blessure, entaillé",
     C.NOT_STOPPING: (
@@ -293,17 +307,18 @@ CONCEPTS: dict[C, str] = {
         "sans arrêt, sans s'arrêter, arrive pas à l'arrêter, n'arrive pas à arrêter, ne s'arrête pas, "
         "ça coule, coule, coule encore, coule toujours, à flots, à flot, giclé*, gicle, pisse, "
         "pisse le sang, pisser le sang, ne coagule pas, coagule pas, depuis une heure, "
-        "depuis une demi heure, une heure, demi heure, serviettes, serviette, torchon*, trempé*, imbibé*, "
-        "pas moyen d'arrêter, veut pas s'arrêter, impossible à arrêter, impossible d'arrêter, "
+        "depuis une demi heure, une heure, demi heure, serviettes, serviette, torchon*, trempé*, "
+        "imbibé*, pas moyen d'arrêter, veut pas s'arrêter, impossible à arrêter, impossible d'arrêter, "
         "continue de couler, ne cesse pas, sans discontinuer, tarit pas, ça n'arrête pas, stoppe pas, "
-        "ne stoppe pas, n'arrive pas à stopper, pas à stopper, coule sans, pas moyen de stopper, s'arreter, "
-        "continue, pissait, imbibe, éponge, se tarit pas"
+        "ne stoppe pas, n'arrive pas à stopper, pas à stopper, coule sans, pas moyen de stopper, "
+        "s'arreter, continue, pissait, imbibe, éponge, se tarit pas"
     ),
     C.MUCH: (
         "beaucoup, plein, énormément, abondamment, abondant, abondante, partout, flaque, des caillots, "
-        "caillots, à la tête, de la tête, du crâne, beaucoup de sang, litres, pas mal, fort, grosse, massif, "
-        "massive, comme un bœuf, énorme*, quantité, vachement, rouge vif, mare, tellement, trop, flots, "
-        "grande quantité, caillot, énormément de, du sang rouge, rouge, une mare, tout plein, litre"
+        "caillots, à la tête, de la tête, du crâne, beaucoup de sang, litres, pas mal, fort, grosse, "
+        "massif, massive, comme un bœuf, énorme*, quantité, vachement, rouge vif, mare, tellement, trop, "
+        "flots, grande quantité, caillot, énormément de, du sang rouge, rouge, une mare, tout plein, "
+        "litre"
     ),
     C.HAEMORRHAGE: (
         "hémorragie*, hémorragique, ulcère qui saigne, ulcère qui saignait, ulcère hémorragique, "
@@ -311,43 +326,44 @@ CONCEPTS: dict[C, str] = {
         "marc de café, saignement interne"
     ),
     C.VOMIT: (
-        "vomi*, vomir, vomis, vomissement*, gerb*, dégobill*, dégueul*, rendu mon repas, rendre mon repas, "
-        "rendu, régurgit*, dégobille"
+        "vomi*, vomir, vomis, vomissement*, gerb*, dégobill*, dégueul*, rendu mon repas, "
+        "rendre mon repas, rendu, régurgit*, dégobille"
     ),
     C.COUGH: "tousse*, toux, tousser, toussant, crach*, expector*, crachat*",
     C.STOOL: (
-        "selle*, caca, excréments, crotte*, toilettes, wc, cuvette, urine*, pipi, diarrhée, anus, intestin*, "
-        "merde, fesses, du derrière, pisse, couche"
+        "selle*, caca, excréments, crotte*, toilettes, wc, cuvette, urine*, pipi, diarrhée, anus, "
+        "intestin*, merde, fesses, du derrière, pisse, couche"
     ),
     C.BLACK: "noir, noires, noire, noirs, goudron, charbon, suie, poix",
     # medicines and poisons
     C.OVERDOSE: "overdose*, surdose*, surdosage, intoxiqu*, empoisonn*, intoxication",
     C.TOOK: (
-        "pris, prise, prends, prenais, avalé*, avale, avaler, gobé*, ingurgit*, ingér*, injecté*, piqué*, "
-        "fait, mis, bu, descendu, enfilé, absorb*, donné"
+        "pris, prise, prends, prenais, avalé*, avale, avaler, gobé*, ingurgit*, ingér*, injecté*, "
+        "piqué*, fait, mis, bu, descendu, enfilé, absorb*, donné"
     ),
-    C.SWALLOWED: "avalé*, avale, mangé, bu, gobé*, ingéré*, ingurgité, croqué, mis dans la bouche, sucé",
+    C.SWALLOWED: ("avalé*, avale, mangé, bu, gobé*, ingéré*, ingurgité, croqué, mis dans la bouche, sucé"),
     C.TABLETS: (
         "comprimé*, cachet*, pilule*, médicament*, médoc*, gélule*, doliprane*, paracétamol, aspirine*, "
         "ibuprofène, somnifère*, anxiolytique*, antidépresseur*, calmant*, antidouleur*, cachetons, "
         "traitement, dose, doses, morphine, tramadol, sirop, gouttes, bêtabloquant*, betabloquant*, "
-        "anticoagulant*, previscan, xanax, lexomil, plaquette, ramipril, lisinopril, enalapril, amlodipin*, "
-        "furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, "
-        "oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, "
-        "bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, "
-        "tramadol*, somnifères, médocs, stilnox, kardégic, tranxène, pastilles, mes doses"
+        "anticoagulant*, previscan, xanax, lexomil, plaquette, ramipril, lisinopril, enalapril, "
+        "amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, "
+        "lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, "
+        "atorvastatin*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, "
+        "citalopram*, codein*, tramadol*, somnifères, médocs, stilnox, kardégic, tranxène, pastilles, "
+        "mes doses"
     ),
     C.INSULIN: "insuline*, lantus, novorapid",
     C.TOO_MUCH: (
-        "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, erreur, "
-        "sans faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, boite, plaquette, "
-        "flacon, tube, trois fois, le triple, en double, d'un coup, plusieurs, mélangé*, confondu*, "
-        "bouteille, reste, douze, quinze, vingt, trente, deux doses, ensemble, surplus, par mégarde, refait, "
-        "déjà pris, déjà prises, déjà fait, oublié que, j'avais oublié, une deuxième fois, seconde fois, "
-        "repris, reprise, dix, dix huit, quarante, cinquante, d'une traite, tout le pilulier, "
-        "pilulier de la semaine, semaine entière, quatre fois, cinq fois, plus que prévu, "
-        "plus qu'il ne faut, mauvaise dose, mauvais médicament, mauvais comprimé, doublé, dose doublée, "
-        "toute la plaquette, tout le flacon, le reste"
+        "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, "
+        "erreur, sans faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, "
+        "boite, plaquette, flacon, tube, trois fois, le triple, en double, d'un coup, plusieurs, "
+        "mélangé*, confondu*, bouteille, reste, douze, quinze, vingt, trente, deux doses, ensemble, "
+        "surplus, par mégarde, refait, déjà pris, déjà prises, déjà fait, oublié que, j'avais oublié, "
+        "une deuxième fois, seconde fois, repris, reprise, dix, dix huit, quarante, cinquante, "
+        "d'une traite, tout le pilulier, pilulier de la semaine, semaine entière, quatre fois, "
+        "cinq fois, plus que prévu, plus qu'il ne faut, mauvaise dose, mauvais médicament, "
+        "mauvais comprimé, doublé, dose doublée, toute la plaquette, tout le flacon, le reste"
     ),
     C.POISON: (
         "javel, eau de javel, déboucheur, détergent, produit ménager, lessive, antigel, mort aux rats, "
@@ -358,33 +374,35 @@ CONCEPTS: dict[C, str] = {
     C.KILL_SELF: (
         "me tuer, se tuer, me tue, se tue, vais me tuer, me suicider, se suicider, suicid*, suicide, "
         "mettre fin à mes jours, mettre fin à ses jours, fin à mes jours, fin à ses jours, "
-        "mettre fin à ma vie, fin à ma vie, m'ôter la vie, en finir, veux en finir, en finir avec la vie, "
-        "me pendre, se pendre, me jeter, me jette, me balancer sous, me foutre en l'air, foutre en l'air, "
-        "me flinguer, me supprimer, me tirer une balle, me noyer, m'ouvrir les veines, attenter à mes jours, "
-        "passer à l'acte, sauter du, sauter par la fenêtre, sauter sous, me faire du mal, se faire du mal, "
-        "me fais du mal, faire une connerie, faire une bêtise, me buter, avaler tous mes, mourir ce soir, "
-        "tentative de suicide, fait une tentative, ts, vais sauter, je saute, me jeter par la fenêtre, "
-        "jeter sous un train, jeter sous le train, sous un train, du pont, du balcon, vais me pendre, "
-        "me foutre une balle, tout arrêter définitivement, terminer ma vie, arrêter ma vie, "
-        "se foutre en l'air, en finir une bonne fois, veut en finir, prendre tous mes cachets, "
+        "mettre fin à ma vie, fin à ma vie, m'ôter la vie, en finir, veux en finir, "
+        "en finir avec la vie, me pendre, se pendre, me jeter, me jette, me balancer sous, "
+        "me foutre en l'air, foutre en l'air, me flinguer, me supprimer, me tirer une balle, me noyer, "
+        "m'ouvrir les veines, attenter à mes jours, passer à l'acte, sauter du, sauter par la fenêtre, "
+        "sauter sous, me faire du mal, se faire du mal, me fais du mal, faire une connerie, "
+        "faire une bêtise, me buter, avaler tous mes, mourir ce soir, tentative de suicide, "
+        "fait une tentative, ts, vais sauter, je saute, me jeter par la fenêtre, jeter sous un train, "
+        "jeter sous le train, sous un train, du pont, du balcon, vais me pendre, me foutre une balle, "
+        "tout arrêter définitivement, terminer ma vie, arrêter ma vie, se foutre en l'air, "
+        "en finir une bonne fois, veut en finir, prendre tous mes cachets, "
         "avaler toute la boîte ce soir, me trancher la gorge, mettre un terme à ma vie, "
         "un terme à mes jours, disparaître pour de bon ce soir, se jeter, se supprimer, me zigouiller"
     ),
     C.CUT_SELF: (
         "taillad*, ouvert les veines, ouvrir les veines, me coupe exprès, coupé exprès, coupée exprès, "
         "coupé volontairement, coupée volontairement, me suis coupé* exprès, mutil*, me mutil*, scarif*, "
-        "automutil*, me suis brûlé* exprès, tranché les veines, entaillé*, coupé les veines, me suis lacér*, "
-        "me taillade, coupé les bras, coupé le bras avec, coupé avec une lame, coupé avec la lame, "
-        "lame de rasoir, coupé les poignets, taillé les veines, tailladé les veines, ouvert les poignets, "
-        "me suis ouvert les, me coupe les bras, me coupe les cuisses, me brûle avec, me suis brûlée exprès, "
-        "me frappe, me suis blessé exprès, me suis blessée exprès, me suis fait du mal, je me coupe, "
-        "coupures sur les bras, me suis recoupé*, me suis encore coupé*, encore coupé*"
+        "automutil*, me suis brûlé* exprès, tranché les veines, entaillé*, coupé les veines, "
+        "me suis lacér*, me taillade, coupé les bras, coupé le bras avec, coupé avec une lame, "
+        "coupé avec la lame, lame de rasoir, coupé les poignets, taillé les veines, tailladé les veines, "
+        "ouvert les poignets, me suis ouvert les, me coupe les bras, me coupe les cuisses, "
+        "me brûle avec, me suis brûlée exprès, me frappe, me suis blessé exprès, me suis blessée exprès, "
+        "me suis fait du mal, coupures sur les bras, me suis recoupé*, me suis encore coupé*, "
+        "encore coupé*"
     ),
     C.END_IT: (
-        "j'en finis, jen finis, en finis, tout s'arrête, c'est fini, ça s'arrête, tout sera fini, sera fini, "
-        "j'arrête tout, je pars pour toujours, je serai plus là, ne serai plus là, serai plus la, "
-        "je vais le faire, je le fais, m'en vais pour de bon, terminé pour moi, fini pour moi, y mettre fin, "
-        "mets fin"
+        "j'en finis, jen finis, en finis, tout s'arrête, c'est fini, ça s'arrête, tout sera fini, "
+        "sera fini, j'arrête tout, je pars pour toujours, je serai plus là, ne serai plus là, "
+        "serai plus la, je vais le faire, je le fais, m'en vais pour de bon, terminé pour moi, "
+        "fini pour moi, y mettre fin, mets fin"
     ),
     C.TONIGHT: (
         "ce soir, cette nuit, aujourd'hui, demain, maintenant, pour toujours, cette fois, tout de suite, bientôt"
@@ -404,29 +422,30 @@ CONCEPTS: dict[C, str] = {
     ),
     C.THOUGHTS: (
         "pense, je pense à, pensé, penser, pensées, idée, idées, idée de, traverse l'esprit, "
-        "me passe par la tête, passe par la tête, me dis que, je ferai rien, le ferai pas, le ferais pas, "
-        "ferais jamais, le ferais jamais, des fois, parfois, songe, envie de me, j'imagine, "
-        "passerai pas à l'acte, compte pas le faire"
+        "me passe par la tête, passe par la tête, me dis que, je ferai rien, le ferai pas, "
+        "le ferais pas, ferais jamais, le ferais jamais, des fois, parfois, songe, envie de me, "
+        "j'imagine, passerai pas à l'acte, compte pas le faire"
     ),
     C.DEATH_WISH: (
-        "envie de mourir, veux mourir, veut mourir, voudrais mourir, voudrais être mort*, aimerais mourir, "
-        "aimerais être mort*, préfère mourir, préférerais mourir, mieux mort*, serais mieux mort*, "
-        "mieux sans moi, seraient mieux sans moi, veux plus vivre, veut plus vivre, plus envie de vivre, "
-        "vaut pas la peine de vivre, vaut plus la peine, aucune raison de vivre, plus de raison de vivre, "
-        "plus aucune raison de vivre, raison de vivre, pas envie de vivre, veux plus me réveiller, "
-        "ne plus me réveiller, plus me réveiller, pas me réveiller, jamais me réveiller, "
-        "m'endormir et ne plus, veux plus être là, plus envie d'être là, ne plus être là, veux disparaître, "
-        "voudrais disparaître, envie de disparaître, aimerais disparaître, la vie n'a plus de sens, "
-        "vie n'a plus de sens, peux plus continuer comme ça, ne veux pas vivre, pas de raison de vivre, "
-        "fatigué de vivre, fatiguée de vivre, marre de vivre, marre de la vie, idées noires, idée noire, "
+        "envie de mourir, veux mourir, veut mourir, voudrais mourir, voudrais être mort*, "
+        "aimerais mourir, aimerais être mort*, préfère mourir, préférerais mourir, mieux mort*, "
+        "serais mieux mort*, mieux sans moi, seraient mieux sans moi, veux plus vivre, veut plus vivre, "
+        "plus envie de vivre, vaut pas la peine de vivre, vaut plus la peine, aucune raison de vivre, "
+        "plus de raison de vivre, plus aucune raison de vivre, raison de vivre, pas envie de vivre, "
+        "veux plus me réveiller, ne plus me réveiller, plus me réveiller, pas me réveiller, "
+        "jamais me réveiller, m'endormir et ne plus, veux plus être là, plus envie d'être là, "
+        "ne plus être là, veux disparaître, voudrais disparaître, envie de disparaître, "
+        "aimerais disparaître, la vie n'a plus de sens, vie n'a plus de sens, "
+        "peux plus continuer comme ça, ne veux pas vivre, pas de raison de vivre, fatigué de vivre, "
+        "fatiguée de vivre, marre de vivre, marre de la vie, idées noires, idée noire, "
         "idées suicidaires, pensées suicidaires, envies suicidaires, ne plus exister, plus exister, "
         "plus goût à la vie, perdu le goût de vivre, qu'on m'oublie, plus être de ce monde, "
         "que ça s'arrête pour de bon, jamais né, jamais née, débarrassé de moi, "
         "j'aimerais ne pas me réveiller, aimerais ne plus me réveiller, ne pas me réveiller, "
         "plus me lever un jour, m'endormir pour toujours, dormir pour toujours, être morte, être mort, "
-        "voudrais ne plus être, voudrais ne plus exister, plus être là, ne plus être la, si j'étais mort*, "
-        "si je mourais, si je n'étais plus là, si j'étais plus là, sans moi, sans moi ça irait, "
-        "je voudrais que tout s'arrête, voudrais que tout s'arrête, que ça s'arrête, "
+        "voudrais ne plus être, voudrais ne plus exister, plus être là, ne plus être la, "
+        "si j'étais mort*, si je mourais, si je n'étais plus là, si j'étais plus là, sans moi, "
+        "sans moi ça irait, je voudrais que tout s'arrête, voudrais que tout s'arrête, que ça s'arrête, "
         "n'ai plus envie de vivre, plus la force de vivre, plus goût de vivre, plus le goût de vivre, "
         "plus goût à rien vivre, vivre ne m'intéresse plus, la mort serait, mort serait un soulagement, "
         "pense à la mort, je pense à mourir, songe à la mort, pense au suicide, disparaître, "
@@ -437,59 +456,63 @@ CONCEPTS: dict[C, str] = {
         "à quoi bon, a quoi bon, plus rien n'a de sens, rien n'a de sens, rien n'a plus de sens, "
         "n'a plus de sens, n'a aucun sens tout, sert plus à rien, sert à rien de continuer, "
         "ça sert à rien tout, plus d'espoir, aucun espoir, perdu espoir, perdu tout espoir, désespoir, "
-        "désespéré*, désespère, sans issue, plus d'issue, aucune issue, pas d'issue, voyais plus d'issue, "
-        "vois plus d'issue, vois pas d'issue, fond du trou, fond du gouffre, touché le fond, "
-        "vois plus le bout, bout du tunnel, plus d'avenir, aucun avenir, pas d'avenir, n'en peux plus, "
-        "j'en peux plus, jen peux plus, peux plus, je n'y arrive plus, j'y arrive plus, baisse les bras, "
-        "baissé les bras, je lâche tout, abandonne tout, j'abandonne tout, j'ai abandonné, "
-        "suis un poids pour, suis un fardeau, un fardeau, suis nul, vaux rien, vaux plus rien, "
-        "ça n'ira jamais mieux, ira jamais mieux, irait mieux un jour, jamais mieux, plus rien à attendre, "
-        "plus la force de continuer, plus la force de, tout est foutu, suis foutu*, tout m'est égal, "
-        "plus envie de rien, rien ne changera, tout est noir, tout noir dans ma tête, vide à l'intérieur, "
-        "ça ne sert à rien, ne sert plus à rien, à quoi ça sert, pourquoi continuer, pour quoi faire encore, "
-        "quoi bon continuer, je ne vois plus d'avenir, vois pas d'avenir, vois plus d'avenir, "
-        "plus de lumière, ne vois plus la lumière, bout du rouleau, au bout du rouleau, à bout je, "
-        "tout est fichu, c'est foutu, ma vie est foutue, ma vie est fichue, ma vie n'a, ma vie ne rime, "
+        "désespéré*, désespère, sans issue, plus d'issue, aucune issue, pas d'issue, "
+        "voyais plus d'issue, vois plus d'issue, vois pas d'issue, fond du trou, fond du gouffre, "
+        "touché le fond, vois plus le bout, bout du tunnel, plus d'avenir, aucun avenir, pas d'avenir, "
+        "n'en peux plus, j'en peux plus, jen peux plus, peux plus, je n'y arrive plus, j'y arrive plus, "
+        "baisse les bras, baissé les bras, je lâche tout, abandonne tout, j'abandonne tout, "
+        "j'ai abandonné, suis un poids pour, suis un fardeau, un fardeau, suis nul, vaux rien, "
+        "vaux plus rien, ça n'ira jamais mieux, ira jamais mieux, irait mieux un jour, jamais mieux, "
+        "plus rien à attendre, plus la force de continuer, plus la force de, tout est foutu, "
+        "suis foutu*, tout m'est égal, plus envie de rien, rien ne changera, tout est noir, "
+        "tout noir dans ma tête, vide à l'intérieur, ça ne sert à rien, ne sert plus à rien, "
+        "à quoi ça sert, pourquoi continuer, pour quoi faire encore, quoi bon continuer, "
+        "je ne vois plus d'avenir, vois pas d'avenir, vois plus d'avenir, plus de lumière, "
+        "ne vois plus la lumière, bout du rouleau, au bout du rouleau, à bout je, tout est fichu, "
+        "c'est foutu, ma vie est foutue, ma vie est fichue, ma vie n'a, ma vie ne rime, "
         "je suis une charge, un boulet pour, je suis inutile, suis bonne à rien, suis bon à rien, "
         "bon à rien, bonne à rien, je me sens vide, complètement vide, vide à l intérieur, "
         "éteint à l'intérieur, mort à l'intérieur, morte à l'intérieur, dans un trou noir, un gouffre, "
         "dans le noir complet, aucun espoir que ça, pas d'espoir, sans espoir, perdu l'espoir, "
-        "j'ai tout perdu, tout s'écroule, plus rien ne va, plus rien ne compte, plus rien n'a d'importance, "
-        "rien ne s'arrangera, ne s'arrangera jamais, s'arrangera jamais, n'y crois plus, j'y crois plus, "
-        "je baisse les bras, laisse tomber ma vie, m'en sortirai jamais, m'en sortirai pas, "
-        "je craque complètement, tenir le coup, pas la force de continuer"
+        "j'ai tout perdu, tout s'écroule, plus rien ne va, plus rien ne compte, "
+        "plus rien n'a d'importance, rien ne s'arrangera, ne s'arrangera jamais, s'arrangera jamais, "
+        "n'y crois plus, j'y crois plus, je baisse les bras, laisse tomber ma vie, m'en sortirai jamais, "
+        "m'en sortirai pas, je craque complètement, tenir le coup, pas la force de continuer, "
+        "n'attends plus rien, attends plus rien de"
     ),
     # eating
     C.EATING: (
-        "me fais vomir, me faire vomir, me faisais vomir, fait vomir après, faire vomir, me force à vomir, "
-        "forcer à vomir, laxatif*, crise de boulimie, crises de boulimie, boulimi*, anorexi*, hyperphagie, "
-        "trouble alimentaire, troubles alimentaires, trouble du comportement alimentaire, tca, "
-        "déteste mon corps, dégoûté* par mon corps, dégoût de mon corps, mon corps me dégoûte, "
-        "honte de mon corps, peur de manger, peur de grossir, peur de la balance, angoisse de la balance, "
-        "terreur de la balance, obsédé* par mon poids, obsédé* par le poids, obsédé* par la nourriture, "
-        "obsédé* par la balance, pense qu'à mon poids, pense qu'à la nourriture, pense qu'à manger, "
-        "m'affame, m'affamer, me prive de manger, me prive de nourriture, me prive, mange presque rien, "
-        "mange presque plus, mange plus rien, mange plus, mange plus que, je jeûne pour, "
-        "peux pas m'arrêter de manger, peux plus m'arrêter de manger, peux pas m'arrêter de me peser, "
-        "n'ose plus manger, ose plus manger, me pèse dix fois, me pèse sans arrêt, me gave, gavé puis, "
-        "coupe faim, diurétique* pour maigrir, doigts dans la gorge, deux doigts dans la gorge, "
-        "doigts au fond de la gorge, me purge, purge, crises alimentaires, compulsions alimentaires, "
-        "je recrache, me punis en, calories par jour, que de l'eau, que du café, juste de l'eau, "
-        "juste du café, brûler ce que, éliminer ce que, éliminer tout ce que, mérite pas de manger, "
-        "je mérite pas, mangé tout le frigo, vidé le frigo, vidé les placards, dévalisé le frigo, "
-        "mange en cachette, manger en cachette, me lève la nuit pour manger, peur de prendre du poids, "
-        "peur de reprendre du poids, terrifié* par la balance, terrorisé* par la balance, "
-        "panique de grossir, hantise de grossir, hantise de la balance, me déteste d'avoir mangé, "
-        "culpabilise dès que je mange, culpabilise de manger, honte de manger, me pèse toutes les heures, "
-        "me pèse vingt fois, me pèse cinq fois, me pèse sans cesse, sauter tous les repas, "
-        "saute tous les repas, saute des repas pour, saute les repas, jeûne depuis, jeûne pour, "
-        "m'interdis de manger, interdis de manger, m'empiffre, me suis empiffré* puis, me goinfre, goinfré*, "
-        "vomis mes repas, vomis tout ce que, vomir mon repas, vomir tout ce que je mange, rends mes repas, "
-        "recrache la nourriture, hais mon corps, mon corps me répugne, dégoûte quand je me vois"
+        "me fais vomir, me faire vomir, me faisais vomir, fait vomir après, faire vomir, "
+        "me force à vomir, forcer à vomir, laxatif*, crise de boulimie, crises de boulimie, boulimi*, "
+        "anorexi*, hyperphagie, trouble alimentaire, troubles alimentaires, "
+        "trouble du comportement alimentaire, tca, déteste mon corps, dégoûté* par mon corps, "
+        "dégoût de mon corps, mon corps me dégoûte, honte de mon corps, peur de manger, peur de grossir, "
+        "peur de la balance, angoisse de la balance, terreur de la balance, obsédé* par mon poids, "
+        "obsédé* par le poids, obsédé* par la nourriture, obsédé* par la balance, pense qu'à mon poids, "
+        "pense qu'à la nourriture, pense qu'à manger, m'affame, m'affamer, me prive de manger, "
+        "me prive de nourriture, me prive, mange presque rien, mange presque plus, mange plus rien, "
+        "mange plus que, je jeûne pour, peux pas m'arrêter de manger, peux plus m'arrêter de manger, "
+        "peux pas m'arrêter de me peser, n'ose plus manger, ose plus manger, me pèse dix fois, "
+        "me pèse sans arrêt, me gave, gavé puis, coupe faim, diurétique* pour maigrir, "
+        "doigts dans la gorge, deux doigts dans la gorge, doigts au fond de la gorge, me purge, purge, "
+        "crises alimentaires, compulsions alimentaires, je recrache, me punis en, calories par jour, "
+        "que de l'eau, que du café, juste de l'eau, juste du café, brûler ce que, éliminer ce que, "
+        "éliminer tout ce que, mérite pas de manger, je mérite pas, mangé tout le frigo, vidé le frigo, "
+        "vidé les placards, dévalisé le frigo, mange en cachette, manger en cachette, "
+        "me lève la nuit pour manger, peur de prendre du poids, peur de reprendre du poids, "
+        "terrifié* par la balance, terrorisé* par la balance, panique de grossir, hantise de grossir, "
+        "hantise de la balance, me déteste d'avoir mangé, culpabilise dès que je mange, "
+        "culpabilise de manger, honte de manger, me pèse toutes les heures, me pèse vingt fois, "
+        "me pèse cinq fois, me pèse sans cesse, sauter tous les repas, saute tous les repas, "
+        "saute des repas pour, saute les repas, jeûne depuis, jeûne pour, m'interdis de manger, "
+        "interdis de manger, m'empiffre, me suis empiffré* puis, me goinfre, goinfré*, vomis mes repas, "
+        "vomis tout ce que, vomir mon repas, vomir tout ce que je mange, rends mes repas, "
+        "recrache la nourriture, hais mon corps, mon corps me répugne, dégoûte quand je me vois, "
+        "mange presque plus rien"
     ),
     C.ON_PURPOSE: (
-        "exprès, volontairement, pour maigrir, pour perdre du poids, pour pas grossir, pour ne pas grossir, "
-        "doigts, en cachette, pour que ça baisse, pour que ca baisse, délibérément"
+        "exprès, volontairement, pour maigrir, pour perdre du poids, pour pas grossir, "
+        "pour ne pas grossir, doigts, en cachette, pour que ça baisse, pour que ca baisse, délibérément"
     ),
     C.MEAL: (
         "après le repas, après les repas, après manger, après avoir mangé, après chaque repas, "
@@ -497,12 +520,13 @@ CONCEPTS: dict[C, str] = {
     ),
     C.NOT_EATEN: (
         "rien mangé, pas mangé, plus mangé, mange rien, mange pas, mange plus, sans manger, rien avalé, "
-        "rien dans le ventre, à jeun, n'ai rien mangé, ai rien mange, sans rien avaler, avalé que de l'eau, "
-        "bu que de l'eau, ne mange plus, mange quasi plus, plus rien avaler, n'ai pas mangé, pas avalé"
+        "rien dans le ventre, à jeun, n'ai rien mangé, ai rien mange, sans rien avaler, "
+        "avalé que de l'eau, bu que de l'eau, ne mange plus, mange quasi plus, plus rien avaler, "
+        "n'ai pas mangé, pas avalé"
     ),
     C.FOR_DAYS: (
-        "depuis, jours, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, balance, pesée, maigrir, "
-        "avant hier, hier, peser, semaine"
+        "depuis, jours, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, balance, pesée, "
+        "maigrir, avant hier, hier, peser, semaine"
     ),
     # swelling
     C.SWOLLEN: (
@@ -511,26 +535,26 @@ CONCEPTS: dict[C, str] = {
         "grosse comme, doublé de volume, comme un poteau, gonflement, grossi, triple, chaude et grosse"
     ),
     C.BIGGER: (
-        "plus grosse, plus gros que, plus large que, doublé*, deux fois plus, plus grosse que, le double de, "
-        "plus gonflé*, rentre plus dans ma chaussure, rentre pas dans ma chaussure, double, "
-        "deux fois la taille, plus épais*"
+        "plus grosse, plus gros que, plus large que, doublé*, deux fois plus, plus grosse que, "
+        "le double de, plus gonflé*, rentre plus dans ma chaussure, rentre pas dans ma chaussure, "
+        "double, deux fois la taille, plus épais*"
     ),
     C.HOT_OR_RED: (
         "rouge et chaud*, chaud* et rouge, chaude et dure, chaud et dur, chaude et douloureuse, "
-        "brûlante et rouge, toute rouge, rouge et dur*, chaude, chaud, brûlante, violacé*, rouge, brulante, "
-        "bleuâtre, dur et chaud"
+        "brûlante et rouge, toute rouge, rouge et dur*, chaude, chaud, brûlante, violacé*, rouge, "
+        "brulante, bleuâtre, dur et chaud"
     ),
-    C.CLOT: "phlébite*, thrombose*, caillot dans, thrombus, embolie pulmonaire, tvp, caillot de sang, caillot",
+    C.CLOT: ("phlébite*, thrombose*, caillot dans, thrombus, embolie pulmonaire, tvp, caillot de sang, caillot"),
     C.CLOSING: (
         "se serre, serre, se ferme, ferme, se referme, se bloque, bloque, bloquée, obstru*, étroite, "
-        "rétréci*, se resserre, resserre, gonfle, nouée, avaler, n'arrive plus à avaler, avaler ma salive, "
-        "enfle, se noue, coincé*, boule dans, se gonfle, gonflée, plus avaler, peux plus avaler, "
-        "arrive pas à avaler, avale plus, avale plus ma salive, étau, gonflement"
+        "rétréci*, se resserre, resserre, gonfle, nouée, avaler, n'arrive plus à avaler, "
+        "avaler ma salive, enfle, se noue, coincé*, boule dans, se gonfle, gonflée, plus avaler, "
+        "peux plus avaler, arrive pas à avaler, avale plus, avale plus ma salive, étau, gonflement"
     ),
     C.ALLERGY: (
         "anaphyla*, choc allergique, réaction allergique, crise d'allergie, allergie grave, "
-        "œdème de quincke, oedeme de quincke, quincke, urticaire géant*, plaques partout, urticaire partout, "
-        "épipen, stylo d'adrénaline, allergie sévère"
+        "œdème de quincke, oedeme de quincke, quincke, urticaire géant*, plaques partout, "
+        "urticaire partout, épipen, stylo d'adrénaline, allergie sévère"
     ),
     C.RASH: (
         "urticaire, boutons partout, plaques rouges, plaques sur tout, couvert* de plaques, "
@@ -539,14 +563,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TRIGGER: (
         "guêpe*, abeille*, frelon*, piqûre*, piqué*, noix, noisette*, cacahuète*, arachide*, crevette*, "
-        "fruits de mer, crustacé*, antibio*, antibiotique*, pénicilline, amoxicilline, nouveau médicament, "
-        "nouveau cachet, nouveau traitement, nouveau comprimé, injection, vaccin, œuf, kiwi, amande*, latex"
+        "fruits de mer, crustacé*, antibio*, antibiotique*, pénicilline, amoxicilline, "
+        "nouveau médicament, nouveau cachet, nouveau traitement, nouveau comprimé, injection, vaccin, "
+        "œuf, kiwi, amande*, latex"
     ),
     # exercise
     C.NAUSEA: (
-        "nausée*, nauséeu*, envie de vomir, envie de gerber, mal au cœur, mal au coeur, écœuré*, ecoeure*, "
-        "haut le cœur, haut le coeur, hauts le coeur, barbouillé*, estomac retourné, estomac à l'envers, "
-        "cœur au bord des lèvres, patraque"
+        "nausée*, nauséeu*, envie de vomir, envie de gerber, mal au cœur, mal au coeur, écœuré*, "
+        "ecoeure*, haut le cœur, haut le coeur, hauts le coeur, barbouillé*, estomac retourné, "
+        "estomac à l'envers, cœur au bord des lèvres, patraque"
     ),
     C.FATIGUE: (
         "fatigue inhabituelle, fatigue anormale, anormalement fatigué*, épuisement soudain, "
@@ -556,8 +581,8 @@ CONCEPTS: dict[C, str] = {
     C.SHARP: (
         "aiguë, vive, tordu*, tordre, tord, foulé*, claqué*, claque, claquer, claquage, déchir*, craqu*, "
         "soudain*, brusque*, lâché*, élongation, lance, élancement*, coincé*, bloqué*, pété, pop, "
-        "coup de poignard, pincé*, tiré*, décharge, nouvelle, nouveau, cassé, clac, crac, froissé*, démis, "
-        "luxé, dérobé"
+        "coup de poignard, pincé*, tiré*, décharge, nouvelle, nouveau, cassé, clac, crac, froissé*, "
+        "démis, luxé, dérobé"
     ),
     C.INJURY: (
         "entorse*, lumbago, tour de rein, claquage, déchirure, élongation, tour de reins, foulure, "
@@ -577,7 +602,9 @@ CONCEPTS: dict[C, str] = {
         "tombé et je peux pas me relever, tombée et je peux pas me relever, peux pas me relever, "
         "suis par terre, coincée par terre, coincé par terre, venez vite, viens vite, vite quelqu'un, "
         "que quelqu'un vienne, besoin de secours, appelez les secours, appelez le samu, une ambulance, "
-        "je me sens partir, besoin d'un docteur tout de suite, besoin d'un médecin tout de suite"
+        "je me sens partir, besoin d'un docteur tout de suite, besoin d'un médecin tout de suite, "
+        "tombé .. pas à me relever, tombée .. pas à me relever, arrive pas à me relever, "
+        "arrive plus à me relever, pas me relever, plus me relever"
     ),
     C.HELP_ME: (
         "aidez moi, aide moi, aidez nous, besoin d'aide, besoin de quelqu'un, il me faut quelqu'un, "
@@ -591,8 +618,8 @@ CONCEPTS: dict[C, str] = {
         "svp vite, je meurs"
     ),
     C.CALL: (
-        "appel*, appelez, appelle, appeler, envoyez, prévenez, prévenir, faites venir, contactez, besoin, "
-        "téléphone*, alertez"
+        "appel*, appelez, appelle, appeler, envoyez, prévenez, prévenir, faites venir, contactez, "
+        "besoin, téléphone*, alertez"
     ),
     C.AMBULANCE: (
         "ambulance, samu, pompiers, secours, 15, 112, 18, 144, urgences, smur, un médecin vite, "
@@ -608,45 +635,57 @@ CONCEPTS: dict[C, str] = {
         "pas, plus de, n ai plus, n a plus, n est plus, ne suis plus, ne fait plus, ne sens plus, "
         "n avais plus, aucun, aucune, sans, jamais, ni, non plus, rien, nulle, zéro, plus aucune, "
         "plus aucun, pas de, pas eu, exempt de, nul, nullement, guère, même pas, pas la moindre, "
-        "pas le moindre, plus rien"
+        "pas le moindre, plus rien, personne, pas besoin, pas la peine, nul besoin, zéro souci de"
     ),
     C.NO_AFTER: (
         "non, aucun, aucune, pas, jamais, rien, négatif, néant, plus, pas du tout, absent, zéro, nada, "
-        "aucunement, que nenni, nulle part"
+        "aucunement, que nenni, nulle part, non plus, nulle trace, pas une fois"
     ),
     C.BETWEEN: (
-        "de, d, des, du, la, le, les, l, à, au, aux, un, une, mal, mon, ma, mes, dans, eu, ai, j, je, n, ne, "
-        "y, a, en, avoir, ressens, ressenti, sens, senti, me, suis, été, signe, signes, symptôme, symptômes, "
-        "moindre, vraiment, aujourd, hui, autre, ce, cette, ni, fait, font, avait, avais, eue, sorte, "
-        "particulier, particulière, non, se, moment, sensation, il, c, est, ça, pas, tout, souci, problème, "
-        "problèmes, souci de, problème de, tête, trace, hein, idées, idée, pensées, envie, faire, vu, noté, "
-        "remarqué, l'impression, impression, trop, gêne, semaine, ces, jours, ci, comme, quoi, t, même, "
-        "depuis, dernière, fois, matin, qui, que, sont, moments, as, avez, avons, ont, eus, étais, soit"
+        "de, d, des, du, la, le, les, l, à, au, aux, un, une, mal, mon, ma, mes, dans, eu, ai, j, je, n, "
+        "ne, y, a, en, avoir, ressens, ressenti, sens, senti, me, suis, été, signe, signes, symptôme, "
+        "symptômes, moindre, vraiment, aujourd, hui, autre, ce, cette, ni, fait, font, avait, avais, "
+        "eue, sorte, particulier, particulière, non, se, moment, sensation, il, c, est, ça, pas, tout, "
+        "souci, problème, problèmes, souci de, problème de, tête, trace, hein, idées, idée, pensées, "
+        "envie, faire, vu, noté, remarqué, l'impression, impression, trop, gêne, semaine, ces, jours, "
+        "ci, comme, quoi, t, même, depuis, dernière, fois, matin, qui, que, sont, moments, as, avez, "
+        "avons, ont, eus, étais, soit, goutte, gouttes, tache, besoin, d'appeler, appeler, peine, seule, "
+        "seul, quelconque, quelque, sorte de, l'ombre, ombre, soupçon, derniers, dernières, temps, "
+        "encore, là"
     ),
     C.AND: "et, &",
     C.NOR: "ou, ni",
-    C.BUT: "mais, cependant, pourtant, sauf, par contre, en revanche, bien que, hormis, sinon que",
-    C.CLAUSE: "car, parce, puisque, seulement, alors, quand, lorsque, pourquoi, si, comment, où, que je",
+    C.BUT: ("mais, cependant, pourtant, sauf, par contre, en revanche, bien que, hormis, sinon que"),
+    C.CLAUSE: ("car, parce, puisque, seulement, alors, quand, lorsque, pourquoi, si, comment, où, que je"),
     C.FINE: (
         "bien, très bien, normal*, ok, parfait*, nickel, impeccable, calme, régulier, sans souci, "
-        "sans problème, pareil*, tranquille, au top, correct*, va bien, va très bien, rien"
+        "sans problème, pareil*, tranquille, au top, correct*, va bien, va très bien, rien, content, "
+        "contente, heureux, heureuse, fier, fière, ravi*, satisfait*, top, ça fait du bien, agréable"
     ),
     C.PAST: (
-        "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, le mois dernier, "
-        "mois dernier, dans le passé, quand j'étais, autrefois, étant enfant, été dernier, hiver dernier, "
-        "ans, avant l'opération, dans ma jeunesse, jadis, il y a un an, il y a des mois, 19##, 20##, années, "
-        "y a des années, y a longtemps, longtemps, quand j'avais, enfant, ado, petit je, petite je, "
-        "étant petit*, dans mon enfance, jeune, à l'époque, à l'école, au lycée, à la fac, plus jamais, "
-        "jamais depuis, guéri, guérie, c'est réglé, ça date, de l'histoire ancienne, derrière moi, "
-        "décennies, y a belle lurette, belle lurette, avant l'ablation, en 98, en 99, depuis six ans, "
-        "dans les années, à 17 ans, adolescen*, gamin, gamine, siècle dernier, autre vie, y a vingt ans, "
-        "depuis les stents, l'an passé"
+        "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, "
+        "le mois dernier, mois dernier, dans le passé, quand j'étais, autrefois, étant enfant, "
+        "été dernier, hiver dernier, ans, avant l'opération, dans ma jeunesse, jadis, il y a un an, "
+        "il y a des mois, 19##, 20##, années, y a des années, y a longtemps, longtemps, quand j'avais, "
+        "enfant, ado, petit je, petite je, étant petit*, dans mon enfance, jeune, à l'époque, à l'école, "
+        "au lycée, à la fac, plus jamais, jamais depuis, guéri, guérie, c'est réglé, ça date, "
+        "de l'histoire ancienne, derrière moi, décennies, y a belle lurette, belle lurette, "
+        "avant l'ablation, en 98, en 99, depuis six ans, dans les années, à 17 ans, adolescen*, gamin, "
+        "gamine, siècle dernier, autre vie, y a vingt ans, depuis les stents, l'an passé, enceinte de, "
+        "enceinte, à l'armée, à vingt ans, à trente ans, à quarante ans, à quinze ans, "
+        "dans ma vingtaine, dans ma trentaine, il y a une éternité, fut un temps, étudiant, étudiante, "
+        "quand j'étudiais, quand j'ai eu ma, à la naissance, au collège, pendant mes études, "
+        "pendant ma grossesse, lors de ma grossesse, plus rien depuis, rien depuis, depuis plus rien, "
+        "n'est jamais revenu, jamais revenu, ça n'est pas revenu, tourné la page, remis depuis, "
+        "remise depuis, me suis remis, bien remis, guéri depuis, à l'adolescence, avant la retraite, "
+        "avant ma retraite, avant le covid, dans le temps, de mon jeune temps, tout petit, toute petite, "
+        "bébé"
     ),
     C.NOW: (
         "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, "
-        "à l'instant, depuis ce matin, depuis hier, depuis une heure, depuis tout à l'heure, en train de, "
-        "cette nuit, viens de, vient de, toujours pas passé, là là, ce soir, depuis 20 min, à nouveau, "
-        "de nouveau, encore ce matin, mtn, tout de suite, et là"
+        "à l'instant, depuis ce matin, depuis hier, depuis une heure, depuis tout à l'heure, "
+        "en train de, cette nuit, viens de, vient de, toujours pas passé, là là, ce soir, depuis 20 min, "
+        "à nouveau, de nouveau, encore ce matin, mtn, tout de suite, et là"
     ),
     C.JUST_NOW: (
         "viens de, vient de, à l'instant, y a 5 min, il y a cinq minutes, minutes, min, tout juste, "
@@ -655,8 +694,8 @@ CONCEPTS: dict[C, str] = {
     C.EARLIER: "tout à l'heure, tantôt, ce matin, cet après midi, à midi, y a une heure, plus tôt",
     C.SETTLED: (
         "passé, c'est passé, disparu, parti, ça va mieux, ça a passé, s'est calmé, s'est calmée, calmé, "
-        "calmée, partie, passée, est passée, va mieux maintenant, terminé, ça s'est arrêté, s'en est allé, "
-        "est parti, est partie"
+        "calmée, partie, passée, est passée, va mieux maintenant, terminé, ça s'est arrêté, "
+        "s'en est allé, est parti, est partie"
     ),
     C.IMAGINED: (
         "et si, si j'ai, si je, si on, devrais je, peur de faire, peur d'avoir, peur d'un, crains de, "
@@ -668,144 +707,154 @@ CONCEPTS: dict[C, str] = {
         "reconnaît"
     ),
     C.FICTION: (
-        "film, films, série, séries, épisode, roman, livre, télé, acteur, actrice, documentaire, feuilleton, "
-        "émission, journal, match, personnage, ciné, théâtre, podcast, jeu, netflix"
+        "film, films, série, séries, épisode, roman, livre, télé, acteur, actrice, documentaire, "
+        "feuilleton, émission, journal, match, personnage, ciné, théâtre, podcast, jeu, netflix"
     ),
     C.FIGURATIVE: (
         "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "
-        "impots, patron, boulot, paperasse, administratif, circulation, bouchons, embouteillages, paysage, "
-        "vue, col, concert, mariage, ennui, rire, rigolé, chaleur, canicule, froid, faim, soif, équipe, "
-        "ligue, foot, examen, examens, devoirs, petits enfants, surprise, joie, émotion, chocolat, bière, "
-        "café, téléphone, tel, portable, batterie, voiture, moteur, ordinateur, machine, internet, "
-        "chaudière, bourse, musique, moustiques, araignée, file d'attente, courrier, mails, cadeau, réunion, "
-        "loto"
+        "impots, patron, boulot, paperasse, administratif, circulation, bouchons, embouteillages, "
+        "paysage, vue, col, concert, mariage, ennui, rire, rigolé, chaleur, canicule, froid, faim, soif, "
+        "équipe, ligue, foot, examen, examens, devoirs, petits enfants, surprise, joie, émotion, "
+        "chocolat, bière, café, téléphone, tel, portable, batterie, voiture, moteur, ordinateur, "
+        "machine, internet, chaudière, bourse, musique, moustiques, araignée, file d'attente, courrier, "
+        "mails, cadeau, réunion, loto"
     ),
     C.LAUGHTER: "haha*, hihi*, lol, mdr, ptdr, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, xd, blague, 🙈, 😉, 😛, je rigole",
     C.OTHERS: (
-        "mère, maman, père, papa, mari, femme, épouse, fils, fille, ami, amie, voisin, voisine, frère, sœur, "
-        "soeur, il, elle, ils, elles, grand mère, grand père, oncle, tante, copain, copine, collègue, chien, "
-        "chat, quelqu'un, gens, cousin, cousine, conjoint, conjointe, mamie, papi, voisin*, collègue*, "
-        "cousin*, conjoint*, papy, pépé, enfant, bébé, petit, petite, petit fils, petite fille, gamin, "
-        "gosse, pote, beau frère, belle sœur, belle mère, beau père, belle soeur, neveu, nièce, compagnon, "
-        "compagne, coloc*, dame, monsieur, patient, client, connaissance, tonton, tata, chéri*, belle fille, "
-        "gendre, bru, type, mec, gars, inconnu*, passant*, patron*, homme"
+        "mère, maman, père, papa, mari, femme, épouse, fils, fille, ami, amie, voisin, voisine, frère, "
+        "sœur, soeur, il, elle, ils, elles, grand mère, grand père, oncle, tante, copain, copine, "
+        "collègue, chien, chat, quelqu'un, gens, cousin, cousine, conjoint, conjointe, mamie, papi, "
+        "voisin*, collègue*, cousin*, conjoint*, papy, pépé, enfant, bébé, petit, petite, petit fils, "
+        "petite fille, gamin, gosse, pote, beau frère, belle sœur, belle mère, beau père, belle soeur, "
+        "neveu, nièce, compagnon, compagne, coloc*, dame, monsieur, patient, client, connaissance, "
+        "tonton, tata, chéri*, belle fille, gendre, bru, type, mec, gars, inconnu*, passant*, patron*, "
+        "homme"
     ),
     C.ELSEWHERE: (
         "avait, a eu, avait eu, hôpital, hopital, clinique, réanimation, réa, soins intensifs, "
         "année dernière, an dernier, l'année passée, année passée, mois dernier, semaine dernière, hier, "
         "décédé*, mort, morte, paix à son âme, enterrement, depuis l'enfance, rentré chez lui, "
-        "rentrée chez elle, rentré maintenant, est rentré, va mieux, à l'étranger, au travail, au boulot, "
-        "en vacances, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, hospitalisé*, "
-        "sorti d'affaire, suivi par, en rééducation, une amie de, l'autre jour, au canada, en traitement, "
-        "l'été"
+        "rentrée chez elle, rentré maintenant, est rentré, va mieux, à l'étranger, au travail, "
+        "au boulot, en vacances, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, "
+        "hospitalisé*, sorti d'affaire, suivi par, en rééducation, une amie de, l'autre jour, au canada, "
+        "en traitement, l'été"
     ),
     C.MINE: "je, j, me, m, mon, ma, mes, moi, jai, jme, jsuis",
+    C.DONT_KNOW: (
+        "sais pas, je ne sais pas, pas compris, comprends pas, compris la question, hein, ça dépend, "
+        "pourquoi tu demandes, je te dis plus tard, aucune idée, jsp, chais pas, comment ça, parler à"
+    ),
     C.FILLER: (
-        "svp, s'il vous plaît, s'il te plaît, très, trop, vraiment, un peu, peu, tout, toute, bien, assez, "
-        "là, donc, aussi, encore, juste, presque, complètement, totalement, carrément, vachement, super, "
-        "hyper, même, je, j, me, m, se, s, ne, n, l, le, la, les, d, de, des, du, un, une, mon, ma, mes, à, "
-        "a, au, ça, ca, ce, c, est, ai, suis, y, en, oh, aïe, euh, soudain, plus, toujours, quand même, "
-        "quelque chose, truc, fois, t, tu, que, qui, et puis, genre, du coup, sa, son, ses"
+        "svp, s'il vous plaît, s'il te plaît, très, trop, vraiment, un peu, peu, tout, toute, bien, "
+        "assez, là, donc, aussi, encore, juste, presque, complètement, totalement, carrément, vachement, "
+        "super, hyper, même, je, j, me, m, se, s, ne, n, l, le, la, les, d, de, des, du, un, une, mon, "
+        "ma, mes, à, a, au, ça, ca, ce, c, est, ai, suis, y, en, oh, aïe, euh, soudain, plus, toujours, "
+        "quand même, quelque chose, truc, fois, t, tu, que, qui, et puis, genre, du coup, sa, son, ses"
     ),
     C.HARMLESS: (
-        "tour de poitrine, de bon cœur, de tout cœur, par cœur, mort de rire, morte de rire, mourir de rire, "
-        "meurs de faim, mal dormi, pas mal, pression artérielle, tension artérielle, pression des pneus, "
-        "développé couché, pain, sur le cœur, coup de cœur, mal compris, le cœur léger, cœur de métier, "
-        "mort de fatigue, cours, lourd petit, la tension, ma tension, mal fait, brasse, mal noté, "
-        "courbature*, en finir avec, peur bleue, chaleur me tue, cette chaleur me tue, me tue ce, ça me tue, "
-        "tu me tues, tue le temps, tuer le temps, tuer des moustiques, morts de rire, meurs de rire, "
-        "mourir de faim, meurs de soif, meurs de chaud, meurs d'envie, mourir d'ennui, meurs d'ennui, "
-        "mort de faim, mort de froid, morte de fatigue, morte de peur, mort de honte, tel était mort, "
-        "téléphone est mort, téléphone mort, portable mort, batterie est morte, batterie morte, "
-        "nature morte, point mort, poids mort, âne mort, faire une crise cardiaque quel match, "
-        "à faire une crise cardiaque, a faire une crise cardiaque, failli faire une crise cardiaque, "
-        "failli avoir une attaque, fend le coeur, fend le cœur, brise le cœur, brise le coeur, cœur brisé, "
-        "coeur brisé, coup de coeur, de tout coeur, par coeur, de bon coeur, du fond du cœur, "
-        "du fond du coeur, cœur en or, coeur sur la main, cœur gros, le cœur net, le coeur net, à cœur joie, "
+        "tour de poitrine, de bon cœur, de tout cœur, par cœur, mort de rire, morte de rire, "
+        "mourir de rire, meurs de faim, mal dormi, pas mal, pression artérielle, tension artérielle, "
+        "pression des pneus, développé couché, pain, sur le cœur, coup de cœur, mal compris, "
+        "le cœur léger, cœur de métier, mort de fatigue, cours, lourd petit, la tension, ma tension, "
+        "mal fait, brasse, mal noté, courbature*, en finir avec, peur bleue, chaleur me tue, "
+        "cette chaleur me tue, me tue ce, ça me tue, tu me tues, tue le temps, tuer le temps, "
+        "tuer des moustiques, morts de rire, meurs de rire, mourir de faim, meurs de soif, "
+        "meurs de chaud, meurs d'envie, mourir d'ennui, meurs d'ennui, mort de faim, mort de froid, "
+        "morte de fatigue, morte de peur, mort de honte, tel était mort, téléphone est mort, "
+        "téléphone mort, portable mort, batterie est morte, batterie morte, nature morte, point mort, "
+        "poids mort, âne mort, faire une crise cardiaque quel match, à faire une crise cardiaque, "
+        "a faire une crise cardiaque, failli faire une crise cardiaque, failli avoir une attaque, "
+        "fend le coeur, fend le cœur, brise le cœur, brise le coeur, cœur brisé, coeur brisé, "
+        "coup de coeur, de tout coeur, par coeur, de bon coeur, du fond du cœur, du fond du coeur, "
+        "cœur en or, coeur sur la main, cœur gros, le cœur net, le coeur net, à cœur joie, "
         "affaires de cœur, cœur de la ville, cœur de palmier, coeur léger, mal au cœur de partir, "
         "poitrine de poulet, poitrine de porc, poitrine fumée, dos et pectoraux, casse tête, casse tete, "
         "prise de tête, mal de tête cette déclaration, tête en l'air, en tête de, coup de tête, "
         "la tête haute, à bras ouverts, bras de fer, coup de main, main dans la main, "
-        "donner un coup de main, main gauche tient, en main, sous la main le mètre, fait main, demain matin, "
-        "coup de pied, à pied, casse pieds, pieds dans le plat, prendre son pied, tiens debout, croche pied, "
-        "bouche à oreille, bouche bée, eau à la bouche, mal de bouche, langue étrangère, langue de bois, "
-        "donner ma langue, langue au chat, face à face, faire face, en face, sauver la face, "
-        "visage familier, clin d'œil, clin d'oeil, coup d'œil, coup d'oeil, mon œil, mon oeil, à l'œil, "
-        "à vue d'œil, à vue d'oeil, tape à l'oeil, perdu de vue, point de vue, la vue en haut, belle vue, "
-        "vue magnifique, à première vue, nous a coupé le souffle, coupé le souffle tellement, "
-        "à couper le souffle, vue à couper le souffle, souffler les bougies, second souffle, "
-        "manque de temps, manque d'argent, manque de motivation, manque de place, manque de sommeil, "
-        "manque de pot, noyée sous, noyé sous, noie sous, étouffe sous les, étouffe l'affaire, "
+        "donner un coup de main, sous la main le mètre, fait main, demain matin, coup de pied, à pied, "
+        "casse pieds, pieds dans le plat, prendre son pied, tiens debout, croche pied, bouche à oreille, "
+        "bouche bée, eau à la bouche, mal de bouche, langue étrangère, langue de bois, donner ma langue, "
+        "langue au chat, face à face, faire face, en face, sauver la face, visage familier, clin d'œil, "
+        "clin d'oeil, coup d'œil, coup d'oeil, mon œil, mon oeil, à l'œil, à vue d'œil, à vue d'oeil, "
+        "tape à l'oeil, perdu de vue, point de vue, la vue en haut, belle vue, vue magnifique, "
+        "à première vue, nous a coupé le souffle, coupé le souffle tellement, à couper le souffle, "
+        "vue à couper le souffle, souffler les bougies, second souffle, manque de temps, "
+        "manque d'argent, manque de motivation, manque de place, manque de sommeil, manque de pot, "
+        "noyée sous, noyé sous, noie sous, étouffe sous les, étouffe l'affaire, "
         "étouffe de chaleur dehors, plein air, en plein air, air frais, prendre l'air, l'air de, "
         "avoir l'air, air conditionné, prise de sang, bon sang, sang froid, don du sang, donné mon sang, "
         "pur sang, sang neuf, saigné pour payer, me suis saigné pour, saigner aux quatre veines, "
         "steak saignant, saignant, noir de monde, café noir, marché noir, vendredi noir, humour noir, "
-        "chat noir, chocolat noir, lunettes noires, selle de vélo, selle du vélo, la selle, tableau noir, "
+        "chat noir, chocolat noir, lunettes noires, selle de vélo, selle du vélo, tableau noir, "
         "pain noir, travail au noir, bête noire, tombé amoureux, tombée amoureuse, tombé de sommeil, "
         "je tombe de sommeil, tombé sur, tombé d'accord, tombe bien, tombe à pic, laisse tomber, "
         "tombe la pluie, écroulé de rire, écroulée de rire, écroulés de rire, effondré sur le canapé, "
-        "étagère effondrée, écroulée de fatigue, fou rire, crise de rire, crise de nerfs, crise économique, "
-        "la crise, vertigineux les prix, prix vertigineux, tourne en rond, ça tourne autour, "
-        "tourner la page, overdose de chocolat, overdose de noël, overdose de travail, suicide commercial, "
-        "suicidaire ce plan, finir avec la paperasse, j'en finis avec, fini avec, m'appeler, de m'appeler, "
-        "appelle moi, appelez moi, rappelle moi, rappelez moi, rappel, je rappelle, merci pour .. aide, "
-        "merci de .. aide, merci de votre aide, j'ai aidé, aide ménagère, aide à domicile, "
-        "aide pour changer, aide pour régler, aide mémoire, aider ma voisine, j'aide, peux tu m'aider avec, "
-        "peux tu m'aider à, m'aider à changer, menu aide, ambulance est passée, ambulance passe, "
-        "sirène d'ambulance, sortie de secours, roue de secours, serviette de plage, boîte de chocolats, "
-        "poisson, envie de dormir, envie de manger, envie de chocolat, envie de vacances, pressions, tasse, "
-        "gonflé le prix, gonfle les pneus, gonfler les pneus, pneus gonflés, gonflé à bloc, c'est gonflé, "
-        "me gonfle, ça me gonfle, ballons gonflables, mal élevé, mal à comprendre, mal à croire, "
-        "mal à trouver, mal à dormir, mal à m'endormir, mal à me lever le matin, du mal avec l'appli, "
+        "étagère effondrée, écroulée de fatigue, fou rire, crise de rire, crise de nerfs, "
+        "crise économique, la crise, vertigineux les prix, prix vertigineux, tourne en rond, "
+        "ça tourne autour, tourner la page, overdose de chocolat, overdose de noël, overdose de travail, "
+        "suicide commercial, suicidaire ce plan, finir avec la paperasse, j'en finis avec, fini avec, "
+        "m'appeler, de m'appeler, appelle moi, appelez moi, rappelle moi, rappelez moi, rappel, "
+        "je rappelle, merci pour .. aide, merci de .. aide, merci de votre aide, j'ai aidé, "
+        "aide ménagère, aide à domicile, aide pour changer, aide pour régler, aide mémoire, "
+        "aider ma voisine, j'aide, peux tu m'aider avec, peux tu m'aider à, m'aider à changer, "
+        "menu aide, ambulance est passée, ambulance passe, sirène d'ambulance, sortie de secours, "
+        "roue de secours, serviette de plage, boîte de chocolats, poisson, envie de dormir, "
+        "envie de manger, envie de chocolat, envie de vacances, pressions, tasse, gonflé le prix, "
+        "gonfle les pneus, gonfler les pneus, pneus gonflés, gonflé à bloc, c'est gonflé, me gonfle, "
+        "ça me gonfle, ballons gonflables, mal élevé, mal à comprendre, mal à croire, mal à trouver, "
+        "mal à dormir, mal à m'endormir, mal à me lever le matin, du mal avec l'appli, "
         "mal au dos en voiture, pas de mal, lever du jour, tombe de fatigue, tombé de fatigue, "
-        "morte de faim, mort de soif, mort de sommeil, mortel ce film, mortelle cette blague, mortel ennui, "
-        "c'est mortel, tu vas me tuer, il va me tuer, elle va me tuer, mon mari va me tuer, "
-        "ma femme va me tuer, je vais le tuer, je vais la tuer, je tuerais pour, tuerais pour, "
-        "mes pieds me tuent, chaussures me tuent, me tuent les pieds, à mourir de rire, à mourir d'ennui, "
-        "pleure de rire, étouffé de rire, m'étouffe de rire, étouffe de rire, étouffe cette ville, "
-        "étouffe dans cette robe, j'étouffe dans ce jean, étouffe dans ce pull, m'étrangle de rire, "
-        "étranglé de rire, failli m'étrangler en lisant, failli m'étouffer en lisant, "
-        "failli tomber dans les pommes, failli m'évanouir en voyant, tombé des nues, tombée des nues, "
-        "tombe des cordes, tombe de haut, tombée de haut, tombé de haut, la tête ailleurs, "
-        "prise de tête avec, me prends la tête, me prend la tête, prend la tête, casse la tête, "
-        "la tête dans le guidon, sur un coup de tête, tête de mule, tête à tête, en avoir plein la tête, "
-        "mal de tête cette histoire, crise de foie, crise de larmes, crise de fou rire, "
-        "infarctus en voyant la, crise cardiaque en voyant, attaque en voyant, attaque à main, "
-        "attaque du match, attaque de l'équipe, contre attaque, coeur d'artichaut, cœur d'artichaut, "
-        "coeur qui bat pour, le cœur à l'ouvrage, j'ai à cœur, bourreau des coeurs, coup au coeur, "
-        "ma poitrine est, muscler la poitrine, la poitrine au four, poitrine d'agneau, bras ouverts, "
-        "bras droit du patron, bras long, bras cassé, à bout de bras, baisser les bras c'est pas, "
-        "les bras m'en tombent, bras m'en tombent, jambes de coton après la séance, jambes en l'air, "
-        "à toutes jambes, prendre ses jambes, croc en jambe, jambe de bois, jambes lourdes, pied gauche, "
-        "lever du pied, mise à pied, pied à terre, casse pied, mettre les pieds, main gauche le ruban, "
-        "main forte, main verte, première main, à la main, langue pendue, avaler sa langue, "
-        "le bout de la langue, sur le bout de la langue, gorge déployée, rire à gorge, gorges du, "
-        "à l'oeil nu, à l'œil nu, ferme l'œil, fermé l'œil, fermé l'oeil de la nuit, pas fermé l'oeil, "
-        "yeux de la tête, yeux plus gros, yeux plus gros que le ventre, perdre la face, sang de navet, "
-        "sang d'encre, du sang neuf, coup de sang, se ronge les sangs, faire du mauvais sang, mauvais sang, "
+        "morte de faim, mort de soif, mort de sommeil, mortel ce film, mortelle cette blague, "
+        "mortel ennui, c'est mortel, tu vas me tuer, il va me tuer, elle va me tuer, "
+        "mon mari va me tuer, ma femme va me tuer, je vais le tuer, je vais la tuer, je tuerais pour, "
+        "tuerais pour, mes pieds me tuent, chaussures me tuent, me tuent les pieds, à mourir de rire, "
+        "à mourir d'ennui, pleure de rire, étouffé de rire, m'étouffe de rire, étouffe de rire, "
+        "étouffe cette ville, étouffe dans cette robe, j'étouffe dans ce jean, étouffe dans ce pull, "
+        "m'étrangle de rire, étranglé de rire, failli m'étrangler en lisant, "
+        "failli m'étouffer en lisant, failli tomber dans les pommes, failli m'évanouir en voyant, "
+        "tombé des nues, tombée des nues, tombe des cordes, tombe de haut, tombée de haut, "
+        "tombé de haut, la tête ailleurs, prise de tête avec, me prends la tête, me prend la tête, "
+        "prend la tête, casse la tête, la tête dans le guidon, sur un coup de tête, tête de mule, "
+        "tête à tête, en avoir plein la tête, mal de tête cette histoire, crise de foie, "
+        "crise de larmes, crise de fou rire, infarctus en voyant la, crise cardiaque en voyant, "
+        "attaque en voyant, attaque à main, attaque du match, attaque de l'équipe, contre attaque, "
+        "coeur d'artichaut, cœur d'artichaut, coeur qui bat pour, le cœur à l'ouvrage, j'ai à cœur, "
+        "bourreau des coeurs, coup au coeur, ma poitrine est, muscler la poitrine, la poitrine au four, "
+        "poitrine d'agneau, bras ouverts, bras droit du patron, bras long, bras cassé, à bout de bras, "
+        "baisser les bras c'est pas, les bras m'en tombent, bras m'en tombent, "
+        "jambes de coton après la séance, jambes en l'air, à toutes jambes, prendre ses jambes, "
+        "croc en jambe, jambe de bois, jambes lourdes, pied gauche, lever du pied, mise à pied, "
+        "pied à terre, casse pied, mettre les pieds, main gauche le ruban, main forte, main verte, "
+        "première main, à la main, langue pendue, avaler sa langue, le bout de la langue, "
+        "sur le bout de la langue, gorge déployée, rire à gorge, gorges du, à l'oeil nu, à l'œil nu, "
+        "ferme l'œil, fermé l'œil, fermé l'oeil de la nuit, pas fermé l'oeil, yeux de la tête, "
+        "yeux plus gros, yeux plus gros que le ventre, perdre la face, sang de navet, sang d'encre, "
+        "du sang neuf, coup de sang, se ronge les sangs, faire du mauvais sang, mauvais sang, "
         "boudin noir, radis noir, trou noir de l'espace, série noire, roman noir, écran noir, "
-        "ceinture noire, point noir, selles de, saignant le steak, saigne le budget, pression au travail, "
-        "sous pression, mettre la pression, pression atmosphérique, une pression au bar, gonflé mon vélo, "
-        "gonfler mon vélo, gonfler le matelas, vertige des prix, à donner le vertige, "
+        "ceinture noire, point noir, saignant le steak, saigne le budget, pression au travail, "
+        "sous pression, mettre la pression, pression atmosphérique, une pression au bar, "
+        "gonflé mon vélo, gonfler mon vélo, gonfler le matelas, vertige des prix, à donner le vertige, "
         "donne le tournis les chiffres, tourner en bourrique, merci de ton aide, merci de m'aider, "
         "merci pour l'aide, avec l'aide de, aide moi à changer, aide moi à régler, aide moi à trouver, "
         "aidez moi à changer, aidez moi à trouver, aide soignante, première urgence du matin, "
         "numéro d'urgence enregistré, pas d'urgence, rien d'urgent, sans urgence, urgence au boulot, "
         "pompiers calendrier, calendrier des pompiers, bal des pompiers, je t'appelle, appelez quand, "
-        "appelle quand tu, fini le livre, c'est fini pour la semaine, fini pour la semaine, fini ma journée, "
-        "j'ai fini, fini mon, fini la, fini les, terminé mon, en finir avec ce, ce soir je finis, "
-        "adieu les kilos, adieu les vacances, adieu le chocolat"
+        "appelle quand tu, fini le livre, c'est fini pour la semaine, fini pour la semaine, "
+        "fini ma journée, j'ai fini, fini mon, fini la, fini les, terminé mon, en finir avec ce, "
+        "ce soir je finis, adieu les kilos, adieu les vacances, adieu le chocolat, mange plus de, "
+        "mange pas de, mange plus jamais de, rien mangé de spécial, pas mangé de viande, coupé le doigt, "
+        "coupée le doigt, coupé au doigt"
     ),
 }
 
 ANSWERS: dict[Answer, str] = {
     Answer.YES: (
-        "oui, ui, ouais, oué, ouep, oui la maintenant, maintenant, c'est moi, c moi, moi, moi tout de suite, "
-        "tout de suite, ça continue, en ce moment, ça empire, empire, pire, toujours pareil, arrête pas, "
-        "s'arrête pas, carrément, mais oui, si, si si, mtn, exact, exactement, bien sûr, tout à fait, "
-        "absolument, évidemment, hélas oui, toujours, encore, ça dure, en cours, voilà, yes, grave, yep, "
-        "c'est ça, affirmatif, certainement, je confirme, continue, toujours là, de pire en pire, aidez moi, "
-        "vite, malheureusement, oh oui, mal encore"
+        "oui, ui, ouais, oué, ouep, oui la maintenant, maintenant, c'est moi, c moi, moi, "
+        "moi tout de suite, tout de suite, ça continue, en ce moment, ça empire, empire, pire, "
+        "toujours pareil, arrête pas, s'arrête pas, carrément, mais oui, si, si si, mtn, exact, "
+        "exactement, bien sûr, tout à fait, absolument, évidemment, hélas oui, toujours, encore, "
+        "ça dure, en cours, voilà, yes, grave, yep, c'est ça, affirmatif, certainement, je confirme, "
+        "continue, toujours là, de pire en pire, aidez moi, vite, malheureusement, oh oui, mal encore"
     ),
     Answer.HESITANT: (
         "je crois, je crois que oui, bof un peu, un peu, il me semble, peut être, peut être bien, "
@@ -817,16 +866,16 @@ ANSWERS: dict[Answer, str] = {
         "moyen, moins qu'avant"
     ),
     Answer.NO: (
-        "non, nan, nope, pas du tout, mais non, que nenni, non non, pas maintenant, pas en ce moment, rien, "
-        "négatif, pas là, absolument pas, jamais, aucunement, ça va, tout va bien, je vais bien, pas moi, "
-        "nullement, pantoute, certainement pas"
+        "non, nan, nope, pas du tout, mais non, que nenni, non non, pas maintenant, pas en ce moment, "
+        "rien, négatif, pas là, absolument pas, jamais, aucunement, ça va, tout va bien, je vais bien, "
+        "pas moi, nullement, pantoute, certainement pas"
     ),
     Answer.OVER: (
         "c'est passé, passé, plus maintenant, c'était hier, hier, ça a duré, c'est bon, terminé, "
         "depuis un moment, c'est parti, parti tout seul, ça va nickel, c'est fini, fini, plus du tout, "
         "tantôt, disparu, c'était avant, il y a longtemps, y a des années, ans, calmé, s'est calmé, "
-        "va mieux, ça va mieux, s'est arrêté, arrêté, plus rien, tout à l'heure oui, n'ai plus, j'ai plus, "
-        "envolé, ça m'a passé, c'était, redevenu normal, derrière moi"
+        "va mieux, ça va mieux, s'est arrêté, arrêté, plus rien, tout à l'heure oui, n'ai plus, "
+        "j'ai plus, envolé, ça m'a passé, c'était, redevenu normal, derrière moi"
     ),
     Answer.OTHER_PERSON: (
         "pas moi, ma femme, c'est mon, c'est ma, pour ma, pour mon, ça arrive à, qui est avec moi, "

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.language.lexicon import Calendar, Intent, split
+from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
     weekdays=(
@@ -93,9 +93,9 @@ WISHES = {
         "un instant"
     ),
     Intent.STOP: split(
-        "stop;arrêter;arrête;arrêtez;annuler;annule;annulez;fin;terminer;ça suffit;assez;"
-        "laisse tomber;laissez tomber;laisse moi tranquille;quitter;arrête …;arrêter …;annuler …;"
-        "tant pis"
+        "stop;arrêter;arrête;arrêtez;annuler;annule;annulez;fin;terminer;ça suffit;assez;laisse tomber;"
+        "laissez tomber;laisse moi tranquille;quitter;arrête …;arrêter …;annuler …;tant pis;"
+        "je veux arrêter …;je souhaite arrêter …"
     ),
     Intent.UNDO: split(
         "annuler la dernière;annuler le dernier;défaire;supprime ça;supprime la dernière …;"
@@ -191,18 +191,15 @@ WISHES = {
         "que gardez vous;quelles données …"
     ),
     Intent.FORGET: split(
-        "supprime toutes mes données …;efface toutes mes données …;supprimez mes données …;"
-        "effacez mes données …;supprimez toutes mes données …;oublie moi;oubliez moi;efface moi;"
-        "effacez moi;supprime tout;supprimer tout;tout effacer;efface tout;supprimer mes données;"
-        "efface mes données …;effacer mes données;supprimer mon compte;… supprimer mes données …;"
-        "… effacer mes données …;… supprimer toutes mes données …;oublie moi …;"
-        "supprime mes données …;… effacer toutes mes données …"
+        "supprime toutes mes données;efface toutes mes données;supprimez mes données;"
+        "effacez mes données;supprimez toutes mes données;oublie moi;oubliez moi;efface moi;effacez moi;"
+        "supprimer tout;tout effacer;supprimer mes données;efface mes données;effacer mes données;"
+        "supprimer mon compte;supprimer toutes mes données;supprime mes données;"
+        "effacer toutes mes données"
     ),
     Intent.LEAVE: split(
-        "partir;quitter le programme;me désinscrire;désinscription;je veux arrêter …;"
-        "je souhaite arrêter …;j'arrête …;je ne veux plus …;je ne veux plus continuer;se désabonner;"
-        "désabonner;plus de messages …;ne m'écrivez plus;abandonner;je veux partir …;"
-        "… me désinscrire …;je veux quitter …"
+        "quitter le programme;me désinscrire;désinscription;je ne veux plus continuer;se désabonner;"
+        "désabonner;plus de messages;ne m'écrivez plus"
     ),
     Intent.LANGUAGE: split(
         "langue;langue …;changer de langue;changer la langue;français;en français;autre langue;"
@@ -243,3 +240,34 @@ WISHES = {
         "j'en sais rien;je n'en sais rien"
     ),
 }
+
+
+DESTROYS = Destroys(
+    forget=(
+        "effac*|d'effac*|supprim*|détrui*|oubli*|d'oubli*|vir*|enlev*|retir*|dispar*|jet* & mes_données|"
+        "toutes_les_données|toutes_mes_données|données_me_concernant|données_personnelles|mon_compte|"
+        "mon_historique|mon_dossier|mon_profil|mes_infos|mes_informations|l'ensemble_de_mes|tout_mon|"
+        "toute_ma|toutes_mes|mon_compte|mes_données_perso",
+        "effac*|d'effac*|supprim*|détrui*|oubli*|vir*|retir*|enlev* & tout|toutes|tous|l'ensemble & "
+        "sur_moi|me_concern*|de_moi|mes|mon",
+        "tout_efface*|efface*_tout|supprime*_tout|tout_supprime* & svp|stp|s'il_vous_plaît|"
+        "s'il_te_plaît|définitivement|maintenant",
+        "droit_à_l'oubli|droit_à_l'effacement|rgpd & effac*|supprim*|oubli*|données",
+    ),
+    leave=(
+        "désinscris_moi|désinscrivez_moi|désabonne_moi|désabonnez_moi|me_désinscrire|me_désabonner",
+        "quitt*|abandonn*|j'abandonne|arrêt*|sort*|retir*|part*|désist* & programme|suivi|étude|"
+        "liste_des_participants|participation|protocole",
+        "!plus & veux|souhaite|jveux|désire|voudrais & programme|suivi|étude & partie|continuer|"
+        "participer|suivre|être|faire",
+        "résili*|annul*|met*_fin & participation|inscription|abonnement",
+        "j'arrête_tout|j'arrête|je_pars|je_quitte|j'abandonne & pour_de_bon|définitivement|"
+        "pour_toujours|une_bonne_fois",
+    ),
+    no="pas|jamais|sans|non|aucun*",
+    if_="si|quand|il_se_passe|qu'est_ce_qui|presque|failli|mari|femme|amie|ami|soeur|frère|avant_de",
+    partly=(
+        "dernier|dernière|aujourd'hui|hier|rappel*|message*|chiffre|sel|docteur|médecin|appli|poids|"
+        "taille|hanches|photo*|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|exprès|erreur"
+    ),
+)

@@ -14,12 +14,14 @@ from functools import cache
 from core.language import ENGLISH, Intent, Lexicon, WordRole, plain
 from core.language.cache import memoized
 from core.language.days import READ, place, weekday_and_time, when
+from core.language.destructive import destroys
 from core.language.text import bare_words, near
 from core.language.tokens import LONGEST_PHRASE, spellings
 
-__all__ = ["intent", "place", "weekday_and_time", "when"]
+__all__ = ["intent_of", "place", "weekday_and_time", "when"]
 
 MORE = "…"
+DESTRUCTIVE = frozenset({Intent.LEAVE, Intent.FORGET})  # only whole messages, or `destroys`: no partial match, no typo
 CHATTY = 14  # words; in a longer message only the beginning can be an intent
 WITH_NUMBERS = frozenset(  # intents that may include a number
     {
@@ -39,7 +41,7 @@ WITH_NUMBERS = frozenset(  # intents that may include a number
 
 
 @dataclass
-class _Wishes:
+class _IntentTable:
     whole: dict[str, Intent] = field(default_factory=dict)
     starts: dict[str, Intent] = field(default_factory=dict)
     inside: dict[str, Intent] = field(default_factory=dict)
@@ -47,49 +49,51 @@ class _Wishes:
 
 
 @cache
-def _wishes(words: Lexicon) -> _Wishes:
-    found = _Wishes()
+def _intent_table(words: Lexicon) -> _IntentTable:
+    found = _IntentTable()
     for lexicon in dict.fromkeys((words, ENGLISH)):
-        for wish, phrases in lexicon.intents.items():
+        for intent, phrases in lexicon.intents.items():
             for phrase in phrases:
                 bare = phrase.strip(MORE + " ")
                 if lexicon is not words and bare in words.not_english:
                     continue
                 shelf = found.whole
-                if phrase.endswith(MORE):
+                if phrase.endswith(MORE) and intent not in DESTRUCTIVE:
                     shelf = found.inside if phrase.startswith(MORE) else found.starts
                 for spelled in spellings(bare, lexicon):
                     key = " ".join(bare_words(spelled)) or spelled
-                    found.whole.setdefault(key, wish)
-                    shelf.setdefault(key, wish)
+                    found.whole.setdefault(key, intent)
+                    shelf.setdefault(key, intent)
         for phrase in lexicon.roles.get(WordRole.PLEASE, ()):
             found.polite.update(" ".join(bare_words(s)) for s in spellings(phrase, lexicon))
     return found
 
 
 @memoized
-def intent(text: str, words: Lexicon) -> Intent | None:
+def intent_of(text: str, words: Lexicon) -> Intent | None:
     """The intent of a message, or None. A message with a number counts only if the intent can include one."""
-    wishes = _wishes(words)
+    table = _intent_table(words)
     folded = plain(text)
-    if (sign := wishes.whole.get(folded.strip())) is not None:
+    if (sign := table.whole.get(folded.strip())) is not None:
         return sign
     said = bare_words(folded)[:READ]
     if not said:
-        return wishes.whole.get("".join(c for c in folded if not c.isspace())[:1]) if folded else None
+        return table.whole.get("".join(c for c in folded if not c.isspace())[:1]) if folded else None
     number = any(w[0].isdecimal() for w in said)
-    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, wishes.polite)))):
-        if (wish := wishes.whole.get(candidate)) is not None:
-            return wish
-    meaning = _without(said, wishes.polite) or said
-    wish = _beginning(meaning, wishes.starts) or _beginning(said, wishes.starts)
-    if wish is None and len(said) <= CHATTY:
-        wish = _contents(said, wishes.inside)
-    if wish is None and not number and len(meaning) <= 3:
-        wish = _nearly(" ".join(meaning), wishes.whole)
-    if number and wish not in WITH_NUMBERS:
+    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, table.polite)))):
+        if (intent := table.whole.get(candidate)) is not None:
+            return intent
+    if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
+        return meant
+    meaning = _without(said, table.polite) or said
+    intent = _beginning(meaning, table.starts) or _beginning(said, table.starts)
+    if intent is None and len(said) <= CHATTY:
+        intent = _contents(said, table.inside)
+    if intent is None and not number and len(meaning) <= 3:
+        intent = _nearly(" ".join(meaning), table.whole)
+    if number and intent not in WITH_NUMBERS:
         return None
-    return wish
+    return intent
 
 
 def _without(said: Sequence[str], polite: set[str]) -> list[str]:
@@ -110,20 +114,21 @@ def _without(said: Sequence[str], polite: set[str]) -> list[str]:
 
 def _beginning(said: Sequence[str], starts: Mapping[str, Intent]) -> Intent | None:
     for size in range(min(LONGEST_PHRASE, len(said)), 0, -1):
-        if (wish := starts.get(" ".join(said[:size]))) is not None:
-            return wish
+        if (intent := starts.get(" ".join(said[:size]))) is not None:
+            return intent
     return None
 
 
 def _contents(said: Sequence[str], inside: Mapping[str, Intent]) -> Intent | None:
     for size in range(min(LONGEST_PHRASE, len(said)), 0, -1):
         for i in range(len(said) - size + 1):
-            if (wish := inside.get(" ".join(said[i : i + size]))) is not None:
-                return wish
+            if (intent := inside.get(" ".join(said[i : i + size]))) is not None:
+                return intent
     return None
 
 
 def _nearly(said: str, whole: Mapping[str, Intent]) -> Intent | None:
     """The only intent whose phrase is one typo away; None if two differ."""
-    found = {wish for phrase, wish in whole.items() if near(said, phrase)} if 3 < len(said) < 40 else set()
+    sure = ((phrase, intent) for phrase, intent in whole.items() if intent not in DESTRUCTIVE)
+    found = {intent for phrase, intent in sure if near(said, phrase)} if 3 < len(said) < 40 else set()
     return found.pop() if len(found) == 1 else None

@@ -64,6 +64,7 @@ class WordRole(StrEnum):
     SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
     MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
     PLEASE = "please"  # politeness around a request
+    LEAD = "lead"  # introduces a reading without meaning of its own: "the scales say", "I got", "top"
 
 
 class Intent(StrEnum):
@@ -114,6 +115,22 @@ class Level(StrEnum):
     SAME_DAY = "same_day"
     STOP_REST = "stop_rest"
     TALK = "talk"  # no immediate danger; a person should offer a talk
+
+
+@dataclass(frozen=True, slots=True)
+class Destroys:
+    """How a language expresses deleting everything, or leaving for good. Phrases as in `Sign.parts`.
+
+    forget, leave: lines of word groups joined by &, all of which one clause must contain; a line that starts with !
+    contains its own negation ("no longer want"). no: negations. if_: conditionals. partly: words that limit a deletion
+    to a part ("delete the last number").
+    """
+
+    forget: tuple[str, ...] = ()
+    leave: tuple[str, ...] = ()
+    no: str = ""
+    if_: str = ""
+    partly: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,6 +211,7 @@ class Lexicon:
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
     concepts: Mapping[Concept, str] = field(default_factory=dict)
     answers: Mapping[Answer, str] = field(default_factory=dict)
+    destroys: Destroys = Destroys()
 
 
 def split(phrases: str) -> tuple[str, ...]:

@@ -1,4 +1,4 @@
-"""Find the phrases of a concept table in a text, tolerating case, inflection, typos and filler words."""
+"""Find the phrases of a concept table in a text: folded, inflected, with a slip of the hand and small words between."""
 
 from __future__ import annotations
 
@@ -14,7 +14,8 @@ from core.language.tokens import JOINING, spellings
 
 READ = 400  # words of a message; the platform's longest message holds about 800, nearly all far fewer
 WIDE = 3  # words that ".." may stand for
-LONG = 10  # letters from which two typos are tolerated
+MANY_WORDS = 3  # from which a phrase may hold a word more than the table says
+LONG = 10  # letters from which two slips are forgiven
 HARD = frozenset(".!?;")
 GAP = -1
 
@@ -29,17 +30,20 @@ Phrase = tuple[int, ...]
 
 @dataclass(eq=False)
 class Table(Generic[K]):
-    """The phrases of one language, compiled. fillers: stems allowed anywhere."""
+    """The phrases of one language, compiled. fillers: the stems that may stand anywhere."""
 
     words: Lexicon
     exact: dict[str, int] = field(default_factory=dict)
     starts: dict[str, list[tuple[str, int]]] = field(default_factory=dict)  # by their first two letters
     holds: list[tuple[str, int]] = field(default_factory=list)
-    by_letter: dict[str, list[tuple[str, bool, int]]] = field(default_factory=dict)
-    phrases: dict[int, list[tuple[K, Phrase]]] = field(default_factory=dict)  # by first stem
+    whole: dict[tuple[str, int], list[tuple[str, int]]] = field(default_factory=dict)  # by first letter and length
+    open: dict[str, list[tuple[str, int]]] = field(default_factory=dict)  # those with a "*", by first letter
+    phrases: dict[int, list[tuple[K, Phrase]]] = field(default_factory=dict)  # by their first stem
     fillers: set[int] = field(default_factory=set)
-    keys: dict[K, int] = field(default_factory=dict)  # one bit each
-    begins: dict[int, int] = field(default_factory=dict)  # bits of the phrases a stem may begin
+    negative: set[int] = field(default_factory=set)  # stems that say "no": never passed over
+    strict: frozenset[K] = frozenset()  # keys whose phrases stand as they are written
+    keys: dict[K, int] = field(default_factory=dict)  # one bit for each
+    begins: dict[int, int] = field(default_factory=dict)  # the bits of what a stem may begin
     count: int = 0
 
     def mask(self, keys: Iterable[K]) -> int:
@@ -59,16 +63,23 @@ class Table(Generic[K]):
         self.count += 1
         if text.startswith("*"):
             self.holds.append((bare, number))
+        elif "*" in text:
+            self.starts.setdefault(bare[:2], []).append((bare, number))
+            self.open.setdefault(bare[:1], []).append((bare, number))
         else:
-            self.by_letter.setdefault(bare[:1], []).append((bare, "*" in text, number))
-            if "*" in text:
-                self.starts.setdefault(bare[:2], []).append((bare, number))
+            self.whole.setdefault((bare[:1], len(bare)), []).append((bare, number))
         return number
 
 
-def compiled(table: Mapping[K, str], words: Lexicon, fillers: K | None = None) -> Table[K]:
+def compiled(
+    table: Mapping[K, str],
+    words: Lexicon,
+    fillers: K | None = None,
+    negative: K | None = None,
+    strict: frozenset[K] = frozenset(),
+) -> Table[K]:
     """Compile the phrases of one language."""
-    found: Table[K] = Table(words)
+    found: Table[K] = Table(words, strict=strict)
     for key, listed in table.items():
         bit = found.keys.setdefault(key, 1 << len(found.keys))
         for phrase in _spelled(listed, words):
@@ -79,6 +90,8 @@ def compiled(table: Mapping[K, str], words: Lexicon, fillers: K | None = None) -
             found.begins[stems[0]] = found.begins.get(stems[0], 0) | bit
             if key == fillers and len(stems) == 1:
                 found.fillers.add(stems[0])
+            if key == negative:
+                found.negative.add(stems[0])
     return found
 
 
@@ -90,7 +103,7 @@ def _spelled(listed: str, words: Lexicon) -> Iterator[list[str]]:
                 yield pieces
 
 
-@lru_cache(maxsize=32768)  # single words, in six languages; whole messages are never cached
+@lru_cache(maxsize=32768)  # single words, in six languages; whole messages are never kept
 def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
     """The stems a word may be."""
     found: set[int] = set()
@@ -109,23 +122,23 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
     if not found and forgiving:
         for variant in spelled:
             if len(variant) > 3:
-                found.update(
-                    n for stem, start, n in table.by_letter.get(variant[:1], ()) if _slip(variant, stem, start)
-                )
+                found.update(_slipped(variant, table))
     return frozenset(found)
 
 
+def _slipped(word: str, table: Table[K]) -> Iterator[int]:
+    """The stems that a word may be with a slip of the hand; two slips in a long one."""
+    letter, size = word[0], len(word)
+    for length in range(max(4, size - 2), size + 3):
+        yield from (n for stem, n in table.whole.get((letter, length), ()) if _close_to(word, stem))
+    for stem, number in table.open.get(letter, ()):
+        if 4 <= len(stem) <= size + 1 and any(_close_to(word[: len(stem) + k], stem) for k in (0, -1, 1)):
+            yield number
+
+
 def _whole(word: str, table: Table[K]) -> bool:
-    """Whether a word is known as it is, without splitting off a prefix."""
+    """Whether a word is known as it stands, its first letter no prefix."""
     return word in table.exact or any(word.startswith(stem) for stem, _ in table.starts.get(word[:2], ()))
-
-
-def _slip(word: str, stem: str, start: bool) -> bool:
-    if len(stem) < 4:
-        return False
-    if start:
-        return any(_close_to(word[: len(stem) + k], stem) for k in (0, -1, 1))
-    return _close_to(word, stem)
 
 
 def _close_to(word: str, stem: str) -> bool:
@@ -150,7 +163,7 @@ def _two_slips(a: str, b: str) -> bool:
 class Said(Generic[K]):
     """A message as words of one language; the last one is empty and closes the last sentence.
 
-    gaps: punctuation before each word. stems: the stems each may be. joined: an "and" is attached to it.
+    gaps: the marks before each word.  stems: the stems each may be.  joined: an "and" is written together with it.
     """
 
     table: Table[K]
@@ -160,34 +173,41 @@ class Said(Generic[K]):
     joined: list[bool] = field(default_factory=list)
 
     def spans(self, i: int) -> dict[K, Span]:
-        """For each key, the longest phrase starting at word `i`."""
+        """What begins at a word: for each key the longest phrase."""
         found: dict[K, Span] = {}
         for stem in self.stems[i]:
             for key, phrase in self.table.phrases.get(stem, ()):
-                end = i + 1 if len(phrase) == 1 else self._end(i + 1, phrase, 1)
+                loose = len(phrase) >= MANY_WORDS and key not in self.table.strict
+                end = i + 1 if len(phrase) == 1 else self._end(i + 1, phrase, 1, loose)
                 if end and (key not in found or end > found[key][1]):
                     found[key] = (i, end)
         return found
 
-    def _end(self, i: int, phrase: Phrase, k: int) -> int:
+    def _end(self, i: int, phrase: Phrase, k: int, loose: bool) -> int:
+        """Where a phrase ends of which the words before `k` were found; loose: one unknown word may come between."""
         if k == len(phrase):
             return i
-        if i >= len(self.words) - 1 or self.gaps[i]:
+        last = len(self.words) - 1
+        if i >= last or self.gaps[i]:
             return 0
         if phrase[k] == GAP:
-            for skipped in range(WIDE + 1):
-                if i + skipped >= len(self.words) - 1 or self.gaps[i + skipped]:
+            for there in range(i, min(i + WIDE + 1, last)):
+                if self.gaps[there]:
                     return 0
-                if end := self._end(i + skipped, phrase, k + 1):
+                if end := self._end(there, phrase, k + 1, loose):
                     return end
             return 0
-        if phrase[k] in self.stems[i] and (end := self._end(i + 1, phrase, k + 1)):
+        if phrase[k] in self.stems[i] and (end := self._end(i + 1, phrase, k + 1, loose)):
             return end
-        return self._end(i + 1, phrase, k) if self.stems[i] & self.table.fillers else 0
+        if self.stems[i] & self.table.fillers and (end := self._end(i + 1, phrase, k, loose)):
+            return end
+        if loose and not self.stems[i] & self.table.negative:
+            return self._end(i + 1, phrase, k, False)
+        return 0
 
 
 def cut(folded: str, elision: bool) -> list[str]:
-    """The words and punctuation of a plain text."""
+    """The words and marks of a plain text."""
     text = folded.replace("'", " " if elision else "").translate(_SAME_SOUND)
     return ["!!" if p[:2] == "!!" else p for p in _PIECE.findall(_DRAWN_OUT.sub(r"\1", text))]
 

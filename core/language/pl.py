@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.pl_signs import ANSWERS, CONCEPTS
-from core.language.pl_talk import CALENDAR, WISHES
+from core.language.pl_talk import CALENDAR, DESTROYS, WISHES
 from core.quantity import Unit
 
 D = Decimal
@@ -97,6 +97,10 @@ POLISH = Lexicon(
         "godzina": ("1", UnitPart.HOUR),
     },
     roles={
+        WordRole.LEAD: split(
+            "waga pokazuje;pokazuje;mam;zrobiłam;zrobiłem;wyszło;wyszlo;górne;dolne;rano;dziś rano;"
+            "naliczyłam;naliczyłem;policzyłam;tym razem;tylko;u mnie;teraz;jest;wyszły"
+        ),
         WordRole.AND: split("i;oraz;a;&"),
         WordRole.POINT: split("przecinek;kropka;przecinku"),
         WordRole.HALF: split("pół;i pół;z połową"),
@@ -192,4 +196,5 @@ POLISH = Lexicon(
     intents=WISHES,
     concepts=CONCEPTS,
     answers=ANSWERS,
+    destroys=DESTROYS,
 )

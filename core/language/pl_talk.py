@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.language.lexicon import Calendar, Intent, split
+from core.language.lexicon import Calendar, Destroys, Intent, split
 
 _HOURS = split(
     "pierwszej;drugiej;trzeciej;czwartej;piątej;szóstej;siódmej;ósmej;dziewiątej;dziesiątej;"
@@ -188,15 +188,13 @@ WISHES = {
         "pobierz moje dane;prywatność;co przechowujecie;jakie dane …"
     ),
     Intent.FORGET: split(
-        "zapomnij mnie;zapomnij o mnie;usuń mnie;usuń wszystko;usuń moje dane …;skasuj moje dane …;"
-        "usuń konto;usuń moje konto;… usunąć moje dane …;… usuń moje dane …;… skasować moje dane …;"
-        "usunąć wszystkie moje dane;usuń wszystkie moje dane …;skasuj wszystko;zapomnijcie o mnie;"
-        "… usuń wszystkie moje dane …"
+        "zapomnij mnie;zapomnij o mnie;usuń mnie;usuń moje dane;skasuj moje dane;usuń konto;"
+        "usuń moje konto;usunąć moje dane;skasować moje dane;usunąć wszystkie moje dane;"
+        "usuń wszystkie moje dane;zapomnijcie o mnie"
     ),
     Intent.LEAVE: split(
-        "rezygnuję;rezygnuję …;chcę zrezygnować …;wypisz mnie;wypisuję się;odchodzę;opuść program;"
-        "chcę odejść …;nie chcę już …;nie chcę więcej …;koniec z tym;nie piszcie do mnie więcej;"
-        "chcę skończyć …;rezygnacja;opuszczam program;żadnych więcej wiadomości"
+        "rezygnuję;chcę zrezygnować;wypisz mnie;wypisuję się;opuść program;nie piszcie do mnie więcej;"
+        "rezygnacja;opuszczam program;żadnych więcej wiadomości"
     ),
     Intent.LANGUAGE: split(
         "język;język …;zmień język;zmień język …;zmiana języka;polski;po polsku;inny język;"
@@ -234,3 +232,30 @@ WISHES = {
         "pojęcia nie mam;nie wiem tego;chyba nie wiem"
     ),
 }
+
+
+DESTROYS = Destroys(
+    forget=(
+        "usuń*|usun*|skasu*|wykasu*|kasuj*|wymaz*|zniszcz*|zapomn*|usuwa* & moje_dane|moich_danych|"
+        "wszystkie_dane|wszystkich_danych|dane_osobowe|moje_konto|mojego_konta|mój_profil|całą_historię|"
+        "moją_historię|mnie_z_systemu|mnie_z_bazy|moje_pomiary|wszystkie_moje|swoje_dane|swoich_danych|"
+        "moja_historia|danych_o_mnie|dane_o_mnie|konto_i|moich_pomiarów",
+        "usuń*|usun*|skasu*|wykasu*|wymaz*|wymaż*|zniszcz*|zapomn*|pozbądź* & wszystko|wszystkie|"
+        "wszelkie|całość|całą & o_mnie|moje|mnie|mój|moja",
+        "usun*_wszystko|skasu*_wszystko & proszę|na_zawsze|trwale|natychmiast",
+        "prawa_do_bycia_zapomnianym|prawo_do_bycia_zapomnianym|rodo",
+    ),
+    leave=(
+        "wypisuj*|wypisz*|rezygnuj*|zrezygn*|odchodz*|odejść|opuszcz*|występuj*|zakończ*|kończę|skreśl*|"
+        "wycofuj*|wycofać & programu|program|udział|udziału|uczestnictwo|uczestnictwa|listy|badania",
+        "!nie & chcę & programie|programu & uczestniczyć|być|brać_udziału|dalej|już|więcej",
+        "rezygnuję|odchodzę|wypisuję_się|kończę_z_tym & na_stałe|na_zawsze|definitywnie|na_dobre|nie_wrócę",
+    ),
+    no="nie|nigdy|bez|żaden|żadne",
+    if_=("jeśli|jeżeli|gdy|gdybym|kiedy|czy|co_się_stanie|prawie|mąż|żona|koleżanka|kolega|siostra|brat|zanim"),
+    partly=(
+        "ostatni*|dziś|dzisiaj|wczoraj|przypomnien*|wpis*|wiadomość|wiadomości|liczb*|apk*|aplikac*|"
+        "wagę|talię|biodr*|zdjęc*|środę|poniedziałek|wtorek|czwartek|piątek|sobotę|niedzielę|przypadek|"
+        "pomyłk*|miało_być"
+    ),
+)

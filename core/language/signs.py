@@ -1,14 +1,13 @@
-"""Danger signs as combinations of concepts: one table for all languages.
+"""The signs that must stop everything, as combinations of concepts: one table for all languages.
 
-Levels are the three-way handling of function.md 9.1 (ours, not a published scale). Thoughts of death call for a talk;
-intent, a plan or an act is an emergency. Nothing here is a diagnosis.
+Levels are the three-way handling of function.md 9.1 (ours, not a published scale). Thoughts of death are for a talk,
+intent, a plan or an act are an emergency. Nothing here is a diagnosis.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any
 
 from core.language.concepts import Concept as C
 from core.language.lexicon import Level
@@ -19,11 +18,11 @@ Part = tuple[C, ...]  # any of them
 
 @dataclass(frozen=True, slots=True)
 class Sign:
-    """A danger sign: concepts close together in one clause, in any order.
+    """A combination of concepts close together in one clause, in any order, that makes a sign.
 
-    unless: concepts that make it milder; `softened` is then the level, None for no sign at all. named: the name of a
-    condition rather than an observation ("stroke"): for another person it may well be long ago. sure: False if the
-    words alone are never enough to act, only to ask.
+    unless: concepts that make it something milder; `softened` is then the level, None for no sign at all.
+    named: a name for a condition rather than something seen ("stroke"): of another person it may well be long ago.
+    sure: False when the words alone never suffice to act on, only to ask.
     """
 
     key: str
@@ -36,8 +35,9 @@ class Sign:
 
 
 def _signs() -> Iterator[Sign]:
-    def sign(key: str, level: Level, *parts: C | Part, **more: Any) -> Sign:
-        return Sign(key, level, tuple(p if isinstance(p, tuple) else (p,) for p in parts), **more)
+    def sign(key: str, level: Level, *parts: C | Part, named: bool = False, sure: bool = True) -> Sign:
+        either = tuple(p if isinstance(p, tuple) else (p,) for p in parts)
+        return Sign(key, level, either, named=named, sure=sure)
 
     yield sign("chest_pain", EMERGENCY, C.CHEST_PAIN)
     yield sign("chest_pain", EMERGENCY, C.HEART_ATTACK, named=True)
@@ -129,10 +129,10 @@ def _signs() -> Iterator[Sign]:
     yield sign("call_for_help", EMERGENCY, C.HELP_ME, C.URGENT)
     yield sign("call_for_help", EMERGENCY, C.DYING)
 
-    # too little to act on, too much to ignore: one question
+    # too little to act on, too much to pass over: one question
     yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)
     yield sign("stroke_signs", EMERGENCY, (C.FACE, C.SPEECH), (C.ONE_SIDE, C.CANNOT), sure=False)
-    yield sign("stroke_signs", EMERGENCY, C.CANNOT, (C.SEE, C.LIMB), sure=False)
+    yield sign("stroke_signs", EMERGENCY, C.CANNOT, C.LIMB, sure=False)
     yield sign("stroke_signs", EMERGENCY, C.NUMB, (C.SUDDEN, C.ONE_SIDE), sure=False)
     yield sign("chest_pain", EMERGENCY, C.CHEST, (C.SUDDEN, C.SPREADS), sure=False)
     yield sign("overdose", EMERGENCY, C.TABLETS, C.TOO_MUCH, sure=False)
@@ -144,7 +144,7 @@ def _signs() -> Iterator[Sign]:
 
 SIGNS: tuple[Sign, ...] = tuple(_signs())
 
-TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs that together are a third, an emergency
+TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs together are another one, an emergency
     ("leg_swelling", "chest_pain", "leg_swelling_with_breathlessness"),
     ("leg_swelling", "breathless_at_rest", "leg_swelling_with_breathlessness"),
     ("leg_swelling", "breathless_on_usual_tasks", "leg_swelling_with_breathlessness"),
@@ -155,8 +155,8 @@ TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs that together are a 
     ("arm_jaw_neck_pain", "breathless_at_rest", "chest_pain"),
 )
 
-SETTLES: dict[tuple[str, Level], Level] = {  # less urgent if gone away; the others keep their level
-    ("chest_pain", EMERGENCY): SAME_DAY,  # ours: chest pain that went away still needs advice today
+SETTLES: dict[tuple[str, Level], Level] = {  # milder when said to have gone again; the others keep their level
+    ("chest_pain", EMERGENCY): SAME_DAY,  # ours: a chest pain that went away is still for today
     ("breathless_on_usual_tasks", SAME_DAY): STOP_REST,
 }
 
@@ -175,12 +175,20 @@ BODY: frozenset[C] = frozenset(
         C.JOINT,
         C.SPEECH,
     }
-)  # if said to be "fine", not a sign
+)  # said to be "fine", they make no sign
 
 CARRIES_NO: frozenset[C] = BODY | {
     C.CHEST_PAIN, C.HEART_ATTACK, C.HURT, C.PRESS, C.RACING, C.PALPITATIONS, C.COLD_SWEAT, C.STROKE, C.DROOP, C.NUMB,
     C.WEAK, C.SPEAK, C.SLURRED, C.SIGHT_LOST, C.CONFUSED, C.HEADACHE, C.SEVERE, C.SUDDEN, C.FAINTED, C.SEIZURE,
     C.DIZZY, C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.BLEED, C.BLOOD, C.HAEMORRHAGE, C.VOMIT, C.COUGH,
     C.STOOL, C.OVERDOSE, C.KILL_SELF, C.CUT_SELF, C.THOUGHTS, C.SWOLLEN, C.CLOT, C.ALLERGY, C.NAUSEA, C.FATIGUE,
-    C.INJURY, C.MUCH,
+    C.INJURY, C.MUCH, C.CALL, C.AMBULANCE, C.HELP_ME, C.CRY, C.CLOSING, C.TRIGGER,
 }  # fmt: skip  # in a list of denials ("no chest pain, dizziness or fainting") a "no" reaches past these
+
+HOW_IT_IS_SAID: frozenset[C] = frozenset(
+    {
+        C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.FINE, C.PAST, C.NOW, C.JUST_NOW, C.EARLIER,
+        C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.LAUGHTER, C.OTHERS, C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS,
+        C.DONT_KNOW,
+    }
+)  # fmt: skip  # their phrases stand as written, no word between

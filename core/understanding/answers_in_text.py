@@ -244,6 +244,11 @@ def whole_numbers(text: str, words: Lexicon) -> list[int]:
     return [int(h.value) for h in found if h.whole and not h.minus][:LONGEST_LIST]
 
 
+def names_in(text: str, words: Lexicon) -> frozenset[str]:
+    """The measures named in a text."""
+    return frozenset(key for token in tokens(plain(text), lexicon_of(words)) for key in token.entry.measures)
+
+
 @memoized
 def correction(text: str, words: Lexicon) -> str | None:
     """The corrected text: "82.4" for "no, 82.4" or "I meant 82.4"; None if the message is not a correction.

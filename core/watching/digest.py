@@ -280,7 +280,7 @@ def _may_wait(flag: Flag | FlagFact) -> bool:
     """True for what public guidance calls a same-day matter, or for no more than "not well today"."""
     evidence = dict(flag.evidence)
     match Code(flag.code):
-        case Code.RED_FLAG_WORDS:
+        case Code.RED_FLAG_WORDS | Code.SIGN_UNANSWERED:
             return evidence.get("level") in ("same_day", "stop_rest", "talk")
         case Code.SYMPTOM_REPORTED:
             return evidence.get("sign") == "gate_unwell"

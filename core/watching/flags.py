@@ -57,6 +57,7 @@ class Code(StrEnum):
     MISSED_CHECK_INS = "missed_check_ins"
     SYMPTOM_REPORTED = "symptom_reported"
     RED_FLAG_WORDS = "red_flag_words"
+    SIGN_UNANSWERED = "sign_unanswered"
     IDENTICAL_VALUES = "identical_values"
     UNREACHABLE = "unreachable"
     WANTS_COACH = "wants_coach"
@@ -178,6 +179,12 @@ RULES: dict[Code, FlagRule] = {
     Code.RED_FLAG_WORDS: FlagRule(
         Severity.URGENT,
         "words that call for help now, today, or for rest",
+        ("level", "sign", "about"),  # about: "nearby", "over"; absent if it is the client's own, now
+        Clears.BY_COACH,
+    ),
+    Code.SIGN_UNANSWERED: FlagRule(
+        Severity.URGENT,
+        "a sign was named, and the question whether it is happening now stood for 15 minutes",
         ("level", "sign"),
         Clears.BY_COACH,
     ),

@@ -14,7 +14,8 @@ never scored, charted or commented on, and its size and direction are never hint
 | third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
 OFTEN also raises the flag "weighing often", with the count. A correction (an edit, "undo", "I meant 82.4") is not an
-attempt. A cycle runs from one official weight to the next.
+attempt if made within 24 hours for the same weigh-in; later, the new number is a weight like any other. A withdrawn
+weigh-in still counts as one. A cycle runs from one official weight to the next.
 """
 
 from __future__ import annotations
@@ -29,6 +30,7 @@ from core.reading import How, Reading
 OFTEN_WITHIN = timedelta(days=14)
 OFTEN_COUNT = 3
 OFTEN_IN_ONE_DAY = 2
+CORRECTED_WITHIN = timedelta(hours=24)
 
 
 class GuardStep(StrEnum):
@@ -61,23 +63,27 @@ def guard(
     directed: bool,
     in_plan: bool,
     zone: tzinfo,
+    taken_back: datetime | None = None,
 ) -> Guarded:
     """Look up the step for an unrequested weight at `now`.
 
     weights: this client's weights, side notes included, oldest first.  zone: the client's, which decides what "one day"
-    is.
+    is. taken_back: when the last withdrawn weigh-in took place. A new number soon after it is its correction.
     """
     if directed:
         return Guarded(GuardStep.DIRECTED)
     if not in_plan:
         return Guarded(GuardStep.LEFT_OUT)
-    official = [r for r in weights if r.counts]
-    if not official:
+    official = [r.taken_at for r in weights if r.counts]
+    if taken_back is not None and now - taken_back <= CORRECTED_WITHIN:
         return Guarded(GuardStep.WELCOME)
-    opens = schedule.opens_on("weight", official[-1].taken_at, interval_days, zone)
+    last = max((*official, *((taken_back,) if taken_back is not None else ())), default=None)
+    if last is None:
+        return Guarded(GuardStep.WELCOME)
+    opens = schedule.opens_on("weight", last, interval_days, zone)
     if now.astimezone(zone).date() >= opens:
         return Guarded(GuardStep.WELCOME)
-    early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > official[-1].taken_at]
+    early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > last]
     attempts = [*early, now]
     recent = sum(now - at <= OFTEN_WITHIN for at in attempts)
     today = sum(at.astimezone(zone).date() == now.astimezone(zone).date() for at in attempts)

@@ -1,8 +1,8 @@
 """The local messenger: a loopback HTTP server that speaks the chat platform's public Bot API.
 
-The demo, the tapes, the tests and the benchmarks talk to it with the real client over real HTTP. It keeps
-what the platform keeps (unconfirmed updates, repeated until an offset confirms them) and refuses what the
-platform refuses, in its words. Nothing here reaches beyond loopback.
+The demo, the tapes, the tests and the benchmarks talk to it with the real client over real HTTP. It stores what the
+platform stores (unconfirmed updates, repeated until an offset confirms them) and refuses what the platform refuses,
+with its wording. Nothing here reaches beyond loopback.
 
 In this process:
 
@@ -16,22 +16,22 @@ In this process:
         await messenger.press(ada, "Same as last time")            # the latest button with that label
         await messenger.settled()                                  # every update confirmed, nothing in flight
 
-As a process of its own (`python -m demo.messenger`), with the same methods:
+In a separate process (`python -m demo.messenger`), with the same methods:
 
     async with await Remote.spawn("--no-flood") as messenger: ...
 
 `hands.Hands` documents every method; `faults` lists the faults, `flood` the limits.
 
 Rules of this package:
-* Time comes from the clock the messenger is given: message dates, the age of updates and presses. Flood
-  limits have a clock of their own (monotonic): they hold in real time even under a simulated calendar.
-* One thread, and every request is carried out in one go: an act or method never awaits half-way, so what was
-  accepted first is first in every list.
+* Time comes from the messenger's clock argument: message dates, the age of updates and presses. Flood limits have their
+  own monotonic clock and apply in real time even with a simulated calendar.
+* One thread, and every request is executed atomically: an act or method never awaits half-way, so what was accepted
+  first is first in every list.
 * Errors have the platform's wording where we know it (its server's source). Where the platform is lax about
   types (a number for a text), we refuse: a test should notice.
-* Lengths are UTF-16 units, callback data is bytes. Only HTML formatting is spoken; other modes are refused.
-* Not imitated: stickers' sets, payments, inline mode, forums, channels, several bots, and the slowing of
-  quickly repeated polls.
+* Lengths are UTF-16 units, callback data is bytes. Only HTML formatting is supported; other modes are refused.
+* Not imitated: stickers' sets, payments, inline mode, forums, channels, several bots, and the throttling of rapid
+  polls.
 """
 
 from demo.messenger.control import Remote

@@ -1,4 +1,4 @@
-"""Run the local messenger as a process: prints one line of JSON with its url and token, then serves."""
+"""Run the local messenger as a process: print one line of JSON with its url and token, then serve."""
 
 import argparse
 import asyncio
@@ -43,7 +43,7 @@ async def serve(given: argparse.Namespace) -> None:
         for number in (signal.SIGINT, signal.SIGTERM):
             loop.add_signal_handler(number, ended.set)
         if given.until_stdin_closes:
-            loop.add_reader(sys.stdin, ended.set)  # nobody writes to it: readable means closed
+            loop.add_reader(sys.stdin, ended.set)  # nobody writes to stdin, so readable means closed
         await ended.wait()
         if given.until_stdin_closes:
             loop.remove_reader(sys.stdin)

@@ -1,6 +1,6 @@
-"""The bot's side: each method of the Bot API that we speak, as a function of its parameters.
+"""The bot's side: each supported method of the Bot API, as a function of its parameters.
 
-`BotApi.call` carries out one request and returns its `result`, or raises `Refused`. Waiting (the long poll
+`BotApi.call` executes one request and returns its `result`, or raises `Refused`. Waiting (the long poll
 of `getUpdates`, the webhook) is left to the server; nothing in here awaits.
 """
 
@@ -57,7 +57,7 @@ class BotApi:
         }
 
     def call(self, method: str, params: Params) -> Any:
-        """Carry out `method` (any case). Raises: Refused, 404 for a method we do not speak."""
+        """Execute `method` (any case). Raises: Refused, 404 for an unsupported method."""
         function = self.methods.get(method.lower())
         if function is None:
             raise Refused(404, "Not Found: method not found")
@@ -89,7 +89,7 @@ class BotApi:
         return chat
 
     def _open_chat(self, params: Params) -> Chat:
-        """Return the chat to write to. Raises: Refused for one that does not want the bot's messages."""
+        """The chat to write to. Raises: Refused for one that blocked the bot."""
         chat = self._chat(params)
         if chat.person is not None:
             if chat.person.deactivated:

@@ -1,7 +1,7 @@
-"""People, chats and messages: everything the platform remembers, and its shape on the wire.
+"""People, chats and messages: the platform's state, and its wire format.
 
-One counter numbers the messages of private chats and groups, as the platform does for one account; a
-second one (`seq`) numbers what the bot got accepted, so that order and repeats can be checked later.
+One counter numbers the messages of private chats and groups, as the platform does for one account; a second one (`seq`)
+numbers the bot's accepted messages, so that order and repeats can be checked later.
 """
 
 import time
@@ -99,7 +99,7 @@ class Message:
 
 
 class World:
-    """All of it, with the bot's identity and the clock that dates messages."""
+    """The complete state, with the bot's identity and the clock that dates messages."""
 
     def __init__(self, bot_id: int, bot_username: str, clock: Clock, signal: Signal) -> None:
         self.bot_id = bot_id
@@ -116,7 +116,7 @@ class World:
         self._last_file = 0
 
     def now(self) -> int:
-        """Return the clock's time in whole Unix seconds, as `date` fields carry it."""
+        """The clock's time in whole Unix seconds, as in `date` fields."""
         return int(self.clock().timestamp())
 
     def bot_wire(self) -> dict[str, Any]:
@@ -128,7 +128,7 @@ class World:
         }
 
     def private(self, person: Account) -> Chat:
-        """Return the chat between the bot and `person`, made at first use."""
+        """The chat between the bot and `person`, created on first use."""
         chat = self.chats.get(person.id)
         if chat is None:
             chat = self.chats[person.id] = Chat(person.id, "private", person=person, members={person.id})
@@ -156,7 +156,7 @@ class World:
         return file
 
     def wire(self, message: Message, *, nested: bool = False) -> dict[str, Any]:
-        """Return `message` as the Bot API writes it; a reply carries the message it answers, once."""
+        """`message` in the Bot API's format; a reply contains the message it replies to, one level deep."""
         result: dict[str, Any] = {
             "message_id": message.id,
             "from": self.bot_wire() if message.sender is None else message.sender.wire(),

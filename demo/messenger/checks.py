@@ -1,7 +1,7 @@
-"""Reading a request's parameters, each refused in the platform's words when it is missing or wrong.
+"""Validate a request's parameters; a missing or wrong one is refused with the platform's wording.
 
-A little stricter than the platform about types: where it would quietly turn a list or a number into text,
-or read a word as zero, we refuse, so that a test notices.
+Slightly stricter than the platform about types: where it would silently convert a list or a number to text, or a word
+to zero, we refuse, so that a test notices.
 """
 
 import json
@@ -76,7 +76,7 @@ class Params:
         raise bad_request(f'field "{name}" must be of type Boolean')
 
     def structure(self, name: str, what: str) -> Any:
-        """Return an array or object, sent as itself or as JSON text; None if absent or empty."""
+        """An array or object, sent directly or as JSON text; None if absent or empty."""
         value = self.values.get(name)
         if isinstance(value, str):
             if not value:
@@ -99,7 +99,7 @@ class Params:
         return int(stripped) if re.fullmatch(r"-?[0-9]{1,18}", stripped) else stripped
 
     def formatted(self, name: str, mode_name: str, entities_name: str) -> "Formatted | None":
-        """Return the text in `name` after entity parsing, or None if it is absent or empty."""
+        """The text in `name` after entity parsing, or None if absent or empty."""
         raw = self.text(name)
         if not raw:
             return None
@@ -117,7 +117,7 @@ class Params:
 
 @dataclass(slots=True, frozen=True)
 class Formatted:
-    """Text after entity parsing, with what was sent."""
+    """Text after entity parsing, with the original."""
 
     plain: str
     entities: list[dict[str, Any]]
@@ -125,7 +125,7 @@ class Formatted:
 
 
 def message_text(params: Params) -> Formatted:
-    """Return the `text` of a message. Refuses none, blank, and more than 4096 after parsing."""
+    """The `text` of a message. Refuses a missing or blank one, and more than 4096 characters after parsing."""
     formatted = params.formatted("text", "parse_mode", "entities")
     if formatted is None:
         raise bad_request("message text is empty")
@@ -148,7 +148,7 @@ def thread(params: Params) -> None:
 
 
 def caption(params: Params) -> Formatted:
-    """Return the `caption`, empty if none. Refuses more than 1024 after parsing."""
+    """The `caption`, empty if none. Refuses more than 1024 characters after parsing."""
     formatted = params.formatted("caption", "parse_mode", "caption_entities")
     if formatted is None:
         return Formatted("", [], "")
@@ -158,7 +158,7 @@ def caption(params: Params) -> Formatted:
 
 
 def reply_markup(params: Params, *, inline_only: bool = False) -> dict[str, Any] | None:
-    """Return a checked keyboard. Refuses anything the platform could not show."""
+    """A validated keyboard. Refuses anything the platform could not show."""
     markup = params.structure("reply_markup", "reply keyboard markup")
     if markup is None:
         return None

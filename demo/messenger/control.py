@@ -1,4 +1,4 @@
-"""`Remote`: the same hands on a messenger that runs as a process of its own."""
+"""`Remote`: the same hands on a messenger in a separate process."""
 
 import asyncio
 import json
@@ -34,7 +34,7 @@ class Remote(Hands):
 
     @classmethod
     async def spawn(cls, *options: str) -> Self:
-        """Start a messenger in its own process on a free port and return hands on it.
+        """Start a messenger in a separate process on a free port and return hands on it.
 
         `options` are those of `python -m demo.messenger`. It ends with `close`, or with this process.
         """

@@ -1,8 +1,8 @@
-"""Formatted text: the HTML subset of the Bot API taken apart into plain text and entities.
+"""Formatted text: parse the Bot API's HTML subset into plain text and entities.
 
-Lengths and offsets are in UTF-16 code units, as the platform counts them. A text the platform would
-refuse raises `Refused` with its words ("can't parse entities: ..."); byte offsets are into UTF-8.
-An `&` that begins no known entity is plain text there, and so it is here.
+Lengths and offsets are in UTF-16 code units, as the platform counts them. A text the platform would refuse raises
+`Refused` with its wording ("can't parse entities: ..."); byte offsets are into UTF-8. An `&` that starts no known
+entity is plain text there, and here too.
 """
 
 import re
@@ -42,7 +42,7 @@ _COMMAND = re.compile(r"(?<!\S)/[A-Za-z0-9_]{1,64}(?:@[A-Za-z0-9_]{3,32})?")
 
 @dataclass(slots=True)
 class _Open:
-    """A start tag that waits for its end."""
+    """A start tag waiting for its end tag."""
 
     tag: str
     attributes: dict[str, str]
@@ -50,14 +50,14 @@ class _Open:
 
 
 def utf16_length(text: str) -> int:
-    """Return how many UTF-16 code units `text` takes."""
+    """The length of `text` in UTF-16 code units."""
     return len(text) if text.isascii() else len(text.encode("utf-16-le", "surrogatepass")) // 2
 
 
 def parse_html(source: str) -> tuple[str, list[dict[str, Any]]]:
-    """Return the plain text of `source` and its entities, in order of offset, outermost first.
+    """The plain text of `source` and its entities, in order of offset, outermost first.
 
-    Raises: Refused for an unknown tag, a tag left open, an end without a start, ends crossed over.
+    Raises: Refused for an unknown tag, an unclosed tag, an end without a start, or crossed tags.
     """
     if "<" not in source and "&" not in source:
         return source, []
@@ -89,7 +89,7 @@ def parse_html(source: str) -> tuple[str, list[dict[str, Any]]]:
 
 
 def trimmed(text: str, entities: Sequence[Entity]) -> tuple[str, list[dict[str, Any]]]:
-    """Return `text` without space around it, entities moved and cut to fit, as the platform does."""
+    """`text` without surrounding space, with entities shifted and cut accordingly, as the platform does."""
     kept = text.strip()
     if not entities or kept == text:
         return kept, [dict(entity) for entity in entities]
@@ -105,7 +105,7 @@ def trimmed(text: str, entities: Sequence[Entity]) -> tuple[str, list[dict[str, 
 
 
 def commands_in(text: str) -> list[dict[str, Any]]:
-    """Return `bot_command` entities for each `/command` a person typed."""
+    """`bot_command` entities for each `/command` in a text."""
     if "/" not in text:
         return []
     return [
@@ -142,7 +142,7 @@ def _character(source: str, at: int) -> tuple[str, int]:
 
 def _open(source: str, start: int, stack: list[_Open], offset: int) -> int:
     match = _NAME.match(source, start + 1)
-    assert match is not None  # the pattern takes nothing, too
+    assert match is not None  # the pattern also matches nothing
     tag, at = match.group().lower(), match.end()
     where = f"at byte offset {_byte(source, start)}"
     if at >= len(source):
@@ -180,7 +180,7 @@ def _close(
     if not stack:
         raise _broken(f"Unexpected end tag {where}")
     match = _NAME.match(source, start + 2)
-    assert match is not None  # the pattern takes nothing, too
+    assert match is not None  # the pattern also matches nothing
     tag, at = match.group().lower(), match.end()
     while at < len(source) and source[at].isspace():
         at += 1

@@ -1,16 +1,16 @@
-"""Faults that tests switch on, each for some methods, by probability or for the next few requests.
+"""Faults that tests can switch on, each for some methods, by probability or for the next few requests.
 
-    delay          the answer comes `ms` later; the request was carried out at once
-    server_error   `code` (default 502) instead of an answer; nothing is carried out
-    reset          the connection is reset; nothing is carried out
-    too_many       429 with `retry_after`; nothing is carried out
-    silence        never an answer; nothing is carried out
-    lost_answer    carried out, and then the connection is reset instead of an answer
-    repeat         an update confirmed before comes again, at the head of a batch
-    shuffle        a batch of updates comes in another order
-    late           an update is held back until `behind` later ones have come (or nothing else is left)
+    delay          the answer is delayed by `ms`; the request is executed at once
+    server_error   `code` (default 502) instead of an answer; nothing is executed
+    reset          the connection is reset; nothing is executed
+    too_many       429 with `retry_after`; nothing is executed
+    silence        never an answer; nothing is executed
+    lost_answer    executed, and then the connection is reset instead of an answer
+    repeat         a confirmed update is repeated at the head of a batch
+    shuffle        a batch of updates arrives in a different order
+    late           an update is held back until `behind` later ones have been delivered (or nothing else is left)
 
-Randomness comes from one seeded generator, so a run can be repeated.
+Randomness comes from one seeded generator, so runs are reproducible.
 """
 
 import random
@@ -27,7 +27,7 @@ UPDATE_KINDS = ("repeat", "shuffle", "late")
 
 @dataclass(slots=True)
 class Fault:
-    """One fault switched on. `methods` are lower case, None for all; `left` counts down, None for ever."""
+    """An active fault. `methods` are lower case, None for all; `left` counts down, None for unlimited."""
 
     kind: str
     methods: frozenset[str] | None
@@ -37,7 +37,7 @@ class Fault:
 
 
 class Faults:
-    """The faults now on, and how often each has struck."""
+    """The active faults, and how often each has struck."""
 
     def __init__(self, seed: int = 0) -> None:
         self._random = random.Random(seed)
@@ -66,21 +66,21 @@ class Faults:
         (self._requests if kind in REQUEST_KINDS else self._updates).append(fault)
 
     def clear(self) -> None:
-        """Switch all faults off; the counts of what has struck stay."""
+        """Switch all faults off; the counts stay."""
         self._requests.clear()
         self._updates.clear()
 
     def for_request(self, method: str) -> list[Fault]:
-        """Return the faults that strike this request; the caller applies them."""
+        """The faults that strike this request; the caller applies them."""
         return self._striking(self._requests, method) if self._requests else []
 
     def late(self) -> int:
-        """Return behind how many later updates a new one is to come; 0 for at once."""
+        """How many later updates a new one must wait for; 0 for none."""
         struck = self._striking([fault for fault in self._updates if fault.kind == "late"], "")
         return max((int(fault.detail.get("behind", 1)) for fault in struck), default=0)
 
     def tampered(self, batch: list[Update], confirmed: Sequence[Update]) -> list[Update]:
-        """Return `batch` as the faults let the bot see it."""
+        """`batch` as modified by the faults."""
         if not self._updates:
             return batch
         for fault in self._striking([fault for fault in self._updates if fault.kind != "late"], ""):

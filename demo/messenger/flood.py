@@ -1,8 +1,7 @@
-"""How fast a bot may send: the platform's published limits, as settings, and what was really used.
+"""Rate limits: the platform's published limits, as settings, and actual usage.
 
-One chat takes about a message a second with short bursts let through, one group 20 a minute, all chats
-together about 30 a second (Bots FAQ). A sender told to wait is refused until that wait is over.
-The figures are counted even while the limits are off.
+One chat allows about a message a second with short bursts, one group 20 a minute, all chats together about 30 a second
+(Bots FAQ). A sender told to wait is refused until the wait is over. Usage is counted even while the limits are off.
 """
 
 import math
@@ -16,7 +15,7 @@ from demo.messenger.refusals import too_many_requests
 
 @dataclass(slots=True)
 class _Pace:
-    """One chat's bucket: `tokens` left at `at`, and until when it is shut after a refusal."""
+    """One chat's bucket: `tokens` left at `at`, and until when it is closed after a refusal."""
 
     tokens: float
     at: float
@@ -25,10 +24,10 @@ class _Pace:
 
 
 class Flood:
-    """Limits and counts of messages sent. `clock` gives seconds that only go up; tests pass their own.
+    """Limits and counts of messages sent. `clock` gives monotonic seconds; tests pass their own.
 
     per_chat      messages a second to one chat in the long run
-    burst         how many one chat takes at once
+    burst         messages one chat allows at once
     per_group     messages in any 60 s to one group
     overall       messages in any 1 s to all chats together; None for no limit
     """
@@ -58,13 +57,13 @@ class Flood:
 
     @classmethod
     def off(cls) -> "Flood":
-        """Return limits that refuse nothing and only count."""
+        """Limits that refuse nothing and only count."""
         return cls(enabled=False)
 
     def take(self, chat_id: int) -> None:
         """Count one message to `chat_id`.
 
-        Raises: Refused 429 with the whole seconds to wait, if it is one too many.
+        Raises: Refused 429 with the whole seconds to wait, if it exceeds a limit.
         """
         now = self._clock()
         second = self._second
@@ -84,7 +83,7 @@ class Flood:
         self.accepted = self.refused = self.highest_per_second = 0
 
     def _wait(self, chat_id: int, now: float) -> float:
-        """Return the seconds `chat_id` must wait, or take its token and return 0."""
+        """The seconds `chat_id` must wait; or 0, after taking a token."""
         if now < self._shut_until:
             return self._shut_until - now
         pace = self._paces.get(chat_id)

@@ -1,8 +1,7 @@
-"""The hands on the other side: what drivers (tapes, tests, benchmarks) do to the messenger.
+"""The drivers' interface: what tapes, tests and benchmarks do to the messenger.
 
-`Hands` is the documented interface. `Messenger` carries it out in this process, `Remote` over HTTP, and both
-pass the same tests. Acts raise `CannotDo` for what no person could do. No method sleeps: waiting is for
-a change.
+`Hands` is the documented interface. `Messenger` implements it in this process, `Remote` over HTTP, and both pass the
+same tests. Acts raise `CannotDo` for anything a person could not do. No method sleeps; waiting is always for a change.
 """
 
 # mypy: disable-error-code="no-any-return"
@@ -27,7 +26,7 @@ class Hands(ABC):
 
     @abstractmethod
     async def do(self, act: str, /, **arguments: Any) -> Any:
-        """Carry out one act by name: the plain form of every method below, whose types it returns."""
+        """Perform one act by name: the generic form of every method below, with the same result types."""
 
     # Accounts and the private chat.
 
@@ -55,18 +54,18 @@ class Hands(ABC):
         return await self.do("open_bot", user=user, payload=payload)
 
     async def block(self, user: int) -> None:
-        """Block the bot (`my_chat_member` update); what it sends is refused with 403 from now on."""
+        """Block the bot (`my_chat_member` update); its messages are refused with 403 from now on."""
         await self.do("block", user=user)
 
     async def unblock(self, user: int) -> None:
         await self.do("unblock", user=user)
 
     async def deactivate(self, user: int) -> None:
-        """The account is gone; the bot is told only when it writes (403)."""
+        """Delete the account; the bot learns of it only when it writes (403)."""
         await self.do("deactivate", user=user)
 
     async def set_language(self, user: int, language_code: str | None) -> None:
-        """Change the language that comes with this person's next updates."""
+        """Change the language in this person's next updates."""
         await self.do("set_language", user=user, language_code=language_code)
 
     # Writing and pressing. `chat` is a group's id; None is the private chat with the bot.
@@ -76,7 +75,7 @@ class Hands(ABC):
         return await self.do("send_text", user=user, text=text, chat=chat, reply_to=reply_to)
 
     async def edit_text(self, user: int, text: str, *, message_id: int | None = None, chat: int | None = None) -> int:
-        """Edit one's own text (the latest, if `message_id` is None); unchanged, it tells the bot nothing."""
+        """Edit one's own text (the latest, if `message_id` is None); if unchanged, the bot is not notified."""
         return await self.do("edit_text", user=user, text=text, message_id=message_id, chat=chat)
 
     async def press(
@@ -92,7 +91,7 @@ class Hands(ABC):
         """Press the latest button with this label or callback data (under `message_id`, if given).
 
         Returns the query's id; "" for a button of the keyboard below the chat, which sends its label as text.
-        `forge` sends `data` although no such button exists, as a changed client could.
+        `forge` sends `data` although no such button exists, as a modified client could.
         """
         return await self.do("press", user=user, label=label, data=data, message_id=message_id, chat=chat, forge=forge)
 
@@ -152,11 +151,11 @@ class Hands(ABC):
         await self.do("remove_bot", chat=chat, by=by)
 
     async def migrate(self, chat: int, by: int) -> int:
-        """Make a group a supergroup and return its new id; the old one refuses with `migrate_to_chat_id`."""
+        """Convert a group to a supergroup and return its new id; the old one refuses with `migrate_to_chat_id`."""
         return await self.do("migrate", chat=chat, by=by)
 
     async def set_privacy(self, on: bool) -> None:
-        """Privacy mode, on at first: in groups the bot hears commands, replies to it, service messages."""
+        """Privacy mode, on by default: in groups the bot gets only commands, replies to it, and service messages."""
         await self.do("set_privacy", on=on)
 
     # Looking.
@@ -166,29 +165,29 @@ class Hands(ABC):
         return await self.do("seen", user=user, chat=chat, after=after)
 
     async def sent(self, *, after: int = 0, limit: int | None = None) -> list[SeenMessage]:
-        """Return the bot's messages to anybody in the order they were accepted, with `seq` above `after`."""
+        """The bot's messages to anybody in order of acceptance, with `seq` above `after`."""
         return await self.do("sent", after=after, limit=limit)
 
     async def mark(self) -> int:
-        """Return the `seq` of the bot's latest message, to be passed as `after`."""
+        """The `seq` of the bot's latest message, for use as `after`."""
         return await self.do("mark")
 
     async def answers(self, user: int) -> list[PressAnswer]:
-        """Return this person's button presses, in order, with what the bot answered to each."""
+        """This person's button presses, in order, with the bot's answer to each."""
         return await self.do("answers", user=user)
 
     async def action(self, user: int, *, chat: int | None = None) -> str | None:
-        """Return what the bot is shown to be doing ("typing"): for 5 s, or until its next message."""
+        """The bot's displayed action ("typing"): for 5 s, or until its next message."""
         return await self.do("action", user=user, chat=chat)
 
     async def menu(self, user: int, *, chat: int | None = None) -> list[dict[str, str]]:
-        """Return the command menu `user` sees in this chat, in their language."""
+        """The command menu `user` sees in this chat, in their language."""
         return await self.do("menu", user=user, chat=chat)
 
     # Waiting.
 
     async def changed(self, since: int, timeout: float = 5.0) -> int:
-        """Wait until the change counter is above `since` (-1: return at once); return where it stands."""
+        """Wait until the change counter is above `since` (-1: return at once); return its value."""
         return await self.do("changed", since=since, timeout=timeout)
 
     async def wait_for_messages(
@@ -201,16 +200,16 @@ class Hands(ABC):
         return await self.do("wait_for_messages", user=user, count=count, after=after, chat=chat, timeout=timeout)
 
     async def wait_for_mark(self, seq: int, timeout: float = 10.0) -> None:
-        """Wait until the bot's messages have got as far as number `seq`, whoever they are for.
+        """Wait until the bot's messages have reached number `seq`, whoever they are for.
 
         Raises: TimeoutError after `timeout` seconds.
         """
         await self.do("wait_for_mark", seq=seq, timeout=timeout)
 
     async def settled(self, timeout: float = 10.0) -> None:
-        """Wait until the bot has confirmed every update and no request of its is being answered.
+        """Wait until the bot has confirmed every update and has no request in flight.
 
-        The bot may still be at work inside: its own queues are not ours to see.
+        The bot may still be working internally: its own queues are not visible here.
         Raises: TimeoutError after `timeout` seconds.
         """
         await self.do("settled", timeout=timeout)
@@ -237,7 +236,7 @@ class Hands(ABC):
         )
 
     async def clear_faults(self) -> None:
-        """Switch all faults off and let every update come that one held back."""
+        """Switch all faults off and release every update held back."""
         await self.do("clear_faults")
 
     async def set_flood(self, **settings: Any) -> None:
@@ -245,7 +244,7 @@ class Hands(ABC):
         await self.do("set_flood", **settings)
 
     async def reset_counts(self) -> None:
-        """Start counting requests, answers and rates anew."""
+        """Reset the counts of requests, answers and rates."""
         await self.do("reset_counts")
 
     async def figures(self) -> dict[str, Any]:
@@ -254,9 +253,9 @@ class Hands(ABC):
         return await self.do("figures")
 
     async def set_now(self, now: datetime | None) -> None:
-        """Hold the messenger's clock at `now` (aware); None gives it back to the clock it was made with."""
+        """Hold the messenger's clock at `now` (aware); None restores its original clock."""
         await self.do("set_now", now=now)
 
     async def many(self, acts: Iterable[Act]) -> list[Any]:
-        """Carry out acts in order, in one request if remote: `[("send_text", {"user": 1, ...}), ...]`."""
+        """Perform acts in order, in one request if remote: `[("send_text", {"user": 1, ...}), ...]`."""
         return await self.do("many", acts=[list(act) for act in acts])

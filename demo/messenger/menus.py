@@ -1,4 +1,4 @@
-"""The bot's command menus: one list a scope and language, and which of them a person sees."""
+"""The bot's command menus: one list per scope and language, and which one a person sees."""
 
 import re
 from typing import Any
@@ -35,7 +35,7 @@ class Menus:
         return True
 
     def shown(self, person: int, chat: int, language: str | None) -> list[dict[str, str]]:
-        """Return the menu `person` sees in `chat`: the narrowest scope that has one, own language first."""
+        """The menu `person` sees in `chat`: the narrowest scope that has one, in their language if possible."""
         if chat == person:
             scopes = [("chat", chat, 0), ("all_private_chats", 0, 0), ("default", 0, 0)]
         else:

@@ -1,7 +1,7 @@
-"""The people's side: what somebody can do in the messenger, and what that sends to the bot.
+"""The people's side: what somebody can do in the messenger, and the updates it causes.
 
-Plain synchronous functions; `hands.Hands` documents them for drivers. A thing no person could do raises
-`CannotDo`. Chats are named by id: a person's own id for their chat with the bot, a group's (negative) id.
+Plain synchronous functions; `hands.Hands` documents them for drivers. Anything a person could not do raises `CannotDo`.
+Chats are named by id: a person's own id for their chat with the bot, a group's (negative) id.
 """
 
 import re
@@ -21,7 +21,7 @@ _ADDRESSED = re.compile(r"/[A-Za-z0-9_]+(?:@(\w+))?")
 
 
 class People:
-    """Acts of people. Each stores what happened and queues the update the bot gets of it."""
+    """People's acts. Each stores what happened and queues the resulting update for the bot."""
 
     def __init__(self, world: World, queue: UpdateQueue, presses: Presses) -> None:
         self._world = world
@@ -267,7 +267,7 @@ class People:
         name, since = room.action
         return name if (self._world.clock() - since).total_seconds() < 5 else None
 
-    # Inside.
+    # Internals.
 
     def _person(self, user: int) -> Account:
         person = self._world.people.get(user)
@@ -287,7 +287,7 @@ class People:
         return room
 
     def _room(self, person: Account, chat: int | None, *, writing: bool = True) -> Chat:
-        """Return the chat `person` means. Writing needs an open, unblocked private chat or a live group."""
+        """The chat `person` means. Writing needs an open, unblocked private chat or a live group."""
         if chat is None or chat == person.id:
             if writing and not person.opened:
                 raise CannotDo(f"{person.first_name} has not opened the bot")
@@ -320,7 +320,7 @@ class People:
         self._queue.add(kind, self._world.wire(message), ("chat", room.id))
 
     def _bot_hears(self, message: Message) -> bool:
-        """Whether the bot gets to see this message of a group: privacy mode is on for most bots."""
+        """Whether the bot receives this group message: privacy mode is on for most bots."""
         room = message.chat
         if room.bot != "member":
             return False
@@ -338,7 +338,7 @@ class People:
         press = self._presses.add(person.id, data)
         if message is not None:
             about = self._world.wire(message)
-        else:  # deleted meanwhile: the platform's InaccessibleMessage
+        else:  # deleted in the meantime: the platform's InaccessibleMessage
             about = {"message_id": message_id, "chat": room.wire(), "date": 0}
         payload = {
             "id": press.id,

@@ -1,4 +1,4 @@
-"""Pressed buttons: each a callback query that the bot should answer while it is young."""
+"""Pressed buttons: each a callback query that the bot should answer before it expires."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -18,7 +18,7 @@ class Press:
 
 
 class Presses:
-    """Presses by id. `life` is how many seconds a query can be answered; after that it is too old."""
+    """Presses by id. `life`: seconds within which a query can be answered."""
 
     def __init__(self, now: Callable[[], int], life: int = 150) -> None:
         self._now = now

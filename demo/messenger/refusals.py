@@ -1,7 +1,7 @@
-"""What goes wrong, by whose fault.
+"""Errors, by whose fault they are.
 
-Refused    the server says no to the bot: an HTTP error with the platform's own words, never a fault of ours
-CannotDo   a driver asked for something no person could do: a mistake in a test or tape
+Refused    the server refuses a bot's request: an HTTP error with the platform's wording, never a bug here
+CannotDo   a driver asked for something a person could not do: a mistake in a test or tape
 """
 
 from collections.abc import Mapping

@@ -1,4 +1,4 @@
-"""What a person sees in a chat, as values that travel over HTTP unchanged."""
+"""What a person sees in a chat, as values that can be sent over HTTP unchanged."""
 
 import base64
 from collections.abc import Mapping
@@ -20,11 +20,11 @@ class Button:
 
 @dataclass(frozen=True, slots=True)
 class SeenMessage:
-    """One message as it stands now.
+    """One message in its current form.
 
     text       plain, after entity parsing; a picture's or document's caption
     raw        what the bot sent, before parsing (a person's own text: the same as `text`)
-    seq        the bot's messages are numbered in the order they were accepted; 0 for other people's
+    seq        number of the bot's message in order of acceptance; 0 for other people's
     accepted   `time.monotonic()` of that instant, in the messenger's process; 0.0 for other people's
     """
 
@@ -57,7 +57,7 @@ class SeenMessage:
 
 @dataclass(frozen=True, slots=True)
 class PressAnswer:
-    """A pressed button and what the bot answered to the press (not the messages it wrote after)."""
+    """A pressed button and the bot's answer to the press (not the messages sent afterwards)."""
 
     query_id: str
     data: str
@@ -67,7 +67,7 @@ class PressAnswer:
 
 
 def seen(message: Message) -> SeenMessage:
-    """Return the view of a stored message."""
+    """The view of a stored message."""
     markup = message.markup or {}
     file = message.file
     return SeenMessage(
@@ -97,7 +97,7 @@ def _rows(rows: list[list[dict[str, Any]]]) -> tuple[tuple[Button, ...], ...]:
 
 
 def pack(value: Any) -> Any:
-    """Return `value` for `json.dumps(..., default=pack)`: bytes, instants and the classes above."""
+    """Convert `value` for `json.dumps(..., default=pack)`: bytes, instants and the classes above."""
     if isinstance(value, bytes):
         return {"!": "bytes", "is": base64.b64encode(value).decode()}
     if isinstance(value, datetime):

@@ -35,7 +35,7 @@ _LINGER_NOT = struct.pack("ii", 1, 0)
 
 
 def wall_clock() -> datetime:
-    """Return the machine's time in UTC: the messenger's clock unless it is given another."""
+    """The machine's time in UTC, the messenger's default clock."""
     return datetime.now(UTC)  # noqa: TID251 (a platform has its own clock)
 
 
@@ -126,7 +126,7 @@ class Messenger(Hands):
         return self
 
     async def stop(self) -> None:
-        """End polls and pushes and close the port; what was said stays readable."""
+        """End polls and pushes and close the port; messages stay readable."""
         self.queue.end_poll("terminated by other getUpdates request; the messenger stops")
         await self._webhook.close()
         if self._runner is not None:
@@ -141,6 +141,8 @@ class Messenger(Hands):
     # The bot's requests.
 
     async def _handle(self, request: web.BaseRequest) -> web.StreamResponse:
+        if not self._is_local(request):
+            return _refusal(Refused(403, "Forbidden: no page of a browser has anything to ask here"))
         path, _, query = request.raw_path.partition("?")
         if path.startswith("/bot"):
             token, _, method = unquote(path[4:]).partition("/")
@@ -152,6 +154,14 @@ class Messenger(Hands):
         if path.startswith("/file/bot"):
             return self._file(unquote(path[9:]))
         return _refusal(Refused(404, "Not Found"))
+
+    def _is_local(self, request: web.BaseRequest) -> bool:
+        """Whether this comes from a program on this machine. Pages in its browser can reach loopback too: they are
+        recognised by their Origin header, or by a DNS name for this address."""
+        return "Origin" not in request.headers and request.host in (
+            f"127.0.0.1:{self._port}",
+            f"localhost:{self._port}",
+        )
 
     async def _answer(self, request: web.BaseRequest, method: str, query: str) -> web.StreamResponse:
         self.requests[method] += 1
@@ -189,7 +199,7 @@ class Messenger(Hands):
         return [update.wire() for update in await self.queue.get(offset, limit, timeout)]
 
     async def _before(self, request: web.BaseRequest, faults: list[Fault]) -> web.StreamResponse | None:
-        """Apply the faults that keep a request from being carried out."""
+        """Apply the faults that prevent a request from being executed."""
         for fault in faults:
             match fault.kind:
                 case "server_error":
@@ -202,13 +212,14 @@ class Messenger(Hands):
                     self.flood.refused += 1
                     raise too_many_requests(int(fault.detail.get("retry_after", 1)))
                 case "silence":
-                    await asyncio.Event().wait()  # ends when the client goes away
+                    self._signal.bump()
+                    await asyncio.Event().wait()  # ends when the client disconnects
         return None
 
     async def _after(
         self, request: web.BaseRequest, faults: list[Fault], response: web.StreamResponse
     ) -> web.StreamResponse:
-        """Apply the faults that keep the answer of a request that was carried out."""
+        """Apply the faults that suppress the answer to an executed request."""
         for fault in faults:
             if fault.kind == "lost_answer":
                 return _reset(request)
@@ -260,7 +271,7 @@ class Messenger(Hands):
         self, user: int, count: int, after: int, chat: int | None, timeout: float
     ) -> list[SeenMessage]:
         room = user if chat is None else chat
-        self.people.action(user, chat=chat)  # may they look at all?
+        self.people.action(user, chat=chat)  # checks that they may look at all
 
         def found() -> list[SeenMessage]:
             return [message for message in self.people.sent(after=after) if message.chat == room]
@@ -321,7 +332,7 @@ def _request(message: Any, payload: Any, protocol: Any, writer: Any, task: Any) 
 
 
 async def _parameters(request: web.BaseRequest, query: str) -> Params:
-    """Return the request's parameters, whichever of the four encodings it uses."""
+    """The request's parameters, in any of the four encodings."""
     values: dict[str, Any] = dict(parse_qsl(query, keep_blank_values=True)) if query else {}
     if request.method != "POST":
         return Params(values)
@@ -368,7 +379,7 @@ def _wrong_token(token: str) -> Refused:
 
 
 def _reset(request: web.BaseRequest) -> web.Response:
-    """Break the connection so that the client sees a reset, not an orderly end."""
+    """Break the connection so that the client sees a reset, not an orderly close."""
     transport = request.transport
     if transport is not None:
         connection = transport.get_extra_info("socket")

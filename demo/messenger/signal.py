@@ -1,10 +1,10 @@
-"""A counter one can wait on: drivers wait for a change instead of sleeping."""
+"""A counter that can be awaited, so that drivers wait for a change instead of sleeping."""
 
 import asyncio
 
 
 class Signal:
-    """Counts changes. `bump` is cheap when nobody waits, which is the case in a benchmark."""
+    """Counts changes. `bump` is cheap if nobody waits, as in a benchmark."""
 
     def __init__(self) -> None:
         self.version = 0
@@ -19,7 +19,7 @@ class Signal:
             self._waiting.clear()
 
     async def beyond(self, since: int, timeout: float) -> int:
-        """Return the count once it is above `since`, or as it stands after `timeout` seconds."""
+        """The count once it is above `since`, or its value after `timeout` seconds."""
         if self.version <= since:
             future = asyncio.get_running_loop().create_future()
             self._waiting.add(future)

@@ -1,4 +1,4 @@
-"""One update of the local messenger, as it waits to be fetched or delivered."""
+"""One update of the local messenger, waiting to be fetched or delivered."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Any
 
 @dataclass(slots=True, frozen=True, eq=False)
 class Update:
-    """One update. `lane` is the queue in which order holds: a chat's messages, or one person's presses."""
+    """One update. `lane` is the queue within which order is guaranteed: a chat's messages, or one person's presses."""
 
     id: int
     kind: str

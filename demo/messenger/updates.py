@@ -1,4 +1,4 @@
-"""The queue of updates for the bot, and who takes them from it: a long poll or a webhook.
+"""The queue of updates for the bot, consumed by a long poll or a webhook.
 
 An update stays until it is confirmed: by a `getUpdates` with an offset above its id, or by a 2xx answer
 of the webhook. It is dropped unconfirmed 24 h after it happened, a button press after 150 s (the
@@ -26,7 +26,7 @@ _REMEMBERED = 256
 
 @dataclass(slots=True)
 class _Held:
-    """An update a fault holds back until `behind` later ones have come."""
+    """An update that a fault holds back until `behind` later ones have been delivered."""
 
     behind: int
     kind: str
@@ -54,7 +54,7 @@ class UpdateQueue:
         self.on_arrival: Callable[[Update], None] | None = None
 
     def add(self, kind: str, payload: dict[str, Any], lane: tuple[str, int]) -> None:
-        """Queue an update, unless the bot asked not to get this kind."""
+        """Queue an update, unless the bot does not want this kind."""
         if self.allowed is None:
             if kind in NOT_BY_DEFAULT:
                 return
@@ -82,7 +82,7 @@ class UpdateQueue:
             self._arrived.set_result(None)
 
     def release_late(self) -> None:
-        """Let every update come that a fault still holds back."""
+        """Release every update that a fault still holds back."""
         self._release(only_due=False)
 
     def _release(self, *, only_due: bool) -> None:
@@ -93,7 +93,7 @@ class UpdateQueue:
 
     @property
     def unconfirmed(self) -> int:
-        """How many updates wait to be confirmed, those held back by a fault included."""
+        """Number of unconfirmed updates, including those held back by a fault."""
         return len(self.pending) + len(self._held)
 
     def drop_expired(self) -> None:
@@ -112,7 +112,7 @@ class UpdateQueue:
         self._signal.bump()
 
     def confirm(self, update: Update) -> None:
-        """Take one update out (a webhook confirms them singly)."""
+        """Remove one update (a webhook confirms them one by one)."""
         if self.pending.pop(update.id, None) is not None:
             self._confirmed.append(update)
             self._signal.bump()
@@ -130,7 +130,7 @@ class UpdateQueue:
             self._poll.set_exception(conflict(reason))
 
     async def get(self, offset: int, limit: int, timeout: int) -> list[Update]:
-        """Carry out `getUpdates`: confirm below `offset`, then return up to `limit`, waiting if need be.
+        """Execute `getUpdates`: confirm below `offset`, then return up to `limit`, waiting if need be.
 
         Raises: Refused 409 while a webhook is set, and in this poll when a newer one starts.
         """
@@ -157,7 +157,7 @@ class UpdateQueue:
         loop = asyncio.get_running_loop()
         poll, arrived = loop.create_future(), loop.create_future()
         self._poll, self._arrived = poll, arrived
-        self._signal.bump()  # the bot is idle: whoever waits for that may look
+        self._signal.bump()  # the bot is idle: wake anybody waiting for that
         try:
             await asyncio.wait((poll, arrived), timeout=timeout, return_when=asyncio.FIRST_COMPLETED)
             if poll.done():
@@ -172,5 +172,5 @@ class UpdateQueue:
 
     @property
     def polled(self) -> bool:
-        """Whether a long poll waits now."""
+        """Whether a long poll is waiting."""
         return self._poll is not None

@@ -1,4 +1,4 @@
-"""Pictures and documents a bot sends: found in the request, checked, kept.
+"""Pictures and documents sent by a bot: found in the request, checked, stored.
 
 Sizes are the platform's for bots: 10 MB for a photo, 50 MB for another file, 20 MB to download.
 """
@@ -15,12 +15,12 @@ MAX_DOWNLOAD = 20 * 1024 * 1024
 
 
 def photo(world: World, params: Params) -> File:
-    """Return the `photo` of a request, uploaded now or named by the id of an earlier one."""
+    """The `photo` of a request, uploaded or referenced by id."""
     return _file(world, params, "photo", MAX_PHOTO, _measured)
 
 
 def document(world: World, params: Params) -> File:
-    """Return the `document` of a request, uploaded now or named by the id of an earlier one."""
+    """The `document` of a request, uploaded or referenced by id."""
     return _file(world, params, "document", MAX_FILE, lambda content: (0, 0))
 
 
@@ -46,7 +46,7 @@ def _file(world: World, params: Params, name: str, most: int, measure: Callable[
 
 
 def _measured(content: bytes) -> tuple[int, int]:
-    """Return width and height in pixels. Raises: Refused for no picture, or too large or thin a one."""
+    """Width and height in pixels. Raises: Refused if it is not a picture, or too large or too narrow."""
     if content.startswith(b"\x89PNG\r\n\x1a\n") and len(content) >= 24:
         width = int.from_bytes(content[16:20], "big")
         height = int.from_bytes(content[20:24], "big")

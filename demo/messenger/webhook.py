@@ -1,9 +1,9 @@
-"""Pushing updates to the bot's own web server, as `setWebhook` asks.
+"""Push updates to the bot's web server, as set with `setWebhook`.
 
-Updates of one lane (a chat's messages; one person's button presses) go one at a time in order, lanes side by
-side. Anything but a 2xx answer is tried again: at once, then after a delay that doubles, or when the
-answer's Retry-After says; until the update expires. A 2xx answer may carry one method call in its body.
-Nothing beyond loopback is ever called; there, plain HTTP is allowed, which the platform would refuse.
+Updates of one lane (a chat's messages; one person's button presses) are sent one at a time in order, lanes
+concurrently. Anything but a 2xx answer is retried: at once, then with exponential back-off, or after the answer's
+Retry-After; until the update expires. A 2xx answer may carry one method call in its body. Nothing beyond loopback is
+ever called; there, plain HTTP is allowed, which the platform would refuse.
 """
 
 import asyncio
@@ -26,7 +26,7 @@ _BODYLESS = re.compile(r"get|setwebhook|deletewebhook|close|logout", re.IGNORECA
 
 
 def take_allowed_updates(params: Params, queue: UpdateQueue) -> None:
-    """Set which kinds the bot gets from now on; not given leaves it as it is, empty is the default."""
+    """Set the kinds of updates the bot gets from now on; unchanged if absent, the default if empty."""
     kinds = params.structure("allowed_updates", "allowed updates")
     if kinds is None:
         return
@@ -169,7 +169,7 @@ class MessengerWebhook:
             await asyncio.sleep(wait)
 
     async def _post(self, update: Update) -> float | None:
-        """Send once. Returns None when it was taken, else the seconds the bot asked us to wait (0: none)."""
+        """Send once. Returns None if accepted, else the seconds the bot asked us to wait (0: none)."""
         if self._session is None:
             connector = aiohttp.TCPConnector(limit=0, ssl=False)
             self._session = aiohttp.ClientSession(connector=connector)
@@ -192,7 +192,7 @@ class MessengerWebhook:
             return 0.0
 
     async def _call_in(self, response: aiohttp.ClientResponse) -> None:
-        """Carry out the method call in an answer's body, if there is one; its result goes nowhere."""
+        """Execute the method call in an answer's body, if any; its result is discarded."""
         if response.content_type != "application/json":
             return
         try:

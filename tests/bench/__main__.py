@@ -22,6 +22,7 @@ BENCHES = {
     "sweep": "tests.bench.bench_sweep",
     "start": "tests.bench.bench_start",
     "digest": "tests.bench.bench_digest",
+    "rehearsal": "tests.bench.bench_rehearsal",
 }
 
 

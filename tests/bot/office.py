@@ -1,4 +1,4 @@
-"""The real engine and the real staff turn on a database, without a messenger: what coaches and clients hear."""
+"""The real engine and the real staff turn on a database, without a messenger."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ from tests.bot.steps import arrive, work
 
 
 def steps() -> Steps:
-    """What decides in earnest."""
+    """The real decision functions."""
     return Steps(step, step_stranger, staff=StaffTurn(look_ups(), lambda token: f"https://t.me/it?start={token}"))
 
 
@@ -43,14 +43,14 @@ class Desk:
         return self._gets(Command(self.now, name, argument), chat)
 
     def _gets(self, event: Any, chat: int) -> list[Any]:
-        """What this chat hears because of it."""
+        """Messages to this chat because of the event."""
         self._looked = self.database.read_now(_last)
         arrive(self.database, event, chat_id=chat, now=self.now)
         work(self.database, self.steps, self.now)
         return self.heard(chat)
 
     def heard(self, chat: int) -> list[Any]:
-        """What a chat was sent because of the last event, flattened."""
+        """Messages to a chat because of the last event, flattened."""
         return [m for m, _ in self.sent(chat)]
 
     def buttons(self, chat: int) -> list[str]:

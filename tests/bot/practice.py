@@ -47,7 +47,7 @@ def add_client(
     slot: Slot | None = SLOT,
     **columns: Any,
 ) -> int:
-    """An active client whose slot comes due from NOW on; `columns` are set as they are."""
+    """An active client whose slot is due from NOW on; `columns` are set directly."""
     person = people.add(conn, chat_id, Role.CLIENT, name, "de", NOW)
     client = clients.add(conn, NOW, name=name, coach_id=coach_id, person_id=person, plan=plan)
     values: dict[str, Any] = {"status": Status.ACTIVE.value, "consented_at": NOW}

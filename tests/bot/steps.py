@@ -1,4 +1,4 @@
-"""Steps that do as they are told, for trying what carries them out."""
+"""Scripted steps, for testing the code that applies their effects."""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
@@ -28,7 +28,7 @@ Told = Callable[[State, Event, ClientFacts], Sequence[Effect]]
 
 @dataclass
 class Puppet:
-    """A client's step that answers each event with `effects`, and remembers what it was told."""
+    """A client's step that answers each event with `effects`, and records its facts."""
 
     effects: Sequence[Effect] | Told = ()
     state: State = FRESH
@@ -54,13 +54,13 @@ _numbers = iter(range(1, 1_000_000))
 
 
 def arrive(database: Database, *events: Event, chat_id: int = ADA, now: datetime = NOW, **hints: Any) -> None:
-    """Put events into the inbox, each under a key of its own."""
+    """Put events into the inbox, each with its own key."""
     incoming = [NewEvent(f"test/{next(_numbers)}", chat_id, event, **hints) for event in events]
     database.write_now(inbox.put, incoming, now)
 
 
 def work(database: Database, steps: Steps, now: datetime = NOW) -> int:
-    """Work off everything that can be worked off now; how many rows that took."""
+    """Handle everything that can be handled now; return the number of rows."""
     total = 0
     while taken := database.write_now(turn.work_batch, steps, now):
         total += taken
@@ -68,7 +68,7 @@ def work(database: Database, steps: Steps, now: datetime = NOW) -> int:
 
 
 def say(database: Database, puppet: Puppet, text: str = "82.4 kg", now: datetime = NOW, chat_id: int = ADA) -> None:
-    """Let a text arrive and be worked off."""
+    """Let a text arrive and be handled."""
     arrive(database, Text(now, text), chat_id=chat_id, now=now)
     work(database, puppet.steps(), now)
 

@@ -1,4 +1,4 @@
-"""The short way of reading what somebody typed says just what the long way through the library says."""
+"""The fast path for parsing typed text gives the same result as the long way through the library."""
 
 from copy import deepcopy
 from typing import Any

@@ -1,4 +1,4 @@
-"""What delivery may expect of any transport. The real one runs against the local messenger over HTTP."""
+"""The contract between delivery and any transport. The real one runs against the local messenger over HTTP."""
 
 import asyncio
 import struct

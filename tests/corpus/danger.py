@@ -27,6 +27,15 @@ POLITE = {
     "ar": ("السلام عليكم، آسف على الإزعاج،", "شكرا"),
 }
 LONG_WORD = 7  # letters
+MEANINGS = {
+    "yes": Answer.YES,
+    "hesitant_yes": Answer.HESITANT,
+    "other_person": Answer.OTHER_PERSON,
+    "over": Answer.OVER,
+    "not_a_sign": Answer.NOT_A_SIGN,
+    "no": Answer.NO,
+    "unclear": None,
+}
 
 
 @dataclass(frozen=True)
@@ -134,13 +143,6 @@ def answers(language: str) -> tuple[int, int, list[tuple[str, str, str]]]:
     wrong = []
     for meaning, sentence, *_ in rows:
         heard = answer_to_alarm(sentence, words_for(language))
-        expected = {"hesitant_yes": Answer.HESITANT, "unclear": None}.get(meaning, "") or (
-            None
-            if meaning == "unclear"
-            else Answer(meaning.removeprefix("hesitant_").replace("yes", "yes"))
-            if meaning != "hesitant_yes"
-            else Answer.HESITANT
-        )
-        if heard is not expected:
+        if heard is not MEANINGS[meaning]:
             wrong.append((meaning, sentence, str(heard)))
     return len(rows), len(rows) - len(wrong), wrong

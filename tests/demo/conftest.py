@@ -1,4 +1,4 @@
-"""Scenes for the local messenger: each runs in an event loop of its own, with the real client."""
+"""Scenes for the local messenger, each in its own event loop, with the real client."""
 
 import asyncio
 from collections.abc import Awaitable, Callable
@@ -13,7 +13,7 @@ from demo.messenger import Flood, Messenger
 
 @pytest.fixture
 def play() -> Callable[..., None]:
-    """Run `scene(messenger, bot)`; `settings` go to the messenger, which has no flood limits unless told."""
+    """Run `scene(messenger, bot)`; `settings` go to the messenger, which has no flood limits by default."""
 
     def run(scene: Callable[[Messenger, Bot], Awaitable[None]], **settings: Any) -> None:
         async def staged() -> None:
@@ -30,7 +30,7 @@ def play() -> Callable[..., None]:
 
 @pytest.fixture
 def ask() -> Callable[..., Awaitable[tuple[int, dict[str, Any]]]]:
-    """Make one raw request, for what the real client would never send; returns status and body."""
+    """Send one raw request, which the real client would never send; returns status and body."""
 
     async def request(
         messenger: Messenger, method: str, *, token: str | None = None, verb: str = "POST", **how: Any

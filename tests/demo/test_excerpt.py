@@ -1,4 +1,4 @@
-"""What the README shows of the season is what the season makes now. `python -m demo --excerpt` makes it anew."""
+"""The README's excerpt matches the current season. `python -m demo --excerpt` regenerates it."""
 
 from pathlib import Path
 
@@ -51,5 +51,5 @@ def test_the_picture_is_the_one_the_season_draws_now(season: Played, monkeypatch
     assert stored.info["Software"].startswith("Matplotlib version")
     if now.info["Software"] == stored.info["Software"]:
         assert not apart.any()
-    else:  # another release may set letters a little differently: its line and its bands stand where they stood
+    else:  # another release may render text slightly differently, but lines and bands are in the same place
         assert (apart > 50).mean() < 0.03

@@ -1,4 +1,4 @@
-"""Being forgotten, after a whole life with the bot: nothing the client ever sent is left in the database's bytes."""
+"""Erasure after a whole season with the bot: nothing the client ever sent is left in the database's bytes."""
 
 from __future__ import annotations
 
@@ -54,6 +54,6 @@ def test_what_was_sent_is_in_the_database_until_they_are_forgotten_and_then_nowh
     content = bytes_after(text, tmp_path)
     held = {secret for secret in SECRETS if secret.encode() in content}
     if left:
-        assert {"Quillfeather", "81.37", "93.61", "79.83"} <= held  # the search finds what is there
+        assert {"Quillfeather", "81.37", "93.61", "79.83"} <= held  # the search does find existing data
     else:
         assert held == set()

@@ -1,5 +1,5 @@
-"""Every tape plays as its transcript beside it says. `python -m demo --record TAPE ...` writes transcripts anew;
-they are reviewed like code."""
+"""Every tape plays exactly as its transcript beside it. `python -m demo --record TAPE ...` rewrites transcripts, which
+are reviewed like code."""
 
 from pathlib import Path
 

@@ -16,7 +16,7 @@ class Seconds:
 
 
 def wait_for(flood, chat):
-    """Take one message's place; return 0 if it was let through, else the seconds to wait."""
+    """Send one message; return 0 if it was allowed, else the seconds to wait."""
     try:
         flood.take(chat)
     except Refused as refused:
@@ -52,7 +52,7 @@ def test_who_does_not_wait_is_refused_until_the_wait_is_over():
     flood = Flood(clock=clock, burst=1)
     assert wait_for(flood, 1) == 0
     clock.now += 0.5
-    assert wait_for(flood, 1) == 1  # told whole seconds, it is held to them
+    assert wait_for(flood, 1) == 1  # told to wait whole seconds, it must wait them
     clock.now += 0.75
     assert wait_for(flood, 1) == 1
     clock.now += 0.25

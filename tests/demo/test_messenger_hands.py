@@ -1,4 +1,4 @@
-"""What people can do and see: the same for a messenger in this process and for one in its own."""
+"""What people can do and see, for a messenger in this process and one in a separate process."""
 
 import asyncio
 from datetime import UTC, datetime, timedelta

@@ -1,4 +1,4 @@
-"""Each refusal of the platform, met by the real client or, where that would never ask so, a raw request."""
+"""Each refusal of the platform, caused by the real client or, if it would never do so, by a raw request."""
 
 import io
 import struct
@@ -405,5 +405,22 @@ def test_a_link_that_cannot_exist_is_not_followed(play, payload):
             await messenger.open_bot(ada, payload)
         assert await bot.get_updates() == ()
         await messenger.open_bot(ada, "Az09_-" + "x" * 58)
+
+    play(scene)
+
+
+@pytest.mark.parametrize(
+    "headers", [{"Origin": "https://example.com"}, {"Origin": "null"}, {"Host": "example.com"}, {"Host": "127.0.0.1:1"}]
+)
+@pytest.mark.parametrize("path", ["/control", "/bot{token}/getMe"])
+def test_a_page_in_a_browser_is_refused(play, path, headers):
+    async def scene(messenger, bot):
+        url = messenger.url + path.format(token=messenger.token)
+        body = '{"act": "mark", "arguments": {}}'
+        async with aiohttp.ClientSession() as session:
+            async with session.post(url, data=body) as allowed:
+                assert allowed.status == 200
+            async with session.post(url, data=body, headers=headers) as refused:
+                assert refused.status == 403
 
     play(scene)

@@ -1,4 +1,4 @@
-"""The queue of updates as a bot meets it: what an offset confirms, and who may ask."""
+"""The queue of updates as a bot sees it: what an offset confirms, and who may poll."""
 
 import asyncio
 from datetime import UTC, datetime, timedelta
@@ -119,7 +119,7 @@ def test_updates_are_kept_for_a_day_and_presses_for_150_seconds(play, ask):
     play(scene)
 
 
-def test_kinds_not_asked_for_do_not_come_and_the_wish_stays_until_changed(play):
+def test_unwanted_kinds_do_not_come_and_the_choice_stays_until_changed(play):
     async def scene(messenger, bot):
         ada = await three_texts(messenger)
         assert len(await bot.get_updates(allowed_updates=["my_chat_member"], timeout=0)) == 3

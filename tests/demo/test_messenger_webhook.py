@@ -10,7 +10,7 @@ START = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)
 
 
 class Receiver:
-    """Takes updates. `answers` are given in turn, then 200s; a shut `gate` holds them back."""
+    """Takes updates. `answers` are returned in turn, then 200s; a closed `gate` holds them back."""
 
     def __init__(self, *answers):
         self.answers = list(answers)
@@ -156,7 +156,7 @@ def test_a_bot_that_asks_for_patience_gets_it(play):
             with pytest.raises(TimeoutError):
                 await messenger.settled(timeout=0.05)
             assert len(receiver.taken) == 1
-            await bot.set_webhook(receiver.url)  # set anew, it starts over
+            await bot.set_webhook(receiver.url)  # set again, it starts over
             await messenger.settled()
             assert receiver.texts == ["/start", "/start"]
 

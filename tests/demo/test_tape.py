@@ -1,4 +1,4 @@
-"""Reading tapes: every line of the grammar, and what is said about a line that cannot be read."""
+"""Parsing tapes: every line of the grammar, and the errors for invalid lines."""
 
 from datetime import UTC, datetime, time
 from pathlib import Path
@@ -11,17 +11,24 @@ import demo.keys
 import demo.tape
 from demo.tape import (
     At,
+    Bot,
     CannotRead,
     Does,
     Edits,
     Expect,
     Group,
+    MessengerIs,
     Opens,
     Presses,
+    Replies,
     Says,
     Sends,
     TapeClient,
     TapeCoach,
+    TapeReader,
+    escaped,
+    moment,
+    nth,
     read,
 )
 
@@ -56,6 +63,16 @@ def test_a_client_line_gives_its_keys_with_quoted_blanks() -> None:
         ("Ada: see: 7", Says(4, "Ada", "see: 7")),
         ("Ada edits: 82.6 kg", Edits(4, "Ada", "82.6 kg")),
         ("Ada presses Same as last time", Presses(4, "Ada", "Same as last time")),
+        ("Ada edits the last: 82.6 kg", Edits(4, "Ada", "82.6 kg")),
+        ("Ada edits the 2nd last: 82.6 kg", Edits(4, "Ada", "82.6 kg", back=1)),
+        ("Ada replies to the last: yes", Replies(4, "Ada", "yes")),
+        ("Ada replies to the 13th last: yes", Replies(4, "Ada", "yes", back=12)),
+        ("Ada presses the 3rd Seen", Presses(4, "Ada", "Seen", back=2)),
+        ("Ada presses the Seen", Presses(4, "Ada", "the Seen")),
+        ("Ben opens Rowan's 2nd invitation", Opens(4, "Ben", "Rowan", link=2)),
+        ("bot crashes", Bot(4, "crashes")),
+        ("messenger fails", MessengerIs(4, False)),
+        ("messenger works", MessengerIs(4, True)),
         ("Ada presses A word to Rowan: now", Presses(4, "Ada", "A word to Rowan: now")),
         ("Ben opens Rowan's invitation", Opens(4, "Ben", "Rowan")),
         ("Ben opens Rowan’s used invitation", Opens(4, "Ben", "Rowan", used=True)),
@@ -101,6 +118,51 @@ def test_a_line_about_a_group_is_read_as_its_step(line: str, step: object) -> No
 def test_a_comment_is_left_out_and_a_number_sign_in_a_word_is_not(comment: str, text: str | None) -> None:
     step = last(ADA + comment)
     assert (step.text if isinstance(step, Says) else None) == text
+
+
+@given(st.text(min_size=1).filter(lambda text: text == text.strip()))
+def test_whatever_somebody_writes_stands_in_one_line_and_is_read_back_as_it_was(text: str) -> None:
+    assert len(escaped(text).splitlines()) == 1
+    assert last(ADA + f"Ada: {escaped(text)}") == Says(4, "Ada", text)
+
+
+def test_a_line_that_cannot_happen_leaves_the_reader_as_it_was() -> None:
+    reader = TapeReader()
+    for number, line in enumerate(ADA.splitlines(), 1):
+        reader.take(number, line)
+    before = reader.mark()
+    with pytest.raises(CannotRead):
+        reader.take(9, "client Ben of Rowan: born=yesterday")
+    assert reader.mark() == before
+    reader.take(9, "client Ben of Rowan: born=1962")
+    assert reader.mark() != before
+    reader.go_back(before)
+    assert (reader.mark(), len(reader.steps)) == (before, 2)
+
+
+@pytest.mark.parametrize(
+    "at",
+    [
+        datetime(2026, 3, 2, 8, 0, tzinfo=UTC),
+        datetime(2026, 3, 2, 8, 0, 15, tzinfo=UTC),
+        datetime(2026, 3, 2, 8, 0, 15, 250_000, tzinfo=UTC),  # between two seconds
+        datetime(2026, 10, 25, 0, 30, tzinfo=UTC),  # half past one, the first time that night
+        datetime(2026, 10, 25, 1, 30, tzinfo=UTC),  # and the second
+    ],
+)
+def test_a_line_can_be_written_for_any_instant(at: datetime) -> None:
+    reader = TapeReader()
+    reader.take(1, START)
+    assert reader.start is not None
+    step = reader.take(2, moment(reader.start, at, reader.tape().zone))
+    assert isinstance(step, At)
+    assert step.instant.astimezone(UTC) == at
+
+
+def test_ordinals_are_written_as_they_are_read() -> None:
+    assert [nth(n) for n in (1, 2, 3, 4, 11, 12, 13, 21, 102, 111)] == [
+        "1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "102nd", "111th",
+    ]  # fmt: skip
 
 
 def test_waiting_over_a_clock_change_takes_the_time_it_says() -> None:

@@ -1,4 +1,4 @@
-"""Playing tapes: what holds, what does not, and that the same tape gives the same bytes."""
+"""Playing tapes: expectations that hold and fail, and that the same tape gives the same bytes."""
 
 from pathlib import Path
 
@@ -56,6 +56,55 @@ def test_a_stopped_bot_says_nothing_until_it_starts_again() -> None:
     came = played("bot stops\nAda: hello\nat 2026-03-02 09:00\nexpect-not Ada sees anything\nbot starts\n"
                   "expect Ada sees energy")  # fmt: skip
     assert came.failures == []
+
+
+def test_a_bot_killed_with_a_message_on_its_lips_says_it_once_when_it_starts_again() -> None:
+    came = played("bot crashes\nat 2026-03-02 07:30\nexpect-not Ada sees anything\nAda: 7\nat 2026-03-02 09:00\n"
+                  "bot starts\nexpect Ada sees Waist")  # fmt: skip
+    assert came.failures == []
+    said = [line[19:] for line in came.lines]
+    assert said.index("the bot is killed before it could send what it had to say") < said.index("the bot starts again")
+    assert sum("How much energy do you have today" in line for line in said) == 1
+
+
+def test_a_bot_that_has_nothing_to_send_is_not_killed_yet() -> None:
+    came = played("bot crashes\nat 2026-03-02 07:10\nat 2026-03-02 08:00")
+    assert came.failures == []
+    (killed,) = [line for line in came.lines if "is killed" in line]
+    assert killed.startswith("[2026-03-02 07:30]")
+
+
+def test_a_messenger_that_fails_loses_nothing_that_was_written_or_to_be_said() -> None:
+    came = played("messenger fails\nat 2026-03-02 07:30\nAda: /help\nexpect-not Ada sees anything\n"
+                  "at 2026-03-02 07:40\nmessenger works\nat 2026-03-02 08:30\nexpect Ada sees energy\n"
+                  "expect Ada sees /undo")  # fmt: skip
+    assert came.failures == []
+
+
+@pytest.mark.parametrize(
+    ("more", "said"),
+    [
+        ("bot stops\nbot crashes", "the bot is stopped already"),
+        ("messenger fails\nbot crashes", "nothing can be sent while the messenger fails"),
+        ("bot crashes\nmessenger fails", "the bot is about to be killed at a message that then could not be sent"),
+        ("bot stops\nmessenger fails\nbot starts", "the bot cannot start while the messenger fails"),
+        ("Ada edits the 9th last: 7", "there are not that many messages"),
+        ("Ada opens Rowan's 3rd invitation", "there is no 3rd link"),
+    ],
+)
+def test_what_cannot_be_is_said_and_leaves_no_line(more: str, said: str) -> None:
+    came = played(more)
+    assert [f.said for f in came.failures] == [said]
+    assert not any("killed" in line and "will" not in line for line in came.lines)
+
+
+def test_an_older_button_and_an_older_message_are_the_ones_that_are_counted() -> None:
+    came = played("Rowan: /invite Ben\nRowan: /invite Chidi\nBen opens Rowan's 1st invitation\n"
+                  "expect Ben sees not a doctor\nChidi opens Rowan's invitation\nexpect Chidi sees not a doctor\n"
+                  "at 2026-03-02 07:30\nAda: hello there\nAda: 7\nAda: 90 cm\n"
+                  "Ada edits the 2nd last: 5\nexpect Ada sees 5\nAda replies to the 2nd last: thank you")  # fmt: skip
+    assert came.failures == []
+    assert any(line.endswith("Ada -> bot (in reply): thank you") for line in came.lines)
 
 
 def test_pictures_are_kept_under_the_day_and_the_person(tmp_path: Path) -> None:

@@ -1,10 +1,10 @@
-"""Mornings full of faults for as long as wanted, each counted like those of the suite; then a table.
+"""Mornings full of faults for a given time, each checked like those of the suite; then a table.
 
     python -m tests.faults --minutes 30 [--seed 1] [--database sqlite|postgresql|both] [--clients 8]
 
-A round is one morning on a fresh database. It is killed at a point that moves on with every round, then from outside;
-or with the messenger at its worst at the same time; or as two workers of which now the one, now the other is killed.
-The first thing lost, kept twice or out of order ends the run with what it was and the seed; exit code 1.
+A round is one morning on a fresh database. The bot is killed at a point that advances with every round, then from
+outside; or with the messenger at its worst at the same time; or as two workers killed alternately. The first loss,
+duplicate or disorder ends the run with its description and the seed; exit code 1.
 """
 
 from __future__ import annotations
@@ -44,11 +44,11 @@ WORST = (
     ("lost_answer", {"methods": list(SENDING), "probability": 0.05}),
     ("too_many", {"methods": list(SENDING), "probability": 0.02, "times": 2, "retry_after": 1}),
     ("repeat", {"probability": 0.3}),
-)  # late and shuffled updates are the suite's: here somebody may type on when only a repeat has come
+)  # late and shuffled updates are left to the suite: here somebody may type on after only a repeat
 
 
 async def killed_at_points(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
-    """Killed at a point that moves on from round to round, then a few times more further on."""
+    """Killed at a point that advances from round to round, then a few more times further on."""
     people = asyncio.create_task(there.people())
     plans = [{"at": 1 + round_ % 90}, *({"at": dice.randint(1, 60)} for _ in range(4))]
     last = await there.keep_alive(bots, plans)
@@ -58,7 +58,7 @@ async def killed_at_points(bots: Herd, there: Morning, dice: random.Random, roun
 
 
 async def killed_from_outside(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
-    """Killed five times, whenever the dice say."""
+    """Killed five times at random moments."""
     people = asyncio.create_task(there.people())
     bot = await there.kill_each(bots, [dice.uniform(0.02, 0.8) for _ in range(5)])
     await people
@@ -75,7 +75,7 @@ async def at_its_worst(bots: Herd, there: Morning, dice: random.Random, round_: 
 
 
 async def unheard(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
-    """Some commits of which the bot hears only that the connection broke; held messages are held for the full lease."""
+    """Some commits whose acknowledgement is lost; claimed messages stay claimed for the full lease."""
     bot = await bots.start(there.settings, {"unheard": dice.randint(3, 9)})
     await there.people()
     await there.until(there.quiet)
@@ -83,7 +83,7 @@ async def unheard(bots: Herd, there: Morning, dice: random.Random, round_: int) 
 
 
 async def two_workers(bots: Herd, there: Morning, dice: random.Random, round_: int) -> None:
-    """Two workers behind a front; now the one, now the other is killed and started again."""
+    """Two workers behind a front, killed and restarted alternately."""
     from tests.faults.test_workers import workers
 
     ports = free_ports(2)
@@ -114,7 +114,7 @@ SCENES = {
 
 @contextmanager
 def databases(wanted: str, folder: Path) -> Iterator[dict[str, Fresh]]:
-    """What makes a fresh, migrated database of each kind."""
+    """Functions that create a fresh, migrated database of each kind."""
     found: dict[str, Fresh] = {}
     with ExitStack() as left:
         if wanted != "postgresql":

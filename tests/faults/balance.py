@@ -1,4 +1,4 @@
-"""A tiny front for several workers: each request goes to the next one in turn that takes it."""
+"""A tiny load balancer: each request goes to the next worker in turn that accepts it."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from aiohttp import web
 
 
 def free_ports(count: int) -> list[int]:
-    """Ports nobody listens on now."""
+    """Ports on which nobody listens now."""
     held = [socket.socket() for _ in range(count)]
     for one in held:
         one.bind(("127.0.0.1", 0))
@@ -23,7 +23,7 @@ def free_ports(count: int) -> list[int]:
 
 
 class Front:
-    """Passes POSTs on to the workers' ports; 502 when none answers. taken: how many each took."""
+    """Forwards POSTs to the workers' ports; 502 if none answers. taken: number accepted by each."""
 
     def __init__(self, workers: Sequence[int]) -> None:
         self._workers = list(workers)
@@ -55,7 +55,7 @@ class Front:
                     self.taken[port] += answer.status == 200
                     return web.Response(status=answer.status, body=said)
             except aiohttp.ClientConnectorError:
-                continue  # that one is down; nothing of the request has reached it
+                continue  # that one is down; the request has not reached it
             except aiohttp.ClientError:
-                break  # it may have: the messenger has to repeat it
+                break  # it may have been reached: the messenger has to repeat the request
         return web.Response(status=502)

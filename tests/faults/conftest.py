@@ -24,7 +24,7 @@ CLIENTS = 8
 
 @pytest.fixture(scope="session")
 def stage(tmp_path_factory: pytest.TempPathFactory) -> Any:
-    """Run a scene on the one event loop of these tests: `stage(scene)`, which is given the herd."""
+    """Run a scene on the one event loop of these tests: `stage(scene)`, which receives the herd."""
     log = tmp_path_factory.mktemp("herd") / "log"
     with asyncio.Runner() as runner:
         entered = herd(log)

@@ -1,10 +1,10 @@
-"""What must hold after a morning, whatever happened during it.
+"""Invariants after a morning, whatever happened during it.
 
-* Every text is kept once and handled; every reading is there once, as typed, corrections included.
-* Every occasion came once, and its message arrived.
+* Every text is stored once and handled; every reading is there once, as typed, including corrections.
+* Every occasion occurred once, and its message arrived.
 * Every chat shows, in order, exactly what it shows after a morning without faults. Only a message that was in flight
-  when a bot was killed, or whose answer was lost, may stand there twice in a row: that is counted, with its cause.
-* The messenger never had to refuse a message for coming too fast.
+  when a bot was killed, or whose answer was lost, may be there twice in a row: that is counted, with its cause.
+* The messenger never had to refuse a message because of its rate limit.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ Chats = dict[int, tuple[str, ...]]
 
 @dataclass
 class Found:
-    """What a morning came to. repeats: how often something was said twice, by cause."""
+    """The result of a morning. repeats: how often something was sent twice, by cause."""
 
     kills: Counter[str] = field(default_factory=Counter)
     sent: int = 0
@@ -44,7 +44,7 @@ class Found:
 
 
 async def chats(morning: Morning) -> Chats:
-    """What each client's chat shows of the bot's, a message said twice in a row only once."""
+    """The bot's messages in each client's chat, consecutive repeats merged."""
     found = {}
     for chat in morning.clients:
         shown = [m.text for m in await morning.messenger.seen(chat) if m.from_bot]
@@ -55,8 +55,8 @@ async def chats(morning: Morning) -> Chats:
 async def check(morning: Morning, expected: Chats, *, lossy: int = 0) -> Found:
     """Check everything above against `expected`, the chats of a morning without faults.
 
-    lossy: how many messages were accepted without our hearing of it, kills apart.
-    Raises: AssertionError at the first thing that does not hold.
+    lossy: number of messages accepted without the bot knowing, apart from kills. Raises: AssertionError for the first
+    violation.
     """
     found = Found(Counter(end.point or "from outside" for end in morning.ends if end.status == -9))
     assert all(end.status in (0, -9) for end in morning.ends), morning.ends
@@ -71,7 +71,7 @@ async def check(morning: Morning, expected: Chats, *, lossy: int = 0) -> Found:
     assert found.repeats["lost answer"] <= lossy, found.repeats
     figures = await morning.messenger.figures()
     found.faults = Counter(figures["struck"])
-    assert figures["refused_by_flood"] <= found.faults["too_many"]  # less, where another fault struck the same request
+    assert figures["refused_by_flood"] <= found.faults["too_many"]  # fewer, if another fault struck the same request
     found.sent, found.typed = figures["accepted"], morning.typed
     return found
 
@@ -97,7 +97,7 @@ def _check_occasions(morning: Morning, asked: Sequence[int], said: Sequence[tupl
 
 
 def _repeats(morning: Morning, shown: Sequence[SeenMessage]) -> Counter[str]:
-    """Why each message that stands there twice in a row does. A kill struck between the two, or an answer was lost."""
+    """The cause of each message that appears twice in a row: a kill between the two, or a lost answer."""
     causes: Counter[str] = Counter()
     for first, second in pairwise(shown):
         if first.text == second.text:

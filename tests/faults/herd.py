@@ -1,4 +1,4 @@
-"""The test's end of `tests.faults.process`: start bots, kill them, hear how they ended."""
+"""The test's end of `tests.faults.process`: start bots, kill them, learn how they ended."""
 
 from __future__ import annotations
 
@@ -38,14 +38,14 @@ class Bot:
             os.kill(self.pid, signal.SIGKILL)
 
     async def stop(self) -> End:
-        """Tell it to stop, as a supervisor would, and wait for it."""
+        """Stop it, as a supervisor would, and wait for it."""
         if not self.ended.done():
             os.kill(self.pid, signal.SIGTERM)
         return await self.ended
 
 
 class Herd:
-    """Bots of one run. Made by `herd()`."""
+    """Bots of one run. Created by `herd()`."""
 
     def __init__(self, process: asyncio.subprocess.Process) -> None:
         self._process = process
@@ -60,7 +60,7 @@ class Herd:
         return await self._started.get()
 
     async def end_all(self) -> None:
-        """Kill those that are left, as after a test that failed."""
+        """Kill the remaining ones, as after a failed test."""
         left = list(self._bots.values())
         for bot in left:
             bot.kill()
@@ -81,7 +81,7 @@ class Herd:
 
 @asynccontextmanager
 async def herd(log: Path) -> AsyncIterator[Herd]:
-    """A process that forks bots. log: where all they say goes. None of them outlives this."""
+    """A process that forks bots. log: for all their output. None of them outlives it."""
     with log.open("ab") as file:
         process = await asyncio.create_subprocess_exec(
             sys.executable, "-m", "tests.faults.process",

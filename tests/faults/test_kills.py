@@ -1,4 +1,4 @@
-"""Killed with SIGKILL at every point where something could be lost or done twice, during a morning's burst."""
+"""Killed with SIGKILL at every point where something could be lost or done twice, during a morning's rush."""
 
 import asyncio
 import random
@@ -10,7 +10,7 @@ from tests.faults.findings import check
 from tests.faults.morning import morning
 
 SEED = 20260330
-FEW, MANY = 3, 6  # kills: on PostgreSQL each waits for a lease to run out
+FEW, MANY = 3, 6  # kills: on PostgreSQL each waits for a lease to expire
 POINTS = (
     "fetched",
     "writing put",
@@ -30,7 +30,7 @@ ON_POSTGRESQL = (
     "writing work_batch",
     "written claim_and_settle",
     "sent",
-)  # where a lease must run out, or locks are let go
+)  # where a lease must expire, or locks are released
 
 
 def test_killed_again_and_again_each_time_a_little_later(stage, peaceful, database_url):

@@ -1,4 +1,4 @@
-"""The messenger at its worst: told to wait, refused, cut off, answered late or never; updates repeated and shuffled."""
+"""The messenger at its worst: rate limits, refusals, resets, late or missing answers; updates repeated and shuffled."""
 
 import asyncio
 
@@ -26,8 +26,8 @@ FAULTS = {
         ("late", {"probability": 0.3, "behind": 3}),
     ],
 }
-ON_POSTGRESQL = ("told to wait", "answers lost", "updates repeated, late and shuffled")  # what is noted differs
-UNHEARD = ("silence", "delay")  # the bot gives up and tries again, whatever became of its request
+ON_POSTGRESQL = ("told to wait", "answers lost", "updates repeated, late and shuffled")  # what is recorded differs
+UNHEARD = ("silence", "delay")  # the bot gives up and retries, whatever became of its request
 
 
 @pytest.mark.parametrize(
@@ -56,7 +56,7 @@ def test_whatever_the_messenger_does_everybody_ends_where_they_would_have(stage,
 
 
 def test_killed_again_and_again_the_platform_s_own_limits_are_never_passed(stage, peaceful, database_url):
-    """At 28 messages a second, the usual setting, a messenger that allows 30 has nothing to refuse."""
+    """At the default of 28 messages a second, a messenger that allows 30 has nothing to refuse."""
 
     async def scene(bots):
         limits = Flood(overall=30, burst=5, per_chat=1.0)

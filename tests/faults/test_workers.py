@@ -1,4 +1,4 @@
-"""Several identical workers on one PostgreSQL behind a front: together they are one bot."""
+"""Several identical workers on one PostgreSQL behind a load balancer: together they are one bot."""
 
 import asyncio
 from datetime import timedelta
@@ -22,7 +22,7 @@ ON_POSTGRESQL = pytest.mark.parametrize("database_url", ["postgresql"], indirect
 
 
 async def workers(bots, there, front, ports, plans=({}, {})):
-    """Start one worker a port, and wait until each takes updates."""
+    """Start one worker per port, and wait until each accepts updates."""
     started = []
     for port, plan in zip(ports, plans, strict=True):
         there.settings |= {

@@ -1,8 +1,9 @@
-"""Nothing leaves this machine while the tests run: a connection or name look-up beyond loopback is refused and noted.
+"""No network traffic leaves this machine during tests: connections and name look-ups beyond loopback are refused and
+recorded.
 
 `install` works on one process. Children get it through sitecustomize.py beside this, whose folder tests/conftest.py
-puts on PYTHONPATH; forks and spawned workers inherit it. Out of reach are programs that are not Python: libpq and the
-PostgreSQL server, which the tests give a Unix socket only, and the FHIR validator on Node, which reads local files.
+puts on PYTHONPATH; forks and spawned workers inherit it. Not covered are programs other than Python: libpq and the
+PostgreSQL server, which the tests restrict to a Unix socket, and the FHIR validator on Node, which reads local files.
 """
 
 from __future__ import annotations
@@ -12,7 +13,7 @@ import sys
 from ipaddress import ip_address
 from typing import Any
 
-NOTES = "LOOPBACK_NOTES"  # the environment's name for the file to which refusals are appended, one a line
+NOTES = "LOOPBACK_NOTES"  # environment variable for the file to which refusals are appended, one per line
 
 _LOOK_UPS = frozenset({"socket.getaddrinfo", "socket.gethostbyname", "socket.gethostbyaddr"})
 _CONNECTIONS = frozenset({"socket.connect", "socket.sendto", "socket.sendmsg"})
@@ -20,11 +21,11 @@ _installed = False
 
 
 class LeavesTheMachine(RuntimeError):
-    """Something wanted to talk to another machine. Not an OSError, which code may well take for a bad line."""
+    """Something tried to contact another machine. Not an OSError, which code may mistake for a bad connection."""
 
 
 def install() -> None:
-    """Refuse from now on. For good: an audit hook cannot be taken out again."""
+    """Refuse from now on. This is permanent: an audit hook cannot be removed."""
     global _installed
     if not _installed:
         sys.addaudithook(_audit)
@@ -61,7 +62,7 @@ def _audit(event: str, given: tuple[Any, ...]) -> None:
 
 
 def _watch_uvloop() -> None:
-    """Watch uvloop too, which looks names up and connects in C. A loop opens sockets before it does either."""
+    """Guard uvloop too, which resolves names and connects in C. A loop opens sockets before it does either."""
     uvloop: Any = sys.modules.get("uvloop")
     kind = getattr(uvloop, "Loop", None)
     if kind is None or "getaddrinfo" in vars(kind):

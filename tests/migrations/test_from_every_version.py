@@ -1,7 +1,7 @@
-"""A database of any released version, with rows in every table, comes up to the newest and loses nothing.
+"""A database of any released version, with rows in every table, upgrades to the newest and loses nothing.
 
-The rows are made from what the old database itself says of its columns, so that a version keeps its test when the
-code has long moved on. A new migration needs no new test here; what it changes in rows is tested beside it.
+The rows are generated from the old database's own column definitions, so that a version stays tested as the code moves
+on. A new migration needs no new test here; its changes to rows are tested separately.
 """
 
 from datetime import UTC, date, datetime, time, timedelta
@@ -24,7 +24,7 @@ from tests.bot.office import steps
 
 AT = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)
 CHAT = 100
-MEANT = {  # where only some values make sense; the first that fits, by column or by table and column
+MEANT = {  # for columns where only some values make sense; the first that fits, by column or by table and column
     "chat_id": CHAT,
     "role": "client",
     "language": "en",

@@ -1,4 +1,4 @@
-"""`samehour check` on either kind of database: whatever is wrong is one clear line that says what to do."""
+"""`samehour check` on either kind of database: every problem is one clear line that says what to do."""
 
 import asyncio
 import os
@@ -41,21 +41,21 @@ def test_a_wrong_token(check):
     code, (line,) = check(token="4242:" + "x" * 35)
     assert (code, line) == (
         1,
-        "token      The messenger refuses the bot's token. Set SAMEHOUR_TOKEN to the token the bot was given.",
+        "token      The messenger refuses the bot's token. Set SAMEHOUR_TOKEN to the bot's token.",
     )
 
 
 def test_an_old_schema(check, database):
     database.write_now(lambda conn: conn.exec_driver_sql("UPDATE alembic_version SET version_num = '0000'"))
     code, (line,) = check()
-    assert (code, line) == (1, f"schema     It is 0000, the code wants {migrate.head()}. Run `samehour migrate`.")
+    assert (code, line) == (1, f"schema     It is 0000, the code needs {migrate.head()}. Run `samehour migrate`.")
 
 
 def test_a_missing_catalogue(check):
     code, (line,) = check(languages='["en","de","tlh"]')
     assert (code, line) == (
         1,
-        "catalogues Missing: tlh. Install again, or leave them out of SAMEHOUR_LANGUAGES.",
+        "catalogues Missing: tlh. Reinstall, or remove them from SAMEHOUR_LANGUAGES.",
     )
 
 

@@ -15,7 +15,7 @@ COMPOSE = Path(__file__).parents[2] / "compose.yaml"
 
 
 def test_it_is_valid_by_the_published_schema():
-    """check-jsonschema carries the schema of the Compose Specification, so nothing is fetched."""
+    """check-jsonschema includes the schema of the Compose Specification, so nothing is downloaded."""
     command = [sys.executable, "-m", "check_jsonschema", "--builtin-schema", "vendor.compose-spec", str(COMPOSE)]
     done = subprocess.run(command, capture_output=True, text=True, check=False, timeout=60)
     assert done.returncode == 0, done.stdout + done.stderr

@@ -1,4 +1,4 @@
-"""The documents for practitioners, operators and engineers: what they name exists, and each keeps to its size."""
+"""The documents for practitioners, operators and engineers: what they name exists, and each keeps to its length."""
 
 from __future__ import annotations
 
@@ -34,7 +34,8 @@ def text_of(name: str) -> str:
 
 
 def commands_of(name: str, first: str) -> list[list[str]]:
-    """Calls of `first` in code, as their words: after the start of a line or a backtick, and one call within a line."""
+    """Calls of `first` in code, split into words: after the start of a line or a backtick, and one call within a
+    line."""
     code = re.findall(r"^ {4,}(.*)$|`([^`\n]+)`", text_of(name), re.MULTILINE)
     lines = [re.split(r" {2,}#| {3,}|&&|;", block or inline) for block, inline in code]
     calls = [part.strip().removeprefix(".venv/bin/") for line in lines for part in line]
@@ -58,7 +59,7 @@ def test_every_module_that_is_run_exists(name: str) -> None:
 
 @every_document
 def test_every_path_exists(name: str) -> None:
-    """A path may leave out its first folders where the text around it names them: `staff/`, `wiring.py`."""
+    """A path may omit its first folders if the surrounding text names them: `staff/`, `wiring.py`."""
     for path in re.findall(r"`([\w.-]+(?:/[\w.-]*)+|[\w.-]+\.(?:py|md|tape|yaml|toml))`", text_of(name)):
         assert (ROOT / path).exists() or any(found for top in OURS for found in (ROOT / top).rglob(path)), path
 

@@ -32,7 +32,7 @@ def test_they_lead_from_a_token_to_the_first_client(tmp_path: Path) -> None:
             settings = {
                 "SAMEHOUR_TOKEN": messenger.token,
                 "SAMEHOUR_API_BASE_URL": messenger.url,
-                "SAMEHOUR_CHAT_RATE": "30",  # the real rate would only make the test slow
+                "SAMEHOUR_CHAT_RATE": "30",  # the real rate would only slow down the test
             }
 
             async def run(words: list[str]) -> asyncio.subprocess.Process:
@@ -82,7 +82,7 @@ def _token(text: str) -> str:
 
 
 async def _until_hears(messenger: Remote, user: int, words: str) -> SeenMessage:
-    """Return the first message of the bot to this person that shows these words and came after the last of theirs."""
+    """The first message of the bot to this person that contains these words and follows their last message."""
     version = -1
     while True:
         version = await messenger.changed(version)

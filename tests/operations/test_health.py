@@ -1,4 +1,4 @@
-"""What a supervisor and a monitor ask: is it alive, can it work, how much waits."""
+"""Health checks for supervisors and monitoring: is it alive, can it work, how much is pending."""
 
 import asyncio
 from contextlib import asynccontextmanager
@@ -22,7 +22,7 @@ from tests.waiting import until
 
 @asynccontextmanager
 async def at_work(url, messenger, **more):
-    """A bot at work, and a way to ask it: `ask(path)` returns (status, text)."""
+    """A running bot, and a way to query it: `ask(path)` returns (status, text)."""
     (port,) = free_ports(1)
     given = {"health_port": port, "database_url": url, "sqlite_synchronous": "NORMAL", **more}
     settings = Settings(token=SecretStr(messenger.token), api_base_url=messenger.url, **given)

@@ -1,4 +1,4 @@
-"""Nothing anybody is called, typed or measured gets into a log or a metric, also where things go wrong."""
+"""No name, message or reading reaches a log or a metric, even when things go wrong."""
 
 import asyncio
 import re
@@ -58,7 +58,7 @@ def enrol(conn):
 
 
 def break_something(conn):
-    """An event that cannot be read, a message that cannot be made, and one to a chat that is none."""
+    """Add an event that cannot be loaded, a message that cannot be rendered, and one to a nonexistent chat."""
     typed = NewEvent("broken/1", ZEBULONIA, Text(now(), "187.3 marzipan"))
     inbox.put(conn, [typed], now())
     broken = '{"$":"events.Marzipan","text":"187.3"}'
@@ -76,7 +76,7 @@ def break_something(conn):
 
 
 async def conversation(messenger, url, log):
-    """Two people use a bot that logs all it can, while the messenger stumbles; what its metrics show at the end."""
+    """Two people use a bot that logs everything, while the messenger has faults; return its metrics at the end."""
     (port,) = free_ports(1)
     for user, name in ((QUILLONIA, COACH), (ZEBULONIA, CLIENT)):
         await messenger.create_user(name, id=user)
@@ -130,7 +130,7 @@ def test_a_conversation_at_the_loudest_level_leaves_no_word_of_it(database_url, 
     for event in (
         "at work",
         "a turn was set aside",
-        "a message could not be made",
+        "a message could not be rendered",
         "a message was set aside",
         "stopped",
     ):
@@ -140,6 +140,6 @@ def test_a_conversation_at_the_loudest_level_leaves_no_word_of_it(database_url, 
     assert 'samehour_messages_total{result="sent"}' in figures
     for word in (*NEVER, token, token.partition(":")[2]):
         for name, text in (("log", log), ("metrics", figures)):
-            # a number of its own, not three digits inside an instant or a sum of seconds
+            # a separate number, not three digits inside an instant or a number of seconds
             whole = rf"(?<![\d.]){re.escape(word)}(?![\d.])" if word.isdigit() else re.escape(word)
             assert not re.search(whole, text, re.IGNORECASE), f"{word} is in the {name}"

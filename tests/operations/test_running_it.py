@@ -1,4 +1,4 @@
-"""What bot/README.md says about running it holds: every setting with its default, and the figures of its arithmetic."""
+"""bot/README.md is correct: every setting with its default, and its arithmetic."""
 
 import re
 from pathlib import Path

@@ -1,4 +1,4 @@
-"""Told to stop, a bot finishes what it has in hand: nothing is cut off, and nothing is said again afterwards."""
+"""A bot that is stopped finishes its work in progress: nothing is cut off, and nothing is repeated afterwards."""
 
 import asyncio
 

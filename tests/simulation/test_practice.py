@@ -1,14 +1,14 @@
-"""A practice of sixty for twelve weeks, through the real engine and store: every flag a digest can show is planted.
+"""A practice of sixty for twelve weeks, through the real engine and store, with every flag a digest can show.
 
-Rowan's clients check in on Mondays at 07:30 and answer by what the conversation asks. Twenty-three of them live
-through something, one flag code each, in a week of their own; thirty-seven are well. On Saturdays at 08:00 the digest
-comes; Rowan reads it, opens nobody and marks all as dealt with, so that each digest has what is new. All invented.
+Rowan's clients check in on Mondays at 07:30 and answer the conversation's questions. Twenty-three of them have an
+event, one flag code each, in a particular week; thirty-seven are well. On Saturdays at 08:00 the digest arrives; Rowan
+reads it, opens no card and clears everything, so that each digest contains only what is new. All invented.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 from pathlib import Path
@@ -28,6 +28,7 @@ from bot.store.schema import outbox
 from core.care import Plan, Slot
 from core.client import Sex
 from core.dialogue.client import states as s
+from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Reachability, Text
 from core.dialogue.staff.messages import DigestSaid
 from core.schedule import instant
@@ -41,7 +42,9 @@ LONDON = ZoneInfo("Europe/London")
 FIRST = date(2026, 1, 12)  # a Monday; the clocks change in the eleventh week
 WEEKS = 12
 CLIENTS = 60
-PERSONS = "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim"
+PERSONS = (
+    "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim Xena"
+)
 SLOT = Slot(0, time(7, 30), "Europe/London")
 DIGEST = Slot(5, time(8), "Europe/London")
 
@@ -56,8 +59,8 @@ WAIST = Plan(measures=("waist",))
 
 @dataclass
 class Person:
-    """One client. answers: by measure, what they send in a week ("" for no answer). also: what they do beside, by
-    week: hours after the slot, and the event. silent: weeks in which they answer nothing."""
+    """One client. answers: by measure, their message in a week ("" for no answer). also: additional events by week,
+    with hours after the slot. silent: weeks without any answer."""
 
     name: str
     chat: int
@@ -71,7 +74,7 @@ class Person:
     id: int = 0
 
     def reply(self, asking: object, week: int) -> Event | None:
-        """What they do about an open question, None when they let it be."""
+        """Their response to an open question, None if they ignore it."""
         at = monday(week, 0.2)
         match asking:
             case s.Awaiting(measure=key):
@@ -90,12 +93,12 @@ class Person:
 
 
 def around(*values: str) -> Callable[[int], str]:
-    """An ordinary week: values that come and go, by week."""
+    """Ordinary fluctuating values, by week."""
     return lambda week: values[week % len(values)]
 
 
 def steps_to(*levels: tuple[int, str]) -> Callable[[int], str]:
-    """From a week on, a value: steps_to((0, "92"), (4, "104"))."""
+    """A value from a week on: steps_to((0, "92"), (4, "104"))."""
 
     def value(week: int) -> str:
         return [v for since, v in levels if week >= since][-1]
@@ -124,11 +127,12 @@ def plan(*measures: str, **more: Any) -> Plan:
 
 
 NOON, DAY = 4.5, 24.0
-# Who lives through what, in which week. Those whose flag comes of a change have it at the retest that shows it.
+# Who has which event, in which week. A flag caused by a change is raised at the retest that shows it.
 PLANTED: dict[Code, tuple[int, dict[str, Any]]] = {
     Code.MUST_HIGH: (0, {"plan": plan("weight"), "answers": {"weight": around("51.0 kg")}, "stature": "170"}),
     Code.MUST_MEDIUM: (0, {"plan": plan("weight"), "answers": {"weight": around("55.5 kg", "55.4 kg")}}),
     Code.RED_FLAG_WORDS: (1, {"also": {1: [(NOON, say("I have chest pain"))]}}),
+    Code.SIGN_UNANSWERED: (1, {"also": {1: [(NOON, say("I had chest pain last year"))]}}),
     Code.PULSE_FAST: (1, {"plan": plan("resting_heart_rate"), "also": {1: [(NOON, say("pulse 128 bpm"))]}}),
     Code.PULSE_SLOW: (2, {"plan": plan("resting_heart_rate"), "also": {2: [(NOON, say("pulse 37 bpm"))]}}),
     Code.BP_SEVERE: (2, {"plan": plan("blood_pressure"), "also": {2: [(NOON, say("186/112"))]}}),
@@ -206,7 +210,7 @@ def people() -> list[Person]:
 
 
 class Season:
-    """Twelve weeks of the practice; `digests` is what Rowan was sent."""
+    """Twelve weeks of the practice; `digests`: those sent to Rowan."""
 
     def __init__(self, database: Database) -> None:
         self.database = database
@@ -254,6 +258,8 @@ class Season:
                     continue
                 state = codec.load_state(kept[p.chat][0])
                 event = p.reply(state.asking, week) if state.day is not None else None
+                if isinstance(event, Press):  # as the messenger gives a button back: with the question it was drawn for
+                    event = replace(event, data=drawn(event.data, state.question))
                 if event is not None:
                     replies.append((p.chat, event))
             if not replies:
@@ -267,7 +273,7 @@ class Season:
             self._sweep(at)
             self._put([(chat, act(at))], at)
         if week == PLANTED[Code.BP_LOW][0]:
-            # no question of a conversation asks for dizziness beside a low pressure: this one flag is put in by hand
+            # no question asks about dizziness with a low pressure, so this flag is added by hand
             (p,) = [p for p in self.people if p.name == self.of(Code.BP_LOW)]
             low = flag(
                 Code.BP_LOW,

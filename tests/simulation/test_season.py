@@ -1,4 +1,4 @@
-"""The season that `python -m tests.bench season` plays at any size, with a hundred clients for three weeks."""
+"""The season of `python -m tests.bench season`, which plays any size, with a hundred clients for three weeks."""
 
 import asyncio
 from pathlib import Path

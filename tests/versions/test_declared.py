@@ -33,6 +33,9 @@ OURS = ("bot", "core", "demo", "tests")
 GIVEN = f"-c {CONSTRAINTS.relative_to(ROOT)} "
 
 
+BY_PATH = {"guard"}  # tests/loopback puts itself on the path of the processes that tests start
+
+
 def imported() -> set[str]:
     """The first part of every name that is imported anywhere, but for our own and Python's."""
     found: set[str] = set()
@@ -43,7 +46,7 @@ def imported() -> set[str]:
                     found.update(alias.name.partition(".")[0] for alias in node.names)
                 elif isinstance(node, ast.ImportFrom) and node.module and not node.level:
                     found.add(node.module.partition(".")[0])
-    return found - set(OURS) - sys.stdlib_module_names
+    return found - set(OURS) - BY_PATH - sys.stdlib_module_names
 
 
 def required(waiting: list[Requirement]) -> set[str]:

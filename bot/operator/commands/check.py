@@ -75,7 +75,7 @@ def skewed(here: datetime, there: datetime) -> str | None:
         return None
     way = "ahead of" if here > there else "behind"
     seconds = round(abs(here - there).total_seconds())
-    return f"This machine's clock is {seconds} s {way} the messenger's. Set it by a time server."
+    return f"This machine's clock is {seconds} s {way} the messenger's. Synchronise it with a time server."
 
 
 def _database(settings: config.Settings) -> Iterator[CheckLine]:
@@ -101,7 +101,7 @@ def _opened(database: Database) -> Iterator[CheckLine]:
         return
     yield "database", None
     if have != want:
-        yield "schema", f"It is {have or 'empty'}, the code wants {want}. Run `samehour migrate`."
+        yield "schema", f"It is {have or 'empty'}, the code needs {want}. Run `samehour migrate`."
         return
     yield "schema", None
     yield "keys", _keys(database)
@@ -131,5 +131,5 @@ def _catalogues(settings: config.Settings) -> str | None:
 
     missing = [name for name in settings.languages if name != "en" and translations.read(name) is None]
     if missing:
-        return f"Missing: {', '.join(missing)}. Install again, or leave them out of SAMEHOUR_LANGUAGES."
+        return f"Missing: {', '.join(missing)}. Reinstall, or remove them from SAMEHOUR_LANGUAGES."
     return None

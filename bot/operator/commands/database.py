@@ -25,4 +25,4 @@ def migrate() -> str:
         raise unreachable(error) from None
     finally:
         database.close()
-    return f"The schema is {after} already." if before == after else f"The schema is now {after}."
+    return f"The schema is already {after}." if before == after else f"The schema is now {after}."

@@ -35,7 +35,7 @@ def digest(coach: str, day: str, *, dry_run: bool) -> str:
     try:
         wanted = date.fromisoformat(day) if day else None
     except ValueError:
-        raise UsageError(f"{day} is no date. Write it like this: 2026-03-30.") from None
+        raise UsageError(f"{day} is not a date. Write it like this: 2026-03-30.") from None
     database = open_database(config.read())
     try:
         if versions.current(database.engine) != versions.head():
@@ -75,7 +75,7 @@ def _send(conn: Connection, name: str, day: date | None, at: datetime) -> str:
     day = day or at.astimezone(zone_of(who.zone_name)).date()
     key = f"digest/{who.coach_id}/{day.isoformat()}"
     new = inbox.put(conn, [inbox.NewEvent(key, who.chat_id, Due(at, day))], at)
-    return f"The digest of {day} is on its way." if new else f"The digest of {day} was sent already."
+    return f"The digest for {day} is queued." if new else f"The digest for {day} was already sent."
 
 
 def _coach(conn: Connection, name: str) -> Staff:
@@ -86,5 +86,5 @@ def _coach(conn: Connection, name: str) -> Staff:
         raise UsageError(f"Several coaches are called {name}: {', '.join(found.values())}.")
     who = people.coach(conn, next(iter(found)))
     if who is None:
-        raise UsageError(f"{name} has no chat any more.")
+        raise UsageError(f"{name} no longer has a chat.")
     return who

@@ -69,7 +69,7 @@ def _client(conn: Connection, coach_id: int, name: str) -> Client:
     """One client of this coach, by full name or number."""
     found = imports.named(caseload.everybody(conn, coach_id), name)
     if not found:
-        raise UsageError("This coach has no client of that name or number. Write the whole name.")
+        raise UsageError("This coach has no client of that name or number. Write the full name.")
     if len(found) > 1:
         numbers = ", ".join(str(client.id) for client in found)
         raise UsageError(f"Several clients have that name. Write one of the numbers {numbers} instead.")
@@ -141,9 +141,9 @@ def export(
     Raises: UsageError for an unknown format, coach or client; OperatorError if `out` exists or cannot be written.
     """
     if to not in FORMS:
-        raise UsageError(f"There is no form {to}: choose one of {', '.join(FORMS)}.")
+        raise UsageError(f"Unknown format {to}: choose one of {', '.join(FORMS)}.")
     if out is not None and out.exists():
-        raise OperatorError(f"{out} exists already.", "Name a file that does not.")
+        raise OperatorError(f"{out} exists already.", "Choose a new file name.")
     at = now()
 
     def work(conn: Connection) -> tuple[tuple[Client, ...], dict[int, tuple[Reading, ...]]]:
@@ -171,7 +171,7 @@ def _write(out: Path, content: str) -> None:
         with open(handle, "w", encoding="utf-8", newline="") as file:
             file.write(content)
     except OSError as error:
-        raise OperatorError(f"{out} cannot be written ({error.strerror}).", "Name another place.") from None
+        raise OperatorError(f"{out} cannot be written ({error.strerror}).", "Choose another place.") from None
 
 
 People = Sequence[tuple[Client, tuple[Reading, ...]]]
@@ -250,5 +250,5 @@ def on_terminal(number: int) -> bool:
     import typer
 
     if not sys.stdin.isatty():
-        raise UsageError("There is nobody to ask. Add --yes if you are sure.")
+        raise UsageError("There is no terminal to ask on. Add --yes if you are sure.")
     return typer.confirm(f"Erase this client and {number} readings for good?")

@@ -47,7 +47,7 @@ def phrase(kind: type[M]) -> Callable[[Callable[[M, Voice], str]], Callable[[M, 
 
     def register(function: Callable[[M, Voice], str]) -> Callable[[M, Voice], str]:
         if kind in PHRASES:
-            raise ValueError(f"{kind.__name__} has words already")
+            raise ValueError(f"{kind.__name__} already has a phrase")
         PHRASES[kind] = function
         return function
 

@@ -37,6 +37,7 @@ FLAGS: dict[str, str] = {
     "missed_check_ins": N_("Check-ins in a row without an answer."),
     "symptom_reported": N_("A sign before a function test. No test was done."),
     "red_flag_words": N_("Wrote words that call for help. They got public advice at once."),
+    "sign_unanswered": N_("Named a sign, and has not said yet whether it is happening now."),
     "identical_values": N_("The same value many times in a row."),
     "unreachable": N_("Messages cannot be delivered at the moment."),
     "wants_coach": N_("Would like a word with you."),
@@ -69,6 +70,7 @@ EVIDENCE: dict[str, str] = {
     "missed": NC_("evidence", "Missed"),
     "sign": NC_("evidence", "Sign"),
     "level": NC_("evidence", "Level"),
+    "about": NC_("evidence", "Note"),
     "times": NC_("evidence", "Times"),
 }
 
@@ -77,6 +79,11 @@ LEVELS: dict[str, str] = {
     "same_day": N_("same day"),
     "stop_rest": N_("stop and rest"),
     "talk": N_("a talk"),
+}
+
+ABOUT: dict[str, str] = {
+    "nearby": N_("of somebody with them, not their own"),
+    "over": N_("they say that it is over"),
 }
 
 _LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}
@@ -120,6 +127,8 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
             return sign(v, value)
         if name == "caution":
             return v.say_in("caution", names.CAUTIONS.get(value, value))
+        if name == "about":
+            return v.say(ABOUT.get(value, value))
         if name == "level":
             return v.say(LEVELS.get(value, value))
         if name == "since" and (day := _day(value)) is not None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import reminder
+from bot.rendering.phrases.safety import emergency_number
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 from core.dialogue.commands import CLIENT
@@ -56,7 +57,7 @@ def help_(said: m.Help, v: Voice) -> str:
         v.say(
             "I am not a doctor and I cannot send help. If it is urgent, call {number}. What your doctor says comes"
             " first.",
-            number=v.numbers.island(said.number),
+            number=emergency_number(v, said.number),
         ),
     ]
     if said.waiting:
@@ -215,9 +216,12 @@ def data_sent(said: DataSent, v: Voice) -> str:
 
 @phrase(m.ForgetSure)
 def forget_sure(said: m.ForgetSure, v: Voice) -> str:
-    return v.say(
-        "Do you want me to delete all I have about you? Your answers, your name and your messages will be gone for"
-        " good."
+    return v.paragraphs(
+        v.say(
+            "Do you want me to delete all I have about you? Your answers, your name and your messages will be gone for"
+            " good."
+        ),
+        _mean_it(v, "Yes, delete it all"),
     )
 
 
@@ -228,10 +232,21 @@ def forgotten(said: m.Forgotten, v: Voice) -> str:
 
 @phrase(m.LeaveSure)
 def leave_sure(said: m.LeaveSure, v: Voice) -> str:
-    return v.say(
-        "Do you want to leave? I will not ask you anything any more, and {coach} will know that you left.",
-        coach=v.name(said.coach),
+    return v.paragraphs(
+        v.say(
+            "Do you want to leave? I will not ask you anything any more, and {coach} will know that you left.",
+            coach=v.name(said.coach),
+        ),
+        _mean_it(v, "Yes, leave"),
     )
+
+
+# Ending something takes more than a yes: its button, or the button's text.
+MEAN_IT = N_("If you mean it, tap the button or type what is on it: <b>{words}</b>")
+
+
+def _mean_it(v: Voice, words: str) -> str:
+    return v.say(MEAN_IT, words=v.plain(words))
 
 
 @phrase(m.HasLeft)

@@ -9,6 +9,8 @@ from __future__ import annotations
 from bot.rendering.phrases import phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.references.emergency_numbers import UNKNOWN_COUNTRY
+from core.references.helplines import FIND_ONE
 
 # Danger signs in their stand-alone form, after a colon.
 SIGNS: dict[str, str] = {
@@ -33,6 +35,11 @@ SIGNS: dict[str, str] = {
     "unusual_fatigue": N_("feeling far more tired than usual"),
     "despair": N_("thoughts of hurting yourself"),
     "eating_worry": N_("worries about food or weight"),
+    "allergic_reaction": N_("a bad allergic reaction"),
+    "bleeding": N_("heavy bleeding, or blood where it should not be"),
+    "call_for_help": N_("a call for help"),
+    "overdose": N_("too much of a medicine"),
+    "seizure": N_("a fit or seizure"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
 }
@@ -44,7 +51,29 @@ def sign(v: Voice, key: str) -> Html:
 
 
 def _number(v: Voice, number: str) -> Html:
-    return v.bold(v.numbers.island(number))
+    return v.bold(v.numbers.island(number)) if number else _local(v)
+
+
+def _local(v: Voice) -> Html:
+    """What to call if the country is unknown: never one number for everybody."""
+    (first, _), (second, _) = UNKNOWN_COUNTRY
+    return v.say(
+        "your local emergency number ({europe} in Europe, {america} in North America)",
+        europe=v.numbers.island(first),
+        america=v.numbers.island(second),
+    )
+
+
+def emergency_number(v: Voice, number: str) -> Html:
+    """The number to call; if it is unknown, how to find it."""
+    return Html(v.numbers.island(number)) if number else _local(v)
+
+
+def told(v: Voice, coach: str) -> Html:
+    """That the coach has been told; with an empty name, that they could not be."""
+    if coach:
+        return v.say("I have told {coach}.", coach=v.name(coach))
+    return v.say("I could not tell your coach just now.")
 
 
 @phrase(m.GateWell)
@@ -75,14 +104,16 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
             "For chest pain, fainting, trouble breathing or sudden weakness, call {number} now.",
             number=_number(v, said.number),
         ),
-        v.say("I have told {coach}.", coach=v.name(said.coach)),
+        told(v, said.coach),
     )
 
 
 @phrase(m.Emergency)
 def emergency(said: m.Emergency, v: Voice) -> str:
     return v.paragraphs(
-        v.say("Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=v.numbers.island(said.number)),
+        v.say(
+            "Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=emergency_number(v, said.number)
+        ),
         v.sentences(
             v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
             v.say("Public advice is to get help at once and not to wait. If someone is near, call out to them."),
@@ -124,25 +155,92 @@ def despair(said: m.Despair, v: Voice) -> str:
             " {number} right away.",
             number=_number(v, said.number),
         ),
+        _helpline(v, said),
     )
+
+
+def _helpline(v: Voice, said: m.Despair) -> Html:
+    if not said.line:
+        return v.say("You can find a crisis line near you at {site}.", site=v.numbers.island(FIND_ONE))
+    name = v.bold(v.numbers.island(f"{said.line} {said.dial}".strip()))
+    if not said.site:
+        return v.say("A crisis line where you live: {line}.", line=name)
+    return v.say("A crisis line where you live: {line}, {site}.", line=name, site=v.numbers.island(said.site))
 
 
 @phrase(m.EatingWorry)
 def eating_worry(said: m.EatingWorry, v: Voice) -> str:
+    charity = v.numbers.island(f"{said.line} {said.site}".strip())
     return v.sentences(
         v.say("Thank you for telling me. That sounds hard, and you are not the only one who feels like this."),
         v.say(
             "A talk can help: with {coach}, with your doctor, or with a charity for eating worries.",
             coach=v.name(said.coach),
-        ),
+        )
+        if said.coach
+        else v.say("A talk can help: with your doctor, or with a charity for eating worries."),
+        v.say("One is this: {charity}.", charity=charity) if said.line else "",
         v.say("You can leave weight out at any time. Just send /settings."),
     )
 
 
 @phrase(m.AskAlarm)
 def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
-    return v.say(
-        "I want to be sure. You wrote about this: {sign}. Is it happening to you right now?", sign=sign(v, said.sign)
+    return v.say("I want to be sure. You wrote about this: {sign}. Is it happening now?", sign=sign(v, said.sign))
+
+
+@phrase(m.EmergencyNearby)
+def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
+    number = emergency_number(v, said.number)
+    return v.paragraphs(
+        v.say("<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number),
+        v.sentences(
+            v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
+            v.say("The people you call will tell you what to do. If someone else is near, ask them to help."),
+        ),
+        v.say("I am not a doctor, and I cannot call for you."),
+    )
+
+
+@phrase(m.AdviceNearby)
+def advice_nearby(said: m.AdviceNearby, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for looking after them. You wrote about this: {sign}.", sign=sign(v, said.sign)),
+        v.say("Public advice is that they talk to a doctor or nurse today."),
+        v.say(
+            "If they get chest pain, faint or cannot get their breath, call {number} for them.",
+            number=_number(v, said.number),
+        ),
+    )
+
+
+@phrase(m.AlarmOver)
+def alarm_over(said: m.AlarmOver, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. It is good that it has passed."),
+        v.say("If it was in the last days, or no doctor knows of it yet, please call a doctor or nurse today."),
+        v.say("If it comes back, call {number} at once.", number=_number(v, said.number)),
+    )
+
+
+@phrase(m.PastIllness)
+def past_illness(said: m.PastIllness, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. I have noted that you had this in the past: {sign}.", sign=sign(v, said.sign)),
+        v.say("If you ever have it again, tell me, or call for help at once."),
+    )
+
+
+@phrase(m.CoachNotReached)
+def coach_not_reached(said: m.CoachNotReached, v: Voice) -> str:
+    if not said.coach:
+        return v.sentences(
+            v.say("You have no coach here at the moment, so nobody but me has read this."),
+            v.say("Please do not wait for an answer: if you need help, call somebody now."),
+        )
+    return v.sentences(
+        v.say("My messages do not reach {coach} at the moment.", coach=v.name(said.coach)),
+        v.say("Please do not wait for an answer: if you need help, call somebody now."),
     )
 
 
@@ -284,5 +382,5 @@ def fast_gain(said: m.FastGain, v: Voice) -> str:
     return v.sentences(
         v.say("Your weight has gone up fast. Please call your doctor or nurse today, as you were asked to."),
         v.say("If it is hard to breathe, call {number}.", number=_number(v, said.number)),
-        v.say("I have told {coach}.", coach=v.name(said.coach)),
+        told(v, said.coach),
     )

@@ -4,6 +4,7 @@ the reading level required of clients' texts does not apply."""
 from __future__ import annotations
 
 from bot.rendering.phrases import phrase
+from bot.rendering.phrases.life import MEAN_IT
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.commands import STAFF
 from core.dialogue.kit.commands import Who
@@ -86,9 +87,14 @@ def invitation_made(said: sm.InvitationMade, v: Voice) -> str:
     )
 
 
-@phrase(sm.InvitationsRevoked)
-def invitations_revoked(said: sm.InvitationsRevoked, v: Voice) -> str:
-    return v.say("Done. Links for {name} that were not used do not work any more.", name=v.name(said.for_name))
+@phrase(sm.InvitationRevoked)
+def invitation_revoked(said: sm.InvitationRevoked, v: Voice) -> str:
+    if not said.for_name:
+        return v.say("That link was used or taken back before. Nothing has changed.")
+    return v.say(
+        "Done. This one link for {name} does not work any more. Others for the same name still do.",
+        name=v.name(said.for_name),
+    )
 
 
 @phrase(sm.TemplatesKept)
@@ -413,8 +419,12 @@ def staff_forget_sure(said: sm.StaffForgetSure, v: Voice) -> str:
             " that nobody is left alone. Then send /forget again.",
             said.clients,
         )
-    return v.say(
-        "Do you want me to delete all I hold about you: your name, settings, templates and notes? It cannot be undone."
+    return v.paragraphs(
+        v.say(
+            "Do you want me to delete all I hold about you: your name, settings, templates and notes? It cannot be"
+            " undone."
+        ),
+        v.say(MEAN_IT, words=v.plain("Yes, delete it all")),
     )
 
 

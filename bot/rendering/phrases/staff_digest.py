@@ -34,6 +34,7 @@ SHORT: dict[str, str] = {
     "missed_check_ins": N_("check-ins without an answer"),
     "symptom_reported": N_("a sign before a test"),
     "red_flag_words": N_("words that call for help"),
+    "sign_unanswered": N_("a sign, the question unanswered"),
     "identical_values": N_("the same value many times"),
     "unreachable": N_("cannot be reached"),
     "wants_coach": N_("would like a word"),

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example, reminder
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 from core.dialogue.kit.messages import NotText
+from core.quantity import Amount
 
 WHY: dict[str, str] = {
     "no_number": N_("I could not find a number in that."),
@@ -77,6 +80,46 @@ def ask_if_sure(said: m.AskIfSure, v: Voice) -> str:
     return v.sentences(_read(said, v), v.say("Is that right? If not, just send the right one."))
 
 
+@phrase(m.AskChangeAnswer)
+def ask_change_answer(said: m.AskChangeAnswer, v: Voice) -> str:
+    """The current answer, its day, and the proposed one."""
+    if said.old is None or said.new is None:
+        return v.sentences(
+            v.say("You have answered this one."),
+            v.say(
+                "Shall I change this answer? {measure}, {day}",
+                measure=names.measure(v, said.measure),
+                day=v.day(said.day),
+            ),
+        )
+    return v.sentences(
+        v.say("You have answered this one."),
+        v.say(
+            "{measure} on this day, {day}: {old}.",
+            measure=names.measure(v, said.measure),
+            day=v.day(said.day),
+            old=v.amount(said.old, measure=said.measure),
+        ),
+        v.say("Shall I change it to this? {new}", new=v.amount(said.new, measure=said.measure)),
+    )
+
+
+@phrase(m.AnswerStands)
+def answer_stands(said: m.AnswerStands, v: Voice) -> str:
+    lead = v.say("You have answered this one.")
+    if said.amount is None:
+        return lead
+    return v.sentences(
+        lead,
+        v.say(
+            "{measure} on this day, {day}: {old}.",
+            measure=names.measure(v, said.measure),
+            day=v.day(said.day),
+            old=v.amount(said.amount, measure=said.measure, second=said.second),
+        ),
+    )
+
+
 @phrase(m.CannotBe)
 def cannot_be(said: m.CannotBe, v: Voice) -> str:
     return v.sentences(
@@ -114,7 +157,23 @@ def corrected_hidden(said: m.CorrectedHidden, v: Voice) -> str:
 
 @phrase(m.Undone)
 def undone(said: m.Undone, v: Voice) -> str:
-    return v.say("Done, I took it back: {measure}.", measure=names.measure(v, said.measure))
+    return v.say("Done, I took it back: {measure}.", measure=_with_amount(v, said.measure, said.amount))
+
+
+@phrase(m.AskUndo)
+def ask_undo(said: m.AskUndo, v: Voice) -> str:
+    what = _with_amount(v, said.measure, said.amount, said.second)
+    return v.sentences(
+        v.say("The last one is of this day, {day}: {what}.", day=v.day(said.day), what=what),
+        v.say("Later ones are compared with it.") if said.baseline else "",
+        v.say("Shall I take it back?"),
+    )
+
+
+def _with_amount(v: Voice, measure: str, amount: Amount | None, second: Decimal | None = None) -> Html:
+    """ "weight", or "weight, 82.4 kg" if the number is shown."""
+    name = names.measure(v, measure)
+    return name if amount is None else v.listed((name, v.amount(amount, measure=measure, second=second)))
 
 
 @phrase(m.NothingToUndo)

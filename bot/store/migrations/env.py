@@ -1,4 +1,4 @@
-"""Run by Alembic. The connection is handed in by `bot.store.migrate`; no address is ever read here."""
+"""Run by Alembic. `bot.store.migrate` passes the connection; no address is ever read here."""
 
 from __future__ import annotations
 

@@ -20,13 +20,17 @@ from core.judging.assess import Assessment, derive_all
 from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
+from core.language import plain
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
+from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, hear, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt
+from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
+OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 PATIENCE = 2  # misunderstood answers before the card is offered
 
 
@@ -41,13 +45,14 @@ def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...
         whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
         if isinstance(whole, Understood) and whole.second is not None:
             return (Answer(asked.key, whole),)
-    return hear(text, d.words, asked, others, prefer, prefers)
+    return sure(hear(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
 
 
 def ask_which(d: ClientStep, text: str) -> bool:
     """A bare number while nothing is asked is ambiguous: ask, and store nothing. False if there is no number."""
     if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
         return False
+    typed = plain(text)  # shorter than text in another script: a button holds little
     fitting = []
     for key in d.facts.plan.measures:
         measure = MEASURES.get(key)
@@ -55,7 +60,7 @@ def ask_which(d: ClientStep, text: str) -> bool:
             continue
         heard = measure.understand(text, d.words, d.unit(measure))
         if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
-            fitting.append(Choice(f"measure:{key}", f"which:{key}:{text.strip()}"))
+            fitting.append(Choice(f"measure:{key}", f"which:{key}:{typed}"))
     if fitting:
         d.say(m.WhichMeasure(), *rows_of(*fitting))
     return bool(fitting)
@@ -153,6 +158,11 @@ def confirm(
 ) -> None:
     """Ask the client to confirm a doubtful value, with its likely meaning."""
     d.ask(Confirming(measure.key, meant, kind, event.text[:200], event.ref, asked, event.at, replaces))
+    ask_if_sure(d, measure, meant, kind)
+
+
+def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -> None:
+    """Ask about a doubt."""
     amount = d.shown(measure, meant.value)
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
     say = (
@@ -161,6 +171,32 @@ def confirm(
         else m.DidYouMean(measure.key, amount, meant.second, kind)
     )
     d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
+
+
+def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
+    """Offer to change an earlier answer to a new value. Nothing changes unless the client agrees."""
+    pending = d.asking
+    asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key)
+    d.ask(asking)
+    if isinstance(pending, Awaiting):  # it is asked again
+        d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
+    ask_about_old_answer(d, asking)
+
+
+def ask_about_old_answer(d: ClientStep, asking: Confirming) -> None:
+    old = readings.by_key(d, asking.replaces)
+    if old is None:  # withdrawn in the meantime
+        return
+    measure = MEASURES[asking.measure]
+    d.say(
+        m.AskChangeAnswer(
+            measure.key,
+            d.facts.local(old.taken_at).date(),
+            None if d.hidden(measure) else d.shown(measure, old.value),
+            None if d.hidden(measure) else d.shown(measure, asking.meant.value),
+        ),
+        (Choice("yes", "ok:yes"), Choice("no", "ok:no")),
+    )
 
 
 def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
@@ -215,6 +251,9 @@ def keep(
     old = readings.by_key(d, replaces) if replaces else None
     if old is not None:
         reading = replace(reading, taken_at=old.taken_at, how=old.how, conditions=old.conditions)
+    elif not asked and is_girth(measure) and d.facts.of(measure.key) and not check_in.is_due(d, measure.key, d.today):
+        _keep_beside(d, measure, replace(reading, how=How.EARLY), ref)
+        return
     readings.record(d, reading, ref)
     if not replaces:
         check_in.note_answer(d)
@@ -239,6 +278,21 @@ def keep(
         result(d, measure, reading)
 
 
+def is_girth(measure: Measure) -> bool:
+    """Whether a measure is a girth: it changes as slowly as weight, and is as easily overinterpreted."""
+    return measure.kind is MeasureKind.BODY and measure.unit is Unit.CENTIMETRE
+
+
+def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str) -> None:
+    """Store an early girth as a side note: not scored, not charted."""
+    readings.record(d, reading, ref)
+    if d.hidden(measure):
+        d.say(m.KeptHidden(measure.key))
+        return
+    on = d.due_on(measure.key, d.facts.of(measure.key)[-1].taken_at)
+    d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
+
+
 def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
     """Confirm a correction; nothing else is asked again."""
     if measure.guarded and reading.how is How.EARLY:
@@ -248,7 +302,7 @@ def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
         d.say(m.CorrectedHidden(measure.key))
     else:
         d.say(m.Corrected(measure.key, d.shown(measure, reading.value), reading.second))
-    if not isinstance(d.asking, AskingConditions):
+    if reading.counts and not isinstance(d.asking, AskingConditions):
         found = readings.assessed(d, measure, reading)
         readings.raise_flags(d, measure, reading, found, corrects=True)
         if found.verdict is not None and found.verdict.beyond_error and not d.hidden(measure):
@@ -276,7 +330,6 @@ def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
 
 
 def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
-    first = len(d.facts.of(measure.key)) <= 1
     d.ask(AskingConditions(measure.key, reading.key))
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))
@@ -286,6 +339,11 @@ def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: t
                 measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
             )
         )
+    say_conditions(d, measure, aspects)
+
+
+def say_conditions(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> None:
+    first = len(d.facts.of(measure.key)) <= 1
     row = [Choice("same_as_last_time", "cond:same")]
     if first:
         row.append(Choice("first_time", "cond:first"))
@@ -299,12 +357,12 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
     aspects = unasked_aspects(d, measure)
     if value == "differed" and aspects:
         d.ask(replace(asking, picking=True))
-        _ask_what(d, measure, aspects, ())
+        ask_what_differed(d, measure, aspects, ())
         return
     if asking.picking and value != "done" and value not in ("same", "first"):
         differs = tuple(dict.fromkeys((*asking.differs, value))) if value in aspects else asking.differs
         d.ask(replace(asking, differs=differs))
-        _ask_what(d, measure, aspects, differs)
+        ask_what_differed(d, measure, aspects, differs)
         return
     differs = asking.differs if asking.picking and value == "done" else ()
     d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
@@ -321,7 +379,7 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
     check_in.ask_next(d)
 
 
-def _ask_what(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
+def ask_what_differed(d: ClientStep, measure: Measure, aspects: tuple[str, ...], chosen: tuple[str, ...]) -> None:
     left = [a for a in aspects if a not in chosen]
     d.say(
         m.AskWhatDiffered(measure.key, chosen),

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
+from decimal import Decimal
+from enum import Enum, auto
 from typing import Any, TypeVar
 
 from core.care import Status
@@ -13,6 +15,7 @@ from core.dialogue.client import (
     check_in,
     coach_thread,
     cohort_membership,
+    corrections,
     enrolment,
     help_and_menu,
     home_bp_week,
@@ -20,12 +23,14 @@ from core.dialogue.client import (
     leaving,
     pausing,
     progress_and_goals,
+    readings,
     safety,
     settings,
     timed_counts,
     weighing_guard,
 )
 from core.dialogue.client import messages as m
+from core.dialogue.client.open_question import put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
@@ -43,11 +48,15 @@ from core.dialogue.client.states import (
 )
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.commands import HalfMade
+from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, OldButton
 from core.language import plain
 from core.measures import MEASURES
-from core.measures.measure import Measure
+from core.measures.measure import Measure, MeasureKind, Understood
+from core.reading import How
+
+TOP = 10  # highest rating
 
 
 def asked_measure(d: ClientStep) -> Measure | None:
@@ -87,11 +96,19 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
             yield "well_yes", "gate:well"
             yield "well_no", "gate:unwell"
         case AlarmAsked():
-            yield "alarm_yes", "alarm:yes"
-            yield "alarm_no", "alarm:no"
+            yield from ((choice.label, choice.data) for row in safety.ALARM_ANSWERS for choice in row)
         case StopwatchDone():
             yield "keep_it", "watch:keep"
             yield "time_again", "watch:again"
+        case Setting(what="forget"):
+            yield "forget_yes", "forget:yes"
+            yield "no_keep", "forget:no"
+        case Setting(what="leave"):
+            yield "leave_yes", "leave:yes"
+            yield "no_keep", "leave:no"
+        case Setting(what=cohort_membership.LEAVE):
+            yield "leave_yes", "cogone:yes"
+            yield "no_keep", "cogone:no"
         case Setting(what="snooze"):
             yield "in_two_hours", "snooze:2h"
             yield "this_evening", "snooze:evening"
@@ -103,8 +120,43 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
 
 
 def press(d: ClientStep, event: Press) -> None:
-    """A button was pressed, perhaps of an old message: it acts only if it fits what is open; else the client is told
-    kindly."""
+    """A button was pressed, perhaps of an old message: it acts only if it belongs to what is open now."""
+    data, question = undrawn(event.data)
+    event = replace(event, data=data)
+    button = BUTTONS.get(data.partition(":")[0])
+    lasts = button.lasts if button is not None else Lasts.OPEN
+    if lasts is Lasts.ALWAYS or question == d.state.question:
+        d.used_up = lasts is Lasts.ONCE
+        act(d, event)
+    else:
+        _over(d, event, question)
+
+
+def _over(d: ClientStep, event: Press, question: int | None) -> None:
+    """This button's question is closed: report the current answer, offer to change it, repeat the open question."""
+    written = next((w for w in reversed(d.state.written) if question and w.question == question), None)
+    reading = readings.by_key(d, written.key) if written is not None else None
+    measure = MEASURES.get(reading.measure) if reading is not None else None
+    if reading is None or measure is None:
+        d.say(OldButton())
+        put_again(d)
+        return
+    verb, _, value = event.data.partition(":")
+    free = d.asking is None or isinstance(d.asking, Awaiting)
+    rated = verb == "n" and measure.kind is MeasureKind.RATING and value.isdecimal() and int(value) <= TOP
+    if rated and free and Decimal(value) != reading.value:
+        answers.offer_to_correct(d, measure, reading, Understood(Decimal(value), measure.unit), event.at)
+        return
+    hidden = d.hidden(measure) or reading.how is How.EARLY
+    amount = None if hidden else d.shown(measure, reading.value)
+    d.say(
+        m.AnswerStands(measure.key, d.facts.local(reading.taken_at).date(), amount, None if hidden else reading.second)
+    )
+    put_again(d)
+
+
+def act(d: ClientStep, event: Press) -> None:
+    """Act on a button, given its data."""
     verb, _, value = event.data.partition(":")
     if verb == "consent" and (not d.facts.consented or isinstance(d.asking, Consenting)):
         enrolment.consenting(d, event)
@@ -119,9 +171,9 @@ def press(d: ClientStep, event: Press) -> None:
         after_leaving(d, "")
         return
     if not _pressed(d, event, verb, value):
+        d.used_up = False
         d.say(OldButton())
-        if isinstance(d.asking, Awaiting):
-            check_in.ask(d, MEASURES[d.asking.measure])
+        put_again(d)
 
 
 # --- one row for each button ------------------------------------------------------------------------------------
@@ -130,9 +182,17 @@ AskingT = TypeVar("AskingT")
 Fits = bool | None  # False: it turns out not to fit what is open now
 
 
+class Lasts(Enum):
+    """How long a button stays valid."""
+
+    OPEN = auto()  # while its question is open
+    ONCE = auto()  # the same, but for a single tap
+    ALWAYS = auto()  # always, whatever is open
+
+
 @dataclass(frozen=True, slots=True)
 class ClientButton:
-    """A button. verb: its data up to the colon; what follows is the value.
+    """A button. verb: its data up to the colon; what follows is the value.  lasts: how long it is valid.
 
     question: the open question it belongs to, None for a button that always fits. setting: which one, if the question
     is a `Setting`; "" for any.  act: what it does, given the open question, the value and the press.
@@ -142,23 +202,29 @@ class ClientButton:
     question: type | None
     setting: str
     act: Callable[[ClientStep, Any, str, Press], Fits]
+    lasts: Lasts
 
 
 def _answers(
     verb: str, question: type[AskingT], act: Callable[[ClientStep, AskingT, str, Press], Fits]
 ) -> ClientButton:
     """A button under a question."""
-    return ClientButton(verb, question, "", act)
+    return ClientButton(verb, question, "", act, Lasts.OPEN)
 
 
 def _sets(verb: str, setting: str, act: Callable[[ClientStep, Setting, str], Fits]) -> ClientButton:
     """A button under an open setting."""
-    return ClientButton(verb, Setting, setting, lambda d, asking, value, _: act(d, asking, value))
+    return ClientButton(verb, Setting, setting, lambda d, asking, value, _: act(d, asking, value), Lasts.OPEN)
 
 
-def _any_time(verb: str, act: Callable[[ClientStep, str, Press], Fits]) -> ClientButton:
+def _any_time(verb: str, act: Callable[[ClientStep, str, Press], Fits], lasts: Lasts = Lasts.ALWAYS) -> ClientButton:
     """A button that always fits."""
-    return ClientButton(verb, None, "", lambda d, _, value, event: act(d, value, event))
+    return ClientButton(verb, None, "", lambda d, _, value, event: act(d, value, event), lasts)
+
+
+def _while_fresh(verb: str, act: Callable[[ClientStep, str, Press], Fits]) -> ClientButton:
+    """A button under a message without a question, which must not act twice or much later."""
+    return _any_time(verb, act, Lasts.ONCE)
 
 
 def _pressed(d: ClientStep, event: Press, verb: str, value: str) -> bool:
@@ -327,7 +393,7 @@ def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
 def _by_verb(*buttons: ClientButton) -> Mapping[str, ClientButton]:
     found = {button.verb: button for button in buttons}
     if len(found) != len(buttons):
-        raise HalfMade("two buttons of a client have one verb")
+        raise HalfMade("two client buttons have the same verb")
     return found
 
 
@@ -340,7 +406,7 @@ BUTTONS = _by_verb(
     _answers("ok", Confirming, lambda d, asking, value, _: answers.confirmed(d, asking, value == "yes")),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
     _answers("gate", Gate, _gate),
-    _answers("alarm", AlarmAsked, lambda d, asking, value, _: safety.alarm_answered(d, asking, value == "yes")),
+    _answers("alarm", AlarmAsked, lambda d, asking, value, _: safety.alarm_answered(d, asking, value)),
     _answers("stop", Counting, _stop),
     _answers(
         "watch",
@@ -363,22 +429,23 @@ BUTTONS = _by_verb(
     _sets("back", "coach_change", lambda d, _, value: coach_thread.come_back(d, value == "yes")),
     _sets("goal", "goal", lambda d, _, value: progress_and_goals.goal_for(d, value)),
     _sets("goaldate", "goal_date", _goal_date),
+    _sets("undo", "undo", lambda d, asking, value: corrections.undo_answered(d, asking, value == "yes")),
     _sets("cancel", "", _cancel),
     # whatever is open
     _any_time("how", lambda d, value, _: _how(d, value, ruler=False)),
     _any_time("ruler", lambda d, value, _: _how(d, value, ruler=True)),
-    _any_time("time", _time),
-    _any_time("count", _count),
-    _any_time("begin", _begin),
+    _any_time("time", _time, Lasts.OPEN),
+    _any_time("count", _count, Lasts.OPEN),
+    _while_fresh("begin", _begin),
     _any_time("word", lambda d, *_: coach_thread.word(d)),
     _any_time("low", lambda d, value, _: safety.dizzy_with_low_pressure(d, value)),
     _any_time("src", lambda d, *_: intents.sources(d)),
-    _any_time("which", _which),
+    _while_fresh("which", _which),
     _any_time("resume", lambda d, *_: pausing.resume(d)),
     _any_time("pressure", _end_pressure_week),
     _any_time("chart", lambda d, value, _: progress_and_goals.progress(d, value)),
-    _any_time("goaldrop", lambda d, *_: progress_and_goals.goal_drop(d)),
-    _any_time("early", _early),
+    _while_fresh("goaldrop", lambda d, *_: progress_and_goals.goal_drop(d)),
+    _while_fresh("early", _early),
     _any_time("cohorts", lambda d, *_: cohort_membership.mine(d)),
     _any_time("coleave", lambda d, value, _: cohort_membership.leave(d, value)),
     _any_time("set", _open_setting),

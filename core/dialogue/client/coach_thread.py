@@ -35,7 +35,7 @@ def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
     d.do(PassOn(text))
     if not reply:
         d.do(Raise(flag(Code.WANTS_COACH, d.now)))
-    d.say(m.WordPassed(d.facts.coach_name))
+    d.say(m.WordPassed(d.facts.coach_name) if d.facts.coach_reachable else m.CoachNotReached(d.facts.coach_name))
 
 
 def from_coach(d: ClientStep, event: FromCoach) -> None:

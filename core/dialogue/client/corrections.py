@@ -3,17 +3,35 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 
 from core.dialogue.client import answers, check_in, readings, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Retract
-from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Written
+from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Setting, Written
 from core.dialogue.client.step import ClientStep
+from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Text
+from core.dialogue.kit.messages import KeptAsItWas
 from core.measures import MEASURES
-from core.measures.measure import Understood
-from core.reading import How
-from core.understanding.answers_in_text import hear
+from core.measures.measure import MeasureKind, Understood
+from core.reading import How, Reading
+from core.understanding.answers_in_text import hear, names_in
+from core.watching.weighing_guard import CORRECTED_WITHIN
+
+
+def fresh(d: ClientStep, written: Written) -> bool:
+    """Whether a message can still be corrected in words: within the same check-in, and at most a day."""
+    old = readings.by_key(d, written.key)
+    if d.state.day is not None and written.day != d.state.day:
+        return False
+    return old is None or d.now - old.taken_at <= CORRECTED_WITHIN
+
+
+def target(d: ClientStep, text: str) -> Written | None:
+    """The reading that "no, 81.9" or "the waist was 94" corrects: the one named, else the last."""
+    named = names_in(text, d.words)
+    return next((w for w in reversed(d.state.written) if not named or w.measure in named), None)
 
 
 def edited(d: ClientStep, event: Text) -> bool:
@@ -22,7 +40,24 @@ def edited(d: ClientStep, event: Text) -> bool:
     if not targets:
         return False
     for written in targets:
-        correct(d, written, event.text, event)
+        (correct if fresh(d, written) else late)(d, written, event.text, event)
+    return True
+
+
+def late(d: ClientStep, written: Written, text: str, event: Text) -> bool:
+    """A correction too late to be made without asking. A weight now counts as a new one: early unless it is due. For
+    anything else, ask, naming the day.
+    """
+    measure = MEASURES[written.measure]
+    heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
+    heard = next((a.heard for a in heard_all if a.measure == measure.key), None)
+    old = readings.by_key(d, written.key)
+    if measure.guarded and isinstance(heard, Understood):
+        answers.consider(d, measure, heard, replace(event, ref=""), asked=False)
+    elif old is not None and isinstance(heard, Understood) and heard.value in measure.bounds.possible:
+        answers.offer_to_correct(d, measure, old, heard, event.at)
+    else:
+        d.say(m.EditTooOld())
     return True
 
 
@@ -63,15 +98,72 @@ def undo(d: ClientStep) -> None:
         d.say(m.NothingToUndo())
         return
     last = d.state.written[-1]
+    old = readings.by_key(d, last.key)
+    if old is not None and _goes_further(d, old):
+        back = d.asking.back if isinstance(d.asking, Setting) else d.asking
+        d.ask(Setting("undo", last.key, back))
+        ask_undo(d, last.key)
+        return
+    take_back(d, last)
+
+
+def _goes_further(d: ClientStep, old: Reading) -> bool:
+    """Whether withdrawing it affects another day, or removes the baseline of later readings."""
+    if d.facts.local(old.taken_at).date() != d.today:
+        return True
+    return old.counts and _is_first(d, old) and any(r.taken_at > old.taken_at for r in d.facts.of(old.measure))
+
+
+def _is_first(d: ClientStep, old: Reading) -> bool:
+    return not any(r.taken_at < old.taken_at for r in d.facts.of(old.measure))
+
+
+def ask_undo(d: ClientStep, key: str) -> None:
+    """Ask before withdrawing a reading, naming it and its day."""
+    old = readings.by_key(d, key)
+    if old is None:
+        return
+    measure = MEASURES[old.measure]
+    hidden = d.hidden(measure) or not old.counts
+    baseline = old.counts and _is_first(d, old) and measure.kind is not MeasureKind.RATING
+    d.say(
+        m.AskUndo(
+            old.measure,
+            d.facts.local(old.taken_at).date(),
+            None if hidden else d.shown(measure, old.value),
+            None if hidden else old.second,
+            baseline,
+        ),
+        (Choice("yes", "undo:yes"), Choice("no", "undo:no")),
+    )
+
+
+def undo_answered(d: ClientStep, asking: Setting, yes: bool) -> None:
+    d.ask(asking.back)
+    written = next((w for w in d.state.written if w.key == asking.detail), None)
+    if yes and written is not None:
+        take_back(d, written)
+        return
+    d.say(KeptAsItWas())
+    if isinstance(asking.back, Awaiting):
+        check_in.ask(d, MEASURES[asking.back.measure])
+
+
+def take_back(d: ClientStep, last: Written) -> None:
+    """Withdraw one reading, and say which."""
     measure = MEASURES[last.measure]
     early = _was_early(d, last)
+    old = readings.by_key(d, last.key)
+    if old is not None and measure.guarded and old.counts:
+        again = d.state.weighed is not None and timedelta(0) <= old.taken_at - d.state.weighed <= CORRECTED_WITHIN
+        d.become(weighed=d.state.weighed if again else old.taken_at)  # still the same weigh-in, however often corrected
     d.do(Retract(last.key))
     d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != last.key))
-    d.become(written=d.state.written[:-1])
+    d.become(written=tuple(w for w in d.state.written if w.key != last.key))
     if early:
         weighing_guard.taken_back(d)
         return
-    d.say(m.Undone(measure.key))
+    d.say(m.Undone(measure.key, None if old is None or d.hidden(measure) else d.shown(measure, old.value)))
     if isinstance(d.asking, Repeating) and d.asking.first == last.key:  # there is nothing left to repeat
         d.ask(Awaiting(measure.key))
     if d.state.day is not None:

@@ -20,7 +20,7 @@ from core.dialogue.kit.events import Command, Press, Text
 from core.dialogue.kit.messages import OldButton, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.language import Intent, plain
-from core.language.intents import intent, weekday_and_time
+from core.language.intents import intent_of, weekday_and_time
 from core.measures import MEASURES
 from core.measures.measure import ProfileFact, Understood
 from core.measures.weight import WEIGHT
@@ -102,6 +102,15 @@ def ask_consent(d: ClientStep, name: str, coach: str) -> None:
 
 def _ask_change_coach(d: ClientStep, new: str, token: str) -> None:
     d.ask(Setting("coach_change", token, d.asking))
+    _say_change_coach(d, new)
+
+
+def ask_change_coach_again(d: ClientStep) -> None:
+    if d.facts.invitation is not None:
+        _say_change_coach(d, d.facts.invitation.by_name)
+
+
+def _say_change_coach(d: ClientStep, new: str) -> None:
     if d.facts.status is Status.LEFT and new == d.facts.coach_name:
         d.say(m.WelcomeBack(new), (Choice("start_now", "back:yes"), Choice("no_keep", "back:no")))
         return
@@ -135,7 +144,7 @@ def consenting(d: ClientStep, event: Text | Press) -> None:
 
 
 def _as_consent(d: ClientStep, text: str) -> str:
-    match intent(text, d.words):
+    match intent_of(text, d.words):
         case Intent.YES:
             return "yes"
         case Intent.NO | Intent.STOP | Intent.LEAVE:
@@ -218,7 +227,7 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
     if isinstance(event, Press):
         verb, _, rest = event.data.partition(":")
         pressed, _, value = rest.partition(":")
-        if verb != "e" or pressed != question:
+        if verb != "e" or pressed != question:  # from before questions were numbered
             d.say(OldButton())
             ask_question(d, question, asking.chosen)
             return
@@ -233,13 +242,13 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
 
 
 def _typed(d: ClientStep, text: str, question: str) -> str:
-    wish = intent(text, d.words)
-    if wish in (Intent.SKIP, Intent.LATER):
+    intent = intent_of(text, d.words)
+    if intent in (Intent.SKIP, Intent.LATER):
         return "skip"
-    if question == "cautions" and wish in (Intent.NO, Intent.DONE):
+    if question == "cautions" and intent in (Intent.NO, Intent.DONE):
         return "done"
     if question == "adult":
-        return {Intent.YES: "yes", Intent.NO: "no"}.get(wish, "") if wish else ""
+        return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
     for row in choices_for(question):
         for choice in row:
             if plain(text) == plain(d.facts.label(choice.label, choice.argument)):

@@ -73,12 +73,13 @@ class ClientFacts:
     answered: the last slot date with any answer. zone: created by bot, because that reads files. Pure look-ups provided
     by bot, since they need its data: find_zones (zone names for a city as people write it), zone_of (a zone from its
     name), label (a button's text in the client's language, so that it can be typed too). invitation: set when this
-    event opens one.
+    event opens one. coach_reachable: whether a message to the coach would arrive; False if there is no coach.
     """
 
     client_id: int
     name: str
     coach_name: str
+    coach_reachable: bool
     language: str = "en"
     country: str = ""  # two letters, from the zone; for emergency numbers
     status: Status = Status.ACTIVE

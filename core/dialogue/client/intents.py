@@ -14,14 +14,14 @@ from core.measures import MEASURES
 from core.measures.measure import BodySize
 
 
-def wish_for(d: ClientStep, wish: Intent, text: str) -> None:
+def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
     """Act on an intent: as an answer to the open question, else as the command it stands for, else on its own."""
-    match wish:
+    match intent:
         case Intent.WHY | Intent.DONT_KNOW if isinstance(d.asking, Awaiting):
             card(d, d.asking.measure)
         case Intent.NO if isinstance(d.asking, Awaiting):
             check_in.skip(d)
-        case _ if (row := COMMANDS.meant_by(wish)) is not None:
+        case _ if (row := COMMANDS.meant_by(intent)) is not None:
             row.act(d, text if row.argument is Argument.SPOKEN else "")
         case Intent.SKIP | Intent.NOT_SAY:
             check_in.skip(d)
@@ -34,18 +34,18 @@ def wish_for(d: ClientStep, wish: Intent, text: str) -> None:
         case Intent.SOURCE:
             sources(d)
         case Intent.THANKS | Intent.GREETING | Intent.WELL:
-            courtesy(d, wish)
+            courtesy(d, intent)
         case Intent.NOT_WELL:
             safety.unwell(d)
         case Intent.LEAVE | Intent.LANGUAGE | Intent.UNITS | Intent.ZONE | Intent.SLOT:
-            settings.change(d, wish.value)
+            settings.change(d, intent.value)
         case _:
             help_and_menu.not_sure(d)
 
 
-def courtesy(d: ClientStep, wish: Intent) -> None:
+def courtesy(d: ClientStep, intent: Intent) -> None:
     """A thank-you or a hello: answered in kind; an open question is repeated."""
-    said = m.Hello() if wish is Intent.GREETING else m.YouAreWelcome()
+    said = m.Hello() if intent is Intent.GREETING else m.YouAreWelcome()
     d.say(said, *(() if help_and_menu.waiting(d) else help_and_menu.menu(d)))
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])

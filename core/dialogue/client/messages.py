@@ -280,6 +280,28 @@ class DidYouMean:
 
 
 @dataclass(frozen=True, slots=True)
+class AskChangeAnswer:
+    """An earlier answer would change, by its old button or a late edit: change that day's answer? old, new: None if the
+    numbers are hidden.
+    """
+
+    measure: str
+    day: date
+    old: Amount | None
+    new: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerStands:
+    """The button belongs to a question already answered. amount: None if hidden."""
+
+    measure: str
+    day: date
+    amount: Amount | None = None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class AskIfSure:
     """Possible but unusual, or far from last time. The earlier number is never said."""
 
@@ -323,7 +345,21 @@ class EditTooOld:
 
 @dataclass(frozen=True, slots=True)
 class Undone:
+    """amount: that was withdrawn; None if hidden."""
+
     measure: str
+    amount: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class AskUndo:
+    """Withdrawing this affects another day, or removes the baseline of later readings."""
+
+    measure: str
+    day: date
+    amount: Amount | None
+    second: Decimal | None
+    baseline: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -438,23 +474,66 @@ class StopAndRest:
 
 @dataclass(frozen=True, slots=True)
 class Despair:
-    """Words of despair: whom to talk to now."""
+    """Words of despair: whom to talk to now. line, dial, site: a helpline of the country, "" if none is known."""
 
     number: str
+    line: str = ""
+    dial: str = ""
+    site: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class EatingWorry:
-    """Worries about food or weight that fill the day: talking helps."""
+    """Worries about food or weight that fill the day: talking helps. line, site: a charity of the country, or ""."""
 
     coach: str
+    line: str = ""
+    site: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class AskAlarm:
-    """A sign was named, perhaps past or somebody else's: is it happening to you now?"""
+    """A sign was named, perhaps past or somebody else's: is it happening now, and to whom?"""
 
     sign: str
+
+
+@dataclass(frozen=True, slots=True)
+class EmergencyNearby:
+    """Somebody with the client needs help at once: what to do for them."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class AdviceNearby:
+    """Somebody with the client has a sign that can wait for a doctor's answer, but not for long."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class AlarmOver:
+    """The sign is over: thanks, what still to do, and what if it returns."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class PastIllness:
+    """A past illness was mentioned during enrolment: it is recorded as a caution."""
+
+    sign: str
+
+
+@dataclass(frozen=True, slots=True)
+class CoachNotReached:
+    """The coach cannot be notified now: there is none, or messages do not arrive. coach: "" for none."""
+
+    coach: str
 
 
 @dataclass(frozen=True, slots=True)

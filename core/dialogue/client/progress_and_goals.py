@@ -104,7 +104,7 @@ def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
             d.say(m.CannotBe(measure.key, d.shown(measure, heard.value)))
             return True
         d.ask(Setting("goal_date", f"{measure.key}={heard.value}", asking.back))
-        d.say(m.AskGoalDate(measure.key), (Choice("four_weeks", "goaldate:28"), Choice("twelve_weeks", "goaldate:84")))
+        say_goal_date(d, measure.key)
         return True
     if asking.what == "goal_date":
         by = when(text, d.words, d.today)
@@ -113,6 +113,10 @@ def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
         goal_set(d, asking, (by - d.today).days)
         return True
     return False
+
+
+def say_goal_date(d: ClientStep, key: str) -> None:
+    d.say(m.AskGoalDate(key), (Choice("four_weeks", "goaldate:28"), Choice("twelve_weeks", "goaldate:84")))
 
 
 def goal_set(d: ClientStep, asking: Setting, days: int) -> None:

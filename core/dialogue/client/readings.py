@@ -31,7 +31,9 @@ def record(d: ClientStep, reading: Reading, ref: str) -> None:
     insort(history, reading, key=attrgetter("taken_at"))
     d.facts = replace(d.facts, history=tuple(history))
     written = tuple(w for w in d.state.written if w.key != reading.key)
-    d.become(written=(*written, Written(reading.key, ref, reading.measure))[-REMEMBERED:])
+    d.become(
+        written=(*written, Written(reading.key, ref, reading.measure, d.before.question, d.before.day))[-REMEMBERED:]
+    )
 
 
 def by_key(d: ClientStep, key: str) -> Reading | None:
@@ -103,7 +105,7 @@ def raise_flags(
     d.do(*(Raise(flag) for flag in raised))
     codes = frozenset(flag.code for flag in raised)
     if Code.FAST_GAIN in codes:
-        d.say(m.FastGain(d.emergency_number, d.facts.coach_name))
+        d.say(m.FastGain(d.emergency_number, d.facts.coach_name if d.facts.coach_reachable else ""))
     for open_flag in d.facts.flags:
         if open_flag.measure != measure.key:
             continue

@@ -12,16 +12,17 @@ from datetime import timedelta
 from core.client import Caution
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, Raise
+from core.dialogue.client.effects import Amend, CancelTimer, Learn, Lower, Raise, SetTimer
 from core.dialogue.client.readings import by_key, raise_flags
 from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Repeating
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
-from core.language.danger_signs import Sighting
+from core.language.danger_signs import Answer, Sighting, Who
 from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
+from core.references.helplines import Topic, helpline
 from core.watching.flags import Code, flag
 
 REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time is the requested repeat
@@ -30,21 +31,49 @@ REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time 
 # --- words ------------------------------------------------------------------------------------------------------
 
 
+UNANSWERED_AFTER = timedelta(minutes=15)  # ours: after this the coach is told that the question is unanswered
+STANDS = "alarm_stands"  # purpose of the timer
+ANSWERED = (CancelTimer(STANDS), Lower(Code.SIGN_UNANSWERED))  # effects, once the question is answered
+GRAVITY = (Level.TALK, Level.STOP_REST, Level.SAME_DAY, Level.EMERGENCY)
+A_CONDITION = frozenset({"chest_pain", "stroke_signs", "palpitations"})  # long ago, these speak for asking a doctor
+
+
 def alarmed(d: ClientStep, alarm: Sighting) -> None:
-    """A sign was named. If certain, say what to do; if perhaps past or another person's, ask once."""
+    """A sign was named. If certain, say what to do; if perhaps past, or of somebody elsewhere, ask once."""
     if not alarm.certain:
-        back = d.asking if not isinstance(d.asking, AlarmAsked) else d.asking.back
-        d.ask(AlarmAsked(alarm.sign, alarm.level.value, back))
-        d.say(m.AskAlarm(alarm.sign), (Choice("alarm_yes", "alarm:yes"), Choice("alarm_no", "alarm:no")))
-        return
-    act(d, alarm.sign, alarm.level)
+        ask_alarm(d, alarm.sign, alarm.level)
+    elif alarm.who is Who.WITH_ME:
+        act_nearby(d, alarm.sign, alarm.level)
+    else:
+        act(d, alarm.sign, alarm.level)
+
+
+def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
+    """Ask whether it is happening now, and to whom; if it stays unanswered for a while, notify the coach."""
+    back = d.asking.back if isinstance(d.asking, AlarmAsked) else d.asking
+    d.ask(AlarmAsked(sign, level.value, back))
+    d.do(SetTimer(STANDS, d.now + UNANSWERED_AFTER))
+    say_question(d, sign)
+
+
+def say_question(d: ClientStep, sign: str) -> None:
+    d.say(m.AskAlarm(sign), *ALARM_ANSWERS)
+
+
+def heard_while_asked(d: ClientStep, asking: AlarmAsked, alarm: Sighting) -> None:
+    """A second, uncertain sign while the first is being asked about: ask about the more serious one, and close
+    nothing."""
+    graver = max(Level(asking.level), alarm.level, key=GRAVITY.index)
+    ask_alarm(d, alarm.sign if graver is alarm.level else asking.sign, graver)
 
 
 def act(d: ClientStep, sign: str, urgency: Level) -> None:
     """Give advice for a sign and notify the coach; today's function tests are cancelled."""
     match urgency:
         case Level.EMERGENCY | Level.TALK if sign == "despair":
-            d.say(m.Despair(d.emergency_number))
+            line = helpline(Topic.CRISIS, d.facts.country)
+            found = (line.name, line.number, line.site) if line is not None else ("", "", "")
+            d.say(m.Despair(d.emergency_number, *found))
         case Level.EMERGENCY:
             d.say(m.Emergency(sign, d.emergency_number))
         case Level.SAME_DAY:
@@ -52,10 +81,39 @@ def act(d: ClientStep, sign: str, urgency: Level) -> None:
         case Level.STOP_REST:
             d.say(m.StopAndRest(sign, d.emergency_number))
         case _:
-            d.say(m.EatingWorry(d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
-    d.do(Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
-    d.say(m.CoachTold(d.facts.coach_name))
+            line = helpline(Topic.EATING, d.facts.country)
+            found_here = (line.name, line.site) if line is not None else ("", "")
+            word = Choice("word_to_coach", "word", d.facts.coach_name)
+            d.say(m.EatingWorry(d.facts.coach_name, *found_here), (word,))
+    d.do(*ANSWERED, Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
+    d.say_coach_told()
     call_off_tests(d)
+
+
+def act_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
+    """Somebody with the client needs help: say what to do for them; the coach is told that it is not the client."""
+    number = d.emergency_number
+    emergency = urgency is Level.EMERGENCY
+    d.say(m.EmergencyNearby(sign, number) if emergency else m.AdviceNearby(sign, number))
+    nearby = flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign, about="nearby")
+    d.do(*ANSWERED, Raise(nearby))
+    d.say_coach_told()
+    call_off_tests(d)
+
+
+def still_unanswered(d: ClientStep) -> None:
+    """The question has been unanswered for a while: notify the coach. It stays open."""
+    if isinstance(d.asking, AlarmAsked):
+        d.do(Raise(flag(Code.SIGN_UNANSWERED, d.now, level=d.asking.level, sign=d.asking.sign)))
+
+
+def past_illness(d: ClientStep, sign: str) -> None:
+    """A past illness mentioned during enrolment is a caution, not an alarm."""
+    if sign in A_CONDITION:
+        cautions = d.facts.profile.cautions | {Caution.HEART_CONDITION}
+        d.do(Learn("cautions", cautions))
+        d.facts = replace(d.facts, profile=replace(d.facts.profile, cautions=cautions))
+    d.say(m.PastIllness(sign))
 
 
 def call_off_tests(d: ClientStep) -> None:
@@ -64,11 +122,44 @@ def call_off_tests(d: ClientStep) -> None:
     d.become(asking=None, agenda=resting, gate_passed=None)
 
 
-def alarm_answered(d: ClientStep, asking: AlarmAsked, now_yes: bool) -> None:
-    if now_yes:
-        act(d, asking.sign, Level(asking.level))
-        return
-    d.say(m.StoodDown())
+# The meaning of each button and each typed answer to the question.
+ALARM_ANSWERS = (
+    (Choice("alarm_me", "alarm:me"), Choice("alarm_nearby", "alarm:nearby")),
+    (Choice("alarm_over", "alarm:over"), Choice("alarm_none", "alarm:none")),
+)
+TYPED = {
+    Answer.YES: "me",
+    Answer.HESITANT: "me",
+    Answer.OTHER_PERSON: "nearby",
+    Answer.OVER: "over",
+    Answer.NO: "none",
+    Answer.NOT_A_SIGN: "none",
+}
+
+
+def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
+    """answer: the data of one of ALARM_ANSWERS; anything else repeats the question."""
+    level = Level(asking.level)
+    match answer:
+        case "me" | "yes":  # "yes" and "no" are on buttons still in old messages
+            act(d, asking.sign, level)
+        case "nearby":
+            act_nearby(d, asking.sign, level)
+        case "over":
+            over = flag(Code.RED_FLAG_WORDS, d.now, level=level.value, sign=asking.sign, about="over")
+            d.do(*ANSWERED, Raise(over))
+            d.say(m.AlarmOver(asking.sign, d.emergency_number))
+            d.say_coach_told()
+            call_off_tests(d)
+        case "none" | "no":
+            d.do(*ANSWERED)
+            d.say(m.StoodDown())
+            _back_to(d, asking)
+        case _:
+            ask_alarm(d, asking.sign, level)
+
+
+def _back_to(d: ClientStep, asking: AlarmAsked) -> None:
     d.ask(asking.back)
     match asking.back:
         case Awaiting(measure=key):
@@ -92,10 +183,15 @@ def ask_signs(d: ClientStep) -> None:
     d.say(m.GateSigns(), (Choice("signs_none", "gate:none"), Choice("signs_some", "gate:some")))
 
 
+def _stopped(d: ClientStep, *row: Choice) -> None:
+    told = d.facts.coach_name if d.facts.coach_reachable else ""
+    d.say(m.GateStopped(d.emergency_number, told), *((row,) if row else ()))
+
+
 def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
     """Both answers must be fine; else no test today, plain advice, and the coach is notified."""
     if not fine:
-        d.say(m.GateStopped(d.emergency_number, d.facts.coach_name))
+        _stopped(d)
         d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_signs" if asking.signs else "gate_unwell")))
         call_off_tests(d)
         check_in.ask_next(d, quietly=True)
@@ -182,7 +278,7 @@ def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: R
         d.ask(None)
         if said.still is not None:
             d.say(said.still(d.emergency_number))
-        d.say(m.CoachTold(d.facts.coach_name))
+        d.say_coach_told()
         if not measure.series:
             check_in.ask_next(d, quietly=True)
         return True
@@ -197,6 +293,14 @@ def after_reading(d: ClientStep, measure: Measure, reading: Reading, replaced: R
     if alarm is not None and (once := WORDS[alarm.kind, alarm.caution].once) is not None:
         d.say(once(d.emergency_number), (Choice("feel_dizzy", f"low:{reading.key}"),))
     return False
+
+
+def ask_to_repeat(d: ClientStep, asking: Repeating) -> None:
+    """Ask once more for the repeat after rest."""
+    reading = by_key(d, asking.first)
+    alarm = alarming(d, MEASURES[reading.measure], reading) if reading is not None else None
+    if reading is not None and alarm is not None and (again := WORDS[alarm.kind, alarm.caution].repeat) is not None:
+        d.say(again(d.emergency_number), (_again(MEASURES[reading.measure]),))
 
 
 def _settled(d: ClientStep, measure: Measure, first: str) -> object | None:
@@ -225,7 +329,7 @@ def _again(measure: Measure) -> Choice:
 
 def unwell(d: ClientStep) -> None:
     """ "I do not feel well": no test today, ask about danger signs, and postpone the rest."""
-    d.say(m.GateStopped(d.emergency_number, d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
+    _stopped(d, Choice("word_to_coach", "word", d.facts.coach_name))
     d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
     call_off_tests(d)
 
@@ -245,5 +349,5 @@ def dizzy_with_low_pressure(d: ClientStep, key: str) -> bool:
     d.do(Amend(key, reading))
     raise_flags(d, measure, reading)
     d.say(m.SameDay("dizzy", d.emergency_number))
-    d.say(m.CoachTold(d.facts.coach_name))
+    d.say_coach_told()
     return True

@@ -77,10 +77,7 @@ def set_slot(d: ClientStep, asking: Setting, weekday: int | None, at: time | Non
     weekday = chosen if weekday is None else weekday
     if weekday is not None and at is None and chosen is None:
         d.ask(replace(asking, detail=str(weekday)))
-        d.say(
-            m.EnrolQuestion("time"),
-            *rows_of(*(Choice("hour", f"hr:{h}", h) for h in enrolment.HOURS), width=3),
-        )
+        say_hours(d)
         return
     if weekday is None and at is None:
         d.say(m.EnrolUnclear("weekday" if chosen is None else "time"))
@@ -88,6 +85,11 @@ def set_slot(d: ClientStep, asking: Setting, weekday: int | None, at: time | Non
     slot = enrolment.set_slot(d, weekday=weekday, at=at)
     d.say(m.SlotChanged(slot.weekday, slot.at, d.next_slot() or d.today))
     check_in.close_setting(d)
+
+
+def say_hours(d: ClientStep) -> None:
+    hours = rows_of(*(Choice("hour", f"hr:{h}", h) for h in enrolment.HOURS), width=3)
+    d.say(m.EnrolQuestion("time"), *hours)
 
 
 def set_zone(d: ClientStep, text: str) -> None:

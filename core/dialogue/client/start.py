@@ -11,7 +11,7 @@ from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Command
 from core.dialogue.kit.messages import Stranger
 from core.language import Intent
-from core.language.intents import intent
+from core.language.intents import intent_of
 
 
 def start(d: ClientStep, token: str) -> None:
@@ -32,7 +32,7 @@ def start(d: ClientStep, token: str) -> None:
 
 def after_leaving(d: ClientStep, text: str) -> None:
     """A client who left can still get or erase their data, or come back through the coach."""
-    match intent(text, d.words):
+    match intent_of(text, d.words):
         case Intent.MY_DATA:
             leaving.my_data(d)
         case Intent.FORGET:

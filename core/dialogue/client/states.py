@@ -5,7 +5,7 @@ A state must always load: an unknown or corrupt one is replaced by a new `State`
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime
 from decimal import Decimal
 
@@ -128,11 +128,16 @@ Asking = (
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """A reading of this conversation that undo, an edit or "no, 82.4" can change."""
+    """A reading of this conversation that undo, an edit or "no, 82.4" can change.
+
+    question: the one it answered.  day: of the check-in it was given in.
+    """
 
     key: str
     ref: str
     measure: str
+    question: int = 0
+    day: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,10 +156,12 @@ class PressureWeek:
 class State:
     """The state of one conversation.
 
-    asking: the open question.  agenda: measures this check-in still has to ask. day: slot date of the current check-in.
+    asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
     noted: aspects asked about in this check-in, and whether they were the same.  told: context already given in it,
     each once.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
     sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply.
+    question: number of the open question, included in its buttons' data; never reused, even if a state is lost.
+    weighed: when a withdrawn weigh-in took place, since it still counts as one.
     """
 
     asking: Asking | None = None
@@ -167,6 +174,25 @@ class State:
     sources: tuple[str, ...] = ()
     pressure: PressureWeek | None = None
     word_until: datetime | None = None
+    question: int = 0
+    weighed: datetime | None = None
+
+
+def same_question(one: State, other: State) -> bool:
+    """Whether it is the same question, however often it was repeated or partly answered."""
+    return (_question(one.asking), one.day) == (_question(other.asking), other.day)
+
+
+def _question(asking: Asking | None) -> Asking | None:
+    match asking:
+        case Awaiting():
+            return replace(asking, tries=0)
+        case AskingConditions():
+            return replace(asking, differs=())
+        case Setting(back=back) | AlarmAsked(back=back) if back is not None:
+            return replace(asking, back=_question(back))
+        case _:
+            return asking
 
 
 FRESH = State()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -10,13 +10,15 @@ from core import schedule
 from core.care import NumberVisibility
 from core.dialogue.client.effects import Effect
 from core.dialogue.client.facts import ClientFacts
-from core.dialogue.client.states import Asking, State
+from core.dialogue.client.messages import CoachNotReached, CoachTold
+from core.dialogue.client.states import Asking, State, same_question
+from core.dialogue.kit.effects import numbered
 from core.dialogue.kit.step import StepBuilder
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
-from core.references.emergency_numbers import number_for
+from core.references.emergency_numbers import emergency_number
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,10 +30,19 @@ class Outcome:
 class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
     """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ()
+    __slots__ = ("before", "used_up")
+
+    def __init__(self, state: State, facts: ClientFacts, now: datetime) -> None:
+        super().__init__(state, facts, now)
+        self.before = state
+        self.used_up = False  # a single-use button was pressed, so earlier buttons are invalid
 
     def finish(self) -> Outcome:
-        return Outcome(self.state, self.merged())
+        """Number the question, by the clock so that numbers are unique, and put the number into its buttons."""
+        number = self.before.question
+        if self.used_up or not same_question(self.before, self.state):
+            number = max(number + 1, int(self.now.timestamp()))
+        return Outcome(replace(self.state, question=number), numbered(self.merged(), number))
 
     @property
     def today(self) -> date:
@@ -39,7 +50,16 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     @property
     def emergency_number(self) -> str:
-        return number_for(self.facts.country)
+        """The number of the client's country; "" if the country or its number is unknown."""
+        known = emergency_number(self.facts.country)
+        return known.number if known is not None else ""
+
+    def say_coach_told(self) -> None:
+        """Say that the coach has been told, but only if messages to them arrive."""
+        if self.facts.coach_reachable:
+            self.say(CoachTold(self.facts.coach_name))
+        else:
+            self.say(CoachNotReached(self.facts.coach_name))
 
     def unit(self, measure: Measure) -> Unit:
         """This client's preferred unit for a measure."""

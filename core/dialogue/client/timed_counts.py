@@ -39,10 +39,14 @@ def start(d: ClientStep, measure: Measure, seconds: int, at: datetime) -> None:
         return
     d.ask(Counting(measure.key, seconds, at))
     if seconds == 0:
-        d.say(m.CountGo(measure.key, 0), (Choice("stop", f"stop:{measure.key}"),))
+        say_running(d, measure.key)
         return
     d.say(m.CountGo(measure.key, seconds))
     d.say(m.CountStop(measure.key, seconds), after=timedelta(seconds=seconds))
+
+
+def say_running(d: ClientStep, key: str) -> None:
+    d.say(m.CountGo(key, 0), (Choice("stop", f"stop:{key}"),))
 
 
 def stopped(d: ClientStep, asking: Counting, at: datetime) -> None:
@@ -55,9 +59,14 @@ def stopped(d: ClientStep, asking: Counting, at: datetime) -> None:
     value = half_up(Decimal(str(passed.total_seconds())), 1)
     if measure.unit is Unit.MINUTE:
         value = half_up(value / 60, 2)
-    d.ask(StopwatchDone(measure.key, value))
+    done = StopwatchDone(measure.key, value)
+    d.ask(done)
+    say_stopwatch(d, done)
+
+
+def say_stopwatch(d: ClientStep, asking: StopwatchDone) -> None:
     d.say(
-        m.StopwatchRead(measure.key, d.shown(measure, value)),
+        m.StopwatchRead(asking.measure, d.shown(MEASURES[asking.measure], asking.value)),
         (Choice("keep_it", "watch:keep"), Choice("time_again", "watch:again")),
     )
 

@@ -5,6 +5,7 @@ Nothing here ever mentions a number, a direction or a size.
 
 from __future__ import annotations
 
+from datetime import date
 from decimal import Decimal
 
 from core.dialogue.client import messages as m
@@ -34,6 +35,7 @@ def guarded(d: ClientStep) -> weighing_guard.Guarded:
         directed=plan.directed_weighing,
         in_plan="weight" in plan.measures,
         zone=d.facts.zone,
+        taken_back=d.state.weighed,
     )
 
 
@@ -51,17 +53,29 @@ def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> Non
         d.say(m.WeightLeftOut())
         return
     found = guarded(d)
-    due = d.due_on("weight", [r for r in d.weights() if r.counts][-1].taken_at)
+    due = _due(d)
     keep_side_note(d, heard, event)
     match step:
         case GuardStep.FIRST:
             d.say(m.EarlyFirst(due), *_offers(d))
         case GuardStep.SECOND:
             d.ask(Setting("early_reason", "", d.asking))
-            d.say(m.EarlySecond(due, d.facts.coach_name), (_word(d),))
+            ask_reason(d)
         case _:
             d.say(m.EarlyOften(d.facts.coach_name), (_word(d),))
             d.do(Raise(flag(Code.WEIGHING_OFTEN, d.now, "weight", count=Decimal(found.attempts))))
+
+
+def ask_reason(d: ClientStep) -> None:
+    """Ask what made today a day to check."""
+    if d.state.weighed is not None or any(r.counts for r in d.weights()):
+        d.say(m.EarlySecond(_due(d), d.facts.coach_name), (_word(d),))
+
+
+def _due(d: ClientStep) -> date:
+    """The next weigh-in, counted from the last one, even if that was withdrawn."""
+    last = max((*(r.taken_at for r in d.weights() if r.counts), *((d.state.weighed,) if d.state.weighed else ())))
+    return d.due_on("weight", last)
 
 
 def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
@@ -69,7 +83,7 @@ def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
     key = f"{event.ref or event.at.isoformat()}:weight"
     if heard.value not in MEASURES["weight"].bounds.possible:
         kept = tuple(w for w in d.state.written if w.key != key)
-        d.become(written=(*kept, Written(key, event.ref, "weight"))[-REMEMBERED:])
+        d.become(written=(*kept, Written(key, event.ref, "weight", d.before.question, d.before.day))[-REMEMBERED:])
         return
     note = Reading(
         "weight",

@@ -35,7 +35,7 @@ from core.dialogue.client import (
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
-from core.dialogue.client.effects import Learn, Unsay
+from core.dialogue.client.effects import Learn, PassOn, Unsay
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
@@ -67,15 +67,15 @@ from core.dialogue.kit.events import (
     TimerFired,
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
-from core.language import Intent
-from core.language.danger_signs import recognise
-from core.language.intents import intent, place
+from core.language import Intent, Level
+from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
+from core.language.intents import intent_of, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
-SURE = ("forget", "leave", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
+SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
@@ -124,8 +124,12 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
-    desk = ClientStep(State(), ClientFacts(0, facts.name, "", language=facts.language), event.at)
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
     invitation = facts.invitation
+    if isinstance(event, Text | Command):  # a stranger may be in need, too
+        alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
+        if alarm is not None and alarm.certain and alarm.level is Level.EMERGENCY:
+            desk.say(m.Emergency(alarm.sign, desk.emergency_number))
     if isinstance(event, Command) and event.name == "start" and invitation is not None:
         enrolment.arrive(desk, invitation)
         return desk.finish()
@@ -143,9 +147,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if not text:
         d.say(NotText("empty", help_and_menu.waiting(d)))
         return
-    alarm = recognise(text, d.words)
-    if alarm is not None and not (isinstance(asking, AlarmAsked) and not alarm.certain):
-        safety.alarmed(d, alarm)
+    if _danger(d, text):
         return
     if not d.facts.consented or isinstance(asking, Consenting):
         enrolment.consenting(d, event)
@@ -159,11 +161,35 @@ def _text(d: ClientStep, event: Text) -> None:
         after_leaving(d, text)
         return
     if (data := buttons.typed(d, text)) is not None:
-        buttons.press(d, Press(event.at, data, event.ref))
+        buttons.act(d, Press(event.at, data, event.ref))
         return
     if _for_open_question(d, event, text):
         return
     _anything_else(d, event, text)
+
+
+def _danger(d: ClientStep, text: str) -> bool:
+    """Handle a danger sign in a text, or an answer to the question about one; True if there was one."""
+    asking, alarm = d.asking, recognise(text, d.words)
+    if isinstance(asking, AlarmAsked):
+        answer = answer_to_alarm(text, d.words)
+        if alarm is not None and alarm.certain:
+            safety.alarmed(d, alarm)
+        elif answer is not None:
+            safety.alarm_answered(d, asking, safety.TYPED[answer])
+        elif alarm is not None:
+            safety.heard_while_asked(d, asking, alarm)
+        else:
+            return False
+        return True
+    if alarm is None:
+        return False
+    if isinstance(asking, Enrolling) and alarm.when is When.LONG_AGO and alarm.who is Who.ME:
+        safety.past_illness(d, alarm.sign)
+        enrolment.ask_question(d, asking.question, asking.chosen)
+    else:
+        safety.alarmed(d, alarm)
+    return True
 
 
 def _edited(d: ClientStep, event: Text) -> bool:
@@ -180,46 +206,52 @@ def _edited(d: ClientStep, event: Text) -> bool:
 
 def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     """Pass a text to the question it answers; True if it did."""
-    wish = intent(text, d.words)
+    intent = intent_of(text, d.words)
     match d.asking:
-        case AlarmAsked() as asking if wish in (Intent.YES, Intent.NO):
-            safety.alarm_answered(d, asking, wish is Intent.YES)
-        case Gate(signs=False) if wish is Intent.NO and _denies_a_sign(d, text):
+        case Gate(signs=False) if intent is Intent.NO and _denies_a_sign(d, text):
             safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
-        case Gate() as asking if wish in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
+        case Gate(signs=True) if intent is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
+            safety.ask_signs(d)  # "ok" to a list of signs may mean "ok, none": ask again
+        case Gate() as asking if intent in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
             # the first question asks whether one is well, the second whether there is a sign
-            well = wish in (Intent.YES, Intent.WELL) if not asking.signs else wish in (Intent.NO, Intent.WELL)
+            well = intent in (Intent.YES, Intent.WELL) if not asking.signs else intent in (Intent.NO, Intent.WELL)
             safety.gate_answered(d, asking, well)
-        case Confirming() as asking if wish in (Intent.YES, Intent.NO):
-            answers.confirmed(d, asking, wish is Intent.YES)
-        case AskingConditions() as asking if wish in (
+        case Confirming() as asking if intent in (Intent.YES, Intent.NO):
+            answers.confirmed(d, asking, intent is Intent.YES)
+        case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,
             Intent.DIFFERENT,
             Intent.NO,
             Intent.DONE,
         ):
-            same = wish in (Intent.SAME, Intent.YES)
-            answers.conditions_answered(d, asking, "done" if wish is Intent.DONE else "same" if same else "differed")
+            same = intent in (Intent.SAME, Intent.YES)
+            answers.conditions_answered(d, asking, "done" if intent is Intent.DONE else "same" if same else "differed")
         case Counting() as asking if timed_counts.counted(d, asking, event):
             pass
-        case StopwatchDone() as asking if wish in (Intent.YES, Intent.NO):
-            timed_counts.watch_answered(d, asking, wish is Intent.YES, event.ref, event.at)
-        case Setting(what="early_reason") as asking if wish not in (None, *TALK) or _holds_a_reading(d, text):
+        case StopwatchDone() as asking if intent in (Intent.YES, Intent.NO):
+            timed_counts.watch_answered(d, asking, intent is Intent.YES, event.ref, event.at)
+        case Setting(what="early_reason") as asking if intent not in (None, *TALK) or _holds_a_reading(d, text):
             d.ask(asking.back)
             return False
-        case Setting() as asking if wish in (Intent.STOP, Intent.NO) and asking.what not in SURE:
+        case Setting() as asking if intent in (Intent.STOP, Intent.NO) and asking.what not in SURE:
             d.say(KeptAsItWas())
             check_in.close_setting(d)
-        case Setting(what="forget") if wish in (Intent.YES, Intent.NO):
-            leaving.forget(d, wish is Intent.YES)
-        case Setting(what="leave") if wish in (Intent.YES, Intent.NO):
-            leaving.leave(d, wish is Intent.YES)
-        case Setting(what=cohort_membership.LEAVE) as asking if wish in (Intent.YES, Intent.NO):
-            cohort_membership.gone(d, asking, wish is Intent.YES)
+        case Setting(what="forget" | "leave" as what) if intent is Intent.YES:
+            settings.change(d, what)  # a yes may have been meant for something else: ask again
+        case Setting(what=cohort_membership.LEAVE) as asking if intent is Intent.YES:
+            cohort_membership.leave(d, asking.detail)
+        case Setting(what="forget") if intent is Intent.NO:
+            leaving.forget(d, False)
+        case Setting(what="leave") if intent is Intent.NO:
+            leaving.leave(d, False)
+        case Setting(what=cohort_membership.LEAVE) as asking if intent is Intent.NO:
+            cohort_membership.gone(d, asking, False)
             check_in.close_setting(d)
-        case Setting(what="coach_change") if wish in (Intent.YES, Intent.NO):
-            coach_thread.change_coach(d, wish is Intent.YES)
+        case Setting(what="undo") as asking if intent in (Intent.YES, Intent.NO):
+            corrections.undo_answered(d, asking, intent is Intent.YES)
+        case Setting(what="coach_change") if intent in (Intent.YES, Intent.NO):
+            coach_thread.change_coach(d, intent is Intent.YES)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
             d, asking, text
         ):
@@ -241,21 +273,21 @@ def _holds_a_reading(d: ClientStep, text: str) -> bool:
 def _anything_else(d: ClientStep, event: Text, text: str) -> None:
     """A correction, readings, an intent, a message for the coach: everything is answered."""
     rest = correction(text, d.words)
-    if rest is not None and d.state.written and not _fits_open(d, rest):
-        corrections.correct(d, d.state.written[-1], rest, event)
+    if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
+        (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
         return
     asked = buttons.asked_measure(d)
-    wish = intent(text, d.words)
-    heard = answers.listen(d, text, asked) if wish is None else ()
+    intent = intent_of(text, d.words)
+    heard = answers.listen(d, text, asked) if intent is None else ()
     understood = tuple(a for a in heard if isinstance(a.heard, Understood))
-    if wish is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
+    if intent is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
         settings.set_zone(d, town)
-    elif wish in TALK and _talking(d):
+    elif intent in TALK and _talking(d):
         coach_thread.pass_on(d, text, reply=True)
-    elif wish is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
+    elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _glad(d)
-    elif wish is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
-        intents.wish_for(d, wish, text)
+    elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
+        intents.act_on_intent(d, intent, text)
     elif understood:
         if isinstance(d.asking, Confirming | Counting):  # a new number replaces the doubtful or counted one
             d.ask(Awaiting(d.asking.measure))
@@ -298,6 +330,10 @@ def _fits_open(d: ClientStep, rest: str) -> bool:
 
 def _command(d: ClientStep, event: Command) -> None:
     row = COMMANDS.named(event.name)
+    if event.argument and (row is None or row.argument is not Argument.LINK) and _danger(d, event.argument):
+        if event.name == "coach" and d.facts.consented:  # messages for the coach reach them unchanged
+            d.do(PassOn(event.argument))
+        return
     stage = Stage.ENROLLED if row is None else row.stage
     if stage is not Stage.ARRIVED and not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
@@ -321,6 +357,8 @@ def _woke(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.prompted(d, event)
         case "pressure_end":
             home_bp_week.week_over(d, event.at)
+        case safety.STANDS:
+            safety.still_unanswered(d)
         case "resume":
             d.do(Learn("status", Status.ACTIVE), Learn("paused_until", None))
             d.say(m.Resumed(d.next_slot()))

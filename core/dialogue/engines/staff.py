@@ -45,7 +45,7 @@ from core.dialogue.staff.states import (
 )
 from core.dialogue.staff.step import StaffOutcome, StaffStep
 from core.language import Intent, plain
-from core.language.intents import intent
+from core.language.intents import intent_of
 
 NAME_WORDS = 4  # a longer text cannot be a name
 
@@ -167,13 +167,13 @@ def _text(d: StaffStep, text: str) -> None:
         return
     if _for_open_question(d, text):
         return
-    wish = intent(text, d.words)
+    intent = intent_of(text, d.words)
     short = len(text.split()) <= NAME_WORDS
     if d.coach and any(plain(c.name) == plain(text) for c in d.facts.cards):
         caseload.found(d, text, _for_what(d))
     elif (typed := _typed_command(text)) is not None:
         _command(d, *typed)
-    elif wish is not None and _wish(d, wish):
+    elif intent is not None and _act_on_intent(d, intent):
         pass
     elif d.coach and short and d.facts.cards:
         caseload.found(d, text, _for_what(d))
@@ -199,9 +199,9 @@ def _typed_command(text: str) -> tuple[str, str] | None:
 
 def _for_open_question(d: StaffStep, text: str) -> bool:
     """Pass a text to the question it answers; True if it did."""
-    wish = intent(text, d.words)
+    intent = intent_of(text, d.words)
     asking = d.asking
-    if asking is not None and wish is Intent.STOP and len(text.split()) <= 2:  # a longer text may be for a client
+    if asking is not None and intent is Intent.STOP and len(text.split()) <= 2:  # a longer text may be for a client
         d.ask(None)
         d.say(KeptAsItWas(), *settings.menu(d))
         return True
@@ -220,15 +220,17 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             cohorts.typed(d, asking, text)
         case InvitingOrganiser() if _typed_command(text) is None:
             cohorts.organiser_typed(d, text)
-        case SureOfCohort() if wish is Intent.YES:
+        case SureOfCohort() if intent is Intent.YES:
             cohorts.confirmed(d, asking)
         case ChangingOwn():
             return settings.own_typed(d, asking, text)
-        case AskingSure(what="forget") if wish is Intent.YES:
+        case AskingSure(what="forget") if plain(text) == plain(d.facts.label("forget_yes", "")):
             settings.forget_pressed(d, "")
-        case AskingSure() if wish is Intent.YES:
+        case AskingSure(what="forget") if intent is Intent.YES:
+            settings.forget(d, "")  # a yes may have been meant for something else: ask again
+        case AskingSure() if intent is Intent.YES:
             plan.confirmed(d, asking)
-        case AskingSure() | SureOfCohort() if wish is Intent.NO:
+        case AskingSure() | SureOfCohort() if intent is Intent.NO:
             d.ask(None)
             d.say(KeptAsItWas(), *settings.menu(d))
         case ChoosingClient(words=words) if words and len(d.facts.cards) == 1:
@@ -238,14 +240,14 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
     return True
 
 
-def _wish(d: StaffStep, wish: Intent) -> bool:
+def _act_on_intent(d: StaffStep, intent: Intent) -> bool:
     """Act on an intent in the coach's language; True if it is one that staff have."""
-    row = STAFF.meant_by(wish)
+    row = STAFF.meant_by(intent)
     if row is not None:
         if _may(d, row.who):
             row.act(d, "")
         return True
-    match wish:
+    match intent:
         case Intent.LANGUAGE:
             settings.own(d, "language")
         case Intent.ZONE:

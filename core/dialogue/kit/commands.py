@@ -153,7 +153,7 @@ class Table(Generic[RowT]):
         self.chat = chat
         self.rows = tuple(rows)
         self._by_name = {row.name: row for row in self.rows}
-        self._by_wish = {wish: row for row in self.rows for wish in row.words}
+        self._by_intent = {intent: row for row in self.rows for intent in row.words}
         for fault in self._faults():
             raise HalfMade(fault)
 
@@ -163,9 +163,9 @@ class Table(Generic[RowT]):
                 yield f"/{row.name}: a command of another kind of chat"
             if self._by_name[row.name] is not row:
                 yield f"/{row.name}: two commands of this name"
-            for wish in row.words:
-                if self._by_wish[wish] is not row:
-                    yield f"/{row.name}: {wish!r} means /{self._by_wish[wish].name} already"
+            for intent in row.words:
+                if self._by_intent[intent] is not row:
+                    yield f"/{row.name}: {intent!r} means /{self._by_intent[intent].name} already"
             if isinstance(row.help, OnLineOf):
                 lines = [line for role in ROLES if row.who.includes(role) for line in self._lines(row.help.name, role)]
                 if not lines or not all(f"/{row.name} " in line.text for line in lines):
@@ -187,9 +187,9 @@ class Table(Generic[RowT]):
     def named(self, name: str) -> RowT | None:
         return self._by_name.get(name)
 
-    def meant_by(self, wish: Intent | None) -> RowT | None:
+    def meant_by(self, intent: Intent | None) -> RowT | None:
         """The command that an intent stands for."""
-        return None if wish is None else self._by_wish.get(wish)
+        return None if intent is None else self._by_intent.get(intent)
 
     def menu(self, *roles: Who) -> tuple[tuple[str, str], ...]:
         """Names and descriptions (English, keys), for somebody in these roles."""

@@ -2,17 +2,62 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from datetime import timedelta
+from typing import Any, TypeVar
+
+EffectT = TypeVar("EffectT")
+
+
+_DRAWN = re.compile(r"(.*)~([0-9a-z]{1,8})", re.DOTALL)
+DIGITS = "0123456789abcdefghijklmnopqrstuvwxyz"
 
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """A button: label is a key of bot.rendering's labels, with an optional argument; data is returned in `Press`."""
+    """A button: label is a key of bot.rendering's labels, with an optional argument; data is returned in `Press`.
+
+    question: number of its question, None if a conversation does not number them.
+    """
 
     label: str
     data: str
     argument: str = ""
+    question: int | None = None
+
+    @property
+    def callback(self) -> str:
+        """What the messenger returns: the data, followed by the question."""
+        return self.data if self.question is None else drawn(self.data, self.question)
+
+
+def drawn(data: str, question: int) -> str:
+    """ "n:7" of question 1000 as "n:7~rs"."""
+    figures = ""
+    while question:
+        question, last = divmod(question, len(DIGITS))
+        figures = DIGITS[last] + figures
+    return f"{data}~{figures or '0'}"
+
+
+def undrawn(callback: str) -> tuple[str, int | None]:
+    """The data of a button and its question; None for a button without one."""
+    found = _DRAWN.fullmatch(callback)
+    return (callback, None) if found is None else (found[1], int(found[2], len(DIGITS)))
+
+
+def numbered(effects: Iterable[EffectT], question: int) -> tuple[EffectT, ...]:
+    """The same effects, with the question's number in the buttons of messages to this chat."""
+    return tuple(_numbered(effect, question) for effect in effects)
+
+
+def _numbered(effect: Any, question: int) -> Any:
+    if not isinstance(effect, Say) or not effect.choices:
+        return effect
+    rows = tuple(tuple(replace(choice, question=question) for choice in row) for row in effect.choices)
+    return replace(effect, choices=rows)
 
 
 Rows = tuple[tuple[Choice, ...], ...]

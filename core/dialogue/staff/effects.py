@@ -23,9 +23,9 @@ class Invite:
 
 @dataclass(frozen=True, slots=True)
 class Revoke:
-    """Revoke the open invitations for a name, so that their links no longer work."""
+    """Revoke one invitation, so that its link no longer works, and report the result."""
 
-    for_name: str
+    invitation_id: int
 
 
 @dataclass(frozen=True, slots=True)

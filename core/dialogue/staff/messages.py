@@ -73,7 +73,9 @@ class LinkPicture:
 
 
 @dataclass(frozen=True, slots=True)
-class InvitationsRevoked:
+class InvitationRevoked:
+    """for_name: "" if there was nothing to revoke, because the link was already used or revoked."""
+
     for_name: str
 
 

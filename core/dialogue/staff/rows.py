@@ -35,7 +35,7 @@ class StaffCommand(CommandRow[Handler]):
         if self.words and not set(self.needs("")) <= {Caseload()}:
             raise HalfMade(f"/{self.name}: nothing but the caseload is loaded for plain words")
         if self.argument in (Argument.TEXT, Argument.SPOKEN):
-            raise HalfMade(f"/{self.name}: the words after a command of staff are not read as a text")
+            raise HalfMade(f"/{self.name}: the words after a staff command are not interpreted as text")
 
 
 class About(StrEnum):
@@ -58,7 +58,7 @@ class StaffButton:
 
     def __post_init__(self) -> None:
         if not self.verb.isalpha() or self.who is Who.CLIENT:
-            raise HalfMade(f"button {self.verb!r}: no button of staff")
+            raise HalfMade(f"button {self.verb!r}: not a button of staff")
         loaded = self.needs("17")
         if self.about is About.CLIENT and CardOf(17) not in loaded:
             raise HalfMade(f"button {self.verb}: the client it names is not loaded")
@@ -71,7 +71,7 @@ def by_verb(buttons: Iterable[StaffButton]) -> Mapping[str, StaffButton]:
     found: dict[str, StaffButton] = {}
     for button in buttons:
         if button.verb in found:
-            raise HalfMade(f"button {button.verb}: two of this verb")
+            raise HalfMade(f"button {button.verb}: two buttons have this verb")
         found[button.verb] = button
     return found
 

@@ -9,7 +9,7 @@ from core import schedule
 from core.care import Slot
 from core.dialogue.client import messages as m
 from core.dialogue.kit.effects import Choice, Join, Rows, SendData
-from core.dialogue.kit.messages import AskLanguage, DataSent, LanguageChanged, Stranger, WhichPlace
+from core.dialogue.kit.messages import AskLanguage, DataSent, LanguageChanged, OldButton, Stranger, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
@@ -112,13 +112,11 @@ def invited(d: StaffStep, name: str, template: str) -> None:
 
 
 def revoke(d: StaffStep, value: str) -> None:
-    """The button under an invitation: links for this name no longer work."""
-    name = value.strip()[:LONGEST_NAME]
-    if name:
-        d.do(Revoke(name))
-        d.say(sm.InvitationsRevoked(name))
-    else:
-        d.say(sm.StaffNotSure(d.coach, d.organiser), *menu(d))
+    """The button under an invitation: this link no longer works. Others for the same name stay valid."""
+    if value.isascii() and value.isdecimal() and len(value) < 10:
+        d.do(Revoke(int(value)))
+    else:  # from when buttons contained the name: which link it was is unknown
+        d.say(OldButton())
 
 
 def cut_to(data: str, limit: int = 64) -> str:
@@ -282,6 +280,6 @@ def greeted(d: StaffStep) -> None:
     d.say(sm.StaffGreeting(), *menu(d))
 
 
-def invitation_rows(for_name: str) -> Rows:
+def invitation_rows(invitation_id: int) -> Rows:
     """The buttons under an invitation that was just made (`bot.turns.staff_turn` sends it once the link exists)."""
-    return ((Choice("revoke", cut_to(f"revoke:{for_name}")), Choice("invite_another", "invite")),)
+    return ((Choice("revoke", f"revoke:{invitation_id}"), Choice("invite_another", "invite")),)

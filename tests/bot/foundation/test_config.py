@@ -35,7 +35,7 @@ def test_settings_do_not_change_once_read(monkeypatch):
 
 
 def test_a_missing_token_says_what_to_do():
-    with pytest.raises(BadSettings, match="Set it to the token"):
+    with pytest.raises(BadSettings, match="Set it to the bot's token"):
         config.read().need_token()
 
 

@@ -81,7 +81,7 @@ def test_a_backup_is_put_in_place_elsewhere(
     use(database_url)
     assert "copy.bak" in backup(tmp_path / "copy.bak")
     use(another)
-    assert restore(tmp_path / "copy.bak") == "The backup is in place. Run `samehour check`."
+    assert restore(tmp_path / "copy.bak") == "The backup is restored. Run `samehour check`."
     assert names(another) == names(database_url) == ["Ada"]
     assert not list(tmp_path.rglob("*.part"))
 

@@ -89,13 +89,13 @@ def test_an_import_shows_every_row_and_writes_nothing_until_told_to(
     assert code == 0
     assert [(r["row"], r["person"], r["what"]) for r in rows_of(out)] == [
         ("2", "Ada", "kept"),
-        ("3", "Zoe", "person not known"),
+        ("3", "Zoe", "unknown person"),
     ]
-    said = "1 of 2 rows would be kept; 1 person not known. Nothing was written: add --write to keep them."
+    said = "1 of 2 rows would be kept; 1 unknown person. Nothing was written: add --write to keep them."
     assert err == [said]
     assert samehour(*call)[2] == [said]
-    assert samehour(*call, "--write")[2] == ["1 of 2 rows kept; 1 person not known."]
-    assert samehour(*call, "--write")[2] == ["0 of 2 rows kept; 1 already there, 1 person not known."]
+    assert samehour(*call, "--write")[2] == ["1 of 2 rows kept; 1 unknown person."]
+    assert samehour(*call, "--write")[2] == ["0 of 2 rows kept; 1 already there, 1 unknown person."]
 
 
 def test_a_doubtful_value_is_kept_once_somebody_has_checked(

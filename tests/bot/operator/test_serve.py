@@ -256,7 +256,7 @@ def test_told_to_stop_it_finishes_and_says_nothing_twice_afterwards(stage, numbe
             {"SAMEHOUR_TOKEN": "4242:another-token-that-opens-nothing"}, "refuses the bot's token", id="token"
         ),
         pytest.param({"SAMEHOUR_TOKEN": ""}, "SAMEHOUR_TOKEN is not set", id="no-token"),
-        pytest.param({"SAMEHOUR_DATABASE_URL": "mysql://x/y"}, "names no database we can use", id="database"),
+        pytest.param({"SAMEHOUR_DATABASE_URL": "mysql://x/y"}, "not a usable database address", id="database"),
         pytest.param({"SAMEHOUR_DATABASE_URL": "postgresql://127.0.0.1:9/x"}, "does not answer", id="unreachable"),
         pytest.param({"SAMEHOUR_SEND_RATE": "fast"}, "SAMEHOUR_SEND_RATE", id="setting"),
     ],

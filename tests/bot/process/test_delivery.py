@@ -1,4 +1,4 @@
-"""Draining the outbox: order, limits, failures, timing. On both databases; in memory unless the network matters."""
+"""Delivering the outbox: order, limits, failures, timing. On both databases; in memory unless the network matters."""
 
 import asyncio
 from datetime import UTC, datetime, timedelta
@@ -31,7 +31,7 @@ ADA, BEN = 1001, 1002
 
 
 class Plain:
-    """Renders a message as the name it carries; breaks on one called "broken"."""
+    """Renders a message as its name; raises for one called "broken"."""
 
     async def parts(self, row, reader):
         message = codec.loads(row.message)
@@ -148,7 +148,7 @@ def test_when_the_messenger_says_wait_nobody_gets_anything_until_then(database):
     scene.transport.fail_next(Busy(7))
     assert scene.drain() == 0
     scene.queue(said("ben", BEN))
-    assert other.drain() == scene.drain() == 0  # the other one first: it knows only from the database
+    assert other.drain() == scene.drain() == 0  # the other one first: it knows only what is in the database
     scene.clock.move_to(NOW + 7.2 * SECOND)
     assert scene.drain() + other.drain() == 2
 
@@ -274,7 +274,7 @@ def test_what_a_killed_worker_held_is_free_again_when_its_lease_ends_or_it_comes
 
 
 class Watched(MemoryTransport):
-    """Tells who waits for it of each message that was sent."""
+    """Notifies a waiting test of each message sent."""
 
     def __init__(self):
         super().__init__()
@@ -293,7 +293,7 @@ class Watched(MemoryTransport):
 
 
 class Stalling(Watched):
-    """Takes its time, and notes for how long the message being sent was still held when its turn came."""
+    """Is slow, and records how long the lease of the message being sent still had to run."""
 
     def __init__(self):
         super().__init__()
@@ -325,7 +325,7 @@ def test_two_workers_share_one_outbox_and_say_everything_once(open_database):
     async def both():
         return await asyncio.gather(*(scene.delivery.drain() for scene in scenes))
 
-    assert sum(asyncio.run(both())) >= 118  # a chat in the other's hands is left to it
+    assert sum(asyncio.run(both())) >= 118  # a chat claimed by the other is left to it
     for scene in scenes:
         scene.drain()
     for chat in chats:
@@ -394,7 +394,7 @@ def test_what_is_queued_while_nothing_is_due_goes_out_at_once_when_the_bell_ring
 
 
 class Slow(Watched):
-    """Takes its time, and says when it began."""
+    """Is slow, and reports when it started."""
 
     def __init__(self):
         super().__init__()
@@ -430,7 +430,8 @@ def test_a_stop_finishes_what_is_in_flight_and_notes_it(database):
 
 @pytest.fixture
 def breaking(monkeypatch):
-    """Make the n-th write to a database fail. committed: it is done all the same. meanwhile: before each later one."""
+    """Make the n-th write to a database fail. committed: it is committed nevertheless. meanwhile: called before each
+    later one."""
 
     def break_at(database, number, *, committed=False, meanwhile=None):
         write, calls = database.write, []

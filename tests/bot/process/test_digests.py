@@ -1,4 +1,4 @@
-"""The coaches' sweep: a digest comes once, in time or late, whoever sweeps."""
+"""The coaches' sweep: a digest is sent once, on time or late, whoever sweeps."""
 
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
@@ -55,7 +55,7 @@ def test_a_digest_that_is_due_becomes_one_event_and_the_next_is_set(database: Da
 def test_a_double_tick_and_a_second_machine_change_nothing(database: Database, coach: int) -> None:
     for _ in range(3):
         database.write_now(digests.sweep, AT)
-    database.write_now(lambda c: c.execute(update(coaches).values(next_digest_at=AT)))  # a machine that saw it before
+    database.write_now(lambda c: c.execute(update(coaches).values(next_digest_at=AT)))  # a machine that saw it earlier
     database.write_now(digests.sweep, AT)
     assert len(events(database)) == 1
 

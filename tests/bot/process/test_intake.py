@@ -39,7 +39,7 @@ async def account(messenger, token=None):
 
 
 class Kept:
-    """Keeps in the store; fails the first `fail` times."""
+    """Stores updates; fails the first `fail` times."""
 
     def __init__(self, database, fail=0):
         self._keep = keeper(database, MachineClock(), lambda: None)
@@ -108,7 +108,7 @@ def test_an_update_is_confirmed_only_after_it_is_kept(database):
             await messenger.send_text(ada, "82.4")
             assert (await messenger.figures())["unconfirmed"] == 2
             assert await one.once() == 2
-            assert (await messenger.figures())["unconfirmed"] == 2  # the offset goes out with the next request
+            assert (await messenger.figures())["unconfirmed"] == 2  # the offset is sent with the next request
             assert await one.once() == 0
             assert (await messenger.figures())["unconfirmed"] == 0
 

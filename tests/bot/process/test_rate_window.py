@@ -1,4 +1,4 @@
-"""Never more than so many in a second as the platform counts them, however unevenly they arrive there."""
+"""Never more than the limit in a second as the platform counts, however unevenly sends arrive."""
 
 import asyncio
 from collections.abc import Callable, Coroutine
@@ -18,7 +18,7 @@ def played(scene: Callable[[], Coroutine[Any, Any, list[float]]], kind: type[Vir
 
 
 async def sends(count: int, before: Callable[[], float], after: Callable[[], float]) -> list[float]:
-    """When the platform counted each of `count` sends, all begun at once. before, after: seconds on the way."""
+    """When the platform counted each of `count` sends, all started at once. before, after: seconds in transit."""
     window, counted = Window(MOST, instant), []
 
     async def one() -> None:

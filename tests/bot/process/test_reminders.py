@@ -1,4 +1,4 @@
-"""The sweep: one reminder a slot, whatever happens to the machines."""
+"""The sweep: one reminder per slot, whatever happens to the machines."""
 
 from collections.abc import Callable
 from datetime import date, timedelta

@@ -1,4 +1,4 @@
-"""Renderings are made once for all who read the same, and never mixed up."""
+"""Renderings are created once for all readers of the same message, and never mixed up."""
 
 import asyncio
 from datetime import UTC, datetime
@@ -22,7 +22,7 @@ def row(message, *, kind=outbox.DeliveryKind.MESSAGE, row=1):
 
 
 class Store:
-    """Stands for a database whose reads work."""
+    """Stands in for a database whose reads work."""
 
     async def read(self, work, *args):
         return work(None, *args)

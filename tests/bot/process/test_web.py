@@ -45,7 +45,7 @@ class Scene:
 
 
 class Keeping:
-    """Keeps in the store, unless `fail` says how often not."""
+    """Stores updates, after failing `fail` times."""
 
     def __init__(self, database):
         self._keep = keeper(database, MachineClock(), lambda: None)
@@ -150,7 +150,7 @@ def test_a_press_is_answered_once_it_is_kept(play):
         version = -1
         while not (await s.messenger.answers(ada))[0].answered:
             version = await s.messenger.changed(version)
-        assert sorted(s.texts()) == ["Command", "Press"]  # presses have a queue of their own: either may come first
+        assert sorted(s.texts()) == ["Command", "Press"]  # presses have their own queue: either may come first
 
     play(scene)
 

@@ -1,4 +1,4 @@
-"""One process put together, in this one: the bells, a clean stop, and settling under a held clock."""
+"""A complete process, run within the test: the bells, a clean stop, and settling with a held clock."""
 
 import asyncio
 from contextlib import asynccontextmanager
@@ -19,7 +19,7 @@ from demo.messenger import Flood, Messenger
 from tests.bot.practice import NOW, add_client, add_coach
 from tests.waiting import until
 
-LONG = 60.0  # seconds: whatever waits for an idle look instead of its bell is not done within a test
+LONG = 60.0  # seconds: work that waits for an idle check instead of its bell is not done within a test
 
 
 def settings(messenger, url, **more):
@@ -33,7 +33,7 @@ def settings(messenger, url, **more):
 
 
 async def enrolled(messenger, url, *, due, slot):
-    """Ada and Rowan have opened the bot; Ada's slot comes at `due`."""
+    """Ada and Rowan have opened the bot; Ada's slot is due at `due`."""
     ada, rowan = await messenger.create_user("Ada"), await messenger.create_user("Rowan")
     for user in (ada, rowan):
         await messenger.open_bot(user)

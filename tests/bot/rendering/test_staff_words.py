@@ -53,7 +53,7 @@ def test_every_message_for_staff_has_words() -> None:
 
 
 def test_every_button_a_coach_is_ever_given_has_words() -> None:
-    office = Office(card(1, "Ada", flags=(kept(3, _wish()),)), card(2, "Ann"), card(3, "Anna"))
+    office = Office(card(1, "Ada", flags=(kept(3, _wants_to_talk()),)), card(2, "Ann"), card(3, "Anna"))
     seen: dict[str, str] = {}
     events = [Command(NOW, row.name, "ann" if row.name == "client" else "") for row in STAFF]
     events += [Press(NOW, f"{verb}:1") for verb in STAFF_BUTTONS]  # type: ignore[misc]
@@ -67,7 +67,7 @@ def test_every_button_a_coach_is_ever_given_has_words() -> None:
     assert all(known(label) for label in LABELS)
 
 
-def _wish() -> Any:
+def _wants_to_talk() -> Any:
     from core.watching.flags import flag
 
     return flag(Code.WANTS_COACH, NOW)

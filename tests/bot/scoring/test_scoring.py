@@ -105,7 +105,7 @@ def test_nothing_but_the_rows_goes_to_standard_output(tmp_path, capsys):
         pytest.param(("ada", "2026-01-05", "blood_pressure", "82/128"), "perhaps 128/82?", id="swapped-pressure"),
         pytest.param(("ada", "2026-01-05", "resting_heart_rate", "18"), "write 18 in 15 s", id="beats-counted"),
         pytest.param(("ada", "2026-01-05", "five_chair_stands", "stopped after 3"), "not finished", id="not-finished"),
-        pytest.param(("ada", "2026-01-05", "bmi", "25"), "bmi is worked out here", id="derived"),
+        pytest.param(("ada", "2026-01-05", "bmi", "25"), "bmi is derived here", id="derived"),
         pytest.param(("ada", "2026-01-05", "mood", "7"), "this measure is not known", id="unknown-measure"),
         pytest.param(("ada", "2026-01-05", "", "7"), "no measure", id="no-measure"),
         pytest.param(("", "2026-01-05", "energy", "7"), "no person", id="no-person"),
@@ -138,7 +138,7 @@ def test_an_unusual_value_is_scored_and_named():
 
 def test_a_weight_far_from_the_last_is_scored_and_named(tmp_path):
     rows = scored(tmp_path, ("ada", "2026-01-05", "weight", "82.4"), ("ada", "2026-02-02", "weight", "92.1"))
-    assert "far from the reading before it" in rows[1]["problem"]
+    assert "far from the previous reading" in rows[1]["problem"]
     assert rows[1]["verdict"] == "changed possible"
 
 
@@ -208,7 +208,7 @@ def test_conditions_are_names_differences_and_what_happened():
     assert found.conditions.notes == {"arms_used"}
     assert found.heard is not None
     assert found.heard.value == 0  # the arms helped: CDC counts none
-    assert found.remark == "left out, because not understood: sunny"
+    assert found.remark == "ignored, because not understood: sunny"
 
 
 def test_a_person_is_read_as_far_as_it_is_understood():

@@ -1,4 +1,4 @@
-"""One door to another person's data."""
+"""The only access to another person's data."""
 
 import pytest
 from sqlalchemy import update

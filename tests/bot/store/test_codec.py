@@ -1,4 +1,4 @@
-"""Every value a conversation is made of can be written down and read back, and nothing else can."""
+"""Every value of a conversation can be serialised and read back, and nothing else can."""
 
 import contextlib
 import dataclasses
@@ -47,7 +47,7 @@ under_way: set[Any] = set()
 @cache
 def values(hint: Any) -> st.SearchStrategy[Any]:
     """Any value that an annotation allows."""
-    if hint in under_way:  # a class that can hold another of its own
+    if hint in under_way:  # a class that can contain itself
         return st.deferred(lambda: values(hint))
     origin, arguments = typing.get_origin(hint), typing.get_args(hint)
     if origin in (typing.Union, types.UnionType):
@@ -71,7 +71,7 @@ def values(hint: Any) -> st.SearchStrategy[Any]:
 
 
 def is_stored(kind: type) -> bool:
-    """Not those that hold functions or mappings: a measure, a client's facts."""
+    """Not those that contain functions or mappings: a measure, a client's facts."""
     try:
         values(kind)
     except (KeyError, NameError):
@@ -128,7 +128,7 @@ def test_an_instant_is_read_back_in_utc_whatever_zone_it_was_written_in() -> Non
 
 @dataclasses.dataclass(frozen=True)
 class Foreign:
-    """Of a module that stores nothing."""
+    """A class of a module that stores nothing."""
 
 
 @pytest.mark.parametrize(

@@ -88,7 +88,7 @@ def test_reading_does_not_wait_for_a_writer(database: Database) -> None:
 
 
 def test_two_processes_that_read_before_they_write_take_turns(open_database: Callable[[], Database]) -> None:
-    """As they would not if a transaction of SQLite began without saying that it means to write."""
+    """This would fail if SQLite transactions did not begin as writing ones."""
     databases = [open_database(), open_database()]
 
     def add_one(conn):

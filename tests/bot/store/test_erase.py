@@ -1,4 +1,4 @@
-"""Somebody who asks to be forgotten is: no reading, name or word of theirs stays, not even in the bytes of the file."""
+"""Erasure is complete: no reading, name or message of the person remains, not even in the bytes of the file."""
 
 from datetime import timedelta
 from decimal import Decimal
@@ -44,7 +44,7 @@ SECOND, DAY = timedelta(seconds=1), timedelta(days=1)
 
 
 def live(database: Database) -> Practice:
-    """Give Ada some weeks with us, in which each secret gets somewhere."""
+    """Give Ada some weeks with us, in which each secret is stored somewhere."""
     practice = database.write_now(rowan_and_ada)
     ada = practice.ada
 

@@ -1,4 +1,4 @@
-"""What came in is kept once, worked off in order, and never lost."""
+"""Events are stored once, handled in order, and never lost."""
 
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
@@ -25,7 +25,7 @@ def claimed(database: Database, now: datetime = NOW, limit: int = 10) -> list[st
 
 
 def finish(database: Database, now: datetime = NOW) -> list[str]:
-    """Claim what there is and call it handled."""
+    """Claim everything and mark it as handled."""
 
     def work(conn):
         rows = inbox.claim(conn, now, 10)
@@ -135,7 +135,7 @@ def test_old_keys_are_forgotten_but_nothing_that_still_waits(database: Database)
 
 
 def test_claiming_does_not_read_what_was_handled_long_ago(database: Database) -> None:
-    """With thousands of done rows the claim still uses the index of pending ones."""
+    """With thousands of handled rows the claim still uses the index of pending ones."""
     explain = "EXPLAIN QUERY PLAN " if database.is_sqlite else "EXPLAIN "
     asked = []
     event.listen(database.engine, "before_cursor_execute", lambda *given: asked.append(given[2:4]))

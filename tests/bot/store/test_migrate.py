@@ -1,4 +1,4 @@
-"""The migrations end where a fresh schema is, on both databases, and are part of the installed package."""
+"""The migrations produce the current schema, on both databases, and are part of the installed package."""
 
 from collections.abc import Callable
 from importlib.resources import files

@@ -1,4 +1,4 @@
-"""What is to be said goes out in order, once for each occasion, and is never lost."""
+"""Messages are sent in order, once per occasion, and are never lost."""
 
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
@@ -23,7 +23,7 @@ ADA, BEN = 100, 200
 
 
 def out(mark: str, chat_id: int = ADA, due_at: datetime = NOW, **more: Any) -> Outgoing:
-    """A message that can be told from others by its mark."""
+    """A message that is distinguished by its mark."""
     return Outgoing(chat_id, Ask(mark, Unit.KILOGRAM), due_at, **more)
 
 

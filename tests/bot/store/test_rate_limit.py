@@ -1,4 +1,4 @@
-"""The shared send rate, on both databases. `now` is an argument: nothing here waits."""
+"""The shared rate limits, on both databases. `now` is an argument: nothing here waits."""
 
 from datetime import UTC, datetime, timedelta
 
@@ -15,7 +15,7 @@ def instants(given, count):
 
 
 def draw(conn, now, most=100):
-    """Take all the room there is, as one worker would; return when each send goes out."""
+    """Reserve all available sends, as one worker would; return the instant of each."""
     given = rate_limit.room(conn, now, QUARTER, RATES)
     count = min(given.count, most)
     rate_limit.take(conn, given, count, RATES)
@@ -33,7 +33,7 @@ def test_a_worker_takes_a_quarter_of_a_second_at_once(database):
 
 
 def test_workers_that_take_turns_fill_the_rate_and_never_exceed_it(database):
-    def two_workers(conn):  # for ten seconds, each looking every 100 ms
+    def two_workers(conn):  # for ten seconds, each polling every 100 ms
         return [at for tick in range(200) for at in draw(conn, NOW + tick * timedelta(milliseconds=50))]
 
     sent = database.write_now(two_workers)
@@ -69,7 +69,7 @@ def test_a_shorter_wait_does_not_undo_a_longer_one(database):
 
 
 def send_whenever_free(database, chat, group, seconds):
-    """Send to one chat as soon as it is free, looking every 100 ms; return when."""
+    """Send to one chat as soon as allowed, polling every 100 ms; return the instants."""
 
     def sending(conn):
         sent = []

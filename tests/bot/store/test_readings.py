@@ -1,4 +1,4 @@
-"""What is loaded of a client's readings for a turn, against a plain loop over all of them."""
+"""The readings loaded for a turn, compared with a plain loop over all of them."""
 
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
@@ -16,7 +16,7 @@ MEASURES = ("energy", "weight", "waist", "blood_pressure")
 
 
 def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datetime]]:
-    """Everything of twelve weeks; before that, of each measure the first and the last that count."""
+    """Everything of twelve weeks; before that, for each measure the first and the last that count."""
     recent = NOW - timedelta(weeks=12)
     found = {(r.measure, r.taken_at) for r in held if r.taken_at >= recent}
     for measure in MEASURES:

@@ -1,4 +1,4 @@
-"""Tidying: what has been kept long enough goes, and nothing that is still needed."""
+"""Retention: expired data is deleted, and nothing that is still needed."""
 
 from datetime import timedelta
 from decimal import Decimal

@@ -1,4 +1,4 @@
-"""How long what clients gave is kept: side notes, readings taken back, words. Everything else stays."""
+"""Retention of clients' data: side notes, withdrawn readings, messages. Everything else stays."""
 
 from dataclasses import replace
 from datetime import timedelta

@@ -1,4 +1,4 @@
-"""What updates become: people act in the local messenger, the real client reads what comes of it."""
+"""From updates to events: people act in the local messenger, and the real client parses the updates."""
 
 import asyncio
 from contextlib import AsyncExitStack
@@ -16,7 +16,7 @@ NOW = datetime(2026, 3, 2, 7, 30, tzinfo=UTC)
 
 
 def updates_of(act):
-    """Return what `act(messenger, bot, ada)` sends the bot, as `incoming` sees it."""
+    """The updates that `act(messenger, bot, ada)` causes, as parsed by `incoming`."""
 
     async def run():
         async with AsyncExitStack() as stack:

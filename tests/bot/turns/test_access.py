@@ -1,8 +1,8 @@
-"""Who can reach whom: every command, button and link, tried by every role, on one client of each of two coaches.
+"""Access control: every command, button and link, tried by every role, on one client of each of two coaches.
 
-Each try happens in a transaction that is rolled back, from the same practice. A hole is: something of the client
-(their name, a number, a note, a word) in what the role is told; anything about the client changed, or said to them;
-or an answer that tells a client of somebody else from nobody at all. The table of all tries is printed.
+Each attempt runs in a transaction that is rolled back, on the same practice. A hole is: anything of the client's (name,
+number, note, message) in what the role is told; any change to the client, or message to them; or a reply that
+distinguishes another coach's client from nobody at all. The table of all attempts is printed.
 """
 
 from __future__ import annotations
@@ -75,7 +75,7 @@ NOBODY = 999_999
 
 @dataclass(frozen=True)
 class Subject:
-    """One client that others may try to reach. canaries: what nobody else may be told."""
+    """A client that others may try to reach. canaries: what nobody else may be told."""
 
     name: str
     chat: int
@@ -94,7 +94,7 @@ BENNET = Subject("Bennet", BEN, "91.3", frozenset({"other coach", "other client"
 
 @dataclass(frozen=True)
 class Practice:
-    """What a database holds before each try."""
+    """The contents of a database before each attempt."""
 
     subjects: tuple[Subject, Subject]
     tokens: Mapping[str, str]
@@ -102,7 +102,7 @@ class Practice:
 
 
 def practice(conn: Connection) -> Practice:
-    """Rowan looks after Adabel, whom Kim handed over; Sam after Bennet; Dora's care has ended."""
+    """Rowan coaches Adabel, whom Kim handed over; Sam coaches Bennet; Dora's care has ended."""
     rowan, sam, kim = (add_coach(conn, chat, name) for chat, name in ((ROWAN, "Rowan"), (SAM, "Sam"), (KIM, "Kim")))
     olu = people.add(conn, OLU, Role.ORGANISER, "Olu", "en", NOW)
     people.add_organiser(conn, olu, "Olu", NOW)
@@ -138,7 +138,7 @@ Act = Callable[[Subject], tuple[StaffState | None, Event]]
 COMMANDS = tuple(dict.fromkeys(row.name for table in (STAFF, CLIENT) for row in table))
 VERBS = tuple(dict.fromkeys((*STAFF_BUTTONS, *CLIENT_BUTTONS, "consent", "e")))
 OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is About.CLIENT}
-# What a button carries beside the client, where it does something without more being asked.
+# A button's data beside the client, if it acts without further questions.
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
@@ -183,7 +183,7 @@ def ways() -> Iterator[tuple[str, Act]]:
 
 
 def about(conn: Connection, subject: Subject) -> list[Any]:
-    """Everything that is held of a client, and all that is on its way to them."""
+    """Everything stored about a client, and everything queued for them."""
     held: list[Any] = list(conn.execute(select(clients_table).where(clients_table.c.id == subject.id)))
     for table in (flags_table, notes, words_table, readings_table, goals, slots):
         held += conn.execute(select(table).where(table.c.client_id == subject.id))
@@ -193,7 +193,7 @@ def about(conn: Connection, subject: Subject) -> list[Any]:
 
 
 def told(conn: Connection, chat: int) -> list[str]:
-    """Everything said to a chat, with its buttons: words are made of nothing else."""
+    """Everything sent to a chat, with its buttons: all texts are rendered from this."""
     rows = conn.execute(select(outbox).where(outbox.c.chat_id == chat).order_by(outbox.c.id))
     return [f"{row.message} {row.choices}" for row in rows]
 
@@ -204,7 +204,8 @@ DECIDE = steps()
 def tried(
     conn: Connection, chat: int, state: StaffState | None, event: Event, subject: Subject
 ) -> tuple[list[Any], bool]:
-    """Let an event happen, and undo it: what its sender was told, and whether anything of the client changed."""
+    """Let an event happen, and roll it back; return what its sender was told, and whether anything about the client
+    changed."""
     before = about(conn, subject)
     point = conn.begin_nested()
     if state is not None:
@@ -214,17 +215,17 @@ def tried(
         pass
     said, changed = told(conn, chat), about(conn, subject) != before
     if chat == subject.chat:
-        changed = False  # what somebody does about themselves is theirs
+        changed = False  # people may change their own data
     point.rollback()
     return said, changed
 
 
 def hole(conn: Connection, role: str, act: Act, subject: Subject) -> str:
-    """What is wrong with one try, "" when nothing is; for who may, whether it led anywhere."""
+    """What is wrong with one attempt, "" if nothing; for authorised roles, whether it had any effect."""
     state, event = act(subject)
     said, changed = tried(conn, CHATS[role], state, event, subject)
     typed = event.argument if isinstance(event, Command) else event.text if isinstance(event, Text) else ""
-    leaks = [c for c in subject.canaries if c in str(said) and c not in typed]  # a typed name may be said back
+    leaks = [c for c in subject.canaries if c in str(said) and c not in typed]  # a typed name may be repeated
     if role in subject.may:
         return "yes" if leaks or changed else "-"
     if changed:
@@ -240,7 +241,7 @@ def hole(conn: Connection, role: str, act: Act, subject: Subject) -> str:
 
 
 def matrix(database: Database, roles: tuple[str, ...]) -> tuple[dict[str, dict[str, str]], list[str]]:
-    """Every way in, by every role, to both clients: a table of cells, and the holes in words."""
+    """Every way in, by every role, to both clients: a table of cells, and descriptions of the holes."""
     table: dict[str, dict[str, str]] = {}
     holes = []
     with database.engine.connect() as conn, conn.begin() as all_of_it:
@@ -304,9 +305,9 @@ def test_the_matrix_tries_every_command_and_button_there_is() -> None:
 
 
 def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> None:
-    """Every way that is a coach's own leads somewhere for the coach, or the matrix would prove nothing."""
+    """Every way in works for the client's own coach; otherwise the matrix would prove nothing."""
     table, _ = matrix(sqlite, ("coach",))
-    silent = {"slotday", "sure"}  # one asks for the time and names nobody; the other fits an open question alone
+    silent = {"slotday", "sure"}  # one asks for the time and names nobody; the other fits only an open question
     assert {v for v in OF_A_CLIENT - silent if table[f"button {v}"]["coach"] != "own"} == set()
     assert table["yes to end"]["coach"] == table["words while writing"]["coach"] == "own"
 

@@ -1,4 +1,4 @@
-"""Every effect a step can ask for is carried out, in the database."""
+"""Every effect of a step is applied to the database."""
 
 import dataclasses
 import typing
@@ -58,7 +58,7 @@ def practice(database: Database) -> Practice:
 
 
 def carry(database: Database, *asked: Effect, now: datetime = NOW) -> Puppet:
-    """Let one turn of Ada's ask for effects."""
+    """Let one turn of Ada's return effects."""
     puppet = Puppet(asked)
     say(database, puppet, "x", now)
     assert database.read_now(lambda conn: [r.error for r in conn.execute(tables.inbox.select()) if r.error]) == []
@@ -66,7 +66,7 @@ def carry(database: Database, *asked: Effect, now: datetime = NOW) -> Puppet:
 
 
 def facts(database: Database, now: datetime = NOW):
-    """What Ada's next turn is told."""
+    """The facts of Ada's next turn."""
     return carry(database, now=now).seen[0][2]
 
 

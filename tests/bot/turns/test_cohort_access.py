@@ -1,7 +1,8 @@
-"""Who can reach which cohort: every button, command and half-made answer, tried by every role, on the cohorts of two
-organisers. And an organiser beside their members: whatever they try, no reading, note or word of one is ever told.
+"""Access control of cohorts: every button, command and partial answer, tried by every role, on the cohorts of two
+organisers. And an organiser against their members: whatever they try, no reading, note or message of a member is
+revealed.
 
-Built on the matrix of clients; each try is rolled back.
+Built on the matrix of clients; each attempt is rolled back.
 """
 
 from __future__ import annotations
@@ -42,7 +43,7 @@ __all__ = ["sqlite"]  # the fixture
 
 @dataclass(frozen=True)
 class Cohort:
-    """One cohort that others may try to reach. member: somebody in it."""
+    """A cohort that others may try to reach. member: somebody in it."""
 
     name: str
     organiser: str  # the role that runs it
@@ -55,7 +56,7 @@ class Cohort:
 
 
 def cohorts(conn: Connection) -> tuple[tuple[Cohort, Cohort], dict[str, str]]:
-    """Olu's cohort with Adabel, Pat's with Bennet, each with a group chat and one week told; and links to both."""
+    """Olu's cohort with Adabel, Pat's with Bennet, each with a group chat and one published week; and links to both."""
     there = practice(conn)
     pat = people.add(conn, PAT, Role.ORGANISER, "Pat", "en", NOW)
     people.add_organiser(conn, pat, "Pat", NOW)
@@ -91,12 +92,12 @@ def ways_to(c: Cohort) -> Iterator[tuple[str, StaffState | None, Event]]:
 
 
 def held(conn: Connection) -> list[Any]:
-    """All there is of cohorts, and everything on its way to anybody but whoever tries."""
+    """Everything stored about cohorts, and everything queued for anybody but the person trying."""
     return [[tuple(row) for row in conn.execute(select(table))] for table in TABLES]
 
 
 def cell(conn: Connection, role: str, state: StaffState | None, event: Event, c: Cohort) -> str:
-    """What came of one try: "own", "no", or a hole."""
+    """The result of one attempt: "own", "no", or a hole."""
     before = held(conn)
     point = conn.begin_nested()
     said, _ = tried_and_kept(conn, ROLES[role], state, event, c)
@@ -113,7 +114,7 @@ def cell(conn: Connection, role: str, state: StaffState | None, event: Event, c:
 def tried_and_kept(
     conn: Connection, chat: int, state: StaffState | None, event: Event, c: Cohort
 ) -> tuple[list[str], bool]:
-    """`tried`, but not undone, so that the caller can look at what changed."""
+    """Like `tried`, but not rolled back, so that the caller can inspect the changes."""
     from bot.store import codec, conversations, inbox
     from bot.turns import turn
     from tests.bot.turns.test_access import DECIDE, told
@@ -151,7 +152,7 @@ def test_nobody_reaches_a_cohort_that_is_not_theirs(sqlite: Database, capsys: py
         print(shown(table, tuple(ROLES)))
         print(f"{sum(map(len, table.values()))} tries, {len(holes)} holes")
     assert holes == []
-    silent = {"coreport", "cosure"}  # before a cohort is over, and before that question is asked
+    silent = {"coreport", "cosure"}  # have no effect before a cohort is over, or before that question is asked
     for verb in {"cohorts", *OF_A_COHORT} - silent:  # or the matrix would prove nothing
         assert "own" in {table[name]["organiser"] for name in table if name.startswith(f"button {verb}")}, verb
     assert table["yes to end"]["organiser"] == table["typed yes to remove"]["organiser"] == "own"

@@ -1,4 +1,4 @@
-"""Cohorts in a database: joined, told week by week, closed; and what never gets out."""
+"""Cohorts in a database: joined, published week by week, closed; and what is never revealed."""
 
 from __future__ import annotations
 
@@ -82,7 +82,7 @@ def test_a_stranger_hears_what_they_are_asked_into_and_is_in_only_after_consent(
     assert said[0] == cm.CohortWelcome("Spring", "Olga", MONDAY)
     assert isinstance(said[1], Welcome) and said[1].coach == "Rowan"
     (fact,) = field.database.read_now(store.mine, field.olga)
-    assert fact.members == ()  # nobody who has not agreed is shown to anybody
+    assert fact.members == ()  # nobody is shown before they have consented
     said = field.presses("consent:yes", ADA)
     assert JoinedCohort("Spring", MONDAY) in said
     (fact,) = field.database.read_now(store.mine, field.olga)
@@ -244,7 +244,7 @@ def test_a_group_of_four_hears_no_figure_ever(field: Field) -> None:
 
 
 def test_figures_that_were_told_stay_as_they_were(field: Field) -> None:
-    """Somebody answers late, somebody is erased: what was told before does not change, so no difference tells."""
+    """Somebody answers late, somebody is erased: published figures do not change, so no difference reveals anything."""
     cohort, people = full(field, 7)
     week_of(field, people, 1)
     field.goes_on_to(instants(TERMS)[2])
@@ -393,7 +393,7 @@ def snapshot(field: Field) -> Any:
 
 
 def test_nothing_an_organiser_is_sent_holds_what_anybody_typed(field: Field) -> None:
-    """A reading that stands out is looked for in every message that ever went to the organiser and to the group."""
+    """A conspicuous reading is searched for in every message ever sent to the organiser and to the group."""
     cohort, people = full(field)
     for number in range(5):
         week_of(field, people, number)

@@ -1,4 +1,5 @@
-"""A group chat in a database: tied by its organiser alone, moved, lost; numbers answered in private; no word kept."""
+"""A group chat in a database: linked only by its organiser, moved, lost; numbers answered in private; no text
+stored."""
 
 from __future__ import annotations
 
@@ -81,7 +82,7 @@ def test_a_group_that_grew_takes_what_waits_for_it_along(field: Field) -> None:
     assert [(r.chat_id, r.cohort_id) for r in rows(field.database, t.groups)] == [(-1004000, cohort)]
     assert queued(field.database, -1004000) == [cm.GroupHello("Spring", MONDAY, 4)]
     field.group("migrated", other_chat=-1004000)  # told twice
-    field.group("removed")  # the old chat is no group of ours any more
+    field.group("removed")  # the old chat is no longer one of our groups
     assert [r.chat_id for r in rows(field.database, t.groups)] == [-1004000]
 
 
@@ -150,7 +151,7 @@ Ada in Steps: marmalade 128/82
 
 
 def test_no_word_said_in_a_group_is_ever_written_to_the_database(tmp_path: Any) -> None:
-    """Also while the bot is away: what waits with the messenger is dropped when it is taken over."""
+    """Also while the bot is down: pending updates are dropped when they are fetched."""
 
     async def play() -> None:
         async with Player(read_tape(SAID_IN_A_GROUP), tmp_path, lambda line: None, None) as player:

@@ -1,4 +1,4 @@
-"""Invitations: a link makes one person, once, in one role."""
+"""Invitations: a link creates one person, once, with one role."""
 
 from collections.abc import Callable
 from datetime import date, time, timedelta
@@ -263,7 +263,7 @@ def test_somebody_who_was_forgotten_is_a_stranger_and_can_be_invited_again(datab
     arrive(database, Text(NOW, "forget me"), Text(NOW, "still there?"))
     puppet = Puppet([Erase(Forgotten())])
     work(database, puppet.steps())
-    assert queued(database, ADA) == [Forgotten()]  # the next message is a stranger's, who has just been written to
+    assert queued(database, ADA) == [Forgotten()]  # the next message is a stranger's, who has just received a message
     assert rows(database, tables.clients) == []
     start(database, Puppet(), invite(database, coach_id=practice.coach, for_name="Ada"))
     assert [row.name for row in rows(database, tables.clients)] == ["Ada"]

@@ -1,4 +1,4 @@
-"""What a coach decides is carried out: links, words, plans, flags, handing over, leaving. On both databases."""
+"""A coach's decisions are applied: links, messages, plans, flags, handing over, leaving. On both databases."""
 
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
@@ -91,13 +91,34 @@ def test_the_link_makes_a_client_of_this_coach_with_the_chosen_plan(desk: Any) -
 def test_a_link_that_was_taken_back_opens_nothing(desk: Desk) -> None:
     made = desk.commands("invite", "Emil")[0]
     (revoke,) = [b for b in desk.buttons(ROWAN) if b.startswith("revoke:")]
-    assert kinds(desk.presses(revoke)) == ["InvitationsRevoked"]
+    assert kinds(desk.presses(revoke)) == ["InvitationRevoked"]
     assert kinds(desk.commands("start", made.link.rpartition("=")[2], chat=300)) == ["Stranger"]
+
+
+def test_taking_one_link_back_leaves_others_for_the_same_name(desk: Desk) -> None:
+    """Links are revoked by number: "Emil" names two people here, and "Emilia" starts the same way."""
+    first, second, third = (desk.commands("invite", name)[0] for name in ("Emil", "Emil", "Emilia"))
+    revoke = next(b for b in desk.buttons(ROWAN) if b.startswith("revoke:"))
+    (said,) = desk.presses(revoke)
+    assert said.for_name in ("Emil", "Emilia")
+    tokens = [made.link.rpartition("=")[2] for made in (first, second, third)]
+    assert sorted(kinds(desk.commands("start", t, chat=300 + n))[0] for n, t in enumerate(tokens)) == [
+        "Stranger",
+        "Welcome",
+        "Welcome",
+    ]
+
+
+def test_a_link_is_taken_back_once_and_a_second_tap_says_so(desk: Desk) -> None:
+    desk.commands("invite", "Emil")
+    (revoke,) = [b for b in desk.buttons(ROWAN) if b.startswith("revoke:")]
+    assert [desk.presses(revoke)[0].for_name for _ in range(2)] == ["Emil", ""]
+    assert kinds(desk.presses("revoke:Emil")) == ["OldButton"]
 
 
 def test_another_coachs_invitations_are_not_taken_back(desk: Any) -> None:
     desk.commands("invite", "Emil", chat=SAM)
-    desk.presses("revoke:Emil")
+    desk.presses(f"revoke:{only(desk.database, invitations).id}")
     assert only(desk.database, invitations).revoked_at is None
 
 
@@ -116,7 +137,7 @@ def test_words_reach_the_client_and_the_answer_comes_back_into_one_thread(desk: 
     assert [w[1:] for w in thread.words] == [(False, "rest your knee"), (True, "it is better, Friday is good")]
 
 
-def test_writing_back_meets_the_wish_for_a_word(desk: Any) -> None:
+def test_writing_back_clears_the_request_to_talk(desk: Any) -> None:
     raise_flag(desk, Code.WANTS_COACH)
     desk.commands("write", "Ada I call you tomorrow")
     assert only(desk.database, flags).cleared_at == NOW
@@ -309,7 +330,7 @@ def test_a_coach_gets_all_that_is_held_of_them_and_no_clients_readings(desk: Any
     desk.presses(f"note:{desk.ada}")
     desk.says("left knee")
     desk.commands("write", "Ada well done")
-    assert kinds(desk.commands("mydata")) == ["str", "DataSent"]  # a row that is gathered when it is sent
+    assert kinds(desk.commands("mydata")) == ["str", "DataSent"]  # a row whose data is gathered at delivery
     (person,) = [r.id for r in rows(desk.database, people) if r.chat_id == ROWAN]
     sent = desk.database.read_now(gather, person, Reader())
     text = "".join(part.document[1].decode() if part.document else part.text for part in sent)
@@ -318,7 +339,8 @@ def test_a_coach_gets_all_that_is_held_of_them_and_no_clients_readings(desk: Any
 
 
 def test_a_turn_of_staff_asks_the_database_a_bounded_number_of_times(desk: Any) -> None:
-    """One for the coach, one list, flags and slots of the week, histories: none of it grows with the caseload."""
+    """One query for the coach, one list, flags and slots of the week, histories: none depends on the size of the
+    caseload."""
     from sqlalchemy import event
 
     for number in range(20):

@@ -1,4 +1,4 @@
-"""Working off the inbox: facts in, effects out, all or nothing, and nobody's bad luck becomes another's."""
+"""Handling the inbox: facts in, effects out, all or nothing, and one person's failure never affects another."""
 
 from collections import Counter
 from collections.abc import Callable, Iterator
@@ -148,7 +148,7 @@ def counted(database: Database) -> Iterator[Counter[str]]:
 
 
 def queries(database: Database, chats: int) -> Counter[str]:
-    """Statements of one batch in which so many clients give a reading."""
+    """Statements of one batch in which `chats` clients send a reading."""
     puppet = Puppet(
         lambda state, event, facts: [
             Record(weight("82.4", NOW), event.text),

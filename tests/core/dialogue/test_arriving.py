@@ -26,7 +26,7 @@ INVITED = InvitationFact("client", "Rowan", "Ben")
 
 def arriving(**changes: object) -> Chat:
     plan = Plan(measures=("weight", "waist", "hip", "resting_heart_rate"))
-    facts = ClientFacts(2, "Ben", "Rowan", status=Status.ENROLLING, consented=False, plan=plan, country="GB")
+    facts = ClientFacts(2, "Ben", "Rowan", True, status=Status.ENROLLING, consented=False, plan=plan, country="GB")
     chat = Chat(replace(facts, **changes))
     chat.gets(Command(chat.now, "start", ""))
     return chat

@@ -93,7 +93,7 @@ def test_nothing_about_a_row_is_left_to_a_default(kind: type) -> None:
         ({"who": Who.STAFF}, "0 lines of /help for a organiser"),
         ({"help": (HelpLine(99, Who.COACH, "/day – the week"),)}, "begins otherwise"),
         ({"words": (Intent.PROGRESS,), "needs": templates}, "nothing but the caseload is loaded"),
-        ({"argument": Argument.SPOKEN}, "not read as a text"),
+        ({"argument": Argument.SPOKEN}, "not interpreted as text"),
     ],
 )
 def test_a_row_that_says_too_little_is_refused(other: dict[str, Any], why: str) -> None:
@@ -134,7 +134,7 @@ def test_a_button_whose_client_or_cohort_is_not_loaded_is_refused(about: About) 
 
 
 def test_two_buttons_of_one_verb_are_refused() -> None:
-    with pytest.raises(HalfMade, match="two of this verb"):
+    with pytest.raises(HalfMade, match="two buttons have this verb"):
         by_verb([*STAFF_BUTTONS.values(), STAFF_BUTTONS["card"]])
 
 

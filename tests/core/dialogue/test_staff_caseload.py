@@ -78,7 +78,7 @@ def test_a_name_nobody_has_is_said_back() -> None:
     assert Office(ADA).says("zoe").heard(sm.NobodyFound).query == "zoe"
 
 
-def test_a_client_called_like_a_wish_is_still_found() -> None:
+def test_a_client_named_like_an_intent_is_still_found() -> None:
     assert Office(card(5, "Hi")).says("Hi").heard(sm.CardSaid).name == "Hi"
 
 

@@ -7,15 +7,18 @@ from datetime import date, time, timedelta
 
 import pytest
 
+from bot.rendering.phrases.labels import labeller
 from core.care import Slot, Status
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
-from core.dialogue.client.facts import InvitationFact
+from core.dialogue.client.facts import InvitationFact, Membership
 from core.dialogue.client.states import Awaiting, Counting, Setting
 from core.dialogue.kit.effects import Erase, Say, SendData
 from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
 from core.dialogue.kit.messages import NotText
+from core.language import LANGUAGES, Intent, words_for
 from core.quantity import Unit
+from core.watching.cohort import Counted
 from tests.builders import ADA, Chat, Plan, checked_in
 
 
@@ -112,8 +115,26 @@ def test_my_data_is_sent():
 def test_being_forgotten_takes_one_confirmation():
     chat = Chat().commands("forget")
     assert chat.kinds == ["ForgetSure"] and not chat.did(Erase)
-    chat.says("yes")
+    chat.presses("forget:yes")
     assert chat.did(Erase) == [Erase(m.Forgotten())]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize(
+    ("opens", "button"), [("forget", "forget_yes"), ("leave", "leave_yes"), ("leave_cohort", "leave_yes")]
+)
+def test_a_yes_alone_ends_nothing_and_the_very_words_do(language, opens, button):
+    label = labeller(language)
+    spring = Membership(5, "Spring", date(2026, 3, 2), date(2026, 6, 1), Counted.MINUTES.value)
+    facts = replace(ADA, language=language, label=label, cohorts=(spring,))
+    ended = (Erase, e.LeaveCohort, e.Learn)
+    opened = "coleave:5" if opens == "leave_cohort" else f"set:{opens}"
+    for yes in words_for(language).intents[Intent.YES]:
+        chat = Chat(facts).presses(opened).says(yes.strip("… "))
+        assert not any(chat.did(kind) for kind in ended), yes
+        assert isinstance(chat.state.asking, Setting), yes
+    chat = Chat(facts).presses(opened).says(label(button, ""))
+    assert any(chat.did(kind) for kind in ended)
 
 
 def test_a_no_to_being_forgotten_keeps_everything_as_it_was():

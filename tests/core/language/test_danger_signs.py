@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from core.language import LANGUAGES, words_for
 from core.language.concepts import Answer, Concept
-from core.language.danger_signs import Level, Sighting, recognise
+from core.language.danger_signs import Level, Sighting, When, Who, answer_to_alarm, recognise
 from core.language.signs import SIGNS
 from tests.core.understanding.ways_of_writing import CORPUS
 
@@ -480,3 +480,97 @@ def test_a_word_that_only_looks_like_a_sign_raises_nothing(word):
 def test_no_message_breaks_the_recognition(typed, language):
     found = recognise(typed, words_for(language))
     assert found is None or isinstance(found, Sighting)
+
+
+@pytest.mark.parametrize(
+    ("typed", "when", "who", "certain"),
+    [
+        ("my chest hurts right now", When.NOW, Who.ME, True),
+        ("just passed out in the hall", When.JUST_NOW, Who.ME, True),
+        ("fainted once as a teenager", When.LONG_AGO, Who.ME, False),
+        ("my husband has collapsed on the kitchen floor", When.UNKNOWN, Who.WITH_ME, True),
+        ("my sister had a stroke last year", When.LONG_AGO, Who.ELSEWHERE, False),
+        ("brother in law is in hospital with chest pain", When.UNKNOWN, Who.ELSEWHERE, False),
+        ("what if I get chest pain", When.UNKNOWN, Who.NOBODY, False),
+        ("nearly had a stroke when I saw the gas bill haha", When.UNKNOWN, Who.NOBODY, False),
+        ("had a stroke in 2015, and now my chest hurts", When.NOW, Who.ME, True),
+    ],
+)
+def test_when_and_to_whom_it_happens_decides_whether_it_is_sure(typed, when, who, certain):
+    found = recognise(typed, words_for("en"))
+    assert found is not None
+    assert (found.when, found.who, found.certain) == (when, who, certain)
+
+
+@pytest.mark.parametrize(
+    ("typed", "level"),
+    [
+        ("I keep thinking about killing myself", Level.TALK),
+        ("I am going to kill myself", Level.EMERGENCY),
+        ("I do not want to live any more, the tablets are in front of me", Level.EMERGENCY),
+        ("I cut myself again on purpose", Level.EMERGENCY),
+        ("what is the point, nothing is ever going to get better", Level.TALK),
+        ("I make myself sick after meals", Level.TALK),
+    ],
+)
+def test_thoughts_are_for_a_talk_and_intent_is_an_emergency(typed, level):
+    found = recognise(typed, words_for("en"))
+    assert found is not None
+    assert found.level is level
+
+
+@pytest.mark.parametrize(
+    "typed", ["no chest pain but my left arm is numb", "keine Brustschmerzen, aber der linke Arm ist taub"]
+)
+def test_a_denial_reaches_only_its_own_clause(typed):
+    found = recognise(typed, words_for("en"))
+    assert found is not None
+    assert (found.sign, found.certain) == ("stroke_signs", True)
+
+
+def test_spreading_pain_is_never_said_to_have_gone():
+    calm = recognise("chest pain, but it went away when I sat down", words_for("en"))
+    spread = recognise("chest pain, it went away from there but is going down my arm", words_for("en"))
+    assert calm is not None and calm.level is Level.SAME_DAY
+    assert spread is not None and spread.level is Level.EMERGENCY
+
+
+@pytest.mark.parametrize(
+    ("typed", "sign"),
+    [
+        ("I took 20 tablets", "overdose"),
+        ("stung by a wasp and my tongue is swelling", "allergic_reaction"),
+        ("my nose will not stop bleeding", "bleeding"),
+        ("I have just had a seizure", "seizure"),
+        ("please send an ambulance", "call_for_help"),
+    ],
+)
+def test_other_emergencies_are_known_by_name(typed, sign):
+    found = recognise(typed, words_for("en"))
+    assert found is not None
+    assert (found.sign, found.level, found.certain) == (sign, Level.EMERGENCY, True)
+
+
+def test_tablets_taken_as_usual_alarm_nobody():
+    assert recognise("took my blood pressure tablets at 8", words_for("en")) is None
+    assert recognise("I took 20 mg this morning", words_for("en")) is None
+
+
+@pytest.mark.parametrize(
+    ("typed", "meaning"),
+    [
+        ("yeah right now", Answer.YES),
+        ("it hasn't stopped", Answer.YES),
+        ("a bit, comes and goes", Answer.HESITANT),
+        ("it's not completely gone", Answer.HESITANT),
+        ("no", Answer.NO),
+        ("no, it's my husband", Answer.OTHER_PERSON),
+        ("it passed when I sat down", Answer.OVER),
+        ("I was only joking", Answer.NOT_A_SIGN),
+        ("I don't know", None),
+        ("what do you mean?", None),
+        ("7", None),
+    ],
+)
+def test_an_answer_to_is_it_happening_now(typed, meaning):
+    assert answer_to_alarm(typed, words_for("en")) is meaning

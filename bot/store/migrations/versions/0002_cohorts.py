@@ -1,4 +1,4 @@
-"""Cohorts: when each is due, its closing report, and the pooled figures that were told."""
+"""Cohorts: when each is due, its closing report, and the published pooled figures."""
 
 from __future__ import annotations
 

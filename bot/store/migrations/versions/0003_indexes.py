@@ -1,4 +1,4 @@
-"""Indexes that hold the whole order they are read in, and one for what was set aside."""
+"""Indexes that cover the full sort order of their queries, and one for rows set aside."""
 
 from __future__ import annotations
 

@@ -1,0 +1,108 @@
+"""Repeat the open question: after a button of another question, nobody should have to scroll."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from core.dialogue.client import (
+    answers,
+    check_in,
+    coach_thread,
+    cohort_membership,
+    corrections,
+    enrolment,
+    pausing,
+    progress_and_goals,
+    safety,
+    settings,
+    timed_counts,
+    weighing_guard,
+)
+from core.dialogue.client.answers import OLD_ANSWER
+from core.dialogue.client.states import (
+    AlarmAsked,
+    AskingConditions,
+    Awaiting,
+    Confirming,
+    Consenting,
+    Counting,
+    Enrolling,
+    Gate,
+    Repeating,
+    Setting,
+    StopwatchDone,
+)
+from core.dialogue.client.step import ClientStep
+from core.measures import MEASURES
+
+
+def put_again(d: ClientStep) -> None:
+    """Repeat the open question with its buttons; nothing if none is open. The state is unchanged."""
+    open_now = d.asking
+    _say(d)
+    d.ask(open_now)
+
+
+def _say(d: ClientStep) -> None:
+    match d.asking:
+        case Awaiting(measure=key) if key in MEASURES:
+            check_in.ask(d, MEASURES[key])
+        case Confirming(measure=key) as asking if key in MEASURES:
+            if asking.kind == OLD_ANSWER:
+                answers.ask_about_old_answer(d, asking)
+            else:
+                answers.ask_if_sure(d, MEASURES[key], asking.meant, asking.kind)
+        case AskingConditions(measure=key) as asking if key in MEASURES:
+            measure = MEASURES[key]
+            aspects = answers.unasked_aspects(d, measure)
+            if asking.picking:
+                answers.ask_what_differed(d, measure, aspects, asking.differs)
+            else:
+                answers.say_conditions(d, measure, aspects)
+        case Gate(signs=signs):
+            (safety.ask_signs if signs else safety.ask_well)(d)
+        case AlarmAsked(sign=sign):
+            safety.say_question(d, sign)
+        case Repeating() as asking:
+            safety.ask_to_repeat(d, asking)
+        case StopwatchDone() as asking if asking.measure in MEASURES:
+            timed_counts.say_stopwatch(d, asking)
+        case Counting(measure=key, seconds=0, started=started) if d.now - started < timedelta(hours=1):
+            timed_counts.say_running(d, key)
+        case Consenting():
+            enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
+        case Enrolling() as asking:
+            enrolment.ask_question(d, asking.question, asking.chosen)
+        case Setting() as asking:
+            _setting(d, asking)
+        case _:
+            pass
+
+
+def _setting(d: ClientStep, asking: Setting) -> None:
+    match asking.what:
+        case "pause" | "snooze":
+            d.ask(asking.back)
+            (pausing.pause if asking.what == "pause" else pausing.later)(d)
+        case "word":
+            coach_thread.word(d)
+        case "undo":
+            corrections.ask_undo(d, asking.detail)
+        case "early_reason":
+            weighing_guard.ask_reason(d)
+        case "goal":
+            progress_and_goals.goal(d)
+        case "goal_target":
+            progress_and_goals.goal_for(d, asking.detail)
+        case "goal_date":
+            progress_and_goals.say_goal_date(d, asking.detail.partition("=")[0])
+        case "coach_change":
+            enrolment.ask_change_coach_again(d)
+        case cohort_membership.LEAVE:
+            cohort_membership.leave(d, asking.detail)
+        case "slot" if asking.detail:
+            settings.say_hours(d)
+        case "slot" | "zone" | "language" | "units" | "numbers" | "forget" | "leave" as what:
+            settings.change(d, what)
+        case _:
+            pass

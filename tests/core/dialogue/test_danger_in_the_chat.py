@@ -1,0 +1,160 @@
+"""Danger signs in the chat: who is helped, who is notified, what is asked, and what is never ignored."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+import pytest
+
+from core.care import Status
+from core.client import Caution
+from core.dialogue.client import effects as e
+from core.dialogue.client import messages as m
+from core.dialogue.client.facts import StrangerFacts
+from core.dialogue.client.states import AlarmAsked, Awaiting, Enrolling
+from core.dialogue.engines.client import step_stranger
+from core.dialogue.kit.effects import Say
+from core.dialogue.kit.events import Command, Text, TimerFired
+from core.watching.flags import Code, Flag
+from tests.builders import ADA, MONDAY, Chat, Plan
+
+LONG_AGO = "I had chest pain last year"
+TESTS = replace(ADA, plan=Plan(measures=("chair_stand_30s",)))
+
+
+def flags(chat: Chat) -> list[Flag]:
+    return [x.flag for x in chat.did(e.Raise)]
+
+
+def about(chat: Chat) -> list[str]:
+    return [str(dict(f.evidence).get("about", "")) for f in flags(chat) if f.code is Code.RED_FLAG_WORDS]
+
+
+def asked() -> Chat:
+    chat = Chat().due().says(LONG_AGO)
+    assert isinstance(chat.state.asking, AlarmAsked)
+    return chat
+
+
+# --- the question -----------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("answer", ["yes", "i think so", "maybe", "a bit"])
+def test_a_yes_however_hesitant_is_an_alarm(answer: str) -> None:
+    chat = asked().says(answer)
+    assert "Emergency" in chat.kinds and about(chat) == [""]
+
+
+def test_somebody_near_the_client_gets_help_too_and_the_coach_hears_whose_it_is() -> None:
+    chat = asked().presses("alarm:nearby")
+    assert chat.heard(m.EmergencyNearby).number == "999"
+    assert about(chat) == ["nearby"]
+
+
+def test_what_is_over_still_asks_for_a_doctor_and_is_passed_on() -> None:
+    chat = asked().presses("alarm:over")
+    assert "AlarmOver" in chat.kinds and "StoodDown" not in chat.kinds
+    assert about(chat) == ["over"]
+
+
+@pytest.mark.parametrize("said", ["alarm:none", "alarm:no"])
+def test_a_clear_denial_goes_back_to_the_open_question(said: str) -> None:
+    chat = asked().presses(said)
+    assert chat.kinds[0] == "StoodDown" and flags(chat) == []
+    assert chat.state.asking == Awaiting("energy")
+
+
+def test_a_second_sign_raises_the_level_and_ends_nothing() -> None:
+    chat = Chat().due().says("my ankle was swollen years ago")
+    assert isinstance(chat.state.asking, AlarmAsked)
+    first = chat.state.asking.level
+    chat.says("and I had a stroke in 2015")
+    assert isinstance(chat.state.asking, AlarmAsked)
+    assert (first, chat.state.asking.level) == ("same_day", "emergency")
+    assert "StoodDown" not in chat.kinds
+
+
+def test_a_sure_sign_while_the_question_is_open_is_acted_on() -> None:
+    chat = asked().says("now I cannot breathe")
+    assert "Emergency" in chat.kinds
+
+
+def test_a_quarter_of_an_hour_without_an_answer_is_told_to_the_coach() -> None:
+    chat = asked()
+    (timer,) = [x for x in chat.wakes if x.purpose == "alarm_stands"]
+    assert timer.at == chat.now + timedelta(minutes=15)
+    chat.gets(TimerFired(timer.at, timer.purpose))
+    assert [f.code for f in flags(chat)] == [Code.SIGN_UNANSWERED]
+    assert isinstance(chat.state.asking, AlarmAsked)
+    chat.says("it was nothing")
+    assert [x.code for x in chat.did(e.Lower)] == [Code.SIGN_UNANSWERED]
+
+
+@pytest.mark.parametrize("said", ["ok", "thanks", "hello", "7", "what?", "82.4 kg", "later"])
+def test_what_is_no_answer_never_ends_in_good_to_hear(said: str) -> None:
+    assert "StoodDown" not in asked().says(said).kinds
+
+
+# --- somebody else, and long ago --------------------------------------------------------------------------------
+
+
+def test_a_husband_on_the_floor_gets_the_same_help_in_words_that_fit() -> None:
+    chat = Chat().due().says("my husband has collapsed, he is lying on the floor")
+    assert "EmergencyNearby" in chat.kinds and "Emergency" not in chat.kinds
+    assert about(chat) == ["nearby"]
+
+
+def test_an_old_illness_while_enrolling_is_a_caution_and_enrolment_goes_on() -> None:
+    chat = Chat(replace(ADA, status=Status.ENROLLING))
+    chat.state = replace(chat.state, asking=Enrolling("cautions", ("weekday",)))
+    chat.says("I had a stroke in 2015")
+    assert "PastIllness" in chat.kinds and flags(chat) == []
+    (learned,) = chat.did(e.Learn)
+    assert (learned.field, learned.value) == ("cautions", frozenset({Caution.HEART_CONDITION}))
+    assert isinstance(chat.state.asking, Enrolling)
+
+
+# --- heard everywhere -------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", ["coach", "pause", "record", "goal", "progress", "nothing_of_ours"])
+def test_a_sign_in_the_words_of_a_command_is_heard(name: str) -> None:
+    chat = Chat().due().gets(Command(MONDAY, name, "I have crushing chest pain"))
+    assert "Emergency" in chat.kinds
+
+
+def test_words_for_the_coach_that_name_a_sign_still_reach_the_coach() -> None:
+    chat = Chat().due().gets(Command(MONDAY, "coach", "tell Rowan I have chest pain"))
+    assert [x.text for x in chat.did(e.PassOn)] == ["tell Rowan I have chest pain"]
+
+
+@pytest.mark.parametrize("event", [Text(MONDAY, "I can't breathe"), Command(MONDAY, "start", "I can't breathe")])
+def test_a_stranger_in_need_is_told_to_call_without_a_flat_number(event: Text | Command) -> None:
+    said = [x.message for x in step_stranger(event, StrangerFacts()).effects if isinstance(x, Say)]
+    parts = [part for message in said for part in getattr(message, "parts", (message,))]
+    assert [p.number for p in parts if isinstance(p, m.Emergency)] == [""]
+
+
+@pytest.mark.parametrize("typed", ["ok", "okay", "k"])
+def test_an_ok_at_the_list_of_signs_is_no_sign(typed: str) -> None:
+    chat = Chat(TESTS).due().says("7").presses("gate:well").says(typed)
+    assert "GateStopped" not in chat.kinds and flags(chat) == []
+
+
+# --- only what is so --------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("coach", "reachable"), [("Rowan", False), ("", False)], ids=["blocked", "nobody"])
+def test_the_coach_is_said_to_know_only_when_a_message_arrives(coach: str, reachable: bool) -> None:
+    alone = replace(ADA, coach_name=coach, coach_reachable=reachable)
+    chat = Chat(alone).due().says("I have chest pain now")
+    assert "CoachTold" not in chat.kinds
+    assert chat.heard(m.CoachNotReached).coach == coach
+
+
+def test_thoughts_of_death_come_with_a_line_to_call_where_one_is_known() -> None:
+    there = Chat().due().says("I want to die").heard(m.Despair)
+    assert (there.line, there.dial) == ("Samaritans", "116 123")
+    nowhere = Chat(replace(ADA, country="")).due().says("I want to die").heard(m.Despair)
+    assert (nowhere.line, nowhere.number) == ("", "")

@@ -1,0 +1,89 @@
+"""Scores of the sentences in tests/corpus/<language>: destructive requests, numbers as answers, health remarks."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from core.language import LANGUAGES, Intent, words_for
+from core.language.intents import intent_of
+from core.measures import MEASURES
+from core.measures.measure import Understood
+from core.understanding.answers_in_text import hear
+from core.understanding.stories import sure
+
+HERE = Path(__file__).parent
+
+
+@dataclass
+class Score:
+    """counts: sentences by kind, and those that were right.  wrong: sentence, meaning, result."""
+
+    counts: Counter[str] = field(default_factory=Counter)
+    right: Counter[str] = field(default_factory=Counter)
+    wrong: list[tuple[str, str, str]] = field(default_factory=list)
+
+    def add(self, kind: str, sentence: str, meant: str, heard: str) -> None:
+        self.counts[kind] += 1
+        if heard == meant:
+            self.right[kind] += 1
+        else:
+            self.wrong.append((sentence, meant, heard))
+
+
+def lines(language: str, name: str, half: str) -> Iterator[list[str]]:
+    for line in (HERE / language / f"{name}.{half}.tsv").read_text(encoding="utf-8").splitlines():
+        if line and not line.startswith("#"):
+            yield line.split("\t")
+
+
+DESTROYS = {Intent.FORGET: "delete", Intent.LEAVE: "leave"}
+
+
+def destructive(language: str, half: str) -> Score:
+    """Whether a sentence triggers the question before deleting or leaving; the question itself deletes nothing."""
+    score = Score()
+    for kind, sentence in lines(language, "destructive", half):
+        intent = intent_of(sentence, words_for(language))
+        score.add(kind, sentence, kind, DESTROYS.get(intent, "harmless") if intent is not None else "harmless")
+    return score
+
+
+def numbers(language: str, half: str) -> Score:
+    """What is stored without asking. "stored" counts answers understood correctly, "asked" those confirmed first; for
+    anything that is not an answer, only storing nothing is right."""
+    score = Score()
+    words = words_for(language)
+    for asked, meaning, sentence in lines(language, "numbers", half):
+        measure = MEASURES.get(asked)
+        others = [x for x in MEASURES.values() if x.understand is not None and x is not measure]
+        found = hear(sentence, words, measure, others)
+        found = sure(found, sentence, words, measure)
+        intent = intent_of(sentence, words)
+        stored = {} if intent is not None else {a.measure: a.heard for a in found if isinstance(a.heard, Understood)}
+        if meaning == "not_answer":
+            score.add("no answer", sentence, "", "; ".join(f"{k}={h.value}" for k, h in stored.items()))
+            continue
+        meant = meaning.removeprefix("answers:").replace("answer:", f"{asked}=").split(";")
+        said = [f"{k}={_figures(h)}" for k, h in stored.items()]
+        same = len(said) == len(meant) and all(_near(a, b) for a, b in zip(sorted(meant), sorted(said), strict=True))
+        score.add("answer", sentence, "; ".join(meant), "; ".join(meant) if same else "; ".join(said))
+    return score
+
+
+def _figures(heard: Understood) -> str:
+    return f"{float(heard.value):.4g}" + ("" if heard.second is None else f"/{float(heard.second):.4g}")
+
+
+def _near(meant: str, said: str) -> bool:
+    (one, value), (other, heard) = meant.split("=", 1), said.split("=", 1)
+    pairs = list(zip(value.split("/"), heard.split("/"), strict=False))
+    return (
+        one == other and value.count("/") == heard.count("/") and all(abs(float(a) - float(b)) < 0.11 for a, b in pairs)
+    )
+
+
+SUBJECTS = {"destructive": destructive, "numbers": numbers}
+__all__ = ["LANGUAGES", "SUBJECTS", "Score", "destructive", "lines", "numbers"]
