@@ -17,6 +17,7 @@ from types import TracebackType
 from typing import Self
 
 from bot.foundation.private import private_file
+from core.dialogue.kit.effects import undrawn
 from demo import tape as t
 from demo.machine import Machine
 from demo.messenger import Button, CannotDo, Flood, Messenger, SeenMessage

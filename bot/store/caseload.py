@@ -29,6 +29,6 @@ def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
 
 
 def everybody(conn: Connection, coach_id: int) -> tuple[Client, ...]:
-    """Return a coach's clients, those who left too, by name; one whose row is damaged is not `whole`."""
+    """A coach's clients by name, including those who left; one with a corrupt row is not `whole`."""
     found = (clients.shown(r) for r in conn.execute(_ALL, {"coach": coach_id}))
     return tuple(sorted(found, key=lambda one: one.name))

@@ -159,7 +159,7 @@ def add(
     person_id: int | None = None,
     plan: Plan | None = None,
 ) -> int:
-    """Make a client who has still to enrol; their id."""
+    """Create a client who has yet to enrol; return the id."""
     key = of_connection(conn).make(now.date()) if person_id is None else owners.of_person(conn, person_id)
     row = {
         "person_id": person_id,
@@ -213,7 +213,7 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
 
 
 def change(conn: Connection, changes: Mapping[int, Mapping[str, Any]]) -> None:
-    """Set columns of clients, by id. One statement for each set of columns."""
+    """Set columns of clients, by id. One statement per set of columns."""
     theirs = [client_id for client_id, values in changes.items() if not _SEALED.isdisjoint(values)]
     keys = owners.of_clients(conn, theirs)
     grouped: dict[tuple[str, ...], list[dict[str, Any]]] = {}

@@ -58,7 +58,7 @@ def thread(conn: Connection, client: Client, limit: int = 50) -> tuple[Word, ...
 
 
 def note(conn: Connection, client: Client, coach_id: int, text: str, now: datetime) -> None:
-    """Keep a coach's note on a client of theirs."""
+    """Store a coach's note on one of their clients."""
     row = {"client_id": client.id, "coach_id": coach_id, "text": secret(client.key, text), "at": now}
     conn.execute(insert(notes), row)
 

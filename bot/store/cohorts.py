@@ -199,7 +199,7 @@ def _members(conn: Connection, several: Sequence[Cohort]) -> dict[int, tuple[Mem
 
 
 def ensure_organiser(conn: Connection, person_id: int, name: str, now: datetime) -> int:
-    """Return the organiser a person is, made if they are none yet: a coach may run a cohort unasked."""
+    """The organiser id of a person, created if needed: a coach may run a cohort without an invitation."""
     row = {"person_id": person_id, "name": secret(owners.of_person(conn, person_id), name), "created_at": now}
     insert_new(conn, organisers, [row], ("person_id",))
     made: int = conn.execute(select(organisers.c.id).where(organisers.c.person_id == person_id)).scalar_one()

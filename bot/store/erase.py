@@ -46,7 +46,7 @@ def client(conn: Connection, client_id: int, now: datetime, actor: str = "") -> 
 
 
 def staff(conn: Connection, person_id: int, now: datetime, actor: str) -> None:
-    """Erase a coach or organiser: their name, notes, templates, invitations and chat. Clients stay, without a coach."""
+    """Erase a coach or organiser: name, notes, templates, invitations and chat. Clients stay, without a coach."""
     person = conn.execute(select(people.c.chat_id, people.c.key_id).where(people.c.id == person_id)).one_or_none()
     mine = select(coaches.c.id).where(coaches.c.person_id == person_id)
     organised = select(organisers.c.id).where(organisers.c.person_id == person_id)

@@ -24,7 +24,7 @@ def load(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[GoalFac
 
 
 def put(conn: Connection, wanted: Sequence[tuple[int, GoalFact]]) -> None:
-    """Set goals, as (client, goal); one of the same measure is replaced. No two may be the same."""
+    """Set goals, as (client, goal), replacing those for the same measure. No two may be for the same one."""
     keys = owners.of_clients(conn, [client for client, _ in wanted])
     rows = [
         {

@@ -53,7 +53,7 @@ class ClaimedEvent:
 
 
 def put(conn: Connection, incoming: Sequence[NewEvent], now: datetime) -> int:
-    """Keep events, in the order given; those whose key was ever seen before are left out. How many are new."""
+    """Store events in the order given, skipping those whose key already exists; return how many are new."""
     if not incoming:
         return 0
     keys = owners.of_chats(conn, [one.chat_id for one in incoming])

@@ -141,9 +141,7 @@ class Keyring:
         self._own = threading.local()
         self._readers: list[sqlite3.Connection] = []
         self._ciphers: dict[bytes, AESGCM] = {}
-        self._plain: dict[
-            tuple[str, str], str
-        ] = {}  # just written or opened, by place and sealed text
+        self._plain: dict[tuple[str, str], str] = {}  # just written or opened, by place and sealed text
         self._weeks: dict[str, str] = {}
         self.clients: dict[int, str] = {}  # whose key is which; see `bot.store.owners`
         self.people: dict[int, tuple[str, bool]] = {}

@@ -69,14 +69,14 @@ def set_reachable(conn: Connection, chat_id: int, reachable: bool) -> None:
 
 
 def add_coach(conn: Connection, person_id: int, name: str, now: datetime) -> int:
-    """Make a person a coach; the coach's id."""
+    """Make a person a coach; return the coach's id."""
     row = {"person_id": person_id, "name": secret(owners.of_person(conn, person_id), name), "created_at": now}
     made: int = conn.execute(insert(coaches).returning(coaches.c.id), row).scalar_one()
     return made
 
 
 def add_organiser(conn: Connection, person_id: int, name: str, now: datetime) -> int:
-    """Make a person an organiser (a coach may be one too); the organiser's id."""
+    """Make a person an organiser (a coach may be one too); return the organiser's id."""
     row = {"person_id": person_id, "name": secret(owners.of_person(conn, person_id), name), "created_at": now}
     made: int = conn.execute(insert(organisers).returning(organisers.c.id), row).scalar_one()
     return made

@@ -64,7 +64,7 @@ def _tidied(conn: Connection, now: datetime, kept: RetentionPeriods) -> Iterable
 
 
 def _gone(conn: Connection, now: datetime, old: Delete) -> int:
-    """Delete what is kept no longer, so that nothing of it stays in the file either; how many rows."""
+    """Delete expired rows, without leaving traces in the file; return how many."""
     count = conn.execute(old).rowcount
     if count:
         erasures.owe(conn, now)

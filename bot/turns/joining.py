@@ -59,7 +59,7 @@ def _staff(hand: TurnEffects, invitation: Invitation, name: str) -> None:
 
 
 def _new_client(hand: TurnEffects, invitation: Invitation, name: str) -> None:
-    """Make the person, and their row unless the coach had set one up before they came."""
+    """Create the person, and their client row unless the coach had set one up in advance."""
     waiting = select(clients_table.c.id, clients_table.c.key_id).where(
         clients_table.c.id == invitation.client_id, clients_table.c.person_id.is_(None)
     )
