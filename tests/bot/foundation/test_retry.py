@@ -37,7 +37,7 @@ SECOND = timedelta(seconds=1)
         pytest.param(2, NoAnswer("timeout"), Wait(NOW + 2 * SECOND, False, "timeout"), id="second-silence"),
         pytest.param(4, Trouble("502"), Wait(NOW + 8 * SECOND, False, "502"), id="fourth-bad-gateway"),
         pytest.param(40, Trouble("502"), Wait(NOW + LONGEST_DELAY, False, "502"), id="never-longer-than-the-longest"),
-        pytest.param(MOST_ATTEMPTS, Trouble("502"), Broken("502 (200 attempts)"), id="two-days-of-trouble-are-enough"),
+        pytest.param(MOST_ATTEMPTS, Trouble("502"), Broken("502 (250 attempts)"), id="two-days-of-trouble-are-enough"),
         pytest.param(
             900,
             Shut(),
