@@ -30,7 +30,19 @@ from core.quantity import Unit
 GRADE, WORDS = 6.0, 60
 
 # Read at leisure, or only once: they may be longer than a reply, but not harder.
-LONGER = (m.Welcome, m.WhatIsKept, m.Card, m.Help, m.EnrolQuestion, m.Enrolled, m.SourceOf, m.SettingsSaid, m.Picture)
+WITH_A_NUMBER_TO_FIND = (m.Emergency, m.EmergencyNearby, m.Despair)  # a few words more where no country is known
+LONGER = (
+    *WITH_A_NUMBER_TO_FIND,
+    m.Welcome,
+    m.WhatIsKept,
+    m.Card,
+    m.Help,
+    m.EnrolQuestion,
+    m.Enrolled,
+    m.SourceOf,
+    m.SettingsSaid,
+    m.Picture,
+)
 LONGER_WORDS = 130
 
 _TAG = re.compile(r"</?\w+>")

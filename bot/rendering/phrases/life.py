@@ -246,7 +246,8 @@ MEAN_IT = N_("If you mean it, tap the button or type what is on it: <b>{words}</
 
 
 def _mean_it(v: Voice, words: str) -> str:
-    return v.say(MEAN_IT, words=v.plain(words))
+    button = v.plain(words)
+    return v.say(MEAN_IT, words=button)
 
 
 @phrase(m.HasLeft)

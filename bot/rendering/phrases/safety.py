@@ -36,7 +36,7 @@ SIGNS: dict[str, str] = {
     "despair": N_("thoughts of hurting yourself"),
     "eating_worry": N_("worries about food or weight"),
     "allergic_reaction": N_("a bad allergic reaction"),
-    "bleeding": N_("heavy bleeding, or blood where it should not be"),
+    "bleeding": N_("a lot of bleeding, or blood where it should not be"),
     "call_for_help": N_("a call for help"),
     "overdose": N_("too much of a medicine"),
     "seizure": N_("a fit or seizure"),

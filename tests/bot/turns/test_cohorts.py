@@ -166,7 +166,8 @@ def test_a_client_sees_their_cohorts_and_leaves_one_kindly(field: Field) -> None
     assert field.presses(f"coleave:{cohort}", ADA) == [cm.LeaveCohortSure("Spring")]
     assert field.presses("cogone:no", ADA) and field.members_of(cohort) == [(ada, True)]
     field.presses(f"coleave:{cohort}", ADA)
-    assert field.says("yes", ADA) == [cm.LeftCohort("Spring")]
+    assert field.says("yes", ADA) == [cm.LeaveCohortSure("Spring")]  # a yes alone ends nothing
+    assert field.presses("cogone:yes", ADA) == [cm.LeftCohort("Spring")]
     assert field.members_of(cohort) == [(ada, False)]
     assert field.commands("cohort", chat=ADA) == [cm.MyCohorts(())]
 

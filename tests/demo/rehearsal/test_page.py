@@ -125,15 +125,19 @@ def test_four_weeks_later_the_weight_is_asked_again_and_not_before(serving: Serv
     sees(page, "Ada", "Next check-in: Monday, 9 March")
     moves(page, "Next Monday")
     expect(page.locator("#now")).to_have_text("Mon 9 Mar 2026, 07:30")
+    keyboards = column(page, "Ada").get_by_role("button", name="6", exact=True)
+    expect(keyboards).to_have_count(2)  # the new one is drawn: the old one's question is over
     presses(page, "Ada", "6")
     sees(page, "Ada", "Next check-in: Monday, 16 March")
     writes(page, "Ada", "81.9 kg")
     expect(column(page, "Ada").locator(".entry:not(.own)").last).not_to_contain_text("81.9")
-    for day in ("16", "23"):
+    for drawn, day in enumerate(("16", "23"), start=3):
         moves(page, "Next Monday")
         expect(page.locator("#now")).to_have_text(f"Mon {day} Mar 2026, 07:30")
+        expect(keyboards).to_have_count(drawn)
         presses(page, "Ada", "6")
     moves(page, "Next Monday")
+    expect(keyboards).to_have_count(5)
     presses(page, "Ada", "7")
     sees(page, "Ada", "What is your weight today?")
 
