@@ -99,7 +99,7 @@ def restore(source: Path, *, force: bool = False, key_file: Path | None = None) 
     again = _forget() if version == versions.head() else 0
     next_step = "`samehour check`" if version == versions.head() else "`samehour migrate`, then `samehour check`"
     said = f" {again} people who were erased since are erased in it." if again else ""
-    return f"The backup is in place.{said} Run {next_step}."
+    return f"The backup is restored.{said} Run {next_step}."
 
 
 def _restore_sealed(source: Path, force: bool, key_file: Path | None) -> str:

@@ -70,9 +70,8 @@ def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
     return keep
 
 
-def _keep(conn: Connection, rows: Sequence[inbox.NewEvent], others: Sequence[unread.Unread], now: datetime) -> None:
-    inbox.put(conn, rows, now)
-    unread.put(conn, others, now)
+def _keep(conn: Connection, rows: Sequence[inbox.NewEvent], others: Sequence[unread.Unread], now: datetime) -> int:
+    return inbox.put(conn, rows, now) + unread.put(conn, others, now)
 
 
 def _keep_each(

@@ -134,7 +134,7 @@ class AiohttpRequest(BaseRequest):
             if found is None:
                 raise TelegramError("the answer is not JSON") from None
             return {"ok": True, "result": found}
-        if not isinstance(answer, dict) or not ("result" in answer or "description" in answer):
+        if not isinstance(answer, dict):
             raise TelegramError("the answer is none")
         return answer
 

@@ -341,7 +341,7 @@ def test_a_backup_does_not_bring_back_who_was_erased_since(
         database.write_now(erase.client, ada, NOW)
     use(another)
     said = restore(tmp_path / "copy.bak")
-    assert said == "The backup is in place. 1 people who were erased since are erased in it. Run `samehour check`."
+    assert said == "The backup is restored. 1 people who were erased since are erased in it. Run `samehour check`."
     assert names(another) == ["Ben"]
 
 

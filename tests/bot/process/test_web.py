@@ -303,6 +303,7 @@ def test_bodies_held_open_do_not_hold_up_the_end(monkeypatch):
                 await task
             for _, writer in held:
                 writer.close()
+            other.close()
 
     asyncio.run(scene())
 
