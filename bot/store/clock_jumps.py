@@ -41,5 +41,9 @@ def mend(conn: Connection, now: datetime) -> int:
         ]
         if rows:
             conn.execute(_BACK, rows)
-    again = update(inbox).where(inbox.c.status == "pending", inbox.c.retry_at > at).values(retry_at=now)
+    again = (
+        update(inbox)
+        .where(inbox.c.status == "pending", inbox.c.received_at > at, inbox.c.retry_at.is_not(None))
+        .values(retry_at=now)
+    )
     return len(rows) + conn.execute(again).rowcount + conn.execute(delete(pace).where(pace.c.free_at > at)).rowcount
