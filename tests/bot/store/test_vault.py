@@ -39,6 +39,7 @@ def live(database: Database) -> int:
     for n in range(20):
         said = [Record(weight("77.31", NOW + n * SECOND), f"k{n}"), PassOn("knee-of-glass"), Say(Forgotten())]
         say(database, Puppet(said), "my knee-of-glass", NOW + n * SECOND, CHAT)
+    database.write_now(rate_limit.take_chats, [(CHAT, False, NOW)], rate_limit.Rates())
     return client
 
 
