@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from sqlalchemy import update
 
-from bot.store import dispatch
+from bot.store import dispatch, rate_limit
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.keyring import UNOPENED, KeyGone
