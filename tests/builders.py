@@ -93,12 +93,12 @@ class Chat:
         outcome = step(self.state, event, self.facts, self.now)
         self.state, self.effects = outcome.state, outcome.effects
         for effect in self.effects:
-            self._carry_out(effect)
+            self._apply(effect)
         self.everything.extend(self.said)
         self.raised.extend(effect for effect in self.effects if isinstance(effect, e.Raise))
         return self
 
-    def _carry_out(self, effect: e.Effect) -> None:
+    def _apply(self, effect: e.Effect) -> None:
         match effect:
             case e.Record(reading, key):
                 self.keys[key] = replace(reading, key=key)
@@ -106,8 +106,8 @@ class Chat:
                 self.keys[key] = replace(reading, key=key)
             case e.Retract(key):
                 self.keys.pop(key, None)
-            case e.Learn(field, value):
-                self._learn(field, value)
+            case e.ChangeClient(field, value):
+                self._change_client(field, value)
             case e.Raise(flag):
                 others = [f for f in self.facts.flags if (f.code, f.measure) != (flag.code, flag.measure)]
                 self.facts = replace(self.facts, flags=(*others, OpenFlag(flag.code, flag.measure, flag.since)))
@@ -131,7 +131,7 @@ class Chat:
         history = tuple(sorted(self.keys.values(), key=lambda r: r.taken_at))
         self.facts = replace(self.facts, history=history)
 
-    def _learn(self, field: str, value: Any) -> None:
+    def _change_client(self, field: str, value: Any) -> None:
         profile = {"birth_year", "sex", "stature", "background", "cautions"}
         if field in profile:
             self.facts = replace(self.facts, profile=replace(self.facts.profile, **{field: value}))

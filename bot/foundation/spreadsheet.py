@@ -20,7 +20,7 @@ def table(columns: Sequence[str], rows: Iterable[CsvRow]) -> str:
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\r\n")
     writer.writerow(columns)
-    writer.writerows([harmless(cell) for cell in row] for row in rows)
+    writer.writerows([escaped(cell) for cell in row] for row in rows)
     return text.getvalue()
 
 
@@ -30,12 +30,12 @@ def figure(value: Decimal) -> str:
     return text or "0"
 
 
-def harmless(text: str) -> str:
+def escaped(text: str) -> str:
     """Keep a spreadsheet from evaluating what somebody typed."""
     return f"'{text}" if text.startswith(FORMULAS) and not _is_number(text) else text
 
 
-def as_it_was(cell: str) -> str:
+def unescaped(cell: str) -> str:
     """Undo `harmless`."""
     return cell[1:] if cell.startswith("'") and cell[1:].startswith(FORMULAS) else cell
 

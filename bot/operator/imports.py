@@ -25,7 +25,7 @@ from operator import attrgetter
 
 from sqlalchemy import Connection, select
 
-from bot.foundation.spreadsheet import as_it_was
+from bot.foundation.spreadsheet import unescaped
 from bot.scoring import OPTIONAL, REQUIRED, problems
 from bot.scoring.parse_row import Meaning, instant, understand
 from bot.scoring.tabular import Cells, InputTable, open_sheet
@@ -93,7 +93,7 @@ def opened(path: str) -> AbstractContextManager[InputTable]:
     return open_sheet(path, REQUIRED, COLUMNS)
 
 
-def look(
+def preview(
     conn: Connection,
     coach_id: int,
     sheet: InputTable,
@@ -118,7 +118,7 @@ def look(
     return tuple(lines[number] for number in sorted(lines))
 
 
-def keep(conn: Connection, lines: Iterable[ImportedRow], now: datetime) -> int:
+def store(conn: Connection, lines: Iterable[ImportedRow], now: datetime) -> int:
     """Store what `look` would keep, in the same transaction; return the number of readings."""
     kept = [line for line in lines if line.fate is Fate.KEPT]
     rows = [
@@ -159,7 +159,7 @@ class _Row:
 
 
 def _read(number: int, cells: Cells, beyond: bool, people: Sequence[Client]) -> _Row:
-    person, taken, measure, value, unit, conditions, how, attempts = (as_it_was(cell) for cell in cells)
+    person, taken, measure, value, unit, conditions, how, attempts = (unescaped(cell) for cell in cells)
     row = _Row(number, (person, taken, measure, value, unit), understand(number, measure, value, unit, conditions))
     found = named(people, person)
     if len(found) == 1:

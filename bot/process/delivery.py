@@ -135,7 +135,7 @@ class Delivery:
         return await self._database.read(outbox.next_due)
 
     async def _exchange(self, want: int) -> Next:
-        self.bell.hush()
+        self.bell.clear()
         if self._unheard:
             known = {*self._in_hand.values(), *(result.row.id for result in self._results)}
             await self._database.write(outbox.release, self._worker, self._clock.now(), known)
@@ -155,7 +155,7 @@ class Delivery:
 
     def _begin(self, found: Next) -> None:
         for job in found.jobs:
-            task = asyncio.create_task(self._carry(job))
+            task = asyncio.create_task(self._deliver(job))
             self._in_hand[task] = job.row.id
             task.add_done_callback(self._landed)
 
@@ -189,7 +189,7 @@ class Delivery:
 
     # One message.
 
-    async def _carry(self, job: SendJob) -> None:
+    async def _deliver(self, job: SendJob) -> None:
         try:
             async with self._sending:
                 result = await self._try(job)

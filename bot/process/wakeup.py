@@ -18,7 +18,7 @@ class WakeupEvent:
     def ring(self) -> None:
         self._event.set()
 
-    def hush(self) -> None:
+    def clear(self) -> None:
         """Clear the signal, because its work is being handled."""
         self._event.clear()
 

@@ -261,7 +261,7 @@ class Service:
         """Work until nothing is left, then wait for the bell; failures are retried with back-off."""
         failed = 0
         while not self._stopping.is_set():
-            bell.hush()
+            bell.clear()
             try:
                 done = await work()
                 failed = 0

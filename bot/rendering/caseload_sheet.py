@@ -60,7 +60,7 @@ def pdf(sheet: Sheet, reader: Reader) -> bytes:
             figure = _figure(A4)
             title = _title(sheet, v)
             if len(pages) > 1:
-                page = v.numbers.island(f"{v.numbers.plain(number)}/{v.numbers.plain(len(pages))}")
+                page = v.numbers.isolate(f"{v.numbers.plain(number)}/{v.numbers.plain(len(pages))}")
                 title = f"{title}   {page}"
             _fill(figure, panels, PER_PAGE // COLUMNS, COLUMNS, title, v)
             book.savefig(figure)
@@ -192,7 +192,7 @@ _CHANCE: dict[str, Any] = {
 def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
     from bot.rendering.phrases.staff_digest import in_short
 
-    name = v.numbers.island(shortened(panel.name, NAME_LIMIT))
+    name = v.numbers.isolate(shortened(panel.name, NAME_LIMIT))
     measure = v.plain(names.named(names.MEASURES, _measure(panel)))
     sign = v.unit_name(_unit(panel))
     what = shortened(_plain(in_short(v, panel.code)), WHAT_LIMIT)

@@ -296,7 +296,7 @@ def _band(spec: TrendChart) -> tuple[float, float] | None:
 def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
     title = v.plain(names.named(names.MEASURES, spec.measure))
     if spec.question:
-        title = v.numbers.island(shortened(spec.question, 48))
+        title = v.numbers.isolate(shortened(spec.question, 48))
     axes = _axes(figure, title)
     rows = list(range(len(spec.points)))
     axes.set_ylim(len(rows) - 0.4, -0.6)
@@ -374,7 +374,7 @@ def _pressure_legend(spec: PressureWeekChart, v: Voice, *, unused: bool) -> list
         marks.append(_mark("o", v.plain_in("picture", "Not counted"), CHANCE, CHANCE))
     if spec.limit is not None:
         limit = f"{v.numbers.plain(spec.limit.systolic, 0)}/{v.numbers.plain(spec.limit.diastolic, 0)}"
-        words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.island(limit))
+        words = v.plain_in("picture", "Limit {limit}", limit=v.numbers.isolate(limit))
         marks.append(Line2D([], [], color=LIMIT, linewidth=2, linestyle=(0, (4, 2)), label=words))
     return marks
 
@@ -449,7 +449,7 @@ def _usual_in_words(usual: Usual, amount: Callable[[Decimal], str], v: Voice) ->
 def _ratings_in_words(spec: RatingLine, v: Voice) -> Html:
     title = v.typed(spec.question, 100) if spec.question else names.measure(v, spec.measure)
     marks = [
-        v.say("{date}: {n}", date=v.numbers.island(v.numbers.short_date(p.day)), n=v.number(p.value, 1))
+        v.say("{date}: {n}", date=v.numbers.isolate(v.numbers.short_date(p.day)), n=v.number(p.value, 1))
         for p in spec.points
     ]
     if not marks:

@@ -31,7 +31,7 @@ _TAG = re.compile(r"</?\w+>")
 _ISLAND = re.compile(rf"[{LRI}{FSI}][^{LRI}{FSI}{PDI}]*{PDI}")
 
 
-def island(text: str) -> str:
+def isolate(text: str) -> str:
     """Isolate a piece of text; each line separately, since an isolate ends with its line."""
     return "\n".join(f"{FSI}{line}{PDI}" if line else "" for line in text.split("\n"))
 
@@ -42,9 +42,9 @@ def signs_first(text: str) -> str:
 
 
 @lru_cache(maxsize=4096)
-def kept_whole(text: str) -> str:
+def isolate_numbers(text: str) -> str:
     """Isolate the numbers and commands in a catalogue text, before its placeholders are filled."""
-    return _NUMBER.sub(lambda found: island(found[0]), _COMMAND.sub(lambda found: f"{LRI}{found[0]}{PDI}", text))
+    return _NUMBER.sub(lambda found: isolate(found[0]), _COMMAND.sub(lambda found: f"{LRI}{found[0]}{PDI}", text))
 
 
 def directed(text: str) -> str:

@@ -84,10 +84,10 @@ class Numbers:
         self.unit_locale = Locale.parse(self.language)  # "min", where British short units would say "mins"
         self.right_to_left = LANGUAGES[self.language].right_to_left
 
-    def island(self, text: str) -> str:
+    def isolate(self, text: str) -> str:
         """Isolate a piece of text if the letters around it run, or may run, the other way."""
         if text and (self.right_to_left or _RIGHT_TO_LEFT_LETTER.search(text)):
-            return direction.island(text)
+            return direction.isolate(text)
         return text
 
     def plain(self, value: Decimal | int, places: int = 2) -> str:
@@ -97,7 +97,7 @@ class Numbers:
         return str(format_decimal(exact, format=pattern, locale=self.locale))
 
     def number(self, value: Decimal | int, places: int = 2) -> str:
-        return self.island(self.plain(value, places))
+        return self.isolate(self.plain(value, places))
 
     def with_unit(self, value: Decimal, unit: Unit, *, short: bool = False) -> str | None:
         """A value with CLDR's unit name, without isolation; None if CLDR has no such unit.

@@ -138,7 +138,7 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         if profile.birth_date is not None
         else ""
         if profile.birth_year is None
-        else v.numbers.island(str(profile.birth_year))
+        else v.numbers.isolate(str(profile.birth_year))
     )
     cautions = [v.say_in("caution", CAUTIONS[c.value]) for c in sorted(profile.cautions)]
     sex = v.say_in("sex", SEXES[profile.sex.value]) if profile.sex else ""

@@ -21,7 +21,7 @@ from decimal import Decimal
 from functools import lru_cache
 
 from bot.foundation.reader import Reader
-from bot.rendering.direction import FSI, PDI, kept_whole, signs_first
+from bot.rendering.direction import FSI, PDI, isolate_numbers, signs_first
 from bot.rendering.numbers import MINUS, NO_BREAK, PLACES, numbers
 from bot.rendering.translations import translations
 from core.measures import MEASURES
@@ -78,7 +78,7 @@ class Voice:
 
     def _filled(self, text: str, values: dict[str, object]) -> Html:
         if self.numbers.right_to_left:
-            text = kept_whole(text)
+            text = isolate_numbers(text)
         if not values:
             return Html(text)
         return Html(text.format_map({name: self._safe(value) for name, value in values.items()}))
@@ -88,11 +88,11 @@ class Voice:
 
     def name(self, text: str) -> str:
         """A person's or a place's own name: short, and isolated where letters run the other way."""
-        return self.numbers.island(shortened(text, 64))
+        return self.numbers.isolate(shortened(text, 64))
 
     def typed(self, text: str, limit: int = 3000) -> Html:
         """What somebody typed, cut to fit one message."""
-        return Html(html.escape(self.numbers.island(shortened(text, limit)), quote=False))
+        return Html(html.escape(self.numbers.isolate(shortened(text, limit)), quote=False))
 
     def bold(self, text: str) -> Html:
         return Html(f"<b>{self._safe(text)}</b>")
@@ -137,7 +137,7 @@ class Voice:
     def pressure(self, systolic: Decimal, diastolic: Decimal) -> str:
         upper, lower = self.numbers.plain(systolic, 0), self.numbers.plain(diastolic, 0)
         unit = str(self.numbers.with_unit(Decimal(0), Unit.MILLIMETRE_OF_MERCURY))
-        return self.numbers.island(unit.replace(self.numbers.plain(0), f"{upper}/{lower}", 1))
+        return self.numbers.isolate(unit.replace(self.numbers.plain(0), f"{upper}/{lower}", 1))
 
     def size(self, amount: Amount, measure: str = "") -> str:
         """The size of a difference without its sign: the words around it say more or less."""
@@ -147,7 +147,7 @@ class Voice:
         if amount.unit is Unit.BEATS_PER_MINUTE:
             exact = half_up(value, 0)
             figure = self.numbers.plain(exact, 0)
-            return self.numbers.island(self.plain_n("{n} beat", "{n} beats", int(exact), n=figure))
+            return self.numbers.isolate(self.plain_n("{n} beat", "{n} beats", int(exact), n=figure))
         if amount.unit is Unit.STONE and value < 1:
             return self._amount(convert(value, Unit.STONE, Unit.POUND), Unit.POUND, measure)
         return self._amount(value, amount.unit, measure)
@@ -156,10 +156,10 @@ class Voice:
         """A difference with its sign, for a coach: "+1.4 kg"."""
         sign = MINUS if amount.value < 0 else "+" if amount.value > 0 else ""
         said = f"{sign}{self.size(amount, measure).strip(FSI + PDI)}"
-        return self.numbers.island(signs_first(said) if self.numbers.right_to_left else said)
+        return self.numbers.isolate(signs_first(said) if self.numbers.right_to_left else said)
 
     def _amount(self, value: Decimal, unit: Unit, measure: str) -> str:
-        return self.numbers.island(self._bare(value, unit, measure))
+        return self.numbers.isolate(self._bare(value, unit, measure))
 
     def _bare(self, value: Decimal, unit: Unit, measure: str) -> str:
         n = self.numbers
@@ -193,7 +193,7 @@ class Voice:
     def _counted_points(self, value: Decimal) -> str:
         exact = half_up(value, PLACES[Unit.POINT])
         figure = self.numbers.plain(exact, PLACES[Unit.POINT])
-        return self.numbers.island(self.plain_n("{n} point", "{n} points", _plural(exact), n=figure))
+        return self.numbers.isolate(self.plain_n("{n} point", "{n} points", _plural(exact), n=figure))
 
     def _two(self, value: Decimal, unit: Unit, small: Unit, per_large: int, places: int) -> str:
         large_unit = {Unit.POUND: Unit.STONE, Unit.INCH: Unit.FOOT, Unit.SECOND: Unit.MINUTE}[small]
@@ -213,21 +213,21 @@ class Voice:
     # --- dates and times ---
 
     def day(self, day: date) -> str:
-        return self.numbers.island(self.numbers.day(day))
+        return self.numbers.isolate(self.numbers.day(day))
 
     def full_date(self, day: date) -> str:
-        return self.numbers.island(self.numbers.full_date(day))
+        return self.numbers.isolate(self.numbers.full_date(day))
 
     def day_of_year(self, day: date) -> str:
         """Day and month, for a recent day: "2 March"."""
-        return self.numbers.island(self.numbers.day_of_year(day))
+        return self.numbers.isolate(self.numbers.day_of_year(day))
 
     def short_date(self, day: date) -> str:
         """Day and month in the shortest form, for a list: "2 Mar"."""
-        return self.numbers.island(self.numbers.short_date(day))
+        return self.numbers.isolate(self.numbers.short_date(day))
 
     def time(self, at: time | datetime) -> str:
-        return self.numbers.island(self.numbers.time(at))
+        return self.numbers.isolate(self.numbers.time(at))
 
     def local_time(self, at: datetime) -> str:
         """The local time of an instant for the reader."""

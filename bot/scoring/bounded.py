@@ -11,7 +11,7 @@ T = TypeVar("T")
 K = TypeVar("K", bound=Hashable)
 
 
-def remember(table: dict[K, T], key: K, value: T, most: int = REMEMBERED) -> T:
+def cache(table: dict[K, T], key: K, value: T, most: int = REMEMBERED) -> T:
     """Cache `value`. A full table is cleared, which costs less than tracking what was used last."""
     if len(table) >= most:
         table.clear()

@@ -13,7 +13,7 @@ from datetime import UTC
 from decimal import Decimal
 from typing import NamedTuple
 
-from bot.scoring.bounded import remember
+from bot.scoring.bounded import cache
 from bot.scoring.cells import TakenValue
 from bot.scoring.output import reference_cells
 from core.client import Profile
@@ -137,7 +137,7 @@ class References:
             key = (how.number, who.full, age)
         else:
             return _said(measure, now, profile)
-        return self._known.get(key) or remember(self._known, key, _said(measure, now, profile))
+        return self._known.get(key) or cache(self._known, key, _said(measure, now, profile))
 
     def kind(self, profile: Profile) -> Alike:
         """The cache numbers of a person."""

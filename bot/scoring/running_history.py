@@ -136,7 +136,7 @@ class Track:
             return 1
         return self.run + 1
 
-    def may_tell(self, now: TakenValue, profile: Profile) -> bool:
+    def may_raise_flags(self, now: TakenValue, profile: Profile) -> bool:
         """Whether earlier readings could raise a flag; only then is `history` needed."""
         return False
 
@@ -144,7 +144,7 @@ class Track:
         """The earlier readings needed for the flags of a reading taken at `at`."""
         return ()
 
-    def twin(self, at: datetime, heard: Understood, row: int) -> int | None:
+    def duplicate(self, at: datetime, heard: Understood, row: int) -> int | None:
         """The row of an equal reading at the same instant, if there is one; else `row` is stored."""
         newest = self.newest
         if newest is None or newest.taken_at != at:
@@ -180,7 +180,7 @@ class WeightTrack(Track):
                 tops.popleft()
         self.group.append(now)
 
-    def may_tell(self, now: TakenValue, profile: Profile) -> bool:
+    def may_raise_flags(self, now: TakenValue, profile: Profile) -> bool:
         highest = self.tops[0].value if self.tops else None
         for weight in self.group:
             if highest is None or weight.value > highest:
@@ -269,7 +269,7 @@ class RatingTrack(Track):
             recent.popleft()
         recent.append(now)
 
-    def may_tell(self, now: TakenValue, profile: Profile) -> bool:
+    def may_raise_flags(self, now: TakenValue, profile: Profile) -> bool:
         last, by = self.newest, self.measure.fall
         if last is None or by is None or now.value > TOP_RATING - by:
             return False

@@ -13,7 +13,7 @@ from decimal import Decimal
 from operator import is_
 
 from bot.scoring import problems
-from bot.scoring.bounded import remember
+from bot.scoring.bounded import cache
 from bot.scoring.cells import TakenValue
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
 from bot.scoring.output import PART_OF_SERIES, OutputCells, reference_cells, value_cell
@@ -97,9 +97,9 @@ class Scorer:
         past = who.tracks.get(meaning.key)
         if past is None:
             past = who.tracks[meaning.key] = track(meaning.measure)
-        twin = past.twin(at, meaning.heard, row)
-        if twin is not None and not (len(taken) == len("2026-03-02") and isinstance(past, PressureTrack)):
-            return [self._refused(name, taken, meaning, what, problems.already(twin))]
+        duplicate = past.duplicate(at, meaning.heard, row)
+        if duplicate is not None and not (len(taken) == len("2026-03-02") and isinstance(past, PressureTrack)):
+            return [self._refused(name, taken, meaning, what, problems.already(duplicate))]
         return self._used(name, taken, at, meaning, meaning.measure, meaning.heard, who, past)
 
     def _used(
@@ -123,9 +123,9 @@ class Scorer:
             lines = self._pressure(measure, now, said, run, who, past, head, remark)
         else:
             verdict, cells = past.judged(now, self._verdicts)
-            flags, tells = said.flags, past.may_tell(now, who.profile)
-            if tells or verdict is not None or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL):
-                history = past.history(at) if tells else ()
+            flags, may_flag = said.flags, past.may_raise_flags(now, who.profile)
+            if may_flag or verdict is not None or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL):
+                history = past.history(at) if may_flag else ()
                 assessment = Assessment(now.reading(), now.reading(), said.scores, verdict)
                 found = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
                 flags = ";".join([f.code for f in found])
@@ -190,7 +190,7 @@ class Scorer:
 
     def _understood(self, what: Cells) -> Meaning:
         self._number += 1
-        return remember(self._meanings, what, understand(self._number, *what))
+        return cache(self._meanings, what, understand(self._number, *what))
 
     def _remark(self, meaning: Meaning, measure: Measure, heard: Understood, past: Track, profile: Profile) -> str:
         """What to check in a row that is used."""
@@ -212,7 +212,7 @@ class Scorer:
         key = (meaning.number, stature)
         likely = self._weights.get(key)
         if likely is None:
-            likely = remember(self._weights, key, doubt(measure, heard, None, Profile(stature=stature)) is None)
+            likely = cache(self._weights, key, doubt(measure, heard, None, Profile(stature=stature)) is None)
         return likely
 
     def _meet(self, name: str) -> ScoredPerson:

@@ -12,7 +12,7 @@ from decimal import Decimal
 from functools import lru_cache
 from math import isqrt
 
-from bot.scoring.bounded import REMEMBERED, remember
+from bot.scoring.bounded import REMEMBERED, cache
 from bot.scoring.cells import TakenValue
 from bot.scoring.output import Judgement, figure, judgement, places
 from core.judging.change import NO_BASELINE, Change, Verdict, judge, mdc95, mdc95_squared, reaches, variance
@@ -55,14 +55,14 @@ class Verdicts:
 
     def keep(self, key: Hashable, judged: Judged | None) -> Judged | None:
         """Cache a verdict, if the key alone determines it."""
-        return None if judged is None else remember(self._known, key, judged)
+        return None if judged is None else cache(self._known, key, judged)
 
     def number(self, key: Hashable) -> int:
         """A number unique to the key."""
         found = self._numbers.get(key)
         if found is None:
             self._given += 1
-            found = remember(self._numbers, key, self._given)
+            found = cache(self._numbers, key, self._given)
         return found
 
     def within(self, measure: Measure, baseline: TakenValue, text: str, now: TakenValue) -> Judgement | None:
@@ -79,12 +79,12 @@ class Verdicts:
         key = (measure.key, before.attempts, before.window, after.attempts, after.window)
         limit = self._limits.get(key)
         if limit is None:
-            limit = remember(self._limits, key, Limit(_spread(error, baseline, now)), _LIMITS)
+            limit = cache(self._limits, key, Limit(_spread(error, baseline, now)), _LIMITS)
         difference = now.value - baseline.value
         try:
             cells = limit.cells[difference]
         except KeyError:
-            cells = remember(limit.cells, difference, _cells(measure, difference, limit.spread, baseline.value))
+            cells = cache(limit.cells, difference, _cells(measure, difference, limit.spread, baseline.value))
         if cells is None:
             return None
         change, mdc95, word, reached = cells

@@ -180,7 +180,7 @@ def add(
 
 
 def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
-    """The columns of one changed field (see `effects.Learn`), `plan`, `language` and `zone` apart.
+    """The columns of one changed field (see `effects.ChangeClient`), `plan`, `language` and `zone` apart.
 
     Raises: ValueError for an unknown field or an impossible value (a programming error).
     """

@@ -241,7 +241,7 @@ class Member:
     reachable: bool
 
 
-def here(conn: Connection, cohort_id: int) -> tuple[Member, ...]:
+def current_members(conn: Connection, cohort_id: int) -> tuple[Member, ...]:
     """Members of a cohort who have consented and have a chat."""
     rows = conn.execute(
         select(clients.c.id, clients.c.name, people.c.id.label("person"), people.c.chat_id, people.c.reachable)
@@ -353,7 +353,7 @@ def weeks(conn: Connection, cohort_ids: Iterable[int]) -> dict[int, tuple[Cohort
     return {cohort: tuple(several) for cohort, several in found.items()}
 
 
-def tell(conn: Connection, cohort_id: int, week: CohortWeek, now: datetime) -> None:
+def publish(conn: Connection, cohort_id: int, week: CohortWeek, now: datetime) -> None:
     """Store a week's figures as published. Figures already published stay unchanged."""
     row = {
         "cohort_id": cohort_id,

@@ -112,7 +112,7 @@ def seen(conn: Connection, client_id: int, code: str, measure: str | None, now: 
 _KEPT = select(flags).where(among(flags.c.client_id, "clients")).order_by(flags.c.since, flags.c.id)
 
 
-def kept(conn: Connection, client_ids: Iterable[int], since: datetime | None = None) -> tuple[StoredFlag, ...]:
+def history(conn: Connection, client_ids: Iterable[int], since: datetime | None = None) -> tuple[StoredFlag, ...]:
     """Flags of clients, oldest first: all open ones, and those cleared after `since` (None: all). One query."""
     rows = conn.execute(_KEPT, {"clients": list(client_ids)})
     return tuple(

@@ -262,7 +262,7 @@ _UNSAY = delete(outbox).where(
 )
 
 
-def unsay(conn: Connection, chats: Mapping[int, datetime]) -> None:
+def drop_delayed(conn: Connection, chats: Mapping[int, datetime]) -> None:
     """Drop each chat's messages due after its instant, unless already being sent."""
     if chats:
         conn.execute(_UNSAY, [{"chat": chat, "at": at} for chat, at in chats.items()])

@@ -62,7 +62,7 @@ class WriteBatch:
     lowered: dict[tuple[int, str, str | None], None] = field(default_factory=dict)
     timers: dict[tuple[int, str, str], Timer] = field(default_factory=dict)
     stopped: dict[tuple[int, str], None] = field(default_factory=dict)
-    unsaid: dict[int, datetime] = field(default_factory=dict)
+    delayed_drops: dict[int, datetime] = field(default_factory=dict)
     answered: dict[tuple[int, date], None] = field(default_factory=dict)
     not_asked: dict[tuple[int, date], datetime] = field(default_factory=dict)
     goals: dict[tuple[int, str], GoalFact] = field(default_factory=dict)
@@ -104,7 +104,7 @@ class WriteBatch:
             cohorts.leave(conn, client_id, now, cohort_id)
         encouragement_history.put(conn, self.heard, now)
         coach_thread.put(conn, self.coach_words, now)
-        outbox.unsay(conn, self.unsaid)
+        outbox.drop_delayed(conn, self.delayed_drops)
         outbox.put_rows(conn, self.outbox)
         conversations.save(conn, self.states)
 
@@ -155,7 +155,7 @@ class TurnEffects:
         if effect.said and self.client is not None:
             self.writes.heard.append((self.client.id, effect.said))
 
-    def tell(
+    def notify_coach(
         self,
         message: object,
         choices: Rows = (),
@@ -184,7 +184,7 @@ class TurnEffects:
 
     # --- effects ------------------------------------------------------------------------------------------
 
-    def carry(self, effects: Iterable[object]) -> None:
+    def apply(self, effects: Iterable[object]) -> None:
         """Apply effects, in order.
 
         Raises: ValueError if an effect is not a client effect, or is one without a client.
@@ -192,9 +192,9 @@ class TurnEffects:
         for effect in effects:
             self._one(effect)
         if self._reschedule and not self.erased:
-            self._come_due()
+            self._set_next_due()
 
-    def keep(self, state: str) -> None:
+    def store_state(self, state: str) -> None:
         """Store the conversation's state, unless the person was erased."""
         if not self.erased:
             self.writes.states[self.chat_id] = (state, self.at, self._key())
@@ -208,7 +208,7 @@ class TurnEffects:
         return owners.of_person(self.conn, self.person_id)
 
     def _one(self, effect: object) -> None:
-        w = self.writes
+        writes = self.writes
         match effect:
             case Say():
                 self.say(effect)
@@ -229,15 +229,15 @@ class TurnEffects:
                 )
                 return
             case e.SetTimer(purpose, at, mark):
-                w.timers[self.chat_id, purpose, mark] = Timer(self.chat_id, purpose, mark, at)
+                writes.timers[self.chat_id, purpose, mark] = Timer(self.chat_id, purpose, mark, at)
                 return
             case e.CancelTimer(purpose):
-                for key in [k for k in w.timers if k[:2] == (self.chat_id, purpose)]:
-                    del w.timers[key]
-                w.stopped[self.chat_id, purpose] = None
+                for key in [k for k in writes.timers if k[:2] == (self.chat_id, purpose)]:
+                    del writes.timers[key]
+                writes.stopped[self.chat_id, purpose] = None
                 return
-            case e.Unsay():
-                w.unsaid[self.chat_id] = self.at
+            case e.DropDelayed():
+                writes.delayed_drops[self.chat_id] = self.at
                 return
             case Join():
                 self.join(self)
@@ -247,45 +247,45 @@ class TurnEffects:
         self._of_client(effect, self.client)
 
     def _of_client(self, effect: object, client: Client) -> None:
-        w, me = self.writes, client.id
+        writes, me = self.writes, client.id
         match effect:
-            case e.Tell(message, choices, urgent, occasion):
-                self.tell(message, choices, urgent=urgent, occasion=occasion)
+            case e.NotifyCoach(message, choices, urgent, occasion):
+                self.notify_coach(message, choices, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
-                w.readings[me, key] = readings.row(me, key, reading, self.now)
-                w.withdrawn.pop((me, key), None)
-                w.amended.pop((me, key), None)
+                writes.readings[me, key] = readings.row(me, key, reading, self.now)
+                writes.withdrawn.pop((me, key), None)
+                writes.amended.pop((me, key), None)
             case e.Retract(key):
-                if (me, key) in w.readings:
-                    w.readings[me, key]["withdrawn_at"] = self.now
-                w.withdrawn[me, key] = None
+                if (me, key) in writes.readings:
+                    writes.readings[me, key]["withdrawn_at"] = self.now
+                writes.withdrawn[me, key] = None
             case e.Amend(key, reading):
-                if (me, key) in w.readings:
-                    w.readings[me, key]["conditions"] = readings.conditions_text(reading.conditions)
-                w.amended[me, key] = reading.conditions
-            case e.Learn(name, value):
-                self._learn(client, name, value)
+                if (me, key) in writes.readings:
+                    writes.readings[me, key]["conditions"] = readings.conditions_text(reading.conditions)
+                writes.amended[me, key] = reading.conditions
+            case e.ChangeClient(name, value):
+                self._change_client(client, name, value)
             case e.Raise(flag):
                 self._raise(client, flag)
             case e.Lower(code, measure):
-                w.raised.pop((me, code, measure), None)
-                w.lowered[me, code, measure] = None
+                writes.raised.pop((me, code, measure), None)
+                writes.lowered[me, code, measure] = None
             case e.Answered(day):
                 self._answered(client, date.fromisoformat(day))
             case e.NotAsked(day):
                 self._not_asked(client, date.fromisoformat(day))
             case e.SetGoal(goal):
-                w.goals[me, goal.measure] = goal
-                w.dropped.pop((me, goal.measure), None)
+                writes.goals[me, goal.measure] = goal
+                writes.dropped.pop((me, goal.measure), None)
             case e.DropGoal(measure):
-                w.goals.pop((me, measure), None)
-                w.dropped[me, measure] = None
+                writes.goals.pop((me, measure), None)
+                writes.dropped[me, measure] = None
             case e.PassOn(text):
                 coach_id = None if self.coach is None else self.coach.id
-                w.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
-                self.tell(ClientWord(me, client.name, text), about(me))
+                writes.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
+                self.notify_coach(ClientWord(me, client.name, text), about(me))
             case e.LeaveCohort(cohort_id):
-                w.left_cohorts[me, cohort_id] = None
+                writes.left_cohorts[me, cohort_id] = None
             case Erase(farewell):
                 self._erase(client, farewell)
             case _:
@@ -299,7 +299,7 @@ class TurnEffects:
             return
         day = flag.since.astimezone(zone_of(client.slot.zone_name if client.slot else None)).date()
         level = dict(flag.evidence).get("level", "")
-        self.tell(
+        self.notify_coach(
             UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
             about_flag(client.id),
             at=when_to_tell(flag, self.now, zone_of(self.coach.zone_name), quiet_nights=self.coach.quiet_nights),
@@ -307,7 +307,7 @@ class TurnEffects:
             occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{level}/{day.isoformat()}",
         )
 
-    def lower(self, client: Client, ends: Clears) -> None:
+    def clear_flags(self, client: Client, ends: Clears) -> None:
         """Clear the open flags with this clearing rule."""
         raised = {code for _, code, _ in self.writes.raised}
         for code in (code.value for code, rule in RULES.items() if rule.clears is ends):
@@ -315,7 +315,7 @@ class TurnEffects:
                 self._of_client(e.Lower(code), client)
 
     def _answered(self, client: Client, day: date) -> None:
-        self.lower(client, Clears.ANSWERED)
+        self.clear_flags(client, Clears.ANSWERED)
         if (day, 0) == (client.answered, client.missed):
             return  # recorded with the first answer of this check-in
         self.writes.answered[client.id, day] = None
@@ -331,7 +331,7 @@ class TurnEffects:
 
     # --- learning -----------------------------------------------------------------------------------------
 
-    def _learn(self, client: Client, name: str, value: Any) -> None:
+    def _change_client(self, client: Client, name: str, value: Any) -> None:
         if name == "plan":
             self.writes.plans = [(c, p) for c, p in self.writes.plans if c.id != client.id] + [(client, value)]
         elif name == "language":
@@ -343,7 +343,7 @@ class TurnEffects:
             self._change(client, **clients.columns(name, value, self.now))
         self._reschedule |= name in ("slot", "zone", "status", "paused_until")
 
-    def _come_due(self) -> None:
+    def _set_next_due(self) -> None:
         """Recompute when this client is due, because their slot, zone, status or pause has changed."""
         assert self.client is not None
         client, new = self.client, self.writes.changes.get(self.client.id, {})

@@ -55,28 +55,28 @@ def actor(who: Staff) -> str:
 # --- what an organiser decided ----------------------------------------------------------------------------------
 
 
-def carry(conn: Connection, who: Staff, effect: fx.CohortEffect, hand: TurnEffects, links: Links) -> None:
+def apply(conn: Connection, who: Staff, effect: fx.CohortEffect, turn: TurnEffects, links: Links) -> None:
     """Apply one effect. Nothing happens for a cohort that is over or not this person's: the step has said so."""
     if isinstance(effect, fx.StartCohort):
-        _start(conn, who, effect, hand, links)
+        _start(conn, who, effect, turn, links)
         return
     found = store.one_of_mine(conn, who.organiser_id, effect.cohort_id)
     if found is None or found.closed:
         return
     match effect:
         case fx.MakeJoinLink():
-            _join_link(conn, who, found, hand, links)
+            _join_link(conn, who, found, turn, links)
         case fx.RevokeJoinLinks():
-            store.revoke_links(conn, found.id, hand.now)
+            store.revoke_links(conn, found.id, turn.now)
         case fx.MakeGroupLink():
-            _group_link(conn, who, found, hand, links)
+            _group_link(conn, who, found, turn, links)
         case fx.UntieGroup():
-            _untie(conn, found, hand.now, goodbye=True)
+            _untie(conn, found, turn.now, goodbye=True)
         case fx.RemoveMember(_, client_id):
-            _remove(conn, found, client_id, hand.now)
+            _remove(conn, found, client_id, turn.now)
         case fx.EndCohort():
-            _end(conn, found, hand)
-    audit.note(conn, hand.now, actor(who), CODES[type(effect)])
+            _end(conn, found, turn)
+    audit.note(conn, turn.now, actor(who), CODES[type(effect)])
 
 
 CODES: dict[type, str] = {
@@ -89,16 +89,16 @@ CODES: dict[type, str] = {
 }
 
 
-def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: TurnEffects, links: Links) -> None:
+def _start(conn: Connection, who: Staff, effect: fx.StartCohort, turn: TurnEffects, links: Links) -> None:
     """Create a cohort; newcomers are coached by the organiser, if they are a coach, else by the coach they named."""
-    organiser = store.ensure_organiser(conn, who.person_id, who.name, hand.now)
+    organiser = store.ensure_organiser(conn, who.person_id, who.name, turn.now)
     terms = Terms(effect.starts, effect.weeks, effect.slot, Counted(effect.counts))
-    first = rules.next_job(terms, zone_of(effect.slot.zone_name), hand.now - _TICK)
+    first = rules.next_job(terms, zone_of(effect.slot.zone_name), turn.now - _TICK)
     coach = None if effect.coach_id is None else people.coach(conn, effect.coach_id)
     coach_id = who.coach_id if who.coach_id is not None else None if coach is None else effect.coach_id
-    made = store.add(
+    closing_report = store.add(
         conn,
-        hand.now,
+        turn.now,
         organiser_id=organiser,
         coach_id=coach_id,
         name=effect.name,
@@ -106,50 +106,50 @@ def _start(conn: Connection, who: Staff, effect: fx.StartCohort, hand: TurnEffec
         language=who.language,
         next_at=None if first is None else first.at,
     )
-    audit.note(conn, hand.now, f"organiser/{organiser}", "started_cohort")
+    audit.note(conn, turn.now, f"organiser/{organiser}", "started_cohort")
     who = replace(who, organiser_id=organiser)
-    found = store.one_of_mine(conn, organiser, made)
+    found = store.one_of_mine(conn, organiser, closing_report)
     assert found is not None
-    _join_link(conn, who, found, hand, links)
+    _join_link(conn, who, found, turn, links)
     if coach is not None and who.coach_id is None:
-        told = Outgoing(coach.chat_id, om.NamedAsCoach(effect.name, who.name), hand.now, person_id=coach.person_id)
-        outbox.put(conn, [told], hand.now)
+        told = Outgoing(coach.chat_id, om.NamedAsCoach(effect.name, who.name), turn.now, person_id=coach.person_id)
+        outbox.put(conn, [told], turn.now)
 
 
-def _join_link(conn: Connection, who: Staff, c: Cohort, hand: TurnEffects, links: Links) -> None:
+def _join_link(conn: Connection, who: Staff, c: Cohort, turn: TurnEffects, links: Links) -> None:
     """Create a link with many uses, valid to the end of half-time; the text first, so that it can be forwarded."""
     until = c.terms.joining_ends(c.zone)
-    if until <= hand.now:
-        hand.say(Say(om.JoiningOver(c.name, c.terms.half_time)))
+    if until <= turn.now:
+        turn.say(Say(om.JoiningOver(c.name, c.terms.half_time)))
         return
     token = invitations.make(
         conn,
         InvitationKind.COHORT,
-        hand.now,
+        turn.now,
         by_name=who.name,
         coach_id=c.coach_id,
         plan=NEWCOMERS,
         cohort_id=c.id,
         uses=MOST_MEMBERS,
-        good_for=until - hand.now,
+        good_for=until - turn.now,
     )
     link = links.person(token)
-    hand.say(Say(om.JoinLink(c.name, link, c.terms.half_time, c.coach_id is not None), _after_link(c)))
-    hand.say(Say(LinkPicture(link, c.name)))
+    turn.say(Say(om.JoinLink(c.name, link, c.terms.half_time, c.coach_id is not None), _after_link(c)))
+    turn.say(Say(LinkPicture(link, c.name)))
 
 
 def _after_link(c: Cohort) -> Rows:
     return ((Choice("group_tie", f"cogroup:{c.id}"), Choice("cohort_named", f"cohort:{c.id}", c.name)),)
 
 
-def _group_link(conn: Connection, who: Staff, c: Cohort, hand: TurnEffects, links: Links) -> None:
-    token = invitations.make(conn, InvitationKind.GROUP, hand.now, by_name=who.name, cohort_id=c.id)
-    until = (hand.now + GOOD_FOR).astimezone(c.zone).date()
-    hand.say(Say(om.GroupLink(c.name, links.group(token), until)))
+def _group_link(conn: Connection, who: Staff, c: Cohort, turn: TurnEffects, links: Links) -> None:
+    token = invitations.make(conn, InvitationKind.GROUP, turn.now, by_name=who.name, cohort_id=c.id)
+    until = (turn.now + GOOD_FOR).astimezone(c.zone).date()
+    turn.say(Say(om.GroupLink(c.name, links.group(token), until)))
 
 
 def _remove(conn: Connection, c: Cohort, client_id: int, now: datetime) -> None:
-    member = next((m for m in store.here(conn, c.id) if m.client_id == client_id), None)
+    member = next((m for m in store.current_members(conn, c.id) if m.client_id == client_id), None)
     if store.leave(conn, client_id, now, c.id) and member is not None:
         outbox.put(conn, [_to(member, cm.TakenOutOfCohort(c.name, c.organiser_name), now)], now)
 
@@ -158,22 +158,24 @@ def _to(member: store.Member, message: object, now: datetime, occasion: str | No
     return Outgoing(member.chat_id, message, now, person_id=member.person_id, occasion=occasion, priority=BULK)
 
 
-def _end(conn: Connection, c: Cohort, hand: TurnEffects) -> None:
+def _end(conn: Connection, c: Cohort, turn: TurnEffects) -> None:
     """Cancel it if it has not started; else close it now, with what there is."""
-    if hand.now.astimezone(c.zone).date() < c.terms.first:
-        _call_off(conn, c, hand.now)
+    if turn.now.astimezone(c.zone).date() < c.terms.first:
+        _call_off(conn, c, turn.now)
     else:
-        _close(conn, c, hand.now)
+        _close(conn, c, turn.now)
 
 
 def _call_off(conn: Connection, c: Cohort, now: datetime) -> None:
-    told = [_to(m, cm.CohortOff(c.name), now, f"cohort/{c.id}/off/{m.client_id}") for m in store.here(conn, c.id)]
+    told = [
+        _to(m, cm.CohortOff(c.name), now, f"cohort/{c.id}/off/{m.client_id}") for m in store.current_members(conn, c.id)
+    ]
     outbox.put(conn, told, now)
     _untie(conn, c, now, goodbye=True)
     store.close(conn, c.id, now, None)
 
 
-def forgotten(conn: Connection, organiser_id: int, now: datetime) -> None:
+def end_all(conn: Connection, organiser_id: int, now: datetime) -> None:
     """End the cohorts of an organiser who is being erased: members are told, and everything is deleted."""
     for c in store.run_by(conn, organiser_id):
         if not c.closed:
@@ -209,11 +211,11 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
         come = rules.jobs_due(c.terms, c.zone, c.next_at, now)
         coming = rules.next_job(c.terms, c.zone, now)
         store.set_next(conn, c.id, None if coming is None else coming.at)
-        _do(conn, c, come, now)
+        _run_tasks(conn, c, come, now)
     return len(found)
 
 
-def _do(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: datetime) -> None:
+def _run_tasks(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: datetime) -> None:
     """Run due tasks. Several are due only after an outage: all figures are stored, and only the newest published."""
     if any(job.task is Task.START for job in come) and len(come) == 1:
         to_group(conn, c, cm.GroupStarts(c.name, c.terms.weeks), now, f"cohort/{c.id}/start")
@@ -222,18 +224,18 @@ def _do(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: datetime) 
         return
     everybody = store.participants(conn, c)
     for number in numbers:
-        _tell(conn, c, everybody, number, now, aloud=number == numbers[-1])
+        _publish(conn, c, everybody, number, now, aloud=number == numbers[-1])
     if come[-1].task is Task.CLOSE:
         _close(conn, c, now, everybody)
 
 
-def _tell(
+def _publish(
     conn: Connection, c: Cohort, everybody: Iterable[Participant], number: int, now: datetime, *, aloud: bool
 ) -> None:
     """Store one check-in's figures, and tell the group what it may know of them."""
     told = store.weeks(conn, [c.id]).get(c.id, ())
     week = rules.week(c.terms, everybody, number)
-    store.tell(conn, c.id, week, now)
+    store.publish(conn, c.id, week, now)
     before = rules.together(told)
     after = rules.together((*told, week))
     said: list[object] = []
@@ -250,8 +252,8 @@ def _tell(
 def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Participant] | None = None) -> None:
     """Create and store the report, and send the organiser, the members and the group their parts."""
     everybody = store.participants(conn, c) if everybody is None else everybody
-    _keep_the_rest(conn, c, everybody, now)
-    report = made(conn, c, everybody)
+    _publish_the_rest(conn, c, everybody, now)
+    report = closing_report(conn, c, everybody)
     store.close(conn, c.id, now, report)
     occasion = f"cohort/{c.id}/closing"
     if c.organiser_chat is not None:
@@ -260,26 +262,26 @@ def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Parti
             words, message=om.ClosingPicture(report), choices=closing_rows(c.id), occasion=f"{occasion}/picture"
         )
         outbox.put(conn, [words, picture], now)
-    own = {p.client_id: rules.own(c.terms, p) for p in everybody}
+    own = {p.client_id: rules.own_check_ins(c.terms, p) for p in everybody}
     told = [
         _to(m, cm.CohortOver(c.name, *own.get(m.client_id, (0, 0))), now, f"{occasion}/{m.client_id}")
-        for m in store.here(conn, c.id)
+        for m in store.current_members(conn, c.id)
     ]
     outbox.put(conn, told, now)
     to_group(conn, c, cm.GroupClosing(rules.for_the_group(report)), now, f"{occasion}/group")
     store.untie(conn, c.id)
 
 
-def _keep_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], now: datetime) -> None:
+def _publish_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], now: datetime) -> None:
     """Ended early: check-ins that have passed but were not published yet are included in the report."""
     told = {w.number for w in store.weeks(conn, [c.id]).get(c.id, ())}
     today = now.astimezone(c.zone).date()
     for number in range(c.terms.weeks + 1):
         if number not in told and c.terms.check_in(number) <= today:
-            store.tell(conn, c.id, rules.week(c.terms, everybody, number), now)
+            store.publish(conn, c.id, rules.week(c.terms, everybody, number), now)
 
 
-def made(conn: Connection, c: Cohort, everybody: Sequence[Participant]) -> Closing:
+def closing_report(conn: Connection, c: Cohort, everybody: Sequence[Participant]) -> Closing:
     """The report; with every measure only for an organiser who coaches everybody in it."""
     measures = rules.EVERY_MEASURE if store.coached_by_all(conn, c) else rules.ENERGY_ONLY
     shown: tuple[CohortWeek, ...] = store.weeks(conn, [c.id]).get(c.id, ())

@@ -36,7 +36,7 @@ class GroupTurn:
         facts = _facts(conn, chat_id, event, opened)
         effects = group.step(event, facts)
         for effect in effects:
-            _carry(conn, chat_id, event, effect, opened, now)
+            _apply(conn, chat_id, event, effect, opened, now)
         return bool(effects) or facts.tied is not None
 
 
@@ -75,7 +75,7 @@ def _tied(c: Cohort) -> Tied:
     return Tied(c.id, c.name, c.organiser_chat)
 
 
-def _carry(
+def _apply(
     conn: Connection,
     chat_id: int,
     event: GroupEvent,

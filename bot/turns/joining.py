@@ -29,73 +29,73 @@ FOR_STAFF = frozenset({InvitationKind.COACH, InvitationKind.ORGANISER})
 def joiner(invitation: Invitation | None, name: str) -> Callable[[TurnEffects], None]:
     """A function that applies `Join` for the invitation an event opened. name: as known to the messenger."""
 
-    def join(hand: TurnEffects) -> None:
+    def join(turn: TurnEffects) -> None:
         if invitation is None:
             return  # used or expired in the meantime: the step's reply stands
-        invitations.use(hand.conn, invitation, hand.now)
+        invitations.use(turn.conn, invitation, turn.now)
         if invitation.kind is InvitationKind.GROUP:
             raise ValueError("a group's link was opened by a person")
         if invitation.kind in FOR_STAFF:
-            _staff(hand, invitation, invitation.for_name or name)
-        elif hand.client is None:
-            _new_client(hand, invitation, invitation.for_name or name)
+            _staff(turn, invitation, invitation.for_name or name)
+        elif turn.client is None:
+            _new_client(turn, invitation, invitation.for_name or name)
         elif invitation.kind is InvitationKind.CLIENT:
-            _other_coach(hand, invitation, hand.client)
+            _other_coach(turn, invitation, turn.client)
         if invitation.kind is InvitationKind.COHORT:
-            _cohort(hand, invitation)
+            _cohort(turn, invitation)
 
     return join
 
 
-def _staff(hand: TurnEffects, invitation: Invitation, name: str) -> None:
+def _staff(turn: TurnEffects, invitation: Invitation, name: str) -> None:
     role = Role.COACH if invitation.kind is InvitationKind.COACH else Role.ORGANISER
-    if hand.person_id is None:
-        hand.person_id = people.add(hand.conn, hand.chat_id, role, name, hand.language, hand.now)
+    if turn.person_id is None:
+        turn.person_id = people.add(turn.conn, turn.chat_id, role, name, turn.language, turn.now)
     if invitation.kind is InvitationKind.COACH:
-        made = people.add_coach(hand.conn, hand.person_id, name, hand.now)
+        made = people.add_coach(turn.conn, turn.person_id, name, turn.now)
     else:
-        made = people.add_organiser(hand.conn, hand.person_id, name, hand.now)
-    audit.note(hand.conn, hand.now, f"{role.value}/{made}", "joined")
+        made = people.add_organiser(turn.conn, turn.person_id, name, turn.now)
+    audit.note(turn.conn, turn.now, f"{role.value}/{made}", "joined")
 
 
-def _new_client(hand: TurnEffects, invitation: Invitation, name: str) -> None:
+def _new_client(turn: TurnEffects, invitation: Invitation, name: str) -> None:
     """Create the person, and their client row unless the coach had set one up in advance."""
     waiting = select(clients_table.c.id, clients_table.c.key_id).where(
         clients_table.c.id == invitation.client_id, clients_table.c.person_id.is_(None)
     )
-    before = hand.conn.execute(waiting).one_or_none()
+    before = turn.conn.execute(waiting).one_or_none()
     key = None if before is None else before.key_id
-    person_id = people.add(hand.conn, hand.chat_id, Role.CLIENT, name, hand.language, hand.now, key=key)
+    person_id = people.add(turn.conn, turn.chat_id, Role.CLIENT, name, turn.language, turn.now, key=key)
     cohort = (
         None
         if invitation.cohort_id is None
-        else store.find(hand.conn, [invitation.cohort_id]).get(invitation.cohort_id)
+        else store.find(turn.conn, [invitation.cohort_id]).get(invitation.cohort_id)
     )
     coach_id = invitation.coach_id if cohort is None else cohort.coach_id
     client_id = None if before is None else before.id
     if client_id is None:
         client_id = clients.add(
-            hand.conn, hand.now, name=name, coach_id=coach_id, person_id=person_id, plan=invitation.plan
+            turn.conn, turn.now, name=name, coach_id=coach_id, person_id=person_id, plan=invitation.plan
         )
     else:
-        clients.change(hand.conn, {client_id: {"person_id": person_id}})
+        clients.change(turn.conn, {client_id: {"person_id": person_id}})
     if cohort is not None:  # members who join by a cohort's link share its slot until they choose another
-        clients.change(hand.conn, {client_id: clients.columns("slot", cohort.terms.slot, hand.now)})
-    hand.person_id = person_id
-    audit.note(hand.conn, hand.now, f"client/{client_id}", "joined", client_id)
-    known = who(hand.conn, [hand.chat_id])[hand.chat_id]
-    hand.client, hand.coach = known.client, known.coach
+        clients.change(turn.conn, {client_id: clients.columns("slot", cohort.terms.slot, turn.now)})
+    turn.person_id = person_id
+    audit.note(turn.conn, turn.now, f"client/{client_id}", "joined", client_id)
+    known = who(turn.conn, [turn.chat_id])[turn.chat_id]
+    turn.client, turn.coach = known.client, known.coach
 
 
-def _other_coach(hand: TurnEffects, invitation: Invitation, client: Client) -> None:
+def _other_coach(turn: TurnEffects, invitation: Invitation, client: Client) -> None:
     """Move a client with their consent, or let them come back. Their new coach is notified."""
     if invitation.coach_id is None:
         return
-    clients.change(hand.conn, {client.id: {"coach_id": invitation.coach_id}})
-    audit.note(hand.conn, hand.now, f"client/{client.id}", "changed_coach", client.id)
-    hand.client = replace(client, coach_id=invitation.coach_id)
-    hand.coach = _coach(hand.conn, invitation.coach_id)
-    hand.tell(ClientEnrolled(client.id, client.name))
+    clients.change(turn.conn, {client.id: {"coach_id": invitation.coach_id}})
+    audit.note(turn.conn, turn.now, f"client/{client.id}", "changed_coach", client.id)
+    turn.client = replace(client, coach_id=invitation.coach_id)
+    turn.coach = _coach(turn.conn, invitation.coach_id)
+    turn.notify_coach(ClientEnrolled(client.id, client.name))
 
 
 def _coach(conn: Connection, coach_id: int) -> CoachContact | None:
@@ -117,20 +117,20 @@ def _coach(conn: Connection, coach_id: int) -> CoachContact | None:
     return CoachContact(*r[:-1], reachable=r.chat_id is not None and bool(r.reachable))
 
 
-def _cohort(hand: TurnEffects, invitation: Invitation) -> None:
+def _cohort(turn: TurnEffects, invitation: Invitation) -> None:
     """Enter a cohort, even after its start. The step does the talking."""
-    if invitation.cohort_id is None or hand.client is None:
+    if invitation.cohort_id is None or turn.client is None:
         return
-    store.join(hand.conn, invitation.cohort_id, hand.client.id, hand.now)
-    audit.note(hand.conn, hand.now, f"client/{hand.client.id}", "joined_cohort", hand.client.id)
+    store.join(turn.conn, invitation.cohort_id, turn.client.id, turn.now)
+    audit.note(turn.conn, turn.now, f"client/{turn.client.id}", "joined_cohort", turn.client.id)
 
 
-def again(client: Client | None) -> bool:
+def was_here_before(client: Client | None) -> bool:
     """Whether the person opening an invitation was here before."""
     return client is not None and client.consented
 
 
-def hint(language: str | None, languages: tuple[str, ...]) -> str:
+def language_from_tag(language: str | None, languages: tuple[str, ...]) -> str:
     """The language to write in, from the messenger's IETF tag: "de-AT" is "de"; English if unknown."""
     short = (language or "").split("-")[0].split("_")[0].lower()
     return short if short in languages else "en"

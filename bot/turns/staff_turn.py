@@ -74,34 +74,34 @@ class StaffTurn:
         facts = store.facts(conn, who, staff.needs(kept, event), now, self.look, invitation)
         return staff.step(kept, event, facts, now)
 
-    def carry(self, conn: Connection, who: Staff, effect: object, hand: TurnEffects) -> None:
+    def apply(self, conn: Connection, who: Staff, effect: object, turn: TurnEffects) -> None:
         """Apply one effect that only staff have.
 
         Raises: ValueError if it is not a staff effect; StalePlan if a client's plan was changed concurrently.
         """
         match effect:
             case _ if isinstance(effect, CohortEffect):
-                cohorts.carry(conn, who, effect, hand, cohorts.Links(self.link, self.group_link))
+                cohorts.apply(conn, who, effect, turn, cohorts.Links(self.link, self.group_link))
             case fx.ForgetMe(farewell):
-                _forget(conn, who, hand, farewell)
+                _forget(conn, who, turn, farewell)
             case fx.SetLanguage(language):
                 people.set_language(conn, who.person_id, language)
             case fx.SetZone(zone_name):
                 store.set_zone(conn, who, zone_name)
             case _ if who.coach_id is not None:
-                self._of_coach(conn, who, who.coach_id, effect, hand)
+                self._of_coach(conn, who, who.coach_id, effect, turn)
             case _:
                 raise ValueError(f"{type(effect).__name__} is an effect of a coach's conversation")
 
-    def _of_coach(self, conn: Connection, who: Staff, coach_id: int, effect: object, hand: TurnEffects) -> None:
-        now = hand.now
+    def _of_coach(self, conn: Connection, who: Staff, coach_id: int, effect: object, turn: TurnEffects) -> None:
+        now = turn.now
         match effect:
             case fx.Invite():
-                self._invite(conn, who, coach_id, effect, hand)
+                self._invite(conn, who, coach_id, effect, turn)
             case fx.Revoke(number):
                 names = {n: name for n, name, _ in invitations.open_of(conn, coach_id, now)}
                 gone = invitations.revoke(conn, number, coach_id, now)
-                hand.say(Say(sm.InvitationRevoked(names.get(number, "") if gone else "")))
+                turn.say(Say(sm.InvitationRevoked(names.get(number, "") if gone else "")))
             case fx.MarkSeen(flag_ids):
                 store.mark_seen(conn, coach_id, flag_ids, now)
             case fx.SaveTemplate(name, plan):
@@ -115,17 +115,17 @@ class StaffTurn:
             case fx.WriteTo() | fx.ChangePlan() | fx.SaveNote() | fx.ClearFlags() | fx.HandOver() | fx.EndCare():
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
-                    _of_client(conn, who, coach_id, client, effect, hand)
+                    _of_client(conn, who, coach_id, client, effect, turn)
             case _:
                 raise ValueError(f"{type(effect).__name__} is not an effect of a coach's conversation")
 
-    def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, hand: TurnEffects) -> None:
+    def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, turn: TurnEffects) -> None:
         """Create and send the link: the text first, so that it can be forwarded, then the picture."""
         kind = InvitationKind(effect.kind)
         token = invitations.make(
             conn,
             kind,
-            hand.now,
+            turn.now,
             by_name=who.name,
             for_name=effect.for_name,
             coach_id=coach_id,
@@ -133,11 +133,11 @@ class StaffTurn:
             cohort_id=effect.cohort_id,
         )
         link = self.link(token)
-        until = (hand.now + GOOD_FOR).astimezone(zone_of(who.zone_name)).date()
-        rows = invitation_rows(invitations.find(conn, [token], hand.now)[token].id)
-        hand.say(Say(sm.InvitationMade(kind.value, effect.for_name, link, until), rows))
-        hand.say(Say(sm.LinkPicture(link, effect.for_name)))
-        audit.note(conn, hand.now, f"coach/{coach_id}", f"invited_{kind.value}")
+        until = (turn.now + GOOD_FOR).astimezone(zone_of(who.zone_name)).date()
+        rows = invitation_rows(invitations.find(conn, [token], turn.now)[token].id)
+        turn.say(Say(sm.InvitationMade(kind.value, effect.for_name, link, until), rows))
+        turn.say(Say(sm.LinkPicture(link, effect.for_name)))
+        audit.note(conn, turn.now, f"coach/{coach_id}", f"invited_{kind.value}")
 
 
 def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | None:
@@ -151,14 +151,14 @@ def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | Non
 # --- on one client ----------------------------------------------------------------------------------------------
 
 
-def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effect: object, hand: TurnEffects) -> None:
+def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effect: object, turn: TurnEffects) -> None:
     """Apply an effect on one client of this caseload."""
-    now = hand.now
+    now = turn.now
     match effect:
         case fx.WriteTo(_, text):
             coach_thread.put(conn, [(client.id, coach_id, coach_thread.Direction.TO_CLIENT, text)], now)
             store.answered(conn, client, now)
-            _hear(conn, client, [FromCoach(now, who.name, text)], now)
+            _notify_client(conn, client, [FromCoach(now, who.name, text)], now)
         case fx.ChangePlan():
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):
@@ -182,7 +182,7 @@ CODES: dict[type, str] = {
 }
 
 
-def _hear(conn: Connection, client: Client, events: Sequence[Event], now: datetime) -> None:
+def _notify_client(conn: Connection, client: Client, events: Sequence[Event], now: datetime) -> None:
     """Put events into a client's inbox, if they have a chat, for their own conversation to handle."""
     if client.chat_id is not None:
         rows = [NewEvent(f"coach/{secrets.token_hex(12)}", client.chat_id, event) for event in events]
@@ -201,7 +201,7 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
         values |= clients.columns("cautions", frozenset(Caution(c) for c in effect.cautions), now)
     clients.change(conn, {client.id: values})
     if effect.what:
-        _hear(conn, client, [PlanChanged(now, effect.what, effect.detail)], now)
+        _notify_client(conn, client, [PlanChanged(now, effect.what, effect.detail)], now)
 
 
 def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_coach: int, now: datetime) -> None:
@@ -219,7 +219,7 @@ def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_c
         about=client.id,
     )
     outbox.put(conn, [told], now)
-    _hear(conn, client, [PlanChanged(now, "hand_over", to.name)], now)
+    _notify_client(conn, client, [PlanChanged(now, "hand_over", to.name)], now)
 
 
 def _end(conn: Connection, who: Staff, client: Client, now: datetime) -> None:
@@ -231,17 +231,17 @@ def _end(conn: Connection, who: Staff, client: Client, now: datetime) -> None:
     cohort_store.leave(conn, client.id, now)
     if client.chat_id is not None:
         timers.forget_chat(conn, client.chat_id)
-    _hear(conn, client, [PlanChanged(now, "end_care", who.name)], now)
+    _notify_client(conn, client, [PlanChanged(now, "end_care", who.name)], now)
 
 
-def _forget(conn: Connection, who: Staff, hand: TurnEffects, farewell: object) -> None:
+def _forget(conn: Connection, who: Staff, turn: TurnEffects, farewell: object) -> None:
     """Erase a coach or organiser, but never a coach who still has clients, whatever the step assumed."""
     if who.coach_id is not None and any(c.status is not Status.LEFT for c in caseload.everybody(conn, who.coach_id)):
-        hand.say(Say(sm.StaffForgetSure(1)))
+        turn.say(Say(sm.StaffForgetSure(1)))
         return
     if who.organiser_id is not None:
-        cohorts.forgotten(conn, who.organiser_id, hand.now)
+        cohorts.end_all(conn, who.organiser_id, turn.now)
     actor = f"coach/{who.coach_id}" if who.coach_id is not None else f"organiser/{who.organiser_id}"
-    erase.staff(conn, who.person_id, hand.now, actor)
-    hand.person_id, hand.erased = None, True
-    hand.say(Say(farewell))
+    erase.staff(conn, who.person_id, turn.now, actor)
+    turn.person_id, turn.erased = None, True
+    turn.say(Say(farewell))

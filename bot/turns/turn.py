@@ -42,7 +42,7 @@ from bot.store.people import Staff, person_of, set_reachable
 from bot.store.people import staff as staff_of
 from bot.store.zones import zone_of
 from bot.turns.apply_effects import TurnEffects, WriteBatch
-from bot.turns.joining import FOR_STAFF, again, hint, joiner
+from bot.turns.joining import FOR_STAFF, joiner, language_from_tag, was_here_before
 from core.dialogue.client.effects import Raise
 from core.dialogue.client.facts import ClientFacts, InvitationFact, StrangerFacts
 from core.dialogue.client.messages_to_coach import ClientUnreachable
@@ -81,7 +81,7 @@ class StaffConversation(Protocol):
 
     def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> Decided: ...
 
-    def carry(self, conn: Connection, who: Staff, effect: object, hand: TurnEffects) -> None: ...
+    def apply(self, conn: Connection, who: Staff, effect: object, turn: TurnEffects) -> None: ...
 
 
 class GroupConversation(Protocol):
@@ -271,21 +271,21 @@ def _note_reachable(batch: _Batch, known: Known, row: ClaimedEvent, event: Event
         set_reachable(batch.conn, row.chat_id, reachable)
 
 
-def _hand(
+def _turn_effects(
     batch: _Batch, row: ClaimedEvent, known: Known | None, event: Event, invitation: Invitation | None
 ) -> TurnEffects:
     client = None if known is None else known.client
     staff = None if known is None else known.staff
     at = batch.now if known is None or known.state_at is None else max(batch.now, known.state_at)
-    hand = TurnEffects(batch.conn, batch.now, at, row.chat_id, joiner(invitation, row.name))
-    hand.is_group = row.is_group
-    hand.priority = BULK if isinstance(event, Due) else ANSWER
-    hand.language = hint(row.language, batch.steps.languages)
+    turn = TurnEffects(batch.conn, batch.now, at, row.chat_id, joiner(invitation, row.name))
+    turn.is_group = row.is_group
+    turn.priority = BULK if isinstance(event, Due) else ANSWER
+    turn.language = language_from_tag(row.language, batch.steps.languages)
     if client is not None and known is not None:
-        hand.client, hand.coach, hand.person_id, hand.language = client, known.coach, client.person_id, client.language
+        turn.client, turn.coach, turn.person_id, turn.language = client, known.coach, client.person_id, client.language
     if staff is not None:
-        hand.person_id, hand.language = staff.person_id, staff.language
-    return hand
+        turn.person_id, turn.language = staff.person_id, staff.language
+    return turn
 
 
 def _client(batch: _Batch, row: ClaimedEvent, known: Known, event: Event) -> None:
@@ -293,61 +293,61 @@ def _client(batch: _Batch, row: ClaimedEvent, known: Known, event: Event) -> Non
     invitation = batch.invitations.get(_token(batch, row, event))
     if invitation is not None and invitation.kind in FOR_STAFF:
         invitation = None  # one chat, one role
-    hand = _hand(batch, row, known, event, invitation)
-    opened = None if invitation is None else _invitation_fact(batch, invitation, again(known.client))
+    turn = _turn_effects(batch, row, known, event, invitation)
+    opened = None if invitation is None else _invitation_fact(batch, invitation, was_here_before(known.client))
     facts = client_facts(batch.steps, known, batch.histories.get(known.client.id, History()), opened)
     decided = batch.steps.client(codec.load_state(known.state), event, facts, batch.now)
-    hand.open_flags = frozenset(one.code for one in facts.flags)
-    _reached(hand, known.client, known.reachable, event)
-    _carry(batch, hand, decided)
+    turn.open_flags = frozenset(one.code for one in facts.flags)
+    _reached(turn, known.client, known.reachable, event)
+    _apply(batch, turn, decided)
 
 
-def _reached(hand: TurnEffects, client: Client, reachable: bool, event: Event) -> None:
+def _reached(turn: TurnEffects, client: Client, reachable: bool, event: Event) -> None:
     """Notify the coach at once that a client is unreachable; clear that flag when the client writes again."""
     if isinstance(event, Reachability) and not event.reachable:
-        day = hand.now.date().isoformat()
-        hand.carry((Raise(flag(Code.UNREACHABLE, hand.now)),))
-        hand.tell(ClientUnreachable(client.id, client.name), occasion=f"unreachable/{client.id}/{day}")
+        day = turn.now.date().isoformat()
+        turn.apply((Raise(flag(Code.UNREACHABLE, turn.now)),))
+        turn.notify_coach(ClientUnreachable(client.id, client.name), occasion=f"unreachable/{client.id}/{day}")
     elif not reachable:
-        hand.lower(client, Clears.HEARD)
+        turn.clear_flags(client, Clears.HEARD)
 
 
-def _carry(batch: _Batch, hand: TurnEffects, decided: Decided) -> None:
+def _apply(batch: _Batch, turn: TurnEffects, decided: Decided) -> None:
     """Apply a decision. Immediate database changes happen in a savepoint, to be rolled back if they fail."""
     if any(isinstance(effect, Join | Erase) for effect in decided.effects):
         with batch.conn.begin_nested():
-            hand.carry(decided.effects)
+            turn.apply(decided.effects)
     else:
-        hand.carry(decided.effects)
-    hand.keep(codec.dump_for_soon(decided.state))
-    batch.writes.add(hand.writes)
+        turn.apply(decided.effects)
+    turn.store_state(codec.dump_for_soon(decided.state))
+    batch.writes.add(turn.writes)
 
 
 def _stranger(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
     invitation = batch.invitations.get(_token(batch, row, event))
-    hand = _hand(batch, row, None, event, invitation)
+    turn = _turn_effects(batch, row, None, event, invitation)
     fact = None if invitation is None else _invitation_fact(batch, invitation, False)
-    decided = batch.steps.stranger(event, StrangerFacts(hand.language, row.name, fact))
+    decided = batch.steps.stranger(event, StrangerFacts(turn.language, row.name, fact))
     if invitation is not None and any(isinstance(effect, Join) for effect in decided.effects):
         if invitation.kind in FOR_STAFF:
-            _new_staff(batch, row, event, hand, decided)
+            _new_staff(batch, row, event, turn, decided)
         else:
-            _carry(batch, hand, decided)
+            _apply(batch, turn, decided)
         return
     batch.strangers.append(row.id)
     if row.chat_id not in batch.told:
-        hand.carry(effect for effect in decided.effects if isinstance(effect, Say))
-        batch.writes.add(hand.writes)
+        turn.apply(effect for effect in decided.effects if isinstance(effect, Say))
+        batch.writes.add(turn.writes)
 
 
-def _new_staff(batch: _Batch, row: ClaimedEvent, event: Event, hand: TurnEffects, decided: Decided) -> None:
+def _new_staff(batch: _Batch, row: ClaimedEvent, event: Event, turn: TurnEffects, decided: Decided) -> None:
     """Somebody has just become staff: their staff conversation greets them, given the same event."""
     with batch.conn.begin_nested():
-        hand.carry(decided.effects)
+        turn.apply(decided.effects)
         who = staff_of(batch.conn, row.chat_id)
         if who is not None and batch.steps.staff is not None:
-            _step_staff(batch, hand, who, None, event)
-    batch.writes.add(hand.writes)
+            _step_staff(batch, turn, who, None, event)
+    batch.writes.add(turn.writes)
 
 
 def _staff(batch: _Batch, row: ClaimedEvent, who: Staff, known: Known, event: Event) -> None:
@@ -356,13 +356,13 @@ def _staff(batch: _Batch, row: ClaimedEvent, who: Staff, known: Known, event: Ev
     invitation = batch.invitations.get(_token(batch, row, event))
     if invitation is not None and invitation.kind not in FOR_STAFF:
         invitation = None  # one chat, one role
-    hand = _hand(batch, row, known, event, invitation)
+    turn = _turn_effects(batch, row, known, event, invitation)
     with batch.conn.begin_nested():
-        _step_staff(batch, hand, who, known.state, event)
-    batch.writes.add(hand.writes)
+        _step_staff(batch, turn, who, known.state, event)
+    batch.writes.add(turn.writes)
 
 
-def _step_staff(batch: _Batch, hand: TurnEffects, who: Staff, kept: str | None, event: Event) -> None:
+def _step_staff(batch: _Batch, turn: TurnEffects, who: Staff, kept: str | None, event: Event) -> None:
     assert batch.steps.staff is not None
     try:
         state = None if kept is None else codec.loads(kept)
@@ -371,10 +371,10 @@ def _step_staff(batch: _Batch, hand: TurnEffects, who: Staff, kept: str | None, 
     decided = batch.steps.staff.step(batch.conn, who, state, event, batch.now)
     for effect in decided.effects:
         if type(effect).__module__ == Say.__module__:
-            hand.carry((effect,))
+            turn.apply((effect,))
         else:
-            batch.steps.staff.carry(batch.conn, who, effect, hand)
-    hand.keep(codec.dumps(decided.state))
+            batch.steps.staff.apply(batch.conn, who, effect, turn)
+    turn.store_state(codec.dumps(decided.state))
 
 
 def _group(batch: _Batch, row: ClaimedEvent, event: Event) -> None:

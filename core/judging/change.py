@@ -100,7 +100,7 @@ class Verdict:
         return self.kind in BEYOND_ERROR
 
     @property
-    def called(self) -> str:
+    def certainty(self) -> str:
         """How certain to sound: "possible", "twice" (seen twice, but not firm: see the module docstring), "confirmed",
         or "" if nothing is beyond error."""
         if self.strength is Strength.CONFIRMED and not self.firm:

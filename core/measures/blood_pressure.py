@@ -108,7 +108,7 @@ def _mean(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int | No
         return acted_on
     if Caution.PREGNANCY in profile.cautions:
         return NoReference("pregnant", table.source)
-    rank, band, figures = table.place(systolic, diastolic)
+    rank, band, figures = table.find(systolic, diastolic)
     return Score(band, table.source, rank, figures, age_notes(age))
 
 

@@ -12,7 +12,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 
 from core.client import Caution, Profile
-from core.measures.classify import adult, age_at, age_notes, placed
+from core.measures.classify import adult, age_at, age_notes, band_score
 from core.measures.derived_reading import combined, stature
 from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, NoReference, Score, Scores, never
 from core.measures.weight import WEIGHT
@@ -52,7 +52,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
         return NoReference(why, bmi_who.SOURCE), NoReference(why, bmi_nice.SOURCE)
     value = bmi_for_class(reading.value)
     notes = _notes(value, profile, age)
-    return placed(bmi_who.CLASSES, value, notes), _nice(value, profile, notes)
+    return band_score(bmi_who.CLASSES, value, notes), _nice(value, profile, notes)
 
 
 def _nice(value: Decimal, profile: Profile, notes: tuple[str, ...]) -> Score | NoReference:
@@ -61,7 +61,7 @@ def _nice(value: Decimal, profile: Profile, notes: tuple[str, ...]) -> Score | N
     ladder = bmi_nice.BY_BACKGROUND.get(profile.background)
     if ladder is None:
         return NoReference("background_outside_table", bmi_nice.SOURCE)
-    return placed(ladder, value, notes)
+    return band_score(ladder, value, notes)
 
 
 def _not_for(profile: Profile, age: int | None) -> str | None:

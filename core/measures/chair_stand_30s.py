@@ -58,14 +58,14 @@ def counted(full_stands: Decimal, notes: frozenset[str]) -> Decimal:
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Understand a whole number, and remarks about arms and the last rise."""
-    heard = _hear_count(text, words, prefer)
-    if isinstance(heard, Understood):
-        return _settled(heard)
-    return heard if heard.guess is None else replace(heard, guess=_settled(heard.guess))
+    understood = _hear_count(text, words, prefer)
+    if isinstance(understood, Understood):
+        return _settled(understood)
+    return understood if understood.guess is None else replace(understood, guess=_settled(understood.guess))
 
 
-def _settled(heard: Understood) -> Understood:
-    return replace(heard, value=counted(heard.value, heard.notes))
+def _settled(understood: Understood) -> Understood:
+    return replace(understood, value=counted(understood.value, understood.notes))
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

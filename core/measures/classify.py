@@ -14,18 +14,18 @@ from core.sources import Source
 AGE_NOT_GIVEN = "age_not_given"  # a note: assumed to be an adult, because all our clients are
 
 
-def placed(ladder: Ladder, value: Decimal, notes: tuple[str, ...] = ()) -> Score:
+def band_score(ladder: Ladder, value: Decimal, notes: tuple[str, ...] = ()) -> Score:
     """The band of `value` in a table."""
-    place = ladder.place(value)
+    found = ladder.find(value)
     if not notes:
-        return _without_notes(ladder)[place.rank]
-    return Score(place.band, ladder.source, place.rank, place.figures, notes)
+        return _without_notes(ladder)[found.rank]
+    return Score(found.band, ladder.source, found.rank, found.figures, notes)
 
 
 @cache
 def _without_notes(ladder: Ladder) -> tuple[Score, ...]:
     """Most scores have no notes, and creating one costs more than finding its band, so they are created once."""
-    return tuple(Score(p.band, ladder.source, p.rank, p.figures) for p in ladder.places)
+    return tuple(Score(p.band, ladder.source, p.rank, p.figures) for p in ladder.bands)
 
 
 def age_at(reading: Reading, profile: Profile) -> int | None:

@@ -50,10 +50,10 @@ _hear_seconds = duration(Unit.SECOND)
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Understand seconds; with the arms, or with fewer than five rises, there is no time to store."""
-    heard = _hear_seconds(text, words, prefer)
-    if isinstance(heard, Understood) and ARMS_USED in heard.notes:
+    understood = _hear_seconds(text, words, prefer)
+    if isinstance(understood, Understood) and ARMS_USED in understood.notes:
         return Misunderstood(Why.NOT_COMPLETED)
-    return heard
+    return understood
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

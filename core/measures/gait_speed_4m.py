@@ -60,14 +60,14 @@ def speed(seconds: Decimal) -> Decimal:
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Understand a time over the course or a speed; the value is a speed either way."""
-    heard = _hear_time(text, words, None)
-    if isinstance(heard, Misunderstood):
-        return _hear_speed(text, words, None) if heard.why is Why.OTHER_UNIT else heard
-    if heard.value <= 0:
+    understood = _hear_time(text, words, None)
+    if isinstance(understood, Misunderstood):
+        return _hear_speed(text, words, None) if understood.why is Why.OTHER_UNIT else understood
+    if understood.value <= 0:
         return Misunderstood(Why.NO_NUMBER)
-    if not heard.said_unit and heard.value < SPEED_BELOW:
-        return replace(heard, unit=Unit.METRE_PER_SECOND)
-    return replace(heard, value=speed(heard.value))
+    if not understood.said_unit and understood.value < SPEED_BELOW:
+        return replace(understood, unit=Unit.METRE_PER_SECOND)
+    return replace(understood, value=speed(understood.value))
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

@@ -65,36 +65,36 @@ def numbers_of(
     return kept, toks
 
 
-def _a_time(toks: Sequence[Token], heard: ParsedNumber) -> bool:
+def _a_time(toks: Sequence[Token], parsed: ParsedNumber) -> bool:
     """Whether a bare number is an hour: "7 pm"."""
-    after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
-    return heard.bare and heard.value <= 24 and after is not None and after.has(WordRole.CLOCK) and after.word
+    after = toks[parsed.last + 1] if parsed.last + 1 < len(toks) else None
+    return parsed.bare and parsed.value <= 24 and after is not None and after.has(WordRole.CLOCK) and after.word
 
 
-def _labelled(toks: Sequence[Token], heard: ParsedNumber) -> bool:
+def _labelled(toks: Sequence[Token], parsed: ParsedNumber) -> bool:
     """Whether a bare number refers to something else or is denied: "day 3", "at 7", "not 82"."""
-    if not heard.first or not heard.bare:
+    if not parsed.first or not parsed.bare:
         return False
-    before = toks[heard.first - 1]
+    before = toks[parsed.first - 1]
     if before.has(WordRole.NOT):
         return True
-    return heard.whole and heard.value <= 31 and (before.has(WordRole.LABEL) or before.has(WordRole.CLOCK))
+    return parsed.whole and parsed.value <= 31 and (before.has(WordRole.LABEL) or before.has(WordRole.CLOCK))
 
 
-def two_in_one(heard: ParsedNumber) -> tuple[Decimal, Decimal] | None:
+def two_in_one(parsed: ParsedNumber) -> tuple[Decimal, Decimal] | None:
     """The two whole numbers in "70,72", which may also be one decimal number; None if only one is plausible."""
-    first, _, second = heard.digits.replace(",", ".").partition(".")
+    first, _, second = parsed.digits.replace(",", ".").partition(".")
     if len(second) not in (2, 3) or not first or second.startswith("0"):
         return None
     return D(first), D(second)
 
 
-def a_change(toks: Sequence[Token], heard: ParsedNumber) -> bool:
+def a_change(toks: Sequence[Token], parsed: ParsedNumber) -> bool:
     """Whether a number is a difference ("lost 2 kg", "2 less"); not if a comma intervenes ("better, 7")."""
-    before = toks[heard.first - 1] if heard.first else None
-    after = toks[heard.last + 1] if heard.last + 1 < len(toks) else None
+    before = toks[parsed.first - 1] if parsed.first else None
+    after = toks[parsed.last + 1] if parsed.last + 1 < len(toks) else None
     return any(t is not None and t.has(WordRole.CHANGE) and t.text != "+" for t in (before, after)) or (
-        before is not None and before.text == "+" and heard.first == 1
+        before is not None and before.text == "+" and parsed.first == 1
     )
 
 

@@ -45,10 +45,10 @@ _hear_seconds = quantity_in(Unit.SECOND)
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Understand seconds; anything longer than the test counts as 45 s."""
-    heard = _hear_seconds(text, words, prefer)
-    if isinstance(heard, Misunderstood) or not springer.LONGEST < heard.value <= CREDIBLE:
-        return heard
-    return replace(heard, value=springer.LONGEST)
+    understood = _hear_seconds(text, words, prefer)
+    if isinstance(understood, Misunderstood) or not springer.LONGEST < understood.value <= CREDIBLE:
+        return understood
+    return replace(understood, value=springer.LONGEST)
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

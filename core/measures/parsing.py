@@ -66,10 +66,10 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
                 return Understood(value, unit)
             elif assumed not in (Unit.STONE, Unit.FOOT) and not (metres and value < 3):
                 return Understood(convert(value, assumed, unit), assumed)
-        heard = numbers_of(text, words, dimension, clock=clock)
-        if isinstance(heard, Misunderstood):
-            return heard
-        found, toks = heard
+        parsed = numbers_of(text, words, dimension, clock=clock)
+        if isinstance(parsed, Misunderstood):
+            return parsed
+        found, toks = parsed
         if len(found) == 2 and (pair := _pair(toks, found, assumed)) is not None:
             found = [pair]
         typed_units = {h.typed for h in found if isinstance(h.typed, Unit) and convertible(h.typed, unit)}
@@ -86,12 +86,12 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
     return understand
 
 
-def _twice(heard: ParsedNumber, result: Result, near: Decimal) -> Misunderstood | None:
+def _twice(parsed: ParsedNumber, result: Result, near: Decimal) -> Misunderstood | None:
     """Ask whether "94,95" is 94 and 95, if two attempts are expected."""
-    both = two_in_one(heard)
+    both = two_in_one(parsed)
     if both is None or not isinstance(result, Understood) or abs(both[0] - both[1]) > near * min(both):
         return None
-    mean = result.value * (both[0] + both[1]) / 2 / heard.value
+    mean = result.value * (both[0] + both[1]) / 2 / parsed.value
     return Misunderstood(Why.TOO_MANY_NUMBERS, replace(result, value=mean, attempts=2))
 
 
@@ -99,36 +99,36 @@ def _two_decimals(figures: str) -> bool:
     return len(figures) > 3 and figures[-3] in ".,"
 
 
-def _in(heard: ParsedNumber, unit: Unit, assumed: Unit, also: Sequence[Unit], prefer: Unit | None) -> Result:
+def _in(parsed: ParsedNumber, unit: Unit, assumed: Unit, also: Sequence[Unit], prefer: Unit | None) -> Result:
     """One number as a value in `unit`."""
-    if heard.pound is not None:
+    if parsed.pound is not None:
         if prefer is Unit.POUND:
-            return Understood(convert(heard.value, Unit.POUND, unit), Unit.POUND, said_unit=True)
-        kilograms = heard.value * heard.pound
+            return Understood(convert(parsed.value, Unit.POUND, unit), Unit.POUND, said_unit=True)
+        kilograms = parsed.value * parsed.pound
         return Misunderstood(Why.OTHER_UNIT, Understood(convert(kilograms, Unit.KILOGRAM, unit), Unit.KILOGRAM))
-    if heard.unit is not None:
-        if not convertible(heard.unit, unit):
+    if parsed.unit is not None:
+        if not convertible(parsed.unit, unit):
             return Misunderstood(Why.OTHER_UNIT)
-        typed = heard.typed if isinstance(heard.typed, Unit) else heard.unit
+        typed = parsed.typed if isinstance(parsed.typed, Unit) else parsed.unit
         said = True
     else:
-        metres = heard.value < 3 and Unit.METRE in also
+        metres = parsed.value < 3 and Unit.METRE in also
         typed, said = Unit.METRE if metres else assumed, False
-    meant = Understood(convert(heard.value, heard.unit or typed, unit), typed, said_unit=said)
-    if heard.minus:
+    meant = Understood(convert(parsed.value, parsed.unit or typed, unit), typed, said_unit=said)
+    if parsed.minus:
         return Misunderstood(Why.NO_NUMBER, meant)
-    if heard.digits and not heard.whole and typed in (Unit.STONE, Unit.FOOT):
-        return _two_units_or_decimal(heard, typed, unit, meant)
+    if parsed.digits and not parsed.whole and typed in (Unit.STONE, Unit.FOOT):
+        return _two_units_or_decimal(parsed, typed, unit, meant)
     return meant
 
 
-def _two_units_or_decimal(heard: ParsedNumber, typed: Unit, unit: Unit, meant: Understood) -> Result:
+def _two_units_or_decimal(parsed: ParsedNumber, typed: Unit, unit: Unit, meant: Understood) -> Result:
     """Ask whether "12.4" stones are 12 st 4 lb, or "5.10" feet 5 ft 10 in; "12.5 st" is taken literally."""
-    whole, _, fraction = heard.digits.replace(",", ".").partition(".")
+    whole, _, fraction = parsed.digits.replace(",", ".").partition(".")
     small, per = SMALLER[typed]
     if typed is Unit.STONE and meant.said_unit and fraction in ("5", "50", "25", "75"):
         return meant
-    if typed is Unit.FOOT and heard.value > 9:
+    if typed is Unit.FOOT and parsed.value > 9:
         return meant
     if len(fraction) < 3 and int(fraction) < per and isinstance(small, Unit) and whole:
         value = convert(D(whole) * per + D(fraction), small, unit)
@@ -243,15 +243,15 @@ def count(unit: Unit) -> Understand:
             if len(found) == 2 and a_range(toks, *found[:2]):
                 return Misunderstood(Why.A_RANGE)
             return Misunderstood(Why.TOO_MANY_NUMBERS)
-        heard = found[0]
-        meant = Understood(heard.value, unit, heard.unit is not None, hedged=about, notes=notes)
-        if heard.minus:
+        parsed = found[0]
+        meant = Understood(parsed.value, unit, parsed.unit is not None, hedged=about, notes=notes)
+        if parsed.minus:
             return Misunderstood(Why.NO_NUMBER, meant)
-        if not heard.whole:
-            lower = heard.value // 1
+        if not parsed.whole:
+            lower = parsed.value // 1
             if unit is Unit.REPETITION:  # a half is not more than half: ask
                 return Misunderstood(Why.NOT_WHOLE, replace(meant, value=lower, notes=notes | {MORE_THAN_HALF_WAY}))
-            return Misunderstood(Why.NOT_WHOLE, replace(meant, value=half_up(heard.value, 0)))
+            return Misunderstood(Why.NOT_WHOLE, replace(meant, value=half_up(parsed.value, 0)))
         return asked_back(meant, toks)
 
     return understand
@@ -262,15 +262,15 @@ def duration(unit: Unit, *, attempts: bool = False) -> Understand:
 
     An unfinished test has no time (NOT_COMPLETED): "4 rises then stopped". Help from the arms is noted.
     """
-    heard = quantity_in(unit, attempts=attempts)
+    parsed = quantity_in(unit, attempts=attempts)
 
     def understand(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         if FIGURES.fullmatch(text) is not None:
-            return heard(text, words, prefer)
+            return parsed(text, words, prefer)
         toks = tokens(plain(text), lexicon_of(words))
         if any(t.has(WordRole.STOPPED) for t in toks):
             return Misunderstood(Why.NOT_COMPLETED)
-        result = heard(text, words, prefer)
+        result = parsed(text, words, prefer)
         if isinstance(result, Misunderstood) and result.why is Why.OTHER_UNIT:
             said = amounts(toks, None)
             if len(said) == 1 and said[0].unit is Unit.REPETITION and said[0].value < 5:
@@ -315,14 +315,14 @@ def minutes(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     return asked_back(total, toks) if plus else Misunderstood(Why.TOO_MANY_NUMBERS, total)
 
 
-def _next(toks: Sequence[Token], found: Sequence[ParsedNumber], heard: ParsedNumber) -> int:
-    return next((h.first for h in found if h.first > heard.last), len(toks))
+def _next(toks: Sequence[Token], found: Sequence[ParsedNumber], parsed: ParsedNumber) -> int:
+    return next((h.first for h in found if h.first > parsed.last), len(toks))
 
 
-def _one_time(heard: ParsedNumber, meant: Understood, toks: Sequence[Token], hard: bool) -> Result:
-    if heard.foreign and heard.unit not in (Unit.DAY, Unit.SESSION):
+def _one_time(parsed: ParsedNumber, meant: Understood, toks: Sequence[Token], hard: bool) -> Result:
+    if parsed.foreign and parsed.unit not in (Unit.DAY, Unit.SESSION):
         return Misunderstood(Why.OTHER_UNIT)
-    if heard.foreign:
+    if parsed.foreign:
         return Misunderstood(Why.ONE_NUMBER_MISSING)  # "5 days", without the minutes
     if hard:
         return Misunderstood(Why.ONE_NUMBER_MISSING, replace(meant, value=D(0), second=meant.value))
@@ -358,11 +358,11 @@ def _product(found: Sequence[ParsedNumber], toks: Sequence[Token], about: bool) 
     return None
 
 
-def _said_time(heard: ParsedNumber) -> bool:
-    return heard.unit is not None and not heard.foreign
+def _said_time(parsed: ParsedNumber) -> bool:
+    return parsed.unit is not None and not parsed.foreign
 
 
-def _in_minutes(heard: ParsedNumber) -> Decimal:
-    if heard.unit is None or heard.foreign:
-        return heard.value
-    return convert(heard.value, heard.unit, Unit.MINUTE)
+def _in_minutes(parsed: ParsedNumber) -> Decimal:
+    if parsed.unit is None or parsed.foreign:
+        return parsed.value
+    return convert(parsed.value, parsed.unit, Unit.MINUTE)

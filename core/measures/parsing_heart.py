@@ -96,23 +96,23 @@ def _counts_and_window(
     counts: list[ParsedNumber] = []
     windows: set[Decimal] = set()
     said = 0
-    for i, heard in enumerate(found):
-        before = toks[found[i - 1].last + 1 : heard.first] if i else toks[: heard.first]
+    for i, parsed in enumerate(found):
+        before = toks[found[i - 1].last + 1 : parsed.first] if i else toks[: parsed.first]
         within = any(t.has(WordRole.WITHIN) or t.text == "/" for t in before)
         times = any(t.has(WordRole.TIMES) for t in before)
-        if heard.unit is Unit.MINUTE and heard.value >= 2:
+        if parsed.unit is Unit.MINUTE and parsed.value >= 2:
             continue  # "72 after 5 min of rest"
-        if heard.unit in (Unit.SECOND, Unit.MINUTE):
-            windows.add(heard.value * (60 if heard.unit is Unit.MINUTE else 1))
+        if parsed.unit in (Unit.SECOND, Unit.MINUTE):
+            windows.add(parsed.value * (60 if parsed.unit is Unit.MINUTE else 1))
             said += 1
-        elif heard.bare and counts and times and heard.value in (1, 2, 4):
-            windows.add(60 / heard.value)
+        elif parsed.bare and counts and times and parsed.value in (1, 2, 4):
+            windows.add(60 / parsed.value)
             said += 1
-        elif heard.bare and counts and (within or times):
-            windows.add(heard.value if within and heard.value in WINDOWS else D(0))
+        elif parsed.bare and counts and (within or times):
+            windows.add(parsed.value if within and parsed.value in WINDOWS else D(0))
             said += 1
         else:
-            counts.append(heard)
+            counts.append(parsed)
     if not windows:
         return counts, None, said
     window = windows.pop()

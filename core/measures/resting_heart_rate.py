@@ -13,7 +13,7 @@ from datetime import timedelta
 from decimal import Decimal
 
 from core.client import Caution, Profile
-from core.measures.classify import adult, age_at, age_notes, placed
+from core.measures.classify import adult, age_at, age_notes, band_score
 from core.measures.measure import (
     AlarmKind,
     Bounds,
@@ -56,7 +56,7 @@ def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
 
 def _range(rate: Decimal, reading: Reading, profile: Profile, age: int | None) -> Score | NoReference:
     too_young = adult(age, rhr_adult_range.YOUNGEST, rhr_adult_range.SOURCE)
-    return too_young or placed(rhr_adult_range.RANGE, rate, _notes(rate, reading, profile, age))
+    return too_young or band_score(rhr_adult_range.RANGE, rate, _notes(rate, reading, profile, age))
 
 
 def _notes(rate: Decimal, reading: Reading, profile: Profile, age: int | None) -> tuple[str, ...]:
@@ -91,7 +91,7 @@ def _chart(rate: Decimal, profile: Profile, age: int | None) -> Score | NoRefere
         return NoReference("age_outside_table", source)
     if rate < column.steps[0].limit:
         return NoReference(rhr_trade_chart.BELOW_CHART, source)
-    return placed(column, rate)
+    return band_score(column, rate)
 
 
 def _mean(profile: Profile, age: int | None) -> Score | NoReference:

@@ -48,8 +48,8 @@ _hear_seconds = duration(Unit.SECOND, attempts=True)
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
     """Understand the seconds of one or two attempts. Arms may help: pushing up from the chair is part of the test."""
-    heard = _hear_seconds(text, words, prefer)
-    return replace(heard, notes=frozenset()) if isinstance(heard, Understood) else heard
+    understood = _hear_seconds(text, words, prefer)
+    return replace(understood, notes=frozenset()) if isinstance(understood, Understood) else understood
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from core.client import Caution, Profile
 from core.measures import circumference_protocol
-from core.measures.classify import adult, age_at, age_notes, placed
+from core.measures.classify import adult, age_at, age_notes, band_score
 from core.measures.measure import (
     BodySize,
     Bounds,
@@ -58,8 +58,8 @@ def score(reading: Reading, profile: Profile) -> Scores:
         return tuple(NoReference(why or "sex_not_given", source) for source in sources)
     notes = (*age_notes(age_at(reading, profile)), *site_notes(reading))
     return (
-        placed(waist_nice.BY_SEX[profile.sex], reading.value, notes),
-        placed(waist_who.BY_SEX[profile.sex], reading.value, notes),
+        band_score(waist_nice.BY_SEX[profile.sex], reading.value, notes),
+        band_score(waist_who.BY_SEX[profile.sex], reading.value, notes),
         _idf(reading.value, profile, notes),
     )
 
@@ -72,7 +72,7 @@ def _idf(value: Decimal, profile: Profile, notes: tuple[str, ...]) -> Score | No
         return NoReference("background_outside_table", waist_idf.EUROPID_SOURCE)
     if profile.background in waist_idf.DISPUTED:
         notes = (*notes, "copies_disagree")
-    return placed(by_sex[profile.sex], value, notes)
+    return band_score(by_sex[profile.sex], value, notes)
 
 
 WAIST = Measure(

@@ -13,7 +13,7 @@ from decimal import Decimal
 from core.client import Profile
 from core.measures import circumference_protocol
 from core.measures.bmi import index
-from core.measures.classify import age_at, age_notes, placed
+from core.measures.classify import age_at, age_notes, band_score
 from core.measures.derived_reading import combined, stature
 from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, MeasurementError, NoReference, Scores, never
 from core.measures.waist import girth_not_for, site_notes
@@ -50,7 +50,7 @@ def score(reading: Reading, profile: Profile) -> Scores:
     if why is not None:
         return (NoReference(why, whtr_nice.SOURCE),)
     notes = (*age_notes(age_at(reading, profile)), *site_notes(reading))
-    return (placed(whtr_nice.BANDS, reading.value, notes),)
+    return (band_score(whtr_nice.BANDS, reading.value, notes),)
 
 
 WAIST_TO_HEIGHT_RATIO = Measure(

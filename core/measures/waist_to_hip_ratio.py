@@ -13,7 +13,7 @@ from decimal import Decimal
 
 from core.client import Profile, Sex
 from core.measures import circumference_protocol
-from core.measures.classify import age_at, age_notes, placed
+from core.measures.classify import age_at, age_notes, band_score
 from core.measures.derived_reading import TOGETHER, combined
 from core.measures.measure import BodySize, Bounds, Measure, MeasureKind, MeasurementError, NoReference, Scores, never
 from core.measures.waist import girth_not_for, site_notes
@@ -47,8 +47,8 @@ def score(reading: Reading, profile: Profile) -> Scores:
         return NoReference(why, whr_who.SOURCE), NoReference(why, whr_trade.SOURCE)
     notes = (*age_notes(age_at(reading, profile)), *site_notes(reading))
     return (
-        placed(whr_who.BY_SEX[sex], reading.value, notes),
-        placed(whr_trade.BY_SEX[sex], reading.value, notes),
+        band_score(whr_who.BY_SEX[sex], reading.value, notes),
+        band_score(whr_trade.BY_SEX[sex], reading.value, notes),
     )
 
 

@@ -32,7 +32,7 @@ class LadderStep:
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class LadderBand:
     """One band: its key, its position from the lowest (0 first), and its limits by name.
 
     figures: "from" or "above" the lower limit, "below" or "up_to" the upper one: the name says whether the band
@@ -54,20 +54,20 @@ class Ladder:
     source: Source
     first: str
     steps: tuple[LadderStep, ...]
-    places: tuple[Place, ...] = field(init=False)
+    bands: tuple[LadderBand, ...] = field(init=False)
 
     def __post_init__(self) -> None:
         lows = [(), *((("from" if s.edge is Edge.AT else "above", s.limit),) for s in self.steps)]
         highs = [*((("below" if s.edge is Edge.AT else "up_to", s.limit),) for s in self.steps), ()]
         bands = [self.first, *(s.band for s in self.steps)]
         rungs = zip(bands, lows, highs, strict=True)
-        object.__setattr__(self, "places", tuple(Place(n, b, (*lo, *hi)) for n, (b, lo, hi) in enumerate(rungs)))
+        object.__setattr__(self, "bands", tuple(LadderBand(n, b, (*lo, *hi)) for n, (b, lo, hi) in enumerate(rungs)))
 
-    def place(self, value: Decimal) -> Place:
+    def find(self, value: Decimal) -> LadderBand:
         """The band of `value`; every value has exactly one."""
         rank = 0
         for step in self.steps:
             if value < step.limit or (value == step.limit and step.edge is Edge.ABOVE):
                 break
             rank += 1
-        return self.places[rank]
+        return self.bands[rank]

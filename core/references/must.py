@@ -32,12 +32,12 @@ def percent_loss(before: Decimal, after: Decimal) -> Decimal:
 
 def bmi_points(bmi: Decimal) -> int:
     """Step 1. kg/m2, rounded by D1 here."""
-    return int(BMI.place(bmi_for_class(bmi)).band)
+    return int(BMI.find(bmi_for_class(bmi)).band)
 
 
 def loss_points(percent: Decimal) -> int:
     """Step 2. Unplanned loss in percent, unrounded."""
-    return int(LOSS.place(percent).band)
+    return int(LOSS.find(percent).band)
 
 
 def risk(points: int) -> str:

@@ -45,7 +45,7 @@ class PressureTable:
     lowest: str
     bands: tuple[PressureBand, ...]
 
-    def place(self, systolic: Decimal, diastolic: Decimal) -> tuple[int, str, tuple[tuple[str, Decimal], ...]]:
+    def find(self, systolic: Decimal, diastolic: Decimal) -> tuple[int, str, tuple[tuple[str, Decimal], ...]]:
         """Rank, category and limits of the highest band that either number reaches."""
         for rank in range(len(self.bands), 0, -1):
             band = self.bands[rank - 1]

@@ -43,7 +43,7 @@ class _Piece:
     key: str = ""
 
 
-def hear(
+def answers_in(
     text: str,
     words: Lexicon,
     asked: Measure | None,

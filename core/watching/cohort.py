@@ -31,7 +31,7 @@ D = Decimal
 SHORTEST, LONGEST = 4, 12  # weeks
 LEAST_PEOPLE = 5  # a figure for fewer reveals too much about each
 NEAR = timedelta(days=3)
-TOLD_AFTER = timedelta(days=4)  # members who check in three days after the cohort's weekday have a day to answer
+PUBLISHED_AFTER = timedelta(days=4)  # members who check in three days after the cohort's weekday have a day to answer
 WEEK = timedelta(days=7)
 MIDNIGHT = time(0)
 
@@ -120,15 +120,15 @@ class CohortTask:
 def jobs(terms: Terms, zone: tzinfo) -> tuple[CohortTask, ...]:
     """Every task of a cohort, in order."""
     at = terms.slot.at
-    told = tuple(
+    published = tuple(
         CohortTask(
-            daytime(instant(terms.check_in(n) + TOLD_AFTER, at, zone), zone),
+            daytime(instant(terms.check_in(n) + PUBLISHED_AFTER, at, zone), zone),
             Task.CLOSE if n == terms.weeks else Task.WEEK,
             n,
         )
         for n in range(terms.weeks + 1)
     )
-    return (CohortTask(daytime(instant(terms.first, at, zone), zone), Task.START, 0), *told)
+    return (CohortTask(daytime(instant(terms.first, at, zone), zone), Task.START, 0), *published)
 
 
 def next_job(terms: Terms, zone: tzinfo, after: datetime) -> CohortTask | None:
@@ -171,7 +171,7 @@ class Participant:
                 found[number] = kept or found.get(number, False)
         return found
 
-    def told(self, terms: Terms, measure: str) -> dict[int, Reading]:
+    def reported(self, terms: Terms, measure: str) -> dict[int, Reading]:
         """The reading of a measure at each check-in; the last one if there are several."""
         found: dict[int, Reading] = {}
         for reading in sorted(self.readings, key=lambda r: r.taken_at):
@@ -208,16 +208,16 @@ def week(terms: Terms, people: Iterable[Participant], number: int) -> CohortWeek
     kept = [outcome for p in everybody if (outcome := p.kept(terms).get(number)) is not None]
     if terms.counts is Counted.CHECK_INS:
         return CohortWeek(number, len(kept), sum(kept), len(kept), sum(kept) if len(kept) >= LEAST_PEOPLE else None)
-    told = _told(terms, everybody, MEASURE_OF[terms.counts], (number,))
-    return CohortWeek(number, len(kept), sum(kept), len(told), _pooled(told))
+    reported = _reported(terms, everybody, MEASURE_OF[terms.counts], (number,))
+    return CohortWeek(number, len(kept), sum(kept), len(reported), _pooled(reported))
 
 
-def _told(terms: Terms, people: Iterable[Participant], measure: str, numbers: Sequence[int]) -> list[Decimal]:
+def _reported(terms: Terms, people: Iterable[Participant], measure: str, numbers: Sequence[int]) -> list[Decimal]:
     """Each person's total over some weeks; people who reported nothing are left out."""
     found = []
     for p in people:
-        told = p.told(terms, measure)
-        theirs = [told[n].value + (told[n].second or 0) for n in numbers if n > 0 and n in told]
+        reported = p.reported(terms, measure)
+        theirs = [reported[n].value + (reported[n].second or 0) for n in numbers if n > 0 and n in reported]
         if theirs:
             found.append(sum(theirs, D(0)))
     return found
@@ -329,28 +329,28 @@ def closing(
 
 
 def _sum(terms: Terms, people: Sequence[Participant], shown: Sequence[CohortWeek], counts: Counted) -> Sum:
-    told = _told(terms, people, MEASURE_OF[counts], range(terms.weeks + 1))
+    reported = _reported(terms, people, MEASURE_OF[counts], range(terms.weeks + 1))
     if counts is terms.counts:
-        return Sum(counts, len(told), together(shown) if any(w.total is not None for w in shown) else None)
-    return Sum(counts, len(told), _pooled(told))
+        return Sum(counts, len(reported), together(shown) if any(w.total is not None for w in shown) else None)
+    return Sum(counts, len(reported), _pooled(reported))
 
 
 def _changes(terms: Terms, people: Sequence[Participant], measures: Sequence[str]) -> Iterable[Paired | TooFew]:
     for measure in measures:
-        pairs = [pair for p in people if (pair := ends(terms, p, measure)) is not None]
+        pairs = [pair for p in people if (pair := first_and_last(terms, p, measure)) is not None]
         if pairs or measure in ENERGY_ONLY:
             yield paired(measure, pairs)
 
 
-def ends(terms: Terms, person: Participant, measure: str) -> tuple[Decimal, Decimal] | None:
+def first_and_last(terms: Terms, person: Participant, measure: str) -> tuple[Decimal, Decimal] | None:
     """The first reading of the first half and the last of the second; None if either is missing.
 
     Half-time belongs to the first half, so that a member who joined on the last possible day has a start.
     """
-    told = person.told(terms, measure)
-    first = [n for n in told if 2 * n <= terms.weeks]
-    second = [n for n in told if 2 * n > terms.weeks]
-    return (told[min(first)].value, told[max(second)].value) if first and second else None
+    reported = person.reported(terms, measure)
+    first = [n for n in reported if 2 * n <= terms.weeks]
+    second = [n for n in reported if 2 * n > terms.weeks]
+    return (reported[min(first)].value, reported[max(second)].value) if first and second else None
 
 
 def paired(measure: str, pairs: Sequence[tuple[Decimal, Decimal]]) -> Paired | TooFew:
@@ -379,7 +379,7 @@ def for_the_group(report: Closing) -> Closing:
     return replace(report, changes=tuple(c for c in report.changes if c.measure in ENERGY_ONLY))
 
 
-def own(terms: Terms, person: Participant) -> tuple[int, int]:
+def own_check_ins(terms: Terms, person: Participant) -> tuple[int, int]:
     """One member's check-ins: kept, asked."""
     outcomes = person.kept(terms).values()
     return sum(outcomes), len(outcomes)

@@ -124,7 +124,7 @@ def _evidence(found: ReadingAlarm) -> dict[str, str | Decimal]:
 
 def _of_series(series: SeriesMean, now: Reading, profile: Profile) -> Iterator[Flag]:
     limits = mean_limits(profile.age_on(now.taken_at.date()), "nice")
-    rank, band, _ = limits.place(series.systolic, series.diastolic)
+    rank, band, _ = limits.find(series.systolic, series.diastolic)
     if rank:
         yield flag(
             Code.BP_HIGH_MEAN,

@@ -46,7 +46,7 @@ EARLY = frozenset({GuardStep.FIRST, GuardStep.SECOND, GuardStep.OFTEN})
 
 
 @dataclass(frozen=True, slots=True)
-class Guarded:
+class GuardDecision:
     """step: a row of the table.  attempts: early attempts of this cycle, this one included.
     opens: local date from which a weight is official again; None if one is welcome now."""
 
@@ -55,7 +55,7 @@ class Guarded:
     opens: date | None = None
 
 
-def guard(
+def decide(
     weights: tuple[Reading, ...],
     now: datetime,
     *,
@@ -64,25 +64,25 @@ def guard(
     in_plan: bool,
     zone: tzinfo,
     taken_back: datetime | None = None,
-) -> Guarded:
+) -> GuardDecision:
     """Look up the step for an unrequested weight at `now`.
 
     weights: this client's weights, side notes included, oldest first.  zone: the client's, which decides what "one day"
     is. taken_back: when the last withdrawn weigh-in took place. A new number soon after it is its correction.
     """
     if directed:
-        return Guarded(GuardStep.DIRECTED)
+        return GuardDecision(GuardStep.DIRECTED)
     if not in_plan:
-        return Guarded(GuardStep.LEFT_OUT)
+        return GuardDecision(GuardStep.LEFT_OUT)
     official = [r.taken_at for r in weights if r.counts]
     if taken_back is not None and now - taken_back <= CORRECTED_WITHIN:
-        return Guarded(GuardStep.WELCOME)
+        return GuardDecision(GuardStep.WELCOME)
     last = max((*official, *((taken_back,) if taken_back is not None else ())), default=None)
     if last is None:
-        return Guarded(GuardStep.WELCOME)
+        return GuardDecision(GuardStep.WELCOME)
     opens = schedule.opens_on("weight", last, interval_days, zone)
     if now.astimezone(zone).date() >= opens:
-        return Guarded(GuardStep.WELCOME)
+        return GuardDecision(GuardStep.WELCOME)
     early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > last]
     attempts = [*early, now]
     recent = sum(now - at <= OFTEN_WITHIN for at in attempts)
@@ -91,4 +91,4 @@ def guard(
         step = GuardStep.OFTEN
     else:
         step = GuardStep.FIRST if len(attempts) == 1 else GuardStep.SECOND
-    return Guarded(step, len(attempts), opens)
+    return GuardDecision(step, len(attempts), opens)

@@ -226,7 +226,7 @@ def _rules(event: Event, d: ClientStep) -> list[Row]:
         Row("Words of an open button", NOTHING if typed is None else typed),
         Row("An intent", NOTHING if intent is None else intent.value),
     ]
-    found = answers.listen(d, text, asked)
+    found = answers.readings_in(d, text, asked)
     if not found:
         rows.append(Row("Numbers", NOTHING))
     for answer in found:

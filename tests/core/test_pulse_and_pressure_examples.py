@@ -195,7 +195,7 @@ OFFICE = [
     "table, systolic, diastolic, band", [pytest.param(*r[1:5], id=f"{r[0]} {r[5]} [{r[6]}]") for r in OFFICE]
 )
 def test_the_higher_category_of_the_two_numbers_counts(table: PressureTable, systolic, diastolic, band):
-    assert table.place(D(systolic), D(diastolic))[1] == band
+    assert table.find(D(systolic), D(diastolic))[1] == band
 
 
 def test_130_over_80_at_home_is_high_in_the_us_and_not_at_nice():

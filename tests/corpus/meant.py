@@ -11,7 +11,7 @@ from core.language import LANGUAGES, Intent, words_for
 from core.language.intents import intent_of
 from core.measures import MEASURES
 from core.measures.measure import Understood
-from core.understanding.answers_in_text import hear
+from core.understanding.answers_in_text import answers_in
 from core.understanding.stories import sure
 
 HERE = Path(__file__).parent
@@ -59,7 +59,7 @@ def numbers(language: str, half: str) -> Score:
     for asked, meaning, sentence in lines(language, "numbers", half):
         measure = MEASURES.get(asked)
         others = [x for x in MEASURES.values() if x.understand is not None and x is not measure]
-        found = hear(sentence, words, measure, others)
+        found = answers_in(sentence, words, measure, others)
         found = sure(found, sentence, words, measure)
         intent = intent_of(sentence, words)
         stored = {} if intent is not None else {a.measure: a.heard for a in found if isinstance(a.heard, Understood)}

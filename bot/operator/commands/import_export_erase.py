@@ -94,10 +94,10 @@ def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, 
             task = progress.add_task("looked at", total=rows)
 
             def work(conn: Connection) -> tuple[tuple[ImportedRow, ...], int]:
-                lines = imports.look(
+                lines = imports.preview(
                     conn, _coach(conn, coach), sheet, at, doubtful=doubtful, advance=lambda: progress.advance(task)
                 )
-                return lines, imports.keep(conn, lines, at) if write else 0
+                return lines, imports.store(conn, lines, at) if write else 0
 
             lines, kept = (database.write_now if write else database.read_now)(work)
     _show(lines, out)

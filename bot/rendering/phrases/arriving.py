@@ -74,7 +74,7 @@ OTHER_SKIPPING = N_("That is fine. I leave it out.")
 
 def _values(v: Voice, coach: str = "") -> dict[str, object]:
     return {
-        "year": v.numbers.island("1958"),
+        "year": v.numbers.isolate("1958"),
         "height": example(v, "height", v.reader.units.length),
         "coach": v.name(coach) if coach else v.say("your coach"),
         "time": v.time(time(8, 0)),

@@ -81,7 +81,7 @@ def example(v: Voice, measure: str, unit: Unit) -> str:
     """An example answer as this client would write it."""
     known = MEASURES.get(measure)
     if known is not None and known.series:
-        return v.numbers.island("124/78")
+        return v.numbers.isolate("124/78")
     value = EXAMPLES_OF.get((measure, unit), EXAMPLES.get(unit, D(5)))
     if known is not None and known.second_called:
         return v.amount(Amount(value, unit), measure=measure, second=D(124))

@@ -133,7 +133,7 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
             return v.say(LEVELS.get(value, value))
         if name == "since" and (day := _day(value)) is not None:
             return v.full_date(day)
-        return v.numbers.island(value)
+        return v.numbers.isolate(value)
     if name == "rate":
         return v.amount(Amount(value, Unit.BEATS_PER_MINUTE))
     if name in _IN_THE_MEASURES_UNIT and (amount := in_unit_of(v, measure, value)) is not None:

@@ -32,7 +32,7 @@ def counted(v: Voice, counts: str) -> str:
 
 def total(v: Voice, counts: str, n: int) -> Html:
     """An amount of the pooled measure."""
-    figure = v.numbers.island(v.number(n))
+    figure = v.numbers.isolate(v.number(n))
     match counts:
         case Counted.MINUTES:
             return v.say_n("{figure} active minute", "{figure} active minutes", n, figure=figure)
@@ -123,5 +123,5 @@ def figure(v: Voice, value: Decimal, unit: Unit, *, sign: bool = False) -> str:
     if unit is Unit.POINT:
         bare = v.numbers.plain(abs(rounded), 1)
         mark = "" if not sign else "\u2212" if rounded < 0 else "+" if rounded > 0 else ""
-        return v.numbers.island(f"{mark}{bare}")
+        return v.numbers.isolate(f"{mark}{bare}")
     return v.signed(Amount(rounded, unit)) if sign else v.amount(Amount(rounded, unit))

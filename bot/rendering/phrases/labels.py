@@ -147,7 +147,7 @@ def _label(v: Voice, choice: Choice) -> str:
     group, _, rest = key.partition(":")
     match group:
         case "number" | "hour":
-            return v.numbers.island(argument or rest)
+            return v.numbers.isolate(argument or rest)
         case "seconds":
             if argument == "0":
                 return v.plain("Stopwatch")

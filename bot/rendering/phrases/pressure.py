@@ -29,7 +29,8 @@ def pressure_prompt(said: m.PressurePrompt, v: Voice) -> str:
     return v.sentences(
         lead,
         v.say(
-            "Sit still for 5 minutes. Then send both numbers, like this: {example}.", example=v.numbers.island("124/78")
+            "Sit still for 5 minutes. Then send both numbers, like this: {example}.",
+            example=v.numbers.isolate("124/78"),
         ),
     )
 

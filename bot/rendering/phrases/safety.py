@@ -51,7 +51,7 @@ def sign(v: Voice, key: str) -> Html:
 
 
 def _number(v: Voice, number: str) -> Html:
-    return v.bold(v.numbers.island(number)) if number else _local(v)
+    return v.bold(v.numbers.isolate(number)) if number else _local(v)
 
 
 def _local(v: Voice) -> Html:
@@ -59,14 +59,14 @@ def _local(v: Voice) -> Html:
     (first, _), (second, _) = UNKNOWN_COUNTRY
     return v.say(
         "your local emergency number ({europe} in Europe, {america} in North America)",
-        europe=v.numbers.island(first),
-        america=v.numbers.island(second),
+        europe=v.numbers.isolate(first),
+        america=v.numbers.isolate(second),
     )
 
 
 def emergency_number(v: Voice, number: str) -> Html:
     """The number to call; if it is unknown, how to find it."""
-    return Html(v.numbers.island(number)) if number else _local(v)
+    return Html(v.numbers.isolate(number)) if number else _local(v)
 
 
 def told(v: Voice, coach: str) -> Html:
@@ -161,16 +161,16 @@ def despair(said: m.Despair, v: Voice) -> str:
 
 def _helpline(v: Voice, said: m.Despair) -> Html:
     if not said.line:
-        return v.say("You can find a crisis line near you at {site}.", site=v.numbers.island(FIND_ONE))
-    name = v.bold(v.numbers.island(f"{said.line} {said.dial}".strip()))
+        return v.say("You can find a crisis line near you at {site}.", site=v.numbers.isolate(FIND_ONE))
+    name = v.bold(v.numbers.isolate(f"{said.line} {said.dial}".strip()))
     if not said.site:
         return v.say("A crisis line where you live: {line}.", line=name)
-    return v.say("A crisis line where you live: {line}, {site}.", line=name, site=v.numbers.island(said.site))
+    return v.say("A crisis line where you live: {line}, {site}.", line=name, site=v.numbers.isolate(said.site))
 
 
 @phrase(m.EatingWorry)
 def eating_worry(said: m.EatingWorry, v: Voice) -> str:
-    charity = v.numbers.island(f"{said.line} {said.site}".strip())
+    charity = v.numbers.isolate(f"{said.line} {said.site}".strip())
     return v.sentences(
         v.say("Thank you for telling me. That sounds hard, and you are not the only one who feels like this."),
         v.say(

@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, Learn
+from core.dialogue.client.effects import Amend, ChangeClient
 from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
@@ -25,7 +25,7 @@ from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
 from core.quantity import Unit
 from core.reading import Conditions, How, Reading
-from core.understanding.answers_in_text import Answer, hear, whole_numbers
+from core.understanding.answers_in_text import Answer, answers_in, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
@@ -34,7 +34,7 @@ OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pre
 PATIENCE = 2  # misunderstood answers before the card is offered
 
 
-def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
+def readings_in(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
     """Parse the readings in a message: for the open question first, then for others this client may send."""
     anytime = (key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
     keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *anytime))
@@ -45,7 +45,7 @@ def listen(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...
         whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
         if isinstance(whole, Understood) and whole.second is not None:
             return (Answer(asked.key, whole),)
-    return sure(hear(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
+    return sure(answers_in(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
 
 
 def ask_which(d: ClientStep, text: str) -> bool:
@@ -58,24 +58,24 @@ def ask_which(d: ClientStep, text: str) -> bool:
         measure = MEASURES.get(key)
         if measure is None or measure.kind is not MeasureKind.BODY or measure.understand is None:
             continue
-        heard = measure.understand(text, d.words, d.unit(measure))
-        if isinstance(heard, Understood) and heard.value in measure.bounds.usual:
+        understood = measure.understand(text, d.words, d.unit(measure))
+        if isinstance(understood, Understood) and understood.value in measure.bounds.usual:
             fitting.append(Choice(f"measure:{key}", f"which:{key}:{typed}"))
     if fitting:
         d.say(m.WhichMeasure(), *rows_of(*fitting))
     return bool(fitting)
 
 
-def named(d: ClientStep, value: str, event: Press) -> None:
+def measure_chosen(d: ClientStep, value: str, event: Press) -> None:
     """The button under "which is it?": treat the number as if it had been typed with that measure's name."""
     key, _, text = value.partition(":")
     measure = MEASURES[key]
-    heard = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
-    if isinstance(heard, Understood):
-        consider(d, measure, heard, Text(event.at, text), asked=False)
+    understood = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
+    if isinstance(understood, Understood):
+        check_and_store(d, measure, understood, Text(event.at, text), asked=False)
 
 
-def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
+def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
     """Process all readings of one message, then continue."""
     open_before = d.asking
     kept = set()
@@ -83,7 +83,7 @@ def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure
         measure = MEASURES[answer.measure]
         if isinstance(answer.heard, Misunderstood):
             not_understood(d, measure, answer.heard, event)
-        elif consider(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
+        elif check_and_store(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
             kept.add(measure.key)
     if isinstance(open_before, Repeating) and d.asking is None and d.state.day is not None:
         if open_before.measure in kept and not MEASURES[open_before.measure].series:
@@ -102,21 +102,21 @@ def take(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure
         check_in.ask(d, MEASURES[open_before.measure])
 
 
-def not_understood(d: ClientStep, measure: Measure, heard: Misunderstood, event: Text) -> None:
+def not_understood(d: ClientStep, measure: Measure, understood: Misunderstood, event: Text) -> None:
     """Ask back: with the likely meaning if there is one, else with an example."""
     tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
-    if heard.guess is not None:
-        confirm(d, measure, heard.guess, heard.why.value, event, asked=isinstance(d.asking, Awaiting))
+    if understood.guess is not None:
+        ask_to_confirm(d, measure, understood.guess, understood.why.value, event, asked=isinstance(d.asking, Awaiting))
         return
     if isinstance(d.asking, Awaiting):
         d.ask(replace(d.asking, tries=tries))
     rows = check_in.buttons(d, measure)
-    d.say(m.AskAgain(measure.key, heard.why.value, d.asked_in(measure)), *rows)
+    d.say(m.AskAgain(measure.key, understood.why.value, d.asked_in(measure)), *rows)
     if tries == PATIENCE and measure.protocol.technique:
         d.say(m.Card(measure.key), *rows)
 
 
-def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | None:
+def comparison(d: ClientStep, measure: Measure, understood: Understood) -> Reading | None:
     """The client's reading with which a new value is compared.
 
     The newest that was not severe, since a normal value is expected after a rest; in a blood-pressure series, the
@@ -124,12 +124,12 @@ def last_of(d: ClientStep, measure: Measure, heard: Understood) -> Reading | Non
     """
     taken = [r for r in d.facts.of(measure.key) if not safety.alarming(d, measure, r)]
     if measure.series:
-        return min(reversed(taken), key=lambda r: abs(r.value - heard.value), default=None)
+        return min(reversed(taken), key=lambda r: abs(r.value - understood.value), default=None)
     return taken[-1] if taken else None
 
 
-def consider(
-    d: ClientStep, measure: Measure, heard: Understood, event: Text, *, asked: bool, replaces: str = ""
+def check_and_store(
+    d: ClientStep, measure: Measure, understood: Understood, event: Text, *, asked: bool, replaces: str = ""
 ) -> bool:
     """Store a value, or confirm it first; True if it was stored or is being confirmed.
 
@@ -139,21 +139,21 @@ def consider(
     if measure.guarded and not wanted and not replaces:
         step = weighing_guard.step_for(d)
         if step not in (GuardStep.WELCOME, GuardStep.DIRECTED):
-            weighing_guard.early(d, heard, event, step)
+            weighing_guard.early(d, understood, event, step)
             return False  # do not repeat the open question after it
-    found = doubt(measure, heard, last_of(d, measure, heard), d.facts.profile)
-    if found is None or safety.cannot_wait(d, measure, heard, None if heard.said_unit else found.meant):
-        keep(d, measure, heard, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
+    found = doubt(measure, understood, comparison(d, measure, understood), d.facts.profile)
+    if found is None or safety.cannot_wait(d, measure, understood, None if understood.said_unit else found.meant):
+        store_and_reply(d, measure, understood, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
-        amount = d.shown(measure, heard.value)
-        d.say(m.CannotBe(measure.key, amount, heard.second), *check_in.buttons(d, measure))
+        amount = d.shown(measure, understood.value)
+        d.say(m.CannotBe(measure.key, amount, understood.second), *check_in.buttons(d, measure))
         return False
     else:
-        confirm(d, measure, found.meant or heard, found.kind.value, event, asked=wanted, replaces=replaces)
+        ask_to_confirm(d, measure, found.meant or understood, found.kind.value, event, asked=wanted, replaces=replaces)
     return True
 
 
-def confirm(
+def ask_to_confirm(
     d: ClientStep, measure: Measure, meant: Understood, kind: str, event: Text, *, asked: bool, replaces: str = ""
 ) -> None:
     """Ask the client to confirm a doubtful value, with its likely meaning."""
@@ -214,7 +214,9 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
         d.ask(Awaiting(measure.key))
         return
     before = d.asking
-    keep(d, measure, asking.meant, asking.ref, asking.at, asking.as_typed, asked=asking.asked, replaces=asking.replaces)
+    store_and_reply(
+        d, measure, asking.meant, asking.ref, asking.at, asking.as_typed, asked=asking.asked, replaces=asking.replaces
+    )
     if d.asking is before:
         check_in.ask_next(d)
 
@@ -222,10 +224,10 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
 # --- keeping ----------------------------------------------------------------------------------------------------
 
 
-def keep(
+def store_and_reply(
     d: ClientStep,
     measure: Measure,
-    heard: Understood,
+    understood: Understood,
     ref: str,
     at: datetime,
     typed: str,
@@ -237,23 +239,25 @@ def keep(
     key = replaces or f"{ref or at.isoformat()}:{measure.key}"
     reading = Reading(
         measure=measure.key,
-        value=heard.value,
-        second=heard.second,
+        value=understood.value,
+        second=understood.second,
         taken_at=at,
         as_typed=typed[:200],
-        unit=heard.unit,
-        conditions=_conditions(d, measure, heard),
+        unit=understood.unit,
+        conditions=_conditions(d, measure, understood),
         how=How.ASKED if asked else How.UNASKED,
-        attempts=heard.attempts,
-        window=heard.window,
+        attempts=understood.attempts,
+        window=understood.window,
         key=key,
     )
     old = readings.by_key(d, replaces) if replaces else None
     if old is not None:
         reading = replace(reading, taken_at=old.taken_at, how=old.how, conditions=old.conditions)
-    elif not asked and is_girth(measure) and d.facts.of(measure.key) and not check_in.is_due(d, measure.key, d.today):
-        _keep_beside(d, measure, replace(reading, how=How.EARLY), ref)
-        return
+    elif not asked and is_girth(measure) and not check_in.is_due(d, measure.key, d.today):
+        earlier = [r for r in d.facts.of(measure.key) if r.key != key]  # a message read again is no second reading
+        if earlier:
+            _keep_beside(d, measure, replace(reading, how=How.EARLY), ref, since=earlier[-1])
+            return
     readings.record(d, reading, ref)
     if not replaces:
         check_in.note_answer(d)
@@ -263,11 +267,11 @@ def keep(
     if replaces:
         _corrected(d, measure, reading)
     elif measure.series:
-        home_bp_week.kept(d, reading)
+        home_bp_week.reading_stored(d, reading)
     elif measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY, MeasureKind.ONCE):
         if measure.kind is MeasureKind.ONCE:
             _learn_once(d, measure, reading)
-        d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(heard.notes))))
+        d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(understood.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         readings.raise_flags(
@@ -275,7 +279,7 @@ def keep(
         )  # the coach is not kept waiting for the conditions, which are taken into account when given
         ask_conditions(d, measure, reading, aspects)
     else:
-        result(d, measure, reading)
+        reply_to_reading(d, measure, reading)
 
 
 def is_girth(measure: Measure) -> bool:
@@ -283,13 +287,13 @@ def is_girth(measure: Measure) -> bool:
     return measure.kind is MeasureKind.BODY and measure.unit is Unit.CENTIMETRE
 
 
-def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str) -> None:
-    """Store an early girth as a side note: not scored, not charted."""
+def _keep_beside(d: ClientStep, measure: Measure, reading: Reading, ref: str, *, since: Reading) -> None:
+    """Store a girth too early after the one `since`, as a side note: not scored, not charted."""
     readings.record(d, reading, ref)
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))
         return
-    on = d.due_on(measure.key, d.facts.of(measure.key)[-1].taken_at)
+    on = d.due_on(measure.key, since.taken_at)
     d.say(m.KeptBeforeTime(measure.key, d.shown(measure, reading.value), on, reading.second))
 
 
@@ -311,14 +315,14 @@ def _corrected(d: ClientStep, measure: Measure, reading: Reading) -> None:
 
 def _learn_once(d: ClientStep, measure: Measure, reading: Reading) -> None:
     if measure.body is BodySize.STATURE:
-        d.do(Learn("stature", reading.value))
+        d.do(ChangeClient("stature", reading.value))
 
 
-def _conditions(d: ClientStep, measure: Measure, heard: Understood) -> Conditions:
+def _conditions(d: ClientStep, measure: Measure, understood: Understood) -> Conditions:
     kept_same = set(measure.protocol.keep_same)
     differs = frozenset(a for a, same in d.state.noted if not same and a in kept_same)
     labels = (("site", measure.protocol.site),) if measure.protocol.site else ()
-    return Conditions(differs, labels, heard.notes)
+    return Conditions(differs, labels, understood.notes)
 
 
 def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
@@ -375,7 +379,7 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
         d.do(Amend(reading.key, reading))
         d.facts = replace(d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history))
         d.say(m.ConditionsNoted(differs))
-    result(d, measure, reading, said_value=True)
+    reply_to_reading(d, measure, reading, said_value=True)
     check_in.ask_next(d)
 
 
@@ -391,7 +395,7 @@ def ask_what_differed(d: ClientStep, measure: Measure, aspects: tuple[str, ...],
 # --- answering --------------------------------------------------------------------------------------------------
 
 
-def result(d: ClientStep, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
+def reply_to_reading(d: ClientStep, measure: Measure, reading: Reading, *, said_value: bool = False) -> None:
     """Thank, repeat the value, one band, the meaning of the change, one piece of context."""
     found = readings.assessed(d, measure, reading)
     if measure.guarded and d.facts.plan.directed_weighing and len(d.facts.of(measure.key)) > 1:

@@ -242,7 +242,7 @@ def _number(d: ClientStep, asking: Awaiting, value: str, event: Press) -> Fits:
     if not value.isdigit() or measure.understand is None:
         return False
     as_text = Text(event.at, value, "")
-    answers.take(d, as_text, answers.listen(d, value, measure), measure)
+    answers.take_answers(d, as_text, answers.readings_in(d, value, measure), measure)
     return True
 
 
@@ -296,7 +296,7 @@ def _numbers(d: ClientStep, asking: Setting, value: str) -> Fits:
 
 
 def _leave_cohort(d: ClientStep, asking: Setting, value: str) -> Fits:
-    cohort_membership.gone(d, asking, value == "yes")
+    cohort_membership.leave_answered(d, asking, value == "yes")
     check_in.close_setting(d)
     return True
 
@@ -346,7 +346,7 @@ def _begin(d: ClientStep, value: str, event: Press) -> Fits:
 def _which(d: ClientStep, value: str, event: Press) -> Fits:
     if value.partition(":")[0] not in MEASURES or asked_measure(d) is not None:
         return False
-    answers.named(d, value, event)
+    answers.measure_chosen(d, value, event)
     return True
 
 
@@ -437,7 +437,7 @@ BUTTONS = _by_verb(
     _any_time("time", _time, Lasts.OPEN),
     _any_time("count", _count, Lasts.OPEN),
     _while_fresh("begin", _begin),
-    _any_time("word", lambda d, *_: coach_thread.word(d)),
+    _any_time("word", lambda d, *_: coach_thread.message_coach(d)),
     _any_time("low", lambda d, value, _: safety.dizzy_with_low_pressure(d, value)),
     _any_time("src", lambda d, *_: intents.sources(d)),
     _while_fresh("which", _which),
@@ -446,7 +446,7 @@ BUTTONS = _by_verb(
     _any_time("chart", lambda d, value, _: progress_and_goals.progress(d, value)),
     _while_fresh("goaldrop", lambda d, *_: progress_and_goals.goal_drop(d)),
     _while_fresh("early", _early),
-    _any_time("cohorts", lambda d, *_: cohort_membership.mine(d)),
+    _any_time("cohorts", lambda d, *_: cohort_membership.list_cohorts(d)),
     _any_time("coleave", lambda d, value, _: cohort_membership.leave(d, value)),
     _any_time("set", _open_setting),
 )

@@ -8,7 +8,7 @@ from datetime import timedelta
 from core.care import Status
 from core.dialogue.client import check_in, help_and_menu
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Learn, Lower, PassOn, Raise, Tell
+from core.dialogue.client.effects import ChangeClient, Lower, NotifyCoach, PassOn, Raise
 from core.dialogue.client.messages_to_coach import ClientBack, ClientMoved
 from core.dialogue.client.states import Awaiting, Setting, State
 from core.dialogue.client.step import ClientStep
@@ -20,7 +20,7 @@ from core.watching.flags import Code, flag
 ANSWER_GOES_TO_COACH = timedelta(hours=48)
 
 
-def word(d: ClientStep, text: str = "") -> None:
+def message_coach(d: ClientStep, text: str = "") -> None:
     """Pass a message on to the coach, or ask for one."""
     if text.strip():
         pass_on(d, text)
@@ -57,7 +57,7 @@ def plan_changed(d: ClientStep, event: PlanChanged) -> None:
 def reachability(d: ClientStep, event: Reachability) -> None:
     """Blocked: nothing can be sent. Unblocked: welcome back, without old questions."""
     if event.reachable and d.facts.consented and d.facts.status is not Status.LEFT:
-        d.do(Tell(ClientBack(d.facts.client_id, d.facts.name)), Lower(Code.UNREACHABLE))
+        d.do(NotifyCoach(ClientBack(d.facts.client_id, d.facts.name)), Lower(Code.UNREACHABLE))
         d.say(m.WelcomeBack(d.facts.coach_name), *help_and_menu.menu(d))
 
 
@@ -66,7 +66,7 @@ def change_coach(d: ClientStep, yes: bool) -> None:
     if yes:
         assert isinstance(d.asking, Setting)
         d.ask(None)
-        d.do(Tell(ClientMoved(d.facts.name)), Join())
+        d.do(NotifyCoach(ClientMoved(d.facts.name)), Join())
         if d.facts.invitation is not None:
             d.say(m.CoachChanged(d.facts.invitation.by_name))
         else:
@@ -83,6 +83,6 @@ def come_back(d: ClientStep, yes: bool) -> None:
         d.say(KeptAsItWas())
         return
     d.state = State()
-    d.do(Join(), Learn("status", Status.ACTIVE), Learn("paused_until", None))
+    d.do(Join(), ChangeClient("status", Status.ACTIVE), ChangeClient("paused_until", None))
     d.facts = replace(d.facts, status=Status.ACTIVE)
     d.say(m.Resumed(d.next_slot()))

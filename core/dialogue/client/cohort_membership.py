@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Learn, LeaveCohort, Tell
+from core.dialogue.client.effects import ChangeClient, LeaveCohort, NotifyCoach
 from core.dialogue.client.facts import Membership
 from core.dialogue.client.messages_to_coach import ClientInCohort
 from core.dialogue.client.states import Setting
@@ -19,7 +19,7 @@ from core.watching.cohort import MEASURE_OF, Counted
 LEAVE = "leave_cohort"  # the setting that waits for a yes
 
 
-def opened(d: ClientStep) -> None:
+def join_by_link(d: ClientStep) -> None:
     """A client opened the link of a cohort. They stay with their coach, who is notified; leaving is just as easy."""
     invitation = d.facts.invitation
     assert invitation is not None and invitation.cohort is not None
@@ -29,7 +29,7 @@ def opened(d: ClientStep) -> None:
         return
     d.do(Join())
     if d.facts.coach_name != invitation.by_name:
-        d.do(Tell(ClientInCohort(d.facts.name, cohort.name, invitation.by_name)))
+        d.do(NotifyCoach(ClientInCohort(d.facts.name, cohort.name, invitation.by_name)))
     welcome(d, cohort)
 
 
@@ -41,7 +41,7 @@ def welcome(d: ClientStep, cohort: Membership) -> None:
     if measure is not None and measure not in plan.measures:
         plan = replace(plan, measures=(*plan.measures, measure))
         d.facts = replace(d.facts, plan=plan)
-        d.do(Learn("plan", plan))
+        d.do(ChangeClient("plan", plan))
         d.say(cm.CohortAsks(measure))
 
 
@@ -49,7 +49,7 @@ def _mine() -> tuple[Choice, ...]:
     return (Choice("my_cohorts", "cohorts"),)
 
 
-def mine(d: ClientStep) -> None:
+def list_cohorts(d: ClientStep) -> None:
     """/cohort: the list, each with a button to leave."""
     d.say(
         cm.MyCohorts(tuple((c.name, c.first, c.last) for c in d.facts.cohorts)),
@@ -61,13 +61,13 @@ def leave(d: ClientStep, value: str) -> None:
     """The button under the list: ask for confirmation."""
     found = _of(d, value)
     if found is None:
-        mine(d)
+        list_cohorts(d)
         return
     d.ask(Setting(LEAVE, value, d.asking.back if isinstance(d.asking, Setting) else d.asking))
     d.say(cm.LeaveCohortSure(found.name), (Choice("leave_yes", "cogone:yes"), Choice("no_keep", "cogone:no")))
 
 
-def gone(d: ClientStep, asking: Setting, yes: bool) -> None:
+def leave_answered(d: ClientStep, asking: Setting, yes: bool) -> None:
     """Their answer."""
     found = _of(d, asking.detail)
     if not yes or found is None:

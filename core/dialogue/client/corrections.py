@@ -16,7 +16,7 @@ from core.dialogue.kit.messages import KeptAsItWas
 from core.measures import MEASURES
 from core.measures.measure import MeasureKind, Understood
 from core.reading import How, Reading
-from core.understanding.answers_in_text import hear, names_in
+from core.understanding.answers_in_text import answers_in, names_in
 from core.watching.weighing_guard import CORRECTED_WITHIN
 
 
@@ -49,13 +49,13 @@ def late(d: ClientStep, written: Written, text: str, event: Text) -> bool:
     anything else, ask, naming the day.
     """
     measure = MEASURES[written.measure]
-    heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
-    heard = next((a.heard for a in heard_all if a.measure == measure.key), None)
+    heard_all = answers_in(text, d.words, measure, (), d.unit(measure), {})
+    understood = next((a.heard for a in heard_all if a.measure == measure.key), None)
     old = readings.by_key(d, written.key)
-    if measure.guarded and isinstance(heard, Understood):
-        answers.consider(d, measure, heard, replace(event, ref=""), asked=False)
-    elif old is not None and isinstance(heard, Understood) and heard.value in measure.bounds.possible:
-        answers.offer_to_correct(d, measure, old, heard, event.at)
+    if measure.guarded and isinstance(understood, Understood):
+        answers.check_and_store(d, measure, understood, replace(event, ref=""), asked=False)
+    elif old is not None and isinstance(understood, Understood) and understood.value in measure.bounds.possible:
+        answers.offer_to_correct(d, measure, old, understood, event.at)
     else:
         d.say(m.EditTooOld())
     return True
@@ -65,22 +65,24 @@ def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
     """Parse `text` as the new value of a stored reading. An early weight stays a side note and is not another
     attempt."""
     measure = MEASURES[written.measure]
-    heard_all = hear(text, d.words, measure, (), d.unit(measure), {})
-    heard = next((a.heard for a in heard_all if a.measure == measure.key), None)
+    heard_all = answers_in(text, d.words, measure, (), d.unit(measure), {})
+    understood = next((a.heard for a in heard_all if a.measure == measure.key), None)
     old = readings.by_key(d, written.key)
     early = _was_early(d, written)
-    if not isinstance(heard, Understood):
+    if not isinstance(understood, Understood):
         if early:
             weighing_guard.taken_back(d)
             return True
-        d.say(m.AskAgain(measure.key, heard.why.value if heard else "no_number", d.asked_in(measure)))
+        d.say(m.AskAgain(measure.key, understood.why.value if understood else "no_number", d.asked_in(measure)))
         return False
     if early:
-        weighing_guard.keep_side_note(d, heard, replace(event, at=old.taken_at if old else event.at, ref=written.ref))
+        weighing_guard.keep_side_note(
+            d, understood, replace(event, at=old.taken_at if old else event.at, ref=written.ref)
+        )
         weighing_guard.taken_back(d)
         return True
     pending = d.asking
-    answers.consider(d, measure, heard, replace(event, ref=written.ref), asked=True, replaces=written.key)
+    answers.check_and_store(d, measure, understood, replace(event, ref=written.ref), asked=True, replaces=written.key)
     if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
     return True

@@ -12,7 +12,7 @@ from core.watching.flags import Flag
 
 
 @dataclass(frozen=True, slots=True)
-class Tell:
+class NotifyCoach:
     """Queue a message for the coach. urgent: at once, at any hour."""
 
     message: object
@@ -45,7 +45,7 @@ class Amend:
 
 
 @dataclass(frozen=True, slots=True)
-class Learn:
+class ChangeClient:
     """Change one field of the client: language, zone, slot, units, birth_year, sex, stature, background, cautions,
     status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
 
@@ -85,7 +85,7 @@ class CancelTimer:
 
 
 @dataclass(frozen=True, slots=True)
-class Unsay:
+class DropDelayed:
     """Drop this chat's delayed messages (`Say.after`), because their timed count is over or cancelled."""
 
 
@@ -136,16 +136,16 @@ class DropButtons:
 
 Effect = (
     Say
-    | Tell
+    | NotifyCoach
     | Record
     | Retract
     | Amend
-    | Learn
+    | ChangeClient
     | Raise
     | Lower
     | SetTimer
     | CancelTimer
-    | Unsay
+    | DropDelayed
     | Answered
     | NotAsked
     | SetGoal

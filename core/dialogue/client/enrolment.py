@@ -9,7 +9,7 @@ from core.care import NumberVisibility, Slot, Status, Units
 from core.client import Background, Caution, Sex
 from core.dialogue.client import check_in, cohort_membership
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Learn, Tell
+from core.dialogue.client.effects import ChangeClient, NotifyCoach
 from core.dialogue.client.facts import InvitationFact
 from core.dialogue.client.messages_to_coach import ClientEnrolled, ClientLeft
 from core.dialogue.client.states import Consenting, Enrolling, Setting, State
@@ -77,7 +77,7 @@ def open_invitation(d: ClientStep, event: Command) -> None:
         d.say(m.HasLeft(d.facts.coach_name))
         return
     if d.facts.consented and invitation.cohort is not None:
-        cohort_membership.opened(d)
+        cohort_membership.join_by_link(d)
         if isinstance(d.asking, Enrolling):
             ask_question(d, d.asking.question, d.asking.chosen)
         return
@@ -127,7 +127,7 @@ def consenting(d: ClientStep, event: Text | Press) -> None:
     said = event.data.removeprefix("consent:") if isinstance(event, Press) else _as_consent(d, event.text)
     match said:
         case "yes":
-            d.do(Learn("consented", True), Learn("status", Status.ENROLLING))
+            d.do(ChangeClient("consented", True), ChangeClient("status", Status.ENROLLING))
             d.facts = replace(d.facts, consented=True, status=Status.ENROLLING)
             for cohort in d.facts.cohorts:
                 cohort_membership.welcome(d, cohort)
@@ -267,7 +267,7 @@ def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if this_year - year < ADULT:
         _too_young(d)
         return True
-    d.do(Learn("birth_year", year))
+    d.do(ChangeClient("birth_year", year))
     left = ("adult", *asking.left) if this_year - year == ADULT else asking.left
     _next(d, left)
     return True
@@ -275,7 +275,7 @@ def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 def _too_young(d: ClientStep) -> None:
     d.state = State()
-    d.do(Tell(ClientLeft(d.facts.name)), Erase(m.TooYoung(d.facts.coach_name)))
+    d.do(NotifyCoach(ClientLeft(d.facts.name)), Erase(m.TooYoung(d.facts.coach_name)))
 
 
 def _adult(d: ClientStep, asking: Enrolling, value: str) -> bool:
@@ -291,7 +291,7 @@ def _adult(d: ClientStep, asking: Enrolling, value: str) -> bool:
 def _sex(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value not in {s.value for s in Sex}:
         return False
-    d.do(Learn("sex", Sex(value)))
+    d.do(ChangeClient("sex", Sex(value)))
     _next(d, asking.left)
     return True
 
@@ -299,13 +299,13 @@ def _sex(d: ClientStep, asking: Enrolling, value: str) -> bool:
 def _stature(d: ClientStep, asking: Enrolling, value: str) -> bool:
     height = MEASURES["height"]
     assert height.understand is not None
-    heard = height.understand(value, d.words, None)
-    if not isinstance(heard, Understood):
+    understood = height.understand(value, d.words, None)
+    if not isinstance(understood, Understood):
         return False
-    doubtful = doubt(height, heard, None, d.facts.profile)
+    doubtful = doubt(height, understood, None, d.facts.profile)
     if doubtful is not None and doubtful.kind is DoubtKind.IMPOSSIBLE:
         return False
-    d.do(Learn("stature", heard.value))
+    d.do(ChangeClient("stature", understood.value))
     _next(d, asking.left)
     return True
 
@@ -313,7 +313,7 @@ def _stature(d: ClientStep, asking: Enrolling, value: str) -> bool:
 def _units(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value not in UNIT_SETS:
         return False
-    d.do(Learn("units", UNIT_SETS[value]))
+    d.do(ChangeClient("units", UNIT_SETS[value]))
     d.facts = replace(d.facts, units=UNIT_SETS[value])
     _next(d, asking.left)
     return True
@@ -322,7 +322,7 @@ def _units(d: ClientStep, asking: Enrolling, value: str) -> bool:
 def _background(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value not in BACKGROUNDS:
         return False
-    d.do(Learn("background", Background(value)))
+    d.do(ChangeClient("background", Background(value)))
     _next(d, asking.left)
     return True
 
@@ -331,7 +331,7 @@ def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
     known = {c.value for c in CAUTIONS}
     if value == "done":
         cautions = frozenset(Caution(c) for c in asking.chosen)
-        d.do(Learn("cautions", cautions))
+        d.do(ChangeClient("cautions", cautions))
         left = asking.left
         if Caution.EATING_WORRIES in cautions:  # the safe default: weight is neither asked, shown nor charted
             _leave_weight_out(d)
@@ -348,7 +348,7 @@ def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 def _leave_weight_out(d: ClientStep) -> None:
     plan = replace(d.facts.plan, measures=tuple(x for x in d.facts.plan.measures if x != WEIGHT.key))
-    d.do(Learn("plan", plan))
+    d.do(ChangeClient("plan", plan))
     d.facts = replace(d.facts, plan=plan)
 
 
@@ -357,7 +357,7 @@ def _numbers(d: ClientStep, asking: Enrolling, value: str) -> bool:
         _leave_weight_out(d)
     elif value in {n.value for n in NumberVisibility}:
         plan = replace(d.facts.plan, numbers=NumberVisibility(value))
-        d.do(Learn("plan", plan))
+        d.do(ChangeClient("plan", plan))
         d.facts = replace(d.facts, plan=plan)
     else:
         return False
@@ -367,7 +367,7 @@ def _numbers(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 def _own_question(d: ClientStep, asking: Enrolling, value: str) -> bool:
     plan = replace(d.facts.plan, own_question=value[:200])
-    d.do(Learn("plan", plan))
+    d.do(ChangeClient("plan", plan))
     d.facts = replace(d.facts, plan=plan)
     _next(d, ("own_better", *asking.left))
     return True
@@ -377,7 +377,7 @@ def _own_better(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value not in (Better.HIGHER.value, Better.LOWER.value):
         return False
     plan = replace(d.facts.plan, own_better=Better(value))
-    d.do(Learn("plan", plan))
+    d.do(ChangeClient("plan", plan))
     d.facts = replace(d.facts, plan=plan)
     _next(d, asking.left)
     return True
@@ -442,7 +442,7 @@ def set_slot(
         old.at if at is None else at,
         old.zone_name if zone_name is None else zone_name,
     )
-    d.do(Learn("slot", slot))
+    d.do(ChangeClient("slot", slot))
     zone = d.facts.zone if slot.zone_name == old.zone_name else d.facts.zone_of(slot.zone_name)
     d.facts = replace(d.facts, slot=slot, zone=zone)
     return slot
@@ -450,7 +450,7 @@ def set_slot(
 
 def _finish(d: ClientStep) -> None:
     slot = d.facts.slot or set_slot(d)
-    d.do(Learn("status", Status.ACTIVE), Tell(ClientEnrolled(d.facts.client_id, d.facts.name)))
+    d.do(ChangeClient("status", Status.ACTIVE), NotifyCoach(ClientEnrolled(d.facts.client_id, d.facts.name)))
     d.facts = replace(d.facts, status=Status.ACTIVE)
     d.state = State()
     first: date = d.next_slot() or d.today

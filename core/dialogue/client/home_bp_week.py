@@ -43,7 +43,7 @@ def prompted(d: ClientStep, event: TimerFired) -> None:
     )
 
 
-def kept(d: ClientStep, reading: Reading) -> None:
+def reading_stored(d: ClientStep, reading: Reading) -> None:
     """Acknowledge one reading: ask for the second, or close the prompt."""
     week = d.state.pressure
     if week is None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from core.care import Status
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import CancelTimer, Learn, LeaveCohort, Tell
+from core.dialogue.client.effects import CancelTimer, ChangeClient, LeaveCohort, NotifyCoach
 from core.dialogue.client.messages_to_coach import ClientLeft
 from core.dialogue.client.states import State
 from core.dialogue.client.step import ClientStep
@@ -21,7 +21,7 @@ def my_data(d: ClientStep) -> None:
 def forget(d: ClientStep, yes: bool) -> None:
     if yes:
         d.state = State()
-        d.do(Tell(ClientLeft(d.facts.name)), Erase(m.Forgotten()))
+        d.do(NotifyCoach(ClientLeft(d.facts.name)), Erase(m.Forgotten()))
         return
     d.say(KeptAsItWas())
     check_in.close_setting(d)
@@ -31,9 +31,9 @@ def leave(d: ClientStep, yes: bool) -> None:
     if yes:
         d.state = State()
         d.do(
-            Learn("status", Status.LEFT),
+            ChangeClient("status", Status.LEFT),
             CancelTimer("follow_up"), CancelTimer("snooze"), CancelTimer("pressure"), CancelTimer("pressure_end"),
-            Tell(ClientLeft(d.facts.name)),
+            NotifyCoach(ClientLeft(d.facts.name)),
             *(LeaveCohort(c.cohort_id) for c in d.facts.cohorts),
         )  # fmt: skip
         d.say(m.HasLeft(d.facts.coach_name), (Choice("forget", "set:forget"),))

@@ -85,7 +85,7 @@ def _setting(d: ClientStep, asking: Setting) -> None:
             d.ask(asking.back)
             (pausing.pause if asking.what == "pause" else pausing.later)(d)
         case "word":
-            coach_thread.word(d)
+            coach_thread.message_coach(d)
         case "undo":
             corrections.ask_undo(d, asking.detail)
         case "early_reason":

@@ -9,7 +9,7 @@ from core import schedule
 from core.care import Status
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import CancelTimer, Learn, SetTimer, Tell
+from core.dialogue.client.effects import CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.messages_to_coach import ClientPaused
 from core.dialogue.client.states import Awaiting, Setting
 from core.dialogue.client.step import ClientStep
@@ -79,11 +79,11 @@ def pause_until(d: ClientStep, until: date) -> None:
     """No questions until a date; at most half a year, so that nobody gets lost."""
     until = min(max(until, d.today + timedelta(days=1)), d.today + LONGEST_PAUSE)
     d.do(
-        Learn("status", Status.PAUSED),
-        Learn("paused_until", until),
+        ChangeClient("status", Status.PAUSED),
+        ChangeClient("paused_until", until),
         CancelTimer("follow_up"),
         CancelTimer("snooze"),
-        Tell(ClientPaused(d.facts.client_id, d.facts.name, until)),
+        NotifyCoach(ClientPaused(d.facts.client_id, d.facts.name, until)),
     )
     d.become(asking=None, agenda=(), day=None)
     d.say(m.Paused(until), (Choice("resume", "resume"),))
@@ -91,7 +91,7 @@ def pause_until(d: ClientStep, until: date) -> None:
 
 def resume(d: ClientStep) -> None:
     if d.facts.status is Status.PAUSED:
-        d.do(Learn("status", Status.ACTIVE), Learn("paused_until", None))
+        d.do(ChangeClient("status", Status.ACTIVE), ChangeClient("paused_until", None))
         d.facts = replace(d.facts, status=Status.ACTIVE, paused_until=None)
     d.say(m.Resumed(d.next_slot()))
 

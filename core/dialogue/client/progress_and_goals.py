@@ -97,13 +97,13 @@ def goal_typed(d: ClientStep, asking: Setting, text: str) -> bool:
         understand = measure.understand if measure is not None else None
         if measure is None or understand is None:
             return False
-        heard = understand(text, d.words, d.unit(measure))
-        if not isinstance(heard, Understood):
+        understood = understand(text, d.words, d.unit(measure))
+        if not isinstance(understood, Understood):
             return False
-        if heard.value not in measure.bounds.possible:
-            d.say(m.CannotBe(measure.key, d.shown(measure, heard.value)))
+        if understood.value not in measure.bounds.possible:
+            d.say(m.CannotBe(measure.key, d.shown(measure, understood.value)))
             return True
-        d.ask(Setting("goal_date", f"{measure.key}={heard.value}", asking.back))
+        d.ask(Setting("goal_date", f"{measure.key}={understood.value}", asking.back))
         say_goal_date(d, measure.key)
         return True
     if asking.what == "goal_date":

@@ -86,7 +86,7 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
     return m.VerdictSaid(
         measure.key,
         verdict.kind.value,
-        verdict.called,
+        verdict.certainty,
         difference if verdict.kind in BEYOND_ERROR else None,
         error,
         since,

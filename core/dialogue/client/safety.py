@@ -12,7 +12,7 @@ from datetime import timedelta
 from core.client import Caution
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, CancelTimer, Learn, Lower, Raise, SetTimer
+from core.dialogue.client.effects import Amend, CancelTimer, ChangeClient, Lower, Raise, SetTimer
 from core.dialogue.client.readings import by_key, raise_flags
 from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Repeating
 from core.dialogue.client.step import ClientStep
@@ -45,7 +45,7 @@ def alarmed(d: ClientStep, alarm: Sighting) -> None:
     elif alarm.who is Who.WITH_ME:
         act_nearby(d, alarm.sign, alarm.level)
     else:
-        act(d, alarm.sign, alarm.level)
+        give_advice(d, alarm.sign, alarm.level)
 
 
 def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
@@ -67,7 +67,7 @@ def heard_while_asked(d: ClientStep, asking: AlarmAsked, alarm: Sighting) -> Non
     ask_alarm(d, alarm.sign if graver is alarm.level else asking.sign, graver)
 
 
-def act(d: ClientStep, sign: str, urgency: Level) -> None:
+def give_advice(d: ClientStep, sign: str, urgency: Level) -> None:
     """Give advice for a sign and notify the coach; today's function tests are cancelled."""
     match urgency:
         case Level.EMERGENCY | Level.TALK if sign == "despair":
@@ -111,7 +111,7 @@ def past_illness(d: ClientStep, sign: str) -> None:
     """A past illness mentioned during enrolment is a caution, not an alarm."""
     if sign in A_CONDITION:
         cautions = d.facts.profile.cautions | {Caution.HEART_CONDITION}
-        d.do(Learn("cautions", cautions))
+        d.do(ChangeClient("cautions", cautions))
         d.facts = replace(d.facts, profile=replace(d.facts.profile, cautions=cautions))
     d.say(m.PastIllness(sign))
 
@@ -142,7 +142,7 @@ def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
     level = Level(asking.level)
     match answer:
         case "me" | "yes":  # "yes" and "no" are on buttons still in old messages
-            act(d, asking.sign, level)
+            give_advice(d, asking.sign, level)
         case "nearby":
             act_nearby(d, asking.sign, level)
         case "over":
@@ -231,26 +231,30 @@ WORDS: dict[tuple[AlarmKind, Caution | None], Said] = {
 }
 
 
-def cannot_wait(d: ClientStep, measure: Measure, heard: Understood, meant: Understood | None) -> bool:
+def cannot_wait(d: ClientStep, measure: Measure, understood: Understood, meant: Understood | None) -> bool:
     """A value that alarms and could be real is stored and repeated after rest; it never waits for "are you sure?".
 
     meant: the more likely meaning. It is confirmed first, unless it would alarm as well.
     """
     if meant is not None and not _alarms(d, measure, meant):
         return False
-    return _alarms(d, measure, heard)
+    return _alarms(d, measure, understood)
 
 
-def _alarms(d: ClientStep, measure: Measure, heard: Understood) -> bool:
+def _alarms(d: ClientStep, measure: Measure, understood: Understood) -> bool:
     """Whether a value not yet stored could be real and must be taken again."""
     bounds = measure.bounds
-    if heard.value not in bounds.possible:
+    if understood.value not in bounds.possible:
         return False
-    if measure.series and (heard.second is None or heard.second >= heard.value):
+    if measure.series and (understood.second is None or understood.second >= understood.value):
         return False  # not a pressure: the lower number is missing, or not lower
-    if heard.second is not None and bounds.second_possible is not None and heard.second not in bounds.second_possible:
+    if (
+        understood.second is not None
+        and bounds.second_possible is not None
+        and understood.second not in bounds.second_possible
+    ):
         return False
-    reading = Reading(measure.key, heard.value, d.now, second=heard.second, window=heard.window)
+    reading = Reading(measure.key, understood.value, d.now, second=understood.second, window=understood.window)
     return alarming(d, measure, reading) is not None
 
 

@@ -8,7 +8,7 @@ from datetime import time, timedelta
 from core.care import NumberVisibility
 from core.dialogue.client import check_in, coach_thread, enrolment, pausing
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Learn
+from core.dialogue.client.effects import ChangeClient
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
@@ -106,7 +106,7 @@ def set_zone(d: ClientStep, text: str) -> None:
 
 def set_language(d: ClientStep, code: str) -> None:
     if code in LANGUAGES:
-        d.do(Learn("language", code))
+        d.do(ChangeClient("language", code))
         d.say(LanguageChanged())
     check_in.close_setting(d)
 
@@ -114,7 +114,7 @@ def set_language(d: ClientStep, code: str) -> None:
 def set_units(d: ClientStep, key: str) -> None:
     if key in enrolment.UNIT_SETS:
         units = enrolment.UNIT_SETS[key]
-        d.do(Learn("units", units))
+        d.do(ChangeClient("units", units))
         d.facts = replace(d.facts, units=units)
         d.say(m.UnitsChanged(units.mass, Unit.FOOT if units.length is Unit.INCH else units.length))
     check_in.close_setting(d)
@@ -129,7 +129,7 @@ def set_numbers(d: ClientStep, value: str) -> None:
         plan = replace(plan, numbers=NumberVisibility(value))
         measures = measures if "weight" in measures else ("weight", *measures)
     plan = replace(plan, measures=measures)
-    d.do(Learn("plan", plan))
+    d.do(ChangeClient("plan", plan))
     d.facts = replace(d.facts, plan=plan)
     d.say(m.NumbersChanged(value))
     check_in.close_setting(d)

@@ -80,10 +80,10 @@ def counted(d: ClientStep, asking: Counting, event: Text) -> bool:
     if len(numbers) != 1 or not 0 < numbers[0] <= 4 * asking.seconds:
         return False
     bpm = Decimal(numbers[0]) * 60 / asking.seconds
-    heard = Understood(bpm, Unit.BEATS_PER_MINUTE, said_unit=True, window=asking.seconds)
+    understood = Understood(bpm, Unit.BEATS_PER_MINUTE, said_unit=True, window=asking.seconds)
     d.ask(Awaiting(measure.key))
     before = d.asking
-    answers.consider(d, measure, heard, event, asked=True)
+    answers.check_and_store(d, measure, understood, event, asked=True)
     if d.asking is before:
         check_in.ask_next(d)
     return True
@@ -97,9 +97,9 @@ def watch_answered(d: ClientStep, asking: StopwatchDone, keep: bool, event_ref: 
     d.ask(Awaiting(measure.key))
     before = d.asking
     text = Text(at, str(asking.value), event_ref)
-    heard = measure.understand(text.text, d.words, None) if measure.understand else None
-    if not isinstance(heard, Understood):
-        heard = Understood(asking.value, measure.unit)
-    answers.consider(d, measure, heard, text, asked=True)
+    understood = measure.understand(text.text, d.words, None) if measure.understand else None
+    if not isinstance(understood, Understood):
+        understood = Understood(asking.value, measure.unit)
+    answers.check_and_store(d, measure, understood, text, asked=True)
     if d.asking is before:
         check_in.ask_next(d)

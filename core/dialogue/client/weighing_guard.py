@@ -26,9 +26,9 @@ from core.watching.weighing_guard import GuardStep
 OFFERED = ("energy", "waist")  # welcome any day, if due
 
 
-def guarded(d: ClientStep) -> weighing_guard.Guarded:
+def guard_decision(d: ClientStep) -> weighing_guard.GuardDecision:
     plan = d.facts.plan
-    return weighing_guard.guard(
+    return weighing_guard.decide(
         d.weights(),
         d.now,
         interval_days=plan.interval("weight"),
@@ -40,21 +40,21 @@ def guarded(d: ClientStep) -> weighing_guard.Guarded:
 
 
 def step_for(d: ClientStep) -> GuardStep:
-    return guarded(d).step
+    return guard_decision(d).step
 
 
 def is_early(d: ClientStep) -> bool:
     return step_for(d) in weighing_guard.EARLY
 
 
-def early(d: ClientStep, heard: Understood, event: Text, step: GuardStep) -> None:
+def early(d: ClientStep, understood: Understood, event: Text, step: GuardStep) -> None:
     """Store the weight as a side note, and reply according to the table."""
     if step is GuardStep.LEFT_OUT:
         d.say(m.WeightLeftOut())
         return
-    found = guarded(d)
+    found = guard_decision(d)
     due = _due(d)
-    keep_side_note(d, heard, event)
+    keep_side_note(d, understood, event)
     match step:
         case GuardStep.FIRST:
             d.say(m.EarlyFirst(due), *_offers(d))
@@ -78,19 +78,19 @@ def _due(d: ClientStep) -> date:
     return d.due_on("weight", last)
 
 
-def keep_side_note(d: ClientStep, heard: Understood, event: Text) -> None:
+def keep_side_note(d: ClientStep, understood: Understood, event: Text) -> None:
     """Store an early weight. For a typo, record only that something was written, for an edit or undo."""
     key = f"{event.ref or event.at.isoformat()}:weight"
-    if heard.value not in MEASURES["weight"].bounds.possible:
+    if understood.value not in MEASURES["weight"].bounds.possible:
         kept = tuple(w for w in d.state.written if w.key != key)
         d.become(written=(*kept, Written(key, event.ref, "weight", d.before.question, d.before.day))[-REMEMBERED:])
         return
     note = Reading(
         "weight",
-        heard.value,
+        understood.value,
         event.at,
         as_typed=event.text[:200],
-        unit=heard.unit,
+        unit=understood.unit,
         how=How.EARLY,
         key=key,
     )

@@ -35,7 +35,7 @@ from core.dialogue.client import (
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
-from core.dialogue.client.effects import Learn, PassOn, Unsay
+from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
@@ -95,7 +95,7 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
         case Due():
             check_in.due(d, event)
         case TimerFired():
-            _woke(d, event)
+            _timer_fired(d, event)
         case FromCoach():
             coach_thread.from_coach(d, event)
         case PlanChanged():
@@ -119,7 +119,7 @@ def _call_off(d: ClientStep, before: State) -> None:
     while isinstance(asking, Setting | AlarmAsked):
         asking = asking.back
     if asking != count:
-        d.effects.insert(0, Unsay())
+        d.effects.insert(0, DropDelayed())
 
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
@@ -165,7 +165,7 @@ def _text(d: ClientStep, event: Text) -> None:
         return
     if _for_open_question(d, event, text):
         return
-    _anything_else(d, event, text)
+    _other_text(d, event, text)
 
 
 def _danger(d: ClientStep, text: str) -> bool:
@@ -246,7 +246,7 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case Setting(what="leave") if intent is Intent.NO:
             leaving.leave(d, False)
         case Setting(what=cohort_membership.LEAVE) as asking if intent is Intent.NO:
-            cohort_membership.gone(d, asking, False)
+            cohort_membership.leave_answered(d, asking, False)
             check_in.close_setting(d)
         case Setting(what="undo") as asking if intent in (Intent.YES, Intent.NO):
             corrections.undo_answered(d, asking, intent is Intent.YES)
@@ -267,10 +267,10 @@ def _denies_a_sign(d: ClientStep, text: str) -> bool:
 
 
 def _holds_a_reading(d: ClientStep, text: str) -> bool:
-    return any(isinstance(a.heard, Understood) for a in answers.listen(d, text, None))
+    return any(isinstance(a.heard, Understood) for a in answers.readings_in(d, text, None))
 
 
-def _anything_else(d: ClientStep, event: Text, text: str) -> None:
+def _other_text(d: ClientStep, event: Text, text: str) -> None:
     """A correction, readings, an intent, a message for the coach: everything is answered."""
     rest = correction(text, d.words)
     if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
@@ -278,14 +278,14 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
         return
     asked = buttons.asked_measure(d)
     intent = intent_of(text, d.words)
-    heard = answers.listen(d, text, asked) if intent is None else ()
-    understood = tuple(a for a in heard if isinstance(a.heard, Understood))
+    given = answers.readings_in(d, text, asked) if intent is None else ()
+    understood = tuple(a for a in given if isinstance(a.heard, Understood))
     if intent is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
         settings.set_zone(d, town)
-    elif intent in TALK and _talking(d):
+    elif intent in TALK and _coach_wrote_recently(d):
         coach_thread.pass_on(d, text, reply=True)
     elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
-        _glad(d)
+        _denied_unprompted(d)
     elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
         intents.act_on_intent(d, intent, text)
     elif understood:
@@ -293,29 +293,29 @@ def _anything_else(d: ClientStep, event: Text, text: str) -> None:
             d.ask(Awaiting(d.asking.measure))
         elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
             d.ask(d.asking.back)
-        answers.take(d, event, understood, asked)
-    elif _talking(d) and not heard:
+        answers.take_answers(d, event, understood, asked)
+    elif _coach_wrote_recently(d) and not given:
         coach_thread.pass_on(d, text, reply=True)
     elif (
-        heard and isinstance(heard[0].heard, Misunderstood) and (asked is not None or heard[0].heard.guess is not None)
+        given and isinstance(given[0].heard, Misunderstood) and (asked is not None or given[0].heard.guess is not None)
     ):
-        answers.not_understood(d, MEASURES[heard[0].measure], heard[0].heard, event)
+        answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
     elif asked is None and answers.ask_which(d, text):
         pass
     elif _denies_a_sign(d, text):
-        _glad(d)
+        _denied_unprompted(d)
     else:
         help_and_menu.not_sure(d)
 
 
-def _glad(d: ClientStep) -> None:
+def _denied_unprompted(d: ClientStep) -> None:
     """An unprompted denial ("no chest pain"): good to hear; an open question stays open."""
     d.say(m.StoodDown())
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])
 
 
-def _talking(d: ClientStep) -> bool:
+def _coach_wrote_recently(d: ClientStep) -> bool:
     """Whether the coach has written recently, so that plain text is a reply."""
     return d.state.word_until is not None and d.now < d.state.word_until
 
@@ -342,12 +342,12 @@ def _command(d: ClientStep, event: Command) -> None:
     elif row is None:
         d.say(NotForThisRole())
     elif row.argument is Argument.TEXT and event.argument:
-        _anything_else(d, Text(event.at, event.argument, event.ref), event.argument)
+        _other_text(d, Text(event.at, event.argument, event.ref), event.argument)
     else:
         row.act(d, event.argument)
 
 
-def _woke(d: ClientStep, event: TimerFired) -> None:
+def _timer_fired(d: ClientStep, event: TimerFired) -> None:
     match event.purpose:
         case "follow_up":
             pausing.follow_up(d, event.mark)
@@ -360,7 +360,7 @@ def _woke(d: ClientStep, event: TimerFired) -> None:
         case safety.STANDS:
             safety.still_unanswered(d)
         case "resume":
-            d.do(Learn("status", Status.ACTIVE), Learn("paused_until", None))
+            d.do(ChangeClient("status", Status.ACTIVE), ChangeClient("paused_until", None))
             d.say(m.Resumed(d.next_slot()))
         case _:
             pass

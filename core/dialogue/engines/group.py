@@ -28,7 +28,7 @@ from core.dialogue.organiser.groups import GroupEffect, GroupFacts, GroupNeed, M
 from core.language import Lexicon, plain
 from core.measures import MEASURES
 from core.measures.measure import MeasureKind, Understood
-from core.understanding.answers_in_text import hear
+from core.understanding.answers_in_text import answers_in
 
 # Minutes and sessions are what a group talks about; body, heart, function and mood are private.
 _OWN = tuple(x for x in MEASURES.values() if x.kind not in (MeasureKind.DERIVED, MeasureKind.ACTIVITY))
@@ -45,7 +45,7 @@ def looks_like_a_reading(text: str, words: Lexicon) -> bool:
         return True
     return any(
         isinstance(a.heard, Understood) and a.heard.value in MEASURES[a.measure].bounds.possible
-        for a in hear(text, words, None, _OWN)
+        for a in answers_in(text, words, None, _OWN)
     )
 
 

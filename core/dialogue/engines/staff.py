@@ -170,13 +170,13 @@ def _text(d: StaffStep, text: str) -> None:
     intent = intent_of(text, d.words)
     short = len(text.split()) <= NAME_WORDS
     if d.coach and any(plain(c.name) == plain(text) for c in d.facts.cards):
-        caseload.found(d, text, _for_what(d))
+        caseload.choose_client(d, text, _for_what(d))
     elif (typed := _typed_command(text)) is not None:
         _command(d, *typed)
     elif intent is not None and _act_on_intent(d, intent):
         pass
     elif d.coach and short and d.facts.cards:
-        caseload.found(d, text, _for_what(d))
+        caseload.choose_client(d, text, _for_what(d))
     elif d.coach and short and d.facts.rows:
         d.say(sm.NobodyFound(text[:64]), *settings.menu(d))
     else:

@@ -31,7 +31,7 @@ PANELS = 6  # small charts: the platform scales down more until they are unreada
 YEAR = timedelta(days=366)  # how far back they go
 
 
-def liked(measure: Measure, units: Units) -> Unit:
+def preferred_unit(measure: Measure, units: Units) -> Unit:
     """Somebody's preferred unit for a measure."""
     if measure.unit in FACTOR:
         dimension = FACTOR[measure.unit][0]
@@ -44,7 +44,7 @@ def liked(measure: Measure, units: Units) -> Unit:
 
 def shown(measure: Measure, value: Decimal, units: Units) -> Amount:
     """A value as this client reads it."""
-    unit = liked(measure, units)
+    unit = preferred_unit(measure, units)
     if unit is measure.unit:
         return Amount(half_up(value, measure.places), unit)
     return Amount(convert(value, measure.unit, unit), unit)
@@ -117,7 +117,7 @@ def _verdict(measure: Measure, found: Assessment, card: CardFact) -> VerdictSaid
     return VerdictSaid(
         measure.key,
         verdict.kind.value,
-        verdict.called,
+        verdict.certainty,
         shown(measure, verdict.difference, card.units) if beyond and verdict.difference is not None else None,
         None if verdict.mdc95 is None else shown(measure, verdict.mdc95, card.units),
         None if verdict.baseline_at is None else verdict.baseline_at.astimezone(card.zone).date(),
@@ -155,7 +155,7 @@ def _panel(card: CardFact, flag: FlagFact, measure: Measure, since: datetime | N
         return Panel(card.name, flag.code, chart_data.rating_line(measure, readings, card.zone, card.plan.own_question))
     if measure.series:
         return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone, card.profile))
-    unit = liked(measure, card.units)
+    unit = preferred_unit(measure, card.units)
     return Panel(
         card.name,
         flag.code,

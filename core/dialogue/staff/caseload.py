@@ -8,7 +8,7 @@ from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
 from core.dialogue.staff.facts import CardFact
-from core.dialogue.staff.names import addressed, told_apart
+from core.dialogue.staff.names import addressed, distinct_names
 from core.dialogue.staff.states import ChoosingClient, NotingOn, WritingTo
 from core.dialogue.staff.step import StaffStep, about
 from core.watching.digest import CaseRow, by_need
@@ -26,7 +26,7 @@ SHOWN_NAMES = 12  # most clients listed when a name is ambiguous
 def caseload(d: StaffStep, argument: str) -> None:
     """The list by need, or a search for the clients named."""
     if argument.strip():
-        found(d, argument, "card")
+        choose_client(d, argument, "card")
     else:
         page(d, "need", 0)
 
@@ -50,7 +50,7 @@ def page(d: StaffStep, order: str, number: int) -> None:
 
 
 def _list_choices(rows: tuple[CaseRow, ...], order: str, number: int, pages: int) -> Rows:
-    names = told_apart((r.client_id, r.name, None) for r in rows)
+    names = distinct_names((r.client_id, r.name, None) for r in rows)
     turn = []
     if number > 0:
         turn.append(Choice("page_before", f"list:{order}:{number - 1}"))
@@ -67,7 +67,7 @@ def _list_choices(rows: tuple[CaseRow, ...], order: str, number: int, pages: int
 # --- whom? ------------------------------------------------------------------------------------------------------
 
 
-def found(d: StaffStep, words: str, what: str) -> None:
+def choose_client(d: StaffStep, words: str, what: str) -> None:
     """Continue with the only client the words name; ask if they name several, say so if none."""
     match d.facts.cards:
         case ():
@@ -99,7 +99,7 @@ def chosen(d: StaffStep, what: str, card: CardFact, words: str) -> None:
 def client(d: StaffStep, argument: str) -> None:
     """/client NAME"""
     if argument.strip():
-        found(d, argument, "card")
+        choose_client(d, argument, "card")
     else:
         page(d, "name", 0)
 
@@ -114,10 +114,10 @@ def open_card(d: StaffStep, value: str) -> None:
 
 
 def show(d: StaffStep, card: CardFact) -> None:
-    d.say(said(d, card), *_card_choices(card))
+    d.say(card_message(d, card), *_card_choices(card))
 
 
-def said(d: StaffStep, card: CardFact) -> sm.CardSaid:
+def card_message(d: StaffStep, card: CardFact) -> sm.CardSaid:
     return sm.CardSaid(
         name=card.name,
         status=card.status,
@@ -165,7 +165,7 @@ def dealt_with(d: StaffStep, value: str) -> None:
     d.say(sm.FlagsCleared(card.name), *about(card.client_id))
 
 
-def saw(d: StaffStep, value: str) -> None:
+def mark_flag_seen(d: StaffStep, value: str) -> None:
     """The button under an urgent flag."""
     if (card := _of(d, value)) is not None:
         d.do(MarkSeen(tuple(f.id for f in card.flags)))
@@ -179,7 +179,7 @@ def write(d: StaffStep, argument: str) -> None:
     """/write NAME words"""
     if not argument.strip():
         d.ask(ChoosingClient("write"))
-        names = told_apart((r.client_id, r.name, None) for r in by_need(d.facts.rows) if r.status != "left")
+        names = distinct_names((r.client_id, r.name, None) for r in by_need(d.facts.rows) if r.status != "left")
         if not names:
             d.ask(None)
             d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))

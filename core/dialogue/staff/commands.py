@@ -142,7 +142,7 @@ BUTTONS = (
     _of_a_client("card", caseload.open_card),
     _of_a_client("thread", caseload.thread),
     _of_a_client("clear", caseload.dealt_with),
-    _of_a_client("saw", caseload.saw),
+    _of_a_client("saw", caseload.mark_flag_seen),
     _of_a_client("write", caseload.write_to, rows.card_or_caseload),
     _of_a_client("pick", caseload.pick),
     _of_a_client("note", caseload.note),

@@ -60,7 +60,7 @@ def _rest(text: str, words: int) -> str:
     return (text.split(None, words) + [""] * (words + 1))[words].strip()
 
 
-def told_apart(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:
+def distinct_names(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:
     """Names for buttons; clients with the same name get their birth year, or their number, beside it."""
     given = list(names)
     out: dict[int, str] = {}

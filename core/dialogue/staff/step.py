@@ -12,7 +12,7 @@ from core.dialogue.kit.step import StepBuilder, rows_of
 from core.dialogue.staff.effects import StaffEffect
 from core.dialogue.staff.facts import CardFact, StaffFacts
 from core.dialogue.staff.messages import NotYours
-from core.dialogue.staff.names import told_apart
+from core.dialogue.staff.names import distinct_names
 from core.dialogue.staff.states import StaffAsking, StaffState
 
 
@@ -51,7 +51,7 @@ class StaffStep(StepBuilder[StaffState, StaffFacts, StaffAsking, Effect | StaffE
 
     def client_choices(self, verb: str) -> tuple[tuple[Choice, ...], ...]:
         """A button for each loaded card, distinguished where names are the same."""
-        names = told_apart((c.client_id, c.name, c.profile.birth_year) for c in self.facts.cards)
+        names = distinct_names((c.client_id, c.name, c.profile.birth_year) for c in self.facts.cards)
         return rows_of(*(Choice("client", f"{verb}:{client}", name) for client, name in names.items()))
 
 

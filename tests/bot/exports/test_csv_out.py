@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.exports.csv_out import COLUMNS, readings_csv, row
-from bot.foundation.spreadsheet import as_it_was, harmless, table
+from bot.foundation.spreadsheet import escaped, table, unescaped
 from bot.scoring import OPTIONAL, REQUIRED, score
 from bot.scoring.parse_row import Meaning, instant, understand
 from core.measures import MEASURES
@@ -122,20 +122,20 @@ FORMULAS = ("=1+1", "+1+1", "-cmd", "@x", "\tx", "\rx")
 
 @pytest.mark.parametrize("text", FORMULAS, ids=repr)
 def test_what_a_spreadsheet_would_run_is_told_as_text_and_read_back(text: str) -> None:
-    assert harmless(text) == f"'{text}"
-    assert as_it_was(harmless(text)) == text
+    assert escaped(text) == f"'{text}"
+    assert unescaped(escaped(text)) == text
 
 
 @pytest.mark.parametrize("text", ["-2.5", "+7", "Ada", "'quoted'", "", "O'Neill"])
 def test_a_number_or_a_name_is_left_as_it_is(text: str) -> None:
-    assert harmless(text) == text
-    assert as_it_was(text) == text
+    assert escaped(text) == text
+    assert unescaped(text) == text
 
 
 def test_cells_with_commas_quotes_and_lines_survive() -> None:
     cells = ('a, "b"\nc', "=x", "ü")
     found = pandas.read_csv(io.StringIO(table(("one", "two", "three"), [cells])))
-    assert [as_it_was(cell) for cell in found.iloc[0]] == list(cells)
+    assert [unescaped(cell) for cell in found.iloc[0]] == list(cells)
 
 
 def test_the_instant_is_exact() -> None:

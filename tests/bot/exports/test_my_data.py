@@ -16,7 +16,7 @@ from bot.exports.my_data import gather
 from bot.foundation.clock import HeldClock
 from bot.foundation.metrics import Metrics
 from bot.foundation.reader import TEXT_LIMIT, length
-from bot.foundation.spreadsheet import as_it_was
+from bot.foundation.spreadsheet import unescaped
 from bot.process.delivery import Delivery
 from bot.process.rendering_cache import Renderings
 from bot.rendering import Reader
@@ -74,7 +74,7 @@ def sent_to(database: Database, chat_id: int = ADA, reader: Reader = READER) -> 
 
 def everything(database: Database, chat_id: int = ADA) -> set[tuple[str, str, str]]:
     frame = sent_to(database, chat_id)["everything.csv"]
-    return {(t, f, as_it_was(v)) for t, _, f, v in frame.itertuples(index=False)}
+    return {(t, f, unescaped(v)) for t, _, f, v in frame.itertuples(index=False)}
 
 
 def test_whatever_would_be_erased_is_told(database: Database) -> None:
@@ -122,7 +122,7 @@ def test_readings_come_as_they_can_be_read_by_score_with_what_was_typed_and_take
     assert list(frame["value"]) == ["82.4", "28.4", "82.1"]
     assert list(frame["how"]) == ["asked", "asked", "early"]
     assert [bool(cell) for cell in frame["taken_back_at"]] == [False, True, False]
-    assert as_it_was(frame["as_typed"][1]) == "=28.4"
+    assert unescaped(frame["as_typed"][1]) == "=28.4"
     text = sent_to(database)["text"]
     assert "Weight: 1, last on: 30 March 2026" in text
     assert "Kept as a side note: 1" in text

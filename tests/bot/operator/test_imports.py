@@ -11,7 +11,7 @@ from sqlalchemy import select, update
 
 from bot.exports.csv_out import readings_csv
 from bot.foundation.errors import UsageError
-from bot.operator.imports import Fate, ImportedRow, keep, look, opened
+from bot.operator.imports import Fate, ImportedRow, opened, preview, store
 from bot.store import readings
 from bot.store import schema as tables
 from bot.store.database import Database
@@ -38,12 +38,14 @@ class Desk:
     def looks(self, text: str, now: datetime = NOW, **options: Any) -> tuple[ImportedRow, ...]:
         self.file.write_text(text, encoding="utf-8", newline="")
         with opened(str(self.file)) as sheet:
-            return self.database.read_now(lambda conn: look(conn, self.coach, sheet, now, **options))
+            return self.database.read_now(lambda conn: preview(conn, self.coach, sheet, now, **options))
 
     def keeps(self, text: str, now: datetime = NOW, **options: Any) -> int:
         self.file.write_text(text, encoding="utf-8", newline="")
         with opened(str(self.file)) as sheet:
-            return self.database.write_now(lambda conn: keep(conn, look(conn, self.coach, sheet, now, **options), now))
+            return self.database.write_now(
+                lambda conn: store(conn, preview(conn, self.coach, sheet, now, **options), now)
+            )
 
     def fates(self, *rows: str, **options: Any) -> list[Fate]:
         return [line.fate for line in self.looks(HEADER + "\n".join(rows) + "\n", **options)]

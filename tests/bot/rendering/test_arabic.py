@@ -16,7 +16,7 @@ from functools import lru_cache
 import pytest
 
 from bot.rendering import Reader, render
-from bot.rendering.direction import FSI, LRI, NO_BREAK, PDI, RLM, directed, kept_whole
+from bot.rendering.direction import FSI, LRI, NO_BREAK, PDI, RLM, directed, isolate_numbers
 from bot.rendering.phrases import asking
 from bot.rendering.samples import extreme, ordinary, pictures
 from bot.rendering.voice import voice
@@ -233,7 +233,7 @@ def test_a_link_stands_alone_and_unmarked_so_that_it_can_be_copied() -> None:
     ],
 )
 def test_numbers_and_commands_of_a_text_are_kept_whole(text: str, kept: str) -> None:
-    assert shown(kept_whole(text)) == kept
+    assert shown(isolate_numbers(text)) == kept
 
 
 @pytest.mark.parametrize(

@@ -553,11 +553,11 @@ def test_what_is_kept_does_not_grow_with_the_file():
 
 
 def test_the_tables_of_what_is_remembered_start_anew_when_full():
-    from bot.scoring.bounded import REMEMBERED, remember
+    from bot.scoring.bounded import REMEMBERED, cache
 
     table: dict[int, int] = {}
     for n in range(REMEMBERED + 10):
-        assert remember(table, n, n) == n
+        assert cache(table, n, n) == n
     assert len(table) == 10
 
 

@@ -61,5 +61,5 @@ def test_a_flag_is_seen_once_and_stays_open(database: Database, practices) -> No
     assert not database.write_now(flags.seen, ben, "wants_coach", None, NOW)
     assert database.write_now(flags.seen, ada, "wants_coach", None, NOW)
     assert not database.write_now(flags.seen, ada, "wants_coach", None, NOW)
-    (kept,) = database.read_now(flags.kept, [ada])
+    (kept,) = database.read_now(flags.history, [ada])
     assert (kept.seen_at, kept.cleared_at, kept.flag.code) == (NOW, None, Code.WANTS_COACH)

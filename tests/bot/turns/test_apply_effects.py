@@ -20,21 +20,21 @@ from core.dialogue.client.effects import (
     Amend,
     Answered,
     CancelTimer,
+    ChangeClient,
     DropButtons,
+    DropDelayed,
     DropGoal,
     Effect,
-    Learn,
     LeaveCohort,
     Lower,
     NotAsked,
+    NotifyCoach,
     PassOn,
     Raise,
     Record,
     Retract,
     SetGoal,
     SetTimer,
-    Tell,
-    Unsay,
 )
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.messages import NotSure
@@ -57,7 +57,7 @@ def practice(database: Database) -> Practice:
     return database.write_now(rowan_and_ada)
 
 
-def carry(database: Database, *asked: Effect, now: datetime = NOW) -> Puppet:
+def apply(database: Database, *asked: Effect, now: datetime = NOW) -> Puppet:
     """Let one turn of Ada's return effects."""
     puppet = Puppet(asked)
     say(database, puppet, "x", now)
@@ -67,7 +67,7 @@ def carry(database: Database, *asked: Effect, now: datetime = NOW) -> Puppet:
 
 def facts(database: Database, now: datetime = NOW):
     """The facts of Ada's next turn."""
-    return carry(database, now=now).seen[0][2]
+    return apply(database, now=now).seen[0][2]
 
 
 def test_every_effect_has_a_test_here() -> None:
@@ -92,7 +92,7 @@ def test_a_reading_is_kept_exactly_as_it_was_given(database: Database, practice:
         attempts=2,
         window=30,
     )
-    carry(database, Record(given, "k"))
+    apply(database, Record(given, "k"))
     (kept,) = facts(database).history
     assert dataclasses.replace(kept, id=None) == dataclasses.replace(given, key="k")
     assert str(kept.value) == "82.40"
@@ -102,33 +102,33 @@ def test_a_reading_is_kept_exactly_as_it_was_given(database: Database, practice:
 def test_a_reading_under_a_key_that_exists_is_replaced_and_marked_as_corrected(
     database: Database, practice: Practice
 ) -> None:
-    carry(database, Record(weight("28.4", NOW), "k"))
+    apply(database, Record(weight("28.4", NOW), "k"))
     assert [r.corrected_at for r in rows(database, tables.readings)] == [None]
-    carry(database, Record(weight("82.4", NOW), "k"), now=NOW + HOUR)
+    apply(database, Record(weight("82.4", NOW), "k"), now=NOW + HOUR)
     (row,) = rows(database, tables.readings)
     assert (row.value, row.corrected_at, row.created_at) == (Decimal("82.4"), NOW + HOUR, NOW)
 
 
 def test_a_reading_taken_back_stays_withdrawn_and_never_counts(database: Database, practice: Practice) -> None:
-    carry(database, Record(weight("82.4", NOW), "k"))
-    carry(database, Retract("k"), now=NOW + HOUR)
+    apply(database, Record(weight("82.4", NOW), "k"))
+    apply(database, Retract("k"), now=NOW + HOUR)
     assert facts(database).history == ()
     assert [r.withdrawn_at for r in rows(database, tables.readings)] == [NOW + HOUR]
-    carry(database, Record(weight("82.6", NOW), "k"))
+    apply(database, Record(weight("82.6", NOW), "k"))
     assert [r.value for r in facts(database).history] == [Decimal("82.6")]
 
 
 def test_conditions_are_amended_and_the_value_is_not(database: Database, practice: Practice) -> None:
-    carry(database, Record(weight("82.4", NOW), "k"))
+    apply(database, Record(weight("82.4", NOW), "k"))
     other = dataclasses.replace(weight("99.9", NOW), conditions=Conditions(frozenset({"scales"})))
-    carry(database, Amend("k", other))
+    apply(database, Amend("k", other))
     (kept,) = facts(database).history
     assert (kept.value, kept.conditions.differs) == (Decimal("82.4"), {"scales"})
 
 
 def test_what_one_turn_keeps_and_takes_back_again_does_not_count(database: Database, practice: Practice) -> None:
     other = dataclasses.replace(weight("82.4", NOW), conditions=Conditions(frozenset({"scales"})))
-    carry(
+    apply(
         database,
         Record(weight("82.4", NOW), "gone"),
         Retract("gone"),
@@ -147,7 +147,7 @@ def test_the_history_is_the_last_twelve_weeks_the_baselines_and_the_newest_befor
     def at(weeks: int) -> datetime:
         return NOW - weeks * WEEK
 
-    carry(
+    apply(
         database,
         Record(weight("90", at(60)), "before-baseline"),
         Record(weight("88", at(40)), "baseline"),
@@ -158,7 +158,7 @@ def test_the_history_is_the_last_twelve_weeks_the_baselines_and_the_newest_befor
         Record(dataclasses.replace(weight("83", at(1)), how=How.EARLY), "side-note"),
     )
     assert [str(r.value) for r in facts(database).history] == ["90", "86", "84", "83"]
-    carry(database, Learn("plan", Plan(baseline_since=at(50))))
+    apply(database, ChangeClient("plan", Plan(baseline_since=at(50))))
     assert [str(r.value) for r in facts(database).history] == ["88", "86", "84", "83"]
 
 
@@ -202,45 +202,45 @@ ELSEWHERE = Slot(2, time(18, 0), "America/New_York")
     ],
 )
 def test_what_is_learned_is_known_at_the_next_turn(database: Database, practice: Practice, name, value, read) -> None:
-    carry(database, Learn(name, value))
+    apply(database, ChangeClient(name, value))
     found = facts(database)
     assert read(found) == value
-    carry(database, Learn(name, value))
+    apply(database, ChangeClient(name, value))
     assert read(facts(database)) == value
 
 
 def test_a_zone_is_learned_by_its_name_and_the_slot_stays(database: Database, practice: Practice) -> None:
-    carry(database, Learn("zone", "Europe/Lisbon"))
+    apply(database, ChangeClient("zone", "Europe/Lisbon"))
     assert facts(database).slot == dataclasses.replace(SLOT, zone_name="Europe/Lisbon")
 
 
 @pytest.mark.parametrize(("name", "value"), [("shoe_size", 42), ("sex", "female"), ("status", "left"), ("name", 5)])
 def test_what_no_client_has_is_a_fault(database: Database, practice: Practice, name, value) -> None:
-    puppet = Puppet([Learn(name, value), Say(NotSure())])
+    puppet = Puppet([ChangeClient(name, value), Say(NotSure())])
     say(database, puppet)
     assert queued(database) == []
 
 
 def test_a_new_slot_comes_due_by_itself(database: Database, practice: Practice) -> None:
-    carry(database, Learn("slot", ELSEWHERE))
+    apply(database, ChangeClient("slot", ELSEWHERE))
     row = database.read_now(row_of, practice.ada)
     assert (row.next_due_at, row.next_due_day) == (datetime(2026, 4, 1, 22, 0, tzinfo=UTC), date(2026, 4, 1))
 
 
 def test_an_enrolled_client_comes_due_and_one_who_leaves_does_not(database: Database, practice: Practice) -> None:
-    carry(database, Learn("status", Status.LEFT), now=NOW + HOUR)
+    apply(database, ChangeClient("status", Status.LEFT), now=NOW + HOUR)
     row = database.read_now(row_of, practice.ada)
     assert (row.next_due_at, row.left_at) == (None, NOW + HOUR)
-    carry(database, Learn("slot", SLOT), Learn("status", Status.ACTIVE), now=NOW + DAY)
+    apply(database, ChangeClient("slot", SLOT), ChangeClient("status", Status.ACTIVE), now=NOW + DAY)
     row = database.read_now(row_of, practice.ada)
     assert (row.next_due_at, row.left_at) == (NOW + WEEK, None)
 
 
 def test_a_client_who_pauses_comes_due_on_the_day_the_pause_ends(database: Database, practice: Practice) -> None:
-    carry(database, Learn("status", Status.PAUSED), Learn("paused_until", date(2026, 4, 20)))
+    apply(database, ChangeClient("status", Status.PAUSED), ChangeClient("paused_until", date(2026, 4, 20)))
     row = database.read_now(row_of, practice.ada)
     assert row.next_due_at == datetime(2026, 4, 19, 23, 0, tzinfo=UTC)  # midnight in London
-    carry(database, Learn("status", Status.ACTIVE), Learn("paused_until", None))
+    apply(database, ChangeClient("status", Status.ACTIVE), ChangeClient("paused_until", None))
     assert database.read_now(row_of, practice.ada).next_due_at == NOW + WEEK
 
 
@@ -264,8 +264,8 @@ def test_a_plan_changed_by_somebody_else_meanwhile_is_not_overwritten(database: 
 def test_an_answer_keeps_the_slot_and_ends_the_row_of_missed_ones(database: Database, practice: Practice) -> None:
     missing = flag(Code.MISSED_CHECK_INS, NOW, missed=Decimal(2))
     database.write_now(lambda conn: conn.execute(update(tables.clients).values(missed=2)))
-    carry(database, Raise(missing))
-    carry(database, Answered("2026-03-30"), now=NOW + HOUR)
+    apply(database, Raise(missing))
+    apply(database, Answered("2026-03-30"), now=NOW + HOUR)
     (slot,) = rows(database, tables.slots)
     assert (slot.day, slot.outcome, slot.answered_at) == (MONDAY, "answered", NOW + HOUR)
     found = facts(database)
@@ -273,8 +273,8 @@ def test_an_answer_keeps_the_slot_and_ends_the_row_of_missed_ones(database: Data
 
 
 def test_a_late_answer_to_an_older_slot_does_not_undo_a_newer_one(database: Database, practice: Practice) -> None:
-    carry(database, Answered("2026-03-30"))
-    carry(database, Answered("2026-03-23"))
+    apply(database, Answered("2026-03-30"))
+    apply(database, Answered("2026-03-23"))
     assert facts(database).answered == MONDAY
 
 
@@ -282,7 +282,7 @@ def test_a_slot_that_was_not_asked_after_all_counts_for_nobody(database: Databas
     from bot.process import reminders
 
     database.write_now(reminders.sweep, NOW)
-    carry(database, NotAsked("2026-03-30"))
+    apply(database, NotAsked("2026-03-30"))
     assert [row.outcome for row in rows(database, tables.slots)] == ["not_asked"]
     database.write_now(reminders.sweep, NOW + WEEK)
     assert database.read_now(row_of, practice.ada).missed == 0
@@ -295,22 +295,22 @@ def test_a_flag_is_opened_once_refreshed_cleared_and_comes_back_as_a_new_one(
     database: Database, practice: Practice
 ) -> None:
     for count, at in ((3, NOW), (4, NOW + HOUR)):
-        carry(database, Raise(flag(Code.WEIGHING_OFTEN, at, "weight", count=Decimal(count))), now=at)
+        apply(database, Raise(flag(Code.WEIGHING_OFTEN, at, "weight", count=Decimal(count))), now=at)
     (row,) = rows(database, tables.flags)
     assert (row.since, row.refreshed_at) == (NOW, NOW + HOUR)
     assert codec.loads(row.evidence) == (("count", Decimal(4)),)
     assert [(f.code, f.measure) for f in facts(database).flags] == [("weighing_often", "weight")]
-    carry(database, Lower("weighing_often", "weight"))
+    apply(database, Lower("weighing_often", "weight"))
     assert facts(database).flags == ()
-    carry(database, Raise(flag(Code.WEIGHING_OFTEN, NOW + DAY, "weight", count=Decimal(3))))
+    apply(database, Raise(flag(Code.WEIGHING_OFTEN, NOW + DAY, "weight", count=Decimal(3))))
     assert [f.since for f in facts(database).flags] == [NOW + DAY]
     assert len(rows(database, tables.flags)) == 2
 
 
 def test_a_flag_raised_and_lowered_in_one_turn_is_not_open(database: Database, practice: Practice) -> None:
-    carry(database, Raise(flag(Code.WANTS_COACH, NOW)), Lower("wants_coach"))
+    apply(database, Raise(flag(Code.WANTS_COACH, NOW)), Lower("wants_coach"))
     assert facts(database).flags == ()
-    carry(database, Lower("wants_coach"), Raise(flag(Code.WANTS_COACH, NOW)))
+    apply(database, Lower("wants_coach"), Raise(flag(Code.WANTS_COACH, NOW)))
     assert len(facts(database).flags) == 1
 
 
@@ -319,20 +319,20 @@ def urgent(at: datetime) -> Raise:
 
 
 def test_an_urgent_flag_is_told_to_the_coach_at_once_and_once_a_day(database: Database, practice: Practice) -> None:
-    carry(database, urgent(NIGHT), now=NIGHT)
-    carry(database, urgent(NIGHT + HOUR), now=NIGHT + HOUR)
+    apply(database, urgent(NIGHT), now=NIGHT)
+    apply(database, urgent(NIGHT + HOUR), now=NIGHT + HOUR)
     (told,) = queued(database, ROWAN)
     evidence = (("systolic", Decimal(190)), ("diastolic", Decimal(110)))
     assert told == UrgentFlag(practice.ada, "Ada", "bp_severe", "blood_pressure", evidence, NIGHT)
     (row,) = rows(database, tables.outbox)
     assert row.occasion.startswith(f"flag/{practice.ada}/bp_severe/")
     assert row.due_at == NIGHT
-    carry(database, urgent(NOW + DAY), now=NOW + DAY)
+    apply(database, urgent(NOW + DAY), now=NOW + DAY)
     assert len(queued(database, ROWAN)) == 2
 
 
 def test_a_flag_that_can_wait_for_the_digest_is_not_told(database: Database, practice: Practice) -> None:
-    carry(database, Raise(flag(Code.WANTS_COACH, NOW)))
+    apply(database, Raise(flag(Code.WANTS_COACH, NOW)))
     assert queued(database, ROWAN) == []
 
 
@@ -350,7 +350,7 @@ def test_red_flag_words_respect_a_coach_s_nights_as_far_as_they_may(
     from tests.bot.practice import add_client, add_coach
 
     database.write_now(lambda conn: add_client(conn, add_coach(conn, zone_name="Europe/London", quiet_nights=quiet)))
-    carry(database, Raise(flag(Code.RED_FLAG_WORDS, NIGHT, level=level, sign="chest_pain")), now=NIGHT)
+    apply(database, Raise(flag(Code.RED_FLAG_WORDS, NIGHT, level=level, sign="chest_pain")), now=NIGHT)
     assert [row.due_at for row in rows(database, tables.outbox)] == [due]
 
 
@@ -361,8 +361,14 @@ def test_a_coach_is_told_in_the_morning_what_can_wait(database: Database) -> Non
     from tests.bot.practice import add_client, add_coach
 
     database.write_now(lambda conn: add_client(conn, add_coach(conn, zone_name="Europe/London")))
-    carry(database, Tell(NotSure()), Tell(NotSure("now"), urgent=True), Tell(NotSure(), occasion="o"), now=NIGHT)
-    carry(database, Tell(NotSure(), occasion="o"), now=NIGHT)
+    apply(
+        database,
+        NotifyCoach(NotSure()),
+        NotifyCoach(NotSure("now"), urgent=True),
+        NotifyCoach(NotSure(), occasion="o"),
+        now=NIGHT,
+    )
+    apply(database, NotifyCoach(NotSure(), occasion="o"), now=NIGHT)
     assert [row.due_at for row in rows(database, tables.outbox)] == [MORNING, NIGHT, MORNING]
     assert {row.chat_id for row in rows(database, tables.outbox)} == {ROWAN}
 
@@ -371,45 +377,45 @@ def test_a_client_without_a_coach_has_nobody_to_tell(database: Database) -> None
     from tests.bot.practice import add_client
 
     database.write_now(lambda conn: add_client(conn, None))
-    carry(database, Tell(NotSure()), urgent(NOW), PassOn("hello"), Say(NotSure()))
+    apply(database, NotifyCoach(NotSure()), urgent(NOW), PassOn("hello"), Say(NotSure()))
     assert queued(database) == [NotSure()]
 
 
 def test_timers_are_set_moved_and_dropped(database: Database, practice: Practice) -> None:
-    carry(
+    apply(
         database,
         SetTimer("snooze", NOW + HOUR),
         SetTimer("pressure", NOW + DAY, "1m"),
         SetTimer("pressure", NOW + DAY, "1e"),
     )
-    carry(database, SetTimer("snooze", NOW + 2 * HOUR))
+    apply(database, SetTimer("snooze", NOW + 2 * HOUR))
     assert {(t.purpose, t.mark, t.at) for t in rows(database, tables.wakes)} == {
         ("snooze", "", NOW + 2 * HOUR),
         ("pressure", "1m", NOW + DAY),
         ("pressure", "1e", NOW + DAY),
     }
-    carry(database, CancelTimer("pressure"))
+    apply(database, CancelTimer("pressure"))
     assert {t.purpose for t in rows(database, tables.wakes)} == {"snooze"}
 
 
 def test_what_was_to_be_said_later_is_dropped_and_what_is_due_is_not(database: Database, practice: Practice) -> None:
-    carry(database, Say(NotSure("now")), Say(NotSure("later"), after=timedelta(seconds=30)))
-    carry(database, Unsay(), Say(NotSure("again"), after=timedelta(seconds=60)), now=NOW + timedelta(seconds=5))
+    apply(database, Say(NotSure("now")), Say(NotSure("later"), after=timedelta(seconds=30)))
+    apply(database, DropDelayed(), Say(NotSure("again"), after=timedelta(seconds=60)), now=NOW + timedelta(seconds=5))
     assert queued(database) == [NotSure("now"), NotSure("again")]
 
 
 def test_in_one_turn_the_last_word_on_a_timer_counts(database: Database, practice: Practice) -> None:
-    carry(database, SetTimer("a", NOW), CancelTimer("a"), CancelTimer("b"), SetTimer("b", NOW + HOUR))
+    apply(database, SetTimer("a", NOW), CancelTimer("a"), CancelTimer("b"), SetTimer("b", NOW + HOUR))
     assert [(t.purpose, t.at) for t in rows(database, tables.wakes)] == [("b", NOW + HOUR)]
 
 
 def test_goals_are_set_exchanged_and_dropped(database: Database, practice: Practice) -> None:
     first = GoalFact("waist", "90", date(2026, 6, 1), NOW)
     second = dataclasses.replace(first, target="88.5")
-    carry(database, SetGoal(first))
-    carry(database, SetGoal(second), SetGoal(dataclasses.replace(first, measure="hip")), DropGoal("hip"))
+    apply(database, SetGoal(first))
+    apply(database, SetGoal(second), SetGoal(dataclasses.replace(first, measure="hip")), DropGoal("hip"))
     assert facts(database).goals == (second,)
-    carry(database, DropGoal("waist"))
+    apply(database, DropGoal("waist"))
     assert facts(database).goals == ()
 
 
@@ -428,20 +434,20 @@ def test_a_client_leaves_one_cohort_and_stays_in_the_other(database: Database, p
         return made
 
     spring, autumn = database.write_now(two)
-    carry(database, LeaveCohort(spring))
+    apply(database, LeaveCohort(spring))
     assert [c.cohort_id for c in facts(database).cohorts] == [autumn]
     assert {r.cohort_id: r.left_at for r in rows(database, tables.cohort_members)} == {spring: NOW, autumn: None}
 
 
 def test_what_was_said_is_remembered_for_eight_weeks(database: Database, practice: Practice) -> None:
-    carry(database, Say(NotSure(), said="praise-1"))
-    carry(database, Say(NotSure(), said="praise-2"), now=NOW + WEEK)
+    apply(database, Say(NotSure(), said="praise-1"))
+    apply(database, Say(NotSure(), said="praise-2"), now=NOW + WEEK)
     assert facts(database, NOW + 8 * WEEK - HOUR).said == {"praise-1", "praise-2"}
     assert facts(database, NOW + 8 * WEEK).said == {"praise-2"}
 
 
 def test_a_client_s_words_go_to_the_coach_and_into_the_thread(database: Database, practice: Practice) -> None:
-    carry(database, PassOn("My knee hurts \0"))
+    apply(database, PassOn("My knee hurts \0"))
     assert queued(database, ROWAN) == [ClientWord(practice.ada, "Ada", "My knee hurts \0")]
     (word,) = rows(database, tables.words)
     assert (word.client_id, word.coach_id, word.direction) == (practice.ada, practice.coach, "to_coach")
@@ -449,13 +455,13 @@ def test_a_client_s_words_go_to_the_coach_and_into_the_thread(database: Database
 
 
 def test_what_is_sent_later_is_queued_without_its_content(database: Database, practice: Practice) -> None:
-    carry(database, SendData(), DropButtons("55"), DropButtons(""))
+    apply(database, SendData(), DropButtons("55"), DropButtons(""))
     found = [(row.kind, row.ref, row.message) for row in rows(database, tables.outbox)]
     assert found == [("data", "", None), ("drop_buttons", "55", None)]
     assert all(row.person_id for row in rows(database, tables.outbox))
 
 
 def test_effects_of_a_client_need_a_client() -> None:
-    hand = TurnEffects(None, NOW, NOW, ADA, lambda hand: None)  # type: ignore[arg-type]
+    turn = TurnEffects(None, NOW, NOW, ADA, lambda turn: None)  # type: ignore[arg-type]
     with pytest.raises(ValueError, match="Answered"):
-        hand.carry([Answered("2026-03-30")])
+        turn.apply([Answered("2026-03-30")])

@@ -303,13 +303,13 @@ def test_the_coach_of_everybody_gets_every_measure_and_of_all_but_one_only_energ
     for number in range(5):
         week_of(field, people, number, **({"weight": "82.4"} if number in (0, 4) else {}))
     c = field.database.read_now(store.one_of_mine, own, cohort)
-    made = field.database.read_now(lambda conn: cohorts.made(conn, c, store.participants(conn, c)))
+    made = field.database.read_now(lambda conn: cohorts.closing_report(conn, c, store.participants(conn, c)))
     assert [x.measure for x in made.changes] == ["energy", "weight"]
     sam = field.database.write_now(add_coach, SAM, "Sam")
     field.database.write_now(
         lambda conn: conn.execute(update(t.clients).where(t.clients.c.id == people[0]).values(coach_id=sam))
     )
-    made = field.database.read_now(lambda conn: cohorts.made(conn, c, store.participants(conn, c)))
+    made = field.database.read_now(lambda conn: cohorts.closing_report(conn, c, store.participants(conn, c)))
     assert [x.measure for x in made.changes] == ["energy"]
 
 

@@ -157,7 +157,7 @@ def test_a_coach_s_invitation_makes_a_coach_and_their_own_conversation_greets_th
             greeted.append((who.name, who.coach_id, who.organiser_id, event))
             return Outcome(State(), (Say(NotSure("welcome")),))
 
-        def carry(self, conn, who, effect, hand):
+        def apply(self, conn, who, effect, turn):
             raise AssertionError
 
     class Silent(Puppet):

@@ -19,7 +19,7 @@ from bot.store.schema import outbox as outbox_table
 from bot.store.schema import readings as readings_table
 from bot.store.sealed import secret
 from bot.turns import turn
-from core.dialogue.client.effects import Answered, Record, Tell
+from core.dialogue.client.effects import Answered, NotifyCoach, Record
 from core.dialogue.client.messages import Help, NotSure
 from core.dialogue.client.states import FRESH, Awaiting, State
 from core.dialogue.kit.effects import Say
@@ -79,7 +79,7 @@ def test_a_message_is_queued_for_the_person_with_its_buttons_and_its_time(databa
 
 
 def test_messages_of_one_turn_keep_their_order(database: Database, ada: int) -> None:
-    say(database, Puppet([Say(NotSure("a")), Tell(NotSure("b")), Say(NotSure("c"))]))
+    say(database, Puppet([Say(NotSure("a")), NotifyCoach(NotSure("b")), Say(NotSure("c"))]))
     assert queued(database) == [NotSure("a"), NotSure("b"), NotSure("c")]
 
 

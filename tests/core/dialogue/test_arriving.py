@@ -56,7 +56,7 @@ def test_nothing_is_asked_or_kept_before_consent():
 
 def test_a_no_to_consent_is_respected_and_can_be_changed():
     chat = arriving().says("no")
-    assert chat.kinds == ["ConsentDeclined"] and not chat.did(e.Learn)
+    assert chat.kinds == ["ConsentDeclined"] and not chat.did(e.ChangeClient)
     chat.presses("consent:yes")
     assert asked(chat) == "birth_year"
 
@@ -86,7 +86,7 @@ def test_the_whole_way_by_typing_and_pressing():
         frozenset({Caution.RATE_LIMITING_MEDICINE}),
     )
     assert facts.units.mass is Unit.STONE
-    assert [type(x.message).__name__ for x in chat.did(e.Tell)] == ["ClientEnrolled"]
+    assert [type(x.message).__name__ for x in chat.did(e.NotifyCoach)] == ["ClientEnrolled"]
 
 
 def test_every_question_can_be_skipped_and_says_what_that_costs():
@@ -117,7 +117,7 @@ def test_only_what_the_plan_needs_is_asked():
 def test_under_18_is_turned_away_kindly(answer):
     chat = arriving().presses("consent:yes").says(answer)
     assert chat.did(Erase) == [Erase(m.TooYoung("Rowan"))]
-    assert not [x for x in chat.did(e.Learn) if x.field == "birth_year"]
+    assert not [x for x in chat.did(e.ChangeClient) if x.field == "birth_year"]
 
 
 def test_the_year_of_the_eighteenth_birthday_is_asked_about():

@@ -110,7 +110,7 @@ def test_an_old_illness_while_enrolling_is_a_caution_and_enrolment_goes_on() -> 
     chat.state = replace(chat.state, asking=Enrolling("cautions", ("weekday",)))
     chat.says("I had a stroke in 2015")
     assert "PastIllness" in chat.kinds and flags(chat) == []
-    (learned,) = chat.did(e.Learn)
+    (learned,) = chat.did(e.ChangeClient)
     assert (learned.field, learned.value) == ("cautions", frozenset({Caution.HEART_CONDITION}))
     assert isinstance(chat.state.asking, Enrolling)
 

@@ -143,20 +143,20 @@ def test_a_new_prompt_ends_a_repeat_that_never_came():
 def test_a_timed_count_that_is_over_early_is_not_stopped_by_us_later(more: str):
     chat = Chat(TESTS).due().says("7").presses("gate:well").presses("gate:none").presses("time:chair_stand_30s")
     chat.presses("count:chair_stand_30s:30").later(seconds=12).says(more)
-    assert chat.did(e.Unsay)
+    assert chat.did(e.DropDelayed)
 
 
 def test_a_timed_count_that_ran_its_time_has_nothing_to_drop():
     chat = Chat(TESTS).due().says("7").presses("gate:well").presses("gate:none").presses("time:chair_stand_30s")
     chat.presses("count:chair_stand_30s:30").later(seconds=30).says("14")
-    assert chat.did(e.Unsay) == []
+    assert chat.did(e.DropDelayed) == []
 
 
 def test_looking_at_the_settings_does_not_stop_the_clock():
     chat = Chat(TESTS).due().says("7").presses("gate:well").presses("gate:none").presses("time:chair_stand_30s")
     chat.presses("count:chair_stand_30s:30").later(seconds=12).presses("set:zone")
     assert isinstance(chat.state.asking, Setting)
-    assert chat.did(e.Unsay) == []
+    assert chat.did(e.DropDelayed) == []
 
 
 def test_one_breath_is_one_message_unless_both_parts_have_buttons():

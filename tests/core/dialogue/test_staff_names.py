@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.dialogue.staff.names import addressed, meant, told_apart
+from core.dialogue.staff.names import addressed, distinct_names, meant
 
 NAMES = ((1, "Ada"), (2, "Ann Bell"), (3, "Anna Berg"), (4, "José Díaz"), (5, "Goran"))
 
@@ -49,9 +49,9 @@ def test_who_is_addressed_and_with_which_words(text: str, found: tuple[int, ...]
 
 
 def test_two_clients_of_one_name_are_told_apart_by_their_year_or_else_their_number() -> None:
-    assert told_apart([(1, "Ann", 1960), (2, "ann", 1971), (3, "Bo", None)]) == {
+    assert distinct_names([(1, "Ann", 1960), (2, "ann", 1971), (3, "Bo", None)]) == {
         1: "Ann (1960)",
         2: "ann (1971)",
         3: "Bo",
     }
-    assert told_apart([(1, "Ann", 1960), (2, "Ann", 1960)]) == {1: "Ann (1)", 2: "Ann (2)"}
+    assert distinct_names([(1, "Ann", 1960), (2, "Ann", 1960)]) == {1: "Ann (1)", 2: "Ann (2)"}

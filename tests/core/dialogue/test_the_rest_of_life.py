@@ -44,7 +44,7 @@ def test_a_pause_until_a_date_and_back():
     chat = Chat().due().says("pause until 20 March")
     assert chat.heard(m.Paused).until == date(2026, 3, 20)
     assert chat.facts.status is Status.PAUSED and chat.state.asking is None
-    assert [type(x.message).__name__ for x in chat.did(e.Tell)] == ["ClientPaused"]
+    assert [type(x.message).__name__ for x in chat.did(e.NotifyCoach)] == ["ClientPaused"]
     chat.says("I am back")
     assert chat.facts.status is Status.ACTIVE and "Resumed" in chat.kinds
 
@@ -127,7 +127,7 @@ def test_a_yes_alone_ends_nothing_and_the_very_words_do(language, opens, button)
     label = labeller(language)
     spring = Membership(5, "Spring", date(2026, 3, 2), date(2026, 6, 1), Counted.MINUTES.value)
     facts = replace(ADA, language=language, label=label, cohorts=(spring,))
-    ended = (Erase, e.LeaveCohort, e.Learn)
+    ended = (Erase, e.LeaveCohort, e.ChangeClient)
     opened = "coleave:5" if opens == "leave_cohort" else f"set:{opens}"
     for yes in words_for(language).intents[Intent.YES]:
         chat = Chat(facts).presses(opened).says(yes.strip("… "))
@@ -227,7 +227,7 @@ def test_a_setting_that_is_called_off_changes_nothing():
     chat = Chat().presses("set:slot")
     assert isinstance(chat.state.asking, Setting)
     chat.says("no")
-    assert chat.state.asking is None and not chat.did(e.Learn)
+    assert chat.state.asking is None and not chat.did(e.ChangeClient)
 
 
 def test_a_goal_says_when_it_might_be_reached_only_if_the_readings_do():

@@ -98,16 +98,16 @@ def values(measure: Measure) -> st.SearchStrategy[Decimal]:
 @pytest.mark.parametrize("ladder", LADDERS, ids=lambda ladder: ladder.source.key)
 def test_the_limits_of_every_table_rise_and_its_bands_are_named_once(ladder: Ladder):
     assert all(a.limit < b.limit for a, b in pairwise(ladder.steps))
-    bands = [place.band for place in ladder.places]
+    bands = [place.band for place in ladder.bands]
     assert len(bands) == len(set(bands))
 
 
 def test_a_limit_belongs_to_the_band_its_edge_says():
     source = Source("s", "", "", Seen.OURS)
     ladder = Ladder(source, "a", (LadderStep(D(1), "b", Edge.AT), LadderStep(D(2), "c", Edge.ABOVE)))
-    found = [ladder.place(D(v)).band for v in ("0.9", "1", "1.9", "2", "2.1")]
+    found = [ladder.find(D(v)).band for v in ("0.9", "1", "1.9", "2", "2.1")]
     assert found == ["a", "b", "b", "b", "c"]
-    assert [p.figures for p in ladder.places] == [
+    assert [p.figures for p in ladder.bands] == [
         (("below", D(1)),),
         (("from", D(1)), ("up_to", D(2))),
         (("above", D(2)),),
@@ -116,7 +116,7 @@ def test_a_limit_belongs_to_the_band_its_edge_says():
 
 @given(st.sampled_from(LADDERS), st.lists(st.decimals(0, 250, places=3), min_size=2))
 def test_a_larger_value_never_falls_into_a_lower_band(ladder: Ladder, numbers: list[Decimal]):
-    ranks = [ladder.place(n).rank for n in sorted(numbers)]
+    ranks = [ladder.find(n).rank for n in sorted(numbers)]
     assert ranks == sorted(ranks)
 
 
@@ -128,7 +128,7 @@ def test_the_figures_of_a_band_hold_for_the_value_in_it(ladder: Ladder, value: D
         "below": lambda limit: value < limit,
         "up_to": lambda limit: value <= limit,
     }
-    assert all(holds[name](limit) for name, limit in ladder.place(value).figures)
+    assert all(holds[name](limit) for name, limit in ladder.find(value).figures)
 
 
 # --- scoring ---

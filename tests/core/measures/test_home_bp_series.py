@@ -53,7 +53,7 @@ def test_w50_derived_from_nice_the_first_day_is_dropped_and_the_rest_averaged():
     found = mean_of(days(W50), UTC)
     assert rounded(found) == (D("136.67"), D("86.75"))
     assert (found.used, found.used_days, found.days) == (12, 3, 4)
-    assert bp_nice_home.HOME.place(found.systolic, found.diastolic)[1] == "raised"
+    assert bp_nice_home.HOME.find(found.systolic, found.diastolic)[1] == "raised"
 
 
 def test_w51_derived_keeping_the_first_day_would_read_higher():
@@ -79,7 +79,7 @@ def test_w53_read_seven_full_days_use_24_readings():
     ],
 )
 def test_either_number_is_enough_to_be_raised(systolic, diastolic, band):
-    assert bp_nice_home.HOME.place(D(systolic), D(diastolic))[1] == band
+    assert bp_nice_home.HOME.find(D(systolic), D(diastolic))[1] == band
 
 
 def test_days_are_the_clients_own_not_those_of_greenwich():

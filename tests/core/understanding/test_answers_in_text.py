@@ -12,7 +12,7 @@ from core.language import LANGUAGES, words_for
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood, Why
 from core.quantity import Unit
-from core.understanding.answers_in_text import Answer, correction, hear, whole_numbers
+from core.understanding.answers_in_text import Answer, answers_in, correction, whole_numbers
 
 D = Decimal
 OFFERED = (
@@ -25,7 +25,7 @@ def said(typed: str, asked: str = "", language: str = "en", prefers: dict[str, U
     """The parsed message, by measure: the value, "128/82", or why it was not understood."""
     measure = MEASURES[asked] if asked else None
     others = [MEASURES[k] for k in OFFERED if k != asked]
-    answers = hear(typed, words_for(language), measure, others, None, prefers)
+    answers = answers_in(typed, words_for(language), measure, others, None, prefers)
     assert len({a.measure for a in answers}) == len(answers)
     return {a.measure: shown(a) for a in answers}
 
@@ -103,7 +103,7 @@ def test_with_nothing_asked_only_what_is_named_or_has_its_own_unit_counts(typed,
 
 
 def test_a_measure_that_is_not_offered_takes_nothing_from_the_one_that_is_asked():
-    answers = hear("energy 7, waist 94", words_for("en"), MEASURES["energy"], ())
+    answers = answers_in("energy 7, waist 94", words_for("en"), MEASURES["energy"], ())
     assert answers == (Answer("energy", Understood(D(7), Unit.POINT)),)
 
 
@@ -216,7 +216,7 @@ def test_whole_numbers_of_a_text(typed, numbers):
 def test_no_message_breaks_the_hearing(typed, language, asked):
     words = words_for(language)
     measure = MEASURES[asked] if asked else None
-    for answer in hear(typed, words, measure, [MEASURES[k] for k in OFFERED if k != asked]):
+    for answer in answers_in(typed, words, measure, [MEASURES[k] for k in OFFERED if k != asked]):
         meant = answer.heard.guess if isinstance(answer.heard, Misunderstood) else answer.heard
         assert meant is None or meant.value.is_finite()
     rest = correction(typed, words)

@@ -13,7 +13,7 @@ from core.language import words_for
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
 from core.quantity import Unit, convert
-from core.understanding.answers_in_text import hear
+from core.understanding.answers_in_text import answers_in
 from core.understanding.plausibility import doubt
 from tests.core.understanding.ways_of_writing import CORPUS
 
@@ -51,7 +51,7 @@ def heard(row: Row) -> Understood | Misunderstood | None:
     """The result of the whole path from message to value, when the measure was asked for."""
     asked = MEASURES[row.measure]
     others = [MEASURES[k] for k in ("weight", "energy", "waist", "hip", "blood_pressure") if k != row.measure]
-    answers = hear(row.typed, words_for(row.language), asked, others, row.prefer)
+    answers = answers_in(row.typed, words_for(row.language), asked, others, row.prefer)
     return next((a.heard for a in answers if a.measure == row.measure), None)
 
 

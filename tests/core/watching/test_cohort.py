@@ -157,8 +157,8 @@ def test_a_late_joiner_counts_from_their_join_and_a_leaver_until_the_day_they_le
     gone = person(2, *(minutes(n, "10") for n in range(7)), left=TERMS.check_in(3), check_ins=days)
     assert sorted(late.kept(TERMS)) == [3, 4, 5, 6]
     assert sorted(gone.kept(TERMS)) == [0, 1, 2]
-    assert sorted(gone.told(TERMS, "activity_minutes")) == [0, 1, 2]
-    assert cohort.own(TERMS, late) == (4, 4)
+    assert sorted(gone.reported(TERMS, "activity_minutes")) == [0, 1, 2]
+    assert cohort.own_check_ins(TERMS, late) == (4, 4)
 
 
 def test_what_was_told_together_is_the_sum_of_what_was_shown() -> None:
@@ -224,11 +224,11 @@ def test_a_change_of_four_people_is_withheld() -> None:
 
 def test_the_start_is_the_first_of_the_first_half_and_the_end_the_last_of_the_second() -> None:
     told = [minutes(n, str(v), measure="energy") for n, v in ((1, 4), (2, 5), (4, 6), (5, 8))]
-    assert cohort.ends(TERMS, person(1, *told), "energy") == (D(4), D(8))
-    assert cohort.ends(TERMS, person(1, *told[:2]), "energy") is None
-    assert cohort.ends(TERMS, person(1, *told[2:]), "energy") is None
+    assert cohort.first_and_last(TERMS, person(1, *told), "energy") == (D(4), D(8))
+    assert cohort.first_and_last(TERMS, person(1, *told[:2]), "energy") is None
+    assert cohort.first_and_last(TERMS, person(1, *told[2:]), "energy") is None
     at_half_time = person(1, *(minutes(n, str(n), measure="energy") for n in (3, 6)), joined=TERMS.half_time)
-    assert cohort.ends(TERMS, at_half_time, "energy") == (D(3), D(6))
+    assert cohort.first_and_last(TERMS, at_half_time, "energy") == (D(3), D(6))
 
 
 def members(*, count: int = 6) -> list[Participant]:

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from core.reading import How, Reading
-from core.watching.weighing_guard import GuardStep, guard
+from core.watching.weighing_guard import GuardStep, decide
 
 LONDON = ZoneInfo("Europe/London")
 WEIGHED = datetime(2026, 3, 2, 7, 31, tzinfo=UTC)
@@ -26,7 +26,7 @@ def after(days: float) -> datetime:
 def looked_at(*early_days: float, now: float, **changes: object):
     notes = tuple(weight(after(d), How.EARLY) for d in early_days)
     terms = {"interval_days": 28, "directed": False, "in_plan": True, "zone": LONDON, **changes}
-    return guard((weight(WEIGHED), *notes), after(now), **terms)
+    return decide((weight(WEIGHED), *notes), after(now), **terms)
 
 
 @pytest.mark.parametrize(
@@ -50,7 +50,7 @@ def test_what_the_table_says_of_a_weight_nobody_asked_for(early_days, now, step)
 
 
 def test_a_first_weight_ever_is_welcome():
-    found = guard((), WEIGHED, interval_days=28, directed=False, in_plan=True, zone=LONDON)
+    found = decide((), WEIGHED, interval_days=28, directed=False, in_plan=True, zone=LONDON)
     assert found.step is GuardStep.WELCOME
 
 
@@ -69,7 +69,7 @@ def test_a_longer_interval_of_the_coach_counts():
 
 def test_attempts_before_the_last_official_weight_are_another_cycle():
     weights = (weight(after(-5), How.EARLY), weight(after(-4), How.EARLY), weight(WEIGHED))
-    found = guard(weights, after(2), interval_days=28, directed=False, in_plan=True, zone=LONDON)
+    found = decide(weights, after(2), interval_days=28, directed=False, in_plan=True, zone=LONDON)
     assert (found.step, found.attempts) == (GuardStep.FIRST, 1)
 
 
@@ -79,5 +79,5 @@ def test_one_day_is_the_clients_own_day():
     late = datetime(2026, 3, 10, 10, 30, tzinfo=UTC)  # 23:30 in Auckland
     weights = (weight(WEIGHED), weight(late, How.EARLY))
     terms = {"interval_days": 28, "directed": False, "in_plan": True}
-    assert guard(weights, late + timedelta(hours=1), zone=auckland, **terms).step is GuardStep.SECOND
-    assert guard(weights, late + timedelta(hours=1), zone=LONDON, **terms).step is GuardStep.OFTEN
+    assert decide(weights, late + timedelta(hours=1), zone=auckland, **terms).step is GuardStep.SECOND
+    assert decide(weights, late + timedelta(hours=1), zone=LONDON, **terms).step is GuardStep.OFTEN
