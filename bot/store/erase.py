@@ -11,7 +11,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection, delete, or_, select
 
-from bot.store import audit, conversations, erasures, inbox, menus, rate_limit, timers, unread
+from bot.store import audit, conversations, erasures, inbox, mentions, menus, rate_limit, timers, unread
 from bot.store.schema import (
     clients,
     coaches,
@@ -35,14 +35,16 @@ def client(conn: Connection, client_id: int, now: datetime, actor: str = "") -> 
         .join(clients, clients.c.person_id == people.c.id)
         .where(clients.c.id == client_id)
     ).one_or_none()
-    key = conn.execute(select(clients.c.key_id).where(clients.c.id == client_id)).scalar_one_or_none()
+    known = conn.execute(select(clients.c.key_id, clients.c.name).where(clients.c.id == client_id)).one_or_none()
+    if known is not None:
+        mentions.drop(conn, mentions.Erased(client_id, known.name), now)
     conn.execute(delete(outbox).where(outbox.c.about == client_id))
     conn.execute(delete(invitations).where(invitations.c.client_id == client_id))
     conn.execute(delete(clients).where(clients.c.id == client_id))
     if person is not None:
         _person(conn, person.id, person.chat_id, client_id, now)
     audit.note(conn, now, actor or f"client/{client_id}", "erased", client_id)
-    erasures.owe(conn, now, {key or "", "" if person is None else person.key_id})
+    erasures.owe(conn, now, {"" if known is None else known.key_id, "" if person is None else person.key_id})
 
 
 def staff(conn: Connection, person_id: int, now: datetime, actor: str) -> None:

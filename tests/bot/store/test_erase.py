@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from sqlalchemy import select, text, update
 
-from bot.store import coach_thread, erase, invitations, outbox, people, retention, staff
+from bot.store import coach_thread, codec, erase, invitations, outbox, people, retention, staff
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.invitations import InvitationKind
@@ -20,9 +20,13 @@ from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.messages import CoachWrites, Forgotten
 from core.dialogue.client.messages_to_coach import ClientWord
 from core.dialogue.client.states import Setting, State
-from core.dialogue.kit.effects import Erase, Say
+from core.dialogue.kit.effects import Choice, Erase, Say
 from core.dialogue.kit.events import Text
-from core.watching.flags import Code, flag
+from core.dialogue.staff.messages import DigestSaid, NothingToDraw, Sheet
+from core.judging.chart_data import TrendChart
+from core.quantity import Unit
+from core.watching.digest import Digest, DigestEntry, FlagFact, Panel
+from core.watching.flags import Code, Severity, flag
 from tests.bot.practice import (
     ADA,
     BEN,
@@ -111,6 +115,30 @@ def test_nothing_of_a_forgotten_client_stays_in_the_database_or_its_log(database
     assert queued(database, ADA) == [Forgotten()]
     assert queued(database, ROWAN) == []
     assert [(row.actor, row.action) for row in rows(database, tables.audit)][-1][1] == "erased"
+
+
+def test_what_waits_for_the_coach_is_said_without_who_was_forgotten(database: Database) -> None:
+    practice = live(database)
+    ben = database.write_now(lambda conn: add_client(conn, practice.coach, BEN, "Ben"))
+    seen = FlagFact(1, Code.MISSED_CHECK_INS, Severity.NOTE, None, (), NOW)
+    both = [DigestEntry(practice.ada, "Quillfeather", (seen,)), DigestEntry(ben, "Ben", (seen,))]
+    lines = TrendChart("weight", Unit.KILOGRAM, ((MONDAY, Decimal(77)),), (MONDAY, Decimal(77)))
+
+    def waiting(conn):
+        to = people.coach(conn, practice.coach).person_id
+        digest = Digest(MONDAY, tuple(both), paused=(("Quillfeather", MONDAY), ("Ben", MONDAY)))
+        buttons = ((Choice("card", "card:1", "Quillfeather"), Choice("card", "card:2", "Ben")),)
+        for message in (DigestSaid(digest), Sheet(MONDAY, (Panel("Quillfeather", "x", lines),)), NothingToDraw()):
+            outbox.put(conn, [Outgoing(ROWAN, message, NOW, buttons, to)], NOW)
+
+    database.write_now(waiting)
+    say(database, Puppet([Erase(Forgotten())]))
+    left = Digest(MONDAY, (both[1],), paused=(("Ben", MONDAY),))
+    assert queued(database, ROWAN) == [DigestSaid(left), NothingToDraw()]
+    assert [codec.loads(r.choices) for r in rows(database, tables.outbox) if r.chat_id == ROWAN and r.choices] == [
+        ((Choice("card", "card:2", "Ben"),),)
+    ] * 2
+    assert found(database) == []
 
 
 def test_every_table_of_a_client_is_empty_afterwards(database: Database) -> None:
