@@ -98,6 +98,7 @@ def _sqlite_engine(url: URL, synchronous: str, place: _Place) -> Engine:
 
     @event.listens_for(engine, "do_connect")
     def _connecting(*_: Any) -> None:
+        place.check()  # in place of a file that is gone SQLite would make an empty one, and give it the old one's log
         make_private(Path(str(url.database)))  # its log gets the same rights
 
     @event.listens_for(engine, "connect")
