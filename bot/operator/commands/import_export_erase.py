@@ -21,7 +21,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError, UsageError
-from bot.foundation.spreadsheet import harmless
+from bot.foundation.spreadsheet import escaped
 from bot.operator import imports
 from bot.operator.imports import Fate, ImportedRow
 from bot.store import audit, caseload, erase, erasures, readings, staff
@@ -109,7 +109,7 @@ def _show(lines: Sequence[ImportedRow], out: TextIO) -> None:
     if not out.isatty():
         writer = csv.writer(out, lineterminator="\n")
         writer.writerow(SHOWN)
-        writer.writerows([harmless(cell) for cell in row] for row in rows)
+        writer.writerows([escaped(cell) for cell in row] for row in rows)
         out.flush()
         return
     shown = Table(*SHOWN)
