@@ -13,7 +13,8 @@ SCRIPT = """
 import sys
 from contextlib import closing
 from pathlib import Path
-from bot.operator.backup import backup
+from bot.operator import cli
+from bot.operator.backup import backup, restore
 from bot.operator.commands.database import migrate
 from bot.operator.commands.keys import copy, pair
 from bot.process.single_instance import only_one
@@ -27,9 +28,13 @@ with closing(open_database(config.read())) as database:
     database.write_now(rowan_and_ada)
     backup(folder / "backup")
     copy(folder / "keys")
-    pair(folder / "pair")
+    public = pair(folder / "pair").splitlines()[1]
+    backup(folder / "sealed", public)
+    for form in ("csv", "fhir", "ics"):
+        cli.run(["export", "--coach", "Rowan", "--to", form, "--out", str(folder / form)])
     with only_one(database.file):
         print(*sorted(path.name for path in database.file.parent.iterdir()))
+restore(folder / "sealed", force=True, key_file=folder / "pair")
 main([str(folder / "a.tape"), "--pictures", str(folder / "pictures")])
 """
 TAPE = """
@@ -63,4 +68,5 @@ def test_files_are_for_their_owner_alone_whatever_the_umask(tmp_path: Path, umas
         path.relative_to(tmp_path): stat.S_IMODE(path.stat().st_mode) for path in tmp_path.rglob("*") if path != folder
     }
     assert any("pictures" in str(path) and path.suffix for path in modes), ended.stderr
+    assert {"backup", "sealed", "keys", "pair", "csv", "fhir", "ics"} <= {path.name for path in modes}, ended.stderr
     assert {str(path): oct(mode) for path, mode in modes.items() if mode & 0o077} == {}

@@ -64,3 +64,9 @@ def test_a_wait_is_between_half_and_the_whole_of_its_step(attempt, spread):
 def test_messages_that_failed_together_do_not_all_come_back_together():
     waits = {decide(5, NoAnswer("x"), NOW, spread / 10).until for spread in range(10)}
     assert len(waits) == 10
+
+
+def test_a_message_is_tried_for_more_than_a_day_whatever_the_jitter():
+    shortest = 1 - 1e-9
+    waits = (decide(attempt, Trouble("502"), NOW, shortest).until - NOW for attempt in range(1, MOST_ATTEMPTS))
+    assert sum(waits, timedelta(0)) > timedelta(days=1)
