@@ -252,9 +252,7 @@ def test_an_export_is_in_the_audit_trail_without_content(
 # --- erase -------------------------------------------------------------------------------------------------
 
 
-def test_a_client_is_erased_to_the_last_byte(
-    samehour: Samehour, store: Database, practice: Practice
-) -> None:
+def test_a_client_is_erased_to_the_last_byte(samehour: Samehour, store: Database, practice: Practice) -> None:
     store.write_now(rename, practice.ada, "Quillfeather")
     theirs = mark_of(store, ADA)
     assert theirs in stored(store)
