@@ -45,7 +45,6 @@ from sqlalchemy.engine import URL, make_url
 from sqlalchemy.exc import IntegrityError
 
 from bot.foundation.config import data_folder
-from bot.foundation.errors import OperatorError
 from bot.foundation.private import make_private
 from bot.store import master
 from bot.store.master import LENGTH, CannotUnwrap, Wrapper
@@ -415,10 +414,6 @@ class Keyring:
 
 class KeyGone(LookupError):
     """There is no such key: whoever it belonged to was erased meanwhile."""
-
-
-class OtherKeys(OperatorError):
-    """These are not the keys of this database."""
 
 
 def of_connection(conn: Connection) -> Keyring:

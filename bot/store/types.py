@@ -1,9 +1,8 @@
-"""Column types: instants that are always UTC, decimals that stay exact, text that every database accepts."""
+"""Column types: instants that are always UTC, text that every database accepts."""
 
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from decimal import Decimal
 from typing import Any
 
 from sqlalchemy import BigInteger, DateTime, Dialect, Integer, Text
@@ -33,19 +32,6 @@ class Instant(TypeDecorator[datetime]):
             return None
         at: datetime = value
         return at.replace(tzinfo=UTC) if at.tzinfo is None else at.astimezone(UTC)
-
-
-class Exact(TypeDecorator[Decimal]):
-    """A decimal stored digit for digit, as text: 82.40 stays 82.40, and no database rounds it."""
-
-    impl = Text
-    cache_ok = True
-
-    def process_bind_param(self, value: Decimal | None, dialect: Dialect) -> str | None:
-        return None if value is None else str(value)
-
-    def process_result_value(self, value: Any, dialect: Dialect) -> Decimal | None:
-        return None if value is None else Decimal(value)
 
 
 class Typed(TypeDecorator[str]):

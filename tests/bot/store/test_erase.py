@@ -23,7 +23,7 @@ from core.dialogue.client.states import Setting, State
 from core.dialogue.kit.effects import Choice, Erase, Say
 from core.dialogue.kit.events import Text
 from core.dialogue.staff.messages import DigestSaid, NothingToDraw, Sheet
-from core.judging.chart_data import TrendChart
+from core.judging.chart_data import Point, TrendChart
 from core.quantity import Unit
 from core.watching.digest import Digest, DigestEntry, FlagFact, Panel
 from core.watching.flags import Code, Severity, flag
@@ -122,7 +122,7 @@ def test_what_waits_for_the_coach_is_said_without_who_was_forgotten(database: Da
     ben = database.write_now(lambda conn: add_client(conn, practice.coach, BEN, "Ben"))
     seen = FlagFact(1, Code.MISSED_CHECK_INS, Severity.NOTE, None, (), NOW)
     both = [DigestEntry(practice.ada, "Quillfeather", (seen,)), DigestEntry(ben, "Ben", (seen,))]
-    lines = TrendChart("weight", Unit.KILOGRAM, ((MONDAY, Decimal(77)),), (MONDAY, Decimal(77)))
+    lines = TrendChart("weight", Unit.KILOGRAM, (Point(MONDAY, Decimal(77)),), Point(MONDAY, Decimal(77)))
 
     def waiting(conn):
         to = people.coach(conn, practice.coach).person_id
