@@ -270,13 +270,13 @@ class Keyring:
         self.forget_opened()
 
     def destroy_passing(self, now: datetime) -> int:
-        """Destroy the keys of weeks that are long over; how many."""
+        """Destroy the keys of weeks that are long over; how many. What is in memory goes too: another process may have
+        erased somebody meanwhile."""
         old = (now - PASSING_FOR).date()
         with self._write() as conn:
             gone: int = conn.execute(delete(_keys).where(_keys.c.week.is_not(None), _keys.c.made_on < old)).rowcount
-        if gone:
-            self._weeks.clear()
-            self.forget_opened()
+        self._weeks.clear()
+        self.forget_opened()
         return gone
 
     def destroyed(self) -> frozenset[str]:

@@ -1,6 +1,6 @@
 """Updates of every public kind, mutated at random, pushed at a whole bot; between them a client who types "help".
 
-    python -m tests.faults.updates [--updates 200000] [--seed 1] [--database sqlite] [--way polling]
+    python -m tests.faults.updates [--updates 200000] [--seed 1] [--database SQLite] [--way polling]
 
 The updates are shared out among the databases and ways; one of each can be chosen.
 
