@@ -140,7 +140,7 @@ _FAILED = (
 
 
 def erase(conn: Connection, chat_id: int, client_id: int | None, now: datetime) -> None:
-    """Delete what was set aside for an erased person and the keys that name them; seal what is pending as a stranger's."""
+    """Delete what was set aside for an erased person, and the keys that name them; what is pending becomes nobody's."""
     conn.execute(delete(inbox).where(inbox.c.chat_id == chat_id, inbox.c.status == "set_aside"))
     if client_id is not None:
         first, last = f"due/{client_id}/", f"due/{client_id}0"  # "0" follows "/"
