@@ -31,7 +31,7 @@ from bot.rendering.menu import describe
 from bot.store import inbox as inbox_store
 from bot.store import menus as menus_of_staff
 from bot.store import migrate as versions
-from bot.store import outbox, rate_limit, retention
+from bot.store import outbox, rate_limit, retention, staff
 from bot.store.database import Database
 from bot.store.opening import open_database
 from bot.store.schema import inbox
@@ -252,6 +252,7 @@ def _backlog(conn: Connection) -> dict[str, int]:
         "inbox": inbox_store.waiting(conn),
         "outbox": outbox.waiting(conn),
         "person": inbox_store.set_aside_count(conn),
+        "coach": staff.unheard(conn).coaches,
     }
 
 
@@ -272,4 +273,7 @@ async def _look(store: Database, metrics: Metrics) -> None:
     except Exception:
         return
     for what, count in found.items():
-        metrics.waiting.labels(what).set(count)
+        if what == "coach":
+            metrics.unreachable_coaches.set(count)
+        else:
+            metrics.waiting.labels(what).set(count)

@@ -13,7 +13,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import BadSettings, OperatorError
-from bot.store import inbox
+from bot.store import inbox, staff
 from bot.store import migrate as versions
 from bot.store.database import Database
 from bot.store.opening import open_database, unreachable
@@ -105,7 +105,19 @@ def _opened(database: Database) -> Iterator[CheckLine]:
         return
     yield "schema", None
     waiting = database.read_now(_set_aside)
+    unheard = database.read_now(staff.unheard)
+    yield "coaches", _unheard(unheard)
     yield "inbox", f"{waiting} messages were set aside after an error. See the logs." if waiting else None
+
+
+def _unheard(found: staff.Unheard) -> str | None:
+    """Who must be reached by another way; no names."""
+    if not found.clients:
+        return None
+    return (
+        f"{found.clients} clients have no coach who can be reached ({found.coaches} coaches blocked the bot or left)."
+        " Ask the coaches to open the bot, or hand the clients over."
+    )
 
 
 def _set_aside(conn: Connection) -> int:
