@@ -140,7 +140,9 @@ def test_what_is_said_of_an_alarm_is_understood_in_every_language(language: str)
 
 
 def test_every_language_has_words_for_each_answer() -> None:
-    assert {language: set(words) for language, words in SAID.items()} == {language: set(Later) for language in LANGUAGES}
+    assert {language: set(words) for language, words in SAID.items()} == {
+        language: set(Later) for language in LANGUAGES
+    }
 
 
 # --- a reading in the same message ------------------------------------------------------------------------------
