@@ -67,12 +67,32 @@ class Gate:
 
 
 @dataclass(frozen=True, slots=True)
+class Aside:
+    """A message with a reading and a sign; the reading waits until the sign is settled."""
+
+    text: str
+    ref: str
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class AlarmAsked:
-    """A sign was named; is it happening now? back: what was open before."""
+    """A sign was named; is it happening now? back: what was open before. aside: a reading sent along with it."""
 
     sign: str
     level: str
     back: Asking | None = None
+    aside: Aside | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Alarm:
+    """The last alarm, until the client says that it is better or was not meant. nearby: of somebody with them."""
+
+    sign: str
+    level: str
+    since: datetime
+    nearby: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,7 +181,7 @@ class State:
     each once.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
     sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply.
     question: number of the open question, included in its buttons' data; never reused, even if a state is lost.
-    weighed: when a withdrawn weigh-in took place, since it still counts as one.
+    weighed: when a withdrawn weigh-in took place, since it still counts as one. alarm: the one that stands.
     """
 
     asking: Asking | None = None
@@ -176,6 +196,7 @@ class State:
     word_until: datetime | None = None
     question: int = 0
     weighed: datetime | None = None
+    alarm: Alarm | None = None
 
 
 def same_question(one: State, other: State) -> bool:
