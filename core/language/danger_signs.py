@@ -26,6 +26,11 @@ REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
+LOW_MG, LOW_MMOL, LOW_G = 70, 3.9, 0.7  # blood sugar below it is low (common practice)
+LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is something else
+FAST = range(140, 261)  # beats a minute: ours
+FAST_DIGITS = 3
+FRACTION = (".", ",")
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.6  # of the words known in the best language: what a language must know to be heard as well
@@ -178,14 +183,26 @@ def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bo
     for piece in pieces:
         for stem in known(piece, table, forgiving):
             shown |= table.begins.get(stem, 0)
-        if _many(piece):
-            shown |= table.mask((C.TOO_MUCH,))
+        if piece[0].isdecimal():
+            shown |= table.mask((C.TOO_MUCH, C.SUGAR_LOW, C.FAST_RATE))
     possible = [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
     if not possible:
         return []  # as with nearly every message
     r = _prepared(read(pieces, table, forgiving))
     matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
     return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+
+
+def _low_sugar(said: Said[C], i: int) -> bool:
+    """Whether a figure is a low blood sugar, in mg/dL, mmol/L or (where that is usual) g/L."""
+    word = said.words[i]
+    if not word.isdecimal() or len(word) > 2 or (i and said.words[i - 1].isdecimal() and said.gaps[i] in FRACTION):
+        return False
+    rest = said.words[i + 1]
+    if rest.isdecimal() and said.gaps[i + 1] in FRACTION:
+        value = float(f"{word}.{rest}")
+        return LOWEST_G <= value < LOW_G or (LOWEST_MMOL <= value < LOW_MMOL and not said.table.words.grams_of_sugar)
+    return LOWEST_MG <= int(word) < LOW_MG and rest not in UNITS
 
 
 def _many(word: str) -> bool:
@@ -198,6 +215,7 @@ def _prepared(said: Said[C]) -> _Read:
     count = len(said.words)
     r = _Read(said)
     starts = [said.spans(i) for i in range(count)]
+    sugar = {i: spans[C.SUGAR] for i, spans in enumerate(starts) if C.SUGAR in spans}
     for i in range(count):
         if (harmless := starts[i].get(C.HARMLESS)) is not None:
             for k in range(*harmless):
@@ -214,6 +232,14 @@ def _prepared(said: Said[C]) -> _Read:
     for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
         if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
             r.at.setdefault(C.TOO_MUCH, {}).setdefault(i, (i, i + 1))
+    if sugar:  # "blood sugar" is no blood, but it is sugar
+        r.at[C.SUGAR] = sugar
+        for i in range(count - 1):
+            if _low_sugar(said, i) and not any(r.is_(C.FOR_DAYS, k) for k in (i, i + 1)):
+                r.at.setdefault(C.SUGAR_LOW, {})[i] = (i, i + 1)
+    for i, word in enumerate(said.words):
+        if word.isdecimal() and len(word) == FAST_DIGITS and int(word) in FAST:
+            r.at.setdefault(C.FAST_RATE, {})[i] = (i, i + 1)
     r.hard = [i == 0 or i == count - 1 or bool(HARD & set(said.gaps[i])) for i in range(count)]
     r.fresh = [r.hard[i] or r.is_(C.BUT, i) for i in range(count)]
     r.stop = [r.fresh[i] or r.is_(C.CLAUSE, i) for i in range(count)]
