@@ -140,7 +140,9 @@ class Concept(StrEnum):
     HIT = auto()  # said of the head
     HEAD_INJURY = auto()  # says it all alone
     THINNERS = auto()  # medicines that thin the blood
-    SUGAR = auto()  # in the blood; the meter as well
+    SUGAR = auto()  # in the blood
+    METER = auto()  # what shows it, or something else
+    SHAKY = auto()  # trembling, sweating
     SUGAR_LOW = auto()  # a low reading in figures counts too
     HYPO = auto()  # low blood sugar in one word
     INHALER = auto()  # asthma too

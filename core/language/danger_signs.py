@@ -31,6 +31,7 @@ LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is someth
 FAST = range(140, 261)  # beats a minute: ours
 FAST_DIGITS = 3
 FRACTION = (".", ",")
+SOON = 4  # words from "sugar" to its figure
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.6  # of the words known in the best language: what a language must know to be heard as well
@@ -193,16 +194,27 @@ def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bo
     return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
 
 
-def _low_sugar(said: Said[C], i: int) -> bool:
-    """Whether a figure is a low blood sugar, in mg/dL, mmol/L or (where that is usual) g/L."""
-    word = said.words[i]
-    if not word.isdecimal() or len(word) > 2 or (i and said.words[i - 1].isdecimal() and said.gaps[i] in FRACTION):
+@cache
+def _units(words: Lexicon) -> frozenset[str]:
+    """What shows that a figure is a weight, a time or a distance."""
+    spelled = {plain(s) for spellings in words.units.values() for s in spellings}
+    return frozenset(spelled | {plain(s) for spellings in words.parts.values() for s in spellings} | {"g"})
+
+
+def _low_sugar(r: _Read, i: int, named: Iterable[Span]) -> bool:
+    """Whether a figure said soon after sugar or a meter is a low one, in mg/dL, mmol/L or (where usual) g/L."""
+    said = r.said
+    word, rest = said.words[i], said.words[i + 1]
+    if not word.isdecimal() or len(word) > 2 or any(w.isdecimal() for w in said.words[max(0, i - 2) : i]):
+        return False  # "128 over 62" is a pressure
+    if not any(end <= i < end + SOON and not any(r.hard[end : i + 1]) for _, end in named):
         return False
-    rest = said.words[i + 1]
+    if any(r.is_(concept, k) for k in (i - 1, i, i + 1) for concept in (C.HEART, C.FOR_DAYS)):
+        return False
     if rest.isdecimal() and said.gaps[i + 1] in FRACTION:
         value = float(f"{word}.{rest}")
         return LOWEST_G <= value < LOW_G or (LOWEST_MMOL <= value < LOW_MMOL and not said.table.words.grams_of_sugar)
-    return LOWEST_MG <= int(word) < LOW_MG and rest not in UNITS
+    return LOWEST_MG <= int(word) < LOW_MG and rest not in _units(said.table.words) and not rest.isdecimal()
 
 
 def _many(word: str) -> bool:
@@ -216,6 +228,7 @@ def _prepared(said: Said[C]) -> _Read:
     r = _Read(said)
     starts = [said.spans(i) for i in range(count)]
     sugar = {i: spans[C.SUGAR] for i, spans in enumerate(starts) if C.SUGAR in spans}
+    meters = [spans[C.METER] for spans in starts if C.METER in spans]
     for i in range(count):
         if (harmless := starts[i].get(C.HARMLESS)) is not None:
             for k in range(*harmless):
@@ -232,15 +245,16 @@ def _prepared(said: Said[C]) -> _Read:
     for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
         if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
             r.at.setdefault(C.TOO_MUCH, {}).setdefault(i, (i, i + 1))
-    if sugar:  # "blood sugar" is no blood, but it is sugar
-        r.at[C.SUGAR] = sugar
-        for i in range(count - 1):
-            if _low_sugar(said, i) and not any(r.is_(C.FOR_DAYS, k) for k in (i, i + 1)):
-                r.at.setdefault(C.SUGAR_LOW, {})[i] = (i, i + 1)
     for i, word in enumerate(said.words):
         if word.isdecimal() and len(word) == FAST_DIGITS and int(word) in FAST:
             r.at.setdefault(C.FAST_RATE, {})[i] = (i, i + 1)
     r.hard = [i == 0 or i == count - 1 or bool(HARD & set(said.gaps[i])) for i in range(count)]
+    if sugar:
+        r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
+    if named := [*sugar.values(), *meters]:
+        for i in range(count - 1):
+            if _low_sugar(r, i, named):
+                r.at.setdefault(C.SUGAR_LOW, {})[i] = (i, i + 1)
     r.fresh = [r.hard[i] or r.is_(C.BUT, i) for i in range(count)]
     r.stop = [r.fresh[i] or r.is_(C.CLAUSE, i) for i in range(count)]
     return r

@@ -112,8 +112,8 @@ CONCEPTS: dict[C, str] = {
         "gefühllos, spüre .. nicht, spür .. nicht, spür .. nimmer, kein gefühl, bamstig, kein gespür, "
         "ameisenlaufen, abgestorben, kein gefühl mehr, ohne gefühl, spüre nichts, spür nichts, spür nix, "
         "spürt nichts, gefühl verloren, ameisen, kribbelig, iigschlafe, eigschlafn, gspür, gspüre nüt, "
-        "gspür nüt, gspia nix, gspür nümm, gspür .. nümm, gspia .. nimma, ameise, surrt, surren, "
-        "bitzelt, bitzeln, dumpf, kribblet"
+        "gspür nüt, gspia nix, gspür nümm, gspür .. nümm, gspia .. nimma, ameise, surrt, surren, bitzelt, "
+        "bitzeln, dumpf, kribblet, kribbel*, wie eingefroren"
     ),
     C.LIMP: (
         "wie tot, tot, schlaff, kraftlos, keine kraft, gehorcht nicht, gehorcht mir nicht, gehorcht nimmer, "
@@ -131,7 +131,8 @@ CONCEPTS: dict[C, str] = {
         "gehört mir nicht, gehört nimmer, wie fremd, fremd, macht was er will, macht was sie will, "
         "reagiert nicht mehr, bricht weg, fällt einfach runter, wie aus holz, schlaff herunter, bamstig, "
         "fällt mir aus der hand, aus der hand, greift nicht, wollen nicht, wolln nicht, nicht halten, "
-        "macht nicht mit"
+        "macht nicht mit, nicht heben, nicht hochheben, nicht bewegen, nicht hoch, nimmer heben, "
+        "nimmer bewegen, nicht was ich will, macht nicht was"
     ),
     C.WEAK: "schwach, schwäche, kraftlos, schlapp, keine kraft, lahm",
     C.ONE_SIDE: (
@@ -179,7 +180,9 @@ CONCEPTS: dict[C, str] = {
         "wirres zeug, redet unverständlich, nuschelt plötzlich, wortfindungsstörung*, rede nur unsinn, "
         "redet nur unsinn, spricht undeutlich, lallat, spricht verwaschen, lall*, red wirr, redet wirr, "
         "rede wirr, finde worter nicht, finde wörter nicht, finde die wörter nicht, finde keine worte mehr, "
-        "kommt nur murks, nuschelt nur, sprech undeutlich, spreche undeutlich, wie betrunken"
+        "kommt nur murks, nuschelt nur, sprech undeutlich, spreche undeutlich, wie betrunken, rede komisch, "
+        "redet komisch, red komisch, rede plötzlich komisch, spricht komisch, sprache verwaschen, "
+        "verwaschen, zunge schwer, worte durcheinander, wörter durcheinander"
     ),
     C.SEE: (
         "sehen, seh, sehe, sieht, gsehn, gseh, siech, erkennen, sah, blick, gseht, siach, seg, seh i, schauen, seha"
@@ -200,7 +203,8 @@ CONCEPTS: dict[C, str] = {
         "gsehni doppelt, gseh doppelt, sehe .. doppelt, seh .. doppelt, doppelt sehen, doppelt gesehen, "
         "sehe .. verschwommen, rußflocken, blitze und, blitze im auge, lichtblitze, schatten im auge, "
         "schatten vorm auge, vorhang im auge, wie ein vorhang, nix mehr auf dem auge, halbes bild, "
-        "sichtfeld weg"
+        "sichtfeld weg, verschwommen auf einem, auge verschwommen, schwarze punkte überall, mückenschwärme, "
+        "schwarzer vorhang, halb blind"
     ),
     C.CONFUSED: (
         "verwirrt, wirr, durcheinander, desorientiert, orientierungslos, neben mir, verwirrung, "
@@ -270,7 +274,10 @@ CONCEPTS: dict[C, str] = {
         "verlor kurz das bewusstsein, bewusstsein weg, schwoaz vor augen, schwoaz vor de augn, "
         "wird schwarz vor augen, schwarz vor augen, falle gleich um, fall gleich um, fall glei um, "
         "fall glei in ohnmacht, falle in ohnmacht, kurz weggetreten, kipp gleich um, kippe gleich um, "
-        "liegt am boden, lag am boden, lag dann am boden, am teppich glegn, nimmer ansprechbar"
+        "liegt am boden, lag am boden, lag dann am boden, am teppich glegn, nimmer ansprechbar, "
+        "fast ohnmächtig, beinah ohnmächtig, auf dem boden aufgewacht, am boden aufgewacht, "
+        "am boden zu mir gekommen, beine haben nachgegeben, beine weggesackt, klappt zusammen, "
+        "klapp zusammen, weg gewesen, plötzlich weg"
     ),
     C.CAME_ROUND: (
         "zu mir gekommen, aufgewacht, wach geworden, zu mir kam, zu sich gekommen, wieder zu mir, "
@@ -308,7 +315,7 @@ CONCEPTS: dict[C, str] = {
         "wackelig, wacklig, wankt, wanken, schwank*, torkle, taumel*, taumlig, eiere, "
         "gleichgewicht verloren, damisch, dormelig, schwarz wird, schwarz geworden vor, sternchen, "
         "kreislauf, kreislauf spinnt, schummrig, schwummrig, dusselig, schwindlig, sterne sehen, seh sterne, "
-        "kreislauf sackt"
+        "kreislauf sackt, laufe wie betrunken, gehe wie betrunken, schwanke, kein gleichgewicht"
     ),
     C.AGAIN: (
         "dritter tag jetzt, wieder, immer, ständig, oft, öfter, jeden, jedes, jedesmal, seit, dauernd, "
@@ -341,7 +348,9 @@ CONCEPTS: dict[C, str] = {
         "erstickt fast, beinahe erstickt, am ersticken, atmung setzt aus, atmet nimmer, schnauft nimmer, "
         "röchelt nur, schnappe nur noch, schlecht luft, sehr schlecht luft, kaum luft gekriegt, rosa schaum, "
         "schaum vorm mund, schaum vor dem mund, verschluckt und, verschluckt sich, luft bleibt weg, "
-        "bleibt mir die luft weg, atemnot im sitzen, schwer luft, nur noch hecheln, hechel nur noch"
+        "bleibt mir die luft weg, atemnot im sitzen, schwer luft, nur noch hecheln, hechel nur noch, "
+        "schlecht atmen, kann schlecht atmen, ring nach luft, nach luft ringen, lippen sind blau, "
+        "lippen blau, blaue lippen, luft reicht nicht, kein sauerstoff, röchel*, erstick*, läuft blau an"
     ),
     C.AIR_HUNGER: (
         "schwer luft, schlecht luft, schlecht .. luft, schwer .. luft, schwer atmen, schwer atme, "
@@ -413,7 +422,7 @@ CONCEPTS: dict[C, str] = {
     C.BLEED: (
         "blute, blutet, bluten, geblutet, *blutung*, nasenbluten, blüetet, bluat, blut läuft, blut rinnt, "
         "verliere blut, bluetet, bluadt, bluet, blutets, bluten tut, rinnt blut, läuft blut, spritzt blut, "
-        "verliert blut, blutung"
+        "verliert blut, blutung, hört nicht auf zu bluten, blutet weiter, blutet immer weiter"
     ),
     C.BLOOD: ("blut, blutig*, bluat, bluet, blutet, blute, geblutet, blutung, blutspur*, blutig, blutlache"),
     C.WOUND: (
@@ -447,7 +456,9 @@ CONCEPTS: dict[C, str] = {
         "kaffeesatz, es spritzt, spritzt raus, blut spritzt, spritzendes blut, binde voll, binden voll, "
         "binde durch, binde nach der anderen, blut läuft runter, spuck blut, spucke blut, blut gespuckt, "
         "blut gehustet, huste blut, hust blut, brech blut, kotz blut, blut gekotzt, "
-        "viel blut in der schüssel, voller blut, lauter blut, blut ohne ende, alles voll blut"
+        "viel blut in der schüssel, voller blut, lauter blut, blut ohne ende, alles voll blut, "
+        "hört nicht auf zu bluten, blutet wie, unmengen blut, blutlache, literweise blut, blut im urin, "
+        "blutklumpen, blut läuft und läuft, blut läuft raus, schwallartig"
     ),
     C.VOMIT: (
         "erbrechen, erbrochen, übergeben, brechen, brich, gebrochen, kotzen, gekotzt, kotz, kotze, "
@@ -470,7 +481,10 @@ CONCEPTS: dict[C, str] = {
         "doppelte dosis, doppelt genommen, doppelt gespritzt, zweimal genommen, zweimal gespritzt, "
         "zu viel genommen, statt einer, statt 4, einheiten statt, überdosis, alles auf einmal, "
         "alle auf einmal, den überblick verloren, zuviel insulin, versehentlich doppelt, "
-        "aus versehen doppelt"
+        "aus versehen doppelt, viel zu viele tabletten, haufen pillen, haufen tabletten, handvoll tabletten, "
+        "handvoll pillen, alle tabletten, alle meine tabletten, alle pillen, jede menge tabletten, "
+        "zwei mal insulin, insulin zweimal, falsches insulin, falsche tabletten, tabletten verwechselt, "
+        "zu viel gespritzt, tabletten doppelt, doppelt eingenommen, zweimal eingenommen"
     ),
     C.TOOK: (
         "genommen, gnomma, eingenommen, geschluckt, gschluckt, nehme, nimm, nahm, gespritzt, gegeben, "
@@ -518,7 +532,7 @@ CONCEPTS: dict[C, str] = {
     C.POISON: (
         "bleiche, bleichmittel, rohrreiniger, abflussreiniger, putzmittel, reinigungsmittel, spülmittel, "
         "waschmittel, frostschutz, rattengift, gift, essigessenz, lampenöl, desinfektionsmittel, entkalker, "
-        "pilz*, chlor, javel, domestos"
+        "pilz*, chlor, javel, domestos, reiniger, wc reiniger, klorein, terpentin, benzin, insektenmittel"
     ),
     # despair
     C.KILL_SELF: (
@@ -544,7 +558,9 @@ CONCEPTS: dict[C, str] = {
         "sich etwas antun, sich etwas anzutun, sich das leben, er bringt sich, sie bringt sich, "
         "sich umbringen, umzubringe, selbst töten, mich zu töten, bring mich um, bringe mich um, "
         "spring runter, springe runter, runterspringen, schluss machen mit dem leben, "
-        "mach schluss mit allem, pulsadern"
+        "mach schluss mit allem, pulsadern, von der brücke zu springen, vor den zug werfen, "
+        "es beenden heute, heute beende ich es, mich erschießen, mich aufhäng, mich erhäng, tot machen, "
+        "gegen den baum fahren"
     ),
     C.CUT_SELF: (
         "geritzt, ritze mich, ritz mich, ritzen, mich selbst verletzt, pulsadern, selbstverletz*, "
@@ -621,7 +637,11 @@ CONCEPTS: dict[C, str] = {
         "nicht mehr ertragen zu leben, lieber gar nicht mehr, gar nicht mehr leben, todesgedanken, "
         "an den tod, ans sterben, tod wäre, der tod, mag nimmer leben, will nicht mehr leben, "
         "will nimmer leben, nimmer da sein, möcht sterben, wär ich doch tot, keinen lebenswillen, "
-        "wünschte ich wäre tot, wollt ich wär tot, will nicht mehr hier sein, mag nicht mehr da sein"
+        "wünschte ich wäre tot, wollt ich wär tot, will nicht mehr hier sein, mag nicht mehr da sein, "
+        "wär besser tot, wäre besser tot, will weg von dieser welt, soll alles aufhören, "
+        "soll einfach aufhören, nicht mehr leben möchte, nicht mehr leben wollen, wenn ich tot wär, "
+        "wenn ich tot wäre, mein leben beenden, hoffe ich wache nicht, lieber nicht mehr aufwachen, "
+        "vom leben genug"
     ),
     C.HOPELESS: (
         "keinen sinn mehr, kein sinn mehr, alles keinen sinn, alles sinnlos, sinnlos, aussichtslos, "
@@ -655,7 +675,10 @@ CONCEPTS: dict[C, str] = {
         "halte es nicht mehr aus, halt es nicht mehr aus, halts nicht mehr aus, halts nimmer aus, "
         "ertrage es nicht mehr, mein leben ist vorbei, leben ist vorbei, zu nichts mehr nütze, nichts nütze, "
         "tauge zu nichts, nur im weg, falle allen zur last, fall allen zur last, allen nur zur last, "
-        "bin eine last, i ko nimmer, nix wert, halt das nicht mehr aus, niemand würde mich vermissen"
+        "bin eine last, i ko nimmer, nix wert, halt das nicht mehr aus, niemand würde mich vermissen, "
+        "keiner würde mich vermissen, keiner würd mich vermissen, niemand würd mich vermissen, "
+        "keiner vermisst mich, niemand braucht mich, keiner braucht mich, hab die nase voll vom leben, "
+        "ertrag das nicht mehr, bin ein versager, falle nur zur last, bin allen im weg, alles umsonst"
     ),
     # eating
     C.EATING: (
@@ -696,7 +719,11 @@ CONCEPTS: dict[C, str] = {
         "esse nur noch, traue mich kaum zu essen, trau mich nicht zu essen, trau mich nicht mehr zu essen, "
         "essgestört, binge, auf die waage, nur wasser, kaffee und kaugummi, fressen und kotzen, kotz alles, "
         "kotze alles, absichtlich kotzen, haare gehn büschelweise, büschelweise, angst vor essen, "
-        "hab angst zu essen, alles wieder rausgekotzt, alles wieder erbrochen, kalorien"
+        "hab angst zu essen, alles wieder rausgekotzt, alles wieder erbrochen, kalorien, "
+        "steck mir den finger, stecke mir den finger, drei tagen nichts gegessen, tagen nichts gegessen, "
+        "tage nichts gegessen, darf nichts essen, nichts essen vor dem wiegen, heimlich essen, essanfall, "
+        "übergebe mich absichtlich, übergeb mich absichtlich, übergebe mich nach, erbreche nach dem essen, "
+        "kotze nach dem, panik zuzunehmen, fett und hässlich"
     ),
     C.ON_PURPOSE: (
         "absichtlich, mit absicht, extra, um abzunehmen, zum abnehmen, freiwillig, damit ich nicht, "
@@ -754,7 +781,10 @@ CONCEPTS: dict[C, str] = {
         "schwellen die lippen, gesicht schwillt, hals schwillt zu, rachen wirds eng, im rachen eng, "
         "hals wird eng, hals eng, hals geht zu, quaddeln und, quaddeln überall, überall quaddeln, "
         "allergischer schock, allergische reaktion, stimme ganz piepsig, aagschwulle, "
-        "angeschwollen im gesicht, nicht schlucken"
+        "angeschwollen im gesicht, nicht schlucken, lippen werden dick, gesicht geschwollen, "
+        "gesicht zugeschwollen, gesicht aufgequollen, hals ist geschwollen, hals schwillt, "
+        "zunge geschwollen, schock nach, nesseln am ganzen, ausschlag am ganzen körper und, "
+        "schluck geht nicht, wespenstich und"
     ),
     C.RASH: (
         "ausschlag, nesseln, quaddeln, juckt überall, juckt am ganzen, jucken am ganzen, rote flecken, "
@@ -806,14 +836,19 @@ CONCEPTS: dict[C, str] = {
     C.HEAD_INJURY: (
         "gehirnerschütterung, schädelbruch, schädelhirntrauma, kopfverletzung, platzwunde am kopf, "
         "kopf aufgeplatzt, pupille größer, eine pupille, pupillen verschieden, pupillen unterschiedlich, "
-        "auf den kopf gefallen, auf den hinterkopf, an die schläfe, beule am kopf, loch im kopf"
+        "auf den kopf gefallen, auf den hinterkopf, an die schläfe, beule am kopf, loch im kopf, "
+        "auf den kopf gestürzt, gefallen auf den kopf, kopf gestoßen, kopf gestossen, kopf angehauen, "
+        "kopf aufgeschlagen, kopf blutet, hinterkopf blutet, blut aus dem ohr, beule an der stirn"
     ),
     C.THINNERS: "blutverdünner, marcumar, eliquis, xarelto, apixaban, gerinnungshemmer",
-    C.SUGAR: ("zucker, blutzucker, zuckerwert, bz, glukose, messgerät, gerät, sensor, libre, wert, zuckerwerte"),
+    C.SUGAR: "zucker, blutzucker, zuckerwert, bz, glukose, zuckerwerte",
     C.SUGAR_LOW: (
         "niedrig, zu niedrig, tief, zu tief, im keller, abgestürzt, abgesackt, runter, gefallen, unten, sinkt, fällt"
     ),
-    C.HYPO: "unterzucker*, hypo, hypoglyk*, zuckerschock, unterzuckert, insulinschock, hypos",
+    C.HYPO: (
+        "unterzucker*, hypo, hypoglyk*, zuckerschock, unterzuckert, insulinschock, hypos, unterzucker, "
+        "im unterzucker, zucker im keller, zucker niedrig, zucker ist unten, zucker abgesackt, hab hypo"
+    ),
     C.INHALER: ("spray, inhalator, asthmaspray, salbutamol, asthma, sultanol, notfallspray, blaue spray, viani"),
     C.NO_USE: (
         "hilft nicht, hilft nix, hilft nichts, bringt nix, bringt nichts, bringt gar nix, wirkt nicht, "
@@ -828,29 +863,33 @@ CONCEPTS: dict[C, str] = {
     C.URINATE: ("pinkeln, urin lassen, wasser lassen, wasserlassen, pieseln, bieseln, aufs klo, pissen, urinieren"),
     C.GROIN: "zwischen den beinen, schritt, leiste, intimbereich, genitalbereich, untenrum, damm",
     C.FAST_RATE: "hundertfünfzig, hundertsechzig, hundertsiebzig, hundertachtzig, über hundertfünfzig",
+    C.METER: "messgerät, gerät, sensor, libre, wert, apparat",
+    C.SHAKY: "zittr*, zitter*, schwitz*, verschwitzt, schweiß*, kaltschweiß*, bibber*, schlotter*",
     # a cry for help
     C.CRY: (
-        "sos, notfall, rettung rufen, holt hilfe, hol hilfe, hilfe holen, holt einen arzt, "
-        "brauche hilfe sofort, brauch sofort hilfe, brauche sofort hilfe, brauche dringend hilfe, "
-        "brauch dringend hilfe, brauche einen krankenwagen, brauche einen notarzt, zu hilfe, "
-        "brauch an notarzt, rettet mich, hüfe, kann nicht aufstehen und bin allein, "
-        "komm nicht mehr vom boden hoch, komme nicht mehr vom boden hoch, liege am boden, lieg am boden, "
-        "lieg auf dem boden, liege auf dem boden, bitte schnell kommen, kommt schnell, komm schnell, "
-        "kommen sie schnell, jemand muss kommen, brauch einen krankenwagen, brauche rettung, "
-        "brauch die rettung, hilfe hilfe, hilfe ich bin gestürzt, bin gestürzt, bin hingefallen und, "
-        "ich liege hier, komm nicht mehr auf, komme nicht mehr auf, chume nüm uf, chumm nüm uf, "
-        "kimm nimma auf, krieg mich nicht mehr hoch, kann nicht mehr aufstehen, kann nicht aufstehen, "
-        "kann nimmer aufstehen, rettung bitte, rettung schnell, krankenwagen bitte, krankenwagen schnell, "
-        "notarzt bitte, notarzt schnell, brauche notarzt, brauch notarzt, brauche krankenwagen, "
-        "brauch krankenwagen, bruche krankewage, bruche en arzt, schickt wen, schickt jemanden, "
-        "schick jemanden, schicken sie jemanden, schicken sie wen, ich muss ins krankenhaus, "
-        "muss sofort ins, bringt mich ins krankenhaus, ins spital sofort, holt wen, holt jemand, ruft wen, "
-        "einen krankenwagen, krankenwagen, notarzt, rettungswagen, brauche rettungswagen, "
-        "brauch rettungswagen, ruf die rettung, holt die rettung, brauch den notarzt, brauche den notarzt, "
-        "brauch einen notarzt, bitte 112, 112 bitte, 112 schnell, ruf 112, ruft 112, ruf den notarzt, "
-        "ruft den notarzt, ruft einen krankenwagen, ruf einen krankenwagen, ruf die 144, "
-        "bitte kommt schnell, helft mir, hilf mir bitte, schnell hilfe, es ist ein notfall, hilfe bitte, "
-        "bitte hilfe, bitte helfen"
+        "sos, rettung rufen, holt hilfe, hol hilfe, hilfe holen, holt einen arzt, brauche hilfe sofort, "
+        "brauch sofort hilfe, brauche sofort hilfe, brauche dringend hilfe, brauch dringend hilfe, "
+        "brauche einen krankenwagen, brauche einen notarzt, zu hilfe, brauch an notarzt, rettet mich, hüfe, "
+        "kann nicht aufstehen und bin allein, komm nicht mehr vom boden hoch, "
+        "komme nicht mehr vom boden hoch, liege am boden, lieg am boden, lieg auf dem boden, "
+        "liege auf dem boden, bitte schnell kommen, kommt schnell, komm schnell, kommen sie schnell, "
+        "jemand muss kommen, brauch einen krankenwagen, brauche rettung, brauch die rettung, hilfe hilfe, "
+        "hilfe ich bin gestürzt, bin gestürzt, bin hingefallen und, ich liege hier, komm nicht mehr auf, "
+        "komme nicht mehr auf, chume nüm uf, chumm nüm uf, kimm nimma auf, krieg mich nicht mehr hoch, "
+        "kann nicht mehr aufstehen, kann nicht aufstehen, kann nimmer aufstehen, rettung bitte, "
+        "rettung schnell, krankenwagen bitte, krankenwagen schnell, notarzt bitte, notarzt schnell, "
+        "brauche notarzt, brauch notarzt, brauche krankenwagen, brauch krankenwagen, bruche krankewage, "
+        "bruche en arzt, schickt wen, schickt jemanden, schick jemanden, schicken sie jemanden, "
+        "schicken sie wen, ich muss ins krankenhaus, muss sofort ins, bringt mich ins krankenhaus, "
+        "ins spital sofort, holt wen, holt jemand, ruft wen, einen krankenwagen, krankenwagen, notarzt, "
+        "rettungswagen, brauche rettungswagen, brauch rettungswagen, ruf die rettung, holt die rettung, "
+        "brauch den notarzt, brauche den notarzt, brauch einen notarzt, bitte 112, 112 bitte, 112 schnell, "
+        "ruf 112, ruft 112, ruf den notarzt, ruft den notarzt, ruft einen krankenwagen, "
+        "ruf einen krankenwagen, ruf die 144, bitte kommt schnell, schnell hilfe, es ist ein notfall, "
+        "ruft jemand, ruf jemand, jemand den notarzt, kann jemand kommen, bitte kommt, bitte kommen sie, "
+        "brauche sofort einen arzt, brauch sofort einen arzt, brauch an doktor, arzt sofort, "
+        "schickt einen krankenwagen, schick hilfe, schickt hilfe, muss sofort ins krankenhaus, "
+        "komm nicht hoch, komm nicht mehr hoch, hilfe ich"
     ),
     C.HELP_ME: (
         "hilfe, helft mir, hilf mir, helfen sie mir, hüf, hilft mir denn keiner, brauche jemanden, "
@@ -894,7 +933,7 @@ CONCEPTS: dict[C, str] = {
         "gar nicht, überhaupt nicht, ned, net, nicht gehabt, nicht da, fehlanzeige, null, nicht vorhanden, "
         "ueberhaupt nicht, koane, kei, keinster weise, nix, niemals, keinmal, kein einziges mal, "
         "nicht einmal, nirgends, nüt, nix gwesn, fehlt, war ich nicht, bin ich nicht, hab ich nicht, "
-        "habe ich nicht, hatte ich nicht, war ich nicht hab, ohnmächtig war ich nicht"
+        "habe ich nicht, hatte ich nicht, war ich nicht hab"
     ),
     C.BETWEEN: (
         "ich, habe, hab, hatte, gehabt, bin, war, mir, mich, ist, sind, in, im, der, die, das, den, dem, "
@@ -1108,7 +1147,8 @@ CONCEPTS: dict[C, str] = {
         "mörderisch, mir die hilfe, danke für die hilfe, danke für deine hilfe, brauch keinen krankenwagen, "
         "brauche keinen krankenwagen, notarzt braucht hier keiner, keinen notarzt, kein notarzt, "
         "platz gefallen, leicht gefallen, schwer gefallen, preis gefallen, in den schoß gefallen, als ob, "
-        "als wenn, als würd, als würde, als hätt, als hätte, wie wenn"
+        "als wenn, als würd, als würde, als hätt, als hätte, wie wenn, stern, mit stern, die entwässerung, "
+        "mag nimmer mit, ohnmächtig war ich nicht, schuhe bringen mich um"
     ),
 }
 

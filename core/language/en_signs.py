@@ -20,7 +20,10 @@ CONCEPTS: dict[C, str] = {
         "jaw, left arm, both arms, shoulder blade, shoulder blades, neck, between my shoulders, "
         "left shoulder, arm, back of my neck, upper back"
     ),
-    C.FACE: "face, mouth, smile, eyelid, lip, cheek, side of my face, side of her face",
+    C.FACE: (
+        "face, mouth, smile, eyelid, lip, cheek, side of my face, side of her face, jaw line, half my face, "
+        "half of my face"
+    ),
     C.LIPS_OR_TONGUE: "lips, lip, tongue, eyelids, eyes, mouth, face",
     C.THROAT: "throat, windpipe, airway, neck, gullet, swallowing",
     C.LIMB: (
@@ -47,10 +50,11 @@ CONCEPTS: dict[C, str] = {
     ),
     C.HEART_ATTACK: "heart attack, cardiac arrest, coronary, heartattack, heart attak",
     C.HURT: (
-        "pain*, hurt*, ache, aches, aching, achy, sore, burning, burns, stabbing, stabs, stab, "
-        "discomfort, uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, "
-        "gripping, spasm, burnin, hurtin, achin, killing, murder, sting, stinging, prickling, electric, "
-        "tearing, ripping, shooting, stabby, on fire, burn, sharp"
+        "pain*, hurt*, ache, aches, aching, achy, sore, burning, burns, stabbing, stabs, stab, discomfort, "
+        "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, gripping, spasm, "
+        "burnin, hurtin, achin, killing, murder, sting, stinging, prickling, electric, tearing, ripping, "
+        "shooting, stabby, on fire, burn, sharp, squeezed, squeezing, crushed, crushing, gripped, in a vice, "
+        "clamped"
     ),
     C.PRESS: (
         "tight*, pressure, pressing, squeez*, crush*, heavy, heaviness, constrict*, weight, band, vice, "
@@ -96,10 +100,10 @@ CONCEPTS: dict[C, str] = {
         "pulled down, gone funny, gone slack, slack, sideways, squint"
     ),
     C.NUMB: (
-        "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, "
-        "lost all feeling, gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, "
-        "no sensation, lost sensation, tingly, pins, gone to sleep, no feelin, cant feel me, "
-        "cannae feel, feels dead, gone all dead, fizzy, deadened"
+        "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, lost all feeling, "
+        "gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, no sensation, lost sensation, "
+        "tingly, pins, gone to sleep, no feelin, cant feel me, cannae feel, feels dead, gone all dead, "
+        "fizzy, deadened, frozen, gone stiff and numb, lost all sensation, dead to the touch"
     ),
     C.LIMP: (
         "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, "
@@ -142,7 +146,9 @@ CONCEPTS: dict[C, str] = {
     C.SLURRED: (
         "slurring, slurred, talking gibberish, speaking gibberish, gibberish, talking nonsense, "
         "not making any sense, tongue feels thick, sound drunk, sounding drunk, sounds drunk, "
-        "talking like im drunk, talks like hes drunk, cant string, mumbling, talking rubbish"
+        "talking like im drunk, talks like hes drunk, cant string, mumbling, talking rubbish, "
+        "coming out jumbled, all jumbled, comes out jumbled, coming out all wrong, speech has gone, "
+        "speech is off, words are jumbled, words all jumbled, sentences dont make sense"
     ),
     C.SEE: "see, seeing, vision, sight",
     C.SIGHT_LOST: (
@@ -161,7 +167,10 @@ CONCEPTS: dict[C, str] = {
         "floaters and flashes, flashing lights and floaters, black spots everywhere, shower of floaters, "
         "sudden floaters, lots of floaters, cant see half, half my sight, half of my vision, "
         "vision is going, sight is going, everything has gone dark, went black in one eye, "
-        "lost half my vision, vision just vanished, vision vanished"
+        "lost half my vision, vision just vanished, vision vanished, cant see properly out, "
+        "everything is blurry, everything blurred, blurred in one eye, lights flashing in my eye, "
+        "black curtain, black in my, cant see on the left, cant see on the right, cant see the left, "
+        "cant see the right"
     ),
     C.CONFUSED: (
         "confus*, muddled, disoriented, disorientated, dazed, bewildered, not making sense, mixed up, "
@@ -215,7 +224,9 @@ CONCEPTS: dict[C, str] = {
         "in a heap, floor .. not answering, floor .. not moving, floor .. wont, went black and next thing, "
         "wont wake, not waking, doesnt wake, grey and wont, not conscious, im gonna go, about to go down, "
         "about to keel over, about to pass out, gone down like, went down like a sack, went all floppy, "
-        "lost a few minutes, came to on, went blank and, on the deck in"
+        "lost a few minutes, came to on, went blank and, on the deck in, found on the floor, "
+        "found me out cold, was out for, out for a minute, out for a few, came over all weird and fell, "
+        "legs gave way, legs just went, legs gave out"
     ),
     C.CAME_ROUND: (
         "came round, came to, woke up, come round, found myself, coming round, ended up, "
@@ -246,7 +257,8 @@ CONCEPTS: dict[C, str] = {
         "head swimming, unsteady, off balance, wobbly, swaying, spinny, the room spin, head goes, headed, "
         "dizzee, spinning, spins, faintness, keel over, legs like jelly, head rush, headrush, "
         "the walls move, floor moves, on a boat, swimmy, seeing stars, light in the head, "
-        "everything going dark, gone all swimmy, whooshy"
+        "everything going dark, gone all swimmy, whooshy, cant walk straight, staggering, feel drunk, "
+        "walking like im drunk, veering, bumping into things, lost my balance, no balance"
     ),
     C.AGAIN: (
         "again, keep, keeps, keep getting, every, often, always, constantly, still, lately, for days, "
@@ -274,7 +286,8 @@ CONCEPTS: dict[C, str] = {
         "rattling when i breathe, blue in the face, pink froth, frothy stuff, coughing up froth, pink foam, "
         "stuck in my throat, stuck in his throat, stuck in her throat, gone down the wrong way and, "
         "cant speak for lack, too breathless to, cant finish my sentences, hunched over trying, windpipe, "
-        "trying to breathe, sat bolt upright, gulping air"
+        "trying to breathe, sat bolt upright, gulping air, cant get me breath, airway, airways are closing, "
+        "lungs are full, cant suck in, choked on, choking on, cant swallow and cant, barely get a breath"
     ),
     C.AIR_HUNGER: (
         "not getting air, not getting enough air, cant get enough air, starved of air, not enough air, "
@@ -298,7 +311,8 @@ CONCEPTS: dict[C, str] = {
         "breathlessnes, puggled, peched, pechin, blowing hard, blowing like, heavy breathing, "
         "breathing heavy, breathing hard, lose my puff, bit chesty, catch a breath, get my breath back, "
         "sucking in air, cant lie flat, cannot lie flat, cant lie down flat, sleep sitting up, "
-        "sleeping upright, sleep upright, sleeping in the chair, need extra pillows, cant lie down without"
+        "sleeping upright, sleep upright, sleeping in the chair, need extra pillows, cant lie down without, "
+        "breath is going, breath keeps catching, no breath left, breath wont settle, struggling for air"
     ),
     C.BLUE: (
         "gone blue, going blue, turning blue, turned blue, lips are blue, blue lips, lips blue, "
@@ -357,7 +371,10 @@ CONCEPTS: dict[C, str] = {
         "losing a lot of blood, lost a lot of blood, coffee grounds, soaking a pad, soaked a pad, "
         "soaking pads, soaked pads, soaking through pads, pad every, pads every, pads an hour, pad an hour, "
         "spurting, squirting blood, blood is pumping, blood pumping, bright red blood everywhere, "
-        "blood everywhere, gushing blood, full of blood, vomiting blood, vomited blood"
+        "blood everywhere, gushing blood, full of blood, vomiting blood, vomited blood, blood is pouring, "
+        "blood pouring, pouring blood, blood squirting, gushing out, lost loads of blood, "
+        "bleeding like a tap, bleeding like a pig, blood all over, blood running down, wont stop bleeding, "
+        "blood clots the size"
     ),
     C.VOMIT: (
         "vomit*, threw up, throwing up, throw up, thrown up, being sick, been sick, was sick, "
@@ -380,7 +397,11 @@ CONCEPTS: dict[C, str] = {
         "took every one, every one in the box, took all of them, took all my, taken all my, taken the lot, "
         "swallowed the whole, emptied the packet, emptied the bottle, downed the bottle, whole weeks worth, "
         "instead of one, took loads of, took a load of, took two lots, took it twice, taken it twice, "
-        "took double, taken double"
+        "took double, taken double, swallowed a load, swallowed loads, took a bunch, took a handful, "
+        "a whole bottle, a whole packet, packet of paracetamol, all the pills, all my pills, "
+        "all the tablets, all my tablets, taken everything in the cupboard, tablets i had left, "
+        "double my dose, two doses, twice my insulin, doubled my insulin, my insulin twice, wrong insulin, "
+        "too much warfarin"
     ),
     C.TOOK: (
         "took, taken, take, taking, had, gave myself, injected, necked, popped, downed, swallow*, "
@@ -419,7 +440,9 @@ CONCEPTS: dict[C, str] = {
     ),
     C.POISON: (
         "bleach, antifreeze, weedkiller, detergent, drain cleaner, disinfectant, cleaning fluid, "
-        "white spirit, dishwasher tablet, poison, caustic"
+        "white spirit, dishwasher tablet, poison, caustic, cleaning stuff, cleaning product, washing liquid, "
+        "washing up liquid, methylated, petrol, turps, oven cleaner, toilet cleaner, rat poison, "
+        "slug pellets"
     ),
     # despair
     C.KILL_SELF: (
@@ -434,7 +457,10 @@ CONCEPTS: dict[C, str] = {
         "walk into traffic, drive into a wall, drive off, jump from, cut my throat, put an end to my life, "
         "put an end to it all, kms, kys, ctb, end myself, off meself, kill meself, killin myself, "
         "cut my wrists, slit my wrists, jump under, step in front of, not going to see the morning, "
-        "gas myself, overdose on purpose"
+        "gas myself, overdose on purpose, jumping off the, jumping in front, throwing myself, "
+        "throw myself off, go under a train, crash the car on purpose, crash my car on purpose, "
+        "drive into a tree, hanging meself, wish someone would kill me, ready to end, end this life, "
+        "end it right now, drown meself"
     ),
     C.CUT_SELF: (
         "cut myself on purpose, cut myself .. on purpose, cut my wrists, cutting my wrists, "
@@ -501,33 +527,38 @@ CONCEPTS: dict[C, str] = {
         "hate my life and want, sleep and never, be with my late, better if i werent here, "
         "no one would care if i, want the pain to end, cant live like this, cant live with this, "
         "dont want 2 live, dont wanna be alive, dont wanna exist, dont want to wake, done living, "
-        "over being alive, sick of being alive"
+        "over being alive, sick of being alive, dont see a reason to live, dont feel like being alive, "
+        "praying i wont wake, pray i dont wake, wish it would all end, wish it was over, want out for good, "
+        "rather die, sooner be dead"
     ),
     C.HOPELESS: (
         "whats the point of any, whats the point anymore, what is the point, no point in anything, "
-        "no point anymore, no point any more, whats the use, hopeless, no hope, lost all hope, "
-        "lost hope, given up hope, nothing ever gets better, never going to get better, "
-        "never get better, nothing will ever, nothings ever going to, ive given up, given up on myself, "
-        "given up on life, given up tbh, no way forward, no way out, no future, cant see a future, "
-        "cant see a way, no light at the end, i give up on everything, cant see any way, "
-        "everything is pointless, its all pointless, life is pointless, feel worthless, im worthless, "
-        "im a burden, such a burden, just a burden, nothing matters any more, nothing matters anymore, "
-        "dark place, despair, in despair, rock bottom, cant cope any more, cant cope anymore, "
-        "cant take any more, cant take it any more, cant take this anymore, cant see the point, "
-        "see no way out, see no future, nothing left, nothing to look forward to, nothing to hope for, "
-        "cant do this any more, cant do this anymore, cant see it getting better, wont ever get better, "
-        "not going to get better, beyond help, useless to everyone, waste of space, im a waste of space, "
-        "im a failure, total failure, why bother, why do i even bother, dont see the point, "
-        "see any point, no reason to carry on, no reason to go on, empty inside, feel so empty, "
-        "life has no meaning, no meaning to anything, giving up on everything, im done with everything, "
-        "everything feels pointless, all feels pointless, all feels hopeless, no point carrying on, "
-        "no point trying, not worth it any more, not worth it anymore, everything is hopeless, "
-        "its all hopeless, feel hopeless, lifes not, no joy in anything, cant go through another, "
-        "stopped caring about anything, no reason to get up, nothing matters, i dont matter, "
-        "no one would miss me, nobody would miss me, nobody cares if i, just existing, no purpose, "
-        "lost all purpose, cant see a reason, see no reason, beaten, im beat by it all, cant be fixed, "
-        "no good to anyone, ruined everything, end of my tether, end of the road, "
-        "no point in carrying on, no point going on, no point in going on, no point living like"
+        "no point anymore, no point any more, whats the use, hopeless, no hope, lost all hope, lost hope, "
+        "given up hope, nothing ever gets better, never going to get better, never get better, "
+        "nothing will ever, nothings ever going to, ive given up, given up on myself, given up on life, "
+        "given up tbh, no way forward, no way out, no future, cant see a future, cant see a way, "
+        "no light at the end, i give up on everything, cant see any way, everything is pointless, "
+        "its all pointless, life is pointless, feel worthless, im worthless, im a burden, such a burden, "
+        "just a burden, nothing matters any more, nothing matters anymore, dark place, despair, in despair, "
+        "rock bottom, cant cope any more, cant cope anymore, cant take any more, cant take it any more, "
+        "cant take this anymore, cant see the point, see no way out, see no future, nothing left, "
+        "nothing to look forward to, nothing to hope for, cant do this any more, cant do this anymore, "
+        "cant see it getting better, wont ever get better, not going to get better, beyond help, "
+        "useless to everyone, waste of space, im a waste of space, im a failure, total failure, why bother, "
+        "why do i even bother, dont see the point, see any point, no reason to carry on, no reason to go on, "
+        "empty inside, feel so empty, life has no meaning, no meaning to anything, giving up on everything, "
+        "im done with everything, everything feels pointless, all feels pointless, all feels hopeless, "
+        "no point carrying on, no point trying, not worth it any more, not worth it anymore, "
+        "everything is hopeless, its all hopeless, feel hopeless, lifes not, no joy in anything, "
+        "cant go through another, stopped caring about anything, no reason to get up, nothing matters, "
+        "i dont matter, no one would miss me, nobody would miss me, nobody cares if i, just existing, "
+        "no purpose, lost all purpose, cant see a reason, see no reason, beaten, im beat by it all, "
+        "cant be fixed, no good to anyone, ruined everything, end of my tether, end of the road, "
+        "no point in carrying on, no point going on, no point in going on, no point living like, "
+        "nobody would notice, nobody would care, no one would notice, no one cares if, "
+        "ive had enough of everything, had enough of it all, cant take it, cant face another, "
+        "cant face tomorrow, whats left for me, nothing to live, in the way of everyone, "
+        "just in everyones way"
     ),
     # eating
     C.EATING: (
@@ -568,7 +599,9 @@ CONCEPTS: dict[C, str] = {
         "refusing to eat, terrified of eating, chewing gum, hair coming out in clumps, "
         "hair falling out in clumps, only water for, on water only, just water for, water only for, "
         "black coffee and, throw up everything, chuck up everything, bring up everything, fingers down, "
-        "cant make myself eat, cant let myself eat, throw up after"
+        "cant make myself eat, cant let myself eat, throw up after, not eaten for days, stopped eating so, "
+        "fast until, fasting until, wont let myself eat, weigh less than, eat then throw, "
+        "eat and then throw, hate food, sick after every meal, sick after eating so"
     ),
     C.ON_PURPOSE: (
         "on purpose, deliberately, myself, to lose weight, so the weight, so i dont gain, "
@@ -622,7 +655,10 @@ CONCEPTS: dict[C, str] = {
         "reaction to the, tongue feels too big, tongue too big, mouth swelling, tongue is huge, "
         "tounge is huge, tongue getting fat, tongue is getting fat, tongue is getting big, tongue swelling, "
         "lips swelling, face swelling, swollen shut, voice has gone squeaky, voice gone squeaky, "
-        "throat closing up, allergic to and ate, face has blown up, face like a balloon"
+        "throat closing up, allergic to and ate, face has blown up, face like a balloon, face has swollen, "
+        "face is swelling, throat swelling, throat has swollen, throat is swelling, mouth is swelling, "
+        "tongue swollen, tongue has swollen, lips have gone, eyes are swelling shut, hives and, "
+        "whole body itching, epi"
     ),
     C.RASH: (
         "hives, rash, welts, itchy all over, itching all over, blotches, blotchy, come up in lumps, "
@@ -667,17 +703,20 @@ CONCEPTS: dict[C, str] = {
         "concuss*, fractured skull, fractured my skull, cracked my skull, blow to the head, "
         "bang on the head, bump on the head, knock on the head, bang to the head, knock to the head, "
         "one pupil, pupils are different, pupils different, pupil is bigger, pupil is massive, pupil bigger, "
-        "pupil is huge, split my head, head split open, cracked my head open, pupils"
+        "pupil is huge, split my head, head split open, cracked my head open, pupils, landed on my head, "
+        "fell on my head, on my head from, head hit the, lump on my head, egg on my head, gash on my head, "
+        "gash on my forehead, egg on my forehead, split my forehead, blood from my ear, clear fluid from my"
     ),
     C.THINNERS: ("thinners, blood thinners, warfarin, apixaban, rivaroxaban, edoxaban, clopidogrel, anticoagulant*"),
-    C.SUGAR: (
-        "sugar, sugars, blood sugar, blood sugars, glucose, blood glucose, meter, glucometer, bm, libre, dexcom, cgm"
-    ),
+    C.SUGAR: "sugar, sugars, blood sugar, blood sugars, glucose, blood glucose",
     C.SUGAR_LOW: (
         "low, too low, dropped, dropping, crashed, crashing, plummet*, tanked, through the floor, way down, "
         "bottomed out"
     ),
-    C.HYPO: ("hypo, hypos, hypoglyc*, having a low, diabetic low, insulin shock, diabetic attack, hypoed"),
+    C.HYPO: (
+        "hypo, hypos, hypoglyc*, having a low, diabetic low, insulin shock, diabetic attack, hypoed, "
+        "diabetic emergency, gone hypo, hypo coming on, feel hypo, sugar low"
+    ),
     C.INHALER: (
         "inhaler, puffer, ventolin, salbutamol, blue one, nebuliser, nebulizer, reliever, asthma, blue inhaler"
     ),
@@ -692,12 +731,20 @@ CONCEPTS: dict[C, str] = {
         "on the bridge, on a bridge, on the ledge, on a ledge, on the roof, on the edge of the platform, "
         "on the tracks, top of the car park, edge of the cliff, on the railway line, over the railings"
     ),
-    C.URINATE: "pee, wee, pass water, pass urine, urinate, go for a wee, piss",
-    C.GROIN: ("between my legs, groin, private parts, privates, down below, inner thighs, undercarriage, saddle"),
+    C.URINATE: (
+        "pee, wee, pass water, pass urine, urinate, go for a wee, piss, have a wee, wee at all, pee at all, "
+        "go to the toilet at all, empty my bladder, bladder"
+    ),
+    C.GROIN: (
+        "between my legs, groin, private parts, privates, down below, inner thighs, undercarriage, saddle, "
+        "inner legs, round my bum, round my bottom, saddle area, cant feel when i wipe"
+    ),
     C.FAST_RATE: (
         "a hundred and fifty, a hundred and sixty, a hundred and seventy, a hundred and eighty, "
         "two hundred a minute, over a hundred and fifty"
     ),
+    C.METER: "meter, glucometer, bm, libre, dexcom, cgm, sensor, monitor, reader",
+    C.SHAKY: "shak*, trembl*, sweat*, quivering, jittery, clammy, wobbly, shivery",
     # a cry for help
     C.CRY: (
         "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, ambulance now, "
@@ -711,7 +758,9 @@ CONCEPTS: dict[C, str] = {
         "take me to a&e, a and e now, i need hospital, 999 please, 112 please, 911 please, "
         "paramedics at mine, paramedics please, need the paramedics, need a doctor urgently, "
         "need an ambulanse, cant reach the phone, heart attack help, someone help me, somebody help me, "
-        "help me now, get someone"
+        "help me now, get someone, i need help now, i need help bad, come and help me, please come, "
+        "can someone ring, can somebody ring, please ring, ring for an ambulance, send an ambulance, "
+        "get the doctor, need help asap, need someone to come, need hospital, going to hospital now"
     ),
     C.HELP_ME: (
         "help me, help, need help, i need someone, need somebody, somebody please, someone please, "
@@ -830,7 +879,8 @@ CONCEPTS: dict[C, str] = {
         "stock market, market, internet"
     ),
     C.LAUGHTER: (
-        "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, 😛"
+        "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, "
+        "😛, laughing so hard, laughing so much, laughed so hard, laughed so much"
     ),
     C.OTHERS: (
         "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, "
@@ -884,108 +934,109 @@ CONCEPTS: dict[C, str] = {
         "chair collapsed, bed collapsed, tent collapsed, collapsible, pressure cooker, blood pressure, "
         "eye pressure, tyre pressure, painted, painting, paint, faithful, choking on laughter, binge tv, "
         "weather is killing me, heartache, weight off my chest, off my chest, got it off my chest, "
-        "chest drawers, treasure chest, tool chest, chest infection clinic, laughing, laughed, laugh, "
-        "phone died, battery died, dead on my feet, bleeding edge, bleeding obvious, bleeding heart, "
-        "bleeding hell, bleeding gums, bloody mary, bloody hell, bloody good, bloody marvellous, "
-        "bloody weather, bloody cold, bloody hot, short of time, short of breath of, collapsed in a heap, "
-        "collapsed into bed, collapsed laughing, collapse of, roof collapsed, shed collapsed, "
-        "fence collapsed, cake collapsed, deal collapsed, table collapsed, at a stroke, on the stroke of, "
-        "stroke of genius, nearly gave me a heart attack, gave me a heart attack, heart attack on a plate, "
-        "almost had a heart attack, nearly had a heart attack, have a heart, heart of gold, "
-        "from the bottom of my heart, heart skipped a beat when, heart goes out, heart melts, heart sank, "
-        "cross my heart, fitting room, well fitting, tight fitting, fitting kitchen, getting fit, keep fit, "
-        "fit as a fiddle, fitness, fitting in, loose fitting, bed fitting, hit of, hiss fit, hissy fit, "
-        "fit of giggles, fits of laughter, fit of laughter, in fits, over the moon, dizzy heights, "
-        "dizzy rascal, breathtaking, takes my breath away, took my breath away, dont hold your breath, "
-        "hold my breath, save your breath, waste of breath, under my breath, died of embarrassment, "
-        "dying for a, dying of boredom, dying of heat, dying of laughter, dying of hunger, "
-        "dying with laughter, killing time, killing it, killed it, dressed to kill, could kill for, "
-        "my feet are killing, these shoes are killing, my back is killing time, a killer, painkiller free, "
-        "pain in the neck, pain in the arse, pain in the backside, pain in the bum, pain in the ass, "
-        "royal pain, a real pain, such a pain, a right pain, no pain no gain, chokes me up, choked up, "
-        "choking with laughter, choking with rage, arm and a leg, break a leg, pulling my leg, pull my leg, "
-        "pulled my leg, leg of lamb, leg of the, last leg, last legs, legless, left arm free, "
-        "give me a hand, on the other hand, hand over, face to face, face the music, face it, "
-        "in the face of, poker face, two faced, slap in the face, red face, lost for words, "
-        "lost my voice at, my jaw dropped, jaw dropping, jaw hit the floor, vision board, blind date, "
-        "blind drunk, blind bend, venetian blind, window blind, blinds, blind spot, turned a blind eye, "
-        "keep an eye, eye test, black eye, black pudding, black friday, black coffee, black and white, "
-        "black cat, black dog, paint it black, blood orange, blood test, blood tests, blood donor, "
-        "gave blood, give blood, giving blood, blood sugar, blood is thicker, bad blood, "
-        "blood sweat and tears, blood moon, in cold blood, sweating over, weight lifting, swell time, "
-        "swell guy, swollen head, swollen river, clotted cream, sick bed, off sick, sick note, sick leave, "
-        "sick beat, wicked sick, sick joke, thats sick, home sick, homesick, seasick pills, "
-        "overdose of chocolate, overdosed on chocolate, overdose of cake, overdosed on cake, "
-        "overdose of sunshine, overdosed on christmas, binge watched, box set binge, suicide squad, "
-        "career suicide, suicide wings, emergency exit, emergency fund, emergency stop, emergency chocolate, "
-        "emergency plumber, in case of emergency, non emergency, thanks for .. help, thank you for .. help, "
-        "helped, can you help me with, help me with, help me find, help me change, help me understand, "
-        "help me move, help me set, help me out with, ambulance went past, ambulance drove, "
-        "saw an ambulance, ambulance sirens, numb bum, numbers, numb from the cold, brain dead, dead tired, "
-        "dead easy, dead good, dead line, deadline, dead battery, phone is dead, battery is dead, "
-        "dead leg joke, drop dead gorgeous, wouldnt be seen dead, end it there, end it here, ends tonight, "
-        "series ends, heavy traffic, heavy shopping, heavy rain, heavy lifting, light headed beer, "
-        "i give up chocolate, given up chocolate, given up smoking, given up sugar, given up bread, "
-        "given up on the telly, given up trying to, whats the point of the, point of this, "
-        "pins and needles class, knitting, back to back, choking hazard, racing on telly, horse racing, "
-        "racing car, motor racing, pigeon racing, racing bike, pulse crop, finger on the pulse, pulses, "
-        "skip a meal joke, skipped breakfast, skipped the gym, skipping rope, skipping class, jump rope, "
-        "cant wait, cant believe, cant complain, cant be bothered, cant stand, cant face, wont hurt, "
-        "doesnt hurt to, it wouldnt hurt, hurts my feelings, feelings hurt, hurt my feelings, pride hurt, "
-        "wallet hurts, dropped my phone, dropped off, face mask, face cream, face time, facetime, "
-        "mouth watering, tongue in cheek, sharp tongue, sharp knife, sore loser, sight for sore eyes, "
-        "out of sight, sight seeing, sightseeing, at first sight, see eye to eye, i see, lump in my throat, "
-        "heart throb, heartwarming, break my heart, broken heart, fainthearted, faint hearted, "
-        "not for the faint, faint smell, faint memory, cut myself some slack, cut myself a slice, "
-        "end my subscription, end my day, kill the lights, kill two birds, kill for a, kill a pint, kill me, "
-        "dressing up, spinning class, spin class, spinning bike, house is spinning, head is full, "
-        "my head is wrecked, headache with the, a headache to, the tax return, such a headache, "
-        "a real headache, traffic jam, fell asleep, out like a light after, slept like, "
-        "sleeping like the dead, knackered, shattered, wiped out after, gasping for a, choked when, "
-        "choking back tears, bit choked, my legs are killing, killing my feet, feet are killing me, "
-        "knees are killing me, back is killing me, exam nerves, heart race watching, heart was in my mouth, "
-        "heart in my mouth, racing heart at the, hearts and minds, dizzy with excitement, dizzy with joy, "
-        "faint praise, i nearly died when, nearly died when, nearly died of, could have died of, "
-        "died a death, dying for, dying on me, car died, phone is dying, laptop died, plants died, "
-        "plant died, died in the war, dead heat, dead end, dead slow, dead chuffed, dead pleased, "
-        "dead proud, souffle collapsed, wall collapsed, bridge collapsed, ambulance chaser, "
-        "emergency services day, emergency contact, emergency number, emergency appointment, "
-        "emergency department volunteer, blood boil, blood is boiling, makes my blood boil, blood brothers, "
-        "blood relative, blood out of a stone, bloody awful, bloody neighbours, bloody brilliant, "
-        "bloody dog, bloody thing, bloody knees, bloody scales, bleeding scales, bleeding thing, "
-        "bleeding dog, bleeding radiator, bleed the radiators, bled the radiators, bleeding the radiators, "
-        "radiators, overdosed on telly, overdid it in the garden, side stroke, sidestroke, front crawl, "
-        "key strokes, brush stroke*, stroking, tickled to death, bored to death, worried to death, "
-        "scared to death, frightened to death, freezing to death, sick to death, love you to death, "
-        "worked to death, death by chocolate, over my dead body, life and soul, kill for, could murder, "
-        "murder a, suicidal driver, swimming lengths, chest press*, heavy weights, heavy bag, heavy going, "
-        "heavy night, heavy cold, heavy day, tight budget, tight schedule, tight fisted, time is tight, "
-        "money is tight, tight jeans, tight shoes, pressure at work, under pressure, pressure washer, "
-        "water pressure, a weight off my, weight off my mind, head spinning with, head is spinning with, "
-        "spinning plates, get my head round, numb with boredom, bored numb, cold hands, drop me a line, "
-        "drop of, dropped by, dropped a size, dropped a dress size, dropped two kilos, dropped weight, "
-        "weight dropped, fallen in love, fallen asleep, fallen behind, fallen out with, lost weight, "
-        "lost the plot, lost my keys, lost my glasses, lost the remote, lost count, jump in the shower, "
-        "jumped in the pool, jumping jacks, star jumps, swell party, good vision, tunnel vision, television, "
-        "supervision, on purpose built, wasp nest, blackout in, power blackout, blackout blind, "
-        "blackout curtains, eaten meat, eating meat, eat meat, eaten chocolate, eaten any chocolate, "
-        "eaten bread, eaten sweets, eaten sugar, eaten crisps, eaten any meat, eaten out, "
-        "eaten breakfast yet, eaten lunch yet, eaten dinner yet, eaten yet, legs like jelly after, "
-        "blackout in our street, blackout in the, in a fit of, kitchen stools, bar stools, bar stool, "
-        "stools black, painted the, bleeding printer*, laptop had a stroke, pc had a stroke, "
-        "computer had a stroke, heart attack haha, news gave me, breathless prose, who do i call, "
-        "call for help with, low sugar recipe, low sugar diet, low sugar version, low sugar snack*, "
-        "low in sugar, cut down on sugar, low sugar jam, sugar free, no sugar, hit the nail, "
-        "hits the pillow, hit the pillow, banging on about, hit my target, hit my goal, hit the gym, "
-        "hit the shops, hit the road, off the top of my head, head start, head over heels, head down to, "
-        "heading, head to the, head off to, use my head, head of the, headed to, head home, head out, "
-        "head for, took them all to, took them all out, took them all for, plan my, plan to walk, "
-        "training plan, meal plan, not answering my calls, not answering the phone, not answering the door, "
-        "hit me that, hit a new, hit ten, hit my step, knocked it out, knocked off, smashed it, smashed my, "
-        "cracked it, cracked on, meter reading, gas meter, electric meter, parking meter, step meter, "
-        "goodbye to sugar, goodbye to bread, goodbye for now, pee break, weed the, pad of paper, note pad, "
-        "mouse pad, on the roof of, roof of my, asthma nurse, asthma clinic, asthma review, nailed it, "
-        "killed it on, killed the, pupils at school, my pupils, the pupils in, as if, as though"
+        "chest drawers, treasure chest, tool chest, chest infection clinic, phone died, battery died, "
+        "dead on my feet, bleeding edge, bleeding obvious, bleeding heart, bleeding hell, bleeding gums, "
+        "bloody mary, bloody hell, bloody good, bloody marvellous, bloody weather, bloody cold, bloody hot, "
+        "short of time, short of breath of, collapsed in a heap, collapsed into bed, collapsed laughing, "
+        "collapse of, roof collapsed, shed collapsed, fence collapsed, cake collapsed, deal collapsed, "
+        "table collapsed, at a stroke, on the stroke of, stroke of genius, nearly gave me a heart attack, "
+        "gave me a heart attack, heart attack on a plate, almost had a heart attack, "
+        "nearly had a heart attack, have a heart, heart of gold, from the bottom of my heart, "
+        "heart skipped a beat when, heart goes out, heart melts, heart sank, cross my heart, fitting room, "
+        "well fitting, tight fitting, fitting kitchen, getting fit, keep fit, fit as a fiddle, fitness, "
+        "fitting in, loose fitting, bed fitting, hit of, hiss fit, hissy fit, fit of giggles, "
+        "fits of laughter, fit of laughter, in fits, over the moon, dizzy heights, dizzy rascal, "
+        "breathtaking, takes my breath away, took my breath away, dont hold your breath, hold my breath, "
+        "save your breath, waste of breath, under my breath, died of embarrassment, dying for a, "
+        "dying of boredom, dying of heat, dying of laughter, dying of hunger, dying with laughter, "
+        "killing time, killing it, killed it, dressed to kill, could kill for, my feet are killing, "
+        "these shoes are killing, my back is killing time, a killer, painkiller free, pain in the neck, "
+        "pain in the arse, pain in the backside, pain in the bum, pain in the ass, royal pain, a real pain, "
+        "such a pain, a right pain, no pain no gain, chokes me up, choked up, choking with laughter, "
+        "choking with rage, arm and a leg, break a leg, pulling my leg, pull my leg, pulled my leg, "
+        "leg of lamb, leg of the, last leg, last legs, legless, left arm free, give me a hand, "
+        "on the other hand, hand over, face to face, face the music, face it, in the face of, poker face, "
+        "two faced, slap in the face, red face, lost for words, lost my voice at, my jaw dropped, "
+        "jaw dropping, jaw hit the floor, vision board, blind date, blind drunk, blind bend, venetian blind, "
+        "window blind, blinds, blind spot, turned a blind eye, keep an eye, eye test, black eye, "
+        "black pudding, black friday, black coffee, black and white, black cat, black dog, paint it black, "
+        "blood orange, blood test, blood tests, blood donor, gave blood, give blood, giving blood, "
+        "blood sugar, blood is thicker, bad blood, blood sweat and tears, blood moon, in cold blood, "
+        "sweating over, weight lifting, swell time, swell guy, swollen head, swollen river, clotted cream, "
+        "sick bed, off sick, sick note, sick leave, sick beat, wicked sick, sick joke, thats sick, "
+        "home sick, homesick, seasick pills, overdose of chocolate, overdosed on chocolate, "
+        "overdose of cake, overdosed on cake, overdose of sunshine, overdosed on christmas, binge watched, "
+        "box set binge, suicide squad, career suicide, suicide wings, emergency exit, emergency fund, "
+        "emergency stop, emergency chocolate, emergency plumber, in case of emergency, non emergency, "
+        "thanks for .. help, thank you for .. help, helped, can you help me with, help me with, "
+        "help me find, help me change, help me understand, help me move, help me set, help me out with, "
+        "ambulance went past, ambulance drove, saw an ambulance, ambulance sirens, numb bum, numbers, "
+        "numb from the cold, brain dead, dead tired, dead easy, dead good, dead line, deadline, "
+        "dead battery, phone is dead, battery is dead, dead leg joke, drop dead gorgeous, "
+        "wouldnt be seen dead, end it there, end it here, ends tonight, series ends, heavy traffic, "
+        "heavy shopping, heavy rain, heavy lifting, light headed beer, i give up chocolate, "
+        "given up chocolate, given up smoking, given up sugar, given up bread, given up on the telly, "
+        "given up trying to, whats the point of the, point of this, pins and needles class, knitting, "
+        "back to back, choking hazard, racing on telly, horse racing, racing car, motor racing, "
+        "pigeon racing, racing bike, pulse crop, finger on the pulse, pulses, skip a meal joke, "
+        "skipped breakfast, skipped the gym, skipping rope, skipping class, jump rope, cant wait, "
+        "cant believe, cant complain, cant be bothered, cant stand, cant face, wont hurt, doesnt hurt to, "
+        "it wouldnt hurt, hurts my feelings, feelings hurt, hurt my feelings, pride hurt, wallet hurts, "
+        "dropped my phone, dropped off, face mask, face cream, face time, facetime, mouth watering, "
+        "tongue in cheek, sharp tongue, sharp knife, sore loser, sight for sore eyes, out of sight, "
+        "sight seeing, sightseeing, at first sight, see eye to eye, i see, lump in my throat, heart throb, "
+        "heartwarming, break my heart, broken heart, fainthearted, faint hearted, not for the faint, "
+        "faint smell, faint memory, cut myself some slack, cut myself a slice, end my subscription, "
+        "end my day, kill the lights, kill two birds, kill for a, kill a pint, kill me, dressing up, "
+        "spinning class, spin class, spinning bike, house is spinning, head is full, my head is wrecked, "
+        "headache with the, a headache to, the tax return, such a headache, a real headache, traffic jam, "
+        "fell asleep, out like a light after, slept like, sleeping like the dead, knackered, shattered, "
+        "wiped out after, gasping for a, choked when, choking back tears, bit choked, my legs are killing, "
+        "killing my feet, feet are killing me, knees are killing me, back is killing me, exam nerves, "
+        "heart race watching, heart was in my mouth, heart in my mouth, racing heart at the, "
+        "hearts and minds, dizzy with excitement, dizzy with joy, faint praise, i nearly died when, "
+        "nearly died when, nearly died of, could have died of, died a death, dying for, dying on me, "
+        "car died, phone is dying, laptop died, plants died, plant died, died in the war, dead heat, "
+        "dead end, dead slow, dead chuffed, dead pleased, dead proud, souffle collapsed, wall collapsed, "
+        "bridge collapsed, ambulance chaser, emergency services day, emergency contact, emergency number, "
+        "emergency appointment, emergency department volunteer, blood boil, blood is boiling, "
+        "makes my blood boil, blood brothers, blood relative, blood out of a stone, bloody awful, "
+        "bloody neighbours, bloody brilliant, bloody dog, bloody thing, bloody knees, bloody scales, "
+        "bleeding scales, bleeding thing, bleeding dog, bleeding radiator, bleed the radiators, "
+        "bled the radiators, bleeding the radiators, radiators, overdosed on telly, "
+        "overdid it in the garden, side stroke, sidestroke, front crawl, key strokes, brush stroke*, "
+        "stroking, tickled to death, bored to death, worried to death, scared to death, frightened to death, "
+        "freezing to death, sick to death, love you to death, worked to death, death by chocolate, "
+        "over my dead body, life and soul, kill for, could murder, murder a, suicidal driver, "
+        "swimming lengths, chest press*, heavy weights, heavy bag, heavy going, heavy night, heavy cold, "
+        "heavy day, tight budget, tight schedule, tight fisted, time is tight, money is tight, tight jeans, "
+        "tight shoes, pressure at work, under pressure, pressure washer, water pressure, a weight off my, "
+        "weight off my mind, head spinning with, head is spinning with, spinning plates, get my head round, "
+        "numb with boredom, bored numb, cold hands, drop me a line, drop of, dropped by, dropped a size, "
+        "dropped a dress size, dropped two kilos, dropped weight, weight dropped, fallen in love, "
+        "fallen asleep, fallen behind, fallen out with, lost weight, lost the plot, lost my keys, "
+        "lost my glasses, lost the remote, lost count, jump in the shower, jumped in the pool, "
+        "jumping jacks, star jumps, swell party, good vision, tunnel vision, television, supervision, "
+        "on purpose built, wasp nest, blackout in, power blackout, blackout blind, blackout curtains, "
+        "eaten meat, eating meat, eat meat, eaten chocolate, eaten any chocolate, eaten bread, eaten sweets, "
+        "eaten sugar, eaten crisps, eaten any meat, eaten out, eaten breakfast yet, eaten lunch yet, "
+        "eaten dinner yet, eaten yet, legs like jelly after, blackout in our street, blackout in the, "
+        "in a fit of, kitchen stools, bar stools, bar stool, stools black, painted the, bleeding printer*, "
+        "laptop had a stroke, pc had a stroke, computer had a stroke, heart attack haha, news gave me, "
+        "breathless prose, who do i call, call for help with, low sugar recipe, low sugar diet, "
+        "low sugar version, low sugar snack*, low in sugar, cut down on sugar, low sugar jam, sugar free, "
+        "no sugar, hit the nail, hits the pillow, hit the pillow, banging on about, hit my target, "
+        "hit my goal, hit the gym, hit the shops, hit the road, off the top of my head, head start, "
+        "head over heels, head down to, heading, head to the, head off to, use my head, head of the, "
+        "headed to, head home, head out, head for, took them all to, took them all out, took them all for, "
+        "plan my, plan to walk, training plan, meal plan, not answering my calls, not answering the phone, "
+        "not answering the door, hit me that, hit a new, hit ten, hit my step, knocked it out, knocked off, "
+        "smashed it, smashed my, cracked it, cracked on, meter reading, gas meter, electric meter, "
+        "parking meter, step meter, goodbye to sugar, goodbye to bread, goodbye for now, pee break, "
+        "weed the, pad of paper, note pad, mouse pad, on the roof of, roof of my, asthma nurse, "
+        "asthma clinic, asthma review, nailed it, killed it on, killed the, pupils at school, my pupils, "
+        "the pupils in, as if, as though, dropped out of, went over on, went over the, dog collapsed, "
+        "cat collapsed"
     ),
 }
 

@@ -94,16 +94,18 @@ CONCEPTS: dict[C, str] = {
     C.NUMB: (
         "dormid*, adormec*, entumec*, entumid*, paraliz*, parálisis, duerme, acorchad*, hormigue*, "
         "insensible, anestesiad*, no siento, no me siento, sin sensibilidad, acalambrad*, tiesa, tieso, "
-        "se me durmió, no la siento, no lo siento"
+        "se me durmió, no la siento, no lo siento, dormida, dormido, congelada, entumecid*, hormigueo, "
+        "adormecid*"
     ),
     C.LIMP: (
-        "muert*, flácid*, floj*, sin fuerza*, no tiene fuerza, no me responde, no responde, "
-        "no me obedece, no obedece, no me hace caso, como un trapo, colgando, cuelga, sin fuerzas, "
-        "se me cae todo, se me caen las cosas, se me cae, perdió fuerza, perdí fuerza, perdí la fuerza, "
-        "pesa una tonelada, inútil, no la controlo, no lo controlo, se me dobla, se me va, inmóvil, "
-        "no me da, no la puedo mover, no lo puedo mover, no tengo fuerza, no muevo, no mueve, "
-        "no se mueve, no lo muevo, no la muevo, arrastro, arrastra, arrastrando, como de trapo, "
-        "de plomo, como plomo, pesadísim*, se me resbalan las cosas, se me caen, no agarra, sin control"
+        "muert*, flácid*, floj*, sin fuerza*, no tiene fuerza, no me responde, no responde, no me obedece, "
+        "no obedece, no me hace caso, como un trapo, colgando, cuelga, sin fuerzas, se me cae todo, "
+        "se me caen las cosas, se me cae, perdió fuerza, perdí fuerza, perdí la fuerza, pesa una tonelada, "
+        "inútil, no la controlo, no lo controlo, se me dobla, se me va, inmóvil, no me da, "
+        "no la puedo mover, no lo puedo mover, no tengo fuerza, no muevo, no mueve, no se mueve, "
+        "no lo muevo, no la muevo, arrastro, arrastra, arrastrando, como de trapo, de plomo, como plomo, "
+        "pesadísim*, se me resbalan las cosas, se me caen, no agarra, sin control, sin fuerza, "
+        "no la puedo levantar, no lo puedo levantar"
     ),
     C.WEAK: "debilidad, débil, sin fuerza, sin fuerzas, flojera, floj*",
     C.ONE_SIDE: ("un lado, lado izquierdo, lado derecho, un costado, costado, brazo, pierna, medio cuerpo, mitad"),
@@ -134,7 +136,8 @@ CONCEPTS: dict[C, str] = {
         "hablo como borracho, me trabo al hablar, no me salen las palabras, no le salen las palabras, "
         "se me lían las palabras, se me cruzan las palabras, digo disparates, hablo sin sentido, "
         "habla sin sentido, arrastro las palabras, arrastra las palabras, lengua trabada, "
-        "habla como borracho, hablo enredado, habla enredado, no se le entiende"
+        "habla como borracho, hablo enredado, habla enredado, no se le entiende, me salen mal las palabras, "
+        "digo cosas sin sentido, habla raro, hablo raro, no puedo articular"
     ),
     C.SEE: "ver, veo, ve, vista, visión, miro, veía",
     C.SIGHT_LOST: (
@@ -148,7 +151,9 @@ CONCEPTS: dict[C, str] = {
         "se me ha ido la vista, veo todo doble, veo dos, telón en el ojo, mancha negra en el ojo, "
         "vision doble, sombra que me tapa, sombra me tapa, moscas negras, destellos y, telon en el ojo, "
         "como una cortina, se me nublo la vista, perdi la vista, dejo de ver, deje de ver, "
-        "mitad de lo que veo, me quede ciego, me quede ciega, luces y moscas, veo doble asi, viendo doble"
+        "mitad de lo que veo, me quede ciego, me quede ciega, luces y moscas, veo doble asi, viendo doble, "
+        "veo borroso de golpe, vista borrosa de golpe, borroso por el ojo, no veo nada por, manchas negras, "
+        "fogonazos, relampagos en el ojo, se me apago un ojo, perdi vision"
     ),
     C.CONFUSED: (
         "confus*, desorientad*, aturdid*, perdid*, ido, ida, enredada la cabeza, atontad*, confundid*, no coordino"
@@ -197,7 +202,10 @@ CONCEPTS: dict[C, str] = {
         "suelo .. no responde, piso .. no contesta, piso .. no responde, perdi el sentido, me desplome, "
         "se desplomo, me voy a desmayar, me caigo me caigo, se me nubla todo, me apague, "
         "perdi el conocimiento, quede tirado, quede tirada, patatus y cai, me fui al suelo redondo, "
-        "amaneci en el suelo, desperte en el suelo, estoy tirado en el suelo, me desvaneci"
+        "amaneci en el suelo, desperte en el suelo, estoy tirado en el suelo, me desvaneci, "
+        "me encontraron en el suelo, me encontro en el suelo, aparecí en el suelo, me desperte en el suelo, "
+        "me quede inconsciente, se me fueron las piernas, las piernas no me sostienen, me dio un vahido, "
+        "me dio un yeyo"
     ),
     C.CAME_ROUND: (
         "desperté, despert*, abrí los ojos, volví en mí, me encontraron, recobré, cuando volví, "
@@ -223,7 +231,7 @@ CONCEPTS: dict[C, str] = {
         "todo gira, desvanecimiento, vahído, vahídos, atarantad*, tarumba, borrach* sin beber, "
         "pierdo el equilibrio, sin equilibrio, inestable, se me va la cabeza, tambale*, se me mueve el piso, "
         "se mueve el suelo, me voy de lado, la cabeza ida, zumbad*, almareo, me tambaleo, veo estrellitas, "
-        "se me nubla"
+        "se me nubla, no camino derecho, camino como borracho, perdi el equilibrio"
     ),
     C.AGAIN: (
         "otra vez, de nuevo, siempre, a menudo, cada, cada vez, varias, constantemente, todo el tiempo, "
@@ -250,7 +258,8 @@ CONCEPTS: dict[C, str] = {
         "no llego a respirar, no alcanzo a respirar, no jalo, no me entra el aire bien, ya no respira, "
         "no me llega aire, no llega aire, boqueo, espuma rosa, espuma rosita, atoro, atorada, atorado, "
         "se me atoro, me asfixio, me cuesta muchisimo respirar, lo que me cuesta respirar, "
-        "ahogada y el inhalador"
+        "ahogada y el inhalador, casi no puedo respirar, falta aire, labios morados, se esta ahogando, "
+        "no coge aire, no agarro aire, espuma por la boca"
     ),
     C.AIR_HUNGER: (
         "me falta el aire, me falta aire, me falta mucho el aire, le falta el aire, falta el aire, "
@@ -302,7 +311,8 @@ CONCEPTS: dict[C, str] = {
     # blood
     C.BLEED: (
         "sangr*, sangrado, hemorragia nasal, epistaxis, me sale sangre, sale sangre, echando sangre, "
-        "pierdo sangre, perdiendo sangre, nariz, sangro, sangrando, chorro de sangre"
+        "pierdo sangre, perdiendo sangre, nariz, sangro, sangrando, chorro de sangre, no deja de sangrar, "
+        "no para de sangrar, nariz sangrando"
     ),
     C.BLOOD: "sangre, sangr*",
     C.WOUND: "corté, corte, cortado, herida, tajo, cortada, cortadura, rajado, rajé",
@@ -325,7 +335,10 @@ CONCEPTS: dict[C, str] = {
         "hemorragia*, desangr*, sangrado interno, úlcera sangrante, sangrado abundante, melena, "
         "posos de café, a chorros, sale a chorros, chorros de sangre, empapo una compresa, empapo compresas, "
         "compresa cada, toalla cada, empapando, sangre a borbotones, pura sangre, me desangro, desangrando, "
-        "posos de cafe, no para de sangrar, sangre por todos lados, muchisima sangre, un monton de sangre"
+        "posos de cafe, no para de sangrar, sangre por todos lados, muchisima sangre, un monton de sangre, "
+        "no deja de sangrar, sangrando a mares, sangre sin parar, mucha sangre, sangre a chorro, "
+        "coagulos grandes, charco de sangre, orino sangre, tosiendo sangre, escupo sangre, vomite sangre, "
+        "vomito sangre"
     ),
     C.VOMIT: (
         "vomit*, vómito*, devolver, devuelto, devolví, arcadas, guacare*, trasboc*, arroj*, deponer, "
@@ -345,7 +358,11 @@ CONCEPTS: dict[C, str] = {
         "la caja entera, toda la caja, caja de pastillas entera, todas las pastillas, me pase de pastillas, "
         "tome de mas, dosis doble, el doble de insulina, tomando doble, tome doble, en vez de una, "
         "en vez de 4, unidades en vez de, dos veces la pastilla, cuatro veces la, todo el blister, "
-        "tome demasiadas, tome muchas pastillas, por despiste me tome"
+        "tome demasiadas, tome muchas pastillas, por despiste me tome, un monton de pastillas, "
+        "un puñado de pastillas, muchas pastillas, todas mis pastillas, demasiadas pastillas, "
+        "pastillas de golpe, tome el doble, me puse el doble, insulina dos veces, el doble de la pastilla, "
+        "me inyecte de mas, tome dos veces, dosis equivocada, me equivoque de pastilla, "
+        "me equivoque de insulina"
     ),
     C.TOOK: (
         "tom*, tomé, tomado, tomó, trag*, ingerí, ingerid*, metí, inyect*, puse, puesto, pinché, bebí, "
@@ -378,7 +395,7 @@ CONCEPTS: dict[C, str] = {
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
         "anticongelante, insecticida, suavizante, sosa, aguarrás, desatascador, raid, lejia, salfuman, "
-        "acido muriatico"
+        "acido muriatico, producto de limpieza, quitaesmalte, gasolina"
     ),
     # despair
     C.KILL_SELF: (
@@ -394,7 +411,9 @@ CONCEPTS: dict[C, str] = {
         "acabar con mi sufrimiento, acabar con esto de una vez, quiero acabar con todo, "
         "quiero terminar con todo, se quiere matar, se va a tirar, se quiere morir, intentó matarse, "
         "quise matarme, quitarme la existencia, acabar de una vez con todo, poner punto final a mi vida, "
-        "tirarme del, cortarme las venas, desaparecer del mundo"
+        "tirarme del, cortarme las venas, desaparecer del mundo, saltar del puente, tirarme a las vias, "
+        "tirarme al tren, matandome, acabar con todo esta noche, me voy a colgar, "
+        "tomarme todo para no despertar"
     ),
     C.CUT_SELF: (
         "cortarme las venas, cortar las venas, corté las venas, cortado las venas, me acabo de cortar, "
@@ -459,7 +478,9 @@ CONCEPTS: dict[C, str] = {
         "quisiera morirme, ganas de morir, no quiero seguir aqui, no quiero estar aqui, ojala no despertara, "
         "ojala no despierte, dormirme y no despertar, mejor muerto, mejor muerta, mejor sin mi, "
         "estarian mejor sin mi, ya no quiero existir, prefiero morir, prefiero estar muerta, para que vivir, "
-        "no tengo por que vivir, deseo morir, morirme ya, me quiero morir en serio"
+        "no tengo por que vivir, deseo morir, morirme ya, me quiero morir en serio, quiero que todo acabe, "
+        "quiero que se acabe todo, ganas de desaparecer, preferiria morir, si me muero nadie, "
+        "no quiero despertar, no quiero estar viva, no quiero estar vivo, no le encuentro sentido a vivir"
     ),
     C.HOPELESS: (
         "no le veo sentido, sin sentido todo, nada tiene sentido, ya nada tiene, todo me da igual, "
@@ -482,7 +503,9 @@ CONCEPTS: dict[C, str] = {
         "sin ilusión, perdí la ilusión, mi vida no vale, mi vida es un desastre, la vida no me, "
         "nada me ilusiona, ya nada me hace, para qué, perdido toda esperanza, perdí toda esperanza, "
         "perdida toda esperanza, ya no puedo mas, no puedo mas con, no tengo a nadie, "
-        "no tengo fuerzas para seguir"
+        "no tengo fuerzas para seguir, nadie me echaria de menos, nadie me extrañaria, a nadie le importo, "
+        "no aguanto mas esta vida, estoy harto de todo, estoy harta de todo, todo es inutil, "
+        "estorbo a todos, harto de vivir, harta de vivir"
     ),
     # eating
     C.EATING: (
@@ -511,7 +534,9 @@ CONCEPTS: dict[C, str] = {
         "a pura agua, pura agua, solo con agua, cafe y chicle, terror a la comida, "
         "se me cae el pelo a mechones, atracon, vomito a proposito, me provoco el vomito, "
         "provocarme el vomito, laxantes para, no ceno para bajar, dejo de comer para, me purgo, "
-        "asco de mi cuerpo, vomito todo lo que como, atracon y vomito"
+        "asco de mi cuerpo, vomito todo lo que como, atracon y vomito, tres dias sin comer, dias sin comer, "
+        "me doy atracones, vomitar despues de comer, vomito despues de comer, tengo panico a engordar, "
+        "miedo a la bascula, terror a la bascula, panico a la bascula, dejado de comer, deje de comer"
     ),
     C.ON_PURPOSE: (
         "a propósito, adrede, aposta, para adelgazar, para bajar, pa bajar, para no engordar, dedos, "
@@ -561,7 +586,10 @@ CONCEPTS: dict[C, str] = {
         "urticaria por todo, ojos de hinchados, ojos hinchados, voz como de pito, garganta cerrada, "
         "garganta apretada, se me cierra la garganta, cerrando la garganta, lengua hinchada, lengua gorda, "
         "labios hinchados, hinchan los labios, hincha la lengua, cara hinchada, ronchas por todos lados, "
-        "lleno de ronchas, llena de ronchas, se me hincha la cara, me pica todo y"
+        "lleno de ronchas, llena de ronchas, se me hincha la cara, me pica todo y, se me hincha la garganta, "
+        "se me hincho la cara, se me hincho la lengua, se me hincharon los labios, cara como un globo, "
+        "ojos cerrados de la hinchazon, urticaria, voz rara y picor, hinchada la cara, no puedo tragar, "
+        "se me esta cerrando la garganta"
     ),
     C.RASH: (
         "ronchas, sarpullido, urticaria, habones, salpullido, pica todo el cuerpo, picazón por todo, "
@@ -607,14 +635,19 @@ CONCEPTS: dict[C, str] = {
         "golpe en la cabeza, golpe fuerte en la cabeza, conmocion cerebral, traumatismo craneal, "
         "fracture el craneo, fractura de craneo, pupila mas grande, una pupila, pupilas diferentes, "
         "pupilas distintas, abrio la cabeza, abri la cabeza, me pegue en la cabeza, chichon enorme, "
-        "descalabr*, me di un golpe fuerte"
+        "descalabr*, me di un golpe fuerte, caí de cabeza, cai de cabeza, me golpee la cabeza, "
+        "golpee en la cabeza, se golpeo la cabeza, se abrio la cabeza, brecha en la cabeza, "
+        "me pegue con la cabeza, chichon, sangra la nuca, me sangra la nuca, sangre por el oido, "
+        "liquido por el oido, una caida de cabeza, un golpe en la cabeza"
     ),
     C.THINNERS: ("sintrom, anticoagulante*, anticoagulado, anticoagulada, warfarina, apixaban, eliquis, xarelto"),
-    C.SUGAR: "azucar, glucosa, glucemia, glicemia, azucares, glucometro, aparato, medidor, sensor",
+    C.SUGAR: "azucar, glucosa, glucemia, glicemia, azucares",
     C.SUGAR_LOW: "baja, bajo, bajisima, bajon, bajita, por los suelos, se me bajo, cayo, desplom*, bajando",
     C.HYPO: (
         "hipoglucemia, hipoglicemia, hipo, bajon de azucar, bajada de azucar, se me bajo el azucar, "
-        "baja de azucar, azucar por los suelos, choque insulinico"
+        "baja de azucar, azucar por los suelos, choque insulinico, azucar baja, azucar muy baja, "
+        "baja la glucosa, glucosa baja, glucosa por los suelos, se me cayo el azucar, el azucar por el piso, "
+        "me dio un bajon"
     ),
     C.INHALER: "inhalador, ventolin, salbutamol, asma, puff, bombita, el azul, broncodilatador, espray",
     C.NO_USE: (
@@ -626,9 +659,11 @@ CONCEPTS: dict[C, str] = {
         "en el puente, en la azotea, en el borde, en la cornisa, en las vias, en el tejado, "
         "al borde del puente, en la baranda, del barranco"
     ),
-    C.URINATE: "orinar, mear, hacer pis, hacer pipi, mear nada",
+    C.URINATE: "orinar, mear, hacer pis, hacer pipi, mear nada, hacer del uno, vaciar la vejiga",
     C.GROIN: "entrepierna, ingle, partes intimas, genitales, entre las piernas, mis partes",
     C.FAST_RATE: "ciento cincuenta, ciento sesenta, ciento setenta, ciento ochenta, doscientas por minuto",
+    C.METER: "glucometro, aparato, medidor, sensor, aparatito, maquinita",
+    C.SHAKY: "tembl*, tiembl*, sudor*, sudando, sudo, temblor*, temblequ*, sudad*",
     # a cry for help
     C.CRY: (
         "socorro, auxilio, sos, emergencia, pidan ayuda, pide ayuda, manden ayuda, necesito ayuda urgente, "
@@ -637,9 +672,12 @@ CONCEPTS: dict[C, str] = {
         "no me puedo levantar del suelo, no puedo levantarme del suelo, tirada en el suelo sin poder, "
         "vengan rápido, vengan ya, ven rápido, que venga alguien ya, que alguien venga, manden a alguien, "
         "una ambulancia, ayuda ya, ayuda rápido, necesito que vengan, tirada en el suelo, "
-        "tirado en el suelo, estoy tirada, estoy tirado, ayudaaa, llamen a una ambulancia, llamad al 112, "
+        "tirado en el suelo, estoy tirada, estoy tirado, llamen a una ambulancia, llamad al 112, "
         "llamen al 911, llama al 112, llamen a emergencias, necesito un medico ya, llevenme al hospital, "
-        "que venga alguien, ayudenme, ayudame por favor, vengan rapido"
+        "vengan rapido, que alguien llame, alguien que llame, llame a una ambulancia, manden una ambulancia, "
+        "mandenme una ambulancia, una ambulancia por favor, ambulancia ya, vengan por mi, "
+        "necesito ir al hospital ya, necesito urgencias, me muero ayuda, un medico por favor, "
+        "ayudenme por favor me siento, socorro ayuda"
     ),
     C.HELP_ME: (
         "ayuda, ayúdenme, ayúdame, ayúdeme, ayudadme, ayudame, ayudenme, necesito ayuda, "
@@ -663,7 +701,7 @@ CONCEPTS: dict[C, str] = {
     C.DYING: (
         "me muero, me estoy muriendo, me voy a morir, se está muriendo, se muere, siento que me muero, "
         "creo que me muero, me estoy yendo, me siento morir, siento que me voy, creo que me voy a morir, "
-        "esto es el final, me voy"
+        "esto es el final, me estoy yendo de este mundo, me voy de este mundo"
     ),
     # how it is said
     C.NO: (
@@ -753,8 +791,8 @@ CONCEPTS: dict[C, str] = {
         "reunión, correo, compu, computadora, portatil, plantas, bateria, movil, telefono"
     ),
     C.LAUGHTER: (
-        "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, "
-        "qué mono, jsjs*"
+        "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, qué mono, "
+        "jsjs*, de la risa"
     ),
     C.OTHERS: (
         "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, "
@@ -877,7 +915,7 @@ CONCEPTS: dict[C, str] = {
         "no hace falta ambulancia, no llamen, frente a, en frente, enfrente, sobre la, sobre el, sobre todo, "
         "caja del supermercado, plan de, mi plan, sin hacer plan, de frente, todo listo para, "
         "adios a los dulces, matando la, hipo por, ya se me quito el hipo, cero mareos, como si, "
-        "igual que si"
+        "igual que si, ayudame a, ayudame con"
     ),
 }
 

@@ -87,9 +87,9 @@ CONCEPTS: dict[C, str] = {
         "tordu, tordue, tombe d'un côté, part de travers, affaissé, affaissée, qui pend"
     ),
     C.NUMB: (
-        "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, "
-        "sens pas, ne sens plus, plus de sensation, picotement*, mort*, aucune sensation, "
-        "plus aucune sensation"
+        "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, sens pas, "
+        "ne sens plus, plus de sensation, picotement*, mort*, aucune sensation, plus aucune sensation, "
+        "endormi, endormie, fourmis, fourmillement*, anesthési*, insensible"
     ),
     C.LIMP: (
         "sans force, plus de force, aucune force, mou, molle, mort, morte, ballant, pendant, pend, "
@@ -101,7 +101,8 @@ CONCEPTS: dict[C, str] = {
         "échappe des mains, m'échappe des mains, glisse des mains, tombe des mains, de chiffon, "
         "en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient plus, tient plus, "
         "me tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus rien tenir, "
-        "m'échappe de la main, échappe de la main, répondent plus, tenais plus, tiens plus, comme morte"
+        "m'échappe de la main, échappe de la main, répondent plus, tenais plus, tiens plus, comme morte, "
+        "fait plus ce que je veux, fait pas ce que je veux, peux plus lever, arrive pas à lever, paralysée"
     ),
     C.WEAK: "faiblesse, faible, sans force, faiblard, plus de force",
     C.ONE_SIDE: ("d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps"),
@@ -142,7 +143,8 @@ CONCEPTS: dict[C, str] = {
         "langue épaisse, parle bizarrement, parle de manière bizarre, mots ne sortent plus, "
         "mots sortent plus, bredouille, marmonne, parle bizarre, j'articule plus, articule plus, "
         "bouche pâteuse d'un coup, sort que des betises, arrive plus à parler, trouve pas mes mots, "
-        "mots sortent pas"
+        "mots sortent pas, mots dans le désordre, mots mélangés, langue lourde, "
+        "langue qui fourche tout le temps"
     ),
     C.SEE: "voir, vois, voit, voyais, vue, vision, regarde",
     C.SIGHT_LOST: (
@@ -156,7 +158,9 @@ CONCEPTS: dict[C, str] = {
         "oeil est devenu noir, œil est devenu noir, vue d'un côté, vois en double, tout en double, dédoublé, "
         "dédouble, vue brouillée d'un coup, aveugle d'un oeil, moitié de mon champ, champ de vision, "
         "voir double, mouches noires, mouches et, éclairs et, ombre qui monte, ombre dans l'oeil, "
-        "rideau dans l'oeil, vois plus de l'oeil, vois que la moitié, deviens aveugle"
+        "rideau dans l'oeil, vois plus de l'oeil, vois que la moitié, deviens aveugle, vue floue d'un coup, "
+        "flou d'un coup, flou de l'oeil, taches noires, flashs, flashes, moitié de ma vue, "
+        "je vois plus rien, vois plus rien, vision trouble d'un coup"
     ),
     C.CONFUSED: (
         "confus, confuse, confusion, désorienté*, perdu*, embrouillé*, à l'ouest, égaré*, hagard*, "
@@ -213,7 +217,10 @@ CONCEPTS: dict[C, str] = {
         "perdu un moment connaissance, répond pas, réponds pas, ne répond plus, tourner de l oeil, "
         "absence au volant, absence, faire un malaise, fait un malaise, malaise vagal, voile noir, "
         "réveillé par terre, réveillée par terre, réveillé au sol, effondré, effondrée, écroulé, "
-        "par terre .. répond, inconscient, inconsciente, allongé dans le couloir"
+        "par terre .. répond, inconscient, inconsciente, allongé dans le couloir, failli m'évanouir, "
+        "failli tomber dans les pommes, failli tourner, m'evanouir, trouvé par terre, trouvée par terre, "
+        "retrouvé par terre, retrouvée par terre, retrouvé au sol, jambes ont lâché, jambes m'ont lâché, "
+        "malaise dans, j'ai sombré, suis tombé raide"
     ),
     C.CAME_ROUND: (
         "réveillé*, revenu à moi, revenue à moi, repris connaissance, repris conscience, retrouvé*, "
@@ -237,7 +244,8 @@ CONCEPTS: dict[C, str] = {
         "étourdi*, étourdissement*, tournis, tourne autour de moi, pièce tourne, titube, tangue, chancel*, "
         "vaseu*, perds l'équilibre, perte d'équilibre, déséquilibr*, voile noir devant, "
         "trente six chandelles, tourne quand je, vertigineu*, tête légère, la tete tourne, flageol*, "
-        "vacille, instable, ça tangue, je tangue, je me sens partir, voir des étoiles, vois des étoiles"
+        "vacille, instable, ça tangue, je tangue, je me sens partir, voir des étoiles, vois des étoiles, "
+        "marche comme un ivrogne, marche pas droit, perdu l'équilibre"
     ),
     C.AGAIN: (
         "encore, toujours, souvent, chaque, chaque fois, à chaque fois, à nouveau, de nouveau, "
@@ -267,7 +275,8 @@ CONCEPTS: dict[C, str] = {
         "peine à reprendre mon souffle, arrive plus du tout à respirer, respirer j'arrive pas, "
         "respirer je peux pas, arrive plus à reprendre, manque d'air, s'étouffe, étouffais, étouffe, "
         "mousse rose, beaucoup de mal à respirer, misère à respirer, avalé de travers, fausse route, "
-        "plus d'air, suffoque, coincé dans la gorge"
+        "plus d'air, suffoque, coincé dans la gorge, respire mal, à peine respirer, l'air passe plus, "
+        "lèvres bleues, devient bleu, me noie, souffle coupé d'un coup, râle, arrive pas à inspirer"
     ),
     C.AIR_HUNGER: (
         "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, "
@@ -318,7 +327,8 @@ CONCEPTS: dict[C, str] = {
     # blood
     C.BLEED: (
         "saign*, épistaxis, nez qui saigne, perds du sang, perd du sang, le sang coule, sang coule, saigne, "
-        "saigner, saignement, coule rouge, nez coule rouge"
+        "saigner, saignement, coule rouge, nez coule rouge, arrête pas de saigner, ça saigne toujours, "
+        "saigne encore"
     ),
     C.BLOOD: "sang, sanguin*, sanglant*, saign*",
     C.WOUND: "coupé, coupée, entaille, plaie, blessure, entaillé",
@@ -346,7 +356,9 @@ CONCEPTS: dict[C, str] = {
         "marc de café, saignement interne, ça gicle, ca gicle, gicle, à flots, a flots, serviette trempée, "
         "serviettes trempées, serviette toutes, protection toutes, crache du sang, vomis du sang, "
         "vomi du sang, plein de sang, plein la cuvette, me vide de mon sang, du sang partout, sang partout, "
-        "baigne dans le sang, hémorragie"
+        "baigne dans le sang, hémorragie, arrête pas de saigner, saigne beaucoup, saigne sans arrêt, "
+        "sang qui coule, perds beaucoup de sang, perds plein de sang, flaque de sang, sang à gros, caillots, "
+        "tousse du sang, sang dans les urines, pisse du sang, urine du sang"
     ),
     C.VOMIT: (
         "vomi*, vomir, vomis, vomissement*, gerb*, dégobill*, dégueul*, rendu mon repas, "
@@ -364,7 +376,12 @@ CONCEPTS: dict[C, str] = {
         "toute la plaquette, boite entiere, la boîte entière, tous pris, les ai tous pris, tout avalé, "
         "tous avalé, avalé toute, tout le flacon, deux fois la dose, double dose, doublé la dose, "
         "double le previscan, je double le, unités au lieu de, au lieu de 4, au lieu d'un, pris trop de, "
-        "trop d'insuline, surdos*, overdose, trompé de dose, trompée de dose, pris deux fois"
+        "trop d'insuline, surdos*, overdose, trompé de dose, trompée de dose, pris deux fois, "
+        "plein de médicaments, plein de cachets, tas de cachets, tas de médicaments, poignée de cachets, "
+        "poignée de médicaments, tous mes médicaments, tous mes cachets, tous les cachets, "
+        "tous les comprimés, le double de mes, le double de ma dose, deux fois mon insuline, "
+        "deux fois l'insuline, insuline deux fois, trompé de médicament, trompée de médicament, "
+        "trop de cachets, trop de médicaments, mélangé mes médicaments"
     ),
     C.TOOK: (
         "pris, prise, prends, prenais, avalé*, avale, avaler, gobé*, ingurgit*, ingér*, injecté*, "
@@ -397,7 +414,8 @@ CONCEPTS: dict[C, str] = {
     C.POISON: (
         "javel, eau de javel, déboucheur, détergent, produit ménager, lessive, antigel, mort aux rats, "
         "poison, désherbant, white spirit, ammoniac*, liquide vaisselle, champignons vénéneux, "
-        "pastille de lave vaisselle, acide, destop, ammoniaque"
+        "pastille de lave vaisselle, acide, destop, ammoniaque, produit d'entretien, produit vaisselle, "
+        "acétone, essence, insecticide, détartrant"
     ),
     # despair
     C.KILL_SELF: (
@@ -414,7 +432,9 @@ CONCEPTS: dict[C, str] = {
         "se foutre en l'air, en finir une bonne fois, veut en finir, prendre tous mes cachets, "
         "avaler toute la boîte ce soir, me trancher la gorge, mettre un terme à ma vie, "
         "un terme à mes jours, disparaître pour de bon ce soir, se jeter, se supprimer, me zigouiller, "
-        "foutre en l air, me jeter sous, me jeter du, mettre fin a mes jours, me foutre sous"
+        "foutre en l air, me jeter sous, me jeter du, mettre fin a mes jours, me foutre sous, "
+        "sauter du pont, sauter par la fenetre, me jeter par, finir avec tout ça, en finir ce soir, "
+        "m'oter la vie, me trancher, tirer une balle, avaler tout pour, foncer dans un arbre"
     ),
     C.CUT_SELF: (
         "taillad*, ouvert les veines, ouvrir les veines, me coupe exprès, coupé exprès, coupée exprès, "
@@ -425,7 +445,8 @@ CONCEPTS: dict[C, str] = {
         "me suis ouvert les, me coupe les bras, me coupe les cuisses, me brûle avec, me suis brûlée exprès, "
         "me frappe, me suis blessé exprès, me suis blessée exprès, me suis fait du mal, "
         "coupures sur les bras, me suis recoupé*, me suis encore coupé*, encore coupé*, je me coupe, "
-        "me scarifie, scarifi*, me suis coupé exprès, me suis coupée exprès, me fais du mal exprès"
+        "me scarifie, scarifi*, me suis coupé exprès, me suis coupée exprès, me fais du mal exprès, "
+        "couper les veines, me suis coupé les, me suis entaillé"
     ),
     C.END_IT: (
         "j'en finis, jen finis, en finis, tout s'arrête, c'est fini, ça s'arrête, tout sera fini, "
@@ -482,7 +503,10 @@ CONCEPTS: dict[C, str] = {
         "mourir dans mon sommeil, partir dans mon sommeil, vivre encore comme ça, pas continuer à vivre, "
         "plus continuer à vivre, marre d'être en vie, plus rien ne me retient, la vie ne vaut, disparaitre, "
         "envie de disparaitre, mieux mort, mieux morte, voudrais être mort, voudrais être morte, "
-        "jveux mourir, jveux plus vivre, plus gout à la vie, la vie vaut pas"
+        "jveux mourir, jveux plus vivre, plus gout à la vie, la vie vaut pas, que tout s'arrête, "
+        "que ca s'arrete pour toujours, mieux si j'étais mort, mieux si j'étais morte, "
+        "plus le gout de vivre, je veux partir pour toujours, ne pas me réveiller demain, "
+        "la mort me soulagerait"
     ),
     C.HOPELESS: (
         "à quoi bon, a quoi bon, plus rien n'a de sens, rien n'a de sens, rien n'a plus de sens, "
@@ -510,7 +534,11 @@ CONCEPTS: dict[C, str] = {
         "je baisse les bras, laisse tomber ma vie, m'en sortirai jamais, m'en sortirai pas, "
         "je craque complètement, tenir le coup, pas la force de continuer, n'attends plus rien, "
         "attends plus rien de, en peux plus de, poids pour tout le monde, un poids pour, une charge pour, "
-        "je sers à rien, je vaux rien, personne ne me regretterait"
+        "je sers à rien, je vaux rien, personne ne me regretterait, personne me regretterait, "
+        "personne ne me regrettera, je manquerais à personne, manquerai à personne, je tiens plus le coup, "
+        "je tiens plus, tiens plus, j'en ai marre de tout, marre de tout, je suis un fardeau, "
+        "un fardeau pour, je suis nul à tout, je gêne tout le monde, je suis de trop, je suis foutu, "
+        "je suis foutue"
     ),
     # eating
     C.EATING: (
@@ -541,7 +569,9 @@ CONCEPTS: dict[C, str] = {
         "recrache la nourriture, hais mon corps, mon corps me répugne, dégoûte quand je me vois, "
         "mange presque plus rien, rien que de l'eau, café et au chewing, chewing gum, "
         "cheveux tombent par poignées, par poignées, je me goinfre, vomis exprès, vomir exprès, "
-        "jeune pour maigrir, affame, dégoute mon corps, bouffe tout et"
+        "jeune pour maigrir, affame, dégoute mon corps, bouffe tout et, les doigts dans la, "
+        "rien mangé depuis, mange plus depuis, mange rien depuis, cache la nourriture, "
+        "dégoûtée de mon corps"
     ),
     C.ON_PURPOSE: (
         "exprès, volontairement, pour maigrir, pour perdre du poids, pour pas grossir, "
@@ -591,7 +621,9 @@ CONCEPTS: dict[C, str] = {
         "gorge se resserre, gorge se serre, gorge serrée, gorge qui se ferme, gorge gonflée, langue gonfle, "
         "langue énorme, lèvres énormes, langue et les lèvres, lèvres gonflent, lèvres gonflées, "
         "visage gonflé, visage gonfle, plein de plaques, couvert de plaques, choc anaphylactique, "
-        "oedème de quincke, gratte partout et"
+        "oedème de quincke, gratte partout et, gorge gonfle, gorge enfle, langue enfle, langue enflée, "
+        "visage enfle, visage enflé, visage tout gonflé, lèvres enflées, lèvres enflent, paupières gonflées, "
+        "urticaire géante, plus avaler, peux plus avaler, boutons partout et"
     ),
     C.RASH: (
         "urticaire, boutons partout, plaques rouges, plaques sur tout, couvert* de plaques, "
@@ -640,14 +672,19 @@ CONCEPTS: dict[C, str] = {
         "commotion, trauma cranien, traumatisme cranien, fracture du crane, crane ouvert, coup sur la tete, "
         "coup à la tete, choc à la tete, tombé sur la tete, tombée sur la tete, cogné la tete, une pupille, "
         "pupille énorme, pupille plus grosse, pupilles différentes, ouvert le crane, bosse à la tete, "
-        "dans la tempe"
+        "dans la tempe, sur la tete, cogné la tête, cognée la tête, tapé la tête, tapée la tête, "
+        "coup à la tête, tête contre, tombé tête, sang de l'oreille, sang par l'oreille, "
+        "saigne derriere la tete, saigne de la tete, bosse énorme, bosse au front, bosse sur le front"
     ),
     C.THINNERS: "anticoagulant*, previscan, eliquis, xarelto, coumadine, sous anticoagulant",
-    C.SUGAR: "sucre, glycémie, glycemie, dextro, glucose, l appareil, lecteur, capteur, diabète",
+    C.SUGAR: "sucre, glycémie, glycemie, dextro, glucose, diabète",
     C.SUGAR_LOW: (
         "bas, basse, trop bas, trop basse, chute, chuté, en chute, tombé, tombée, dans les chaussettes, descend"
     ),
-    C.HYPO: "hypo, hypoglycémi*, hypoglycemi*, en hypo, malaise hypo, hypos",
+    C.HYPO: (
+        "hypo, hypoglycémi*, hypoglycemi*, en hypo, malaise hypo, hypos, sucre bas, glycémie basse, "
+        "hypo sévère, chute de sucre, chute de glycémie, en hypoglycémie"
+    ),
     C.INHALER: "ventoline, inhalateur, asthme, pompe, spray, le bleu, bombe, salbutamol, aérosol",
     C.NO_USE: (
         "fait rien, sert à rien, sert a rien, marche pas, marche plus, aide pas, ne fait rien, "
@@ -658,9 +695,11 @@ CONCEPTS: dict[C, str] = {
         "sur le pont, sur le toit, au bord du pont, sur le rebord, sur les rails, sur la voie, "
         "au bord de la falaise, au bord du vide, enjambé"
     ),
-    C.URINATE: "uriner, pisser, faire pipi, pipi",
+    C.URINATE: "uriner, pisser, faire pipi, pipi, vider ma vessie, vessie",
     C.GROIN: "entrejambe, l entrejambe, entre les jambes, l aine, parties intimes, le périnée, en selle",
     C.FAST_RATE: ("cent cinquante, cent soixante, cent soixante dix, cent quatre vingts, deux cents par minute"),
+    C.METER: "appareil, lecteur, capteur, dextro",
+    C.SHAKY: "trembl*, tremblote, sueur*, transpir*, transpire, sue, en nage, grelott*",
     # a cry for help
     C.CRY: (
         "au secours, à l'aide, a l'aide, sos, urgence, envoyez de l'aide, envoyez les secours, "
@@ -676,7 +715,9 @@ CONCEPTS: dict[C, str] = {
         "appelez le 15, le 112 pour moi, appelle le 112, appelez le 112, appelle le samu, "
         "il me faut le samu, faut le samu, les pompiers vite, appelez les pompiers, appelle les pompiers, "
         "faut une ambulance, ambulance vite, aidez moi vite, urgence vitale, besoin d'un médecin vite, "
-        "emmenez moi à l'hopital, aidez moi"
+        "emmenez moi à l'hopital, à l'aide je, quelqu'un appelle, appelez quelqu'un, appelez moi, "
+        "un médecin vite, il me faut de l'aide, besoin d'aide vite, envoyez une ambulance, les secours vite, "
+        "peux plus me relever, emmenez moi aux urgences, urgences vite"
     ),
     C.HELP_ME: (
         "aidez moi, aide moi, aidez nous, besoin d'aide, besoin de quelqu'un, il me faut quelqu'un, "
@@ -699,8 +740,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.DYING: (
         "je meurs, je vais mourir, en train de mourir, me sens partir, me sens mourir, "
-        "je suis en train de partir, va mourir, je pars, crois que je vais mourir, vais y passer, "
-        "je vais y rester, vais crever, je crève, c'est la fin, ma dernière heure"
+        "je suis en train de partir, va mourir, crois que je vais mourir, vais y passer, je vais y rester, "
+        "vais crever, je crève, c'est la fin, ma dernière heure, je pars pour toujours, je me meurs"
     ),
     # how it is said
     C.NO: (
@@ -918,7 +959,8 @@ CONCEPTS: dict[C, str] = {
         "crise de la quarantaine, boîte mail, boite aux lettres, boite de nuit, boite de chocolats, "
         "adieu le sucre, pompe à vélo, sur le pont ce week end, le pont de mai, sur la voie publique, "
         "l'appareil photo, à la tête, en tête, saute aucun repas, coupe en quatre, me coupe en quatre, "
-        "se couper en quatre, comme si"
+        "se couper en quatre, comme si, coup de chance, chapeau sur la tete, prends la tête, "
+        "un bonnet sur la tete, idée derriere la tete, pompe mal, un bleu, failli abandonner mais"
     ),
 }
 

@@ -119,7 +119,7 @@ CONCEPTS: dict[C, str] = {
         "jak z gumy, z galarety, jak z galarety, jak obca, obca, jak drewno, drewnian*, nie swoja, "
         "ciężka jak, nie podniosę, nie uniosę, nie zaciska, opadł*, opadn*, zwiotcz*, bezsiln*, zero siły, "
         "leci z reki, nie sluchaja, jak martwa, nie utrzymał*, nie utrzymal*, bezwładna, wisi, bez władzy, "
-        "ugina się"
+        "ugina się, nie robi tego co, nie robi co, nie mogę podnieść"
     ),
     C.WEAK: "słabość, słaba, słaby, osłabien*, osłabion*, bez siły, słabsz*, osłabł*",
     C.ONE_SIDE: (
@@ -159,7 +159,8 @@ CONCEPTS: dict[C, str] = {
         "nie mogę dobrać słów, gubię słowa, brakuje mi słów nagle, nie umiem się wysłowić, "
         "nie mogę się wysłowić, mówię od rzeczy, plecie bzdury, plecie od rzeczy, gada bez sensu, "
         "mowa niewyraźna, sepleni, belkocz*, bełkot, wychodzi belkot, mamrocze, mówię jak pijany, "
-        "mówi jak pijany, sepleni nagle, słowa się plączą"
+        "mówi jak pijany, sepleni nagle, słowa się plączą, dziwnie mówię, dziwnie mówi, mówi bez sensu, "
+        "słowa mi się plączą, nie mogę złożyć zdania"
     ),
     C.SEE: "widzieć, widzę, widze, widzi, widział*, wzrok*, patrz*, widzenie",
     C.SIGHT_LOST: (
@@ -175,7 +176,9 @@ CONCEPTS: dict[C, str] = {
         "kotara, cień na oku, zamglone widzenie nagle, widzę jak przez mgłę, dwa obrazy, podwójnie, "
         "zniknął mi obraz, zniknęło mi widzenie, wszystko podwójnie, wzrok mi uciekł, mroczek w oku, "
         "widze podwojnie, cień zachodzi, cien zachodzi, czarnych płatków, czarne płatki, błyski a, błyski i, "
-        "błyski w oku, zasłona w oku, kurtyna, nie widze na jedno, oko mi oślepło, widzę połowę"
+        "błyski w oku, zasłona w oku, kurtyna, nie widze na jedno, oko mi oślepło, widzę połowę, "
+        "widzę niewyraźnie, widze niewyraznie, czarne plamy, czarne mroczki w oku, błyska mi w oku, "
+        "nic nie widzę na, widzę tylko pół, zaniewidział*"
     ),
     C.CONFUSED: (
         "splątan*, splątał*, zdezorient*, skołowan*, zagubion*, zamroczon*, mąci mi się, pogubił*, "
@@ -236,7 +239,10 @@ CONCEPTS: dict[C, str] = {
         "przytomności nie, nie budzi, się nie budzi, nie odpowiada i leży, leży i nie, zasłabł*, zaslabl*, "
         "urwal mi sie film, zaraz fiknę, fiknę, fikne, fiknął*, zaraz padnę, zaraz zemdleję, zemdlej*, "
         "odleciał*, odpłynęł*, odpłynął*, runal, ocknął*, ocknęł*, obudziłem się na podłodze, "
-        "leżę na podłodze, leze na podlodze, ciemno przed oczami i, zrobiło mi się ciemno"
+        "leżę na podłodze, leze na podlodze, ciemno przed oczami i, zrobiło mi się ciemno, prawie zemdla*, "
+        "znaleziono mnie na podłodze, znalazł mnie na podłodze, znalazła mnie na podłodze, znaleźli mnie, "
+        "obudziłam się na podłodze, nogi się pode mną ugięły, nogi mi się ugięły, urwał mi się, osunął*, "
+        "osunęł*, zjechałam na podłogę"
     ),
     C.CAME_ROUND: (
         "ocknąłem, ocknęłam, ocknal*, ocknął*, ocknę*, obudziłem się, obudziłam się, "
@@ -266,7 +272,8 @@ CONCEPTS: dict[C, str] = {
         "w głowie kręci, kołuje mi się, buja mną, kołysze mną, tracę równowagę, zatacza*, chwieję się, "
         "zachwiał*, chybocz*, kolebie mną, karuzela, pływa mi przed, zakołowało, głowa mi lata, "
         "świat wiruje, jak na statku, lekko w głowie, nogi jak z waty, zamroczyło, kolysze mna, slabo mi, "
-        "gwiazdy przed oczami, gwiazdki"
+        "gwiazdy przed oczami, gwiazdki, chodzę jak pijany, chodzę jak pijana, zataczam, "
+        "nie trzymam równowagi, straciłem równowagę"
     ),
     C.AGAIN: (
         "znowu, znów, ciągle, często, wciąż, każd*, od, stale, codziennie, kilka, ponownie, ostatnio, "
@@ -295,7 +302,9 @@ CONCEPTS: dict[C, str] = {
         "oddychać nie mogę, oddechu złapać nie mogę, tchu złapać nie mogę, powietrza nie mogę, "
         "nie moge oddychac, nie moglem oddychac, łapię powietrze, lapie powietrze, łapie powietrze, "
         "różowa piana, rozowa piana, piana na ustach, bardzo ciężko mi się oddycha, krztuszę, zadławi*, "
-        "zakrztusi*, brakuje mi powietrza"
+        "zakrztusi*, brakuje mi powietrza, źle mi się oddycha, ledwie oddycham, prawie nie oddycham, "
+        "nie mogę zaczerpnąć, łapać powietrza, sine usta, usta sine, sinieje, sinieję, charczę, rzężę, "
+        "brak tchu w spoczynku, brak powietrza, zatyka mnie, nie ma powietrza, dławi się, dławię"
     ),
     C.AIR_HUNGER: (
         "brakuje mi powietrza, brakuje powietrza, brak powietrza, brak mi powietrza, powietrza mi brak*, "
@@ -351,7 +360,8 @@ CONCEPTS: dict[C, str] = {
     # blood
     C.BLEED: (
         "krwaw*, krwotok z nosa, krew z nosa, tracę krew, traci krew, krew mi leci, leci krew, krwawi, "
-        "krwawię, krwotok, sika krew, leje się krew, krew się leje, krew leci"
+        "krwawię, krwotok, sika krew, leje się krew, krew się leje, krew leci, nie przestaje krwawić, "
+        "ciągle krwawi"
     ),
     C.BLOOD: "krew, krwi, krwią, krwia, krwaw*, krwist*, jucha, krwawi*, krwawien*",
     C.WOUND: (
@@ -381,7 +391,9 @@ CONCEPTS: dict[C, str] = {
         "leje sie krew, fusy od kawy, pluję krwią, pluje krwia, wymiotuję krwią, wymioty z krwią, "
         "podpaska pełna, podpaska pelna, podpaska co, podpaski co, pełna podpaska, cała muszla czerwona, "
         "mnóstwo krwi, mnostwo krwi, krew wszędzie, wszędzie krew, wszystko we krwi, kaszlę krwią, "
-        "kałuża krwi, wykrwawi*"
+        "kałuża krwi, wykrwawi*, nie przestaje krwawić, krew nie przestaje, nie mogę zatamować, "
+        "nie da się zatamować, krew ciągle leci, ciągle leci krew, dużo krwi, masa krwi, krew w moczu, "
+        "sikam krwią, skrzepy, krew się sączy bez końca, krwotok"
     ),
     C.VOMIT: (
         "wymiot*, zwymiot*, rzyg*, zwrac*, zwróc*, haftow*, haftuj*, pawia, zbiera na wymioty, "
@@ -401,7 +413,11 @@ CONCEPTS: dict[C, str] = {
         "wzięłam wszystkie, całe opakowanie, całe pudełko, cale pudelko, cały listek, nałykał*, nalykal*, "
         "podwójna dawka, podwójną dawkę, podwójnie warfarynę, brałem podwójnie, bralem podwojnie, "
         "brałam podwójnie, dwa razy za dużo, zamiast jednej, jednostek zamiast, wszystkie tabletki, "
-        "za dużo insuliny, dwa razy wziąłem, dwa razy wzięłam"
+        "za dużo insuliny, dwa razy wziąłem, dwa razy wzięłam, garść tabletek, garsc tabletek, "
+        "garść prochów, wszystkie moje leki, wszystkie leki, wszystkie proszki, kupę tabletek, "
+        "mnóstwo tabletek, podwójną dawkę leków, podwójnie leki, dwa razy leki, dwa razy insulinę, "
+        "insulinę dwa razy, pomyliłem leki, pomyliłam leki, pomyliłam insulinę, pomyliłem insulinę, "
+        "za dużo wziąłem, za dużo wzięłam"
     ),
     C.TOOK: (
         "wziął*, wzięł*, wziąłem, wzięłam, wziolem, wziol*, biorę, zażył*, zażyłem, zażyłam, połkn*, "
@@ -442,7 +458,8 @@ CONCEPTS: dict[C, str] = {
         "wybielacz*, domestos*, kret, kreta, płyn do, środek czystości, środki czystości, detergent*, "
         "trutk*, trucizn*, odmrażacz*, rozpuszczalnik*, muchomor*, ocet, octu, denaturat*, kwas*, chlor*, "
         "kapsułkę do prania, kapsułki do prania, wybielacz, wybielacza, domestos, trutka, trutkę, denaturat, "
-        "płynu do naczyń, borygo, ocet stężony"
+        "płynu do naczyń, borygo, ocet stężony, środek do czyszczenia, płyn do zmywania, benzynę, "
+        "rozpuszczalnik, aceton, odkamieniacz"
     ),
     # despair
     C.KILL_SELF: (
@@ -463,7 +480,9 @@ CONCEPTS: dict[C, str] = {
         "zakończę to wszystko, skończyć z tym wszystkim, skończę z tym wszystkim, chcę to zakończyć, "
         "chcę to skończyć, odebrać, sobie życie, chce ze sobą skończyć, ma zamiar się zabić, "
         "chciał się zabić, chciała się zabić, targnąć, targnę, łyknę wszystkie, połknę wszystkie, "
-        "wezmę wszystkie tabletki, zabic sie, skocze z, podciąć żyły"
+        "wezmę wszystkie tabletki, zabic sie, skocze z, podciąć żyły, skoczyć z mostu, skoczyc z, "
+        "rzucic sie pod, wskoczyć pod, skończyć ze swoim życiem, zakończyć to dziś, podcięłam sobie, "
+        "podciąłem sobie, powieszę, wjadę w drzewo"
     ),
     C.CUT_SELF: (
         "tnę się, tne sie, ciąłem się, cięłam się, pociąłem się, pocięłam się, pocielam sie, pociąć się, "
@@ -474,7 +493,7 @@ CONCEPTS: dict[C, str] = {
         "ciełam się, cięłam, przeciąłem żyły, przecięłam żyły, podcięłam, podciąłem, znowu się pocięłam, "
         "znowu się pociąłem, znowu się tnę, skaleczyłam się specjalnie, skaleczyłem się specjalnie, "
         "specjalnie się skaleczył*, specjalnie się oparzył*, biję się po, wycinam na skórze, ciąć się, "
-        "żyletk*"
+        "żyletk*, podcięłam sobie żyły, podciąłem sobie żyły, podcielam zyly, pocięta, pocięty, nacinam"
     ),
     C.END_IT: (
         "to skończę, to skoncze, skończę to, skończę z tym, kończę z tym, koniec ze mną, "
@@ -539,7 +558,9 @@ CONCEPTS: dict[C, str] = {
         "nie chcę się już obudzić, nie chcę się obudzić, nie chce się budzić, nie chcę się rano obudzić, "
         "nie chcę się więcej budzić, nie chcę już być, żyć nie chcę, żyć już nie chcę, umrzeć chcę, "
         "żyć się odechciewa, nie chce zyc, chce umrzec, nie chce mnie tu być, nie obudzić, "
-        "zasnąć i się nie obudzić, chce zniknac"
+        "zasnąć i się nie obudzić, chce zniknac, skończyć ze swoim życiem, żeby to się skończyło, "
+        "niech to się skończy, lepiej by było gdybym nie żył, lepiej by było jakbym, "
+        "modlę się żeby się nie obudzić"
     ),
     C.HOPELESS: (
         "po co to wszystko, po co mi to wszystko, bez sensu, nie ma sensu, żadnego sensu, nie widzę sensu, "
@@ -570,7 +591,10 @@ CONCEPTS: dict[C, str] = {
         "opadły mi ręce na wszystko, się poddaję, poddaję się całkiem, dałam sobie spokój z życiem, "
         "obojętn*, wyjścia nie widzę, sensu nie ma, nadziei nie ma, nadziei nie mam, "
         "nikomu nie jestem potrzebn*, nie daję rady żyć, nie daje juz rady, nie mam siły żyć, "
-        "nic z tego nie będzie, nic z tego nie bedzie, to bez sensu wszystko, nikt za mną nie zatęskni"
+        "nic z tego nie będzie, nic z tego nie bedzie, to bez sensu wszystko, nikt za mną nie zatęskni, "
+        "nikt by nie zauważył, nikt by za mną nie tęsknił, nikt za mną, nikomu na mnie nie zależy, "
+        "nie wytrzymam tego, mam tego dość życia, nie ma dla mnie nadziei, nie ma przyszłości, "
+        "wszystkim zawadzam, tylko przeszkadzam, jestem śmieciem"
     ),
     # eating
     C.EATING: (
@@ -604,7 +628,9 @@ CONCEPTS: dict[C, str] = {
         "oddaję wszystko co zjem, palcami wywołuj*, przeczyszczam się, tabletki przeczyszczające, xenna, "
         "senes, odwadniając*, tylko wodzie, na samej wodzie, na kawie i gumie, kawie i gumie, obżeram się i, "
         "obzeram sie, włosy wychodzą garściami, wlosy wychodza, garściami, rzygam specjalnie, boje sie jesc, "
-        "glodze sie, głodówka, nie jem od"
+        "glodze sie, głodówka, nie jem od, palec w gardło, nie jem od trzech, nie jem od dwóch, "
+        "boję się utyć, objadam się i, wymiotuję po każdym, brzydzę się swojego ciała, "
+        "obrzydzenie do swojego ciała"
     ),
     C.ON_PURPOSE: (
         "specjalnie, celowo, umyślnie, żeby schudnąć, zeby schudnąć, żeby nie przytyć, żeby waga, palce, "
@@ -654,7 +680,10 @@ CONCEPTS: dict[C, str] = {
         "gardło się zwęża, gardlo sie zweza, gardło się zaciska, gardło puchnie, gardło mi spuchło, "
         "język puchnie, język mi puchnie, język spuchł, usta puchną, usta spuchły, twarz spuchła, "
         "twarz mi spuchła, cała w bąblach, cały w bąblach, reakcja alergiczna, pokrzywka wszędzie, "
-        "szyja nabrzmiała, szyja spuchła, nie mogę przełykać, wszystko swędzi i"
+        "szyja nabrzmiała, szyja spuchła, nie mogę przełykać, wszystko swędzi i, twarz mi puchnie, "
+        "twarz puchnie, gardło mi puchnie, gardło spuchło, wargi puchną, wargi spuchły, spuchły mi wargi, "
+        "powieki spuchły, bąble na całym, wysypka na całym ciele i, nie mogę przełknąć, "
+        "zamyka mi się gardło, uczulenie silne, silna alergia"
     ),
     C.RASH: (
         "wysypk*, pokrzywk*, bąble, bąbli, swędzi mnie całe, swędzi całe, swędzi wszystko, "
@@ -706,12 +735,18 @@ CONCEPTS: dict[C, str] = {
     C.HEAD_INJURY: (
         "wstrząs mózgu, wstrząśnienie mózgu, źrenica ogromna, jedna źrenica, źrenica większa, źrenice różne, "
         "różne źrenice, uraz głowy, pęknięta czaszka, rozbita głowa, głowa rozbita, rozbiłem głowę, "
-        "rozbiłam głowę, złamana czaszka, w skroń"
+        "rozbiłam głowę, złamana czaszka, w skroń, na głowę, na glowe, uderzyłam się w głowę, "
+        "uderzyłem się w głowę, walnęłam głową, walnąłem głową, głową o, glowa o, guz na głowie, "
+        "rana na głowie, krew z ucha, głowa krwawi, tył głowy krwawi"
     ),
     C.THINNERS: ("rozrzedzenie, rozrzedzające, warfaryn*, acenokumarol, sintrom, eliquis, xarelto, przeciwzakrzepow*"),
-    C.SUGAR: "cukier, cukry, cukru, glukoza, glukozy, glikemia, glukometr, aparat, sensor, libre",
+    C.SUGAR: "cukier, cukry, cukru, glukoza, glukozy, glikemia",
     C.SUGAR_LOW: ("niski, niskie, za niski, spadł, spada, poleciał, leci w dół, leci na łeb, zjechał, na dole"),
-    C.HYPO: ("niedocukrz*, hipoglikemi*, hipo, hipka, spadek cukru, cukier mi spadł, hipoglik*, cukier spada"),
+    C.HYPO: (
+        "niedocukrz*, hipoglikemi*, hipo, hipka, spadek cukru, cukier mi spadł, hipoglik*, cukier spada, "
+        "cukier niski, cukier nisko, niski cukier, cukier poleciał, hipoglikemia, spadek glukozy, "
+        "mam niski cukier"
+    ),
     C.INHALER: ("inhalator, wziewki, ventolin, salbutamol, astma, niebieski, wziewy, psikacz, dmuchawka, berodual"),
     C.NO_USE: (
         "nie działa, nic nie pomaga, nie pomaga, nic nie daje, nie daje ulgi, nie skutkuje, atak, masakra, "
@@ -725,6 +760,8 @@ CONCEPTS: dict[C, str] = {
     C.URINATE: "wysikać, wysikac, sikać, siku, oddać moczu, wysiusiać, oddac moczu",
     C.GROIN: "krocze, kroczu, krocza, pachwina, pachwinie, między nogami, miedzy nogami, intymne",
     C.FAST_RATE: ("sto pięćdziesiąt, sto sześćdziesiąt, sto siedemdziesiąt, sto osiemdziesiąt, dwieście na minutę"),
+    C.METER: "glukometr, aparat, sensor, libre, urządzenie",
+    C.SHAKY: "trzęs*, trzes*, telepie, drż*, drze, pocę, poce, pot, poty, spocon*, dygot*",
     # a cry for help
     C.CRY: (
         "ratunku, na pomoc, sos, ratujcie, ratuj, ratuj mnie, pogotowia, potrzebuję karetki, karetki, "
@@ -735,9 +772,12 @@ CONCEPTS: dict[C, str] = {
         "nie mogę się podnieść z podłogi, leżę na podłodze, przyjedźcie, przyjedźcie szybko, "
         "przyjdźcie szybko, niech ktoś szybko, niech ktoś przyjdzie szybko, szybko kogoś, karetkę, "
         "wezwijcie karetkę, wezwij karetkę, trzeba karetki, pogotowie, potrzebuję pogotowia, pomocy ratunku, "
-        "pomocy, potrzebuje pogotowia, karetkę proszę, dzwoń na 112, dzwońcie na 112, dzwon po pogotowie, "
-        "zadzwoń po karetkę, zadzwońcie po, przyślijcie karetkę, niech ktoś przyjedzie, pomóżcie, pomozcie, "
-        "pomóżcie mi, zabierzcie mnie do szpitala, potrzebuję lekarza natychmiast"
+        "potrzebuje pogotowia, karetkę proszę, dzwoń na 112, dzwońcie na 112, dzwon po pogotowie, "
+        "zadzwoń po karetkę, zadzwońcie po, przyślijcie karetkę, niech ktoś przyjedzie, "
+        "zabierzcie mnie do szpitala, potrzebuję lekarza natychmiast, niech ktos zadzwoni, ktoś zadzwoni po, "
+        "zadzwoń na pogotowie, potrzebuję lekarza, potrzebna karetka, karetka szybko, karetkę szybko, "
+        "karetki potrzebuję, muszę do szpitala, zawieźcie mnie, pomocy nie mogę, nie mogę się podnieść, "
+        "pomocy pomocy"
     ),
     C.HELP_ME: (
         "pomocy, pomóż mi, pomóżcie, pomozcie, pomóż, pomóżcie mi, niech mi ktoś pomoże, "
@@ -759,9 +799,9 @@ CONCEPTS: dict[C, str] = {
         "karetk*, karetkę, pogotowi*, 112, 999, ratownik*, ambulans*, erka, erkę, lekarza natychmiast, lekarza szybko"
     ),
     C.DYING: (
-        "umieram, zaraz umrę, umrę zaraz, chyba umieram, konam, czuję że umieram, odchodzę z tego, "
-        "zdycham, zaraz zemrę, chyba schodzę, schodzę, to koniec ze mną, to już koniec, "
-        "czuję że odchodzę, odchodzę"
+        "umieram, zaraz umrę, umrę zaraz, chyba umieram, konam, czuję że umieram, odchodzę z tego, zdycham, "
+        "zaraz zemrę, chyba schodzę, schodzę, to koniec ze mną, to już koniec, czuję że odchodzę, "
+        "odchodzę z tego świata, odchodzę na zawsze"
     ),
     # how it is said
     C.NO: (
@@ -1000,7 +1040,9 @@ CONCEPTS: dict[C, str] = {
         "zakochana po uszy, dalabym sie pokroic, szlag trafi, zabójczy wynik, plan treningowy, plan na, "
         "mój plan, w plan, nie trzeba karetki, nie potrzebuję karetki, aparat fotograficzny, "
         "usiadlem na telefonie, pomocy w, dzięki za, bez pomocy, za pomocą, liście, niebieski ręcznik, "
-        "fuzja, guzik, guza nie, cukier w normie, biurokracji głowa mi pęka"
+        "fuzja, guzik, guza nie, cukier w normie, biurokracji głowa mi pęka, czapka na głowę, "
+        "kaptur na głowę, kapelusz na głowę, spadło mi to na głowę, wszystko na głowie, powiedzenie, "
+        "powiedziała, powiedział, trudno powiedzieć, takie powiedzenie, trasą"
     ),
 }
 

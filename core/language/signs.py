@@ -139,6 +139,8 @@ def _signs() -> Iterator[Sign]:
     yield sign("head_injury", SAME_DAY, C.HEAD, C.HIT)
     yield sign("low_sugar", EMERGENCY, C.HYPO)
     yield sign("low_sugar", EMERGENCY, C.SUGAR, C.SUGAR_LOW)
+    yield sign("low_sugar", EMERGENCY, C.METER, C.SUGAR_LOW, C.SHAKY)
+    yield sign("low_sugar", EMERGENCY, C.SUGAR, C.SHAKY, sure=False)
     yield sign("cannot_pass_water", EMERGENCY, C.CANNOT, C.URINATE)
     yield sign("cannot_pass_water", EMERGENCY, C.GROIN, C.NUMB)
 
@@ -205,8 +207,8 @@ CARRIES_NO: frozenset[C] = BODY | {
     C.CHEST_PAIN, C.HEART_ATTACK, C.HURT, C.PRESS, C.RACING, C.PALPITATIONS, C.COLD_SWEAT, C.STROKE, C.DROOP, C.NUMB,
     C.WEAK, C.SPEAK, C.SLURRED, C.SIGHT_LOST, C.CONFUSED, C.HEADACHE, C.SEVERE, C.SUDDEN, C.FAINTED, C.SEIZURE,
     C.DIZZY, C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.BLEED, C.BLOOD, C.HAEMORRHAGE, C.VOMIT, C.COUGH,
-    C.STOOL, C.HYPO, C.HEAD_INJURY, C.OVERDOSE, C.KILL_SELF, C.CUT_SELF, C.THOUGHTS, C.SWOLLEN, C.CLOT, C.ALLERGY, C.NAUSEA, C.FATIGUE,
-    C.INJURY, C.MUCH, C.CALL, C.AMBULANCE, C.HELP_ME, C.CRY, C.CLOSING, C.TRIGGER,
+    C.STOOL, C.HYPO, C.HEAD_INJURY, C.OVERDOSE, C.KILL_SELF, C.CUT_SELF, C.THOUGHTS, C.SWOLLEN, C.CLOT, C.ALLERGY, C.NAUSEA,
+    C.FATIGUE, C.INJURY, C.MUCH, C.CALL, C.AMBULANCE, C.HELP_ME, C.CRY, C.CLOSING, C.TRIGGER,
 }  # fmt: skip  # in a list of denials ("no chest pain, dizziness or fainting") a "no" reaches past these
 
 HOW_IT_IS_SAID: frozenset[C] = frozenset(
