@@ -316,7 +316,7 @@ def _sighting(
         return Sighting(sign.key, level, denied=True, certain=False)
     if (sign.key, level) in SETTLES and _settled(r, spans):
         level = SETTLES[sign.key, level]
-    when = _when(r, spans, matches)
+    when = _when(r, sign, spans, matches)
     if when is When.LONG_AGO and sign.key == NEW and any(start <= i < end for i in r.negative):
         when = When.NOW  # "out of breath making the bed, last month it was not like that"
     who = _who(r, sign, spans, when)
@@ -410,16 +410,19 @@ def _settled(r: _Read, spans: Sequence[Span]) -> bool:
 # --- when and who -------------------------------------------------------------------------------------------------
 
 
-def _when(r: _Read, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]) -> When:
+def _when(r: _Read, sign: Sign, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]) -> When:
     start, end = r.sentence(spans)
-    part = _part(r, spans, start, end)
-    if r.anywhere(C.PAST, *part) and not (r.anywhere(C.NOW, *part) or r.anywhere(C.JUST_NOW, *part)):
-        return When.LONG_AGO  # "bulimic at school, now I eat normally"
+    own = _part(r, spans, start, end)
+    again = [_part(r, s, start, end) for other, s in matches if other.key == sign.key and start <= s[0][0] < end]
+    if any(r.anywhere(C.PAST, *part) for part in (own, *again)) and not any(
+        r.anywhere(concept, *part) for concept in (C.NOW, C.JUST_NOW) for part in (own, *again)
+    ):
+        return When.LONG_AGO  # "bulimic at school, now I eat normally"; "my leg swelled in 2016, a clot"
     if r.anywhere(C.JUST_NOW, start, end):
         return When.JUST_NOW
     if r.anywhere(C.NOW, start, end):
         return When.NOW
-    if _long_ago(r, spans, start, end, matches):
+    if _long_ago(r, spans, start, end, [m for m in matches if m[0].key != sign.key]):
         return When.LONG_AGO
     return When.EARLIER_TODAY if r.anywhere(C.EARLIER, start, end) else When.UNKNOWN
 

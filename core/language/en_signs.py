@@ -1036,7 +1036,7 @@ CONCEPTS: dict[C, str] = {
         "weed the, pad of paper, note pad, mouse pad, on the roof of, roof of my, asthma nurse, "
         "asthma clinic, asthma review, nailed it, killed it on, killed the, pupils at school, my pupils, "
         "the pupils in, as if, as though, dropped out of, went over on, went over the, dog collapsed, "
-        "cat collapsed"
+        "cat collapsed, healed, healed perfectly"
     ),
 }
 

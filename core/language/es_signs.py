@@ -258,8 +258,8 @@ CONCEPTS: dict[C, str] = {
         "no llego a respirar, no alcanzo a respirar, no jalo, no me entra el aire bien, ya no respira, "
         "no me llega aire, no llega aire, boqueo, espuma rosa, espuma rosita, atoro, atorada, atorado, "
         "se me atoro, me asfixio, me cuesta muchisimo respirar, lo que me cuesta respirar, "
-        "ahogada y el inhalador, casi no puedo respirar, falta aire, labios morados, se esta ahogando, "
-        "no coge aire, no agarro aire, espuma por la boca"
+        "ahogada y el inhalador, casi no puedo respirar, labios morados, se esta ahogando, no coge aire, "
+        "no agarro aire, espuma por la boca"
     ),
     C.AIR_HUNGER: (
         "me falta el aire, me falta aire, me falta mucho el aire, le falta el aire, falta el aire, "
@@ -279,7 +279,7 @@ CONCEPTS: dict[C, str] = {
         "fatiga al, me fatigo al, fatigado al, fatigada al, respiro con mucho trabajo, cuesta respirar, "
         "me cuesta respirar, me ahogo al acostarme, no puedo dormir acostado, no puedo dormir acostada, "
         "duermo sentado, duermo sentada, silba el pecho, silbidos en el pecho, pitidos en el pecho, "
-        "pito al respirar, recuperar el aliento"
+        "pito al respirar, recuperar el aliento, recuperar el resuello"
     ),
     C.BLUE: (
         "morad*, labios azules, labios morados, se está poniendo azul, está azul, poniéndose azul, "
@@ -413,7 +413,8 @@ CONCEPTS: dict[C, str] = {
         "quise matarme, quitarme la existencia, acabar de una vez con todo, poner punto final a mi vida, "
         "tirarme del, cortarme las venas, desaparecer del mundo, saltar del puente, tirarme a las vias, "
         "tirarme al tren, matandome, acabar con todo esta noche, me voy a colgar, "
-        "tomarme todo para no despertar"
+        "tomarme todo para no despertar, quitar la vida, me voy a ahorcar, me voy a cortar, "
+        "me voy a pegar un tiro, me voy a ahogar a proposito, voy a acabar con todo"
     ),
     C.CUT_SELF: (
         "cortarme las venas, cortar las venas, corté las venas, cortado las venas, me acabo de cortar, "
@@ -589,7 +590,7 @@ CONCEPTS: dict[C, str] = {
         "lleno de ronchas, llena de ronchas, se me hincha la cara, me pica todo y, se me hincha la garganta, "
         "se me hincho la cara, se me hincho la lengua, se me hincharon los labios, cara como un globo, "
         "ojos cerrados de la hinchazon, urticaria, voz rara y picor, hinchada la cara, no puedo tragar, "
-        "se me esta cerrando la garganta"
+        "se me esta cerrando la garganta, siento la garganta apretada, comi mani y"
     ),
     C.RASH: (
         "ronchas, sarpullido, urticaria, habones, salpullido, pica todo el cuerpo, picazón por todo, "
@@ -617,7 +618,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INJURY: (
         "lumbago, ciática aguda, esguince, desgarro, distensión, contractura, rotura fibrilar, "
-        "tirón muscular, calambre fuerte, torcedura, me torcí, me jalé"
+        "tirón muscular, calambre fuerte, torcedura, me torcí, me jalé, me lastime el, me lastimé el gemelo, "
+        "voy cojeando, me lesione"
     ),
     C.EFFORT: (
         "al levantarme, al agacharme, haciendo, ejercicio*, prueba, caminata, caminar, al andar, test, "
@@ -787,8 +789,8 @@ CONCEPTS: dict[C, str] = {
         "risa, reír, reírme, aburrimiento, tráfico, atasco, pantalón, pantalones, vaqueros, vestido, "
         "zapatos, faja, liga, equipo, serie, capítulo, película, chiste, sorpresa, susto, ilusión, emoción, "
         "chocolate, cerveza, café, móvil, celular, batería, coche, carro, lavadora, ordenador, internet, "
-        "examen, exámenes, deberes, nietos, hambre, sed, frío, mosquitos, tele, novela, deudas, cola, "
-        "reunión, correo, compu, computadora, portatil, plantas, bateria, movil, telefono"
+        "examen, exámenes, deberes, nietos, hambre, sed, mosquitos, tele, novela, deudas, cola, reunión, "
+        "correo, compu, computadora, portatil, plantas, bateria, movil, telefono"
     ),
     C.LAUGHTER: (
         "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, qué mono, "
@@ -897,25 +899,25 @@ CONCEPTS: dict[C, str] = {
         "se me fue la lengua, irse de la lengua, lengua materna, sin pelos en la lengua, garganta profunda, "
         "ojo por ojo, a ojo, pegar ojo, no pegué ojo, no he pegado ojo, cuatro ojos, mal de ojo, "
         "ojos que no ven, dolor de cabeza los, dolor de cabeza del, dolor de cabeza este, cabeza bien alta, "
-        "cabeza de familia, cabeza de ajo, perder la cabeza, cabeza loca, en cabeza, "
-        "dar vueltas a la manzana, dar vueltas en la cama, dando vueltas en la cama, mareo de papeles, "
-        "qué mareo de cifras, mareando la, hinchado de orgullo, hincha el, hinchar globos, hinchar la rueda, "
-        "inflar la rueda, inflar los globos, rueda inflada, calambre de risa, presión laboral, "
-        "presión en el trabajo, bajo presión, mucha presión en, olla a presión, presión de las ruedas, "
-        "aire de familia, con aire, dar aires, en el aire, cambio de aires, aire puro, al aire, sin ayuda, "
-        "con ayuda de, ayuda de mi, primeros auxilios, cuarto de socorro del, emergencias climática, "
-        "teléfono de emergencias apuntado, ambulancia pasó, vi una ambulancia, una ambulancia pasó, "
-        "suicida el precio, se acabó el, se acabó la, se acaban las vacaciones, despedida de soltero, "
-        "despedida de soltera, despedida del trabajo, carta a los reyes, no como carne, no como dulces, "
-        "no como pan, no como gluten, no como azúcar, no como fuera, no como chocolate, no como frito, "
-        "baja en azucar, bajo en azucar, sin azucar, azucar moreno, dolor de cabeza de papeles, "
-        "hasta la cabeza, calentarme la cabeza, romperme la cabeza, le dio un patatus, me mata este, "
-        "me muero de ganas, nos mataron, me muero de sueño, me muero de calor, muero de frio, "
-        "hasta la coronilla, sangrado del texto, no necesito ambulancia, no necesito una ambulancia, "
-        "no hace falta ambulancia, no llamen, frente a, en frente, enfrente, sobre la, sobre el, sobre todo, "
-        "caja del supermercado, plan de, mi plan, sin hacer plan, de frente, todo listo para, "
-        "adios a los dulces, matando la, hipo por, ya se me quito el hipo, cero mareos, como si, "
-        "igual que si, ayudame a, ayudame con"
+        "cabeza de familia, cabeza de ajo, perder la cabeza, cabeza loca, dar vueltas a la manzana, "
+        "dar vueltas en la cama, dando vueltas en la cama, mareo de papeles, qué mareo de cifras, "
+        "mareando la, hinchado de orgullo, hincha el, hinchar globos, hinchar la rueda, inflar la rueda, "
+        "inflar los globos, rueda inflada, calambre de risa, presión laboral, presión en el trabajo, "
+        "bajo presión, mucha presión en, olla a presión, presión de las ruedas, aire de familia, con aire, "
+        "dar aires, en el aire, cambio de aires, aire puro, al aire, sin ayuda, con ayuda de, ayuda de mi, "
+        "primeros auxilios, cuarto de socorro del, emergencias climática, teléfono de emergencias apuntado, "
+        "ambulancia pasó, vi una ambulancia, una ambulancia pasó, suicida el precio, se acabó el, "
+        "se acabó la, se acaban las vacaciones, despedida de soltero, despedida de soltera, "
+        "despedida del trabajo, carta a los reyes, no como carne, no como dulces, no como pan, "
+        "no como gluten, no como azúcar, no como fuera, no como chocolate, no como frito, baja en azucar, "
+        "bajo en azucar, sin azucar, azucar moreno, dolor de cabeza de papeles, hasta la cabeza, "
+        "calentarme la cabeza, romperme la cabeza, le dio un patatus, me mata este, me muero de ganas, "
+        "nos mataron, me muero de sueño, me muero de calor, muero de frio, hasta la coronilla, "
+        "sangrado del texto, no necesito ambulancia, no necesito una ambulancia, no hace falta ambulancia, "
+        "no llamen, frente a, en frente, enfrente, sobre la, sobre el, sobre todo, caja del supermercado, "
+        "plan de, mi plan, sin hacer plan, de frente, todo listo para, adios a los dulces, matando la, "
+        "hipo por, ya se me quito el hipo, cero mareos, como si, igual que si, ayudame a, ayudame con, "
+        "va en cabeza, de la nada, hace un mes nada, antes nada"
     ),
 }
 

@@ -650,12 +650,12 @@ CONCEPTS: dict[C, str] = {
     C.SHARP: (
         "aiguë, vive, tordu*, tordre, tord, foulé*, claqué*, claque, claquer, claquage, déchir*, craqu*, "
         "soudain*, brusque*, lâché*, élongation, lance, élancement*, coincé*, bloqué*, pété, pop, "
-        "coup de poignard, pincé*, tiré*, décharge, nouvelle, nouveau, cassé, clac, crac, froissé*, "
-        "démis, luxé, dérobé"
+        "coup de poignard, pincé*, tiré*, décharge, nouvelle, nouveau, cassé, clac, crac, froissé*, démis, "
+        "luxé, dérobé, coup de jus, bloqué"
     ),
     C.INJURY: (
         "entorse*, lumbago, tour de rein, claquage, déchirure, élongation, tour de reins, foulure, "
-        "muscle froissé, faux mouvement, crampe au mollet, tordu la cheville"
+        "muscle froissé, faux mouvement, crampe au mollet, tordu la cheville, coup de jus"
     ),
     C.EFFORT: (
         "en faisant, pendant, exercice*, exo, exos, test, marche, marchant, en marchant, entraînement, "
@@ -791,7 +791,8 @@ CONCEPTS: dict[C, str] = {
         "guéri depuis, à l'adolescence, avant la retraite, avant ma retraite, avant le covid, dans le temps, "
         "de mon jeune temps, tout petit, toute petite, a la fac, en 88, guérie depuis, depuis 15 ans, "
         "a vingt ans, une autre vie, à 7 ans, a 7 ans, en 2016, opéré plus, traité et fini, enceinte de mon, "
-        "enceinte de ma, quand j'étais enceinte, étais gamin, étais gamine, plus jeune, étais jeune"
+        "enceinte de ma, quand j'étais enceinte, étais gamin, étais gamine, plus jeune, étais jeune, "
+        "enfant ma, enfant mon, enfant j'avais, enfant je, enfant j'ai"
     ),
     C.NOW: (
         "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, "
