@@ -133,7 +133,8 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
 
 @cache
 def _table(words: Lexicon) -> Table[Later | Concept]:
-    table: dict[Later | Concept, str] = {**SAID[words.code], Concept.FILLER: words.concepts.get(Concept.FILLER, "")}
+    table: dict[Later | Concept, str] = {meaning: said for meaning, said in SAID[words.code].items()}  # noqa: C416
+    table[Concept.FILLER] = words.concepts.get(Concept.FILLER, "")
     return compiled(table, words, Concept.FILLER)
 
 

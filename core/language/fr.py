@@ -53,6 +53,7 @@ FRENCH = Lexicon(
     numbers=_numbers(),
     weak=("un", "une"),
     elision=True,
+    grams_of_sugar=True,
     not_english=frozenset(
         split(
             "or;plus;on;a;ten;cents;son;an;in;ins;me;me;pour;no;once;ton;point;as;mars;mar;mer;main;pain;"

@@ -187,7 +187,8 @@ class Lexicon:
     ("Viertelstunde"). local_pound: words for a pound that may mean half a kilogram, with the likely kilograms. roles:
     small words.  names: measure key to people's names for it. prefixes: letters attached to the front of a word (Arabic
     "wa-"). elision: an apostrophe separates words (French). concepts: words of danger signs (`core.language.concepts`).
-    answers: to "Is it happening now?". umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean
+    answers: to "Is it happening now?". umlauts: ae, oe, ue may stand for umlauts.  grams_of_sugar: blood sugar
+    is read in grams a litre, where 1.1 is not low.  not_english: English words that mean
     something else here.
     """
 
@@ -206,6 +207,7 @@ class Lexicon:
     prefixes: tuple[str, ...] = ()
     elision: bool = False
     umlauts: bool = False
+    grams_of_sugar: bool = False
     not_english: frozenset[str] = frozenset()
     calendar: Calendar | None = None
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)

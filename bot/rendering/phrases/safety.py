@@ -40,6 +40,9 @@ SIGNS: dict[str, str] = {
     "call_for_help": N_("a call for help"),
     "overdose": N_("too much of a medicine"),
     "seizure": N_("a fit or seizure"),
+    "head_injury": N_("a knock on the head"),
+    "low_sugar": N_("low blood sugar"),
+    "cannot_pass_water": N_("not being able to pass water, or numbness between the legs"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
 }
