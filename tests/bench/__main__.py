@@ -23,6 +23,7 @@ BENCHES = {
     "start": "tests.bench.bench_start",
     "digest": "tests.bench.bench_digest",
     "rehearsal": "tests.bench.bench_rehearsal",
+    "seal": "tests.bench.bench_seal",
 }
 
 

@@ -96,7 +96,7 @@ async def _one(found: Figures, url: str, concurrent: int, delay: int, clients: i
         found.p99.append(percentile(waits, 0.99))
 
 
-def _answer(measure: str, chat: int) -> str:
+def answer(measure: str, chat: int) -> str:
     """This person's answer; they all differ, so that hardly two replies are the same."""
     draw = Random(f"{measure}/{chat}")
     match measure:
@@ -116,7 +116,7 @@ async def _burst(messenger: Remote, chats: Sequence[int]) -> float:
     before = await messenger.mark()
     start = time.monotonic()
     for measure in MEASURES[:-1]:
-        await messenger.many(("send_text", {"user": chat, "text": _answer(measure, chat)}) for chat in chats)
+        await messenger.many(("send_text", {"user": chat, "text": answer(measure, chat)}) for chat in chats)
     count = len(chats) * len(MEASURES[:-1])
     await messenger.wait_for_mark(before + count, timeout=300)
     replies = await messenger.sent(after=before)
@@ -132,7 +132,7 @@ async def _paced(messenger: Remote, chats: Sequence[int], pace: float) -> list[f
     for number, chat in enumerate(chats):
         await asyncio.sleep(max(0.0, start + number / pace - time.monotonic()))
         begun[chat] = time.monotonic()
-        await messenger.send_text(chat, _answer(MEASURES[-1], chat))
+        await messenger.send_text(chat, answer(MEASURES[-1], chat))
     await messenger.wait_for_mark(before + len(chats), timeout=60)
     return [(reply.accepted - begun[reply.chat]) * 1000 for reply in await messenger.sent(after=before)]
 
