@@ -758,9 +758,8 @@ CONCEPTS: dict[C, str] = {
         "take me to a&e, a and e now, i need hospital, 999 please, 112 please, 911 please, "
         "paramedics at mine, paramedics please, need the paramedics, need a doctor urgently, "
         "need an ambulanse, cant reach the phone, heart attack help, someone help me, somebody help me, "
-        "help me now, get someone, i need help now, i need help bad, come and help me, please come, "
-        "can someone ring, can somebody ring, please ring, ring for an ambulance, send an ambulance, "
-        "get the doctor, need help asap, need someone to come, need hospital, going to hospital now"
+        "help me now, i need help now, i need help bad, come and help me, ring for an ambulance, "
+        "send an ambulance, need help asap, need someone to come, need hospital, going to hospital now"
     ),
     C.HELP_ME: (
         "help me, help, need help, i need someone, need somebody, somebody please, someone please, "
