@@ -41,10 +41,6 @@ def readings_in(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}
-    if asked is not None and asked.understand is not None and asked.bounds.second_possible is not None:
-        whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
-        if isinstance(whole, Understood) and whole.second is not None:
-            return (Answer(asked.key, whole),)
     return sure(answers_in(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
 
 
