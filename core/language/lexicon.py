@@ -184,15 +184,14 @@ class Calendar:
 class Lexicon:
     """One language's lexicon.
 
-    code: primary subtag.  own_name: its name in the language itself.  right_to_left: how it is written. decimal: its
-    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value.  weak: number words that
-    are also articles ("one", "une"). units, parts: spellings.  amounts: a number and its unit in one word
+    code: primary subtag. own_name: its name in the language itself. right_to_left: how it is written. decimal: its
+    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value. weak: number words
+    that are also articles ("one", "une"). units, parts: spellings. amounts: a number and its unit in one word
     ("Viertelstunde"). local_pound: words for a pound that may mean half a kilogram, with the likely kilograms. roles:
-    small words.  names: measure key to people's names for it. prefixes: letters attached to the front of a word (Arabic
-    "wa-"). elision: an apostrophe separates words (French).
-    centimetres_of_mercury: blood pressures are also said in them ("13/8"). concepts: words of danger signs
-    (`core.language.concepts`).  answers: to "Is it happening now?". umlauts: ae, oe, ue may stand for umlauts.  not_english: English words that mean
-    something else here.
+    small words. names: measure key to people's names for it. prefixes: letters attached to the front of a word
+    (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
+    said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
+    now?". umlauts: ae, oe, ue may stand for umlauts. not_english: English words that mean something else here.
     """
 
     code: str
