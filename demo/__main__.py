@@ -20,6 +20,7 @@ import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
+from bot.foundation.private import private_folder
 from demo import tape as tapes
 
 REHEARSE = "python -m demo --rehearse"
@@ -63,7 +64,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
             print(f"{path}, {error}", file=sys.stderr)
             return 2
     folder = given.pictures or Path(tempfile.mkdtemp(prefix="samehour-pictures-"))
-    folder.mkdir(parents=True, exist_ok=True)
+    private_folder(folder)
     worst = max([_play(path, tape, folder, given) for path, tape in read])
     if any(folder.iterdir()):
         print(f"The pictures are in {folder}", file=sys.stderr)

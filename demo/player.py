@@ -16,6 +16,7 @@ from tempfile import TemporaryDirectory
 from types import TracebackType
 from typing import Self
 
+from bot.foundation.private import private_file
 from core.dialogue.kit.effects import undrawn
 from demo import tape as t
 from demo.machine import Machine
@@ -243,6 +244,8 @@ class Player:
             return
         at = f"{self.now.astimezone(self.tape.zone):%Y-%m-%d-%H%M}"
         path = self._pictures / f"{at}-{name.casefold()}-{message.filename}"
+        path.unlink(missing_ok=True)
+        private_file(path)
         path.write_bytes(message.content)
         self.played.pictures.append(path)
 

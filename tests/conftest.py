@@ -1,6 +1,8 @@
 """For every test: no network traffic leaves this machine."""
 
+import atexit
 import os
+import shutil
 import tempfile
 from collections.abc import Iterator
 from pathlib import Path
@@ -13,6 +15,10 @@ from tests.loopback import guard
 # Load on a shared machine must not fail a test.
 settings.register_profile("ours", deadline=None)
 settings.load_profile("ours")
+
+# Keys of databases on a server are in the user's data folder, which is not for tests to fill.
+os.environ["XDG_DATA_HOME"] = tempfile.mkdtemp(prefix="samehour-tests-")
+atexit.register(shutil.rmtree, os.environ["XDG_DATA_HOME"], True)
 
 guard.install()  # at once: collecting the tests imports everything
 REFUSED = pytest.StashKey[Path]()

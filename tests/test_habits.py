@@ -14,6 +14,7 @@ MEASURING = TESTS / "bench"  # measures how long things take, and is run by hand
 
 # Where time is waited for, and why.
 MAY_SLEEP = {
+    "faults/updates.py": "a platform that hands out bytes, and what is stored, tell nobody",
     "virtual_time.py": "time that passes only there, and at once",
     "waiting.py": "a commit in another process tells nobody",
 }

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
+from time import monotonic
 from typing import Protocol
+
+DOUBT = timedelta(seconds=30)  # a clock that is off by less is put right by and by, and harms nobody
 
 
 class Clock(Protocol):
@@ -46,6 +50,24 @@ class SharedClock:
         off = there - (before + (after - before) / 2)
         if abs(off - self._off) > (after - before) / 2:
             self._off = off
+
+
+class Jumps:
+    """Notices that a clock was put back or forward, by one that only goes on. monotonic: that one, in seconds."""
+
+    def __init__(self, clock: Clock, monotonic: Callable[[], float] = monotonic, doubt: timedelta = DOUBT) -> None:
+        self._clock = clock
+        self._monotonic = monotonic
+        self._doubt = doubt
+        self._seen = (clock.now(), monotonic())
+
+    def look(self) -> timedelta:
+        """Return by how much the clock jumped since the last look: 0 if by no more than is in doubt."""
+        now, at = self._clock.now(), self._monotonic()
+        before, then = self._seen
+        self._seen = (now, at)
+        jumped = (now - before) - timedelta(seconds=at - then)
+        return jumped if abs(jumped) > self._doubt else timedelta(0)
 
 
 class HeldClock:

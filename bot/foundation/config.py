@@ -42,6 +42,9 @@ class Settings(BaseSettings):
     token           the bot's token; needed by everything that talks to the messenger
     api_base_url    address of the Bot API: the platform, a local Bot API server, or the local messenger
     database_url    SQLAlchemy address; SQLite in the user's data folder by default
+    keys_url        where the keys of people are; by default beside an SQLite database, else in the user's data folder
+    master_key, master_key_file   the key that wraps those keys, in base 64; by default a file beside them
+    key_service     package.module:function that makes another wrapper for them
     sqlite_synchronous  FULL survives a power cut, NORMAL a killed process
     send_rate, chat_rate, group_per_minute   our own limits, over all workers
     poll_timeout    seconds a long poll may wait
@@ -49,7 +52,8 @@ class Settings(BaseSettings):
     sweep_every     seconds between checks for due work
     turn_workers    concurrent batches of turns in one process (PostgreSQL only): one computes while the other waits for
                     the server. They share one interpreter, so start more processes to scale
-    health_port     port of /healthz, /readyz and /metrics while polling; 0 for none
+    health_host, health_port   where /healthz, /readyz and /metrics are served; port 0: on the webhook's port, or not at
+                    all while polling
     keep_*_days     retention periods: done inbox rows, sent messages, the data of people who left, side notes,
                     withdrawn readings, messages between clients and coaches, the audit log
     """
@@ -59,6 +63,10 @@ class Settings(BaseSettings):
     token: SecretStr | None = None
     api_base_url: str = "https://api.telegram.org"
     database_url: str = Field(default_factory=default_database)
+    keys_url: str = ""
+    master_key: SecretStr | None = None
+    master_key_file: str = ""
+    key_service: str = ""
     sqlite_synchronous: Literal["FULL", "NORMAL"] = "FULL"
 
     send_rate: Annotated[int, Field(ge=1, le=1000)] = 28
@@ -72,6 +80,7 @@ class Settings(BaseSettings):
     webhook_host: str = "127.0.0.1"
     webhook_port: Annotated[int, Field(ge=0, le=65_535)] = 8080
     webhook_path: str = "/updates"
+    health_host: str = "127.0.0.1"
     health_port: Annotated[int, Field(ge=0, le=65_535)] = 0
 
     sweep_every: Seconds = 2.0

@@ -16,7 +16,9 @@ class Metrics:
         self.updates = Counter(
             "samehour_updates", "Updates received from the messenger", ["way"], registry=self.registry
         )
-        self.unread = Counter("samehour_updates_not_read", "Updates of an unknown form", registry=self.registry)
+        self.unread = Counter(
+            "samehour_updates_not_read", "Updates that could not be read and were set aside", registry=self.registry
+        )
         self.turns = Counter("samehour_turns", "Events handled", registry=self.registry)
         self.turn_seconds = Histogram(
             "samehour_turn_batch_seconds",

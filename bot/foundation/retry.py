@@ -18,7 +18,7 @@ from datetime import datetime, timedelta
 
 FIRST_DELAY = timedelta(seconds=1)
 LONGEST_DELAY = timedelta(minutes=15)
-MOST_ATTEMPTS = 100  # about a day with the longest delay, after which most messages are stale
+MOST_ATTEMPTS = 250  # more than a day, whatever the spread: a messenger that is down for a day loses nothing
 MARGIN = timedelta(milliseconds=100)  # the platform counts whole seconds: retry just after
 SHUT_DELAY = timedelta(minutes=1)
 

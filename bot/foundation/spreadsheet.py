@@ -36,7 +36,7 @@ def escaped(text: str) -> str:
 
 
 def unescaped(cell: str) -> str:
-    """Undo `harmless`."""
+    """Undo `escaped`."""
     return cell[1:] if cell.startswith("'") and cell[1:].startswith(FORMULAS) else cell
 
 

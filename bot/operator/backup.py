@@ -1,11 +1,12 @@
 """`samehour backup` and `restore`: the whole database in one file, as it was at one instant.
 
-    backup(to)                    while the bot runs, without blocking it
+    backup(to, key=...)           while the bot runs, without blocking it
     restore(source, force=...)    into a database not in use; `force` overwrites an existing one
 
 SQLite is copied with its online backup in a single step, so concurrent transactions are included entirely or not at
-all. PostgreSQL is dumped with `pg_dump`, in one snapshot. Only the owner can read a backup: it holds everything the
-database holds, including data erased later.
+all. PostgreSQL is dumped with `pg_dump`, in one snapshot. Only the owner can read the file. It holds everything the
+database holds, encrypted as it is there, and no keys: whoever is erased later is unreadable in it, and is erased again
+when it is restored. The whole file can be encrypted to a public key.
 """
 
 from __future__ import annotations
@@ -18,31 +19,35 @@ import subprocess
 from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from sqlalchemy import Engine, text
 from sqlalchemy.engine import URL
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.foundation import config
+from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError
+from bot.foundation.private import private_file, private_folder
+from bot.operator import sealed_file
 from bot.store import migrate as versions
 from bot.store.database import Database
-from bot.store.opening import open_database, unreachable
+from bot.store.opening import forget_destroyed, open_database, own_keys, unreachable
 
 SQLITE, POSTGRESQL = b"SQLite format 3\0", b"PGDMP"  # the first bytes of each kind of backup
 _VERSION = re.compile(r"^COPY \S*alembic_version .*?;\n(\S+)\n", re.MULTILINE)
 _MAJOR = re.compile(r"\) (\d+)")
 
 
-def backup(to: Path) -> str:
-    """Copy the database into `to`; return a description of what was written.
+def backup(to: Path, key: str = "") -> str:
+    """Copy the database into `to`; return a description of what was written. key: a public key to encrypt it to.
 
     Raises: OperatorError if `to` exists, or the database or its tool is missing.
     """
     if to.exists():
         raise OperatorError(f"{to} exists already.", "Choose a new file name.")
     database = open_database(config.read())
-    part = to.with_name(f"{to.name}.part")
+    part, whole = to.with_name(f"{to.name}.part"), to.with_name(f"{to.name}.whole")
     try:
         _private(part)
         if database.file is not None:
@@ -51,26 +56,33 @@ def backup(to: Path) -> str:
             _postgresql(database.engine.url, "pg_dump", _major(database.engine)).run(
                 "--format=custom", "--no-owner", f"--file={part}"
             )
+        if key:
+            whole.unlink(missing_ok=True)
+            part.rename(whole)
+            sealed_file.seal(whole, part, key)
         _to_disk(part)
         part.replace(to)
     except OSError as error:
         raise OperatorError(f"{to} cannot be written ({error.strerror}).", "Choose another place.") from None
     finally:
         part.unlink(missing_ok=True)
+        whole.unlink(missing_ok=True)
         database.close()
     return f"Wrote {to} ({to.stat().st_size:,} bytes)."
 
 
-def restore(source: Path, *, force: bool = False) -> str:
-    """Restore a backup; return what happened.
+def restore(source: Path, *, force: bool = False, key_file: Path | None = None) -> str:
+    """Restore a backup; return what happened. Whoever was erased since is erased again.
 
-    force: overwrite an existing database; everything in it is lost.
+    force: overwrite an existing database; everything in it is lost.  key_file: the private key of an encrypted backup.
 
     Raises: OperatorError if the backup is missing, damaged or from a newer version; if the database is in use; if one
     exists and `force` was not given.
     """
     if not source.is_file():
         raise OperatorError(f"There is no file {source}.", "Name a file written by `samehour backup`.")
+    if sealed_file.is_sealed(source):
+        return _restore_sealed(source, force, key_file)
     database = open_database(config.read())
     try:
         kind = POSTGRESQL if database.file is None else SQLITE
@@ -84,8 +96,27 @@ def restore(source: Path, *, force: bool = False) -> str:
         version = _restore_sqlite(source, database.file) if database.file else _restore_postgresql(source, database)
     finally:
         database.close()
+    again = _forget() if version == versions.head() else 0
     next_step = "`samehour check`" if version == versions.head() else "`samehour migrate`, then `samehour check`"
-    return f"The backup is restored. Run {next_step}."
+    said = f" {again} people who were erased since are erased in it." if again else ""
+    return f"The backup is restored.{said} Run {next_step}."
+
+
+def _restore_sealed(source: Path, force: bool, key_file: Path | None) -> str:
+    if key_file is None:
+        raise OperatorError(f"{source} is sealed.", "Name the key that opens it: --key-file FILE.")
+    with TemporaryDirectory(prefix="samehour-restore-") as folder:  # for its owner alone
+        whole = Path(folder) / "whole"
+        sealed_file.open_sealed(source, whole, key_file)
+        return restore(whole, force=force)
+
+
+def _forget() -> int:
+    """Erase whoever was erased since the backup; how many."""
+    with closing(open_database(config.read())) as database:
+        if not database.write_now(own_keys, database.keyring):
+            return 0  # `check` says that the keys are not those of this database
+        return database.write_now(forget_destroyed, database.keyring, now())
 
 
 def _refuse_unless(database: Database, *, force: bool) -> None:
@@ -128,7 +159,7 @@ def _there(file: Path) -> Path:
 def _private(file: Path) -> None:
     """Create an empty file that only its owner can read."""
     file.unlink(missing_ok=True)
-    os.close(os.open(file, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+    private_file(file)
 
 
 def _to_disk(file: Path) -> None:
@@ -158,7 +189,7 @@ def _copy(source: Path, to: Path) -> str | None:
 
 
 def _restore_sqlite(source: Path, file: Path) -> str:
-    file.parent.mkdir(parents=True, exist_ok=True)
+    private_folder(file.parent)
     part = file.with_name(f"{file.name}.part")
     try:
         _private(part)

@@ -6,6 +6,7 @@ what to do about it. Importing this module opens nothing and loads no heavy libr
 
 from __future__ import annotations
 
+import os
 import sys
 from enum import StrEnum
 from pathlib import Path
@@ -178,26 +179,66 @@ def migrate() -> None:
 @app.command()
 def backup(
     to: Annotated[Path, typer.Argument(help="The file to write; it must not exist yet.")],
+    to_key: Annotated[str, typer.Option("--to-key", help="Seal it to this public key, of `samehour key pair`.")] = "",
 ) -> None:
-    """Copy the whole database into a file, consistent even while the bot runs."""
+    """Copy the whole database into a file, consistent even while the bot runs. The keys are not in it."""
     from bot.operator.backup import backup as run
 
-    print(run(to))
+    print(run(to, to_key))
 
 
 @app.command()
 def restore(
     source: Annotated[Path, typer.Argument(help="A file written by `samehour backup`.")],
-    force: Annotated[bool, typer.Option("--force", help="Overwrite everything in the database.")] = False,
+    force: Annotated[bool, typer.Option("--force", help="Lose everything that is in the database now.")] = False,
+    key_file: Annotated[
+        Path | None, typer.Option("--key-file", help="The private key that opens a sealed backup.")
+    ] = None,
 ) -> None:
     """Restore a backup. Stop the bot first; a database that is not empty is left alone without --force."""
     from bot.operator.backup import restore as run
 
-    print(run(source, force=force))
+    print(run(source, force=force, key_file=key_file))
+
+
+keys = typer.Typer(name="key", help="The keys that what is stored is sealed with.", rich_markup_mode=None)
+app.add_typer(keys)
+
+
+@keys.command("rotate")
+def rotate_keys(
+    to: Annotated[Path | None, typer.Option("--to", help="A file for the new master key.")] = None,
+    service: Annotated[str, typer.Option("--service", help="A key service instead, as package.module:function.")] = "",
+) -> None:
+    """Wrap everybody's key with a new master key. The bot may run meanwhile."""
+    from bot.operator.commands.keys import rotate as run
+
+    print(run(to, service))
+
+
+@keys.command("copy")
+def copy_keys(
+    to: Annotated[Path, typer.Argument(help="The file to write; an older copy in it is overwritten.")],
+) -> None:
+    """Copy the keys, wrapped as they are: without them and the master key a backup cannot be read."""
+    from bot.operator.commands.keys import copy as run
+
+    print(run(to))
+
+
+@keys.command("pair")
+def pair_of_keys(
+    file: Annotated[Path, typer.Argument(help="A new file for the private key.")],
+) -> None:
+    """Make a pair of keys: backups are sealed to the public one, and opened with the other."""
+    from bot.operator.commands.keys import pair as run
+
+    print(run(file))
 
 
 def main() -> NoReturn:
-    """Run the command given on the command line and exit with its code."""
+    """Run the command given on the command line and exit with its code. Only the owner can read what it writes."""
+    os.umask(0o077)
     sys.exit(run(sys.argv[1:]))
 
 

@@ -14,7 +14,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Sequence
@@ -32,7 +31,7 @@ from bot.scoring.parse_row import Meaning, instant, understand
 from bot.scoring.tabular import Cells, InputTable, open_sheet
 from bot.store import audit, caseload, readings
 from bot.store.clients import Client
-from bot.store.dialect import insert_new
+from bot.store.keyring import Keyring, of_connection
 from bot.store.schema import readings as table
 from bot.store.zones import zone_of
 from core import schedule
@@ -127,17 +126,18 @@ def store(conn: Connection, lines: Iterable[ImportedRow], now: datetime) -> int:
         for line in kept
         if line.client_id is not None and line.reading is not None
     ]
-    added = insert_new(conn, table, rows, ("client_id", "key"))
+    added = readings.put_new(conn, rows)
     for client_id in sorted({row["client_id"] for row in rows}):
         audit.note(conn, now, audit.OPERATOR, "imported", client_id)
     return added
 
 
-def key_of(client_id: int, reading: Reading) -> str:
-    """The same key for the same reading, whenever and from whichever file it is imported."""
+def key_of(ring: Keyring, client: Client, reading: Reading) -> str:
+    """The same key for the same reading, whenever and from whichever file it is imported. It tells nobody the value who
+    has not the client's key."""
     value = "/".join(format(v.normalize(), "f") for v in (reading.value, reading.second) if v is not None)
-    what = f"{client_id}\n{reading.measure}\n{reading.taken_at.isoformat()}\n{value}"
-    return PREFIX + hashlib.sha256(what.encode()).hexdigest()[:32]
+    what = f"{client.id}\n{reading.measure}\n{reading.taken_at.isoformat()}\n{value}"
+    return PREFIX + ring.fingerprint(client.key, what)
 
 
 # --- reading a row -----------------------------------------------------------------------------------------
@@ -231,6 +231,7 @@ class _Known:
     """Stored readings of the clients concerned, and those the file has added so far."""
 
     def __init__(self, conn: Connection, client_ids: set[int]) -> None:
+        self.ring = of_connection(conn)
         found = readings.everything(conn, client_ids) if client_ids else {}
         self._series: dict[tuple[int, str], list[Reading]] = defaultdict(list)
         for client_id, series in found.items():
@@ -275,7 +276,7 @@ def _line(row: _Row, known: _Known, now: datetime, doubtful: bool) -> ImportedRo
     if at < now - OLDEST:
         return replace(line, fate=Fate.TOO_OLD, detail="more than ten years ago")
     reading = _reading(row, measure, heard, at)
-    key = key_of(client.id, reading)
+    key = key_of(known.ring, client, reading)
     fate, detail = _beside(known, client.id, reading, key, row.whole_day, zone)
     if fate is not Fate.KEPT:
         return replace(line, fate=fate, detail=detail)

@@ -125,6 +125,11 @@ class Delivery:
         """Reclaim what this worker held when it was killed; return how many messages."""
         return await self._database.write(outbox.release, self._worker, self._clock.now())
 
+    def clock_went_back(self) -> None:
+        """What was to be waited for by the clock as it was is not waited for."""
+        self._halted_until = None
+        self.bell.ring()
+
     async def next_due(self) -> datetime | None:
         """When the next message can be sent; None if none is pending."""
         return await self._database.read(outbox.next_due)
@@ -234,7 +239,9 @@ class Delivery:
         if self._rates is not None:
             wait = (job.at - self._clock.now()).total_seconds()
             if wait > 0:
-                await asyncio.sleep(wait)
+                await asyncio.sleep(
+                    min(wait, LONGEST_SLEEP)
+                )  # a place is never further off, unless the clock was put back
         now = self._clock.now()
         if self._halted_until is not None and now < self._halted_until:
             return self._halted_until

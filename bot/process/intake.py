@@ -3,7 +3,9 @@
 An update is confirmed only after it is committed: the offset that confirms a batch is sent with the next request, after
 `keep` returned. After a crash in between, the batch arrives again, and the inbox recognises its keys.
 
-A press is answered as soon as it is stored: it expires within seconds, so the answer does not go through the outbox.
+An update that cannot be read, or not be stored, is set aside in the same transaction, and stops nobody.
+
+A press is answered as soon as it is kept: the platform forgets it within seconds, so this never waits in the outbox.
 """
 
 from __future__ import annotations
@@ -14,6 +16,8 @@ from collections.abc import Awaitable, Callable, Sequence
 from datetime import datetime, timedelta
 from typing import Protocol
 
+from sqlalchemy import Connection
+from sqlalchemy.exc import InterfaceError, OperationalError
 from telegram.error import TelegramError
 
 from bot.foundation import log
@@ -22,12 +26,12 @@ from bot.foundation.errors import OtherPoller, TokenRefused
 from bot.foundation.metrics import Metrics
 from bot.foundation.retry import Busy, NoAnswer, Trouble, backoff
 from bot.process.wakeup import pause, unless
-from bot.store import inbox
+from bot.store import inbox, unread
 from bot.store.database import Database
-from bot.transports.incoming import Incoming
+from bot.transports.incoming import Incoming, Unread
 from bot.transports.telegram import Batch, failure_of
 
-Keep = Callable[[Sequence[Incoming]], Awaitable[None]]
+Keep = Callable[[Sequence[Incoming], Sequence[Unread]], Awaitable[None]]  # Raises when nothing can be kept now
 
 _OTHER_POLLER_DELAY = 5.0  # seconds: long enough for the other process's long poll to be interrupted and noticed
 _LONGEST_DELAY = timedelta(seconds=30)
@@ -47,15 +51,50 @@ class UpdateSource(Protocol):
 def keeper(database: Database, clock: Clock, ring: Callable[[], None]) -> Keep:
     """A function that stores a batch in the inbox, in one transaction, and then rings for the turns."""
 
-    async def keep(events: Sequence[Incoming]) -> None:
+    async def keep(events: Sequence[Incoming], aside: Sequence[Unread]) -> None:
         rows = [
             inbox.NewEvent(one.key, one.chat_id, one.event, one.language or None, one.name, one.is_group)
             for one in events
         ]
-        await database.write(inbox.put, rows, clock.now())
-        ring()
+        others = [unread.Unread(one.key, one.chat_id, one.body, one.why) for one in aside]
+        try:
+            await database.write(_keep, rows, others, clock.now())
+        except (OperationalError, InterfaceError, OSError):
+            raise
+        except Exception as error:  # one of them is what no column can hold: each by itself, then
+            _log.error("a batch could not be stored whole", fault=log.fault(error))
+            await database.write(_keep_each, rows, others, clock.now())
+        if rows:
+            ring()
 
     return keep
+
+
+def _keep(conn: Connection, rows: Sequence[inbox.NewEvent], others: Sequence[unread.Unread], now: datetime) -> int:
+    return inbox.put(conn, rows, now) + unread.put(conn, others, now)
+
+
+def _keep_each(
+    conn: Connection, rows: Sequence[inbox.NewEvent], others: Sequence[unread.Unread], now: datetime
+) -> None:
+    """Store what can be stored, each in a savepoint, and set aside what cannot."""
+    aside = list(others)
+    for row in rows:
+        try:
+            with conn.begin_nested():
+                inbox.put(conn, [row], now)
+        except (OperationalError, InterfaceError):
+            raise
+        except Exception:
+            aside.append(unread.Unread(row.key, None, b"", "not_stored"))
+    for one in aside:
+        try:
+            with conn.begin_nested():
+                unread.put(conn, [one], now)
+        except (OperationalError, InterfaceError):
+            raise
+        except Exception as error:
+            _log.error("an update could not even be set aside", fault=log.fault(error))
 
 
 class Answers:
@@ -122,13 +161,13 @@ class Poller:
             return 0
 
     async def _take(self, batch: Batch) -> None:
-        if batch.events:
-            await self._keep(batch.events)
+        if batch.events or batch.aside:
+            await self._keep(batch.events, batch.aside)
             self.answers.give(batch.events)
         if batch.confirm is not None:
             self._confirm = batch.confirm
         self._metrics.updates.labels("polling").inc(batch.count)
-        self._metrics.unread.inc(batch.unread)
+        self._metrics.unread.inc(len(batch.aside))
 
     async def run(self, stopping: asyncio.Event) -> None:
         """Fetch updates until `stopping`. Failures are retried with back-off; none ends the loop.
@@ -142,6 +181,8 @@ class Poller:
                 batch = await unless(stopping, fetch)
                 if batch is not None:
                     await self._take(batch)
+                    if batch.count and batch.confirm is None:
+                        raise LookupError("the messenger gives updates that cannot be confirmed")
                 failed = 0
             except Exception as error:
                 failed += 1

@@ -12,6 +12,7 @@ from contextlib import closing, contextmanager
 from pathlib import Path
 
 from bot.foundation.errors import OperatorError
+from bot.foundation.private import make_private
 
 PATIENCE = 2.0  # seconds: a process that is stopping may still be finishing its work
 
@@ -32,7 +33,7 @@ def only_one(file: Path | None, patience: float = PATIENCE) -> Iterator[None]:
 def _locked(file: Path, patience: float) -> sqlite3.Connection:
     beside = file.with_name(f"{file.name}.serving")
     try:
-        beside.parent.mkdir(parents=True, exist_ok=True)
+        make_private(beside)
         lock = sqlite3.connect(beside, timeout=patience, isolation_level=None)
     except (OSError, sqlite3.Error):
         raise OperatorError(f"{beside} cannot be opened.", "Let the bot write to the folder of its database.") from None

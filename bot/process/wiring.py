@@ -17,21 +17,21 @@ from functools import partial
 from sqlalchemy import Connection, func, select, text
 
 from bot.exports.my_data import gather
-from bot.foundation import config
-from bot.foundation.clock import Clock, MachineClock, SharedClock, now
+from bot.foundation import config, log
+from bot.foundation.clock import Clock, Jumps, MachineClock, SharedClock, now
 from bot.foundation.errors import BadSettings
 from bot.foundation.metrics import Metrics
 from bot.process import digests, reminders
 from bot.process.delivery import Delivery
 from bot.process.intake import Answers, Poller, keeper
 from bot.process.rendering_cache import Renderings
-from bot.process.web import HttpServer, Probe, Webhook, application
+from bot.process.web import HttpServer, Probe, Webhook, application, updates_only
 from bot.process.worker import Bells, Parts, Service
 from bot.rendering.menu import describe
+from bot.store import clock_jumps, outbox, rate_limit, retention, unread
 from bot.store import inbox as inbox_store
 from bot.store import menus as menus_of_staff
 from bot.store import migrate as versions
-from bot.store import outbox, rate_limit, retention
 from bot.store.database import Database
 from bot.store.opening import open_database
 from bot.store.schema import inbox
@@ -42,8 +42,9 @@ from bot.turns.turn import Steps, work_batch
 from core.language import LANGUAGES
 
 BATCH = 128  # turns that share a commit
-SWEEP = 500  # due rows that share a commit
-PROBE_WITHIN = 2.0  # seconds after which /readyz reports a part as not ready
+SWEEP = 500  # due rows that share one
+_log = log.get("wiring")
+PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
 
 
 def steps(settings: config.Settings, link: Callable[[str], str], group_link: Callable[[str], str] = str) -> Steps:
@@ -99,6 +100,7 @@ def service(
     store = open_database(settings)
     shared = None if clock is not None or store.is_sqlite else SharedClock()
     clock = clock or shared or MachineClock()
+    jumps = Jumps(clock) if live else None
     metrics = Metrics()
     bells = Bells.new()
     telegram = Telegram.of(settings)
@@ -124,16 +126,25 @@ def service(
         hook = Webhook(secret, telegram, keep, Answers(telegram.answer), clock, metrics)
     else:
         poller = Poller(telegram, keep, clock, metrics, timeout=settings.poll_timeout, spread=spread)
-    port = settings.webhook_port if webhook else settings.health_port
-    server = None
-    if live and (webhook or port):
+    servers: list[HttpServer] = []
+    if live and (webhook or settings.health_port):
         probes: dict[str, Probe] = {
             "database": partial(_answers, store, _ping),
             "schema": partial(_answers, store, _has_our_schema),
             "messenger": telegram.is_open,
         }
-        app = application(probes, metrics, hook, settings.webhook_path, partial(_look, store, metrics))
-        server = HttpServer(app, settings.webhook_host, port, None if hook is None else hook.answers.finish)
+        look = partial(_look, store, metrics)
+        finish = None if hook is None else hook.answers.finish
+        host, port = settings.webhook_host, settings.webhook_port
+        if settings.health_port:  # apart from the webhook, if there is one
+            health = application(probes, metrics, look=look)
+            servers.append(HttpServer(health, settings.health_host, settings.health_port))
+            if hook is not None:
+                servers.append(HttpServer(updates_only(hook, settings.webhook_path), host, port, finish))
+        else:
+            servers.append(
+                HttpServer(application(probes, metrics, hook, settings.webhook_path, look), host, port, finish)
+            )
 
     decide = steps(settings, telegram.link, telegram.group_link)
     kept = retention.RetentionPeriods(
@@ -157,6 +168,10 @@ def service(
     async def sweep() -> int:
         if shared is not None:
             shared.agree(*await store.read(_time_there))
+        if jumps is not None and (jumped := jumps.look()):
+            _log.warning("the clock jumped", seconds=round(jumped.total_seconds()))
+            await store.write(clock_jumps.mend, clock.now())
+            delivery.clock_went_back()
         done = await store.write(_sweep, clock.now())
         if done:
             metrics.swept.inc(done)
@@ -168,7 +183,14 @@ def service(
 
     async def housekeeping() -> int:
         await store.write(retention.tidy, clock.now(), kept)
+        store.keyring.destroy_passing(clock.now())
         return 0
+
+    async def erasures() -> int:
+        done = await store.finish_erasures()
+        if done:
+            delivery.bell.ring()
+        return done
 
     menus_now = version_of_menus(LANGUAGES, describe)
 
@@ -181,6 +203,8 @@ def service(
     async def on_open() -> None:
         if shared is not None:
             shared.agree(*await store.read(_time_there))
+        if live:
+            await store.write(clock_jumps.mend, clock.now())
         await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
         if menus:
             await telegram.set_menus(settings.languages)
@@ -193,13 +217,14 @@ def service(
             turns=turns,
             sweep=sweep,
             housekeeping=housekeeping,
+            erasures=erasures,
             next_due=next_due,
             metrics=metrics,
             clock=clock,
             bells=bells,
             poller=poller,
-            server=server,
-            menus=set_menus if menus else None,
+            servers=tuple(servers),
+            menus=set_menus,
             on_open=on_open,
             close=renderings.close,
         ),
@@ -251,7 +276,7 @@ def _backlog(conn: Connection) -> dict[str, int]:
     return {
         "inbox": inbox_store.waiting(conn),
         "outbox": outbox.waiting(conn),
-        "person": inbox_store.set_aside_count(conn),
+        "person": inbox_store.set_aside_count(conn) + unread.count(conn),
     }
 
 

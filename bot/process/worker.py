@@ -62,7 +62,8 @@ class Server(Protocol):
 class Parts:
     """The parts of a process; `bot.process.wiring` chooses them.
 
-    turns, sweep, housekeeping, menus: one batch each. poller: None if updates are pushed to `server`.
+    turns, sweep, housekeeping, menus, erasures: one batch each. poller: None where updates are pushed to one
+    of the `servers`.
     """
 
     database: Database
@@ -71,12 +72,13 @@ class Parts:
     turns: Work
     sweep: Work
     housekeeping: Work
+    erasures: Work
     next_due: Callable[[], Awaitable[datetime | None]]
     metrics: Metrics
     clock: Clock
     bells: Bells
     poller: Poller | None = None
-    server: Server | None = None
+    servers: tuple[Server, ...] = ()
     menus: Work | None = None
     on_open: Callable[[], Awaitable[None]] | None = None
     close: Callable[[], None] = lambda: None
@@ -123,6 +125,7 @@ class Service:
         self._spread = spread
         self._stopping = asyncio.Event()
         self._menus = WakeupEvent()
+        self._erasures = WakeupEvent()
         self._tasks: list[asyncio.Task[None]] = []
         self._scheduler: Any = None
         self.opened = False
@@ -144,13 +147,14 @@ class Service:
             self._begin(self._loop("turns", self._parts.turns, self._parts.bells.turns))
         self._begin(self._loop("sweep", self._parts.sweep, self._parts.bells.sweep, idle=None))
         self._begin(self._loop("housekeeping", self._parts.housekeeping, self._parts.bells.housekeeping, idle=None))
+        self._begin(self._loop("erasures", self._parts.erasures, self._erasures))
         if self._parts.menus is not None:
             self._begin(self._loop("menus", self._parts.menus, self._menus, idle=MENUS_EVERY))
         self._begin(self._parts.delivery.run(self._stopping))
         if self._parts.poller is not None:
             self._begin(self._parts.poller.run(self._stopping))
-        if self._parts.server is not None:
-            self._begin(self._parts.server.run(self._stopping))
+        for server in self._parts.servers:
+            self._begin(server.run(self._stopping))
         self._schedule()
         _log.info("at work")
 
@@ -206,6 +210,7 @@ class Service:
             done = 0 if self._parts.poller is None else await self._parts.poller.what_waits()
             done += await self._parts.sweep()
             done += await self._parts.turns()
+            done += await self._parts.erasures()
             done += await self._parts.delivery.drain()
             if not done:
                 if self._parts.poller is not None:
@@ -292,5 +297,12 @@ class Service:
 
     def _ring_all(self) -> None:
         bells = self._parts.bells
-        for bell in (bells.turns, bells.sweep, bells.housekeeping, self._menus, self._parts.delivery.bell):
+        for bell in (
+            bells.turns,
+            bells.sweep,
+            bells.housekeeping,
+            self._menus,
+            self._erasures,
+            self._parts.delivery.bell,
+        ):
             bell.ring()

@@ -18,7 +18,7 @@ def _mine() -> tuple[ColumnElement[bool], ...]:
     return (table.c.coach_id == bindparam("coach"),)
 
 
-_ALL: Select[tuple[object, ...]] = clients.ALL.where(*_mine()).order_by(table.c.name, table.c.id)
+_ALL: Select[tuple[object, ...]] = clients.ALL.where(*_mine()).order_by(table.c.id)
 _ONE: Select[tuple[object, ...]] = clients.ALL.where(table.c.id == bindparam("client"), *_mine())
 
 
@@ -30,4 +30,5 @@ def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
 
 def everybody(conn: Connection, coach_id: int) -> tuple[Client, ...]:
     """A coach's clients by name, including those who left; one with a corrupt row is not `whole`."""
-    return tuple(clients.shown(r) for r in conn.execute(_ALL, {"coach": coach_id}))
+    found = (clients.shown(r) for r in conn.execute(_ALL, {"coach": coach_id}))
+    return tuple(sorted(found, key=lambda one: one.name))

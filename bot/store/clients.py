@@ -15,17 +15,20 @@ from functools import lru_cache
 from types import SimpleNamespace
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, insert, select, update
+from sqlalchemy import Connection, Text, bindparam, insert, select, type_coerce, update
 
 from bot.foundation import log
-from bot.store import codec
+from bot.store import codec, owners
+from bot.store.keyring import of_connection
 from bot.store.schema import clients, people
+from bot.store.sealed import Sealed, is_whole, secret
 from core import schedule
 from core.care import Plan, Slot, Status, Units
 from core.client import Background, Caution, Profile, Sex
 from core.quantity import Unit
 
 USUAL = Plan()
+_SEALED = frozenset(column.name for column in clients.c if isinstance(column.type, Sealed))
 
 _log = log.get("store")
 
@@ -36,9 +39,11 @@ class StalePlan(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Client:
-    """Everything in the row. chat_id, language, reachable: of the person, once there is one."""
+    """Everything the row says. chat_id, language, reachable: of the person, once there is one. key: what is theirs is
+    sealed with. plan_text: the plan as it is stored, sealed."""
 
     id: int
+    key: str
     person_id: int | None
     chat_id: int | None
     language: str
@@ -65,6 +70,7 @@ class Client:
 
 COLUMNS = (
     *(column for column in clients.c if column.name not in ("baseline_since",)),
+    type_coerce(clients.c.plan, Text).label("plan_text"),
     people.c.chat_id.label("chat_id"),
     people.c.language.label("person_language"),
     people.c.reachable.label("person_reachable"),
@@ -85,12 +91,18 @@ def plan_of(text: str | None) -> Plan:
 
 
 def client_of(r: Any) -> Client:
-    """A client from a row with `COLUMNS`."""
+    """Read a row that has `COLUMNS`.
+
+    Raises: ValueError for a damaged one.
+    """
     slot = None
+    if not is_whole(r.birth_year, r.birth_date, r.stature):
+        raise codec.CodecError("the profile of a client cannot be opened")
     if r.weekday is not None and r.at is not None and r.zone_name is not None:
         slot = Slot(r.weekday, r.at, r.zone_name)
     return Client(
         r.id,
+        r.key_id,
         r.person_id,
         r.chat_id,
         r.person_language or "en",
@@ -110,7 +122,7 @@ def client_of(r: Any) -> Client:
         Units(Unit(r.mass_unit), Unit(r.length_unit)),
         slot,
         plan_of(r.plan),
-        r.plan,
+        r.plan_text,
         r.paused_until,
         r.next_due_at,
         r.next_due_day,
@@ -130,6 +142,7 @@ def shown(r: Any) -> Client:
         _log.error("the row of a client cannot be loaded", row=r.id, fault=log.fault(error))
     known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
     plain = {"status": known, "sex": None, "background": None, "cautions": "", "plan": None}
+    plain |= {"birth_year": None, "birth_date": None, "stature": None}
     plain |= {"mass_unit": Unit.KILOGRAM.value, "length_unit": Unit.CENTIMETRE.value}
     return replace(client_of(SimpleNamespace(**{**r._mapping, **plain})), whole=False)
 
@@ -147,16 +160,19 @@ def add(
     plan: Plan | None = None,
 ) -> int:
     """Create a client who has yet to enrol; return the id."""
+    key = of_connection(conn).make(now.date()) if person_id is None else owners.of_person(conn, person_id)
     row = {
         "person_id": person_id,
         "coach_id": coach_id,
+        "key_id": key,
         "status": Status.ENROLLING.value,
-        "name": name,
-        "plan": None if plan is None else codec.dumps(plan),
+        "name": secret(key, name),
+        "plan": None if plan is None else secret(key, codec.dumps(plan)),
         "baseline_since": None if plan is None else plan.baseline_since,
         "created_at": now,
     }
     made: int = conn.execute(insert(clients).returning(clients.c.id), row).scalar_one()
+    owners.remember(conn, key, client=made)
     return made
 
 
@@ -198,11 +214,14 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
 
 def change(conn: Connection, changes: Mapping[int, Mapping[str, Any]]) -> None:
     """Set columns of clients, by id. One statement per set of columns."""
+    theirs = [client_id for client_id, values in changes.items() if not _SEALED.isdisjoint(values)]
+    keys = owners.of_clients(conn, theirs)
     grouped: dict[tuple[str, ...], list[dict[str, Any]]] = {}
     for client_id, values in changes.items():
         if values:
             names = tuple(sorted(values))
-            grouped.setdefault(names, []).append({f"new_{n}": values[n] for n in names} | {"client": client_id})
+            new = {f"new_{n}": secret(keys[client_id], values[n]) if n in _SEALED else values[n] for n in names}
+            grouped.setdefault(names, []).append(new | {"client": client_id})
     for names, rows in grouped.items():
         conn.execute(_change(names), rows)
 
@@ -218,11 +237,12 @@ def set_plan(conn: Connection, client: Client, plan: Plan) -> None:
 
     Raises: StalePlan if it has changed since it was read.
     """
-    unchanged = clients.c.plan.is_(None) if client.plan_text is None else clients.c.plan == client.plan_text
+    stored = type_coerce(clients.c.plan, Text)
+    unchanged = stored.is_(None) if client.plan_text is None else stored == client.plan_text
     changed = (
         update(clients)
         .where(clients.c.id == client.id, unchanged)
-        .values(plan=codec.dumps(plan), baseline_since=plan.baseline_since)
+        .values(plan=secret(client.key, codec.dumps(plan)), baseline_since=plan.baseline_since)
     )
     if conn.execute(changed).rowcount != 1:
         raise StalePlan

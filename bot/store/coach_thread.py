@@ -9,8 +9,10 @@ from enum import StrEnum
 
 from sqlalchemy import Connection, insert, select
 
+from bot.store import owners
 from bot.store.clients import Client
 from bot.store.schema import notes, words
+from bot.store.sealed import secret
 
 
 class Direction(StrEnum):
@@ -28,10 +30,17 @@ class Word:
 def put(conn: Connection, said: Sequence[tuple[int, int | None, Direction, str]], now: datetime) -> None:
     """Store messages: (client, coach, direction, text)."""
     if said:
+        keys = owners.of_clients(conn, [client for client, _, _, _ in said])
         conn.execute(
             insert(words),
             [
-                {"client_id": client, "coach_id": coach, "direction": way.value, "text": text, "at": now}
+                {
+                    "client_id": client,
+                    "coach_id": coach,
+                    "direction": way.value,
+                    "text": secret(keys[client], text),
+                    "at": now,
+                }
                 for client, coach, way, text in said
             ],
         )
@@ -50,7 +59,7 @@ def thread(conn: Connection, client: Client, limit: int = 50) -> tuple[Word, ...
 
 def note(conn: Connection, client: Client, coach_id: int, text: str, now: datetime) -> None:
     """Store a coach's note on one of their clients."""
-    row = {"client_id": client.id, "coach_id": coach_id, "text": text, "at": now}
+    row = {"client_id": client.id, "coach_id": coach_id, "text": secret(client.key, text), "at": now}
     conn.execute(insert(notes), row)
 
 

@@ -13,7 +13,7 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, delete, exists, insert, select, update
 
-from bot.store import codec, readings
+from bot.store import codec, owners, readings
 from bot.store.dialect import among, insert_new, skip_locked, upsert
 from bot.store.invitations import InvitationKind
 from bot.store.schema import (
@@ -28,6 +28,7 @@ from bot.store.schema import (
     people,
     slots,
 )
+from bot.store.sealed import secret
 from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
 from core.care import Slot
@@ -199,7 +200,7 @@ def _members(conn: Connection, several: Sequence[Cohort]) -> dict[int, tuple[Mem
 
 def ensure_organiser(conn: Connection, person_id: int, name: str, now: datetime) -> int:
     """The organiser id of a person, created if needed: a coach may run a cohort without an invitation."""
-    row = {"person_id": person_id, "name": name, "created_at": now}
+    row = {"person_id": person_id, "name": secret(owners.of_person(conn, person_id), name), "created_at": now}
     insert_new(conn, organisers, [row], ("person_id",))
     made: int = conn.execute(select(organisers.c.id).where(organisers.c.person_id == person_id)).scalar_one()
     return made

@@ -9,6 +9,7 @@ from sqlalchemy import Connection, delete, select
 
 from bot.store.dialect import among, upsert
 from bot.store.schema import conversations
+from bot.store.sealed import secret
 
 _LOAD = select(conversations.c.chat_id, conversations.c.state, conversations.c.updated_at).where(
     among(conversations.c.chat_id, "chats")
@@ -22,9 +23,11 @@ def load(conn: Connection, chats: Sequence[int]) -> dict[int, tuple[str, datetim
     return {r.chat_id: (r.state, r.updated_at) for r in conn.execute(_LOAD, {"chats": list(chats)})}
 
 
-def save(conn: Connection, states: Mapping[int, tuple[str, datetime]]) -> None:
-    """Store states, each with the instant of its change."""
-    rows = [{"chat_id": chat, "state": state, "updated_at": at} for chat, (state, at) in states.items()]
+def save(conn: Connection, states: Mapping[int, tuple[str, datetime, str]]) -> None:
+    """Keep states, each with the instant of its change and the key of the person whose it is."""
+    rows = [
+        {"chat_id": chat, "state": secret(key, state), "updated_at": at} for chat, (state, at, key) in states.items()
+    ]
     upsert(conn, conversations, rows, ("chat_id",), ("state", "updated_at"))
 
 

@@ -15,7 +15,7 @@ from sqlalchemy import Connection, func, select
 
 from bot.foundation.reader import Reader
 from bot.foundation.retry import MOST_ATTEMPTS, Broken, Moved, RetryDecision, Sent, Unreachable, Wait
-from bot.store import inbox, outbox, rate_limit
+from bot.store import erasures, inbox, outbox, rate_limit
 from bot.store.dialect import among, by_index
 from bot.store.schema import clients, people
 from core.care import Units
@@ -117,8 +117,11 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Send
     sent: list[tuple[int, str | None]] = []
     back: list[tuple[int, datetime]] = []
     events: list[inbox.NewEvent] = []
+    goodbyes = [r.row for r in results if r.row.kind is outbox.DeliveryKind.FAREWELL and isinstance(r.outcome, _FINAL)]
     for result in results:
         row = result.row
+        if row in goodbyes:
+            continue
         match result.outcome:
             case Sent(message_id):
                 sent.append((row.id, None if message_id is None else str(message_id)))
@@ -146,7 +149,15 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Send
                     outbox.put(conn, [instead], now)
     outbox.mark_sent(conn, sent, now)
     outbox.hand_back(conn, worker, back)
+    if goodbyes:  # said, or not to be said: this was the last that was kept of them
+        outbox.forget(conn, [row.id for row in goodbyes])
+        for row in goodbyes:
+            rate_limit.forget_chat(conn, row.chat_id)
+        erasures.owe(conn, now)
     return inbox.put(conn, events, now) > 0
+
+
+_FINAL = (Sent, Unreachable, Broken)
 
 
 def _was_an_answer(row: outbox.ClaimedMessage) -> bool:

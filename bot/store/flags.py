@@ -8,9 +8,10 @@ from datetime import datetime
 
 from sqlalchemy import Connection, bindparam, select, text, update
 
-from bot.store import codec
+from bot.store import codec, owners
 from bot.store.dialect import among, upsert
 from bot.store.schema import flags
+from bot.store.sealed import secret
 from core.dialogue.client.facts import OpenFlag
 from core.watching.flags import Code, Evidence, Flag, Severity
 
@@ -49,13 +50,14 @@ def raise_(conn: Connection, raised: Sequence[tuple[int, Flag]], now: datetime) 
 
     No two may be the same flag. A seen flag that recurs stays seen.
     """
+    keys = owners.of_clients(conn, [client for client, _ in raised])
     rows = [
         {
             "client_id": client,
             "code": flag.code.value,
             "measure": flag.measure or "",
             "severity": flag.severity.value,
-            "evidence": codec.dumps(flag.evidence),
+            "evidence": secret(keys[client], codec.dumps(flag.evidence)),
             "since": flag.since,
             "refreshed_at": now,
             "told_at": now if flag.severity is Severity.URGENT else None,

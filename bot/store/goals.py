@@ -6,8 +6,10 @@ from collections.abc import Iterable, Sequence
 
 from sqlalchemy import Connection, bindparam, delete, select
 
+from bot.store import owners
 from bot.store.dialect import among, upsert
 from bot.store.schema import goals
+from bot.store.sealed import secret
 from core.dialogue.client.facts import GoalFact
 
 _LOAD = select(goals).where(among(goals.c.client_id, "clients")).order_by(goals.c.measure)
@@ -23,8 +25,15 @@ def load(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[GoalFac
 
 def put(conn: Connection, wanted: Sequence[tuple[int, GoalFact]]) -> None:
     """Set goals, as (client, goal), replacing those for the same measure. No two may be for the same one."""
+    keys = owners.of_clients(conn, [client for client, _ in wanted])
     rows = [
-        {"client_id": client, "measure": g.measure, "target": g.target, "by": g.by, "set_at": g.set_at}
+        {
+            "client_id": client,
+            "measure": g.measure,
+            "target": secret(keys[client], g.target),
+            "by": g.by,
+            "set_at": g.set_at,
+        }
         for client, g in wanted
     ]
     upsert(conn, goals, rows, ("client_id", "measure"), ("target", "by", "set_at"))

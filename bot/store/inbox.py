@@ -13,9 +13,10 @@ from datetime import datetime
 
 from sqlalchemy import Connection, bindparam, delete, exists, func, literal_column, or_, select, update
 
-from bot.store import codec
+from bot.store import codec, owners
 from bot.store.dialect import among, by_index, insert_new, skip_locked
 from bot.store.schema import inbox
+from bot.store.sealed import secret
 from core.dialogue.kit.events import Event
 
 TRIES = 3
@@ -53,14 +54,18 @@ class ClaimedEvent:
 
 def put(conn: Connection, incoming: Sequence[NewEvent], now: datetime) -> int:
     """Store events in the order given, skipping those whose key already exists; return how many are new."""
+    if not incoming:
+        return 0
+    keys = owners.of_chats(conn, [one.chat_id for one in incoming])
+    nobodys = owners.passing(conn, now)
     rows = [
         {
             "key": one.key,
             "chat_id": one.chat_id,
             "received_at": now,
-            "event": codec.dumps(one.event),
+            "event": secret(keys.get(one.chat_id, nobodys), codec.dumps(one.event)),
             "language": one.language,
-            "name": one.name,
+            "name": secret(keys.get(one.chat_id, nobodys), one.name),
             "is_group": one.is_group,
         }
         for one in incoming
@@ -111,12 +116,12 @@ def claim(conn: Connection, now: datetime, limit: int) -> list[ClaimedEvent]:
 _HANDLED = (
     update(inbox)
     .where(among(inbox.c.id, "rows"))
-    .values(status="done", event=None, language=None, name=None, retry_at=None, error=None)
+    .values(status="done", chat_id=0, event=None, language=None, name=None, retry_at=None, error=None)
 )
 
 
 def done(conn: Connection, rows: Sequence[int]) -> None:
-    """Mark rows as handled: their content is deleted, their keys stay."""
+    """These are handled: what was in them goes, and whose they were; their keys stay."""
     if rows:
         conn.execute(_HANDLED, {"rows": list(rows)})
 
@@ -132,6 +137,21 @@ _FAILED = (
     .where(inbox.c.id == bindparam("row"))
     .values(attempts=inbox.c.attempts + 1, retry_at=bindparam("at"), error=bindparam("why"))
 )
+
+
+def erase(conn: Connection, chat_id: int, client_id: int | None, now: datetime) -> None:
+    """Somebody is erased: what was set aside goes, and keys that name them. What is pending comes from a stranger."""
+    conn.execute(delete(inbox).where(inbox.c.chat_id == chat_id, inbox.c.status == "set_aside"))
+    if client_id is not None:
+        first, last = f"due/{client_id}/", f"due/{client_id}0"  # "0" follows "/"
+        conn.execute(delete(inbox).where(inbox.c.key >= first, inbox.c.key < last, inbox.c.status == "done"))
+    nobodys = owners.passing(conn, now)
+    rows = conn.execute(
+        select(inbox.c.id, inbox.c.event, inbox.c.name).where(inbox.c.chat_id == chat_id, _pending)
+    ).all()
+    for r in rows:
+        anew = {"event": secret(nobodys, r.event), "name": secret(nobodys, r.name)}
+        conn.execute(update(inbox).where(inbox.c.id == r.id).values(anew))
 
 
 def retry_later(conn: Connection, row: int, at: datetime, error: str) -> None:

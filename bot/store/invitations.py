@@ -15,9 +15,10 @@ from enum import StrEnum
 
 from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
 
-from bot.store import codec
+from bot.store import codec, owners
 from bot.store.dialect import among
 from bot.store.schema import invitations
+from bot.store.sealed import secret
 from core.care import Plan
 
 GOOD_FOR = timedelta(days=14)
@@ -71,15 +72,16 @@ def make(
 ) -> str:
     """Create an invitation; return its token, which cannot be retrieved again."""
     token = secrets.token_urlsafe(TOKEN_BYTES)
+    key = owners.passing(conn, now) if client_id is None else owners.of_clients(conn, [client_id])[client_id]
     conn.execute(
         insert(invitations),
         {
             "token_hash": hashed(token),
             "kind": kind.value,
             "coach_id": coach_id,
-            "by_name": by_name,
-            "for_name": for_name,
-            "plan": None if plan is None else codec.dumps(plan),
+            "by_name": secret(key, by_name),
+            "for_name": secret(key, for_name),
+            "plan": None if plan is None else secret(key, codec.dumps(plan)),
             "client_id": client_id,
             "cohort_id": cohort_id,
             "uses_left": uses,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from sqlalchemy import Connection, String, case, cast, literal, or_, select
+from sqlalchemy import Connection, String, case, cast, delete, literal, or_, select
 
 from bot.store.dialect import upsert
 from bot.store.schema import coaches, organisers, people, settings
@@ -51,6 +51,11 @@ def stale(conn: Connection, version: str, limit: int = 20) -> list[OutdatedMenu]
         .limit(limit)
     )
     return [OutdatedMenu(r.chat_id, r.menu, r.language, r.mark) for r in rows]
+
+
+def forget(conn: Connection, chat_id: int) -> None:
+    """Drop what is noted of a chat."""
+    conn.execute(delete(settings).where(settings.c.key == f"menu/{chat_id}"))
 
 
 def set_to(conn: Connection, menu: OutdatedMenu) -> None:

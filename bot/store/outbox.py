@@ -11,6 +11,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
+from typing import Any
 
 from sqlalchemy import (
     Connection,
@@ -25,9 +26,11 @@ from sqlalchemy import (
     update,
 )
 
-from bot.store import codec
+from bot.store import codec, owners
 from bot.store.dialect import among, insert_new, skip_locked
+from bot.store.erasures import HELD
 from bot.store.schema import outbox, people
+from bot.store.sealed import secret
 from core.dialogue.kit.effects import Rows
 
 ANSWER, BULK = 0, 1  # priorities: somebody is waiting; everything else
@@ -37,8 +40,9 @@ class DeliveryKind(StrEnum):
     """The kind of a delivery."""
 
     MESSAGE = "message"  # render and send `message`
-    DROP_BUTTONS = "drop_buttons"  # remove the buttons of the platform's message `ref`
-    DATA = "data"  # send the person everything stored about them; gathered at delivery, never stored here
+    DROP_BUTTONS = "drop_buttons"  # take the buttons off the platform's message `ref`
+    DATA = "data"  # send the person everything we hold of them; gathered when it is sent, never kept here
+    FAREWELL = "farewell"  # a message to somebody who was erased: sent once nothing of them is left, then forgotten
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +90,7 @@ class ClaimedMessage:
     priority: int = ANSWER
 
 
-def row(out: Outgoing, now: datetime) -> dict[str, object]:
+def row(out: Outgoing, now: datetime) -> dict[str, Any]:
     """An outbox row, for `put_rows`."""
     return {
         "occasion": out.occasion,
@@ -111,9 +115,20 @@ def put(conn: Connection, outgoing: Sequence[Outgoing], now: datetime) -> int:
     return put_rows(conn, [row(out, now) for out in outgoing])
 
 
-def put_rows(conn: Connection, rows: Sequence[dict[str, object]]) -> int:
+def put_rows(conn: Connection, rows: Sequence[dict[str, Any]]) -> int:
     """`put` for rows already made."""
-    return insert_new(conn, outbox, rows, ("occasion",))
+    if not rows:
+        return 0
+    about = owners.of_clients(conn, [row["about"] for row in rows if row["about"] is not None])
+    to = owners.of_people(conn, [row["person_id"] for row in rows if row["person_id"] is not None])
+    sealed = []
+    for row in rows:
+        key, is_client = to.get(row["person_id"] or 0, ("", False))
+        key = about.get(row["about"] or 0, key if is_client else "")
+        if not key:  # to a stranger or a group, or to staff, of several people perhaps
+            key = owners.passing(conn, row["created_at"])
+        sealed.append(row | {"message": secret(key, row["message"]), "choices": secret(key, row["choices"])})
+    return insert_new(conn, outbox, sealed, ("occasion",))
 
 
 _pending = outbox.c.status == literal_column("'pending'")  # a literal, or the partial index is not used
@@ -253,6 +268,12 @@ def drop_delayed(conn: Connection, chats: Mapping[int, datetime]) -> None:
         conn.execute(_UNSAY, [{"chat": chat, "at": at} for chat, at in chats.items()])
 
 
+def forget(conn: Connection, rows: Sequence[int]) -> None:
+    """These were for somebody who was erased: nothing of them stays."""
+    if rows:
+        conn.execute(delete(outbox).where(outbox.c.id.in_(rows)))
+
+
 def mark_failed(conn: Connection, row: int, now: datetime, error: str) -> None:
     """Mark a row as failed for good. error: a code, no content. Its content is deleted."""
     conn.execute(
@@ -277,7 +298,12 @@ def move_chat(conn: Connection, old: int, new: int) -> int:
     return conn.execute(update(outbox).where(outbox.c.chat_id == old, _pending).values(chat_id=new)).rowcount
 
 
-_NEXT = select(outbox.c.ready_at).where(_pending, _first_of_chat).order_by(outbox.c.ready_at).limit(1)
+_NEXT = (
+    select(outbox.c.ready_at)
+    .where(_pending, _first_of_chat, outbox.c.ready_at < HELD)
+    .order_by(outbox.c.ready_at)
+    .limit(1)
+)
 
 
 def next_due(conn: Connection) -> datetime | None:

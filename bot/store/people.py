@@ -8,7 +8,10 @@ from enum import StrEnum
 
 from sqlalchemy import Connection, insert, select, update
 
+from bot.store import owners
+from bot.store.keyring import of_connection
 from bot.store.schema import coaches, organisers, people
+from bot.store.sealed import secret
 
 
 class Role(StrEnum):
@@ -30,13 +33,24 @@ class Staff:
     organiser_id: int | None
 
 
-def add(conn: Connection, chat_id: int, role: Role, name: str, language: str, now: datetime) -> int:
-    """Create the person of a new chat; return the id.
+def add(
+    conn: Connection, chat_id: int, role: Role, name: str, language: str, now: datetime, *, key: str | None = None
+) -> int:
+    """Make the person of a chat that has none; their id. key: that of the client they are already, None makes one.
 
     Raises: IntegrityError if the chat already has one (a bug: a chat has one role).
     """
-    row = {"chat_id": chat_id, "role": role.value, "name": name, "language": language, "created_at": now}
+    key = key or of_connection(conn).make(now.date())
+    row = {
+        "chat_id": chat_id,
+        "key_id": key,
+        "role": role.value,
+        "name": secret(key, name),
+        "language": language,
+        "created_at": now,
+    }
     made: int = conn.execute(insert(people).returning(people.c.id), row).scalar_one()
+    owners.remember(conn, key, person=made)
     return made
 
 
@@ -56,14 +70,14 @@ def set_reachable(conn: Connection, chat_id: int, reachable: bool) -> None:
 
 def add_coach(conn: Connection, person_id: int, name: str, now: datetime) -> int:
     """Make a person a coach; return the coach's id."""
-    row = {"person_id": person_id, "name": name, "created_at": now}
+    row = {"person_id": person_id, "name": secret(owners.of_person(conn, person_id), name), "created_at": now}
     made: int = conn.execute(insert(coaches).returning(coaches.c.id), row).scalar_one()
     return made
 
 
 def add_organiser(conn: Connection, person_id: int, name: str, now: datetime) -> int:
     """Make a person an organiser (a coach may be one too); return the organiser's id."""
-    row = {"person_id": person_id, "name": name, "created_at": now}
+    row = {"person_id": person_id, "name": secret(owners.of_person(conn, person_id), name), "created_at": now}
     made: int = conn.execute(insert(organisers).returning(organisers.c.id), row).scalar_one()
     return made
 

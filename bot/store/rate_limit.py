@@ -105,6 +105,11 @@ def forget(conn: Connection, now: datetime) -> int:
     return conn.execute(old).rowcount
 
 
+def forget_chat(conn: Connection, chat: int) -> None:
+    """Drop the row of a private chat: somebody was erased."""
+    conn.execute(delete(pace).where(pace.c.key == _key(chat, False)))
+
+
 def _key(chat: int, group: bool) -> str:
     return f"group/{chat}" if group else f"chat/{chat}"
 

@@ -28,9 +28,11 @@ from sqlalchemy import (
 )
 
 from bot.foundation import log
-from bot.store import codec
-from bot.store.dialect import among, upsert
+from bot.store import codec, owners
+from bot.store.dialect import among, insert_new, upsert
+from bot.store.keyring import Keyring, of_connection
 from bot.store.schema import clients, readings
+from bot.store.sealed import Sealed, is_whole, secret
 from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
 
@@ -43,6 +45,8 @@ _VALUES = (
 )  # fmt: skip
 _COLUMNS = (readings.c.client_id, readings.c.id, readings.c.key, *(readings.c[name] for name in _VALUES))
 _HELD = (*_VALUES, "id", "key")
+_PLACES = {column.name: column.type.place for column in readings.c if isinstance(column.type, Sealed)}
+_SEALED = tuple(_PLACES)
 
 
 @lru_cache(maxsize=1024)
@@ -57,6 +61,8 @@ _HOWS = {how.value: how for how in How}
 def _reading(r: Any) -> Reading:
     """A reading from a row of `_COLUMNS`, by position: a turn reads dozens, and access by name costs a third more."""
     _, number, key, measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window = r
+    if not is_whole(value, second):
+        raise codec.CodecError("a reading cannot be opened")
     same = SAME if conditions is None else _conditions(conditions)
     return Reading(
         measure, value, taken_at, second, as_typed, _UNITS[unit], same, _HOWS[how], attempts, window, number, key
@@ -94,7 +100,17 @@ def put(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
     rows: from `row`, no two with the same client and key.
     """
     update = (*_VALUES, "withdrawn_at")
-    upsert(conn, readings, rows, ("client_id", "key"), update, also=(("corrected_at", "created_at"),))
+    upsert(conn, readings, _sealed(conn, rows), ("client_id", "key"), update, also=(("corrected_at", "created_at"),))
+
+
+def put_new(conn: Connection, rows: Sequence[dict[str, Any]]) -> int:
+    """`put`, leaving out those whose key is there; how many went in."""
+    return insert_new(conn, readings, _sealed(conn, rows), ("client_id", "key"))
+
+
+def _sealed(conn: Connection, rows: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
+    keys = owners.of_clients(conn, [row["client_id"] for row in rows])
+    return [row | {name: secret(keys[row["client_id"]], row[name]) for name in _SEALED} for row in rows]
 
 
 _WITHDRAW = (
@@ -105,7 +121,7 @@ _WITHDRAW = (
 _AMEND = (
     update(readings)
     .where(readings.c.client_id == bindparam("client"), readings.c.key == bindparam("name"))
-    .values(conditions=bindparam("new_conditions"))
+    .values(conditions=bindparam("new_conditions", type_=readings.c.conditions.type))
 )
 
 
@@ -118,7 +134,8 @@ def withdraw(conn: Connection, taken_back: Sequence[tuple[int, str]], now: datet
 def amend(conn: Connection, amended: Sequence[tuple[int, str, Conditions]]) -> None:
     """Change the conditions of readings, as (client, key)."""
     if amended:
-        rows = [{"client": c, "name": k, "new_conditions": conditions_text(x)} for c, k, x in amended]
+        keys = owners.of_clients(conn, [client for client, _, _ in amended])
+        rows = [{"client": c, "name": k, "new_conditions": secret(keys[c], conditions_text(x))} for c, k, x in amended]
         conn.execute(_AMEND, rows)
 
 
@@ -210,11 +227,12 @@ def histories(
     wanted = list(client_ids)
     found: dict[int, dict[int | None, Reading]] = {}
     if wanted:
+        ring = of_connection(conn)
         for client, held in conn.execute(_history(conn.dialect.name), {"clients": wanted, "since": now - HISTORY}):
             mine = found.setdefault(client, {})
             for line in held.split("\n") if held else ():
                 try:
-                    reading = _from_line(line)
+                    reading = _from_line(line, ring)
                 except (ValueError, KeyError, ArithmeticError) as error:
                     if not skip_damaged:
                         raise
@@ -227,15 +245,17 @@ def histories(
 _read = json.JSONDecoder().raw_decode
 
 
-@lru_cache(maxsize=32_768)  # for some six hundred people in the middle of a check-in, since every answer needs them
-def _from_line(line: str) -> Reading:
+@lru_cache(maxsize=32_768)  # of some six hundred people in the middle of a check-in, whose every answer asks for them
+def _from_line(line: str, ring: Keyring) -> Reading:
     measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window, number, key = _read(line)[0]
+    if conditions is not None:
+        conditions = ring.open(_PLACES["conditions"], conditions)
     return Reading(
         measure,
-        Decimal(value),
+        Decimal(ring.open_once(_PLACES["value"], value)),
         datetime.fromisoformat(taken_at),
-        None if second is None else Decimal(second),
-        as_typed,
+        None if second is None else Decimal(ring.open_once(_PLACES["second"], second)),
+        as_typed and ring.open_once(_PLACES["as_typed"], as_typed),
         _UNITS[unit],
         SAME if conditions is None else _conditions(conditions),
         _HOWS[how],

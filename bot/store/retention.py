@@ -8,8 +8,7 @@ from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, Delete, delete, select, update
 
-from bot.store import audit, encouragement_history, erase, inbox, invitations, outbox, rate_limit
-from bot.store.database import scrub_after
+from bot.store import audit, encouragement_history, erase, erasures, inbox, invitations, outbox, rate_limit, unread
 from bot.store.schema import clients, flags, readings, words
 from core.care import Status
 from core.reading import How
@@ -20,10 +19,10 @@ STRANGERS = timedelta(hours=1)  # after that they may get the standard reply aga
 
 @dataclass(frozen=True, slots=True)
 class RetentionPeriods:
-    """How long data is kept. inbox: keys of handled events (their content is deleted when handled). sent: outcomes of
-    messages, and their occasions (their content is deleted when sent). left: the data of clients who left. side_notes:
-    early weights; the guard looks back over one cycle of at most 42 days. withdrawn: withdrawn readings. words:
-    messages between clients and coaches. audit: the audit log."""
+    """How long. inbox: keys of handled events (what was in them goes when they are handled), updates nobody could read.
+    sent: what became of messages, and their occasions (what they said goes when they are sent). left: the data of
+    clients who left. side_notes: early weights; the guard looks back over one cycle, of 42 days at most. withdrawn:
+    readings taken back. words: between clients and coaches. audit: who did what, without content."""
 
     inbox: timedelta = timedelta(days=30)
     sent: timedelta = timedelta(days=90)
@@ -45,6 +44,7 @@ def tidy(conn: Connection, now: datetime, kept: RetentionPeriods) -> int:
 def _tidied(conn: Connection, now: datetime, kept: RetentionPeriods) -> Iterable[int]:
     yield outbox.purge_strangers(conn, now - STRANGERS)
     yield inbox.purge(conn, now - kept.inbox)
+    yield unread.purge(conn, now - kept.inbox)
     yield outbox.purge(conn, now - kept.sent)
     yield invitations.purge(conn, now - kept.inbox)
     yield encouragement_history.purge(conn, now)
@@ -52,20 +52,22 @@ def _tidied(conn: Connection, now: datetime, kept: RetentionPeriods) -> Iterable
     yield rate_limit.forget(conn, now)
     yield _quiet(conn, now)
     yield _gone(
-        conn, delete(readings).where(readings.c.how == How.EARLY.value, readings.c.taken_at < now - kept.side_notes)
+        conn,
+        now,
+        delete(readings).where(readings.c.how == How.EARLY.value, readings.c.taken_at < now - kept.side_notes),
     )
-    yield _gone(conn, delete(readings).where(readings.c.withdrawn_at < now - kept.withdrawn))
-    yield _gone(conn, delete(words).where(words.c.at < now - kept.words))
+    yield _gone(conn, now, delete(readings).where(readings.c.withdrawn_at < now - kept.withdrawn))
+    yield _gone(conn, now, delete(words).where(words.c.at < now - kept.words))
     for client_id in _long_gone(conn, now - kept.left):
         erase.client(conn, client_id, now, actor="retention")
         yield 1
 
 
-def _gone(conn: Connection, old: Delete) -> int:
+def _gone(conn: Connection, now: datetime, old: Delete) -> int:
     """Delete expired rows, without leaving traces in the file; return how many."""
     count = conn.execute(old).rowcount
     if count:
-        scrub_after(conn)
+        erasures.owe(conn, now)
     return count
 
 

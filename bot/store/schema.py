@@ -1,4 +1,5 @@
-"""Every table. Instants are UTC; values are exact decimals as text; structured values are `codec` text.
+"""Every table. Instants are UTC; structured values are `codec` text. What says something of a person is sealed with
+that person's key (`sealed`); what must be found, ordered or counted is not: which, when, in which state.
 
 Everything that must happen only once has a unique key: an update (`inbox.key`), a message (`outbox.occasion`), a
 reading (`readings.client_id, key`), an open flag, a timer, a slot's outcome. NULL means "not yet" or "not given".
@@ -29,7 +30,8 @@ from sqlalchemy import (
     true,
 )
 
-from bot.store.types import Exact, Instant, Key, Typed
+from bot.store.sealed import Sealed
+from bot.store.types import Instant, Key, Typed
 
 metadata = MetaData(
     naming_convention={
@@ -56,8 +58,12 @@ def count(name: str) -> Column[int]:
     return Column(name, Integer, nullable=False, server_default=text("0"))
 
 
-def words_of(name: str) -> Column[str]:
-    return Column(name, Typed, nullable=False, server_default=text("''"))
+def sealed_words(table: str, name: str) -> Column[str]:
+    return Column(name, Sealed(f"{table}.{name}"), nullable=False, server_default=text("''"))
+
+
+def sealed(table: str, name: str, of: str = "text", **options: Any) -> Column[Any]:
+    return Column(name, Sealed(f"{table}.{name}", of), **options)
 
 
 def code(name: str) -> Column[str]:
@@ -71,8 +77,9 @@ people = Table(  # each private chat has one person, and each person one role
     metadata,
     key(),
     Column("chat_id", BigInteger, nullable=False, unique=True),
+    code("key_id"),  # of `keyring`
     Column("role", Text, nullable=False),  # "client", "coach", "organiser"
-    words_of("name"),
+    sealed_words("people", "name"),
     Column("language", Text, nullable=False, server_default=text("'en'")),
     Column("zone_name", Text),  # for staff; a client's is in clients
     Column("reachable", Boolean, nullable=False, server_default=true()),
@@ -85,7 +92,7 @@ coaches = Table(
     metadata,
     key(),
     Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), unique=True),
-    words_of("name"),
+    sealed_words("coaches", "name"),
     Column("weekday", Integer),  # of the digest, Monday 0; no slot, no digest
     Column("at", Time),
     Column("zone_name", Text),
@@ -102,7 +109,7 @@ organisers = Table(
     metadata,
     key(),
     Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), unique=True),
-    words_of("name"),
+    sealed_words("organisers", "name"),
     Column("created_at", Instant, nullable=False),
     sqlite_autoincrement=True,
 )
@@ -113,22 +120,23 @@ clients = Table(
     key(),
     Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), unique=True),  # NULL: not joined
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="SET NULL"), index=True),  # NULL: cohort only
+    code("key_id"),  # the same as the person's, once there is one
     Column("status", Text, nullable=False),
-    words_of("name"),
+    sealed_words("clients", "name"),
     Column("consented_at", Instant),
-    Column("birth_year", Integer),
-    Column("birth_date", Date),
-    Column("sex", Text),
-    Column("stature", Exact),  # cm
-    Column("background", Text),
-    code("cautions"),  # sorted, separated by commas
+    sealed("clients", "birth_year", "int"),
+    sealed("clients", "birth_date", "date"),
+    sealed("clients", "sex"),
+    sealed("clients", "stature", "decimal"),  # cm
+    sealed("clients", "background"),
+    sealed_words("clients", "cautions"),  # sorted, comma between
     Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
     Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
     Column("weekday", Integer),
     Column("at", Time),
     Column("zone_name", Text),
-    Column("plan", Text),  # codec; NULL is the default plan
-    Column("baseline_since", Instant),  # as in the plan, for use in queries
+    sealed("clients", "plan"),  # codec; NULL is the usual plan
+    Column("baseline_since", Instant),  # as in the plan, where a query needs it
     Column("paused_until", Date),
     Column("next_due_at", Instant),  # NULL: nothing will be due
     Column("next_due_day", Date),  # the local date next_due_at belongs to
@@ -148,10 +156,10 @@ invitations = Table(
     Column("token_hash", Text, nullable=False, unique=True),  # SHA-256, hex; the token itself is never stored
     Column("kind", Text, nullable=False),  # "client", "coach", "organiser", "cohort", "group"
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), index=True),
-    words_of("by_name"),
-    words_of("for_name"),
-    Column("plan", Text),
-    Column("client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True),  # a client set up in advance
+    sealed_words("invitations", "by_name"),
+    sealed_words("invitations", "for_name"),
+    sealed("invitations", "plan"),
+    Column("client_id", Key, ForeignKey("clients.id", ondelete="CASCADE"), index=True),  # a client set up before
     Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), index=True),
     Column("uses_left", Integer, nullable=False, server_default=text("1")),  # a cohort's link has many uses
     Column("created_at", Instant, nullable=False),
@@ -167,7 +175,7 @@ conversations = Table(
     "conversations",
     metadata,
     Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
-    Column("state", Text, nullable=False),  # codec
+    sealed("conversations", "state", nullable=False),  # codec
     Column("updated_at", Instant, nullable=False),
 )
 
@@ -178,9 +186,9 @@ inbox = Table(
     Column("key", Text, nullable=False, unique=True),  # "telegram/<update>", "due/<client>/<date>", ...
     Column("chat_id", BigInteger, nullable=False),
     Column("received_at", Instant, nullable=False),
-    Column("event", Text),  # codec; dropped when handled
+    sealed("inbox", "event"),  # codec; dropped when handled
     Column("language", Text),  # hints about who wrote; dropped when handled
-    Column("name", Typed),
+    sealed("inbox", "name"),
     Column("is_group", Boolean, nullable=False, server_default=false()),
     Column("status", Text, nullable=False, server_default=text("'pending'")),  # "done", "set_aside"
     count("attempts"),
@@ -193,6 +201,18 @@ inbox = Table(
     sqlite_autoincrement=True,
 )
 
+unread = Table(  # updates that could not be read
+    "unread",
+    metadata,
+    key(),
+    Column("key", Text, unique=True),  # as in inbox; NULL: it said none
+    Column("chat_id", BigInteger, index=True),
+    Column("received_at", Instant, nullable=False, index=True),
+    sealed("unread", "body"),  # its bytes, in base 64
+    Column("why", Text, nullable=False),
+    sqlite_autoincrement=True,
+)
+
 outbox = Table(
     "outbox",
     metadata,
@@ -202,12 +222,12 @@ outbox = Table(
     Column("chat_id", BigInteger, nullable=False),
     Column("person_id", Key, ForeignKey("people.id", ondelete="SET NULL"), index=True),
     Column("is_group", Boolean, nullable=False, server_default=false()),
-    Column("about", Key),  # the client a message to staff is about; deleted with them
-    Column("language", Text),  # if there is no person with one
-    Column("message", Text),  # codec
-    Column("choices", Text),  # codec
-    code("ref"),  # the platform message for a "drop_buttons"
-    count("priority"),  # 0: somebody is waiting for it; 1: everything else
+    Column("about", Key),  # the client a message to staff is about; goes with them
+    Column("language", Text),  # where no person says it
+    sealed("outbox", "message"),  # codec
+    sealed("outbox", "choices"),  # codec
+    code("ref"),  # the platform message a "drop_buttons" is about
+    count("priority"),  # 0 answers somebody who waits, 1 can stand behind those
     Column("due_at", Instant, nullable=False),  # the order within a chat
     Column("ready_at", Instant, nullable=False),  # not before: due, a retry, or the end of a lease
     Column("status", Text, nullable=False, server_default=text("'pending'")),  # "sent", "failed"
@@ -248,12 +268,12 @@ readings = Table(
     of_client(),
     Column("key", Text, nullable=False),
     Column("measure", Text, nullable=False),
-    Column("value", Exact, nullable=False),
-    Column("second", Exact),
+    sealed("readings", "value", "decimal", nullable=False),
+    sealed("readings", "second", "decimal"),
     Column("taken_at", Instant, nullable=False),
-    words_of("as_typed"),
+    sealed_words("readings", "as_typed"),
     Column("unit", Text),
-    Column("conditions", Text),  # codec; NULL: all the same
+    sealed("readings", "conditions"),  # codec; NULL: all the same
     Column("how", Text, nullable=False),
     Column("attempts", Integer, nullable=False, server_default=text("1")),
     Column("window", Integer),
@@ -292,7 +312,7 @@ flags = Table(
     Column("code", Text, nullable=False),
     code("measure"),  # "" if the flag is not about a single measure
     Column("severity", Text, nullable=False),
-    Column("evidence", Text),  # codec
+    sealed("flags", "evidence"),  # codec
     Column("since", Instant, nullable=False),
     Column("refreshed_at", Instant, nullable=False),
     Column("seen_at", Instant),
@@ -316,7 +336,7 @@ goals = Table(
     metadata,
     of_client(primary_key=True),
     Column("measure", Text, primary_key=True),
-    Column("target", Text, nullable=False),
+    sealed("goals", "target", nullable=False),
     Column("by", Date, nullable=False),
     Column("set_at", Instant, nullable=False),
 )
@@ -335,7 +355,7 @@ notes = Table(
     key(),
     of_client(index=True),
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), nullable=False, index=True),
-    Column("text", Typed, nullable=False),
+    sealed("notes", "text", nullable=False),
     Column("at", Instant, nullable=False),
     sqlite_autoincrement=True,
 )
@@ -347,7 +367,7 @@ words = Table(  # the thread between a client and their coach
     of_client(),
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="SET NULL"), index=True),
     Column("direction", Text, nullable=False),  # "to_coach", "to_client"
-    Column("text", Typed, nullable=False),
+    sealed("words", "text", nullable=False),
     Column("at", Instant, nullable=False),
     Index("ix_words_thread", "client_id", "at"),
     sqlite_autoincrement=True,
@@ -358,10 +378,10 @@ templates = Table(  # a coach's saved plans
     metadata,
     key(),
     Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), nullable=False),
-    Column("name", Typed, nullable=False),
-    Column("plan", Text, nullable=False),
+    sealed("templates", "name", nullable=False),
+    sealed("templates", "plan", nullable=False),
     Column("created_at", Instant, nullable=False),
-    UniqueConstraint("coach_id", "name"),
+    Index("ix_templates_coach_id", "coach_id"),
     sqlite_autoincrement=True,
 )
 
@@ -437,6 +457,15 @@ pace = Table(  # the shared rate limits: one row per limit, with the instant at 
     metadata,
     Column("key", Text, primary_key=True),  # "all", "chat/<id>", "group/<id>"
     Column("free_at", Instant, nullable=False),
+)
+
+erasures = Table(  # what is still to be done for those who were erased
+    "erasures",
+    metadata,
+    key(),
+    Column("key_id", Text),  # a key to be destroyed; NULL: only the log is to be emptied
+    Column("at", Instant, nullable=False),
+    sqlite_autoincrement=True,
 )
 
 settings = Table(

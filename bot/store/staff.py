@@ -10,15 +10,16 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, delete, or_, select, update
+from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
 
 from bot.foundation import log
-from bot.store import caseload, coach_thread, codec, cohorts, readings
+from bot.store import caseload, coach_thread, codec, cohorts, owners, readings
 from bot.store.clients import Client
-from bot.store.dialect import among, skip_locked, upsert
+from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
+from bot.store.sealed import secret
 from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
 from core import schedule
@@ -280,18 +281,28 @@ def _thread(conn: Connection, client: Client, coach_id: int) -> tuple[WordFact, 
 
 def _templates(conn: Connection, coach_id: int) -> tuple[TemplateFact, ...]:
     rows = conn.execute(
-        select(templates.c.name, templates.c.plan).where(templates.c.coach_id == coach_id).order_by(templates.c.name)
+        select(templates.c.name, templates.c.plan).where(templates.c.coach_id == coach_id).order_by(templates.c.id)
     )
-    return tuple(TemplateFact(r.name, codec.loads_as(Plan, r.plan)) for r in rows)
+    found = (TemplateFact(r.name, codec.loads_as(Plan, r.plan)) for r in rows)
+    return tuple(sorted(found, key=lambda template: template.name))
 
 
 def save_template(conn: Connection, coach_id: int, name: str, plan: Plan, now: datetime) -> None:
-    row = {"coach_id": coach_id, "name": name, "plan": codec.dumps(plan), "created_at": now}
-    upsert(conn, templates, [row], ("coach_id", "name"), ("plan",))
+    """Save a plan under a name, in place of the one there was. The caller has the coach's turn in hand."""
+    drop_template(conn, coach_id, name)
+    key = _key(conn, coach_id)
+    row = {"coach_id": coach_id, "name": secret(key, name), "plan": secret(key, codec.dumps(plan)), "created_at": now}
+    conn.execute(insert(templates), row)
 
 
 def drop_template(conn: Connection, coach_id: int, name: str) -> None:
-    conn.execute(delete(templates).where(templates.c.coach_id == coach_id, templates.c.name == name))
+    mine = conn.execute(select(templates.c.id, templates.c.name).where(templates.c.coach_id == coach_id)).all()
+    conn.execute(delete(templates).where(templates.c.id.in_([r.id for r in mine if r.name == name])))
+
+
+def _key(conn: Connection, coach_id: int) -> str:
+    person = select(coaches.c.person_id).where(coaches.c.id == coach_id)
+    return owners.of_person(conn, conn.execute(person).scalar_one())
 
 
 def _other_coaches(conn: Connection, coach_id: int) -> tuple[tuple[int, str], ...]:
@@ -300,9 +311,9 @@ def _other_coaches(conn: Connection, coach_id: int) -> tuple[tuple[int, str], ..
         select(coaches.c.id, coaches.c.name)
         .join(people, people.c.id == coaches.c.person_id)
         .where(coaches.c.id != coach_id, coaches.c.left_at.is_(None))
-        .order_by(coaches.c.name, coaches.c.id)
+        .order_by(coaches.c.id)
     )
-    return tuple((r.id, r.name) for r in rows)
+    return tuple(sorted(((r.id, r.name) for r in rows), key=lambda pair: pair[1]))
 
 
 def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: datetime) -> None:

@@ -21,7 +21,7 @@ from bot.store.schema import coaches, cohorts, metadata, notes, organisers, outb
 from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
 
-OF_NO_USE = frozenset({"token_hash", "claimed_by"})  # a one-way hash of a link, and the process that held a message
+OF_NO_USE = frozenset({"token_hash", "claimed_by", "key_id"})  # a one-way hash of a link, who held a message, which key
 OF_CLIENTS = {notes.name: "notes", words.name: "words", clients_table.name: "clients"}
 
 HeldRow = Mapping[str, Any]

@@ -1,15 +1,16 @@
-"""Column types: instants that are always UTC, decimals that stay exact, text that every database accepts."""
+"""Column types: instants that are always UTC, text that every database accepts."""
 
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from decimal import Decimal
 from typing import Any
 
 from sqlalchemy import BigInteger, DateTime, Dialect, Integer, Text
 from sqlalchemy.types import TypeDecorator
 
-Key = BigInteger().with_variant(Integer, "sqlite")  # SQLite assigns row ids only in INTEGER columns
+from bot.foundation.writable import writable
+
+Key = BigInteger().with_variant(Integer, "sqlite")  # SQLite numbers rows by itself only in INTEGER columns
 
 
 class Instant(TypeDecorator[datetime]):
@@ -33,19 +34,6 @@ class Instant(TypeDecorator[datetime]):
         return at.replace(tzinfo=UTC) if at.tzinfo is None else at.astimezone(UTC)
 
 
-class Exact(TypeDecorator[Decimal]):
-    """A decimal stored digit for digit, as text: 82.40 stays 82.40, and no database rounds it."""
-
-    impl = Text
-    cache_ok = True
-
-    def process_bind_param(self, value: Decimal | None, dialect: Dialect) -> str | None:
-        return None if value is None else str(value)
-
-    def process_result_value(self, value: Any, dialect: Dialect) -> Decimal | None:
-        return None if value is None else Decimal(value)
-
-
 class Typed(TypeDecorator[str]):
     """Text typed by a person. Drops what a database or UTF-8 cannot store: NUL characters and lone surrogates."""
 
@@ -53,9 +41,7 @@ class Typed(TypeDecorator[str]):
     cache_ok = True
 
     def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
-        if value is None or (value.isascii() and "\0" not in value):
-            return value
-        return value.replace("\0", "").encode("utf-8", "replace").decode("utf-8")
+        return None if value is None else writable(value)
 
     def process_result_value(self, value: Any, dialect: Dialect) -> str | None:
         return None if value is None else str(value)

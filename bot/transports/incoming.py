@@ -1,4 +1,5 @@
-"""What a transport passes to the inbox: one event of one chat, with an idempotency key."""
+"""What a transport hands to the inbox: one event of one chat, under a key that a repeat would have too; and what it
+could not read, so that a person can look at it."""
 
 from __future__ import annotations
 
@@ -23,3 +24,17 @@ class Incoming:
     language: str = ""
     name: str = ""
     query: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """An update that cannot be read. It stops nobody: it is set aside, counted and confirmed.
+
+    key: as that of an `Incoming`, None where the update says no number.  chat_id: None where it names no chat.
+    body: the update as it came; of a group only its form, since what people say there is never kept.  why: a code.
+    """
+
+    key: str | None
+    chat_id: int | None
+    body: bytes
+    why: str

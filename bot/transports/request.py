@@ -15,13 +15,14 @@ import json
 from typing import Any
 
 import aiohttp
-from telegram._utils.defaultvalue import DefaultValue
-from telegram._utils.types import JSONDict, ODVInput
 from telegram.error import NetworkError, TelegramError, TimedOut
 from telegram.request import BaseRequest, RequestData
 
-KEEP_ALIVE = 25.0  # seconds; shorter than the platform's, so we rarely use a connection it has closed
+from bot.transports import salvage
+
+KEEP_ALIVE = 25.0  # seconds; shorter than the platform's: we rarely write on a connection it has closed
 _JSON = {"Content-Type": "application/json"}
+_UNSAID: Any = BaseRequest.DEFAULT_NONE  # what the library hands over where a caller says nothing of a timeout
 
 
 class AiohttpRequest(BaseRequest):
@@ -77,10 +78,10 @@ class AiohttpRequest(BaseRequest):
         url: str,
         method: str,
         request_data: RequestData | None = None,
-        read_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
-        write_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
-        connect_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
-        pool_timeout: ODVInput[float] = BaseRequest.DEFAULT_NONE,
+        read_timeout: Any = _UNSAID,
+        write_timeout: Any = _UNSAID,
+        connect_timeout: Any = _UNSAID,
+        pool_timeout: Any = _UNSAID,
     ) -> tuple[int, bytes]:
         """Send one request; return the status and the body.
 
@@ -89,8 +90,8 @@ class AiohttpRequest(BaseRequest):
         if self._session is None:
             raise RuntimeError("initialize() comes first")
         files = request_data is not None and request_data.contains_files
-        read = self._read_timeout if isinstance(read_timeout, DefaultValue) else read_timeout
-        connect = self._connect_timeout if isinstance(connect_timeout, DefaultValue) else connect_timeout
+        read = self._read_timeout if isinstance(read_timeout, type(_UNSAID)) else read_timeout
+        connect = self._connect_timeout if isinstance(connect_timeout, type(_UNSAID)) else connect_timeout
         timeout = self._timeout(read, connect, files)
         body, headers = _body(request_data)
         try:
@@ -120,15 +121,21 @@ class AiohttpRequest(BaseRequest):
         return timeout
 
     @staticmethod
-    def parse_json_payload(payload: bytes) -> JSONDict:
-        """Parse the platform's response. The library's own version logs an unreadable one, including what people wrote.
+    def parse_json_payload(payload: bytes) -> dict[str, Any]:
+        """Read the platform's answer. The library's own way logs an unreadable one, with what people wrote.
 
+        Of an answer with updates those that can be read are; see `salvage`.
         Raises: TelegramError without the payload.
         """
         try:
-            answer: JSONDict = json.loads(payload)
-        except ValueError:
-            raise TelegramError("the answer is not JSON") from None
+            answer = json.loads(payload)
+        except (ValueError, RecursionError):
+            found = salvage.updates(payload)
+            if found is None:
+                raise TelegramError("the answer is not JSON") from None
+            return {"ok": True, "result": found}
+        if not isinstance(answer, dict):
+            raise TelegramError("the answer is none")
         return answer
 
 

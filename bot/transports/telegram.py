@@ -40,8 +40,9 @@ from bot.foundation.reader import Keyboard, Rendered
 from bot.foundation.retry import Blocked, Busy, Elsewhere, NoAnswer, Rejected, SendFailure, Sent, Shut, Trouble
 from bot.rendering.menu import describe
 from bot.transports import menus, telegram_in
-from bot.transports.incoming import Incoming
+from bot.transports.incoming import Incoming, Unread
 from bot.transports.request import AiohttpRequest
+from bot.transports.salvage import number_of
 
 _NO_PREVIEW = {"is_disabled": True}
 _REASONS = (  # the platform's text in a 403, and our code for it
@@ -62,14 +63,14 @@ _log = log.get("telegram")
 class Batch:
     """A batch of parsed updates.
 
-    events: the relevant ones, in order. confirm: the offset that confirms all, None if there were none. count: number
-    of updates. unread: those of unknown form.
+    events: those that mean something, in order.  aside: those that cannot be read.  confirm: the offset that confirms
+    all, None if there were none.  count: how many there were.
     """
 
     events: tuple[Incoming, ...] = ()
+    aside: tuple[Unread, ...] = ()
     confirm: int | None = None
     count: int = 0
-    unread: int = 0
 
 
 class Telegram:
@@ -226,30 +227,32 @@ class Telegram:
             ) from None
         except (InvalidToken, EndPointNotFound):
             raise TokenRefused from None
-        return self.read(given if isinstance(given, list) else [], now)
+        return self.read(given if isinstance(given, list) else [], now, confirm)
 
-    def read(self, raw: list[dict[str, Any]], now: datetime) -> Batch:
-        """Parse raw updates that arrived at `now`."""
-        found: list[Incoming] = []
-        confirm, unread = None, 0
+    def read(self, raw: list[Any], now: datetime, confirmed: int | None = None, body: bytes | None = None) -> Batch:
+        """Read updates as they came, whatever they are; `now` is when.
+
+        confirmed: everything below it was confirmed before, None where that is not known.  body: the bytes of the only
+        one, where they are known.
+        """
+        events: list[Incoming] = []
+        aside: list[Unread] = []
+        numbers: list[int] = []
         for one in raw:
-            number = one.get("update_id") if isinstance(one, dict) else None
-            if not isinstance(number, int):
-                continue
-            confirm = max(confirm or 0, number + 1)
-            typed = telegram_in.plain_text(one)
-            if typed is not None:
-                found.append(typed)
-                continue
-            update = telegram_in.read(one)
-            if update is None:
-                unread += 1
-                _log.warning("an update of an unknown form was ignored")
-                continue
-            event = telegram_in.incoming(update, now, self.username)
-            if event is not None:
-                found.append(event)
-        return Batch(tuple(found), confirm, len(raw), unread)
+            taken = telegram_in.take(one, now, self.username, body)
+            if isinstance(taken, Incoming):
+                events.append(taken)
+            elif taken is not None:
+                aside.append(taken)
+                _log.warning("an update that cannot be read was set aside", code=taken.why)
+            number = number_of(one)
+            if number is not None:
+                numbers.append(number)
+        confirm = max(numbers) + 1 if numbers else None
+        if confirm is None and raw and confirmed is not None:
+            # None of them says its number: they are the first ones from `confirmed` on, so this confirms no others.
+            confirm = confirmed + len(raw)
+        return Batch(tuple(events), tuple(aside), confirm, len(raw))
 
     # Receiving mode and menus.
 

@@ -1,7 +1,8 @@
 """From the platform's updates to events. User input never raises here.
 
-An irrelevant update gives None: it is confirmed and dropped. Text is passed on unchanged; a button's data may come from
-a modified client or an old message, so the engine never trusts it.
+An update we have no use for is None: it is confirmed and forgotten. One that cannot be read is `Unread`: set aside and
+confirmed. What people wrote is passed on as it is, but for characters that nothing can store; a button's data may come
+from anybody's client and from a message of long ago, so the engine never trusts it.
 """
 
 from __future__ import annotations
@@ -13,7 +14,10 @@ from typing import Any
 from telegram import CallbackQuery, ChatMemberUpdated, Message, Update
 from telegram.constants import ChatID, ChatMemberStatus, ChatType, MessageEntityType
 
-from bot.transports.incoming import Incoming
+from bot.foundation.writable import writable
+from bot.store import codec
+from bot.transports.incoming import Incoming, Unread
+from bot.transports.salvage import Broken, fits, set_aside
 from core.dialogue.commands import GROUP
 from core.dialogue.engines.group import looks_like_a_reading
 from core.dialogue.kit.events import Attachment, Command, Event, GroupEvent, Press, Reachability, Text
@@ -22,6 +26,9 @@ from core.language import words_for
 ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
 LONGEST_TEXT = 4096  # characters; the platform's own limit for a message
 LONGEST_DATA = 64  # bytes, as the platform limits a button's data; characters of a link's token
+LONGEST_NAME = 256
+LONGEST_LANGUAGE = 35  # characters, as the standard of language tags advises
+EARLIEST, LATEST = datetime(2000, 1, 1, tzinfo=UTC), datetime(2100, 1, 1, tzinfo=UTC)  # when anybody can have written
 
 _IS_GROUP: dict[str, bool] = {ChatType.PRIVATE: False, ChatType.GROUP: True, ChatType.SUPERGROUP: True}
 _ATTACHMENTS = (
@@ -31,17 +38,58 @@ _ATTACHMENTS = (
 _PRESENT = (ChatMemberStatus.MEMBER, ChatMemberStatus.ADMINISTRATOR, ChatMemberStatus.OWNER)
 
 
+_KINDS = frozenset(Update.ALL_TYPES)
+_EARLIEST, _LATEST = int(EARLIEST.timestamp()), int(LATEST.timestamp())
+
+
+def take(raw: Any, now: datetime, username: str = "", body: bytes | None = None) -> Incoming | Unread | None:
+    """Return what one update means to us, whatever it is. body: the bytes it came in, where they are known."""
+    try:
+        typed = plain_text(raw)
+        if typed is not None:
+            return typed
+        if isinstance(raw, Broken):
+            return set_aside(raw, "not_json", body)
+        if not isinstance(raw, Mapping):
+            return set_aside(raw, "no_object", body)
+        if not fits(raw.get("update_id")):
+            return set_aside(raw, "no_number", body)
+        update = read(raw)
+        if update is None:
+            return set_aside(raw, "form", body)
+        if len(raw) > 1 and _KINDS.isdisjoint(raw):
+            return set_aside(raw, "kind", body)
+        found = incoming(update, now, username)
+        return found if found is None or _is_sound(found) else set_aside(raw, "value", body)
+    except Exception:  # the library makes no promise about what it raises, and none of this may stop anybody else
+        return set_aside(raw, "form", body)
+
+
 def read(raw: Mapping[str, Any]) -> Update | None:
     """The library's update for `raw`, or None if it cannot parse it (a newer form)."""
     try:
         return Update.de_json(dict(raw), None)
-    except (TypeError, ValueError, KeyError, AttributeError, IndexError):
+    except Exception:
         return None
 
 
-def plain_text(raw: Mapping[str, Any]) -> Incoming | None:
-    """Fast path with the same result as `incoming(read(raw))` for the most frequent update: plain text typed in a
-    private chat, without commands or formatting. None for anything else.
+def _is_sound(found: Incoming) -> bool:
+    """Whether an event is of the types it should be, and nothing in it is too large to be stored."""
+    event = found.event
+    numbers = (event.by, event.other_chat) if isinstance(event, GroupEvent) else ()
+    texts = (found.language, found.name, found.query)
+    return (
+        fits(found.chat_id)
+        and all(type(number) is int and fits(number) for number in numbers)
+        and all(isinstance(text, str) for text in texts)
+        and EARLIEST <= event.at < LATEST
+        and codec.loads(codec.dumps(event)) == event
+    )
+
+
+def plain_text(raw: Any) -> Incoming | None:
+    """Return what `incoming` would make of `read(raw)`, if this is the most frequent of all: words somebody typed in a
+    private chat, no command and no mark among them. Anything else is None, and for those two to read.
 
     The library would build a dozen objects, of which three values are needed.
     """
@@ -56,12 +104,11 @@ def plain_text(raw: Mapping[str, Any]) -> Incoming | None:
                 "from": {"first_name": str(name), "language_code": str(language)},
                 **rest,
             },
-        } if text and "entities" not in rest:
-            try:
-                event = Text(datetime.fromtimestamp(at, UTC), text[:LONGEST_TEXT], str(ref))
-            except (ValueError, OverflowError, OSError):
-                return None
-            return Incoming(_key(number), chat, False, event, language, name)
+        } if (
+            text and "entities" not in rest and _EARLIEST <= at < _LATEST and fits(number) and fits(chat) and fits(ref)
+        ):
+            event = Text(datetime.fromtimestamp(at, UTC), writable(text[:LONGEST_TEXT]), str(ref))
+            return _incoming(number, chat, False, event, language, name)
     return None
 
 
@@ -78,8 +125,11 @@ def incoming(update: Update, now: datetime, username: str = "") -> Incoming | No
     return None
 
 
-def _key(update_id: int) -> str:
-    return f"telegram/{update_id}"
+def _incoming(
+    update_id: int, chat: int, is_group: bool, event: Event, language: str | None = "", name: str = "", query: str = ""
+) -> Incoming:
+    tag = writable((language or "")[:LONGEST_LANGUAGE])
+    return Incoming(f"telegram/{update_id}", chat, is_group, event, tag, writable(name[:LONGEST_NAME]), query)
 
 
 def _of_message(update_id: int, message: Message, username: str) -> Incoming | None:
@@ -89,8 +139,8 @@ def _of_message(update_id: int, message: Message, username: str) -> Incoming | N
     if not is_group:
         return _from(update_id, message, False, _in_private(message, username))
     event = _in_group(message, username)
-    # no names or languages from a group: nothing there is ever addressed to one person
-    return None if event is None else Incoming(_key(update_id), message.chat.id, True, event)
+    # no name and no language of anybody in a group: nothing is ever said there to one person
+    return None if event is None else _incoming(update_id, message.chat.id, True, event)
 
 
 def _of_edit(update_id: int, message: Message) -> Incoming | None:
@@ -98,7 +148,7 @@ def _of_edit(update_id: int, message: Message) -> Incoming | None:
     if text is None or message.chat.type != ChatType.PRIVATE:
         return None  # in a group, a number typed by mistake was handled when it was typed
     at = message.edit_date or message.date
-    event = Text(at, text[:LONGEST_TEXT], str(message.message_id), edited=True)
+    event = Text(at, writable(text[:LONGEST_TEXT]), str(message.message_id), edited=True)
     return _from(update_id, message, False, event)
 
 
@@ -106,9 +156,9 @@ def _from(update_id: int, message: Message, is_group: bool, event: Event | None)
     if event is None:
         return None
     sender = message.from_user
-    language = (sender.language_code or "") if sender else ""
+    language = sender.language_code if sender else ""
     name = sender.first_name if sender else ""
-    return Incoming(_key(update_id), message.chat.id, is_group, event, language, name)
+    return _incoming(update_id, message.chat.id, is_group, event, language, name)
 
 
 def _in_private(message: Message, username: str) -> Event | None:
@@ -116,7 +166,7 @@ def _in_private(message: Message, username: str) -> Event | None:
     text = message.text or message.caption  # a picture's caption is addressed to us too
     if text is not None:
         command = _command(message, username) if message.text else None
-        return command or Text(message.date, text[:LONGEST_TEXT], ref)
+        return command or Text(message.date, writable(text[:LONGEST_TEXT]), ref)
     for kind in _ATTACHMENTS:
         if getattr(message, kind, None):
             return Attachment(message.date, kind, ref)
@@ -133,7 +183,8 @@ def _command(message: Message, username: str) -> Command | None:
     if other and username and other.lower() != username.lower():
         return None
     argument = text[entity.length :].strip()
-    return Command(message.date, name.lower(), argument[:LONGEST_TEXT], str(message.message_id))
+    argument = writable(argument[:LONGEST_TEXT])
+    return Command(message.date, writable(name.lower()), argument, str(message.message_id))
 
 
 def _in_group(message: Message, username: str) -> Event | None:
@@ -169,19 +220,11 @@ def _of_press(update_id: int, query: CallbackQuery, now: datetime) -> Incoming |
     message = query.message  # may be inaccessible: too old, or deleted; chat and id are still there
     if message is None or query.data is None or message.chat.type != ChatType.PRIVATE:
         return None
-    if len(query.data.encode()) > LONGEST_DATA:
+    if len(writable(query.data).encode()) > LONGEST_DATA:
         return None
-    event = Press(now, query.data, str(message.message_id))
+    event = Press(now, writable(query.data), str(message.message_id))
     sender = query.from_user
-    return Incoming(
-        _key(update_id),
-        message.chat.id,
-        False,
-        event,
-        sender.language_code or "",
-        sender.first_name,
-        query.id,
-    )
+    return _incoming(update_id, message.chat.id, False, event, sender.language_code, sender.first_name, query.id)
 
 
 def _of_membership(update_id: int, change: ChatMemberUpdated) -> Incoming | None:
@@ -193,10 +236,10 @@ def _of_membership(update_id: int, change: ChatMemberUpdated) -> Incoming | None
         return None  # made an administrator, or no longer one
     if is_group:
         event = GroupEvent(change.date, "added" if after else "removed", change.from_user.id)
-        return Incoming(_key(update_id), change.chat.id, True, event)
+        return _incoming(update_id, change.chat.id, True, event)
     sender = change.from_user
     reached = Reachability(change.date, after)
-    return Incoming(_key(update_id), change.chat.id, False, reached, sender.language_code or "", sender.first_name)
+    return _incoming(update_id, change.chat.id, False, reached, sender.language_code, sender.first_name)
 
 
 def _is_in(status: str, member: object) -> bool:

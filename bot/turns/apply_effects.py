@@ -20,9 +20,11 @@ from bot.store import (
     conversations,
     encouragement_history,
     erase,
+    erasures,
     flags,
     goals,
     outbox,
+    owners,
     people,
     readings,
     slots,
@@ -49,7 +51,7 @@ class WriteBatch:
     """Rows to write. Keys are the database's unique keys, so the last value for each wins."""
 
     outbox: list[dict[str, object]] = field(default_factory=list)
-    states: dict[int, tuple[str, datetime]] = field(default_factory=dict)
+    states: dict[int, tuple[str, datetime, str]] = field(default_factory=dict)
     readings: dict[tuple[int, str], dict[str, Any]] = field(default_factory=dict)
     withdrawn: dict[tuple[int, str], None] = field(default_factory=dict)
     amended: dict[tuple[int, str], Any] = field(default_factory=dict)
@@ -143,10 +145,11 @@ class TurnEffects:
                 effect.choices,
                 self.person_id,
                 effect.occasion,
+                kind=outbox.DeliveryKind.FAREWELL if self.erased else outbox.DeliveryKind.MESSAGE,
                 is_group=self.is_group,
                 language=None if self.person_id else self.language,
                 priority=self.priority,
-                ready_at=self.now + effect.after,
+                ready_at=erasures.HELD if self.erased else self.now + effect.after,
             )
         )
         if effect.said and self.client is not None:
@@ -194,7 +197,15 @@ class TurnEffects:
     def store_state(self, state: str) -> None:
         """Store the conversation's state, unless the person was erased."""
         if not self.erased:
-            self.writes.states[self.chat_id] = (state, self.at)
+            self.writes.states[self.chat_id] = (state, self.at, self._key())
+
+    def _key(self) -> str:
+        """The number of the key of whose chat this is."""
+        if self.client is not None:
+            return self.client.key
+        if self.person_id is None:
+            return owners.passing(self.conn, self.now)
+        return owners.of_person(self.conn, self.person_id)
 
     def _one(self, effect: object) -> None:
         writes = self.writes

@@ -60,17 +60,19 @@ def _staff(turn: TurnEffects, invitation: Invitation, name: str) -> None:
 
 def _new_client(turn: TurnEffects, invitation: Invitation, name: str) -> None:
     """Create the person, and their client row unless the coach had set one up in advance."""
-    person_id = people.add(turn.conn, turn.chat_id, Role.CLIENT, name, turn.language, turn.now)
+    waiting = select(clients_table.c.id, clients_table.c.key_id).where(
+        clients_table.c.id == invitation.client_id, clients_table.c.person_id.is_(None)
+    )
+    before = turn.conn.execute(waiting).one_or_none()
+    key = None if before is None else before.key_id
+    person_id = people.add(turn.conn, turn.chat_id, Role.CLIENT, name, turn.language, turn.now, key=key)
     cohort = (
         None
         if invitation.cohort_id is None
         else store.find(turn.conn, [invitation.cohort_id]).get(invitation.cohort_id)
     )
     coach_id = invitation.coach_id if cohort is None else cohort.coach_id
-    waiting = select(clients_table.c.id).where(
-        clients_table.c.id == invitation.client_id, clients_table.c.person_id.is_(None)
-    )
-    client_id = turn.conn.execute(waiting).scalar_one_or_none()
+    client_id = None if before is None else before.id
     if client_id is None:
         client_id = clients.add(
             turn.conn, turn.now, name=name, coach_id=coach_id, person_id=person_id, plan=invitation.plan

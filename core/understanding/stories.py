@@ -13,6 +13,7 @@ from dataclasses import replace
 from functools import cache
 
 from core.language import ENGLISH, Intent, Lexicon, WordRole, lexicon_of, plain
+from core.language.cache import memoized
 from core.language.concepts import Concept
 from core.language.text import bare_words
 from core.language.tokens import UNKNOWN, Token, tokens
@@ -55,6 +56,7 @@ def _doubted(answer: Answer, asked: Measure | None) -> Answer:
     return replace(answer, heard=Misunderstood(Why.NO_NUMBER, heard if likely else None))
 
 
+@memoized
 def tells(text: str, words: Lexicon) -> bool:
     """Whether the words before the first number are about something else."""
     folded = plain(text)

@@ -146,6 +146,7 @@ class BotApi:
         self, params: Params, kind: str, text: Formatted, markup: dict[str, Any] | None, **fields: Any
     ) -> dict[str, Any]:
         chat = self._open_chat(params)
+        checks.thread(params)
         reply_to = self._reply_to(params, chat)
         self.flood.take(chat.id)
         message = self._world.store(

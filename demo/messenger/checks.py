@@ -6,6 +6,7 @@ to zero, we refuse, so that a test notices.
 
 import json
 import re
+import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -128,11 +129,22 @@ def message_text(params: Params) -> Formatted:
     formatted = params.formatted("text", "parse_mode", "entities")
     if formatted is None:
         raise bad_request("message text is empty")
-    if not formatted.plain:
+    if not formatted.plain or _is_invisible(formatted.plain):
         raise bad_request("text must be non-empty")
     if len(formatted.plain) * 2 > MAX_TEXT and utf16_length(formatted.plain) > MAX_TEXT:
         raise bad_request("message is too long")
     return formatted
+
+
+def _is_invisible(text: str) -> bool:
+    """Whether a text is made of nothing but space and characters without width."""
+    return all(character.isspace() or unicodedata.category(character) == "Cf" for character in text)
+
+
+def thread(params: Params) -> None:
+    """Refuse a message to a thread: no chat here has any."""
+    if params.integer("message_thread_id", 0):
+        raise bad_request("message thread not found")
 
 
 def caption(params: Params) -> Formatted:
@@ -198,6 +210,8 @@ def _inline_button(button: Any) -> dict[str, Any]:
     if not isinstance(button, dict):
         raise bad_request("can't parse inline keyboard button: InlineKeyboardButton must be an Object")
     _label(button, "inline keyboard")
+    if sum(kind in button for kind in ("callback_data", *_OTHER_BUTTONS)) > 1:
+        raise bad_request("BUTTON_TYPE_INVALID")
     if "callback_data" in button:
         data = button["callback_data"]
         if not isinstance(data, str):

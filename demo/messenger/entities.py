@@ -167,6 +167,8 @@ def _open(source: str, start: int, stack: list[_Open], offset: int) -> int:
         at = attribute.end()
     if tag == "span" and attributes.get("class") != "tg-spoiler":
         raise _broken(f'Tag "span" must have class "tg-spoiler" {where}')
+    if tag == "blockquote" and any(opened.tag == tag for opened in stack):
+        raise _broken(f'Tag "blockquote" must not be nested {where}')
     stack.append(_Open(tag, attributes, offset))
     return at + 1
 

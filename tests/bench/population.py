@@ -14,11 +14,13 @@ from typing import Any
 
 from sqlalchemy import Connection, insert, text
 
-from bot.store import people
+from bot.store import owners, people
 from bot.store.database import Database
+from bot.store.keyring import of_connection
 from bot.store.people import Role
 from bot.store.schema import clients, outbox, readings
 from bot.store.schema import people as people_table
+from bot.store.sealed import secret
 from core.care import Status
 
 FIRST_CHAT = 1_000_000
@@ -51,7 +53,7 @@ def fill(
         database.write_now(_put_clients, rows)
     if weeks:
         for rows in _loads(_readings(draw, count, now, weeks)):
-            database.write_now(_put, readings, rows)
+            database.write_now(_put_readings, rows)
     database.write_now(_settled)
 
 
@@ -86,12 +88,23 @@ def _clients(
             "next_due_at": at,
             "next_due_day": at.date(),
             "created_at": now - timedelta(weeks=110),
+            "day": now.date(),
         }
 
 
 def _put_clients(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
+    keys = dict(
+        zip((r["chat_id"] for r in rows), of_connection(conn).make_many(len(rows), rows[0]["day"]), strict=True)
+    )
     theirs = [
-        {"chat_id": r["chat_id"], "role": "client", "name": r["name"], "language": "en", "created_at": r["created_at"]}
+        {
+            "chat_id": r["chat_id"],
+            "key_id": keys[r["chat_id"]],
+            "role": "client",
+            "name": secret(keys[r["chat_id"]], r["name"]),
+            "language": "en",
+            "created_at": r["created_at"],
+        }
         for r in rows
     ]
     conn.execute(insert(people_table), theirs)
@@ -103,9 +116,18 @@ def _put_clients(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
     conn.execute(
         insert(clients),
         [
-            {k: v for k, v in r.items() if k not in ("chat_id", "coach")}
+            {
+                k: secret(keys[r["chat_id"]], v) if k in ("name", "sex", "birth_year", "stature") else v
+                for k, v in r.items()
+                if k not in ("chat_id", "coach", "day")
+            }
             | fixed
-            | {"person_id": ids[r["chat_id"]], "coach_id": first_coach + r["coach"], "consented_at": r["created_at"]}
+            | {
+                "key_id": keys[r["chat_id"]],
+                "person_id": ids[r["chat_id"]],
+                "coach_id": first_coach + r["coach"],
+                "consented_at": r["created_at"],
+            }
             for r in rows
         ],
     )
@@ -131,8 +153,10 @@ def _readings(draw: Random, count: int, now: datetime, weeks: int) -> Iterator[d
                 }
 
 
-def _put(conn: Connection, table: Any, rows: Sequence[dict[str, Any]]) -> None:
-    conn.execute(insert(table), rows)
+def _put_readings(conn: Connection, rows: Sequence[dict[str, Any]]) -> None:
+    keys = owners.of_clients(conn, {r["client_id"] for r in rows})
+    sealed = [r | {k: secret(keys[r["client_id"]], r[k]) for k in ("value", "as_typed")} for r in rows]
+    conn.execute(insert(readings), sealed)
 
 
 def _settled(conn: Connection) -> None:

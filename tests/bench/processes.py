@@ -46,11 +46,12 @@ async def our_bot(messenger: Remote, url: str, *options: str, **settings: object
 async def _process(
     messenger: Remote, script: str, arguments: Sequence[str], environment: dict[str, str]
 ) -> AsyncIterator[Process]:
+    path = os.pathsep.join(filter(None, (str(FOLDER.parents[1]), os.environ.get("PYTHONPATH"))))
     process = await asyncio.create_subprocess_exec(
         sys.executable,
         str(FOLDER / script),
         *arguments,
-        env={**os.environ, "PYTHONPATH": str(FOLDER.parents[1]), **environment},
+        env={**os.environ, "PYTHONPATH": path, **environment},
         stdin=asyncio.subprocess.PIPE,
         stderr=asyncio.subprocess.DEVNULL,  # the library's warnings about its own defaults, at the end
     )

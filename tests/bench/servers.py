@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import os
 import tempfile
 import warnings
 from collections.abc import Callable, Iterator
@@ -24,6 +25,7 @@ def postgresql() -> Iterator[Fresh]:
 
     numbers = itertools.count(1)
     with tempfile.TemporaryDirectory(prefix="sh") as folder:  # short: a socket's path has room for 107 bytes
+        os.environ["XDG_DATA_HOME"] = folder  # where the keys are, also of the bots that are started
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
             server = pgserver.get_server(Path(folder) / "pg", cleanup_mode="stop")

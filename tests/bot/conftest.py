@@ -39,6 +39,11 @@ class Server:
         self._sql(f"CREATE DATABASE {TEMPLATE}")
         self.prepare(self.url(TEMPLATE))
 
+    @property
+    def folder(self) -> Path:
+        """Where its heap and its write-ahead log are."""
+        return Path(self._server.pgdata)
+
     def url(self, name: str) -> str:
         return f"postgresql://postgres:@/{name}?host={self._host}"
 

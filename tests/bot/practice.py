@@ -5,13 +5,14 @@ from datetime import UTC, date, datetime, time
 from decimal import Decimal
 from typing import Any
 
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, Text, literal, select, update
 
-from bot.store import clients, people
+from bot.store import clients, owners, people
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches
 from bot.store.schema import people as people_table
+from bot.store.sealed import secret
 from core.care import Plan, Slot, Status
 from core.quantity import Unit
 from core.reading import Reading
@@ -53,7 +54,7 @@ def add_client(
     if slot is not None:
         values |= {"weekday": slot.weekday, "at": slot.at, "zone_name": slot.zone_name}
         values |= {"next_due_at": NOW, "next_due_day": MONDAY}
-    conn.execute(update(clients_table).where(clients_table.c.id == client).values(**(values | columns)))
+    clients.change(conn, {client: values | columns})
     return client
 
 
@@ -64,6 +65,24 @@ def client_of(conn: Connection, chat_id: int) -> clients.Client:
 def rowan_and_ada(conn: Connection) -> Practice:
     coach = add_coach(conn)
     return Practice(coach, add_client(conn, coach))
+
+
+def rename(conn: Connection, client_id: int, name: str) -> None:
+    """Give a client and the person they are another name."""
+    clients.change(conn, {client_id: {"name": name}})
+    client = next(c for r in conn.execute(clients.ALL) if (c := clients.client_of(r)).id == client_id)
+    theirs = people_table.c.id == client.person_id
+    conn.execute(update(people_table).where(theirs).values(name=secret(client.key, name)))
+
+
+def key_of(conn: Connection, chat_id: int) -> str:
+    """The number of the key of whose chat this is; of nobody's, what belongs to nobody is sealed with."""
+    return owners.of_chats(conn, [chat_id]).get(chat_id) or owners.passing(conn, NOW)
+
+
+def in_clear(value: str) -> Any:
+    """A value for a sealed column as nobody of ours would write it: not sealed."""
+    return literal(value, Text())
 
 
 def row_of(conn: Connection, client_id: int) -> Any:

@@ -33,6 +33,19 @@ SEND = [
     pytest.param({"text": None}, "message text is empty", id="no-text"),
     pytest.param({"text": ""}, "message text is empty", id="empty-text"),
     pytest.param({"text": " \n"}, "text must be non-empty", id="blank-text"),
+    pytest.param({"text": "\u200b\u2060 \ufeff"}, "text must be non-empty", id="text-without-width"),
+    pytest.param({"text": "<b>\u200d</b>", "parse_mode": "HTML"}, "text must be non-empty", id="bold-without-width"),
+    pytest.param({"message_thread_id": 7}, "message thread not found", id="unknown-thread"),
+    pytest.param(
+        {"text": "<blockquote>a<i><blockquote>b</blockquote></i></blockquote>", "parse_mode": "HTML"},
+        'can\'t parse entities: Tag "blockquote" must not be nested at byte offset 16',
+        id="quotes-in-quotes",
+    ),
+    pytest.param(
+        {"reply_markup": {"inline_keyboard": [[{"text": "a", "callback_data": "a", "url": "https://example.org"}]]}},
+        "BUTTON_TYPE_INVALID",
+        id="button-that-does-two-things",
+    ),
     pytest.param({"text": 5}, 'field "text" must be of type String', id="number-as-text"),
     pytest.param({"text": ["a"]}, 'field "text" must be of type String', id="list-as-text"),
     pytest.param({"text": "x" * 4097}, "message is too long", id="too-long"),
@@ -103,6 +116,10 @@ def test_a_message_the_platform_would_refuse_is_refused_in_its_words(play, ask, 
     "given",
     [
         pytest.param({"text": "x" * 4096}, id="4096"),
+        pytest.param({"text": "\u200bx"}, id="a-letter-beside-what-has-no-width"),
+        pytest.param(
+            {"text": "<blockquote>a</blockquote><blockquote>b</blockquote>", "parse_mode": "HTML"}, id="quotes"
+        ),
         pytest.param({"text": f"<b>{'x' * 4090}</b>", "parse_mode": "html"}, id="4090-in-tags"),
         pytest.param({"text": "x", "reply_markup": buttons("é" * 32)}, id="64-bytes"),
         pytest.param({"text": "x", "reply_markup": {"remove_keyboard": True}}, id="no-keyboard"),

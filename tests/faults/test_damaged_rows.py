@@ -20,6 +20,7 @@ from bot.store import flags, goals, inbox, outbox, readings
 from bot.store import schema as tables
 from bot.store.codec import loads
 from bot.store.inbox import NewEvent
+from bot.store.sealed import Sealed, Secret
 from bot.turns.turn import work_batch
 from core.care import Plan
 from core.dialogue.client.facts import GoalFact
@@ -28,7 +29,7 @@ from core.dialogue.kit.messages import OurFault
 from core.reading import Conditions
 from core.watching.flags import Code, flag
 from tests.bot.office import steps
-from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, add_coach, weight
+from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, add_coach, in_clear, weight
 from tests.memory_transport import MemoryTransport
 
 OTHER_SCALES = Conditions(differs=frozenset({"scales"}))
@@ -84,18 +85,27 @@ def said(database, chat):
     return [loads(row.message) for row in rows if row.message]
 
 
+def damaged(conn, table, where, column, *, sealed=True):
+    """Put nonsense into a column: sealed as what is in it, where it is a sealed one, or in clear."""
+    value = in_clear(DAMAGE)
+    if sealed and isinstance(table.c[column].type, Sealed):
+        key = conn.execute(select(tables.people.c.key_id).where(tables.people.c.chat_id == ADA)).scalar_one()
+        value = Secret(key, DAMAGE)
+    assert conn.execute(update(table).where(where).values({column: value})).rowcount == 1
+
+
+@pytest.mark.parametrize("sealed", [True, False], ids=["its-content", "its-seal"])
 @pytest.mark.parametrize(("table", "column"), COLUMNS, ids=[f"{t.name}.{c}" for t, c in COLUMNS])
-def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column):
+def test_a_damaged_column_is_one_person_s_bad_luck(database, table, column, sealed):
     database.write_now(practice)
     if table is tables.conversations:
         settle(database, NOW)  # creates a state
     ada = {"chat_id": ADA, "client_id": 1, "id": 1}
     mine = "chat_id" if "chat_id" in table.c else "client_id" if "client_id" in table.c else "id"
 
-    def damage(conn):
-        assert conn.execute(update(table).where(table.c[mine] == ada[mine]).values({column: DAMAGE})).rowcount == 1
-
-    database.write_now(damage)
+    if not sealed and not isinstance(table.c[column].type, Sealed):
+        pytest.skip("it has none")
+    database.write_now(lambda conn: damaged(conn, table, table.c[mine] == ada[mine], column, sealed=sealed))
     typed = [NewEvent(f"telegram/{chat}", chat, Text(NOW, "7", "1")) for chat in (ADA, BEN)]
     database.write_now(inbox.put, typed, NOW)
     for minutes in range(8):
@@ -114,10 +124,7 @@ def test_an_event_that_cannot_be_read_is_set_aside_and_its_sender_is_told(databa
     typed = [NewEvent(f"telegram/{n}", chat, Text(NOW, "7", str(n))) for n, chat in enumerate((ADA, BEN, ADA))]
     database.write_now(inbox.put, typed, NOW)
 
-    def damage(conn):
-        conn.execute(update(tables.inbox).where(tables.inbox.c.key == "telegram/0").values(event=DAMAGE))
-
-    database.write_now(damage)
+    database.write_now(lambda conn: damaged(conn, tables.inbox, tables.inbox.c.key == "telegram/0", "event"))
     for minutes in range(4):
         settle(database, NOW + timedelta(minutes=minutes))
     kept = database.read_now(lambda conn: conn.execute(select(tables.inbox).order_by(tables.inbox.c.id)).all())
@@ -134,10 +141,7 @@ def test_a_digest_that_is_due_does_not_wait_for_a_damaged_client(database):
     event = Due(NOW, MONDAY)
     database.write_now(inbox.put, [NewEvent("digest/1/x", ROWAN, event)], NOW)
 
-    def damage(conn):
-        conn.execute(update(tables.clients).where(tables.clients.c.id == 1).values(plan=DAMAGE))
-
-    database.write_now(damage)
+    database.write_now(lambda conn: damaged(conn, tables.clients, tables.clients.c.id == 1, "plan"))
     settle(database, NOW)
     assert "Ben" in str(said(database, ROWAN))
 
@@ -149,10 +153,7 @@ def test_an_answer_that_cannot_be_read_is_made_up_for_by_a_plain_word(database, 
     settle(database, NOW - timedelta(hours=1))
     columns = tables.outbox.c
 
-    def damage(conn):
-        assert conn.execute(update(tables.outbox).where(columns.chat_id == ADA).values({column: DAMAGE})).rowcount == 1
-
-    database.write_now(damage)
+    database.write_now(lambda conn: damaged(conn, tables.outbox, columns.chat_id == ADA, column))
     transport, renderings = MemoryTransport(), Renderings(database, gather)
     sender = Delivery(database, transport, renderings, HeldClock(NOW), Metrics(), worker="one", rates=None)
     asyncio.run(sender.drain())

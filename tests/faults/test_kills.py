@@ -13,8 +13,8 @@ SEED = 20260330
 FEW, MANY = 3, 6  # kills: on PostgreSQL each waits for a lease to expire
 POINTS = (
     "fetched",
-    "writing put",
-    "written put",
+    "writing keep",
+    "written keep",
     "writing sweep",
     "written sweep",
     "writing work_batch",

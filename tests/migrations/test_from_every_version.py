@@ -15,6 +15,7 @@ from bot.process import reminders
 from bot.store import codec, inbox, migrate
 from bot.store.inbox import NewEvent
 from bot.store.schema import metadata
+from bot.store.sealed import Sealed
 from bot.turns.turn import work_batch
 from core.care import Plan
 from core.dialogue.client.states import FRESH
@@ -92,9 +93,20 @@ def filled(conn):
     old = MetaData()
     old.reflect(conn)
     tables = [table for table in old.sorted_tables if table.name != "alembic_version"]
+    ring = conn.dialect.keyring
+    key = ring.make(AT.date())
+    with_keys = any("key_id" in table.c for table in tables)
     for table in tables:
-        conn.execute(table.insert().values({column.name: value_for(table, column) for column in table.columns}))
-    if conn.dialect.name == "postgresql":  # we chose the ids ourselves, so the sequence must continue after them
+        values = {column.name: value_for(table, column) for column in table.columns}
+        for name, value in values.items():
+            column = metadata.tables[table.name].c.get(name)
+            if name == "key_id":
+                values[name] = key
+            elif with_keys and column is not None and isinstance(column.type, Sealed) and value is not None:
+                plain = {"int": "1968", "date": "1968-03-30"}.get(column.type.of, str(value))
+                values[name] = ring.seal(key, column.type.place, plain)
+        conn.execute(table.insert().values(values))
+    if conn.dialect.name == "postgresql":  # we chose the numbers: the next one must be another
         for table in tables:
             if "id" in table.c:
                 conn.exec_driver_sql(f"SELECT setval(pg_get_serial_sequence('{table.name}', 'id'), 1)")

@@ -114,8 +114,19 @@ def test_prose_keeps_within_the_width_of_a_page(name: str) -> None:
     assert [line for line in wide if not line.startswith(("|", "    "))] == []
 
 
+def test_every_line_of_the_threat_model_names_a_test_that_exists() -> None:
+    tests = "".join(path.read_text(encoding="utf-8") for path in (ROOT / "tests").rglob("test_*.py"))
+    _, _, *lines = (line for line in text_of("bot/THREATS.md").splitlines() if line.startswith("|"))
+    assert len(lines) > 10
+    for line in lines:
+        shown = line.split(" | ")[-1]
+        named = re.findall(r"`(test_\w+)`", shown)
+        assert named or "no test can" in shown, line
+        assert [name for name in named if f"def {name}(" not in tests] == []
+
+
 def test_each_reader_has_a_document() -> None:
-    beside = {"bot/README.md", "core/README.md", "tests/bench/README.md", "tests/faults/README.md"}
+    beside = {f"{place}/README.md" for place in ("bot", "core", "tests/bench", "tests/faults")} | {"bot/THREATS.md"}
     assert {"README.md", "DEVELOPERS.md", *beside} <= set(DOCUMENTS)
 
 

@@ -28,7 +28,8 @@ def test_they_lead_from_a_token_to_the_first_client(tmp_path: Path) -> None:
     async def scene() -> None:
         async with asyncio.timeout(60), await Remote.spawn("--no-flood") as messenger:
             bare = {name: value for name, value in os.environ.items() if not name.startswith("SAMEHOUR_")}
-            machine = {**bare, "HOME": str(tmp_path), "XDG_DATA_HOME": str(tmp_path), "PYTHONPATH": str(ROOT)}
+            machine = {**bare, "HOME": str(tmp_path), "XDG_DATA_HOME": str(tmp_path)}
+            machine["PYTHONPATH"] = os.pathsep.join(filter(None, (str(ROOT), bare.get("PYTHONPATH"))))
             settings = {
                 "SAMEHOUR_TOKEN": messenger.token,
                 "SAMEHOUR_API_BASE_URL": messenger.url,

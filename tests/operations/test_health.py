@@ -3,10 +3,12 @@
 import asyncio
 from contextlib import asynccontextmanager
 from datetime import timedelta
+from pathlib import Path
 
 import aiohttp
 import pytest
 from pydantic import SecretStr
+from structlog.testing import capture_logs
 
 from bot.foundation.clock import now
 from bot.foundation.config import Settings
@@ -17,7 +19,7 @@ from core.dialogue.client.messages import Welcome
 from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
 from tests.faults.balance import free_ports
-from tests.waiting import until
+from tests.waiting import PATIENCE, until
 
 
 @asynccontextmanager
@@ -27,7 +29,8 @@ async def at_work(url, messenger, **more):
     given = {"health_port": port, "database_url": url, "sqlite_synchronous": "NORMAL", **more}
     settings = Settings(token=SecretStr(messenger.token), api_base_url=messenger.url, **given)
     stop = asyncio.Event()
-    running = asyncio.create_task(wiring.service(settings).run(stop))
+    pushed = "webhook_url" in more
+    running = asyncio.create_task(wiring.service(settings, webhook=pushed).run(stop))
     async with aiohttp.ClientSession() as session:
 
         async def ask(path):
@@ -122,5 +125,48 @@ def test_the_metrics_say_how_much_waits(database, database_url):
             assert 'samehour_waiting{what="outbox"} 3.0' in figures
             assert 'samehour_waiting{what="inbox"} 1.0' in figures
             assert 'samehour_waiting{what="person"} 2.0' in figures
+
+    staged(scene)
+
+
+def test_the_port_of_the_webhook_says_nothing_of_how_it_is(database_url):
+    async def scene(messenger):
+        (port,) = free_ports(1)
+        hook = f"http://127.0.0.1:{port}"
+        given = {"webhook_url": f"{hook}/updates", "webhook_secret": SecretStr("x" * 16), "webhook_port": port}
+        async with at_work(database_url, messenger, **given) as ask, aiohttp.ClientSession() as session:
+            for path in ("/healthz", "/readyz", "/metrics"):
+                assert (await ask(path))[0] == 200
+                async with session.get(hook + path) as answer:
+                    assert answer.status == 404
+            async with session.post(f"{hook}/updates") as answer:
+                assert answer.status == 401
+
+    staged(scene)
+
+
+@pytest.mark.parametrize("database_url", ["sqlite"], indirect=True)
+def test_while_the_file_is_gone_nobody_is_answered_and_everything_comes_when_it_is_back(database_url):
+    file = Path(database_url.removeprefix("sqlite:///"))
+    away = file.with_name("away.db")
+
+    async def scene(messenger):
+        ada = await messenger.create_user("Ada")
+        with capture_logs() as logged:
+            async with at_work(database_url, messenger) as ask:
+                file.rename(away)
+                await messenger.open_bot(ada)
+
+                async def noticed():
+                    return any(line["event"].startswith("the database file is gone") for line in logged)
+
+                await until(messenger, noticed)
+                status, answer = await ask("/readyz")
+                assert (status, answer) == (503, '{"database":false,"schema":false,"messenger":true}')
+                assert [m for m in await messenger.seen(ada) if m.from_bot] == []
+                away.rename(file)
+                await messenger.wait_for_messages(ada, 1, after=0, timeout=PATIENCE)
+                assert (await ask("/readyz"))[0] == 200
+        assert {line["log_level"] for line in logged if "file is gone" in line["event"]} == {"error"}
 
     staged(scene)

@@ -16,7 +16,7 @@ from core.care import Plan, Slot
 from core.dialogue.client.messages import Welcome
 from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
-from tests.bot.practice import add_client, add_coach
+from tests.bot.practice import add_client, add_coach, in_clear
 from tests.faults.balance import free_ports
 from tests.faults.herd import herd
 from tests.waiting import until
@@ -62,14 +62,16 @@ def break_something(conn):
     typed = NewEvent("broken/1", ZEBULONIA, Text(now(), "187.3 marzipan"))
     inbox.put(conn, [typed], now())
     broken = '{"$":"events.Marzipan","text":"187.3"}'
-    conn.execute(update(tables.inbox).where(tables.inbox.c.key == "broken/1").values(event=broken, attempts=2))
+    conn.execute(
+        update(tables.inbox).where(tables.inbox.c.key == "broken/1").values(event=in_clear(broken), attempts=2)
+    )
     rows = [outbox.Outgoing(chat, Welcome(CLIENT, COACH), now(), person_id=2) for chat in (ZEBULONIA, 778_899_777)]
     outbox.put(conn, rows, now())
     newest = select(tables.outbox.c.id).where(tables.outbox.c.chat_id == ZEBULONIA).order_by(tables.outbox.c.id.desc())
     conn.execute(
         update(tables.outbox)
         .where(tables.outbox.c.id == conn.execute(newest.limit(1)).scalar_one())
-        .values(message=broken)
+        .values(message=in_clear(broken))
     )
 
 

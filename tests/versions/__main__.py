@@ -1,7 +1,8 @@
 """Which versions of its dependencies Samehour is tested with, and whether the ranges it declares are true.
 
     python -m tests.versions freeze [--newest]      pin all that pyproject.toml asks for in .ci/constraints.txt: what is
-                                                    pinned stays where it fits, or moves to the newest in range
+                                                    pinned stays where it fits, or moves to the newest in range;
+                                                    their hashes go into .ci/hashes*.txt
     python -m tests.versions lowest|newest [--all]  run some tests (or all) and the checks at that end of every range
     python -m tests.versions newer                  what is newer than the pins, for somebody to try; exit code 0 always
 
@@ -24,13 +25,27 @@ from pathlib import Path
 from packaging.utils import canonicalize_name
 from packaging.version import Version
 
-from tests.versions.declared import CONSTRAINTS, holds_here, name_of, of_the_build, pins, ranges, versions
+from tests.versions.declared import (
+    CONSTRAINTS,
+    HASHES,
+    HASHES_OF_A_WORKER,
+    holds_here,
+    name_of,
+    of_the_build,
+    pins,
+    ranges,
+    versions,
+)
 from tests.versions.search import culprits
 from tests.versions.workshop import ALL_TESTS, SOME_TESTS, Workshop
 
 HEADER = """\
 # The versions Samehour is tested with: everything that pyproject.toml asks for, and what that asks for in turn.
 # Made by `python -m tests.versions freeze`. The README's commands install them.
+"""
+HASHES_HEADER = """\
+# Versions Samehour is tested with, and what builds the package, with the hashes of their files: what a container or CI
+# installs, and nothing else. Made by `python -m tests.versions freeze`.
 """
 PATIENCE = 180  # seconds, for an index to answer
 
@@ -40,6 +55,8 @@ def freeze(shop: Workshop, *, newest: bool) -> int:
     CONSTRAINTS.write_text(HEADER + pinned)
     print(f"{len(pinned.splitlines())} versions are in {CONSTRAINTS}: now run every test.")
     build = of_the_build()
+    HASHES.write_text(HASHES_HEADER + shop.hashed([*pins(), *build]))
+    HASHES_OF_A_WORKER.write_text(HASHES_HEADER + shop.hashed([*shop.to_run(), *build]))
     missing = shop.with_their_own(build) - {name_of(pin) for pin in build}
     if missing:
         print(f"build-system.requires in pyproject.toml lacks a pin of {', '.join(sorted(missing))}.", file=sys.stderr)

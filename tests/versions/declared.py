@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Iterable
 from pathlib import Path
@@ -13,6 +14,8 @@ from packaging.utils import canonicalize_name
 ROOT = Path(__file__).parents[2]
 PYPROJECT = ROOT / "pyproject.toml"
 CONSTRAINTS = ROOT / ".ci" / "constraints.txt"
+HASHES = ROOT / ".ci" / "hashes.txt"  # of everything
+HASHES_OF_A_WORKER = ROOT / ".ci" / "hashes-of-a-worker.txt"  # of what it needs to run
 
 
 def _pyproject() -> dict[str, Any]:
@@ -45,6 +48,16 @@ def read(text: str) -> list[Requirement]:
 def pins() -> list[Requirement]:
     """Each dependency, and each dependency of one, with the version it is tested with."""
     return read(CONSTRAINTS.read_text(encoding="utf-8"))
+
+
+def hashes(file: Path) -> dict[str, list[str]]:
+    """The pins of a file of hashes, and the hashes of each."""
+    found: dict[str, list[str]] = {}
+    for part in re.split(r"\n(?=\S)", file.read_text(encoding="utf-8")):
+        if not part.startswith("#"):
+            pin, *hashed = re.split(r"\s*\\\n\s*", part.strip())
+            found[pin] = hashed
+    return found
 
 
 def name_of(requirement: Requirement) -> str:

@@ -5,14 +5,28 @@ from __future__ import annotations
 import ast
 import re
 import sys
+import tomllib
 from collections import Counter
 from importlib.metadata import packages_distributions, requires
+from pathlib import Path
 
 import pytest
 from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 
-from tests.versions.declared import CONSTRAINTS, ROOT, holds_here, name_of, of_the_build, pins, ranges, version_of
+from tests.versions.declared import (
+    CONSTRAINTS,
+    HASHES,
+    HASHES_OF_A_WORKER,
+    ROOT,
+    hashes,
+    holds_here,
+    name_of,
+    of_the_build,
+    pins,
+    ranges,
+    version_of,
+)
 from tests.versions.workshop import SOME_TESTS
 
 OURS = ("bot", "core", "demo", "tests")
@@ -86,8 +100,33 @@ def test_the_readme_installs_what_was_tested() -> None:
 
 
 def test_a_worker_in_a_container_is_what_was_tested() -> None:
-    (command,) = re.findall(r"pip install .*", (ROOT / "compose.yaml").read_text(encoding="utf-8"))
-    assert f"-c /src/{CONSTRAINTS.relative_to(ROOT)} /src" in command
+    first, second = re.findall(r"pip install .*", (ROOT / "compose.yaml").read_text(encoding="utf-8"))
+    assert f"--require-hashes --no-deps -r /src/{HASHES_OF_A_WORKER.relative_to(ROOT)}" in first
+    assert "--no-deps --no-build-isolation /src" in second  # nothing is fetched that has no hash
+
+
+def test_ci_installs_what_was_tested_by_its_hashes() -> None:
+    assert f"--require-hashes --no-deps -r {HASHES.relative_to(ROOT)}" in (ROOT / ".ci" / "run").read_text()
+
+
+@pytest.mark.parametrize("file", [HASHES, HASHES_OF_A_WORKER], ids=lambda file: file.name)
+def test_each_version_has_the_hashes_of_its_files(file: Path) -> None:
+    found = hashes(file)
+    assert [pin for pin, hashed in found.items() if not hashed] == []
+    assert all(re.fullmatch(r"--hash=sha256:[0-9a-f]{64}", one) for hashed in found.values() for one in hashed)
+    tested = {str(pin) for pin in [*pins(), *of_the_build()]}
+    named = {str(Requirement(pin)) for pin in found}
+    assert named <= tested
+    if file is HASHES:
+        assert named == tested
+
+
+def test_a_worker_has_all_it_needs_and_nothing_to_test_with() -> None:
+    names = {name_of(Requirement(pin)) for pin in hashes(HASHES_OF_A_WORKER)}
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    needed = [Requirement(line) for line in project["dependencies"]]
+    assert required([one for one in needed if holds_here(one)]) <= names
+    assert not names & {"pytest", "hypothesis", "ruff"}
 
 
 def test_the_tests_for_the_ends_of_the_ranges_are_there() -> None:

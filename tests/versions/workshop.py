@@ -9,6 +9,8 @@ import sys
 from collections.abc import Collection, Mapping, Sequence
 from pathlib import Path
 
+from packaging.requirements import Requirement
+
 from tests.versions.declared import CONSTRAINTS, PYPROJECT, ROOT, oldest_python, read, versions
 
 UV = "uv>=0.13,<1"  # chooses versions from either end of a range, which pip does not; nothing else needs it
@@ -65,6 +67,17 @@ class Workshop:
         everywhere = ("--universal", "--python-version", oldest_python(), "--fork-strategy", "fewest")
         return self._compiled(PYPROJECT, *everywhere, start="" if newest else CONSTRAINTS.read_text())
 
+    def to_run(self) -> list[Requirement]:
+        """The pins of what it needs to run, without what tests it, for every platform and Python."""
+        everywhere = ("--universal", "--python-version", oldest_python(), "--fork-strategy", "fewest")
+        return read(self._compiled(PYPROJECT, *everywhere, extras=False, start=CONSTRAINTS.read_text()))
+
+    def hashed(self, pins: Sequence[object]) -> str:
+        """These pins, each with the hashes of all its files: for machines that install nothing else."""
+        asked = self._file("hashed.in", "".join(f"{pin}\n" for pin in pins))
+        everywhere = ("--universal", "--python-version", oldest_python(), "--no-deps", "--generate-hashes")
+        return self._compiled(asked, *everywhere)
+
     def with_their_own(self, names: Sequence[object]) -> set[str]:
         """The names of these requirements and of all that they require."""
         asked = self._file("asked.in", "".join(f"{name}\n" for name in names))
@@ -84,11 +97,11 @@ class Workshop:
     def _chosen(self, *options: str | Path, start: str = "") -> dict[str, str]:
         return versions(read(self._compiled(PYPROJECT, "--python", self._python, *options, start=start)))
 
-    def _compiled(self, asked: Path, *options: str | Path, start: str = "") -> str:
+    def _compiled(self, asked: Path, *options: str | Path, start: str = "", extras: bool = True) -> str:
         """What is asked for, and what that requires, as pins; those of `start` stay where they fit."""
         into = self._file("chosen.txt", start)
-        extras = ("--all-extras",) if asked == PYPROJECT else ()
-        _run(self._uv, "pip", "compile", *BARE, *extras, *options, "--output-file", into, asked)
+        more = ("--all-extras",) if asked == PYPROJECT and extras else ()
+        _run(self._uv, "pip", "compile", *BARE, *more, *options, "--output-file", into, asked)
         return into.read_text()
 
     def _file(self, name: str, text: str) -> Path:

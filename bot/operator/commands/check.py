@@ -7,16 +7,16 @@ from collections.abc import Callable, Iterator
 from datetime import UTC, datetime, timedelta
 from email.utils import parsedate_to_datetime
 
-from sqlalchemy import Connection, text
+from sqlalchemy import Connection
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import BadSettings, OperatorError
-from bot.store import inbox
+from bot.store import inbox, unread
 from bot.store import migrate as versions
 from bot.store.database import Database
-from bot.store.opening import open_database, unreachable
+from bot.store.opening import keyring_of, open_database, unreachable
 
 MOST_SKEW = timedelta(seconds=30)  # between our clock and the messenger's: slots follow our clock
 CheckLine = tuple[str, str | None]  # what was checked, and what is wrong with it, or None
@@ -104,13 +104,26 @@ def _opened(database: Database) -> Iterator[CheckLine]:
         yield "schema", f"It is {have or 'empty'}, the code needs {want}. Run `samehour migrate`."
         return
     yield "schema", None
-    waiting = database.read_now(_set_aside)
-    yield "inbox", f"{waiting} messages were set aside after an error. See the logs." if waiting else None
+    yield "keys", _keys(database)
+    waiting, not_read = database.read_now(_set_aside)
+    said = [f"{waiting} messages were set aside after a fault of ours. See the logs."] if waiting else []
+    said += [f"{not_read} updates of the messenger could not be read and were set aside."] if not_read else []
+    yield "inbox", " ".join(said) or None
 
 
-def _set_aside(conn: Connection) -> int:
-    conn.execute(text("SELECT 1"))
-    return inbox.set_aside_count(conn)
+def _keys(database: Database) -> str | None:
+    try:
+        mine = database.read_now(keyring_of)
+        if mine is not None and mine != database.keyring.id:
+            return "They are not those of this database. Set SAMEHOUR_KEYS_URL to where they are."
+        database.keyring.check()
+    except (OperatorError, SQLAlchemyError, OSError) as error:
+        return str(error) if isinstance(error, OperatorError) else f"They cannot be read ({type(error).__name__})."
+    return None
+
+
+def _set_aside(conn: Connection) -> tuple[int, int]:
+    return inbox.set_aside_count(conn), unread.count(conn)
 
 
 def _catalogues(settings: config.Settings) -> str | None:

@@ -21,9 +21,10 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError, UsageError
+from bot.foundation.spreadsheet import escaped
 from bot.operator import imports
 from bot.operator.imports import Fate, ImportedRow
-from bot.store import audit, caseload, erase, readings, staff
+from bot.store import audit, caseload, erase, erasures, readings, staff
 from bot.store import migrate as versions
 from bot.store.clients import Client
 from bot.store.database import Database
@@ -108,7 +109,7 @@ def _show(lines: Sequence[ImportedRow], out: TextIO) -> None:
     if not out.isatty():
         writer = csv.writer(out, lineterminator="\n")
         writer.writerow(SHOWN)
-        writer.writerows(rows)
+        writer.writerows([escaped(cell) for cell in row] for row in rows)
         out.flush()
         return
     shown = Table(*SHOWN)
@@ -236,7 +237,9 @@ def erase_client(name: str, coach: str, sure: Callable[[int], bool]) -> str:
         if not sure(number):
             return "Nothing was erased."
         database.write_now(erase.client, client.id, now(), audit.OPERATOR)
-    return f"Client {client.id} is erased, with {number} readings. Earlier backups still contain them."
+        left = database.read_now(erasures.owed)
+    said = f"Client {client.id} is erased, with {number} readings. In backups nobody can read them any more."
+    return said if left is None else f"{said} The log is emptied as soon as nobody reads it."
 
 
 def on_terminal(number: int) -> bool:

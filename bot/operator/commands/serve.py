@@ -13,7 +13,7 @@ from bot.process import loop, wiring
 from bot.process.single_instance import only_one
 from bot.store import migrate as versions
 from bot.store.database import Database
-from bot.store.opening import open_database, unreachable
+from bot.store.opening import check_keys, open_database, unreachable
 
 
 def serve(*, webhook: bool) -> None:
@@ -54,4 +54,5 @@ def _check_schema(database: Database) -> None:
     if have is None and database.is_sqlite:
         versions.upgrade(database.engine)
     elif have != want:
-        raise OperatorError(f"The schema is {have or 'empty'}, the code needs {want}.", "Run `samehour migrate`.")
+        raise OperatorError(f"The schema is {have or 'empty'}, the code wants {want}.", "Run `samehour migrate`.")
+    check_keys(database)

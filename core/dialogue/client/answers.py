@@ -32,12 +32,12 @@ from core.watching.weighing_guard import GuardStep
 
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 PATIENCE = 2  # misunderstood answers before the card is offered
+ANY_TIME = tuple(key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
 
 
 def readings_in(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
     """Parse the readings in a message: for the open question first, then for others this client may send."""
-    anytime = (key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
-    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *anytime))
+    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *ANY_TIME))
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}

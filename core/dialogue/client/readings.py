@@ -40,13 +40,18 @@ def by_key(d: ClientStep, key: str) -> Reading | None:
     return next((r for r in reversed(d.facts.history) if r.key == key), None)
 
 
+def _others(d: ClientStep, measure: Measure, reading: Reading) -> tuple[Reading, ...]:
+    """The other readings of a measure, oldest first."""
+    return tuple([r for r in d.facts.history if r.measure == measure.key and r.key != reading.key])
+
+
 def assessed(d: ClientStep, measure: Measure, reading: Reading) -> Assessment:
     """`reading` against the rest of its history and this client's own baseline."""
-    others = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
+    others = _others(d, measure, reading)
     return assess(
         measure,
         reading,
-        tuple(r for r in others if r.taken_at <= reading.taken_at),
+        tuple([r for r in others if r.taken_at <= reading.taken_at]),
         d.facts.profile,
         baseline_since=d.facts.plan.baseline_since,
         retest=schedule.interval(measure.key, d.facts.plan.interval(measure.key)),
@@ -99,7 +104,7 @@ def raise_flags(
 ) -> None:
     """Raise the flags of this reading. corrects: also clear those that the corrected reading raised."""
     found = found or assessed(d, measure, reading)
-    history = tuple(r for r in d.facts.history if r.measure == measure.key and r.key != reading.key)
+    history = _others(d, measure, reading)
     agreed = Agreed(d.facts.plan.directed_weighing, d.facts.plan.loss_is_planned or _wants_loss(d))
     raised = flags_of_reading(measure, found, history, d.facts.profile, agreed, zone=d.facts.zone)
     d.do(*(Raise(flag) for flag in raised))

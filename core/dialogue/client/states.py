@@ -180,19 +180,17 @@ class State:
 
 def same_question(one: State, other: State) -> bool:
     """Whether it is the same question, however often it was repeated or partly answered."""
-    return (_question(one.asking), one.day) == (_question(other.asking), other.day)
+    return one.day == other.day and _asks_the_same(one.asking, other.asking)
 
 
-def _question(asking: Asking | None) -> Asking | None:
-    match asking:
-        case Awaiting():
-            return replace(asking, tries=0)
-        case AskingConditions():
-            return replace(asking, differs=())
-        case Setting(back=back) | AlarmAsked(back=back) if back is not None:
-            return replace(asking, back=_question(back))
-        case _:
-            return asking
+def _asks_the_same(one: Asking | None, other: Asking | None) -> bool:
+    if isinstance(one, Awaiting) and isinstance(other, Awaiting):
+        return one.measure == other.measure and replace(one, tries=other.tries) == other
+    if isinstance(one, AskingConditions) and isinstance(other, AskingConditions):
+        return replace(one, differs=other.differs) == other
+    if isinstance(one, Setting | AlarmAsked) and isinstance(other, Setting | AlarmAsked):
+        return _asks_the_same(one.back, other.back) and replace(one, back=other.back) == other
+    return one == other
 
 
 FRESH = State()

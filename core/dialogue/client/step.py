@@ -42,7 +42,8 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
         number = self.before.question
         if self.used_up or not same_question(self.before, self.state):
             number = max(number + 1, int(self.now.timestamp()))
-        return Outcome(replace(self.state, question=number), numbered(self.merged(), number))
+        state = self.state if self.state.question == number else replace(self.state, question=number)
+        return Outcome(state, numbered(self.merged(), number))
 
     @property
     def today(self) -> date:

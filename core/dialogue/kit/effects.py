@@ -56,7 +56,7 @@ def numbered(effects: Iterable[EffectT], question: int) -> tuple[EffectT, ...]:
 def _numbered(effect: Any, question: int) -> Any:
     if not isinstance(effect, Say) or not effect.choices:
         return effect
-    rows = tuple(tuple(replace(choice, question=question) for choice in row) for row in effect.choices)
+    rows = tuple([tuple([Choice(c.label, c.data, c.argument, question) for c in row]) for row in effect.choices])
     return replace(effect, choices=rows)
 
 

@@ -37,7 +37,7 @@ SECOND = timedelta(seconds=1)
         pytest.param(2, NoAnswer("timeout"), Wait(NOW + 2 * SECOND, False, "timeout"), id="second-silence"),
         pytest.param(4, Trouble("502"), Wait(NOW + 8 * SECOND, False, "502"), id="fourth-bad-gateway"),
         pytest.param(40, Trouble("502"), Wait(NOW + LONGEST_DELAY, False, "502"), id="never-longer-than-the-longest"),
-        pytest.param(MOST_ATTEMPTS, Trouble("502"), Broken("502 (100 attempts)"), id="a-day-of-trouble-is-enough"),
+        pytest.param(MOST_ATTEMPTS, Trouble("502"), Broken("502 (250 attempts)"), id="two-days-of-trouble-are-enough"),
         pytest.param(
             900,
             Shut(),
@@ -64,3 +64,9 @@ def test_a_wait_is_between_half_and_the_whole_of_its_step(attempt, spread):
 def test_messages_that_failed_together_do_not_all_come_back_together():
     waits = {decide(5, NoAnswer("x"), NOW, spread / 10).until for spread in range(10)}
     assert len(waits) == 10
+
+
+def test_a_message_is_tried_for_more_than_a_day_whatever_the_jitter():
+    shortest = 1 - 1e-9
+    waits = (decide(attempt, Trouble("502"), NOW, shortest).until - NOW for attempt in range(1, MOST_ATTEMPTS))
+    assert sum(waits, timedelta(0)) > timedelta(days=1)

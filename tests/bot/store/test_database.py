@@ -15,6 +15,7 @@ from bot.store import audit
 from bot.store.database import Database
 from bot.store.schema import audit as table
 from bot.store.schema import clients, readings
+from bot.store.sealed import Secret
 from tests.bot.practice import ADA, NOW, add_client
 
 
@@ -141,7 +142,8 @@ def test_what_people_type_fits_whatever_it_is(database: Database) -> None:
 
 
 def test_a_reading_of_nobody_is_refused(database: Database) -> None:
-    row = {"client_id": 404, "key": "k", "measure": "weight", "value": Decimal(1), "taken_at": NOW, "how": "asked"}
+    value = Secret(database.keyring.make(NOW.date()), Decimal(1))
+    row = {"client_id": 404, "key": "k", "measure": "weight", "value": value, "taken_at": NOW, "how": "asked"}
     with pytest.raises(IntegrityError):
         database.write_now(lambda conn: conn.execute(insert(readings), row | {"created_at": NOW}))
 

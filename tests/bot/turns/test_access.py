@@ -58,7 +58,7 @@ from core.dialogue.staff.states import (
 from core.reading import Reading
 from core.watching.flags import Code, flag
 from tests.bot.office import steps
-from tests.bot.practice import NOW, add_client, add_coach
+from tests.bot.practice import NOW, add_client, add_coach, key_of
 
 ADA, BEN, DORA, ROWAN, SAM, KIM, OLU, ZOE = range(100, 108)
 CHATS = {
@@ -210,7 +210,7 @@ def tried(
     before = about(conn, subject)
     point = conn.begin_nested()
     if state is not None:
-        conversations.save(conn, {chat: (codec.dumps(state), NOW)})
+        conversations.save(conn, {chat: (codec.dumps(state), NOW, key_of(conn, chat))})
     inbox.put(conn, [NewEvent("try", chat, event)], NOW)
     while turn.work_batch(conn, DECIDE, NOW):
         pass

@@ -29,7 +29,7 @@ from core.dialogue.staff.cohort_states import SureOfCohort
 from core.dialogue.staff.rows import About
 from core.dialogue.staff.states import StaffState
 from core.watching.cohort import CohortWeek, Counted, Terms
-from tests.bot.practice import NOW
+from tests.bot.practice import NOW, key_of
 from tests.bot.turns.test_access import ADABEL, BENNET, CHATS, NOBODY, OLU, Subject, practice, sqlite, tried, ways
 
 PAT = 108
@@ -121,7 +121,7 @@ def tried_and_kept(
     from tests.bot.turns.test_access import DECIDE, told
 
     if state is not None:
-        conversations.save(conn, {chat: (codec.dumps(state), NOW)})
+        conversations.save(conn, {chat: (codec.dumps(state), NOW, key_of(conn, chat))})
     inbox.put(conn, [inbox.NewEvent("try", chat, event)], NOW)
     while turn.work_batch(conn, DECIDE, NOW):
         pass

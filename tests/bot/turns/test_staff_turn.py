@@ -16,7 +16,7 @@ from core.dialogue.client.messages_to_coach import ClientWord, UrgentFlag
 from core.dialogue.staff.states import StaffState
 from core.watching.flags import Code, flag
 from tests.bot.office import Desk
-from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_client, add_coach
+from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_client, add_coach, key_of
 from tests.bot.steps import arrive, rows, work
 
 SAM = 901
@@ -231,7 +231,7 @@ def test_another_coachs_flag_cannot_be_marked_by_its_number(desk: Any) -> None:
     state = codec.dumps(StaffState(digest_day=date(2026, 3, 30), digest_flags=(number,)))
     from bot.store import conversations as store
 
-    desk.database.write_now(store.save, {ROWAN: (state, NOW)})
+    desk.database.write_now(lambda conn: store.save(conn, {ROWAN: (state, NOW, key_of(conn, ROWAN))}))
     desk.presses("seen:2026-03-30")
     assert only(desk.database, flags).seen_at is None
     assert desk.database.write_now(staff.mark_seen, desk.rowan, [number], NOW) == 0

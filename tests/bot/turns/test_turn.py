@@ -17,6 +17,7 @@ from bot.store.schema import conversations as conversations_table
 from bot.store.schema import inbox as inbox_table
 from bot.store.schema import outbox as outbox_table
 from bot.store.schema import readings as readings_table
+from bot.store.sealed import secret
 from bot.turns import turn
 from core.dialogue.client.effects import Answered, NotifyCoach, Record
 from core.dialogue.client.messages import Help, NotSure
@@ -24,7 +25,7 @@ from core.dialogue.client.states import FRESH, Awaiting, State
 from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Due, Press, Reachability, Text, TimerFired
 from core.dialogue.kit.messages import OurFault, Stranger
-from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, rowan_and_ada, weight
+from tests.bot.practice import ADA, BEN, MONDAY, NOW, ROWAN, add_client, in_clear, key_of, row_of, rowan_and_ada, weight
 from tests.bot.steps import Puppet, arrive, queued, rows, say, work
 
 SECOND, HOUR = timedelta(seconds=1), timedelta(hours=1)
@@ -58,7 +59,7 @@ def test_the_next_step_starts_from_the_state_the_last_one_left(database: Databas
 
 
 def test_a_state_that_no_longer_loads_starts_afresh(database: Database, ada: int) -> None:
-    database.write_now(conversations.save, {ADA: ("{broken", NOW)})
+    database.write_now(lambda conn: conversations.save(conn, {ADA: ("{broken", NOW, key_of(conn, ADA))}))
     puppet = Puppet([HELLO])
     say(database, puppet)
     assert puppet.seen[0][0] == FRESH
@@ -268,7 +269,8 @@ def test_what_the_database_refuses_spoils_only_the_turn_that_asked_for_it(databa
 
 def test_a_row_that_is_no_event_is_set_aside_and_the_chat_goes_on(database: Database, ada: int) -> None:
     arrive(database, Text(NOW, "lost"), Text(NOW, "good"))
-    broken = update(inbox_table).where(inbox_table.c.event.contains("lost")).values(event='{"$": "events.Text"}')
+    (lost, _) = rows(database, inbox_table)
+    broken = update(inbox_table).where(inbox_table.c.id == lost.id).values(event=in_clear('{"$": "events.Text"}'))
     database.write_now(lambda conn: conn.execute(broken))
     puppet = Puppet([HELLO])
     for later in (0, 2, 17):
@@ -283,7 +285,8 @@ def test_an_effect_that_is_none_is_a_fault_and_nothing_of_that_turn_is_written(d
 
 
 def test_a_broken_plan_is_never_replaced_by_the_usual_one(database: Database, ada: int) -> None:
-    database.write_now(lambda conn: conn.execute(update(clients_table).values(plan='{"$": "facts.Plan", "x": 1}')))
+    broken = secret(database.read_now(row_of, ada).key_id, '{"$": "facts.Plan", "x": 1}')
+    database.write_now(lambda conn: conn.execute(update(clients_table).values(plan=broken)))
     database.write_now(lambda conn: add_client(conn, None, BEN, "Ben"))
     arrive(database, Text(NOW, "82.4"))
     arrive(database, Text(NOW, "good"), chat_id=BEN)
