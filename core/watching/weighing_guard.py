@@ -14,7 +14,7 @@ never scored, charted or commented on, and its size and direction are never hint
 | third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
 OFTEN also raises the flag "weighing often", with the count. A correction (an edit, "undo", "I meant 82.4") is not an
-attempt if made within 24 hours for the same weigh-in, twice at most; later, the new number is a weight like any other.
+attempt if made within 24 hours for the same weigh-in, 3 times at most; later, the new number is a weight like any other.
 A withdrawn weigh-in still counts as one, and a withdrawn early weight as an attempt. A cycle runs from one official
 weight to the next.
 """
@@ -32,7 +32,7 @@ OFTEN_WITHIN = timedelta(days=14)
 OFTEN_COUNT = 3
 OFTEN_IN_ONE_DAY = 2
 CORRECTED_WITHIN = timedelta(hours=24)
-CORRECTED_AT_MOST = 2  # one weigh-in; whoever corrects it more often is weighing again
+CORRECTED_AT_MOST = 3  # one weigh-in; whoever corrects it more often is weighing again
 
 
 class GuardStep(StrEnum):
