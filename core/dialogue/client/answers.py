@@ -296,7 +296,8 @@ def store_and_reply(
     elif measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY, MeasureKind.ONCE):
         if measure.kind is MeasureKind.ONCE:
             _learn_once(d, measure, reading)
-        d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(understood.notes))))
+        both = reading.value + (reading.second or 0)  # moderate and vigorous minutes, "75 vigorous"
+        d.say(m.ReadingKept(measure.key, d.shown(measure, both), None, tuple(sorted(understood.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         readings.raise_flags(
