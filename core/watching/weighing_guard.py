@@ -14,7 +14,7 @@ never scored, charted or commented on, and its size and direction are never hint
 | third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
 OFTEN also raises the flag "weighing often", with the count. A correction (an edit, "undo", "I meant 82.4") is not an
-attempt if made within 24 hours for the same weigh-in, 3 times at most; later, the new number is a weight like any other.
+attempt if made within 24 hours for the same weigh-in, at most 3 times; later, the new number is a weight like others.
 A withdrawn weigh-in still counts as one, and a withdrawn early weight as an attempt. A cycle runs from one official
 weight to the next.
 """
