@@ -24,7 +24,7 @@ def load(conn: Connection, chats: Sequence[int]) -> dict[int, tuple[str, datetim
 
 
 def save(conn: Connection, states: Mapping[int, tuple[str, datetime, str]]) -> None:
-    """Keep states, each with the instant of its change and the key of the person whose it is."""
+    """Store states, each with the instant of its change and the key of the person it belongs to."""
     rows = [
         {"chat_id": chat, "state": secret(key, state), "updated_at": at} for chat, (state, at, key) in states.items()
     ]

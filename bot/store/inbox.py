@@ -121,7 +121,7 @@ _HANDLED = (
 
 
 def done(conn: Connection, rows: Sequence[int]) -> None:
-    """These are handled: what was in them goes, and whose they were; their keys stay."""
+    """Mark rows as handled: their content and their chat are deleted, their keys stay."""
     if rows:
         conn.execute(_HANDLED, {"rows": list(rows)})
 
@@ -140,7 +140,7 @@ _FAILED = (
 
 
 def erase(conn: Connection, chat_id: int, client_id: int | None, now: datetime) -> None:
-    """Somebody is erased: what was set aside goes, and keys that name them. What is pending comes from a stranger."""
+    """Delete what was set aside for an erased person, and the keys that name them; what is pending becomes nobody's."""
     conn.execute(delete(inbox).where(inbox.c.chat_id == chat_id, inbox.c.status == "set_aside"))
     if client_id is not None:
         first, last = f"due/{client_id}/", f"due/{client_id}0"  # "0" follows "/"

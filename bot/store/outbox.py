@@ -40,9 +40,9 @@ class DeliveryKind(StrEnum):
     """The kind of a delivery."""
 
     MESSAGE = "message"  # render and send `message`
-    DROP_BUTTONS = "drop_buttons"  # take the buttons off the platform's message `ref`
-    DATA = "data"  # send the person everything we hold of them; gathered when it is sent, never kept here
-    FAREWELL = "farewell"  # a message to somebody who was erased: sent once nothing of them is left, then forgotten
+    DROP_BUTTONS = "drop_buttons"  # remove the buttons of the platform's message `ref`
+    DATA = "data"  # send the person everything stored about them; gathered at delivery, never stored here
+    FAREWELL = "farewell"  # a last message to an erased person: sent once nothing of them is left, then deleted
 
 
 @dataclass(frozen=True, slots=True)
@@ -269,7 +269,7 @@ def drop_delayed(conn: Connection, chats: Mapping[int, datetime]) -> None:
 
 
 def forget(conn: Connection, rows: Sequence[int]) -> None:
-    """These were for somebody who was erased: nothing of them stays."""
+    """Delete rows that were for an erased person."""
     if rows:
         conn.execute(delete(outbox).where(outbox.c.id.in_(rows)))
 

@@ -44,7 +44,7 @@ _VALUES = (
     "measure", "value", "second", "taken_at", "as_typed", "unit", "conditions", "how", "attempts", "window",
 )  # fmt: skip
 _COLUMNS = (readings.c.client_id, readings.c.id, readings.c.key, *(readings.c[name] for name in _VALUES))
-_HELD = (*_VALUES, "id", "key")
+_HELD = (*(name for name in _VALUES if name != "as_typed"), "id", "key")  # nothing is judged by how it was typed
 _PLACES = {column.name: column.type.place for column in readings.c if isinstance(column.type, Sealed)}
 _SEALED = tuple(_PLACES)
 
@@ -219,7 +219,7 @@ def histories(
     conn: Connection, client_ids: Iterable[int], now: datetime, *, skip_damaged: bool = False
 ) -> dict[int, tuple[Reading, ...]]:
     """The relevant readings of each client, oldest first: everything of the last twelve weeks, including side notes,
-    and for each measure the baseline and the newest reading before that. One query.
+    and for each measure the baseline and the newest reading before that, all without what was typed. One query.
 
     skip_damaged: skip a corrupt reading that would otherwise hide other people's. Without it, raises ValueError,
     KeyError or ArithmeticError for one: nothing is judged against an incomplete history.
@@ -247,7 +247,7 @@ _read = json.JSONDecoder().raw_decode
 
 @lru_cache(maxsize=32_768)  # of some six hundred people in the middle of a check-in, whose every answer asks for them
 def _from_line(line: str, ring: Keyring) -> Reading:
-    measure, value, second, taken_at, as_typed, unit, conditions, how, attempts, window, number, key = _read(line)[0]
+    measure, value, second, taken_at, unit, conditions, how, attempts, window, number, key = _read(line)[0]
     if conditions is not None:
         conditions = ring.open(_PLACES["conditions"], conditions)
     return Reading(
@@ -255,7 +255,7 @@ def _from_line(line: str, ring: Keyring) -> Reading:
         Decimal(ring.open_once(_PLACES["value"], value)),
         datetime.fromisoformat(taken_at),
         None if second is None else Decimal(ring.open_once(_PLACES["second"], second)),
-        as_typed and ring.open_once(_PLACES["as_typed"], as_typed),
+        "",
         _UNITS[unit],
         SAME if conditions is None else _conditions(conditions),
         _HOWS[how],

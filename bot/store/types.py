@@ -10,7 +10,7 @@ from sqlalchemy.types import TypeDecorator
 
 from bot.foundation.writable import writable
 
-Key = BigInteger().with_variant(Integer, "sqlite")  # SQLite numbers rows by itself only in INTEGER columns
+Key = BigInteger().with_variant(Integer, "sqlite")  # SQLite assigns row ids only in INTEGER columns
 
 
 class Instant(TypeDecorator[datetime]):

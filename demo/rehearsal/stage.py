@@ -220,12 +220,7 @@ class Stage:
         event = self._reasons.event(step, await player.messenger.seen(chat), self.now)
         if event is None or store is None:
             return None
-        known = (await store.read(facts.who, [chat])).get(chat)
-        if known is None:
-            return None
-        client = known.client
-        history = None if client is None else (await store.read(facts.histories, [client.id], self.now))[client.id]
-        return Heard(name, event, self.now, known, history)
+        return await store.read(self._reasons.heard, name, chat, event, self.now)
 
     # --- the clock ----------------------------------------------------------------------------------------------
 

@@ -23,7 +23,7 @@ from bot.process import wiring
 from bot.rendering.phrases.sources import all_sources
 from bot.store import caseload, codec, facts
 from bot.store.facts import History, Known
-from bot.turns.turn import Steps, client_facts
+from bot.turns.turn import Decided, Steps, client_facts
 from core import sources
 from core.care import Plan
 from core.dialogue.client import answers, buttons
@@ -31,9 +31,12 @@ from core.dialogue.client.facts import OpenFlag
 from core.dialogue.client.states import State
 from core.dialogue.client.step import ClientStep
 from core.dialogue.engines.client import step as client_step
+from core.dialogue.engines.staff import needs as staff_needs
 from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Command, Event, Press, Text
 from core.dialogue.kit.messages import Together
+from core.dialogue.staff.states import FRESH_STAFF, StaffState
+from core.language import words_for
 from core.language.danger_signs import recognise
 from core.language.intents import intent_of
 from core.measures import MEASURES
@@ -58,13 +61,17 @@ SEEN = {
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """What somebody wrote or pressed, and what the store knew of them when the bot heard it. history: of a client."""
+    """What somebody wrote or pressed, and what the store knew of them when the bot heard it.
+
+    history: of a client.  decided: for a coach or an organiser, at once, since it rests on their caseload as it was.
+    """
 
     name: str
     event: Event
     at: datetime
     known: Known
-    history: History | None
+    history: History | None = None
+    decided: Decided | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +141,20 @@ class Reasons:
             case _:
                 return None
 
+    def heard(self, conn: Connection, name: str, chat: int, event: Event, now: datetime) -> Heard | None:
+        """Return what is about to be heard, with what the store knows of whoever said it; None for a stranger."""
+        known = facts.who(conn, [chat]).get(chat)
+        if known is None:
+            return None
+        if known.client is not None:
+            return Heard(
+                name, event, now, known, history=facts.histories(conn, [known.client.id], now)[known.client.id]
+            )
+        if known.staff is not None and self._steps.staff is not None:
+            decided = self._steps.staff.step(conn, known.staff, _staff_state(known), event, now)
+            return Heard(name, event, now, known, decided=decided)
+        return None
+
     # --- what is known --------------------------------------------------------------------------------------------
 
     def knows(self, conn: Connection, chat: int, heard: Heard | None, now: datetime) -> Knows:
@@ -142,7 +163,7 @@ class Reasons:
         if known is None:
             return Knows((Row("Person", NOTHING, "whoever writes without an invitation gets one fixed answer"),))
         if known.staff is not None:
-            return self._of_staff(conn, known, now)
+            return self._of_staff(conn, known, heard, now)
         if known.client is None:
             return Knows((Row("Person", NOTHING),))
         history = facts.histories(conn, [known.client.id], now)[known.client.id]
@@ -166,7 +187,7 @@ class Reasons:
             why=None if heard is None else self._why(heard),
         )
 
-    def _of_staff(self, conn: Connection, known: Known, now: datetime) -> Knows:
+    def _of_staff(self, conn: Connection, known: Known, heard: Heard | None, now: datetime) -> Knows:
         staff = known.staff
         assert staff is not None
         rows = [Row("Open question", _described(codec.loads(known.state)) if known.state else NOTHING)]
@@ -180,23 +201,19 @@ class Reasons:
                 flags += [
                     dataclasses.replace(row, name=f"{client.name}: {row.name}") for row in map(_flag, history.flags)
                 ]
-        return Knows(tuple(rows), flags=tuple(flags))
+        return Knows(tuple(rows), flags=tuple(flags), why=None if heard is None else self._why(heard))
 
     # --- why ------------------------------------------------------------------------------------------------------
 
     def _why(self, heard: Heard) -> Explanation | None:
+        if heard.decided is not None:
+            return _why_for_staff(heard, heard.decided)
         if heard.known.client is None or heard.history is None:
             return None
         state = codec.load_state(heard.known.state)
         known = client_facts(self._steps, heard.known, heard.history)
         outcome = client_step(state, heard.event, known, heard.at)
-        said = [
-            part
-            for effect in outcome.effects
-            if isinstance(effect, Say)
-            for part in (effect.message.parts if isinstance(effect.message, Together) else (effect.message,))
-        ]
-        others = [effect for effect in outcome.effects if not isinstance(effect, Say)]
+        said, others = _said(outcome)
         return Explanation(
             heard=_in_words(heard.event),
             question=_open(state),
@@ -204,6 +221,40 @@ class Reasons:
             decided=tuple(_row(thing) for thing in (*others, *said)),
             references=_references(said, outcome.state),
         )
+
+
+def _said(outcome: Decided) -> tuple[list[object], list[object]]:
+    """What a step says, message by message, and what else it does."""
+    said = [
+        part
+        for effect in outcome.effects
+        if isinstance(effect, Say)
+        for part in (effect.message.parts if isinstance(effect.message, Together) else (effect.message,))
+    ]
+    return said, [effect for effect in outcome.effects if not isinstance(effect, Say)]
+
+
+def _staff_state(known: Known) -> object | None:
+    return codec.loads(known.state) if known.state else None
+
+
+def _why_for_staff(heard: Heard, outcome: Decided) -> Explanation:
+    stored = _staff_state(heard.known)
+    state = stored if isinstance(stored, StaffState) else FRESH_STAFF
+    staff = heard.known.staff
+    assert staff is not None
+    said, others = _said(outcome)
+    rules = [Row("Looked up", _described(need)) for need in staff_needs(state, heard.event)]
+    if isinstance(heard.event, Text):
+        intent = intent_of(heard.event.text, words_for(staff.language))
+        rules.append(Row("An intent", NOTHING if intent is None else intent.value))
+    return Explanation(
+        heard=_in_words(heard.event),
+        question=NOTHING if state.asking is None else _described(state.asking),
+        rules=tuple(rules),
+        decided=tuple(_row(thing) for thing in (*others, *said)),
+        references=(),
+    )
 
 
 def _rules(event: Event, d: ClientStep) -> list[Row]:

@@ -1,5 +1,6 @@
 """The readings loaded for a turn, compared with a plain loop over all of them."""
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
 from random import Random
@@ -78,8 +79,8 @@ def test_a_reading_loaded_for_a_turn_is_the_one_that_was_kept(database: Database
     client = database.write_now(keep)
     found = database.read_now(readings.histories, [client], NOW)[client]
     everything = database.read_now(readings.everything, [client])[client]
-    assert found == everything
+    assert found == tuple(replace(reading, as_typed="") for reading in everything), "all but what was typed"
     assert [(r.value, r.second, r.taken_at, r.as_typed, r.conditions, r.unit, r.window, r.key) for r in found] == [
-        (old.value, old.second, old.taken_at, old.as_typed, SAME, None, 30, "b"),
-        (lately.value, None, lately.taken_at, "82.40 kg", lately.conditions, lately.unit, None, "a"),
+        (old.value, old.second, old.taken_at, "", SAME, None, 30, "b"),
+        (lately.value, None, lately.taken_at, "", lately.conditions, lately.unit, None, "a"),
     ]

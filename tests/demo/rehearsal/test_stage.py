@@ -200,6 +200,19 @@ def test_an_early_weight_appears_in_no_chart() -> None:
     assert with_it[-1] == without[-1]
 
 
+def test_a_coachs_last_answer_is_explained_by_what_was_looked_up_for_it() -> None:
+    async def scene(stage: Stage) -> None:
+        await stage.act("at 2026-03-02 07:30", "Ada: 7", "Rowan: Ada")
+        why = (await stage.why(stage.people["Rowan"])).why
+        assert why is not None
+        assert why.heard == "Ada"
+        looked_up = [row.value for row in why.rules if row.name == "Looked up"]
+        assert looked_up == ["Caseload", "CardsNamed (words Ada, whole True)"]
+        assert [row.name for row in why.decided] == ["CardSaid"]
+
+    on_stage(ADA, scene)
+
+
 def test_the_last_answer_is_explained_by_the_rule_that_read_it_and_its_reference() -> None:
     async def scene(stage: Stage) -> None:
         await stage.act("at 2026-03-02 07:30", "Ada: 7", "Ada: 12 st 4")
