@@ -43,6 +43,9 @@ class Metrics:
             ["what"],
             registry=self.registry,
         )
+        self.unreachable_coaches = Gauge(
+            "samehour_unreachable_coaches", "Coaches with clients whom no message reaches", registry=self.registry
+        )
         self.halted = Gauge("samehour_halted", "1 while the messenger halts all sending", registry=self.registry)
 
     def text(self) -> bytes:

@@ -121,6 +121,10 @@ class Answers:
             _log.exception("a press was not answered")
 
 
+class _Unconfirmed(Exception):
+    """None of a batch says its number. They come again until one does."""
+
+
 class Poller:
     """The long-polling loop. `keep` commits a batch; if it raises, the batch is tried again."""
 
@@ -182,7 +186,7 @@ class Poller:
                 if batch is not None:
                     await self._take(batch)
                     if batch.count and batch.confirm is None:
-                        raise LookupError("the messenger gives updates that cannot be confirmed")
+                        raise _Unconfirmed
                 failed = 0
             except Exception as error:
                 failed += 1
@@ -198,6 +202,10 @@ class Poller:
                 if loud:
                     _log.error("updates go to another process or to a webhook", attempt=failed)
                 return max(usual, _OTHER_POLLER_DELAY)
+            case _Unconfirmed():
+                if loud:
+                    _log.error("the messenger gives updates that cannot be confirmed", attempt=failed)
+                return usual / 10  # the next one, which confirms these too, may be there already
             case TokenRefused():
                 if loud:
                     _log.error("the messenger refuses the token", attempt=failed)

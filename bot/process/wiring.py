@@ -28,7 +28,7 @@ from bot.process.rendering_cache import Renderings
 from bot.process.web import HttpServer, Probe, Webhook, application, updates_only
 from bot.process.worker import Bells, Parts, Service
 from bot.rendering.menu import describe
-from bot.store import clock_jumps, outbox, rate_limit, retention, unread
+from bot.store import clock_jumps, outbox, rate_limit, retention, staff, unread
 from bot.store import inbox as inbox_store
 from bot.store import menus as menus_of_staff
 from bot.store import migrate as versions
@@ -277,6 +277,7 @@ def _backlog(conn: Connection) -> dict[str, int]:
         "inbox": inbox_store.waiting(conn),
         "outbox": outbox.waiting(conn),
         "person": inbox_store.set_aside_count(conn) + unread.count(conn),
+        "coach": staff.unheard(conn).coaches,
     }
 
 
@@ -297,4 +298,7 @@ async def _look(store: Database, metrics: Metrics) -> None:
     except Exception:
         return
     for what, count in found.items():
-        metrics.waiting.labels(what).set(count)
+        if what == "coach":
+            metrics.unreachable_coaches.set(count)
+        else:
+            metrics.waiting.labels(what).set(count)

@@ -238,14 +238,18 @@ def _care() -> Iterator[object]:
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
         yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"), m.AlarmOver(sign, "999"))
-        yield from (m.Emergency(sign, ""), m.PastIllness(sign))
+        yield from (m.Emergency(sign, ""), m.PastIllness(sign), m.HowIsItNow(sign), m.HowIsItNow(sign, True))
     yield from (
         m.Despair("999"),
         m.Despair("", "Samaritans", "116 123", "samaritans.org"),
         m.Despair("112", "Línea 024", "024"),
     )
     yield from (m.EatingWorry(COACH), m.EatingWorry("", "Beat", "beateatingdisorders.org.uk"))
-    yield from (m.StoodDown(), m.CoachTold(COACH), m.CoachNotReached(COACH), m.CoachNotReached(""))
+    yield from (m.StoodDown(), m.CoachTold(COACH), m.CoachNotReached(COACH), m.CoachNotReached(COACH, True))
+    yield m.CoachNotReached("")
+    yield from (m.NotMeant("999"), m.AlarmClosed("999"), m.NotMeant(""))
+    for key in ("weight", "blood_pressure"):
+        yield from (m.KeptAside(key, amount(MEASURES[key]), second(MEASURES[key])), m.KeptAside(key, None))
     yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
     yield from (m.PregnancyPressureRepeat("999"), m.PregnancyPressureSevere("999"))
     yield from (m.PregnancyPressureSettled(), m.PregnancyPressureWeek())

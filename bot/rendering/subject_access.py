@@ -146,7 +146,7 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
     height = "" if profile.stature is None else v.amount(Amount(profile.stature, Unit.CENTIMETRE), measure="height")
     return (
         *_known(said.name, said.language, said.since, v),
-        v.say("Coach: {name}", name=v.name(said.coach)) if said.coach else "",
+        v.say("Coach: {name}", name=v.coach(said.coach)) if said.coach else "",
         v.say("Born: {when}", when=born) if born else "",
         v.say("Sex: {sex}", sex=sex) if sex else "",
         v.say("Height: {height}", height=height) if height else "",

@@ -88,7 +88,11 @@ class Voice:
 
     def name(self, text: str) -> str:
         """A person's or a place's own name: short, and isolated where letters run the other way."""
-        return self.numbers.isolate(shortened(text, 64))
+        return self.numbers.isolate(shortened(text, 64)) if text.strip() else self.plain("(no name)")
+
+    def coach(self, text: str) -> str:
+        """A coach's name, or what to call them if there is none."""
+        return self.name(text) if text.strip() else self.plain("your coach")
 
     def typed(self, text: str, limit: int = 3000) -> Html:
         """What somebody typed, cut to fit one message."""

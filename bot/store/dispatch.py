@@ -138,11 +138,13 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Send
                 event = GroupEvent(now, "migrated", other_chat=chat_id)
                 events.append(inbox.NewEvent(f"moved/{row.chat_id}", row.chat_id, event, is_group=True))
             case Unreachable(reason):
-                outbox.fail_chat(conn, row.chat_id, now, reason)
+                outbox.hold_chat(conn, row.chat_id, now, reason)
                 events.append(_gone(row, now))
+            case Broken(error) if error == UNREACHABLE:
+                outbox.hold(conn, row.id, now, error)
             case Broken(error):
                 outbox.mark_failed(conn, row.id, now, error)
-                if _was_an_answer(row) and error != UNREACHABLE:
+                if _was_an_answer(row):
                     instead = outbox.Outgoing(
                         row.chat_id, OurFault(), row.due_at, person_id=row.person_id, occasion=f"{INSTEAD}{row.id}"
                     )

@@ -48,6 +48,7 @@ from bot.foundation.config import data_folder
 from bot.foundation.private import make_private
 from bot.store import master
 from bot.store.master import LENGTH, CannotUnwrap, Wrapper
+from core.reading import Reading
 
 PASSING_FOR = timedelta(weeks=5)
 _VERSION = b"\x01"
@@ -55,6 +56,7 @@ _NUMBER, _NONCE = 8, 12  # bytes
 _BEGINS = len(_VERSION) + _NUMBER
 _MIDDLE = _BEGINS + _NONCE
 _MOST = 65_536  # keys, and opened values, that are remembered
+_MOST_READINGS = 32_768  # of some six hundred people in the middle of a check-in
 
 _metadata = MetaData()
 _keys = Table(
@@ -141,6 +143,7 @@ class Keyring:
         self._readers: list[sqlite3.Connection] = []
         self._ciphers: dict[bytes, AESGCM] = {}
         self._plain: dict[tuple[str, str], str] = {}  # just written or opened, by place and sealed text
+        self.parsed: dict[str, Reading] = {}  # readings, by their line as it is stored
         self._weeks: dict[str, str] = {}
         self.clients: dict[int, str] = {}  # whose key is which; see `bot.store.owners`
         self.people: dict[int, tuple[str, bool]] = {}
@@ -213,6 +216,7 @@ class Keyring:
     def forget_opened(self) -> None:
         """Let go of every value and key in memory."""
         self._plain.clear()
+        self.parsed.clear()
         self._ciphers.clear()
 
     # --- making and destroying --------------------------------------------------------------------------------
@@ -270,13 +274,13 @@ class Keyring:
         self.forget_opened()
 
     def destroy_passing(self, now: datetime) -> int:
-        """Destroy the keys of weeks that are long over; how many."""
+        """Destroy the keys of weeks that are long over; how many. What is in memory goes too: another process may have
+        erased somebody meanwhile."""
         old = (now - PASSING_FOR).date()
         with self._write() as conn:
             gone: int = conn.execute(delete(_keys).where(_keys.c.week.is_not(None), _keys.c.made_on < old)).rowcount
-        if gone:
-            self._weeks.clear()
-            self.forget_opened()
+        self._weeks.clear()
+        self.forget_opened()
         return gone
 
     def destroyed(self) -> frozenset[str]:
@@ -374,6 +378,13 @@ class Keyring:
         if len(self._plain) >= _MOST:
             self._plain.clear()
         self._plain[place, sealed] = text
+
+    def remember_parsed(self, line: str, reading: Reading) -> Reading:
+        """Keep a reading for the next time: every answer in the middle of a check-in asks for the same."""
+        if len(self.parsed) >= _MOST_READINGS:
+            self.parsed.clear()
+        self.parsed[line] = reading
+        return reading
 
     def _unwrapped(self, key: bytes) -> AESGCM | None:
         plain = self._key(key.hex())

@@ -14,6 +14,7 @@ from enum import StrEnum
 from typing import Any
 
 from sqlalchemy import (
+    ColumnElement,
     Connection,
     and_,
     bindparam,
@@ -33,6 +34,7 @@ from bot.store.schema import outbox, people
 from bot.store.sealed import secret
 from core.dialogue.kit.effects import Rows
 
+LASTING = "lasting"  # the `ref` of a message that waits for its reader
 ANSWER, BULK = 0, 1  # priorities: somebody is waiting; everything else
 
 
@@ -50,7 +52,8 @@ class Outgoing:
     """Something to send. occasion: idempotency key, so that it is sent once. language: if there is no person with one.
 
     message: a value of `core.dialogue`, None if the kind needs none. about: the client a message to staff is about.
-    due_at: its place in the chat; ready_at: from when it may be sent, if different.
+    due_at: its place in the chat; ready_at: from when it may be sent, if different. lasting: it waits while its reader
+    cannot be reached, and is sent when they come back.
     """
 
     chat_id: int
@@ -66,6 +69,7 @@ class Outgoing:
     priority: int = ANSWER
     about: int | None = None
     ready_at: datetime | None = None
+    lasting: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +106,7 @@ def row(out: Outgoing, now: datetime) -> dict[str, Any]:
         "about": out.about,
         "message": None if out.message is None else codec.dump_for_soon(out.message),
         "choices": codec.dumps(out.choices) if out.choices else None,
-        "ref": out.ref,
+        "ref": LASTING if out.lasting else out.ref,
         "priority": out.priority,
         "due_at": out.due_at,
         "ready_at": out.ready_at or out.due_at,
@@ -276,21 +280,40 @@ def forget(conn: Connection, rows: Sequence[int]) -> None:
 
 def mark_failed(conn: Connection, row: int, now: datetime, error: str) -> None:
     """Mark a row as failed for good. error: a code, no content. Its content is deleted."""
-    conn.execute(
-        update(outbox)
-        .where(outbox.c.id == row)
-        .values(status="failed", sent_at=now, error=error, claimed_by=None, message=None, choices=None)
-    )
+    conn.execute(update(outbox).where(outbox.c.id == row).values(_failed(now, error)))
 
 
-def fail_chat(conn: Connection, chat_id: int, now: datetime, error: str) -> int:
-    """Fail everything pending for a chat that blocked us; return how many."""
-    rest = (
-        update(outbox)
-        .where(outbox.c.chat_id == chat_id, _pending)
-        .values(status="failed", sent_at=now, error=error, claimed_by=None, message=None, choices=None)
-    )
-    return conn.execute(rest).rowcount
+def _failed(now: datetime, error: str) -> dict[str, object]:
+    return {
+        "status": "failed",
+        "sent_at": now,
+        "error": error,
+        "claimed_by": None,
+        "message": None,
+        "choices": None,
+    }
+
+
+def hold(conn: Connection, row: int, now: datetime, error: str) -> None:
+    """A row whose reader cannot be reached: it waits for them if it lasts, else it has failed."""
+    _hold(conn, outbox.c.id == row, now, error)
+
+
+def hold_chat(conn: Connection, chat_id: int, now: datetime, error: str) -> None:
+    """The same for everything pending for a chat that blocked us."""
+    _hold(conn, and_(outbox.c.chat_id == chat_id, _pending), now, error)
+
+
+def _hold(conn: Connection, which: ColumnElement[bool], now: datetime, error: str) -> None:
+    waits = update(outbox).where(which, outbox.c.ref == LASTING)
+    conn.execute(waits.values(status="held", error=error, claimed_by=None))
+    conn.execute(update(outbox).where(which, outbox.c.ref != LASTING).values(_failed(now, error)))
+
+
+def deliver_held(conn: Connection, chat_id: int, now: datetime) -> int:
+    """The reader is back: send what waited for them, in its old order; return how many."""
+    held = update(outbox).where(outbox.c.chat_id == chat_id, outbox.c.status == "held")
+    return conn.execute(held.values(status="pending", ready_at=now, attempts=0, error=None)).rowcount
 
 
 def move_chat(conn: Connection, old: int, new: int) -> int:

@@ -230,7 +230,7 @@ outbox = Table(
     count("priority"),  # 0 answers somebody who waits, 1 can stand behind those
     Column("due_at", Instant, nullable=False),  # the order within a chat
     Column("ready_at", Instant, nullable=False),  # not before: due, a retry, or the end of a lease
-    Column("status", Text, nullable=False, server_default=text("'pending'")),  # "sent", "failed"
+    Column("status", Text, nullable=False, server_default=text("'pending'")),  # "sent", "failed", "held"
     count("attempts"),
     Column("claimed_by", Text),
     Column("error", Text),

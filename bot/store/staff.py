@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
+from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert, not_, or_, select, update
 
 from bot.foundation import log
 from bot.store import caseload, coach_thread, codec, cohorts, owners, readings
@@ -453,3 +453,29 @@ def by_name(conn: Connection, name: str) -> dict[int, str]:
     rows = conn.execute(select(coaches.c.id, coaches.c.name).where(coaches.c.left_at.is_(None))).all()
     ids = meant(tuple((r.id, r.name) for r in rows), name)
     return {r.id: r.name for r in rows if r.id in ids}
+
+
+@dataclass(frozen=True, slots=True)
+class Unheard:
+    """Clients in care whom nobody hears. coaches: those who cannot be reached; clients: theirs, and those without a
+    coach."""
+
+    coaches: int
+    clients: int
+
+
+_HEARD = and_(people.c.chat_id.is_not(None), people.c.reachable, coaches.c.left_at.is_(None))
+_UNHEARD = (
+    select(func.count(coaches.c.id.distinct()), func.count())
+    .select_from(
+        clients_table.outerjoin(coaches, coaches.c.id == clients_table.c.coach_id).outerjoin(
+            people, people.c.id == coaches.c.person_id
+        )
+    )
+    .where(clients_table.c.status != Status.LEFT.value, not_(func.coalesce(_HEARD, false())))
+)
+
+
+def unheard(conn: Connection) -> Unheard:
+    """Numbers only, for the operator."""
+    return Unheard(*conn.execute(_UNHEARD).one())

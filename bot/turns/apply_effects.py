@@ -43,7 +43,7 @@ from core.dialogue.client.messages_to_coach import ClientWord, UrgentFlag
 from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
 from core.dialogue.staff.step import about, about_flag
 from core.watching.digest import when_to_tell
-from core.watching.flags import RULES, Clears, Flag, Severity
+from core.watching.flags import RULES, Clears, Code, Flag, Severity
 
 
 @dataclass
@@ -150,6 +150,7 @@ class TurnEffects:
                 language=None if self.person_id else self.language,
                 priority=self.priority,
                 ready_at=erasures.HELD if self.erased else self.now + effect.after,
+                lasting=effect.lasting,
             )
         )
         if effect.said and self.client is not None:
@@ -165,7 +166,7 @@ class TurnEffects:
         at: datetime | None = None,
     ) -> None:
         """Queue a message for this client's coach; at night only if urgent, or if the coach chose so. at: the instant,
-        if already known."""
+        if already known. It waits while they cannot be reached. The only way from a client to their coach."""
         coach = self.coach
         if coach is None or coach.chat_id is None:
             return
@@ -175,7 +176,15 @@ class TurnEffects:
         about = None if self.client is None else self.client.id
         self._queue(
             Outgoing(
-                coach.chat_id, message, due, choices, coach.person_id, occasion, about=about, priority=self.priority
+                coach.chat_id,
+                message,
+                due,
+                choices,
+                coach.person_id,
+                occasion,
+                about=about,
+                priority=self.priority,
+                lasting=True,
             )
         )
 
@@ -280,10 +289,10 @@ class TurnEffects:
             case e.DropGoal(measure):
                 writes.goals.pop((me, measure), None)
                 writes.dropped[me, measure] = None
-            case e.PassOn(text):
+            case e.PassOn(text, urgent):
                 coach_id = None if self.coach is None else self.coach.id
                 writes.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
-                self.notify_coach(ClientWord(me, client.name, text), about(me))
+                self.notify_coach(ClientWord(me, client.name, text), about(me), urgent=urgent)
             case e.LeaveCohort(cohort_id):
                 writes.left_cohorts[me, cohort_id] = None
             case Erase(farewell):
@@ -299,12 +308,13 @@ class TurnEffects:
             return
         day = flag.since.astimezone(zone_of(client.slot.zone_name if client.slot else None)).date()
         level = dict(flag.evidence).get("level", "")
+        what = "/".join(str(value) for _, value in flag.evidence) if flag.code is Code.RED_FLAG_WORDS else level
         self.notify_coach(
             UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
             about_flag(client.id),
             at=when_to_tell(flag, self.now, zone_of(self.coach.zone_name), quiet_nights=self.coach.quiet_nights),
             # one emergency must never be mistaken for a repetition of another
-            occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{level}/{day.isoformat()}",
+            occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{what}/{day.isoformat()}",
         )
 
     def clear_flags(self, client: Client, ends: Clears) -> None:

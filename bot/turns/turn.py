@@ -269,6 +269,8 @@ def _note_reachable(batch: _Batch, known: Known, row: ClaimedEvent, event: Event
     reachable = event.reachable if isinstance(event, Reachability) else True
     if known.reachable is not reachable and isinstance(event, (*FROM_A_PERSON, Reachability)):
         set_reachable(batch.conn, row.chat_id, reachable)
+        if reachable:
+            outbox.deliver_held(batch.conn, row.chat_id, batch.now)
 
 
 def _turn_effects(

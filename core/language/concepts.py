@@ -108,6 +108,8 @@ class Concept(StrEnum):
     THOUGHTS = auto()  # "I think of ...", "I would never do it"
     DEATH_WISH = auto()
     HOPELESS = auto()
+    PLAN = auto()
+    BRINK = auto()  # a place to jump from
 
     # eating
     EATING = auto()  # says it all alone
@@ -132,6 +134,22 @@ class Concept(StrEnum):
     SHARP = auto()  # twisted, pulled, snapped
     INJURY = auto()  # says it all alone
     EFFORT = auto()  # exercise, walk, test; newly
+
+    # falls, sugar, water
+    HEAD = auto()
+    HIT = auto()  # said of the head
+    HEAD_INJURY = auto()  # says it all alone
+    THINNERS = auto()  # medicines that thin the blood
+    SUGAR = auto()  # in the blood
+    METER = auto()  # what shows it, or something else
+    SHAKY = auto()  # trembling, sweating
+    SUGAR_LOW = auto()  # a low reading in figures counts too
+    HYPO = auto()  # low blood sugar in one word
+    INHALER = auto()  # asthma too
+    NO_USE = auto()  # said of the inhaler: does not help; of asthma: an attack
+    URINATE = auto()
+    GROIN = auto()
+    FAST_RATE = auto()  # a heart rate far too fast; figures count too
 
     # a cry for help
     CRY = auto()

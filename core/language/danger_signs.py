@@ -26,6 +26,12 @@ REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
+LOW_MG, LOW_MMOL, LOW_G = 70, 3.9, 0.7  # blood sugar below it is low (common practice)
+LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is something else
+FAST = range(140, 261)  # beats a minute: ours
+FAST_DIGITS = 3
+FRACTION = (".", ",")
+SOON = 4  # words from "sugar" to its figure
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.6  # of the words known in the best language: what a language must know to be heard as well
@@ -178,14 +184,37 @@ def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bo
     for piece in pieces:
         for stem in known(piece, table, forgiving):
             shown |= table.begins.get(stem, 0)
-        if _many(piece):
-            shown |= table.mask((C.TOO_MUCH,))
+        if piece[0].isdecimal():
+            shown |= table.mask((C.TOO_MUCH, C.SUGAR_LOW, C.FAST_RATE))
     possible = [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
     if not possible:
         return []  # as with nearly every message
     r = _prepared(read(pieces, table, forgiving))
     matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
     return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+
+
+@cache
+def _units(words: Lexicon) -> frozenset[str]:
+    """What shows that a figure is a weight, a time or a distance."""
+    spelled = {plain(s) for spellings in words.units.values() for s in spellings}
+    return frozenset(spelled | {plain(s) for spellings in words.parts.values() for s in spellings} | {"g"})
+
+
+def _low_sugar(r: _Read, i: int, named: Iterable[Span]) -> bool:
+    """Whether a figure said soon after sugar or a meter is a low one, in mg/dL, mmol/L or (where usual) g/L."""
+    said = r.said
+    word, rest = said.words[i], said.words[i + 1]
+    if not word.isdecimal() or len(word) > 2 or any(w.isdecimal() for w in said.words[max(0, i - 2) : i]):
+        return False  # "128 over 62" is a pressure
+    if not any(end <= i < end + SOON and not any(r.hard[end : i + 1]) for _, end in named):
+        return False
+    if any(r.is_(concept, k) for k in (i - 1, i, i + 1) for concept in (C.HEART, C.FOR_DAYS)):
+        return False
+    if rest.isdecimal() and said.gaps[i + 1] in FRACTION:
+        value = float(f"{word}.{rest}")
+        return LOWEST_G <= value < LOW_G or (LOWEST_MMOL <= value < LOW_MMOL and not said.table.words.grams_of_sugar)
+    return LOWEST_MG <= int(word) < LOW_MG and rest not in _units(said.table.words) and not rest.isdecimal()
 
 
 def _many(word: str) -> bool:
@@ -198,6 +227,8 @@ def _prepared(said: Said[C]) -> _Read:
     count = len(said.words)
     r = _Read(said)
     starts = [said.spans(i) for i in range(count)]
+    sugar = {i: spans[C.SUGAR] for i, spans in enumerate(starts) if C.SUGAR in spans}
+    meters = [spans[C.METER] for spans in starts if C.METER in spans]
     for i in range(count):
         if (harmless := starts[i].get(C.HARMLESS)) is not None:
             for k in range(*harmless):
@@ -214,7 +245,16 @@ def _prepared(said: Said[C]) -> _Read:
     for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
         if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
             r.at.setdefault(C.TOO_MUCH, {}).setdefault(i, (i, i + 1))
+    for i, word in enumerate(said.words):
+        if word.isdecimal() and len(word) == FAST_DIGITS and int(word) in FAST:
+            r.at.setdefault(C.FAST_RATE, {})[i] = (i, i + 1)
     r.hard = [i == 0 or i == count - 1 or bool(HARD & set(said.gaps[i])) for i in range(count)]
+    if sugar:
+        r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
+    if named := [*sugar.values(), *meters]:
+        for i in range(count - 1):
+            if _low_sugar(r, i, named):
+                r.at.setdefault(C.SUGAR_LOW, {})[i] = (i, i + 1)
     r.fresh = [r.hard[i] or r.is_(C.BUT, i) for i in range(count)]
     r.stop = [r.fresh[i] or r.is_(C.CLAUSE, i) for i in range(count)]
     return r
@@ -276,7 +316,7 @@ def _sighting(
         return Sighting(sign.key, level, denied=True, certain=False)
     if (sign.key, level) in SETTLES and _settled(r, spans):
         level = SETTLES[sign.key, level]
-    when = _when(r, spans, matches)
+    when = _when(r, sign, spans, matches)
     if when is When.LONG_AGO and sign.key == NEW and any(start <= i < end for i in r.negative):
         when = When.NOW  # "out of breath making the bed, last month it was not like that"
     who = _who(r, sign, spans, when)
@@ -370,16 +410,19 @@ def _settled(r: _Read, spans: Sequence[Span]) -> bool:
 # --- when and who -------------------------------------------------------------------------------------------------
 
 
-def _when(r: _Read, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]) -> When:
+def _when(r: _Read, sign: Sign, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]) -> When:
     start, end = r.sentence(spans)
-    part = _part(r, spans, start, end)
-    if r.anywhere(C.PAST, *part) and not (r.anywhere(C.NOW, *part) or r.anywhere(C.JUST_NOW, *part)):
-        return When.LONG_AGO  # "bulimic at school, now I eat normally"
+    own = _part(r, spans, start, end)
+    again = [_part(r, s, start, end) for other, s in matches if other.key == sign.key and start <= s[0][0] < end]
+    if any(r.anywhere(C.PAST, *part) for part in (own, *again)) and not any(
+        r.anywhere(concept, *part) for concept in (C.NOW, C.JUST_NOW) for part in (own, *again)
+    ):
+        return When.LONG_AGO  # "bulimic at school, now I eat normally"; "my leg swelled in 2016, a clot"
     if r.anywhere(C.JUST_NOW, start, end):
         return When.JUST_NOW
     if r.anywhere(C.NOW, start, end):
         return When.NOW
-    if _long_ago(r, spans, start, end, matches):
+    if _long_ago(r, spans, start, end, [m for m in matches if m[0].key != sign.key]):
         return When.LONG_AGO
     return When.EARLIER_TODAY if r.anywhere(C.EARLIER, start, end) else When.UNKNOWN
 

@@ -9,7 +9,7 @@ CONCEPTS: dict[C, str] = {
     # parts of the body
     C.CHEST: (
         "pecho, tórax, esternón, pechito, caja torácica, pecho izquierdo, costillas, boca del estómago, "
-        "toracico, mis pechos"
+        "toracico, mis pechos, corazon, boca del pecho, esternon, torax, entre las paletillas"
     ),
     C.HEART: ("corazón, pulso, latidos, latido, corazon, corazoncito, ritmo cardíaco, cuore, pulsaciones"),
     C.ARM_OR_JAW: (
@@ -33,7 +33,11 @@ CONCEPTS: dict[C, str] = {
     # heart
     C.CHEST_PAIN: (
         "peso en el pecho, angina de pecho, angina, losa en el pecho, losa encima del pecho, "
-        "elefante en el pecho, elefante encima, dolor torácico"
+        "elefante en el pecho, elefante encima, dolor torácico, me aprietan el corazon, "
+        "me aplastan el pecho, aplastaran el pecho, se me cierra el pecho, pecho cerrado, "
+        "punzadas en el corazon, me estrujan el pecho, me pisara un burro, opresion en el pecho, "
+        "presion en el pecho, presion en medio del pecho, me oprime, como si me aplastaran el pecho, "
+        "siento como si me"
     ),
     C.HEART_ATTACK: (
         "infarto*, ataque al corazón, ataque cardíaco, ataque al corazon, ataque del corazón, "
@@ -53,7 +57,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SPREADS: (
         "se me va al brazo, baja al brazo, baja por el brazo, corre al brazo, irradia, se extiende, "
-        "se corre, sube a la mandíbula, hasta la quijada, hasta la mandíbula, pasa al brazo"
+        "se corre, sube a la mandíbula, hasta la quijada, hasta la mandíbula, pasa al brazo, "
+        "se me va para el brazo, se va al brazo, hasta la mandibula"
     ),
     C.CLUTCH: ("se agarra, agarrándose, se aprieta, se toca, se lleva la mano, agarrandose, con la mano en"),
     C.RACING: (
@@ -70,7 +75,10 @@ CONCEPTS: dict[C, str] = {
         "extraño, extraños, descontrolad*, alocad*, retumbando, al cuello, hasta el cuello, apurado, "
         "zapatea, pega brincos, pum pum, revolotea*"
     ),
-    C.PALPITATIONS: "palpitacion*, palpitación, taquicardia*, arritmia*, fibrilación, extrasístole*",
+    C.PALPITATIONS: (
+        "palpitacion*, palpitación, taquicardia*, arritmia*, fibrilación, extrasístole*, corazon a mil, "
+        "corazon desbocado, corazon como loco"
+    ),
     C.COLD_SWEAT: "sudor frío, sudores fríos, sudando frío, sudoración fría, sudo frío, sudores frios",
     # brain
     C.STROKE: (
@@ -79,23 +87,25 @@ CONCEPTS: dict[C, str] = {
     ),
     C.DROOP: (
         "torcid*, caíd*, chueca, chueco, desviada, desviado, cuelga, colgando, tuerce, torció, ladeada, "
-        "ladeado, descolgad*, se me cae, se le cae, fue de lado, se fue de lado, de lado, caida, "
-        "deformada, va para un lado, torcido, torcida, desencajad*, caído, colgada, se me ha ido, "
-        "chuec*, virad*, virada, se le fue, jalada, paralizada, rara"
+        "ladeado, descolgad*, se me cae, se le cae, fue de lado, se fue de lado, de lado, caida, deformada, "
+        "va para un lado, torcido, torcida, desencajad*, caído, colgada, se me ha ido, chuec*, virad*, "
+        "virada, se le fue, jalada, paralizada, rara, para un lado, se me fue"
     ),
     C.NUMB: (
         "dormid*, adormec*, entumec*, entumid*, paraliz*, parálisis, duerme, acorchad*, hormigue*, "
         "insensible, anestesiad*, no siento, no me siento, sin sensibilidad, acalambrad*, tiesa, tieso, "
-        "se me durmió, no la siento, no lo siento"
+        "se me durmió, no la siento, no lo siento, dormida, dormido, congelada, entumecid*, hormigueo, "
+        "adormecid*"
     ),
     C.LIMP: (
-        "muert*, flácid*, floj*, sin fuerza*, no tiene fuerza, no me responde, no responde, "
-        "no me obedece, no obedece, no me hace caso, como un trapo, colgando, cuelga, sin fuerzas, "
-        "se me cae todo, se me caen las cosas, se me cae, perdió fuerza, perdí fuerza, perdí la fuerza, "
-        "pesa una tonelada, inútil, no la controlo, no lo controlo, se me dobla, se me va, inmóvil, "
-        "no me da, no la puedo mover, no lo puedo mover, no tengo fuerza, no muevo, no mueve, "
-        "no se mueve, no lo muevo, no la muevo, arrastro, arrastra, arrastrando, como de trapo, "
-        "de plomo, como plomo, pesadísim*, se me resbalan las cosas, se me caen, no agarra, sin control"
+        "muert*, flácid*, floj*, sin fuerza*, no tiene fuerza, no me responde, no responde, no me obedece, "
+        "no obedece, no me hace caso, como un trapo, colgando, cuelga, sin fuerzas, se me cae todo, "
+        "se me caen las cosas, se me cae, perdió fuerza, perdí fuerza, perdí la fuerza, pesa una tonelada, "
+        "inútil, no la controlo, no lo controlo, se me dobla, se me va, inmóvil, no me da, "
+        "no la puedo mover, no lo puedo mover, no tengo fuerza, no muevo, no mueve, no se mueve, "
+        "no lo muevo, no la muevo, arrastro, arrastra, arrastrando, como de trapo, de plomo, como plomo, "
+        "pesadísim*, se me resbalan las cosas, se me caen, no agarra, sin control, sin fuerza, "
+        "no la puedo levantar, no lo puedo levantar"
     ),
     C.WEAK: "debilidad, débil, sin fuerza, sin fuerzas, flojera, floj*",
     C.ONE_SIDE: ("un lado, lado izquierdo, lado derecho, un costado, costado, brazo, pierna, medio cuerpo, mitad"),
@@ -116,36 +126,43 @@ CONCEPTS: dict[C, str] = {
         "dificultad, cuesta, arrastr*, trab*, enred*, confus*, pastosa, pastoso, raro, rara, problemas, "
         "balbuce*, incoherencia*, incoherente, sin sentido, no me entiende, no se me entiende, "
         "no se entiende, no se le entiende, no entienden, atropella, mal, patosa, torpe, gangos*, "
-        "lengua de trapo, lengua gorda, tonterías, disparates, como borracho, como borracha, "
-        "no me salen, no le salen, borracho, borracha, no salen, sale mal, salen mal, al revés, "
-        "mal pronunciad*, no coordino, no me sale, embarullad*, liada, me lío, se me lía, trapo, pesada, "
-        "pesa, gorda, entender, entiende nadie"
+        "lengua de trapo, lengua gorda, tonterías, disparates, como borracho, como borracha, no me salen, "
+        "no le salen, borracho, borracha, no salen, sale mal, salen mal, al revés, mal pronunciad*, "
+        "no coordino, no me sale, embarullad*, liada, me lío, se me lía, trapo, pesada, pesa, gorda, "
+        "entender, entiende nadie, puro disparate, sale disparate, se traba, se me traba"
     ),
     C.SLURRED: (
         "balbuce*, farfull*, lengua de trapo, se me traba la lengua, se me enreda la lengua, "
         "hablo como borracho, me trabo al hablar, no me salen las palabras, no le salen las palabras, "
         "se me lían las palabras, se me cruzan las palabras, digo disparates, hablo sin sentido, "
-        "habla sin sentido, arrastro las palabras, arrastra las palabras"
+        "habla sin sentido, arrastro las palabras, arrastra las palabras, lengua trabada, "
+        "habla como borracho, hablo enredado, habla enredado, no se le entiende, me salen mal las palabras, "
+        "digo cosas sin sentido, habla raro, hablo raro, no puedo articular"
     ),
     C.SEE: "ver, veo, ve, vista, visión, miro, veía",
     C.SIGHT_LOST: (
-        "veo doble, ve doble, visión doble, vista doble, pérdida de visión, perdí la visión, "
-        "perdí la vista, perdido la vista, perdido la visión, ciego de repente, ciega de repente, "
-        "quedé ciego, quedé ciega, me he quedado ciego, me he quedado ciega, vista borrosa, "
-        "visión borrosa, veo borroso, se me nubló la vista, se me nubla la vista, se me fue la vista, "
-        "cortina en el ojo, cortina negra, ceguera, no veo por un ojo, no veo con un ojo, "
-        "no veo de un ojo, ojo en negro, mitad de las cosas, me quedé sin vista, se me apagó el ojo, "
-        "sombra en el ojo, medio campo, dejé de ver, he dejado de ver, perdí vista, me quedé ciego de, "
-        "solo veo la mitad, veo la mitad, se me ha ido la vista, veo todo doble, veo dos, "
-        "telón en el ojo, mancha negra en el ojo"
+        "veo doble, ve doble, visión doble, vista doble, pérdida de visión, perdí la visión, perdí la vista, "
+        "perdido la vista, perdido la visión, ciego de repente, ciega de repente, quedé ciego, quedé ciega, "
+        "me he quedado ciego, me he quedado ciega, vista borrosa, visión borrosa, veo borroso, "
+        "se me nubló la vista, se me nubla la vista, se me fue la vista, cortina en el ojo, cortina negra, "
+        "ceguera, no veo por un ojo, no veo con un ojo, no veo de un ojo, ojo en negro, mitad de las cosas, "
+        "me quedé sin vista, se me apagó el ojo, sombra en el ojo, medio campo, dejé de ver, "
+        "he dejado de ver, perdí vista, me quedé ciego de, solo veo la mitad, veo la mitad, "
+        "se me ha ido la vista, veo todo doble, veo dos, telón en el ojo, mancha negra en el ojo, "
+        "vision doble, sombra que me tapa, sombra me tapa, moscas negras, destellos y, telon en el ojo, "
+        "como una cortina, se me nublo la vista, perdi la vista, dejo de ver, deje de ver, "
+        "mitad de lo que veo, me quede ciego, me quede ciega, luces y moscas, veo doble asi, viendo doble, "
+        "veo borroso de golpe, vista borrosa de golpe, borroso por el ojo, no veo nada por, manchas negras, "
+        "fogonazos, relampagos en el ojo, se me apago un ojo, perdi vision"
     ),
     C.CONFUSED: (
         "confus*, desorientad*, aturdid*, perdid*, ido, ida, enredada la cabeza, atontad*, confundid*, no coordino"
     ),
     C.LOST_BEARINGS: (
         "no sé dónde estoy, no se donde estoy, no sé qué día es, no se que dia es, no sé ni dónde estoy, "
-        "no sé ni quién, no recuerdo mi nombre, no sé cómo me llamo, no sé en qué día, "
-        "no reconozco mi casa, no reconozco a, no sabe dónde está"
+        "no sé ni quién, no recuerdo mi nombre, no sé cómo me llamo, no sé en qué día, no reconozco mi casa, "
+        "no reconozco a, no sabe dónde está, no se como llegue, no se como he llegado, "
+        "no recuerdo como llegue, no se quien soy, no me acuerdo de mi nombre"
     ),
     C.HEADACHE: (
         "dolor de cabeza, dolores de cabeza, duele la cabeza, cabeza, jaqueca*, migraña*, cefalea, "
@@ -155,7 +172,8 @@ CONCEPTS: dict[C, str] = {
         "peor, más fuerte de mi vida, explota, estalla, estallar, explotar, reventar, revienta, "
         "como un trueno, trueno, como un latigazo, como un mazazo, como nunca, nunca había, jamás había, "
         "nunca me había dolido, insoportable de golpe, cuello rígido, cuello tieso, rayo, "
-        "como un martillazo, como una bomba, nunca antes"
+        "como un martillazo, como una bomba, nunca antes, nunca me habia dolido, me estalla, "
+        "la peor de mi vida, estallo de golpe"
     ),
     C.SEVERE: (
         "fuerte, fuertísimo, grave, mucho, muchísimo, mucha, muy, horrible*, terrible*, insoportable*, "
@@ -172,15 +190,22 @@ CONCEPTS: dict[C, str] = {
         "perdió el conocimiento, perdió la conciencia, pérdida de conocimiento, perdí conocimiento, "
         "inconsciente, desplom*, síncope, colaps*, patatús, soponcio, yuyu, me fui al suelo, "
         "se fue al suelo, me caí redond*, caí redond*, cayó redond*, no reacciona, no responde, "
-        "no despierta, sin conocimiento, sin sentido, perdí el mundo, se me fue el mundo, telele, "
-        "vahído, me apagué, quedé ido, privad*, me dio un bajón y me caí, me dio la pálida, la pálida, "
+        "no despierta, sin conocimiento, sin sentido, perdí el mundo, se me fue el mundo, telele, vahído, "
+        "me apagué, quedé ido, privad*, me dio un bajón y me caí, me dio la pálida, la pálida, "
         "se me apagó la luz, quedé inconsciente, lipotimia, me quedé en blanco y caí, me he desvanecido, "
         "me fui, me he ido al suelo, caí fulminad*, cayó fulminad*, se cayó y no, no se mueve, "
-        "no vuelve en sí, no abre los ojos, no se despierta, no contesta, no me contesta, "
-        "caí en redondo, me he caído redond*, me caí y no recuerdo, tirado sin moverse, no sé qué pasó, "
-        "en negro, se me fue todo, me caí desplomad*, cayó al suelo inconsciente, se fue en negro, "
-        "me fui en negro, pérdida del conocimiento, perder el conocimiento, perdió el sentido, "
-        "perdí por un momento el conocimiento"
+        "no vuelve en sí, no abre los ojos, no se despierta, no contesta, no me contesta, caí en redondo, "
+        "me he caído redond*, me caí y no recuerdo, tirado sin moverse, no sé qué pasó, en negro, "
+        "se me fue todo, me caí desplomad*, cayó al suelo inconsciente, se fue en negro, me fui en negro, "
+        "pérdida del conocimiento, perder el conocimiento, perdió el sentido, "
+        "perdí por un momento el conocimiento, no contesta en el suelo, suelo .. no contesta, "
+        "suelo .. no responde, piso .. no contesta, piso .. no responde, perdi el sentido, me desplome, "
+        "se desplomo, me voy a desmayar, me caigo me caigo, se me nubla todo, me apague, "
+        "perdi el conocimiento, quede tirado, quede tirada, patatus y cai, me fui al suelo redondo, "
+        "amaneci en el suelo, desperte en el suelo, estoy tirado en el suelo, me desvaneci, "
+        "me encontraron en el suelo, me encontro en el suelo, aparecí en el suelo, me desperte en el suelo, "
+        "me quede inconsciente, se me fueron las piernas, las piernas no me sostienen, me dio un vahido, "
+        "me dio un yeyo"
     ),
     C.CAME_ROUND: (
         "desperté, despert*, abrí los ojos, volví en mí, me encontraron, recobré, cuando volví, "
@@ -188,8 +213,9 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FLOOR: "suelo, piso, tirad*, alfombra, baldosas, en el pasillo, baño",
     C.SEIZURE: (
-        "convuls*, epilep*, ataque epiléptico, ataque de epilepsia, crisis epiléptica, "
-        "crisis convulsiva, ataques epilépticos, espasmos por todo"
+        "convuls*, epilep*, ataque epiléptico, ataque de epilepsia, crisis epiléptica, crisis convulsiva, "
+        "ataques epilépticos, espasmos por todo, tiembla entera, tiembla entero, temblando entero, "
+        "ojos en blanco"
     ),
     C.JERKING: (
         "sacudidas, sacudiendo sin control, sacudía sin control, temblores sin control, "
@@ -203,8 +229,9 @@ CONCEPTS: dict[C, str] = {
         "mare*, vértigo*, aturdid*, cabeza me da vueltas, me da vueltas, todo da vueltas, "
         "todo me da vueltas, me daba vueltas, da vueltas, dando vueltas, gira la habitación, me gira, "
         "todo gira, desvanecimiento, vahído, vahídos, atarantad*, tarumba, borrach* sin beber, "
-        "pierdo el equilibrio, sin equilibrio, inestable, se me va la cabeza, tambale*, "
-        "se me mueve el piso, se mueve el suelo, me voy de lado, la cabeza ida, zumbad*, almareo"
+        "pierdo el equilibrio, sin equilibrio, inestable, se me va la cabeza, tambale*, se me mueve el piso, "
+        "se mueve el suelo, me voy de lado, la cabeza ida, zumbad*, almareo, me tambaleo, veo estrellitas, "
+        "se me nubla, no camino derecho, camino como borracho, perdi el equilibrio"
     ),
     C.AGAIN: (
         "otra vez, de nuevo, siempre, a menudo, cada, cada vez, varias, constantemente, todo el tiempo, "
@@ -221,15 +248,18 @@ CONCEPTS: dict[C, str] = {
     C.CHOKING: (
         "no puedo respirar, no puede respirar, no pudo respirar, no puedo casi respirar, "
         "no consigo respirar, no respiro, no respira, no me llega el aire, no me entra aire, "
-        "no me entra el aire, no le entra aire, no puedo coger aire, no puedo tomar aire, "
-        "apenas respiro, apenas respira, apenas puedo respirar, se ahoga, me estoy ahogando, ahogándome, "
-        "se está ahogando, ahogando, se asfixia, asfixia, asfixiando, me asfixi*, respira mal, "
-        "no logro respirar, jadeando, boqueando, no jalo aire, me atraganto, no me pasa el aire, "
-        "no podía respirar, no me da el aire, atragant*, no puedo ni respirar, no puedo coger aliento, "
-        "no me entra nada de aire, no me entra oxígeno, se queda sin aire, se está quedando sin aire, "
-        "sin poder respirar, no le llega el aire, dejó de respirar, ha dejado de respirar, "
-        "no está respirando, ahogándose, no llego a respirar, no alcanzo a respirar, no jalo, "
-        "no me entra el aire bien, ya no respira"
+        "no me entra el aire, no le entra aire, no puedo coger aire, no puedo tomar aire, apenas respiro, "
+        "apenas respira, apenas puedo respirar, se ahoga, me estoy ahogando, ahogándome, se está ahogando, "
+        "ahogando, se asfixia, asfixia, asfixiando, me asfixi*, respira mal, no logro respirar, jadeando, "
+        "boqueando, no jalo aire, me atraganto, no me pasa el aire, no podía respirar, no me da el aire, "
+        "atragant*, no puedo ni respirar, no puedo coger aliento, no me entra nada de aire, "
+        "no me entra oxígeno, se queda sin aire, se está quedando sin aire, sin poder respirar, "
+        "no le llega el aire, dejó de respirar, ha dejado de respirar, no está respirando, ahogándose, "
+        "no llego a respirar, no alcanzo a respirar, no jalo, no me entra el aire bien, ya no respira, "
+        "no me llega aire, no llega aire, boqueo, espuma rosa, espuma rosita, atoro, atorada, atorado, "
+        "se me atoro, me asfixio, me cuesta muchisimo respirar, lo que me cuesta respirar, "
+        "ahogada y el inhalador, casi no puedo respirar, labios morados, se esta ahogando, no coge aire, "
+        "no agarro aire, espuma por la boca"
     ),
     C.AIR_HUNGER: (
         "me falta el aire, me falta aire, me falta mucho el aire, le falta el aire, falta el aire, "
@@ -243,10 +273,13 @@ CONCEPTS: dict[C, str] = {
         "respiración agitada, respiración entrecortada, me sofoco, me falta la respiracion"
     ),
     C.BREATHLESS: (
-        "sin aire, sin aliento, falta de aliento, ahog*, disnea, fatigado al respirar, sofoc*, "
-        "resoplando, jade*, asfixiad*, con la lengua fuera, resuello, agitad*, me agito, "
-        "me canso al respirar, ahogad*, ahogo*, bofe, echando el bofe, sin fuelle, me falta fuelle, "
-        "qué fatiga, q fatiga, mucha fatiga, fatiga al, me fatigo al, fatigado al, fatigada al"
+        "sin aire, sin aliento, falta de aliento, ahog*, disnea, fatigado al respirar, sofoc*, resoplando, "
+        "jade*, asfixiad*, con la lengua fuera, resuello, agitad*, me agito, me canso al respirar, ahogad*, "
+        "ahogo*, bofe, echando el bofe, sin fuelle, me falta fuelle, qué fatiga, q fatiga, mucha fatiga, "
+        "fatiga al, me fatigo al, fatigado al, fatigada al, respiro con mucho trabajo, cuesta respirar, "
+        "me cuesta respirar, me ahogo al acostarme, no puedo dormir acostado, no puedo dormir acostada, "
+        "duermo sentado, duermo sentada, silba el pecho, silbidos en el pecho, pitidos en el pecho, "
+        "pito al respirar, recuperar el aliento, recuperar el resuello"
     ),
     C.BLUE: (
         "morad*, labios azules, labios morados, se está poniendo azul, está azul, poniéndose azul, "
@@ -260,16 +293,16 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TASKS: (
         "escalera*, vestirme, vistiéndome, de lo normal, de lo habitual, que antes, ducharme, bañarme, "
-        "cualquier esfuerzo, mínimo esfuerzo, menor esfuerzo, tareas, cocinar, cocinando, "
-        "tender la cama, hacer la cama, haciendo la cama, barrer, caminar, camino, caminando, andar, "
-        "andando, cuesta arriba, al subir, subir, subiendo, pasos, unos metros, a la tienda, compras, "
-        "compra, limpiar, limpiando, de la casa, de casa, fregar, atarme, zapatos, nada más levantarme, "
-        "de siempre, lo de siempre, esfuerzo, actividades, al hablar, agacharme, trapear, "
-        "lavarme los dientes, peinarme, ponerme los zapatos, ponerme los calcetines, abrocharme, "
-        "cuatro pasos, dos pasos, pocos pasos, cuadra, cuadras, media cuadra, primer piso, un piso, "
-        "segundo piso, peldaños, rampa, lavar, planchar, tender la ropa, ir al baño, al baño, la basura, "
-        "mercado, súper, supermercado, cargar, de lo que solía, más que antes, la cocina, cocina, "
-        "jardín, paseo, pasear, al andar, al caminar, las bolsas, sillón al baño"
+        "cualquier esfuerzo, mínimo esfuerzo, menor esfuerzo, tareas, cocinar, cocinando, tender la cama, "
+        "hacer la cama, haciendo la cama, barrer, caminar, camino, caminando, andar, andando, cuesta arriba, "
+        "al subir, subir, subiendo, pasos, unos metros, a la tienda, compras, compra, limpiar, limpiando, "
+        "de la casa, de casa, fregar, atarme, zapatos, nada más levantarme, de siempre, lo de siempre, "
+        "esfuerzo, actividades, al hablar, agacharme, trapear, lavarme los dientes, peinarme, "
+        "ponerme los zapatos, ponerme los calcetines, abrocharme, cuatro pasos, dos pasos, pocos pasos, "
+        "cuadra, cuadras, media cuadra, primer piso, un piso, segundo piso, peldaños, rampa, lavar, "
+        "planchar, tender la ropa, ir al baño, al baño, la basura, mercado, súper, supermercado, cargar, "
+        "de lo que solía, más que antes, la cocina, cocina, jardín, paseo, pasear, al andar, al caminar, "
+        "las bolsas, sillón al baño, recuperar el resuello, voy a la compra"
     ),
     C.INHALE: (
         "al respirar, al inspirar, al coger aire, al tomar aire, respiro hondo, respirar hondo, inspiro, "
@@ -278,7 +311,8 @@ CONCEPTS: dict[C, str] = {
     # blood
     C.BLEED: (
         "sangr*, sangrado, hemorragia nasal, epistaxis, me sale sangre, sale sangre, echando sangre, "
-        "pierdo sangre, perdiendo sangre, nariz"
+        "pierdo sangre, perdiendo sangre, nariz, sangro, sangrando, chorro de sangre, no deja de sangrar, "
+        "no para de sangrar, nariz sangrando"
     ),
     C.BLOOD: "sangre, sangr*",
     C.WOUND: "corté, corte, cortado, herida, tajo, cortada, cortadura, rajado, rajé",
@@ -298,7 +332,13 @@ CONCEPTS: dict[C, str] = {
         "mucha sangre, a borbotones, borbotones, chorreo, roja, fresca, coágulo, empapada, empapado"
     ),
     C.HAEMORRHAGE: (
-        "hemorragia*, desangr*, sangrado interno, úlcera sangrante, sangrado abundante, melena, posos de café"
+        "hemorragia*, desangr*, sangrado interno, úlcera sangrante, sangrado abundante, melena, "
+        "posos de café, a chorros, sale a chorros, chorros de sangre, empapo una compresa, empapo compresas, "
+        "compresa cada, toalla cada, empapando, sangre a borbotones, pura sangre, me desangro, desangrando, "
+        "posos de cafe, no para de sangrar, sangre por todos lados, muchisima sangre, un monton de sangre, "
+        "no deja de sangrar, sangrando a mares, sangre sin parar, mucha sangre, sangre a chorro, "
+        "coagulos grandes, charco de sangre, orino sangre, tosiendo sangre, escupo sangre, vomite sangre, "
+        "vomito sangre"
     ),
     C.VOMIT: (
         "vomit*, vómito*, devolver, devuelto, devolví, arcadas, guacare*, trasboc*, arroj*, deponer, "
@@ -313,7 +353,16 @@ CONCEPTS: dict[C, str] = {
     C.BLACK: "negr*, alquitrán, alquitran, como carbón, como brea, petróleo",
     # medicines and poisons
     C.OVERDOSE: (
-        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, doble dosis"
+        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, "
+        "doble dosis, me las tome todas, tome todas, todo el frasco, el frasco entero, la caja completa, "
+        "la caja entera, toda la caja, caja de pastillas entera, todas las pastillas, me pase de pastillas, "
+        "tome de mas, dosis doble, el doble de insulina, tomando doble, tome doble, en vez de una, "
+        "en vez de 4, unidades en vez de, dos veces la pastilla, cuatro veces la, todo el blister, "
+        "tome demasiadas, tome muchas pastillas, por despiste me tome, un monton de pastillas, "
+        "un puñado de pastillas, muchas pastillas, todas mis pastillas, demasiadas pastillas, "
+        "pastillas de golpe, tome el doble, me puse el doble, insulina dos veces, el doble de la pastilla, "
+        "me inyecte de mas, tome dos veces, dosis equivocada, me equivoque de pastilla, "
+        "me equivoque de insulina"
     ),
     C.TOOK: (
         "tom*, tomé, tomado, tomó, trag*, ingerí, ingerid*, metí, inyect*, puse, puesto, pinché, bebí, "
@@ -327,9 +376,9 @@ CONCEPTS: dict[C, str] = {
         "analgésico*, anticoagulante*, betabloqueante*, parches, ramipril, lisinopril, enalapril, "
         "amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, "
         "lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, "
-        "atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, "
-        "mirtazapin*, citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, "
-        "losartán, tabletas, las de dormir, las de la tensión, metformina"
+        "atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, "
+        "citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, losartán, tabletas, "
+        "las de dormir, las de la tensión, metformina, caja, frasco, blister, pastillas, bote de pastillas"
     ),
     C.INSULIN: "insulina*",
     C.TOO_MUCH: (
@@ -345,34 +394,39 @@ CONCEPTS: dict[C, str] = {
     ),
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
-        "anticongelante, insecticida, suavizante, sosa, aguarrás, desatascador, raid"
+        "anticongelante, insecticida, suavizante, sosa, aguarrás, desatascador, raid, lejia, salfuman, "
+        "acido muriatico, producto de limpieza, quitaesmalte, gasolina"
     ),
     # despair
     C.KILL_SELF: (
-        "me voy a matar, voy a matarme, matarme, me mato, se mata, se va a matar, quiere matarse, "
-        "matarse, me quiero matar, quitarme la vida, quitarse la vida, me quito la vida, "
-        "se quita la vida, acabar con mi vida, acabar con su vida, terminar con mi vida, "
-        "terminar con todo, acabar con todo, suicid*, quitarme de en medio, quitarme del medio, "
-        "tirarme por, tirarme al, tirarme de, tirarme a las vías, me tiro por, ahorcar*, ahorcarme, "
-        "colgarme, pegarme un tiro, hacerme daño, me hago daño, lastimarme, hacerse daño, lastimarse, "
-        "acabar conmigo, poner fin a mi vida, poner fin a todo, fin a mi vida, cometer una locura, "
-        "hacer una locura, envenenarme, matarnos, me aviento, aventarme, me tiro, me voy a tirar, "
-        "lanzarme, me lanzo, saltar del, saltar por, saltar desde, tirarme del puente, "
-        "cortarme el cuello, terminar con mi sufrimiento, acabar con mi sufrimiento, "
-        "acabar con esto de una vez, quiero acabar con todo, quiero terminar con todo, se quiere matar, "
-        "se va a tirar, se quiere morir, intentó matarse, quise matarme, quitarme la existencia, "
-        "acabar de una vez con todo, poner punto final a mi vida"
+        "me voy a matar, voy a matarme, matarme, me mato, se mata, se va a matar, quiere matarse, matarse, "
+        "me quiero matar, quitarme la vida, quitarse la vida, me quito la vida, se quita la vida, "
+        "acabar con mi vida, acabar con su vida, terminar con mi vida, terminar con todo, acabar con todo, "
+        "suicid*, quitarme de en medio, quitarme del medio, tirarme por, tirarme al, tirarme de, "
+        "tirarme a las vías, me tiro por, ahorcar*, ahorcarme, colgarme, pegarme un tiro, hacerme daño, "
+        "me hago daño, lastimarme, hacerse daño, lastimarse, acabar conmigo, poner fin a mi vida, "
+        "poner fin a todo, fin a mi vida, cometer una locura, hacer una locura, envenenarme, matarnos, "
+        "me aviento, aventarme, me tiro, me voy a tirar, lanzarme, me lanzo, saltar del, saltar por, "
+        "saltar desde, tirarme del puente, cortarme el cuello, terminar con mi sufrimiento, "
+        "acabar con mi sufrimiento, acabar con esto de una vez, quiero acabar con todo, "
+        "quiero terminar con todo, se quiere matar, se va a tirar, se quiere morir, intentó matarse, "
+        "quise matarme, quitarme la existencia, acabar de una vez con todo, poner punto final a mi vida, "
+        "tirarme del, cortarme las venas, desaparecer del mundo, saltar del puente, tirarme a las vias, "
+        "tirarme al tren, matandome, acabar con todo esta noche, me voy a colgar, "
+        "tomarme todo para no despertar, quitar la vida, me voy a ahorcar, me voy a cortar, "
+        "me voy a pegar un tiro, me voy a ahogar a proposito, voy a acabar con todo"
     ),
     C.CUT_SELF: (
         "cortarme las venas, cortar las venas, corté las venas, cortado las venas, me acabo de cortar, "
         "me corto, me corté a propósito, me corté los brazos, autolesi*, me he cortado a propósito, "
-        "cortarme los brazos, hacerme cortes, me hice cortes, me quemé a propósito, me hago cortes, "
-        "rajarme, me rajé, me he cortado los brazos, me he cortado las muñecas, me corté las muñecas, "
+        "cortarme los brazos, hacerme cortes, me hice cortes, me quemé a propósito, me hago cortes, rajarme, "
+        "me rajé, me he cortado los brazos, me he cortado las muñecas, me corté las muñecas, "
         "cortarme las muñecas, me corté el brazo con, me corté con la cuchilla, "
-        "me he cortado con la cuchilla, me corto los brazos, me corto las piernas, "
-        "me hice daño a propósito, me he hecho daño a propósito, me quemo con, me golpeo, "
-        "me autolesiono, me he rajado, hecho cortes, hice cortes, cortes en los brazos, "
-        "cortes en las piernas, cortes en las muñecas"
+        "me he cortado con la cuchilla, me corto los brazos, me corto las piernas, me hice daño a propósito, "
+        "me he hecho daño a propósito, me quemo con, me golpeo, me autolesiono, me he rajado, hecho cortes, "
+        "hice cortes, cortes en los brazos, cortes en las piernas, cortes en las muñecas, "
+        "cortando los brazos, cortando las venas, corte las venas, cortarme, me corte a proposito, "
+        "haciendome cortes, autolesion*, me lastimo a proposito, me hago daño a proposito"
     ),
     C.END_IT: (
         "se acaba todo, se acabó todo, acabo con todo, termino con todo, lo hago, se termina todo, "
@@ -381,9 +435,12 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TONIGHT: "esta noche, hoy, mañana, ahora mismo, para siempre, hoy mismo, de hoy no pasa",
     C.FAREWELL: (
-        "carta de despedida, cartas de despedida, nota de despedida, nota de suicidio, "
-        "me despedí de todos, me he despedido, ya me despedí, dejé una carta, carta para mis hijos, "
-        "escribí una carta, escrito la carta"
+        "carta de despedida, cartas de despedida, nota de despedida, nota de suicidio, me despedí de todos, "
+        "me he despedido, ya me despedí, dejé una carta, carta para mis hijos, escribí una carta, "
+        "escrito la carta, ya no estare, despues de esta noche, no estare mas, me despido de todos, "
+        "adios a todos, despidiendose, se despidio de mi, mensaje de despedida, adios para siempre, "
+        "este es mi ultimo mensaje, no me van a ver mas, cuando yo no este, cuiden a mis hijos, "
+        "cuida de mis hijos, perdonenme por lo que voy"
     ),
     C.READY: (
         "preparad*, guardad*, juntad*, listas, list*, reunid*, delante, aquí al lado, en la mano, "
@@ -400,26 +457,31 @@ CONCEPTS: dict[C, str] = {
         "he llegado a pensar"
     ),
     C.DEATH_WISH: (
-        "quiero morir*, quisiera morir*, me quiero morir, me quisiera morir, ganas de morir*, "
-        "deseo morir*, deseo de morir, quiere morir*, mejor muert*, estaría mejor muert*, "
-        "mejor estar muert*, quisiera estar muert*, ojalá me muriera, ojalá me muera, "
-        "ojalá no despertara, no quiero vivir, no quiero seguir viviendo, no quiero vivir más, "
-        "ya no quiero vivir, no quiero seguir aquí, ya no quiero estar aquí, no quiero estar aquí, "
-        "no quiero existir, dejar de existir, desaparecer para siempre, quisiera desaparecer, "
-        "quiero desaparecer, no merece la pena vivir, no vale la pena vivir, sin ganas de vivir, "
-        "no tengo ganas de vivir, no despertar, no despertarme, no volver a despertar, dormirme y no, "
-        "cansado de vivir, cansada de vivir, harto de vivir, harta de vivir, mejor sin mí, sin mi todos, "
-        "estarían mejor sin, no tengo razón para vivir, no tengo motivos para vivir, "
-        "no hay razón para vivir, no haber nacido, ideas de muerte, pienso en la muerte, "
-        "no aguanto más esta vida, la vida no tiene sentido, la vida ya no, me gustaría no despertar, "
-        "ojalá no despierte, ojalá no me despierte, no amanecer, quisiera no despertar, "
-        "quisiera dormirme y no, no seguir viviendo, seguir viviendo, no tener que vivir, "
-        "ojalá estuviera muert*, preferiría morir*, preferiría estar muert*, prefiero morir*, "
-        "prefiero estar muert*, mejor morir*, mejor me muero, si me muero, si me muriera, "
+        "quiero morir*, quisiera morir*, me quiero morir, me quisiera morir, ganas de morir*, deseo morir*, "
+        "deseo de morir, quiere morir*, mejor muert*, estaría mejor muert*, mejor estar muert*, "
+        "quisiera estar muert*, ojalá me muriera, ojalá me muera, ojalá no despertara, no quiero vivir, "
+        "no quiero seguir viviendo, no quiero vivir más, ya no quiero vivir, no quiero seguir aquí, "
+        "ya no quiero estar aquí, no quiero estar aquí, no quiero existir, dejar de existir, "
+        "desaparecer para siempre, quisiera desaparecer, quiero desaparecer, no merece la pena vivir, "
+        "no vale la pena vivir, sin ganas de vivir, no tengo ganas de vivir, no despertar, no despertarme, "
+        "no volver a despertar, dormirme y no, cansado de vivir, cansada de vivir, harto de vivir, "
+        "harta de vivir, mejor sin mí, sin mi todos, estarían mejor sin, no tengo razón para vivir, "
+        "no tengo motivos para vivir, no hay razón para vivir, no haber nacido, ideas de muerte, "
+        "pienso en la muerte, no aguanto más esta vida, la vida no tiene sentido, la vida ya no, "
+        "me gustaría no despertar, ojalá no despierte, ojalá no me despierte, no amanecer, "
+        "quisiera no despertar, quisiera dormirme y no, no seguir viviendo, seguir viviendo, "
+        "no tener que vivir, ojalá estuviera muert*, preferiría morir*, preferiría estar muert*, "
+        "prefiero morir*, prefiero estar muert*, mejor morir*, mejor me muero, si me muero, si me muriera, "
         "si no existiera, no existir, desaparecer, sobro en este mundo, sin mí, sin mi estarían, "
         "cansad* de vivir, no tengo ganas de seguir viviendo, perdí las ganas de vivir, "
         "he perdido las ganas de vivir, se me quitaron las ganas de vivir, no me importaría morir*, "
-        "no me importa morir*, no vale la pena seguir, pa qué vivir, que me lleve dios, que dios me lleve"
+        "no me importa morir*, no vale la pena seguir, pa qué vivir, que me lleve dios, que dios me lleve, "
+        "quisiera morirme, ganas de morir, no quiero seguir aqui, no quiero estar aqui, ojala no despertara, "
+        "ojala no despierte, dormirme y no despertar, mejor muerto, mejor muerta, mejor sin mi, "
+        "estarian mejor sin mi, ya no quiero existir, prefiero morir, prefiero estar muerta, para que vivir, "
+        "no tengo por que vivir, deseo morir, morirme ya, me quiero morir en serio, quiero que todo acabe, "
+        "quiero que se acabe todo, ganas de desaparecer, preferiria morir, si me muero nadie, "
+        "no quiero despertar, no quiero estar viva, no quiero estar vivo, no le encuentro sentido a vivir"
     ),
     C.HOPELESS: (
         "no le veo sentido, sin sentido todo, nada tiene sentido, ya nada tiene, todo me da igual, "
@@ -428,46 +490,54 @@ CONCEPTS: dict[C, str] = {
         "perdido la esperanza, no tengo esperanza*, desesperanza*, estoy hundid*, nunca va a mejorar, "
         "nada va a mejorar, no va a mejorar, no tengo futuro, no hay futuro, sin futuro, no puedo más, "
         "ya no puedo más, me rindo, me he rendido, tiré la toalla, he tirado la toalla, no valgo nada, "
-        "no sirvo para nada, soy un estorbo, soy una carga, desesperad*, estoy desesperad*, "
-        "todo perdido, no veo luz, túnel, pozo, tocado fondo, toqué fondo, lo veo todo negro, "
-        "todo negro, nada merece la pena, nada vale la pena, qué más da todo, da igual lo que haga, "
-        "ya todo da igual, vacío por dentro, para qué tanto, para que seguir, pa qué seguir, "
-        "no le encuentro sentido, no encuentro sentido, no tiene sentido seguir, nada me importa, "
-        "ya nada me importa, no veo futuro, no veo el futuro, todo es inútil, es inútil todo, "
-        "soy un inútil, soy inútil, soy un fracaso, un fracaso total, soy una inútil, nadie me necesita, "
-        "no hay remedio, esto no tiene remedio, no tiene arreglo, no levanto cabeza, no salgo de esta, "
-        "de esta no salgo, no aguanto más, ya no aguanto, no doy más, ya no doy más, estoy acabad*, "
-        "estoy en el pozo, en un pozo, en un agujero negro, todo oscuro, solo veo oscuridad, "
-        "vacía por dentro, muert* por dentro, muerto en vida, nunca saldré, no hay nada que hacer, "
-        "ya no espero nada, no espero nada, sin ilusión, perdí la ilusión, mi vida no vale, "
-        "mi vida es un desastre, la vida no me, nada me ilusiona, ya nada me hace, para qué, "
-        "perdido toda esperanza, perdí toda esperanza, perdida toda esperanza"
+        "no sirvo para nada, soy un estorbo, soy una carga, desesperad*, estoy desesperad*, todo perdido, "
+        "no veo luz, túnel, pozo, tocado fondo, toqué fondo, lo veo todo negro, todo negro, "
+        "nada merece la pena, nada vale la pena, qué más da todo, da igual lo que haga, ya todo da igual, "
+        "vacío por dentro, para qué tanto, para que seguir, pa qué seguir, no le encuentro sentido, "
+        "no encuentro sentido, no tiene sentido seguir, nada me importa, ya nada me importa, no veo futuro, "
+        "no veo el futuro, todo es inútil, es inútil todo, soy un inútil, soy inútil, soy un fracaso, "
+        "un fracaso total, soy una inútil, nadie me necesita, no hay remedio, esto no tiene remedio, "
+        "no tiene arreglo, no levanto cabeza, no salgo de esta, de esta no salgo, no aguanto más, "
+        "ya no aguanto, no doy más, ya no doy más, estoy acabad*, estoy en el pozo, en un pozo, "
+        "en un agujero negro, todo oscuro, solo veo oscuridad, vacía por dentro, muert* por dentro, "
+        "muerto en vida, nunca saldré, no hay nada que hacer, ya no espero nada, no espero nada, "
+        "sin ilusión, perdí la ilusión, mi vida no vale, mi vida es un desastre, la vida no me, "
+        "nada me ilusiona, ya nada me hace, para qué, perdido toda esperanza, perdí toda esperanza, "
+        "perdida toda esperanza, ya no puedo mas, no puedo mas con, no tengo a nadie, "
+        "no tengo fuerzas para seguir, nadie me echaria de menos, nadie me extrañaria, a nadie le importo, "
+        "no aguanto mas esta vida, estoy harto de todo, estoy harta de todo, todo es inutil, "
+        "estorbo a todos, harto de vivir, harta de vivir"
     ),
     # eating
     C.EATING: (
         "laxante*, atracón*, atracones, me atraco, anorexi*, bulimi*, trastorno alimentario, "
-        "trastorno de alimentación, trastorno de la alimentación, tca, me meto los dedos, "
-        "meterme los dedos, dedos en la garganta, odio mi cuerpo, me da asco mi cuerpo, asco mi cuerpo, "
-        "asco verme, miedo a comer, miedo de comer, miedo a engordar, pánico a engordar, "
-        "miedo a la báscula, terror a la báscula, obsesionad* con mi peso, obsesionad* con el peso, "
-        "obsesionad* con la comida, obsesión con el peso, obsesión por la comida, "
-        "solo pienso en mi peso, sólo pienso en comida, solo pienso en comida, me provoco el vómito, "
-        "provocarme el vómito, provocar el vómito, me mato de hambre, matarme de hambre, "
-        "pasar hambre para, dejar de comer para, dejé de comer, casi no como, apenas como, "
-        "no puedo parar de comer, no puedo dejar de comer, no puedo dejar de pesarme, "
-        "me peso diez veces, me peso a cada rato, diurético* para, pastillas para adelgazar, "
-        "me castigo sin comer, purg*, escupo la comida, ayuno para, tirar la comida, escondo la comida, "
-        "calorías al día, solo agua, sólo agua, solo café, a base de café, a base de agua, "
-        "me mato a ejercicio para quemar, quemar lo que, quemar todo lo que comí, no merezco comer, "
-        "me comí todo, me he comido todo, arrasé la nevera, arrasé con la nevera, vacié la nevera, "
-        "como a escondidas, comer a escondidas, comiendo a escondidas, me da pánico engordar, "
-        "me da miedo engordar, me da miedo comer, me da miedo la báscula, me da terror subir, "
-        "me siento culpable cada vez que como, culpable por comer, culpa después de comer, "
-        "me odio por comer, me pesé diez, me peso todo el día, me peso cada hora, me peso veinte, "
-        "me salto las comidas para, me salto todas las comidas, saltándome comidas, dejo de comer, "
-        "vomito lo que como, vomito todo lo que, vomitar lo que como, vomitar la cena, "
-        "devolver lo que como, me hago vomitar, hacerme vomitar, odio verme, odio mi barriga, "
-        "no me permito comer, comer sin parar, como sin parar, pastillas para no comer"
+        "trastorno de alimentación, trastorno de la alimentación, tca, me meto los dedos, meterme los dedos, "
+        "dedos en la garganta, odio mi cuerpo, me da asco mi cuerpo, asco mi cuerpo, asco verme, "
+        "miedo a comer, miedo de comer, miedo a engordar, pánico a engordar, miedo a la báscula, "
+        "terror a la báscula, obsesionad* con mi peso, obsesionad* con el peso, obsesionad* con la comida, "
+        "obsesión con el peso, obsesión por la comida, solo pienso en mi peso, sólo pienso en comida, "
+        "solo pienso en comida, me provoco el vómito, provocarme el vómito, provocar el vómito, "
+        "me mato de hambre, matarme de hambre, pasar hambre para, dejar de comer para, dejé de comer, "
+        "casi no como, apenas como, no puedo parar de comer, no puedo dejar de comer, "
+        "no puedo dejar de pesarme, me peso diez veces, me peso a cada rato, diurético* para, "
+        "pastillas para adelgazar, me castigo sin comer, purg*, escupo la comida, ayuno para, "
+        "tirar la comida, escondo la comida, calorías al día, solo agua, sólo agua, solo café, "
+        "a base de café, a base de agua, me mato a ejercicio para quemar, quemar lo que, "
+        "quemar todo lo que comí, no merezco comer, me comí todo, me he comido todo, arrasé la nevera, "
+        "arrasé con la nevera, vacié la nevera, como a escondidas, comer a escondidas, "
+        "comiendo a escondidas, me da pánico engordar, me da miedo engordar, me da miedo comer, "
+        "me da miedo la báscula, me da terror subir, me siento culpable cada vez que como, "
+        "culpable por comer, culpa después de comer, me odio por comer, me pesé diez, me peso todo el día, "
+        "me peso cada hora, me peso veinte, me salto las comidas para, me salto todas las comidas, "
+        "saltándome comidas, dejo de comer, vomito lo que como, vomito todo lo que, vomitar lo que como, "
+        "vomitar la cena, devolver lo que como, me hago vomitar, hacerme vomitar, odio verme, "
+        "odio mi barriga, no me permito comer, comer sin parar, como sin parar, pastillas para no comer, "
+        "a pura agua, pura agua, solo con agua, cafe y chicle, terror a la comida, "
+        "se me cae el pelo a mechones, atracon, vomito a proposito, me provoco el vomito, "
+        "provocarme el vomito, laxantes para, no ceno para bajar, dejo de comer para, me purgo, "
+        "asco de mi cuerpo, vomito todo lo que como, atracon y vomito, tres dias sin comer, dias sin comer, "
+        "me doy atracones, vomitar despues de comer, vomito despues de comer, tengo panico a engordar, "
+        "miedo a la bascula, terror a la bascula, panico a la bascula, dejado de comer, deje de comer"
     ),
     C.ON_PURPOSE: (
         "a propósito, adrede, aposta, para adelgazar, para bajar, pa bajar, para no engordar, dedos, "
@@ -513,8 +583,14 @@ CONCEPTS: dict[C, str] = {
     ),
     C.ALLERGY: (
         "anafil*, choque anafiláctico, shock anafiláctico, reacción alérgica, reaccion alergica, "
-        "choque alérgico, alergia fuerte, ronchas por todo, ataque de alergia, adrenalina, "
-        "edema de glotis, urticaria por todo"
+        "choque alérgico, alergia fuerte, ronchas por todo, ataque de alergia, adrenalina, edema de glotis, "
+        "urticaria por todo, ojos de hinchados, ojos hinchados, voz como de pito, garganta cerrada, "
+        "garganta apretada, se me cierra la garganta, cerrando la garganta, lengua hinchada, lengua gorda, "
+        "labios hinchados, hinchan los labios, hincha la lengua, cara hinchada, ronchas por todos lados, "
+        "lleno de ronchas, llena de ronchas, se me hincha la cara, me pica todo y, se me hincha la garganta, "
+        "se me hincho la cara, se me hincho la lengua, se me hincharon los labios, cara como un globo, "
+        "ojos cerrados de la hinchazon, urticaria, voz rara y picor, hinchada la cara, no puedo tragar, "
+        "se me esta cerrando la garganta, siento la garganta apretada, comi mani y"
     ),
     C.RASH: (
         "ronchas, sarpullido, urticaria, habones, salpullido, pica todo el cuerpo, picazón por todo, "
@@ -542,22 +618,68 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INJURY: (
         "lumbago, ciática aguda, esguince, desgarro, distensión, contractura, rotura fibrilar, "
-        "tirón muscular, calambre fuerte, torcedura, me torcí, me jalé"
+        "tirón muscular, calambre fuerte, torcedura, me torcí, me jalé, me lastime el, me lastimé el gemelo, "
+        "voy cojeando, me lesione"
     ),
     C.EFFORT: (
         "al levantarme, al agacharme, haciendo, ejercicio*, prueba, caminata, caminar, al andar, test, "
         "entrenamiento, clase, sentadilla*, desde ayer, nuevo, antes no, nueva, bici, al pisar, "
         "al sentarme, gimnasia, estiramiento*, después de"
     ),
+    # falls, sugar, water
+    C.HEAD: "cabeza, nuca, sien, frente, coco, craneo, mollera",
+    C.HIT: (
+        "golpee, golpe, golpeo, golpeado, golpearme, pegue, pego, di en, di con, choque, abrio, abri, rompi, "
+        "partio, descalabr*, estrelle, cabezazo, porrazo, trastazo, cayo en, cai de, me di, golpe fuerte, "
+        "un golpe"
+    ),
+    C.HEAD_INJURY: (
+        "golpe en la cabeza, golpe fuerte en la cabeza, conmocion cerebral, traumatismo craneal, "
+        "fracture el craneo, fractura de craneo, pupila mas grande, una pupila, pupilas diferentes, "
+        "pupilas distintas, abrio la cabeza, abri la cabeza, me pegue en la cabeza, chichon enorme, "
+        "descalabr*, me di un golpe fuerte, caí de cabeza, cai de cabeza, me golpee la cabeza, "
+        "golpee en la cabeza, se golpeo la cabeza, se abrio la cabeza, brecha en la cabeza, "
+        "me pegue con la cabeza, chichon, sangra la nuca, me sangra la nuca, sangre por el oido, "
+        "liquido por el oido, una caida de cabeza, un golpe en la cabeza"
+    ),
+    C.THINNERS: ("sintrom, anticoagulante*, anticoagulado, anticoagulada, warfarina, apixaban, eliquis, xarelto"),
+    C.SUGAR: "azucar, glucosa, glucemia, glicemia, azucares",
+    C.SUGAR_LOW: "baja, bajo, bajisima, bajon, bajita, por los suelos, se me bajo, cayo, desplom*, bajando",
+    C.HYPO: (
+        "hipoglucemia, hipoglicemia, hipo, bajon de azucar, bajada de azucar, se me bajo el azucar, "
+        "baja de azucar, azucar por los suelos, choque insulinico, azucar baja, azucar muy baja, "
+        "baja la glucosa, glucosa baja, glucosa por los suelos, se me cayo el azucar, el azucar por el piso, "
+        "me dio un bajon"
+    ),
+    C.INHALER: "inhalador, ventolin, salbutamol, asma, puff, bombita, el azul, broncodilatador, espray",
+    C.NO_USE: (
+        "no hace nada, no me hace, no funciona, no sirve, no me sirve, no ayuda, no me ayuda, no me alivia, "
+        "no hace efecto, no me hace nada, ataque, crisis, del bueno, fuerte, muy mal, se acabo, vacio"
+    ),
+    C.PLAN: "planeado, plan, planes, planeada, decidido, todo listo",
+    C.BRINK: (
+        "en el puente, en la azotea, en el borde, en la cornisa, en las vias, en el tejado, "
+        "al borde del puente, en la baranda, del barranco"
+    ),
+    C.URINATE: "orinar, mear, hacer pis, hacer pipi, mear nada, hacer del uno, vaciar la vejiga",
+    C.GROIN: "entrepierna, ingle, partes intimas, genitales, entre las piernas, mis partes",
+    C.FAST_RATE: "ciento cincuenta, ciento sesenta, ciento setenta, ciento ochenta, doscientas por minuto",
+    C.METER: "glucometro, aparato, medidor, sensor, aparatito, maquinita",
+    C.SHAKY: "tembl*, tiembl*, sudor*, sudando, sudo, temblor*, temblequ*, sudad*",
     # a cry for help
     C.CRY: (
-        "socorro, auxilio, sos, emergencia, pidan ayuda, pide ayuda, manden ayuda, "
-        "necesito ayuda urgente, necesito ayuda ya, necesito ayuda ahora, sálvenme, ayuda urgente, "
-        "necesito una ambulancia, una ambulancia ya, ambulancia por favor, necesito un médico ya, "
-        "me caí y no me puedo levantar, no me puedo levantar del suelo, no puedo levantarme del suelo, "
-        "tirada en el suelo sin poder, vengan rápido, vengan ya, ven rápido, que venga alguien ya, "
-        "que alguien venga, manden a alguien, una ambulancia, ayuda ya, ayuda rápido, "
-        "necesito que vengan, tirada en el suelo, tirado en el suelo, estoy tirada, estoy tirado"
+        "socorro, auxilio, sos, emergencia, pidan ayuda, pide ayuda, manden ayuda, necesito ayuda urgente, "
+        "necesito ayuda ya, necesito ayuda ahora, sálvenme, ayuda urgente, necesito una ambulancia, "
+        "una ambulancia ya, ambulancia por favor, necesito un médico ya, me caí y no me puedo levantar, "
+        "no me puedo levantar del suelo, no puedo levantarme del suelo, tirada en el suelo sin poder, "
+        "vengan rápido, vengan ya, ven rápido, que venga alguien ya, que alguien venga, manden a alguien, "
+        "una ambulancia, ayuda ya, ayuda rápido, necesito que vengan, tirada en el suelo, "
+        "tirado en el suelo, estoy tirada, estoy tirado, llamen a una ambulancia, llamad al 112, "
+        "llamen al 911, llama al 112, llamen a emergencias, necesito un medico ya, llevenme al hospital, "
+        "vengan rapido, que alguien llame, alguien que llame, llame a una ambulancia, manden una ambulancia, "
+        "mandenme una ambulancia, una ambulancia por favor, ambulancia ya, vengan por mi, "
+        "necesito ir al hospital ya, necesito urgencias, me muero ayuda, un medico por favor, "
+        "ayudenme por favor me siento, socorro ayuda"
     ),
     C.HELP_ME: (
         "ayuda, ayúdenme, ayúdame, ayúdeme, ayudadme, ayudame, ayudenme, necesito ayuda, "
@@ -568,8 +690,8 @@ CONCEPTS: dict[C, str] = {
         "ya, ahora, ahora mismo, rápido, pronto, urgente*, urgencia*, !!, solo en casa, sola en casa, "
         "estoy sola, estoy solo, en el suelo, en el piso, no me puedo levantar, no puedo levantarme, "
         "me siento malísim*, me siento mal, me siento fatal, me encuentro fatal, me encuentro muy mal, "
-        "muy mal, algo va mal, algo no va bien, me caí, caíd*, corran, deprisa, corre, 🚑, 🆘, "
-        "me voy a morir"
+        "muy mal, algo va mal, algo no va bien, me caí, caíd*, corran, deprisa, corre, 🚑, 🆘, me voy a morir, "
+        "fatal, me siento muy mal, rapido, urgente"
     ),
     C.CALL: (
         "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, marquen"
@@ -581,7 +703,7 @@ CONCEPTS: dict[C, str] = {
     C.DYING: (
         "me muero, me estoy muriendo, me voy a morir, se está muriendo, se muere, siento que me muero, "
         "creo que me muero, me estoy yendo, me siento morir, siento que me voy, creo que me voy a morir, "
-        "esto es el final, me voy"
+        "esto es el final, me estoy yendo de este mundo, me voy de este mundo"
     ),
     # how it is said
     C.NO: (
@@ -591,7 +713,7 @@ CONCEPTS: dict[C, str] = {
     ),
     C.NO_AFTER: (
         "no, ninguno, ninguna, ningún, nada, negativo, nunca, tampoco, cero, nada de nada, en absoluto, "
-        "para nada, ni una vez, ni una gota, ni pizca, jamás, ni asomo, ni por asomo"
+        "para nada, ni una vez, ni una gota, ni pizca, jamás, ni asomo, ni por asomo, no he visto ninguna"
     ),
     C.BETWEEN: (
         "tengo, tuve, tenía, he, ha, hay, había, tenido, tener, siento, sentí, sentido, noto, noté, "
@@ -618,18 +740,21 @@ CONCEPTS: dict[C, str] = {
         "en el pasado, antes tenía, de niño, de niña, verano pasado, invierno pasado, años, meses, "
         "antes de la operación, antiguamente, en su día, 19##, 20##, hace tiempo, de joven, de chica, "
         "de chico, de pequeño, de pequeña, de adolescente, en la infancia, en mi juventud, cuando era, "
-        "cuando tenía, en el colegio, en la universidad, quedó atrás, ya curad*, ya superad*, "
-        "hace veinte, hace diez, en aquella época, en el 98, en el 99, veces pasadas, en los noventa, "
-        "en los ochenta, nunca más, desde entonces, antes de la, el siglo pasado, de cría, de crío, "
-        "de soltera, la vez pasada, de eso hace, mil años, tiempo atrás, años atrás, atrás hace, "
-        "embarazada de, cuando nació, cuando nacieron, en la mili, a los veinte, a los treinta, "
-        "a los cuarenta, a los quince, a los 20, a los 30, a los 40, a los 15, con veinte años, "
-        "con quince años, hace ya, hace tanto, hace la tira, hace siglos, en mis tiempos, en mi época, "
-        "siendo joven, siendo niñ*, siendo adolescente, de recién casad*, en la adolescencia, "
-        "cuando estudiaba, cuando vivía, cuando trabajaba, en la escuela, de chaval, de chavala, "
-        "de chiquit*, no me ha vuelto, no ha vuelto, no volvió, no ha vuelto a, nunca volvió, ya superé, "
-        "lo superé, superad*, de aquello, en aquel entonces, por aquel entonces, aquella vez, aquel año, "
-        "antaño, desde aquello, lejano, el verano aquel, en pandemia, antes de jubilarme"
+        "cuando tenía, en el colegio, en la universidad, quedó atrás, ya curad*, ya superad*, hace veinte, "
+        "hace diez, en aquella época, en el 98, en el 99, veces pasadas, en los noventa, en los ochenta, "
+        "nunca más, desde entonces, antes de la, el siglo pasado, de cría, de crío, de soltera, "
+        "la vez pasada, de eso hace, mil años, tiempo atrás, años atrás, atrás hace, cuando nació, "
+        "cuando nacieron, en la mili, a los veinte, a los treinta, a los cuarenta, a los quince, a los 20, "
+        "a los 30, a los 40, a los 15, con veinte años, con quince años, hace ya, hace tanto, hace la tira, "
+        "hace siglos, en mis tiempos, en mi época, siendo joven, siendo niñ*, siendo adolescente, "
+        "de recién casad*, en la adolescencia, cuando estudiaba, cuando vivía, cuando trabajaba, "
+        "en la escuela, de chaval, de chavala, de chiquit*, no me ha vuelto, no ha vuelto, no volvió, "
+        "no ha vuelto a, nunca volvió, ya superé, lo superé, superad*, de aquello, en aquel entonces, "
+        "por aquel entonces, aquella vez, aquel año, antaño, desde aquello, lejano, el verano aquel, "
+        "en pandemia, antes de jubilarme, chamaco, veintipocos, veintitantos, otra vida, de chiquito, "
+        "de chiquita, hace muchos años, en la uni, alla por, en el 88, del 88, recuperada, curada, "
+        "ya estoy bien, operado y, operada y, embarazada de mi, embarazada de ella, "
+        "cuando estaba embarazada"
     ),
     C.NOW: (
         "ahora, ahora mismo, ahorita, hoy, otra vez, de nuevo, todavía, aún, sigo, sigue, "
@@ -662,14 +787,14 @@ CONCEPTS: dict[C, str] = {
         "calor, factura*, recibo de la luz, luz, precio*, partido, gol, final, jefe, trabajo, papeleo, "
         "hacienda, renta, declaración, impuestos, alquiler, hipoteca, vistas, paisaje, concierto, boda, "
         "risa, reír, reírme, aburrimiento, tráfico, atasco, pantalón, pantalones, vaqueros, vestido, "
-        "zapatos, faja, liga, equipo, serie, capítulo, película, chiste, sorpresa, susto, ilusión, "
-        "emoción, chocolate, cerveza, café, móvil, celular, batería, coche, carro, lavadora, ordenador, "
-        "internet, examen, exámenes, deberes, nietos, hambre, sed, frío, mosquitos, tele, novela, "
-        "deudas, cola, reunión, correo"
+        "zapatos, faja, liga, equipo, serie, capítulo, película, chiste, sorpresa, susto, ilusión, emoción, "
+        "chocolate, cerveza, café, móvil, celular, batería, coche, carro, lavadora, ordenador, internet, "
+        "examen, exámenes, deberes, nietos, hambre, sed, mosquitos, tele, novela, deudas, cola, reunión, "
+        "correo, compu, computadora, portatil, plantas, bateria, movil, telefono"
     ),
     C.LAUGHTER: (
-        "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, "
-        "qué mono, jsjs*"
+        "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, qué mono, "
+        "jsjs*, de la risa"
     ),
     C.OTHERS: (
         "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, "
@@ -704,92 +829,95 @@ CONCEPTS: dict[C, str] = {
         "press de pecho, ejercicio de pecho, ejercicios de pecho, contorno de pecho, pechuga, "
         "de todo corazón, me muero de risa, muerto de risa, me muero de hambre, muerto de cansancio, "
         "presión arterial, tensión arterial, la tensión, la presión, mi tensión, mi presión, hace falta, "
-        "cara a cara, dar la cara, al aire libre, aire libre, aire acondicionado, dormido bien, "
-        "dormido mal, matar el tiempo, braza, agujetas, mano a mano, por otro lado, al lado, pasos, "
-        "me mata este calor, este calor me mata, calor me mata, calor mata, me mata de risa, me matas, "
-        "me muero de, muero de risa, muero de ganas, muero de hambre, muero de sueño, muero de frío, "
-        "muero de calor, muero de vergüenza, muero de curiosidad, muero de envidia, muero por, "
-        "me muero por, muriendo de risa, muriendo de hambre, muriendo de calor, muerto de, muerta de, "
-        "muertos de, me murió el móvil, murio el movil, murió el celular, murió el teléfono, "
-        "murió la batería, móvil muerto, batería muerta, partido de infarto, precio de infarto, "
-        "final de infarto, de infarto el, final infartante, infartante, casi me da un infarto con, "
-        "casi me da un infarto, me va a dar un infarto con, casi me da algo, rompe el corazón, "
-        "rompió el corazón, corazón roto, parte el corazón, partió el corazón, con el corazón en, "
-        "corazón contento, corazón de oro, de buen corazón, con todo mi corazón, con todo el corazón, "
-        "mi corazón está con, dolor de muelas de, es un dolor de cabeza, dolor de cabeza con, "
-        "un dolor de cabeza de, quebradero de cabeza, dolores de cabeza me da el, da dolor de cabeza, "
-        "espalda y pecho, pecho y espalda, pecho y hombro, nadar a espalda, metros pecho, nado de pecho, "
-        "tomar a pecho, a lo hecho pecho, a pecho descubierto, dar el pecho, dando el pecho, "
-        "cáncer de pecho, ahogo en papeleo, me ahogo en, ahogado en, ahogada en, ahogándome en trabajo, "
-        "ahogo en un vaso, ahogo de trabajo, ahoga la hipoteca, ahogan las deudas, sin aliento las, "
-        "nos dejaron sin aliento, dejó sin aliento, me dejó sin aliento, quita el aliento, "
-        "quedé sin palabras, sin palabras, corto de tiempo, corta de tiempo, pesa un muerto, "
-        "peso muerto, naturaleza muerta, susto de muerte, de mala muerte, mala muerte, hasta la muerte, "
-        "se lo tomó a pecho, desmayado de sueño, desmayada de sueño, me desmayo de hambre, "
-        "me desmayo del susto, cara dura, cara o cruz, salió cara, muy cara, es cara, más cara, "
-        "costó cara, mano derecha de, echar una mano, echarme una mano, mano dura, de segunda mano, "
-        "pie de página, a pie, de pie, ponerme de pie, en pie, ponerme en pie, buscar tres pies, "
-        "al pie de la letra, dormí, he dormido, dormida hasta, dormido hasta, me quedé dormid*, "
-        "quedado dormid*, siesta, durmiendo, ojo con, mucho ojo, un ojo de la cara, en un abrir, "
-        "boca a boca, a pedir de boca, boca abierta, punto de vista, con vistas, las vistas, a la vista, "
-        "hasta la vista, a primera vista, ver la tele, nos vemos, a ver, tomar el pelo, "
-        "me tomas el pelo, tomar una caña, tomé café, tomé agua, tomé un té, tomar café, tomar agua, "
-        "tomar el sol, tomar aire fresco, aire fresco, salir a tomar el aire, tensiómetro, sangre fría, "
-        "sangre azul, mala sangre, de sangre, análisis de sangre, donar sangre, doné sangre, "
-        "sangre para, analítica, azúcar en sangre, sangría, de pura sangre, sangre nueva, negro humor, "
-        "humor negro, café negro, viernes negro, dinero negro, frijoles negros, oveja negra, "
-        "lista negra, ropa negra, gato negro, mercado negro, se me quitó el hambre, pérdida de tiempo, "
-        "cuelgo, colgar el teléfono, colgar cuadros, te cuelgo, colgué, voltear la página, "
-        "todo da vueltas a, dar vueltas por, dar una vuelta, dando vueltas por el parque, "
-        "le doy vueltas, darle vueltas, dale vueltas, suicidio político, suicidio comercial, deportivo, "
-        "sobredosis de azúcar, sobredosis de chocolate, sobredosis de turrón, sobredosis de cariño, "
-        "me llame cuando, llámame, llamame, que me llame, te llamo, llamo luego, gracias por .. ayuda, "
-        "gracias por la ayuda, gracias por ayudar, ayudé, ayudo a mi, ayudar a mi, me ayudas con, "
-        "ayuda con, ayuda para cambiar, ayuda para, puedes ayudarme con, menú de ayuda, "
+        "cara a cara, dar la cara, al aire libre, aire libre, aire acondicionado, dormido bien, dormido mal, "
+        "matar el tiempo, braza, agujetas, mano a mano, por otro lado, al lado, pasos, me mata este calor, "
+        "este calor me mata, calor me mata, calor mata, me mata de risa, me matas, me muero de, "
+        "muero de risa, muero de ganas, muero de hambre, muero de sueño, muero de frío, muero de calor, "
+        "muero de vergüenza, muero de curiosidad, muero de envidia, muero por, me muero por, "
+        "muriendo de risa, muriendo de hambre, muriendo de calor, muerto de, muerta de, muertos de, "
+        "me murió el móvil, murio el movil, murió el celular, murió el teléfono, murió la batería, "
+        "móvil muerto, batería muerta, partido de infarto, precio de infarto, final de infarto, "
+        "de infarto el, final infartante, infartante, casi me da un infarto con, casi me da un infarto, "
+        "me va a dar un infarto con, casi me da algo, rompe el corazón, rompió el corazón, corazón roto, "
+        "parte el corazón, partió el corazón, con el corazón en, corazón contento, corazón de oro, "
+        "de buen corazón, con todo mi corazón, con todo el corazón, mi corazón está con, dolor de muelas de, "
+        "es un dolor de cabeza, dolor de cabeza con, un dolor de cabeza de, quebradero de cabeza, "
+        "dolores de cabeza me da el, da dolor de cabeza, espalda y pecho, pecho y espalda, pecho y hombro, "
+        "nadar a espalda, metros pecho, nado de pecho, tomar a pecho, a lo hecho pecho, a pecho descubierto, "
+        "dar el pecho, dando el pecho, cáncer de pecho, ahogo en papeleo, me ahogo en, ahogado en, "
+        "ahogada en, ahogándome en trabajo, ahogo en un vaso, ahogo de trabajo, ahoga la hipoteca, "
+        "ahogan las deudas, sin aliento las, nos dejaron sin aliento, dejó sin aliento, me dejó sin aliento, "
+        "quita el aliento, quedé sin palabras, sin palabras, corto de tiempo, corta de tiempo, "
+        "pesa un muerto, peso muerto, naturaleza muerta, susto de muerte, de mala muerte, mala muerte, "
+        "hasta la muerte, se lo tomó a pecho, desmayado de sueño, desmayada de sueño, me desmayo de hambre, "
+        "me desmayo del susto, cara dura, cara o cruz, salió cara, muy cara, es cara, más cara, costó cara, "
+        "mano derecha de, echar una mano, echarme una mano, mano dura, de segunda mano, pie de página, "
+        "a pie, de pie, ponerme de pie, en pie, ponerme en pie, buscar tres pies, al pie de la letra, dormí, "
+        "he dormido, dormida hasta, dormido hasta, me quedé dormid*, quedado dormid*, siesta, durmiendo, "
+        "ojo con, mucho ojo, un ojo de la cara, en un abrir, boca a boca, a pedir de boca, boca abierta, "
+        "punto de vista, con vistas, las vistas, a la vista, hasta la vista, a primera vista, ver la tele, "
+        "nos vemos, a ver, tomar el pelo, me tomas el pelo, tomar una caña, tomé café, tomé agua, "
+        "tomé un té, tomar café, tomar agua, tomar el sol, tomar aire fresco, aire fresco, "
+        "salir a tomar el aire, tensiómetro, sangre fría, sangre azul, mala sangre, de sangre, "
+        "análisis de sangre, donar sangre, doné sangre, sangre para, analítica, azúcar en sangre, sangría, "
+        "de pura sangre, sangre nueva, negro humor, humor negro, café negro, viernes negro, dinero negro, "
+        "frijoles negros, oveja negra, lista negra, ropa negra, gato negro, mercado negro, "
+        "se me quitó el hambre, pérdida de tiempo, cuelgo, colgar el teléfono, colgar cuadros, te cuelgo, "
+        "colgué, voltear la página, todo da vueltas a, dar vueltas por, dar una vuelta, "
+        "dando vueltas por el parque, le doy vueltas, darle vueltas, dale vueltas, suicidio político, "
+        "suicidio comercial, deportivo, sobredosis de azúcar, sobredosis de chocolate, sobredosis de turrón, "
+        "sobredosis de cariño, me llame cuando, llámame, llamame, que me llame, te llamo, llamo luego, "
+        "gracias por .. ayuda, gracias por la ayuda, gracias por ayudar, ayudé, ayudo a mi, ayudar a mi, "
+        "me ayudas con, ayuda con, ayuda para cambiar, ayuda para, puedes ayudarme con, menú de ayuda, "
         "ambulancia de juguete, pasó una ambulancia, pasó la ambulancia, salidas de emergencia, "
         "salida de emergencia, hinchada del, la hinchada, hincha del, hinchas, hincha de, inflación, "
         "inflamable, hincha las narices, hinchan las narices, bici pinchada, rueda pinchada, "
         "pinchazo de la rueda, pinché una rueda, pinchar una rueda, fatiga pandémica, ataque de risa, "
-        "ataque de nervios por los, vértigo los precios, vertiginos*, precios de vértigo, "
-        "ritmo de vértigo, marea, mareas, pleamar, marea alta, marear la perdiz, me mareas con, "
-        "mareando con preguntas, se me rompió el corazon de, paro general, no paro, la báscula está, "
-        "no tengo tiempo, no puedo esperar, no puedo creer, no me lo puedo creer, me rindo con el, "
-        "se acabó el café, se acabó la leche, se acaba el verano, se acaba la semana, se acaba el plazo, "
-        "lo hago luego, lo hago mañana, lo hago ahora, lo hago hoy, hoy lo hago, mañana lo hago, "
-        "ya lo hago, qué infarto, de infarto, un infarto los precios, me da un infarto, "
-        "me dio un infarto al ver, por poco me da algo, casi me muero, por poco me desmayo, "
-        "casi me desmayo cuando, me ha dado un vuelco el corazón, un vuelco el corazón, "
-        "corazón a mil con, me late de emoción, me ahogo de risa, ahogo de risa, ahogándome de risa, "
-        "me parto, me parto de risa, me meo de risa, llorar de risa, me mata la curiosidad, "
-        "me mata la espera, me matan los zapatos, matan los zapatos, me matan los pies, "
-        "matar el gusanillo, matando el tiempo, mataría por, te voy a matar, te mato, mi mujer me mata, "
-        "me va a matar mi mujer, muero de pena, muerta de sueño, muerto de sueño, muerta de cansancio, "
-        "medio muerto de sueño, punto muerto, agua muerta, mosquita muerta, "
-        "más muerto que vivo después de, hasta morir, a morir, de morirse, morirse de risa, "
-        "para morirse, vivir del cuento, sin vivir en mí, sangre de horchata, sudar sangre, "
-        "sangre sudor y lágrimas, llevo la sangre, sangre en las venas, tinta sangre, "
-        "me hierve la sangre, hierve la sangre, sangría del, chupasangre, negro como el carbón el café, "
-        "lo veo negro para el, me pone negro, verlas negras, negra suerte, suerte negra, "
-        "pierna de cordero, pierna suelta, dormí a pierna suelta, estirar las piernas, estirar la pata, "
-        "meter la pata, metí la pata, en pie de guerra, con buen pie, pie derecho, brazo a torcer, "
-        "dar el brazo, brazo de gitano, brazos cruzados, echar mano, mano larga, de primera mano, "
-        "la cara b, plantar cara, buena cara, mala cara, cara de sueño, boca del metro, "
-        "se me hace la boca agua, boca agua, lengua de gato, mala lengua, malas lenguas, "
-        "se me fue la lengua, irse de la lengua, lengua materna, sin pelos en la lengua, "
-        "garganta profunda, ojo por ojo, a ojo, pegar ojo, no pegué ojo, no he pegado ojo, cuatro ojos, "
-        "mal de ojo, ojos que no ven, dolor de cabeza los, dolor de cabeza del, dolor de cabeza este, "
-        "cabeza bien alta, cabeza de familia, cabeza de ajo, perder la cabeza, cabeza loca, en cabeza, "
-        "dar vueltas a la manzana, dar vueltas en la cama, dando vueltas en la cama, mareo de papeles, "
-        "qué mareo de cifras, mareando la, hinchado de orgullo, hincha el, hinchar globos, "
-        "hinchar la rueda, inflar la rueda, inflar los globos, rueda inflada, calambre de risa, "
-        "presión laboral, presión en el trabajo, bajo presión, mucha presión en, olla a presión, "
-        "presión de las ruedas, aire de familia, con aire, dar aires, en el aire, cambio de aires, "
-        "aire puro, al aire, sin ayuda, con ayuda de, ayuda de mi, primeros auxilios, "
-        "cuarto de socorro del, emergencias climática, teléfono de emergencias apuntado, "
+        "ataque de nervios por los, vértigo los precios, vertiginos*, precios de vértigo, ritmo de vértigo, "
+        "marea, mareas, pleamar, marea alta, marear la perdiz, me mareas con, mareando con preguntas, "
+        "se me rompió el corazon de, paro general, no paro, la báscula está, no tengo tiempo, "
+        "no puedo esperar, no puedo creer, no me lo puedo creer, me rindo con el, se acabó el café, "
+        "se acabó la leche, se acaba el verano, se acaba la semana, se acaba el plazo, lo hago luego, "
+        "lo hago mañana, lo hago ahora, lo hago hoy, hoy lo hago, mañana lo hago, ya lo hago, qué infarto, "
+        "de infarto, un infarto los precios, me da un infarto, me dio un infarto al ver, "
+        "por poco me da algo, casi me muero, por poco me desmayo, casi me desmayo cuando, "
+        "me ha dado un vuelco el corazón, un vuelco el corazón, corazón a mil con, me late de emoción, "
+        "me ahogo de risa, ahogo de risa, ahogándome de risa, me parto, me parto de risa, me meo de risa, "
+        "llorar de risa, me mata la curiosidad, me mata la espera, me matan los zapatos, matan los zapatos, "
+        "me matan los pies, matar el gusanillo, matando el tiempo, mataría por, te voy a matar, te mato, "
+        "mi mujer me mata, me va a matar mi mujer, muero de pena, muerta de sueño, muerto de sueño, "
+        "muerta de cansancio, medio muerto de sueño, punto muerto, agua muerta, mosquita muerta, "
+        "más muerto que vivo después de, hasta morir, a morir, de morirse, morirse de risa, para morirse, "
+        "vivir del cuento, sin vivir en mí, sangre de horchata, sudar sangre, sangre sudor y lágrimas, "
+        "llevo la sangre, sangre en las venas, tinta sangre, me hierve la sangre, hierve la sangre, "
+        "sangría del, chupasangre, negro como el carbón el café, lo veo negro para el, me pone negro, "
+        "verlas negras, negra suerte, suerte negra, pierna de cordero, pierna suelta, dormí a pierna suelta, "
+        "estirar las piernas, estirar la pata, meter la pata, metí la pata, en pie de guerra, con buen pie, "
+        "pie derecho, brazo a torcer, dar el brazo, brazo de gitano, brazos cruzados, echar mano, "
+        "mano larga, de primera mano, la cara b, plantar cara, buena cara, mala cara, cara de sueño, "
+        "boca del metro, se me hace la boca agua, boca agua, lengua de gato, mala lengua, malas lenguas, "
+        "se me fue la lengua, irse de la lengua, lengua materna, sin pelos en la lengua, garganta profunda, "
+        "ojo por ojo, a ojo, pegar ojo, no pegué ojo, no he pegado ojo, cuatro ojos, mal de ojo, "
+        "ojos que no ven, dolor de cabeza los, dolor de cabeza del, dolor de cabeza este, cabeza bien alta, "
+        "cabeza de familia, cabeza de ajo, perder la cabeza, cabeza loca, dar vueltas a la manzana, "
+        "dar vueltas en la cama, dando vueltas en la cama, mareo de papeles, qué mareo de cifras, "
+        "mareando la, hinchado de orgullo, hincha el, hinchar globos, hinchar la rueda, inflar la rueda, "
+        "inflar los globos, rueda inflada, calambre de risa, presión laboral, presión en el trabajo, "
+        "bajo presión, mucha presión en, olla a presión, presión de las ruedas, aire de familia, con aire, "
+        "dar aires, en el aire, cambio de aires, aire puro, al aire, sin ayuda, con ayuda de, ayuda de mi, "
+        "primeros auxilios, cuarto de socorro del, emergencias climática, teléfono de emergencias apuntado, "
         "ambulancia pasó, vi una ambulancia, una ambulancia pasó, suicida el precio, se acabó el, "
         "se acabó la, se acaban las vacaciones, despedida de soltero, despedida de soltera, "
         "despedida del trabajo, carta a los reyes, no como carne, no como dulces, no como pan, "
-        "no como gluten, no como azúcar, no como fuera, no como chocolate, no como frito"
+        "no como gluten, no como azúcar, no como fuera, no como chocolate, no como frito, baja en azucar, "
+        "bajo en azucar, sin azucar, azucar moreno, dolor de cabeza de papeles, hasta la cabeza, "
+        "calentarme la cabeza, romperme la cabeza, le dio un patatus, me mata este, me muero de ganas, "
+        "nos mataron, me muero de sueño, me muero de calor, muero de frio, hasta la coronilla, "
+        "sangrado del texto, no necesito ambulancia, no necesito una ambulancia, no hace falta ambulancia, "
+        "no llamen, frente a, en frente, enfrente, sobre la, sobre el, sobre todo, caja del supermercado, "
+        "plan de, mi plan, sin hacer plan, de frente, todo listo para, adios a los dulces, matando la, "
+        "hipo por, ya se me quito el hipo, cero mareos, como si, igual que si, ayudame a, ayudame con, "
+        "va en cabeza, de la nada, hace un mes nada, antes nada"
     ),
 }
 

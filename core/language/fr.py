@@ -64,6 +64,7 @@ FRENCH = Lexicon(
     weak=("un", "une"),
     elision=True,
     centimetres_of_mercury=True,
+    grams_of_sugar=True,
     not_english=frozenset(
         split(
             "or;plus;on;a;ten;cents;son;an;in;ins;me;me;pour;no;once;ton;point;as;mars;mar;mer;main;pain;"

@@ -13,7 +13,7 @@ CONCEPTS: dict[C, str] = {
         "mâchoire, bras gauche, deux bras, omoplate, omoplates, cou, nuque, gorge, épaule gauche, "
         "entre les épaules, bras"
     ),
-    C.FACE: ("visage, bouche, figure, face, lèvre, paupière, joue, sourire, moitié du visage, tronche"),
+    C.FACE: "visage, bouche, figure, face, lèvre, paupière, joue, sourire, moitié du visage, tronche",
     C.LIPS_OR_TONGUE: "lèvre, lèvres, langue, paupières, yeux, visage, bouche, figure, face",
     C.THROAT: "gorge, gosier, trachée, cou, glotte, larynx",
     C.LIMB: (
@@ -30,7 +30,10 @@ CONCEPTS: dict[C, str] = {
     # heart
     C.CHEST_PAIN: (
         "angine de poitrine, angor, douleur thoracique, étau autour du thorax, éléphant sur la poitrine, "
-        "poids sur la poitrine, étau dans la poitrine, point au coeur"
+        "poids sur la poitrine, étau dans la poitrine, point au coeur, un étau, m'écrase la cage, "
+        "m'écrase la poitrine, écrase la poitrine, écrase le thorax, serre la poitrine, "
+        "me serre la poitrine, mal au coeur côté gauche, coup de sabot, douleur dans le thorax, "
+        "poids énorme au milieu, coup de poignard dans, infarctus, oppression thoracique"
     ),
     C.HEART_ATTACK: (
         "infarctus, crise cardiaque, attaque cardiaque, arrêt cardiaque, attaque au coeur, "
@@ -67,7 +70,10 @@ CONCEPTS: dict[C, str] = {
         "dans tous les sens, tachycarde, qui tape, cavale, toque, explose, sort de ma poitrine, "
         "papillonne, frétille, bizarre"
     ),
-    C.PALPITATIONS: ("palpitation*, tachycardie*, arythmie*, extrasystole*, fibrillation, coeur qui s'emballe, tachy"),
+    C.PALPITATIONS: (
+        "palpitation*, tachycardie*, arythmie*, extrasystole*, fibrillation, coeur qui s'emballe, tachy, "
+        "tachycardie, coeur s'emballe, coeur a 170, palpitations"
+    ),
     C.COLD_SWEAT: ("sueur froide, sueurs froides, suée froide, moite et froid, en nage sans raison, transpire à froid"),
     # brain
     C.STROKE: (
@@ -75,27 +81,28 @@ CONCEPTS: dict[C, str] = {
         "rupture d'anévrisme, infarctus cérébral, embolie, attaque au cerveau, congestion cérébrale"
     ),
     C.DROOP: (
-        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, pendant*, "
-        "décroché*, s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, "
-        "coule, de travers, relâché*, paralysé, pend d'un, qui tombe, tombe d'un, dissymétrique, "
-        "immobile, bizarre, tordu"
+        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, pendant*, décroché*, "
+        "s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule, "
+        "de travers, relâché*, paralysé, pend d'un, qui tombe, tombe d'un, dissymétrique, immobile, bizarre, "
+        "tordu, tordue, tombe d'un côté, part de travers, affaissé, affaissée, qui pend"
     ),
     C.NUMB: (
-        "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, "
-        "sens pas, ne sens plus, plus de sensation, picotement*, mort*, aucune sensation, "
-        "plus aucune sensation"
+        "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, sens pas, "
+        "ne sens plus, plus de sensation, picotement*, mort*, aucune sensation, plus aucune sensation, "
+        "endormi, endormie, fourmis, fourmillement*, anesthési*, insensible"
     ),
     C.LIMP: (
         "sans force, plus de force, aucune force, mou, molle, mort, morte, ballant, pendant, pend, "
-        "ne répond plus, répond plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, "
-        "ne bouge plus, bouge plus, bouge pas, lâche tout, lâche, me lâche, a lâché, flasque, "
-        "tout lâcher, fais tout tomber, fait tomber tout, pèse une tonne, de coton, en coton, en plomb, "
-        "comme du plomb, inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne marche plus, "
-        "fonctionne plus, retombe, ne se lève plus, se lève plus, ne bouge, traîne, la traîne, "
-        "lâche les objets, lâche les choses, échappe des mains, m'échappe des mains, glisse des mains, "
-        "tombe des mains, de chiffon, en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, "
-        "ne tient plus, tient plus, me tient plus, ne me porte plus, me porte plus, commande plus, "
-        "plus aucune force, plus rien tenir"
+        "ne répond plus, répond plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, ne bouge plus, "
+        "bouge plus, bouge pas, lâche tout, lâche, me lâche, a lâché, flasque, tout lâcher, "
+        "fais tout tomber, fait tomber tout, pèse une tonne, de coton, en coton, en plomb, comme du plomb, "
+        "inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne marche plus, fonctionne plus, retombe, "
+        "ne se lève plus, se lève plus, ne bouge, traîne, la traîne, lâche les objets, lâche les choses, "
+        "échappe des mains, m'échappe des mains, glisse des mains, tombe des mains, de chiffon, "
+        "en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient plus, tient plus, "
+        "me tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus rien tenir, "
+        "m'échappe de la main, échappe de la main, répondent plus, tenais plus, tiens plus, comme morte, "
+        "fait plus ce que je veux, fait pas ce que je veux, peux plus lever, arrive pas à lever, paralysée"
     ),
     C.WEAK: "faiblesse, faible, sans force, faiblard, plus de force",
     C.ONE_SIDE: ("d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps"),
@@ -120,20 +127,24 @@ CONCEPTS: dict[C, str] = {
     C.GARBLED: (
         "bizarre, bizarrement, difficulté*, trouble*, mal, confus*, n'importe comment, n'importe quoi, "
         "incompréhensible*, pâteu*, pateu*, bafouill*, de travers, mélang*, dans le désordre, charabia, "
-        "embrouill*, bredouill*, mâch*, incohéren*, pas clair*, bute, fourche, ne sortent pas, "
-        "sortent pas, sortent plus, ne veulent pas sortir, comme un ivrogne, empâté*, pas de sens, "
-        "aucun sens, comprend rien à ce que je dis, comprend pas ce que je dis, comprend rien, trébuche, "
-        "s'emmêle, s'emmêlent, emmêle*, mélange, mélangent, lourde, lourd, viennent plus, viennent pas, "
-        "sort plus, sort pas, comme si j'étais saoul, comme si j'étais ivre, comme un bébé, épaisse, "
-        "épais, sort de travers, sortent de travers, mots à l'envers, personne me comprend, "
-        "personne ne me comprend, plus de sens"
+        "embrouill*, bredouill*, mâch*, incohéren*, pas clair*, bute, fourche, ne sortent pas, sortent pas, "
+        "sortent plus, ne veulent pas sortir, comme un ivrogne, empâté*, pas de sens, aucun sens, "
+        "comprend rien à ce que je dis, comprend pas ce que je dis, comprend rien, trébuche, s'emmêle, "
+        "s'emmêlent, emmêle*, mélange, mélangent, lourde, lourd, viennent plus, viennent pas, sort plus, "
+        "sort pas, comme si j'étais saoul, comme si j'étais ivre, comme un bébé, épaisse, épais, "
+        "sort de travers, sortent de travers, mots à l'envers, personne me comprend, "
+        "personne ne me comprend, plus de sens, que des betises, des bêtises, sort mal, sort que, "
+        "veut rien dire, incompréhensible, du charabia"
     ),
     C.SLURRED: (
         "bafouille, charabia, parle de travers, bouche pâteuse, parle comme un ivrogne, "
         "dis n'importe quoi d'un coup, aphasie, aphasique, élocution trouble, mots sortent de travers, "
         "trouve plus mes mots, trouve plus les mots, cherche mes mots d'un coup, langue pâteuse, "
         "langue épaisse, parle bizarrement, parle de manière bizarre, mots ne sortent plus, "
-        "mots sortent plus"
+        "mots sortent plus, bredouille, marmonne, parle bizarre, j'articule plus, articule plus, "
+        "bouche pâteuse d'un coup, sort que des betises, arrive plus à parler, trouve pas mes mots, "
+        "mots sortent pas, mots dans le désordre, mots mélangés, langue lourde, "
+        "langue qui fourche tout le temps"
     ),
     C.SEE: "voir, vois, voit, voyais, vue, vision, regarde",
     C.SIGHT_LOST: (
@@ -144,9 +155,12 @@ CONCEPTS: dict[C, str] = {
         "vue qui se brouille, moitié du champ, champ visuel, tout noir dans l'œil, tout noir d'un oeil, "
         "oeil noir d'un coup, tache noire, cécité, vue a baissé d'un coup, vois plus que la moitié, "
         "moitié de la vue, vois la moitié, un voile sur l'œil, voile sur l'oeil, un voile devant un, "
-        "oeil est devenu noir, œil est devenu noir, vue d'un côté, vois en double, tout en double, "
-        "dédoublé, dédouble, vue brouillée d'un coup, aveugle d'un oeil, moitié de mon champ, "
-        "champ de vision"
+        "oeil est devenu noir, œil est devenu noir, vue d'un côté, vois en double, tout en double, dédoublé, "
+        "dédouble, vue brouillée d'un coup, aveugle d'un oeil, moitié de mon champ, champ de vision, "
+        "voir double, mouches noires, mouches et, éclairs et, ombre qui monte, ombre dans l'oeil, "
+        "rideau dans l'oeil, vois plus de l'oeil, vois que la moitié, deviens aveugle, vue floue d'un coup, "
+        "flou d'un coup, flou de l'oeil, taches noires, flashs, flashes, moitié de ma vue, "
+        "je vois plus rien, vois plus rien, vision trouble d'un coup"
     ),
     C.CONFUSED: (
         "confus, confuse, confusion, désorienté*, perdu*, embrouillé*, à l'ouest, égaré*, hagard*, "
@@ -159,7 +173,8 @@ CONCEPTS: dict[C, str] = {
         "sait plus où elle est, sait plus où il est, reconnais plus personne, sais plus qui, "
         "sais plus mon adresse, plus où je suis, sais pas quel jour, quel jour on est, reconnais pas ma, "
         "sais plus qui je suis, sais plus ou je suis, sais plus mon nom, reconnais plus ma, "
-        "reconnais plus mon, reconnais plus rien, reconnais pas mon"
+        "reconnais plus mon, reconnais plus rien, reconnais pas mon, comment je suis arrivé, "
+        "comment je suis arrivée, je sais plus où je suis, me souviens plus de mon nom"
     ),
     C.HEADACHE: (
         "mal de tête, maux de tête, mal de crâne, mal à la tête, migraine*, céphalée*, tête va exploser, "
@@ -167,9 +182,9 @@ CONCEPTS: dict[C, str] = {
     ),
     C.WORST: (
         "soudain*, brutal*, pire, foudroyant*, d'un coup, brusque*, jamais eu, jamais eu aussi, "
-        "jamais connu, comme jamais, explose, exploser, coup de tonnerre, coup de massue, "
-        "coup de marteau, comme un éclair, en éclair, nuque raide, éclate, éclater, de ma vie, "
-        "coup de poing, atroce d'un coup, comme une bombe"
+        "jamais connu, comme jamais, explose, exploser, coup de tonnerre, coup de massue, coup de marteau, "
+        "comme un éclair, en éclair, nuque raide, éclate, éclater, de ma vie, coup de poing, "
+        "atroce d'un coup, comme une bombe, pire de ma vie, jamais eu aussi mal, explosé"
     ),
     C.SEVERE: (
         "violent*, gros, grosse, terrible*, intense*, très, fort, forte, affreu*, atroce*, "
@@ -183,24 +198,29 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FAINTED: (
         "évanoui*, évanouis*, m'évanouir, évanouissement*, perdu connaissance, perte de connaissance, "
-        "perd connaissance, perds connaissance, perdre connaissance, perdu conscience, "
-        "perte de conscience, syncope*, tombé dans les pommes, tombée dans les pommes, "
-        "tomber dans les pommes, tombe dans les pommes, dans les pommes, tourné de l'œil, "
-        "tourné de l'oeil, tourner de l'oeil, tournait .. de l'oeil, tourne de l'œil, malaise, malaises, "
-        "inconscient*, sans connaissance, effondré*, s'effondre, effondrer, écroulé*, s'écrouler, "
-        "s'écroule, m'écroule, collapsus, black out, blackout, trou noir, dans les vapes, tombé raide, "
-        "tombée raide, ne réagit plus, réagit plus, réagit pas, répond plus, ne répond pas, "
-        "ne se réveille pas, se réveille pas, se réveille plus, ne bouge plus par terre, ko, "
-        "pertes de connaissance, défailli, défaillir, tombé d'un coup, tombée d'un coup, "
-        "parti dans les vapes, inanimé*, lipothymie, tombé sans connaissance, perdu conaissance, "
-        "perdu connaissances, écroulée, tombé comme une masse, tombée comme une masse, "
+        "perd connaissance, perds connaissance, perdre connaissance, perdu conscience, perte de conscience, "
+        "syncope*, tombé dans les pommes, tombée dans les pommes, tomber dans les pommes, "
+        "tombe dans les pommes, dans les pommes, tourné de l'œil, tourné de l'oeil, tourner de l'oeil, "
+        "tournait .. de l'oeil, tourne de l'œil, malaise, malaises, inconscient*, sans connaissance, "
+        "effondré*, s'effondre, effondrer, écroulé*, s'écrouler, s'écroule, m'écroule, collapsus, black out, "
+        "blackout, trou noir, dans les vapes, tombé raide, tombée raide, ne réagit plus, réagit plus, "
+        "réagit pas, répond plus, ne répond pas, ne se réveille pas, se réveille pas, se réveille plus, "
+        "ne bouge plus par terre, ko, pertes de connaissance, défailli, défaillir, tombé d'un coup, "
+        "tombée d'un coup, parti dans les vapes, inanimé*, lipothymie, tombé sans connaissance, "
+        "perdu conaissance, perdu connaissances, écroulée, tombé comme une masse, tombée comme une masse, "
         "tombé à la renverse, tombée à la renverse, suis parti d'un coup, tout est devenu noir, "
-        "je suis tombé raide, noir total, rideau noir et, voile noir et je suis tombé*, "
-        "ne se relève pas, se relève pas, ne bouge plus, bouge plus du tout, inerte, plus conscient*, "
-        "pas conscient*, n'arrive pas à la réveiller, n'arrive pas à le réveiller, "
-        "arrive pas à le réveiller, arrive pas à la réveiller, réponds plus, reprend pas connaissance, "
-        "parti en arrière, m'effondrer, tourné de l oeil, syncopes, tombe inanimé*, "
-        "perdu .. connaissance, perdu .. conscience, perdu un moment connaissance"
+        "je suis tombé raide, noir total, rideau noir et, voile noir et je suis tombé*, ne se relève pas, "
+        "se relève pas, ne bouge plus, bouge plus du tout, inerte, plus conscient*, pas conscient*, "
+        "n'arrive pas à la réveiller, n'arrive pas à le réveiller, arrive pas à le réveiller, "
+        "arrive pas à la réveiller, réponds plus, reprend pas connaissance, parti en arrière, m'effondrer, "
+        "tourné de l oeil, syncopes, tombe inanimé*, perdu .. connaissance, perdu .. conscience, "
+        "perdu un moment connaissance, répond pas, réponds pas, ne répond plus, tourner de l oeil, "
+        "absence au volant, absence, faire un malaise, fait un malaise, malaise vagal, voile noir, "
+        "réveillé par terre, réveillée par terre, réveillé au sol, effondré, effondrée, écroulé, "
+        "par terre .. répond, inconscient, inconsciente, allongé dans le couloir, failli m'évanouir, "
+        "failli tomber dans les pommes, failli tourner, m'evanouir, trouvé par terre, trouvée par terre, "
+        "retrouvé par terre, retrouvée par terre, retrouvé au sol, jambes ont lâché, jambes m'ont lâché, "
+        "malaise dans, j'ai sombré, suis tombé raide"
     ),
     C.CAME_ROUND: (
         "réveillé*, revenu à moi, revenue à moi, repris connaissance, repris conscience, retrouvé*, "
@@ -221,10 +241,11 @@ CONCEPTS: dict[C, str] = {
     ),
     C.DIZZY: (
         "vertige*, tête me tourne, tête tourne, tête qui tourne, tête .. tourne, tout tourne, ça tourne, "
-        "étourdi*, étourdissement*, tournis, tourne autour de moi, pièce tourne, titube, tangue, "
-        "chancel*, vaseu*, perds l'équilibre, perte d'équilibre, déséquilibr*, voile noir devant, "
+        "étourdi*, étourdissement*, tournis, tourne autour de moi, pièce tourne, titube, tangue, chancel*, "
+        "vaseu*, perds l'équilibre, perte d'équilibre, déséquilibr*, voile noir devant, "
         "trente six chandelles, tourne quand je, vertigineu*, tête légère, la tete tourne, flageol*, "
-        "vacille, instable, ça tangue"
+        "vacille, instable, ça tangue, je tangue, je me sens partir, voir des étoiles, vois des étoiles, "
+        "marche comme un ivrogne, marche pas droit, perdu l'équilibre"
     ),
     C.AGAIN: (
         "encore, toujours, souvent, chaque, chaque fois, à chaque fois, à nouveau, de nouveau, "
@@ -241,18 +262,21 @@ CONCEPTS: dict[C, str] = {
         "avaler de l'air, retrouver mon souffle"
     ),
     C.CHOKING: (
-        "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, "
-        "n'arrive plus à respirer, peux pas respirer, peux plus respirer, peut plus respirer, "
-        "respire plus, ne respire plus, respire pas, respire plus bien, respire très mal, "
-        "respire à peine, étouff*, j'étouffe, jétouffe, jetouffe, suffoqu*, asphyxi*, asphyxie, "
-        "m'étrangle, s'étrangle, étrangle, difficultés respiratoires, détresse respiratoire, "
-        "impossible de respirer, cherche l'air, cherche mon air, cherche son air, cherche mon souffle, "
-        "halète comme, noie sans eau, l'air ne passe plus, air ne rentre, air passe plus, air passe pas, "
-        "sais plus respirer, arrive plus a respirer, respiration difficile, respiration bloquée, "
-        "ne respire pas, cherche à respirer, ne rentre plus, l'air rentre plus, air rentre pas, "
-        "respire presque plus, a arrêté de respirer, arrêté de respirer, peux à peine respirer, "
-        "arrive à peine à respirer, peine à reprendre mon souffle, arrive plus du tout à respirer, "
-        "respirer j'arrive pas, respirer je peux pas"
+        "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, n'arrive plus à respirer, "
+        "peux pas respirer, peux plus respirer, peut plus respirer, respire plus, ne respire plus, "
+        "respire pas, respire plus bien, respire très mal, respire à peine, étouff*, j'étouffe, jétouffe, "
+        "jetouffe, suffoqu*, asphyxi*, asphyxie, m'étrangle, s'étrangle, étrangle, "
+        "difficultés respiratoires, détresse respiratoire, impossible de respirer, cherche l'air, "
+        "cherche mon air, cherche son air, cherche mon souffle, halète comme, noie sans eau, "
+        "l'air ne passe plus, air ne rentre, air passe plus, air passe pas, sais plus respirer, "
+        "arrive plus a respirer, respiration difficile, respiration bloquée, ne respire pas, "
+        "cherche à respirer, ne rentre plus, l'air rentre plus, air rentre pas, respire presque plus, "
+        "a arrêté de respirer, arrêté de respirer, peux à peine respirer, arrive à peine à respirer, "
+        "peine à reprendre mon souffle, arrive plus du tout à respirer, respirer j'arrive pas, "
+        "respirer je peux pas, arrive plus à reprendre, manque d'air, s'étouffe, étouffais, étouffe, "
+        "mousse rose, beaucoup de mal à respirer, misère à respirer, avalé de travers, fausse route, "
+        "plus d'air, suffoque, coincé dans la gorge, respire mal, à peine respirer, l'air passe plus, "
+        "lèvres bleues, devient bleu, me noie, souffle coupé d'un coup, râle, arrive pas à inspirer"
     ),
     C.AIR_HUNGER: (
         "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, "
@@ -266,13 +290,15 @@ CONCEPTS: dict[C, str] = {
         "souffle me manque, plus de respiration, oppressé pour respirer"
     ),
     C.BREATHLESS: (
-        "essouffl*, à bout de souffle, bout de souffle, plus de souffle, hors d'haleine, haletant*, "
-        "halète*, haleter, souffle court, le souffle, dyspnée, souffle comme, ahan*, poussive, poussif, "
-        "pompe l'air, perds mon souffle, perds le souffle, perdre le souffle, coupe le souffle, "
-        "cours après mon souffle, reprendre mon souffle, époumon*, anhél*, souffler, sifflement, "
-        "souffle comme un bœuf, souffle comme un boeuf, souffle comme une locomotive, souffle coupé, "
-        "reprendre haleine, reprendre son souffle, pause pour souffler, souffler un coup, "
-        "j'ai plus de souffle, cherche mon souffle"
+        "essouffl*, à bout de souffle, bout de souffle, plus de souffle, hors d'haleine, haletant*, halète*, "
+        "haleter, souffle court, le souffle, dyspnée, souffle comme, ahan*, poussive, poussif, pompe l'air, "
+        "perds mon souffle, perds le souffle, perdre le souffle, coupe le souffle, cours après mon souffle, "
+        "reprendre mon souffle, époumon*, anhél*, souffler, sifflement, souffle comme un bœuf, "
+        "souffle comme un boeuf, souffle comme une locomotive, souffle coupé, reprendre haleine, "
+        "reprendre son souffle, pause pour souffler, souffler un coup, j'ai plus de souffle, "
+        "cherche mon souffle, mal à respirer, du mal à respirer, de la misère à respirer, respirer allongé, "
+        "respirer couché, respirer allongée, dors assis, dors assise, peux plus dormir à plat, "
+        "siffle quand je respire, siffle en respirant, halete, halète, haletant, m'essouffle, essouffle"
     ),
     C.BLUE: ("bleu*, lèvres bleues, lèvres sont bleues, bleuit, violet*, cyanos*, devient bleu, est bleu, est bleue"),
     C.REST: (
@@ -282,24 +308,28 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TASKS: (
         "escalier*, marches, m'habiller, habillant, m'habille, que d'habitude, d'habitude, qu'avant, "
-        "avant non, avant je, douche, ménage, moindre, cuisine, cuisiner, en parlant, lit, "
-        "faisant mon lit, faire mon lit, monter, monte, montant, étage, étages, courses, marcher, "
-        "marche, marchant, côte, côtes, quelques pas, quelques mètres, trois pas, lacets, balai, "
-        "aspirateur, vaisselle, effort, efforts, rien qu'en, rien que de, jardin, poubelles, chaussures, "
-        "boîte aux lettres, l'autre bout, vélo, me brosser les dents, brosser les dents, me coiffer, "
-        "me laver, laver, chaussettes, lacer, premier étage, un étage, deux étages, palier, pente, "
-        "montée, repasser, étendre le linge, linge, aux toilettes, aux wc, poubelle, pain, boulangerie, "
-        "jusqu'à la voiture, jusqu'au portail, jusqu'à la boîte, traverser, dix mètres, vingt mètres, "
-        "cent mètres, deux pas, porter, sacs, cabas, enfiler, moindre effort, au moindre, "
-        "que le mois dernier, que la semaine dernière, le mois dernier, promenade, me pencher, "
-        "me baisser, ça ne m'arrivait pas, avant ça, alors que je le fais"
+        "avant non, avant je, douche, ménage, moindre, cuisine, cuisiner, en parlant, lit, faisant mon lit, "
+        "faire mon lit, monter, monte, montant, étage, étages, courses, marcher, marche, marchant, côte, "
+        "côtes, quelques pas, quelques mètres, trois pas, lacets, balai, aspirateur, vaisselle, effort, "
+        "efforts, rien qu'en, rien que de, jardin, poubelles, chaussures, boîte aux lettres, l'autre bout, "
+        "vélo, me brosser les dents, brosser les dents, me coiffer, me laver, laver, chaussettes, lacer, "
+        "premier étage, un étage, deux étages, palier, pente, montée, repasser, étendre le linge, linge, "
+        "aux toilettes, aux wc, poubelle, pain, boulangerie, jusqu'à la voiture, jusqu'au portail, "
+        "jusqu'à la boîte, traverser, dix mètres, vingt mètres, cent mètres, deux pas, porter, sacs, cabas, "
+        "enfiler, moindre effort, au moindre, que le mois dernier, que la semaine dernière, le mois dernier, "
+        "promenade, me pencher, me baisser, ça ne m'arrivait pas, avant ça, alors que je le fais, "
+        "rien que la douche, la douche"
     ),
     C.INHALE: (
         "inspire, inspirant, respire à fond, respire profond*, respirer à fond, inspiration, "
         "en respirant, quand je respire, prends une grande inspiration, inspirer"
     ),
     # blood
-    C.BLEED: ("saign*, épistaxis, nez qui saigne, perds du sang, perd du sang, le sang coule, sang coule"),
+    C.BLEED: (
+        "saign*, épistaxis, nez qui saigne, perds du sang, perd du sang, le sang coule, sang coule, saigne, "
+        "saigner, saignement, coule rouge, nez coule rouge, arrête pas de saigner, ça saigne toujours, "
+        "saigne encore"
+    ),
     C.BLOOD: "sang, sanguin*, sanglant*, saign*",
     C.WOUND: "coupé, coupée, entaille, plaie, blessure, entaillé",
     C.NOT_STOPPING: (
@@ -307,11 +337,11 @@ CONCEPTS: dict[C, str] = {
         "sans arrêt, sans s'arrêter, arrive pas à l'arrêter, n'arrive pas à arrêter, ne s'arrête pas, "
         "ça coule, coule, coule encore, coule toujours, à flots, à flot, giclé*, gicle, pisse, "
         "pisse le sang, pisser le sang, ne coagule pas, coagule pas, depuis une heure, "
-        "depuis une demi heure, une heure, demi heure, serviettes, serviette, torchon*, trempé*, "
-        "imbibé*, pas moyen d'arrêter, veut pas s'arrêter, impossible à arrêter, impossible d'arrêter, "
+        "depuis une demi heure, une heure, demi heure, serviettes, serviette, torchon*, trempé*, imbibé*, "
+        "pas moyen d'arrêter, veut pas s'arrêter, impossible à arrêter, impossible d'arrêter, "
         "continue de couler, ne cesse pas, sans discontinuer, tarit pas, ça n'arrête pas, stoppe pas, "
-        "ne stoppe pas, n'arrive pas à stopper, pas à stopper, coule sans, pas moyen de stopper, "
-        "s'arreter, continue, pissait, imbibe, éponge, se tarit pas"
+        "ne stoppe pas, n'arrive pas à stopper, pas à stopper, coule sans, pas moyen de stopper, s'arreter, "
+        "continue, pissait, imbibe, éponge, se tarit pas, impossible de l'arreter"
     ),
     C.MUCH: (
         "beaucoup, plein, énormément, abondamment, abondant, abondante, partout, flaque, des caillots, "
@@ -323,7 +353,12 @@ CONCEPTS: dict[C, str] = {
     C.HAEMORRHAGE: (
         "hémorragie*, hémorragique, ulcère qui saigne, ulcère qui saignait, ulcère hémorragique, "
         "pisse le sang, vide de mon sang, vide de son sang, me vide de, saigne à mort, melena, méléna, "
-        "marc de café, saignement interne"
+        "marc de café, saignement interne, ça gicle, ca gicle, gicle, à flots, a flots, serviette trempée, "
+        "serviettes trempées, serviette toutes, protection toutes, crache du sang, vomis du sang, "
+        "vomi du sang, plein de sang, plein la cuvette, me vide de mon sang, du sang partout, sang partout, "
+        "baigne dans le sang, hémorragie, arrête pas de saigner, saigne beaucoup, saigne sans arrêt, "
+        "sang qui coule, perds beaucoup de sang, perds plein de sang, flaque de sang, sang à gros, caillots, "
+        "tousse du sang, sang dans les urines, pisse du sang, urine du sang"
     ),
     C.VOMIT: (
         "vomi*, vomir, vomis, vomissement*, gerb*, dégobill*, dégueul*, rendu mon repas, "
@@ -336,7 +371,18 @@ CONCEPTS: dict[C, str] = {
     ),
     C.BLACK: "noir, noires, noire, noirs, goudron, charbon, suie, poix",
     # medicines and poisons
-    C.OVERDOSE: "overdose*, surdose*, surdosage, intoxiqu*, empoisonn*, intoxication",
+    C.OVERDOSE: (
+        "overdose*, surdose*, surdosage, intoxiqu*, empoisonn*, intoxication, toute la boite, "
+        "toute la plaquette, boite entiere, la boîte entière, tous pris, les ai tous pris, tout avalé, "
+        "tous avalé, avalé toute, tout le flacon, deux fois la dose, double dose, doublé la dose, "
+        "double le previscan, je double le, unités au lieu de, au lieu de 4, au lieu d'un, pris trop de, "
+        "trop d'insuline, surdos*, overdose, trompé de dose, trompée de dose, pris deux fois, "
+        "plein de médicaments, plein de cachets, tas de cachets, tas de médicaments, poignée de cachets, "
+        "poignée de médicaments, tous mes médicaments, tous mes cachets, tous les cachets, "
+        "tous les comprimés, le double de mes, le double de ma dose, deux fois mon insuline, "
+        "deux fois l'insuline, insuline deux fois, trompé de médicament, trompée de médicament, "
+        "trop de cachets, trop de médicaments, mélangé mes médicaments"
+    ),
     C.TOOK: (
         "pris, prise, prends, prenais, avalé*, avale, avaler, gobé*, ingurgit*, ingér*, injecté*, "
         "piqué*, fait, mis, bu, descendu, enfilé, absorb*, donné"
@@ -346,12 +392,12 @@ CONCEPTS: dict[C, str] = {
         "comprimé*, cachet*, pilule*, médicament*, médoc*, gélule*, doliprane*, paracétamol, aspirine*, "
         "ibuprofène, somnifère*, anxiolytique*, antidépresseur*, calmant*, antidouleur*, cachetons, "
         "traitement, dose, doses, morphine, tramadol, sirop, gouttes, bêtabloquant*, betabloquant*, "
-        "anticoagulant*, previscan, xanax, lexomil, plaquette, ramipril, lisinopril, enalapril, "
-        "amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, "
-        "lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, "
-        "atorvastatin*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, "
-        "citalopram*, codein*, tramadol*, somnifères, médocs, stilnox, kardégic, tranxène, pastilles, "
-        "mes doses"
+        "anticoagulant*, previscan, xanax, lexomil, plaquette, ramipril, lisinopril, enalapril, amlodipin*, "
+        "furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, "
+        "oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, "
+        "bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, "
+        "tramadol*, somnifères, médocs, stilnox, kardégic, tranxène, pastilles, mes doses, boite, boîte, "
+        "cachets, comprimés, dolipran*, flacon"
     ),
     C.INSULIN: "insuline*, lantus, novorapid",
     C.TOO_MUCH: (
@@ -368,35 +414,39 @@ CONCEPTS: dict[C, str] = {
     C.POISON: (
         "javel, eau de javel, déboucheur, détergent, produit ménager, lessive, antigel, mort aux rats, "
         "poison, désherbant, white spirit, ammoniac*, liquide vaisselle, champignons vénéneux, "
-        "pastille de lave vaisselle, acide"
+        "pastille de lave vaisselle, acide, destop, ammoniaque, produit d'entretien, produit vaisselle, "
+        "acétone, essence, insecticide, détartrant"
     ),
     # despair
     C.KILL_SELF: (
         "me tuer, se tuer, me tue, se tue, vais me tuer, me suicider, se suicider, suicid*, suicide, "
         "mettre fin à mes jours, mettre fin à ses jours, fin à mes jours, fin à ses jours, "
-        "mettre fin à ma vie, fin à ma vie, m'ôter la vie, en finir, veux en finir, "
-        "en finir avec la vie, me pendre, se pendre, me jeter, me jette, me balancer sous, "
-        "me foutre en l'air, foutre en l'air, me flinguer, me supprimer, me tirer une balle, me noyer, "
-        "m'ouvrir les veines, attenter à mes jours, passer à l'acte, sauter du, sauter par la fenêtre, "
-        "sauter sous, me faire du mal, se faire du mal, me fais du mal, faire une connerie, "
-        "faire une bêtise, me buter, avaler tous mes, mourir ce soir, tentative de suicide, "
-        "fait une tentative, ts, vais sauter, je saute, me jeter par la fenêtre, jeter sous un train, "
-        "jeter sous le train, sous un train, du pont, du balcon, vais me pendre, me foutre une balle, "
-        "tout arrêter définitivement, terminer ma vie, arrêter ma vie, se foutre en l'air, "
-        "en finir une bonne fois, veut en finir, prendre tous mes cachets, "
+        "mettre fin à ma vie, fin à ma vie, m'ôter la vie, en finir, veux en finir, en finir avec la vie, "
+        "me pendre, se pendre, me jeter, me jette, me balancer sous, me foutre en l'air, foutre en l'air, "
+        "me flinguer, me supprimer, me tirer une balle, me noyer, m'ouvrir les veines, attenter à mes jours, "
+        "passer à l'acte, sauter du, sauter par la fenêtre, sauter sous, me faire du mal, se faire du mal, "
+        "me fais du mal, faire une connerie, faire une bêtise, me buter, avaler tous mes, mourir ce soir, "
+        "tentative de suicide, fait une tentative, ts, vais sauter, je saute, me jeter par la fenêtre, "
+        "jeter sous un train, jeter sous le train, sous un train, du pont, du balcon, vais me pendre, "
+        "me foutre une balle, tout arrêter définitivement, terminer ma vie, arrêter ma vie, "
+        "se foutre en l'air, en finir une bonne fois, veut en finir, prendre tous mes cachets, "
         "avaler toute la boîte ce soir, me trancher la gorge, mettre un terme à ma vie, "
-        "un terme à mes jours, disparaître pour de bon ce soir, se jeter, se supprimer, me zigouiller"
+        "un terme à mes jours, disparaître pour de bon ce soir, se jeter, se supprimer, me zigouiller, "
+        "foutre en l air, me jeter sous, me jeter du, mettre fin a mes jours, me foutre sous, "
+        "sauter du pont, sauter par la fenetre, me jeter par, finir avec tout ça, en finir ce soir, "
+        "m'oter la vie, me trancher, tirer une balle, avaler tout pour, foncer dans un arbre"
     ),
     C.CUT_SELF: (
         "taillad*, ouvert les veines, ouvrir les veines, me coupe exprès, coupé exprès, coupée exprès, "
         "coupé volontairement, coupée volontairement, me suis coupé* exprès, mutil*, me mutil*, scarif*, "
-        "automutil*, me suis brûlé* exprès, tranché les veines, entaillé*, coupé les veines, "
-        "me suis lacér*, me taillade, coupé les bras, coupé le bras avec, coupé avec une lame, "
-        "coupé avec la lame, lame de rasoir, coupé les poignets, taillé les veines, tailladé les veines, "
-        "ouvert les poignets, me suis ouvert les, me coupe les bras, me coupe les cuisses, "
-        "me brûle avec, me suis brûlée exprès, me frappe, me suis blessé exprès, me suis blessée exprès, "
-        "me suis fait du mal, coupures sur les bras, me suis recoupé*, me suis encore coupé*, "
-        "encore coupé*"
+        "automutil*, me suis brûlé* exprès, tranché les veines, entaillé*, coupé les veines, me suis lacér*, "
+        "me taillade, coupé les bras, coupé le bras avec, coupé avec une lame, coupé avec la lame, "
+        "lame de rasoir, coupé les poignets, taillé les veines, tailladé les veines, ouvert les poignets, "
+        "me suis ouvert les, me coupe les bras, me coupe les cuisses, me brûle avec, me suis brûlée exprès, "
+        "me frappe, me suis blessé exprès, me suis blessée exprès, me suis fait du mal, "
+        "coupures sur les bras, me suis recoupé*, me suis encore coupé*, encore coupé*, je me coupe, "
+        "me scarifie, scarifi*, me suis coupé exprès, me suis coupée exprès, me fais du mal exprès, "
+        "couper les veines, me suis coupé les, me suis entaillé"
     ),
     C.END_IT: (
         "j'en finis, jen finis, en finis, tout s'arrête, c'est fini, ça s'arrête, tout sera fini, "
@@ -410,7 +460,9 @@ CONCEPTS: dict[C, str] = {
     C.FAREWELL: (
         "lettre d'adieu, lettres d'adieu, mot d'adieu, lettre de suicide, dit adieu, fait mes adieux, "
         "mes adieux, laissé une lettre, écrit une lettre à mes enfants, écrit mes adieux, adieu à tous, "
-        "lettre pour les enfants"
+        "lettre pour les enfants, je ne serai plus là, serai plus là, après ce soir, apres ce soir, adieu, "
+        "message d'adieu, dire adieu, m'écrire adieu, dis adieu, dernier message, occupe toi de mes enfants, "
+        "quand je serai plus là, vous me reverrez pas"
     ),
     C.READY: (
         "préparé*, prêt*, devant moi, mis de côté, à côté de moi, stock*, accumul*, sous la main, "
@@ -427,73 +479,80 @@ CONCEPTS: dict[C, str] = {
         "j'imagine, passerai pas à l'acte, compte pas le faire"
     ),
     C.DEATH_WISH: (
-        "envie de mourir, veux mourir, veut mourir, voudrais mourir, voudrais être mort*, "
-        "aimerais mourir, aimerais être mort*, préfère mourir, préférerais mourir, mieux mort*, "
-        "serais mieux mort*, mieux sans moi, seraient mieux sans moi, veux plus vivre, veut plus vivre, "
-        "plus envie de vivre, vaut pas la peine de vivre, vaut plus la peine, aucune raison de vivre, "
-        "plus de raison de vivre, plus aucune raison de vivre, raison de vivre, pas envie de vivre, "
-        "veux plus me réveiller, ne plus me réveiller, plus me réveiller, pas me réveiller, "
-        "jamais me réveiller, m'endormir et ne plus, veux plus être là, plus envie d'être là, "
-        "ne plus être là, veux disparaître, voudrais disparaître, envie de disparaître, "
-        "aimerais disparaître, la vie n'a plus de sens, vie n'a plus de sens, "
-        "peux plus continuer comme ça, ne veux pas vivre, pas de raison de vivre, fatigué de vivre, "
-        "fatiguée de vivre, marre de vivre, marre de la vie, idées noires, idée noire, "
+        "envie de mourir, veux mourir, veut mourir, voudrais mourir, voudrais être mort*, aimerais mourir, "
+        "aimerais être mort*, préfère mourir, préférerais mourir, mieux mort*, serais mieux mort*, "
+        "mieux sans moi, seraient mieux sans moi, veux plus vivre, veut plus vivre, plus envie de vivre, "
+        "vaut pas la peine de vivre, vaut plus la peine, aucune raison de vivre, plus de raison de vivre, "
+        "plus aucune raison de vivre, raison de vivre, pas envie de vivre, veux plus me réveiller, "
+        "ne plus me réveiller, plus me réveiller, pas me réveiller, jamais me réveiller, "
+        "m'endormir et ne plus, veux plus être là, plus envie d'être là, ne plus être là, veux disparaître, "
+        "voudrais disparaître, envie de disparaître, aimerais disparaître, la vie n'a plus de sens, "
+        "vie n'a plus de sens, peux plus continuer comme ça, ne veux pas vivre, pas de raison de vivre, "
+        "fatigué de vivre, fatiguée de vivre, marre de vivre, marre de la vie, idées noires, idée noire, "
         "idées suicidaires, pensées suicidaires, envies suicidaires, ne plus exister, plus exister, "
         "plus goût à la vie, perdu le goût de vivre, qu'on m'oublie, plus être de ce monde, "
         "que ça s'arrête pour de bon, jamais né, jamais née, débarrassé de moi, "
         "j'aimerais ne pas me réveiller, aimerais ne plus me réveiller, ne pas me réveiller, "
         "plus me lever un jour, m'endormir pour toujours, dormir pour toujours, être morte, être mort, "
-        "voudrais ne plus être, voudrais ne plus exister, plus être là, ne plus être la, "
-        "si j'étais mort*, si je mourais, si je n'étais plus là, si j'étais plus là, sans moi, "
-        "sans moi ça irait, je voudrais que tout s'arrête, voudrais que tout s'arrête, que ça s'arrête, "
+        "voudrais ne plus être, voudrais ne plus exister, plus être là, ne plus être la, si j'étais mort*, "
+        "si je mourais, si je n'étais plus là, si j'étais plus là, sans moi, sans moi ça irait, "
+        "je voudrais que tout s'arrête, voudrais que tout s'arrête, que ça s'arrête, "
         "n'ai plus envie de vivre, plus la force de vivre, plus goût de vivre, plus le goût de vivre, "
         "plus goût à rien vivre, vivre ne m'intéresse plus, la mort serait, mort serait un soulagement, "
         "pense à la mort, je pense à mourir, songe à la mort, pense au suicide, disparaître, "
         "mourir dans mon sommeil, partir dans mon sommeil, vivre encore comme ça, pas continuer à vivre, "
-        "plus continuer à vivre, marre d'être en vie, plus rien ne me retient, la vie ne vaut"
+        "plus continuer à vivre, marre d'être en vie, plus rien ne me retient, la vie ne vaut, disparaitre, "
+        "envie de disparaitre, mieux mort, mieux morte, voudrais être mort, voudrais être morte, "
+        "jveux mourir, jveux plus vivre, plus gout à la vie, la vie vaut pas, que tout s'arrête, "
+        "que ca s'arrete pour toujours, mieux si j'étais mort, mieux si j'étais morte, "
+        "plus le gout de vivre, je veux partir pour toujours, ne pas me réveiller demain, "
+        "la mort me soulagerait"
     ),
     C.HOPELESS: (
         "à quoi bon, a quoi bon, plus rien n'a de sens, rien n'a de sens, rien n'a plus de sens, "
         "n'a plus de sens, n'a aucun sens tout, sert plus à rien, sert à rien de continuer, "
         "ça sert à rien tout, plus d'espoir, aucun espoir, perdu espoir, perdu tout espoir, désespoir, "
-        "désespéré*, désespère, sans issue, plus d'issue, aucune issue, pas d'issue, "
-        "voyais plus d'issue, vois plus d'issue, vois pas d'issue, fond du trou, fond du gouffre, "
-        "touché le fond, vois plus le bout, bout du tunnel, plus d'avenir, aucun avenir, pas d'avenir, "
-        "n'en peux plus, j'en peux plus, jen peux plus, peux plus, je n'y arrive plus, j'y arrive plus, "
-        "baisse les bras, baissé les bras, je lâche tout, abandonne tout, j'abandonne tout, "
-        "j'ai abandonné, suis un poids pour, suis un fardeau, un fardeau, suis nul, vaux rien, "
-        "vaux plus rien, ça n'ira jamais mieux, ira jamais mieux, irait mieux un jour, jamais mieux, "
-        "plus rien à attendre, plus la force de continuer, plus la force de, tout est foutu, "
-        "suis foutu*, tout m'est égal, plus envie de rien, rien ne changera, tout est noir, "
-        "tout noir dans ma tête, vide à l'intérieur, ça ne sert à rien, ne sert plus à rien, "
-        "à quoi ça sert, pourquoi continuer, pour quoi faire encore, quoi bon continuer, "
-        "je ne vois plus d'avenir, vois pas d'avenir, vois plus d'avenir, plus de lumière, "
-        "ne vois plus la lumière, bout du rouleau, au bout du rouleau, à bout je, tout est fichu, "
-        "c'est foutu, ma vie est foutue, ma vie est fichue, ma vie n'a, ma vie ne rime, "
+        "désespéré*, désespère, sans issue, plus d'issue, aucune issue, pas d'issue, voyais plus d'issue, "
+        "vois plus d'issue, vois pas d'issue, fond du trou, fond du gouffre, touché le fond, "
+        "vois plus le bout, bout du tunnel, plus d'avenir, aucun avenir, pas d'avenir, n'en peux plus, "
+        "j'en peux plus, jen peux plus, peux plus, je n'y arrive plus, j'y arrive plus, baisse les bras, "
+        "baissé les bras, je lâche tout, abandonne tout, j'abandonne tout, j'ai abandonné, "
+        "suis un poids pour, suis un fardeau, un fardeau, suis nul, vaux rien, vaux plus rien, "
+        "ça n'ira jamais mieux, ira jamais mieux, irait mieux un jour, jamais mieux, plus rien à attendre, "
+        "plus la force de continuer, plus la force de, tout est foutu, suis foutu*, tout m'est égal, "
+        "plus envie de rien, rien ne changera, tout est noir, tout noir dans ma tête, vide à l'intérieur, "
+        "ça ne sert à rien, ne sert plus à rien, à quoi ça sert, pourquoi continuer, pour quoi faire encore, "
+        "quoi bon continuer, je ne vois plus d'avenir, vois pas d'avenir, vois plus d'avenir, "
+        "plus de lumière, ne vois plus la lumière, bout du rouleau, au bout du rouleau, à bout je, "
+        "tout est fichu, c'est foutu, ma vie est foutue, ma vie est fichue, ma vie n'a, ma vie ne rime, "
         "je suis une charge, un boulet pour, je suis inutile, suis bonne à rien, suis bon à rien, "
         "bon à rien, bonne à rien, je me sens vide, complètement vide, vide à l intérieur, "
         "éteint à l'intérieur, mort à l'intérieur, morte à l'intérieur, dans un trou noir, un gouffre, "
         "dans le noir complet, aucun espoir que ça, pas d'espoir, sans espoir, perdu l'espoir, "
-        "j'ai tout perdu, tout s'écroule, plus rien ne va, plus rien ne compte, "
-        "plus rien n'a d'importance, rien ne s'arrangera, ne s'arrangera jamais, s'arrangera jamais, "
-        "n'y crois plus, j'y crois plus, je baisse les bras, laisse tomber ma vie, m'en sortirai jamais, "
-        "m'en sortirai pas, je craque complètement, tenir le coup, pas la force de continuer, "
-        "n'attends plus rien, attends plus rien de"
+        "j'ai tout perdu, tout s'écroule, plus rien ne va, plus rien ne compte, plus rien n'a d'importance, "
+        "rien ne s'arrangera, ne s'arrangera jamais, s'arrangera jamais, n'y crois plus, j'y crois plus, "
+        "je baisse les bras, laisse tomber ma vie, m'en sortirai jamais, m'en sortirai pas, "
+        "je craque complètement, tenir le coup, pas la force de continuer, n'attends plus rien, "
+        "attends plus rien de, en peux plus de, poids pour tout le monde, un poids pour, une charge pour, "
+        "je sers à rien, je vaux rien, personne ne me regretterait, personne me regretterait, "
+        "personne ne me regrettera, je manquerais à personne, manquerai à personne, je tiens plus le coup, "
+        "je tiens plus, tiens plus, j'en ai marre de tout, marre de tout, je suis un fardeau, "
+        "un fardeau pour, je suis nul à tout, je gêne tout le monde, je suis de trop, je suis foutu, "
+        "je suis foutue"
     ),
     # eating
     C.EATING: (
-        "me fais vomir, me faire vomir, me faisais vomir, fait vomir après, faire vomir, "
-        "me force à vomir, forcer à vomir, laxatif*, crise de boulimie, crises de boulimie, boulimi*, "
-        "anorexi*, hyperphagie, trouble alimentaire, troubles alimentaires, "
-        "trouble du comportement alimentaire, tca, déteste mon corps, dégoûté* par mon corps, "
-        "dégoût de mon corps, mon corps me dégoûte, honte de mon corps, peur de manger, peur de grossir, "
-        "peur de la balance, angoisse de la balance, terreur de la balance, obsédé* par mon poids, "
-        "obsédé* par le poids, obsédé* par la nourriture, obsédé* par la balance, pense qu'à mon poids, "
-        "pense qu'à la nourriture, pense qu'à manger, m'affame, m'affamer, me prive de manger, "
-        "me prive de nourriture, me prive, mange presque rien, mange presque plus, mange plus rien, "
-        "mange plus que, je jeûne pour, peux pas m'arrêter de manger, peux plus m'arrêter de manger, "
-        "peux pas m'arrêter de me peser, n'ose plus manger, ose plus manger, me pèse dix fois, "
-        "me pèse sans arrêt, me gave, gavé puis, coupe faim, diurétique* pour maigrir, "
+        "me fais vomir, me faire vomir, me faisais vomir, fait vomir après, faire vomir, me force à vomir, "
+        "forcer à vomir, laxatif*, crise de boulimie, crises de boulimie, boulimi*, anorexi*, hyperphagie, "
+        "trouble alimentaire, troubles alimentaires, trouble du comportement alimentaire, tca, "
+        "déteste mon corps, dégoûté* par mon corps, dégoût de mon corps, mon corps me dégoûte, "
+        "honte de mon corps, peur de manger, peur de grossir, peur de la balance, angoisse de la balance, "
+        "terreur de la balance, obsédé* par mon poids, obsédé* par le poids, obsédé* par la nourriture, "
+        "obsédé* par la balance, pense qu'à mon poids, pense qu'à la nourriture, pense qu'à manger, "
+        "m'affame, m'affamer, me prive de manger, me prive de nourriture, me prive, mange presque rien, "
+        "mange presque plus, mange plus rien, mange plus que, je jeûne pour, peux pas m'arrêter de manger, "
+        "peux plus m'arrêter de manger, peux pas m'arrêter de me peser, n'ose plus manger, ose plus manger, "
+        "me pèse dix fois, me pèse sans arrêt, me gave, gavé puis, coupe faim, diurétique* pour maigrir, "
         "doigts dans la gorge, deux doigts dans la gorge, doigts au fond de la gorge, me purge, purge, "
         "crises alimentaires, compulsions alimentaires, je recrache, me punis en, calories par jour, "
         "que de l'eau, que du café, juste de l'eau, juste du café, brûler ce que, éliminer ce que, "
@@ -508,7 +567,11 @@ CONCEPTS: dict[C, str] = {
         "interdis de manger, m'empiffre, me suis empiffré* puis, me goinfre, goinfré*, vomis mes repas, "
         "vomis tout ce que, vomir mon repas, vomir tout ce que je mange, rends mes repas, "
         "recrache la nourriture, hais mon corps, mon corps me répugne, dégoûte quand je me vois, "
-        "mange presque plus rien"
+        "mange presque plus rien, rien que de l'eau, café et au chewing, chewing gum, "
+        "cheveux tombent par poignées, par poignées, je me goinfre, vomis exprès, vomir exprès, "
+        "jeune pour maigrir, affame, dégoute mon corps, bouffe tout et, les doigts dans la, "
+        "rien mangé depuis, mange plus depuis, mange rien depuis, cache la nourriture, "
+        "dégoûtée de mon corps"
     ),
     C.ON_PURPOSE: (
         "exprès, volontairement, pour maigrir, pour perdre du poids, pour pas grossir, "
@@ -553,8 +616,14 @@ CONCEPTS: dict[C, str] = {
     ),
     C.ALLERGY: (
         "anaphyla*, choc allergique, réaction allergique, crise d'allergie, allergie grave, "
-        "œdème de quincke, oedeme de quincke, quincke, urticaire géant*, plaques partout, "
-        "urticaire partout, épipen, stylo d'adrénaline, allergie sévère"
+        "œdème de quincke, oedeme de quincke, quincke, urticaire géant*, plaques partout, urticaire partout, "
+        "épipen, stylo d'adrénaline, allergie sévère, yeux fermés tellement, yeux gonflés, voix toute aigue, "
+        "gorge se resserre, gorge se serre, gorge serrée, gorge qui se ferme, gorge gonflée, langue gonfle, "
+        "langue énorme, lèvres énormes, langue et les lèvres, lèvres gonflent, lèvres gonflées, "
+        "visage gonflé, visage gonfle, plein de plaques, couvert de plaques, choc anaphylactique, "
+        "oedème de quincke, gratte partout et, gorge gonfle, gorge enfle, langue enfle, langue enflée, "
+        "visage enfle, visage enflé, visage tout gonflé, lèvres enflées, lèvres enflent, paupières gonflées, "
+        "urticaire géante, plus avaler, peux plus avaler, boutons partout et"
     ),
     C.RASH: (
         "urticaire, boutons partout, plaques rouges, plaques sur tout, couvert* de plaques, "
@@ -581,18 +650,56 @@ CONCEPTS: dict[C, str] = {
     C.SHARP: (
         "aiguë, vive, tordu*, tordre, tord, foulé*, claqué*, claque, claquer, claquage, déchir*, craqu*, "
         "soudain*, brusque*, lâché*, élongation, lance, élancement*, coincé*, bloqué*, pété, pop, "
-        "coup de poignard, pincé*, tiré*, décharge, nouvelle, nouveau, cassé, clac, crac, froissé*, "
-        "démis, luxé, dérobé"
+        "coup de poignard, pincé*, tiré*, décharge, nouvelle, nouveau, cassé, clac, crac, froissé*, démis, "
+        "luxé, dérobé, coup de jus, bloqué"
     ),
     C.INJURY: (
         "entorse*, lumbago, tour de rein, claquage, déchirure, élongation, tour de reins, foulure, "
-        "muscle froissé, faux mouvement, crampe au mollet, tordu la cheville"
+        "muscle froissé, faux mouvement, crampe au mollet, tordu la cheville, coup de jus"
     ),
     C.EFFORT: (
         "en faisant, pendant, exercice*, exo, exos, test, marche, marchant, en marchant, entraînement, "
         "séance, levers de chaise, en me levant, depuis la, squat*, nouveau, nouvelle, gym, étirement*, "
         "depuis hier, vélo, course, sport, en descendant, avant ça allait"
     ),
+    # falls, sugar, water
+    C.HEAD: "tête, tete, crâne, crane, tempe, front, nuque, caboche, derriere la tete",
+    C.HIT: (
+        "cogné, cognée, cogne, tapé, tapée, heurté, heurtée, choc, ouvert, fendu, frappé, frappée, "
+        "tombé sur, tombée sur, cogner, coup, percuté, éclaté, fracassé"
+    ),
+    C.HEAD_INJURY: (
+        "commotion, trauma cranien, traumatisme cranien, fracture du crane, crane ouvert, coup sur la tete, "
+        "coup à la tete, choc à la tete, tombé sur la tete, tombée sur la tete, cogné la tete, une pupille, "
+        "pupille énorme, pupille plus grosse, pupilles différentes, ouvert le crane, bosse à la tete, "
+        "dans la tempe, sur la tete, cogné la tête, cognée la tête, tapé la tête, tapée la tête, "
+        "coup à la tête, tête contre, tombé tête, sang de l'oreille, sang par l'oreille, "
+        "saigne derriere la tete, saigne de la tete, bosse énorme, bosse au front, bosse sur le front"
+    ),
+    C.THINNERS: "anticoagulant*, previscan, eliquis, xarelto, coumadine, sous anticoagulant",
+    C.SUGAR: "sucre, glycémie, glycemie, dextro, glucose, diabète",
+    C.SUGAR_LOW: (
+        "bas, basse, trop bas, trop basse, chute, chuté, en chute, tombé, tombée, dans les chaussettes, descend"
+    ),
+    C.HYPO: (
+        "hypo, hypoglycémi*, hypoglycemi*, en hypo, malaise hypo, hypos, sucre bas, glycémie basse, "
+        "hypo sévère, chute de sucre, chute de glycémie, en hypoglycémie"
+    ),
+    C.INHALER: "ventoline, inhalateur, asthme, pompe, spray, le bleu, bombe, salbutamol, aérosol",
+    C.NO_USE: (
+        "fait rien, sert à rien, sert a rien, marche pas, marche plus, aide pas, ne fait rien, "
+        "ne marche pas, agit pas, soulage pas, crise, de ouf, vide, ne fait plus rien, pas d'effet, sévère"
+    ),
+    C.PLAN: "plan, prévu, prevu, planifié, tout prévu, organisé, tout préparé",
+    C.BRINK: (
+        "sur le pont, sur le toit, au bord du pont, sur le rebord, sur les rails, sur la voie, "
+        "au bord de la falaise, au bord du vide, enjambé"
+    ),
+    C.URINATE: "uriner, pisser, faire pipi, pipi, vider ma vessie, vessie",
+    C.GROIN: "entrejambe, l entrejambe, entre les jambes, l aine, parties intimes, le périnée, en selle",
+    C.FAST_RATE: ("cent cinquante, cent soixante, cent soixante dix, cent quatre vingts, deux cents par minute"),
+    C.METER: "appareil, lecteur, capteur, dextro",
+    C.SHAKY: "trembl*, tremblote, sueur*, transpir*, transpire, sue, en nage, grelott*",
     # a cry for help
     C.CRY: (
         "au secours, à l'aide, a l'aide, sos, urgence, envoyez de l'aide, envoyez les secours, "
@@ -604,7 +711,13 @@ CONCEPTS: dict[C, str] = {
         "que quelqu'un vienne, besoin de secours, appelez les secours, appelez le samu, une ambulance, "
         "je me sens partir, besoin d'un docteur tout de suite, besoin d'un médecin tout de suite, "
         "tombé .. pas à me relever, tombée .. pas à me relever, arrive pas à me relever, "
-        "arrive plus à me relever, pas me relever, plus me relever"
+        "arrive plus à me relever, pas me relever, plus me relever, appelez une ambulance, appelle le 15, "
+        "appelez le 15, le 112 pour moi, appelle le 112, appelez le 112, appelle le samu, "
+        "il me faut le samu, faut le samu, les pompiers vite, appelez les pompiers, appelle les pompiers, "
+        "faut une ambulance, ambulance vite, aidez moi vite, urgence vitale, besoin d'un médecin vite, "
+        "emmenez moi à l'hopital, à l'aide je, quelqu'un appelle, appelez quelqu'un, appelez moi, "
+        "un médecin vite, il me faut de l'aide, besoin d'aide vite, envoyez une ambulance, les secours vite, "
+        "peux plus me relever, emmenez moi aux urgences, urgences vite"
     ),
     C.HELP_ME: (
         "aidez moi, aide moi, aidez nous, besoin d'aide, besoin de quelqu'un, il me faut quelqu'un, "
@@ -615,7 +728,7 @@ CONCEPTS: dict[C, str] = {
         "seule par terre, suis seul*, tout seul, toute seule, par terre, au sol, peux pas me relever, "
         "peux plus me relever, arrive pas à me relever, me sens mal, me sens très mal, me sens partir, "
         "vraiment mal, ça va pas du tout, va très mal, tombé, tombée, je suis tombé*, dépêch*, 🚑, 🆘, "
-        "svp vite, je meurs"
+        "svp vite, je meurs, très mal, urgent, urgence, je me sens très mal"
     ),
     C.CALL: (
         "appel*, appelez, appelle, appeler, envoyez, prévenez, prévenir, faites venir, contactez, "
@@ -627,31 +740,30 @@ CONCEPTS: dict[C, str] = {
     ),
     C.DYING: (
         "je meurs, je vais mourir, en train de mourir, me sens partir, me sens mourir, "
-        "je suis en train de partir, va mourir, je pars, crois que je vais mourir, vais y passer, "
-        "je vais y rester, vais crever, je crève, c'est la fin, ma dernière heure"
+        "je suis en train de partir, va mourir, crois que je vais mourir, vais y passer, je vais y rester, "
+        "vais crever, je crève, c'est la fin, ma dernière heure, je pars pour toujours, je me meurs"
     ),
     # how it is said
     C.NO: (
         "pas, plus de, n ai plus, n a plus, n est plus, ne suis plus, ne fait plus, ne sens plus, "
         "n avais plus, aucun, aucune, sans, jamais, ni, non plus, rien, nulle, zéro, plus aucune, "
         "plus aucun, pas de, pas eu, exempt de, nul, nullement, guère, même pas, pas la moindre, "
-        "pas le moindre, plus rien, personne, pas besoin, pas la peine, nul besoin, zéro souci de"
+        "pas le moindre, plus rien, personne, pas besoin, pas la peine, nul besoin, zéro souci de, plus d"
     ),
     C.NO_AFTER: (
         "non, aucun, aucune, pas, jamais, rien, négatif, néant, plus, pas du tout, absent, zéro, nada, "
         "aucunement, que nenni, nulle part, non plus, nulle trace, pas une fois"
     ),
     C.BETWEEN: (
-        "de, d, des, du, la, le, les, l, à, au, aux, un, une, mal, mon, ma, mes, dans, eu, ai, j, je, n, "
-        "ne, y, a, en, avoir, ressens, ressenti, sens, senti, me, suis, été, signe, signes, symptôme, "
-        "symptômes, moindre, vraiment, aujourd, hui, autre, ce, cette, ni, fait, font, avait, avais, "
-        "eue, sorte, particulier, particulière, non, se, moment, sensation, il, c, est, ça, pas, tout, "
-        "souci, problème, problèmes, souci de, problème de, tête, trace, hein, idées, idée, pensées, "
-        "envie, faire, vu, noté, remarqué, l'impression, impression, trop, gêne, semaine, ces, jours, "
-        "ci, comme, quoi, t, même, depuis, dernière, fois, matin, qui, que, sont, moments, as, avez, "
-        "avons, ont, eus, étais, soit, goutte, gouttes, tache, besoin, d'appeler, appeler, peine, seule, "
-        "seul, quelconque, quelque, sorte de, l'ombre, ombre, soupçon, derniers, dernières, temps, "
-        "encore, là"
+        "de, d, des, du, la, le, les, l, à, au, aux, un, une, mal, mon, ma, mes, dans, eu, ai, j, je, n, ne, "
+        "y, a, en, avoir, ressens, ressenti, sens, senti, me, suis, été, signe, signes, symptôme, symptômes, "
+        "moindre, vraiment, aujourd, hui, autre, ce, cette, ni, fait, font, avait, avais, eue, sorte, "
+        "particulier, particulière, non, se, moment, sensation, il, c, est, ça, pas, tout, souci, problème, "
+        "problèmes, souci de, problème de, tête, trace, hein, idées, idée, pensées, envie, faire, vu, noté, "
+        "remarqué, l'impression, impression, trop, gêne, semaine, ces, jours, ci, comme, quoi, t, même, "
+        "depuis, dernière, fois, matin, qui, que, sont, moments, as, avez, avons, ont, eus, étais, soit, "
+        "goutte, gouttes, tache, besoin, d'appeler, appeler, peine, seule, seul, quelconque, quelque, "
+        "sorte de, l'ombre, ombre, soupçon, derniers, dernières, temps, encore, là, etre, être"
     ),
     C.AND: "et, &",
     C.NOR: "ou, ni",
@@ -663,23 +775,24 @@ CONCEPTS: dict[C, str] = {
         "contente, heureux, heureuse, fier, fière, ravi*, satisfait*, top, ça fait du bien, agréable"
     ),
     C.PAST: (
-        "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, "
-        "le mois dernier, mois dernier, dans le passé, quand j'étais, autrefois, étant enfant, "
-        "été dernier, hiver dernier, ans, avant l'opération, dans ma jeunesse, jadis, il y a un an, "
-        "il y a des mois, 19##, 20##, années, y a des années, y a longtemps, longtemps, quand j'avais, "
-        "enfant, ado, petit je, petite je, étant petit*, dans mon enfance, jeune, à l'époque, à l'école, "
-        "au lycée, à la fac, plus jamais, jamais depuis, guéri, guérie, c'est réglé, ça date, "
-        "de l'histoire ancienne, derrière moi, décennies, y a belle lurette, belle lurette, "
-        "avant l'ablation, en 98, en 99, depuis six ans, dans les années, à 17 ans, adolescen*, gamin, "
-        "gamine, siècle dernier, autre vie, y a vingt ans, depuis les stents, l'an passé, enceinte de, "
-        "enceinte, à l'armée, à vingt ans, à trente ans, à quarante ans, à quinze ans, "
-        "dans ma vingtaine, dans ma trentaine, il y a une éternité, fut un temps, étudiant, étudiante, "
-        "quand j'étudiais, quand j'ai eu ma, à la naissance, au collège, pendant mes études, "
-        "pendant ma grossesse, lors de ma grossesse, plus rien depuis, rien depuis, depuis plus rien, "
-        "n'est jamais revenu, jamais revenu, ça n'est pas revenu, tourné la page, remis depuis, "
-        "remise depuis, me suis remis, bien remis, guéri depuis, à l'adolescence, avant la retraite, "
-        "avant ma retraite, avant le covid, dans le temps, de mon jeune temps, tout petit, toute petite, "
-        "bébé"
+        "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, le mois dernier, "
+        "mois dernier, dans le passé, quand j'étais, autrefois, étant enfant, été dernier, hiver dernier, "
+        "ans, avant l'opération, dans ma jeunesse, jadis, il y a un an, il y a des mois, 19##, 20##, années, "
+        "y a des années, y a longtemps, longtemps, quand j'avais, ado, petit je, petite je, étant petit*, "
+        "dans mon enfance, à l'époque, à l'école, au lycée, à la fac, plus jamais, jamais depuis, guéri, "
+        "guérie, c'est réglé, ça date, de l'histoire ancienne, derrière moi, décennies, y a belle lurette, "
+        "belle lurette, avant l'ablation, en 98, en 99, depuis six ans, dans les années, à 17 ans, "
+        "adolescen*, siècle dernier, autre vie, y a vingt ans, depuis les stents, l'an passé, à l'armée, "
+        "à vingt ans, à trente ans, à quarante ans, à quinze ans, dans ma vingtaine, dans ma trentaine, "
+        "il y a une éternité, fut un temps, étudiant, étudiante, quand j'étudiais, quand j'ai eu ma, "
+        "à la naissance, au collège, pendant mes études, pendant ma grossesse, lors de ma grossesse, "
+        "plus rien depuis, rien depuis, depuis plus rien, n'est jamais revenu, jamais revenu, "
+        "ça n'est pas revenu, tourné la page, remis depuis, remise depuis, me suis remis, bien remis, "
+        "guéri depuis, à l'adolescence, avant la retraite, avant ma retraite, avant le covid, dans le temps, "
+        "de mon jeune temps, tout petit, toute petite, a la fac, en 88, guérie depuis, depuis 15 ans, "
+        "a vingt ans, une autre vie, à 7 ans, a 7 ans, en 2016, opéré plus, traité et fini, enceinte de mon, "
+        "enceinte de ma, quand j'étais enceinte, étais gamin, étais gamine, plus jeune, étais jeune, "
+        "enfant ma, enfant mon, enfant j'avais, enfant je, enfant j'ai"
     ),
     C.NOW: (
         "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, "
@@ -712,12 +825,12 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FIGURATIVE: (
         "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "
-        "impots, patron, boulot, paperasse, administratif, circulation, bouchons, embouteillages, "
-        "paysage, vue, col, concert, mariage, ennui, rire, rigolé, chaleur, canicule, froid, faim, soif, "
-        "équipe, ligue, foot, examen, examens, devoirs, petits enfants, surprise, joie, émotion, "
-        "chocolat, bière, café, téléphone, tel, portable, batterie, voiture, moteur, ordinateur, "
-        "machine, internet, chaudière, bourse, musique, moustiques, araignée, file d'attente, courrier, "
-        "mails, cadeau, réunion, loto"
+        "impots, patron, boulot, paperasse, administratif, circulation, bouchons, embouteillages, paysage, "
+        "vue, col, concert, mariage, ennui, rire, rigolé, chaleur, canicule, froid, faim, soif, équipe, "
+        "ligue, foot, examen, examens, devoirs, petits enfants, surprise, joie, émotion, chocolat, bière, "
+        "café, téléphone, tel, portable, batterie, voiture, moteur, ordinateur, machine, internet, "
+        "chaudière, bourse, musique, moustiques, araignée, file d'attente, courrier, mails, cadeau, réunion, "
+        "loto, ordi, plantes"
     ),
     C.LAUGHTER: "haha*, hihi*, lol, mdr, ptdr, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, xd, blague, 🙈, 😉, 😛, je rigole",
     C.OTHERS: (
@@ -752,21 +865,20 @@ CONCEPTS: dict[C, str] = {
         "quand même, quelque chose, truc, fois, t, tu, que, qui, et puis, genre, du coup, sa, son, ses"
     ),
     C.HARMLESS: (
-        "tour de poitrine, de bon cœur, de tout cœur, par cœur, mort de rire, morte de rire, "
-        "mourir de rire, meurs de faim, mal dormi, pas mal, pression artérielle, tension artérielle, "
-        "pression des pneus, développé couché, pain, sur le cœur, coup de cœur, mal compris, "
-        "le cœur léger, cœur de métier, mort de fatigue, cours, lourd petit, la tension, ma tension, "
-        "mal fait, brasse, mal noté, courbature*, en finir avec, peur bleue, chaleur me tue, "
-        "cette chaleur me tue, me tue ce, ça me tue, tu me tues, tue le temps, tuer le temps, "
-        "tuer des moustiques, morts de rire, meurs de rire, mourir de faim, meurs de soif, "
-        "meurs de chaud, meurs d'envie, mourir d'ennui, meurs d'ennui, mort de faim, mort de froid, "
-        "morte de fatigue, morte de peur, mort de honte, tel était mort, téléphone est mort, "
-        "téléphone mort, portable mort, batterie est morte, batterie morte, nature morte, point mort, "
-        "poids mort, âne mort, faire une crise cardiaque quel match, à faire une crise cardiaque, "
-        "a faire une crise cardiaque, failli faire une crise cardiaque, failli avoir une attaque, "
-        "fend le coeur, fend le cœur, brise le cœur, brise le coeur, cœur brisé, coeur brisé, "
-        "coup de coeur, de tout coeur, par coeur, de bon coeur, du fond du cœur, du fond du coeur, "
-        "cœur en or, coeur sur la main, cœur gros, le cœur net, le coeur net, à cœur joie, "
+        "tour de poitrine, de bon cœur, de tout cœur, par cœur, mort de rire, morte de rire, mourir de rire, "
+        "meurs de faim, mal dormi, pas mal, pression artérielle, tension artérielle, pression des pneus, "
+        "développé couché, pain, sur le cœur, coup de cœur, mal compris, le cœur léger, cœur de métier, "
+        "mort de fatigue, cours, lourd petit, la tension, ma tension, mal fait, brasse, mal noté, "
+        "courbature*, en finir avec, peur bleue, chaleur me tue, cette chaleur me tue, me tue ce, ça me tue, "
+        "tu me tues, tue le temps, tuer le temps, tuer des moustiques, morts de rire, meurs de rire, "
+        "mourir de faim, meurs de soif, meurs de chaud, meurs d'envie, mourir d'ennui, meurs d'ennui, "
+        "mort de faim, mort de froid, morte de fatigue, morte de peur, mort de honte, tel était mort, "
+        "téléphone est mort, téléphone mort, portable mort, batterie est morte, batterie morte, "
+        "nature morte, point mort, poids mort, âne mort, faire une crise cardiaque quel match, "
+        "à faire une crise cardiaque, a faire une crise cardiaque, failli faire une crise cardiaque, "
+        "failli avoir une attaque, fend le coeur, fend le cœur, brise le cœur, brise le coeur, cœur brisé, "
+        "coeur brisé, coup de coeur, de tout coeur, par coeur, de bon coeur, du fond du cœur, "
+        "du fond du coeur, cœur en or, coeur sur la main, cœur gros, le cœur net, le coeur net, à cœur joie, "
         "affaires de cœur, cœur de la ville, cœur de palmier, coeur léger, mal au cœur de partir, "
         "poitrine de poulet, poitrine de porc, poitrine fumée, dos et pectoraux, casse tête, casse tete, "
         "prise de tête, mal de tête cette déclaration, tête en l'air, en tête de, coup de tête, "
@@ -778,72 +890,78 @@ CONCEPTS: dict[C, str] = {
         "clin d'oeil, coup d'œil, coup d'oeil, mon œil, mon oeil, à l'œil, à vue d'œil, à vue d'oeil, "
         "tape à l'oeil, perdu de vue, point de vue, la vue en haut, belle vue, vue magnifique, "
         "à première vue, nous a coupé le souffle, coupé le souffle tellement, à couper le souffle, "
-        "vue à couper le souffle, souffler les bougies, second souffle, manque de temps, "
-        "manque d'argent, manque de motivation, manque de place, manque de sommeil, manque de pot, "
-        "noyée sous, noyé sous, noie sous, étouffe sous les, étouffe l'affaire, "
-        "étouffe de chaleur dehors, plein air, en plein air, air frais, prendre l'air, l'air de, "
-        "avoir l'air, air conditionné, prise de sang, bon sang, sang froid, don du sang, donné mon sang, "
-        "pur sang, sang neuf, saigné pour payer, me suis saigné pour, saigner aux quatre veines, "
-        "steak saignant, saignant, noir de monde, café noir, marché noir, vendredi noir, humour noir, "
-        "chat noir, chocolat noir, lunettes noires, selle de vélo, selle du vélo, tableau noir, "
-        "pain noir, travail au noir, bête noire, tombé amoureux, tombée amoureuse, tombé de sommeil, "
-        "je tombe de sommeil, tombé sur, tombé d'accord, tombe bien, tombe à pic, laisse tomber, "
-        "tombe la pluie, écroulé de rire, écroulée de rire, écroulés de rire, effondré sur le canapé, "
-        "étagère effondrée, écroulée de fatigue, fou rire, crise de rire, crise de nerfs, "
-        "crise économique, la crise, vertigineux les prix, prix vertigineux, tourne en rond, "
+        "vue à couper le souffle, souffler les bougies, second souffle, manque de temps, manque d'argent, "
+        "manque de motivation, manque de place, manque de sommeil, manque de pot, noyée sous, noyé sous, "
+        "noie sous, étouffe sous les, étouffe l'affaire, étouffe de chaleur dehors, plein air, en plein air, "
+        "air frais, prendre l'air, l'air de, avoir l'air, air conditionné, prise de sang, bon sang, "
+        "sang froid, don du sang, donné mon sang, pur sang, sang neuf, saigné pour payer, "
+        "me suis saigné pour, saigner aux quatre veines, steak saignant, saignant, noir de monde, café noir, "
+        "marché noir, vendredi noir, humour noir, chat noir, chocolat noir, lunettes noires, selle de vélo, "
+        "selle du vélo, tableau noir, pain noir, travail au noir, bête noire, tombé amoureux, "
+        "tombée amoureuse, tombé de sommeil, je tombe de sommeil, tombé sur, tombé d'accord, tombe bien, "
+        "tombe à pic, laisse tomber, tombe la pluie, écroulé de rire, écroulée de rire, écroulés de rire, "
+        "effondré sur le canapé, étagère effondrée, écroulée de fatigue, fou rire, crise de rire, "
+        "crise de nerfs, crise économique, la crise, vertigineux les prix, prix vertigineux, tourne en rond, "
         "ça tourne autour, tourner la page, overdose de chocolat, overdose de noël, overdose de travail, "
         "suicide commercial, suicidaire ce plan, finir avec la paperasse, j'en finis avec, fini avec, "
-        "m'appeler, de m'appeler, appelle moi, appelez moi, rappelle moi, rappelez moi, rappel, "
-        "je rappelle, merci pour .. aide, merci de .. aide, merci de votre aide, j'ai aidé, "
-        "aide ménagère, aide à domicile, aide pour changer, aide pour régler, aide mémoire, "
-        "aider ma voisine, j'aide, peux tu m'aider avec, peux tu m'aider à, m'aider à changer, "
-        "menu aide, ambulance est passée, ambulance passe, sirène d'ambulance, sortie de secours, "
-        "roue de secours, serviette de plage, boîte de chocolats, poisson, envie de dormir, "
-        "envie de manger, envie de chocolat, envie de vacances, pressions, tasse, gonflé le prix, "
-        "gonfle les pneus, gonfler les pneus, pneus gonflés, gonflé à bloc, c'est gonflé, me gonfle, "
-        "ça me gonfle, ballons gonflables, mal élevé, mal à comprendre, mal à croire, mal à trouver, "
-        "mal à dormir, mal à m'endormir, mal à me lever le matin, du mal avec l'appli, "
-        "mal au dos en voiture, pas de mal, lever du jour, tombe de fatigue, tombé de fatigue, "
-        "morte de faim, mort de soif, mort de sommeil, mortel ce film, mortelle cette blague, "
-        "mortel ennui, c'est mortel, tu vas me tuer, il va me tuer, elle va me tuer, "
+        "m'appeler, de m'appeler, appelle moi, appelez moi, rappelle moi, rappelez moi, rappel, je rappelle, "
+        "merci pour .. aide, merci de .. aide, merci de votre aide, j'ai aidé, aide ménagère, "
+        "aide à domicile, aide pour changer, aide pour régler, aide mémoire, aider ma voisine, j'aide, "
+        "peux tu m'aider avec, peux tu m'aider à, m'aider à changer, menu aide, ambulance est passée, "
+        "ambulance passe, sirène d'ambulance, sortie de secours, roue de secours, serviette de plage, "
+        "boîte de chocolats, poisson, envie de dormir, envie de manger, envie de chocolat, "
+        "envie de vacances, pressions, tasse, gonflé le prix, gonfle les pneus, gonfler les pneus, "
+        "pneus gonflés, gonflé à bloc, c'est gonflé, me gonfle, ça me gonfle, ballons gonflables, mal élevé, "
+        "mal à comprendre, mal à croire, mal à trouver, mal à dormir, mal à m'endormir, "
+        "mal à me lever le matin, du mal avec l'appli, mal au dos en voiture, pas de mal, lever du jour, "
+        "tombe de fatigue, tombé de fatigue, morte de faim, mort de soif, mort de sommeil, mortel ce film, "
+        "mortelle cette blague, mortel ennui, c'est mortel, tu vas me tuer, il va me tuer, elle va me tuer, "
         "mon mari va me tuer, ma femme va me tuer, je vais le tuer, je vais la tuer, je tuerais pour, "
         "tuerais pour, mes pieds me tuent, chaussures me tuent, me tuent les pieds, à mourir de rire, "
         "à mourir d'ennui, pleure de rire, étouffé de rire, m'étouffe de rire, étouffe de rire, "
         "étouffe cette ville, étouffe dans cette robe, j'étouffe dans ce jean, étouffe dans ce pull, "
-        "m'étrangle de rire, étranglé de rire, failli m'étrangler en lisant, "
-        "failli m'étouffer en lisant, failli tomber dans les pommes, failli m'évanouir en voyant, "
-        "tombé des nues, tombée des nues, tombe des cordes, tombe de haut, tombée de haut, "
-        "tombé de haut, la tête ailleurs, prise de tête avec, me prends la tête, me prend la tête, "
-        "prend la tête, casse la tête, la tête dans le guidon, sur un coup de tête, tête de mule, "
-        "tête à tête, en avoir plein la tête, mal de tête cette histoire, crise de foie, "
-        "crise de larmes, crise de fou rire, infarctus en voyant la, crise cardiaque en voyant, "
-        "attaque en voyant, attaque à main, attaque du match, attaque de l'équipe, contre attaque, "
-        "coeur d'artichaut, cœur d'artichaut, coeur qui bat pour, le cœur à l'ouvrage, j'ai à cœur, "
-        "bourreau des coeurs, coup au coeur, ma poitrine est, muscler la poitrine, la poitrine au four, "
-        "poitrine d'agneau, bras ouverts, bras droit du patron, bras long, bras cassé, à bout de bras, "
-        "baisser les bras c'est pas, les bras m'en tombent, bras m'en tombent, "
-        "jambes de coton après la séance, jambes en l'air, à toutes jambes, prendre ses jambes, "
-        "croc en jambe, jambe de bois, jambes lourdes, pied gauche, lever du pied, mise à pied, "
-        "pied à terre, casse pied, mettre les pieds, main gauche le ruban, main forte, main verte, "
-        "première main, à la main, langue pendue, avaler sa langue, le bout de la langue, "
-        "sur le bout de la langue, gorge déployée, rire à gorge, gorges du, à l'oeil nu, à l'œil nu, "
-        "ferme l'œil, fermé l'œil, fermé l'oeil de la nuit, pas fermé l'oeil, yeux de la tête, "
-        "yeux plus gros, yeux plus gros que le ventre, perdre la face, sang de navet, sang d'encre, "
-        "du sang neuf, coup de sang, se ronge les sangs, faire du mauvais sang, mauvais sang, "
+        "m'étrangle de rire, étranglé de rire, failli m'étrangler en lisant, failli m'étouffer en lisant, "
+        "failli tomber dans les pommes, failli m'évanouir en voyant, tombé des nues, tombée des nues, "
+        "tombe des cordes, tombe de haut, tombée de haut, tombé de haut, la tête ailleurs, "
+        "prise de tête avec, me prends la tête, me prend la tête, prend la tête, casse la tête, "
+        "la tête dans le guidon, sur un coup de tête, tête de mule, tête à tête, en avoir plein la tête, "
+        "mal de tête cette histoire, crise de foie, crise de larmes, crise de fou rire, "
+        "infarctus en voyant la, crise cardiaque en voyant, attaque en voyant, attaque à main, "
+        "attaque du match, attaque de l'équipe, contre attaque, coeur d'artichaut, cœur d'artichaut, "
+        "coeur qui bat pour, le cœur à l'ouvrage, j'ai à cœur, bourreau des coeurs, coup au coeur, "
+        "ma poitrine est, muscler la poitrine, la poitrine au four, poitrine d'agneau, bras ouverts, "
+        "bras droit du patron, bras long, bras cassé, à bout de bras, baisser les bras c'est pas, "
+        "les bras m'en tombent, bras m'en tombent, jambes de coton après la séance, jambes en l'air, "
+        "à toutes jambes, prendre ses jambes, croc en jambe, jambe de bois, jambes lourdes, pied gauche, "
+        "lever du pied, mise à pied, pied à terre, casse pied, mettre les pieds, main gauche le ruban, "
+        "main forte, main verte, première main, à la main, langue pendue, avaler sa langue, "
+        "le bout de la langue, sur le bout de la langue, gorge déployée, rire à gorge, gorges du, "
+        "à l'oeil nu, à l'œil nu, ferme l'œil, fermé l'œil, fermé l'oeil de la nuit, pas fermé l'oeil, "
+        "yeux de la tête, yeux plus gros, yeux plus gros que le ventre, perdre la face, sang de navet, "
+        "sang d'encre, du sang neuf, coup de sang, se ronge les sangs, faire du mauvais sang, mauvais sang, "
         "boudin noir, radis noir, trou noir de l'espace, série noire, roman noir, écran noir, "
         "ceinture noire, point noir, saignant le steak, saigne le budget, pression au travail, "
-        "sous pression, mettre la pression, pression atmosphérique, une pression au bar, "
-        "gonflé mon vélo, gonfler mon vélo, gonfler le matelas, vertige des prix, à donner le vertige, "
+        "sous pression, mettre la pression, pression atmosphérique, une pression au bar, gonflé mon vélo, "
+        "gonfler mon vélo, gonfler le matelas, vertige des prix, à donner le vertige, "
         "donne le tournis les chiffres, tourner en bourrique, merci de ton aide, merci de m'aider, "
         "merci pour l'aide, avec l'aide de, aide moi à changer, aide moi à régler, aide moi à trouver, "
         "aidez moi à changer, aidez moi à trouver, aide soignante, première urgence du matin, "
         "numéro d'urgence enregistré, pas d'urgence, rien d'urgent, sans urgence, urgence au boulot, "
         "pompiers calendrier, calendrier des pompiers, bal des pompiers, je t'appelle, appelez quand, "
-        "appelle quand tu, fini le livre, c'est fini pour la semaine, fini pour la semaine, "
-        "fini ma journée, j'ai fini, fini mon, fini la, fini les, terminé mon, en finir avec ce, "
-        "ce soir je finis, adieu les kilos, adieu les vacances, adieu le chocolat, mange plus de, "
-        "mange pas de, mange plus jamais de, rien mangé de spécial, pas mangé de viande, coupé le doigt, "
-        "coupée le doigt, coupé au doigt"
+        "appelle quand tu, fini le livre, c'est fini pour la semaine, fini pour la semaine, fini ma journée, "
+        "j'ai fini, fini mon, fini la, fini les, terminé mon, en finir avec ce, ce soir je finis, "
+        "adieu les kilos, adieu les vacances, adieu le chocolat, mange plus de, mange pas de, "
+        "mange plus jamais de, rien mangé de spécial, pas mangé de viande, coupé le doigt, coupée le doigt, "
+        "coupé au doigt, pauvre en sucre, sans sucre, moins de sucre, peu de sucre, cassé la tête, "
+        "casser la tête, coup de fil, coup de soleil, coup de pouce, coup de barre, ordi a fait, "
+        "mortelle aujourd'hui, me tue, souffle ce paysage, coupé le souffle ce, se fait massacrer, "
+        "ouvert la, ouvert le, pas besoin d'ambulance, pas besoin d'une ambulance, pas d'ambulance, "
+        "dans le plan, plan de, plan d'entrainement, tout déchiré, portable est mort, "
+        "crise de la quarantaine, boîte mail, boite aux lettres, boite de nuit, boite de chocolats, "
+        "adieu le sucre, pompe à vélo, sur le pont ce week end, le pont de mai, sur la voie publique, "
+        "l'appareil photo, à la tête, en tête, saute aucun repas, coupe en quatre, me coupe en quatre, "
+        "se couper en quatre, comme si, coup de chance, chapeau sur la tete, prends la tête, "
+        "un bonnet sur la tete, idée derriere la tete, pompe mal, un bleu, failli abandonner mais"
     ),
 }
 

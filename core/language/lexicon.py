@@ -191,7 +191,8 @@ class Lexicon:
     small words. names: measure key to people's names for it. prefixes: letters attached to the front of a word
     (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
-    now?". umlauts: ae, oe, ue may stand for umlauts. not_english: English words that mean something else here.
+    now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
+    litre, where 1.1 is not low. not_english: English words that mean something else here.
     """
 
     code: str
@@ -210,6 +211,7 @@ class Lexicon:
     elision: bool = False
     centimetres_of_mercury: bool = False
     umlauts: bool = False
+    grams_of_sugar: bool = False
     not_english: frozenset[str] = frozenset()
     calendar: Calendar | None = None
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)

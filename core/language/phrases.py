@@ -16,6 +16,7 @@ READ = 400  # words of a message; the platform's longest message holds about 800
 WIDE = 3  # words that ".." may stand for
 MANY_WORDS = 3  # from which a phrase may hold a word more than the table says
 LONG = 10  # letters from which two slips are forgiven
+CRIED = 3  # words and marks of a cry
 HARD = frozenset(".!?;")
 GAP = -1
 
@@ -209,7 +210,10 @@ class Said(Generic[K]):
 def cut(folded: str, elision: bool) -> list[str]:
     """The words and marks of a plain text."""
     text = folded.replace("'", " " if elision else "").translate(_SAME_SOUND)
-    return ["!!" if p[:2] == "!!" else p for p in _PIECE.findall(_DRAWN_OUT.sub(r"\1", text))]
+    pieces = ["!!" if p[:2] == "!!" else p for p in _PIECE.findall(_DRAWN_OUT.sub(r"\1", text))]
+    if len(pieces) <= CRIED and _DRAWN_OUT.search(text):
+        pieces.append("!!")  # "heeelp" is cried out
+    return pieces
 
 
 def read(pieces: Iterable[str], table: Table[K], forgiving: bool) -> Said[K]:

@@ -16,6 +16,11 @@ EMERGENCY, SAME_DAY, STOP_REST, TALK = Level.EMERGENCY, Level.SAME_DAY, Level.ST
 Part = tuple[C, ...]  # any of them
 
 
+HEAD_FLAGS: tuple[C, ...] = (  # what makes a knock on the head urgent (common practice)
+    C.VOMIT, C.NAUSEA, C.CONFUSED, C.DIZZY, C.SEVERE, C.BLEED, C.BLOOD, C.SIGHT_LOST, C.HEADACHE, C.THINNERS,
+)  # fmt: skip
+
+
 @dataclass(frozen=True, slots=True)
 class Sign:
     """A combination of concepts close together in one clause, in any order, that makes a sign.
@@ -47,6 +52,8 @@ def _signs() -> Iterator[Sign]:
     yield sign("chest_pain", EMERGENCY, C.HURT, C.INHALE)
     yield sign("arm_jaw_neck_pain", STOP_REST, C.ARM_OR_JAW, (C.HURT, C.PRESS))
     yield sign("cold_sweat", STOP_REST, C.COLD_SWEAT)
+    yield sign("palpitations", EMERGENCY, (C.HEART, C.PALPITATIONS), (C.RACING, C.PALPITATIONS), C.DIZZY)
+    yield sign("palpitations", EMERGENCY, (C.HEART, C.PALPITATIONS), (C.RACING, C.DIZZY), C.FAST_RATE)
     yield sign("palpitations", SAME_DAY, C.PALPITATIONS)
     yield sign("palpitations", SAME_DAY, (C.HEART, C.CHEST), C.RACING)
 
@@ -78,6 +85,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("breathless_at_rest", EMERGENCY, C.BLUE)
     yield Sign("breathless_at_rest", EMERGENCY, ((C.AIR_HUNGER,),), unless=(C.TASKS,))
     yield sign("breathless_at_rest", EMERGENCY, (C.AIR_HUNGER, C.BREATHLESS), (C.REST, C.SEVERE))
+    yield sign("breathless_at_rest", EMERGENCY, C.INHALER, C.NO_USE)
     yield sign("breathless_on_usual_tasks", SAME_DAY, (C.AIR_HUNGER, C.BREATHLESS), (C.TASKS, C.AGAIN))
     yield sign("breathless_on_usual_tasks", SAME_DAY, C.CANNOT, C.BREATHE, C.TASKS)
     yield sign("breathless", STOP_REST, C.BREATHLESS)
@@ -87,6 +95,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("bleeding", EMERGENCY, C.BLOOD, (C.VOMIT, C.COUGH, C.STOOL))
     yield sign("bleeding", EMERGENCY, C.WOUND, C.NOT_STOPPING)
     yield sign("bleeding", EMERGENCY, C.STOOL, C.BLACK)
+    yield sign("bleeding", EMERGENCY, C.BLEED, C.THINNERS)
     yield sign("bleeding", EMERGENCY, C.BLEED, sure=False)
 
     yield sign("overdose", EMERGENCY, C.OVERDOSE)
@@ -101,6 +110,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("despair", EMERGENCY, C.FAREWELL)
     yield sign("despair", EMERGENCY, C.TABLETS, C.READY)
     yield sign("despair", EMERGENCY, C.DEATH_WISH, (C.MEANS, C.TONIGHT, C.TABLETS))
+    yield sign("despair", EMERGENCY, (C.DEATH_WISH, C.HOPELESS), C.PLAN)
     yield sign("despair", TALK, C.DEATH_WISH)
     yield sign("despair", TALK, C.HOPELESS)
 
@@ -124,6 +134,16 @@ def _signs() -> Iterator[Sign]:
     yield sign("new_joint_pain", STOP_REST, C.JOINT, C.HURT, C.EFFORT)
     yield sign("new_joint_pain", STOP_REST, C.INJURY)
 
+    yield sign("head_injury", EMERGENCY, C.HEAD_INJURY)
+    yield sign("head_injury", EMERGENCY, C.HEAD, C.HIT, HEAD_FLAGS)
+    yield sign("head_injury", SAME_DAY, C.HEAD, C.HIT)
+    yield sign("low_sugar", EMERGENCY, C.HYPO)
+    yield sign("low_sugar", EMERGENCY, C.SUGAR, C.SUGAR_LOW)
+    yield sign("low_sugar", EMERGENCY, C.METER, C.SUGAR_LOW, C.SHAKY)
+    yield sign("low_sugar", EMERGENCY, C.SUGAR, C.SHAKY, sure=False)
+    yield sign("cannot_pass_water", EMERGENCY, C.CANNOT, C.URINATE)
+    yield sign("cannot_pass_water", EMERGENCY, C.GROIN, C.NUMB)
+
     yield sign("call_for_help", EMERGENCY, C.CRY)
     yield sign("call_for_help", EMERGENCY, C.CALL, C.AMBULANCE)
     yield sign("call_for_help", EMERGENCY, C.HELP_ME, C.URGENT)
@@ -139,6 +159,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("allergic_reaction", EMERGENCY, C.TRIGGER, (C.SWOLLEN, C.THROAT, C.LIPS_OR_TONGUE), sure=False)
     yield sign("allergic_reaction", EMERGENCY, C.RASH, sure=False)
     yield sign("bleeding", EMERGENCY, C.BLOOD, sure=False)
+    yield sign("despair", EMERGENCY, C.BRINK, sure=False)
     yield sign("call_for_help", EMERGENCY, C.FLOOR, (C.CANNOT, C.URGENT), sure=False)
 
 
@@ -149,6 +170,11 @@ TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs together are another
     ("leg_swelling", "breathless_at_rest", "leg_swelling_with_breathlessness"),
     ("leg_swelling", "breathless_on_usual_tasks", "leg_swelling_with_breathlessness"),
     ("leg_swelling", "breathless", "leg_swelling_with_breathlessness"),
+    ("swollen_legs", "breathless_at_rest", "leg_swelling_with_breathlessness"),
+    ("swollen_legs", "breathless", "leg_swelling_with_breathlessness"),
+    ("head_injury", "nausea", "head_injury"),
+    ("head_injury", "dizzy", "head_injury"),
+    ("head_injury", "severe_headache", "head_injury"),
     ("arm_jaw_neck_pain", "cold_sweat", "chest_pain"),
     ("arm_jaw_neck_pain", "nausea", "chest_pain"),
     ("arm_jaw_neck_pain", "breathless", "chest_pain"),
@@ -181,8 +207,8 @@ CARRIES_NO: frozenset[C] = BODY | {
     C.CHEST_PAIN, C.HEART_ATTACK, C.HURT, C.PRESS, C.RACING, C.PALPITATIONS, C.COLD_SWEAT, C.STROKE, C.DROOP, C.NUMB,
     C.WEAK, C.SPEAK, C.SLURRED, C.SIGHT_LOST, C.CONFUSED, C.HEADACHE, C.SEVERE, C.SUDDEN, C.FAINTED, C.SEIZURE,
     C.DIZZY, C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.BLEED, C.BLOOD, C.HAEMORRHAGE, C.VOMIT, C.COUGH,
-    C.STOOL, C.OVERDOSE, C.KILL_SELF, C.CUT_SELF, C.THOUGHTS, C.SWOLLEN, C.CLOT, C.ALLERGY, C.NAUSEA, C.FATIGUE,
-    C.INJURY, C.MUCH, C.CALL, C.AMBULANCE, C.HELP_ME, C.CRY, C.CLOSING, C.TRIGGER,
+    C.STOOL, C.HYPO, C.HEAD_INJURY, C.OVERDOSE, C.KILL_SELF, C.CUT_SELF, C.THOUGHTS, C.SWOLLEN, C.CLOT, C.ALLERGY,
+    C.NAUSEA, C.FATIGUE, C.INJURY, C.MUCH, C.CALL, C.AMBULANCE, C.HELP_ME, C.CRY, C.CLOSING, C.TRIGGER,
 }  # fmt: skip  # in a list of denials ("no chest pain, dizziness or fainting") a "no" reaches past these
 
 HOW_IT_IS_SAID: frozenset[C] = frozenset(

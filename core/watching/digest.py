@@ -276,12 +276,17 @@ def when_to_tell(flag: Flag | FlagFact, now: datetime, zone: tzinfo, *, quiet_ni
     return instant(day, NIGHT_ENDS, zone)
 
 
+def may_wait(level: str, sign: str) -> bool:
+    """Whether words about a sign may wait for the end of the night. Despair never does, whatever its level."""
+    return level in ("same_day", "stop_rest", "talk") and sign != "despair"
+
+
 def _may_wait(flag: Flag | FlagFact) -> bool:
     """True for what public guidance calls a same-day matter, or for no more than "not well today"."""
     evidence = dict(flag.evidence)
     match Code(flag.code):
         case Code.RED_FLAG_WORDS | Code.SIGN_UNANSWERED:
-            return evidence.get("level") in ("same_day", "stop_rest", "talk")
+            return may_wait(str(evidence.get("level")), str(evidence.get("sign")))
         case Code.SYMPTOM_REPORTED:
             return evidence.get("sign") == "gate_unwell"
         case Code.FAST_GAIN:

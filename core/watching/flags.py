@@ -179,7 +179,8 @@ RULES: dict[Code, FlagRule] = {
     Code.RED_FLAG_WORDS: FlagRule(
         Severity.URGENT,
         "words that call for help now, today, or for rest",
-        ("level", "sign", "about"),  # about: "nearby", "over"; absent if it is the client's own, now
+        # about: "nearby", "over"; absent if it is the client's own, now. now: what they said of it later
+        ("level", "sign", "about", "now"),
         Clears.BY_COACH,
     ),
     Code.SIGN_UNANSWERED: FlagRule(

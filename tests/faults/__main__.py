@@ -12,6 +12,7 @@ from __future__ import annotations
 import argparse
 import asyncio
 import itertools
+import os
 import random
 import sys
 import tempfile
@@ -131,6 +132,7 @@ def databases(wanted: str, folder: Path) -> Iterator[dict[str, Fresh]]:
 
             found["sqlite"] = sqlite
         if wanted != "sqlite":
+            os.environ["XDG_DATA_HOME"] = str(folder)  # where the keys are, also of the bots that are started
             with warnings.catch_warnings():
                 warnings.simplefilter("ignore")
                 server = Server(folder / "pg")

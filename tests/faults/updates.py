@@ -1,6 +1,6 @@
 """Updates of every public kind, mutated at random, pushed at a whole bot; between them a client who types "help".
 
-    python -m tests.faults.updates [--updates 200000] [--seed 1] [--database sqlite] [--way polling]
+    python -m tests.faults.updates [--updates 200000] [--seed 1] [--database SQLite] [--way polling]
 
 The updates are shared out among the databases and ways; one of each can be chosen.
 
@@ -177,6 +177,7 @@ class Platform:
         self.url = ""
         self.updates: list[tuple[int, bytes]] = []
         self.arrived = asyncio.Event()
+        self.polled = asyncio.Event()  # at all
         self.said: dict[int, asyncio.Event] = {}
         self._numbers = 0
 
@@ -214,6 +215,7 @@ class Platform:
         return web.Response(body=b'{"ok":true,"result":' + result + b"}", content_type="application/json")
 
     async def _updates(self, offset: int, timeout: float) -> bytes:
+        self.polled.set()
         if not 0 <= offset < 2**63:
             raise web.HTTPBadRequest
         self.updates = [one for one in self.updates if one[0] >= offset]
@@ -260,6 +262,9 @@ async def push(url: str, count: int, seed: int, *, webhook: bool) -> Figures:
         store = Database(url)
         try:
             async with aiohttp.ClientSession(headers={SECRET_HEADER: SECRET}) as session:
+                if not webhook:  # a client who waits for the bot to start waits for nothing that was sent
+                    async with asyncio.timeout(60):
+                        await platform.polled.wait()
                 give = _by_webhook(session, port, found) if webhook else _by_polling(platform)
                 await _all(platform, give, found, draw, count)
             found.stuck = len(platform.updates) - 1 if platform.updates else 0

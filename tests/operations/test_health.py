@@ -125,6 +125,7 @@ def test_the_metrics_say_how_much_waits(database, database_url):
             assert 'samehour_waiting{what="outbox"} 3.0' in figures
             assert 'samehour_waiting{what="inbox"} 1.0' in figures
             assert 'samehour_waiting{what="person"} 2.0' in figures
+            assert "samehour_unreachable_coaches 0.0" in figures
 
     staged(scene)
 

@@ -13,7 +13,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import BadSettings, OperatorError
-from bot.store import inbox, unread
+from bot.store import inbox, staff, unread
 from bot.store import migrate as versions
 from bot.store.database import Database
 from bot.store.opening import keyring_of, open_database, unreachable
@@ -105,10 +105,21 @@ def _opened(database: Database) -> Iterator[CheckLine]:
         return
     yield "schema", None
     yield "keys", _keys(database)
+    yield "coaches", _unheard(database.read_now(staff.unheard))
     waiting, not_read = database.read_now(_set_aside)
     said = [f"{waiting} messages were set aside after a fault of ours. See the logs."] if waiting else []
     said += [f"{not_read} updates of the messenger could not be read and were set aside."] if not_read else []
     yield "inbox", " ".join(said) or None
+
+
+def _unheard(found: staff.Unheard) -> str | None:
+    """Who must be reached by another way; no names."""
+    if not found.clients:
+        return None
+    return (
+        f"{found.clients} clients have no coach who can be reached ({found.coaches} coaches blocked the bot or left)."
+        " Ask the coaches to open the bot, or hand the clients over."
+    )
 
 
 def _keys(database: Database) -> str | None:

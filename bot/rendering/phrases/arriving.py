@@ -76,7 +76,7 @@ def _values(v: Voice, coach: str = "") -> dict[str, object]:
     return {
         "year": v.numbers.isolate("1958"),
         "height": example(v, "height", v.reader.units.length),
-        "coach": v.name(coach) if coach else v.say("your coach"),
+        "coach": v.coach(coach),
         "time": v.time(time(8, 0)),
         "weekday": v.weekday(0),
         "city": v.name(place_name("Europe/Lisbon", v.reader.language)),
@@ -90,7 +90,7 @@ def stranger(said: Stranger, v: Voice) -> str:
 
 @phrase(m.Welcome)
 def welcome(said: m.Welcome, v: Voice) -> str:
-    coach = v.name(said.coach)
+    coach = v.coach(said.coach)
     hello = v.say("Hello {name}.", name=v.name(said.name)) if said.name else v.say("Hello.")
     return v.paragraphs(
         v.sentences(hello, v.say("I am Samehour. I help {coach}, your coach.", coach=coach)),
@@ -109,7 +109,7 @@ def welcome(said: m.Welcome, v: Voice) -> str:
 
 @phrase(m.WhatIsKept)
 def what_is_kept(said: m.WhatIsKept, v: Voice) -> str:
-    coach = v.name(said.coach)
+    coach = v.coach(said.coach)
     return v.paragraphs(
         v.say("I keep your name, what you answer, and when you sent it."),
         v.say(
@@ -126,7 +126,7 @@ def consent_declined(said: m.ConsentDeclined, v: Voice) -> str:
     return v.say(
         "That is fine. I will not ask you anything. If you change your mind, press the button below, or talk to"
         " {coach}.",
-        coach=v.name(said.coach),
+        coach=v.coach(said.coach),
     )
 
 
@@ -171,7 +171,7 @@ def too_young(said: m.TooYoung, v: Voice) -> str:
     return v.say(
         "Samehour is for people of 18 and older, so I stop here. I have not kept the year you were born. Please ask"
         " {coach} what is right for you.",
-        coach=v.name(said.coach),
+        coach=v.coach(said.coach),
     )
 
 
@@ -199,7 +199,7 @@ def enrolled(said: m.Enrolled, v: Voice) -> str:
 
 @phrase(m.AlreadyHere)
 def already_here(said: m.AlreadyHere, v: Voice) -> str:
-    return v.say("You are with {coach}, as before. There is nothing you need to do.", coach=v.name(said.coach))
+    return v.say("You are with {coach}, as before. There is nothing you need to do.", coach=v.coach(said.coach))
 
 
 @phrase(m.AskChangeCoach)
@@ -207,19 +207,19 @@ def ask_change_coach(said: m.AskChangeCoach, v: Voice) -> str:
     return v.say(
         "{new} invites you. Right now you are with {old}. If you move, {new} sees your answers, and {old} does not any"
         " more. Do you want to move?",
-        new=v.name(said.new),
-        old=v.name(said.old),
+        new=v.coach(said.new),
+        old=v.coach(said.old),
     )
 
 
 @phrase(m.CoachChanged)
 def coach_changed(said: m.CoachChanged, v: Voice) -> str:
-    return v.say("Done. Your coach is now: {coach}.", coach=v.name(said.coach))
+    return v.say("Done. Your coach is now: {coach}.", coach=v.coach(said.coach))
 
 
 @phrase(m.WelcomeBack)
 def welcome_back(said: m.WelcomeBack, v: Voice) -> str:
     return v.say(
         "Welcome back. It is good to hear from you. We can go on where we left off, with {coach}.",
-        coach=v.name(said.coach),
+        coach=v.coach(said.coach),
     )

@@ -71,6 +71,7 @@ EVIDENCE: dict[str, str] = {
     "sign": NC_("evidence", "Sign"),
     "level": NC_("evidence", "Level"),
     "about": NC_("evidence", "Note"),
+    "now": NC_("evidence", "Now"),
     "times": NC_("evidence", "Times"),
 }
 
@@ -84,6 +85,10 @@ LEVELS: dict[str, str] = {
 ABOUT: dict[str, str] = {
     "nearby": N_("of somebody with them, not their own"),
     "over": N_("they say that it is over"),
+    "better": N_("they say that it is better"),
+    "same": N_("they say that it is still the same"),
+    "worse": N_("they say that it is worse"),
+    "not_meant": N_("they say that it was not meant"),
 }
 
 _LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}
@@ -127,7 +132,7 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal) -> st
             return sign(v, value)
         if name == "caution":
             return v.say_in("caution", names.CAUTIONS.get(value, value))
-        if name == "about":
+        if name in ("about", "now"):
             return v.say(ABOUT.get(value, value))
         if name == "level":
             return v.say(LEVELS.get(value, value))

@@ -49,6 +49,9 @@ LABELS: dict[str, str] = {
     "alarm_nearby": N_("To somebody with me"),
     "alarm_over": N_("It is over"),
     "alarm_none": N_("It was no sign"),
+    "now_better": N_("Better"),
+    "now_same": N_("Still the same"),
+    "now_worse": N_("Worse"),
     "keep_it": N_("Keep it"),
     "time_again": N_("Time me again"),
     "one_week": N_("One week"),
@@ -164,7 +167,7 @@ def _label(v: Voice, choice: Choice) -> str:
         said = v.plain_in(CONTEXT[group], table[rest]) if group in CONTEXT else v.plain(table[rest])
         return _capital(said)
     if key in LABELS:
-        return v.plain(LABELS[key], coach=v.name(argument)) if key in WITH_ARGUMENT else v.plain(LABELS[key])
+        return v.plain(LABELS[key], coach=v.coach(argument)) if key in WITH_ARGUMENT else v.plain(LABELS[key])
     return _capital((rest or group).replace("_", " "))
 
 

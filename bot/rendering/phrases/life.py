@@ -53,7 +53,7 @@ NUMBERS: dict[str, str] = {
 def help_(said: m.Help, v: Voice) -> str:
     parts = [
         v.say("Just type what you want, or press a button. For example:"),
-        v.lines(*(v.say(line, coach=v.name(said.coach)) for line in CLIENT.help(Who.CLIENT))),
+        v.lines(*(v.say(line, coach=v.coach(said.coach)) for line in CLIENT.help(Who.CLIENT))),
         v.say(
             "I am not a doctor and I cannot send help. If it is urgent, call {number}. What your doctor says comes"
             " first.",
@@ -192,19 +192,19 @@ def numbers_changed(said: m.NumbersChanged, v: Voice) -> str:
 @phrase(m.AskWord)
 def ask_word(said: m.AskWord, v: Voice) -> str:
     return v.say(
-        "What do you want to say to {coach}? Write it here, and I pass it on as it is.", coach=v.name(said.coach)
+        "What do you want to say to {coach}? Write it here, and I pass it on as it is.", coach=v.coach(said.coach)
     )
 
 
 @phrase(m.WordPassed)
 def word_passed(said: m.WordPassed, v: Voice) -> str:
-    return v.say("I passed it on to {coach}. The answer comes here.", coach=v.name(said.coach))
+    return v.say("I passed it on to {coach}. The answer comes here.", coach=v.coach(said.coach))
 
 
 @phrase(m.CoachWrites)
 def coach_writes(said: m.CoachWrites, v: Voice) -> str:
     return v.paragraphs(
-        v.say("<b>{coach} writes:</b>", coach=v.name(said.coach)),
+        v.say("<b>{coach} writes:</b>", coach=v.coach(said.coach)),
         v.typed(said.text),
     )
 
@@ -235,7 +235,7 @@ def leave_sure(said: m.LeaveSure, v: Voice) -> str:
     return v.paragraphs(
         v.say(
             "Do you want to leave? I will not ask you anything any more, and {coach} will know that you left.",
-            coach=v.name(said.coach),
+            coach=v.coach(said.coach),
         ),
         _mean_it(v, "Yes, leave"),
     )
@@ -255,7 +255,7 @@ def has_left(said: m.HasLeft, v: Voice) -> str:
     return v.say(
         "You have left, and I will be quiet. Your answers stay for a while, in case you come back. Send /forget to have"
         " them deleted. If you want to come back, ask {coach} for a link. Take good care.",
-        coach=v.name(said.coach),
+        coach=v.coach(said.coach),
     )
 
 

@@ -6,7 +6,7 @@ the sources named in core.references.bp_severe, bp_low and rhr_adult_range.
 
 from __future__ import annotations
 
-from bot.rendering.phrases import phrase
+from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 from core.references.emergency_numbers import UNKNOWN_COUNTRY
@@ -40,6 +40,9 @@ SIGNS: dict[str, str] = {
     "call_for_help": N_("a call for help"),
     "overdose": N_("too much of a medicine"),
     "seizure": N_("a fit or seizure"),
+    "head_injury": N_("a knock on the head"),
+    "low_sugar": N_("low blood sugar"),
+    "cannot_pass_water": N_("not being able to pass water, or numbness between the legs"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
 }
@@ -72,7 +75,7 @@ def emergency_number(v: Voice, number: str) -> Html:
 def told(v: Voice, coach: str) -> Html:
     """That the coach has been told; with an empty name, that they could not be."""
     if coach:
-        return v.say("I have told {coach}.", coach=v.name(coach))
+        return v.say("I have told {coach}.", coach=v.coach(coach))
     return v.say("I could not tell your coach just now.")
 
 
@@ -175,7 +178,7 @@ def eating_worry(said: m.EatingWorry, v: Voice) -> str:
         v.say("Thank you for telling me. That sounds hard, and you are not the only one who feels like this."),
         v.say(
             "A talk can help: with {coach}, with your doctor, or with a charity for eating worries.",
-            coach=v.name(said.coach),
+            coach=v.coach(said.coach),
         )
         if said.coach
         else v.say("A talk can help: with your doctor, or with a charity for eating worries."),
@@ -223,6 +226,40 @@ def alarm_over(said: m.AlarmOver, v: Voice) -> str:
     )
 
 
+@phrase(m.HowIsItNow)
+def how_is_it_now(said: m.HowIsItNow, v: Voice) -> str:
+    about = v.say("You wrote to me about this: {sign}.", sign=sign(v, said.sign))
+    return v.sentences(about, v.say("How are they now?") if said.nearby else v.say("How are you now?"))
+
+
+@phrase(m.NotMeant)
+def not_meant(said: m.NotMeant, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. I always take such words to be true, to be on the safe side."),
+        v.say("If it is ever real, call {number} at once.", number=_number(v, said.number)),
+    )
+
+
+@phrase(m.AlarmClosed)
+def alarm_closed(said: m.AlarmClosed, v: Voice) -> str:
+    return v.sentences(
+        v.say("That button was for a question that is over."),
+        v.say("If something is wrong now, write it to me, or call {number}.", number=_number(v, said.number)),
+    )
+
+
+@phrase(m.KeptAside)
+def kept_aside(said: m.KeptAside, v: Voice) -> str:
+    what = names.measure(v, said.measure)
+    if said.amount is not None:
+        value = v.amount(said.amount, measure=said.measure, second=said.second)
+        what = v.say("{measure}: {value}", measure=what, value=value)
+    return v.sentences(
+        v.say("I have set this aside: {what}.", what=what),
+        v.say("It does not count yet. Please send it again when you are well."),
+    )
+
+
 @phrase(m.PastIllness)
 def past_illness(said: m.PastIllness, v: Voice) -> str:
     return v.sentences(
@@ -239,7 +276,8 @@ def coach_not_reached(said: m.CoachNotReached, v: Voice) -> str:
             v.say("Please do not wait for an answer: if you need help, call somebody now."),
         )
     return v.sentences(
-        v.say("My messages do not reach {coach} at the moment.", coach=v.name(said.coach)),
+        v.say("My messages do not reach {coach} at the moment.", coach=v.coach(said.coach)),
+        v.say("I keep what you wrote, and send it on when they are back.") if said.kept else "",
         v.say("Please do not wait for an answer: if you need help, call somebody now."),
     )
 
@@ -252,7 +290,7 @@ def stood_down(said: m.StoodDown, v: Voice) -> str:
 @phrase(m.CoachTold)
 def coach_told(said: m.CoachTold, v: Voice) -> str:
     return v.say(
-        "I have told {coach}. Please do not wait for an answer if you need help now.", coach=v.name(said.coach)
+        "I have told {coach}. Please do not wait for an answer if you need help now.", coach=v.coach(said.coach)
     )
 
 

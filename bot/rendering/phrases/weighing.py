@@ -24,7 +24,7 @@ def early_second(said: m.EarlySecond, v: Voice) -> str:
         v.say("Thank you, I put it aside. Next weigh-in: {day}.", day=v.day(said.next)),
         v.say(
             "May I ask: what made today feel like a day to check? If you tell me here, I pass it on to {coach}.",
-            coach=v.name(said.coach),
+            coach=v.coach(said.coach),
         ),
     )
 
@@ -37,7 +37,7 @@ def early_often(said: m.EarlyOften, v: Voice) -> str:
         v.say(
             "You could talk to {coach} or to your doctor. If food or weight is on your mind all day, a charity for"
             " eating worries can help, too.",
-            coach=v.name(said.coach),
+            coach=v.coach(said.coach),
         ),
     )
 
@@ -52,7 +52,7 @@ def early_reason(said: m.EarlyReason, v: Voice) -> str:
     return v.say(
         "Thank you for telling me. It makes sense that you wanted to know. If you would like to talk about it,"
         " {coach} is there for you.",
-        coach=v.name(said.coach),
+        coach=v.coach(said.coach),
     )
 
 

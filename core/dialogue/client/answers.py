@@ -3,6 +3,7 @@ corrections.py."""
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
@@ -10,7 +11,15 @@ from decimal import Decimal
 from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, ChangeClient
-from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Setting
+from core.dialogue.client.states import (
+    AlarmAsked,
+    Aside,
+    AskingConditions,
+    Awaiting,
+    Confirming,
+    Repeating,
+    Setting,
+)
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Press, Text
@@ -21,16 +30,18 @@ from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
 from core.language import plain
+from core.language.danger_signs import Sighting
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
 from core.quantity import Unit
 from core.reading import Conditions, How, Reading
-from core.understanding.answers_in_text import Answer, answers_in, whole_numbers
+from core.understanding.answers_in_text import Answer, answers_in, names_in, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
+_PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
 PATIENCE = 2  # misunderstood answers before the card is offered
 ANY_TIME = tuple(key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
 
@@ -42,6 +53,81 @@ def readings_in(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}
     return sure(answers_in(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
+
+
+# --- readings sent along with a danger sign ---------------------------------------------------------------------
+
+
+def alarmed(d: ClientStep, alarm: Sighting, event: Text) -> None:
+    """A sign was named, perhaps with a reading in the same message: the sign first; the reading is not lost."""
+    aside = Aside(event.text[:400], event.ref, event.at) if _beside_a_sign(d, event.text) else None
+    earlier = d.asking.aside if isinstance(d.asking, AlarmAsked) else None
+    safety.alarmed(d, alarm)
+    if isinstance(d.asking, AlarmAsked):
+        d.ask(replace(d.asking, aside=aside or earlier))
+    else:
+        _keep_aside(d, earlier)
+        _keep_aside(d, aside)
+
+
+def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
+    """An answer to "is it happening now?". A reading that waited is taken as usual if there was no sign."""
+    safety.alarm_answered(d, asking, answer)
+    aside = asking.aside
+    if aside is None or isinstance(d.asking, AlarmAsked):
+        return
+    if answer not in ("none", "no"):
+        _keep_aside(d, aside)
+        return
+    found = _beside_a_sign(d, aside.text)
+    asked = MEASURES.get(d.asking.measure) if isinstance(d.asking, Awaiting) else None
+    take_answers(d, Text(aside.at, aside.text, aside.ref), found, asked)
+
+
+def _beside_a_sign(d: ClientStep, text: str) -> tuple[Answer, ...]:
+    """The readings of a message that also names a sign: only those that say what they are. "Chest pain for 20 minutes"
+    has none."""
+    named = names_in(text, d.words)
+    body = [x for x in MEASURES.values() if x.kind is MeasureKind.BODY and x.understand is not None]
+    prefers = {x.key: d.unit(x) for x in body}
+    found = [
+        answer
+        for part in _PARTS.split(text)
+        for answer in sure(answers_in(part, d.words, None, body, None, prefers), part, d.words, None)
+    ]
+    return tuple(
+        {
+            a.measure: a
+            for a in found
+            if isinstance(a.heard, Understood)
+            and (a.measure in named or a.heard.said_unit)
+            and a.heard.value in MEASURES[a.measure].bounds.possible
+        }.values()
+    )
+
+
+def _keep_aside(d: ClientStep, aside: Aside | None) -> None:
+    """Store readings as side notes: they were taken on a bad day. One that alarms by itself still reaches the coach."""
+    if aside is None:
+        return
+    for answer in _beside_a_sign(d, aside.text):
+        measure, heard = MEASURES[answer.measure], answer.heard
+        assert isinstance(heard, Understood)
+        reading = Reading(
+            measure.key,
+            heard.value,
+            aside.at,
+            second=heard.second,
+            as_typed=aside.text[:200],
+            unit=heard.unit,
+            how=How.EARLY,
+            key=f"{aside.ref or aside.at.isoformat()}:{measure.key}",
+        )
+        readings.record(d, reading, aside.ref)
+        if safety.alarming(d, measure, reading) is not None:
+            readings.raise_flags(d, measure, replace(reading, how=How.UNASKED))
+        amount = None if d.hidden(measure) else d.shown(measure, reading.value)
+        d.say(m.KeptAside(measure.key, amount, None if amount is None else reading.second))
 
 
 def ask_which(d: ClientStep, text: str) -> bool:

@@ -52,6 +52,7 @@ from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, OldButton
 from core.language import plain
+from core.language.after_alarm import Later
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.reading import How
@@ -123,6 +124,9 @@ def press(d: ClientStep, event: Press) -> None:
     """A button was pressed, perhaps of an old message: it acts only if it belongs to what is open now."""
     data, question = undrawn(event.data)
     event = replace(event, data=data)
+    if data.startswith("alarm:"):  # safe at any time, in any state
+        _alarm(d, data.removeprefix("alarm:"), ours=question == d.state.question)
+        return
     button = BUTTONS.get(data.partition(":")[0])
     lasts = button.lasts if button is not None else Lasts.OPEN
     if lasts is Lasts.ALWAYS or question == d.state.question:
@@ -130,6 +134,14 @@ def press(d: ClientStep, event: Press) -> None:
         act(d, event)
     else:
         _over(d, event, question)
+
+
+def _alarm(d: ClientStep, answer: str, *, ours: bool) -> None:
+    """ours: it belongs to the question that is open now."""
+    if isinstance(d.asking, AlarmAsked) and ours:
+        answers.alarm_answered(d, d.asking, answer)
+    else:
+        safety.old_answer(d, answer)
 
 
 def _over(d: ClientStep, event: Press, question: int | None) -> None:
@@ -243,6 +255,14 @@ def _number(d: ClientStep, asking: Awaiting, value: str, event: Press) -> Fits:
         return False
     as_text = Text(event.at, value, "")
     answers.take_answers(d, as_text, answers.readings_in(d, value, measure), measure)
+    return True
+
+
+def _now(d: ClientStep, value: str, event: Press) -> Fits:
+    """What is said of an alarm the morning after."""
+    if value not in safety.ASKED_LATER:
+        return False
+    safety.said_later(d, Later(value))
     return True
 
 
@@ -406,7 +426,6 @@ BUTTONS = _by_verb(
     _answers("ok", Confirming, lambda d, asking, value, _: answers.confirmed(d, asking, value == "yes")),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
     _answers("gate", Gate, _gate),
-    _answers("alarm", AlarmAsked, lambda d, asking, value, _: safety.alarm_answered(d, asking, value)),
     _answers("stop", Counting, _stop),
     _answers(
         "watch",
@@ -438,6 +457,8 @@ BUTTONS = _by_verb(
     _any_time("count", _count, Lasts.OPEN),
     _while_fresh("begin", _begin),
     _any_time("word", lambda d, *_: coach_thread.message_coach(d)),
+    _any_time("alarm", lambda d, value, _: _alarm(d, value, ours=True)),
+    _any_time("now", _now),
     _any_time("low", lambda d, value, _: safety.dizzy_with_low_pressure(d, value)),
     _any_time("src", lambda d, *_: intents.sources(d)),
     _while_fresh("which", _which),

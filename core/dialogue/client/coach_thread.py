@@ -35,12 +35,12 @@ def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
     d.do(PassOn(text))
     if not reply:
         d.do(Raise(flag(Code.WANTS_COACH, d.now)))
-    d.say(m.WordPassed(d.facts.coach_name) if d.facts.coach_reachable else m.CoachNotReached(d.facts.coach_name))
+    d.say(m.WordPassed(d.facts.told) if d.facts.told else m.CoachNotReached(d.facts.coach_name, kept=True))
 
 
 def from_coach(d: ClientStep, event: FromCoach) -> None:
     d.become(word_until=d.now + ANSWER_GOES_TO_COACH)
-    d.say(m.CoachWrites(event.coach, event.text), (Choice("word_to_coach", "word", event.coach),))
+    d.say(m.CoachWrites(event.coach, event.text), (Choice("word_to_coach", "word", event.coach),), lasting=True)
 
 
 def plan_changed(d: ClientStep, event: PlanChanged) -> None:

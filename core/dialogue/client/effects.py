@@ -77,6 +77,9 @@ class SetTimer:
     mark: str = ""
 
 
+SIGN_UNANSWERED, NEXT_MORNING = "alarm_stands", "how_now"  # purposes of timers about a danger sign
+
+
 @dataclass(frozen=True, slots=True)
 class CancelTimer:
     """Cancel the timers of a purpose (any mark)."""
@@ -115,9 +118,10 @@ class DropGoal:
 
 @dataclass(frozen=True, slots=True)
 class PassOn:
-    """Pass the client's message to the coach, in their thread."""
+    """Pass the client's message to the coach, in their thread. urgent: at once, at any hour."""
 
     text: str
+    urgent: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -106,6 +106,11 @@ class ClientFacts:
         """This client's readings of one measure that count, oldest first."""
         return tuple([r for r in self.history if r.measure == measure and r.counts])
 
+    @property
+    def told(self) -> str:
+        """Who hears at once of what is passed to the coach; "" for nobody."""
+        return self.coach_name if self.coach_reachable else ""
+
     def local(self, at: datetime) -> datetime:
         """`at` in the client's local time."""
         return at.astimezone(self.zone)

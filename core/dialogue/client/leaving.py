@@ -5,7 +5,14 @@ from __future__ import annotations
 from core.care import Status
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import CancelTimer, ChangeClient, LeaveCohort, NotifyCoach
+from core.dialogue.client.effects import (
+    NEXT_MORNING,
+    SIGN_UNANSWERED,
+    CancelTimer,
+    ChangeClient,
+    LeaveCohort,
+    NotifyCoach,
+)
 from core.dialogue.client.messages_to_coach import ClientLeft
 from core.dialogue.client.states import State
 from core.dialogue.client.step import ClientStep
@@ -33,6 +40,7 @@ def leave(d: ClientStep, yes: bool) -> None:
         d.do(
             ChangeClient("status", Status.LEFT),
             CancelTimer("follow_up"), CancelTimer("snooze"), CancelTimer("pressure"), CancelTimer("pressure_end"),
+            CancelTimer(NEXT_MORNING), CancelTimer(SIGN_UNANSWERED),
             NotifyCoach(ClientLeft(d.facts.name)),
             *(LeaveCohort(c.cohort_id) for c in d.facts.cohorts),
         )  # fmt: skip

@@ -547,6 +547,37 @@ class AlarmOver:
 
 
 @dataclass(frozen=True, slots=True)
+class HowIsItNow:
+    """The morning after an alarm. nearby: of somebody with the client."""
+
+    sign: str
+    nearby: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class NotMeant:
+    """The words of an alarm were a joke or a mistake."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class AlarmClosed:
+    """A button of an alarm that is over: what to do if something is wrong now."""
+
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class KeptAside:
+    """A reading sent along with a danger sign is a side note. amount: None if the client hides their numbers."""
+
+    measure: str
+    amount: Amount | None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class PastIllness:
     """A past illness was mentioned during enrolment: it is recorded as a caution."""
 
@@ -555,9 +586,11 @@ class PastIllness:
 
 @dataclass(frozen=True, slots=True)
 class CoachNotReached:
-    """The coach cannot be notified now: there is none, or messages do not arrive. coach: "" for none."""
+    """The coach cannot be notified now: there is none, or messages do not arrive. coach: "" for none. kept: a message
+    that the client sent is kept for them."""
 
     coach: str
+    kept: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,23 +7,35 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import datetime, time, timedelta
 
+from core import schedule
+from core.care import Status
 from core.client import Caution
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, CancelTimer, ChangeClient, Lower, Raise, SetTimer
+from core.dialogue.client.effects import (
+    NEXT_MORNING,
+    SIGN_UNANSWERED,
+    Amend,
+    CancelTimer,
+    ChangeClient,
+    Lower,
+    Raise,
+    SetTimer,
+)
 from core.dialogue.client.readings import by_key, raise_flags
-from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Repeating
+from core.dialogue.client.states import Alarm, AlarmAsked, Awaiting, Consenting, Enrolling, Gate, Repeating
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
+from core.language.after_alarm import Later
 from core.language.danger_signs import Answer, Sighting, Who
 from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
 from core.references.helplines import Topic, helpline
-from core.watching.flags import Code, flag
+from core.watching.flags import Code, Flag, flag
 
 REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time is the requested repeat
 
@@ -31,9 +43,11 @@ REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time 
 # --- words ------------------------------------------------------------------------------------------------------
 
 
+MORNING = time(9)  # ours, when an alarm is followed up
+SOONEST = timedelta(hours=6)  # ours: somebody who wrote at five in the morning is asked on the same day
+STANDS_FOR = timedelta(hours=48)  # ours: how long "better" is taken to be about the alarm
 UNANSWERED_AFTER = timedelta(minutes=15)  # ours: after this the coach is told that the question is unanswered
-STANDS = "alarm_stands"  # purpose of the timer
-ANSWERED = (CancelTimer(STANDS), Lower(Code.SIGN_UNANSWERED))  # effects, once the question is answered
+ANSWERED = (CancelTimer(SIGN_UNANSWERED), Lower(Code.SIGN_UNANSWERED))  # effects, once the question is answered
 GRAVITY = (Level.TALK, Level.STOP_REST, Level.SAME_DAY, Level.EMERGENCY)
 A_CONDITION = frozenset({"chest_pain", "stroke_signs", "palpitations"})  # long ago, these speak for asking a doctor
 
@@ -50,9 +64,11 @@ def alarmed(d: ClientStep, alarm: Sighting) -> None:
 
 def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
     """Ask whether it is happening now, and to whom; if it stays unanswered for a while, notify the coach."""
-    back = d.asking.back if isinstance(d.asking, AlarmAsked) else d.asking
-    d.ask(AlarmAsked(sign, level.value, back))
-    d.do(SetTimer(STANDS, d.now + UNANSWERED_AFTER))
+    if isinstance(d.asking, AlarmAsked):
+        d.ask(replace(d.asking, sign=sign, level=level.value))
+    else:
+        d.ask(AlarmAsked(sign, level.value, d.asking))
+    d.do(SetTimer(SIGN_UNANSWERED, d.now + UNANSWERED_AFTER))
     say_question(d, sign)
 
 
@@ -67,8 +83,14 @@ def heard_while_asked(d: ClientStep, asking: AlarmAsked, alarm: Sighting) -> Non
     ask_alarm(d, alarm.sign if graver is alarm.level else asking.sign, graver)
 
 
-def give_advice(d: ClientStep, sign: str, urgency: Level) -> None:
-    """Give advice for a sign and notify the coach; today's function tests are cancelled."""
+def give_advice(d: ClientStep, sign: str, urgency: Level, said: Later | None = None) -> None:
+    """Give advice for a sign and notify the coach; today's function tests are cancelled. said: what the client now says
+    of an earlier alarm."""
+    _say_advice(d, sign, urgency)
+    _alarm_raised(d, Alarm(sign, urgency.value, d.now), said)
+
+
+def _say_advice(d: ClientStep, sign: str, urgency: Level) -> None:
     match urgency:
         case Level.EMERGENCY | Level.TALK if sign == "despair":
             line = helpline(Topic.CRISIS, d.facts.country)
@@ -85,20 +107,104 @@ def give_advice(d: ClientStep, sign: str, urgency: Level) -> None:
             found_here = (line.name, line.site) if line is not None else ("", "")
             word = Choice("word_to_coach", "word", d.facts.coach_name)
             d.say(m.EatingWorry(d.facts.coach_name, *found_here), (word,))
-    d.do(*ANSWERED, Raise(flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign)))
+
+
+def _alarm_raised(d: ClientStep, alarm: Alarm, said: Later | None) -> None:
+    """Notify the coach, and follow it up the next morning; once, whatever comes of that."""
+    d.do(*ANSWERED, Raise(_flag_of(d, alarm, said)))
+    if said is None:
+        d.become(alarm=alarm)
+        if alarm.sign != "eating_worry":
+            d.do(SetTimer(NEXT_MORNING, _next_morning(d)))
     d.say_coach_told()
     call_off_tests(d)
 
 
-def act_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
+def _flag_of(d: ClientStep, alarm: Alarm, said: Later | None) -> Flag:
+    about = {"about": "nearby"} if alarm.nearby else {}
+    later = {"now": said.value} if said is not None else {}
+    return flag(Code.RED_FLAG_WORDS, d.now, level=alarm.level, sign=alarm.sign, **about, **later)
+
+
+def _next_morning(d: ClientStep) -> datetime:
+    """The first morning of the client's that is some hours away."""
+    soonest = d.now + SOONEST
+    day = d.facts.local(soonest).date()
+    at = schedule.instant(day, MORNING, d.facts.zone)
+    return at if at >= soonest else schedule.instant(day + timedelta(days=1), MORNING, d.facts.zone)
+
+
+def act_nearby(d: ClientStep, sign: str, urgency: Level, said: Later | None = None) -> None:
     """Somebody with the client needs help: say what to do for them; the coach is told that it is not the client."""
+    _say_advice_nearby(d, sign, urgency)
+    _alarm_raised(d, Alarm(sign, urgency.value, d.now, nearby=True), said)
+
+
+def _say_advice_nearby(d: ClientStep, sign: str, urgency: Level) -> None:
     number = d.emergency_number
-    emergency = urgency is Level.EMERGENCY
-    d.say(m.EmergencyNearby(sign, number) if emergency else m.AdviceNearby(sign, number))
-    nearby = flag(Code.RED_FLAG_WORDS, d.now, level=urgency.value, sign=sign, about="nearby")
-    d.do(*ANSWERED, Raise(nearby))
+    d.say(m.EmergencyNearby(sign, number) if urgency is Level.EMERGENCY else m.AdviceNearby(sign, number))
+
+
+# --- after an alarm ---------------------------------------------------------------------------------------------
+
+
+def standing(d: ClientStep) -> Alarm | None:
+    """The alarm that the client has not said to be over."""
+    alarm = d.state.alarm
+    return alarm if alarm is not None and d.now - alarm.since < STANDS_FOR else None
+
+
+def ask_how_it_is(d: ClientStep, late_by: timedelta) -> None:
+    """The next morning: how are they? Asked once, and not at all if we were away for so long that it would be odd."""
+    alarm = standing(d)
+    if alarm is None or not d.facts.consented or d.facts.status is Status.LEFT or late_by > SOONEST:
+        return
+    d.say(m.HowIsItNow(alarm.sign, alarm.nearby), tuple(Choice(f"now_{x}", f"now:{x}") for x in ASKED_LATER))
+
+
+ASKED_LATER = (Later.BETTER, Later.SAME, Later.WORSE)
+
+
+def said_later(d: ClientStep, said: Later) -> None:
+    """What the client says of an alarm that stands: the coach hears of it, and the advice is given again if need be."""
+    alarm = standing(d)
+    if alarm is None:
+        d.say(m.AlarmClosed(d.emergency_number))
+        return
+    if said in (Later.SAME, Later.WORSE):
+        at = GRAVITY.index(Level(alarm.level)) + (said is Later.WORSE)
+        level = GRAVITY[min(at, len(GRAVITY) - 1)] if alarm.level != Level.TALK else Level.TALK
+        (act_nearby if alarm.nearby else give_advice)(d, alarm.sign, level, said)
+        d.become(alarm=replace(alarm, level=level.value))
+        return
+    d.become(alarm=None)
+    d.do(CancelTimer(NEXT_MORNING), Raise(_flag_of(d, alarm, said)))
+    better = said is Later.BETTER
+    d.say(m.AlarmOver(alarm.sign, d.emergency_number) if better else m.NotMeant(d.emergency_number))
     d.say_coach_told()
-    call_off_tests(d)
+
+
+def old_answer(d: ClientStep, answer: str) -> None:
+    """A button of an alarm question that is closed. Somebody who presses "to me, now" is heard, whatever is open."""
+    alarm = standing(d)
+    sign, level = (alarm.sign, Level(alarm.level)) if alarm is not None else ("call_for_help", Level.EMERGENCY)
+    nearby = answer == "nearby"
+    twice = alarm is not None and alarm.nearby is nearby and d.now - alarm.since < UNANSWERED_AFTER
+    match answer:
+        case "me" | "yes" | "nearby" if twice:  # a second tap: the coach has heard of it
+            (_say_advice_nearby if nearby else _say_advice)(d, sign, level)
+        case "me" | "yes":
+            give_advice(d, sign, level)
+        case "nearby":
+            act_nearby(d, sign, level)
+        case "over" | "none" | "no" if isinstance(d.asking, AlarmAsked):
+            say_question(d, d.asking.sign)  # it may not be said of this sign
+        case "over" if alarm is not None:
+            said_later(d, Later.BETTER)
+        case "none" | "no" if alarm is not None:
+            said_later(d, Later.NOT_MEANT)
+        case _:
+            d.say(m.AlarmClosed(d.emergency_number))
 
 
 def still_unanswered(d: ClientStep) -> None:
@@ -119,7 +225,8 @@ def past_illness(d: ClientStep, sign: str) -> None:
 def call_off_tests(d: ClientStep) -> None:
     """No function test today; the open question is dropped, other questions wait until the client continues."""
     resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not MeasureKind.FUNCTION)
-    d.become(asking=None, agenda=resting, gate_passed=None)
+    arriving = isinstance(d.asking, Consenting | Enrolling)  # without their question they would be stuck
+    d.become(asking=d.asking if arriving else None, agenda=resting, gate_passed=None)
 
 
 # The meaning of each button and each typed answer to the question.
@@ -184,8 +291,7 @@ def ask_signs(d: ClientStep) -> None:
 
 
 def _stopped(d: ClientStep, *row: Choice) -> None:
-    told = d.facts.coach_name if d.facts.coach_reachable else ""
-    d.say(m.GateStopped(d.emergency_number, told), *((row,) if row else ()))
+    d.say(m.GateStopped(d.emergency_number, d.facts.told), *((row,) if row else ()))
 
 
 def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:

@@ -67,12 +67,32 @@ class Gate:
 
 
 @dataclass(frozen=True, slots=True)
+class Aside:
+    """A message with a reading and a sign; the reading waits until the sign is settled."""
+
+    text: str
+    ref: str
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class AlarmAsked:
-    """A sign was named; is it happening now? back: what was open before."""
+    """A sign was named; is it happening now? back: what was open before. aside: a reading sent along with it."""
 
     sign: str
     level: str
     back: Asking | None = None
+    aside: Aside | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Alarm:
+    """The last alarm, until the client says that it is better or was not meant. nearby: of somebody with them."""
+
+    sign: str
+    level: str
+    since: datetime
+    nearby: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,6 +184,7 @@ class State:
     weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
+    alarm: the one that stands.
     """
 
     asking: Asking | None = None
@@ -181,6 +202,7 @@ class State:
     first_said: datetime | None = None
     corrected: int = 0
     early_withdrawn: tuple[datetime, ...] = ()
+    alarm: Alarm | None = None
 
 
 def same_question(one: State, other: State) -> bool:

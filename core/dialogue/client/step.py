@@ -57,8 +57,8 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     def say_coach_told(self) -> None:
         """Say that the coach has been told, but only if messages to them arrive."""
-        if self.facts.coach_reachable:
-            self.say(CoachTold(self.facts.coach_name))
+        if self.facts.told:
+            self.say(CoachTold(self.facts.told))
         else:
             self.say(CoachNotReached(self.facts.coach_name))
 

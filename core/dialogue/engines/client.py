@@ -22,6 +22,7 @@ from core.dialogue.client import (
     coach_thread,
     cohort_membership,
     corrections,
+    effects,
     enrolment,
     help_and_menu,
     home_bp_week,
@@ -68,11 +69,13 @@ from core.dialogue.kit.events import (
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level
+from core.language.after_alarm import said_of_alarm
 from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
 from core.language.intents import intent_of, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
+from core.watching.digest import may_wait
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
@@ -147,7 +150,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if not text:
         d.say(NotText("empty", help_and_menu.waiting(d)))
         return
-    if _danger(d, text):
+    if _danger(d, event):
         return
     if not d.facts.consented or isinstance(asking, Consenting):
         enrolment.consenting(d, event)
@@ -168,27 +171,32 @@ def _text(d: ClientStep, event: Text) -> None:
     _other_text(d, event, text)
 
 
-def _danger(d: ClientStep, text: str) -> bool:
-    """Handle a danger sign in a text, or an answer to the question about one; True if there was one."""
-    asking, alarm = d.asking, recognise(text, d.words)
+def _danger(d: ClientStep, event: Text) -> bool:
+    """Handle a danger sign in a text, or what is said of one; True if there was one."""
+    text, asking = event.text.strip(), d.asking
+    alarm = recognise(text, d.words)
     if isinstance(asking, AlarmAsked):
         answer = answer_to_alarm(text, d.words)
         if alarm is not None and alarm.certain:
-            safety.alarmed(d, alarm)
+            answers.alarmed(d, alarm, event)
         elif answer is not None:
-            safety.alarm_answered(d, asking, safety.TYPED[answer])
+            answers.alarm_answered(d, asking, safety.TYPED[answer])
         elif alarm is not None:
             safety.heard_while_asked(d, asking, alarm)
         else:
             return False
         return True
     if alarm is None:
-        return False
+        awaited = safety.standing(d) is not None and not isinstance(asking, AskingConditions)  # "same" as last time
+        later = said_of_alarm(text, d.words) if awaited else None
+        if later is not None:
+            safety.said_later(d, later)
+        return later is not None
     if isinstance(asking, Enrolling) and alarm.when is When.LONG_AGO and alarm.who is Who.ME:
         safety.past_illness(d, alarm.sign)
         enrolment.ask_question(d, asking.question, asking.chosen)
     else:
-        safety.alarmed(d, alarm)
+        answers.alarmed(d, alarm, event)
     return True
 
 
@@ -332,9 +340,14 @@ def _fits_open(d: ClientStep, rest: str) -> bool:
 
 def _command(d: ClientStep, event: Command) -> None:
     row = COMMANDS.named(event.name)
-    if event.argument and (row is None or row.argument is not Argument.LINK) and _danger(d, event.argument):
-        if event.name == "coach" and d.facts.consented:  # messages for the coach reach them unchanged
-            d.do(PassOn(event.argument))
+    if (
+        event.argument
+        and (row is None or row.argument is not Argument.LINK)
+        and _danger(d, Text(event.at, event.argument, event.ref))
+    ):
+        if event.name == "coach" and d.facts.consented:  # words for the coach reach them unchanged, when the flag does
+            alarm = recognise(event.argument, d.words)
+            d.do(PassOn(event.argument, urgent=alarm is not None and not may_wait(alarm.level, alarm.sign)))
         return
     stage = Stage.ENROLLED if row is None else row.stage
     if stage is not Stage.ARRIVED and not d.facts.consented:
@@ -359,8 +372,10 @@ def _timer_fired(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.prompted(d, event)
         case "pressure_end":
             home_bp_week.week_over(d, event.at)
-        case safety.STANDS:
+        case effects.SIGN_UNANSWERED:
             safety.still_unanswered(d)
+        case effects.NEXT_MORNING:
+            safety.ask_how_it_is(d, event.late_by)
         case "resume":
             d.do(ChangeClient("status", Status.ACTIVE), ChangeClient("paused_until", None))
             d.say(m.Resumed(d.next_slot()))

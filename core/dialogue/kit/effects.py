@@ -68,7 +68,8 @@ class Say:
     """Queue a message for this chat.
 
     choices: rows of buttons.  occasion: idempotency key, so that it is said only once; None if the event itself is the
-    reason. after: delay (a timed count). said: key to remember for eight weeks.
+    reason. after: delay (a timed count). said: key to remember for eight weeks. lasting: a person's own words, which
+    wait for a reader who cannot be reached.
     """
 
     message: object  # a dataclass of core.dialogue.client.messages
@@ -76,6 +77,7 @@ class Say:
     occasion: str | None = None
     after: timedelta = timedelta(0)
     said: str = ""
+    lasting: bool = False
 
 
 @dataclass(frozen=True, slots=True)

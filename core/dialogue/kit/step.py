@@ -91,6 +91,7 @@ def merged(effects: list[Any]) -> list[Any]:
                 effect.choices or before.choices,
                 said=effect.said or before.said,
                 occasion=before.occasion or effect.occasion,
+                lasting=before.lasting or effect.lasting,
             )
         else:
             last = len(out)

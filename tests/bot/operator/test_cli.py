@@ -137,7 +137,7 @@ def test_check_is_content_with_a_machine_that_is_ready(ready, samehour):
     code, out, err = checked(samehour)
     assert (code, err, wrong(out)) == (0, [], [])
     assert [line.split()[0] for line in out.splitlines()] == [
-        "settings", "token", "clock", "database", "schema", "keys", "inbox", "catalogues",
+        "settings", "token", "clock", "database", "schema", "keys", "coaches", "inbox", "catalogues",
     ]  # fmt: skip
 
 
@@ -167,6 +167,26 @@ def test_check_says_so_when_there_is_no_database_yet_and_makes_none(samehour, tm
     assert code == 1
     assert "Run `samehour migrate`" in wrong(out)[0]
     assert not (tmp_path / "samehour.db").exists()
+
+
+def test_check_counts_clients_whose_coach_cannot_be_reached_without_a_name(ready, samehour, tmp_path):
+    with closing(sqlite3.connect(tmp_path / "samehour.db")) as db, db:
+        people = [(1, "coach", "Rowan", 0), (2, "coach", "Sascha", 1), (3, "client", "Ada", 1)]
+        for chat, role, name, reachable in people:
+            db.execute(
+                "INSERT INTO people (chat_id, role, name, reachable, created_at) VALUES (?, ?, ?, ?, 0)",
+                (chat, role, name, reachable),
+            )
+        for coach in (1, 2):
+            db.execute("INSERT INTO coaches (person_id, name, created_at) VALUES (?, 'x', 0)", (coach,))
+        for coach, status in ((1, "active"), (1, "left"), (2, "active"), (None, "paused")):
+            db.execute(
+                "INSERT INTO clients (coach_id, name, status, created_at) VALUES (?, 'Ada', ?, 0)", (coach, status)
+            )
+    code, out, _ = checked(samehour)
+    (line,) = wrong(out)
+    assert code == 1 and "2 clients" in line and "1 coaches" in line
+    assert not {"Ada", "Rowan"} & set(out.split())
 
 
 def test_check_says_so_when_the_schema_is_old(ready, samehour, tmp_path):

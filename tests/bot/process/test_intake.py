@@ -2,6 +2,7 @@
 
 import asyncio
 from contextlib import asynccontextmanager
+from itertools import pairwise
 
 import pytest
 from sqlalchemy import select
@@ -16,9 +17,10 @@ from bot.store import codec, unread
 from bot.store.schema import inbox as inbox_table
 from bot.transports.incoming import Incoming, Unread
 from bot.transports.request import AiohttpRequest
-from bot.transports.telegram import Telegram
+from bot.transports.telegram import Batch, Telegram
 from core.dialogue.kit.events import Text
 from demo.messenger import Flood, Messenger
+from tests import virtual_time
 from tests.waiting import until, until_polled
 
 
@@ -271,3 +273,30 @@ def test_a_stop_cuts_a_long_poll_off_at_once(database):
             assert asyncio.get_running_loop().time() - started < 5
 
     play(scene)
+
+
+def test_updates_that_say_no_number_hold_up_those_behind_them_for_a_moment_only():
+    class Source:
+        """Gives three times what cannot be confirmed."""
+
+        def __init__(self):
+            self.asked = []
+            self.stopping = asyncio.Event()
+
+        async def fetch(self, confirm, now, timeout, limit=100):
+            self.asked.append(virtual_time.instant())
+            if len(self.asked) <= 3:
+                return Batch(aside=(Unread(None, None, b"{}", "no_number"),), count=1)
+            self.stopping.set()
+            return Batch()
+
+        async def answer(self, query):
+            raise AssertionError("nobody pressed anything")
+
+    async def keep(events, aside):
+        assert len(aside) == 1
+
+    source = Source()
+    virtual_time.play(poller(source, keep).run(source.stopping))
+    waits = [after - before for before, after in pairwise(source.asked)]
+    assert waits == pytest.approx([0.1, 0.2, 0.4])

@@ -120,8 +120,28 @@ def test_a_failed_message_is_dropped_with_its_words_and_the_next_one_goes(databa
 
 def test_nothing_more_goes_to_a_chat_that_blocked_us(database: Database) -> None:
     database.write_now(outbox.put, [out("a"), out("b"), out("c", BEN)], NOW)
-    assert database.write_now(outbox.fail_chat, ADA, NOW, "403") == 2
+    database.write_now(outbox.hold_chat, ADA, NOW, "403")
     assert send(database) == ["c"]
+    assert database.write_now(outbox.deliver_held, ADA, NOW) == 0  # nobody's own words: they are gone
+
+
+def test_a_person_s_own_words_wait_for_a_reader_who_is_away_and_keep_their_order(database: Database) -> None:
+    database.write_now(outbox.put, [out("a", lasting=True), out("b"), out("c", lasting=True), out("d", BEN)], NOW)
+    first, _ = claim(database)
+    database.write_now(outbox.hold, first.id, NOW, "unreachable")
+    database.write_now(outbox.hold_chat, ADA, NOW, "403")
+    assert send(database) == []
+    later = NOW + timedelta(days=3)
+    assert database.write_now(outbox.deliver_held, ADA, later) == 2
+    said = [mark for _ in range(3) for mark in send(database, later)]
+    assert [mark for mark in said if mark != "d"] == ["a", "c"]
+
+
+def test_what_waits_for_one_reader_is_not_sent_to_another(database: Database) -> None:
+    database.write_now(outbox.put, [out("a", lasting=True), out("b", BEN, lasting=True)], NOW)
+    database.write_now(outbox.hold_chat, ADA, NOW, "403")
+    assert database.write_now(outbox.deliver_held, BEN, NOW) == 0
+    assert send(database) == ["b"]
 
 
 def test_a_group_that_became_a_supergroup_hears_what_was_for_it(database: Database) -> None:

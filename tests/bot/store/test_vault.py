@@ -12,10 +12,10 @@ from pathlib import Path
 import pytest
 from sqlalchemy import update
 
-from bot.store import dispatch, rate_limit
+from bot.store import dispatch, rate_limit, readings
 from bot.store import schema as tables
 from bot.store.database import Database
-from bot.store.keyring import UNOPENED, KeyGone
+from bot.store.keyring import UNOPENED, KeyGone, Keyring
 from bot.store.sealed import Sealed
 from core.dialogue.client.effects import PassOn, Record
 from core.dialogue.client.messages import Forgotten
@@ -246,6 +246,26 @@ def test_what_belongs_to_nobody_is_sealed_for_five_weeks(database: Database) -> 
     assert ring.open("outbox.message", sealed) == "a digest"
     assert ring.destroy_passing(NOW + timedelta(weeks=5, days=1)) == 1
     assert ring.open("outbox.message", sealed) is UNOPENED
+
+
+def test_what_was_read_of_anybody_is_let_go_of_when_somebody_is_erased(database: Database) -> None:
+    client = live(database)
+    ring = database.keyring
+    (known,) = database.read_now(readings.histories, [client], NOW).values()
+    assert [str(reading.value) for reading in ring.parsed.values()] == ["77.31"] * len(known)
+    forget(database)
+    assert ring.parsed == {}
+
+
+def test_what_another_process_erased_is_let_go_of_within_the_hour(database: Database) -> None:
+    ring = database.keyring
+    key = ring.make(NOW.date())
+    sealed = ring.seal(key, "words.text", "my knee")
+    with closing(Keyring(str(ring.url))) as other:
+        other.destroy([key], NOW.date())
+    assert ring.open("words.text", sealed) == "my knee"
+    ring.destroy_passing(NOW)  # as housekeeping does
+    assert ring.open("words.text", sealed) is UNOPENED
 
 
 def test_every_column_in_which_somebody_is_spoken_of_is_sealed() -> None:

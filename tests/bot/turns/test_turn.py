@@ -12,6 +12,7 @@ from sqlalchemy import update
 
 from bot.store import codec, conversations, inbox, outbox
 from bot.store.database import Database
+from bot.store.people import set_reachable
 from bot.store.schema import clients as clients_table
 from bot.store.schema import conversations as conversations_table
 from bot.store.schema import inbox as inbox_table
@@ -19,7 +20,7 @@ from bot.store.schema import outbox as outbox_table
 from bot.store.schema import readings as readings_table
 from bot.store.sealed import secret
 from bot.turns import turn
-from core.dialogue.client.effects import Answered, NotifyCoach, Record
+from core.dialogue.client.effects import Answered, NotifyCoach, PassOn, Record
 from core.dialogue.client.messages import Help, NotSure
 from core.dialogue.client.states import FRESH, Awaiting, State
 from core.dialogue.kit.effects import Say
@@ -419,6 +420,18 @@ def test_a_coach_learns_at_once_and_once_a_day_that_a_client_blocked_us(database
     assert [row.reachable for row in rows(database, people) if row.chat_id == ADA] == [True]
     say(database, puppet, "hello", noon + 2 * HOUR)
     assert puppet.seen[1][2].flags == ()
+
+
+def test_a_client_s_words_wait_for_a_coach_who_is_away_and_arrive_when_they_are_back(
+    database: Database, ada: int
+) -> None:
+    database.write_now(set_reachable, ROWAN, False)
+    say(database, Puppet([PassOn("I have a question")]))
+    database.write_now(outbox.hold_chat, ROWAN, NOW, "unreachable")
+    assert [r.status for r in rows(database, outbox_table) if r.chat_id == ROWAN] == ["held"]
+    say(database, Puppet(), "hello", NOW + HOUR, chat_id=ROWAN)
+    (row,) = [r for r in rows(database, outbox_table) if r.chat_id == ROWAN and r.message]
+    assert row.status == "pending" and codec.loads(row.message).text == "I have a question"
 
 
 def test_a_press_of_a_client_reaches_the_step_as_it_was(database: Database, ada: int) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import timedelta
 
@@ -11,13 +12,14 @@ from core.care import Status
 from core.client import Caution
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
-from core.dialogue.client.facts import StrangerFacts
+from core.dialogue.client.facts import ClientFacts, StrangerFacts
 from core.dialogue.client.states import AlarmAsked, Awaiting, Enrolling
 from core.dialogue.engines.client import step_stranger
 from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Command, Text, TimerFired
 from core.watching.flags import Code, Flag
 from tests.builders import ADA, MONDAY, Chat, Plan
+from tests.corpus.danger import LANGUAGES, lines
 
 LONG_AGO = "I had chest pain last year"
 TESTS = replace(ADA, plan=Plan(measures=("chair_stand_30s",)))
@@ -158,3 +160,23 @@ def test_thoughts_of_death_come_with_a_line_to_call_where_one_is_known() -> None
     assert (there.line, there.dial) == ("Samaritans", "116 123")
     nowhere = Chat(replace(ADA, country="")).due().says("I want to die").heard(m.Despair)
     assert (nowhere.line, nowhere.number) == ("", "")
+
+
+# --- the whole corpus -------------------------------------------------------------------------------------------
+
+ON_GUARD = {  # what answers a sign, and nothing else
+    "Emergency", "SameDay", "StopAndRest", "Despair", "EatingWorry", "AskAlarm", "EmergencyNearby", "AdviceNearby",
+}  # fmt: skip
+CHEERFUL = {"YouAreWelcome", "Hello", "Praise", "StoodDown", "ReadingKept", "CheckInDone", "GateWell"}
+
+
+@pytest.mark.parametrize("chat", [Chat, lambda facts: Chat(facts).due()], ids=["unasked", "at_a_check_in"])
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_alarm_of_the_corpus_is_answered_with_cheer(language: str, chat: Callable[[ClientFacts], Chat]) -> None:
+    facts = replace(ADA, language=language)
+    alarms = [line.sentence for line in lines(language, "tune") if line.kind in {"alarm", "other_now"}]
+    answered = {said: set(chat(facts).says(said).kinds) for said in alarms}
+    cheered = {said: kinds for said, kinds in answered.items() if kinds & CHEERFUL}
+    heard = [said for said, kinds in answered.items() if kinds & ON_GUARD]
+    assert not cheered
+    assert len(heard) >= 0.97 * len(alarms)

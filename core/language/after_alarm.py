@@ -1,0 +1,178 @@
+"""What somebody says of an alarm afterwards: better, the same, worse, not meant.
+
+Read only while an alarm stands, and only in short messages. A longer phrase hides a shorter one in it, so "no better"
+is not "better". Where two are said, the graver one counts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from enum import StrEnum
+from functools import cache
+
+from core.language import ENGLISH, LANGUAGES, Lexicon, plain
+from core.language.cache import memoized
+from core.language.concepts import Answer, Concept
+from core.language.danger_signs import answer_to_alarm
+from core.language.phrases import Table, compiled, cut, read
+
+
+class Later(StrEnum):
+    BETTER = "better"
+    SAME = "same"
+    WORSE = "worse"
+    NOT_MEANT = "not_meant"
+
+
+BRIEF = 9  # words; a longer message tells of something else
+_GRAVEST_FIRST = (Later.WORSE, Later.SAME, Later.NOT_MEANT, Later.BETTER)
+
+SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.signs`
+    "en": {
+        Later.BETTER: (
+            "better, much better, feeling better, im fine, i am fine, im ok, i am ok, im okay, ok now, okay now, "
+            "fine now, all good now, all right now, alright now, recovered, back to normal, eased, settled down"
+        ),
+        Later.SAME: (
+            "same, no better, not better, not any better, not much better, not really better, no change, unchanged, "
+            "not worse, no worse, still there, still here, still hurts, still hurting, still have it, still got it, "
+            "still bad, not fine, not ok, not okay, im not fine, im not ok, no joke, not a joke, not joking, "
+            "not kidding"
+        ),
+        Later.WORSE: "worse, worsening, getting bad, really bad now, even stronger",
+        Later.NOT_MEANT: (
+            "joke, joking, kidding, false alarm, not serious, wasnt serious, was not serious, didnt mean it, "
+            "did not mean it, by mistake, my mistake, messing around, prank, just testing, only testing, was a test"
+        ),
+    },
+    "es": {
+        Later.BETTER: (
+            "mejor, mucho mejor, estoy bien, ya estoy bien, ya me encuentro bien, me siento bien, recuperad*, "
+            "ya se me paso, todo bien ya, ya todo bien"
+        ),
+        Later.SAME: (
+            "igual, lo mismo, sigo igual, sin cambios, no mejor, nada mejor, no estoy mejor, no mejora, "
+            "no ha mejorado, no estoy bien, no me siento bien, no peor, no ha empeorado, sigue ahi, todavia me duele, "
+            "aun me duele, me sigue doliendo, sigo mal, no es broma, no era broma, no bromeo"
+        ),
+        Later.WORSE: "peor, va a peor, empeor*, cada vez peor",
+        Later.NOT_MEANT: (
+            "broma, de broma, bromeaba, era coña, no iba en serio, no lo decia en serio, falsa alarma, sin querer, "
+            "me equivoque, por error, fue un error, solo probaba, era una prueba"
+        ),
+    },
+    "de": {
+        Later.BETTER: (
+            "besser, viel besser, es geht wieder, geht wieder, mir gehts gut, mir geht es gut, mir gehts wieder gut, "
+            "wieder gut, alles gut jetzt, jetzt alles gut, wieder fit, erholt"
+        ),
+        Later.SAME: (
+            "gleich, unverandert, immer noch gleich, noch gleich, wie gestern, dasselbe, nicht besser, "
+            "auch nicht besser, kein bisschen besser, kaum besser, nicht wirklich besser, nicht gut, "
+            "nicht schlechter, nicht schlimmer, tut noch weh, tut immer noch weh, ist noch da, immer noch da, "
+            "kein witz, kein scherz, kein spass"
+        ),
+        Later.WORSE: "schlechter, schlimmer, verschlimmert, verschlechtert, schlechter geworden",
+        Later.NOT_MEANT: (
+            "witz, scherz, spass, war nur spass, nur ein witz, blodsinn, quatsch, nicht ernst gemeint, "
+            "nicht ernst, fehlalarm, falscher alarm, aus versehen, versehen, vertippt, nur ein test"
+        ),
+    },
+    "fr": {
+        Later.BETTER: (
+            "mieux, ca va mieux, beaucoup mieux, je vais bien, ca va bien, ca va maintenant, c'est passe, retabli*, "
+            "tout va bien"
+        ),
+        Later.SAME: (
+            "pareil, toujours pareil, la meme chose, inchange*, pas mieux, ca va pas mieux, ne va pas mieux, "
+            "ne vais pas mieux, vais pas mieux, guere mieux, pas vraiment mieux, pas de changement, pas pire, "
+            "je vais pas bien, je ne vais pas bien, ca va pas, toujours mal, encore mal, toujours la, "
+            "pas une blague, ne blague pas, rigole pas, pas pour rire"
+        ),
+        Later.WORSE: "pire, empire, aggrav*, de pire en pire, plus mal qu'hier, pis",
+        Later.NOT_MEANT: (
+            "blague, blaguais, pour rire, rigolais, plaisantais, plaisanterie, pas serieux, fausse alerte, "
+            "par erreur, une erreur, pas expres, juste un test"
+        ),
+    },
+    "pl": {
+        Later.BETTER: (
+            "lepiej, duzo lepiej, juz dobrze, juz w porzadku, czuje sie dobrze, wszystko dobrze, "
+            "juz ok, przeszlo mi, minelo mi, wyzdrowial*"
+        ),
+        Later.SAME: (
+            "tak samo, bez zmian, to samo, nadal tak samo, nie lepiej, wcale nie lepiej, nie jest lepiej, "
+            "niewiele lepiej, nie najlepiej, nie gorzej, nie jest gorzej, nadal boli, dalej boli, ciagle boli, "
+            "nie czuje sie dobrze, to nie zart, nie zart, nie zartuje"
+        ),
+        Later.WORSE: "gorzej, pogorszyl*, coraz gorzej, pogarsza",
+        Later.NOT_MEANT: (
+            "zart, zartem, zartowal*, dla zartu, jaja, nie na serio, nie na powaznie, falszywy alarm, przez pomylke, "
+            "pomylka, pomylil*, tylko test"
+        ),
+    },
+    "ar": {
+        Later.BETTER: (
+            "احسن, افضل, تحسنت, تحسن, انا بخير, انا كويس, انا كويسه, انا منيح, انا منيحه, انا زين, انا زينه, "
+            "صرت بخير, بقيت كويس, بقيت كويسه, راني مليح, راني لاباس, لاباس, تعافيت"
+        ),
+        Later.SAME: (
+            "نفس الشيء, نفس الشي, زي ما هو, زي ما انا, متل ما هو, مثل ما هو, كما هو, بدون تغيير, ما تغير, "
+            "مش احسن, مو احسن, مش افضل, ليس افضل, ليست افضل, لست افضل, ما تحسنت, ما تحسن, لم اتحسن, لم تتحسن, "
+            "لسه بيوجع, لسه تعبان, لسه تعبانه, لا يزال, ما زال, باقي يوجعني, مش كويس, مش كويسه, لست بخير, "
+            "مش بهزر, لا امزح, ما بمزح, مو مزح, ليست مزحه"
+        ),
+        Later.WORSE: "اسوا, اسوء, ساءت, اتدهور, تدهورت, زاد الالم, ازداد سوءا, العن",
+        Later.NOT_MEANT: (
+            "مزح, مزحه, امزح, بمزح, كنت امزح, بهزر, كنت بهزر, هزار, نكته, كنضحك, مش جد, مو جد, انذار كاذب, "
+            "بالغلط, بالخطا, غلطت, مجرد تجربه"
+        ),
+    },
+}
+
+
+@cache
+def _table(words: Lexicon) -> Table[Later | Concept]:
+    table: dict[Later | Concept, str] = {meaning: said for meaning, said in SAID[words.code].items()}  # noqa: C416
+    table[Concept.FILLER] = words.concepts.get(Concept.FILLER, "")
+    return compiled(table, words, Concept.FILLER)
+
+
+@memoized
+def said_of_alarm(text: str, words: Lexicon) -> Later | None:
+    """What a message says of the alarm that stands; None if it says nothing of it.
+
+    >>> said_of_alarm("no better yet", ENGLISH), said_of_alarm("it was only a joke", ENGLISH)
+    (<Later.SAME: 'same'>, <Later.NOT_MEANT: 'not_meant'>)
+    """
+    folded = plain(text)
+    if "?" in folded or any(c.isdecimal() for c in folded) or len(folded.split()) > BRIEF:
+        return None
+    best, score = None, 0
+    for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):
+        found, covered = _heard(folded, lexicon, lexicon in (words, ENGLISH))
+        if covered > score:
+            best, score = found, covered
+    if best is not None:
+        return best
+    match answer_to_alarm(text, words):
+        case Answer.OVER:
+            return Later.BETTER
+        case Answer.NOT_A_SIGN:
+            return Later.NOT_MEANT
+        case _:
+            return None
+
+
+def _heard(folded: str, words: Lexicon, forgiving: bool) -> tuple[Later | None, int]:
+    """What one language hears, and how many words speak for it."""
+    said = read(cut(folded, words.elision), _table(words), forgiving)
+    every = [(k, s) for i in range(len(said.words)) for k, s in said.spans(i).items() if isinstance(k, Later)]
+    spans = [
+        (key, a)
+        for key, a in every
+        if not any(b[0] <= a[0] and a[1] <= b[1] and b[1] - b[0] > a[1] - a[0] for _, b in every)
+    ]
+    keys = {key for key, _ in spans}
+    covered = len({i for _, (a, b) in spans for i in range(a, b)})
+    return next((key for key in _GRAVEST_FIRST if key in keys), None), covered
