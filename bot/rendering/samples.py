@@ -118,6 +118,11 @@ def _arriving() -> Iterator[object]:
         yield m.EnrolUnclear(question)
         yield m.SkipCost(question)
     yield m.EnrolQuestion("cautions", COACH, tuple(c.value for c in Caution))
+    yield from (
+        m.EnrolNoted("birth_year", year=1958),
+        m.EnrolNoted("stature", height=Amount(Decimal(165), Unit.CENTIMETRE)),
+    )
+    yield from (m.EnrolNoted("zone", place="Europe/Lisbon"), m.AskBirthYear(2012))
     yield from (m.TooYoung(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
     yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
     yield from (m.CoachChanged("Sascha"), m.WelcomeBack(COACH))
@@ -208,6 +213,7 @@ def _not_clear() -> Iterator[object]:
         yield from (m.AskChangeAnswer(x.key, DAY, amount(x), amount(x)), m.AnswerStands(x.key, DAY))
         yield m.AnswerStands(x.key, DAY, amount(x), second(x))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
+        yield m.StillUnclear(x.key)
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
         yield from (
             m.Undone(x.key),

@@ -11,7 +11,16 @@ from core.language.tokens import Token, figure
 from core.quantity import FACTOR, Dimension, Unit, convert
 
 D = Decimal
+_FINEST = D("0.0001")
 DENOMINATORS = (D(2), D(3), D(4), D(8), D(16))
+_EXTRAS = (
+    (WordRole.HALF, D("0.5")),
+    (WordRole.QUARTER, D("0.25")),
+    (WordRole.THREE_QUARTERS, D("0.75")),
+    (WordRole.LESS_A_QUARTER, D("-0.25")),
+    (WordRole.THIRD, D(1) / 3),
+    (WordRole.LESS_A_THIRD, -D(1) / 3),
+)
 SMALLER: dict[Unit | UnitPart, tuple[Unit | UnitPart, int]] = {
     Unit.STONE: (Unit.POUND, 14),
     Unit.POUND: (UnitPart.OUNCE, 16),
@@ -97,7 +106,7 @@ def _clock(tokens: Sequence[Token], i: int, unit: Unit) -> ParsedNumber:
 
 def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, points: bool) -> ParsedNumber | None:
     token = tokens[i]
-    if i + 1 < len(tokens) and tokens[i + 1].entry.units and (share := _extra(tokens, i)) is not None:
+    if i + 1 < len(tokens) and tokens[i + 1].entry.units and (share := _extra(tokens, i)) is not None and share > 0:
         return ParsedNumber(share, i, i)  # "half an hour"
     if token.entry.number is None:
         return None
@@ -140,10 +149,10 @@ def _numeral(tokens: Sequence[Token], i: int, thousands: bool, fractions: bool, 
 
 
 def _extra(tokens: Sequence[Token], i: int) -> Decimal | None:
-    """The fraction that a word like "half" or "and a quarter" at `i` stands for."""
-    if i >= len(tokens):
+    """The fraction that a word like "half" or "and a quarter" at `i` stands for; negative for "less a quarter"."""
+    if i >= len(tokens) or not tokens[i].entry.roles:
         return None
-    for role, value in ((WordRole.HALF, D("0.5")), (WordRole.QUARTER, D("0.25")), (WordRole.THREE_QUARTERS, D("0.75"))):
+    for role, value in _EXTRAS:
         if tokens[i].has(role):
             return value
     return None
@@ -186,7 +195,9 @@ def _with_unit(tokens: Sequence[Token], heard: ParsedNumber, dimension: Dimensio
     last = i
     extra = None if foreign else _extra(tokens, i + 1)
     if extra is not None and not (i + 2 < len(tokens) and tokens[i + 2].entry.units):  # "2 hours and a half"
-        value, last = value + extra * (PARTS[typed][1] if isinstance(typed, UnitPart) else 1), i + 1
+        exact = value + extra * (PARTS[typed][1] if isinstance(typed, UnitPart) else 1)
+        value, last = exact.quantize(_FINEST).normalize(), i + 1  # a third is no decimal fraction
+        return replace(heard, value=value, unit=unit, typed=typed, last=last, foreign=foreign, digits="")
     return replace(heard, value=value, unit=unit, typed=typed, last=last, foreign=foreign)
 
 
@@ -226,7 +237,10 @@ def _compound(tokens: Sequence[Token], large: ParsedNumber, small: ParsedNumber)
     wanted, per = SMALLER[large.typed]
     between = tokens[large.last + 1 : small.first]
     if small.typed is not wanted:
-        if not small.bare or [t for t in between if t.text != "."] or not _bare_rest(large.typed, small):
+        hour = large.typed is UnitPart.HOUR  # "half an hour and five"
+        if not small.bare or [t for t in between if t.text != "." and not (hour and t.has(WordRole.AND))]:
+            return None
+        if not _bare_rest(large.typed, small) or _counted(tokens, small):
             return None
         if isinstance(wanted, UnitPart):
             small = replace(small, value=small.value * PARTS[wanted][1], unit=PARTS[wanted][0], typed=wanted)
@@ -241,6 +255,14 @@ def _compound(tokens: Sequence[Token], large: ParsedNumber, small: ParsedNumber)
     if small.value >= limit or (large.value != large.value.to_integral_value() and large.typed is not UnitPart.HOUR):
         return None
     return replace(large, value=amount + small.value, unit=small.unit, last=small.last, digits="")
+
+
+def _counted(tokens: Sequence[Token], small: ParsedNumber) -> bool:
+    """Whether a number says how often: "20 minutes 3 times"."""
+    if tokens[small.first].has(WordRole.TIMES):
+        return True
+    after = tokens[small.last + 1 : small.last + 2]
+    return bool(after) and (after[0].has(WordRole.TIMES) or after[0].has(WordRole.DAYS))
 
 
 def _bare_rest(large: Unit | UnitPart, small: ParsedNumber) -> bool:

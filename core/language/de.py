@@ -48,7 +48,7 @@ def _numbers() -> dict[str, Decimal]:
     }
     found |= {"ein": 1, "eine": 1, "einen": 1, "einer": 1, "einem": 1}
     halves = {f"{word}einhalb": D(n) + D("0.5") for word, n in small.items() if n > 1}
-    halves |= {"anderthalb": D("1.5"), "eineinhalb": D("1.5")}
+    halves |= {"anderthalb": D("1.5"), "eineinhalb": D("1.5"), "eineinviertel": D("1.25"), "zweieinviertel": D("2.25")}
     return {**{word: D(n) for word, n in found.items()}, **halves}
 
 
@@ -93,11 +93,21 @@ GERMAN = Lexicon(
         UnitPart.HOUR: split("h;std;stunde;stunden;stdn"),
     },
     local_pound={"pfund": D("0.5"), "pfd": D("0.5"), "pfunde": D("0.5")},
-    amounts={"viertelstunde": ("0.25", UnitPart.HOUR), "dreiviertelstunde": ("0.75", UnitPart.HOUR)},
+    amounts={
+        "viertelstunde": ("0.25", UnitPart.HOUR),
+        "viertelstund": ("0.25", UnitPart.HOUR),
+        "viertelstündchen": ("0.25", UnitPart.HOUR),
+        "halbstündchen": ("0.5", UnitPart.HOUR),
+        "dreiviertelstunde": ("0.75", UnitPart.HOUR),
+        "dreiviertelstund": ("0.75", UnitPart.HOUR),
+        "stündchen": ("1", UnitPart.HOUR),
+    },
     roles={
         WordRole.LEAD: split(
             "waage;die waage;sagt;zeigt;hab;habe;ich hab;jeden tag;ne;erst;den;um den;diesmal;"
-            "geschafft;gemessen;oben;unten;heute;bin;sind;also;nur;komme auf;macht"
+            "geschafft;gemessen;oben;unten;heute;bin;sind;also;nur;komme auf;macht;"
+            "uhr;die uhr;meine uhr;messgerät;gerät;das gerät;app;maßband;ich sag mal;sag mal;ich sage;gut;gute;"
+            "um den bauch;popo;gelaufen;gegangen;spaziert;zusammen;insgesamt"
         ),
         WordRole.AND: split("und;&;sowie"),
         WordRole.POINT: split("komma;punkt"),
@@ -105,11 +115,14 @@ GERMAN = Lexicon(
             "einhalb;und einhalb;ein halb;und ein halb;und ein halbes;halbe;halbes;halb;eine halbe;"
             "ein halbes;einer halben;halben;einem halben;und eine halbe"
         ),
-        WordRole.QUARTER: split("viertel;ein viertel;und ein viertel;eine viertel"),
+        WordRole.QUARTER: split("viertel;ein viertel;und ein viertel;eine viertel;einviertel;und einviertel"),
         WordRole.THREE_QUARTERS: split("dreiviertel;drei viertel;und drei viertel;eine dreiviertel"),
+        WordRole.LESS_A_QUARTER: split("weniger ein viertel"),
+        WordRole.THIRD: split("ein drittel;und ein drittel"),
+        WordRole.LESS_A_THIRD: split("weniger ein drittel"),
         WordRole.WITHIN: split("in;pro;je;während;innerhalb von;in den;nach;auf"),
         WordRole.OVER: split("zu;über;auf;/;durch"),
-        WordRole.TIMES: split("x;mal;male;*;mal je;einmal;zweimal;dreimal;viermal;fünfmal"),
+        WordRole.TIMES: split("x;mal;male;*;mal je;einmal;zweimal;dreimal;viermal;fünfmal;mal a;dreimal je"),
         WordRole.OUT_OF: split("von;aus;/;auf"),
         WordRole.RANGE: split("bis;oder;-;~;bis zu"),
         WordRole.HEDGE: split(
@@ -138,7 +151,8 @@ GERMAN = Lexicon(
             "tage;tag;tagen;spaziergänge;spaziergang;einheiten;einheit;mal;kurse;abende;morgen;runden;touren"
         ),
         WordRole.FOREIGN: split(
-            "prozent;kpa;grad;jahre;jahren;wochen;woche;monate;km;kilometer;kalorien;kcal;liter;mg;ml"
+            "prozent;kpa;grad;jahre;jahren;wochen;woche;monate;km;kilometer;kalorien;kcal;liter;mg;ml;"
+            "frage;fragen;freunde;enkel;kinder;kisten;kartons;säcke;batterien;stühle;hunde;katzen;tassen;euro;leute"
         ),
         WordRole.ARMS: split(
             "mit armen;mit den armen;arme benutzt;mit den händen;mit händen;hände benutzt;abgestützt;"
@@ -154,7 +168,10 @@ GERMAN = Lexicon(
             "ging nicht;nicht möglich;nur geschafft;musste aufhören;nicht beendet;nicht zu ende;"
             "schaffe ich nicht;schaffe nicht;dann schluss;abbruch"
         ),
-        WordRole.VIGOROUS: split("anstrengend;intensiv;intensive;kräftig;anstrengende;laufen;joggen"),
+        WordRole.VIGOROUS: split(
+            "anstrengend;intensiv;intensive;kräftig;anstrengende;laufen;joggen;"
+            "anstrengende;schweißtreibend;flott;stramm"
+        ),
         WordRole.FILLER: split(
             "diese woche;woche;heute;leider;gemacht;diese;es;ist;sind;war;waren;mein;meine;der;die;das;"
             "also;doch;richtig;natürlich;eigentlich;wert;heißen;heisst;muss;sollte;ich;tippfehler;falsch;"

@@ -30,6 +30,7 @@ def _numbers() -> dict[str, Decimal]:
         for word, rest in small.items():
             if rest:
                 found[f"{hundred} and {word}"] = found[f"{hundred} {word}"] = 100 * n + rest
+    found |= {f"hundred and {word}": 100 + n for word, n in small.items() if n}  # "a" left out
     found |= {f"one {word}": 100 + n for word, n in small.items() if n >= 10}
     found |= {
         "nought": 0,
@@ -79,20 +80,30 @@ ENGLISH = Lexicon(
         UnitPart.MILLIMETRE: split("mm;millimetres;millimeters"),
         UnitPart.HOUR: split("h;hr;hrs;hour;hours"),
     },
-    amounts={"an hour": ("1", UnitPart.HOUR)},
+    amounts={
+        "an hour": ("1", UnitPart.HOUR),
+        "couple of hours": ("2", UnitPart.HOUR),
+        "a couple of hours": ("2", UnitPart.HOUR),
+    },
     roles={
         WordRole.LEAD: split(
             "top;bottom;upper;lower;got;get;says;say;reads;read;shows;showed;did;managed;counted;made;"
-            "oh;btw;well;im;i am;came to;came out at;reading;mine is;just;only;so;ok;this time"
+            "oh;btw;well;im;i am;came to;came out at;reading;mine is;just;only;so;ok;this time;"
+            "watch;my watch;fitbit;garmin;clock;tape;monitor;machine;meter;cuff;app;tracker;morning all;id say;"
+            "i'd say;call it;about a;measured;weighed in at;weighing in at;it came to;that makes;so;walked;"
+            "sitting"
         ),
         WordRole.AND: split("and;&;plus"),
         WordRole.POINT: split("point;dot;decimal"),
         WordRole.HALF: split("half;and a half;a half;and half;half a;half an"),
-        WordRole.QUARTER: split("quarter;and a quarter;a quarter;a quarter of an;quarter of an"),
+        WordRole.QUARTER: split("quarter;and a quarter;a quarter;a quarter of an;quarter of an;and one quarter"),
         WordRole.THREE_QUARTERS: split("three quarters;and three quarters;three quarters of an"),
+        WordRole.LESS_A_QUARTER: split("less a quarter;minus a quarter"),
+        WordRole.THIRD: split("a third of an;third of an;and a third"),
+        WordRole.LESS_A_THIRD: split("less a third"),
         WordRole.WITHIN: split("in;over;per;during;for;within;after;@"),
         WordRole.OVER: split("over;on;by;above;/;upon"),
-        WordRole.TIMES: split("x;times;time;multiplied by;*;twice;thrice;once"),
+        WordRole.TIMES: split("x;times;time;multiplied by;*;twice;thrice;once;lots of;times for;goes of"),
         WordRole.OUT_OF: split("out of;of;/;from"),
         WordRole.RANGE: split("to;till;or;-;~;or maybe;or so to"),
         WordRole.HEDGE: split(
@@ -123,7 +134,9 @@ ENGLISH = Lexicon(
         ),
         WordRole.FOREIGN: split(
             "percent;per cent;kpa;celsius;degrees;years;year;yrs;weeks;week;months;month;km;miles;mile;"
-            "calories;kcal;litres;mg;ml"
+            "calories;kcal;litres;mg;ml;"
+            "question;questions;tapes;friends;kids;boxes;bags;batteries;pairs;children;grandchildren;dogs;cats;"
+            "chairs;cups;pints;euros;pounds sterling;people;visitors"
         ),
         WordRole.ARMS: split(
             "used my arms;using my arms;with arms;with my arms;used arms;used my hands;with my hands;"
@@ -140,7 +153,7 @@ ENGLISH = Lexicon(
             "did not finish;couldn't;could not;can't;cannot;couldn't do it;didn't manage;unable;"
             "only managed;only did;not finished;didn't complete;failed;quit;too hard;not able"
         ),
-        WordRole.VIGOROUS: split("vigorous;vigorously;hard;intense;strenuous;running;jogging;intensive"),
+        WordRole.VIGOROUS: split("vigorous;vigorously;hard;intense;strenuous;running;jogging;intensive;brisk running"),
         WordRole.FILLER: split(
             "this week;this;week;today;sadly;unfortunately;at all;much;did;exercise;any;it's;its;it;is;"
             "was;it was;should be;be;my;the;that's;that;actually;a;number;i;really;of course;rather;real;"

@@ -35,6 +35,7 @@ def _numbers() -> dict[str, Decimal]:
     for h, hundred in enumerate(_HUNDREDS, start=1):
         found[hundred] = 100 * h
         found |= {f"{hundred} {word}": 100 * h + n for word, n in small.items() if n}
+    found |= {"docena": 12, "una docena": 12, "decena": 10}
     found |= {"veintiun": 21, "diez y seis": 16, "diez y siete": 17, "diez y ocho": 18, "diez y nueve": 19}
     return {word: D(n) for word, n in {**found, "un": 1, "una": 1}.items()}
 
@@ -74,19 +75,26 @@ SPANISH = Lexicon(
         UnitPart.MILLIMETRE: split("mm;milímetros;milimetros"),
         UnitPart.HOUR: split("h;hr;hrs;hora;horas;hs"),
     },
+    centimetres_of_mercury=True,
+    amounts={"un par de horas": ("2", UnitPart.HOUR), "par de horas": ("2", UnitPart.HOUR)},
     roles={
         WordRole.LEAD: split(
             "marca;báscula;la báscula;salen;sale;conté;alta;baja;llegué a;llegué;hice;dice;levanté;"
-            "me levanté;tengo;me;medí;ha salido;salió;esta vez;solo;hoy peso;me da;da"
+            "me levanté;tengo;me;medí;ha salido;salió;esta vez;solo;hoy peso;me da;da;"
+            "reloj;el reloj;mi reloj;pone;aparato;el aparato;tensiómetro;el tensiómetro;la app;la cinta;cinta;"
+            "yo diría que;diría;calculo;en total;anduve;caminé;he andado;he caminado;camine"
         ),
         WordRole.AND: split("y;e;&;más"),
         WordRole.POINT: split("coma;punto;con"),
         WordRole.HALF: split("medio;media;y medio;y media"),
         WordRole.QUARTER: split("cuarto;y cuarto;un cuarto;un cuarto de"),
         WordRole.THREE_QUARTERS: split("tres cuartos;y tres cuartos;tres cuartos de"),
+        WordRole.LESS_A_QUARTER: split("menos cuarto;menos un cuarto"),
+        WordRole.THIRD: split("y tercio;un tercio de"),
+        WordRole.LESS_A_THIRD: split("menos un tercio"),
         WordRole.WITHIN: split("en;por;durante;cada;in"),
         WordRole.OVER: split("sobre;entre;por;/;con;y"),
-        WordRole.TIMES: split("x;por;veces;vez;*"),
+        WordRole.TIMES: split("x;por;veces;vez;*;veces de"),
         WordRole.OUT_OF: split("de;sobre;/;de un total de;de cada"),
         WordRole.RANGE: split("a;o;hasta;-;~;o quizá;o quizás;o tal vez"),
         WordRole.HEDGE: split(
@@ -111,7 +119,9 @@ SPANISH = Lexicon(
         WordRole.EVERY_DAY: split("todos los días;cada día;los siete;a diario;toda la semana"),
         WordRole.DAYS: split("días;dias;día;paseos;paseo;sesiones;sesión;veces;clases;caminatas;mañanas;tardes"),
         WordRole.FOREIGN: split(
-            "por ciento;kpa;grados;años;año;semanas;semana;meses;km;kilómetros;calorías;kcal;litros;mg;ml"
+            "por ciento;kpa;grados;años;año;semanas;semana;meses;km;kilómetros;calorías;kcal;litros;mg;ml;"
+            "pregunta;preguntas;amigos;amigas;nietos;hijos;cajas;bolsas;sacos;pilas;sillas;cafés;euros;"
+            "personas;perros;gatos"
         ),
         WordRole.ARMS: split(
             "con los brazos;usé los brazos;usando los brazos;con brazos;con las manos;usé las manos;"
@@ -127,7 +137,9 @@ SPANISH = Lexicon(
             "sólo hice;tuve que parar;no completé;no fui capaz;me rendí;y luego paré;no he podido;"
             "no la terminé;no lo terminé"
         ),
-        WordRole.VIGOROUS: split("intenso;intensos;intensa;vigoroso;vigorosos;vigorosa;fuertes;correr"),
+        WordRole.VIGOROUS: split(
+            "intenso;intensos;intensa;vigoroso;vigorosos;vigorosa;fuertes;correr;vigorosas;intensas;fuerte;a tope"
+        ),
         WordRole.FILLER: split(
             "esta semana;semana;hoy;hice;esta;es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;"
             "en realidad;valor;perdón;error;=;:;quiero;decir;que;sería;serían;correcto;de hecho"

@@ -43,7 +43,17 @@ def _numbers() -> dict[str, Decimal]:
         for hundred in ("cent",) if h == 1 else (f"{_SMALL[h]} cent", f"{_SMALL[h]} cents"):
             found[hundred] = 100 * h
             found |= {f"{hundred} {word}": 100 * h + n for word, n in small.items() if n}
-    return {word: D(n) for word, n in {**found, "une": 1}.items()}
+    return {
+        word: D(n)
+        for word, n in {
+            **found,
+            "une": 1,
+            "douzaine": 12,
+            "une douzaine": 12,
+            "une dizaine": 10,
+            "quinzaine": 15,
+        }.items()
+    }
 
 
 FRENCH = Lexicon(
@@ -53,6 +63,7 @@ FRENCH = Lexicon(
     numbers=_numbers(),
     weak=("un", "une"),
     elision=True,
+    centimetres_of_mercury=True,
     grams_of_sugar=True,
     not_english=frozenset(
         split(
@@ -93,16 +104,22 @@ FRENCH = Lexicon(
         WordRole.LEAD: split(
             "balance;la balance;dit;affiche;indique;j'ai;jai;fait;fais;haute;basse;compté;j'ai fait;"
             "j'ai compté;cette fois;ce matin;seulement;juste;ça donne;ça fait;je fais;je suis à;haut;"
-            "bas"
+            "bas;"
+            "montre;la montre;ma montre;tensiomètre;le tensiomètre;appareil;l'appareil;l'appli;mètre ruban;"
+            "le mètre ruban;ruban;je dirais;disons;jai marché;j'ai marché;marché;un petit;un bon;je trouve;"
+            "je dis;j'en ai fait;en tout;au total;là;jai"
         ),
         WordRole.AND: split("et;&;puis;ainsi que"),
         WordRole.POINT: split("virgule;point"),
         WordRole.HALF: split("demi;demie;et demi;et demie;une demi;une demie;un demi"),
         WordRole.QUARTER: split("quart;et quart;un quart;un quart d;et un quart"),
         WordRole.THREE_QUARTERS: split("trois quarts;et trois quarts;trois quarts d"),
+        WordRole.LESS_A_QUARTER: split("moins le quart;moins un quart"),
+        WordRole.THIRD: split("un tiers d;et un tiers"),
+        WordRole.LESS_A_THIRD: split("moins un tiers"),
         WordRole.WITHIN: split("en;par;pendant;sur;durant;in"),
         WordRole.OVER: split("sur;/;avec"),
-        WordRole.TIMES: split("x;fois;*;multiplié par"),
+        WordRole.TIMES: split("x;fois;*;multiplié par;fois de"),
         WordRole.OUT_OF: split("sur;/;de"),
         WordRole.RANGE: split("à;a;ou;-;~;jusqu'à;ou bien;ou peut être"),
         WordRole.HEDGE: split(
@@ -127,7 +144,9 @@ FRENCH = Lexicon(
         WordRole.EVERY_DAY: split("tous les jours;chaque jour;les sept;toute la semaine;quotidiennement"),
         WordRole.DAYS: split("jours;jour;promenades;promenade;marches;séances;séance;fois;cours;soirs;sorties;balades"),
         WordRole.FOREIGN: split(
-            "pour cent;kpa;degrés;ans;an;années;semaines;mois;km;kilomètres;calories;kcal;litres;mg;ml"
+            "pour cent;kpa;degrés;ans;an;années;semaines;mois;km;kilomètres;calories;kcal;litres;mg;ml;"
+            "question;questions;amis;amies;enfants;petits enfants;petits;cartons;sacs;piles;chaises;chiens;"
+            "chats;tasses;euros;personnes"
         ),
         WordRole.ARMS: split(
             "avec les bras;avec mes bras;en utilisant les bras;utilisé les bras;avec les mains;"
@@ -144,7 +163,9 @@ FRENCH = Lexicon(
             "impossible;je ne peux pas;peux pas;pas capable;puis stop;puis arrêté;je n'y arrive pas;"
             "j'ai arrêté"
         ),
-        WordRole.VIGOROUS: split("intense;intenses;intensif;vigoureux;vigoureuse;soutenu;intensive;course"),
+        WordRole.VIGOROUS: split(
+            "intense;intenses;intensif;vigoureux;vigoureuse;soutenu;intensive;course;vigoureuses;intensément"
+        ),
         WordRole.FILLER: split(
             "cette semaine;semaine;aujourd'hui;malheureusement;fait;cette;c'est;est;c'était;était;mon;ma;"
             "mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;erreur;=;:;donc;ça;fait;sont;ce;je;"

@@ -40,6 +40,9 @@ class WordRole(StrEnum):
     HALF = "half"  # also "and a half"
     QUARTER = "quarter"
     THREE_QUARTERS = "three_quarters"
+    THIRD = "third"  # "an hour and a third"
+    LESS_A_QUARTER = "less_a_quarter"  # "two hours less a quarter", as Arabic says it
+    LESS_A_THIRD = "less_a_third"
     WITHIN = "within"  # "18 in 15 s"
     OVER = "over"  # "128 over 82"
     TIMES = "times"  # "18 x 4", "3 times"
@@ -181,15 +184,15 @@ class Calendar:
 class Lexicon:
     """One language's lexicon.
 
-    code: primary subtag.  own_name: its name in the language itself.  right_to_left: how it is written. decimal: its
-    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value.  weak: number words that
-    are also articles ("one", "une"). units, parts: spellings.  amounts: a number and its unit in one word
+    code: primary subtag. own_name: its name in the language itself. right_to_left: how it is written. decimal: its
+    usual decimal mark, for showing; both are read (`tokens.figure`). numbers: phrase to value. weak: number words
+    that are also articles ("one", "une"). units, parts: spellings. amounts: a number and its unit in one word
     ("Viertelstunde"). local_pound: words for a pound that may mean half a kilogram, with the likely kilograms. roles:
-    small words.  names: measure key to people's names for it. prefixes: letters attached to the front of a word (Arabic
-    "wa-"). elision: an apostrophe separates words (French). concepts: words of danger signs (`core.language.concepts`).
-    answers: to "Is it happening now?". umlauts: ae, oe, ue may stand for umlauts.  grams_of_sugar: blood sugar
-    is read in grams a litre, where 1.1 is not low.  not_english: English words that mean
-    something else here.
+    small words. names: measure key to people's names for it. prefixes: letters attached to the front of a word
+    (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
+    said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
+    now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
+    litre, where 1.1 is not low. not_english: English words that mean something else here.
     """
 
     code: str
@@ -206,6 +209,7 @@ class Lexicon:
     amounts: Mapping[str, tuple[str, Unit | UnitPart]] = field(default_factory=dict)
     prefixes: tuple[str, ...] = ()
     elision: bool = False
+    centimetres_of_mercury: bool = False
     umlauts: bool = False
     grams_of_sugar: bool = False
     not_english: frozenset[str] = frozenset()

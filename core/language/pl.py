@@ -92,6 +92,16 @@ POLISH = Lexicon(
     },
     amounts={
         "kwadrans": ("15", Unit.MINUTE),
+        "kwadransik": ("15", Unit.MINUTE),
+        "dwa kwadranse": ("30", Unit.MINUTE),
+        "trzy kwadranse": ("45", Unit.MINUTE),
+        "pięć kwadransów": ("75", Unit.MINUTE),
+        "półtorej godzinki": ("1.5", UnitPart.HOUR),
+        "pół godzinki": ("0.5", UnitPart.HOUR),
+        "pół godzinka": ("0.5", UnitPart.HOUR),
+        "półgodziny": ("0.5", UnitPart.HOUR),
+        "półgodzinka": ("0.5", UnitPart.HOUR),
+        "godzinka": ("1", UnitPart.HOUR),
         "godzinkę": ("1", UnitPart.HOUR),
         "godzinę": ("1", UnitPart.HOUR),
         "godzina": ("1", UnitPart.HOUR),
@@ -99,16 +109,22 @@ POLISH = Lexicon(
     roles={
         WordRole.LEAD: split(
             "waga pokazuje;pokazuje;mam;zrobiłam;zrobiłem;wyszło;wyszlo;górne;dolne;rano;dziś rano;"
-            "naliczyłam;naliczyłem;policzyłam;tym razem;tylko;u mnie;teraz;jest;wyszły"
+            "naliczyłam;naliczyłem;policzyłam;tym razem;tylko;u mnie;teraz;jest;wyszły;"
+            "zegarek;zegarek pokazuje;ciśnieniomierz;ciśnieniomierz pokazuje;aparat;aparat pokazuje;apka;"
+            "pokazał;pokazała;miarka pokazuje;powiedzmy;mocne;dobre;wyszedł;wyszła;razem;łącznie;w sumie;"
+            "wstałam;wstałem;chodziłam;chodziłem;spacer;no taka;taka;na;po;wychodzi;w spoczynku"
         ),
         WordRole.AND: split("i;oraz;a;&"),
         WordRole.POINT: split("przecinek;kropka;przecinku"),
         WordRole.HALF: split("pół;i pół;z połową"),
-        WordRole.QUARTER: split("ćwierć;i ćwierć"),
+        WordRole.QUARTER: split("ćwierć;i ćwierć;jedna czwarta;i jedna czwarta"),
         WordRole.THREE_QUARTERS: split("trzy czwarte;i trzy czwarte"),
+        WordRole.LESS_A_QUARTER: split("bez kwadransa;minus ćwierć"),
+        WordRole.THIRD: split("jedna trzecia;i jedna trzecia"),
+        WordRole.LESS_A_THIRD: split("minus jedna trzecia"),
         WordRole.WITHIN: split("w;na;przez;w ciągu;za;we;w czasie"),
         WordRole.OVER: split("na;przez;nad;/;i"),
-        WordRole.TIMES: split("razy;raz;x;*"),
+        WordRole.TIMES: split("razy;raz;x;*;razy po"),
         WordRole.OUT_OF: split("z;na;/;ze;spośród"),
         WordRole.RANGE: split("do;lub;albo;-;~;czy"),
         WordRole.HEDGE: split(
@@ -137,7 +153,9 @@ POLISH = Lexicon(
             "dni;dnia;dzień;spacery;spacerów;spacer;razy;treningi;treningów;zajęcia;zajęć;poranki;wieczory"
         ),
         WordRole.FOREIGN: split(
-            "procent;kpa;stopni;lat;lata;tygodni;tygodnie;tydzień;miesięcy;km;kilometrów;kalorii;kcal;litrów;mg;ml"
+            "procent;kpa;stopni;lat;lata;tygodni;tygodnie;tydzień;miesięcy;km;kilometrów;kalorii;kcal;litrów;mg;ml;"
+            "pytanie;pytania;pytań;koleżanki;znajomych;wnuki;wnuków;dzieci;kartonów;kartony;worki;worków;"
+            "baterie;baterii;nowych;krzesła;krzeseł;psy;koty;kawy;osoby;osób;złotych"
         ),
         WordRole.ARMS: split(
             "z rękami;używałem rąk;używałam rąk;z pomocą rąk;podpierałem się;podpierałam się;na rękach;"
@@ -154,7 +172,10 @@ POLISH = Lexicon(
             "zatrzymałem się;zatrzymałam się;musiałem przerwać;musiałam przerwać;nie udało się;"
             "zrezygnowałem;zrezygnowałam;i stop;nie dokończyłem;nie dokończyłam;przerwane"
         ),
-        WordRole.VIGOROUS: split("intensywnie;intensywne;intensywnych;intensywnego;mocno;bieganie;biegania"),
+        WordRole.VIGOROUS: split(
+            "intensywnie;intensywne;intensywnych;intensywnego;mocno;bieganie;biegania;"
+            "intensywny;intensywnie ćwiczyłam;ostro"
+        ),
         WordRole.FILLER: split(
             "w tym tygodniu;tygodniu;dziś;niestety;tym;to;jest;był;było;była;moja;mój;moje;ma;być;"
             "przepraszam;pomyłka;właściwie;wartość;=;:;źle;literówka;sorry;są;oczywiście;jednak;dobrze"

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from functools import cache
 
 from core.language import Lexicon, WordRole, lexicon_of, plain
 from core.language.amounts import ParsedNumber, amounts
@@ -16,6 +17,7 @@ from core.quantity import Dimension, Unit
 D = Decimal
 Result = Understood | Misunderstood
 NO_NUMBER = Misunderstood(Why.NO_NUMBER)
+LARGEST_CHANGE = 30  # ours: a larger number before "less" or "more" is a reading, and the word a remark
 ARMS_USED = "arms_used"
 MORE_THAN_HALF_WAY = "more_than_half_way"
 FIGURES = re.compile(r"\s*(\d{1,4}(?:[.,]\d{1,3})?) ?([a-z]{0,3})\s*", re.ASCII)  # the fast path: "82.4", "82.4 kg"
@@ -92,7 +94,11 @@ def two_in_one(parsed: ParsedNumber) -> tuple[Decimal, Decimal] | None:
 def a_change(toks: Sequence[Token], parsed: ParsedNumber) -> bool:
     """Whether a number is a difference ("lost 2 kg", "2 less"); not if a comma intervenes ("better, 7")."""
     before = toks[parsed.first - 1] if parsed.first else None
+    if before is not None and parsed.first > 1 and (before.has(WordRole.HEDGE) or before.has(WordRole.FILLER)):
+        before = toks[parsed.first - 2]  # "put on about 3 kg"
     after = toks[parsed.last + 1] if parsed.last + 1 < len(toks) else None
+    if parsed.value >= LARGEST_CHANGE and parsed.unit in (None, Unit.KILOGRAM, Unit.CENTIMETRE):
+        after = None  # "76.8, down a bit"
     return any(t is not None and t.has(WordRole.CHANGE) and t.text != "+" for t in (before, after)) or (
         before is not None and before.text == "+" and parsed.first == 1
     )
@@ -101,6 +107,35 @@ def a_change(toks: Sequence[Token], parsed: ParsedNumber) -> bool:
 def a_range(toks: Sequence[Token], low: ParsedNumber, high: ParsedNumber) -> bool:
     """Whether two numbers are the ends of a range: "82 to 84", "82 or 83"."""
     return any(t.has(WordRole.RANGE) for t in toks[low.last + 1 : high.first])
+
+
+def how_often(toks: Sequence[Token], parsed: ParsedNumber) -> bool:
+    """Whether a number says how often something was done: "measured twice", "3 times"."""
+    if not parsed.bare or parsed.value > 5:
+        return False
+    around = toks[parsed.first : parsed.last + 2]
+    return any(t.word and t.has(WordRole.TIMES) for t in around)
+
+
+def weekdays_named(toks: Sequence[Token], words: Lexicon) -> int:
+    """How many days of the week a text names: "mon wed and fri" are 3, "monday to friday" are 5."""
+    known = _weekdays(words)
+    found = [(i, known[t.text]) for i, t in enumerate(toks) if t.text in known]
+    if len(found) < 2:
+        return len(found)
+    between = toks[found[0][0] : found[-1][0]]
+    if any(t.word and t.text not in known and not (t.has(WordRole.AND) or t.has(WordRole.RANGE)) for t in between):
+        return 1  # "sat in the sun"
+    if len(found) == 2 and any(t.has(WordRole.RANGE) for t in between):
+        return (found[1][1] - found[0][1]) % 7 + 1
+    return len({day for _, day in found})
+
+
+@cache
+def _weekdays(words: Lexicon) -> dict[str, int]:
+    if words.calendar is None:
+        return {}
+    return {plain(name): n for n, names in enumerate(words.calendar.weekdays) for name in names}
 
 
 def hedged(toks: Sequence[Token]) -> bool:

@@ -23,9 +23,11 @@ from core.measures.numbers_in_text import (
     a_range,
     asked_back,
     hedged,
+    how_often,
     notes_of,
     numbers_of,
     two_in_one,
+    weekdays_named,
     with_hedge,
 )
 from core.measures.parsing_heart import mile, pressure, pulse, pulse_counted
@@ -70,6 +72,8 @@ def quantity_in(unit: Unit, *also: Unit, attempts: bool = False) -> Understand:
         if isinstance(parsed, Misunderstood):
             return parsed
         found, toks = parsed
+        if len(found) > 1:
+            found = [h for h in found if not how_often(toks, h)] or found  # "99 cm, measured twice"
         if len(found) == 2 and (pair := _pair(toks, found, assumed)) is not None:
             found = [pair]
         typed_units = {h.typed for h in found if isinstance(h.typed, Unit) and convertible(h.typed, unit)}
@@ -130,7 +134,7 @@ def _two_units_or_decimal(parsed: ParsedNumber, typed: Unit, unit: Unit, meant: 
         return meant
     if typed is Unit.FOOT and parsed.value > 9:
         return meant
-    if len(fraction) < 3 and int(fraction) < per and isinstance(small, Unit) and whole:
+    if 0 < len(fraction) < 3 and int(fraction) < per and isinstance(small, Unit) and whole:
         value = convert(D(whole) * per + D(fraction), small, unit)
         return Misunderstood(Why.NOT_WHOLE, replace(meant, value=value))
     return Misunderstood(Why.NOT_WHOLE, meant)
@@ -301,7 +305,7 @@ def minutes(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         return Misunderstood(Why.NO_NUMBER, meant)
     hard = [h for h in found if any(t.has(WordRole.VIGOROUS) for t in toks[h.last + 1 : _next(toks, found, h)])]
     if len(found) == 1:
-        return _one_time(found[0], meant, toks, bool(hard))
+        return _one_time(found[0], meant, toks, bool(hard), words)
     if len(found) == 2 and len(hard) == 1:
         return _told_apart(found, hard[0], toks, about)
     if len(found) == 2 and a_range(toks, found[0], found[1]):
@@ -311,7 +315,11 @@ def minutes(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     if not all(h.bare or _said_time(h) for h in found):
         return Misunderstood(Why.TOO_MANY_NUMBERS)
     total = replace(meant, value=sum(map(_in_minutes, found), start=D(0)), said_unit=any(map(_said_time, found)))
-    plus = all(any(t.text == "+" for t in toks[a.last + 1 : b.first]) for a, b in pairwise(found))
+    timed = _said_time(found[0])  # "45 mins swimming and 40 on the bike"
+    plus = all(
+        any(t.text == "+" or (timed and t.has(WordRole.AND)) for t in toks[a.last + 1 : b.first])
+        for a, b in pairwise(found)
+    )
     return asked_back(total, toks) if plus else Misunderstood(Why.TOO_MANY_NUMBERS, total)
 
 
@@ -319,13 +327,17 @@ def _next(toks: Sequence[Token], found: Sequence[ParsedNumber], parsed: ParsedNu
     return next((h.first for h in found if h.first > parsed.last), len(toks))
 
 
-def _one_time(parsed: ParsedNumber, meant: Understood, toks: Sequence[Token], hard: bool) -> Result:
+def _one_time(parsed: ParsedNumber, meant: Understood, toks: Sequence[Token], hard: bool, words: Lexicon) -> Result:
     if parsed.foreign and parsed.unit not in (Unit.DAY, Unit.SESSION):
         return Misunderstood(Why.OTHER_UNIT)
     if parsed.foreign:
         return Misunderstood(Why.ONE_NUMBER_MISSING)  # "5 days", without the minutes
-    if hard:
-        return Misunderstood(Why.ONE_NUMBER_MISSING, replace(meant, value=D(0), second=meant.value))
+    if hard:  # "75 vigorous"
+        return asked_back(replace(meant, value=D(0), second=meant.value), toks)
+    if _said_time(parsed) and any(t.has(WordRole.EVERY_DAY) and " " in t.text for t in toks):  # "daily" is a habit
+        return asked_back(replace(meant, value=meant.value * 7), toks)
+    if _said_time(parsed) and (days := weekdays_named(toks, words)) > 1:
+        return asked_back(replace(meant, value=meant.value * days), toks)
     if any(t.has(WordRole.EACH_DAY) for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS, replace(meant, value=meant.value * 7))
     return asked_back(meant, toks)
@@ -352,6 +364,9 @@ def _product(found: Sequence[ParsedNumber], toks: Sequence[Token], about: bool) 
     meant = Understood(_in_minutes(large) * small.value, Unit.MINUTE, _said_time(large), hedged=about)
     end = found[1].last + 2
     if any(t.has(WordRole.TIMES) for t in (*toks[small.first : small.last + 1], *toks[found[0].last + 1 : end])):
+        return asked_back(meant, toks)
+    explicit = found[0] is small and _said_time(large)  # "5 walks of 20 minutes"
+    if explicit and any(t.has(WordRole.DAYS) for t in toks[small.first : large.first]):
         return asked_back(meant, toks)
     if small.foreign or any(t.has(WordRole.DAYS) for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS, meant)

@@ -147,6 +147,8 @@ def pressure(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     both = two_in_one(found[0]) if len(found) == 1 else None
     if both is not None:  # "128,82"
         return Misunderstood(Why.NOT_WHOLE, Understood(both[0], Unit.MILLIMETRE_OF_MERCURY, second=both[1]))
+    if words.centimetres_of_mercury and (meant := _centimetres(found)) is not None:
+        return Misunderstood(Why.OTHER_UNIT, meant)
     if any(not h.whole for h in found):
         return Misunderstood(Why.NOT_WHOLE)
     if len(found) == 1:
@@ -170,7 +172,17 @@ def pressure(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         attempts=len(pairs),
         hedged=hedged(toks),
     )
-    return asked_back(meant, toks)
+    remark = not found[0].first and toks[min(found[1].last + 1, len(toks) - 1)].text != "?"  # "145/91, is that high?"
+    return meant if remark else asked_back(meant, toks)
+
+
+def _centimetres(found: Sequence[ParsedNumber]) -> Understood | None:
+    """What "13/8" means, a pressure in centimetres of mercury, as two languages say it (common practice)."""
+    if len(found) != 2 or not (8 <= found[0].value <= 26 and 4 <= found[1].value <= 16):
+        return None
+    if found[1].value >= found[0].value or any(h.unit is not None for h in found):
+        return None
+    return Understood(found[0].value * 10, Unit.MILLIMETRE_OF_MERCURY, second=found[1].value * 10)
 
 
 def _stroke(toks: Sequence[Token], upper: ParsedNumber, lower: ParsedNumber) -> bool:

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from core.language import Lexicon, WordRole, lexicon_of, plain
+from core.language import Lexicon, UnitPart, WordRole, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.cache import memoized
 from core.language.tokens import Token, tokens
@@ -20,6 +20,7 @@ from core.quantity import FACTOR, Dimension, Unit, convertible
 
 _ONE_NUMBER = re.compile(r"\s*\d{1,6}(?:[.,]\d{1,3})?\s*", re.ASCII)
 _CUTS = frozenset(",;.!?()")
+ACTIVITY = "activity_minutes"
 LONGEST_LIST = 12  # numbers in one message; more cannot be an answer to a check-in
 
 
@@ -59,6 +60,20 @@ def answers_in(
     likes = {**(prefers or {}), **({asked.key: prefer} if asked is not None and prefer is not None else {})}
     if asked is not None and _ONE_NUMBER.fullmatch(text):
         return _answers(asked, text, words, likes)
+    found = _named_apart(text, words, asked, others, likes)
+    if asked is None or asked.understand is None or asked.bounds.second_possible is None:
+        return found
+    whole = asked.understand(text, words, likes.get(asked.key))
+    if not isinstance(whole, Understood) or whole.second is None:
+        return found
+    both = any(isinstance(a.heard, Understood) and a.heard.second is not None for a in found)
+    return found if both else (Answer(asked.key, whole),)  # two numbers of one measure: "18:30, pulse 128"
+
+
+def _named_apart(
+    text: str, words: Lexicon, asked: Measure | None, others: Sequence[Measure], likes: Mapping[str, Unit]
+) -> tuple[Answer, ...]:
+    """The answers of a longer message, each number with the measure it is named for."""
     known = {m.key: m for m in (*others, *((asked,) if asked is not None else ())) if m.understand is not None}
     folded = plain(text)
     toks = tokens(folded, lexicon_of(words))
@@ -206,11 +221,22 @@ def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure],
         return pressure
     for unit in units:
         if unit in FACTOR and FACTOR[unit][0] is Dimension.TIME:
+            if _only_minutes(toks, piece) and ACTIVITY in known:
+                return ACTIVITY
             continue  # minutes and seconds are ambiguous: "128/82 after 5 min of rest"
         owners = [k for k, m in known.items() if _owns(m, unit)]
         if len(owners) == 1:
             return owners[0]
     return ""
+
+
+def _only_minutes(toks: Sequence[Token], piece: _Piece) -> bool:
+    """Whether a piece is an amount of minutes and nothing else: "7/10, 100 min"."""
+    parts = {Unit.MINUTE, UnitPart.HOUR}
+    inside = toks[piece.first : piece.last + 1]
+    return any(parts & set(t.entry.units) for t in inside) and all(
+        t.digits or t.entry.number is not None or parts & set(t.entry.units) or t.has(WordRole.HEDGE) for t in inside
+    )
 
 
 def _owns(measure: Measure, unit: Unit) -> bool:

@@ -8,7 +8,7 @@ before it is stored. Words after the number are remarks: "82.4, slept badly".
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import cache
 
@@ -17,10 +17,11 @@ from core.language.cache import memoized
 from core.language.concepts import Concept
 from core.language.text import bare_words
 from core.language.tokens import UNKNOWN, Token, tokens
-from core.measures.measure import Measure, Misunderstood, Understood, Why
+from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
 from core.understanding.answers_in_text import Answer
 
 CLAUSE = re.compile(r"[,;:.!?](?=\s)|\n")  # a comma inside a number has no space behind it
+MOST_WORDS = 3  # in a description or a greeting
 LEADING = (Intent.GREETING, Intent.THANKS, Intent.YES, Intent.DONE, Intent.SAME, Intent.RECORD)
 
 
@@ -28,7 +29,23 @@ def sure(answers: tuple[Answer, ...], text: str, words: Lexicon, asked: Measure 
     """The same answers, those in a story doubted. One to the open question is confirmed if the value is usual; a number
     that was not asked for is ignored.
     """
-    return tuple(_doubted(answer, asked) for answer in answers) if tells(text, words) else answers
+    if not answers or not tells(text, words) or _describes(answers, text, words, asked):
+        return answers
+    return tuple(_doubted(answer, asked) for answer in answers)
+
+
+def _describes(answers: tuple[Answer, ...], text: str, words: Lexicon, asked: Measure | None) -> bool:
+    """Whether a few words describe the rating that follows by itself: "slept badly, 4"."""
+    if asked is None or asked.kind is not MeasureKind.RATING or [a.measure for a in answers] != [asked.key]:
+        return False
+    *before, last = [c for c in CLAUSE.split(plain(text)) if c.strip()]
+    said = bare_words(" ".join(before))
+    if not 0 < len(said) <= MOST_WORDS or any(word in _others(words) for word in said):
+        return False
+    compiled = lexicon_of(words)
+    return not any(_number(t) for t in tokens(" ".join(said), compiled)) and all(
+        t.entry is not UNKNOWN or t.digits for t in tokens(last.strip(), compiled) if t.word
+    )
 
 
 def _doubted(answer: Answer, asked: Measure | None) -> Answer:
@@ -43,18 +60,57 @@ def _doubted(answer: Answer, asked: Measure | None) -> Answer:
 def tells(text: str, words: Lexicon) -> bool:
     """Whether the words before the first number are about something else."""
     folded = plain(text)
-    if any(word in _others(words) for word in bare_words(folded)):
-        return any(_number(t) for t in tokens(folded, lexicon_of(words)))
+    whole = tokens(folded, lexicon_of(words))
+    others = _others(words)
+    if any(word in others for t in whole if t.word and not _introduces(t) for word in bare_words(t.text)):
+        return any(_number(t) for t in whole)
     lead: tuple[Token, ...] = ()
     for clause in CLAUSE.split(folded):
         toks = tokens(clause, lexicon_of(words))
         first = next((i for i, t in enumerate(toks) if _number(t)), None)
+        if first is None and _greets(toks, words):
+            continue
         if first is not None:
-            lead = tuple(toks[:first]) or lead  # a bare number goes on with what was said before it
+            if _counts_things(toks, first):
+                return True
+            lead = _after_greeting(toks[:first], words) or lead  # a bare number goes on with what was said before it
             known = _known(words)
             return any(t.word and t.entry is UNKNOWN and t.text not in known and len(t.text) > 1 for t in lead)
         lead = (*lead, *toks)
     return False
+
+
+def _introduces(token: Token) -> bool:
+    return _number(token) or token.has(WordRole.LEAD)
+
+
+def _counts_things(toks: Sequence[Token], first: int) -> bool:
+    """Whether the number counts things that another number is about: "two bags of 20 kg"."""
+    after = toks[first + 1 : first + 2]
+    return bool(after) and after[0].has(WordRole.FOREIGN) and any(_number(t) for t in toks[first + 2 :])
+
+
+def _after_greeting(lead: Sequence[Token], words: Lexicon) -> tuple[Token, ...]:
+    """The words before a number, without a greeting and the name behind it: "morning Rowan 82.4"."""
+    i = 0
+    while i < len(lead) and lead[i].text in _greetings(words):
+        i += 1
+    if i and i < len(lead) and lead[i].entry is UNKNOWN:
+        i += 1
+    return tuple(lead[i:])
+
+
+def _greets(toks: Sequence[Token], words: Lexicon) -> bool:
+    """Whether a clause is a greeting, with at most a name behind it: "Good morning Rowan!"."""
+    known = _known(words)
+    unknown = [t for t in toks if t.word and t.entry is UNKNOWN and t.text not in known]
+    return len(toks) <= MOST_WORDS + 1 and len(unknown) <= 1 and bool(toks) and toks[0].text in _greetings(words)
+
+
+@cache
+def _greetings(words: Lexicon) -> frozenset[str]:
+    phrases = (p for lexicon in (words, ENGLISH) for p in lexicon.intents.get(Intent.GREETING, ()))
+    return frozenset(word for p in phrases for word in bare_words(plain(p)))
 
 
 def _number(token: Token) -> bool:

@@ -14,8 +14,9 @@ never scored, charted or commented on, and its size and direction are never hint
 | third within 14 days, or two in one day      | OFTEN    | no more numbers: whom to talk to instead |
 
 OFTEN also raises the flag "weighing often", with the count. A correction (an edit, "undo", "I meant 82.4") is not an
-attempt if made within 24 hours for the same weigh-in; later, the new number is a weight like any other. A withdrawn
-weigh-in still counts as one. A cycle runs from one official weight to the next.
+attempt if made within 24 hours for the same weigh-in, at most 3 times; later, the new number is a weight like others.
+A withdrawn weigh-in still counts as one, and a withdrawn early weight as an attempt. A cycle runs from one official
+weight to the next.
 """
 
 from __future__ import annotations
@@ -31,6 +32,7 @@ OFTEN_WITHIN = timedelta(days=14)
 OFTEN_COUNT = 3
 OFTEN_IN_ONE_DAY = 2
 CORRECTED_WITHIN = timedelta(hours=24)
+CORRECTED_AT_MOST = 3  # one weigh-in; whoever corrects it more often is weighing again
 
 
 class GuardStep(StrEnum):
@@ -64,18 +66,21 @@ def decide(
     in_plan: bool,
     zone: tzinfo,
     taken_back: datetime | None = None,
+    corrected: int = 0,
+    early_withdrawn: tuple[datetime, ...] = (),
 ) -> GuardDecision:
     """Look up the step for an unrequested weight at `now`.
 
     weights: this client's weights, side notes included, oldest first.  zone: the client's, which decides what "one day"
-    is. taken_back: when the last withdrawn weigh-in took place. A new number soon after it is its correction.
+    is. taken_back: when the last withdrawn weigh-in took place. A new number soon after it is its correction, unless it
+    was `corrected` too often.  early_withdrawn: when withdrawn early weights were sent.
     """
     if directed:
         return GuardDecision(GuardStep.DIRECTED)
     if not in_plan:
         return GuardDecision(GuardStep.LEFT_OUT)
     official = [r.taken_at for r in weights if r.counts]
-    if taken_back is not None and now - taken_back <= CORRECTED_WITHIN:
+    if taken_back is not None and now - taken_back <= CORRECTED_WITHIN and corrected <= CORRECTED_AT_MOST:
         return GuardDecision(GuardStep.WELCOME)
     last = max((*official, *((taken_back,) if taken_back is not None else ())), default=None)
     if last is None:
@@ -84,7 +89,7 @@ def decide(
     if now.astimezone(zone).date() >= opens:
         return GuardDecision(GuardStep.WELCOME)
     early = [r.taken_at for r in weights if r.how is How.EARLY and r.taken_at > last]
-    attempts = [*early, now]
+    attempts = sorted([*early, *(at for at in early_withdrawn if at > last), now])
     recent = sum(now - at <= OFTEN_WITHIN for at in attempts)
     today = sum(at.astimezone(zone).date() == now.astimezone(zone).date() for at in attempts)
     if recent >= OFTEN_COUNT or today >= OFTEN_IN_ONE_DAY:

@@ -12,7 +12,6 @@ from bot.store.database import Database
 from bot.store.schema import outbox
 from bot.turns.staff_turn import StaffTurn, look_ups
 from bot.turns.turn import Steps
-from core.dialogue.client.states import State
 from core.dialogue.engines.client import step, step_stranger
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Press, Text
@@ -39,10 +38,10 @@ class Desk:
         return self._gets(Text(self.now, text), chat)
 
     def presses(self, data: str, chat: int = ROWAN) -> list[Any]:
-        """As the messenger gives a button back: a client's with the question it was drawn for."""
+        """As the messenger gives a button back: with the question it was drawn for."""
         stored = self.database.read_now(conversations.load, [chat]).get(chat)
         state = codec.load_again(stored[0]) if stored is not None and stored[0] else None
-        return self._gets(Press(self.now, drawn(data, state.question) if isinstance(state, State) else data), chat)
+        return self._gets(Press(self.now, drawn(data, getattr(state, "question", 0))), chat)
 
     def commands(self, name: str, argument: str = "", chat: int = ROWAN) -> list[Any]:
         return self._gets(Command(self.now, name, argument), chat)

@@ -74,6 +74,8 @@ def numbers(language: str, half: str) -> Score:
 
 
 def _figures(heard: Understood) -> str:
+    if heard.second is not None and not heard.value:  # vigorous minutes alone
+        return f"{float(heard.second):.4g}"
     return f"{float(heard.value):.4g}" + ("" if heard.second is None else f"/{float(heard.second):.4g}")
 
 

@@ -144,6 +144,23 @@ def enrol_unclear(said: m.EnrolUnclear, v: Voice) -> str:
     return v.say(UNCLEAR.get(said.question, OTHER_QUESTION), **_values(v))
 
 
+@phrase(m.EnrolNoted)
+def enrol_noted(said: m.EnrolNoted, v: Voice) -> str:
+    if said.year is not None:
+        return v.say("Noted: you were born in {year}.", year=v.numbers.isolate(str(said.year)))
+    if said.height is not None:
+        return v.say("Noted: your height is {height}.", height=v.amount(said.height, measure="height"))
+    return v.say("Noted: your clock is that of {city}.", city=v.name(place_name(said.place, v.reader.language)))
+
+
+@phrase(m.AskBirthYear)
+def ask_birth_year(said: m.AskBirthYear, v: Voice) -> str:
+    return v.sentences(
+        v.say("Samehour is for people of 18 and older."),
+        v.say("I read that you were born around {year}. Is that right?", year=v.numbers.isolate(str(said.year))),
+    )
+
+
 @phrase(m.SkipCost)
 def skip_cost(said: m.SkipCost, v: Voice) -> str:
     return v.say(SKIPPING.get(said.question, OTHER_SKIPPING), **_values(v))

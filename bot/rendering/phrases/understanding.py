@@ -58,6 +58,14 @@ def ask_again(said: m.AskAgain, v: Voice) -> str:
     )
 
 
+@phrase(m.StillUnclear)
+def still_unclear(said: m.StillUnclear, v: Voice) -> str:
+    return v.say(
+        "I still do not read it. Press a button if one fits, or send only the number. {measure}",
+        measure=names.measure(v, said.measure),
+    )
+
+
 @phrase(m.DidYouMean)
 def did_you_mean(said: m.DidYouMean, v: Voice) -> str:
     return v.say(

@@ -52,10 +52,6 @@ def readings_in(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}
-    if asked is not None and asked.understand is not None and asked.bounds.second_possible is not None:
-        whole = asked.understand(text, d.words, prefer)  # two numbers of one measure: "18:30, pulse 128"
-        if isinstance(whole, Understood) and whole.second is not None:
-            return (Answer(asked.key, whole),)
     return sure(answers_in(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
 
 
@@ -158,7 +154,7 @@ def measure_chosen(d: ClientStep, value: str, event: Press) -> None:
     measure = MEASURES[key]
     understood = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
     if isinstance(understood, Understood):
-        check_and_store(d, measure, understood, Text(event.at, text), asked=False)
+        take_answers(d, Text(event.at, text), (Answer(key, understood),), None)
 
 
 def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked: Measure | None) -> None:
@@ -171,6 +167,10 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
             not_understood(d, measure, answer.heard, event)
         elif check_and_store(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
             kept.add(measure.key)
+    if isinstance(open_before, Awaiting) and open_before.measure in kept and d.asking is None:
+        if d.state.day is not None:  # a check-in that a blood-pressure prompt had put aside goes on
+            check_in.ask_next(d)
+        return
     if isinstance(open_before, Repeating) and d.asking is None and d.state.day is not None:
         if open_before.measure in kept and not MEASURES[open_before.measure].series:
             check_in.ask_next(d)
@@ -191,15 +191,38 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
 def not_understood(d: ClientStep, measure: Measure, understood: Misunderstood, event: Text) -> None:
     """Ask back: with the likely meaning if there is one, else with an example."""
     tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
-    if understood.guess is not None:
+    if understood.guess is not None and _possible(measure, understood.guess):
         ask_to_confirm(d, measure, understood.guess, understood.why.value, event, asked=isinstance(d.asking, Awaiting))
         return
     if isinstance(d.asking, Awaiting):
         d.ask(replace(d.asking, tries=tries))
     rows = check_in.buttons(d, measure)
-    d.say(m.AskAgain(measure.key, understood.why.value, d.asked_in(measure)), *rows)
+    if tries >= PATIENCE:  # not the same sentence twice
+        d.say(m.StillUnclear(measure.key), *rows, (Choice("word_to_coach", "word", d.facts.coach_name),))
+    else:
+        d.say(m.AskAgain(measure.key, understood.why.value, d.asked_in(measure)), *rows)
     if tries == PATIENCE and measure.protocol.technique:
         d.say(m.Card(measure.key), *rows)
+
+
+def _possible(measure: Measure, meant: Understood) -> bool:
+    second = measure.bounds.second_possible
+    if meant.second is not None and second is not None and meant.second not in second:
+        return False
+    return meant.value in measure.bounds.possible
+
+
+def for_put_aside(d: ClientStep, text: str, asked: Measure | None) -> Answer | None:
+    """The answer to a check-in that a blood-pressure prompt has put aside: its next question, if the text fits that."""
+    if asked is None or not asked.series or d.state.day is None or not d.state.agenda:
+        return None
+    waiting = MEASURES.get(d.state.agenda[0])
+    if waiting is None or waiting.understand is None:
+        return None
+    understood = waiting.understand(text, d.words, d.unit(waiting))
+    if isinstance(understood, Understood) and understood.value in waiting.bounds.usual:
+        return Answer(waiting.key, understood)
+    return None
 
 
 def comparison(d: ClientStep, measure: Measure, understood: Understood) -> Reading | None:
@@ -231,6 +254,8 @@ def check_and_store(
     if found is None or safety.cannot_wait(d, measure, understood, None if understood.said_unit else found.meant):
         store_and_reply(d, measure, understood, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
+        if asked and not replaces and ask_which(d, event.text):  # it fits another measure of the plan
+            return False
         amount = d.shown(measure, understood.value)
         d.say(m.CannotBe(measure.key, amount, understood.second), *check_in.buttons(d, measure))
         return False
@@ -357,7 +382,8 @@ def store_and_reply(
     elif measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY, MeasureKind.ONCE):
         if measure.kind is MeasureKind.ONCE:
             _learn_once(d, measure, reading)
-        d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), None, tuple(sorted(understood.notes))))
+        both = reading.value + (reading.second or 0)  # moderate and vigorous minutes, "75 vigorous"
+        d.say(m.ReadingKept(measure.key, d.shown(measure, both), None, tuple(sorted(understood.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         readings.raise_flags(

@@ -364,7 +364,7 @@ def _begin(d: ClientStep, value: str, event: Press) -> Fits:
 
 
 def _which(d: ClientStep, value: str, event: Press) -> Fits:
-    if value.partition(":")[0] not in MEASURES or asked_measure(d) is not None:
+    if value.partition(":")[0] not in MEASURES or not (d.asking is None or isinstance(d.asking, Awaiting)):
         return False
     answers.measure_chosen(d, value, event)
     return True

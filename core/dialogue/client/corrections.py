@@ -17,7 +17,7 @@ from core.measures import MEASURES
 from core.measures.measure import MeasureKind, Understood
 from core.reading import How, Reading
 from core.understanding.answers_in_text import answers_in, names_in
-from core.watching.weighing_guard import CORRECTED_WITHIN
+from core.watching.weighing_guard import CORRECTED_WITHIN, OFTEN_COUNT
 
 
 def fresh(d: ClientStep, written: Written) -> bool:
@@ -81,6 +81,10 @@ def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
         )
         weighing_guard.taken_back(d)
         return True
+    if measure.guarded and old is not None and old.counts:
+        if weighing_guard.corrected_enough(d, old.taken_at):
+            return late(d, written, text, event)
+        weighing_guard.count_correction(d, old.taken_at)
     pending = d.asking
     answers.check_and_store(d, measure, understood, replace(event, ref=written.ref), asked=True, replaces=written.key)
     if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # it is asked again
@@ -159,6 +163,9 @@ def take_back(d: ClientStep, last: Written) -> None:
     if old is not None and measure.guarded and old.counts:
         again = d.state.weighed is not None and timedelta(0) <= old.taken_at - d.state.weighed <= CORRECTED_WITHIN
         d.become(weighed=d.state.weighed if again else old.taken_at)  # still the same weigh-in, however often corrected
+        weighing_guard.count_correction(d, old.taken_at)
+    elif early and old is not None:
+        d.become(early_withdrawn=(*d.state.early_withdrawn, old.taken_at)[-OFTEN_COUNT:])
     d.do(Retract(last.key))
     d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != last.key))
     d.become(written=tuple(w for w in d.state.written if w.key != last.key))

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import date, time
+from decimal import Decimal
 
 from core.care import NumberVisibility, Slot, Status, Units
 from core.client import Background, Caution, Sex
@@ -30,6 +32,9 @@ from core.understanding.plausibility import DoubtKind, doubt
 
 ADULT = 18
 OLDEST = 110
+YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
+SHORT_DATE = re.compile(r"\d{1,2}[./-]\d{1,2}[./-](\d\d)")
+SURE = ("young", "stature_sure")  # an answer is being confirmed
 
 # In the order asked. A `ProfileFact` is asked only if a measure of the plan needs it, any other always.
 QUESTIONS = (
@@ -186,7 +191,18 @@ def _next(d: ClientStep, left: tuple[str, ...]) -> None:
 
 
 def ask_question(d: ClientStep, question: str, chosen: tuple[str, ...] = ()) -> None:
+    if question in SURE and chosen:
+        _ask_if_sure(d, question, chosen[0])
+        return
     d.say(m.EnrolQuestion(question, d.facts.coach_name, chosen), *choices_for(question, chosen))
+
+
+def _ask_if_sure(d: ClientStep, question: str, value: str) -> None:
+    """Ask about a birth year that would end enrolment, or a height that is far from usual."""
+    if question == "young":
+        d.say(m.AskBirthYear(int(value)), *choices_for(question))
+    else:
+        d.say(m.AskIfSure("height", d.shown(MEASURES["height"], Decimal(value))), *choices_for(question))
 
 
 def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
@@ -198,7 +214,7 @@ def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
     match question:
         case "sex":
             rows = rows_of(answer("sex:female", "female"), answer("sex:male", "male"))
-        case "adult":
+        case "adult" | "young" | "stature_sure":
             return ((answer("yes", "yes"), answer("no", "no")),)
         case "units":
             rows = rows_of(*(answer(f"units:{u}", u) for u in UNIT_SETS), width=3)
@@ -237,7 +253,12 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
         d.say(m.SkipCost(question))
         _next(d, asking.left)
         return
-    if not value or not ANSWER[question](d, asking, value):
+    answer = CONFIRMED.get(question) or ANSWER[question]
+    if value and answer(d, asking, value):
+        return
+    if question in SURE:
+        ask_question(d, question, asking.chosen)
+    else:
         d.say(m.EnrolUnclear(question), *choices_for(question, asking.chosen))
 
 
@@ -247,7 +268,7 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
         return "skip"
     if question == "cautions" and intent in (Intent.NO, Intent.DONE):
         return "done"
-    if question == "adult":
+    if question == "adult" or (question in SURE and intent in (Intent.YES, Intent.NO)):
         return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
     for row in choices_for(question):
         for choice in row:
@@ -257,20 +278,53 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
 
 
 def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    numbers = whole_numbers(value, d.words)
-    if len(numbers) != 1:
-        return False
+    year = _year_in(d, value)
     this_year = d.today.year
-    year = numbers[0] if numbers[0] > OLDEST else this_year - numbers[0]
-    if not this_year - OLDEST <= year <= this_year:
+    if year is None or not this_year - OLDEST <= year <= this_year:
         return False
     if this_year - year < ADULT:
-        _too_young(d)
+        _sure_of_age(d, asking, year)
         return True
     d.do(ChangeClient("birth_year", year))
+    d.say(m.EnrolNoted(question="birth_year", year=year))
     left = ("adult", *asking.left) if this_year - year == ADULT else asking.left
     _next(d, left)
     return True
+
+
+def _year_in(d: ClientStep, value: str) -> int | None:
+    """The year of birth in a text: a year, an age, or a whole date, of which only the year is stored."""
+    folded = plain(value)
+    years = set(YEAR.findall(folded))
+    if len(years) == 1:
+        return int(years.pop())
+    if (short := SHORT_DATE.fullmatch(folded.strip())) is not None:
+        return d.today.year // 100 * 100 - 100 + int(short[1])
+    numbers = whole_numbers(value, d.words)
+    if len(numbers) != 1:
+        return None
+    return numbers[0] if numbers[0] > OLDEST else d.today.year - numbers[0]
+
+
+def _sure_of_age(d: ClientStep, asking: Enrolling, year: int) -> None:
+    """Ask before enrolment ends: a slip of the thumb must not close the door."""
+    d.ask(Enrolling("young", asking.left, (str(year),)))
+    ask_question(d, "young", (str(year),))
+
+
+def _young(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value == "yes":
+        _too_young(d)
+        return True
+    again = Enrolling("birth_year", asking.left)
+    d.ask(again)
+    if value == "no":
+        ask_question(d, "birth_year")
+        return True
+    if _birth_year(d, again, value):
+        return True
+    d.ask(asking)
+    return False
 
 
 def _too_young(d: ClientStep) -> None:
@@ -283,7 +337,7 @@ def _adult(d: ClientStep, asking: Enrolling, value: str) -> bool:
         _next(d, asking.left)
         return True
     if value == "no":
-        _too_young(d)
+        _sure_of_age(d, asking, d.today.year - ADULT)
         return True
     return False
 
@@ -299,15 +353,43 @@ def _sex(d: ClientStep, asking: Enrolling, value: str) -> bool:
 def _stature(d: ClientStep, asking: Enrolling, value: str) -> bool:
     height = MEASURES["height"]
     assert height.understand is not None
-    understood = height.understand(value, d.words, None)
-    if not isinstance(understood, Understood):
+    heard = height.understand(value, d.words, None)
+    meant, sure = (heard, True) if isinstance(heard, Understood) else (heard.guess, False)
+    if meant is None:
         return False
-    doubtful = doubt(height, understood, None, d.facts.profile)
-    if doubtful is not None and doubtful.kind is DoubtKind.IMPOSSIBLE:
-        return False
-    d.do(ChangeClient("stature", understood.value))
-    _next(d, asking.left)
+    doubtful = doubt(height, meant, None, d.facts.profile)
+    if doubtful is not None:
+        if doubtful.kind is DoubtKind.IMPOSSIBLE and doubtful.meant is None:
+            return False
+        meant, sure = doubtful.meant or meant, False
+    if not sure:
+        kept = str(meant.value)
+        d.ask(Enrolling("stature_sure", asking.left, (kept,)))
+        ask_question(d, "stature_sure", (kept,))
+        return True
+    _keep_stature(d, asking, meant.value)
     return True
+
+
+def _keep_stature(d: ClientStep, asking: Enrolling, centimetres: Decimal) -> None:
+    d.do(ChangeClient("stature", centimetres))
+    d.say(m.EnrolNoted("stature", height=d.shown(MEASURES["height"], centimetres)))
+    _next(d, asking.left)
+
+
+def _stature_sure(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    if value == "yes" and asking.chosen:
+        _keep_stature(d, asking, Decimal(asking.chosen[0]))
+        return True
+    again = Enrolling("stature", asking.left)
+    d.ask(again)
+    if value == "no":
+        ask_question(d, "stature")
+        return True
+    if _stature(d, again, value):
+        return True
+    d.ask(asking)
+    return False
 
 
 def _units(d: ClientStep, asking: Enrolling, value: str) -> bool:
@@ -411,6 +493,7 @@ def _zone(d: ClientStep, asking: Enrolling, value: str) -> bool:
         )
         return True
     set_slot(d, zone_name=found[0])
+    d.say(m.EnrolNoted("zone", place=found[0]))
     _next(d, asking.left)
     return True
 
@@ -430,6 +513,9 @@ ANSWER = {
     "time": _time,
     "zone": _zone,
 }
+
+
+CONFIRMED = {"young": _young, "stature_sure": _stature_sure}
 
 
 def set_slot(

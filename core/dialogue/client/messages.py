@@ -53,6 +53,23 @@ class EnrolUnclear:
 
 
 @dataclass(frozen=True, slots=True)
+class EnrolNoted:
+    """What was stored, said back once. question: "birth_year", "stature" or "zone"."""
+
+    question: str
+    year: int | None = None
+    height: Amount | None = None
+    place: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskBirthYear:
+    """This birth year would end enrolment: is it right?"""
+
+    year: int
+
+
+@dataclass(frozen=True, slots=True)
 class SkipCost:
     """What is lost by skipping this question."""
 
@@ -267,6 +284,13 @@ class AskAgain:
     measure: str
     why: str
     unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class StillUnclear:
+    """Not understood a second time: offer buttons instead of the same sentence."""
+
+    measure: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -181,7 +181,10 @@ class State:
     each once.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
     sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply.
     question: number of the open question, included in its buttons' data; never reused, even if a state is lost.
-    weighed: when a withdrawn weigh-in took place, since it still counts as one. alarm: the one that stands.
+    weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
+    corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
+    early weights were sent, since each still counts as an attempt.
+    alarm: the one that stands.
     """
 
     asking: Asking | None = None
@@ -196,6 +199,9 @@ class State:
     word_until: datetime | None = None
     question: int = 0
     weighed: datetime | None = None
+    first_said: datetime | None = None
+    corrected: int = 0
+    early_withdrawn: tuple[datetime, ...] = ()
     alarm: Alarm | None = None
 
 

@@ -5,7 +5,7 @@ Nothing here ever mentions a number, a direction or a size.
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, datetime, timedelta
 from decimal import Decimal
 
 from core.dialogue.client import messages as m
@@ -36,6 +36,8 @@ def guard_decision(d: ClientStep) -> weighing_guard.GuardDecision:
         in_plan="weight" in plan.measures,
         zone=d.facts.zone,
         taken_back=d.state.weighed,
+        corrected=d.state.corrected,
+        early_withdrawn=d.state.early_withdrawn,
     )
 
 
@@ -97,6 +99,21 @@ def keep_side_note(d: ClientStep, understood: Understood, event: Text) -> None:
     record(d, note, event.ref)
 
 
+def count_correction(d: ClientStep, taken_at: datetime) -> None:
+    """Note that a weigh-in was corrected or withdrawn; the new number within a day of it is the same weigh-in."""
+    first = d.state.first_said
+    same = first is not None and timedelta(0) <= taken_at - first <= weighing_guard.CORRECTED_WITHIN
+    d.become(first_said=first if same else taken_at, corrected=d.state.corrected + 1 if same else 1)
+
+
+def corrected_enough(d: ClientStep, taken_at: datetime) -> bool:
+    """Whether a weigh-in was corrected so often that the next number is a weighing of its own."""
+    first = d.state.first_said
+    if first is None or not timedelta(0) <= taken_at - first <= weighing_guard.CORRECTED_WITHIN:
+        return False
+    return d.state.corrected >= weighing_guard.CORRECTED_AT_MOST
+
+
 def _offers(d: ClientStep) -> tuple[tuple[Choice, ...], ...]:
     """Alternatives welcome any day: energy, the waist if it is due, or a walk."""
     row = [Choice("energy", "early:energy")]
@@ -111,7 +128,7 @@ def _word(d: ClientStep) -> Choice:
 
 
 def taken_back(d: ClientStep) -> None:
-    """A correction or an undo of an early weight: fine, and nothing is counted."""
+    """Reply to a correction or an undo of an early weight."""
     official = [r for r in d.weights() if r.counts]
     if official:
         d.say(m.EarlyTaken(d.due_on("weight", official[-1].taken_at)))

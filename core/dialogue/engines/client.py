@@ -304,6 +304,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         answers.take_answers(d, event, understood, asked)
     elif _coach_wrote_recently(d) and not given:
         coach_thread.pass_on(d, text, reply=True)
+    elif (aside := answers.for_put_aside(d, text, asked)) is not None:
+        answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
     elif (
         given and isinstance(given[0].heard, Misunderstood) and (asked is not None or given[0].heard.guess is not None)
     ):

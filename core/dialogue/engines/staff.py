@@ -15,6 +15,7 @@ from datetime import datetime
 
 from core.dialogue.commands import STAFF, STAFF_BUTTONS
 from core.dialogue.kit.commands import Argument, Who
+from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts
@@ -32,6 +33,7 @@ from core.dialogue.staff.facts import (
     StaffFacts,
     Templates,
 )
+from core.dialogue.staff.rows import About, StaffButton
 from core.dialogue.staff.states import (
     AskingSure,
     ChangingOwn,
@@ -144,18 +146,36 @@ def _command(d: StaffStep, name: str, argument: str) -> None:
 
 
 def _verb(data: str) -> tuple[str, str]:
-    verb, _, value = data.partition(":")
+    verb, _, value = undrawn(data)[0].partition(":")
     return verb, value
 
 
 def _press(d: StaffStep, data: str) -> None:
-    """A button was pressed, perhaps of an old message: current rights apply."""
+    """A button was pressed, perhaps of an old message: current rights apply, and a choice is made only once."""
     verb, value = _verb(data)
     button = STAFF_BUTTONS.get(verb)
     if button is None:
         d.say(OldButton(""), *settings.menu(d))
     elif _may(d, button.who):
+        if button.is_choice(value):
+            if undrawn(data)[1] != d.state.question:
+                _stands(d, button, value)
+                return
+            d.used_up = True
         button.act(d, value)
+
+
+def _stands(d: StaffStep, button: StaffButton, value: str) -> None:
+    """This button's question is over: nothing changes, and what it was about is shown as it stands."""
+    number = value.rpartition(":")[2] if button.verb == "sure" else value.partition(":")[0]
+    d.say(OldButton(""))
+    if button.about is About.CLIENT:
+        if (card := d.card(int(number) if number.isdecimal() and len(number) < 19 else 0)) is not None:
+            plan.say_plan(d, card)
+    elif button.about is About.COHORT and any(str(c.cohort_id) == number for c in d.facts.cohorts):
+        cohorts.opened(d, number)
+    else:
+        d.say(sm.StaffHelp(d.coach, d.organiser), *settings.menu(d))
 
 
 # --- text -------------------------------------------------------------------------------------------------------

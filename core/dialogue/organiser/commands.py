@@ -6,7 +6,7 @@ from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, Who
 from core.dialogue.organiser import cohorts, groups
 from core.dialogue.organiser.groups import GroupCommand, GroupNeed
 from core.dialogue.staff import rows
-from core.dialogue.staff.rows import About, StaffButton, StaffCommand
+from core.dialogue.staff.rows import NEVER, About, StaffButton, StaffCommand
 from core.dialogue.staff.step import Handler
 
 COMMANDS = (
@@ -45,34 +45,41 @@ GROUP_COMMANDS = (
 )
 
 
-def _of_a_cohort(verb: str, act: Handler) -> StaffButton:
+def _of_a_cohort(verb: str, act: Handler, decides: int) -> StaffButton:
     """A button under one cohort."""
-    return StaffButton(verb=verb, who=Who.STAFF, about=About.COHORT, needs=rows.cohorts, act=act)
+    return StaffButton(verb=verb, who=Who.STAFF, about=About.COHORT, needs=rows.cohorts, act=act, decides=decides)
 
 
-def _of_setting_up(verb: str, act: Handler) -> StaffButton:
+def _of_setting_up(verb: str, act: Handler, decides: int) -> StaffButton:
     """A button that does not name a cohort yet."""
-    return StaffButton(verb=verb, who=Who.STAFF, about=About.NOBODY, needs=rows.cohorts, act=act)
+    return StaffButton(verb=verb, who=Who.STAFF, about=About.NOBODY, needs=rows.cohorts, act=act, decides=decides)
 
 
 BUTTONS = (
-    _of_setting_up("cohorts", cohorts.listed),
-    _of_setting_up("conew", cohorts.begin),
-    _of_setting_up("costart", cohorts.answered("start")),
-    _of_setting_up("coweeks", cohorts.answered("weeks")),
-    _of_setting_up("cotime", cohorts.answered("time")),
-    _of_setting_up("cocounts", cohorts.answered("counts")),
-    _of_setting_up("cocoach", cohorts.answered("coach")),
-    _of_a_cohort("cohort", cohorts.opened),
-    _of_a_cohort("colink", cohorts.join_link),
-    _of_a_cohort("corevoke", cohorts.revoke_links),
-    _of_a_cohort("copeople", cohorts.people),
-    _of_a_cohort("coout", cohorts.take_out),
-    _of_a_cohort("cogroup", cohorts.tie_group),
-    _of_a_cohort("countie", cohorts.untie_group),
-    _of_a_cohort("coend", cohorts.end),
-    _of_a_cohort("cosure", cohorts.sure),
-    _of_a_cohort("coreport", cohorts.report),
+    _of_setting_up("cohorts", cohorts.listed, NEVER),
+    _of_setting_up("conew", cohorts.begin, NEVER),
+    _of_setting_up("costart", cohorts.answered("start"), 1),
+    _of_setting_up("coweeks", cohorts.answered("weeks"), 1),
+    _of_setting_up("cotime", cohorts.answered("time"), 1),
+    _of_setting_up("cocounts", cohorts.answered("counts"), 1),
+    _of_setting_up("cocoach", cohorts.answered("coach"), 1),
+    _of_a_cohort("cohort", cohorts.opened, NEVER),
+    _of_a_cohort("colink", cohorts.join_link, 1),
+    _of_a_cohort("corevoke", cohorts.revoke_links, 1),
+    _of_a_cohort("copeople", cohorts.people, NEVER),
+    _of_a_cohort("coout", cohorts.take_out, NEVER),
+    _of_a_cohort("cogroup", cohorts.tie_group, NEVER),
+    _of_a_cohort("countie", cohorts.untie_group, 1),
+    _of_a_cohort("coend", cohorts.end, NEVER),
+    _of_a_cohort("cosure", cohorts.sure, 1),
+    _of_a_cohort("coreport", cohorts.report, NEVER),
     # Only a coach invites an organiser.
-    StaffButton(verb="coinvite", who=Who.COACH, about=About.NOBODY, needs=rows.nothing, act=cohorts.invite_organiser),
+    StaffButton(
+        verb="coinvite",
+        who=Who.COACH,
+        about=About.NOBODY,
+        needs=rows.nothing,
+        act=cohorts.invite_organiser,
+        decides=NEVER,
+    ),
 )

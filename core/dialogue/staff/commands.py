@@ -6,7 +6,7 @@ from __future__ import annotations
 from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, OnLineOf, Who
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.staff import caseload, digest, plan, rows, settings
-from core.dialogue.staff.rows import About, Needs, StaffButton, StaffCommand
+from core.dialogue.staff.rows import NEVER, About, Needs, StaffButton, StaffCommand
 from core.dialogue.staff.step import Handler, StaffStep
 from core.language import Intent
 
@@ -125,58 +125,58 @@ def _cancel(d: StaffStep, value: str) -> None:
     d.say(KeptAsItWas(), *settings.menu(d))
 
 
-def _of_a_client(verb: str, act: Handler, needs: Needs = rows.card) -> StaffButton:
+def _of_a_client(verb: str, act: Handler, decides: int, needs: Needs = rows.card) -> StaffButton:
     """A button on the card, the plan or the news of one client."""
-    return StaffButton(verb=verb, who=Who.COACH, about=About.CLIENT, needs=needs, act=act)
+    return StaffButton(verb=verb, who=Who.COACH, about=About.CLIENT, needs=needs, act=act, decides=decides)
 
 
-def _of_a_coach(verb: str, needs: Needs, act: Handler) -> StaffButton:
-    return StaffButton(verb=verb, who=Who.COACH, about=About.NOBODY, needs=needs, act=act)
+def _of_a_coach(verb: str, needs: Needs, act: Handler, decides: int) -> StaffButton:
+    return StaffButton(verb=verb, who=Who.COACH, about=About.NOBODY, needs=needs, act=act, decides=decides)
 
 
-def _of_all_staff(verb: str, needs: Needs, act: Handler) -> StaffButton:
-    return StaffButton(verb=verb, who=Who.STAFF, about=About.NOBODY, needs=needs, act=act)
+def _of_all_staff(verb: str, needs: Needs, act: Handler, decides: int) -> StaffButton:
+    return StaffButton(verb=verb, who=Who.STAFF, about=About.NOBODY, needs=needs, act=act, decides=decides)
 
 
 BUTTONS = (
-    _of_a_client("card", caseload.open_card),
-    _of_a_client("thread", caseload.thread),
-    _of_a_client("clear", caseload.dealt_with),
-    _of_a_client("saw", caseload.mark_flag_seen),
-    _of_a_client("write", caseload.write_to, rows.card_or_caseload),
-    _of_a_client("pick", caseload.pick),
-    _of_a_client("note", caseload.note),
-    _of_a_client("plan", plan.plan),
-    _of_a_client("measures", plan.measures),
-    _of_a_client("interval", plan.interval),
-    _of_a_client("slot", plan.slot),
-    _of_a_client("slotday", plan.slot_day),
-    _of_a_client("slothour", plan.slot_hour),
-    _of_a_client("directed", plan.directed),
-    _of_a_client("loss", plan.loss),
-    _of_a_client("numbers", plan.numbers),
-    _of_a_client("bp", plan.pressure_body),
-    _of_a_client("cautions", plan.cautions),
-    _of_a_client("baseline", plan.baseline),
-    _of_a_client("hand", plan.hand, rows.card_and_coaches),
-    _of_a_client("end", plan.end),
-    _of_a_client("sure", plan.sure, rows.card_at_the_end),
-    _of_a_client("template", plan.template),
-    _of_a_coach("list", rows.caseload, caseload.listed),
-    _of_a_coach("templates", rows.templates, plan.templates),
-    _of_a_coach("droptpl", rows.templates, plan.drop_template),
-    _of_a_coach("tpl", rows.templates, settings.with_template),
-    _of_a_coach("invite", rows.templates, settings.invite_pressed),
-    _of_a_coach("revoke", rows.nothing, settings.revoke),
-    _of_a_coach("digest", rows.flagged, digest.asked),
-    _of_a_coach("seen", rows.flagged, digest.seen),
-    _of_a_coach("sheet", rows.flagged, digest.sheet),
-    _of_a_coach("nodigest", rows.nothing, settings.no_digest),
-    _of_a_coach("night", rows.nothing, settings.night),
-    _of_all_staff("settings", rows.nothing, settings.settings),
-    _of_all_staff("help", rows.nothing, settings.help_),
-    _of_all_staff("own", rows.nothing, settings.own),
-    _of_all_staff("zone", rows.nothing, settings.zone),
-    _of_all_staff("forget", rows.caseload, settings.forget_pressed),
-    _of_all_staff("cancel", rows.nothing, _cancel),
+    _of_a_client("card", caseload.open_card, NEVER),
+    _of_a_client("thread", caseload.thread, NEVER),
+    _of_a_client("clear", caseload.dealt_with, NEVER),
+    _of_a_client("saw", caseload.mark_flag_seen, NEVER),
+    _of_a_client("write", caseload.write_to, NEVER, rows.card_or_caseload),
+    _of_a_client("pick", caseload.pick, 1),
+    _of_a_client("note", caseload.note, NEVER),
+    _of_a_client("plan", plan.plan, NEVER),
+    _of_a_client("measures", plan.measures, 2),
+    _of_a_client("interval", plan.interval, 2),
+    _of_a_client("slot", plan.slot, NEVER),
+    _of_a_client("slotday", plan.slot_day, 1),
+    _of_a_client("slothour", plan.slot_hour, 1),
+    _of_a_client("directed", plan.directed, 1),
+    _of_a_client("loss", plan.loss, 1),
+    _of_a_client("numbers", plan.numbers, 1),
+    _of_a_client("bp", plan.pressure_body, 2),
+    _of_a_client("cautions", plan.cautions, 2),
+    _of_a_client("baseline", plan.baseline, NEVER),
+    _of_a_client("hand", plan.hand, 2, rows.card_and_coaches),
+    _of_a_client("end", plan.end, NEVER),
+    _of_a_client("sure", plan.sure, 1, rows.card_at_the_end),
+    _of_a_client("template", plan.template, NEVER),
+    _of_a_coach("list", rows.caseload, caseload.listed, NEVER),
+    _of_a_coach("templates", rows.templates, plan.templates, NEVER),
+    _of_a_coach("droptpl", rows.templates, plan.drop_template, 1),
+    _of_a_coach("tpl", rows.templates, settings.with_template, 1),
+    _of_a_coach("invite", rows.templates, settings.invite_pressed, NEVER),
+    _of_a_coach("revoke", rows.nothing, settings.revoke, NEVER),
+    _of_a_coach("digest", rows.flagged, digest.asked, NEVER),
+    _of_a_coach("seen", rows.flagged, digest.seen, NEVER),
+    _of_a_coach("sheet", rows.flagged, digest.sheet, NEVER),
+    _of_a_coach("nodigest", rows.nothing, settings.no_digest, 0),
+    _of_a_coach("night", rows.nothing, settings.night, 1),
+    _of_all_staff("settings", rows.nothing, settings.settings, NEVER),
+    _of_all_staff("help", rows.nothing, settings.help_, NEVER),
+    _of_all_staff("own", rows.nothing, settings.own, 2),
+    _of_all_staff("zone", rows.nothing, settings.zone, 1),
+    _of_all_staff("forget", rows.caseload, settings.forget_pressed, 0),
+    _of_all_staff("cancel", rows.nothing, _cancel, 0),
 )

@@ -35,10 +35,10 @@ LONGEST_NAME = 40
 def plan(d: StaffStep, value: str) -> None:
     if (card := _of(d, value)) is not None:
         d.ask(None)
-        _say_plan(d, card)
+        say_plan(d, card)
 
 
-def _say_plan(d: StaffStep, card: CardFact) -> None:
+def say_plan(d: StaffStep, card: CardFact) -> None:
     cautions = tuple(sorted(c.value for c in card.profile.cautions))
     d.say(sm.PlanSaid(card.name, card.plan, card.slot, cautions), *_choices(card))
 
@@ -72,7 +72,7 @@ def _changed(d: StaffStep, card: CardFact, what: str, new: Plan) -> None:
     if new != card.plan:
         d.do(ChangePlan(card.client_id, what, plan=new))
     d.say(sm.PlanChosen(card.name, what))
-    _say_plan(d, replace(card, plan=new))
+    say_plan(d, replace(card, plan=new))
 
 
 # --- measures and intervals -------------------------------------------------------------------------------------
@@ -190,7 +190,7 @@ def _set_slot(d: StaffStep, card: CardFact, weekday: int, at: time) -> None:
     d.ask(None)
     d.do(ChangePlan(card.client_id, "slot", slot=new))
     d.say(sm.PlanChosen(card.name, "slot"))
-    _say_plan(d, replace(card, slot=new))
+    say_plan(d, replace(card, slot=new))
 
 
 # --- switches ---------------------------------------------------------------------------------------------------
@@ -242,7 +242,7 @@ def cautions(d: StaffStep, value: str) -> None:
             d.do(ChangePlan(card.client_id, "cautions", cautions=frozenset(chosen)))
         d.say(sm.PlanChosen(card.name, "cautions"))
         profile = replace(card.profile, cautions=frozenset(Caution(c) for c in chosen))
-        _say_plan(d, replace(card, profile=profile))
+        say_plan(d, replace(card, profile=profile))
         return
     offered = (Choice("tick_off" if c in chosen else "tick_on", f"cautions:{number}:{c}", c) for c in CAUTIONS)
     d.say(

@@ -38,6 +38,9 @@ class StaffCommand(CommandRow[Handler]):
             raise HalfMade(f"/{self.name}: the words after a staff command are not interpreted as text")
 
 
+NEVER = 9  # parts that no value has
+
+
 class About(StrEnum):
     """Whose number comes first in a button's data."""
 
@@ -48,13 +51,21 @@ class About(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StaffButton:
-    """A button. verb: its data up to the colon; what follows is the value that `needs` and `act` are given."""
+    """A button. verb: its data up to the colon; what follows is the value that `needs` and `act` are given.
+
+    decides: from how many parts of the value on it is a choice, which is valid only while its question is open, and
+    only once ("measures:17" asks, "measures:17:waist" chooses); NEVER for one that only shows, or names all it does.
+    """
 
     verb: str
     who: Who
     about: About
     needs: Needs
     act: Handler
+    decides: int
+
+    def is_choice(self, value: str) -> bool:
+        return len(value.split(":")) >= self.decides if value else self.decides == 0
 
     def __post_init__(self) -> None:
         if not self.verb.isalpha() or self.who is Who.CLIENT:

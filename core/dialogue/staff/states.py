@@ -5,7 +5,7 @@ A state must always load: an unknown or corrupt one is replaced by a new one, an
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from core.dialogue.staff.cohort_states import OrganiserAsking
@@ -97,11 +97,22 @@ StaffAsking = (
 
 @dataclass(frozen=True, slots=True)
 class StaffState:
-    """asking: the open question.  digest_day, digest_flags: what the last digest showed, for its button "seen"."""
+    """asking: the open question.  digest_day, digest_flags: what the last digest showed, for its button "seen".
+
+    question: number of what is open, in the data of its buttons; a choice that is made ends it.
+    """
 
     asking: StaffAsking | None = None
     digest_day: date | None = None
     digest_flags: tuple[int, ...] = ()
+    question: int = 0
+
+
+def same_question(one: StaffAsking | None, other: StaffAsking | None) -> bool:
+    """Whether it is the same question, however much was ticked in the meantime."""
+    if isinstance(one, Ticking) and isinstance(other, Ticking):
+        return replace(one, chosen=()) == replace(other, chosen=())
+    return one == other
 
 
 FRESH_STAFF = StaffState()

@@ -42,6 +42,7 @@ from bot.store.schema import words as words_table
 from bot.turns import turn
 from core.care import Status
 from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, STAFF, STAFF_BUTTONS
+from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Text
 from core.dialogue.staff.rows import About
 from core.dialogue.staff.states import (
@@ -154,7 +155,7 @@ def ways() -> Iterator[tuple[str, Act]]:
     yield "typed: write NAME words", lambda s: (None, Text(NOW, f"write {s.name} hello"))
     for verb in VERBS:
         more = VALUES.get(verb, "").format(to=1)
-        yield f"button {verb}", lambda s, v=verb, m=more: (None, Press(NOW, f"{v}:{s.id}{m}"))
+        yield f"button {verb}", lambda s, v=verb, m=more: (None, Press(NOW, drawn(f"{v}:{s.id}{m}", 0)))
     for verb, asking in {
         "baseline": AskingSure("baseline"), "end": AskingSure("end"), "hand_over": AskingSure("hand_over", to=2),
     }.items():  # fmt: skip
@@ -162,7 +163,7 @@ def ways() -> Iterator[tuple[str, Act]]:
             f"yes to {verb}",
             lambda s, v=verb, a=asking: (
                 StaffState(AskingSure(a.what, s.id, a.to)),
-                Press(NOW, f"sure:{v}:{s.id}"),
+                Press(NOW, drawn(f"sure:{v}:{s.id}", 0)),
             ),
         )
     yield "words while writing", lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "hello"))
@@ -171,11 +172,11 @@ def ways() -> Iterator[tuple[str, Act]]:
     yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))
     yield (
         "words for whoever is chosen",
-        lambda s: (StaffState(ChoosingClient("write", "hello")), Press(NOW, f"pick:{s.id}")),
+        lambda s: (StaffState(ChoosingClient("write", "hello")), Press(NOW, drawn(f"pick:{s.id}", 0))),
     )
     yield (
         "ticks made before",
-        lambda s: (StaffState(Ticking("measures", s.id, ("hip",))), Press(NOW, f"measures:{s.id}:done")),
+        lambda s: (StaffState(Ticking("measures", s.id, ("hip",))), Press(NOW, drawn(f"measures:{s.id}:done", 0))),
     )
 
 

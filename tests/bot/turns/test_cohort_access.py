@@ -22,6 +22,7 @@ from bot.store.database import Database
 from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from core.care import Slot
+from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Text
 from core.dialogue.organiser.commands import BUTTONS
 from core.dialogue.staff.cohort_states import SureOfCohort
@@ -82,13 +83,13 @@ def ways_to(c: Cohort) -> Iterator[tuple[str, StaffState | None, Event]]:
     """Every way that could lead to a cohort."""
     for verb in VERBS:
         for more in ("", f":{c.member.id}", ":0", ":csv"):
-            yield f"button {verb}{':…' if more else ''}", None, Press(NOW, f"{verb}:{c.id}{more}")
+            yield f"button {verb}{':…' if more else ''}", None, Press(NOW, drawn(f"{verb}:{c.id}{more}", 0))
     for what, client in (("end", 0), ("remove", c.member.id)):
         state = StaffState(SureOfCohort(what, c.id, client))
-        yield f"yes to {what}", state, Press(NOW, f"cosure:{what}:{c.id}:{client}")
+        yield f"yes to {what}", state, Press(NOW, drawn(f"cosure:{what}:{c.id}:{client}", 0))
         yield f"typed yes to {what}", state, Text(NOW, "yes")
     yield "/cohort", None, Command(NOW, "cohort")
-    yield "leave", None, Press(NOW, f"coleave:{c.id}")
+    yield "leave", None, Press(NOW, drawn(f"coleave:{c.id}", 0))
 
 
 def held(conn: Connection) -> list[Any]:
@@ -179,8 +180,8 @@ def test_a_cohort_of_somebody_else_is_answered_like_one_that_never_was(sqlite: D
         (spring, _), _ = cohorts(conn)
         for verb in VERBS:
             for more in ("", f":{spring.member.id}"):
-                theirs, _ = tried(conn, PAT, None, Press(NOW, f"{verb}:{spring.id}{more}"), spring.member)
-                nobody_s, _ = tried(conn, PAT, None, Press(NOW, f"{verb}:{NOBODY}{more}"), spring.member)
+                theirs, _ = tried(conn, PAT, None, Press(NOW, drawn(f"{verb}:{spring.id}{more}", 0)), spring.member)
+                nobody_s, _ = tried(conn, PAT, None, Press(NOW, drawn(f"{verb}:{NOBODY}{more}", 0)), spring.member)
                 assert theirs == nobody_s, verb
         all_of_it.rollback()
 

@@ -12,7 +12,7 @@ from core.care import Plan, Slot, Units
 from core.client import Profile, Sex
 from core.dialogue.client.facts import InvitationFact
 from core.dialogue.engines import staff
-from core.dialogue.kit.effects import Say
+from core.dialogue.kit.effects import Say, drawn
 from core.dialogue.kit.events import Command, Due, Event, Press, Text
 from core.dialogue.staff.facts import (
     CardFact,
@@ -102,7 +102,7 @@ class Office:
         return self.gets(Text(self.now, text))
 
     def presses(self, data: str) -> Office:
-        return self.gets(Press(self.now, data))
+        return self.gets(Press(self.now, drawn(data, self.state.question)))
 
     def commands(self, name: str, argument: str = "") -> Office:
         return self.gets(Command(self.now, name, argument))

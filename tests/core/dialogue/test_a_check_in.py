@@ -246,7 +246,7 @@ def test_an_answer_for_another_question_is_kept_and_the_open_one_is_put_again():
 
 def test_after_two_answers_not_understood_the_card_is_offered():
     chat = Chat().due().says("7").says("hm").says("well, hm")
-    assert chat.kinds == ["AskAgain", "Card"]
+    assert chat.kinds == ["StillUnclear", "Card"]
 
 
 def test_a_button_of_a_question_that_is_over_is_answered_and_changes_nothing():

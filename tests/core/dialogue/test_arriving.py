@@ -115,7 +115,7 @@ def test_only_what_the_plan_needs_is_asked():
 
 @pytest.mark.parametrize("answer", ["2012", "14", "I am 16"])
 def test_under_18_is_turned_away_kindly(answer):
-    chat = arriving().presses("consent:yes").says(answer)
+    chat = arriving().presses("consent:yes").says(answer).says("yes")
     assert chat.did(Erase) == [Erase(m.TooYoung("Rowan"))]
     assert not [x for x in chat.did(e.ChangeClient) if x.field == "birth_year"]
 

@@ -130,7 +130,7 @@ def test_a_whole_row_is_taken_with_its_menu_and_help() -> None:
 @pytest.mark.parametrize("about", [About.CLIENT, About.COHORT])
 def test_a_button_whose_client_or_cohort_is_not_loaded_is_refused(about: About) -> None:
     with pytest.raises(HalfMade, match="not loaded"):
-        StaffButton(verb="example", who=Who.COACH, about=about, needs=nothing, act=lambda d, _: None)
+        StaffButton(verb="example", who=Who.COACH, about=about, needs=nothing, act=lambda d, _: None, decides=1)
 
 
 def test_two_buttons_of_one_verb_are_refused() -> None:

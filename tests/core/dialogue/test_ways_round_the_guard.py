@@ -64,6 +64,18 @@ WAYS: dict[str, Way] = {
     "which is it?": lambda c: (c.says("79.3"), c.presses("which:weight:79.3")),
     "with another answer": lambda c: c.says("7/10 and 79.3 kg"),
     "numbers shown again": lambda c: (c.presses("set:numbers"), c.presses("numbers:shown"), c.says("79.3 kg")),
+    "in Polish": lambda c: c.says("waga 79,3 kg"),
+    "in Arabic": lambda c: c.says("الوزن ٧٩٫٣ كيلو"),
+    "a goal's target": lambda c: c.commands("goal").presses("goal:weight").says("79.3 kg").says("/cancel"),
+    "a day in the past": lambda c: c.says("on 1 March I weighed 79.3 kg"),
+    "tomorrow's date": lambda c: c.says("weight for tomorrow 79.3 kg"),
+    "pause until a day, then back": lambda c: (c.says("pause until 20 April"), c.says("resume"), c.says("weight 79.3")),
+    "stones after a change of units": lambda c: (c.presses("set:units"), c.presses("units:st"), c.says("12 st 6.8")),
+    "undo, my data, weigh": lambda c: (undoes_until_the_weight_is_gone(c), c.commands("mydata"), c.says("79.3 kg")),
+    "undo twice and weigh": lambda c: (c.says("undo"), undoes_until_the_weight_is_gone(c), c.says("79.3 kg")),
+    "an edit of the energy": lambda c: c.edits("79.3 kg", 1),
+    "a waist first": lambda c: c.says("waist 93, weight 79.3"),
+    "a quarter and a half": lambda c: c.says("weight 79 and a quarter"),
     "stop and today": lambda c: (c.says("stop"), c.commands("today"), c.says("weight 79.3")),
 }
 
@@ -105,6 +117,33 @@ def test_a_slip_is_still_corrected_the_same_day_by_a_word_an_edit_or_an_undo() -
     undoes_until_the_weight_is_gone(chat)
     chat.says("weight 82.0")
     assert [(r.value, r.counts) for r in chat.readings("weight")] == [(Decimal("82.0"), True)]
+
+
+def test_one_weigh_in_is_corrected_three_times_at_most_by_an_undo() -> None:
+    chat = weighed()
+    for value in ("82.0", "81.8", "81.9"):
+        chat.later(hours=2)
+        undoes_until_the_weight_is_gone(chat)
+        assert chat.says(f"weight {value}").readings("weight")[-1].counts
+    chat.later(hours=2)
+    undoes_until_the_weight_is_gone(chat)
+    assert not chat.says("weight 81.2").readings("weight")[-1].counts
+
+
+def test_one_weigh_in_is_corrected_three_times_at_most_in_words() -> None:
+    chat = weighed()
+    for value in ("82.0", "81.8", "81.9"):
+        chat.later(hours=1).says(f"no, the weight was {value}")
+    chat.later(hours=1).says("no, the weight was 81.2")
+    official = [r.value for r in chat.readings("weight") if r.counts]
+    assert official == [Decimal("81.9")]
+
+
+def test_an_early_weight_that_was_withdrawn_still_counts_as_an_attempt() -> None:
+    chat = weighed().later(days=2).says("79.3 kg").says("undo").later(days=2).says("79.4 kg").says("undo")
+    assert not [r for r in chat.readings("weight") if r.how is How.EARLY]
+    chat.later(days=2).says("79.5 kg")
+    assert Code.WEIGHING_OFTEN in [x.flag.code for x in chat.raised]
 
 
 def test_undo_and_weigh_again_day_after_day_is_no_chain() -> None:
