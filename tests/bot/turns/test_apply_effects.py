@@ -94,7 +94,8 @@ def test_a_reading_is_kept_exactly_as_it_was_given(database: Database, practice:
     )
     apply(database, Record(given, "k"))
     (kept,) = facts(database).history
-    assert dataclasses.replace(kept, id=None) == dataclasses.replace(given, key="k")
+    assert dataclasses.replace(kept, id=None) == dataclasses.replace(given, key="k", as_typed="")
+    assert rows(database, tables.readings)[0].as_typed == given.as_typed
     assert str(kept.value) == "82.40"
     assert kept.id is not None
 
