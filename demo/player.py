@@ -376,7 +376,8 @@ class Player:
             await self._step(t.Says(step.number, step.name, step.given.get("zone", self.tape.zone_name)))
             if "slot" in step.given:
                 await self._step(t.Says(step.number, step.name, "/settings"))
-                await self.messenger.press(user, data="own:digest")
+                latest, data = await self._latest_buttons(user)
+                await self.messenger.press(user, data=data["own:digest"], message_id=latest.message_id)
                 await self._settle(step.name)
                 await self._step(t.Says(step.number, step.name, step.given["slot"]))
         finally:
@@ -415,11 +416,15 @@ class Player:
         finally:
             self._muted = False
 
+    async def _latest_buttons(self, user: int) -> tuple[SeenMessage, dict[str, str | None]]:
+        """The bot's latest message, and its buttons: what each stands for, and what it returns."""
+        (*_, latest) = [m for m in await self.messenger.seen(user) if m.from_bot]
+        return latest, {undrawn(b.data or "")[0]: b.data for row in latest.buttons for b in row}
+
     async def _answer_everything(self, user: int, step: t.TapeClient) -> None:
         left = answers(step, self.tape)
         for _ in range(60):
-            (*_, latest) = [m for m in await self.messenger.seen(user) if m.from_bot]
-            data = {undrawn(b.data or "")[0]: b.data for row in latest.buttons for b in row}
+            latest, data = await self._latest_buttons(user)
             if "consent:yes" in data:
                 await self.messenger.press(user, data=data["consent:yes"], message_id=latest.message_id)
             elif (question := next((d.split(":")[1] for d in data if d.startswith("e:")), "")) == "":
