@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -12,7 +12,6 @@ from core.dialogue.client.effects import Effect
 from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.messages import CoachNotReached, CoachTold
 from core.dialogue.client.states import Asking, State, same_question
-from core.dialogue.kit.effects import numbered
 from core.dialogue.kit.step import StepBuilder
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
@@ -30,20 +29,10 @@ class Outcome:
 class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
     """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ("before", "used_up")
-
-    def __init__(self, state: State, facts: ClientFacts, now: datetime) -> None:
-        super().__init__(state, facts, now)
-        self.before = state
-        self.used_up = False  # a single-use button was pressed, so earlier buttons are invalid
+    __slots__ = ()
 
     def finish(self) -> Outcome:
-        """Number the question, by the clock so that numbers are unique, and put the number into its buttons."""
-        number = self.before.question
-        if self.used_up or not same_question(self.before, self.state):
-            number = max(number + 1, int(self.now.timestamp()))
-        state = self.state if self.state.question == number else replace(self.state, question=number)
-        return Outcome(state, numbered(self.merged(), number))
+        return Outcome(*self.numbered(same=same_question(self.before, self.state)))
 
     @property
     def today(self) -> date:

@@ -9,16 +9,19 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any, Generic, Protocol, TypeVar
 
-from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData
+from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData, numbered
 from core.dialogue.kit.messages import Together
 from core.language import Lexicon, words_for
 
 
 class HasAsking(Protocol):
-    """The state of a conversation: at least its open question."""
+    """The state of a conversation: at least its open question, and the number of that."""
 
     @property
     def asking(self) -> Any: ...
+
+    @property
+    def question(self) -> int: ...
 
 
 class HasLanguage(Protocol):
@@ -37,9 +40,11 @@ EffectT = TypeVar("EffectT")
 class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
     """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ("effects", "facts", "now", "state", "words")
+    __slots__ = ("before", "effects", "facts", "now", "state", "used_up", "words")
 
     def __init__(self, state: StateT, facts: FactsT, now: datetime) -> None:
+        self.before = state
+        self.used_up = False  # a single-use button was pressed, so earlier buttons are invalid
         self.state = state
         self.facts = facts
         self.now = now
@@ -65,6 +70,16 @@ class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
     def asking(self) -> AskingT | None:
         found: AskingT | None = self.state.asking
         return found
+
+    def numbered(self, *, same: bool) -> tuple[StateT, tuple[EffectT, ...]]:
+        """The new state and the effects, with the open question's number in its buttons. same: the question did not
+        change. A new number comes from the clock, so that it is unique."""
+        number = self.before.question
+        if self.used_up or not same:
+            number = max(number + 1, int(self.now.timestamp()))
+        if self.state.question != number:
+            self.become(question=number)
+        return self.state, numbered(self.merged(), number)
 
     def merged(self) -> tuple[EffectT, ...]:
         """The effects, with consecutive messages merged into one."""

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
-from datetime import date, datetime
+from dataclasses import dataclass
+from datetime import date
 
 from core.dialogue.client.effects import Effect
-from core.dialogue.kit.effects import Choice, Rows, numbered
+from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.step import StepBuilder, rows_of
 from core.dialogue.staff.effects import StaffEffect
 from core.dialogue.staff.facts import CardFact, StaffFacts
@@ -25,19 +25,10 @@ class StaffOutcome:
 class StaffStep(StepBuilder[StaffState, StaffFacts, StaffAsking, Effect | StaffEffect]):
     """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ("before", "used_up")
-
-    def __init__(self, state: StaffState, facts: StaffFacts, now: datetime) -> None:
-        super().__init__(state, facts, now)
-        self.before = state
-        self.used_up = False  # a choice was made by its button, so earlier buttons are invalid
+    __slots__ = ()
 
     def finish(self) -> StaffOutcome:
-        """Number what is open, by the clock so that numbers are unique, and put the number into its buttons."""
-        number = self.before.question
-        if self.used_up or not same_question(self.before.asking, self.asking):
-            number = max(number + 1, int(self.now.timestamp()))
-        return StaffOutcome(replace(self.state, question=number), numbered(self.merged(), number))
+        return StaffOutcome(*self.numbered(same=same_question(self.before.asking, self.asking)))
 
     @property
     def today(self) -> date:
