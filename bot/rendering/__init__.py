@@ -17,7 +17,7 @@ from bot.rendering.phrases import phrase_for
 from bot.rendering.phrases.labels import label
 from bot.rendering.voice import Voice, voice
 from core.dialogue.client import messages as m
-from core.dialogue.kit.effects import Rows
+from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.messages import Together
 
 __all__ = ["Reader", "Rendered", "render"]
@@ -85,11 +85,15 @@ def _one_breath(last: object, part: object) -> bool:
 
 
 def _keyboard(v: Voice, choices: Rows) -> Keyboard:
-    for row in choices:
-        for choice in row:
-            if not 1 <= len(choice.callback.encode()) <= DATA_LIMIT:
-                raise Unsendable(f"callback data of {len(choice.callback.encode())} bytes for {choice.label}")
-    return tuple(tuple((label(v, choice), choice.callback) for choice in row) for row in choices if row)
+    return tuple(tuple((label(v, choice), _callback(choice)) for choice in row) for row in choices if row)
+
+
+def _callback(choice: Choice) -> str:
+    callback = choice.callback
+    size = len(callback.encode())
+    if not 1 <= size <= DATA_LIMIT:
+        raise Unsendable(f"callback data of {size} bytes for {choice.label}")
+    return callback
 
 
 def _laid_out(text: str, limit: int, reader: Reader) -> str:
