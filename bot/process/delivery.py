@@ -239,9 +239,8 @@ class Delivery:
         if self._rates is not None:
             wait = (job.at - self._clock.now()).total_seconds()
             if wait > 0:
-                await asyncio.sleep(
-                    min(wait, LONGEST_SLEEP)
-                )  # a place is never further off, unless the clock was put back
+                # a place is never further off, unless the clock was put back
+                await asyncio.sleep(min(wait, LONGEST_SLEEP))
         now = self._clock.now()
         if self._halted_until is not None and now < self._halted_until:
             return self._halted_until

@@ -54,7 +54,7 @@ _REASONS = (  # the platform's text in a 403, and our code for it
 )
 _NOTHING_LEFT_TO_DO = ("message is not modified", "message to edit not found", "message can't be edited")
 _LEAST_POLL = 10.0  # seconds beyond a long poll's timeout before it counts as lost
-_ANSWER_WITHIN = 5.0  # seconds; seconds; a press that cannot be answered soon need not be
+_ANSWER_WITHIN = 5.0  # seconds; a press that cannot be answered soon need not be
 
 _log = log.get("telegram")
 

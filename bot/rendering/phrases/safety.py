@@ -125,15 +125,18 @@ def emergency(said: m.Emergency, v: Voice) -> str:
     )
 
 
+def _if_it_grows_worse(v: Voice, number: str) -> Html:
+    return v.say(
+        "If you get chest pain, feel faint or cannot get your breath, call {number} now.", number=_number(v, number)
+    )
+
+
 @phrase(m.SameDay)
 def same_day(said: m.SameDay, v: Voice) -> str:
     return v.sentences(
         v.say("Thank you for telling me. This should be looked at: {sign}.", sign=sign(v, said.sign)),
         v.say("Public advice is to talk to a doctor or nurse today. Please do no test and no hard work today."),
-        v.say(
-            "If you get chest pain, feel faint or cannot get your breath, call {number} now.",
-            number=_number(v, said.number),
-        ),
+        _if_it_grows_worse(v, said.number),
     )
 
 
@@ -142,10 +145,7 @@ def stop_and_rest(said: m.StopAndRest, v: Voice) -> str:
     return v.sentences(
         v.say("Please stop and rest. You wrote about this: {sign}.", sign=sign(v, said.sign)),
         v.say("If it does not ease with rest, or comes back, ask a doctor or nurse today."),
-        v.say(
-            "If you get chest pain, feel faint or cannot get your breath, call {number} now.",
-            number=_number(v, said.number),
-        ),
+        _if_it_grows_worse(v, said.number),
     )
 
 
