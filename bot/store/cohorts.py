@@ -217,7 +217,9 @@ def _members(conn: Connection, several: Sequence[Cohort]) -> dict[int, tuple[Mem
         zone = zones[r.cohort_id]
         left = None if r.left_at is None else r.left_at.astimezone(zone).date()
         found.setdefault(r.cohort_id, []).append(
-            MemberFact(r.client_id, r.name, r.joined_at.astimezone(zone).date(), left)
+            MemberFact(
+                r.client_id, r.name, r.joined_at.astimezone(zone).date(), left, left is None and r.agreed_at is None
+            )
         )
     return {cohort: tuple(several) for cohort, several in found.items()}
 
@@ -247,6 +249,20 @@ def join(conn: Connection, cohort_id: int, client_id: int, now: datetime, *, agr
     )
     row = {"cohort_id": cohort_id, "client_id": client_id, "joined_at": now, "agreed_at": now if agreed else None}
     insert_new(conn, cohort_members, [row | {"left_at": None}], ("cohort_id", "client_id"))
+
+
+def waits(conn: Connection, cohort_id: int, client_id: int) -> bool:
+    """Whether a member's coach was asked about them and has not answered."""
+    return conn.execute(
+        select(
+            exists().where(
+                cohort_members.c.cohort_id == cohort_id,
+                cohort_members.c.client_id == client_id,
+                cohort_members.c.left_at.is_(None),
+                cohort_members.c.agreed_at.is_(None),
+            )
+        )
+    ).scalar_one()
 
 
 def agree(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> bool:
