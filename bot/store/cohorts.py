@@ -17,7 +17,7 @@ from typing import Any
 from sqlalchemy import Connection, bindparam, delete, exists, func, insert, select, update
 
 from bot.store import codec, owners, readings
-from bot.store.dialect import among, insert_new, skip_locked, upsert
+from bot.store.dialect import among, insert_new, one_at_a_time, skip_locked, upsert
 from bot.store.invitations import InvitationKind
 from bot.store.keyring import of_connection
 from bot.store.schema import (
@@ -54,6 +54,7 @@ from core.watching.disclosure import Cell, Figure
 
 MOST_SHOWN = 12  # cohorts of one organiser in a list
 AT_ONCE = 500  # values of one query
+TELLING = 7_364_686  # ours; no other lock of the database has this number
 _Figures = dict[str, list[Figure]]  # by what they are about
 
 
@@ -432,7 +433,10 @@ def publish(conn: Connection, cohort_id: int, week: CohortWeek, now: datetime) -
 
 def told_beside(conn: Connection, cohort_id: int, people: Iterable[Participant]) -> Told:
     """What was told of a cohort, and of every other that its figures could be compared with: those with a person in
-    common, and those that have one in common with one of them."""
+    common, and those that have one in common with one of them. Until the end of the transaction nobody else reads it:
+    two workers that told at once would not know of each other's figures.
+    """
+    one_at_a_time(conn, TELLING)
     found: dict[int, dict[tuple[str, int], set[Cell]]] = {}
     seen: set[str] = set()
     cohorts_left, people_left = {cohort_id}, {p.who for p in people}

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import csv
 import io
+from collections.abc import Callable
 from datetime import UTC, datetime, time, timedelta
 from typing import Any
 
 import pytest
-from sqlalchemy import select, update
+from sqlalchemy import Connection, select, text, update
 
 from bot.rendering.closing_csv import COLUMNS, closing_csv
 from bot.store import cohorts as store
@@ -354,6 +355,25 @@ def test_of_two_groups_with_six_in_common_and_one_more_only_one_is_told_for_good
     assert [w.total for w in told_weeks[first]] == [None, 615, 615, 615, 615]
     assert [w.total for w in told_weeks[second]] == [None, None, None, 615, 615]  # the same people: the same figure
     assert [w.asked for w in told_weeks[second]] == [None, None, None, 6, 6]
+
+
+def test_two_workers_never_tell_at_once(field: Field, open_database: Callable[[], Database]) -> None:
+    if field.database.is_sqlite:
+        pytest.skip("SQLite has one writer")
+    cohort, _ = full(field)
+    other = open_database()
+
+    def is_free() -> bool:
+        wanted = text("SELECT pg_try_advisory_xact_lock(:what)")
+        return bool(other.write_now(lambda conn: conn.execute(wanted, {"what": store.TELLING}).scalar()))
+
+    def telling(conn: Connection) -> bool:
+        store.told_beside(conn, cohort, ())
+        return is_free()
+
+    assert is_free()
+    assert not field.database.write_now(telling)
+    assert is_free()
 
 
 def test_who_is_erased_stays_in_the_record_under_a_name_nobody_can_find_again(field: Field) -> None:
