@@ -33,7 +33,8 @@ def destroys(text: str, words: Lexicon, english: Lexicon) -> Intent | None:
 
 
 def _clause(said: Sequence[str], data: Destroys, no: str) -> Intent | None:
-    if not said or _holds(said, data.if_):
+    words, beginnings = _begin(data)
+    if not any(word in words or word.startswith(beginnings) for word in said) or _holds(said, data.if_):
         return None
     if not _holds(said, data.partly) and _any(said, data.forget, no):
         return Intent.FORGET
@@ -49,6 +50,13 @@ def _any(said: Sequence[str], lines: Sequence[str], no: str) -> bool:
         if line.startswith("!") or not _denied(said, at, no):
             return True
     return False
+
+
+@cache
+def _begin(data: Destroys) -> tuple[frozenset[str], tuple[str, ...]]:
+    """What an action begins with: whole words, and beginnings of words. Hardly any sentence has one."""
+    first = [phrase[0] for line in (*data.forget, *data.leave) for phrase in _patterns(_groups(line)[0])]
+    return frozenset(first), tuple(part[:-1] for part in first if part.endswith("*"))
 
 
 def _denied(said: Sequence[str], at: int, no: str) -> bool:
