@@ -72,7 +72,7 @@ class CohortFact:
     """A cohort this person runs.
 
     members: everybody who ever took part.  grouped: linked to a group chat. weeks: pooled figures as published. closed:
-    over or cancelled; closing: its report, None if cancelled.
+    over or cancelled; closing: its report, None if cancelled.  people: how many the total of those weeks is about.
     """
 
     cohort_id: int
@@ -84,6 +84,7 @@ class CohortFact:
     weeks: tuple[CohortWeek, ...] = ()
     closed: bool = False
     closing: Closing | None = None
+    people: int = 0
 
 
 def no_length(made: Digest) -> int:
