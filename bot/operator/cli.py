@@ -45,6 +45,12 @@ class Output(StrEnum):
     TABLE = "table"
 
 
+class Limits(StrEnum):
+    NICE = "nice"
+    AHA = "aha"
+    ESC = "esc"
+
+
 @app.command()
 def serve(
     webhook: Annotated[
@@ -98,11 +104,15 @@ def score(
     processes: Annotated[
         int, typer.Option("--processes", min=0, help="Processes for a long file, for csv and json; 0 chooses.")
     ] = 0,
+    pressure: Annotated[
+        Limits, typer.Option("--pressure", help="Whose limits a home blood-pressure mean is compared with.")
+    ] = Limits.NICE,
 ) -> None:
     """Score readings from a file against the published references, without a chat."""
     from bot.scoring import score as run
 
-    run(str(readings), None if people is None else str(people), to.value, sys.stdout, sys.stderr, processes or None)
+    people_file = None if people is None else str(people)
+    run(str(readings), people_file, to.value, sys.stdout, sys.stderr, processes or None, pressure.value)
 
 
 @app.command("import")

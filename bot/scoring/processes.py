@@ -30,12 +30,14 @@ CHANGED = "The file was changed while it was read; start again."
 
 
 class ScoringTask(NamedTuple):
-    """Parameters for every process. path, columns: of the readings. to: a key of FORMS."""
+    """Parameters for every process. path, columns: of the readings. to: a key of FORMS. limits: as of
+    `Scorer`."""
 
     path: str
     columns: Columns
     profiles: Mapping[str, Profile]
     to: str
+    limits: str
 
 
 Block = tuple[list[int], list[str]]  # row numbers, relative to the first of the block, and their text
@@ -146,7 +148,7 @@ def _work(share: int, processes: int, job: ScoringTask, pipe: Connection) -> Non
 
 def _blocks(share: int, processes: int, job: ScoringTask) -> Iterator[Block | Counts]:
     own = {name: who for name, who in job.profiles.items() if _share(name, processes) == share}
-    scorer, write = Scorer(own), FORMS[job.to].text
+    scorer, write = Scorer(own, limits=job.limits), FORMS[job.to].text
     with open_sheet(job.path, *job.columns) as sheet, no_hunt_for_cycles():
         rows = enumerate(sheet.rows(), start=FIRST_ROW)
         while block := list(islice(rows, TICK)):

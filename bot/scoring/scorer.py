@@ -17,7 +17,7 @@ from bot.scoring.bounded import cache
 from bot.scoring.cells import TakenValue
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
 from bot.scoring.output import PART_OF_SERIES, OutputCells, reference_cells, value_cell
-from bot.scoring.parse_row import NOBODY, Meaning, instant, understand
+from bot.scoring.parse_row import NOBODY, Meaning, day_written, instant, understand
 from bot.scoring.references import Alike, References, Said
 from bot.scoring.running_history import PressureTrack, Track, track
 from bot.scoring.tabular import Cells
@@ -25,6 +25,7 @@ from bot.scoring.verdicts import Verdicts
 from core.client import Profile
 from core.judging.assess import Assessment, relative_variance
 from core.measures import MEASURES
+from core.measures.blood_pressure import DEFAULT_LIMITS, score_series
 from core.measures.height import HEIGHT
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
@@ -69,9 +70,14 @@ class Counts:
 
 
 class Scorer:
-    """Turns rows into lines, and counts them."""
+    """Turns rows into lines, and counts them.
 
-    def __init__(self, profiles: Mapping[str, Profile], counts: Counts | None = None) -> None:
+    limits: whose limits a blood-pressure mean is compared with, a key of `core.measures.blood_pressure.BODIES`.
+    """
+
+    def __init__(
+        self, profiles: Mapping[str, Profile], counts: Counts | None = None, limits: str = DEFAULT_LIMITS
+    ) -> None:
         self._profiles = profiles
         self._people: dict[str, ScoredPerson] = {}
         self._meanings: dict[Cells, Meaning] = {}
@@ -79,6 +85,7 @@ class Scorer:
         self._weights: dict[Hashable, bool] = {}
         self._verdicts = Verdicts()
         self._number = 0
+        self._limits = limits
         self.counts = Counts() if counts is None else counts
 
     def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[OutputCells]:
@@ -151,15 +158,17 @@ class Scorer:
     ) -> list[OutputCells]:
         """The line of one pressure, and that of its series once there are enough days."""
         history, reading = past.history(now.taken_at), now.reading()
-        past.add(now, run)
+        past.add(now, run, day_written(head[1]))
         verdict, cells = past.judged(now, self._verdicts)
         assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
-        flags = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
+        flags = flags_of_reading(
+            measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run, limits=self._limits
+        )
         own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
         lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark)]
         if past.mean is not None:
             of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
-            bands = reference_cells(measure.score(past.mean, who.profile))
+            bands = reference_cells((score_series(past.mean, who.profile, self._limits),))
             mean = value_cell(past.mean.value, past.mean.second, measure.unit)
             lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, ""))
         return lines
