@@ -195,6 +195,12 @@ GERMAN = Lexicon(
             "einfach;gerne;gern"
         ),
     },
+    balance_stages=(
+        ("füße nebeneinander", "nebeneinander", "füße zusammen"),
+        ("semitandem", "semi tandem", "halbtandem"),
+        ("tandem", "ferse an zehen", "ferse an zehe"),
+        ("einem bein", "auf einem bein", "einbeinig", "einbeinstand"),
+    ),
     names={
         "weight": split("gewicht;körpergewicht;ich wiege;wiege;waage;die waage;gewogen;gew"),
         "height": split("größe;körpergröße;groß"),

@@ -174,6 +174,12 @@ ENGLISH = Lexicon(
             "i need;i want;show me;give me;show"
         ),
     },
+    balance_stages=(
+        ("side by side", "feet together", "feet side by side", "first stage"),
+        ("semi tandem", "semitandem", "half tandem", "half heel to toe", "instep at big toe", "second stage"),
+        ("tandem", "full tandem", "heel to toe", "third stage"),
+        ("one leg", "on one leg", "single leg", "one foot", "fourth stage"),
+    ),
     names={
         "weight": split("weight;weigh;i weigh;body weight;mass;scales;the scales;wt;weighed"),
         "height": split("height;tall;stature;how tall;ht"),

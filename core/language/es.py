@@ -159,6 +159,12 @@ SPANISH = Lexicon(
             "tengo que;déjame;por fa"
         ),
     },
+    balance_stages=(
+        ("pies juntos", "lado a lado", "uno al lado del otro"),
+        ("semitándem", "semi tándem"),
+        ("tándem", "talón con punta", "talón punta"),
+        ("una pierna", "sobre una pierna", "un pie", "a la pata coja"),
+    ),
     names={
         "weight": split("peso;el peso;peso corporal;báscula;balanza;pesé"),
         "height": split("altura;estatura;talla;mido"),

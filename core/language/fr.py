@@ -188,6 +188,12 @@ FRENCH = Lexicon(
             "vous pouvez;peux tu me;pouvez vous me;je souhaite"
         ),
     },
+    balance_stages=(
+        ("côte à côte", "pieds joints"),
+        ("semi tandem", "semi-tandem"),
+        ("tandem", "talon contre pointe", "talon pointe"),
+        ("une jambe", "sur une jambe", "un pied", "sur un pied"),
+    ),
     names={
         "weight": split("poids;poids corporel;balance;la balance;je pèse;pèse;pesé;pesée"),
         "height": split("taille debout;stature;je mesure;hauteur;ma taille"),

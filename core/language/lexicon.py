@@ -192,7 +192,8 @@ class Lexicon:
     (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
-    litre, where 1.1 is not low. not_english: English words that mean something else here.
+    litre, where 1.1 is not low. not_english: English words that mean something else here. balance_stages: names of the
+    four stages of the balance test, in order.
     """
 
     code: str
@@ -218,6 +219,7 @@ class Lexicon:
     concepts: Mapping[Concept, str] = field(default_factory=dict)
     answers: Mapping[Answer, str] = field(default_factory=dict)
     destroys: Destroys = Destroys()
+    balance_stages: tuple[tuple[str, ...], ...] = ()
 
 
 def split(phrases: str) -> tuple[str, ...]:

@@ -195,6 +195,12 @@ POLISH = Lexicon(
             "chce;mi;czy mógłbyś;czy mogłabyś;muszę"
         ),
     },
+    balance_stages=(
+        ("obok siebie", "stopy razem", "stopy obok siebie"),
+        ("semi tandem", "semitandem", "pół tandem"),
+        ("tandem", "pięta przy palcach"),
+        ("jednej nodze", "na jednej nodze"),
+    ),
     names={
         "weight": split("waga;wagę;wagi;ważę;masa ciała;masa;waże"),
         "height": split("wzrost;wzrostu"),
