@@ -58,12 +58,14 @@ class Stance(StrEnum):
 @dataclass(frozen=True, slots=True)
 class HealthFact:
     """One fact. value: the caution, the medicine's generic name ("" for one not named), the place as written, cm, the
-    year, the sex, the background or the set of units.  sure: False if it must be asked first."""
+    year, the sex, the background or the set of units.  sure: False if it must be asked first; of a place, if it may be
+    none.  grief: a loss."""
 
     what: What
     value: str
     stance: Stance = Stance.SO
     sure: bool = True
+    grief: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,8 +97,9 @@ HISTORY = frozenset({T.EATING})  # counts however long ago
 SEXES = {T.FEMALE: Sex.FEMALE, T.MALE: Sex.MALE}
 BACKGROUNDS: dict[T, Background] = {T[b.name]: b for b in Background}
 UNITS = (T.ST, T.KG, T.LB)  # "stones and pounds" is stones
+PLACES = (T.MOVED, T.LIVES)
 ABOUT = frozenset(
-    {*CAUTIONS, *SEXES, *BACKGROUNDS, *UNITS, T.HEART_TABLETS, T.MOVED, T.HEIGHT, T.BORN, *RATE_LIMITING_MEDICINES}
+    {*CAUTIONS, *SEXES, *BACKGROUNDS, *UNITS, T.HEART_TABLETS, *PLACES, T.HEIGHT, T.BORN, *RATE_LIMITING_MEDICINES}
 )
 HOW = (
     C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.IMAGINED, C.FICTION, C.OTHERS, C.MINE, C.FILLER
@@ -109,7 +112,7 @@ CARRY = (C.BETWEEN, C.FILLER, C.AND, C.NOR, T.TAKE, T.ANYMORE)  # a "no" reaches
 @cache
 def _table(words: Lexicon) -> Table[Key]:
     """Every phrase of one language; medicines are the same in all."""
-    table: dict[Key, str] = dict(HEALTH_WORDS[words.code])
+    table: dict[Key, str] = {topic: listed for topic, listed in HEALTH_WORDS[words.code].items()}  # noqa: C416
     for name, stems in RATE_LIMITING_MEDICINES.items():
         table[name] = ", ".join(f"{stem}*" for stem in stems)
     table |= {concept: words.concepts.get(concept, "") for concept in HOW}
@@ -121,26 +124,38 @@ def _table(words: Lexicon) -> Table[Key]:
 
 @memoized
 def health_in(text: str, words: Lexicon) -> HealthSaid:
-    """The facts of a message, in the client's language or else in English."""
-    read_in = (_facts(text, lexicon) for lexicon in dict.fromkeys((words, ENGLISH)))
-    facts = next((found for found in read_in if found is not None), ())
-    return HealthSaid(facts, _rest(text, words) if facts else text)
+    """The facts of a message, in the client's language, or in English if it is more English than that."""
+    if not (facts := _facts(text, words)):
+        return HealthSaid((), text)
+    return HealthSaid(facts, _rest(text, words))
 
 
-def _facts(text: str, words: Lexicon) -> tuple[HealthFact, ...] | None:
-    """The facts that one language sees; None if it sees nothing of the kind, so that another one may."""
-    pieces = cut(plain(text), words.elision)
-    table = _table(words)
-    about = table.mask(ABOUT)
-    if not any(table.begins.get(stem, 0) & about for piece in pieces for stem in known(piece, table, True)):
-        return None  # as with nearly every message
+def _facts(text: str, words: Lexicon) -> tuple[HealthFact, ...]:
+    folded = plain(text)
+    best, most = None, 0
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        pieces, table = cut(folded, lexicon.elision), _table(lexicon)
+        stems = [known(piece, table, True) for piece in pieces]
+        if not any(table.begins.get(stem, 0) & _about(lexicon) for found in stems for stem in found):
+            continue  # as with nearly every message
+        understood = sum(map(bool, stems))
+        if understood > most:
+            best, most = lexicon, understood
+    if best is None:
+        return ()
+    said = read(cut(folded, best.elision), _table(best), True)
     found: dict[tuple[What, str], HealthFact] = {}
-    for fact in _Clauses(read(pieces, table, True), words).facts():
+    for fact in _Clauses(said, best).facts():
         one = "" if fact.what in (What.STATURE, What.BIRTH_YEAR, What.SEX, What.UNITS) else fact.value
         found.pop((fact.what, one), None)
         found[fact.what, one] = fact
     named = {f.stance for f in found.values() if f.what is What.MEDICINE and f.value not in ("", CLASS)}
     return tuple(f for f in found.values() if not (f.what is What.MEDICINE and f.value == CLASS and f.stance in named))
+
+
+@cache
+def _about(words: Lexicon) -> int:
+    return _table(words).mask(ABOUT)
 
 
 @cache
@@ -241,11 +256,11 @@ class _Clauses:
         low, left, right, _ = bounds
         denied = self._denied(a, b, low, right)
         maybe = self.any_((T.MAYBE,), left, right)
-        if key in CAUTIONS:
-            yield from self._caution(CAUTIONS[key], key, denied, maybe, left, right)
-        elif key in RATE_LIMITING_MEDICINES or key is T.HEART_TABLETS:
+        if not isinstance(key, T) or key is T.HEART_TABLETS:
             yield from self._medicine(str(key), a, b, denied, maybe, bounds)
-        elif denied and key is not T.MOVED:
+        elif key in CAUTIONS:
+            yield from self._caution(CAUTIONS[key], key, denied, maybe, left, right)
+        elif denied and key not in PLACES:
             return
         elif key in SEXES:
             yield HealthFact(What.SEX, SEXES[key].value)
@@ -257,8 +272,8 @@ class _Clauses:
             years = set(_YEAR.findall(self.text(left, right)))
             if len(years) == 1:
                 yield HealthFact(What.BIRTH_YEAR, years.pop())
-        elif key is T.MOVED and not self._denied(a, b, low, b) and (place := self._place(a, b, right)):
-            yield HealthFact(What.MOVED, place)
+        elif key in PLACES and not self._denied(a, b, low, b) and (place := self._place(a, b, right)):
+            yield HealthFact(What.MOVED, place, sure=key is T.MOVED)
         elif key in UNITS:
             yield from self._units(left, right)
 
@@ -277,7 +292,7 @@ class _Clauses:
             yield HealthFact(What.CAUTION, caution.value, Stance.OVER if ended else Stance.DENIED)
             return
         stance = Stance.OVER if key in ENDS else Stance.SO
-        yield HealthFact(What.CAUTION, caution.value, stance, not maybe and key not in ASKED)
+        yield HealthFact(What.CAUTION, caution.value, stance, not maybe and key not in ASKED, key is T.LOSS)
 
     def _medicine(
         self, name: str, a: int, b: int, denied: bool, maybe: bool, bounds: tuple[int, int, int, int]
@@ -288,7 +303,7 @@ class _Clauses:
             stop, take = self._first(T.STOP, b, high), self._first(T.TAKE, b, right)
             stopped = stop >= 0
         else:
-            stopped = 0 <= stop and take <= stop + NEXT
+            stopped = stop >= 0 and take <= stop + NEXT
             stopped = stopped or self._first(T.STOP, b, right) >= 0
         if not denied and self.any_((T.LONG_AGO, T.CHILDHOOD), left, right) and not stopped:
             return
