@@ -244,8 +244,7 @@ def _undirected(d: ClientStep, begun: set[str]) -> bool:
 
 
 def _tell(d: ClientStep, message: object) -> None:
-    n = d.facts.client_id
-    d.do(NotifyCoach(message, ((Choice("write", f"write:{n}"), Choice("open_card", f"card:{n}")),)))
+    d.do(NotifyCoach(message))
 
 
 def _undo_button(d: ClientStep) -> Rows:
