@@ -35,6 +35,7 @@ from core.dialogue.kit.messages import (
 from core.judging.change import Change, Strength
 from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeekChart, RatingLine, TrendChart, Usual
 from core.judging.goals import GoalDoubt
+from core.language.rate_limiting_medicines import RATE_LIMITING_MEDICINES
 from core.language.signs import SIGNS
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Why
@@ -312,7 +313,34 @@ def _to_the_coach() -> Iterator[object]:
             yield cm.UrgentFlag(7, "Ada", code.value, measure, evidence, AT)
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
     yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
+    yield from _of_health()
     yield from (cm.ClientBack(7, "Ada"), cm.ClientInCohort("Ada", "Spring", "Olga"))
+
+
+def _of_health() -> Iterator[object]:
+    cautions, medicines = tuple(c.value for c in Caution), tuple(RATE_LIMITING_MEDICINES)
+    height = Amount(Decimal(172), Unit.CENTIMETRE)
+    yield m.HealthNoted(begun=(Caution.FALLS.value,), coach=COACH)
+    yield m.HealthNoted(
+        begun=cautions[:2],
+        over=cautions[2:3],
+        taken=medicines[:1],
+        left_out=("weight",),
+        asked_again=("waist",),
+        grief=True,
+        coach=COACH,
+    )
+    yield m.HealthNoted(stopped=medicines[:1], height=height, year=1956, sex="female", background="white")
+    yield m.HealthNoted(mass=Unit.STONE, length=Unit.FOOT, place="Europe/Lisbon")
+    yield from (m.HealthAsBefore(), m.HealthUndone(), m.HealthNotNoted())
+    for over in (False, True):
+        yield from (m.AskHealth("caution", c, over) for c in cautions)
+        yield from (m.AskHealth("medicine", name, over) for name in ("", *medicines))
+    yield m.AskHealth("background", "white", False)
+    yield m.AskHealth("stature", "210", False, Amount(Decimal(210), Unit.CENTIMETRE))
+    fields = ("stature", "birth_year", "sex", "background")
+    yield cm.HealthChanged(7, "Ada", cautions[:1], cautions[1:2], medicines[:1], (), fields, undirected=True)
+    yield cm.HealthChanged(7, "Ada", (), cautions[:1], (), medicines[:1], (), undone=True)
 
 
 def evidence_value(name: str) -> str | Decimal:

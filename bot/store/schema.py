@@ -130,6 +130,7 @@ clients = Table(
     sealed("clients", "stature", "decimal"),  # cm
     sealed("clients", "background"),
     sealed_words("clients", "cautions"),  # sorted, comma between
+    sealed_words("clients", "medicines"),  # that slow the pulse, likewise
     Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
     Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
     Column("weekday", Integer),

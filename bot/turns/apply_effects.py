@@ -39,7 +39,7 @@ from core import schedule
 from core.care import Plan, Slot, Status
 from core.dialogue.client import effects as e
 from core.dialogue.client.facts import GoalFact
-from core.dialogue.client.messages_to_coach import ClientWord, UrgentFlag
+from core.dialogue.client.messages_to_coach import ClientWord, HealthChanged, UrgentFlag
 from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
 from core.dialogue.staff.step import about, about_flag
 from core.watching.digest import when_to_tell
@@ -259,6 +259,8 @@ class TurnEffects:
         writes, me = self.writes, client.id
         match effect:
             case e.NotifyCoach(message, choices, urgent, occasion):
+                if isinstance(message, HealthChanged):
+                    choices = about(me)
                 self.notify_coach(message, choices, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
                 writes.readings[me, key] = readings.row(me, key, reading, self.now)

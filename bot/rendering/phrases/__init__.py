@@ -32,6 +32,7 @@ MODULES = (
     "counting",
     "pressure",
     "life",
+    "health",
     "goals",
     "coach",
     "staff",

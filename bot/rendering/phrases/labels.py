@@ -83,6 +83,7 @@ LABELS: dict[str, str] = {
     "record": N_("Send a number"),
     "undo": N_("Take it back"),
     "settings": N_("Settings"),
+    "fact_wrong": N_("That is not right"),
     "seen": N_("Seen"),
     "open_card": N_("Open card"),
     "write": N_("Write"),

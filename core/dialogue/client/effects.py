@@ -47,7 +47,7 @@ class Amend:
 @dataclass(frozen=True, slots=True)
 class ChangeClient:
     """Change one field of the client: language, zone, slot, units, birth_year, sex, stature, background, cautions,
-    status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
+    medicines, status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
 
     field: str
     value: object

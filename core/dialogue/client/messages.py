@@ -862,6 +862,55 @@ class SettingsSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class HealthNoted:
+    """What was understood of the client's health, said back. begun, over: cautions.  taken, stopped: medicines that
+    slow the pulse. place: a zone.  left_out, asked_again: measures that are no longer asked, or are again.  grief: a
+    loss. coach: who hears of it, "" for nobody."""
+
+    begun: tuple[str, ...] = ()
+    over: tuple[str, ...] = ()
+    taken: tuple[str, ...] = ()
+    stopped: tuple[str, ...] = ()
+    height: Amount | None = None
+    year: int | None = None
+    sex: str = ""
+    background: str = ""
+    mass: Unit | None = None
+    length: Unit | None = None
+    place: str = ""
+    left_out: tuple[str, ...] = ()
+    asked_again: tuple[str, ...] = ()
+    grief: bool = False
+    coach: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthAsBefore:
+    """What they say of their health is already known so."""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthUndone:
+    """What was noted last is as it was before."""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthNotNoted:
+    """They do not want it noted."""
+
+
+@dataclass(frozen=True, slots=True)
+class AskHealth:
+    """Not sure: shall this be noted? what: "caution", "medicine", "background", "stature", ...; value: its key.
+    over: it no longer applies."""
+
+    what: str
+    value: str
+    over: bool
+    height: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class NumbersChanged:
     numbers: str
 

@@ -20,6 +20,23 @@ class UrgentFlag:
 
 
 @dataclass(frozen=True, slots=True)
+class HealthChanged:
+    """A client's health facts changed. begun, over: cautions.  taken, stopped: medicines that slow the pulse.  fields:
+    of the profile, "stature", "birth_year", "sex", "background".  undirected: heart failure without directed weighing,
+    so that a fast gain is not watched.  undone: they took back what they had said."""
+
+    client_id: int
+    name: str
+    begun: tuple[str, ...]
+    over: tuple[str, ...]
+    taken: tuple[str, ...]
+    stopped: tuple[str, ...]
+    fields: tuple[str, ...]
+    undirected: bool = False
+    undone: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class ClientWord:
     """The client's message to the coach."""
 

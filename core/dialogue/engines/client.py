@@ -24,6 +24,7 @@ from core.dialogue.client import (
     corrections,
     effects,
     enrolment,
+    health,
     help_and_menu,
     home_bp_week,
     intents,
@@ -38,6 +39,7 @@ from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
 from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
+from core.dialogue.client.open_question import put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
@@ -75,6 +77,7 @@ from core.language.intents import intent_of, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
+from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
@@ -242,7 +245,7 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case Setting(what="early_reason") as asking if intent not in (None, *TALK) or _holds_a_reading(d, text):
             d.ask(asking.back)
             return False
-        case Setting() as asking if intent in (Intent.STOP, Intent.NO) and asking.what not in SURE:
+        case Setting() as asking if intent in (Intent.STOP, Intent.NO) and asking.what not in (*SURE, health.ASK):
             d.say(KeptAsItWas())
             check_in.close_setting(d)
         case Setting(what="forget" | "leave" as what) if intent is Intent.YES:
@@ -260,6 +263,9 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             corrections.undo_answered(d, asking, intent is Intent.YES)
         case Setting(what="coach_change") if intent in (Intent.YES, Intent.NO):
             coach_thread.change_coach(d, intent is Intent.YES)
+        case Setting(what=health.ASK) as asking if intent in (Intent.YES, Intent.NO):
+            health.answered(d, asking, intent is Intent.YES)
+            put_again(d)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
             d, asking, text
         ):
@@ -283,6 +289,9 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     rest = correction(text, d.words)
     if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
         (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
+        return
+    said = health_in(text, d.words)
+    if said.facts and _of_health(d, event, text, said):
         return
     asked = buttons.asked_measure(d)
     intent = intent_of(text, d.words)
@@ -316,6 +325,25 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         _denied_unprompted(d)
     else:
         help_and_menu.not_sure(d)
+
+
+def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
+    """Note what a message says of the client's health; readings in the rest of it are taken as usual."""
+    noted = health.heard(d, said.facts)
+    health.settle(d)
+    asked = buttons.asked_measure(d)
+    found = answers.readings_in(d, said.rest, asked) if said.rest else ()
+    given = tuple(a for a in found if isinstance(a.heard, Understood))
+    if given:
+        answers.take_answers(d, event, given, asked)
+    asks = health.ask_first(d, said.facts)
+    if not (noted or given or asks):
+        return False
+    if _coach_wrote_recently(d):
+        coach_thread.pass_on(d, text, reply=True)
+    if noted and not given and not asks:
+        put_again(d)
+    return True
 
 
 def _denied_unprompted(d: ClientStep) -> None:
