@@ -13,7 +13,7 @@ from typing import Any
 from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert, not_, or_, select, update
 
 from bot.foundation import log
-from bot.store import caseload, coach_thread, codec, cohorts, owners, readings
+from bot.store import caseload, coach_thread, codec, cohorts, invitations, owners, readings
 from bot.store.clients import Client
 from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
@@ -40,7 +40,7 @@ from core.dialogue.staff.facts import (
     WordFact,
 )
 from core.dialogue.staff.names import addressed, meant
-from core.watching.digest import CaseRow, Digest, FlagFact
+from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
 from core.watching.flags import Code, Severity
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
@@ -58,7 +58,7 @@ class LookUps:
 
     find_zones: Callable[[str, str], tuple[str, ...]]
     label: Callable[[str, str, str], str]
-    length: Callable[[Digest, str, tzinfo], int]
+    size: Callable[[Digest, str, tzinfo], Size]
 
 
 def facts(
@@ -92,7 +92,7 @@ def facts(
         find_zones=lambda text: look.find_zones(text, who.language),
         zone_of=zone_of,
         label=lambda key, argument: look.label(who.language, key, argument),
-        length=lambda made: look.length(made, who.language, zone),
+        size=lambda made: look.size(made, who.language, zone),
     )
     wanted = tuple(needs)
     if who.organiser_id is not None and Cohorts() in wanted:
@@ -115,6 +115,7 @@ _COACH = select(coaches.c.name, coaches.c.weekday, coaches.c.at, coaches.c.zone_
 def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Need, ...], now: datetime) -> StaffFacts:
     everybody: tuple[Client, ...] | None = None
     rows: tuple[CaseRow, ...] = ()
+    waiting: tuple[OpenInvitation, ...] = ()
     cards: dict[int, Client] = {}
     for need in needs:
         match need:
@@ -127,6 +128,7 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                     everybody = tuple(c for c in caseload.everybody(conn, coach_id) if c.status is not Status.LEFT)
                 if isinstance(need, Caseload):
                     rows = _rows(conn, everybody, now)
+                    waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
                     cards |= _named(everybody, need)
                 else:
@@ -136,7 +138,7 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                 found = replace(found, templates=_templates(conn, coach_id))
             case OtherCoaches():
                 found = replace(found, coaches=_other_coaches(conn, coach_id))
-    return replace(found, rows=rows, cards=_cards(conn, coach_id, tuple(cards.values()), now))
+    return replace(found, rows=rows, waiting=waiting, cards=_cards(conn, coach_id, tuple(cards.values()), now))
 
 
 def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
@@ -208,8 +210,18 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
             paused_until=c.paused_until,
             reachable=c.reachable,
             flags=open_.get(c.id, ()),
+            units=c.units,
+            joined=c.created_at,
         )
         for c in everybody
+    )
+
+
+def _waiting(conn: Connection, coach_id: int, now: datetime) -> tuple[OpenInvitation, ...]:
+    """Links for clients that nobody has opened, of those who have no row yet. One query."""
+    return tuple(
+        OpenInvitation(number, name, until - invitations.GOOD_FOR)
+        for number, name, until in invitations.unopened(conn, coach_id, now)
     )
 
 

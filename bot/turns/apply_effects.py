@@ -308,7 +308,9 @@ class TurnEffects:
             return
         day = flag.since.astimezone(zone_of(client.slot.zone_name if client.slot else None)).date()
         level = dict(flag.evidence).get("level", "")
-        what = "/".join(str(value) for _, value in flag.evidence) if flag.code is Code.RED_FLAG_WORDS else level
+        what = level
+        if flag.code is Code.RED_FLAG_WORDS:  # an occasion is stored in clear: nobody's own words are in it
+            what = "/".join(str(value) for name, value in flag.evidence if name != "words")
         self.notify_coach(
             UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
             about_flag(client.id),

@@ -38,21 +38,21 @@ from core.dialogue.staff.cohort_effects import CohortEffect
 from core.dialogue.staff.settings import invitation_rows
 from core.dialogue.staff.states import FRESH_STAFF, StaffState
 from core.dialogue.staff.step import StaffOutcome, about
-from core.watching.digest import Digest
+from core.watching.digest import Digest, Size
 
 
 def look_ups() -> LookUps:
     """The look-ups of `bot.rendering`."""
     from bot.rendering import Reader
     from bot.rendering.phrases.labels import labeller
-    from bot.rendering.phrases.staff_digest import characters
+    from bot.rendering.phrases.staff_digest import size
     from bot.rendering.places import find_zones
     from bot.rendering.voice import voice
 
-    def length(made: Digest, language: str, zone: tzinfo) -> int:
-        return characters(made, voice(Reader(language, zone=zone)))
+    def digest_size(made: Digest, language: str, zone: tzinfo) -> Size:
+        return size(made, voice(Reader(language, zone=zone)))
 
-    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), length)
+    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), digest_size)
 
 
 @dataclass(frozen=True)

@@ -148,7 +148,7 @@ STATUS: dict[str, str] = {
 
 def _row(v: Voice, row: CaseRow) -> Html:
     """One client in a list: a mark for the most serious flag, the name, and one fact."""
-    from bot.rendering.phrases.staff_digest import in_short
+    from bot.rendering.phrases.coach import in_short
 
     order = list(Severity)
     worst = min((f for f in row.flags), key=lambda f: (order.index(Severity(f.severity)), f.seen), default=None)

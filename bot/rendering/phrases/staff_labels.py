@@ -62,6 +62,10 @@ def _days(v: Voice, argument: str) -> str:
     return v.plain_n("{n} day", "{n} days", int(argument)) if argument.isdigit() else argument
 
 
+def _everybody(v: Voice, argument: str) -> str:
+    return v.plain_n("All {n} ▶", "All {n} ▶", int(argument)) if argument.isdigit() else argument
+
+
 def _ticked(v: Voice, argument: str) -> str:
     return f"☑ {_thing(v, argument)}"
 
@@ -84,6 +88,7 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "template": _named,
     "drop_template": _dropped,
     "in_days": _days,
+    "everybody_named": _everybody,
     "tick_on": _not_ticked,
     "tick_off": _ticked,
 }

@@ -170,6 +170,7 @@ BUTTONS = (
     _of_a_coach("revoke", rows.nothing, settings.revoke, NEVER),
     _of_a_coach("digest", rows.flagged, digest.asked, NEVER),
     _of_a_coach("seen", rows.flagged, digest.seen, NEVER),
+    _of_a_coach("people", rows.caseload, digest.people, NEVER),
     _of_a_coach("sheet", rows.flagged, digest.sheet, NEVER),
     _of_a_coach("nodigest", rows.nothing, settings.no_digest, 0),
     _of_a_coach("night", rows.nothing, settings.night, 1),

@@ -15,7 +15,8 @@ from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.step import StaffStep
 from core.watching.digest import Digest, Panel, digest, fitted
 
-OPENED = 4  # the first few entries get a button each
+OPENED = 8  # people with a button under the digest itself
+PEOPLE = 24  # people with a button on each page that follows
 
 
 def due(d: StaffStep, event: Due) -> None:
@@ -25,7 +26,7 @@ def due(d: StaffStep, event: Due) -> None:
 
 
 def _anybody(d: StaffStep) -> bool:
-    return any(r.status in ("active", "paused") for r in d.facts.rows)
+    return any(r.status in ("active", "paused") or r.flags for r in d.facts.rows)
 
 
 def asked(d: StaffStep, argument: str) -> None:
@@ -48,24 +49,45 @@ def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
 
 
 def made_for(d: StaffStep, day: date) -> Digest:
-    """The digest of a day, cut to one message as rendered for this coach."""
-    return fitted(digest(d.facts.rows, day), d.facts.length)
+    """The digest of a day, cut to one screen as rendered for this coach."""
+    return fitted(_whole(d, day), d.facts.size)
+
+
+def _whole(d: StaffStep, day: date) -> Digest:
+    return digest(d.facts.rows, day, now=d.now, invitations=d.facts.waiting)
 
 
 def _choices(made: Digest) -> Rows:
-    """Buttons: mark everything shown as seen; cards of the first few; the list."""
-    if not made.entries:
+    """Buttons: mark everything told as seen; the cards of all who are named, page by page; the list."""
+    people = made.named
+    if not people:
         return ((Choice("caseload", "list:need:0"),),)
-    first = list(dict.fromkeys((e.client_id, e.name) for e in made.entries))[:OPENED]
+    total = len(people) + made.left_out
     return (
-        *((((Choice("seen", f"seen:{made.day.isoformat()}"),),)) if _news(made) else ()),
-        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in first)),
+        *(((Choice("seen", f"seen:{made.day.isoformat()}"),),) if made.shown else ()),
+        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in people[:OPENED])),
+        *(((Choice("everybody_named", "people:0", str(total)),),) if total > OPENED else ()),
         (Choice("write", "write"), Choice("caseload", "list:need:0")),
     )
 
 
-def _news(made: Digest) -> bool:
-    return any(not f.seen for e in made.entries for f in e.flags)
+def people(d: StaffStep, value: str) -> None:
+    """A page of buttons for everybody the digest names now, in its order."""
+    everybody = _whole(d, d.today).named
+    pages = max(1, -(-len(everybody) // PEOPLE))
+    page = min(int(value) if value.isdecimal() and len(value) < 9 else 0, pages - 1)
+    turn = []
+    if page > 0:
+        turn.append(Choice("page_before", f"people:{page - 1}"))
+    if page + 1 < pages:
+        turn.append(Choice("page_after", f"people:{page + 1}"))
+    here = everybody[page * PEOPLE : (page + 1) * PEOPLE]
+    d.say(
+        sm.PeopleNamed(len(everybody), page, pages),
+        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in here)),
+        *((tuple(turn),) if turn else ()),
+        (Choice("digest", "digest"), Choice("caseload", "list:need:0")),
+    )
 
 
 def seen(d: StaffStep, value: str) -> None:
@@ -103,13 +125,11 @@ def _sheet(d: StaffStep, day: date, made: Digest, *, pdf: bool = False, new_only
 
 
 def _panels(d: StaffStep, made: Digest, new_only: bool) -> tuple[Panel, ...]:
-    """Panels in the order of the digest, only for what it shows."""
+    """Panels in the order of the digest. new_only: only for what is new in it."""
     by_id = {c.client_id: c for c in d.facts.cards}
     flags: dict[int, CardFact] = {}
-    for entry in made.entries:
-        card = flags.get(entry.client_id) or by_id.get(entry.client_id)
+    for entry in made.entries if new_only else (*made.entries, *made.known):
+        card = by_id.get(entry.client_id)
         if card is not None:
-            before = card.flags if entry.client_id in flags else ()
-            wanted = tuple(f for f in entry.flags if not (new_only and f.seen))
-            flags[entry.client_id] = replace(card, flags=(*before, *wanted))
+            flags[entry.client_id] = replace(card, flags=entry.flags)
     return cards.panels(tuple(flags.values()), d.now - cards.YEAR)

@@ -15,7 +15,7 @@ from core.client import Profile
 from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
-from core.watching.digest import CaseRow, Digest, FlagFact
+from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,8 +86,8 @@ class CohortFact:
     closing: Closing | None = None
 
 
-def no_length(made: Digest) -> int:
-    return 0
+def no_size(made: Digest) -> Size:
+    return Size(0, 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,8 +96,8 @@ class StaffFacts:
 
     coach_id, organiser_id: None for a role this person does not have. slot: of the digest. rows, cards, cohorts,
     templates, coaches: as requested by `needs`; cards are the clients that a name or id matched. coaches: other coaches
-    a client may be handed to, as (id, name).  length: characters of a digest as rendered for this person, provided by
-    bot like the look-ups of ClientFacts.
+    a client may be handed to, as (id, name).  waiting: links that nobody has opened, loaded with rows.  size: of a
+    digest as rendered for this person, provided by bot like the look-ups of ClientFacts.
     """
 
     person_id: int
@@ -111,6 +111,7 @@ class StaffFacts:
     night: bool = True  # whether same-day news may come at night
     invitation: InvitationFact | None = None
     rows: tuple[CaseRow, ...] = ()
+    waiting: tuple[OpenInvitation, ...] = ()
     cards: tuple[CardFact, ...] = ()
     cohorts: tuple[CohortFact, ...] = ()
     templates: tuple[TemplateFact, ...] = ()
@@ -118,7 +119,7 @@ class StaffFacts:
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label
-    length: Callable[[Digest], int] = no_length
+    size: Callable[[Digest], Size] = no_size
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 from decimal import Decimal
 
-from core.care import Plan, Slot
+from core.care import METRIC, Plan, Slot, Units
 from core.dialogue.client.messages import BandSaid, VerdictSaid
 from core.quantity import Amount
 from core.watching.digest import CaseRow, Digest, FlagFact, Panel
@@ -152,6 +152,7 @@ class CardSaid:
     lines: tuple[CardLine, ...]
     flags: tuple[FlagFact, ...]
     note: str
+    units: Units = METRIC
 
 
 @dataclass(frozen=True, slots=True)
@@ -312,6 +313,15 @@ class CareEnded:
 @dataclass(frozen=True, slots=True)
 class DigestSaid:
     digest: Digest
+
+
+@dataclass(frozen=True, slots=True)
+class PeopleNamed:
+    """Buttons for everybody the digest names: how many in all; page from 0, pages in all."""
+
+    total: int
+    page: int
+    pages: int
 
 
 @dataclass(frozen=True, slots=True)

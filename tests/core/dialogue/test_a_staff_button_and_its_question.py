@@ -105,7 +105,7 @@ def changed(before: StaffState, office: Office) -> bool:
 
 def test_the_walk_meets_the_buttons_of_coaches_and_organisers() -> None:
     verbs = {undrawn(b)[0].partition(":")[0] for _, buttons in walked() for b in buttons}
-    assert set(STAFF_BUTTONS) - verbs <= {"revoke", "zone", "saw", "sheet", "cocoach", "coreport"}
+    assert set(STAFF_BUTTONS) - verbs <= {"revoke", "zone", "saw", "sheet", "people", "cocoach", "coreport"}
     assert len(walked()) > 100
 
 

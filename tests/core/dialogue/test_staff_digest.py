@@ -6,6 +6,7 @@ from decimal import Decimal
 from core.dialogue.kit.effects import Say
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.effects import MarkSeen
+from core.watching.digest import Detail, Size
 from core.watching.flags import Code, flag
 from tests.core.dialogue.office import NOW, WEEK, Office, card, kept, readings
 
@@ -29,6 +30,27 @@ def test_a_quiet_week_has_no_button_to_see_anything() -> None:
     office = Office(ADA).due()
     assert office.heard(sm.DigestSaid).digest.calm
     assert office.choices == ["list:need:0"]
+
+
+def test_everybody_named_is_one_tap_away_however_many_there_are() -> None:
+    many = [card(n, f"Client {n:02}", answered=DAY, flags=(kept(n, WISH),)) for n in range(1, 61)]
+    office = Office(*many).due()
+    tapped = [c for c in office.choices if c.startswith("card:")]
+    assert len(tapped) == 8 and "people:0" in office.choices
+    pages = []
+    for page in range(3):
+        office.presses(f"people:{page}")
+        pages += [c for c in office.choices if c.startswith("card:")]
+        assert len(office.choices) <= 100  # buttons the platform allows in one message
+    assert sorted(pages) == sorted(f"card:{n}" for n in range(1, 61)) and pages[:8] == tapped
+    assert office.heard(sm.PeopleNamed) == sm.PeopleNamed(60, 2, 3)
+    assert office.presses("people:99").heard(sm.PeopleNamed).page == 2
+
+
+def test_somebody_known_or_on_a_break_is_one_tap_away() -> None:
+    seen = card(2, "Ben", flags=(kept(9, WISH, seen_at=NOW),))
+    away = card(4, "Dora", status="paused", paused_until=DAY)
+    assert {"card:2", "card:4"} <= set(Office(ADA, seen, away).due().choices)
 
 
 def test_seen_marks_every_flag_that_was_shown() -> None:
@@ -110,8 +132,8 @@ def test_a_digest_can_be_asked_for_at_any_time() -> None:
 
 
 def test_a_digest_is_cut_to_what_fits_as_this_coach_reads_it() -> None:
-    many = [card(n, f"Client {n:02}", flags=(kept(n, WISH),)) for n in range(1, 41)]
-    office = Office(*many, length=lambda made: 100 * len(made.entries))
+    many = [card(n, f"Client {n:02}", answered=DAY, flags=(kept(n, WISH),)) for n in range(1, 41)]
+    office = Office(*many, size=lambda made: Size(0, sum(e.detail is not Detail.NAMED for e in made.entries)))
     made = office.due().heard(sm.DigestSaid).digest
-    assert len(made.entries) + made.left_out == 40
-    assert len(made.entries) == 39
+    assert [e.detail for e in made.entries] == [Detail.SHORT] * 25 + [Detail.NAMED] * 15
+    assert office.presses("seen:2026-03-30").did(MarkSeen) == [MarkSeen(tuple(range(1, 26)))]
