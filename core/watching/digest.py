@@ -40,6 +40,14 @@ CHANGES = frozenset({Code.CHANGE_BETTER_CONFIRMED, Code.CHANGE_WORSE_CONFIRMED, 
 QUIET = frozenset({Code.MISSED_CHECK_INS, Code.UNREACHABLE})
 GRAVITY = {Severity.URGENT: 0, Severity.THIS_WEEK: 1, Severity.NOTE: 2}
 
+INCLUDES: dict[Code, frozenset[Code]] = {  # of the same measure: the one on the left says all that those say
+    Code.BP_SEVERE_REPEATED: frozenset({Code.BP_SEVERE}),
+    Code.ENERGY_FALLING: frozenset({Code.ENERGY_DROPPED, Code.CHANGE_WORSE_LARGE}),
+    Code.ENERGY_DROPPED: frozenset({Code.CHANGE_WORSE_LARGE}),
+    Code.CHANGE_WORSE_CONFIRMED: frozenset({Code.CHANGE_WORSE_LARGE}),
+    Code.MUST_HIGH: frozenset({Code.MUST_MEDIUM}),
+}
+
 NIGHT_BEGINS, NIGHT_ENDS = time(22, 0), time(7, 0)
 LIMIT = 4096  # characters of one message on the platform
 SCREEN = 25  # lines of one phone screen
@@ -131,9 +139,22 @@ class DigestEntry:
         return any(f.severity == Severity.URGENT for f in self.flags)
 
     @property
+    def matters(self) -> tuple[FlagFact, ...]:
+        """The flags without those that another of them includes."""
+        said = {(code, f.measure) for f in self.flags for code in INCLUDES.get(Code(f.code), ())}
+        return tuple(f for f in self.flags if (f.code, f.measure) not in said)
+
+    @property
     def told(self) -> tuple[FlagFact, ...]:
-        """The flags that there is room to tell."""
-        return {Detail.FULL: self.flags, Detail.SHORT: self.flags[:1], Detail.NAMED: ()}[self.detail]
+        """The matters that there is room to tell."""
+        return {Detail.FULL: self.matters, Detail.SHORT: self.matters[:1], Detail.NAMED: ()}[self.detail]
+
+    @property
+    def shown(self) -> tuple[int, ...]:
+        """Ids of the flags that are told, and of those they include."""
+        whole = self.detail is Detail.FULL
+        told = {(c, f.measure) for f in self.told for c in (Code(f.code), *INCLUDES.get(Code(f.code), ()))}
+        return tuple(f.id for f in self.flags if f.id and (whole or (f.code, f.measure) in told))
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,7 +192,7 @@ class Digest:
     @property
     def shown(self) -> tuple[int, ...]:
         """Ids of every flag that is told in it."""
-        return tuple(dict.fromkeys(f.id for e in self.entries for f in e.told if f.id))
+        return tuple(number for e in self.entries for number in e.shown)
 
     @property
     def entries(self) -> tuple[DigestEntry, ...]:

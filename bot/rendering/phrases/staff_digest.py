@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from bot.foundation.reader import length
 from bot.rendering.direction import FSI, PDI, directed
 from bot.rendering.phrases import names, phrase
-from bot.rendering.phrases.coach import OF_A_MEASURE, figure, in_short
+from bot.rendering.phrases.coach import OF_A_MEASURE, figure, flag, in_short
 from bot.rendering.voice import N_, Html, Voice
 from core.care import Units
 from core.dialogue.staff import messages as sm
@@ -97,12 +97,12 @@ def _week(d: Digest, v: Voice) -> Html:
     if d.calm and not d.asked:
         return v.say("A quiet week: no check-in was due.")
     if d.calm and d.kept and not d.known and not d.often:
-        return v.say("A quiet week: {kept} of {asked} asked checked in, and nobody is weighing too often.", **counts)
+        return v.say("A quiet week. Checked in: {kept} of {asked} asked. Nobody is weighing too often.", **counts)
     often = ""
     if d.often:
         often = v.say_n("Still weighing often, as you know: {n}.", "Still weighing often, as you know: {n}.", d.often)
     if d.calm:
-        return v.sentences(v.say("A quiet week: {kept} of {asked} asked checked in.", **counts), often)
+        return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
     return v.sentences(
         v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
         often,
@@ -154,25 +154,34 @@ def _section(v: Voice, title: str, entries: Sequence[DigestEntry]) -> Html:
 
 def entry(v: Voice, one: DigestEntry) -> Html:
     """One client: who, what with its number and since when, their own words, the next step."""
+    (gravest, *_) = one.matters
     if one.client_id == NOBODY and not one.name:
-        return v.say(
-            "• <b>{what}</b>",
-            what=v.sentences(v.say("{facts}.", facts=what(v, one.flags[0], one.units)), _next(v, one.flags[0])),
+        return v.sentences(
+            v.say("• <b>{what}</b>", what=flag(v, gravest.code)),
+            v.say("{facts}.", facts=figure(v, gravest)),
+            _next(v, gravest),
         )
     whole = one.detail is Detail.FULL
-    told = [v.say("{facts}.", facts=v.listed([what(v, f, one.units), _since(v, f)])) for f in one.told]
-    more = len(one.flags) - len(one.told)
+    told = [v.listed([what(v, f, one.units), _since(v, f)]) for f in one.told]
+    more = len(one.matters) - len(told)
     return v.say(
         "• <b>{name}</b>: {what}",
         name=v.name(one.name),
         what=v.sentences(
-            *told,
+            v.say("{facts}.", facts=_joined(v, told)),
             v.say_n("And {n} more.", "And {n} more.", more) if more else "",
-            *(_words(v, f) for f in one.flags if whole),
+            *(_words(v, f) for f in one.matters if whole),
             _state(v, one) if whole else "",
-            _next(v, one.flags[0]) if whole else "",
+            _next(v, gravest) if whole else "",
         ),
     )
+
+
+def _joined(v: Voice, parts: Sequence[Html]) -> Html:
+    (said, *others) = parts
+    for other in others:
+        said = v.say("{one}; {other}", one=said, other=other)
+    return said
 
 
 def what(v: Voice, one: FlagFact, units: Units) -> Html:

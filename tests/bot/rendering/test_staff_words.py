@@ -92,13 +92,13 @@ def test_a_quiet_week_is_one_line_that_says_how_many_of_those_asked_answered() -
     rows = tuple(CaseRow(n, f"C{n}", "active", asked=n < 5, kept=n < 4) for n in range(6))
     head, week = said(*rows).split("\n\n")
     assert head == "<b>Digest of Monday, 30 March: nobody needs you today</b>"
-    assert week == "A quiet week: 4 of 5 asked checked in, and nobody is weighing too often."
+    assert week == "A quiet week. Checked in: 4 of 5 asked. Nobody is weighing too often."
 
 
 def test_a_week_in_which_nobody_answered_is_never_a_quiet_week() -> None:
     quiet = said(*(CaseRow(n, f"C{n}", "active", asked=True) for n in range(60)))
     assert "A quiet week" not in quiet
-    assert "nobody has answered this week, 0 of 60. → Look whether the bot runs." in quiet
+    assert "<b>Nobody at all has answered this week.</b> 0 of 60. → Look whether the bot runs." in quiet
 
 
 def test_a_quiet_week_with_somebody_still_weighing_often_does_not_say_the_opposite() -> None:
@@ -122,6 +122,15 @@ def test_an_entry_says_who_what_the_number_since_when_their_words_and_what_next(
         "• <b>Ada</b>: words that call for help, chest pain or tightness, since 27 Mar. “I have chest pain” → Ring now."
         in said(flagged(1, "Ada", Code.RED_FLAG_WORDS, **words))
     )
+
+
+def test_two_matters_of_one_person_stand_in_one_line_each_with_its_number_and_date() -> None:
+    one, two = (
+        flagged(1, "Mara", c, **e)
+        for c, e in ((Code.FAST_GAIN, {"gain": Decimal("2.6")}), (Code.WEIGHING_OFTEN, {"count": Decimal(3)}))
+    )
+    both = said(replace(one, flags=(*one.flags, *two.flags)))
+    assert "<b>Mara</b>: fast weight gain, +2.6 kg, since 27 Mar; weighing often, 3 times, since 27 Mar. →" in both
 
 
 @pytest.mark.parametrize("code", list(Code))

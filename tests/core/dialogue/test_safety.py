@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 
@@ -130,6 +131,14 @@ def test_the_week_is_read_by_the_limits_the_coach_chose(body):
 def test_too_few_days_say_so():
     chat = pressed_week().says("130/80 and 128/80").later(days=7).wakes_up("pressure_end")
     assert chat.heard(m.PressureTooFew) == m.PressureTooFew(1, 4)
+    (short,) = [x.flag for x in chat.raised if x.flag.code == Code.BP_WEEK_SHORT]
+    assert dict(short.evidence) == {"days": Decimal(1), "needed": Decimal(4)}
+
+
+def test_the_coach_reads_the_words_that_raised_an_alarm():
+    chat = Chat().says("I have chest pain")
+    (raised,) = [x.flag for x in chat.raised if x.flag.code == Code.RED_FLAG_WORDS]
+    assert dict(raised.evidence)["words"] == "I have chest pain"
 
 
 @pytest.mark.parametrize("bpm", ["126", "38"])

@@ -262,6 +262,14 @@ def test_more_urgent_ones_than_one_message_can_hold_are_counted() -> None:
     assert made.left_out == 120 - len(made.entries) > 0 and size(made).characters <= 3900
 
 
+def test_what_another_flag_includes_is_not_told_beside_it_but_counts_as_shown() -> None:
+    once, twice = kept(Code.BP_SEVERE), kept(Code.BP_SEVERE_REPEATED, 2)
+    (one,) = made_of((row(1, "Ada", once, twice),)).needs
+    assert [f.code for f in one.told] == ["bp_severe_repeated"] and set(one.shown) == {once.id, twice.id}
+    other = made_of((row(1, "Ada", kept(Code.CHANGE_WORSE_LARGE, measure="waist"), kept(Code.ENERGY_FALLING)),))
+    assert len(other.needs[0].told) == 2
+
+
 def test_only_what_is_told_counts_as_shown() -> None:
     both = row(1, "Ada", kept(Code.BP_SEVERE), kept(Code.WANTS_COACH))
     (one,) = made_of((both,)).needs
