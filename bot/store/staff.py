@@ -19,7 +19,7 @@ from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
-from bot.store.sealed import secret
+from bot.store.sealed import is_whole, secret
 from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
 from core import schedule
@@ -41,13 +41,16 @@ from core.dialogue.staff.facts import (
 )
 from core.dialogue.staff.names import addressed, meant
 from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
-from core.watching.flags import Code, Severity
+from core.watching.flags import Code, Done, Ended, Severity
 
-WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
+WEEK, A_DAY, A_SECOND = timedelta(days=7), timedelta(days=1), timedelta(seconds=1)
 ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
 MOST_CARDS = 12  # clients loaded for an ambiguous name
 MOST_FLAGGED = 60  # clients whose histories are loaded for a sheet
 THREAD = 20
+PAST = 12  # flags that are over, on a card's history
+A_YEAR = timedelta(days=366)
+SETTLED_WITHIN = timedelta(days=28)
 
 _log = log.get("store")
 
@@ -186,17 +189,71 @@ def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dic
             r.since,
             r.seen_at if r.seen_at is None or r.seen_at <= at else None,
             r.refreshed_at,
+            r.digest_at if r.digest_at is None or r.digest_at <= at else None,
         )
         found.setdefault(r.client_id, []).append(fact)
     return {client: tuple(several) for client, several in found.items()}
 
 
+_OVER = (
+    select(flags, coaches.c.name.label("by_name"))
+    .select_from(flags.outerjoin(coaches, coaches.c.id == flags.c.done_by))
+    .where(among(flags.c.client_id, "clients"), flags.c.cleared_at > bindparam("since"))
+    .order_by(flags.c.cleared_at.desc(), flags.c.id.desc())
+)
+_SETTLED = _OVER.where(
+    flags.c.severity == Severity.URGENT.value,
+    flags.c.ended != Ended.BY_COACH.value,
+    or_(flags.c.digest_at.is_(None), flags.c.digest_at < flags.c.cleared_at),
+)
+
+
+def settled_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dict[int, tuple[FlagFact, ...]]:
+    """Urgent flags that ended by themselves within four weeks and that no digest has told the end of. One query."""
+    return _over(conn.execute(_SETTLED, {"clients": list(client_ids), "since": at - SETTLED_WITHIN}))
+
+
+def past_flags(conn: Connection, client_id: int, at: datetime) -> tuple[FlagFact, ...]:
+    """A client's flags of a year that are over, the last to end first. One query."""
+    return _over(conn.execute(_OVER, {"clients": [client_id], "since": at - A_YEAR})).get(client_id, ())[:PAST]
+
+
+def _over(rows: Iterable[Any]) -> dict[int, tuple[FlagFact, ...]]:
+    """A damaged flag is skipped, so that it does not hide the others."""
+    found: dict[int, list[FlagFact]] = {}
+    for r in rows:
+        try:
+            fact = FlagFact(
+                r.id,
+                Code(r.code).value,
+                Severity(r.severity).value,
+                r.measure or None,
+                codec.loads(r.evidence) if r.evidence else (),  # type: ignore[arg-type]
+                r.since,
+                r.seen_at,
+                r.refreshed_at,
+                r.digest_at,
+                r.cleared_at,
+                r.ended,
+                codec.loads(r.followed) if r.followed else (),  # type: ignore[arg-type]
+                r.done,
+                "" if not is_whole(r.done_words) else r.done_words or "",
+                "" if not is_whole(r.by_name) else r.by_name or "",
+            )
+        except (ValueError, codec.CodecError) as error:
+            _log.error("a flag cannot be loaded", row=r.id, fault=log.fault(error))
+            continue
+        found.setdefault(r.client_id, []).append(fact)
+    return {client: tuple(several) for client, several in found.items()}
+
+
 def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple[CaseRow, ...]:
-    """Everybody with their flags and the outcomes of last week's slots. Two queries."""
+    """Everybody with their flags and the outcomes of last week's slots. Three queries."""
     ids = [c.id for c in everybody]
     if not ids:
         return ()
     open_ = open_flags(conn, ids, now)
+    settled = settled_flags(conn, ids, now)
     week = _week(conn, ids, now)
     return tuple(
         CaseRow(
@@ -212,6 +269,7 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
             flags=open_.get(c.id, ()),
             units=c.units,
             joined=c.created_at,
+            settled=settled.get(c.id, ()),
         )
         for c in everybody
     )
@@ -272,6 +330,7 @@ def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: date
             missed=c.missed,
             paused_until=c.paused_until,
             reachable=c.reachable,
+            past=past_flags(conn, c.id, now) if alone else (),
         )
         for c in several
     )
@@ -335,32 +394,63 @@ def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: d
         coach_thread.note(conn, client, coach_id, text, now)
 
 
-def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
-    """Mark open flags as seen, only for clients of this caseload; return how many."""
+def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], until: datetime, now: datetime) -> int:
+    """Mark open flags as seen, only for clients of this caseload; return how many. until: when they were told; one that
+    has recurred since was not told in this."""
     mine = {c.id for c in caseload.everybody(conn, coach_id)}
     seen = (
         update(flags)
-        .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id.in_(list(mine)), flags.c.cleared_at.is_(None))
+        .where(
+            flags.c.id.in_(list(flag_ids)),
+            flags.c.client_id.in_(list(mine)),
+            flags.c.cleared_at.is_(None),
+            flags.c.refreshed_at < until + A_SECOND,
+        )
         .values(seen_at=now)
     )
     return conn.execute(seen).rowcount
 
 
-def answered(conn: Connection, client: Client, now: datetime) -> None:
+def told_in_digest(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
+    """Note which flags a weekly digest has named, only for clients of this caseload; return how many. The first that
+    names a flag counts, and the first that tells its end."""
+    mine = {c.id for c in caseload.everybody(conn, coach_id)}
+    again = and_(flags.c.severity == Severity.URGENT.value, flags.c.refreshed_at > flags.c.digest_at)
+    told = (
+        update(flags)
+        .where(
+            flags.c.id.in_(list(flag_ids)),
+            flags.c.client_id.in_(list(mine)),
+            or_(flags.c.digest_at.is_(None), again, flags.c.cleared_at > flags.c.digest_at),
+        )
+        .values(digest_at=now)
+    )
+    return conn.execute(told).rowcount
+
+
+def answered(conn: Connection, client: Client, coach_id: int, now: datetime) -> None:
     """Clear a client's request to talk after the coach has written. Authorised by the caller through `caseload`."""
     conn.execute(
         update(flags)
         .where(flags.c.client_id == client.id, flags.c.code == Code.WANTS_COACH.value, flags.c.cleared_at.is_(None))
-        .values(cleared_at=now)
+        .values(cleared_at=now, ended=Ended.BY_COACH.value, done=Done.WROTE.value, done_by=coach_id)
     )
 
 
-def clear(conn: Connection, client: Client, flag_ids: Sequence[int], now: datetime) -> int:
-    """Clear open flags of a client; return how many. Authorised by the caller through `caseload`."""
+def clear(
+    conn: Connection, client: Client, coach_id: int, flag_ids: Sequence[int], done: str, words: str, now: datetime
+) -> int:
+    """Clear open flags of a client with what was done; return how many. Authorised by the caller through `caseload`."""
     ended = (
         update(flags)
         .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id == client.id, flags.c.cleared_at.is_(None))
-        .values(cleared_at=now)
+        .values(
+            cleared_at=now,
+            ended=Ended.BY_COACH.value,
+            done=Done(done).value,
+            done_words=secret(client.key, words or None),
+            done_by=coach_id,
+        )
     )
     return conn.execute(ended).rowcount
 

@@ -102,8 +102,10 @@ class StaffTurn:
                 names = {n: name for n, name, _ in invitations.open_of(conn, coach_id, now)}
                 gone = invitations.revoke(conn, number, coach_id, now)
                 turn.say(Say(sm.InvitationRevoked(names.get(number, "") if gone else "")))
-            case fx.MarkSeen(flag_ids):
-                store.mark_seen(conn, coach_id, flag_ids, now)
+            case fx.MarkSeen(flag_ids, until):
+                store.mark_seen(conn, coach_id, flag_ids, until, now)
+            case fx.ToldInDigest(flag_ids):
+                store.told_in_digest(conn, coach_id, flag_ids, now)
             case fx.SaveTemplate(name, plan):
                 store.save_template(conn, coach_id, name, plan, now)
             case fx.DropTemplate(name):
@@ -157,14 +159,14 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
     match effect:
         case fx.WriteTo(_, text):
             coach_thread.put(conn, [(client.id, coach_id, coach_thread.Direction.TO_CLIENT, text)], now)
-            store.answered(conn, client, now)
+            store.answered(conn, client, coach_id, now)
             _notify_client(conn, client, [FromCoach(now, who.name, text)], now)
         case fx.ChangePlan():
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):
             store.save_note(conn, client, coach_id, text, now)
-        case fx.ClearFlags(_, flag_ids):
-            store.clear(conn, client, flag_ids, now)
+        case fx.ClearFlags(_, flag_ids, done, words):
+            store.clear(conn, client, coach_id, flag_ids, done, words, now)
         case fx.HandOver(_, to_coach):
             _hand_over(conn, who, coach_id, client, to_coach, now)
         case fx.EndCare():

@@ -16,11 +16,14 @@ The life cycle of a flag in the digest:
 
 | the flag is                         | in the digest                                         |
 |-------------------------------------|-------------------------------------------------------|
-| open, not seen                      | in its section                                        |
-| open, seen, urgent or this week's   | `known`, if nothing else of the person is new         |
-| open, seen, a note                  | not listed: it stays on the card                      |
-| urgent, seen, and it happened again | in its section, as if it were new                     |
-| cleared                             | gone; if it recurs, it is a new flag                  |
+| open, neither seen nor told before  | in its section                                        |
+| open, known, urgent or this week's  | `known`, if nothing else of the person is new         |
+| open, known, a note                 | not listed: it stays on the card                      |
+| urgent, known, it happened again    | in its section, as if it were new                     |
+| urgent, and cleared by itself       | once more, with what followed; then on the card       |
+| cleared by a coach, or not urgent   | gone; if it recurs, it is a new flag                  |
+
+Known is what a coach has seen, and what the digest of an earlier week has named.
 """
 
 from __future__ import annotations
@@ -56,12 +59,17 @@ SILENT_FROM = 3  # ours: so many asked and none answered is a matter of the bot,
 STUCK_AFTER = timedelta(days=3)  # ours
 UNUSED_AFTER = timedelta(days=7)
 A_WEEK = timedelta(days=7)
+EARLIER = timedelta(days=6)  # a digest of that age is another week's, even where a coach has moved its day or hour
 
 
 @dataclass(frozen=True, slots=True)
 class FlagFact:
-    """An open flag of a client in the caseload, as stored. refreshed_at: when it last recurred. id: 0 for one that is
-    reckoned for each digest and never stored."""
+    """A flag of a client in the caseload, as stored.
+
+    refreshed_at: when it last recurred.  id: 0 for one that is reckoned for each digest and never stored.  digest_at:
+    when a weekly digest first named it.  cleared_at: None while it is open.  ended, after: what cleared it, and what
+    followed (`core.watching.flags`).  done, words, by: what a coach did, in their words, and their name.
+    """
 
     id: int
     code: str
@@ -71,14 +79,36 @@ class FlagFact:
     since: datetime
     seen_at: datetime | None = None
     refreshed_at: datetime | None = None
+    digest_at: datetime | None = None
+    cleared_at: datetime | None = None
+    ended: str = ""
+    after: tuple[tuple[str, str | Decimal], ...] = ()
+    done: str = ""
+    words: str = ""
+    by: str = ""
 
     @property
     def seen(self) -> bool:
         """Whether a coach has seen it since it last mattered: an urgent flag that recurs counts as new."""
-        if self.seen_at is None:
-            return False
-        again = self.refreshed_at is not None and self.refreshed_at > self.seen_at
-        return not (again and self.severity == Severity.URGENT)
+        return self.seen_at is not None and not self._again(self.seen_at)
+
+    def known(self, now: datetime) -> bool:
+        """Whether it is no news in a digest: it was seen, or an earlier week's digest has named it."""
+        told = self.digest_at is not None and now - self.digest_at >= EARLIER and not self._again(self.digest_at)
+        return self.seen or told
+
+    def _again(self, since: datetime) -> bool:
+        again = self.refreshed_at is not None and self.refreshed_at > since
+        return again and self.severity == Severity.URGENT
+
+    @property
+    def over(self) -> bool:
+        return self.cleared_at is not None
+
+    @property
+    def newest(self) -> datetime:
+        """When it last mattered."""
+        return self.refreshed_at or self.since
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +117,8 @@ class CaseRow:
 
     answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
     kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "left".  units: the client's
-    own, in which their figures are told.  joined: when their row was made.
+    own, in which their figures are told.  joined: when their row was made.  settled: urgent flags that ended by
+    themselves, and no digest has said so yet.
     """
 
     client_id: int
@@ -102,6 +133,7 @@ class CaseRow:
     flags: tuple[FlagFact, ...] = ()
     units: Units = METRIC
     joined: datetime | None = None
+    settled: tuple[FlagFact, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +168,7 @@ class DigestEntry:
 
     @property
     def urgent(self) -> bool:
-        return any(f.severity == Severity.URGENT for f in self.flags)
+        return any(f.severity == Severity.URGENT and not f.over for f in self.flags)
 
     @property
     def matters(self) -> tuple[FlagFact, ...]:
@@ -161,9 +193,9 @@ class DigestEntry:
 class Digest:
     """day: local date of the coach.  needs, changes, quiet, known, away: see above; nobody is in two of them.
 
-    needed: how many of `needs` are people.  asked, kept: the week's check-ins over the whole caseload.  often: how many
-    still weigh often, as was seen before.  rest: clients with nothing to report.  left_out: how many there was no room
-    even to name.
+    needed: how many people are in `needs`, or in `known` with something urgent.  asked, kept: the week's check-ins over
+    the whole caseload.  often: how many still weigh often, as was known before.  rest: clients with nothing to report.
+    left_out: how many there was no room even to name.
     """
 
     day: date
@@ -238,7 +270,7 @@ def digest(
             until = row.paused_until if row.status == "paused" else None
             sections[section].append(DigestEntry(row.client_id, row.name, flags, row.units, row.status, until))
     for one in invitations:
-        if (found := _unused(one.made, now)) is not None and not found.seen:
+        if (found := _unused(one.made, now)) is not None and not found.known(now):
             sections["quiet"].append(DigestEntry(NOBODY, one.name, (found,), status="invited"))
 
     def in_order(section: str) -> tuple[DigestEntry, ...]:
@@ -252,10 +284,10 @@ def digest(
         quiet=in_order("quiet"),
         known=in_order("known"),
         away=in_order("away"),
-        needed=sum(e.client_id != NOBODY for e in sections["needs"]),
+        needed=sum(e.client_id != NOBODY for e in sections["needs"]) + sum(e.urgent for e in sections["known"]),
         asked=asked,
         kept=kept,
-        often=sum(any(f.code == Code.WEIGHING_OFTEN and f.seen for f in r.flags) for r in counted),
+        often=sum(any(f.code == Code.WEIGHING_OFTEN and f.known(now) for f in r.flags) for r in counted),
         rest=sum(r.client_id not in named and r.status == "active" for r in counted),
     )
 
@@ -264,7 +296,7 @@ def _placed(row: CaseRow, now: datetime) -> tuple[str, tuple[FlagFact, ...]]:
     """The section of a client, and the flags that put them there; "" for none."""
     paused = row.status == "paused"
     open_ = [f for f in (*row.flags, *_standing(row, now)) if not (paused and f.code == Code.MISSED_CHECK_INS)]
-    new = tuple(sorted((f for f in open_ if not f.seen), key=_worst_first))
+    new = (*sorted((f for f in open_ if not f.known(now)), key=_worst_first), *row.settled)
     if new:
         return _section(new[0]), new
     old = tuple(sorted((f for f in open_ if f.severity != Severity.NOTE), key=_worst_first))
@@ -275,6 +307,8 @@ def _placed(row: CaseRow, now: datetime) -> tuple[str, tuple[FlagFact, ...]]:
 
 def _section(gravest: FlagFact) -> str:
     code = Code(gravest.code)
+    if gravest.over:
+        return "changes"
     if code in QUIET or code is Code.INVITATION_UNUSED:
         return "quiet"
     return "changes" if code in CHANGES or gravest.severity == Severity.NOTE else "needs"
@@ -305,7 +339,8 @@ def _reckoned(found: Flag) -> FlagFact:
 
 
 def _worst_first(flag: FlagFact) -> tuple[int, bool, float]:
-    return GRAVITY[Severity(flag.severity)], flag.seen, -(flag.refreshed_at or flag.since).timestamp()
+    gravity = GRAVITY[Severity.NOTE if flag.over else Severity(flag.severity)]
+    return gravity, flag.seen, -flag.newest.timestamp()
 
 
 def _entry_order(entry: DigestEntry) -> tuple[bool, int, bool, float, str]:
@@ -396,7 +431,7 @@ def _by_weight(whole: Digest) -> tuple[tuple[str, DigestEntry], ...]:
     every = [(section, entry) for section in SECTIONS for entry in getattr(whole, section)]
 
     def order(item: tuple[str, DigestEntry]) -> tuple[bool, int]:
-        return not item[1].urgent, GRAVITY[Severity(item[1].flags[0].severity)]
+        return not item[1].urgent, _worst_first(item[1].flags[0])[0]
 
     return tuple(sorted(every, key=order))
 

@@ -53,6 +53,28 @@ class NextStep(StrEnum):
     THE_BOT = "the_bot"  # look whether it runs
 
 
+class Ended(StrEnum):
+    """What cleared a flag."""
+
+    BY_COACH = "by_coach"
+    READING = "reading"
+    ANSWER = "answer"
+    HEARD = "heard"
+    TIME = "time"
+    CORRECTED = "corrected"  # the reading that raised it was a slip
+
+
+class Done(StrEnum):
+    """What a coach did about a flag."""
+
+    RANG = "rang"
+    WROTE = "wrote"
+    MET = "met"
+    REFERRED = "referred"
+    NOTHING = "nothing"  # nothing was needed
+    OWN = "own"  # in the coach's words
+
+
 class Code(StrEnum):
     BP_SEVERE = "bp_severe"
     BP_SEVERE_REPEATED = "bp_severe_repeated"

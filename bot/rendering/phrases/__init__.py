@@ -37,6 +37,7 @@ MODULES = (
     "staff",
     "staff_card",
     "staff_digest",
+    "staff_history",
     "cohort",
     "cohort_members",
 )

@@ -227,6 +227,15 @@ def in_short(v: Voice, code: str) -> Html:
     return v.say(SHORT.get(code, FLAG_OTHER))
 
 
+def what(v: Voice, one: FlagFact, units: Units) -> Html:
+    """What a flag is about, with its number: "Waist: worse, confirmed, +6 cm"."""
+    number = figure(v, one, units)
+    said = v.listed([in_short(v, one.code), *([number] if number else [])])
+    if one.measure and one.code in OF_A_MEASURE:
+        return v.say("{measure}: {what}", measure=names.measure(v, one.measure), what=said)
+    return said
+
+
 def figure(v: Voice, one: FlagFact, units: Units | None = None) -> Html:
     """The number a flag is about, in a few words, "" if it is about none: one flag has one number, wherever it is told.
 
@@ -287,6 +296,103 @@ def urgent_flag(said: cm.UrgentFlag, v: Voice) -> str:
         v.say("{measure}. {evidence}", measure=about, evidence=facts) if about and facts else about or facts,
         v.say("Since: {day}, {time}", day=v.local_day(said.since), time=v.local_time(said.since)),
     )
+
+
+@phrase(cm.RepeatTaken)
+def repeat_taken(said: cm.RepeatTaken, v: Voice) -> str:
+    what = v.listed([in_short(v, said.code), evidence(v, said.measure, said.after)])
+    if said.slip:
+        return v.sentences(
+            v.say("<b>{name}</b> has put the figures of this alarm right: they were a slip.", name=v.name(said.name)),
+            v.say("{facts}.", facts=what),
+        )
+    return v.sentences(
+        v.say("<b>{name}</b>: the next measurement after this alarm is in.", name=v.name(said.name)),
+        v.say("{facts}.", facts=what),
+        v.say("It no longer alarms.") if said.settled else v.say("It alarms as well."),
+    )
+
+
+@phrase(cm.SignAnswered)
+def sign_answered(said: cm.SignAnswered, v: Voice) -> str:
+    return v.say(
+        "<b>{name}</b> has answered the question that stood: it was no sign ({sign}).",
+        name=v.name(said.name),
+        sign=sign(v, said.sign),
+    )
+
+
+# What the client was told when a flag was raised, by its code or, for words, by their level.
+TOLD: dict[str, str] = {
+    "bp_severe": N_("Told: rest, take it again, and when to call for help."),
+    "bp_severe_repeated": N_("Told: call a clinician now."),
+    "bp_low": N_("Told: see a clinician today."),
+    "pulse_fast": N_("Told: sit still and count again, and when to call for help."),
+    "pulse_slow": N_("Told: sit still and count again, and when to call for help."),
+    "fast_gain": N_("Told: call the clinic that asked for the weighing."),
+    "symptom_reported": N_("Told: no test today, and when to call for help."),
+    "emergency": N_("Told: call for help now, with the number."),
+    "same_day": N_("Told: see a clinician today."),
+    "stop_rest": N_("Told: stop and rest, and when to call for help."),
+    "talk": N_("Told: whom to talk to."),
+    "sign_unanswered": N_("Asked: is it happening now?"),
+}
+ANSWERS: dict[str, str] = {
+    "me": N_("They answered: yes, to me."),
+    "nearby": N_("They answered: somebody with me."),
+    "over": N_("They answered: it is over."),
+    "none": N_("They answered: it was no sign."),
+}
+DONE: dict[str, str] = {
+    "rang": N_("Rang"),
+    "wrote": N_("Wrote"),
+    "met": N_("Met"),
+    "referred": N_("Referred on"),
+    "nothing": N_("Nothing needed"),
+}
+ENDED: dict[str, str] = {
+    "reading": N_("Settled by the next measurement, {day}."),
+    "answer": N_("Over when they answered, {day}."),
+    "heard": N_("Over when they wrote again, {day}."),
+    "time": N_("Over after four quiet weeks, {day}."),
+    "corrected": N_("It was a slip, put right {day}."),
+}
+
+
+def told(v: Voice, one: FlagFact) -> Html:
+    """What the client was told when this flag was raised; "" for nothing."""
+    level = str(dict(one.evidence).get("level", ""))
+    key = level if one.code == Code.RED_FLAG_WORDS else one.code
+    return v.say(TOLD[key]) if key in TOLD else Html("")
+
+
+def followed(v: Voice, one: FlagFact, units: Units | None = None) -> Html:
+    """What came after a flag that is over: the next measurement, or what they answered."""
+    after = dict(one.after)
+    answer = after.get("answer")
+    if isinstance(answer, str):
+        return v.say(ANSWERS[answer]) if answer in ANSWERS else Html("")
+    facts = evidence(v, one.measure, one.after, units)
+    return v.say("Then {facts}.", facts=facts) if facts else Html("")
+
+
+def ended(v: Voice, one: FlagFact) -> Html:
+    """How a flag ended: by itself, or who dealt with it and how."""
+    if one.cleared_at is None:
+        return Html("")
+    day = v.short_date(one.cleared_at.astimezone(v.reader.zone).date())
+    if one.ended in ENDED:
+        return v.say(ENDED[one.ended], day=day)
+    by = v.say("{name}, {day}", name=v.name(one.by), day=day) if one.by else day
+    parts = [done(v, one.done)] if one.done in DONE else []
+    if one.words:
+        parts.append(v.say("“{words}”", words=v.typed(one.words, 200)))
+    what = v.listed(parts)
+    return v.say("Dealt with ({by}): {what}.", by=by, what=what) if parts else v.say("Dealt with ({by}).", by=by)
+
+
+def done(v: Voice, key: str) -> Html:
+    return v.say(DONE[key])
 
 
 @phrase(cm.ClientWord)

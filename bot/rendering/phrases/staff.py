@@ -438,11 +438,6 @@ def seen_noted(said: sm.SeenNoted, v: Voice) -> str:
     return v.say_n("Noted as seen, for {n} client.", "Noted as seen, for {n} clients.", len(said.names))
 
 
-@phrase(sm.FlagsCleared)
-def flags_cleared(said: sm.FlagsCleared, v: Voice) -> str:
-    return v.say("Dealt with: the flags of {name} are cleared. What happens again is new.", name=v.name(said.name))
-
-
 @phrase(sm.NothingToDraw)
 def nothing_to_draw(said: sm.NothingToDraw, v: Voice) -> str:
     return v.say("There is nothing to draw: nobody who is flagged has two readings of it yet.")

@@ -5,11 +5,12 @@ from __future__ import annotations
 import html
 import re
 from collections.abc import Sequence
+from datetime import date
 
 from bot.foundation.reader import length
 from bot.rendering.direction import FSI, PDI, directed
-from bot.rendering.phrases import names, phrase
-from bot.rendering.phrases.coach import OF_A_MEASURE, figure, flag, in_short
+from bot.rendering.phrases import phrase
+from bot.rendering.phrases.coach import ended, figure, flag, followed, told, what
 from bot.rendering.voice import N_, Html, Voice
 from core.care import Units
 from core.dialogue.staff import messages as sm
@@ -75,7 +76,7 @@ def _wrapped(paragraph: str) -> int:
 
 def _whole(d: Digest, v: Voice) -> Html:
     return v.paragraphs(
-        _head(d, v),
+        v.lines(_head(d, v), _still_open(d, v)),
         _section(v, "", d.needs),
         _section(v, v.say("Worth knowing"), d.changes),
         _section(v, v.say("Gone quiet"), d.quiet),
@@ -116,20 +117,21 @@ def _left_out(d: Digest, v: Voice) -> Html:
     return v.say_n("And {n} more: /caseload", "And {n} more: /caseload", d.left_out)
 
 
+def _still_open(d: Digest, v: Voice) -> Html:
+    """What is urgent and no news, and nobody has dealt with yet: it stands first."""
+    names_ = [v.name(e.name) for e in d.known if e.urgent]
+    if not names_:
+        return Html("")
+    return v.say_n(
+        "{n} urgent and still open: {names}", "{n} urgent and still open: {names}", len(names_), names=v.listed(names_)
+    )
+
+
 def _known(d: Digest, v: Voice) -> Html:
-    """What is unchanged, in a line for what is urgent and one for the rest."""
-    open_ = [v.name(e.name) for e in d.known if e.urgent]
-    rest = [v.name(e.name) for e in d.known if not e.urgent]
-    return v.lines(
-        v.say_n(
-            "{n} urgent and still open: {names}",
-            "{n} urgent and still open: {names}",
-            len(open_),
-            names=v.listed(open_),
-        )
-        if open_
-        else "",
-        v.say_n("{n} known: {names}", "{n} known: {names}", len(rest), names=v.listed(rest)) if rest else "",
+    """What is unchanged and not urgent, in a line."""
+    names_ = [v.name(e.name) for e in d.known if not e.urgent]
+    return (
+        v.say_n("{n} known: {names}", "{n} known: {names}", len(names_), names=v.listed(names_)) if names_ else Html("")
     )
 
 
@@ -162,18 +164,28 @@ def entry(v: Voice, one: DigestEntry) -> Html:
             _next(v, gravest),
         )
     whole = one.detail is Detail.FULL
-    told = [v.listed([what(v, f, one.units), _since(v, f)]) for f in one.told]
-    more = len(one.matters) - len(told)
+    open_ = [v.listed([what(v, f, one.units), _since(v, f)]) for f in one.told if not f.over]
+    more = len(one.matters) - len(one.told)
     return v.say(
         "• <b>{name}</b>: {what}",
         name=v.name(one.name),
         what=v.sentences(
-            v.say("{facts}.", facts=_joined(v, told)),
+            v.say("{facts}.", facts=_joined(v, open_)) if open_ else "",
+            *(_settled(v, f, one.units) for f in one.told if f.over),
             v.say_n("And {n} more.", "And {n} more.", more) if more else "",
             *(_words(v, f) for f in one.matters if whole),
             _state(v, one) if whole else "",
             _next(v, gravest) if whole else "",
         ),
+    )
+
+
+def _settled(v: Voice, one: FlagFact, units: Units) -> Html:
+    """An alarm that is over: what, when, what they were told, what followed."""
+    return v.sentences(
+        v.say("{facts}.", facts=v.listed([what(v, one, units), v.short_date(_day(v, one))])),
+        told(v, one),
+        followed(v, one, units) or ended(v, one),
     )
 
 
@@ -184,17 +196,12 @@ def _joined(v: Voice, parts: Sequence[Html]) -> Html:
     return said
 
 
-def what(v: Voice, one: FlagFact, units: Units) -> Html:
-    """What a flag is about, with its number: "Waist: worse, confirmed, +6 cm"."""
-    number = figure(v, one, units)
-    said = v.listed([in_short(v, one.code), *([number] if number else [])])
-    if one.measure and one.code in OF_A_MEASURE:
-        return v.say("{measure}: {what}", measure=names.measure(v, one.measure), what=said)
-    return said
-
-
 def _since(v: Voice, one: FlagFact) -> Html:
-    return v.say("since {day}", day=v.short_date(one.since.astimezone(v.reader.zone).date()))
+    return v.say("since {day}", day=v.short_date(_day(v, one)))
+
+
+def _day(v: Voice, one: FlagFact) -> date:
+    return one.since.astimezone(v.reader.zone).date()
 
 
 def _words(v: Voice, one: FlagFact) -> Html:
@@ -211,4 +218,4 @@ def _state(v: Voice, one: DigestEntry) -> Html:
 
 
 def _next(v: Voice, one: FlagFact) -> Html:
-    return v.say("→ {step}", step=v.say(NEXT[RULES[Code(one.code)].step]))
+    return v.say("→ {step}", step=v.say(NEXT["look" if one.over else RULES[Code(one.code)].step]))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bot.rendering.phrases import names
+from bot.rendering.phrases.coach import DONE
 from bot.rendering.voice import N_, Voice
 
 LABELS: dict[str, str] = {
@@ -22,6 +23,8 @@ LABELS: dict[str, str] = {
     "plan": N_("Plan"),
     "note": N_("Note"),
     "dealt_with": N_("Dealt with"),
+    "history": N_("History"),
+    **{f"done_{key}": words for key, words in DONE.items()},
     "hand_over": N_("Hand over"),
     "end_care": N_("End care"),
     "change_measures": N_("Measures"),

@@ -20,7 +20,7 @@ from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.cautions import ASK_FIRST
 from core.measures.measure import BodySize, Measure, MeasureKind
 from core.reading import How
-from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flag, flags_of_week
+from core.watching.flags import ClientWeek, Code, Ended, WhatFollowed, cleared, flag, flags_of_week
 
 PRESSURE_DAYS = 7
 RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
@@ -50,7 +50,7 @@ def watch_week(d: ClientStep) -> None:
     for open_flag in d.facts.flags:
         weighing = open_flag.code == Code.WEIGHING_OFTEN
         if cleared(Code(open_flag.code), open_flag.since, WhatFollowed(again_at=again if weighing else None), d.now):
-            d.do(Lower(open_flag.code, open_flag.measure))
+            d.do(Lower(open_flag.code, open_flag.measure, Ended.TIME))
 
 
 def watch_retests(d: ClientStep, day: date) -> None:

@@ -21,7 +21,7 @@ from core.measures.home_bp_series import SeriesMean, TooFewDays, mean_of
 from core.measures.measure import Score
 from core.quantity import half_up
 from core.reading import Reading
-from core.watching.flags import Code, flag
+from core.watching.flags import Code, Ended, flag
 
 MEASURE = "blood_pressure"
 READINGS_A_PROMPT = 2
@@ -85,7 +85,7 @@ def finish(d: ClientStep) -> None:
         few = {"days": Decimal(found.days), "needed": Decimal(DAYS_NEEDED)}
         d.do(Raise(flag(Code.BP_WEEK_SHORT, d.now, MEASURE, **few)))
         return
-    d.do(Lower(Code.BP_WEEK_SHORT, MEASURE))
+    d.do(Lower(Code.BP_WEEK_SHORT, MEASURE, Ended.READING))
     assert isinstance(found, SeriesMean)
     measure = MEASURES[MEASURE]
     d.say(m.PressureWeekDone(half_up(found.systolic, 0), half_up(found.diastolic, 0), found.used_days, found.used))

@@ -142,6 +142,8 @@ BUTTONS = (
     _of_a_client("card", caseload.open_card, NEVER),
     _of_a_client("thread", caseload.thread, NEVER),
     _of_a_client("clear", caseload.dealt_with, NEVER),
+    _of_a_client("done", caseload.done, 2),
+    _of_a_client("past", caseload.history, NEVER),
     _of_a_client("saw", caseload.mark_flag_seen, NEVER),
     _of_a_client("write", caseload.write_to, NEVER, rows.card_or_caseload),
     _of_a_client("pick", caseload.pick, 1),

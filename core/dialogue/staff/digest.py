@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
-from core.dialogue.staff.effects import MarkSeen
+from core.dialogue.staff.effects import MarkSeen, ToldInDigest
 from core.dialogue.staff.facts import CardFact
-from core.dialogue.staff.step import StaffStep
+from core.dialogue.staff.step import StaffStep, stamp
 from core.watching.digest import Digest, Panel, digest, fitted
 
 OPENED = 8  # people with a button under the digest itself
@@ -42,8 +42,10 @@ def asked(d: StaffStep, argument: str) -> None:
 def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
     """The text, and a picture of what is new in it; what was already seen is not drawn again."""
     made = made_for(d, day)
-    d.become(digest_day=day, digest_flags=made.shown)
-    d.say(sm.DigestSaid(made), *_choices(made), occasion=occasion)
+    d.become(digest_day=day, digest_flags=made.shown, digest_at=d.now)
+    if occasion is not None and made.shown:
+        d.do(ToldInDigest(made.shown))
+    d.say(sm.DigestSaid(made), *_choices(made, d.now), occasion=occasion)
     if (found := _sheet(d, day, made, new_only=True)) is not None:
         d.say(found, (Choice("as_pdf", "sheet:pdf"),), occasion=f"{occasion}/sheet" if occasion else None)
 
@@ -57,14 +59,14 @@ def _whole(d: StaffStep, day: date) -> Digest:
     return digest(d.facts.rows, day, now=d.now, invitations=d.facts.waiting)
 
 
-def _choices(made: Digest) -> Rows:
+def _choices(made: Digest, now: datetime) -> Rows:
     """Buttons: mark everything told as seen; the cards of all who are named, page by page; the list."""
     people = made.named
     if not people:
         return ((Choice("caseload", "list:need:0"),),)
     total = len(people) + made.left_out
     return (
-        *(((Choice("seen", f"seen:{made.day.isoformat()}"),),) if made.shown else ()),
+        *(((Choice("seen", f"seen:{stamp(now)}"),),) if made.shown else ()),
         *rows_of(*(Choice("client", f"card:{client}", name) for client, name in people[:OPENED])),
         *(((Choice("everybody_named", "people:0", str(total)),),) if total > OPENED else ()),
         (Choice("write", "write"), Choice("caseload", "list:need:0")),
@@ -91,15 +93,16 @@ def people(d: StaffStep, value: str) -> None:
 
 
 def seen(d: StaffStep, value: str) -> None:
-    """Everything the digest of that day showed is marked as seen; for an older digest, the current one is shown."""
-    if d.state.digest_day is None or value != d.state.digest_day.isoformat():
+    """What that very message told is marked as seen; for an older one, the digest is shown as it is now."""
+    at = d.state.digest_at
+    if at is None or value != stamp(at):
         _say(d, d.today)
         return
     shown = frozenset(d.state.digest_flags)
     here = tuple(f.id for r in d.facts.rows for f in r.flags if f.id in shown)
-    names = tuple(r.name for r in d.facts.rows if any(f.id in shown for f in r.flags))
+    names = tuple(r.name for r in d.facts.rows if any(f.id in shown for f in (*r.flags, *r.settled)))
     if here:
-        d.do(MarkSeen(here))
+        d.do(MarkSeen(here, at))
     d.say(sm.SeenNoted(names))
 
 

@@ -29,7 +29,8 @@ class WordFact:
 
 @dataclass(frozen=True, slots=True)
 class CardFact:
-    """Everything a coach may see of one client. history as in ClientFacts; flags open ones; thread newest last."""
+    """Everything a coach may see of one client. history as in ClientFacts; flags open ones; past: flags that are over,
+    the last to end first; thread newest last."""
 
     client_id: int
     name: str
@@ -47,6 +48,7 @@ class CardFact:
     missed: int = 0
     paused_until: date | None = None
     reachable: bool = True
+    past: tuple[FlagFact, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

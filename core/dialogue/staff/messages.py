@@ -350,7 +350,36 @@ class SeenNoted:
 
 @dataclass(frozen=True, slots=True)
 class FlagsCleared:
+    """done, words: what was done, as in core.watching.flags.Done; "" in a message from before it was asked."""
+
     name: str
+    done: str = ""
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskDone:
+    """What was done about these flags?"""
+
+    name: str
+    flags: tuple[FlagFact, ...]
+    units: Units = METRIC
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhyNothing:
+    """Why was nothing needed about something urgent?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class HistorySaid:
+    """Flags of a client that are over, the last to end first."""
+
+    name: str
+    flags: tuple[FlagFact, ...]
+    units: Units = METRIC
 
 
 # --- settings and leaving ---------------------------------------------------------------------------------------

@@ -150,6 +150,27 @@ def test_what_is_known_folds_into_one_line() -> None:
     assert week.count("Dora") == 1
 
 
+def test_an_alarm_that_settled_says_what_when_what_they_were_told_and_what_followed() -> None:
+    (one,) = flagged(1, "Ada", Code.PULSE_FAST, rate=Decimal(128)).flags
+    over = replace(one, cleared_at=NOW, ended="reading", after=(("rate", Decimal(96)),))
+    assert (
+        "• <b>Ada</b>: very fast resting pulse, 128 beats a minute, 27 Mar. Told: sit still and count again, and when to"
+        " call for help. Then Rate: 96 beats a minute. → Look at the card."
+    ) in said(CaseRow(1, "Ada", "active", asked=True, kept=True, settled=(over,)))
+
+
+def test_the_history_says_who_dealt_with_it_and_how() -> None:
+    words = {"level": "emergency", "sign": "chest_pain", "words": "I have chest pain"}
+    (one,) = flagged(1, "Ada", Code.RED_FLAG_WORDS, **words).flags
+    over = replace(one, cleared_at=NOW, ended="by_coach", done="rang", words="her son is with her", by="Rowan")
+    assert text(sm.HistorySaid("Ada", (over,))).split("\n")[1] == (
+        "• 27 Mar: words that call for help, chest pain or tightness. “I have chest pain” Told: call for help now, with"
+        " the number. Dealt with (Rowan, 30 Mar): Rang, “her son is with her”."
+    )
+    many = tuple(replace(over, words="w" * 200, id=n) for n in range(40))
+    assert length(text(sm.HistorySaid("Ada", many))) <= 4096
+
+
 def test_one_flag_has_one_number_in_the_text_the_card_and_the_picture() -> None:
     from core.dialogue.staff.card import panels
     from core.watching.flags import flag

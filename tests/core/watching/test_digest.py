@@ -169,6 +169,29 @@ def test_a_seen_flag_is_known_and_not_named_twice() -> None:
     assert made.named == ((2, "Ben"), (1, "Ada"))
 
 
+def test_what_an_earlier_weeks_digest_has_named_is_known_whether_or_not_anybody_pressed_seen() -> None:
+    lately, before = (kept(Code.WANTS_COACH, 9, digest_at=NOW - timedelta(days=days)) for days in (5, 7))
+    made = made_of((row(1, "Ada", lately), row(2, "Ben", before)))
+    assert ([e.name for e in made.needs], [e.name for e in made.known]) == (["Ada"], ["Ben"])
+
+
+def test_something_urgent_that_is_known_still_needs_a_person() -> None:
+    made = made_of((row(1, "Ada", kept(Code.BP_SEVERE, 9, seen=True)), row(2, "Ben", kept(Code.WANTS_COACH))))
+    assert made.needed == 2 and [e.urgent for e in made.known] == [True]
+
+
+def test_something_urgent_that_happened_again_after_a_digest_named_it_is_new() -> None:
+    again = kept(Code.BP_SEVERE, 9, digest_at=NOW - timedelta(days=7), refreshed_at=NOW - timedelta(days=1))
+    assert [e.name for e in made_of((row(1, "Ada", again),)).needs] == ["Ada"]
+
+
+def test_an_alarm_that_settled_by_itself_is_told_but_needs_nobody() -> None:
+    over = kept(Code.PULSE_FAST, 3, cleared_at=NOW - timedelta(days=3), ended="reading", after=(("rate", Decimal(96)),))
+    made = made_of((row(1, "Ada", settled=(over,)), row(2, "Ben", kept(Code.WANTS_COACH), settled=(over,))))
+    assert [e.name for e in made.changes] == ["Ada"] and made.needed == 1 and not made.changes[0].urgent
+    assert made.shown == (made.needs[0].flags[0].id, over.id, over.id)
+
+
 def test_a_seen_note_is_on_the_card_only() -> None:
     assert made_of((row(1, "Ada", kept(Code.CHANGE_BETTER_CONFIRMED, seen=True)),), DAY).calm
 
