@@ -300,15 +300,11 @@ def urgent_flag(said: cm.UrgentFlag, v: Voice) -> str:
 
 @phrase(cm.RepeatTaken)
 def repeat_taken(said: cm.RepeatTaken, v: Voice) -> str:
-    what = v.listed([in_short(v, said.code), evidence(v, said.measure, said.after)])
+    facts = {"name": v.name(said.name), "what": in_short(v, said.code), "value": measured(v, said.measure, said.after)}
     if said.slip:
-        return v.sentences(
-            v.say("<b>{name}</b> has put the figures of this alarm right: they were a slip.", name=v.name(said.name)),
-            v.say("{facts}.", facts=what),
-        )
+        return v.say("<b>{name}</b>: the figures of the alarm ({what}) were a slip, put right to {value}.", **facts)
     return v.sentences(
-        v.say("<b>{name}</b>: the next measurement after this alarm is in.", name=v.name(said.name)),
-        v.say("{facts}.", facts=what),
+        v.say("<b>{name}</b>: measured since the alarm ({what}): {value}.", **facts),
         v.say("It no longer alarms.") if said.settled else v.say("It alarms as well."),
     )
 
@@ -372,8 +368,18 @@ def followed(v: Voice, one: FlagFact, units: Units | None = None) -> Html:
     answer = after.get("answer")
     if isinstance(answer, str):
         return v.say(ANSWERS[answer]) if answer in ANSWERS else Html("")
-    facts = evidence(v, one.measure, one.after, units)
-    return v.say("Then {facts}.", facts=facts) if facts else Html("")
+    value = measured(v, one.measure, one.after, units)
+    return v.say("Then {value}.", value=value) if value else Html("")
+
+
+def measured(v: Voice, measure: str | None, after: Evidence, units: Units | None = None) -> Html:
+    """What was measured next, without its name: "150/94 mmHg"."""
+    return v.listed(
+        [
+            shown if isinstance(shown, Html) else _value(v, measure, name, shown, units)
+            for name, shown in _paired(v, after)
+        ]
+    )
 
 
 def ended(v: Voice, one: FlagFact) -> Html:

@@ -102,7 +102,7 @@ def _week(d: Digest, v: Voice) -> Html:
     often = ""
     if d.often:
         often = v.say_n("Still weighing often, as you know: {n}.", "Still weighing often, as you know: {n}.", d.often)
-    if d.calm:
+    if d.calm and d.kept:
         return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
     return v.sentences(
         v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
