@@ -32,7 +32,7 @@ from core.measures.home_bp_series import (
 )
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Understood
 from core.reading import SAME, Reading
-from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, falls, weight_says_nothing
+from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, drops, falls, weight_says_nothing
 
 Sides = tuple[TakenValue | None, TakenValue | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
@@ -276,7 +276,10 @@ class RatingTrack(Track):
         if last.taken_at == now.taken_at:
             return True
         since = last.taken_at - ENERGY_WINDOW
-        return falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1], by)
+        usual = [r.value for r in self.recent if r.taken_at >= now.taken_at - ENERGY_WINDOW]
+        return drops(now.value, usual, by) or falls(
+            now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1], by
+        )
 
     def history(self, at: datetime) -> Sequence[Reading]:
         return [rating.reading() for rating in self.recent]

@@ -214,11 +214,16 @@ def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal) ->
     return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - by
 
 
+def drops(now: Decimal, usual: Sequence[Decimal], by: Decimal) -> bool:
+    """Whether one rating lies at least `by` below the mean of the four weeks before it."""
+    return len(usual) >= ENERGY_FEWEST and now <= mean(usual) - by
+
+
 def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal) -> Iterator[Flag]:
     if not before:
         return
     last = before[-1]
-    if now.value > TOP_RATING - by or last.value > TOP_RATING - by:
+    if now.value > TOP_RATING - by:
         return
     usual = [r.value for r in before[:-1] if r.taken_at >= last.taken_at - ENERGY_WINDOW]
     if falls(now.value, last.value, usual, by):
@@ -230,6 +235,12 @@ def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal) -> Iterator[F
             before=last.value,
             mean=mean(usual),
         )
+    elif drops(now.value, usual := _in_window(before, now), by):
+        yield flag(Code.ENERGY_DROPPED, now.taken_at, now.measure, rating=now.value, mean=mean(usual))
+
+
+def _in_window(before: Sequence[Reading], now: Reading) -> list[Decimal]:
+    return [r.value for r in before if r.taken_at >= now.taken_at - ENERGY_WINDOW]
 
 
 def _of_falls(assessment: Assessment) -> Iterator[Flag]:

@@ -38,6 +38,7 @@ MODULES = (
     "staff",
     "staff_card",
     "staff_digest",
+    "staff_history",
     "cohort",
     "cohort_members",
 )

@@ -194,7 +194,8 @@ class State:
     weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
-    alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.
+    alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
+    that were asked for at a check-in and not given, with how often.
     """
 
     asking: Asking | None = None
@@ -214,6 +215,7 @@ class State:
     early_withdrawn: tuple[datetime, ...] = ()
     alarm: Alarm | None = None
     facts_noted: FactsNoted | None = None
+    owed: tuple[tuple[str, int], ...] = ()
 
 
 def same_question(one: State, other: State) -> bool:

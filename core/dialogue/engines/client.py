@@ -37,7 +37,7 @@ from core.dialogue.client import (
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
-from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn
+from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn, Raise
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
 from core.dialogue.client.open_question import put_again
 from core.dialogue.client.start import after_leaving
@@ -79,6 +79,7 @@ from core.measures.measure import Misunderstood, Understood
 from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
+from core.watching.flags import worded
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
@@ -113,7 +114,15 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
     if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
         help_and_menu.not_sure(d)  # every message and press gets an answer
     _call_off(d, state)
+    if isinstance(event, Text | Command):
+        _in_own_words(d, event.text if isinstance(event, Text) else event.argument)
     return d.finish()
+
+
+def _in_own_words(d: ClientStep, text: str) -> None:
+    """What was raised by words says which, so that the coach reads them."""
+    if text.strip():
+        d.effects = [Raise(worded(x.flag, text)) if isinstance(x, Raise) else x for x in d.effects]
 
 
 def _call_off(d: ClientStep, before: State) -> None:
