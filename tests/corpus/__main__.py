@@ -1,4 +1,4 @@
-"""`python -m tests.corpus danger|destructive|numbers [--held | --tune] [--list-missed]`: how much is understood.
+"""How much is understood: `python -m tests.corpus answers|danger|destructive|numbers [--held|--tune] [--list-missed]`.
 
 `python -m tests.corpus fuzz [--texts N]`: whether anything raises.
 """
