@@ -93,8 +93,8 @@ RULES: dict[Code, FlagRule] = {
         Clears.NEXT_READING,
     ),
     Code.BP_LOW: FlagRule(
-        Severity.THIS_WEEK,
-        "below 90 or 60 together with dizziness or fainting; a low reading alone is no flag",
+        Severity.URGENT,
+        "below 90 or 60 together with dizziness or fainting, as words of it are; a low reading alone is no flag",
         ("systolic", "diastolic", "symptom"),
         Clears.NEXT_READING,
     ),

@@ -6,6 +6,8 @@ the sources named in core.references.bp_severe, bp_low and rhr_adult_range.
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
@@ -72,11 +74,13 @@ def emergency_number(v: Voice, number: str) -> Html:
     return Html(v.numbers.isolate(number)) if number else _local(v)
 
 
-def told(v: Voice, coach: str) -> Html:
-    """That the coach has been told; with an empty name, that they could not be."""
-    if coach:
-        return v.say("I have told {coach}.", coach=v.coach(coach))
-    return v.say("I could not tell your coach just now.")
+def told(v: Voice, coach: str, at: datetime | None) -> Html:
+    """That the coach has been told, or when they will be; with an empty name, that they could not be."""
+    if not coach:
+        return v.say("I could not tell your coach just now.")
+    if at is not None:
+        return v.say("It is night for {coach} now. I will pass it on at {time}.", coach=v.coach(coach), time=v.time(at))
+    return v.say("I have told {coach}.", coach=v.coach(coach))
 
 
 @phrase(m.GateWell)
@@ -107,7 +111,7 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
             "For chest pain, fainting, trouble breathing or sudden weakness, call {number} now.",
             number=_number(v, said.number),
         ),
-        told(v, said.coach),
+        told(v, said.coach, said.at),
     )
 
 
@@ -289,6 +293,10 @@ def stood_down(said: m.StoodDown, v: Voice) -> str:
 
 @phrase(m.CoachTold)
 def coach_told(said: m.CoachTold, v: Voice) -> str:
+    if said.at is not None:
+        return v.sentences(
+            told(v, said.coach, said.at), v.say("Please do not wait for that if you need help before then.")
+        )
     return v.say(
         "I have told {coach}. Please do not wait for an answer if you need help now.", coach=v.coach(said.coach)
     )
@@ -420,5 +428,5 @@ def fast_gain(said: m.FastGain, v: Voice) -> str:
     return v.sentences(
         v.say("Your weight has gone up fast. Please call your doctor or nurse today, as you were asked to."),
         v.say("If it is hard to breathe, call {number}.", number=_number(v, said.number)),
-        told(v, said.coach),
+        told(v, said.coach, said.at),
     )

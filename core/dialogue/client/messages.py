@@ -78,7 +78,14 @@ class SkipCost:
 
 @dataclass(frozen=True, slots=True)
 class TooYoung:
-    """Samehour is for people of 18 and over."""
+    """Samehour is for people of 18 and over; everything is erased."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class ForAdults:
+    """Samehour is for people of 18 and over: enrolment has stopped, and a mistake can still be put right for a day."""
 
     coach: str
 
@@ -470,10 +477,11 @@ class GateSigns:
 
 @dataclass(frozen=True, slots=True)
 class GateStopped:
-    """No test today; plain advice."""
+    """No test today; plain advice. at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -600,7 +608,10 @@ class StoodDown:
 
 @dataclass(frozen=True, slots=True)
 class CoachTold:
+    """at: the client's local time at which the coach will be told, if it is night for them; None: they are told now."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -655,10 +666,12 @@ class PressureSettled:
 
 @dataclass(frozen=True, slots=True)
 class FastGain:
-    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified."""
+    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified.
+    at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -954,7 +967,10 @@ class AskWord:
 
 @dataclass(frozen=True, slots=True)
 class WordPassed:
+    """at: the client's local time at which it arrives, if it is night for the coach; None: at once."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -127,7 +127,7 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
-    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, None, language=facts.language), event.at)
     invitation = facts.invitation
     if isinstance(event, Text | Command):  # a stranger may be in need, too
         alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
@@ -374,6 +374,8 @@ def _timer_fired(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.week_over(d, event.at)
         case effects.SIGN_UNANSWERED:
             safety.still_unanswered(d)
+        case effects.TURNED_AWAY:
+            enrolment.turned_away_for_long(d)
         case effects.NEXT_MORNING:
             safety.ask_how_it_is(d, event.late_by)
         case "resume":
