@@ -46,8 +46,8 @@ def test_a_birth_year_that_would_end_enrolment_is_asked_back_and_the_door_stays_
     assert changed(chat.says("sorry, 1959")) == {"birth_year": 1959}
     again = asked("birth_year").says("2019").presses("e:young:no")
     assert again.heard(m.EnrolQuestion).question == "birth_year"
-    gone = asked("birth_year").says("2019").presses("e:young:yes")
-    assert [x for x in gone.effects if isinstance(x, Erase)]
+    stopped = asked("birth_year").says("2019").presses("e:young:yes")
+    assert stopped.kinds == ["ForAdults"] and not [x for x in stopped.effects if isinstance(x, Erase)]
 
 
 def test_a_no_to_being_an_adult_is_asked_back_too() -> None:
