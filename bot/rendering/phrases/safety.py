@@ -11,6 +11,7 @@ from datetime import datetime
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.references import low_sugar
 from core.references.emergency_numbers import UNKNOWN_COUNTRY
 from core.references.helplines import FIND_ONE
 
@@ -79,7 +80,9 @@ def told(v: Voice, coach: str, at: datetime | None) -> Html:
     if not coach:
         return v.say("I could not tell your coach just now.")
     if at is not None:
-        return v.say("It is night for {coach} now. I will pass it on at {time}.", coach=v.coach(coach), time=v.time(at))
+        return v.say(
+            "These are quiet hours for {coach}. I will pass it on at {time}.", coach=v.coach(coach), time=v.time(at)
+        )
     return v.say("I have told {coach}.", coach=v.coach(coach))
 
 
@@ -117,6 +120,8 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
 
 @phrase(m.Emergency)
 def emergency(said: m.Emergency, v: Voice) -> str:
+    if said.sign == "low_sugar":
+        return _low_sugar(said, v)
     return v.paragraphs(
         v.say(
             "Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=emergency_number(v, said.number)
@@ -132,6 +137,26 @@ def emergency(said: m.Emergency, v: Voice) -> str:
 def _if_it_grows_worse(v: Voice, number: str) -> Html:
     return v.say(
         "If you get chest pain, feel faint or cannot get your breath, call {number} now.", number=_number(v, number)
+    )
+
+
+def _low_sugar(said: m.Emergency, v: Voice) -> str:
+    """Sugar comes before the call: figures of core.references.low_sugar."""
+    few, many = low_sugar.GLUCOSE_TABLETS
+    return v.paragraphs(
+        v.say(
+            "<b>Take sugar now:</b> a glass of fruit juice, a sweet drink that is not a diet one, or {few} to {many}"
+            " glucose tablets. Sit down, and call out to somebody near.",
+            few=v.number(few),
+            many=v.number(many),
+        ),
+        v.say(
+            "<b>Then call {number}</b> if you get worse, feel sleepy or confused, or are not better in {minutes}"
+            " minutes. If you cannot swallow, call at once.",
+            number=emergency_number(v, said.number),
+            minutes=v.number(low_sugar.BETTER_WITHIN),
+        ),
+        v.say("I am not a doctor, and I cannot call for you."),
     )
 
 
@@ -199,6 +224,20 @@ def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
 @phrase(m.EmergencyNearby)
 def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
     number = emergency_number(v, said.number)
+    if said.sign == "low_sugar":
+        return v.paragraphs(
+            v.say(
+                "<b>If they are awake and can swallow, give them sugar now:</b> juice, a sweet drink or glucose"
+                " tablets."
+            ),
+            v.say(
+                "<b>Call {number} at once</b> if they are sleepy, confused or pass out, and then give nothing by mouth."
+                " Call as well if they are not better in {minutes} minutes.",
+                number=number,
+                minutes=v.number(low_sugar.BETTER_WITHIN),
+            ),
+            v.say("I am not a doctor, and I cannot call for you."),
+        )
     return v.paragraphs(
         v.say("<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number),
         v.sentences(
