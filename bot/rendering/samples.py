@@ -211,6 +211,8 @@ def _not_clear() -> Iterator[object]:
         for kind in DoubtKind:
             yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
         yield from (m.AskChangeAnswer(x.key, DAY, amount(x), amount(x)), m.AnswerStands(x.key, DAY))
+        yield from (m.AskWhichDay(x.key, amount(x), second(x)), m.AskWhichDay(x.key, None), m.SendRight(x.key, x.unit))
+        yield from (m.AskEither(x.key, (Decimal(6), Decimal(7))), m.NotRead())
         yield m.AnswerStands(x.key, DAY, amount(x), second(x))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield m.StillUnclear(x.key)

@@ -294,6 +294,36 @@ class AskAgain:
 
 
 @dataclass(frozen=True, slots=True)
+class AskEither:
+    """A rating between whole numbers: which of them?"""
+
+    measure: str
+    either: tuple[Decimal, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SendRight:
+    """The value asked back was not meant: please send the right one."""
+
+    measure: str
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhichDay:
+    """A correction that may mean the answer of several days: which of them? new: None if numbers are hidden."""
+
+    measure: str
+    new: Amount | None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NotRead:
+    """A message that does not answer the open question, which is put again after this."""
+
+
+@dataclass(frozen=True, slots=True)
 class StillUnclear:
     """Not understood a second time: offer buttons instead of the same sentence."""
 
