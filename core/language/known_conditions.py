@@ -19,7 +19,8 @@ KNOWN: dict[str, dict[str, str]] = {
     "en": {
         LIVED_WITH: (
             "have epilepsy, got epilepsy, live with epilepsy, i am epileptic, i'm epileptic, im epileptic, "
-            "stroke survivor, heart attack survivor, have atrial fibrillation, got atrial fibrillation, have afib, got afib"
+            "stroke survivor, heart attack survivor, have atrial fibrillation, got atrial fibrillation, have afib, "
+            "got afib"
         ),
         PERHAPS_NOW: (
             "have angina, got angina, live with angina, suffer from angina, have stable angina"
