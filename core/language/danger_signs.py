@@ -18,11 +18,13 @@ from core.language import ENGLISH, LANGUAGES, Level, Lexicon, plain
 from core.language.cache import SHORT, memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
+from core.language.known_conditions import Known, known_conditions
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
 from core.language.signs import BODY, CARRIES_NO, HOW_IT_IS_SAID, SETTLES, SIGNS, TOGETHER, Sign
 
 __all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
 
+NOT_ACUTE = (HOW_IT_IS_SAID - {C.NOW, C.JUST_NOW, C.EARLIER}) | BODY | {C.BLOOD, C.PRESS, C.TABLETS}  # words beside one
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
@@ -88,6 +90,24 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
     """
     if len(text) <= SHORT and _is_harmless(_FIGURES.sub("0", text), words):
         return None
+    found = _most_pressing(text, words)
+    lived_with = known_conditions(plain(text), words) if found is not None else None
+    return found if found is None or lived_with is None else _but_known(found, lived_with, words)
+
+
+def _but_known(found: Sighting, lived_with: Known, words: Lexicon) -> Sighting | None:
+    """The sign of a message that tells of a condition one lives with, if it tells of anything else."""
+    beside = _most_pressing(lived_with.rest, words)
+    if beside is not None:
+        return found if lived_with.perhaps_now else beside
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        read_in = _prepared(read(cut(lived_with.rest, lexicon.elision), _table(lexicon), False))
+        if not read_in.at.keys() <= NOT_ACUTE:
+            return found  # "I am epileptic and it happened just now"
+    return replace(found, when=When.LONG_AGO, certain=False) if lived_with.perhaps_now else None
+
+
+def _most_pressing(text: str, words: Lexicon) -> Sighting | None:
     named = [s for s in sightings(text, words) if not s.denied]
     for level, certain in _ORDER:
         for sighting in named:

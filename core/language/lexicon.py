@@ -67,6 +67,7 @@ class WordRole(StrEnum):
     SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
     MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
     PLEASE = "please"  # politeness around a request
+    FAREWELL = "farewell"  # "see you on the 14th": what follows is a day
     LEAD = "lead"  # introduces a reading without meaning of its own: "the scales say", "I got", "top"
 
 

@@ -74,6 +74,7 @@ LABELS: dict[str, str] = {
     "my_data": N_("My data"),
     "forget": N_("Delete my data"),
     "leave": N_("Leave"),
+    "year_again": N_("The year was wrong"),
     "forget_yes": N_("Yes, delete it all"),
     "leave_yes": N_("Yes, leave"),
     "no_keep": N_("No, keep it as it is"),

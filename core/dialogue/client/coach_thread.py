@@ -35,7 +35,10 @@ def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
     d.do(PassOn(text))
     if not reply:
         d.do(Raise(flag(Code.WANTS_COACH, d.now)))
-    d.say(m.WordPassed(d.facts.told) if d.facts.told else m.CoachNotReached(d.facts.coach_name, kept=True))
+    if d.facts.told:
+        d.say(m.WordPassed(d.facts.told, d.words_arrive()))
+    else:
+        d.say(m.CoachNotReached(d.facts.coach_name, kept=True))
 
 
 def from_coach(d: ClientStep, event: FromCoach) -> None:

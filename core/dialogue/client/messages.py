@@ -78,7 +78,14 @@ class SkipCost:
 
 @dataclass(frozen=True, slots=True)
 class TooYoung:
-    """Samehour is for people of 18 and over."""
+    """Samehour is for people of 18 and over; everything is erased."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class ForAdults:
+    """Samehour is for people of 18 and over: enrolment has stopped, and a mistake can still be put right for a day."""
 
     coach: str
 
@@ -287,6 +294,36 @@ class AskAgain:
 
 
 @dataclass(frozen=True, slots=True)
+class AskEither:
+    """A rating between whole numbers: which of them?"""
+
+    measure: str
+    either: tuple[Decimal, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SendRight:
+    """The value asked back was not meant: please send the right one."""
+
+    measure: str
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhichDay:
+    """A correction that may mean the answer of several days: which of them? new: None if numbers are hidden."""
+
+    measure: str
+    new: Amount | None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NotRead:
+    """A message that does not answer the open question, which is put again after this."""
+
+
+@dataclass(frozen=True, slots=True)
 class StillUnclear:
     """Not understood a second time: offer buttons instead of the same sentence."""
 
@@ -470,10 +507,11 @@ class GateSigns:
 
 @dataclass(frozen=True, slots=True)
 class GateStopped:
-    """No test today; plain advice."""
+    """No test today; plain advice. at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -600,7 +638,10 @@ class StoodDown:
 
 @dataclass(frozen=True, slots=True)
 class CoachTold:
+    """at: the client's local time at which the coach will be told, if it is night for them; None: they are told now."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -655,10 +696,12 @@ class PressureSettled:
 
 @dataclass(frozen=True, slots=True)
 class FastGain:
-    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified."""
+    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified.
+    at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -1003,7 +1046,10 @@ class AskWord:
 
 @dataclass(frozen=True, slots=True)
 class WordPassed:
+    """at: the client's local time at which it arrives, if it is night for the coach; None: at once."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -51,12 +51,26 @@ class Confirming:
 
 @dataclass(frozen=True, slots=True)
 class AskingConditions:
-    """The reading is stored; were conditions the same? picking: choosing what differed."""
+    """The reading is stored; were conditions the same? picking: choosing what differed.  then: keys of the readings
+    given along with it, which are asked about next."""
 
     measure: str
     key: str
     picking: bool = False
     differs: tuple[str, ...] = ()
+    then: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ChoosingDay:
+    """A correction that may mean the answers of several days. keys: those readings, newest first. meant: the new value.
+    as_typed, at: the message with it."""
+
+    measure: str
+    meant: Understood
+    keys: tuple[str, ...]
+    as_typed: str
+    at: datetime
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,6 +152,7 @@ Asking = (
     | Awaiting
     | Confirming
     | AskingConditions
+    | ChoosingDay
     | Gate
     | AlarmAsked
     | Counting
@@ -227,7 +242,7 @@ def _asks_the_same(one: Asking | None, other: Asking | None) -> bool:
     if isinstance(one, Awaiting) and isinstance(other, Awaiting):
         return one.measure == other.measure and replace(one, tries=other.tries) == other
     if isinstance(one, AskingConditions) and isinstance(other, AskingConditions):
-        return replace(one, differs=other.differs) == other
+        return replace(one, differs=other.differs, then=other.then) == other
     if isinstance(one, Setting | AlarmAsked) and isinstance(other, Setting | AlarmAsked):
         return _asks_the_same(one.back, other.back) and replace(one, back=other.back) == other
     return one == other

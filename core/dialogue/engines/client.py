@@ -29,6 +29,7 @@ from core.dialogue.client import (
     home_bp_week,
     intents,
     leaving,
+    open_question,
     pausing,
     progress_and_goals,
     safety,
@@ -45,6 +46,7 @@ from core.dialogue.client.states import (
     AlarmAsked,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Consenting,
     Counting,
@@ -139,7 +141,7 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
-    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, None, language=facts.language), event.at)
     invitation = facts.invitation
     if isinstance(event, Text | Command):  # a stranger may be in need, too
         alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
@@ -238,6 +240,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             safety.gate_answered(d, asking, well)
         case Confirming() as asking if intent in (Intent.YES, Intent.NO):
             answers.confirmed(d, asking, intent is Intent.YES)
+        case ChoosingDay() as asking if intent in (Intent.NO, Intent.STOP):
+            answers.day_chosen(d, asking, "none")
         case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,
@@ -324,16 +328,24 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         coach_thread.pass_on(d, text, reply=True)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
-    elif (
-        given and isinstance(given[0].heard, Misunderstood) and (asked is not None or given[0].heard.guess is not None)
-    ):
+    elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
     elif asked is None and answers.ask_which(d, text):
         pass
     elif _denies_a_sign(d, text):
         _denied_unprompted(d)
-    else:
+    elif d.asking is None or isinstance(d.asking, Awaiting):
         help_and_menu.not_sure(d)
+    else:
+        d.say(m.NotRead())
+        open_question.put_again(d)
+
+
+def _asks_back(d: ClientStep, heard: Misunderstood) -> bool:
+    """Whether to ask back about a measure: it is asked for, or there is a likely meaning to offer."""
+    if heard.guess is not None:
+        return True
+    return isinstance(d.asking, Awaiting) or (d.asking is None and bool(heard.either))
 
 
 def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
@@ -411,6 +423,8 @@ def _timer_fired(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.week_over(d, event.at)
         case effects.SIGN_UNANSWERED:
             safety.still_unanswered(d)
+        case effects.TURNED_AWAY:
+            enrolment.turned_away_for_long(d)
         case effects.NEXT_MORNING:
             safety.ask_how_it_is(d, event.late_by)
         case "resume":
