@@ -10,12 +10,14 @@ from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import pages
 from core.dialogue.staff.effects import MarkSeen
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.step import StaffStep
 from core.watching.digest import Digest, Panel, digest, fitted
 
 OPENED = 4  # the first few entries get a button each
+AS_FILE = (Choice("as_pdf", "sheet:pdf"), Choice("as_page", "page"))
 
 
 def due(d: StaffStep, event: Due) -> None:
@@ -29,13 +31,19 @@ def _anybody(d: StaffStep) -> bool:
 
 
 def asked(d: StaffStep, argument: str) -> None:
-    """/digest, and /digest pdf"""
-    if argument.strip().casefold() == "pdf":
+    """/digest, /digest pdf and /digest page"""
+    if is_page(argument):
+        pages.everybody(d)
+    elif argument.strip().casefold() == "pdf":
         sheet(d, "pdf")
     elif _anybody(d):
         _say(d, d.today)
     else:
         d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
+
+
+def is_page(argument: str) -> bool:
+    return argument.strip().casefold() == "page"
 
 
 def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
@@ -44,7 +52,7 @@ def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
     d.become(digest_day=day, digest_flags=made.shown)
     d.say(sm.DigestSaid(made), *_choices(made), occasion=occasion)
     if (found := _sheet(d, day, made, new_only=True)) is not None:
-        d.say(found, (Choice("as_pdf", "sheet:pdf"),), occasion=f"{occasion}/sheet" if occasion else None)
+        d.say(found, AS_FILE, occasion=f"{occasion}/sheet" if occasion else None)
 
 
 def made_for(d: StaffStep, day: date) -> Digest:
@@ -91,7 +99,7 @@ def sheet(d: StaffStep, value: str) -> None:
     if found is None:
         d.say(sm.NothingToDraw())
     else:
-        d.say(found, *(() if found.pdf else ((Choice("as_pdf", "sheet:pdf"),),)))
+        d.say(found, *(() if found.pdf else (AS_FILE,)))
 
 
 def _sheet(d: StaffStep, day: date, made: Digest, *, pdf: bool = False, new_only: bool = False) -> sm.Sheet | None:
