@@ -46,6 +46,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "reading": ("core.reading",),
     "reliability": ("core.reliability",),
     "schedule": ("core.schedule",),
+    "results": ("core.dialogue.client.results",),
     "series": ("core.measures.home_bp_series",),
     "shape": ("core.measures.measure",),
     "sources": ("core.sources",),

@@ -151,6 +151,11 @@ class CardsFlagged:
 
 
 @dataclass(frozen=True, slots=True)
+class CardsOfAll:
+    """Need: the card of everybody in the caseload, with note and newest messages, for a page."""
+
+
+@dataclass(frozen=True, slots=True)
 class Templates:
     """Need: this coach's saved plans."""
 
@@ -165,4 +170,4 @@ class Cohorts:
     """Need: the cohorts this organiser runs, newest first."""
 
 
-Need = Caseload | CardOf | CardsNamed | CardsFlagged | Templates | OtherCoaches | Cohorts
+Need = Caseload | CardOf | CardsNamed | CardsFlagged | CardsOfAll | Templates | OtherCoaches | Cohorts
