@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.fr_questions import QUESTIONS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -211,4 +212,5 @@ FRENCH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

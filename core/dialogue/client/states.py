@@ -184,7 +184,7 @@ class State:
     weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
-    alarm: the one that stands.
+    alarm: the one that stands.  offered: words of the client that a button passes on to the coach.
     """
 
     asking: Asking | None = None
@@ -203,6 +203,7 @@ class State:
     corrected: int = 0
     early_withdrawn: tuple[datetime, ...] = ()
     alarm: Alarm | None = None
+    offered: str = ""
 
 
 def same_question(one: State, other: State) -> bool:

@@ -574,3 +574,16 @@ def test_tablets_taken_as_usual_alarm_nobody():
 )
 def test_an_answer_to_is_it_happening_now(typed, meaning):
     assert answer_to_alarm(typed, words_for("en")) is meaning
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("pl", "pokaż wykres od stycznia"),
+        ("pl", "zacznę od jutra"),
+        ("es", "¿para qué sirve esta prueba?"),
+        ("en", "this is bloody stupid"),
+    ],
+)
+def test_an_everyday_remark_raises_nothing(language, text):
+    assert recognise(text, words_for(language)) is None
