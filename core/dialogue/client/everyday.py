@@ -61,10 +61,16 @@ def answer(d: ClientStep, found: Asked, text: str) -> None:
         d.say(m.NotStored())
     else:
         ANSWERS[found.question](d, text)
-    if isinstance(d.asking, Awaiting) and found.question not in SAYS_IT_ALL:
+    if found.question not in SAYS_IT_ALL:
+        remind(d)
+
+
+def remind(d: ClientStep) -> None:
+    """Say briefly what is open: a measure by its name, anything else as it was asked."""
+    if isinstance(d.asking, Awaiting):
         measure = MEASURES[d.asking.measure]
         d.say(m.StillOpen(measure.key), *check_in.buttons(d, measure))
-    elif not isinstance(d.asking, Awaiting | Setting):
+    elif not isinstance(d.asking, Setting):
         put_again(d)
 
 

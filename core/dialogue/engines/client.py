@@ -41,7 +41,6 @@ from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
 from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
-from core.dialogue.client.open_question import put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
@@ -317,9 +316,9 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         answers.take_answers(d, event, understood, asked)
     elif _coach_wrote_recently(d) and not any(_tries(a.heard) for a in given):
         coach_thread.pass_on(d, text, reply=True)
-        put_again(d)
+        everyday.remind(d)
     elif looks_like_a_question(text) and everyday.hand_on(d, text):
-        put_again(d)
+        everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
     elif (

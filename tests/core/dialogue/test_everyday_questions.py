@@ -174,7 +174,7 @@ def test_a_reply_reaches_the_coach_also_while_a_question_is_open():
     chat = Chat().due().gets(FromCoach(Chat().now, "Rowan", "How was the walk?"))
     chat.says("it was lovely by the river")
     assert chat.did(e.PassOn) == [e.PassOn("it was lovely by the river")]
-    assert "AskAgain" not in chat.kinds and "Ask" in chat.kinds
+    assert "AskAgain" not in chat.kinds and "StillOpen" in chat.kinds
     assert chat.says("7").readings("energy")
 
 
