@@ -105,6 +105,7 @@ def ordinary() -> Iterator[object]:
     yield from _check_in()
     yield from _results()
     yield from _not_clear()
+    yield from _everyday()
     yield from _care()
     yield from _counts()
     yield from _life()
@@ -263,6 +264,33 @@ def _care() -> Iterator[object]:
     yield from (m.PregnancyPressureRepeat("999"), m.PregnancyPressureSevere("999"))
     yield from (m.PregnancyPressureSettled(), m.PregnancyPressureWeek())
     yield from (m.PulseRepeat("999"), m.PulseAdvice("999"), m.FastGain("999", COACH), m.FastGain("999", COACH, AT))
+
+
+PLAIN = (
+    *("free", "who_sees", "who", "how_are_you", "photo", "how_long", "how_often", "must", "missed", "glad", "bye"),
+    *("swearing", "rating", "medical", "food", "for_coach", "unknown"),
+)
+
+
+def _everyday() -> Iterator[object]:
+    for key in PLAIN:
+        yield from (m.Plainly(key, COACH, "999"), m.Plainly(key, "", ""))
+    yield from (m.OfferToPass(why, COACH) for why in ("for_coach", "medical", "food", "unknown"))
+    for x in asked():
+        yield from (m.StillOpen(x.key), m.WhyMeasure(x.key), m.NoUsual(x.key), m.OnlyCoachSees(x.key, COACH))
+        yield from (m.LastReading(x.key, amount(x), second(x), LONG_DAY, first) for first in (False, True))
+        yield from (m.NoReadingYet(x.key, DAY), m.NoReadingYet(x.key, None), m.OnlyOne(x.key, LONG_DAY))
+    stands = MEASURES["chair_stand_30s"]
+    for low, high in ((D(11), D(17)), (None, D(17)), (D(11), None)):
+        ends = [None if x is None else Amount(x, stands.unit) for x in (low, high)]
+        yield m.UsualFor(stands.key, ends[0], ends[1])
+    yield m.UsualFor("blood_pressure", None, Amount(D(135), Unit.MILLIMETRE_OF_MERCURY), D(85))
+    yield from (m.ChanceMeans("waist", amount(MEASURES["waist"])), m.ChanceMeans("", None), m.OnlyOne("weight", None))
+    yield from (m.WeighToday(key, COACH, LONG_DAY) for key in ("yes", "directed", "left_out", "wait"))
+    yield m.WeighToday("wait", COACH)
+    yield from (m.ByRecord(), m.NotStored(), m.EndOf("Spring", LONG_DAY), m.NoEnd(COACH, LONG_DAY), m.NoEnd("", None))
+    keys = ("waist", "energy")
+    yield from (m.Doing(), m.Doing(keys, keys, keys, keys, keys), m.Doing(early=keys), m.Doing(better=keys))
 
 
 def _counts() -> Iterator[object]:

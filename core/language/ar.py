@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.ar_questions import QUESTIONS
 from core.language.ar_signs import ANSWERS, CONCEPTS
 from core.language.ar_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -227,4 +228,5 @@ ARABIC = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.en_questions import QUESTIONS
 from core.language.en_signs import ANSWERS, CONCEPTS
 from core.language.en_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -212,4 +213,5 @@ ENGLISH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

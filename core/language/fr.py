@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.fr_questions import QUESTIONS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -220,4 +221,5 @@ FRENCH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

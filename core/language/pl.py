@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.pl_questions import QUESTIONS
 from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, WISHES
 from core.quantity import Unit
@@ -227,4 +228,5 @@ POLISH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

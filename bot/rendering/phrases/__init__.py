@@ -27,6 +27,7 @@ MODULES = (
     "checkin",
     "results",
     "understanding",
+    "everyday",
     "weighing",
     "safety",
     "counting",

@@ -31,6 +31,7 @@ LABELS: dict[str, str] = {
     "not_today": N_("Not today"),
     "help": N_("Help"),
     "word_to_coach": N_("Message {coach}"),
+    "pass_on": N_("Pass it on"),
     "energy": N_("Rate my energy"),
     "walk": N_("Go for a walk"),
     "waist": N_("Measure my waist"),

@@ -210,7 +210,8 @@ class State:
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
     alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
-    that were asked for at a check-in and not given, with how often.
+    that were asked for at a check-in and not given, with how often.  offered: words of the client that a
+    button passes on to the coach.
     """
 
     asking: Asking | None = None
@@ -231,6 +232,7 @@ class State:
     alarm: Alarm | None = None
     facts_noted: FactsNoted | None = None
     owed: tuple[tuple[str, int], ...] = ()
+    offered: str = ""
 
 
 def same_question(one: State, other: State) -> bool:

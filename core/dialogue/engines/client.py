@@ -5,13 +5,15 @@
 Total: for every state and every input there is an answer, and input never raises. What matters most is the order in
 which a text is interpreted:
 
-1. Danger signs, at any point. 2. The answer to an open setting or enrolment question. 3. An edit or a correction.
-4. Intents (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
-6. A reply to the coach, if the coach has just written. 7. A friendly "I did not follow".
+1. Danger signs, at any point. 2. The answer to an open setting or enrolment question. 3. An everyday question.
+4. An edit or a correction. 5. Intents (help, skip, later, ...). 6. Readings: the open question first, then anything
+else the plan knows. 7. A reply to the coach, if the coach has just written. 8. What nobody here can answer: an offer
+to pass it on, or a friendly "I did not follow".
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from core.care import Status
@@ -24,6 +26,7 @@ from core.dialogue.client import (
     corrections,
     effects,
     enrolment,
+    everyday,
     health,
     help_and_menu,
     home_bp_week,
@@ -76,8 +79,9 @@ from core.language import Intent, Level
 from core.language.after_alarm import said_of_alarm
 from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
 from core.language.intents import intent_of, place
+from core.language.questions import looks_like_a_question
 from core.measures import MEASURES
-from core.measures.measure import Misunderstood, Understood
+from core.measures.measure import Misunderstood, Understood, Why
 from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
@@ -179,6 +183,12 @@ def _text(d: ClientStep, event: Text) -> None:
         return
     if (data := buttons.typed(d, text)) is not None:
         buttons.act(d, Press(event.at, data, event.ref))
+        return
+    if (question := everyday.question(d, text)) is not None:
+        if beside := everyday.rest_with_reading(d, question):
+            _other_text(d, replace(event, text=beside), beside)
+        if not beside or question.question not in everyday.ANSWERED_BY_READING:
+            everyday.answer(d, question, text)
         return
     if _for_open_question(d, event, text):
         return
@@ -316,6 +326,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         coach_thread.pass_on(d, text, reply=True)
     elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _denied_unprompted(d)
+    elif intent is Intent.YES and d.asking is None and coach_thread.pass_offered(d):
+        pass
     elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
         intents.act_on_intent(d, intent, text)
     elif understood:
@@ -324,8 +336,11 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
             d.ask(d.asking.back)
         answers.take_answers(d, event, understood, asked)
-    elif _coach_wrote_recently(d) and not given:
+    elif _coach_wrote_recently(d) and not any(_tries(a.heard) for a in given):
         coach_thread.pass_on(d, text, reply=True)
+        everyday.remind(d)
+    elif looks_like_a_question(text) and everyday.hand_on(d, text):
+        everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
     elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
@@ -334,6 +349,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         pass
     elif _denies_a_sign(d, text):
         _denied_unprompted(d)
+    elif everyday.hand_on(d, text):
+        pass
     elif d.asking is None or isinstance(d.asking, Awaiting):
         help_and_menu.not_sure(d)
     else:
@@ -365,6 +382,11 @@ def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
     if noted and not given and not asks:
         put_again(d)
     return True
+
+
+def _tries(heard: Understood | Misunderstood) -> bool:
+    """Whether a text tries to be an answer: it has a number, or what could be one."""
+    return isinstance(heard, Understood) or heard.why is not Why.NO_NUMBER or heard.guess is not None
 
 
 def _denied_unprompted(d: ClientStep) -> None:

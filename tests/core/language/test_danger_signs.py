@@ -585,3 +585,16 @@ def test_a_short_answer_is_read_the_same_whether_or_not_its_words_were_seen_befo
     words = LANGUAGES[language]
     named = [s for s in sightings(text, words) if not s.denied]
     assert (recognise(text, words) is None) == (not named)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("pl", "pokaż wykres od stycznia"),
+        ("pl", "zacznę od jutra"),
+        ("es", "¿para qué sirve esta prueba?"),
+        ("en", "this is bloody stupid"),
+    ],
+)
+def test_an_everyday_remark_raises_nothing(language, text):
+    assert recognise(text, words_for(language)) is None
