@@ -85,7 +85,9 @@ def score(
             job = ScoringTask(sheet.path, (REQUIRED, OPTIONAL), profiles, to, limits, found.dates)
             write_texts(FORMS[to], scored_by(several, job, found.rows, counts, advance), out)
         else:
-            lines = scored(sheet, Scorer(profiles, counts, found.dates, limits), in_order=found.in_order, advance=advance)
+            lines = scored(
+                sheet, Scorer(profiles, counts, found.dates, limits), in_order=found.in_order, advance=advance
+            )
             write(to, lines, out)
             del lines  # and everything it holds: the first garbage collection afterwards would traverse it
     out.flush()

@@ -345,7 +345,7 @@ def _cards(
             missed=c.missed,
             paused_until=c.paused_until,
             reachable=c.reachable,
-            past=past_flags(conn, c.id, now) if alone else (),
+            past=past_flags(conn, c.id, now) if len(several) == 1 else (),
         )
         for c in several
     )

@@ -9,10 +9,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import cache
 
 from core.language.lexicon import Destroys, Intent, Lexicon
 from core.language.text import bare_words, plain
-from core.language.word_groups import groups_of, holds, place_of
+from core.language.word_groups import groups_of, holds, phrases_of, place_of
 
 _CLAUSE = re.compile(r"[,;.!()\n]+")
 LONGEST = 40  # words; a longer message tells a story
@@ -55,7 +56,8 @@ def _any(said: Sequence[str], lines: Sequence[str], no: str) -> bool:
 @cache
 def _begin(data: Destroys) -> tuple[frozenset[str], tuple[str, ...]]:
     """What an action begins with: whole words, and beginnings of words. Hardly any sentence has one."""
-    first = [phrase[0] for line in (*data.forget, *data.leave) for phrase in _patterns(_groups(line)[0])]
+    actions = [groups_of(line.lstrip("!"))[0] for line in (*data.forget, *data.leave)]
+    first = [phrase[0] for action in actions for phrase in phrases_of(action)]
     return frozenset(first), tuple(part[:-1] for part in first if part.endswith("*"))
 
 
