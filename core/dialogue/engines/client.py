@@ -184,7 +184,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if (data := buttons.typed(d, text)) is not None:
         buttons.act(d, Press(event.at, data, event.ref))
         return
-    if (question := everyday.question(d, text)) is not None:
+    if (question := everyday.question(d, text)) is not None and not health_in(text, d.words).facts:
         if beside := everyday.rest_with_reading(d, question):
             _other_text(d, replace(event, text=beside), beside)
         if not beside or question.question not in everyday.ANSWERED_BY_READING:

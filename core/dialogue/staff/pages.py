@@ -36,7 +36,7 @@ def everybody(d: StaffStep) -> None:
             d.today,
             needs=part(*week.needs, *(e for e in week.known if e.urgent)),
             changes=part(*week.changes),
-            quiet=part(*week.quiet, *week.away),
+            quiet=part(*week.quiet),
             others=_by_name(d, left.values(), called),
             asked=week.asked,
             kept=week.kept,
