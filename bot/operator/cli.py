@@ -51,6 +51,12 @@ class Output(StrEnum):
     TABLE = "table"
 
 
+class Limits(StrEnum):
+    NICE = "nice"
+    AHA = "aha"
+    ESC = "esc"
+
+
 @app.command()
 def serve(
     webhook: Annotated[
@@ -105,6 +111,9 @@ def score(
         int, typer.Option("--processes", min=0, help="Processes for a long file, for csv and json; 0 chooses.")
     ] = 0,
     dates: Annotated[Dates | None, typer.Option("--dates", help="What 1.2.2026 means, where a file fits both.")] = None,
+    pressure: Annotated[
+        Limits, typer.Option("--pressure", help="Whose limits a home blood-pressure mean is compared with.")
+    ] = Limits.NICE,
 ) -> None:
     """Score readings from a file against the published references, without a chat."""
     from bot.scoring import score as run
@@ -112,7 +121,7 @@ def score(
 
     who = None if people is None else str(people)
     order = None if dates is None else Order(dates)
-    run(str(readings), who, to.value, sys.stdout, sys.stderr, processes or None, order)
+    run(str(readings), who, to.value, sys.stdout, sys.stderr, processes or None, order, pressure.value)
 
 
 @app.command("import")

@@ -5,8 +5,9 @@
 READINGS.csv has the columns person, taken_at, measure, value and optionally unit and conditions, in any order; others
 are ignored. A value may be written as people write it ("128/82", "12 st 4", "18 in 15 s", "82,4"). A time without a
 zone is UTC; a date alone is its midnight; 1.2.2026 is read where the whole file agrees on the order of day and month
-(`bot.scoring.dates`). Who is who is decided in `bot.scoring.identity`. `bot.scoring.people` lists the columns of
-PEOPLE.csv, `bot.scoring.output` those written, `bot.scoring.parse_row` the conditions.
+(`bot.scoring.dates`). A day of a blood-pressure series is the date as written. Who is who is decided in
+`bot.scoring.identity`. `bot.scoring.people` lists the columns of PEOPLE.csv, `bot.scoring.output` those written,
+`bot.scoring.parse_row` the conditions.
 
 * Each row yields a line in its place. If it cannot be used, `problem` says what is wrong and what to write. If it is
   used but looks like a typing slip, `problem` says so: nothing is trusted silently.
@@ -35,6 +36,7 @@ from bot.scoring.people import read_people
 from bot.scoring.processes import ScoringTask, how_many, no_hunt_for_cycles, scored_by
 from bot.scoring.scorer import Counts, Scorer
 from bot.scoring.tabular import InputTable, open_sheet
+from core.measures.blood_pressure import BODIES, DEFAULT_LIMITS
 
 REQUIRED, OPTIONAL = ("person", "taken_at", "measure", "value"), ("unit", "conditions", "as_given")
 
@@ -47,18 +49,22 @@ def score(
     err: TextIO | None = None,
     processes: int | None = None,
     dates: Order | None = None,
+    limits: str = DEFAULT_LIMITS,
 ) -> None:
     """Score the file `readings` ("-" is standard input) and write every row in format `to`; counts go to stderr.
 
     out, err: standard output and standard error by default. processes: how many share the work; by default depends on
     the length of the file. A table, standard input and unordered rows always use one. dates: the order of day and
-    month, where a file fits both.
+    month, where a file fits both. limits: whose limits the mean of a blood-pressure series is compared with: "nice",
+    "aha" or "esc".
 
-    Raises: UsageError for an unknown format, or a file that is missing, not UTF-8, lacks a column or has dates whose
-    order cannot be told.
+    Raises: UsageError for an unknown format or limits, or a file that is missing, not UTF-8, lacks a column or has
+    dates whose order cannot be told.
     """
     if to != TABLE and to not in FORMS:
         raise UsageError(f"Unknown format {to}: choose one of {', '.join((*FORMS, TABLE))}.")
+    if limits not in BODIES:
+        raise UsageError(f"Unknown limits {limits}: choose one of {', '.join(BODIES)}.")
     out, err = out or sys.stdout, err or sys.stderr
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
     profiles = read_people(str(people), console.print) if people else {}
@@ -76,10 +82,12 @@ def score(
 
         several = processes or how_many(found.rows)
         if several > 1 and to in FORMS and found.in_order and sheet.path:
-            job = ScoringTask(sheet.path, (REQUIRED, OPTIONAL), profiles, to)
+            job = ScoringTask(sheet.path, (REQUIRED, OPTIONAL), profiles, to, limits, found.dates)
             write_texts(FORMS[to], scored_by(several, job, found.rows, counts, advance), out)
         else:
-            lines = scored(sheet, Scorer(profiles, counts, found.dates), in_order=found.in_order, advance=advance)
+            lines = scored(
+                sheet, Scorer(profiles, counts, found.dates, limits), in_order=found.in_order, advance=advance
+            )
             write(to, lines, out)
             del lines  # and everything it holds: the first garbage collection afterwards would traverse it
     out.flush()

@@ -1,7 +1,7 @@
 """Output rows: their cells as text, and CSV, JSON and table formats.
 
 value, unit     in the measure's own unit, a plain decimal: at most two places, ratios three.
-band            the band of every applicable published reference, the main one first, separated by " | ".
+band            the band of every applicable published reference in words, the main one first, separated by " | ".
 reference       their keys in the same order; then, for those that do not apply, "none: " and the reason.
 baseline        what the reading is compared with (for a rating the mean of its first four weeks, for a blood
                 pressure the systolic mean of the first series).
@@ -109,11 +109,48 @@ def reference_cells(scores: Scores) -> tuple[str, str]:
     bands, keys, none = [], [], []
     for score in scores:
         if isinstance(score, Score):
-            bands.append(score.band)
+            bands.append(band_words(score))
             keys.append(score.source.key)
         elif (reason := "none: " + score.reason.replace("_", " ")) not in none:
             none.append(reason)
     return SEVERAL.join(bands), SEVERAL.join(keys + none)
+
+
+def band_words(score: Score) -> str:
+    """A band as a reader of the table knows it: the words its source prints, or what the key stands for.
+
+    >>> _in_words("severe_thinness"), _in_words("stage_1")
+    ('severe thinness', 'stage 1')
+    """
+    figures = dict(score.figures)
+    if score.band == "mean_of_others":
+        return f"mean of adults {figure(figures['mean'])}"
+    return _in_words(score.band)
+
+
+def _in_words(band: str) -> str:
+    return _AS_PRINTED.get(band, band.replace("_", " "))
+
+
+# Keys whose words alone would not say what they mean.
+_AS_PRINTED = {
+    "obese_1": "obese class I",
+    "obese_2": "obese class II",
+    "obese_3": "obese class III",
+    "obesity_1": "obesity class 1",
+    "obesity_2": "obesity class 2",
+    "obesity_3": "obesity class 3",
+    "pre_obese": "pre-obese",
+    "below_named_bands": "below 0.4, no band named",
+    "non_elevated": "not elevated",
+    "below_home_limit": "below the home limit",
+    "at_or_above_mean": "at or above the mean",
+    "below_mean": "below the mean",
+    "below_lower_limit": "below the lower limit",
+    "not_below_lower_limit": "not below the lower limit",
+    "at_standard": "at the fitness standard",
+    "below_standard": "below the fitness standard",
+}
 
 
 def judgement(verdict: Verdict | None, unit: Unit) -> Judgement:

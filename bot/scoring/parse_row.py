@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from decimal import Decimal
 
 from bot.scoring import problems
@@ -101,6 +101,20 @@ def instant(text: str, dates: Order | None = None) -> datetime | str:
     except OverflowError:
         return problems.ODD_YEAR
     return at if at.year in _YEARS else problems.ODD_YEAR
+
+
+def day_written(text: str, dates: Order | None = None) -> date:
+    """The date of an instant as its cell writes it, which is the local one if the cell gives its zone.
+
+    text, dates: of which `instant` gave an instant.
+
+    >>> day_written("2026-03-02T22:30-05:00")
+    datetime.date(2026, 3, 2)
+    """
+    try:
+        return datetime.fromisoformat(text.strip()).date()
+    except ValueError:
+        return datetime.fromisoformat(iso(text, dates) or text).date()
 
 
 def understand(number: int, measure: str, value: str, unit: str, conditions: str, given: str = "") -> Meaning:

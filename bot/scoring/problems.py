@@ -75,6 +75,8 @@ def misunderstood(measure: Measure, heard: Misunderstood) -> str:
             said = "one of two numbers is missing"
         case Why.NOT_WHOLE:
             said = "whole numbers are counted here, or the point may separate two units"
+        case Why.ONE_STAGE:
+            said = "the seconds of one stage; all stages together are needed"
         case Why.NOT_COMPLETED:
             said = "a test that was not finished has no value; leave the row out"
     if heard.guess is not None:

@@ -19,6 +19,7 @@ from typing import NamedTuple
 from zlib import crc32
 
 from bot.foundation.errors import UsageError
+from bot.scoring.dates import Order
 from bot.scoring.identity import filed_under
 from bot.scoring.order import FIRST_ROW, TICK, Advance
 from bot.scoring.output import FORMS
@@ -32,12 +33,15 @@ CHANGED = "The file was changed while it was read; start again."
 
 
 class ScoringTask(NamedTuple):
-    """Parameters for every process. path, columns: of the readings. to: a key of FORMS."""
+    """Parameters for every process. path, columns: of the readings. to: a key of FORMS. limits, dates: as of
+    `Scorer`."""
 
     path: str
     columns: Columns
     profiles: Mapping[str, Profile]
     to: str
+    limits: str
+    dates: Order | None
 
 
 Block = tuple[list[int], list[str]]  # row numbers, relative to the first of the block, and their text
@@ -148,7 +152,7 @@ def _work(share: int, processes: int, job: ScoringTask, pipe: Connection) -> Non
 
 def _blocks(share: int, processes: int, job: ScoringTask) -> Iterator[Block | Counts]:
     own = {name: who for name, who in job.profiles.items() if _share(name, processes) == share}
-    scorer, write = Scorer(own), FORMS[job.to].text
+    scorer, write = Scorer(own, dates=job.dates, limits=job.limits), FORMS[job.to].text
     shares: dict[str, int] = {}  # by spelling
     with open_sheet(job.path, *job.columns) as sheet, no_hunt_for_cycles():
         rows = enumerate(sheet.rows(), start=FIRST_ROW)

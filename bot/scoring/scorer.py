@@ -19,7 +19,7 @@ from bot.scoring.dates import Order
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
 from bot.scoring.identity import filed_under
 from bot.scoring.output import PART_OF_SERIES, OutputCells, reference_cells, value_cell
-from bot.scoring.parse_row import NOBODY, Meaning, instant, understand
+from bot.scoring.parse_row import NOBODY, Meaning, day_written, instant, understand
 from bot.scoring.references import Alike, References, Said
 from bot.scoring.running_history import PressureTrack, Track, track
 from bot.scoring.tabular import Cells
@@ -27,6 +27,7 @@ from bot.scoring.verdicts import Verdicts
 from core.client import Profile
 from core.judging.assess import Assessment, relative_variance
 from core.measures import MEASURES
+from core.measures.blood_pressure import DEFAULT_LIMITS, score_series
 from core.measures.height import HEIGHT
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
@@ -71,12 +72,20 @@ class Counts:
 
 
 class Scorer:
-    """Turns rows into lines, and counts them."""
+    """Turns rows into lines, and counts them.
+
+    dates: the order of day and month in the file. limits: whose limits a blood-pressure mean is compared with, a key of
+    `core.measures.blood_pressure.BODIES`.
+    """
 
     def __init__(
-        self, profiles: Mapping[str, Profile], counts: Counts | None = None, dates: Order | None = None
+        self,
+        profiles: Mapping[str, Profile],
+        counts: Counts | None = None,
+        dates: Order | None = None,
+        limits: str = DEFAULT_LIMITS,
     ) -> None:
-        """profiles: by what a person is filed under.  dates: the order of day and month in the file."""
+        """profiles: by what a person is filed under."""
         self.dates = dates if dates is not None else Order.DAY_FIRST
         self._profiles = profiles
         self._people: dict[str, ScoredPerson] = {}  # by what they are filed under, and by each spelling
@@ -85,6 +94,7 @@ class Scorer:
         self._weights: dict[Hashable, bool] = {}
         self._verdicts = Verdicts()
         self._number = 0
+        self._limits = limits
         self.counts = Counts() if counts is None else counts
 
     def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[OutputCells]:
@@ -157,15 +167,17 @@ class Scorer:
     ) -> list[OutputCells]:
         """The line of one pressure, and that of its series once there are enough days."""
         history, reading = past.history(now.taken_at), now.reading()
-        past.add(now, run)
+        past.add(now, run, day_written(head[1], self.dates))
         verdict, cells = past.judged(now, self._verdicts)
         assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
-        flags = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
+        flags = flags_of_reading(
+            measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run, limits=self._limits
+        )
         own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
         lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark, "")]
         if past.mean is not None:
             of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
-            bands = reference_cells(measure.score(past.mean, who.profile))
+            bands = reference_cells((score_series(past.mean, who.profile, self._limits),))
             mean = value_cell(past.mean.value, past.mean.second, measure.unit)
             lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, "", ""))
         return lines

@@ -130,6 +130,7 @@ clients = Table(
     sealed("clients", "stature", "decimal"),  # cm
     sealed("clients", "background"),
     sealed_words("clients", "cautions"),  # sorted, comma between
+    sealed_words("clients", "medicines"),  # that slow the pulse, likewise
     Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
     Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
     Column("weekday", Integer),
@@ -317,7 +318,13 @@ flags = Table(
     Column("refreshed_at", Instant, nullable=False),
     Column("seen_at", Instant),
     Column("told_at", Instant),
+    Column("digest_at", Instant),  # the digest that named it first, or named its end
     Column("cleared_at", Instant),
+    code("ended"),  # what cleared it, of core.watching.flags.Ended
+    sealed("flags", "followed"),  # codec; what followed: the repeat, the answer
+    code("done"),  # what a coach did, of core.watching.flags.Done
+    sealed("flags", "done_words"),
+    Column("done_by", Key),  # the coach
     Index(
         "uq_flags_open",
         "client_id",
