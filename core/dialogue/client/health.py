@@ -38,11 +38,18 @@ def heard(d: ClientStep, facts: Iterable[HealthFact]) -> bool:
     moved = next((fact for fact in facts if fact.what is What.MOVED), None)
     sure = [fact for fact in facts if fact.sure and fact is not moved]
     zones = _zones(d, moved.value) if moved is not None else ()
-    noted = note(d, sure, zones[0] if len(zones) == 1 else "")
-    if moved is not None and len(zones) != 1 and (zones or moved.sure):
+    known = len(zones) == 1 and d.facts.slot is not None and zones[0] == d.facts.slot.zone_name
+    plain_move = moved is not None and moved.sure and len(zones) == 1
+    noted = note(d, sure, zones[0] if plain_move else "")
+    if moved is not None and not plain_move and not known and (zones or moved.sure):  # "I live in pain" is no move
         _ask_place(d, zones)
         return True
-    return noted or _as_before(d, sure, known_place=len(zones) == 1)
+    return noted or _as_before(d, sure, known_place=known)
+
+
+def overhear(d: ClientStep, text: str) -> None:
+    """Note what a message for the coach says of health, too."""
+    note(d, [fact for fact in health_in(text, d.words).facts if fact.sure and fact.what is not What.MOVED])
 
 
 def _possible(d: ClientStep, fact: HealthFact) -> bool:

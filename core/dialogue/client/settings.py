@@ -180,6 +180,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
             )  # an answer to our question is not a request to talk
             if asking.what == "early_reason":
                 d.say(m.EarlyReason(d.facts.coach_name))
+            health.overhear(d, text)
             check_in.close_setting(d)
         case "language" | "units" | "numbers":
             prefix = {"language": "lang", "units": "units", "numbers": "numbers"}[asking.what]

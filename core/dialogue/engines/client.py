@@ -225,7 +225,7 @@ def _edited(d: ClientStep, event: Text) -> bool:
     if isinstance(d.asking, Confirming) and d.asking.ref == event.ref:
         d.ask(Awaiting(d.asking.measure))
         return False
-    if d.asking is None:
+    if d.asking is None and not health_in(event.text.strip(), d.words).facts:
         d.say(m.EditTooOld())
         return True
     return False
@@ -360,6 +360,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
 
 def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
     """Note what a message says of the client's health; readings in the rest of it are taken as usual."""
+    open_before = d.asking
     noted = health.heard(d, said.facts)
     health.settle(d)
     asked = buttons.asked_measure(d)
@@ -372,7 +373,7 @@ def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
         return False
     if _coach_wrote_recently(d):
         coach_thread.pass_on(d, text, reply=True)
-    if noted and not given and not asks:
+    if noted and not given and d.asking == open_before:
         put_again(d)
     return True
 
@@ -419,6 +420,8 @@ def _command(d: ClientStep, event: Command) -> None:
         _other_text(d, Text(event.at, event.argument, event.ref), event.argument)
     else:
         row.act(d, event.argument)
+        if event.name == "coach" and event.argument:
+            health.overhear(d, event.argument)
 
 
 def _timer_fired(d: ClientStep, event: TimerFired) -> None:

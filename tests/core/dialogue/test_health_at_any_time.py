@@ -12,7 +12,7 @@ from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import HealthChanged
 from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Setting, State
-from core.dialogue.kit.messages import OldButton, WhichPlace
+from core.dialogue.kit.messages import OldButton
 from tests.builders import ADA, MONDAY, Chat
 
 PREGNANT = replace(ADA, profile=replace(ADA.profile, cautions=frozenset({Caution.PREGNANCY})))
@@ -173,9 +173,33 @@ def test_a_move_changes_the_clock_and_can_be_undone() -> None:
     assert chat.facts.slot.zone_name == "Europe/London"
 
 
+def test_where_somebody_lives_is_asked_back_since_it_may_be_no_place() -> None:
+    chat = Chat().says("I am living in Lisbon now")
+    assert chat.facts.slot.zone_name == "Europe/London"
+    assert (chat.kinds, chat.choices) == (["WhichPlace"], ["zone:Europe/Lisbon"])
+    chat.says("Lisbon")
+    assert chat.facts.slot.zone_name == "Europe/Lisbon"
+
+
+@pytest.mark.parametrize("how", ["command", "question"])
+def test_words_for_the_coach_are_passed_on_and_noted(how: str) -> None:
+    chat = Chat()
+    if how == "command":
+        chat.commands("coach", "I am pregnant, can we talk?")
+    else:
+        chat.presses("word").says("I am pregnant, can we talk?")
+    assert chat.did(e.PassOn)[0].text == "I am pregnant, can we talk?"
+    assert chat.facts.profile.cautions == {Caution.PREGNANCY}
+
+
+def test_an_edited_message_is_read_again() -> None:
+    chat = Chat().says("I am pregnant").edits("I am not pregnant")
+    assert chat.facts.profile.cautions == frozenset()
+
+
 def test_a_move_to_an_unknown_place_asks_for_the_city() -> None:
     chat = Chat().says("I have relocated to Atlantis")
-    assert any(isinstance(x, m.AskZone | WhichPlace) for x in chat.said)
+    assert chat.kinds == ["AskZone"]
     assert chat.state.asking == Setting("zone", "", None)
 
 
