@@ -133,6 +133,7 @@ def card_message(d: StaffStep, card: CardFact) -> sm.CardSaid:
         lines=cards.lines(card),
         flags=card.flags,
         note=card.note,
+        medicines=tuple(sorted(card.profile.medicines)),
     )
 
 

@@ -152,6 +152,7 @@ class CardSaid:
     lines: tuple[CardLine, ...]
     flags: tuple[FlagFact, ...]
     note: str
+    medicines: tuple[str, ...] = ()  # stored without them before there were any
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,6 +202,7 @@ class PlanSaid:
     plan: Plan
     slot: Slot | None
     cautions: tuple[str, ...]
+    medicines: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
