@@ -95,7 +95,8 @@ LABELS: dict[str, str] = {
 
 
 def _medicine_off(v: Voice, argument: str) -> str:
-    return v.plain("I stopped {medicine}", medicine=v.plain_in("medicine", names.MEDICINES.get(argument, argument)))
+    medicine = v.plain_in("medicine", names.MEDICINES.get(argument, argument))
+    return v.plain("I stopped {medicine}", medicine=medicine)
 
 
 ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT, "medicine_off": _medicine_off}  # labels that need their argument

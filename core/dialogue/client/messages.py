@@ -872,7 +872,8 @@ class RestTooHigh:
 @dataclass(frozen=True, slots=True)
 class HealthNoted:
     """What was understood of the client's health, said back. begun, over: cautions.  taken, stopped: medicines that
-    slow the pulse. place: a zone.  left_out, asked_again: measures that are no longer asked, or are again.  removed:
+    slow the pulse. tables: those of which sex.  family: its background.
+    place: a zone.  left_out, asked_again: measures that are no longer asked, or are again.  removed:
     fields that are unknown again.  grief: a loss.  coach: who hears of it, "" for nobody."""
 
     begun: tuple[str, ...] = ()
@@ -882,8 +883,8 @@ class HealthNoted:
     removed: tuple[str, ...] = ()
     height: Amount | None = None
     year: int | None = None
-    sex: str = ""
-    background: str = ""
+    tables: str = ""
+    family: str = ""
     mass: Unit | None = None
     length: Unit | None = None
     place: str = ""
