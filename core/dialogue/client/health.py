@@ -104,7 +104,7 @@ def _values(d: ClientStep) -> dict[str, str]:
         "background": profile.background or "",
         "units": next((key for key, units in enrolment.UNIT_SETS.items() if units == d.facts.units), ""),
         "zone": slot.zone_name if slot is not None else "",
-        "weight": "asked" if WEIGHT.key in d.facts.plan.measures else "",
+        "weighing": "asked" if WEIGHT.key in d.facts.plan.measures else "",
     }
 
 
@@ -144,7 +144,7 @@ def _left_out(after: dict[str, str], before: dict[str, str]) -> None:
     """Worries about eating: weight is left out until the client wants it back, as at enrolment."""
     worry = Caution.EATING_WORRIES.value
     if worry in _listed(after["cautions"]) and worry not in _listed(before["cautions"]):
-        after["weight"] = ""
+        after["weighing"] = ""
 
 
 def _store(d: ClientStep, before: dict[str, str], after: dict[str, str]) -> None:
@@ -190,7 +190,7 @@ def _set(d: ClientStep, name: str, text: str) -> None:
             d.facts = replace(d.facts, units=enrolment.UNIT_SETS[text])
         case "zone" if text:
             enrolment.set_slot(d, zone_name=text)
-        case "weight":
+        case "weighing":
             rest = tuple(x for x in d.facts.plan.measures if x != WEIGHT.key)
             plan = replace(d.facts.plan, measures=(WEIGHT.key, *rest) if text else rest)
             d.do(ChangeClient("plan", plan))
