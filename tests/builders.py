@@ -25,6 +25,7 @@ ADA = ClientFacts(
     name="Ada",
     coach_name="Rowan",
     coach_reachable=True,
+    coach_nights=None,
     slot=Slot(0, time(7, 30), "Europe/London"),
     zone=ZoneInfo("Europe/London"),
     country="GB",

@@ -52,12 +52,12 @@ def destructive(language: str, half: str) -> Score:
     return score
 
 
-def numbers(language: str, half: str) -> Score:
+def numbers(language: str, half: str, name: str = "numbers") -> Score:
     """What is stored without asking. "stored" counts answers understood correctly, "asked" those confirmed first; for
     anything that is not an answer, only storing nothing is right."""
     score = Score()
     words = words_for(language)
-    for asked, meaning, sentence in lines(language, "numbers", half):
+    for asked, meaning, sentence in lines(language, name, half):
         measure = MEASURES.get(asked)
         others = [x for x in MEASURES.values() if x.understand is not None and x is not measure]
         found = answers_in(sentence, words, measure, others)
@@ -125,5 +125,10 @@ def _figure(fact: HealthFact) -> str:
     return f"{float(fact.value):.0f}" if fact.what is What.STATURE else fact.value
 
 
-SUBJECTS = {"destructive": destructive, "health": health, "numbers": numbers}
-__all__ = ["LANGUAGES", "SUBJECTS", "Score", "destructive", "health", "lines", "numbers"]
+def answers(language: str, half: str) -> Score:
+    """`numbers` of answers alone, as people give them to the question that is open."""
+    return numbers(language, half, "answers")
+
+
+SUBJECTS = {"answers": answers, "destructive": destructive, "health": health, "numbers": numbers}
+__all__ = ["LANGUAGES", "SUBJECTS", "Score", "answers", "destructive", "health", "lines", "numbers"]

@@ -27,6 +27,7 @@ MODULES = (
     "checkin",
     "results",
     "understanding",
+    "everyday",
     "weighing",
     "safety",
     "counting",
@@ -38,6 +39,7 @@ MODULES = (
     "staff",
     "staff_card",
     "staff_digest",
+    "staff_history",
     "cohort",
     "cohort_members",
 )

@@ -31,6 +31,7 @@ LABELS: dict[str, str] = {
     "not_today": N_("Not today"),
     "help": N_("Help"),
     "word_to_coach": N_("Message {coach}"),
+    "pass_on": N_("Pass it on"),
     "energy": N_("Rate my energy"),
     "walk": N_("Go for a walk"),
     "waist": N_("Measure my waist"),
@@ -74,6 +75,7 @@ LABELS: dict[str, str] = {
     "my_data": N_("My data"),
     "forget": N_("Delete my data"),
     "leave": N_("Leave"),
+    "year_again": N_("The year was wrong"),
     "forget_yes": N_("Yes, delete it all"),
     "leave_yes": N_("Yes, leave"),
     "no_keep": N_("No, keep it as it is"),
@@ -95,7 +97,8 @@ LABELS: dict[str, str] = {
 
 
 def _medicine_off(v: Voice, argument: str) -> str:
-    return v.plain("I stopped {medicine}", medicine=v.plain_in("medicine", names.MEDICINES.get(argument, argument)))
+    medicine = v.plain_in("medicine", names.MEDICINES.get(argument, argument))
+    return v.plain("I stopped {medicine}", medicine=medicine)
 
 
 ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT, "medicine_off": _medicine_off}  # labels that need their argument

@@ -40,6 +40,7 @@ from core.dialogue.client.states import (
     Asking,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Consenting,
     Counting,
@@ -80,6 +81,9 @@ def typed(d: ClientStep, text: str) -> str | None:
     for label, data in open_buttons(d.asking):
         if wanted == plain(d.facts.label(label, "")):
             return data
+    if isinstance(d.asking, ChoosingDay):
+        days = answers.days_of(d, d.asking)
+        return next((data for data, day in days if wanted == plain(d.facts.label("on_day", day))), None)
     return None
 
 
@@ -394,9 +398,14 @@ def _begin(d: ClientStep, value: str, event: Press) -> Fits:
 
 
 def _which(d: ClientStep, value: str, event: Press) -> Fits:
-    if value.partition(":")[0] not in MEASURES or not (d.asking is None or isinstance(d.asking, Awaiting)):
+    key, _, text = value.partition(":")
+    if key not in MEASURES or not (d.asking is None or isinstance(d.asking, Awaiting | AskingConditions)):
         return False
-    answers.measure_chosen(d, value, event)
+    given = d.asking.key if isinstance(d.asking, AskingConditions) and d.asking.measure == key else ""
+    if (written := next((w for w in d.state.written if w.key == given), None)) is not None:
+        corrections.correct(d, written, text, Text(event.at, text))  # of the reading whose conditions are being asked
+    else:
+        answers.measure_chosen(d, value, event)
     return True
 
 
@@ -459,6 +468,7 @@ BUTTONS = _by_verb(
     _answers("later", Awaiting, lambda d, *_: pausing.later(d)),
     _answers("ok", Confirming, lambda d, asking, value, _: answers.confirmed(d, asking, value == "yes")),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
+    _answers("day", ChoosingDay, lambda d, asking, value, _: answers.day_chosen(d, asking, value)),
     _answers("gate", Gate, _gate),
     _answers("stop", Counting, _stop),
     _answers(
@@ -492,6 +502,7 @@ BUTTONS = _by_verb(
     _any_time("time", _time, Lasts.OPEN),
     _any_time("count", _count, Lasts.OPEN),
     _while_fresh("begin", _begin),
+    _any_time("pass", lambda d, *_: coach_thread.pass_offered(d)),
     _any_time("word", lambda d, *_: coach_thread.message_coach(d)),
     _any_time("alarm", lambda d, value, _: _alarm(d, value, ours=True)),
     _any_time("now", _now),
@@ -501,7 +512,7 @@ BUTTONS = _by_verb(
     _while_fresh("which", _which),
     _any_time("resume", lambda d, *_: pausing.resume(d)),
     _any_time("pressure", _end_pressure_week),
-    _any_time("chart", lambda d, value, _: progress_and_goals.progress(d, value)),
+    _any_time("chart", lambda d, value, _: progress_and_goals.progress(d, *value.split(":", 1))),
     _while_fresh("goaldrop", lambda d, *_: progress_and_goals.goal_drop(d)),
     _while_fresh("early", _early),
     _any_time("cohorts", lambda d, *_: cohort_membership.list_cohorts(d)),

@@ -104,7 +104,7 @@ def _values(d: ClientStep) -> dict[str, str]:
         "background": profile.background or "",
         "units": next((key for key, units in enrolment.UNIT_SETS.items() if units == d.facts.units), ""),
         "zone": slot.zone_name if slot is not None else "",
-        "weight": "asked" if WEIGHT.key in d.facts.plan.measures else "",
+        "weighing": "asked" if WEIGHT.key in d.facts.plan.measures else "",
     }
 
 
@@ -144,7 +144,7 @@ def _left_out(after: dict[str, str], before: dict[str, str]) -> None:
     """Worries about eating: weight is left out until the client wants it back, as at enrolment."""
     worry = Caution.EATING_WORRIES.value
     if worry in _listed(after["cautions"]) and worry not in _listed(before["cautions"]):
-        after["weight"] = ""
+        after["weighing"] = ""
 
 
 def _store(d: ClientStep, before: dict[str, str], after: dict[str, str]) -> None:
@@ -190,7 +190,7 @@ def _set(d: ClientStep, name: str, text: str) -> None:
             d.facts = replace(d.facts, units=enrolment.UNIT_SETS[text])
         case "zone" if text:
             enrolment.set_slot(d, zone_name=text)
-        case "weight":
+        case "weighing":
             rest = tuple(x for x in d.facts.plan.measures if x != WEIGHT.key)
             plan = replace(d.facts.plan, measures=(WEIGHT.key, *rest) if text else rest)
             d.do(ChangeClient("plan", plan))
@@ -231,8 +231,8 @@ def _say_back(
             removed=tuple(name for name in TO_COACH if name in new and not new[name]),
             height=d.shown(MEASURES["height"], Decimal(new["stature"])) if new.get("stature") else None,
             year=int(new["birth_year"]) if new.get("birth_year") else None,
-            sex=new.get("sex", ""),
-            background=new.get("background", ""),
+            tables=new.get("sex", ""),
+            family=new.get("background", ""),
             mass=units.mass if units is not None else None,
             length=_shown_length(units) if units is not None else None,
             place=new.get("zone", ""),

@@ -25,6 +25,7 @@ from core.dialogue.client.states import (
     AlarmAsked,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Consenting,
     Counting,
@@ -54,13 +55,10 @@ def _say(d: ClientStep) -> None:
                 answers.ask_about_old_answer(d, asking)
             else:
                 answers.ask_if_sure(d, MEASURES[key], asking.meant, asking.kind)
-        case AskingConditions(measure=key) as asking if key in MEASURES:
-            measure = MEASURES[key]
-            aspects = answers.unasked_aspects(d, measure)
-            if asking.picking:
-                answers.ask_what_differed(d, measure, aspects, asking.differs)
-            else:
-                answers.say_conditions(d, measure, aspects)
+        case AskingConditions():
+            answers.put_conditions_again(d)
+        case ChoosingDay(measure=key) as asking if key in MEASURES:
+            answers.say_which_day(d, asking)
         case Gate(signs=signs):
             (safety.ask_signs if signs else safety.ask_well)(d)
         case AlarmAsked(sign=sign):

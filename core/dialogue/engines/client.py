@@ -5,13 +5,15 @@
 Total: for every state and every input there is an answer, and input never raises. What matters most is the order in
 which a text is interpreted:
 
-1. Danger signs, at any point. 2. The answer to an open setting or enrolment question. 3. An edit or a correction.
-4. Intents (help, skip, later, ...). 5. Readings: the open question first, then anything else the plan knows.
-6. A reply to the coach, if the coach has just written. 7. A friendly "I did not follow".
+1. Danger signs, at any point. 2. The answer to an open setting or enrolment question. 3. An everyday question.
+4. An edit or a correction. 5. Intents (help, skip, later, ...). 6. Readings: the open question first, then anything
+else the plan knows. 7. A reply to the coach, if the coach has just written. 8. What nobody here can answer: an offer
+to pass it on, or a friendly "I did not follow".
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from core.care import Status
@@ -24,11 +26,13 @@ from core.dialogue.client import (
     corrections,
     effects,
     enrolment,
+    everyday,
     health,
     help_and_menu,
     home_bp_week,
     intents,
     leaving,
+    open_question,
     pausing,
     progress_and_goals,
     safety,
@@ -37,7 +41,7 @@ from core.dialogue.client import (
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
-from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn
+from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn, Raise
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
 from core.dialogue.client.open_question import put_again
 from core.dialogue.client.start import after_leaving
@@ -45,6 +49,7 @@ from core.dialogue.client.states import (
     AlarmAsked,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Consenting,
     Counting,
@@ -74,11 +79,13 @@ from core.language import Intent, Level
 from core.language.after_alarm import said_of_alarm
 from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
 from core.language.intents import intent_of, place
+from core.language.questions import looks_like_a_question
 from core.measures import MEASURES
-from core.measures.measure import Misunderstood, Understood
+from core.measures.measure import Misunderstood, Understood, Why
 from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
+from core.watching.flags import worded
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
@@ -113,7 +120,15 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
     if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
         help_and_menu.not_sure(d)  # every message and press gets an answer
     _call_off(d, state)
+    if isinstance(event, Text | Command):
+        _in_own_words(d, event.text if isinstance(event, Text) else event.argument)
     return d.finish()
+
+
+def _in_own_words(d: ClientStep, text: str) -> None:
+    """What was raised by words says which, so that the coach reads them."""
+    if text.strip():
+        d.effects = [Raise(worded(x.flag, text)) if isinstance(x, Raise) else x for x in d.effects]
 
 
 def _call_off(d: ClientStep, before: State) -> None:
@@ -130,7 +145,7 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
-    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, None, language=facts.language), event.at)
     invitation = facts.invitation
     if isinstance(event, Text | Command):  # a stranger may be in need, too
         alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
@@ -170,6 +185,12 @@ def _text(d: ClientStep, event: Text) -> None:
     if (data := buttons.typed(d, text)) is not None:
         buttons.act(d, Press(event.at, data, event.ref))
         return
+    if (question := everyday.question(d, text)) is not None and not health_in(text, d.words).facts:
+        if beside := everyday.rest_with_reading(d, question):
+            _other_text(d, replace(event, text=beside), beside)
+        if not beside or question.question not in everyday.ANSWERED_BY_READING:
+            everyday.answer(d, question, text)
+        return
     if _for_open_question(d, event, text):
         return
     _other_text(d, event, text)
@@ -207,8 +228,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
 
 
 def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
-    """ "I have atrial fibrillation": after the advice, what is known for good is noted too. Beside an emergency nothing
-    is."""
+    """ "My heart races, so they put me on bisoprolol": after the advice the fact is noted. Beside an emergency none is."""
     facts = [fact for fact in health_in(event.text.strip(), d.words).facts if fact.sure]
     if not facts:
         return
@@ -245,6 +265,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             safety.gate_answered(d, asking, well)
         case Confirming() as asking if intent in (Intent.YES, Intent.NO):
             answers.confirmed(d, asking, intent is Intent.YES)
+        case ChoosingDay() as asking if intent in (Intent.NO, Intent.STOP):
+            answers.day_chosen(d, asking, "none")
         case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,
@@ -334,6 +356,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         coach_thread.pass_on(d, text, reply=True)
     elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _denied_unprompted(d)
+    elif intent is Intent.YES and d.asking is None and coach_thread.pass_offered(d):
+        pass
     elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
         intents.act_on_intent(d, intent, text)
     elif understood:
@@ -342,20 +366,33 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         elif isinstance(d.asking, Setting) and d.asking.what not in SURE:
             d.ask(d.asking.back)
         answers.take_answers(d, event, understood, asked)
-    elif _coach_wrote_recently(d) and not given:
+    elif _coach_wrote_recently(d) and not any(_tries(a.heard) for a in given):
         coach_thread.pass_on(d, text, reply=True)
+        everyday.remind(d)
+    elif looks_like_a_question(text) and everyday.hand_on(d, text):
+        everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
-    elif (
-        given and isinstance(given[0].heard, Misunderstood) and (asked is not None or given[0].heard.guess is not None)
-    ):
+    elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
     elif asked is None and answers.ask_which(d, text):
         pass
     elif _denies_a_sign(d, text):
         _denied_unprompted(d)
-    else:
+    elif everyday.hand_on(d, text):
+        pass
+    elif d.asking is None or isinstance(d.asking, Awaiting):
         help_and_menu.not_sure(d)
+    else:
+        d.say(m.NotRead())
+        open_question.put_again(d)
+
+
+def _asks_back(d: ClientStep, heard: Misunderstood) -> bool:
+    """Whether to ask back about a measure: it is asked for, or there is a likely meaning to offer."""
+    if heard.guess is not None:
+        return True
+    return isinstance(d.asking, Awaiting) or (d.asking is None and bool(heard.either))
 
 
 def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
@@ -376,6 +413,11 @@ def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
     if noted and not given and d.asking == open_before:
         put_again(d)
     return True
+
+
+def _tries(heard: Understood | Misunderstood) -> bool:
+    """Whether a text tries to be an answer: it has a number, or what could be one."""
+    return isinstance(heard, Understood) or heard.why is not Why.NO_NUMBER or heard.guess is not None
 
 
 def _denied_unprompted(d: ClientStep) -> None:
@@ -436,6 +478,8 @@ def _timer_fired(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.week_over(d, event.at)
         case effects.SIGN_UNANSWERED:
             safety.still_unanswered(d)
+        case effects.TURNED_AWAY:
+            enrolment.turned_away_for_long(d)
         case effects.NEXT_MORNING:
             safety.ask_how_it_is(d, event.late_by)
         case "resume":

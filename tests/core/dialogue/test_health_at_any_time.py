@@ -153,10 +153,10 @@ def test_a_danger_sign_in_the_same_sentence_wins() -> None:
     assert not any(isinstance(x, m.HealthNoted) for x in chat.said)
 
 
-def test_a_condition_that_is_a_milder_sign_gets_advice_and_is_noted() -> None:
-    chat = Chat().says("I have atrial fibrillation")
+def test_beside_a_milder_sign_a_fact_is_noted_after_the_advice() -> None:
+    chat = Chat().says("my heart keeps racing so they put me on bisoprolol")
     assert isinstance(chat.said[0], m.SameDay)
-    assert noted(chat).begun == ("heart_condition",)
+    assert noted(chat).taken == ("bisoprolol",)
 
 
 def test_no_question_about_health_covers_the_question_about_a_sign() -> None:
