@@ -228,7 +228,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
 
 
 def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
-    """ "My heart races, so they put me on bisoprolol": after the advice the fact is noted. Beside an emergency none is."""
+    """ "My heart races, so they put me on bisoprolol": after the advice the fact is noted, not beside an emergency."""
     facts = [fact for fact in health_in(event.text.strip(), d.words).facts if fact.sure]
     if not facts:
         return
