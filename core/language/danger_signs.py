@@ -8,7 +8,7 @@ far away is uncertain: one question is asked. Nothing here is a diagnosis.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from functools import cache
@@ -508,8 +508,14 @@ def _is_a_figure(r: _Read, sign: Sign, spans: Sequence[Span], mine_and_now: bool
 def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:
     """Whether another person is the subject: named before the sign, and the client not named in between."""
     last = spans[-1][0]
-    before = [span for i, span in r.at.get(C.OTHERS, {}).items() if start <= i <= last]
+    others = r.at.get(C.OTHERS, {}).items()
+    before = [span for i, span in others if start <= i <= last and not _a_small_word(r.at, i, span)]
     return bool(before) and not r.anywhere(C.MINE, max(b for _, b in before), last)
+
+
+def _a_small_word(at: Mapping[C, Mapping[int, Span]], i: int, span: Span) -> bool:
+    """Whether a word for somebody else is spelled like a small word: "el" is "he" and, far more often, "the"."""
+    return span[1] - span[0] == 1 and i in at.get(C.FILLER, ())
 
 
 # --- "is it happening now?" ---------------------------------------------------------------------------------------
@@ -552,7 +558,14 @@ def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
 
 def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:
     """The answer one language hears, and how many words speak for it. A longer phrase hides shorter ones in it."""
-    every = [(key, span) for i in range(len(said.words)) for key, span in said.spans(i).items() if key is not C.FILLER]
+    starts = [said.spans(i) for i in range(len(said.words))]
+    small = {i for i, found in enumerate(starts) if C.FILLER in found}
+    every = [
+        (key, span)
+        for i, found in enumerate(starts)
+        for key, span in found.items()
+        if key is not C.FILLER and not (key is C.OTHERS and i in small and span[1] - span[0] == 1)
+    ]
     spans = [
         (key, a)
         for key, a in every

@@ -72,7 +72,7 @@ from core.dialogue.kit.events import (
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level
 from core.language.after_alarm import said_of_alarm
-from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
+from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise, sightings
 from core.language.intents import intent_of, place
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood
@@ -274,8 +274,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
 
 
 def _denies_a_sign(d: ClientStep, text: str) -> bool:
-    """Whether the text names a sign if the denying word is removed."""
-    return recognise(text.partition(" ")[2], d.words) is not None
+    """Whether the text denies a sign: it says so, or names one if the denying word is removed."""
+    return any(s.denied for s in sightings(text, d.words)) or recognise(text.partition(" ")[2], d.words) is not None
 
 
 def _holds_a_reading(d: ClientStep, text: str) -> bool:

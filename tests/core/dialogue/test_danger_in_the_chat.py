@@ -180,3 +180,24 @@ def test_no_alarm_of_the_corpus_is_answered_with_cheer(language: str, chat: Call
     heard = [said for said, kinds in answered.items() if kinds & ON_GUARD]
     assert not cheered
     assert len(heard) >= 0.97 * len(alarms)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "today no chest pain, all good"),
+        ("es", "hoy sin dolor en el pecho, todo bien"),
+        ("de", "heute keine Brustschmerzen, alles gut"),
+        ("fr", "aujourd'hui pas de douleur à la poitrine"),
+        ("pl", "dziś bez bólu w klatce, wszystko dobrze"),
+    ],
+)
+def test_a_denial_that_does_not_begin_with_no_is_good_to_hear_too(language: str, text: str) -> None:
+    assert Chat(replace(ADA, language=language)).says(text).kinds == ["StoodDown"]
+
+
+@pytest.mark.parametrize(
+    "text", ["me duele el pecho", "tengo un dolor fuerte en el pecho", "me aprieta mucho el pecho"]
+)
+def test_the_spanish_word_for_the_is_nobody_else(text: str) -> None:
+    assert "Emergency" in Chat(replace(ADA, language="es")).says(text).kinds
