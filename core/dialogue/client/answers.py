@@ -22,7 +22,7 @@ from core.dialogue.client.states import (
     Setting,
 )
 from core.dialogue.client.step import ClientStep
-from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.effects import Choice, Say
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
@@ -114,6 +114,7 @@ def _keep_aside(d: ClientStep, aside: Aside | None) -> None:
     for answer in _beside_a_sign(d, aside.text):
         measure, heard = MEASURES[answer.measure], answer.heard
         assert isinstance(heard, Understood)
+        unsaid = d.hidden(measure) or (measure.guarded and weighing_guard.is_early(d))
         reading = Reading(
             measure.key,
             heard.value,
@@ -127,7 +128,7 @@ def _keep_aside(d: ClientStep, aside: Aside | None) -> None:
         readings.record(d, reading, aside.ref)
         if safety.alarming(d, measure, reading) is not None:
             readings.raise_flags(d, measure, replace(reading, how=How.UNASKED))
-        amount = None if d.hidden(measure) else d.shown(measure, reading.value)
+        amount = None if unsaid else d.shown(measure, reading.value)
         d.say(m.KeptAside(measure.key, amount, None if amount is None else reading.second))
 
 
@@ -202,6 +203,10 @@ def not_understood(d: ClientStep, measure: Measure, understood: Misunderstood, e
         return
     tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
     if understood.guess is not None and _possible(measure, understood.guess):
+        wanted = asks_for(d, measure) or measure.key in d.state.agenda
+        if measure.guarded and not wanted and weighing_guard.is_early(d):  # its number is not said back
+            weighing_guard.early(d, understood.guess, event, weighing_guard.step_for(d))
+            return
         ask_to_confirm(d, measure, understood.guess, understood.why.value, event, asked=isinstance(d.asking, Awaiting))
         return
     if isinstance(d.asking, Awaiting):
@@ -449,7 +454,10 @@ def store_and_reply(
         )  # the coach is not kept waiting for the conditions, which are taken into account when given
         if isinstance(d.asking, AskingConditions) and d.asking.key != key:  # one question after the other
             d.ask(replace(d.asking, then=(*(k for k in d.asking.then if k != key), key)))
+            question = [x for x in d.effects if isinstance(x, Say) and isinstance(x.message, m.AskConditions)]
+            d.effects[:] = [x for x in d.effects if x not in question]
             _say_kept(d, measure, reading)
+            d.do(*question)  # what is asked comes last
         else:
             ask_conditions(d, measure, reading, aspects)
     else:

@@ -13,7 +13,7 @@ from core.client import Profile
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Enrolling
-from core.dialogue.kit.effects import Erase
+from core.dialogue.kit.effects import Erase, Say
 from core.quantity import Unit
 from tests.builders import ADA, Chat, checked_in
 
@@ -193,7 +193,7 @@ def test_another_answer_given_while_conditions_are_asked_is_kept_and_the_questio
 
 def test_two_answers_in_one_message_are_both_asked_about_and_both_answered() -> None:
     chat = Chat().due().says("7").says("72").presses("cond:same").says("82.4 kg, waist 94")
-    assert chat.heard(m.AskConditions).measure == "weight"
+    assert chat.heard(m.AskConditions).measure == "weight" and chat.kinds[-1] == "AskConditions"
     weight = chat.presses("cond:first")
     assert weight.heard(m.BandSaid).measure == "bmi" and weight.heard(m.AskConditions).measure == "waist"
     assert weight.presses("cond:first").heard(m.BandSaid).measure != "bmi"
@@ -223,6 +223,9 @@ def test_a_late_correction_that_may_mean_several_days_offers_those_days() -> Non
     assert [r.value for r in older.readings("energy")] == [4, 5] and "Corrected" in older.kinds
     newer = two_weeks().says("no, the energy was 4").presses("day:0")
     assert [r.value for r in newer.readings("energy")] == [7, 4]
+    again = older.later(minutes=5).says("no, the energy was 6")
+    days = [c.argument for x in again.effects if isinstance(x, Say) for row in x.choices for c in row]
+    assert days[:2] == ["2026-03-09", "2026-03-02"]
 
 
 @pytest.mark.parametrize("said", ["no", "day:none"])
