@@ -18,6 +18,7 @@ from core.dialogue.client.states import (
     Awaiting,
     ChoosingDay,
     Confirming,
+    Gate,
     Repeating,
     Setting,
 )
@@ -41,6 +42,7 @@ from core.understanding.plausibility import DoubtKind, doubt
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
+RETURNED_TO = AskingConditions | Gate  # questions that a correction in between does not end
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
 PATIENCE = 2  # misunderstood answers before the card is offered
@@ -306,7 +308,8 @@ def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -
 def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
     """Offer to change an earlier answer to a new value. Nothing changes unless the client agrees."""
     pending = d.asking
-    asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key)
+    back = pending if isinstance(pending, RETURNED_TO) else None
+    asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key, back)
     d.ask(asking)
     if isinstance(pending, Awaiting):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
@@ -334,7 +337,8 @@ def ask_which_day(
 ) -> None:
     """Ask which day's answer a correction means. written: the answers it may mean, newest first."""
     pending = d.asking
-    asking = ChoosingDay(measure.key, meant, tuple(r.key for r in written), text[:200], at)
+    back = pending if isinstance(pending, RETURNED_TO) else None
+    asking = ChoosingDay(measure.key, meant, tuple(r.key for r in written), text[:200], at, back)
     d.ask(asking)
     if isinstance(pending, Awaiting):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
@@ -368,7 +372,9 @@ def day_chosen(d: ClientStep, asking: ChoosingDay, value: str) -> bool:
     else:
         measure = MEASURES[asking.measure]
         store_and_reply(d, measure, asking.meant, "", asking.at, asking.as_typed, asked=False, replaces=key)
-    if d.asking is None and d.state.day is not None:
+    if d.asking is None and asking.back is not None:
+        d.ask(asking.back)
+    elif d.asking is None and d.state.day is not None:
         check_in.ask_next(d)
     return True
 
@@ -379,9 +385,9 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
     d.ask(Awaiting(measure.key) if asking.asked else None)
     if not yes:
         if asking.replaces:
-            d.ask(None)
+            d.ask(asking.back)
             d.say(KeptAsItWas())
-            if d.state.day is not None:
+            if asking.back is None and d.state.day is not None:
                 check_in.ask_next(d)
             return
         d.say(m.SendRight(measure.key, d.asked_in(measure)), *check_in.buttons(d, measure))
@@ -391,7 +397,9 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
     store_and_reply(
         d, measure, asking.meant, asking.ref, asking.at, asking.as_typed, asked=asking.asked, replaces=asking.replaces
     )
-    if d.asking is before:
+    if d.asking is before and asking.back is not None:
+        d.ask(asking.back)
+    elif d.asking is before:
         check_in.ask_next(d)
 
 

@@ -227,9 +227,9 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             well = intent in (Intent.YES, Intent.WELL) if not asking.signs else intent in (Intent.NO, Intent.WELL)
             safety.gate_answered(d, asking, well)
         case Confirming() as asking if intent in (Intent.YES, Intent.NO):
-            answers.confirmed(d, asking, intent is Intent.YES)
+            open_question.confirmed(d, asking, intent is Intent.YES)
         case ChoosingDay() as asking if intent in (Intent.NO, Intent.STOP):
-            answers.day_chosen(d, asking, "none")
+            open_question.day_chosen(d, asking, "none")
         case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,

@@ -248,3 +248,18 @@ def test_an_edit_without_a_number_changes_nothing_and_says_what_stands() -> None
     chat = Chat().due().says("7").edits("slept badly really")
     assert chat.heard(m.AnswerStands).amount.value == 7
     assert [r.value for r in chat.readings("energy")] == [7]
+
+
+@pytest.mark.parametrize("answer", ["ok:yes", "ok:no"])
+def test_an_old_button_pressed_beside_a_question_about_conditions_is_offered_and_the_question_comes_again(
+    answer: str,
+) -> None:
+    chat = Chat().due()
+    four = next(b for b in chat.callbacks if b.startswith("n:4"))
+    chat.says("7").says("72")
+    assert isinstance(chat.state.asking, AskingConditions)
+    offer = chat.presses_old(four).heard(m.AskChangeAnswer)
+    assert (offer.day, offer.old.value, offer.new.value) == (chat.now.date(), 7, 4)
+    chat.presses(answer)
+    assert [r.value for r in chat.readings("energy")] == [4 if answer == "ok:yes" else 7]
+    assert chat.heard(m.AskConditions).measure == "resting_heart_rate"
