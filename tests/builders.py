@@ -133,7 +133,7 @@ class Chat:
         self.facts = replace(self.facts, history=history)
 
     def _change_client(self, field: str, value: Any) -> None:
-        profile = {"birth_year", "sex", "stature", "background", "cautions"}
+        profile = {"birth_year", "sex", "stature", "background", "cautions", "medicines", "birth_date"}
         if field in profile:
             self.facts = replace(self.facts, profile=replace(self.facts.profile, **{field: value}))
         else:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.de_questions import QUESTIONS
 from core.language.de_signs import ANSWERS, CONCEPTS
 from core.language.de_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -198,6 +199,12 @@ GERMAN = Lexicon(
             "einfach;gerne;gern"
         ),
     },
+    balance_stages=(
+        ("füße nebeneinander", "nebeneinander", "füße zusammen"),
+        ("semitandem", "semi tandem", "halbtandem"),
+        ("tandem", "ferse an zehen", "ferse an zehe"),
+        ("einem bein", "auf einem bein", "einbeinig", "einbeinstand"),
+    ),
     names={
         "weight": split("gewicht;körpergewicht;ich wiege;wiege;waage;die waage;gewogen;gew"),
         "height": split("größe;körpergröße;groß"),
@@ -221,4 +228,5 @@ GERMAN = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.en_questions import QUESTIONS
 from core.language.en_signs import ANSWERS, CONCEPTS
 from core.language.en_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -179,6 +180,12 @@ ENGLISH = Lexicon(
             "i need;i want;show me;give me;show"
         ),
     },
+    balance_stages=(
+        ("side by side", "feet together", "feet side by side", "first stage"),
+        ("semi tandem", "semitandem", "half tandem", "half heel to toe", "instep at big toe", "second stage"),
+        ("tandem", "full tandem", "heel to toe", "third stage"),
+        ("one leg", "on one leg", "single leg", "one foot", "fourth stage"),
+    ),
     names={
         "weight": split("weight;weigh;i weigh;body weight;mass;scales;the scales;wt;weighed"),
         "height": split("height;tall;stature;how tall;ht"),
@@ -206,4 +213,5 @@ ENGLISH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

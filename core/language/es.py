@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.es_questions import QUESTIONS
 from core.language.es_signs import ANSWERS, CONCEPTS
 from core.language.es_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -163,6 +164,12 @@ SPANISH = Lexicon(
             "tengo que;déjame;por fa"
         ),
     },
+    balance_stages=(
+        ("pies juntos", "lado a lado", "uno al lado del otro"),
+        ("semitándem", "semi tándem"),
+        ("tándem", "talón con punta", "talón punta"),
+        ("una pierna", "sobre una pierna", "un pie", "a la pata coja"),
+    ),
     names={
         "weight": split("peso;el peso;peso corporal;báscula;balanza;pesé"),
         "height": split("altura;estatura;talla;mido"),
@@ -186,4 +193,5 @@ SPANISH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.fr_questions import QUESTIONS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -191,6 +192,12 @@ FRENCH = Lexicon(
             "vous pouvez;peux tu me;pouvez vous me;je souhaite"
         ),
     },
+    balance_stages=(
+        ("côte à côte", "pieds joints"),
+        ("semi tandem", "semi-tandem"),
+        ("tandem", "talon contre pointe", "talon pointe"),
+        ("une jambe", "sur une jambe", "un pied", "sur un pied"),
+    ),
     names={
         "weight": split("poids;poids corporel;balance;la balance;je pèse;pèse;pesé;pesée"),
         "height": split("taille debout;stature;je mesure;hauteur;ma taille"),
@@ -214,4 +221,5 @@ FRENCH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.pl_questions import QUESTIONS
 from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, WISHES
 from core.quantity import Unit
@@ -198,6 +199,12 @@ POLISH = Lexicon(
             "chce;mi;czy mógłbyś;czy mogłabyś;muszę"
         ),
     },
+    balance_stages=(
+        ("obok siebie", "stopy razem", "stopy obok siebie"),
+        ("semi tandem", "semitandem", "pół tandem"),
+        ("tandem", "pięta przy palcach"),
+        ("jednej nodze", "na jednej nodze"),
+    ),
     names={
         "weight": split("waga;wagę;wagi;ważę;masa ciała;masa;waże"),
         "height": split("wzrost;wzrostu"),
@@ -221,4 +228,5 @@ POLISH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

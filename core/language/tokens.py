@@ -40,6 +40,7 @@ class PhraseEntry:
     whole: bool = False  # number and unit in one word
     pound: Decimal | None = None
     measures: frozenset[str] = frozenset()
+    stage: int | None = None  # of the balance test, from 0
 
     def joined(self, other: PhraseEntry) -> PhraseEntry:
         return PhraseEntry(
@@ -50,6 +51,7 @@ class PhraseEntry:
             self.whole or other.whole,
             other.pound if self.pound is None else self.pound,
             self.measures | other.measures,
+            other.stage if self.stage is None else self.stage,
         )
 
 
@@ -128,6 +130,9 @@ def _entries(words: Lexicon) -> Iterable[tuple[str, PhraseEntry]]:
     for key, phrases in words.names.items():
         for phrase in phrases:
             yield phrase, PhraseEntry(measures=frozenset({key}))
+    for stage, phrases in enumerate(words.balance_stages):
+        for phrase in phrases:
+            yield phrase, PhraseEntry(stage=stage)
     yield "'", PhraseEntry(units=(Unit.FOOT, Unit.MINUTE))
     yield '"', PhraseEntry(units=(Unit.INCH, Unit.SECOND))
     yield "%", PhraseEntry(roles=frozenset({WordRole.FOREIGN}))

@@ -43,6 +43,7 @@ from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
 RETURNED_TO = AskingConditions | Gate  # questions that a correction in between does not end
+SHORT_COUNT = "short_count"  # kind of a doubt: a start that was counted for too short a time
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
 PATIENCE = 2  # misunderstood answers before the card is offered
@@ -272,7 +273,9 @@ def check_and_store(
             weighing_guard.early(d, understood, event, step)
             return False  # do not repeat the open question after it
     found = doubt(measure, understood, comparison(d, measure, understood), d.facts.profile)
-    if found is None or safety.cannot_wait(d, measure, understood, None if understood.said_unit else found.meant):
+    if found is None and not replaces and _to_count_longer(d, measure, understood):
+        ask_to_confirm(d, measure, understood, SHORT_COUNT, event, asked=wanted)
+    elif found is None or safety.cannot_wait(d, measure, understood, None if understood.said_unit else found.meant):
         store_and_reply(d, measure, understood, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
         if asked and not replaces and ask_which(d, event.text):  # it fits another measure of the plan
@@ -283,6 +286,16 @@ def check_and_store(
     else:
         ask_to_confirm(d, measure, found.meant or understood, found.kind.value, event, asked=wanted, replaces=replaces)
     return True
+
+
+def _to_count_longer(d: ClientStep, measure: Measure, understood: Understood) -> bool:
+    """Whether a start was counted for too short a time, and has not been asked about yet."""
+    short, since = measure.short_count, d.facts.plan.baseline_since
+    if short is None or not short.too_short(understood.value, understood.window):
+        return False
+    if isinstance(d.before.asking, Confirming) and d.before.asking.kind == SHORT_COUNT:
+        return False
+    return not any(r.counts and (since is None or r.taken_at >= since) for r in d.facts.of(measure.key))
 
 
 def ask_to_confirm(
@@ -296,6 +309,11 @@ def ask_to_confirm(
 def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -> None:
     """Ask about a doubt."""
     amount = d.shown(measure, meant.value)
+    if kind == SHORT_COUNT and measure.short_count is not None:
+        longer = [s for s in measure.protocol.timers if s > measure.short_count.seconds]
+        row = tuple(Choice("seconds", f"count:{measure.key}:{s}", str(s)) for s in longer)
+        d.say(m.DidYouMean(measure.key, amount, meant.second, kind), row, (Choice("keep_it", "ok:yes"),))
+        return
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
     say = (
         m.AskIfSure(measure.key, amount, meant.second)

@@ -11,6 +11,7 @@ from core.dialogue.client import (
     cohort_membership,
     corrections,
     enrolment,
+    health,
     pausing,
     progress_and_goals,
     safety,
@@ -102,6 +103,8 @@ def _setting(d: ClientStep, asking: Setting) -> None:
         case "pause" | "snooze":
             d.ask(asking.back)
             (pausing.pause if asking.what == "pause" else pausing.later)(d)
+        case health.ASK if (fact := health.asked_about(asking)) is not None:
+            health.say_question(d, fact)
         case "word":
             coach_thread.message_coach(d)
         case "undo":

@@ -139,7 +139,8 @@ class Repeating:
 @dataclass(frozen=True, slots=True)
 class Setting:
     """A setting or message is being entered. what: "slot", "zone", "language", "units", "pause", "snooze", "word",
-    "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort".
+    "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort",
+    "fact" (asked whether to note it; detail: kind, value, stance).
     detail: chosen so far. back: the question open before, to return to afterwards."""
 
     what: str
@@ -178,6 +179,15 @@ class Written:
 
 
 @dataclass(frozen=True, slots=True)
+class FactsNoted:
+    """Health facts noted last. mark: names them in a button.  before: the fields that changed, as they were."""
+
+    mark: int
+    at: datetime
+    before: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class PressureWeek:
     """A home blood-pressure series in progress. first, last: local dates. prompt: day of the open prompt, 0 for
     none."""
@@ -201,7 +211,9 @@ class State:
     weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
-    alarm: the one that stands.
+    alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
+    that were asked for at a check-in and not given, with how often.  offered: words of the client that a
+    button passes on to the coach.
     """
 
     asking: Asking | None = None
@@ -220,6 +232,9 @@ class State:
     corrected: int = 0
     early_withdrawn: tuple[datetime, ...] = ()
     alarm: Alarm | None = None
+    facts_noted: FactsNoted | None = None
+    owed: tuple[tuple[str, int], ...] = ()
+    offered: str = ""
 
 
 def same_question(one: State, other: State) -> bool:

@@ -39,6 +39,7 @@ from core.dialogue.staff.states import (
     ChangingOwn,
     ChangingSlot,
     ChoosingClient,
+    DealingWith,
     Inviting,
     NamingTemplate,
     NotingOn,
@@ -93,7 +94,7 @@ def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
     match state.asking:
         case PlanningCohort() | SureOfCohort():
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
-        case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
+        case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case AskingSure(what="forget"):
             return (Caseload(), Templates())
@@ -241,6 +242,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             caseload.words_typed(d, asking, text)
         case NotingOn():
             caseload.note_typed(d, asking, text)
+        case DealingWith():
+            caseload.done_typed(d, asking, text)
         case NamingTemplate():
             plan.template_named(d, asking, text)
         case Inviting() if _typed_command(text) is None:

@@ -105,6 +105,7 @@ def show(d: StaffStep, c: CohortFact) -> None:
             sum(m.left is not None for m in c.members),
             c.grouped,
             c.weeks,
+            c.people,
         ),
         *page_rows(c),
     )

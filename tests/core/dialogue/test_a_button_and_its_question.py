@@ -57,9 +57,18 @@ def openings() -> Iterator[Chat]:
     for name in ("today", "progress", "settings", "help", "pause", "goal", "coach", "forget", "cohort"):
         yield Chat(EVERYTHING).commands(name)
         yield checked_in(Chat(replace(EVERYTHING, plan=ADA.plan))).commands(name)
-    for text in ("stop", "later", "my sister had chest pain", "188/125", "82", "leave this programme for good"):
+    for text in (
+        "stop",
+        "later",
+        "my sister had chest pain",
+        "188/125",
+        "82",
+        "leave this programme for good",
+        "can Rowan ring me",
+    ):
         yield Chat(EVERYTHING).says(text)
         yield Chat(EVERYTHING).due().says(text)
+    yield Chat(EVERYTHING).says("can Rowan ring me")
     yield Chat(EVERYTHING).says("I have chest pain now").wakes_up("how_now")
     early = checked_in(Chat(ADA)).later(days=2).says("81 kg")
     yield copied_with_effects(early)
@@ -109,7 +118,7 @@ def walked() -> tuple[tuple[Chat, tuple[str, ...]], ...]:
         chat, depth = queue.popleft()
         buttons = tuple(dict.fromkeys(chat.callbacks))
         seen = (
-            replace(chat.state, question=0, written=(), sources=(), alarm=None),
+            replace(chat.state, question=0, written=(), sources=(), alarm=None, offered=""),
             tuple(undrawn(b)[0] for b in buttons),
             chat.facts.status,
         )

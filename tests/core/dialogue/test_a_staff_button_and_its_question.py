@@ -26,7 +26,7 @@ from tests.core.dialogue.office import NOW, Office, card, kept
 from tests.core.dialogue.test_organiser import TERMS, spring
 
 DEEPEST = 3  # presses from an open message
-BY_IDENTITY = (fx.ClearFlags, fx.MarkSeen, fx.Revoke, MakeGroupLink)  # they name all they change
+BY_IDENTITY = (fx.MarkSeen, fx.ToldInDigest, fx.Revoke, MakeGroupLink)  # they name all they change
 
 
 def opened(office: Office) -> Office:
@@ -105,7 +105,7 @@ def changed(before: StaffState, office: Office) -> bool:
 
 def test_the_walk_meets_the_buttons_of_coaches_and_organisers() -> None:
     verbs = {undrawn(b)[0].partition(":")[0] for _, buttons in walked() for b in buttons}
-    assert set(STAFF_BUTTONS) - verbs <= {"revoke", "zone", "saw", "sheet", "cocoach", "coreport"}
+    assert set(STAFF_BUTTONS) - verbs <= {"revoke", "zone", "saw", "sheet", "people", "past", "cocoach", "coreport"}
     assert len(walked()) > 100
 
 
