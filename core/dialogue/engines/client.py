@@ -299,8 +299,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
 
 
 def _denies_a_sign(d: ClientStep, text: str) -> bool:
-    """Whether the text denies a sign: it says so, or names one if the denying word is removed."""
-    return any(s.denied for s in sightings(text, d.words)) or recognise(text.partition(" ")[2], d.words) is not None
+    """Whether the text says of a sign that it is not there."""
+    return any(s.denied for s in sightings(text, d.words))
 
 
 def _holds_a_reading(d: ClientStep, text: str) -> bool:

@@ -201,3 +201,21 @@ def test_a_denial_that_does_not_begin_with_no_is_good_to_hear_too(language: str,
 )
 def test_the_spanish_word_for_the_is_nobody_else(text: str) -> None:
     assert "Emergency" in Chat(replace(ADA, language="es")).says(text).kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "I have epilepsy"),
+        ("en", "I am a stroke survivor"),
+        ("es", "tengo epilepsia"),
+        ("de", "ich habe Epilepsie"),
+        ("fr", "je suis épileptique"),
+        ("pl", "mam padaczkę"),
+        ("pl", "jestem po udarze"),
+        ("ar", "عندي صرع"),
+    ],
+)
+def test_an_illness_somebody_lives_with_is_neither_an_alarm_nor_good_to_hear(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).says(text)
+    assert not {"StoodDown", "Emergency", "AskAlarm", "EmergencyNearby"} & set(chat.kinds) and flags(chat) == []
