@@ -22,7 +22,17 @@ from core.language.known_conditions import Known, known_conditions
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
 from core.language.signs import BODY, CARRIES_NO, HOW_IT_IS_SAID, SETTLES, SIGNS, TOGETHER, Sign
 
-__all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
+__all__ = [
+    "Answer",
+    "Level",
+    "Sighting",
+    "When",
+    "Who",
+    "answer_to_alarm",
+    "complaint_in_a_test",
+    "recognise",
+    "sightings",
+]
 
 NOT_ACUTE = (HOW_IT_IS_SAID - {C.NOW, C.JUST_NOW, C.EARLIER}) | BODY | {C.BLOOD, C.PRESS, C.TABLETS}  # words beside one
 REACH = 9  # words between two parts of a sign
@@ -363,6 +373,21 @@ def _sighting(
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
     certain = denied is False and sign.sure and mine and not content
     return Sighting(sign.key, level, when, who, certain)
+
+
+# A complaint during a test, where nothing more need be said: "my knee hurts".
+IN_A_TEST = Sign("new_joint_pain", Level.STOP_REST, (tuple(sorted(BODY)), (C.HURT, C.SHARP)))
+
+
+@memoized
+def complaint_in_a_test(text: str, words: Lexicon) -> Sighting | None:
+    """A pain that is told during a test, in the client's language or in English; None if there is none."""
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        r = _prepared(read(cut(plain(text), lexicon.elision), _table(lexicon), True))
+        for spans in _matches(r, IN_A_TEST):
+            if _denied(r, spans) is not True and not _of_another(r, r.sentence(spans)[0], spans):
+                return Sighting(IN_A_TEST.key, IN_A_TEST.level, When.NOW, Who.ME, certain=True)
+    return None
 
 
 # --- denied, gone -------------------------------------------------------------------------------------------------

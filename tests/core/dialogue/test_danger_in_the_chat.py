@@ -219,3 +219,34 @@ def test_the_spanish_word_for_the_is_nobody_else(text: str) -> None:
 def test_an_illness_somebody_lives_with_is_neither_an_alarm_nor_good_to_hear(language: str, text: str) -> None:
     chat = Chat(replace(ADA, language=language)).says(text)
     assert not {"StoodDown", "Emergency", "AskAlarm", "EmergencyNearby"} & set(chat.kinds) and flags(chat) == []
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "my knee hurts"),
+        ("es", "me duele la rodilla"),
+        ("de", "mein Knie tut weh"),
+        ("fr", "j'ai mal au genou"),
+        ("pl", "boli mnie kolano"),
+        ("ar", "ركبتي تؤلمني"),
+    ],
+)
+def test_a_complaint_during_a_test_ends_it_kindly_and_is_noted(language: str, text: str) -> None:
+    facts = replace(ADA, language=language, plan=Plan(measures=("chair_stand_30s",)))
+    chat = Chat(facts).due().says("7").presses("gate:well").presses("gate:none")
+    assert isinstance(chat.state.asking, Awaiting)
+    chat.says(text)
+    assert chat.heard(m.StopAndRest).sign == "new_joint_pain" and chat.state.asking is None
+    assert [f.code for f in flags(chat)] == [Code.RED_FLAG_WORDS]
+
+
+@pytest.mark.parametrize("text", ["no pain at all", "14", "my sister's knee hurts", "it went well"])
+def test_what_is_no_complaint_ends_no_test(text: str) -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("chair_stand_30s",)))).due().says("7")
+    chat.presses("gate:well").presses("gate:none").says(text)
+    assert "StopAndRest" not in chat.kinds
+
+
+def test_the_same_words_outside_a_test_are_no_alarm() -> None:
+    assert "StopAndRest" not in Chat().due().says("my knee hurts").kinds
