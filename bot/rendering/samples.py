@@ -62,7 +62,10 @@ CONTEXTS = (
     "medicine_slows_pulse",
     "series_too_few_days",
 )
-NEWS = ("measures", "interval", "slot", "directed_weighing", "numbers", "baseline", "hand_over")
+NEWS = (
+    "measures", "interval", "slot", "directed_weighing", "numbers", "baseline", "hand_over", "programme",
+    "programme_open",
+)  # fmt: skip
 KINDS = ("voice", "photo", "video", "sticker", "document", "location", "contact", "empty")
 GATE_SIGNS = ("gate_signs", "gate_unwell", "dizziness", "fainting", "leg_swelling_with_breathlessness")
 
@@ -313,6 +316,7 @@ def _to_the_coach() -> Iterator[object]:
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
     yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
     yield from (cm.ClientBack(7, "Ada"), cm.ClientInCohort("Ada", "Spring", "Olga"))
+    yield from (cm.ProgrammeEnded(7, "Ada", 11, 12), cm.ProgrammeEnded(7, "Ada", 0, 0), cm.NewRound(7, "Ada", 12, DAY))
 
 
 def evidence_value(name: str) -> str | Decimal:

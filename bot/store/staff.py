@@ -41,7 +41,7 @@ from core.dialogue.staff.facts import (
     WordFact,
 )
 from core.dialogue.staff.names import addressed, meant
-from core.watching.digest import CaseRow, Digest, FlagFact
+from core.watching.digest import IN_CARE, CaseRow, Digest, FlagFact
 from core.watching.flags import Code, Severity
 
 WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
@@ -147,7 +147,7 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
 
 
 def _in_care(client: Client) -> bool:
-    return client.status in (Status.ACTIVE, Status.PAUSED)
+    return client.status.value in IN_CARE
 
 
 def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:

@@ -30,6 +30,8 @@ QUIET = frozenset({Code.MISSED_CHECK_INS})
 UNREACHABLE = frozenset({Code.UNREACHABLE})
 GRAVITY = {Severity.URGENT: 0, Severity.THIS_WEEK: 1, Severity.NOTE: 2}
 
+IN_CARE = ("active", "paused", "finished")  # whoever is not still arriving, and has not left
+
 NIGHT_BEGINS, NIGHT_ENDS = time(22, 0), time(7, 0)
 LIMIT = 4096  # characters of one message on the platform
 ROOM = 3900  # ours: leaves some room for another language, if the coach changes it before delivery
@@ -62,7 +64,7 @@ class CaseRow:
     """One client's row in a caseload.
 
     answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
-    kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "left".
+    kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "finished", "left".
     """
 
     client_id: int
@@ -145,7 +147,7 @@ class _Parts:
 
 def digest(rows: tuple[CaseRow, ...], day: date) -> Digest:
     """Order a caseload the way a coach needs it. Clients who left or are not enrolled yet are omitted."""
-    here = [r for r in rows if r.status in ("active", "paused")]
+    here = [r for r in rows if r.status in IN_CARE]
     parts = _Parts()
     for row in here:
         for part, flags in zip(

@@ -33,6 +33,7 @@ MODULES = (
     "pressure",
     "life",
     "goals",
+    "programme",
     "coach",
     "staff",
     "staff_card",

@@ -39,6 +39,8 @@ LABELS: dict[str, str] = {
     "pressure_nice": N_("British"),
     "pressure_aha": N_("American"),
     "pressure_esc": N_("European"),
+    "programme": N_("Programme"),
+    "no_end": N_("No set end"),
     "new_baseline": N_("New baseline"),
     "save_template": N_("Save as template"),
     "my_templates": N_("My templates"),
@@ -63,6 +65,10 @@ def _days(v: Voice, argument: str) -> str:
     return v.plain_n("{n} day", "{n} days", int(argument)) if argument.isdigit() else argument
 
 
+def _weeks(v: Voice, argument: str) -> str:
+    return v.plain_n("{n} week", "{n} weeks", int(argument)) if argument.isdigit() else argument
+
+
 def _ticked(v: Voice, argument: str) -> str:
     return f"☑ {_thing(v, argument)}"
 
@@ -85,6 +91,7 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "template": _named,
     "drop_template": _dropped,
     "in_days": _days,
+    "in_weeks": _weeks,
     "tick_on": _not_ticked,
     "tick_off": _ticked,
 }

@@ -169,6 +169,7 @@ BUTTONS = (
     _of_a_client("loss", plan.loss, 1),
     _of_a_client("numbers", plan.numbers, 1),
     _of_a_client("bp", plan.pressure_body, 2),
+    _of_a_client("programme", plan.programme, 2),
     _of_a_client("cautions", plan.cautions, 2),
     _of_a_client("baseline", plan.baseline, NEVER),
     _of_a_client("hand", plan.hand, 2, rows.card_and_coaches),

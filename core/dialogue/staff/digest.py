@@ -14,7 +14,7 @@ from core.dialogue.staff import pages
 from core.dialogue.staff.effects import MarkSeen
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.step import StaffStep
-from core.watching.digest import Digest, Panel, digest, fitted
+from core.watching.digest import IN_CARE, Digest, Panel, digest, fitted
 
 OPENED = 4  # the first few entries get a button each
 AS_FILE = (Choice("as_pdf", "sheet:pdf"), Choice("as_page", "page"))
@@ -27,7 +27,7 @@ def due(d: StaffStep, event: Due) -> None:
 
 
 def _anybody(d: StaffStep) -> bool:
-    return any(r.status in ("active", "paused") for r in d.facts.rows)
+    return any(r.status in IN_CARE for r in d.facts.rows)
 
 
 def asked(d: StaffStep, argument: str) -> None:

@@ -236,6 +236,14 @@ class AskCautions:
 
 
 @dataclass(frozen=True, slots=True)
+class AskProgramme:
+    """How many weeks is this client's programme? now: its weeks, 0 for no end."""
+
+    name: str
+    now: int
+
+
+@dataclass(frozen=True, slots=True)
 class AskPressureBody:
     """Whose blood pressure limits? body: the plan's current one."""
 
@@ -356,6 +364,7 @@ class CaseloadPage:
     asked: int = 0
     kept: int = 0
     left_out: tuple[str, ...] = ()
+    stands_alone: bool = True
 
     @property
     def sections(self) -> tuple[ClientSection, ...]:
@@ -368,6 +377,7 @@ class ClientPage:
 
     day: date
     section: ClientSection
+    stands_alone: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,9 +14,10 @@ from bot.rendering.voice import voice
 from core.dialogue.client.results import ResultFacts, results
 from core.language import LANGUAGES
 from tests.bot.rendering.pages.caseloads import TYPED, ada, caseload, caseload_page, client_page, outline
+from tests.bot.rendering.pages.reports import report_page
 from tests.core.dialogue.office import card, readings
 
-PAGES = {"caseload": caseload_page, "client": client_page}
+PAGES = {"caseload": caseload_page, "client": client_page, "report": report_page}
 
 
 @pytest.mark.parametrize("kind", PAGES)
