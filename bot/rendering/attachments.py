@@ -63,6 +63,13 @@ def client_page(said: sm.ClientPage, v: Voice) -> Rendered:
     return Rendered(document=(f"client-{said.day}.html", pages.client_page(said, v.reader)), caption=caption)
 
 
+def practice_page(said: sm.PracticePage, v: Voice) -> Rendered:
+    """A quarter of a practice as a page."""
+    caption = v.say("The same on a page, to print or to send on. It names no client.")
+    file = f"practice-{said.year}q{said.number}.html"
+    return Rendered(document=(file, pages.practice_page(said, v.reader)), caption=caption)
+
+
 def report_picture(said: rm.LastReportPicture, v: Voice) -> Rendered:
     """The last report for the client, as a picture or as a PDF."""
     if said.pdf:
@@ -97,6 +104,8 @@ def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
 def closing_file(said: om.ClosingFile, v: Voice) -> Rendered:
     """The closing report as a file: to print, or to process further."""
     caption = v.say("The closing report of {name}", name=v.name(said.report.name))
+    if said.kind == "page":
+        return Rendered(document=("closing.html", pages.closing_page(said.report, v.reader)), caption=caption)
     if said.kind == "csv":
         return Rendered(document=("closing.csv", closing_csv(said.report)), caption=caption)
     return Rendered(document=("closing.pdf", closing.pdf(said.report, v.reader)), caption=caption)
@@ -108,6 +117,7 @@ ATTACHMENTS: Mapping[type, MakeAttachment] = {
     sm.Sheet: sheet,
     sm.CaseloadPage: caseload_page,
     sm.ClientPage: client_page,
+    sm.PracticePage: practice_page,
     rm.LastReportPicture: report_picture,
     rm.ReportForCoach: report_for_coach,
     om.ClosingPicture: closing_picture,

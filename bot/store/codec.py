@@ -41,6 +41,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "flags": ("core.watching.flags",),
     "goals": ("core.judging.goals",),
     "load": ("core.judging.training_load",),
+    "practice": ("core.watching.practice",),
     "quantity": ("core.quantity",),
     "reading": ("core.reading",),
     "reliability": ("core.reliability",),

@@ -38,6 +38,7 @@ MODULES = (
     "staff",
     "staff_card",
     "staff_digest",
+    "practice",
     "cohort",
     "cohort_members",
 )

@@ -69,6 +69,11 @@ def _weeks(v: Voice, argument: str) -> str:
     return v.plain_n("{n} week", "{n} weeks", int(argument)) if argument.isdigit() else argument
 
 
+def _quarter(v: Voice, argument: str) -> str:
+    year, _, number = argument.partition("q")
+    return v.plain("Q{number} {year}", number=number, year=v.numbers.isolate(year))
+
+
 def _ticked(v: Voice, argument: str) -> str:
     return f"☑ {_thing(v, argument)}"
 
@@ -92,6 +97,7 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "drop_template": _dropped,
     "in_days": _days,
     "in_weeks": _weeks,
+    "quarter": _quarter,
     "tick_on": _not_ticked,
     "tick_off": _ticked,
 }

