@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
@@ -29,7 +29,7 @@ ONCE: dict[str, str] = {
     "changed": N_("Looks changed, seen once"),
 }
 UNSURE = N_("Too close to call")
-MOST_SAID = 8  # results in a message; the picture has them all
+MOST_SAID = 6  # results in a message; the picture has them all
 
 
 def span(v: Voice, said: Report) -> Html:
@@ -91,24 +91,20 @@ def last_report(said: rm.LastReport, v: Voice) -> str:
             v.say("That was your programme: {days}.", days=span(v, report)),
             v.say("Thank you for staying with it. {kept}.", kept=attendance(v, report)) if report.asked else "",
         ),
-        *_groups(v, report),
-        _listed(v, v.say(UNSURE), report.unsure),
+        *_groups(v, (*report.changed, *report.unsure)[:MOST_SAID]),
         v.lines(*(goal(v, one) for one in report.goals)),
         v.lines(*keep(v, report)),
         v.say("Your report comes as a picture and as a PDF. What would you like next?"),
     )
 
 
-def _groups(v: Voice, report: Report) -> Iterable[Html]:
-    """What changed, the surest first."""
-    titles = [v.say(text) for text in dict.fromkeys((*DIRECTIONS.values(), *ONCE.values()))]
-    for title in titles:
-        yield _listed(v, title, [one for one in report.changed if direction(v, one) == title])
-
-
-def _listed(v: Voice, title: Html, found: Iterable[Result]) -> Html:
-    lines = [v.say("• {measure}: {way}", measure=called(v, one), way=way(v, one)) for one in found][:MOST_SAID]
-    return v.lines(v.bold(title), *lines) if lines else Html("")
+def _groups(v: Voice, found: Sequence[Result]) -> Iterable[Html]:
+    """What changed, the surest first; then what cannot be told yet."""
+    for text in dict.fromkeys((*DIRECTIONS.values(), *ONCE.values(), UNSURE)):
+        title = v.say(text)
+        of_it = [one for one in found if direction(v, one) == title]
+        lines = [v.say("• {measure}: {way}", measure=called(v, one), way=way(v, one)) for one in of_it]
+        yield v.lines(v.bold(title), *lines) if lines else Html("")
 
 
 @phrase(rm.ProgrammeOver)
