@@ -13,14 +13,14 @@ from typing import Any
 from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert, not_, or_, select, update
 
 from bot.foundation import log
-from bot.store import caseload, coach_thread, codec, cohorts, owners, readings, slots
+from bot.store import caseload, coach_thread, codec, cohorts, invitations, owners, readings, slots
 from bot.store.clients import Client
 from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, flags, notes, outbox, people, templates
 from bot.store.schema import slots as slots_table
-from bot.store.sealed import secret
+from bot.store.sealed import is_whole, secret
 from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
 from core import schedule
@@ -44,17 +44,20 @@ from core.dialogue.staff.facts import (
     WordFact,
 )
 from core.dialogue.staff.names import addressed, meant
-from core.watching.digest import IN_CARE, CaseRow, Digest, FlagFact
-from core.watching.flags import Code, Severity
+from core.watching.digest import IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.flags import Code, Done, Ended, Severity
 from core.watching.practice import PersonFact
 from core.watching.practice import meant as quarter_meant
 
-WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
+WEEK, A_DAY, A_SECOND = timedelta(days=7), timedelta(days=1), timedelta(seconds=1)
 ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
 MOST_CARDS = 12  # clients loaded for an ambiguous name
 MOST_FLAGGED = 60  # clients whose histories are loaded for a sheet
 MOST_PAGED = 120  # and for a page
 THREAD = 20
+PAST = 12  # flags that are over, on a card's history
+A_YEAR = timedelta(days=366)
+SETTLED_WITHIN = timedelta(days=28)
 ON_A_PAGE = timedelta(weeks=4)  # the messages a page of everybody shows
 
 _log = log.get("store")
@@ -66,7 +69,7 @@ class LookUps:
 
     find_zones: Callable[[str, str], tuple[str, ...]]
     label: Callable[[str, str, str], str]
-    length: Callable[[Digest, str, tzinfo], int]
+    size: Callable[[Digest, str, tzinfo], Size]
 
 
 def facts(
@@ -100,7 +103,7 @@ def facts(
         find_zones=lambda text: look.find_zones(text, who.language),
         zone_of=zone_of,
         label=lambda key, argument: look.label(who.language, key, argument),
-        length=lambda made: look.length(made, who.language, zone),
+        size=lambda made: look.size(made, who.language, zone),
     )
     wanted = tuple(needs)
     if who.organiser_id is not None and Cohorts() in wanted:
@@ -123,6 +126,7 @@ _COACH = select(coaches.c.name, coaches.c.weekday, coaches.c.at, coaches.c.zone_
 def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Need, ...], now: datetime) -> StaffFacts:
     everybody: tuple[Client, ...] | None = None
     rows: tuple[CaseRow, ...] = ()
+    waiting: tuple[OpenInvitation, ...] = ()
     cards: dict[int, Client] = {}
     paged = False
     for need in needs:
@@ -136,6 +140,7 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                     everybody = tuple(c for c in caseload.everybody(conn, coach_id) if c.status is not Status.LEFT)
                 if isinstance(need, Caseload):
                     rows = _rows(conn, everybody, now)
+                    waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
                     cards |= _named(everybody, need)
                 elif isinstance(need, CardsOfAll):
@@ -150,7 +155,8 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                 found = replace(found, templates=_templates(conn, coach_id))
             case OtherCoaches():
                 found = replace(found, coaches=_other_coaches(conn, coach_id))
-    return replace(found, rows=rows, cards=_cards(conn, coach_id, tuple(cards.values()), now, worded=paged))
+    found_cards = _cards(conn, coach_id, tuple(cards.values()), now, worded=paged)
+    return replace(found, rows=rows, waiting=waiting, cards=found_cards)
 
 
 def _in_care(client: Client) -> bool:
@@ -228,17 +234,71 @@ def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dic
             r.since,
             r.seen_at if r.seen_at is None or r.seen_at <= at else None,
             r.refreshed_at,
+            r.digest_at if r.digest_at is None or r.digest_at <= at else None,
         )
         found.setdefault(r.client_id, []).append(fact)
     return {client: tuple(several) for client, several in found.items()}
 
 
+_OVER = (
+    select(flags, coaches.c.name.label("by_name"))
+    .select_from(flags.outerjoin(coaches, coaches.c.id == flags.c.done_by))
+    .where(among(flags.c.client_id, "clients"), flags.c.cleared_at > bindparam("since"))
+    .order_by(flags.c.cleared_at.desc(), flags.c.id.desc())
+)
+_SETTLED = _OVER.where(
+    flags.c.severity == Severity.URGENT.value,
+    flags.c.ended != Ended.BY_COACH.value,
+    or_(flags.c.digest_at.is_(None), flags.c.digest_at < flags.c.cleared_at),
+)
+
+
+def settled_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dict[int, tuple[FlagFact, ...]]:
+    """Urgent flags that ended by themselves within four weeks and that no digest has told the end of. One query."""
+    return _over(conn.execute(_SETTLED, {"clients": list(client_ids), "since": at - SETTLED_WITHIN}))
+
+
+def past_flags(conn: Connection, client_id: int, at: datetime) -> tuple[FlagFact, ...]:
+    """A client's flags of a year that are over, the last to end first. One query."""
+    return _over(conn.execute(_OVER, {"clients": [client_id], "since": at - A_YEAR})).get(client_id, ())[:PAST]
+
+
+def _over(rows: Iterable[Any]) -> dict[int, tuple[FlagFact, ...]]:
+    """A damaged flag is skipped, so that it does not hide the others."""
+    found: dict[int, list[FlagFact]] = {}
+    for r in rows:
+        try:
+            fact = FlagFact(
+                r.id,
+                Code(r.code).value,
+                Severity(r.severity).value,
+                r.measure or None,
+                codec.loads(r.evidence) if r.evidence else (),  # type: ignore[arg-type]
+                r.since,
+                r.seen_at,
+                r.refreshed_at,
+                r.digest_at,
+                r.cleared_at,
+                r.ended,
+                codec.loads(r.followed) if r.followed else (),  # type: ignore[arg-type]
+                r.done,
+                "" if not is_whole(r.done_words) else r.done_words or "",
+                "" if not is_whole(r.by_name) else r.by_name or "",
+            )
+        except (ValueError, codec.CodecError) as error:
+            _log.error("a flag cannot be loaded", row=r.id, fault=log.fault(error))
+            continue
+        found.setdefault(r.client_id, []).append(fact)
+    return {client: tuple(several) for client, several in found.items()}
+
+
 def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple[CaseRow, ...]:
-    """Everybody with their flags and the outcomes of last week's slots. Two queries."""
+    """Everybody with their flags and the outcomes of last week's slots. Three queries."""
     ids = [c.id for c in everybody]
     if not ids:
         return ()
     open_ = open_flags(conn, ids, now)
+    settled = settled_flags(conn, ids, now)
     week = _week(conn, ids, now)
     return tuple(
         CaseRow(
@@ -252,8 +312,19 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
             paused_until=c.paused_until,
             reachable=c.reachable,
             flags=open_.get(c.id, ()),
+            units=c.units,
+            joined=c.created_at,
+            settled=settled.get(c.id, ()),
         )
         for c in everybody
+    )
+
+
+def _waiting(conn: Connection, coach_id: int, now: datetime) -> tuple[OpenInvitation, ...]:
+    """Links for clients that nobody has opened, of those who have no row yet. One query."""
+    return tuple(
+        OpenInvitation(number, name, until - invitations.GOOD_FOR)
+        for number, name, until in invitations.unopened(conn, coach_id, now)
     )
 
 
@@ -307,6 +378,7 @@ def _cards(
             missed=c.missed,
             paused_until=c.paused_until,
             reachable=c.reachable,
+            past=past_flags(conn, c.id, now) if len(several) == 1 else (),
         )
         for c in several
     )
@@ -382,32 +454,63 @@ def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: d
         coach_thread.note(conn, client, coach_id, text, now)
 
 
-def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
-    """Mark open flags as seen, only for clients of this caseload; return how many."""
+def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], until: datetime, now: datetime) -> int:
+    """Mark open flags as seen, only for clients of this caseload; return how many. until: when they were told; one that
+    has recurred since was not told in this."""
     mine = {c.id for c in caseload.everybody(conn, coach_id)}
     seen = (
         update(flags)
-        .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id.in_(list(mine)), flags.c.cleared_at.is_(None))
+        .where(
+            flags.c.id.in_(list(flag_ids)),
+            flags.c.client_id.in_(list(mine)),
+            flags.c.cleared_at.is_(None),
+            flags.c.refreshed_at < until + A_SECOND,
+        )
         .values(seen_at=now)
     )
     return conn.execute(seen).rowcount
 
 
-def answered(conn: Connection, client: Client, now: datetime) -> None:
+def told_in_digest(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
+    """Note which flags a weekly digest has named, only for clients of this caseload; return how many. The first that
+    names a flag counts, and the first that tells its end."""
+    mine = {c.id for c in caseload.everybody(conn, coach_id)}
+    again = and_(flags.c.severity == Severity.URGENT.value, flags.c.refreshed_at > flags.c.digest_at)
+    told = (
+        update(flags)
+        .where(
+            flags.c.id.in_(list(flag_ids)),
+            flags.c.client_id.in_(list(mine)),
+            or_(flags.c.digest_at.is_(None), again, flags.c.cleared_at > flags.c.digest_at),
+        )
+        .values(digest_at=now)
+    )
+    return conn.execute(told).rowcount
+
+
+def answered(conn: Connection, client: Client, coach_id: int, now: datetime) -> None:
     """Clear a client's request to talk after the coach has written. Authorised by the caller through `caseload`."""
     conn.execute(
         update(flags)
         .where(flags.c.client_id == client.id, flags.c.code == Code.WANTS_COACH.value, flags.c.cleared_at.is_(None))
-        .values(cleared_at=now)
+        .values(cleared_at=now, ended=Ended.BY_COACH.value, done=Done.WROTE.value, done_by=coach_id)
     )
 
 
-def clear(conn: Connection, client: Client, flag_ids: Sequence[int], now: datetime) -> int:
-    """Clear open flags of a client; return how many. Authorised by the caller through `caseload`."""
+def clear(
+    conn: Connection, client: Client, coach_id: int, flag_ids: Sequence[int], done: str, words: str, now: datetime
+) -> int:
+    """Clear open flags of a client with what was done; return how many. Authorised by the caller through `caseload`."""
     ended = (
         update(flags)
         .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id == client.id, flags.c.cleared_at.is_(None))
-        .values(cleared_at=now)
+        .values(
+            cleared_at=now,
+            ended=Ended.BY_COACH.value,
+            done=Done(done).value,
+            done_words=secret(client.key, words or None),
+            done_by=coach_id,
+        )
     )
     return conn.execute(ended).rowcount
 

@@ -22,7 +22,8 @@ from core.judging.change import EARLY_BY
 from core.measures import MEASURES
 from core.measures.measure import MeasureKind
 from core.reading import Reading
-from core.watching.cohort import EVERY_MEASURE, LEAST_PEOPLE, Paired, TooFew, paired
+from core.watching.cohort import EVERY_MEASURE, Paired, TooFew, paired
+from core.watching.disclosure import LEAST_PEOPLE
 
 OFFERED = 4  # quarters that buttons name
 
@@ -138,8 +139,7 @@ def _changes(people: Sequence[PersonFact]) -> Iterable[Paired | TooFew]:
     for measure in EVERY_MEASURE:
         pairs = [pair for p in people if (pair := _start_and_end(p, measure)) is not None]
         if pairs:
-            found = paired(measure, pairs)
-            yield TooFew(measure, 0) if isinstance(found, TooFew) else found
+            yield paired(measure, pairs) if len(pairs) >= LEAST_PEOPLE else TooFew(measure)
 
 
 def _start_and_end(person: PersonFact, measure: str) -> tuple[Decimal, Decimal] | None:

@@ -362,21 +362,26 @@ def interval(change: Paired, v: Voice, name: str) -> Figure:
 
 
 def bars(weeks: Sequence[CohortWeek], v: Voice, name: str) -> Figure:
-    """Check-ins, week by week: who was asked, as an outline; who checked in, filled."""
-    most = max((w.asked for w in weeks), default=1) or 1
+    """Check-ins, week by week: who was asked, as an outline; who checked in, filled. A week that is withheld is a
+    gap."""
+    most = max((w.asked for w in weeks if w.asked is not None), default=1) or 1
     drawing = _Drawing((-0.5, len(weeks) - 0.5), (0, most * 1.15), 12, 12)
     half = min((drawing.x(1) - drawing.x(0)) * 0.33, 18.0)
+    rows: list[tuple[str, ...]] = []
     for n, week in enumerate(weeks):
+        drawing.text(v.numbers.plain(week.number), drawing.x(n), drawing.high - 8)
+        if week.asked is None or week.kept is None:
+            rows.append((v.number(week.number), cohort_figures.withheld(v), "–"))
+            continue
         drawing.bar("asked", drawing.x(n), half, week.asked)
         drawing.bar("kept", drawing.x(n), half, week.kept)
         drawing.text(v.numbers.plain(week.kept), drawing.x(n), drawing.y(week.asked) - 4)
-        drawing.text(v.numbers.plain(week.number), drawing.x(n), drawing.high - 8)
+        rows.append((v.number(week.number), v.number(week.kept), v.number(week.asked)))
     legend = (("kept", v.plain_in("page", "Kept")), ("asked", v.plain_in("page", "Asked")))
     head = (v.plain_in("page", "Week"), v.plain_in("page", "Kept"), v.plain_in("page", "Asked"))
-    rows = tuple((v.number(w.number), v.number(w.kept), v.number(w.asked)) for w in weeks)
     title = v.plain("Check-ins kept of those asked, week by week")
     said = v.comma.join(_plain(cohort_figures.attended(v, w)) for w in weeks)
-    return Figure(drawing.done(title, said, name), legend, head, rows)
+    return Figure(drawing.done(title, said, name), legend, head, tuple(rows))
 
 
 def _plain(said: str) -> str:

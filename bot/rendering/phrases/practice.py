@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.rendering.phrases import cohort_figures, phrase
 from bot.rendering.voice import Html, Voice
 from core.dialogue.staff import messages as sm
-from core.watching.cohort import LEAST_PEOPLE
+from core.watching.disclosure import LEAST_PEOPLE
 from core.watching.practice import Practice
 
 

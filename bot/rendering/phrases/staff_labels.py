@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bot.rendering.phrases import names
+from bot.rendering.phrases.coach import DONE
 from bot.rendering.voice import N_, Voice
 
 LABELS: dict[str, str] = {
@@ -23,6 +24,8 @@ LABELS: dict[str, str] = {
     "plan": N_("Plan"),
     "note": N_("Note"),
     "dealt_with": N_("Dealt with"),
+    "history": N_("History"),
+    **{f"done_{key}": words for key, words in DONE.items()},
     "hand_over": N_("Hand over"),
     "end_care": N_("End care"),
     "change_measures": N_("Measures"),
@@ -74,6 +77,10 @@ def _quarter(v: Voice, argument: str) -> str:
     return v.plain("Q{number} {year}", number=number, year=v.numbers.isolate(year))
 
 
+def _everybody(v: Voice, argument: str) -> str:
+    return v.plain_n("All {n} ▶", "All {n} ▶", int(argument)) if argument.isdigit() else argument
+
+
 def _ticked(v: Voice, argument: str) -> str:
     return f"☑ {_thing(v, argument)}"
 
@@ -98,6 +105,7 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "in_days": _days,
     "in_weeks": _weeks,
     "quarter": _quarter,
+    "everybody_named": _everybody,
     "tick_on": _not_ticked,
     "tick_off": _ticked,
 }

@@ -75,13 +75,15 @@ class ClientFacts:
     zone_of (a zone from its name), label (a button's text in the client's language, so that it can be typed too).
     invitation: set when this event opens one. check_ins: local dates of those asked, and whether each was answered;
     loaded, with all readings there are, only when a programme is about to end. coach_reachable: whether a message
-    to the coach would arrive; False if there is no coach.
+    to the coach would arrive; False if there is no coach. coach_nights: the zone by whose nights the coach is left
+    alone unless it cannot wait; None if they are told at any hour, or there is no coach.
     """
 
     client_id: int
     name: str
     coach_name: str
     coach_reachable: bool
+    coach_nights: tzinfo | None
     language: str = "en"
     country: str = ""  # two letters, from the zone; for emergency numbers
     status: Status = Status.ACTIVE

@@ -114,13 +114,15 @@ def _panel(card: CardFact, flag: FlagFact, measure: Measure, since: datetime | N
     )
     if len(readings) < POINTS:
         return None
+    return Panel(card.name, flag.code, _picture(card, measure, readings), flag, card.units)
+
+
+def _picture(
+    card: CardFact, measure: Measure, readings: tuple[Reading, ...]
+) -> chart_data.TrendChart | chart_data.RatingLine | chart_data.PressureWeekChart:
     if measure.kind is MeasureKind.RATING:
-        return Panel(card.name, flag.code, chart_data.rating_line(measure, readings, card.zone, card.plan.own_question))
+        return chart_data.rating_line(measure, readings, card.zone, card.plan.own_question)
     if measure.series:
-        return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone, card.profile))
+        return chart_data.pressure_week(readings, card.zone, card.profile)
     unit = preferred_unit(measure, card.units)
-    return Panel(
-        card.name,
-        flag.code,
-        chart_data.trend(measure, readings, card.profile, card.zone, unit, card.plan.baseline_since),
-    )
+    return chart_data.trend(measure, readings, card.profile, card.zone, unit, card.plan.baseline_since)

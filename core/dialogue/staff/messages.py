@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 from decimal import Decimal
 
-from core.care import Plan, Slot
+from core.care import METRIC, Plan, Slot, Units
 from core.dialogue.client.messages import BandSaid, VerdictSaid
 from core.dialogue.client.results import Result
 from core.quantity import Amount
@@ -154,6 +154,7 @@ class CardSaid:
     lines: tuple[CardLine, ...]
     flags: tuple[FlagFact, ...]
     note: str
+    units: Units = METRIC
 
 
 @dataclass(frozen=True, slots=True)
@@ -325,6 +326,15 @@ class DigestSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class PeopleNamed:
+    """Buttons for everybody the digest names: how many in all; page from 0, pages in all."""
+
+    total: int
+    page: int
+    pages: int
+
+
+@dataclass(frozen=True, slots=True)
 class Sheet:
     """One small trend for each flagged client and measure, as a picture or, for printing, as a PDF.
 
@@ -418,7 +428,36 @@ class SeenNoted:
 
 @dataclass(frozen=True, slots=True)
 class FlagsCleared:
+    """done, words: what was done, as in core.watching.flags.Done; "" in a message from before it was asked."""
+
     name: str
+    done: str = ""
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskDone:
+    """What was done about these flags?"""
+
+    name: str
+    flags: tuple[FlagFact, ...]
+    units: Units = METRIC
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhyNothing:
+    """Why was nothing needed about something urgent?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class HistorySaid:
+    """Flags of a client that are over, the last to end first."""
+
+    name: str
+    flags: tuple[FlagFact, ...]
+    units: Units = METRIC
 
 
 # --- settings and leaving ---------------------------------------------------------------------------------------

@@ -25,7 +25,7 @@ def everybody(d: StaffStep) -> None:
     cards = {c.client_id: c for c in d.facts.cards}
     called = distinct_names((r.client_id, r.name, _born(cards.get(r.client_id))) for r in d.facts.rows)
     left = {r.client_id: cards[r.client_id] for r in here if r.client_id in cards}
-    week = digest(d.facts.rows, d.today)
+    week = digest(d.facts.rows, d.today, now=d.now, invitations=d.facts.waiting)
 
     def part(*entries: DigestEntry) -> tuple[sm.ClientSection, ...]:
         found = [left.pop(e.client_id) for e in entries if e.client_id in left]
@@ -34,9 +34,9 @@ def everybody(d: StaffStep) -> None:
     d.say(
         sm.CaseloadPage(
             d.today,
-            needs=part(*week.needs),
+            needs=part(*week.needs, *(e for e in week.known if e.urgent)),
             changes=part(*week.changes),
-            quiet=part(*week.quiet, *week.unreachable),
+            quiet=part(*week.quiet),
             others=_by_name(d, left.values(), called),
             asked=week.asked,
             kept=week.kept,
