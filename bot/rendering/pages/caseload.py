@@ -14,6 +14,7 @@ from bot.rendering.phrases import names
 from bot.rendering.phrases.coach import evidence, flag
 from bot.rendering.phrases.staff_card import head
 from bot.rendering.voice import Html, Voice, voice
+from core.care import Units
 from core.dialogue.staff import messages as sm
 from core.watching.digest import FlagFact
 from core.watching.flags import Severity
@@ -96,7 +97,7 @@ def _client(section: sm.ClientSection, v: Voice, sources: Sources, number: int) 
         f"client-{number}",
         v.name(card.name),
         tuple(Html(fact) for fact in (*_age(card, v), *facts)),
-        tuple((one.severity == Severity.URGENT and not one.seen, _flag(v, one)) for one in card.flags),
+        tuple((one.severity == Severity.URGENT and not one.seen, _flag(v, one, card.units)) for one in card.flags),
         tuple(view(one, v, sources, f"client-{number}-{n}") for n, one in enumerate(section.results, 1)),
         v.typed(card.note, LONGEST_WORDS) if card.note else "",
         tuple(_said(v, card.name, *word) for word in section.words),
@@ -107,8 +108,8 @@ def _age(card: sm.CardSaid, v: Voice) -> tuple[Html, ...]:
     return () if card.age is None else (v.say_n("{n} year", "{n} years", card.age),)
 
 
-def _flag(v: Voice, one: FlagFact) -> Html:
-    facts = evidence(v, one.measure, tuple(pair for pair in one.evidence if pair[0] != "since"))
+def _flag(v: Voice, one: FlagFact, units: Units) -> Html:
+    facts = evidence(v, one.measure, tuple(pair for pair in one.evidence if pair[0] != "since"), units)
     about = names.measure(v, one.measure) if one.measure else ""
     return v.sentences(
         v.say("{measure}: {what}", measure=about, what=flag(v, one.code)) if about else flag(v, one.code),
