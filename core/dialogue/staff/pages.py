@@ -82,4 +82,5 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         flags=card.flags,
         note=card.note,
         units=card.units,
+        medicines=tuple(sorted(card.profile.medicines)),
     )
