@@ -7,18 +7,19 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta, tzinfo
+from datetime import datetime, time, timedelta, tzinfo
 from typing import Any
 
 from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert, not_, or_, select, update
 
 from bot.foundation import log
-from bot.store import caseload, coach_thread, codec, cohorts, invitations, owners, readings
+from bot.store import caseload, coach_thread, codec, cohorts, invitations, owners, readings, slots
 from bot.store.clients import Client
 from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
-from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
+from bot.store.schema import coaches, flags, notes, outbox, people, templates
+from bot.store.schema import slots as slots_table
 from bot.store.sealed import is_whole, secret
 from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
@@ -35,14 +36,18 @@ from core.dialogue.staff.facts import (
     Cohorts,
     Need,
     OtherCoaches,
+    QuarterFact,
+    QuarterMeant,
     StaffFacts,
     TemplateFact,
     Templates,
     WordFact,
 )
 from core.dialogue.staff.names import addressed, meant
-from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.digest import IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
 from core.watching.flags import Code, Done, Ended, Severity
+from core.watching.practice import PersonFact
+from core.watching.practice import meant as quarter_meant
 
 WEEK, A_DAY, A_SECOND = timedelta(days=7), timedelta(days=1), timedelta(seconds=1)
 ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
@@ -144,6 +149,8 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                 else:
                     flagged = {r.client_id for r in rows or _rows(conn, everybody, now) if r.flags}
                     cards |= {c.id: c for c in [c for c in everybody if c.id in flagged and c.whole][:MOST_FLAGGED]}
+            case QuarterMeant(words):
+                found = replace(found, quarter=_quarter(conn, coach_id, words, now, found.zone))
             case Templates():
                 found = replace(found, templates=_templates(conn, coach_id))
             case OtherCoaches():
@@ -153,7 +160,33 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
 
 
 def _in_care(client: Client) -> bool:
-    return client.status in (Status.ACTIVE, Status.PAUSED)
+    return client.status.value in IN_CARE
+
+
+def _quarter(conn: Connection, coach_id: int, words: str, now: datetime, zone: tzinfo) -> QuarterFact | None:
+    """Everybody of this coach in a quarter, those who left since among them. Three queries. Dates are the coach's."""
+    quarter = quarter_meant(words, now.astimezone(zone).date())
+    if quarter is None:
+        return None
+    since, until = (schedule.instant(day, time(0), zone) for day in (quarter.first, quarter.next.first))
+    people = [
+        c for c in caseload.everybody(conn, coach_id) if c.created_at < until and c.status is not Status.ENROLLING
+    ]
+    ids = [c.id for c in people]
+    taken = readings.between(conn, ids, since, until) if ids else {}
+    check_ins = slots.check_ins(conn, ids) if ids else {}
+
+    def person(c: Client) -> PersonFact:
+        programme = c.plan.programme
+        return PersonFact(
+            c.created_at.astimezone(zone).date(),
+            None if c.left_at is None else c.left_at.astimezone(zone).date(),
+            None if programme is None else programme.ended,
+            tuple(kept for day, kept in check_ins.get(c.id, ()) if day in quarter),
+            tuple(r for r in taken.get(c.id, ()) if r.counts),
+        )
+
+    return QuarterFact(quarter, tuple(map(person, people)))
 
 
 def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
@@ -296,13 +329,13 @@ def _waiting(conn: Connection, coach_id: int, now: datetime) -> tuple[OpenInvita
 
 
 _SLOTS = (
-    select(slots.c.client_id, slots.c.outcome)
+    select(slots_table.c.client_id, slots_table.c.outcome)
     .where(
-        among(slots.c.client_id, "clients"),
-        slots.c.due_at > bindparam("since"),
-        or_(slots.c.outcome == ANSWERED, slots.c.due_at <= bindparam("settled")),
+        among(slots_table.c.client_id, "clients"),
+        slots_table.c.due_at > bindparam("since"),
+        or_(slots_table.c.outcome == ANSWERED, slots_table.c.due_at <= bindparam("settled")),
     )
-    .order_by(slots.c.due_at)
+    .order_by(slots_table.c.due_at)
 )
 
 

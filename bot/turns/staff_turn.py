@@ -26,7 +26,7 @@ from bot.store.staff import LookUps
 from bot.store.zones import zone_of
 from bot.turns import cohorts
 from bot.turns.apply_effects import TurnEffects
-from core.care import Status
+from core.care import Plan, Status
 from core.client import Caution
 from core.dialogue.client.facts import InvitationFact
 from core.dialogue.engines import staff
@@ -206,6 +206,10 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
     values: dict[str, object] = {}
     if effect.plan is not None:
         clients.set_plan(conn, client, effect.plan)
+        if _begins_anew(client, effect.plan):
+            values |= clients.columns("status", Status.ACTIVE, now)
+            zone = zone_of(client.slot.zone_name if client.slot else None)
+            values |= clients.next_due(Status.ACTIVE, client.slot, None, zone, now)
     if effect.slot is not None:
         values |= clients.columns("slot", effect.slot, now)
         zone = zone_of(effect.slot.zone_name)
@@ -217,6 +221,12 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
     clients.change(conn, {client.id: values})
     if effect.what:
         _notify_client(conn, client, [PlanChanged(now, effect.what, effect.detail)], now)
+
+
+def _begins_anew(client: Client, plan: Plan) -> bool:
+    """Whether somebody whose programme was over has a new one, or one without an end."""
+    over = plan.programme is not None and plan.programme.ended is not None
+    return client.status is Status.FINISHED and not over
 
 
 def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_coach: int, now: datetime) -> None:

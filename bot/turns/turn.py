@@ -218,8 +218,8 @@ def _load(batch: _Batch, events: Sequence[tuple[ClaimedEvent, Event]]) -> None:
     conn, now = batch.conn, batch.now
     private = [row.chat_id for row, _ in events if not row.is_group]
     batch.known = known_facts.who(conn, private) if private else {}
-    ids = [known.client.id for known in batch.known.values() if known.client is not None]
-    batch.histories = known_facts.histories(conn, ids, now)
+    theirs = [known.client for known in batch.known.values() if known.client is not None]
+    batch.histories = known_facts.histories(conn, theirs, now)
     tokens = [token for row, event in events if (token := _token(batch, row, event))]
     found = invitations.find(conn, tokens, now)
     batch.invitations = {token: one for token, one in found.items() if one.kind is not InvitationKind.GROUP}
@@ -426,6 +426,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         goals=history.goals,
         missed=client.missed,
         answered=client.answered,
+        check_ins=history.check_ins,
         cohorts=history.cohorts,
         invitation=opened,
         find_zones=partial(_find_zones, steps, client.language),

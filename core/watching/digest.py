@@ -43,6 +43,8 @@ CHANGES = frozenset({Code.CHANGE_BETTER_CONFIRMED, Code.CHANGE_WORSE_CONFIRMED, 
 QUIET = frozenset({Code.MISSED_CHECK_INS, Code.UNREACHABLE})
 GRAVITY = {Severity.URGENT: 0, Severity.THIS_WEEK: 1, Severity.NOTE: 2}
 
+IN_CARE = ("active", "paused", "finished")  # whoever is not still arriving, and has not left
+
 INCLUDES: dict[Code, frozenset[Code]] = {  # of the same measure: the one on the left says all that those say
     Code.BP_SEVERE_REPEATED: frozenset({Code.BP_SEVERE}),
     Code.ENERGY_FALLING: frozenset({Code.ENERGY_DROPPED, Code.CHANGE_WORSE_LARGE}),
@@ -116,9 +118,9 @@ class CaseRow:
     """One client's row in a caseload.
 
     answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
-    kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "left".  units: the client's
-    own, in which their figures are told.  joined: when their row was made.  settled: urgent flags that ended by
-    themselves, and no digest has said so yet.
+    kept: whether it was answered. status: "invited", "enrolling", "active", "paused", "finished", "left". units:
+    the client's own, in which their figures are told. joined: when their row was made. settled: urgent flags that
+    ended by themselves, and no digest has said so yet.
     """
 
     client_id: int

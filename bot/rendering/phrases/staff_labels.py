@@ -42,6 +42,8 @@ LABELS: dict[str, str] = {
     "pressure_nice": N_("British"),
     "pressure_aha": N_("American"),
     "pressure_esc": N_("European"),
+    "programme": N_("Programme"),
+    "no_end": N_("No set end"),
     "new_baseline": N_("New baseline"),
     "save_template": N_("Save as template"),
     "my_templates": N_("My templates"),
@@ -64,6 +66,15 @@ def _dropped(v: Voice, argument: str) -> str:
 
 def _days(v: Voice, argument: str) -> str:
     return v.plain_n("{n} day", "{n} days", int(argument)) if argument.isdigit() else argument
+
+
+def _weeks(v: Voice, argument: str) -> str:
+    return v.plain_n("{n} week", "{n} weeks", int(argument)) if argument.isdigit() else argument
+
+
+def _quarter(v: Voice, argument: str) -> str:
+    year, _, number = argument.partition("q")
+    return v.plain("Q{number} {year}", number=number, year=v.numbers.isolate(year))
 
 
 def _everybody(v: Voice, argument: str) -> str:
@@ -92,6 +103,8 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "template": _named,
     "drop_template": _dropped,
     "in_days": _days,
+    "in_weeks": _weeks,
+    "quarter": _quarter,
     "everybody_named": _everybody,
     "tick_on": _not_ticked,
     "tick_off": _ticked,

@@ -14,7 +14,7 @@ from core.dialogue.staff import pages
 from core.dialogue.staff.effects import MarkSeen, ToldInDigest
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.step import StaffStep, stamp
-from core.watching.digest import Digest, Panel, digest, fitted
+from core.watching.digest import IN_CARE, Digest, Panel, digest, fitted
 
 OPENED = 8  # people with a button under the digest itself
 PEOPLE = 24  # people with a button on each page that follows
@@ -28,7 +28,7 @@ def due(d: StaffStep, event: Due) -> None:
 
 
 def _anybody(d: StaffStep) -> bool:
-    return any(r.status in ("active", "paused") or r.flags for r in d.facts.rows)
+    return any(r.status in IN_CARE or r.flags for r in d.facts.rows)
 
 
 def asked(d: StaffStep, argument: str) -> None:

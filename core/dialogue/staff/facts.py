@@ -16,6 +16,7 @@ from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
 from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.practice import PersonFact, Quarter
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +92,14 @@ class CohortFact:
     people: int = 0
 
 
+@dataclass(frozen=True, slots=True)
+class QuarterFact:
+    """A quarter that is over, and everybody who was in this caseload in it."""
+
+    quarter: Quarter
+    people: tuple[PersonFact, ...]
+
+
 def no_size(made: Digest) -> Size:
     return Size(0, 0)
 
@@ -121,6 +130,7 @@ class StaffFacts:
     cohorts: tuple[CohortFact, ...] = ()
     templates: tuple[TemplateFact, ...] = ()
     coaches: tuple[tuple[int, str], ...] = ()
+    quarter: QuarterFact | None = None
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label
@@ -158,6 +168,13 @@ class CardsOfAll:
 
 
 @dataclass(frozen=True, slots=True)
+class QuarterMeant:
+    """Need: the quarter that a coach's words mean, if it is over, with the whole caseload in it."""
+
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class Templates:
     """Need: this coach's saved plans."""
 
@@ -172,4 +189,4 @@ class Cohorts:
     """Need: the cohorts this organiser runs, newest first."""
 
 
-Need = Caseload | CardOf | CardsNamed | CardsFlagged | CardsOfAll | Templates | OtherCoaches | Cohorts
+Need = Caseload | CardOf | CardsNamed | CardsFlagged | CardsOfAll | QuarterMeant | Templates | OtherCoaches | Cohorts

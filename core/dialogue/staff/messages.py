@@ -11,6 +11,7 @@ from core.dialogue.client.messages import BandSaid, VerdictSaid
 from core.dialogue.client.results import Result
 from core.quantity import Amount
 from core.watching.digest import CaseRow, Digest, FlagFact, Panel
+from core.watching.practice import Practice
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,6 +240,14 @@ class AskCautions:
 
 
 @dataclass(frozen=True, slots=True)
+class AskProgramme:
+    """How many weeks is this client's programme? now: its weeks, 0 for no end."""
+
+    name: str
+    now: int
+
+
+@dataclass(frozen=True, slots=True)
 class AskPressureBody:
     """Whose blood pressure limits? body: the plan's current one."""
 
@@ -368,6 +377,7 @@ class CaseloadPage:
     asked: int = 0
     kept: int = 0
     left_out: tuple[str, ...] = ()
+    stands_alone: bool = True
 
     @property
     def sections(self) -> tuple[ClientSection, ...]:
@@ -380,6 +390,32 @@ class ClientPage:
 
     day: date
     section: ClientSection
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class PracticeSaid:
+    """The practice report of a quarter in words. number, year: of the quarter."""
+
+    report: Practice
+    number: int
+    year: int
+
+
+@dataclass(frozen=True, slots=True)
+class PracticePage:
+    """The same as a page to read, to print or to send on. coach: whose practice."""
+
+    report: Practice
+    number: int
+    year: int
+    coach: str
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class WhichQuarter:
+    """Not a quarter that is over; buttons name those that are."""
 
 
 @dataclass(frozen=True, slots=True)

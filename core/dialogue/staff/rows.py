@@ -17,6 +17,7 @@ from core.dialogue.staff.facts import (
     Cohorts,
     Need,
     OtherCoaches,
+    QuarterMeant,
     Templates,
 )
 from core.dialogue.staff.step import Handler
@@ -116,6 +117,10 @@ def page_of(words: str) -> tuple[Need, ...]:
 def page(value: str) -> tuple[Need, ...]:
     """The client whose number comes first; without one, everybody."""
     return card(value) if value else (Caseload(), CardsOfAll())
+
+
+def quarter(words: str) -> tuple[Need, ...]:
+    return (QuarterMeant(words),)
 
 
 def templates(value: str) -> tuple[Need, ...]:
