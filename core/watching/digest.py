@@ -467,6 +467,15 @@ def when_to_tell(flag: Flag | FlagFact, now: datetime, zone: tzinfo, *, quiet_ni
     return instant(day, NIGHT_ENDS, zone)
 
 
+EMERGENCY_WAITS = timedelta(minutes=30)  # ours: for a coach's answer, unless they choose otherwise
+LESS_PRESSING = 4  # ours: so many times as long waits what is urgent and no emergency
+
+
+def acknowledged_by(flag: Flag | FlagFact, wait: timedelta) -> timedelta:
+    """How long an urgent flag waits for its coach before it goes to whoever stands in. wait: of an emergency."""
+    return LESS_PRESSING * wait if _may_wait(flag) else wait
+
+
 def may_wait(level: str, sign: str) -> bool:
     """Whether words about a sign may wait for the end of the night. Despair never does, whatever its level."""
     return level in ("same_day", "stop_rest", "talk") and sign != "despair"

@@ -38,6 +38,7 @@ MODULES = (
     "staff_card",
     "staff_digest",
     "staff_history",
+    "staff_deputy",
     "cohort",
     "cohort_members",
 )

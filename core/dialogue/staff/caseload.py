@@ -44,7 +44,7 @@ def listed(d: StaffStep, value: str) -> None:
 
 
 def page(d: StaffStep, order: str, number: int) -> None:
-    here = tuple(r for r in d.facts.rows if r.status != "left")
+    here = d.facts.rows
     if not here:
         d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
         return
@@ -140,6 +140,7 @@ def card_message(d: StaffStep, card: CardFact) -> sm.CardSaid:
         flags=card.flags,
         note=card.note,
         units=card.units,
+        for_coach=card.for_coach,
     )
 
 
@@ -148,6 +149,8 @@ def _card_choices(card: CardFact, now: datetime) -> Rows:
     last = max((f.id for f in card.flags), default=0)
     flags = ((Choice("dealt_with", f"clear:{n}:{last}:{stamp(now)}"),),) if card.flags else ()
     past = ((Choice("history", f"past:{n}"),),) if card.past else ()
+    if card.for_coach:
+        return ((Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")), *flags, *past)
     return (
         (Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")),
         (Choice("plan", f"plan:{n}"), Choice("note", f"note:{n}")),
@@ -254,7 +257,7 @@ def write(d: StaffStep, argument: str) -> None:
     """/write NAME words"""
     if not argument.strip():
         d.ask(ChoosingClient("write"))
-        names = distinct_names((r.client_id, r.name, None) for r in by_need(d.facts.rows) if r.status != "left")
+        names = distinct_names((r.client_id, r.name, None) for r in by_need(d.facts.rows))
         if not names:
             d.ask(None)
             d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))

@@ -102,6 +102,10 @@ def flagged(value: str) -> tuple[Need, ...]:
     return (Caseload(), CardsFlagged())
 
 
+def other_coaches(value: str) -> tuple[Need, ...]:
+    return (OtherCoaches(),)
+
+
 def templates(value: str) -> tuple[Need, ...]:
     return (Templates(),)
 
