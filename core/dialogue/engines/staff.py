@@ -52,6 +52,7 @@ from core.dialogue.staff.step import StaffOutcome, StaffStep
 from core.language import Intent, plain
 from core.language.intents import intent_of
 
+OF_OWN_CLIENTS = (NotingOn, ChangingSlot, NamingTemplate, AskingSure)
 IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick"})  # what a deputy may
 NAME_WORDS = 4  # a longer text cannot be a name
 
@@ -195,6 +196,10 @@ def _stands(d: StaffStep, button: StaffButton, value: str) -> None:
 def _text(d: StaffStep, text: str) -> None:
     if not text:
         d.say(NotText("empty", ""))
+        return
+    if isinstance(d.asking, OF_OWN_CLIENTS) and any(c.for_coach for c in d.facts.cards):
+        d.ask(None)  # it was asked when the client was theirs
+        d.say(sm.NotYours())
         return
     if _for_open_question(d, text):
         return
