@@ -30,6 +30,7 @@ from core.dialogue.staff.facts import (
     CardOf,
     CardsFlagged,
     CardsNamed,
+    CardsOfAll,
     Caseload,
     CaseloadOf,
     Cohorts,
@@ -48,10 +49,12 @@ WEEK, A_DAY, A_SECOND = timedelta(days=7), timedelta(days=1), timedelta(seconds=
 ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
 MOST_CARDS = 12  # clients loaded for an ambiguous name
 MOST_FLAGGED = 60  # clients whose histories are loaded for a sheet
+MOST_PAGED = 120  # and for a page
 THREAD = 20
 PAST = 12  # flags that are over, on a card's history
 A_YEAR = timedelta(days=366)
 SETTLED_WITHIN = timedelta(days=28)
+ON_A_PAGE = timedelta(weeks=4)  # the messages a page of everybody shows
 
 _log = log.get("store")
 
@@ -131,6 +134,7 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
     cards: dict[int, Client] = {}
     names = caseload.names(conn, coach_id) if needs else {}
     standing_in: dict[int, str] = {}
+    paged = False
     for need in needs:
         match need:
             case CardOf(client_id):
@@ -145,7 +149,7 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                     theirs = _followed(conn, caseload.everybody(conn, other), now)
                     rows = _rows(conn, theirs, caseload.names(conn, other), now)
                     found = replace(found, away=_name_of(conn, other))
-            case Caseload() | CardsNamed() | CardsFlagged():
+            case Caseload() | CardsNamed() | CardsFlagged() | CardsOfAll():
                 if everybody is None:
                     everybody = _followed(conn, caseload.everybody(conn, coach_id), now)
                 if isinstance(need, Caseload):
@@ -153,6 +157,9 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                     waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
                     cards |= _named(everybody, need)
+                elif isinstance(need, CardsOfAll):
+                    paged = True
+                    cards |= {c.id: c for c in [c for c in everybody if _in_care(c) and c.whole][:MOST_PAGED]}
                 else:
                     flagged = {r.client_id for r in rows or _rows(conn, everybody, names, now) if r.flags}
                     cards |= {c.id: c for c in [c for c in everybody if c.id in flagged and c.whole][:MOST_FLAGGED]}
@@ -160,9 +167,8 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                 found = replace(found, templates=_templates(conn, coach_id))
             case OtherCoaches():
                 found = replace(found, coaches=_other_coaches(conn, coach_id))
-    return replace(
-        found, rows=rows, waiting=waiting, cards=_cards(conn, coach_id, tuple(cards.values()), names, standing_in, now)
-    )
+    found_cards = _cards(conn, coach_id, tuple(cards.values()), names, standing_in, now, worded=paged)
+    return replace(found, rows=rows, waiting=waiting, cards=found_cards)
 
 
 def _followed(conn: Connection, several: Sequence[Client], now: datetime) -> tuple[Client, ...]:
@@ -175,6 +181,10 @@ def _followed(conn: Connection, several: Sequence[Client], now: datetime) -> tup
 
 def _name_of(conn: Connection, coach_id: int) -> str:
     return conn.execute(select(coaches.c.name).where(coaches.c.id == coach_id)).scalar_one_or_none() or ""
+
+
+def _in_care(client: Client) -> bool:
+    return client.status in (Status.ACTIVE, Status.PAUSED)
 
 
 def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
@@ -346,14 +356,17 @@ def _cards(
     names: Mapping[int, str],
     standing_in: Mapping[int, str],
     now: datetime,
+    *,
+    worded: bool = False,
 ) -> tuple[CardFact, ...]:
-    """Cards of clients authorised through `caseload`. Two queries, and for a single card its thread and note."""
+    """Cards of clients authorised through `caseload`. Two queries, and for a single card its thread and note; for
+    several that are `worded` two more."""
     ids = [c.id for c in several]
     if not ids:
         return ()
     histories = readings.histories(conn, ids, now, skip_damaged=True)
     open_ = open_flags(conn, ids, now)
-    alone = len(several) == 1
+    said, noted = _words_and_notes(conn, coach_id, several, now, worded=worded)
     return tuple(
         CardFact(
             client_id=c.id,
@@ -366,13 +379,13 @@ def _cards(
             units=c.units,
             history=histories.get(c.id, ()),
             flags=open_.get(c.id, ()),
-            note=note(conn, c, coach_id) if alone else "",
-            thread=_thread(conn, c, coach_id) if alone else (),
+            note=noted.get(c.id, ""),
+            thread=said.get(c.id, ()),
             answered=c.answered,
             missed=c.missed,
             paused_until=c.paused_until,
             reachable=c.reachable,
-            past=past_flags(conn, c.id, now) if alone else (),
+            past=past_flags(conn, c.id, now) if len(several) == 1 else (),
             for_coach=standing_in.get(c.id, ""),
         )
         for c in several
@@ -385,8 +398,20 @@ def note(conn: Connection, client: Client, coach_id: int) -> str:
     return kept[-1][0] if kept else ""
 
 
-def _thread(conn: Connection, client: Client, coach_id: int) -> tuple[WordFact, ...]:
-    said = coach_thread.thread(conn, client, THREAD)
+def _words_and_notes(
+    conn: Connection, coach_id: int, several: Sequence[Client], now: datetime, *, worded: bool
+) -> tuple[dict[int, tuple[WordFact, ...]], dict[int, str]]:
+    if len(several) == 1:
+        (only,) = several
+        return {only.id: _facts_of(coach_thread.thread(conn, only, THREAD))}, {only.id: note(conn, only, coach_id)}
+    if not worded:
+        return {}, {}
+    ids = [c.id for c in several]
+    said = coach_thread.threads(conn, ids, now - ON_A_PAGE)
+    return {c: _facts_of(words[-THREAD:]) for c, words in said.items()}, coach_thread.last_notes(conn, ids, coach_id)
+
+
+def _facts_of(said: Sequence[coach_thread.Word]) -> tuple[WordFact, ...]:
     return tuple(WordFact(w.at, w.direction is coach_thread.Direction.TO_COACH, w.text) for w in said)
 
 

@@ -41,7 +41,7 @@ from core import schedule
 from core.care import Plan, Slot, Status
 from core.dialogue.client import effects as e
 from core.dialogue.client.facts import GoalFact
-from core.dialogue.client.messages_to_coach import ClientWord, RepeatTaken, SignAnswered, UrgentFlag
+from core.dialogue.client.messages_to_coach import ClientWord, HealthChanged, RepeatTaken, SignAnswered, UrgentFlag
 from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
 from core.dialogue.staff.step import about, about_flag
 from core.watching.digest import when_to_tell
@@ -263,8 +263,8 @@ class TurnEffects:
         writes, me = self.writes, client.id
         match effect:
             case e.NotifyCoach(message, choices, urgent, occasion):
-                after_alarm = about(me) if isinstance(message, RepeatTaken | SignAnswered) else ()
-                self.notify_coach(message, choices or after_alarm, urgent=urgent, occasion=occasion)
+                news = about(me) if isinstance(message, HealthChanged | RepeatTaken | SignAnswered) else ()
+                self.notify_coach(message, choices or news, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
                 writes.readings[me, key] = readings.row(me, key, reading, self.now)
                 writes.withdrawn.pop((me, key), None)

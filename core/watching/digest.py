@@ -489,7 +489,7 @@ def _may_wait(flag: Flag | FlagFact) -> bool:
             return may_wait(str(evidence.get("level")), str(evidence.get("sign")))
         case Code.SYMPTOM_REPORTED:
             return evidence.get("sign") == "gate_unwell"
-        case Code.FAST_GAIN:
+        case Code.FAST_GAIN | Code.BP_LOW:  # advice for today
             return True
         case _:
             return False

@@ -143,8 +143,8 @@ RULES: dict[Code, FlagRule] = {
         NextStep.DOCTOR,
     ),
     Code.BP_LOW: FlagRule(
-        Severity.THIS_WEEK,
-        "below 90 or 60 together with dizziness or fainting; a low reading alone is no flag",
+        Severity.URGENT,
+        "below 90 or 60 together with dizziness or fainting, as words of it are; a low reading alone is no flag",
         ("systolic", "diastolic", "symptom"),
         Clears.NEXT_READING,
         NextStep.DOCTOR,

@@ -15,7 +15,7 @@ from math import log, pi, sqrt
 from core.client import Caution, Profile
 from core.judging.assess import Assessment
 from core.judging.change import Change, Strength, variance
-from core.measures.blood_pressure import mean_limits
+from core.measures.blood_pressure import DEFAULT_LIMITS, mean_limits
 from core.measures.home_bp_series import SeriesMean, day_of
 from core.measures.measure import AlarmKind, BodySize, Measure, MeasureKind, ReadingAlarm, Score
 from core.quantity import Unit, convert, convertible
@@ -71,11 +71,13 @@ def flags_of_reading(
     *,
     zone: tzinfo,
     run: int | None = None,
+    limits: str = DEFAULT_LIMITS,
 ) -> tuple[Flag, ...]:
     """Every flag this reading raises, in table order within each subject.
 
     history: earlier readings of the measure that count, oldest first. run: length of the run of equal values ending
-    with this one, for a caller that tracks it without the full history; counted here if None.
+    with this one, for a caller that tracks it without the full history; counted here if None. limits: whose, for a
+    blood-pressure mean.
     """
     at, verdict = assessment.reading.taken_at, assessment.verdict
     if run is None or (history and history[-1].taken_at >= at):
@@ -84,7 +86,7 @@ def flags_of_reading(
     found: list[Flag] = []
     found.extend(_of_alarm(measure, assessment.reading, before, profile))
     if isinstance(assessment.series, SeriesMean):
-        found.extend(_of_series(assessment.series, assessment.reading, profile))
+        found.extend(_of_series(assessment.series, assessment.reading, profile, limits))
     if measure.body is BodySize.WEIGHT:
         found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
     if measure.fall is not None:
@@ -122,9 +124,8 @@ def _evidence(found: ReadingAlarm) -> dict[str, str | Decimal]:
     return {**dict(found.figures), **of_person}
 
 
-def _of_series(series: SeriesMean, now: Reading, profile: Profile) -> Iterator[Flag]:
-    limits = mean_limits(profile.age_on(now.taken_at.date()), "nice")
-    rank, band, _ = limits.find(series.systolic, series.diastolic)
+def _of_series(series: SeriesMean, now: Reading, profile: Profile, body: str) -> Iterator[Flag]:
+    rank, band, _ = mean_limits(profile.age_on(now.taken_at.date()), body).find(series.systolic, series.diastolic)
     if rank:
         yield flag(
             Code.BP_HIGH_MEAN,

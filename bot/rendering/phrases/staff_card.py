@@ -42,14 +42,14 @@ def card_said(said: sm.CardSaid, v: Voice) -> str:
 
 def _card(said: sm.CardSaid, v: Voice, *, bands_too: bool, flags: int, note: int) -> Html:
     return v.paragraphs(
-        _head(said, v),
+        head(said, v),
         _results(said, v, bands_too=bands_too),
         _flags(said, v, flags),
         v.say("<b>Note</b>: {note}", note=v.typed(said.note, note)) if said.note else "",
     )
 
 
-def _head(said: sm.CardSaid, v: Voice) -> Html:
+def head(said: sm.CardSaid, v: Voice) -> Html:
     who = v.bold(v.name(said.name))
     if said.age is not None:
         who = v.listed([who, v.say_n("{n} year", "{n} years", said.age)])

@@ -15,6 +15,7 @@ LABELS: dict[str, str] = {
     "revoke": N_("Take it back"),
     "digest": N_("Digest"),
     "as_pdf": N_("As a PDF"),
+    "as_page": N_("As a page"),
     "by_need": N_("By need"),
     "by_name": N_("By name"),
     "page_before": N_("◀ Before"),

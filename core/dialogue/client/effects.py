@@ -47,7 +47,7 @@ class Amend:
 @dataclass(frozen=True, slots=True)
 class ChangeClient:
     """Change one field of the client: language, zone, slot, units, birth_year, sex, stature, background, cautions,
-    status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
+    medicines, status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
 
     field: str
     value: object
@@ -81,6 +81,7 @@ class SetTimer:
 
 
 SIGN_UNANSWERED, NEXT_MORNING = "alarm_stands", "how_now"  # purposes of timers about a danger sign
+TURNED_AWAY = "turned_away"  # of the one that erases somebody under 18, unless the year was a mistake
 
 
 @dataclass(frozen=True, slots=True)

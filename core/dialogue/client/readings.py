@@ -114,7 +114,7 @@ def raise_flags(
     d.do(*(Raise(flag) for flag in raised))
     codes = frozenset(flag.code for flag in raised)
     if Code.FAST_GAIN in codes:
-        d.say(m.FastGain(d.emergency_number, d.facts.told))
+        d.say(m.FastGain(d.emergency_number, d.facts.told, d.told_at()))
     for open_flag in d.facts.flags:
         if open_flag.measure != measure.key:
             continue

@@ -300,15 +300,15 @@ def ask_signs(d: ClientStep) -> None:
     d.say(m.GateSigns(), (Choice("signs_none", "gate:none"), Choice("signs_some", "gate:some")))
 
 
-def _stopped(d: ClientStep, *row: Choice) -> None:
-    d.say(m.GateStopped(d.emergency_number, d.facts.told), *((row,) if row else ()))
+def _stopped(d: ClientStep, sign: str, *row: Choice) -> None:
+    d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign=sign)))
+    d.say(m.GateStopped(d.emergency_number, d.facts.told, d.told_at()), *((row,) if row else ()))
 
 
 def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
     """Both answers must be fine; else no test today, plain advice, and the coach is notified."""
     if not fine:
-        _stopped(d)
-        d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_signs" if asking.signs else "gate_unwell")))
+        _stopped(d, "gate_signs" if asking.signs else "gate_unwell")
         call_off_tests(d)
         check_in.ask_next(d, quietly=True)
     elif asking.signs:
@@ -449,8 +449,7 @@ def _again(measure: Measure) -> Choice:
 
 def unwell(d: ClientStep) -> None:
     """ "I do not feel well": no test today, ask about danger signs, and postpone the rest."""
-    _stopped(d, Choice("word_to_coach", "word", d.facts.coach_name))
-    d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
+    _stopped(d, "gate_unwell", Choice("word_to_coach", "word", d.facts.coach_name))
     call_off_tests(d)
 
 

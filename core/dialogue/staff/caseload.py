@@ -9,6 +9,7 @@ from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import pages
 from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import addressed, distinct_names
@@ -87,7 +88,7 @@ def choose_client(d: StaffStep, words: str, what: str) -> None:
 
 def which(d: StaffStep, what: str, words: str) -> None:
     d.ask(ChoosingClient(what, words))
-    rows = d.client_choices({"write": "pick", "plan": "plan"}.get(what, "card"))[:SHOWN_NAMES]
+    rows = d.client_choices({"write": "pick", "plan": "plan", "page": "page"}.get(what, "card"))[:SHOWN_NAMES]
     d.say(sm.WhichClient(tuple(c.name for c in d.facts.cards)[:SHOWN_NAMES]), *rows)
 
 
@@ -98,6 +99,8 @@ def chosen(d: StaffStep, what: str, card: CardFact, words: str) -> None:
         case "write":
             d.ask(WritingTo(card.client_id))
             d.say(sm.AskWords(card.name), (Choice("no_keep", "cancel"),))
+        case "page":
+            pages.one(d, card)
         case _:
             show(d, card)
 
@@ -108,6 +111,23 @@ def client(d: StaffStep, argument: str) -> None:
         choose_client(d, argument, "card")
     else:
         page(d, "name", 0)
+
+
+def to_print(d: StaffStep, argument: str) -> None:
+    """/page, and /page NAME"""
+    if argument.strip():
+        choose_client(d, argument, "page")
+    else:
+        pages.everybody(d)
+
+
+def page_pressed(d: StaffStep, value: str) -> None:
+    """ "17", or nobody for everybody."""
+    if not value:
+        pages.everybody(d)
+    elif (card := _of(d, value)) is not None:
+        d.ask(None)
+        pages.one(d, card)
 
 
 # --- the card ---------------------------------------------------------------------------------------------------
@@ -124,24 +144,7 @@ def show(d: StaffStep, card: CardFact) -> None:
 
 
 def card_message(d: StaffStep, card: CardFact) -> sm.CardSaid:
-    return sm.CardSaid(
-        name=card.name,
-        status=card.status,
-        age=card.profile.age_on(d.today),
-        cautions=tuple(sorted(c.value for c in card.profile.cautions)),
-        slot=card.slot,
-        measures=card.plan.measures,
-        directed=card.plan.directed_weighing,
-        numbers=card.plan.numbers.value,
-        answered=card.answered,
-        paused_until=card.paused_until,
-        reachable=card.reachable,
-        lines=cards.lines(card),
-        flags=card.flags,
-        note=card.note,
-        units=card.units,
-        for_coach=card.for_coach,
-    )
+    return replace(pages.card_said(d, card), lines=cards.lines(card))
 
 
 def _card_choices(card: CardFact, now: datetime) -> Rows:
@@ -154,6 +157,7 @@ def _card_choices(card: CardFact, now: datetime) -> Rows:
     return (
         (Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")),
         (Choice("plan", f"plan:{n}"), Choice("note", f"note:{n}")),
+        (Choice("as_page", f"page:{n}"),),
         *flags,
         *past,
         (Choice("hand_over", f"hand:{n}"), Choice("end_care", f"end:{n}")),

@@ -10,6 +10,7 @@ from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import pages
 from core.dialogue.staff.effects import MarkSeen, ToldInDigest
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.step import StaffStep, stamp
@@ -17,6 +18,7 @@ from core.watching.digest import Digest, Panel, digest, fitted
 
 OPENED = 8  # people with a button under the digest itself
 PEOPLE = 24  # people with a button on each page that follows
+AS_FILE = (Choice("as_pdf", "sheet:pdf"), Choice("as_page", "page"))
 
 
 def due(d: StaffStep, event: Due) -> None:
@@ -41,13 +43,19 @@ def _anybody(d: StaffStep) -> bool:
 
 
 def asked(d: StaffStep, argument: str) -> None:
-    """/digest, and /digest pdf"""
-    if argument.strip().casefold() == "pdf":
+    """/digest, /digest pdf and /digest page"""
+    if is_page(argument):
+        pages.everybody(d)
+    elif argument.strip().casefold() == "pdf":
         sheet(d, "pdf")
     elif _anybody(d):
         _say(d, d.today)
     else:
         d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
+
+
+def is_page(argument: str) -> bool:
+    return argument.strip().casefold() == "page"
 
 
 def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
@@ -58,7 +66,7 @@ def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
         d.do(ToldInDigest(made.shown))
     d.say(sm.DigestSaid(made), *_choices(made, d.now), occasion=occasion)
     if (found := _sheet(d, day, made, new_only=True)) is not None:
-        d.say(found, (Choice("as_pdf", "sheet:pdf"),), occasion=f"{occasion}/sheet" if occasion else None)
+        d.say(found, AS_FILE, occasion=f"{occasion}/sheet" if occasion else None)
 
 
 def made_for(d: StaffStep, day: date) -> Digest:
@@ -127,7 +135,7 @@ def sheet(d: StaffStep, value: str) -> None:
     if found is None:
         d.say(sm.NothingToDraw())
     else:
-        d.say(found, *(() if found.pdf else ((Choice("as_pdf", "sheet:pdf"),),)))
+        d.say(found, *(() if found.pdf else (AS_FILE,)))
 
 
 def _sheet(d: StaffStep, day: date, made: Digest, *, pdf: bool = False, new_only: bool = False) -> sm.Sheet | None:

@@ -86,7 +86,7 @@ class CohortFact:
     """A cohort this person runs.
 
     members: everybody who ever took part.  grouped: linked to a group chat. weeks: pooled figures as published. closed:
-    over or cancelled; closing: its report, None if cancelled.
+    over or cancelled; closing: its report, None if cancelled.  people: how many the total of those weeks is about.
     """
 
     cohort_id: int
@@ -98,6 +98,7 @@ class CohortFact:
     weeks: tuple[CohortWeek, ...] = ()
     closed: bool = False
     closing: Closing | None = None
+    people: int = 0
 
 
 def no_size(made: Digest) -> Size:
@@ -176,6 +177,11 @@ class CardsFlagged:
 
 
 @dataclass(frozen=True, slots=True)
+class CardsOfAll:
+    """Need: the card of everybody in the caseload, with note and newest messages, for a page."""
+
+
+@dataclass(frozen=True, slots=True)
 class Templates:
     """Need: this coach's saved plans."""
 
@@ -190,4 +196,4 @@ class Cohorts:
     """Need: the cohorts this organiser runs, newest first."""
 
 
-Need = Caseload | CaseloadOf | CardOf | CardsNamed | CardsFlagged | Templates | OtherCoaches | Cohorts
+Need = Caseload | CaseloadOf | CardOf | CardsNamed | CardsFlagged | CardsOfAll | Templates | OtherCoaches | Cohorts

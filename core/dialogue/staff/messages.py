@@ -8,6 +8,7 @@ from decimal import Decimal
 
 from core.care import METRIC, Plan, Slot, Units
 from core.dialogue.client.messages import BandSaid, VerdictSaid
+from core.dialogue.client.results import Result
 from core.quantity import Amount
 from core.watching.digest import CaseRow, Digest, FlagFact, Panel
 
@@ -337,6 +338,47 @@ class Sheet:
     left_out: int = 0
     pdf: bool = False
     stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class ClientSection:
+    """One client on a page: the card (its `lines` are left to `results`), every result, and the newest messages
+    between client and coach, as (when, from the client?, text)."""
+
+    client_id: int
+    card: CardSaid
+    results: tuple[Result, ...]
+    words: tuple[tuple[datetime, bool, str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class CaseloadPage:
+    """A whole caseload on one page to read or print, everybody once, in the order of the digest of that day.
+
+    others: everybody with nothing to report, by name. asked, kept: the week's check-ins. left_out: names of clients
+    whose data did not fit, or could not be loaded.
+    """
+
+    day: date
+    needs: tuple[ClientSection, ...] = ()
+    changes: tuple[ClientSection, ...] = ()
+    quiet: tuple[ClientSection, ...] = ()
+    others: tuple[ClientSection, ...] = ()
+    asked: int = 0
+    kept: int = 0
+    left_out: tuple[str, ...] = ()
+
+    @property
+    def sections(self) -> tuple[ClientSection, ...]:
+        return (*self.needs, *self.changes, *self.quiet, *self.others)
+
+
+@dataclass(frozen=True, slots=True)
+class ClientPage:
+    """One client on a page."""
+
+    day: date
+    section: ClientSection
 
 
 @dataclass(frozen=True, slots=True)

@@ -135,7 +135,7 @@ def test_what_waits_for_the_coach_is_said_without_who_was_forgotten(database: Da
     say(database, Puppet([Erase(Forgotten())]))
     left = Digest(MONDAY, (both[1],), away=(both[1],))
     assert queued(database, ROWAN) == [DigestSaid(left), NothingToDraw()]
-    assert [codec.loads(r.choices) for r in rows(database, tables.outbox) if r.chat_id == ROWAN and r.choices] == [
+    assert [codec.load_rows(r.choices) for r in rows(database, tables.outbox) if r.chat_id == ROWAN and r.choices] == [
         ((Choice("card", "card:2", "Ben"),),)
     ] * 2
     assert found(database) == []

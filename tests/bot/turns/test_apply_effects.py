@@ -439,7 +439,7 @@ def test_a_client_leaves_one_cohort_and_stays_in_the_other(database: Database, p
             for name in ("Spring", "Autumn")
         ]
         for cohort in made:
-            cohorts.join(conn, cohort, practice.ada, NOW)
+            cohorts.join(conn, cohort, practice.ada, NOW, agreed=True)
         return made
 
     spring, autumn = database.write_now(two)

@@ -335,7 +335,7 @@ def test_of_urgent_flags_only_those_that_guidance_lets_wait_do(code: Code) -> No
     if code is Code.SYMPTOM_REPORTED:
         evidence = {"sign": "gate_signs"}
     waits = when_to_tell(flag(code, NIGHT, None, **evidence), NIGHT, LONDON, quiet_nights=True) != NIGHT
-    assert waits is (code is Code.FAST_GAIN)
+    assert waits is (code in (Code.FAST_GAIN, Code.BP_LOW))
 
 
 def test_not_feeling_well_before_a_test_may_wait_a_sign_may_not() -> None:

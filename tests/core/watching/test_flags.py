@@ -99,7 +99,7 @@ def test_in_pregnancy_severe_begins_earlier():
 @pytest.mark.parametrize("symptom", ["dizziness", "fainting"])
 def test_w62_derived_a_low_pressure_is_a_flag_only_with_symptoms(symptom):
     (found,) = raised("blood_pressure", pressures("88/58", notes=[symptom])).values()
-    assert (found.code, found.severity, dict(found.evidence)["symptom"]) == (Code.BP_LOW, Severity.THIS_WEEK, symptom)
+    assert (found.code, found.severity, dict(found.evidence)["symptom"]) == (Code.BP_LOW, Severity.URGENT, symptom)
     assert codes("blood_pressure", pressures("90/60", notes=[symptom])) == set()
 
 
