@@ -15,7 +15,7 @@ from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import addressed, distinct_names
 from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn, WritingTo
 from core.dialogue.staff.step import StaffStep, about, stamp, stamped
-from core.watching.digest import CaseRow, by_need
+from core.watching.digest import CaseRow, FlagFact, by_need
 from core.watching.flags import Done, Severity
 
 PAGE = 8
@@ -194,7 +194,21 @@ def dealt_with(d: StaffStep, value: str) -> None:
         return
     urgent = any(f.severity == Severity.URGENT for f in meant)
     d.ask(DealingWith(card.client_id, tuple(f.id for f in meant), urgent))
+    _ask_done(d, card, meant)
+
+
+def _ask_done(d: StaffStep, card: CardFact, meant: tuple[FlagFact, ...]) -> None:
     d.say(sm.AskDone(card.name, meant, card.units), *_done_rows(card.client_id))
+
+
+def dealing_again(d: StaffStep, asking: DealingWith) -> None:
+    card = d.card(asking.client_id)
+    if card is None:
+        d.ask(None)
+    elif asking.reason:
+        d.say(sm.AskWhyNothing(card.name), (Choice("no_keep", "cancel"),))
+    else:
+        _ask_done(d, card, tuple(f for f in card.flags if f.id in asking.flag_ids))
 
 
 def done(d: StaffStep, value: str) -> None:
@@ -206,7 +220,7 @@ def done(d: StaffStep, value: str) -> None:
     if not isinstance(asking, DealingWith) or asking.client_id != card.client_id:
         show(d, card)
     elif what not in USUAL:
-        d.say(sm.AskDone(card.name, (), card.units), *_done_rows(card.client_id))
+        _ask_done(d, card, tuple(f for f in card.flags if f.id in asking.flag_ids))
     elif what == Done.NOTHING and asking.urgent:
         d.ask(replace(asking, reason=True))
         d.say(sm.AskWhyNothing(card.name), (Choice("no_keep", "cancel"),))
