@@ -476,9 +476,23 @@ def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], until: d
             flags.c.cleared_at.is_(None),
             flags.c.refreshed_at < until + A_SECOND,
         )
-        .values(seen_at=now, acknowledged_at=now)
+        .values(seen_at=now)
     )
-    return conn.execute(seen).rowcount
+    reacted = (
+        update(flags)
+        .where(
+            flags.c.client_id.in_(
+                select(flags.c.client_id).where(flags.c.id.in_(list(flag_ids)), flags.c.client_id.in_(list(mine)))
+            ),
+            flags.c.severity == Severity.URGENT.value,
+            flags.c.cleared_at.is_(None),
+            flags.c.refreshed_at < until + A_SECOND,
+        )
+        .values(acknowledged_at=now)
+    )
+    marked = conn.execute(seen).rowcount
+    conn.execute(reacted)  # whoever sees one alarm of a person has heard of those before it
+    return marked
 
 
 def told_in_digest(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:

@@ -137,7 +137,7 @@ class StaffTurn:
                 if reached is not None:
                     deputies.acknowledge(conn, reached.client.id, now)
                     _of_client(conn, who, coach_id, reached.client, effect, turn)
-            case fx.ChangePlan() | fx.SaveNote() | fx.HandOver() | fx.EndCare():
+            case fx.ChangePlan() | fx.SaveNote() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, turn)
@@ -206,6 +206,8 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
             _hand_over(conn, who, coach_id, client, to_coach, now)
         case fx.EndCare():
             _end(conn, who, client, now)
+        case fx.AnswerCohort(_, cohort_id, yes):
+            cohorts.answered(conn, client, cohort_id, turn, yes=yes)
     audit.note(conn, now, f"coach/{coach_id}", CODES[type(effect)], client.id)
 
 
@@ -216,6 +218,7 @@ CODES: dict[type, str] = {
     fx.ClearFlags: "cleared_flags",
     fx.HandOver: "handed_over",
     fx.EndCare: "ended_care",
+    fx.AnswerCohort: "answered_cohort",
 }
 
 

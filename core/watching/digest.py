@@ -17,7 +17,8 @@ The life cycle of a flag in the digest:
 | the flag is                         | in the digest                                         |
 |-------------------------------------|-------------------------------------------------------|
 | open, neither seen nor told before  | in its section                                        |
-| open, known, urgent or this week's  | `known`, if nothing else of the person is new         |
+| open, known, this week's            | `known`, if nothing else of the person is new         |
+| open, known, urgent                 | `known`, or beside what is new of the person          |
 | open, known, a note                 | not listed: it stays on the card                      |
 | urgent, known, it happened again    | in its section, as if it were new                     |
 | urgent, and cleared by itself       | once more, with what followed; then on the card       |
@@ -296,9 +297,11 @@ def _placed(row: CaseRow, now: datetime) -> tuple[str, tuple[FlagFact, ...]]:
     """The section of a client, and the flags that put them there; "" for none."""
     paused = row.status == "paused"
     open_ = [f for f in (*row.flags, *_standing(row, now)) if not (paused and f.code == Code.MISSED_CHECK_INS)]
-    new = (*sorted((f for f in open_ if not f.known(now)), key=_worst_first), *row.settled)
-    if new:
-        return _section(new[0]), new
+    new = [*(f for f in open_ if not f.known(now)), *row.settled]
+    if new:  # something urgent that is known is not hidden behind it
+        urgent = [f for f in open_ if f.known(now) and f.severity == Severity.URGENT]
+        told = tuple(sorted((*new, *urgent), key=_worst_first))
+        return _section(told[0]), told
     old = tuple(sorted((f for f in open_ if f.severity != Severity.NOTE), key=_worst_first))
     if old:
         return "known", old
@@ -339,7 +342,7 @@ def _reckoned(found: Flag) -> FlagFact:
 
 
 def _worst_first(flag: FlagFact) -> tuple[int, bool, float]:
-    gravity = GRAVITY[Severity.NOTE if flag.over else Severity(flag.severity)]
+    gravity = GRAVITY[Severity.THIS_WEEK if flag.over else Severity(flag.severity)]
     return gravity, flag.seen, -flag.newest.timestamp()
 
 
@@ -383,8 +386,8 @@ def fitted(whole: Digest, size: Callable[[Digest], Size], room: Size = ROOM) -> 
 
     size: of a digest as rendered for the coach.  One that was cut before and fits stays as it is.
 
-    From the least pressing up, entries are shortened to a line, then to a name in a list; only if the names do not fit
-    either are the last of them counted. If the urgent ones alone are more lines than a screen has, they are all there:
+    From the least pressing up, entries are shortened to a line, so that as many as can be are told; then the least
+    pressing to a name in a list; only if the names do not fit either are the last of them counted. If the urgent ones alone are more lines than a screen has, they are all there:
     then the message is longer than the screen, but never than the platform allows.
     """
     if size(whole).fits(room):
@@ -396,7 +399,7 @@ def fitted(whole: Digest, size: Callable[[Digest], Size], room: Size = ROOM) -> 
     def ok(full: int, short: int, named: int = every, within: Size = room) -> bool:
         return size(_cut(whole, order, full, short, named)).fits(within)
 
-    best = _most(urgent, every, lambda n: ok(n, every - n))  # so many in full, the rest in short
+    best = _most(0, every, lambda n: ok(n, every - n))  # so many in full, the rest in short
     if best is not None:
         return _cut(whole, order, best, every - best, every)
     best = _most(0, every - urgent, lambda n: ok(urgent, n))  # the urgent in full, so many of the rest in short

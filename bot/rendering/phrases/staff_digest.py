@@ -19,6 +19,7 @@ from core.watching.flags import RULES, Code
 
 WIDTH = 42  # characters of a line on a phone of 6 inches with the messenger's usual type (ours, counted on pictures)
 MANY = 10**6  # lines: once it is cut to a screen, only the platform's limit remains
+MOST_KNOWN = 6  # names in a line of what is known; the buttons have all of them
 MOST_WORDS = 80  # characters of somebody's own words in a line of the digest
 NEXT: dict[str, str] = {
     "ring_now": N_("Ring now."),
@@ -130,9 +131,8 @@ def _still_open(d: Digest, v: Voice) -> Html:
 def _known(d: Digest, v: Voice) -> Html:
     """What is unchanged and not urgent, in a line."""
     names_ = [v.name(e.name) for e in d.known if not e.urgent]
-    return (
-        v.say_n("{n} known: {names}", "{n} known: {names}", len(names_), names=v.listed(names_)) if names_ else Html("")
-    )
+    count, names_ = len(names_), [*names_[:MOST_KNOWN], *(["…"] if len(names_) > MOST_KNOWN else [])]
+    return v.say_n("{n} known: {names}", "{n} known: {names}", count, names=v.listed(names_)) if names_ else Html("")
 
 
 def _away(d: Digest, v: Voice) -> Html:

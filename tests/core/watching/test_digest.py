@@ -185,6 +185,12 @@ def test_something_urgent_that_happened_again_after_a_digest_named_it_is_new() -
     assert [e.name for e in made_of((row(1, "Ada", again),)).needs] == ["Ada"]
 
 
+def test_something_urgent_and_known_is_not_hidden_behind_a_note_that_is_new() -> None:
+    old, note = kept(Code.BP_SEVERE, 9, seen=True), kept(Code.MUST_MEDIUM)
+    made = made_of((row(1, "Ada", old, note),))
+    assert [f.code for f in made.needs[0].flags] == ["bp_severe", "must_medium"] and made.known == ()
+
+
 def test_an_alarm_that_settled_by_itself_is_told_but_needs_nobody() -> None:
     over = kept(Code.PULSE_FAST, 3, cleared_at=NOW - timedelta(days=3), ended="reading", after=(("rate", Decimal(96)),))
     made = made_of((row(1, "Ada", settled=(over,)), row(2, "Ben", kept(Code.WANTS_COACH), settled=(over,))))
