@@ -387,8 +387,9 @@ def fitted(whole: Digest, size: Callable[[Digest], Size], room: Size = ROOM) -> 
     size: of a digest as rendered for the coach.  One that was cut before and fits stays as it is.
 
     From the least pressing up, entries are shortened to a line, so that as many as can be are told; then the least
-    pressing to a name in a list; only if the names do not fit either are the last of them counted. If the urgent ones alone are more lines than a screen has, they are all there:
-    then the message is longer than the screen, but never than the platform allows.
+    pressing to a name in a list; only if the names do not fit either are the last of them counted. If the urgent ones
+    alone are more lines than a screen has, they are all there: then the message is longer than the screen, but never
+    than the platform allows.
     """
     if size(whole).fits(room):
         return whole
@@ -402,12 +403,11 @@ def fitted(whole: Digest, size: Callable[[Digest], Size], room: Size = ROOM) -> 
     best = _most(0, every, lambda n: ok(n, every - n))  # so many in full, the rest in short
     if best is not None:
         return _cut(whole, order, best, every - best, every)
-    best = _most(0, every - urgent, lambda n: ok(urgent, n))  # the urgent in full, so many of the rest in short
-    if best is not None:
-        return _cut(whole, order, urgent, best, every)
-    best = _most(0, urgent, lambda n: ok(n, urgent - n))  # so many of the urgent in full, the rest by name
-    if best is not None:
-        return _cut(whole, order, best, urgent - best, every)
+    told = _most(0, every - urgent, lambda n: ok(0, urgent + n))  # so many in short beside the urgent, the rest by name
+    if told is not None:
+        short = urgent + told
+        best = _most(0, short, lambda n: ok(n, short - n)) or 0  # and of these so many in full
+        return _cut(whole, order, best, short - best, every)
     best = _most(0, every - urgent, lambda n: ok(0, urgent, urgent + n))
     if best is not None:
         return _cut(whole, order, 0, urgent, urgent + best)

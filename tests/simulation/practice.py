@@ -438,7 +438,7 @@ def news(made: Digest) -> list[tuple[str, str, bool]]:
         (e.name, f.code, f.over)
         for e in made.entries
         for f in e.flags
-        if (f.id in e.shown and not f.seen and (f.over or f.digest_at is None)) or not f.id
+        if (f.id in e.shown and (f.over or (not f.seen and f.digest_at is None))) or not f.id
     ]
 
 

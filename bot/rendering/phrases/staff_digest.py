@@ -107,7 +107,7 @@ def _week(d: Digest, v: Voice) -> Html:
         return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
     return v.sentences(
         v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
-        often,
+        often if d.calm else "",
         v.say_n("{n} other client: nothing to say.", "{n} other clients: nothing to say.", d.rest) if d.rest else "",
     )
 
@@ -171,7 +171,7 @@ def entry(v: Voice, one: DigestEntry) -> Html:
         name=v.name(one.name),
         what=v.sentences(
             v.say("{facts}.", facts=_joined(v, open_)) if open_ else "",
-            *(_settled(v, f, one.units) for f in one.told if f.over),
+            *(_settled(v, f, one.units, whole=whole) for f in one.told if f.over),
             v.say_n("And {n} more.", "And {n} more.", more) if more else "",
             *(_words(v, f) for f in one.matters if whole),
             _state(v, one) if whole else "",
@@ -180,11 +180,11 @@ def entry(v: Voice, one: DigestEntry) -> Html:
     )
 
 
-def _settled(v: Voice, one: FlagFact, units: Units) -> Html:
-    """An alarm that is over: what, when, what they were told, what followed."""
+def _settled(v: Voice, one: FlagFact, units: Units, *, whole: bool) -> Html:
+    """An alarm that is over: what, when, what they were told (if there is room), what followed."""
     return v.sentences(
         v.say("{facts}.", facts=v.listed([what(v, one, units), v.short_date(_day(v, one))])),
-        told(v, one),
+        told(v, one) if whole else "",
         followed(v, one, units) or ended(v, one),
     )
 

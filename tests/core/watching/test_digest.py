@@ -276,7 +276,7 @@ def test_a_long_digest_is_cut_to_one_screen_and_everybody_is_there_or_counted(
 
 def test_what_is_less_pressing_is_shortened_first_and_named_next() -> None:
     made = fitted(practice(2, 10, 20, 0), size)
-    assert details(made)[:2] == [Detail.FULL] * 2
+    assert details(made)[:2] == [Detail.SHORT] * 2
     assert {e.detail for e in made.entries if e.flags[0].severity == Severity.THIS_WEEK} == {Detail.SHORT}
     assert {e.detail for e in made.changes} == {Detail.SHORT, Detail.NAMED} and made.left_out == 0
 
