@@ -1,7 +1,8 @@
 """The command line: `samehour`, also `python -m bot`.
 
-Exit codes: 0 done, 2 called wrongly, 1 anything else, with one line on stderr saying what went wrong and, if possible,
-what to do about it. Importing this module opens nothing and loads no heavy library: each command imports its own.
+Exit codes: 0 done, 2 called wrongly, 78 a setting is wrong or the token refused, 1 anything else, with one line on
+stderr saying what went wrong and, if possible, what to do about it. Importing this module opens nothing and loads no
+heavy library: each command imports its own.
 """
 
 from __future__ import annotations
@@ -270,7 +271,7 @@ def run(arguments: list[str]) -> int:
     except UsageError as error:
         return _fail(str(error), 2)
     except OperatorError as error:
-        return _fail(str(error), 1)
+        return _fail(str(error), error.exit_code)
     except BrokenPipeError:
         sys.stderr.close()  # the reader of our output went away; an error message would only fail again
         return 1
