@@ -49,7 +49,8 @@ from rich.console import Console
 from rich.table import Table
 
 from bot.operator.change_rule_simulation import NOBODY, RETEST_WEEKS, RETESTS, START, WEEK, beats_in
-from bot.store.readings import HISTORY
+from bot.store.readings import HISTORY, SEVERAL
+from bot.store.readings import START as START_SPAN
 from core.judging.assess import Assessment, assess, error_of_weeks
 from core.judging.change import level_of, mdc95_squared, variance
 from core.measures import MEASURES
@@ -303,10 +304,13 @@ def follow(
 
 
 def as_loaded(history: Sequence[Reading], now: datetime) -> list[Reading]:
-    """What a turn knows of a measure (`bot.store.readings.histories`): twelve weeks, the first and the last before."""
+    """What a turn knows of a measure (`bot.store.readings.histories`): twelve weeks, the start and the last before."""
     lately = [r for r in history if r.taken_at >= now - HISTORY]
     earlier = history[: len(history) - len(lately)]
-    return [*earlier[:1], *earlier[1:][-1:], *lately]
+    start = earlier[:1]
+    if start and start[0].measure in SEVERAL:
+        start = [r for r in earlier if r.taken_at < start[0].taken_at + START_SPAN]
+    return [*start, *earlier[len(start) :][-1:], *lately]
 
 
 def visits(part: Part, weeks: int) -> Iterator[int]:
