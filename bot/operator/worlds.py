@@ -56,7 +56,7 @@ from core.judging.change import level_of, mdc95_squared, variance
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.reading import SAME, Conditions, Reading
-from core.understanding.plausibility import DoubtKind, doubt
+from core.understanding.plausibility import doubt
 from core.watching.flags import NOTHING_AGREED, Code
 from core.watching.flags_of_reading import flags_of_reading
 
@@ -258,8 +258,8 @@ def typed(world: World, measure: Measure, reading: Reading, last: Reading | None
     found = doubt(measure, Understood(given.value, measure.unit, second=given.second), last, NOBODY)
     if not wrong:
         return Typed(reading, found is not None)
-    never = found is not None and found.kind is DoubtKind.IMPOSSIBLE
-    if found is not None and (never or dice.random() < PUT_RIGHT):
+    never = given.value not in measure.bounds.possible  # such a value is not stored as it is typed
+    if never or (found is not None and dice.random() < PUT_RIGHT):
         return Typed(reading, False)
     return Typed(given, False)
 

@@ -39,6 +39,8 @@ D = Decimal
 # Ours: chance puts a single reading so far out less than once in a thousand client-years of a whole plan. MDC99, which
 # was the bound before, was passed 0.4 times a client-year. For an error that differs between people, one SD more.
 LARGE_Z = D("4.5")
+# Ours: over the ninety retests of a client-year, MDC95 is passed by chance four times and more; this, less than once.
+HEARD_Z = D(3)
 # Ours, not published: with another scale, tape or time of day, the standard error of a reading is half as large again.
 CONDITION_FACTOR = D("1.5")
 # With another seat height, corridor or tape site it is a different test, and so is rising with the arms.
@@ -73,11 +75,11 @@ class Strength(StrEnum):
 class Verdict:
     """A judgement with its evidence, all in the measure's unit.
 
-    difference: now minus baseline.  mdc95: what error alone would rarely exceed.  large: beyond `LARGE_Z` standard
-    errors, the bound for a single worsening.  firm: confirmed, and the course of all readings agrees
-    (`core.judging.assess`).
-    reaches_important: at least the published important difference; None if none is published. widened: conditions that
-    differed and widened the error, or made the readings incomparable.
+    difference: now minus baseline. mdc95: what error alone would rarely exceed. large: beyond `LARGE_Z` standard
+    errors, the bound for a single worsening. heard: beyond `HEARD_Z` standard errors, so that a client hears of it.
+    firm: confirmed, and the course of all readings agrees (`core.judging.assess`). reaches_important: at least the
+    published important difference; None if none is published. widened: conditions that differed and widened the error,
+    or made the readings incomparable.
     """
 
     kind: Change
@@ -85,6 +87,7 @@ class Verdict:
     difference: Decimal | None = None
     mdc95: Decimal | None = None
     large: bool = False
+    heard: bool = False
     firm: bool = False
     reaches_important: bool | None = None
     widened: frozenset[str] = frozenset()
@@ -97,11 +100,20 @@ class Verdict:
 
     @property
     def certainty(self) -> str:
-        """How certain to sound: "possible", "twice" (seen twice, but not firm: see the module docstring), "confirmed",
-        or "" if nothing is beyond error."""
+        """How certain to sound to a client: "possible", "twice" (seen twice, but not firm: see the module docstring),
+        "confirmed", or "" if nothing is far enough beyond error to be said (`HEARD_Z`)."""
+        if not (self.firm or self.heard):
+            return ""
         if self.strength is Strength.CONFIRMED and not self.firm:
             return "twice"
         return self.strength.value if self.strength is not None else ""
+
+    @property
+    def chance(self) -> Decimal | None:
+        """What a client is told that chance can make: MDC95, or the larger bound if that is passed and not heard of."""
+        if self.mdc95 is None or not self.beyond_error or self.certainty:
+            return self.mdc95
+        return self.mdc95 * HEARD_Z / Z95
 
     @property
     def rising(self) -> bool | None:
@@ -214,6 +226,7 @@ def judge(
         strength=strength,
         difference=difference,
         mdc95=mdc95(spread),
+        heard=squared > HEARD_Z * HEARD_Z * spread,
         large=squared > LARGE_Z * LARGE_Z * (1 + error.spread) ** 2 * spread,
         reaches_important=reaches(measure.important, measure.better, baseline.value, difference),
         widened=differing,

@@ -117,7 +117,7 @@ def _verdict(measure: Measure, found: Assessment, card: CardFact) -> VerdictSaid
     return VerdictSaid(
         measure.key,
         verdict.kind.value,
-        verdict.certainty,
+        verdict.certainty or (verdict.strength.value if verdict.strength else ""),
         shown(measure, verdict.difference, card.units) if beyond and verdict.difference is not None else None,
         None if verdict.mdc95 is None else shown(measure, verdict.mdc95, card.units),
         None if verdict.baseline_at is None else verdict.baseline_at.astimezone(card.zone).date(),
