@@ -55,6 +55,7 @@ from core.judging.assess import Assessment, assess, error_of_weeks
 from core.judging.change import level_of, mdc95_squared, variance
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
+from core.quantity import Unit
 from core.reading import SAME, Conditions, Reading
 from core.understanding.plausibility import doubt
 from core.watching.flags import NOTHING_AGREED, Code
@@ -78,7 +79,6 @@ ABOUT_CHANGE = (
     Code.MUST_MEDIUM,
     Code.MUST_HIGH,
 )
-COUNTED = (*ABOUT_CHANGE, Code.IDENTICAL_VALUES)
 HEARD = ("possible", "twice", "confirmed")
 
 
@@ -201,9 +201,10 @@ def shown(value: float, step: str) -> Decimal:
 def take(world: World, part: Part, person: Person, level: float, at: datetime, dice: Random) -> list[Reading]:
     """The readings of one sitting (of a pressure: one week), as typed if nothing is misread."""
     now = _sit(world, person, level, dice)
-    if part.key == "blood_pressure":
+    measure = MEASURES[part.key]
+    if measure.series:
         return list(_pressures(now, at, dice))
-    if part.key == "resting_heart_rate":
+    if measure.unit is Unit.BEATS_PER_MINUTE:
         today = max(30.0, dice.gauss(now.level, now.swing))
         beats = D(sum(beats_in(dice, today, 30) for _ in range(part.tries)))
         return [Reading(part.key, beats, at, conditions=now.conditions, attempts=part.tries, window=30)]
@@ -214,7 +215,7 @@ def take(world: World, part: Part, person: Person, level: float, at: datetime, d
         value = sum(tries, D(0)) / part.tries
         return [Reading(part.key, value, at, conditions=now.conditions, attempts=part.tries)]
     value = shown(dice.gauss(now.level, now.swing), part.step)
-    if part.key == "energy":
+    if measure.kind is MeasureKind.RATING:
         return [Reading(part.key, min(D(10), max(D(0), value)), at)]
     return [Reading(part.key, max(D(0), value), at, conditions=now.conditions)]
 
@@ -410,7 +411,9 @@ def _found(
     dice = Random(f"{seed}/{world.key}/{part.key}/{kind}/{number}")
     person = meet(world, part, dice)
     assert part.size is not None
-    size = part.size * (person.level if part.relative or part.key == "waist" else 1) * dice.choice((-1, 1))
+    important = MEASURES[part.key].important
+    of_level = important is not None and important.relative
+    size = part.size * (person.level if of_level else 1) * dice.choice((-1, 1))
     start = start_weeks(part)
     until = 2 * HALF_A_YEAR if kind == "slow" else max(since, start) + RETESTS * RETEST_WEEKS
     found, by_mdc, by_rcv = False, False, False

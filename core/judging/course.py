@@ -106,7 +106,7 @@ def change_point(points: Sequence[Point]) -> ChangePoint | None:
         before, after = points[:cut], points[cut:]
         if len(after) < FEWEST and after[0].days < FEWEST:
             continue
-        found = _between(before, after)
+        found = between(before, after)
         if best is None or abs(found.t) > abs(best.t):
             best = found
     return best
@@ -134,7 +134,8 @@ def winsorised(values: Sequence[float], variance: float) -> float:
     return sum(min(max(value, middle - reach), middle + reach) for value in values) / len(values)
 
 
-def _between(before: Sequence[Point], after: Sequence[Point]) -> ChangePoint:
+def between(before: Sequence[Point], after: Sequence[Point]) -> ChangePoint:
+    """The change if it was between these two sides."""
     up = _median(after, 0.5) > _median(before, 0.5)
     low, high = (before, after) if up else (after, before)
     levels = {id(low): _level(low, upper=True), id(high): _level(high, upper=False)}

@@ -101,7 +101,7 @@ def test_time_reversed_the_change_has_the_other_sign(values):
     def at_cuts(series: list[int]) -> dict[int, float]:
         cuts = {}
         for cut in range(2, len(series) - 1):
-            cuts[cut] = course._between(points(*series[:cut]), points(*series[cut:])).t
+            cuts[cut] = course.between(points(*series[:cut]), points(*series[cut:])).t
         return cuts
 
     forward, backward = at_cuts(values), at_cuts(values[::-1])
