@@ -15,7 +15,7 @@ from math import log, pi, sqrt
 from core.client import Caution, Profile
 from core.judging.assess import Assessment
 from core.judging.change import Change, direction, variance
-from core.judging.course import CLIP, OWN_DF
+from core.judging.course import CLIP, OWN_DF, winsorised
 from core.measures.blood_pressure import DEFAULT_LIMITS, mean_limits
 from core.measures.home_bp_series import SeriesMean, day_of
 from core.measures.measure import AlarmKind, BodySize, Measure, MeasureKind, MeasurementError, ReadingAlarm, Score
@@ -41,6 +41,7 @@ FALLS_BANDS = frozenset(
 )
 TOP_RATING = D(10)  # no mean is higher
 ENERGY_WINDOW = timedelta(weeks=10)  # before the last two; a turn knows twelve weeks
+LONGEST_FALL = 4  # ratings: then the course of four-week means sees it
 ENERGY_FEWEST = 3  # fewest ratings for a mean to compare with (ours)
 FEWEST_IDENTICAL = 4
 UNLIKELY = 0.001
@@ -214,22 +215,27 @@ def _must(now: Reading, half_year: Sequence[Reading], profile: Profile, agreed: 
 
 
 def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal, error: MeasurementError) -> bool:
-    """Whether both ratings lie at least `by` below the mean of the weeks before them, further than moods swing.
+    """Whether the last ratings, two or up to `LONGEST_FALL`, all lie at least `by` below the level of the weeks before
+    them, and further than moods swing.
 
-        t = (mean of n usual - mean of both) / sqrt(s2 * (1 / 2 + 1 / n))
+        t = (level of n before - mean of the r last) / sqrt(s2 * (1 / r + 1 / n))
 
-    is beyond `FALL_Z`. s2 is this person's own variance, shrunken to the published one as in `core.judging.course`. Two
-    points under a mean of four alone was reached by chance 0.4 times a client-year.
+    is beyond `FALL_Z`. The level is a winsorised mean, and s2 this person's own variance shrunken to the published one,
+    both as in `core.judging.course`. Two points under the mean of four weeks, the rule before, came by chance 0.4 times
+    a client-year. A fall that lasts is compared with the weeks before it, not with itself.
     """
-    if len(usual) < ENERGY_FEWEST:
-        return False
-    level = mean(usual)
-    if max(now, last) > level - by:
-        return False
-    published = float(variance(error, level))
-    scatter = sum(min(float(r - level) ** 2 / published, CLIP * CLIP) for r in usual)
-    own = published * (OWN_DF + scatter) / (OWN_DF + len(usual) - 1)
-    return float(level - (now + last) / 2) > FALL_Z * sqrt(own * (0.5 + 1 / len(usual)))
+    ratings = [*usual, last, now]
+    published = float(variance(error, now))
+    for low in range(2, min(LONGEST_FALL, len(ratings) - ENERGY_FEWEST) + 1):
+        before = [float(r) for r in ratings[:-low]]
+        level = winsorised(before, published)
+        if float(max(ratings[-low:])) > level - float(by):
+            continue
+        scatter = sum(min((r - level) ** 2 / published, CLIP * CLIP) for r in before)
+        own = published * (OWN_DF + scatter) / (OWN_DF + len(before) - 1)
+        if level - float(sum(ratings[-low:])) / low > FALL_Z * sqrt(own * (1 / low + 1 / len(before))):
+            return True
+    return False
 
 
 def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal, error: MeasurementError | None) -> Iterator[Flag]:
