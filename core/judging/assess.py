@@ -32,7 +32,7 @@ from core.judging.change import (
     unlike,
     variance,
 )
-from core.judging.course import NEWEST, ChangePoint, Point, change_point, may_be_sure, winsorised
+from core.judging.course import CLIP, NEWEST, ChangePoint, Point, change_point, may_be_sure, winsorised
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
 from core.quantity import Unit
@@ -222,7 +222,9 @@ def rating_blocks(first: Sequence[Dated], later: Sequence[Dated]) -> list[list[D
 
 def mean_point(ratings: Sequence[float], at: datetime, swing: float) -> Point:
     """Ratings of four weeks as one point. swing: the variance of one."""
-    return Point(at, winsorised(ratings, swing), swing / len(ratings), days=len(ratings))
+    level = winsorised(ratings, swing)
+    scatter = sum(min((rating - level) ** 2 / swing, CLIP * CLIP) for rating in ratings)
+    return Point(at, level, swing / len(ratings), days=len(ratings), scatter=scatter)
 
 
 def sure_change(measure: Measure, verdict: Verdict | None, points: Sequence[Point]) -> ChangePoint | None:

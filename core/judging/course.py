@@ -14,12 +14,12 @@ mean at an unknown time (Hawkins 1977, J Am Stat Assoc 72:180-186; second-hand).
   So one misread never makes a change, unless it is the start and alone; `start_alone` says so.
 * own noise: s2 is the scatter of this person's readings about both sides, in published variances, shrunken to 1:
 
-      s2 = (OWN_DF + sum of squared residuals) / (OWN_DF + n - 2)
+      s2 = (OWN_DF + sum of squared residuals) / (OWN_DF + their degrees of freedom)
 
-  the residuals clipped at `CLIP`. It replaces the published swing only as far as a handful of readings can defend.
-  Published swings have a coefficient of variation of 0.36 between people (0.24 / 0.66, Cheuvront 2004; 3.1 / 8.6, Kato
-  2010); by CV = 1 / sqrt(2 df) that is worth 4 degrees of freedom, and we ask for twice as many. It is never below what
-  the instrument itself must scatter.
+  the residuals clipped at `CLIP`: of n readings there are n - 2, and those of the ratings within four weeks. It
+  replaces the published swing only as far as a handful of readings can defend. Published swings have a coefficient of
+  variation of 0.36 between people (0.24 / 0.66, Cheuvront 2004; 3.1 / 8.6, Kato 2010); by CV = 1 / sqrt(2 df) that is
+  worth 4 degrees of freedom, and we ask for twice as many. It is never below what the instrument itself must scatter.
 * a level is not looked for further back than the readings at hand: the start, and the newest `NEWEST`.
 
 The bound is `SURE`, more for a measure whose swing is known to differ between people. It was found from the run length
@@ -52,7 +52,8 @@ class Point:
     """A reading, or the mean of a series or of four weeks.
 
     variance: its error's, in the unit squared. instrument: the share of it that the instrument alone must have, 0 to 1.
-    days: how many days it is the mean of.
+    days: how many days it is the mean of. scatter: of those about it, as a sum of squares in their variances, each
+    clipped at `CLIP`; it has `days` - 1 degrees of freedom, if it is known.
     """
 
     at: datetime
@@ -60,6 +61,11 @@ class Point:
     variance: float
     instrument: float = 0.0
     days: int = 1
+    scatter: float | None = None
+
+    @property
+    def freedom(self) -> int:
+        return 0 if self.scatter is None else self.days - 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +128,7 @@ def may_be_sure(points: Sequence[Point], spread: float) -> bool:
         return False
     values = [p.value for p in points]
     weight = sum(1 / p.variance for p in points)
-    least = OWN_DF / (OWN_DF + max(len(points) - 2, 0))
+    least = OWN_DF / (OWN_DF + _freedom(points))
     return max(values) - min(values) > bound(spread) * sqrt(least * 4 / weight)
 
 
@@ -146,7 +152,8 @@ def between(before: Sequence[Point], after: Sequence[Point]) -> ChangePoint:
         for side, level in ((before, first), (after, second))
         for p in side
     )
-    noise = (OWN_DF + scatter) / (OWN_DF + max(len(points) - 2, 0))
+    scatter += sum(p.scatter or 0.0 for p in points)
+    noise = (OWN_DF + scatter) / (OWN_DF + _freedom(points))
     noise = max(noise, max(p.instrument for p in points))
     error = noise * (1 / sum(1 / p.variance for p in before) + 1 / sum(1 / p.variance for p in after))
     return ChangePoint(
@@ -157,6 +164,10 @@ def between(before: Sequence[Point], after: Sequence[Point]) -> ChangePoint:
         noise=sqrt(noise),
         start_alone=len(before) == 1 and before[0].days < FEWEST,
     )
+
+
+def _freedom(points: Sequence[Point]) -> int:
+    return max(len(points) - 2, 0) + sum(p.freedom for p in points)
 
 
 def _level(side: Sequence[Point], *, upper: bool) -> float:

@@ -122,6 +122,17 @@ def test_own_noise_is_never_less_than_the_instruments():
     assert found(10, 10, 10, 14, 14, 14, instrument=0.9).noise == pytest.approx(sqrt(0.9))
 
 
+def test_the_ratings_within_four_weeks_tell_of_own_noise_too():
+    four_weeks = [Point(START + n * timedelta(weeks=4), 5.0 + n // 2, 0.25, days=4) for n in range(4)]
+    steady = [Point(p.at, p.value, p.variance, days=4, scatter=0.0) for p in four_weeks]
+    moody = [Point(p.at, p.value, p.variance, days=4, scatter=12.0) for p in four_weeks]
+    plain, calm, wild = (change_point(each) for each in (four_weeks, steady, moody))
+    assert plain and calm and wild
+    assert calm.noise == pytest.approx(sqrt(OWN_DF / (OWN_DF + 2 + 12)))
+    assert wild.noise == pytest.approx(sqrt((OWN_DF + 48) / (OWN_DF + 2 + 12)))
+    assert abs(wild.t) < abs(plain.t) < abs(calm.t)
+
+
 def test_too_few_readings_have_no_change():
     assert change_point([]) is None and change_point(points(1)) is None and change_point(points(1, 9)) is None
     assert change_point(points(1, 9, days=4)) is not None  # means of four days each
