@@ -75,6 +75,7 @@ ABOUT_CHANGE = (
     Code.CHANGE_CONFIRMED,
     Code.CHANGE_WORSE_LARGE,
     Code.ENERGY_FALLING,
+    Code.ENERGY_DROPPED,
     Code.UNPLANNED_LOSS_OVER_5,
     Code.MUST_MEDIUM,
     Code.MUST_HIGH,
@@ -425,13 +426,14 @@ def _found(
             continue
         verdict = said.assessment.verdict
         right = verdict is not None and verdict.rising is (size > 0)
-        found = found or (right and bool(said.flags & CHANGE_FLAGS)) or (size < 0 and Code.ENERGY_FALLING in said.flags)
+        found = found or (right and bool(said.flags & CHANGE_FLAGS)) or (size < 0 and bool(said.flags & FALL_FLAGS))
         by_mdc = by_mdc or "mdc" + sign in beyond
         by_rcv = by_rcv or "rcv" + sign in beyond
     return found, by_mdc, by_rcv
 
 
 CHANGE_FLAGS = frozenset(ABOUT_CHANGE[:4])
+FALL_FLAGS = frozenset(ABOUT_CHANGE[4:6])
 
 
 def row(world: str, part: str, clients: int, weeks: int, seed: int) -> Tally:
@@ -463,8 +465,8 @@ SAID: tuple[tuple[str, Sequence[str]], ...] = (
     ("confirmed", HEARD[2:]),
     ("coach: change", ABOUT_CHANGE[:3]),
     ("large", ABOUT_CHANGE[3:4]),
-    ("falling", ABOUT_CHANGE[4:5]),
-    ("loss", ABOUT_CHANGE[5:]),
+    ("falling", ABOUT_CHANGE[4:6]),
+    ("loss", ABOUT_CHANGE[6:]),
     ("all these flags", ABOUT_CHANGE),
     ("identical", (Code.IDENTICAL_VALUES,)),
     ("asked back", ("asked",)),

@@ -10,6 +10,7 @@ verdict         one of VERDICTS.
 reaches_mcid    yes or no: does the change reach the published important one? Empty if none is published.
 flags           codes of `core.watching.flags`, separated by ";".
 problem         why a row could not be used, or what to check in one that was.
+as_given        the value in the unit it was given in, if that is another: 12 st 4 lb.
 """
 
 from __future__ import annotations
@@ -26,7 +27,7 @@ from rich.table import Table
 
 from core.judging.change import BEYOND_ERROR, Change, Strength, Verdict
 from core.measures.measure import Score, Scores
-from core.quantity import Unit
+from core.quantity import FACTOR, Dimension, Unit, convert, convertible, in_two_units
 
 COLUMNS = (
     "person",
@@ -43,6 +44,7 @@ COLUMNS = (
     "reaches_mcid",
     "flags",
     "problem",
+    "as_given",
 )
 OutputCells = tuple[str, ...]  # the cells of a row, in the order of COLUMNS
 Judgement = tuple[str, str, str, str, str]  # baseline, change, mdc95, verdict, reaches_mcid
@@ -82,6 +84,24 @@ def value_cell(value: Decimal, second: Decimal | None, unit: Unit) -> str:
     if second is not None and unit is Unit.MILLIMETRE_OF_MERCURY:
         return f"{figure(value)}/{figure(second)}"
     return figure(value, places(unit))
+
+
+_SMALLER = {Unit.STONE: (Unit.POUND, 14), Unit.FOOT: (Unit.INCH, 12)}  # as people say them: 12 st 4 lb
+
+
+def as_given(value: Decimal, unit: Unit, given: Unit | None) -> str:
+    """A mass or length in the unit somebody gave it in, to two places; "" if that is the measure's own, or neither.
+
+    >>> as_given(Decimal("78.01788764"), Unit.KILOGRAM, Unit.STONE)
+    '12 st 4 lb'
+    """
+    if given is None or given is unit or not convertible(given, unit) or FACTOR[unit][0] is Dimension.TIME:
+        return ""
+    if given not in _SMALLER:
+        return f"{figure(convert(value, unit, given))} {given}"
+    small, parts = _SMALLER[given]
+    large, rest = in_two_units(value, unit, small, parts, 2)
+    return f"{large} {given} {figure(rest)} {small}"
 
 
 def reference_cells(scores: Scores) -> tuple[str, str]:

@@ -42,7 +42,7 @@ from core.measures.home_bp_series import (
 )
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Understood
 from core.reading import SAME, Reading
-from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, falls, weight_says_nothing
+from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, drops, falls, weight_says_nothing
 
 Sides = tuple[TakenValue | None, TakenValue | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
@@ -329,8 +329,9 @@ class RatingTrack(Track):
         if last.taken_at == now.taken_at:
             return True
         since = last.taken_at - ENERGY_WINDOW
-        usual = [r.value for r in self.recent if r.taken_at >= since][:-1]
-        return falls(now.value, last.value, usual, by, error)
+        usual = [r.value for r in self.recent if r.taken_at >= now.taken_at - ENERGY_WINDOW]
+        earlier = [r.value for r in self.recent if r.taken_at >= since][:-1]
+        return drops(now.value, usual, by, error) or falls(now.value, last.value, earlier, by, error)
 
     def history(self, at: datetime) -> Sequence[Reading]:
         return [rating.reading() for rating in self.recent]

@@ -15,7 +15,9 @@ from operator import is_
 from bot.scoring import problems
 from bot.scoring.bounded import cache
 from bot.scoring.cells import TakenValue
+from bot.scoring.dates import Order
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
+from bot.scoring.identity import filed_under
 from bot.scoring.output import PART_OF_SERIES, OutputCells, reference_cells, value_cell
 from bot.scoring.parse_row import NOBODY, Meaning, day_written, instant, understand
 from bot.scoring.references import Alike, References, Said
@@ -72,14 +74,21 @@ class Counts:
 class Scorer:
     """Turns rows into lines, and counts them.
 
-    limits: whose limits a blood-pressure mean is compared with, a key of `core.measures.blood_pressure.BODIES`.
+    dates: the order of day and month in the file. limits: whose limits a blood-pressure mean is compared with, a key of
+    `core.measures.blood_pressure.BODIES`.
     """
 
     def __init__(
-        self, profiles: Mapping[str, Profile], counts: Counts | None = None, limits: str = DEFAULT_LIMITS
+        self,
+        profiles: Mapping[str, Profile],
+        counts: Counts | None = None,
+        dates: Order | None = None,
+        limits: str = DEFAULT_LIMITS,
     ) -> None:
+        """profiles: by what a person is filed under."""
+        self.dates = dates if dates is not None else Order.DAY_FIRST
         self._profiles = profiles
-        self._people: dict[str, ScoredPerson] = {}
+        self._people: dict[str, ScoredPerson] = {}  # by what they are filed under, and by each spelling
         self._meanings: dict[Cells, Meaning] = {}
         self._references = References()
         self._weights: dict[Hashable, bool] = {}
@@ -96,7 +105,7 @@ class Scorer:
         """
         name, taken, what = cells[0], cells[1], cells[2:]
         meaning = self._meanings.get(what) or self._understood(what)
-        at = instant(taken)
+        at = instant(taken, self.dates)
         person = name.strip()
         if isinstance(at, str) or meaning.measure is None or meaning.heard is None or not person or beyond:
             return [self._refused(name, taken, meaning, what, _problem(person, at, meaning, beyond))]
@@ -105,7 +114,7 @@ class Scorer:
         if past is None:
             past = who.tracks[meaning.key] = track(meaning.measure)
         duplicate = past.duplicate(at, meaning.heard, row)
-        if duplicate is not None and not (len(taken) == len("2026-03-02") and isinstance(past, PressureTrack)):
+        if duplicate is not None and not (":" not in taken and isinstance(past, PressureTrack)):
             return [self._refused(name, taken, meaning, what, problems.already(duplicate))]
         return self._used(name, taken, at, meaning, meaning.measure, meaning.heard, who, past)
 
@@ -143,7 +152,7 @@ class Scorer:
                 found = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
                 flags = ";".join([f.code for f in found])
             past.add(now, run)
-            lines = [(*head, *cells, flags, remark)]
+            lines = [(*head, *cells, flags, remark, meaning.given)]
         who.newest[measure.key] = now
         if measure is HEIGHT:
             who.profile = replace(who.profile, stature=now.value)
@@ -164,19 +173,19 @@ class Scorer:
     ) -> list[OutputCells]:
         """The line of one pressure, and that of its series once there are enough days."""
         history, reading = past.history(now.taken_at), now.reading()
-        past.add(now, run, day_written(head[1]))
+        past.add(now, run, day_written(head[1], self.dates))
         verdict, cells = past.judged(now, self._verdicts)
         assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found, past.course(now))
         flags = flags_of_reading(
             measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run, limits=self._limits
         )
         own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
-        lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark)]
+        lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark, "")]
         if past.mean is not None:
             of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
             bands = reference_cells((score_series(past.mean, who.profile, self._limits),))
             mean = value_cell(past.mean.value, past.mean.second, measure.unit)
-            lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, ""))
+            lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, "", ""))
         return lines
 
     def _derive(self, measure: Measure, name: str, taken: str, who: ScoredPerson, lines: list[OutputCells]) -> None:
@@ -199,7 +208,7 @@ class Scorer:
         said = self._references.of(measure, now, who.kind, who.profile)
         # A derived measure raises no flag: it would only repeat its parts.
         value = value_cell(now.value, None, measure.unit)
-        lines.append((name, taken, measure.key, value, measure.unit, *said.cells, *cells, "", ""))
+        lines.append((name, taken, measure.key, value, measure.unit, *said.cells, *cells, "", "", ""))
 
     # --- what is looked up once
 
@@ -231,18 +240,23 @@ class Scorer:
         return likely
 
     def _meet(self, name: str) -> ScoredPerson:
-        profile = self._profiles.get(name)
-        if profile is None:
-            self.counts.strangers += 1
-            profile = NOBODY
-        who = self._people[name] = ScoredPerson(profile, self._references.kind(profile))
+        """Somebody in a spelling that is new."""
+        key = filed_under(name)
+        who = self._people.get(key)
+        if who is None:
+            profile = self._profiles.get(key)
+            if profile is None:
+                self.counts.strangers += 1
+                profile = NOBODY
+            who = self._people[key] = ScoredPerson(profile, self._references.kind(profile))
+        self._people[name] = who
         return who
 
     # --- rows that cannot be used
 
     def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> OutputCells:
         self.counts.unusable += 1
-        return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem)
+        return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem, "")
 
 
 def _problem(person: str, at: datetime | str, meaning: Meaning, beyond: bool) -> str:

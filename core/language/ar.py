@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.ar_questions import QUESTIONS
 from core.language.ar_signs import ANSWERS, CONCEPTS
 from core.language.ar_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -182,8 +183,11 @@ ARABIC = Lexicon(
         ),
         WordRole.VIGOROUS: split("شديد;مجهد;قوي;عنيف;مكثف;شديدة;مكثفة;جري;تمرين قوي;متعب;صعب"),
         WordRole.FILLER: split(
-            "هذا الأسبوع;اليوم;للأسف;هذا;هو;هي;كان;كانت;وزني;آسف;عفوا;خطأ;يعني;=;:;القيمة;الرقم;غلط;بل;إنه;وإنما;انه"
+            "هذا الأسبوع;اليوم;للأسف;هذا;هو;هي;كان;كانت;وزني;آسف;عفوا;خطأ;يعني;=;:;القيمة;الرقم;غلط;بل;إنه;وإنما;انه;"
+            "لحظة واحدة;مرة ثانية;مرة أخرى;كمان مرة;سؤال واحد;شي واحد;شوية;شوي;واحد من;واحدة من;"
+            "دقيقة واحدة من فضلك;ثانية واحدة"
         ),
+        WordRole.FAREWELL: split("أشوفك;أشوفك يوم;نلتقي;نلتقي يوم;إلى اللقاء;موعدنا"),
         WordRole.SORRY: split("لا;آسف;آسفة;عفوا;لحظة;خطأ;أخطأت;غلط;معذرة;*;غلطت;لا آسف;عذرا;أوه;لا لا;كتبت خطأ;سوري"),
         WordRole.MEANT: split(
             "قصدت;أقصد;كنت أقصد;يجب أن يكون;تصحيح;الصحيح;بدلا من ذلك;المفروض;قصدي;أعني;صححها إلى;"
@@ -224,4 +228,5 @@ ARABIC = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

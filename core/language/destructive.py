@@ -13,6 +13,7 @@ from functools import cache
 
 from core.language.lexicon import Destroys, Intent, Lexicon
 from core.language.text import bare_words, plain
+from core.language.word_groups import groups_of, holds, phrases_of, place_of
 
 _CLAUSE = re.compile(r"[,;.!()\n]+")
 LONGEST = 40  # words; a longer message tells a story
@@ -33,65 +34,34 @@ def destroys(text: str, words: Lexicon, english: Lexicon) -> Intent | None:
 
 
 def _clause(said: Sequence[str], data: Destroys, no: str) -> Intent | None:
-    if not said or _holds(said, data.if_):
+    words, beginnings = _begin(data)
+    if not any(word in words or word.startswith(beginnings) for word in said) or holds(said, data.if_):
         return None
-    if not _holds(said, data.partly) and _any(said, data.forget, no):
+    if not holds(said, data.partly) and _any(said, data.forget, no):
         return Intent.FORGET
     return Intent.LEAVE if _any(said, data.leave, no) else None
 
 
 def _any(said: Sequence[str], lines: Sequence[str], no: str) -> bool:
     for line in lines:
-        does, *to = _groups(line)
-        at = _place(said, does)
-        if at is None or not all(_holds(said, group) for group in to):
+        does, *to = groups_of(line.lstrip("!"))
+        at = place_of(said, does)
+        if at is None or not all(holds(said, group) for group in to):
             continue
         if line.startswith("!") or not _denied(said, at, no):
             return True
     return False
 
 
+@cache
+def _begin(data: Destroys) -> tuple[frozenset[str], tuple[str, ...]]:
+    """What an action begins with: whole words, and beginnings of words. Hardly any sentence has one."""
+    actions = [groups_of(line.lstrip("!"))[0] for line in (*data.forget, *data.leave)]
+    first = [phrase[0] for action in actions for phrase in phrases_of(action)]
+    return frozenset(first), tuple(part[:-1] for part in first if part.endswith("*"))
+
+
 def _denied(said: Sequence[str], at: int, no: str) -> bool:
     """Whether a "no" precedes the action, directly follows it ("supprime pas"), or at the very end ("lösche sie bitte
     nicht")."""
-    return _holds([*said[:at], *said[at + 1 : at + 3]], no) or _holds(said[-1:], no)
-
-
-@cache
-def _groups(line: str) -> tuple[str, ...]:
-    return tuple(group.strip() for group in line.lstrip("!").split("&"))
-
-
-@cache
-def _patterns(group: str) -> tuple[tuple[str, ...], ...]:
-    """The phrases of one group, folded; a trailing * matches any ending."""
-    found = []
-    for phrase in group.split("|"):
-        parts = []
-        for part in phrase.strip().split("_"):
-            bare = bare_words(plain(part.rstrip("*")))
-            parts += [*bare[:-1], *(w + "*" * part.endswith("*") for w in bare[-1:])]
-        if parts:
-            found.append(tuple(parts))
-    return tuple(found)
-
-
-def _holds(said: Sequence[str], group: str) -> bool:
-    return _place(said, group) is not None
-
-
-def _place(said: Sequence[str], group: str) -> int | None:
-    """The position of the group's first phrase."""
-    return next(
-        (
-            i
-            for phrase in _patterns(group)
-            for i in range(len(said) - len(phrase) + 1)
-            if all(_same(word, part) for word, part in zip(said[i : i + len(phrase)], phrase, strict=True))
-        ),
-        None,
-    )
-
-
-def _same(word: str, part: str) -> bool:
-    return word.startswith(part[:-1]) if part.endswith("*") else word == part
+    return holds([*said[:at], *said[at + 1 : at + 3]], no) or holds(said[-1:], no)

@@ -826,6 +826,8 @@ CONCEPTS: dict[C, str] = {
         "desde"
     ),
     C.HARMLESS: (
+        "para qué sirve esta prueba, para qué sirve la prueba, para qué sirve el test, para qué sirve este test, "
+        "para qué sirve la cinta, para qué sirve medir*, para qué sirve pesar*, para qué sirve el número, "
         "press de pecho, ejercicio de pecho, ejercicios de pecho, contorno de pecho, pechuga, "
         "de todo corazón, me muero de risa, muerto de risa, me muero de hambre, muerto de cansancio, "
         "presión arterial, tensión arterial, la tensión, la presión, mi tensión, mi presión, hace falta, "

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.fr_questions import QUESTIONS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -169,8 +170,11 @@ FRENCH = Lexicon(
         WordRole.FILLER: split(
             "cette semaine;semaine;aujourd'hui;malheureusement;fait;cette;c'est;est;c'était;était;mon;ma;"
             "mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;erreur;=;:;donc;ça;fait;sont;ce;je;"
-            "correct;en réalité"
+            "correct;en réalité;seule;seul;"
+            "un coup;d'un coup;tout d'un coup;du coup;un peu;un petit peu;un instant;un moment;"
+            "une fois de plus;encore une fois;à la fois;une question;une chose;un verre;un truc"
         ),
+        WordRole.FAREWELL: split("à bientôt;à bientôt le;on se voit;on se voit le;jusqu'au;je reviens le;au revoir le"),
         WordRole.SORRY: split(
             "non;pardon;désolé;désolée;oups;oops;attends;attendez;erreur;je me suis trompé;"
             "je me suis trompée;*;faute de frappe;zut;mince;ah non;non pardon;excusez moi;excuse moi;"
@@ -217,4 +221,5 @@ FRENCH = Lexicon(
     concepts=CONCEPTS,
     answers=ANSWERS,
     destroys=DESTROYS,
+    questions=QUESTIONS,
 )

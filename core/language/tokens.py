@@ -21,7 +21,7 @@ MOST_DIGITS = 9  # longer runs of digits are not readings but telephone numbers 
 
 _TOKEN = re.compile(
     r"(?P<date>\d{1,2}[./]\d{1,2}[./]\d{4}(?!\d)|\d{4}-\d{2}-\d{2}(?!\d))"
-    r"|(?P<ordinal>(?<!\d)(?:1st|2nd|3rd|[4-9]th)(?![^\W\d_]))"
+    r"|(?P<ordinal>(?<!\d)(?:[23]?1st|2?2nd|2?3rd|[12]?[4-9]th|1[0-3]th|[23]0th)(?![^\W\d_]))"
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?:[.,]\d{1,3})?(?![\d:]))"
     r"|(?P<number>[.,]?\d+(?:[.,]\d+)*)"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"

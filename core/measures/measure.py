@@ -64,10 +64,12 @@ class Why(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Misunderstood:
-    """guess: the likely meaning, to confirm with the client; never stored without asking."""
+    """guess: the likely meaning, to confirm with the client; never stored without asking.  either: whole numbers, to
+    choose from ("between 6 and 7"); empty unless there are a few."""
 
     why: Why
     guess: Understood | None = None
+    either: tuple[Decimal, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

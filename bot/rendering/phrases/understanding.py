@@ -64,6 +64,39 @@ def ask_again(said: m.AskAgain, v: Voice) -> str:
     )
 
 
+@phrase(m.AskEither)
+def ask_either(said: m.AskEither, v: Voice) -> str:
+    return v.say("Here I need a whole number. Which one fits best?")
+
+
+@phrase(m.SendRight)
+def send_right(said: m.SendRight, v: Voice) -> str:
+    return v.sentences(
+        v.say("All right, I have not kept it."),
+        v.say(
+            "What I need: {measure}. Send it like this: {example}.",
+            measure=names.measure(v, said.measure),
+            example=example(v, said.measure, said.unit),
+        ),
+    )
+
+
+@phrase(m.AskWhichDay)
+def ask_which_day(said: m.AskWhichDay, v: Voice) -> str:
+    if said.new is None:
+        return v.say("Which day's answer shall I change? {measure}", measure=names.measure(v, said.measure))
+    return v.say(
+        "Which day's answer shall I change? {measure}: {amount}",
+        measure=names.measure(v, said.measure),
+        amount=v.amount(said.new, measure=said.measure, second=said.second),
+    )
+
+
+@phrase(m.NotRead)
+def not_read(said: m.NotRead, v: Voice) -> str:
+    return v.say("I did not quite get that.")
+
+
 @phrase(m.StillUnclear)
 def still_unclear(said: m.StillUnclear, v: Voice) -> str:
     return v.say(
