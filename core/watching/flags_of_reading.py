@@ -232,8 +232,10 @@ def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal, er
 
 
 def drops(now: Decimal, usual: Sequence[Decimal], by: Decimal, error: MeasurementError) -> bool:
-    """Whether one rating lies at least `by` below the level of the weeks before it, and further than moods swing: `falls`
-    of a single rating. Two points under the mean of four weeks came by chance about twice a client-year."""
+    """Whether one rating lies at least `by` below the level of the weeks before it, and further than moods swing.
+
+    It is `falls` of a single rating. Two points under the mean of four weeks came by chance about twice a client-year.
+    """
     return len(usual) >= ENERGY_FEWEST and _far_below([float(r) for r in usual], [now], by, error)
 
 
