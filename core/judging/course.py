@@ -10,7 +10,7 @@ mean at an unknown time (Hawkins 1977, J Am Stat Assoc 72:180-186; second-hand).
 
 * before and after are winsorised means: no reading counts as further from its side's median than `WINSOR` of its own
   standard errors. Of two middle values the one nearer to the other side is the median, so that of two readings the
-  odd one cannot carry the change. After a change there must be two readings, or one that is a mean of several days.
+  odd one cannot carry the change. After a change there must be two readings, or one that is a mean of four days.
   So one misread never makes a change, unless it is the start and alone; `start_alone` says so.
 * own noise: s2 is the scatter of this person's readings about both sides, in published variances, shrunken to 1:
 
@@ -44,7 +44,7 @@ OWN_DF = 8
 NEWEST = 5  # readings beside the start; the present one included
 SURE = 4.6
 SURE_PER_SPREAD = 0.25  # added, as a share of it, for each unit of `MeasurementError.spread`
-FEWEST = 2  # readings after a change, or days of one that is a mean
+FEWEST, FEWEST_DAYS = 2, 4  # readings after a change, or days of one that is a mean
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +110,7 @@ def change_point(points: Sequence[Point]) -> ChangePoint | None:
     best: ChangePoint | None = None
     for cut in range(1, len(points)):
         before, after = points[:cut], points[cut:]
-        if len(after) < FEWEST and after[0].days < FEWEST:
+        if len(after) < FEWEST and after[0].days < FEWEST_DAYS:
             continue
         found = between(before, after)
         if best is None or abs(found.t) > abs(best.t):
@@ -162,7 +162,7 @@ def between(before: Sequence[Point], after: Sequence[Point]) -> ChangePoint:
         after=second,
         t=(second - first) / sqrt(error),
         noise=sqrt(noise),
-        start_alone=len(before) == 1 and before[0].days < FEWEST,
+        start_alone=len(before) == 1 and before[0].days < FEWEST_DAYS,
     )
 
 
