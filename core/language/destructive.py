@@ -15,6 +15,7 @@ from core.language.lexicon import Destroys, Intent, Lexicon
 from core.language.text import bare_words, plain
 
 _CLAUSE = re.compile(r"[,;.!()\n]+")
+Numbered = tuple[int, tuple[str, ...]]  # a phrase and its place in the group
 LONGEST = 40  # words; a longer message tells a story
 
 
@@ -23,13 +24,26 @@ def destroys(text: str, words: Lexicon, english: Lexicon) -> Intent | None:
     folded = plain(text)
     if "?" in folded or len(folded.split()) > LONGEST:
         return None
+    spoken = bare_words(folded)
     for lexicon in dict.fromkeys((words, english)):
+        whole, begun = _actions(lexicon)
+        if whole.isdisjoint(spoken) and not any(word.startswith(begun) for word in spoken):
+            continue  # as with nearly every message
         for clause in _CLAUSE.split(folded):
             said = bare_words(clause)
             no = f"{lexicon.destroys.no}|{words.destroys.no}"  # "quitter" starts like "quit": negated by "pas"
             if (found := _clause(said, lexicon.destroys, no)) is not None:
                 return found
     return None
+
+
+@cache
+def _actions(lexicon: Lexicon) -> tuple[frozenset[str], tuple[str, ...]]:
+    """The first words of everything that deletes or leaves: whole ones, and the beginnings of those with any ending."""
+    lines = (*lexicon.destroys.forget, *lexicon.destroys.leave)
+    first = {phrase[0] for line in lines for phrase in _patterns(_groups(line)[0])}
+    begun = tuple(word[:-1] for word in first if word.endswith("*"))
+    return frozenset(word for word in first if not word.endswith("*")), begun
 
 
 def _clause(said: Sequence[str], data: Destroys, no: str) -> Intent | None:
@@ -82,15 +96,33 @@ def _holds(said: Sequence[str], group: str) -> bool:
 
 def _place(said: Sequence[str], group: str) -> int | None:
     """The position of the group's first phrase."""
-    return next(
-        (
-            i
-            for phrase in _patterns(group)
-            for i in range(len(said) - len(phrase) + 1)
-            if all(_same(word, part) for word, part in zip(said[i : i + len(phrase)], phrase, strict=True))
-        ),
-        None,
-    )
+    whole, begun, endings = _by_first_word(group)
+    found: tuple[int, int] | None = None
+    for i, word in enumerate(said):
+        candidates = whole.get(word, ())
+        if word.startswith(endings):
+            candidates = (*candidates, *(c for start, c in begun if word.startswith(start)))
+        for number, phrase in candidates:
+            there = said[i : i + len(phrase)]
+            if len(there) == len(phrase) and all(map(_same, there, phrase)) and (found is None or (number, i) < found):
+                found = number, i
+    return None if found is None else found[1]
+
+
+@cache
+def _by_first_word(
+    group: str,
+) -> tuple[dict[str, tuple[Numbered, ...]], tuple[tuple[str, Numbered], ...], tuple[str, ...]]:
+    """A group's phrases by their first word; those whose first word may have any ending; how these begin."""
+    whole: dict[str, tuple[Numbered, ...]] = {}
+    begun: list[tuple[str, Numbered]] = []
+    for number, phrase in enumerate(_patterns(group)):
+        first = phrase[0]
+        if first.endswith("*"):
+            begun.append((first[:-1], (number, phrase)))
+        else:
+            whole[first] = (*whole.get(first, ()), (number, phrase))
+    return whole, tuple(begun), tuple(start for start, _ in begun)
 
 
 def _same(word: str, part: str) -> bool:
