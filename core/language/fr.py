@@ -5,9 +5,11 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.fr_amiss import AMISS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
 D = Decimal
@@ -208,7 +210,8 @@ FRENCH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS,
+    concepts=CONCEPTS | AMISS,
+    no_slips=NO_SLIPS["fr"],
     answers=ANSWERS,
     destroys=DESTROYS,
 )

@@ -9,6 +9,7 @@ from __future__ import annotations
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.language.signs import AMISS
 from core.references.emergency_numbers import UNKNOWN_COUNTRY
 from core.references.helplines import FIND_ONE
 
@@ -43,6 +44,9 @@ SIGNS: dict[str, str] = {
     "head_injury": N_("a knock on the head"),
     "low_sugar": N_("low blood sugar"),
     "cannot_pass_water": N_("not being able to pass water, or numbness between the legs"),
+    "carbon_monoxide": N_("poisonous gas in the air"),
+    "infection": N_("signs of a serious infection"),
+    "amiss": N_("feeling very unwell, or an accident"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
 }
@@ -111,12 +115,21 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
     )
 
 
+def _what_first(v: Voice, said: m.Emergency | m.EmergencyNearby) -> Html:
+    number = emergency_number(v, said.number)
+    if said.sign == "carbon_monoxide":  # out of it before anything else (public guidance, from memory)
+        return v.say("<b>Go out into the fresh air now, all of you. Then call {number}.</b>", number=number)
+    if isinstance(said, m.EmergencyNearby):
+        return v.say(
+            "<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number
+        )
+    return v.say("Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=number)
+
+
 @phrase(m.Emergency)
 def emergency(said: m.Emergency, v: Voice) -> str:
     return v.paragraphs(
-        v.say(
-            "Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=emergency_number(v, said.number)
-        ),
+        _what_first(v, said),
         v.sentences(
             v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
             v.say("Public advice is to get help at once and not to wait. If someone is near, call out to them."),
@@ -189,14 +202,17 @@ def eating_worry(said: m.EatingWorry, v: Voice) -> str:
 
 @phrase(m.AskAlarm)
 def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
+    if said.sign == AMISS:
+        return v.say(
+            "I want to be sure that I understand you. Is something wrong right now, with you or someone near you?"
+        )
     return v.say("I want to be sure. You wrote about this: {sign}. Is it happening now?", sign=sign(v, said.sign))
 
 
 @phrase(m.EmergencyNearby)
 def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
-    number = emergency_number(v, said.number)
     return v.paragraphs(
-        v.say("<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number),
+        _what_first(v, said),
         v.sentences(
             v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
             v.say("The people you call will tell you what to do. If someone else is near, ask them to help."),
