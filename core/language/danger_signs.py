@@ -18,7 +18,19 @@ from core.language.cache import memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
-from core.language.signs import AMISS, BODY, CARRIES_NO, HOW_IT_IS_SAID, SETTLES, SIGNS, TOGETHER, Sign
+from core.language.signs import (
+    AMISS,
+    BODY,
+    BY_POINTS,
+    CARRIES_NO,
+    ENOUGH,
+    HOW_IT_IS_SAID,
+    SETTLES,
+    SIGNS,
+    TELLS,
+    TOGETHER,
+    Sign,
+)
 
 __all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
 
@@ -36,6 +48,7 @@ FRACTION = (".", ",")
 SOON = 4  # words from "sugar" to its figure
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 SINGLE_WORDS = 32768  # kept, each by itself; whole messages never are
+LONG_STORY = 40  # words: in a longer text points come together by themselves
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.7  # of the words known in the best language: what a language must know to be heard as well
 SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
@@ -219,11 +232,41 @@ def _sightings(pieces: list[str], words: Lexicon, forgiving: bool) -> list[Sight
         for sign, others in signs
         if all(shown & other for other in others)
     ]
-    if not possible:
+    if not possible and sum(points for bit, points in _tells(words) if shown & bit) < ENOUGH:
         return []  # as with nearly every message
     r = _prepared(read(pieces, _table(words), forgiving))
     matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
-    return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+    seen = [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+    if not seen and (told := _told(r)) and (s := _sighting(r, BY_POINTS, told, matches)) is not None:
+        seen.append(s)
+    return seen
+
+
+@cache
+def _tells(words: Lexicon) -> tuple[tuple[int, int], ...]:
+    """The bits of each row that tells of danger, and its points."""
+    return tuple((_table(words).mask(concepts), points) for points, concepts in TELLS if points > 0)
+
+
+def _told(r: _Read) -> list[Span]:
+    """The words that together tell enough of danger, none of them denied; else none. A question tells nothing."""
+    last = len(r.said.words) - 1
+    if "?" in "".join(r.said.gaps) or last > LONG_STORY:
+        return []
+    points = 0
+    told: list[Span] = []  # a word tells once
+    for worth, concepts in TELLS:
+        spans = sorted({span for concept in concepts for span in r.at.get(concept, {}).values()})
+        if worth > 0:
+            fresh = (s for s in spans if not any(_overlap(s, other) for other in told))
+            first = next((s for s in fresh if _no_before(r, s[0], set(range(*s))) is not True), None)
+            if first is None:
+                continue
+            told.append(first)
+        elif not spans:
+            continue
+        points += worth
+    return sorted(told) if points >= ENOUGH else []
 
 
 @cache

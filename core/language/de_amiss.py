@@ -74,7 +74,8 @@ AMISS: dict[C, str] = {
         "schief, schwankt, wackelt, dreht sich, kreist, bewegt sich, doppelt, doppelbilder, verblasst, tunnel, "
         "sternchen, sterne, punkte, flimmer*, flackert, blitze, lichtblitze, zickzack, wellen, nebel, neblig, "
         "schleier, vorhang, rollo, jalousie, schatten, ausgegangen, aus gegangen, verschwunden, "
-        "alles weg auf einmal"
+        "alles weg auf einmal, briefschlitz, schlüsselloch, milchglas, unter wasser, durch wasser, gaze, funken, "
+        "zacken, wabert, wabern, zerfließt, verzerrt"
     ),
     C.DO: (
         "aufstehen, hochkommen, aufrichten, aufsetzen, stehen, hoch, aus dem bett, aus der wanne, "
@@ -122,7 +123,26 @@ AMISS: dict[C, str] = {
         "niemand würde mich vermissen, morgen bin ich nicht mehr, morgen nicht mehr da, heut nacht ist schluss, "
         "mach schluss, schluss machen, abschiedsbrief, lebt wohl, lebwohl, verschluckt, erstick*, keine luft, "
         "krieg keine, ringe nach, ring nach, schnapp*, herzinfarkt, schlaganfall, blutvergiftung, sepsis, "
-        "hirnhautentzündung, vergift*"
+        "hirnhautentzündung, vergift*, das nächste was ich weiß, dann weiß ich nur, decke angestarrt, "
+        "starre an die decke, fremde leute um mich, lauter leute um mich, leute um mich rum, leute um mich herum, "
+        "boden kommt mir entgegen, boden kommt auf mich zu, boden unter den füßen weg, beine wie wasser, "
+        "beine wie pudding und, beine wie gummi und, ohrensausen, ohren rauschen, ohren sausen, ohren pfeifen, "
+        "alles weit weg, wie aus der ferne, weit weg, bis auf den knochen, knochen sieht man, "
+        "man sieht den knochen, haut geht ab, haut löst sich, haut hängt, rohes fleisch, haare fallen aus, "
+        "haarausfall büschelweise, bewegt sich nicht mehr, tritt nicht mehr, kindsbewegungen, ruf meine tochter, "
+        "ruft meine tochter, ruft meinen sohn, sagt meiner familie, sag meiner frau, sag meinem mann, "
+        "krankenhaus anrufen, ruft im krankenhaus, ruft den arzt, ruf den arzt, arzt rufen, kann wer anrufen, "
+        "kann jemand anrufen, hab euch lieb, ich hab euch alle lieb, verzeiht mir, tut mir leid für alles, "
+        "kein zurück, hat keinen sinn, hat alles keinen sinn, keinen sinn mehr, wozu noch, hab einen plan, "
+        "hab nen plan, plan steht, tabletten liegen, tabletten bereit, motor läuft, garage, schlauch am auspuff, "
+        "einschlafen und nicht, einschlafen und nie, für immer schlafen, verschwinden, will verschwinden, "
+        "nie gekannt, nie erlebt, so was noch nie, sowas noch nie, am ganzen körper, der ganze körper, "
+        "ganzer körper, von kopf bis fuß, alles tut weh, tut höllisch weh, tut sauweh, tut unheimlich weh, "
+        "tut so weh, starke schmerzen, heftige schmerzen, furchtbare schmerzen, schlimme schmerzen, "
+        "wahnsinns schmerzen, irre schmerzen, vernichtungsschmerz, atem riecht, riecht nach aceton, azeton, "
+        "ständig durst und, eingefallen, nicht ich selbst, bin nicht mehr ich, erkenne mich nicht, "
+        "geht den bach runter, da läuft was schief, läuft was schief, stimmt was ned, des is nimmer normal, "
+        "das ist nicht normal, nicht mehr normal"
     ),
     C.HELP_ALONE: (
         "hilf mir, helft mir, bitte hilf mir, bitte helft mir, hilfe bitte, bitte hilfe, helfen sie mir, "
@@ -194,7 +214,7 @@ AMISS: dict[C, str] = {
     ),
     C.GAS: (
         "kohlenmonoxid, co melder, co warner, co alarm, melder, gasgeruch, gasleck, riecht nach gas, gas, abgase, "
-        "grill in der, holzkohle, kohlegrill, generator, kamin, ofen, therme, gastherme"
+        "grill in der, holzkohle, kohlegrill, generator, kamin, ofen, therme, gastherme, rauchmelder, warnmelder"
     ),
     C.POISONED: (
         "piept, piepst, schlägt an, schrillt, schlägt alarm, geht los, uns allen, wir alle, alle, ganze familie, "

@@ -69,7 +69,8 @@ AMISS: dict[C, str] = {
         "tilts, sideways, upside down, spinning, swaying, moving about, double, doubled, fading, fades, tunnel, "
         "stars, spots, sparkles, sparkly, flickering, flashes, flashing, zigzag*, shimmer*, wavy, missing, milky, "
         "foggy, misty, curtain, shutter, blind, veil, shadow, gone out, went out, going out, switched off, cut out, "
-        "vanish*, disappear*"
+        "vanish*, disappear*, letterbox, keyhole, frosted glass, through water, through gauze, through fog, "
+        "under water, underwater, sparks, zigzags, wobbling, melting, swirling, moving"
     ),
     C.DO: (
         "get up, get up again, stand up, stand, get off the, sit up, get out of bed, get out of the bath, "
@@ -119,7 +120,25 @@ AMISS: dict[C, str] = {
         "nobody would notice, no one would notice, this is it for me, wont be here tomorrow, "
         "wont be around tomorrow, no tomorrow, last night on earth, goodbye, say goodbye, choking, choked, "
         "suffocat*, smothered, gasping, fighting for, struggling for, heart attack, stroke, sepsis, meningitis, "
-        "blood poisoning"
+        "blood poisoning, next thing i know, next i knew, looking at the ceiling, staring at the ceiling, "
+        "strangers round me, strangers around me, people round me, people standing over me, went clean out, "
+        "clean out, floor comes to meet, floor came up, ground came up, turned to water, turned to jelly and, "
+        "down i went, i was down, came over queer, come over queer, all went far away, went far away, far away, "
+        "ears ringing, ringing in my ears, ears popping and, through to the bone, to the bone, down to the bone, "
+        "skin is coming off, skin coming off, skin peeling off, skin is hanging, flesh, can see the bone, "
+        "hair falling out, hair is falling out, baby hasnt kicked, hasnt kicked, not kicked, ring the hospital, "
+        "phone the hospital, call the hospital, call the doctor, call a doctor, call my doctor, ring the doctor, "
+        "ring my daughter, call my daughter, call my son, ring my son, somebody ring, someone ring, "
+        "can somebody ring, can someone ring, can someone call, can somebody call, tell my family, tell my wife, "
+        "tell my husband, tell my kids, love you all, sorry for everything, no way back, theres no point, no point, "
+        "cant keep living, cant keep going, have a plan, got a plan, pills out, tablets out, engine running, "
+        "garage, sat in the car with, pipe on the exhaust, go to sleep and stay, stay asleep, sleep for good, "
+        "sleep and never, worked out how, nobody would miss, never had owt like, never had anything like it, "
+        "never known anything like, whole body, all over body, head to toe, not right in myself, not myself, "
+        "going wrong, gone wrong, everything hurts, hurts like hell, hurts so much, so much pain, in so much pain, "
+        "awful pain, terrible pain, pain is terrible, pain is unreal, pain wont, worst ive ever, "
+        "dying of thirst and, peeing all the time and, fruity breath, breath smells, sunken, listless, "
+        "burning fever, cooking, on my last legs"
     ),
     C.HELP_ALONE: (
         "help me, help us, help me please, please help me, please help us, someone help me, help me now, "
@@ -193,12 +212,12 @@ AMISS: dict[C, str] = {
     C.GAS: (
         "carbon monoxide, monoxide, co alarm, co detector, gas alarm, smell gas, smell of gas, gas leak, fumes, "
         "barbecue indoors, charcoal indoors, generator indoors, exhaust, exhaust fumes, blocked flue, "
-        "blocked chimney"
+        "blocked chimney, boiler alarm, smoke alarm, co beeping, monoxide alarm"
     ),
     C.POISONED: (
         "alarm is going, alarm going, alarm went off, going off, beeping, bleeping, we all, all of us, everyone, "
         "everybody, the whole family, headache, headaches, head aches, feel sick, sick, dizzy, sleepy, drowsy, "
-        "cherry red, faint"
+        "cherry red, faint, everyones got, everybodys got, thumping head, heads, headachy"
     ),
     C.FEVER: "fever, temperature, feverish, burning up, temp, boiling hot",
     C.RIGOR: (

@@ -104,9 +104,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.NUMB: (
         "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, lost all feeling, "
-        "gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, no sensation, lost sensation, "
-        "tingly, pins, gone to sleep, no feelin, cant feel me, cannae feel, feels dead, gone all dead, "
-        "fizzy, deadened, frozen, gone stiff and numb, lost all sensation, dead to the touch"
+        "gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, no sensation, lost sensation, tingly, "
+        "pins, gone to sleep, no feelin, cant feel me, cannae feel, feels dead, gone all dead, fizzy, deadened, "
+        "frozen, gone stiff and numb, lost all sensation, dead to the touch, pins and needles down my left, "
+        "pins and needles down my right, pins and needles all down"
     ),
     C.LIMP: (
         "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, "
@@ -229,7 +230,8 @@ CONCEPTS: dict[C, str] = {
         "on the deck in, found on the floor, found me out cold, was out for, out for a minute, out for a few, "
         "came over all weird and fell, legs gave way, legs just went, legs gave out, used to faint, "
         "keep keeling over, keeling over, im off again, going off again, cant answer me, wont answer me, "
-        "doesnt answer me"
+        "doesnt answer me, went clean out, clean out on, went out on the bus, looking at the ceiling, "
+        "legs turned to water, turned to water and down"
     ),
     C.CAME_ROUND: (
         "came round, came to, woke up, come round, found myself, coming round, ended up, "
@@ -354,7 +356,10 @@ CONCEPTS: dict[C, str] = {
         "gushing, pouring with blood, nose wont stop, spurting, haemorrhaging, nose been pouring, "
         "nose is pouring, nose pouring, nose has been pouring, nose is streaming blood"
     ),
-    C.BLOOD: "blood, bloody, claret, blood's, bleeding, bleed, bled",
+    C.BLOOD: (
+        "blood, bloody, claret, blood's, bleeding, bleed, bled, red in the pan, red in the toilet, red in the bowl, "
+        "load of red, spitting red, red stuff, red water, pink water, red phlegm, rusty phlegm, red sick"
+    ),
     C.WOUND: ("cut myself, cut my, sliced, slashed, gash, gashed, wound, cut on, deep cut, knife went"),
     C.NOT_STOPPING: (
         "wont stop, will not stop, doesnt stop, not stopping, isnt stopping, cant stop it, keeps coming, "
@@ -378,7 +383,8 @@ CONCEPTS: dict[C, str] = {
         "gushing blood, full of blood, vomiting blood, vomited blood, blood is pouring, blood pouring, "
         "pouring blood, blood squirting, gushing out, lost loads of blood, bleeding like a tap, "
         "bleeding like a pig, blood all over, blood running down, wont stop bleeding, blood clots the size, "
-        "vein burst, burst vein, varicose vein burst, clear stuff"
+        "vein burst, burst vein, varicose vein burst, clear stuff, spitting red for, load of red, "
+        "cut through to the bone, to the bone with"
     ),
     C.VOMIT: (
         "vomit*, threw up, throwing up, throw up, thrown up, being sick, been sick, was sick, "
@@ -387,11 +393,14 @@ CONCEPTS: dict[C, str] = {
     ),
     C.COUGH: "cough*, spit*, spat",
     C.STOOL: (
-        "poo, pooed, stool*, poop, bowel motion, bowel movement, motions, the loo, toilet, bottom, "
-        "back passage, wee, urine, peeing, pee, bowels, backside, rectum, number two, number twos, poos, "
-        "my pee, wiped, loo, toilet bowl, pan"
+        "poo, pooed, stool*, poop, bowel motion, bowel movement, motions, the loo, toilet, bottom, back passage, "
+        "wee, urine, peeing, pee, bowels, backside, rectum, number two, number twos, poos, my pee, wiped, loo, "
+        "toilet bowl, pan, stools, in the pan, down the toilet"
     ),
-    C.BLACK: "black, tarry, tar, like tar, coal, tar like, jet black, sticky black",
+    C.BLACK: (
+        "black, tarry, tar, like tar, coal, tar like, jet black, sticky black, tarmac, treacle, marmite, liquorice, "
+        "molasses, ink"
+    ),
     # medicines and poisons
     C.OVERDOSE: (
         "overdos*, od'd, poisoned myself, took too many, taken too many, took too much, "
@@ -408,39 +417,37 @@ CONCEPTS: dict[C, str] = {
         "too much warfarin"
     ),
     C.TOOK: (
-        "took, taken, take, taking, had, gave myself, injected, necked, popped, downed, swallow*, "
-        "given myself, jabbed, ive had, put in, i took, necking, taken by, injecting, popping, "
-        "chucked back, knocked back, polished off, finished off, dosed, had my"
+        "took, taken, take, taking, had, gave myself, injected, necked, popped, downed, swallow*, given myself, "
+        "jabbed, ive had, put in, i took, necking, taken by, injecting, popping, chucked back, knocked back, "
+        "polished off, finished off, dosed, had my, scoffed, glugged, drank, drunk"
     ),
     C.SWALLOWED: "swallow*, eaten, ate, drank, drunk, necked, got into, got hold of, gulped, chewed",
     C.TABLETS: (
-        "tablet*, pill*, painkiller*, paracetamol, ibuprofen, aspirin, meds, medicine*, medication*, "
-        "capsule*, warfarin, thinners, beta blocker*, bisoprolol, sleeping tablets, sleepers, dose, "
-        "tramadol, codeine, morphine, antidepressant*, digoxin, metformin, blister pack, ramipril, "
-        "lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, "
-        "zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, "
-        "quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, "
-        "amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, tabs, sleeping pills, heart pills, "
-        "water tablets, heart tablets, blood pressure pills, doses, statins, strip, pack of paracetamol, "
-        "cocodamol, co codamol, naproxen, tramadols, box of, blisters, warfarins, beta blockers, "
-        "antibiotics"
+        "tablet*, pill*, painkiller*, paracetamol, ibuprofen, aspirin, meds, medicine*, medication*, capsule*, "
+        "warfarin, thinners, beta blocker*, bisoprolol, sleeping tablets, sleepers, dose, tramadol, codeine, "
+        "morphine, antidepressant*, digoxin, metformin, blister pack, ramipril, lisinopril, enalapril, amlodipin*, "
+        "furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, oxycod*, "
+        "oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, *prolol*, "
+        "bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, "
+        "tabs, sleeping pills, heart pills, water tablets, heart tablets, blood pressure pills, doses, statins, "
+        "strip, pack of paracetamol, cocodamol, co codamol, naproxen, tramadols, box of, blisters, warfarins, "
+        "beta blockers, antibiotics, night nurse, bottle of, whole packet, whole bottle, blister, packet of"
     ),
     C.INSULIN: "insulin, novorapid, lantus",
     C.TOO_MUCH: (
-        "too many, too much, all my, all of my, all of the, whole strip, whole pack, whole packet, "
-        "whole box, whole bottle, the whole, entire, twice, twice over, double, doubled, two lots, "
-        "second lot, second dose, by mistake, by accident, wrong, instead of, should have been, "
-        "should of been, shouldve been, overdid, handful, a load of, loads of, bottle of, box of, "
-        "strip of, packet of, three times, ten times, supposed to be, supposed to take, meant to take, "
-        "extra, all at once, the lot, mixed up, forgot i already, forgot i had, forgotten id, "
-        "already taken, already had, again by mistake, second time, times the dose, four times, "
-        "five times, over the limit, far too many, a whole, mixed up my, every last, remaining, "
-        "rest of the, all in one go, in one go, week's worth, weeks worth, doubled up, accidentally, "
-        "accident, twelve, ten, twenty, thirty, forty, fifty, dozen, more than i should, overdone, "
-        "mistakenly, mistook, muddled, wrong ones, someone elses, husbands, wifes, dogs, "
-        "morning and evening ones together, both lots, a whole weeks, whole days, entire pack, "
-        "entire box, a bottle of, one after another, kept taking, cant remember how many, lost count, "
-        "lost track, loads, too often, 40 units, 50 units, 60 units, not my, instead, more than"
+        "too many, too much, all my, all of my, all of the, whole strip, whole pack, whole packet, whole box, "
+        "whole bottle, the whole, entire, twice, twice over, double, doubled, two lots, second lot, second dose, "
+        "by mistake, by accident, wrong, instead of, should have been, should of been, shouldve been, overdid, "
+        "handful, a load of, loads of, bottle of, box of, strip of, packet of, three times, ten times, "
+        "supposed to be, supposed to take, meant to take, extra, all at once, the lot, mixed up, forgot i already, "
+        "forgot i had, forgotten id, already taken, already had, again by mistake, second time, times the dose, "
+        "four times, five times, over the limit, far too many, a whole, mixed up my, every last, remaining, "
+        "rest of the, all in one go, in one go, week's worth, weeks worth, doubled up, accidentally, accident, "
+        "twelve, ten, twenty, thirty, forty, fifty, dozen, more than i should, overdone, mistakenly, mistook, "
+        "muddled, wrong ones, someone elses, husbands, wifes, dogs, morning and evening ones together, both lots, "
+        "a whole weeks, whole days, entire pack, entire box, a bottle of, one after another, kept taking, "
+        "cant remember how many, lost count, lost track, loads, too often, 40 units, 50 units, 60 units, not my, "
+        "instead, more than, full whack, the packet, half of them are gone, half of them gone"
     ),
     C.POISON: (
         "bleach, antifreeze, weedkiller, detergent, drain cleaner, disinfectant, cleaning fluid, "
@@ -491,8 +498,9 @@ CONCEPTS: dict[C, str] = {
         "letters are written, letters written"
     ),
     C.READY: (
-        "ready, saved up, stockpil*, lined up, counted out, laid out, in front of me, beside me, "
-        "next to me, stash*, hoarding, here with me, set aside"
+        "ready, saved up, stockpil*, lined up, counted out, laid out, in front of me, beside me, next to me, "
+        "stash*, hoarding, here with me, set aside, out on the bed, on the bed, on the table, in my hand, "
+        "emptied out, within reach"
     ),
     C.MEANS: (
         "rope, noose, razor, blade, knife, gun, pills, bridge, train tracks, railway, tablets, cliff, "
@@ -568,45 +576,44 @@ CONCEPTS: dict[C, str] = {
     # eating
     C.EATING: (
         "starving myself, starve myself, make .. myself sick, making .. myself sick, made .. myself sick, "
-        "make myself vomit, made myself vomit, make myself throw up, made myself throw up, "
-        "making myself throw up, making myself vomit, purging, purge, purged, laxative*, binge*, bingeing, "
-        "binging, afraid to eat, scared to eat, scared of eating, hate my body, hate how i look, "
-        "only think about my weight, only think about food, obsessed with my weight, obsessed with food, "
-        "anorexi*, bulimi*, eating disorder, weight is all i think, hardly eat, barely eat, hardly eating, "
-        "barely eating, weigh myself all day, food is all i think, cant stop weighing, "
-        "cant stop thinking about food, cant stop thinking about my weight, dont let myself eat, "
-        "cant stop eating, fingers down my throat, finger down my throat, skipping meals so, "
-        "water tablets to lose, fasting so the scales, water fasting, stopped eating, not eating so, "
-        "eat nothing, disgusted with my body, disgusting and fat, punish myself, chew and spit, diet pills, "
-        "scared what the scales, scared of the scales, terrified of the scales, weighing myself ten times, "
-        "calories a day, nothing but water, nothing but coffee, living on coffee, living on black coffee, "
-        "living on water, burn off what, dont deserve to eat, dont deserve food, ate everything in, "
-        "ate the whole, ate until i was sick, eat in secret, eating in secret, hide food, hiding food, "
-        "cant stop stuffing, stuffing my face until, terrified of gaining, terrified of putting on weight, "
-        "scared of gaining, scared of putting on weight, afraid of gaining, "
+        "make myself vomit, made myself vomit, make myself throw up, made myself throw up, making myself throw up, "
+        "making myself vomit, purging, purge, purged, laxative*, binge*, bingeing, binging, afraid to eat, "
+        "scared to eat, scared of eating, hate my body, hate how i look, only think about my weight, "
+        "only think about food, obsessed with my weight, obsessed with food, anorexi*, bulimi*, eating disorder, "
+        "weight is all i think, hardly eat, barely eat, hardly eating, barely eating, weigh myself all day, "
+        "food is all i think, cant stop weighing, cant stop thinking about food, "
+        "cant stop thinking about my weight, dont let myself eat, cant stop eating, fingers down my throat, "
+        "finger down my throat, skipping meals so, water tablets to lose, fasting so the scales, water fasting, "
+        "stopped eating, not eating so, eat nothing, disgusted with my body, disgusting and fat, punish myself, "
+        "chew and spit, diet pills, scared what the scales, scared of the scales, terrified of the scales, "
+        "weighing myself ten times, calories a day, nothing but water, nothing but coffee, living on coffee, "
+        "living on black coffee, living on water, burn off what, dont deserve to eat, dont deserve food, "
+        "ate everything in, ate the whole, ate until i was sick, eat in secret, eating in secret, hide food, "
+        "hiding food, cant stop stuffing, stuffing my face until, terrified of gaining, "
+        "terrified of putting on weight, scared of gaining, scared of putting on weight, afraid of gaining, "
         "disgusted with myself after eating, feel disgusting after eating, weigh myself every hour, "
-        "weighing myself every hour, weigh myself twenty, weigh myself ten times, "
-        "weighing myself constantly, exercise to burn off, run to burn off, spat my food, "
-        "chewing and spitting, restricting my food, restricting food, cutting out all food, starving so, "
-        "skipped all my meals, skipping all my meals, food rules, lost control with food, "
-        "cant stop bingeing, hate myself for eating, bring my food up, bringing my food back up, "
-        "bring it back up, throwing up my, sick on purpose, only eating, living off, eat nothing all, "
-        "throwing my food away, throw my food away, flush my food, feed my dinner to, fed my dinner to, "
-        "pretend ive eaten, pretending to eat, lie about eating, count every calorie, "
-        "counting every calorie, every calorie, under 500, 500 calories, 300 calories, 600 calories, "
-        "800 calories, earn my food, earn my meals, walk it off after every meal, hours of exercise after, "
+        "weighing myself every hour, weigh myself twenty, weigh myself ten times, weighing myself constantly, "
+        "exercise to burn off, run to burn off, spat my food, chewing and spitting, restricting my food, "
+        "restricting food, cutting out all food, starving so, skipped all my meals, skipping all my meals, "
+        "food rules, lost control with food, cant stop bingeing, hate myself for eating, bring my food up, "
+        "bringing my food back up, bring it back up, throwing up my, sick on purpose, only eating, living off, "
+        "eat nothing all, throwing my food away, throw my food away, flush my food, feed my dinner to, "
+        "fed my dinner to, pretend ive eaten, pretending to eat, lie about eating, count every calorie, "
+        "counting every calorie, every calorie, under 500, 500 calories, 300 calories, 600 calories, 800 calories, "
+        "earn my food, earn my meals, walk it off after every meal, hours of exercise after, "
         "cant keep anything down on purpose, chucking my food up, puke after, puking after, puke up my, "
         "being sick after meals, toilet after every meal, scoffed everything, eaten everything in the house, "
         "cant stop eating then, hate my fat, hate my stomach, so fat i cant, fat and disgusting, "
-        "feel fat and disgusting, repulsed by my body, ashamed of my body, ashamed to eat, "
-        "frightened of food, frightened to eat, scared of food, starved myself, starved all day, "
-        "starving all day, dont eat on weigh, wont eat until, not letting myself, refuse to eat, "
-        "refusing to eat, terrified of eating, chewing gum, hair coming out in clumps, "
-        "hair falling out in clumps, only water for, on water only, just water for, water only for, "
-        "black coffee and, throw up everything, chuck up everything, bring up everything, fingers down, "
-        "cant make myself eat, cant let myself eat, throw up after, not eaten for days, stopped eating so, "
-        "fast until, fasting until, wont let myself eat, weigh less than, eat then throw, "
-        "eat and then throw, hate food, sick after every meal, sick after eating so"
+        "feel fat and disgusting, repulsed by my body, ashamed of my body, ashamed to eat, frightened of food, "
+        "frightened to eat, scared of food, starved myself, starved all day, starving all day, dont eat on weigh, "
+        "wont eat until, not letting myself, refuse to eat, refusing to eat, terrified of eating, chewing gum, "
+        "hair coming out in clumps, hair falling out in clumps, only water for, on water only, just water for, "
+        "water only for, black coffee and, throw up everything, chuck up everything, bring up everything, "
+        "fingers down, cant make myself eat, cant let myself eat, throw up after, not eaten for days, "
+        "stopped eating so, fast until, fasting until, wont let myself eat, weigh less than, eat then throw, "
+        "eat and then throw, hate food, sick after every meal, sick after eating so, 300 a day, let myself have, "
+        "makes me fat, make me fat, making me fat, stopped my insulin, two fingers after, get rid of it after, "
+        "i get rid of it, hair falling out, no periods"
     ),
     C.ON_PURPOSE: (
         "on purpose, deliberately, myself, to lose weight, so the weight, so i dont gain, "
@@ -759,17 +766,17 @@ CONCEPTS: dict[C, str] = {
     C.CRY: (
         "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, ambulance now, "
         "need medical help, need help now, need help urgently, need urgent help, save me, somebody help, "
-        "someone help, please help me now, i need a doctor now, help im on the floor, "
-        "fallen and cant get up, cant get up off the floor, on the floor and cant get up, "
-        "stuck on the floor, please come quick, come quickly, please come quickly, need someone now, "
-        "need paramedics, get me an ambulance, need a medic, call for help, calling for help, help help, "
-        "i need medical help, need urgent medical, i need an ambulance, get a doctor quick, someone call, "
-        "somebody call, please call someone, i need to go to hospital now, take me to hospital, "
-        "take me to a&e, a and e now, i need hospital, 999 please, 112 please, 911 please, "
-        "paramedics at mine, paramedics please, need the paramedics, need a doctor urgently, "
-        "need an ambulanse, cant reach the phone, heart attack help, someone help me, somebody help me, "
-        "help me now, i need help now, i need help bad, come and help me, ring for an ambulance, "
-        "send an ambulance, need help asap, need someone to come, need hospital, going to hospital now"
+        "someone help, please help me now, i need a doctor now, help im on the floor, fallen and cant get up, "
+        "cant get up off the floor, on the floor and cant get up, stuck on the floor, please come quick, "
+        "come quickly, please come quickly, need someone now, need paramedics, get me an ambulance, need a medic, "
+        "call for help, calling for help, help help, i need medical help, need urgent medical, i need an ambulance, "
+        "get a doctor quick, someone call, somebody call, please call someone, i need to go to hospital now, "
+        "take me to hospital, take me to a&e, a and e now, i need hospital, 999 please, 112 please, 911 please, "
+        "paramedics at mine, paramedics please, need the paramedics, need a doctor urgently, need an ambulanse, "
+        "cant reach the phone, heart attack help, someone help me, somebody help me, help me now, i need help now, "
+        "i need help bad, come and help me, ring for an ambulance, send an ambulance, need help asap, "
+        "need someone to come, need hospital, going to hospital now, ring the hospital for me, "
+        "call the hospital for me, can somebody ring the hospital, pls someone come, someone come im"
     ),
     C.HELP_ME: (
         "help me, help, need help, i need someone, need somebody, somebody please, someone please, "
@@ -1041,7 +1048,8 @@ CONCEPTS: dict[C, str] = {
         "note pad, mouse pad, on the roof of, roof of my, asthma nurse, asthma clinic, asthma review, nailed it, "
         "killed it on, killed the, pupils at school, my pupils, the pupils in, as if, as though, dropped out of, "
         "went over on, went over the, dog collapsed, cat collapsed, healed, healed perfectly, choked me up, "
-        "choked him up, bleeding typical, bleeding bus, bleeding late, bleeding trains"
+        "choked him up, bleeding typical, bleeding bus, bleeding late, bleeding trains, blinding headache of, "
+        "headache of a, sick on the rug, sick on the carpet, cat was sick, dog was sick, straight to my chest"
     ),
 }
 

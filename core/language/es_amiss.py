@@ -65,7 +65,8 @@ AMISS: dict[C, str] = {
         "negro, oscuro, oscurec*, apag*, gris, borros*, nublad*, nubl*, inclin*, de lado, al revés, da vueltas, "
         "dando vueltas, girando, gira, se mueve, moviéndose, doble, dobles, túnel, tunel, estrellitas, estrellas, "
         "lucecitas, chispas, chispitas, puntitos, manchas, moscas volantes, destellos, relámpagos, zigzag, "
-        "ondulad*, lechos*, niebla, neblina, velo, cortina, persiana, telón, sombra, desaparec*, media imagen"
+        "ondulad*, lechos*, niebla, neblina, velo, cortina, persiana, telón, sombra, desaparec*, media imagen, "
+        "ranura, cerradura, cristal esmerilado, agua, bajo el agua, gasa, humo, rayitas"
     ),
     C.DO: (
         "levantarme, levantarse, ponerme de pie, ponerse de pie, ponerme en pie, sostenerme, tenerme en pie, "
@@ -115,7 +116,23 @@ AMISS: dict[C, str] = {
         "estarian mejor, nadie me echaría de menos, nadie me va a extrañar, hasta aquí llegué, "
         "hasta aquí he llegado, mañana ya no, mañana no estaré, adiós a todos, adios a todos, despedirme, "
         "me despido, atragant*, ahog*, asfixi*, me falta, boquead*, infarto, ictus, derrame, sepsis, meningitis, "
-        "envenen*, intoxic*, me voy a ir, aterrad* de, en pánico, ataque de pánico, agonía de"
+        "envenen*, intoxic*, me voy a ir, aterrad* de, en pánico, ataque de pánico, agonía de, "
+        "lo siguiente que recuerdo, mirando al techo, mirando el techo, gente alrededor, rodeado de gente, "
+        "rodeada de gente, desconocidos alrededor, el suelo se me viene, se me viene el suelo, "
+        "se me mueve el suelo, piernas de agua, piernas de trapo, piernas de gelatina, se me aflojan, "
+        "zumban los oídos, me pitan los oídos, pitido en los oídos, todo lejos, se oye lejos, hasta el hueso, "
+        "se ve el hueso, piel se cae, se me cae la piel, piel levantada, carne viva, se me cae el pelo, "
+        "no me da patadas, no patea, no se mueve, llama a mi hija, llamen a mi hija, llamen a mi hijo, "
+        "avisen a mi familia, avisa a mi familia, llama al hospital, llamen al hospital, llamen al médico, "
+        "llama al médico, que llamen, alguien que llame, los quiero mucho, os quiero mucho, perdón por todo, "
+        "perdonadme, perdónenme, no hay vuelta atrás, no tiene sentido, nada tiene sentido, para qué seguir, "
+        "tengo un plan, lo tengo planeado, pastillas en la mesa, pastillas en la cama, motor encendido, garaje, "
+        "dormir y no despertar, dormirme para siempre, dormir para siempre, desaparecer, quiero desaparecer, "
+        "nunca vi algo así, nunca me pasó, todo el cuerpo, de pies a cabeza, cuerpo entero, me duele todo, "
+        "me duele muchísimo, me duele muchisimo, un dolor horrible, dolor horrible, dolor terrible, dolor bestial, "
+        "dolor tremendo, qué dolor, no soporto el dolor, mucho dolor, huele raro el aliento, aliento a fruta, "
+        "aliento a manzana, mucha sed y, meando a todas horas, hundid*, no soy yo, no me reconozco, "
+        "se me fue la cabeza, me quiero morir, me estoy poniendo mal, me está dando algo, me esta dando algo"
     ),
     C.HELP_ALONE: (
         "ayúdame, ayudame, ayuda por favor, ayúdenme, ayudenme, ayúdame por favor, ayudame por favor, "
@@ -190,7 +207,8 @@ AMISS: dict[C, str] = {
     ),
     C.POISONED: (
         "pita, suena, sonando, pitando, alarma, huele raro, todos, toda la familia, nos duele, dolor de cabeza, "
-        "duele la cabeza, náuseas, nauseas, maread*, mareo, sueño, se cae de sueño, vomit*"
+        "duele la cabeza, náuseas, nauseas, maread*, mareo, sueño, se cae de sueño, vomit*, cabeza como un bombo, "
+        "dolor de cabeza todos, nos duele la cabeza"
     ),
     C.FEVER: "fiebre, calentura, temperatura, febril",
     C.RIGOR: (

@@ -318,7 +318,10 @@ CONCEPTS: dict[C, str] = {
         "pierdo sangre, perdiendo sangre, nariz, sangro, sangrando, chorro de sangre, no deja de sangrar, "
         "no para de sangrar, nariz sangrando"
     ),
-    C.BLOOD: "sangre, sangr*",
+    C.BLOOD: (
+        "sangre, sangr*, rojo en el váter, rojo en el inodoro, escupo rojo, cosa roja, agua roja, flema roja, "
+        "cuajarón, cuajarones, coágulo, coágulos, coagulo, coagulos"
+    ),
     C.WOUND: "corté, corte, cortado, herida, tajo, cortada, cortadura, rajado, rajé",
     C.NOT_STOPPING: (
         "no para, no paran, no deja de, no se detiene, no se corta, no se me corta, no consigo cortar, "
@@ -354,7 +357,10 @@ CONCEPTS: dict[C, str] = {
         "orina, pis, pipí, orinar, orino, mear, meo, del recto, baño, del cuerpo, obrar, materia fecal, "
         "el inodoro, ano, caquita"
     ),
-    C.BLACK: "negr*, alquitrán, alquitran, como carbón, como brea, petróleo",
+    C.BLACK: (
+        "negr*, alquitrán, alquitran, como carbón, como brea, petróleo, brea, petroleo, chapapote, café molido, "
+        "tinta, carbón"
+    ),
     # medicines and poisons
     C.OVERDOSE: (
         "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, doble dosis, "
@@ -370,7 +376,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TOOK: (
         "tom*, tomé, tomado, tomó, trag*, ingerí, ingerid*, metí, inyect*, puse, puesto, pinché, bebí, "
-        "me he puesto, comí, zampé, empastill*"
+        "me he puesto, comí, zampé, empastill*, tragué, trague, bebi, me metí, me meti, me chuté, me chute, "
+        "me pinché, me puse"
     ),
     C.SWALLOWED: ("trag*, tomó, tomado, comió, comido, comio, bebió, bebido, ingirió, se ha metido, engull*, se metió"),
     C.TABLETS: (
@@ -386,15 +393,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INSULIN: "insulina*",
     C.TOO_MUCH: (
-        "todas, todo, toda, entera, entero, el doble, doble, dos veces, de más, demás, demasiad*, "
-        "sin querer, por error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, "
-        "en vez de, puñado, puño, un montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, "
-        "bote, frasco, repetí, repetido, de golpe, tres veces, el triple, doce, quince, veinte, treinta, "
-        "varias, de una, otra vez, en total, mal, por dos, ya las había tomado, ya la había tomado, "
-        "se me olvidó que, me olvidé que, olvidé que ya, repetí la dosis, dos dosis, de una sentada, "
-        "de una vez, diez, dieciocho, cuarenta, cincuenta, todas las que, las que quedaban, "
-        "que quedaban, toda la caja, semana entera, lo que había, cuatro veces, cinco veces, mezclé, "
-        "revolví, más de la cuenta, más de lo que, equivocada, equivocado, equivocadas"
+        "todas, todo, toda, entera, entero, el doble, doble, dos veces, de más, demás, demasiad*, sin querer, "
+        "por error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, puñado, puño, "
+        "un montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, repetí, repetido, "
+        "de golpe, tres veces, el triple, doce, quince, veinte, treinta, varias, de una, otra vez, en total, mal, "
+        "por dos, ya las había tomado, ya la había tomado, se me olvidó que, me olvidé que, olvidé que ya, "
+        "repetí la dosis, dos dosis, de una sentada, de una vez, diez, dieciocho, cuarenta, cincuenta, "
+        "todas las que, las que quedaban, que quedaban, toda la caja, semana entera, lo que había, cuatro veces, "
+        "cinco veces, mezclé, revolví, más de la cuenta, más de lo que, equivocada, equivocado, equivocadas, "
+        "caja entera, bote entero, frasco entero, blíster entero, la caja, el bote, media caja"
     ),
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
@@ -447,8 +454,8 @@ CONCEPTS: dict[C, str] = {
         "cuida de mis hijos, perdonenme por lo que voy"
     ),
     C.READY: (
-        "preparad*, guardad*, juntad*, listas, list*, reunid*, delante, aquí al lado, en la mano, "
-        "conmigo, contadas, acumul*, a mano, sobre la mesa"
+        "preparad*, guardad*, juntad*, listas, list*, reunid*, delante, aquí al lado, en la mano, conmigo, "
+        "contadas, acumul*, a mano, sobre la mesa, encima de la mesa, encima de la cama, delante de mí, preparadas"
     ),
     C.MEANS: (
         "cuerda, soga, cuchillo, cuchilla, navaja, pistola, arma, puente, vías, balcón, pastillas, "
@@ -540,7 +547,8 @@ CONCEPTS: dict[C, str] = {
         "tres dias sin comer, dias sin comer, me doy atracones, vomitar despues de comer, vomito despues de comer, "
         "tengo panico a engordar, miedo a la bascula, terror a la bascula, panico a la bascula, dejado de comer, "
         "deje de comer, meto los dedos, dedos a la garganta, agua y hielo, solo agua y hielo, me veo gorda, "
-        "me veo gordo, me salto la insulina, meto los dedos despues de, los dedos despues de cada, laxantes"
+        "me veo gordo, me salto la insulina, meto los dedos despues de, los dedos despues de cada, laxantes, "
+        "me hace engordar, se me cae el pelo, 300 calorías, devuelvo lo que como, sin regla"
     ),
     C.ON_PURPOSE: (
         "a propósito, adrede, aposta, para adelgazar, para bajar, pa bajar, para no engordar, dedos, "
@@ -685,7 +693,8 @@ CONCEPTS: dict[C, str] = {
         "alguien que llame, llame a una ambulancia, manden una ambulancia, mandenme una ambulancia, "
         "una ambulancia por favor, ambulancia ya, vengan por mi, necesito ir al hospital ya, necesito urgencias, "
         "me muero ayuda, un medico por favor, ayudenme por favor me siento, socorro ayuda, vengan por favor, "
-        "no puedo abrir la puerta"
+        "no puedo abrir la puerta, llamen al hospital, llama al hospital, que venga alguien por favor, "
+        "estoy sola y asustada, estoy solo y asustado"
     ),
     C.HELP_ME: (
         "ayuda, ayúdenme, ayúdame, ayúdeme, ayudadme, ayudame, ayudenme, necesito ayuda, "
@@ -924,7 +933,8 @@ CONCEPTS: dict[C, str] = {
         "ya se me quito el hipo, cero mareos, como si, igual que si, ayudame a, ayudame con, va en cabeza, "
         "de la nada, hace un mes nada, antes nada, lazos de sangre, hermano de sangre, hermana de sangre, "
         "naranja de sangre, donante de sangre, banco de sangre, sin aliento con el paisaje, "
-        "sin aliento con las vistas, sin aliento con la vista"
+        "sin aliento con las vistas, sin aliento con la vista, santo al cielo, el cielo y, vómito el perro, "
+        "vomitó el perro, vomitó el gato, el perro vomitó, el gato vomitó"
     ),
 }
 

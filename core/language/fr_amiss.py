@@ -65,7 +65,8 @@ AMISS: dict[C, str] = {
         "noir, noire, sombre, sombres, gris, grise, flou, floue, brouillé*, trouble, penche, de travers, "
         "à l'envers, tourne, tournent, tangue, bouge, double, en double, tunnel, étoiles, étoile, points noirs, "
         "points, mouches, éclairs, flashs, flashes, zigzag*, ondule, laiteux, brouillard, voile, rideau, store, "
-        "volet, ombre, éteint, éteinte, s'éteint, disparu, disparaît"
+        "volet, ombre, éteint, éteinte, s'éteint, disparu, disparaît, fente, trou de serrure, verre dépoli, "
+        "sous l'eau, gaze, étincelles, vaguelettes, ondulations, déformé, déformée"
     ),
     C.DO: (
         "me lever, me relever, relever, tenir debout, mettre debout, debout, m'asseoir, me redresser, "
@@ -111,7 +112,22 @@ AMISS: dict[C, str] = {
         "demain je serai plus, serai plus là demain, plus là demain, en finir, j'en finis, adieu, adieux, étouff*, "
         "étrangl*, suffoqu*, asphyxi*, cherche mon souffle, cherche mon air, manque d'air, infarctus, avc, "
         "septicémie, méningite, empoisonn*, intoxiqu*, je panique, en panique, crise de panique, je pars encore, "
-        "je repars encore"
+        "je repars encore, la première chose dont, je regardais le plafond, yeux au plafond, "
+        "des gens autour de moi, gens autour, inconnus autour, le sol qui monte, sol se dérobe, sol qui bouge, "
+        "jambes en flanelle, jambes molles, guiboles, oreilles qui sifflent, oreilles bourdonnent, bourdonnements, "
+        "tout est loin, entends de loin, comme au loin, jusqu'à l'os, on voit l'os, peau qui part, peau s'en va, "
+        "peau se décolle, chair à vif, cheveux tombent, perds mes cheveux, ne donne plus de coups, "
+        "bouge plus depuis, appelez ma fille, appelez mon fils, appelle ma fille, prévenez ma famille, "
+        "dites à ma famille, dites à ma femme, dites à mes enfants, appelez l'hôpital, appeler l'hôpital, "
+        "appelez le médecin, appelez un médecin, appelle un médecin, quelqu'un peut appeler, je vous aime, "
+        "je vous aime tous, pardonnez moi, pardon pour tout, plus de retour, ça sert à rien, plus de sens, "
+        "à quoi bon, j'ai un plan, tout est prévu, cachets sur la table, cachets sur le lit, moteur tourne, garage, "
+        "tuyau d'échappement, m'endormir et ne plus, dormir et ne plus, dormir pour toujours, disparaître, "
+        "envie de disparaître, jamais connu ça, tout le corps, de la tête aux pieds, corps entier, mal partout, "
+        "horriblement mal, terriblement mal, super mal, trop mal, mal de chien, douleur horrible, douleur terrible, "
+        "douleur de malade, douleur de dingue, grosse douleur, douleur violente, haleine qui sent, "
+        "haleine de pomme, acétone, soif tout le temps et, yeux creux, pas moi même, plus moi même, "
+        "je me reconnais plus, c'est pas normal, pas normal du tout, ça tourne mal, ça part en vrille"
     ),
     C.HELP_ALONE: (
         "aidez moi, aide moi, aidez nous, au secours, à l'aide, a l'aide, aidez moi svp, aide moi stp, "

@@ -333,7 +333,10 @@ CONCEPTS: dict[C, str] = {
         "saigner, saignement, coule rouge, nez coule rouge, arrête pas de saigner, ça saigne toujours, "
         "saigne encore"
     ),
-    C.BLOOD: "sang, sanguin*, sanglant*, saign*",
+    C.BLOOD: (
+        "sang, sanguin*, sanglant*, saign*, rouge dans la cuvette, rouge dans les toilettes, crache rouge, "
+        "eau rouge, glaire rouge, caillot, caillots"
+    ),
     C.WOUND: "coupé, coupée, entaille, plaie, blessure, entaillé",
     C.NOT_STOPPING: (
         "s'arrête pas, arrête pas, n'arrête pas, s'arrete pas, arrete pas, s'arrête plus, arrête plus, "
@@ -373,7 +376,9 @@ CONCEPTS: dict[C, str] = {
         "selle*, caca, excréments, crotte*, toilettes, wc, cuvette, urine*, pipi, diarrhée, anus, "
         "intestin*, merde, fesses, du derrière, pisse, couche"
     ),
-    C.BLACK: "noir, noires, noire, noirs, goudron, charbon, suie, poix",
+    C.BLACK: (
+        "noir, noires, noire, noirs, goudron, charbon, suie, poix, pétrole, réglisse, encre, marc de café, mélasse"
+    ),
     # medicines and poisons
     C.OVERDOSE: (
         "overdose*, surdose*, surdosage, intoxiqu*, empoisonn*, intoxication, toute la boite, toute la plaquette, "
@@ -387,8 +392,8 @@ CONCEPTS: dict[C, str] = {
         "trop de médicaments, mélangé mes médicaments, vidé le pilulier, vidé mon pilulier, vidé le semainier"
     ),
     C.TOOK: (
-        "pris, prise, prends, prenais, avalé*, avale, avaler, gobé*, ingurgit*, ingér*, injecté*, "
-        "piqué*, fait, mis, bu, descendu, enfilé, absorb*, donné"
+        "pris, prise, prends, prenais, avalé*, avale, avaler, gobé*, ingurgit*, ingér*, injecté*, piqué*, fait, "
+        "mis, bu, descendu, enfilé, absorb*, donné, gobé, gobe, sifflé, ingurgité, englouti, injecté, piqué"
     ),
     C.SWALLOWED: ("avalé*, avale, mangé, bu, gobé*, ingéré*, ingurgité, croqué, mis dans la bouche, sucé"),
     C.TABLETS: (
@@ -404,15 +409,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INSULIN: "insuline*, lantus, novorapid",
     C.TOO_MUCH: (
-        "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, "
-        "erreur, sans faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, "
-        "boite, plaquette, flacon, tube, trois fois, le triple, en double, d'un coup, plusieurs, "
-        "mélangé*, confondu*, bouteille, reste, douze, quinze, vingt, trente, deux doses, ensemble, "
-        "surplus, par mégarde, refait, déjà pris, déjà prises, déjà fait, oublié que, j'avais oublié, "
-        "une deuxième fois, seconde fois, repris, reprise, dix, dix huit, quarante, cinquante, "
-        "d'une traite, tout le pilulier, pilulier de la semaine, semaine entière, quatre fois, "
-        "cinq fois, plus que prévu, plus qu'il ne faut, mauvaise dose, mauvais médicament, "
-        "mauvais comprimé, doublé, dose doublée, toute la plaquette, tout le flacon, le reste"
+        "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, erreur, "
+        "sans faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, boite, plaquette, "
+        "flacon, tube, trois fois, le triple, en double, d'un coup, plusieurs, mélangé*, confondu*, bouteille, "
+        "reste, douze, quinze, vingt, trente, deux doses, ensemble, surplus, par mégarde, refait, déjà pris, "
+        "déjà prises, déjà fait, oublié que, j'avais oublié, une deuxième fois, seconde fois, repris, reprise, dix, "
+        "dix huit, quarante, cinquante, d'une traite, tout le pilulier, pilulier de la semaine, semaine entière, "
+        "quatre fois, cinq fois, plus que prévu, plus qu'il ne faut, mauvaise dose, mauvais médicament, "
+        "mauvais comprimé, doublé, dose doublée, toute la plaquette, tout le flacon, le reste, boîte entière, "
+        "boite entière, toute la boîte, toute la boite, la plaquette, flacon entier, la bouteille, demi boîte"
     ),
     C.POISON: (
         "javel, eau de javel, déboucheur, détergent, produit ménager, lessive, antigel, mort aux rats, "
@@ -468,8 +473,8 @@ CONCEPTS: dict[C, str] = {
         "quand je serai plus là, vous me reverrez pas"
     ),
     C.READY: (
-        "préparé*, prêt*, devant moi, mis de côté, à côté de moi, stock*, accumul*, sous la main, "
-        "en réserve, sur la table, dans la main, gardé*, rassemblé*, compté*"
+        "préparé*, prêt*, devant moi, mis de côté, à côté de moi, stock*, accumul*, sous la main, en réserve, "
+        "sur la table, dans la main, gardé*, rassemblé*, compté*, sur le lit, comptés, préparés"
     ),
     C.MEANS: (
         "corde, lame, lames, couteau, rasoir, arme, fusil, pont, rails, cachets, enfermé*, balcon, gaz, "
@@ -570,7 +575,8 @@ CONCEPTS: dict[C, str] = {
         "par poignées, je me goinfre, vomis exprès, vomir exprès, jeune pour maigrir, affame, dégoute mon corps, "
         "bouffe tout et, les doigts dans la, rien mangé depuis, mange plus depuis, mange rien depuis, "
         "cache la nourriture, dégoûtée de mon corps, deux doigts, saute mon insuline, sauter mon insuline, "
-        "trop grosse encore, me trouve grosse"
+        "trop grosse encore, me trouve grosse, fait grossir, cheveux tombent, 300 calories, 500 calories, "
+        "rends tout ce que je mange, vomis tout, plus mes règles, dégoûte mon corps"
     ),
     C.ON_PURPOSE: (
         "exprès, volontairement, pour maigrir, pour perdre du poids, pour pas grossir, "
@@ -706,20 +712,20 @@ CONCEPTS: dict[C, str] = {
     C.CRY: (
         "au secours, à l'aide, a l'aide, sos, urgence, envoyez de l'aide, envoyez les secours, "
         "besoin d'aide tout de suite, besoin d'aide maintenant, besoin d'aide immédiatement, "
-        "besoin d'aide d'urgence, sauvez moi, besoin d'une ambulance, une ambulance vite, "
-        "il me faut une ambulance, il me faut un médecin, besoin des secours, venez m'aider, "
-        "tombé et je peux pas me relever, tombée et je peux pas me relever, peux pas me relever, "
-        "suis par terre, coincée par terre, coincé par terre, venez vite, viens vite, vite quelqu'un, "
-        "que quelqu'un vienne, besoin de secours, appelez les secours, appelez le samu, une ambulance, "
-        "je me sens partir, besoin d'un docteur tout de suite, besoin d'un médecin tout de suite, "
-        "tombé .. pas à me relever, tombée .. pas à me relever, arrive pas à me relever, "
-        "arrive plus à me relever, pas me relever, plus me relever, appelez une ambulance, appelle le 15, "
-        "appelez le 15, le 112 pour moi, appelle le 112, appelez le 112, appelle le samu, "
+        "besoin d'aide d'urgence, sauvez moi, besoin d'une ambulance, une ambulance vite, il me faut une ambulance, "
+        "il me faut un médecin, besoin des secours, venez m'aider, tombé et je peux pas me relever, "
+        "tombée et je peux pas me relever, peux pas me relever, suis par terre, coincée par terre, "
+        "coincé par terre, venez vite, viens vite, vite quelqu'un, que quelqu'un vienne, besoin de secours, "
+        "appelez les secours, appelez le samu, une ambulance, je me sens partir, besoin d'un docteur tout de suite, "
+        "besoin d'un médecin tout de suite, tombé .. pas à me relever, tombée .. pas à me relever, "
+        "arrive pas à me relever, arrive plus à me relever, pas me relever, plus me relever, appelez une ambulance, "
+        "appelle le 15, appelez le 15, le 112 pour moi, appelle le 112, appelez le 112, appelle le samu, "
         "il me faut le samu, faut le samu, les pompiers vite, appelez les pompiers, appelle les pompiers, "
         "faut une ambulance, ambulance vite, aidez moi vite, urgence vitale, besoin d'un médecin vite, "
-        "emmenez moi à l'hopital, à l'aide je, quelqu'un appelle, appelez quelqu'un, appelez moi, "
-        "un médecin vite, il me faut de l'aide, besoin d'aide vite, envoyez une ambulance, les secours vite, "
-        "peux plus me relever, emmenez moi aux urgences, urgences vite"
+        "emmenez moi à l'hopital, à l'aide je, quelqu'un appelle, appelez quelqu'un, appelez moi, un médecin vite, "
+        "il me faut de l'aide, besoin d'aide vite, envoyez une ambulance, les secours vite, peux plus me relever, "
+        "emmenez moi aux urgences, urgences vite, appelez l'hôpital, quelqu'un peut appeler, "
+        "je suis seule et j'ai peur, je suis seul et j'ai peur"
     ),
     C.HELP_ME: (
         "aidez moi, aide moi, aidez nous, besoin d'aide, besoin de quelqu'un, il me faut quelqu'un, "
@@ -961,7 +967,9 @@ CONCEPTS: dict[C, str] = {
         "sur la voie publique, l'appareil photo, à la tête, en tête, saute aucun repas, coupe en quatre, "
         "me coupe en quatre, se couper en quatre, comme si, coup de chance, chapeau sur la tete, prends la tête, "
         "un bonnet sur la tete, idée derriere la tete, pompe mal, un bleu, failli abandonner mais, va me tuer, "
-        "vont me tuer, me tuera, poids de la poitrine, oté un poids, ôté un poids, enlevé un poids"
+        "vont me tuer, me tuera, poids de la poitrine, oté un poids, ôté un poids, enlevé un poids, jusqu'au cou, "
+        "débordé de boulot, terrible ce, aux infos, chien a vomi, chat a vomi, tombé dans l'eau, gsm est tombé, "
+        "de côté cette"
     ),
 }
 

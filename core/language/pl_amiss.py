@@ -68,7 +68,9 @@ AMISS: dict[C, str] = {
         "czarn*, czarno, ciemn*, ciemno, szar*, szaro, rozmaz*, rozmyw*, zamaz*, niewyraźn*, mleczn*, przechyl*, "
         "kołysz*, kolysz*, buja, wiruj*, kręci*, kreci*, rusza się, faluj*, podwójn*, podwojn*, dwoi*, blednie, "
         "tunel*, gwiazd*, mroczk*, plam*, punkt*, błysk*, blysk*, zygzak*, migocz*, mgła, mgle, mgly, zasłon*, "
-        "zaslon*, rolet*, żaluzj*, kurtyn*, welon, cień, cien, zgas*, gaśnie, znikn*, znika"
+        "zaslon*, rolet*, żaluzj*, kurtyn*, welon, cień, cien, zgas*, gaśnie, znikn*, znika, szpar*, dziurk*, "
+        "mleczna szyba, pod wodą, pod woda, przez wodę, przez mgłę, przez mgle, iskr*, iskier*, pływa*, falow*, "
+        "zniekształc*"
     ),
     C.DO: (
         "wstać, wstac, podnieść się, podniesc sie, ustać, ustac, stać, usiąść, usiasc, zejść z łóżka, "
@@ -114,7 +116,23 @@ AMISS: dict[C, str] = {
         "patrzę w dół, patrze w dol, patrzę na tabletki, beze mnie lepiej, lepiej beze mnie, beze mnie byłoby, "
         "nikt by nie tęsknił, nikt nie zauważy, jutro mnie nie będzie, jutro mnie nie bedzie, to koniec, żegnajcie, "
         "zegnajcie, żegnam, pożegna*, zadławi*, zadlawi*, zakrztusi*, dusz*, duszę się, dławi*, brak tchu, zawał*, "
-        "zawal, udar*, wylew*, sepsa, sepsy, zatru*, truci*, chyba do szpitala, zawieźcie mnie, zawiezcie mnie"
+        "zawal, udar*, wylew*, sepsa, sepsy, zatru*, truci*, chyba do szpitala, zawieźcie mnie, zawiezcie mnie, "
+        "następne co pamiętam, następne co wiem, patrzę w sufit, patrze w sufit, leżę na podłodze, "
+        "leze na podlodze, obcy ludzie, ludzie nade mną, ludzie nade mna, dookoła ludzie, podłoga ucieka, "
+        "ziemia ucieka, nogi z waty, nogi jak z galarety, nogi miękkie, szumi w uszach, piszczy w uszach, "
+        "dzwoni w uszach, dudni w uszach, wszystko daleko, jak z daleka, jakby z daleka, do kości, do kosci, "
+        "kość widać, kosc widac, skóra schodzi, skora schodzi, płat skóry, żywe mięso, włosy wypadają, "
+        "wlosy wypadaja, włosy garściami, nie kopie, nie rusza się, nie rusza sie, zadzwońcie do córki, "
+        "zadzwoncie do corki, zadzwoń do córki, powiedzcie rodzinie, powiedz żonie, powiedz mężowi, "
+        "zadzwońcie do szpitala, niech ktoś zadzwoni, niech ktos zadzwoni, ktoś może zadzwonić, wezwijcie, wezwij, "
+        "kocham was, kocham was wszystkich, wybaczcie, przepraszam za wszystko, nie ma odwrotu, nie ma sensu, "
+        "bez sensu to wszystko, po co to wszystko, mam plan, wszystko zaplanowane, tabletki na stole, "
+        "tabletki na łóżku, tabletki przede mną, silnik włączony, garaż, garaz, rura wydechowa, zasnąć i się nie, "
+        "zasnac i sie nie, zasnąć na zawsze, zniknąć, zniknac, chcę zniknąć, nigdy w życiu, jeszcze nigdy, "
+        "całe ciało, cale cialo, od stóp do głów, wszystko boli, wszystko mnie boli, boli jak diabli, "
+        "boli jak cholera, boli okropnie, boli strasznie, straszny ból, straszny bol, okropny ból, okropny bol, "
+        "potworny ból, potworny bol, silny ból, silny bol, zapach acetonu, aceton, ciągle pić i, zapadnięte, "
+        "nie jestem sobą, nie poznaję siebie, nie poznaje siebie, to nienormalne, to nie jest normalne"
     ),
     C.HELP_ALONE: (
         "pomóż mi, pomoz mi, pomóżcie mi, pomozcie mi, pomóżcie, pomozcie, pomocy, na pomoc, proszę o pomoc, "
@@ -176,7 +194,8 @@ AMISS: dict[C, str] = {
         "nie wstrzykuj*, mniej biorę, biorę mniej, biore mniej, zmniejszam, ograniczam, odstawi*, odstawiam"
     ),
     C.DOWN: (
-        "kg, kilo, kilogram*, schud*, chud*, wag*, leci*, lecialy, lecą, spada*, waga, szczupł*, odchudz*, mniej ważyć"
+        "kg, kilo, kilogram*, schud*, chud*, wag*, leci*, lecialy, lecą, spada*, waga, szczupł*, odchudz*, "
+        "mniej ważyć"
     ),
     C.LOW_SHOWN: (
         "lo, low, nisk*, niski, niskie, strzałka w dół, strzałki w dół, strzalki w dol, strzalka w dol, "

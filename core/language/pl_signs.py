@@ -363,7 +363,10 @@ CONCEPTS: dict[C, str] = {
         "krwawię, krwotok, sika krew, leje się krew, krew się leje, krew leci, nie przestaje krwawić, "
         "ciągle krwawi"
     ),
-    C.BLOOD: "krew, krwi, krwią, krwia, krwaw*, krwist*, jucha, krwawi*, krwawien*",
+    C.BLOOD: (
+        "krew, krwi, krwią, krwia, krwaw*, krwist*, jucha, krwawi*, krwawien*, czerwono w kiblu, "
+        "czerwono w toalecie, pluję na czerwono, czerwona woda, czerwona plwocina, skrzep*"
+    ),
     C.WOUND: (
         "rozciąłem, rozcięłam, rozcialem, rozcielam, skaleczył*, skaleczenie, rana, rany, przeciąłem, "
         "przecięłam, zaciąłem się, zacięłam się, ucięłam, uciąłem"
@@ -406,7 +409,7 @@ CONCEPTS: dict[C, str] = {
         "tyłka, sraczk*, wypróżn*, klozet*, biegunk*, klopie, kupę, kupie, kupa, załatwi*, stolcem, wc, "
         "sedesie, kibl*, papierze, moczu"
     ),
-    C.BLACK: "czarn*, smoł*, smolist*, jak smoła, smola, węgiel",
+    C.BLACK: "czarn*, smoł*, smolist*, jak smoła, smola, węgiel, smol*, asfalt*, lukrecj*, atrament*, fus*",
     # medicines and poisons
     C.OVERDOSE: (
         "przedawkow*, przedawkuj*, zatru*, otru*, struł*, przedawk*, za dużo leków, za dużo tabletek, "
@@ -421,10 +424,10 @@ CONCEPTS: dict[C, str] = {
         "całą kasetkę, cala kasetke, cały tydzień leków"
     ),
     C.TOOK: (
-        "wziął*, wzięł*, wziąłem, wzięłam, wziolem, wziol*, biorę, zażył*, zażyłem, zażyłam, połkn*, "
-        "połkną*, połyka*, łykną*, łyknął*, łyknęł*, lykn*, przyją*, przyjęł*, wstrzykn*, zjad*, zjadł*, "
-        "wypił*, wypiłem, wypiłam, podał*, podałem, podałam, nałykał*, nażarł*, wpakował*, dałem sobie, "
-        "dałam sobie, najadł*"
+        "wziął*, wzięł*, wziąłem, wzięłam, wziolem, wziol*, biorę, zażył*, zażyłem, zażyłam, połkn*, połkną*, "
+        "połyka*, łykną*, łyknął*, łyknęł*, lykn*, przyją*, przyjęł*, wstrzykn*, zjad*, zjadł*, wypił*, wypiłem, "
+        "wypiłam, podał*, podałem, podałam, nałykał*, nażarł*, wpakował*, dałem sobie, dałam sobie, najadł*, "
+        "łyknął, lyknal, lyknel*, wychyli*, wypil*, nazarl*, wcisn*"
     ),
     C.SWALLOWED: (
         "połkn*, połkną*, polkn*, zjad*, zjadł*, wypił*, napił*, łykn*, połyka*, najadł*, wziął do buzi, "
@@ -443,17 +446,17 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INSULIN: "insulin*",
     C.TOO_MUCH: (
-        "za dużo, za duzo, wszystkie, wszystko, całe, cały, całą, calą, garść, garścią, podwójn*, "
-        "dwa razy, dwukrotn*, przez pomyłkę, pomyłk*, pomył*, pomylił*, omyłkowo, niechcący, "
-        "przypadkiem, zamiast, opakowanie, paczkę, fiolk*, buteleczk*, listek, trzy razy, potrójn*, "
-        "więcej niż, drugi raz, naraz, na raz, kilkanaście, kilkadziesiąt, kupę, źle, zły, złą, "
-        "niewłaściw*, jeszcze raz, resztę, dwanaście, dziesięć, dwadzieścia, trzydzieści, już wzięłam, "
-        "już wziąłem, juz wzielam, zapomniałam że już, zapomniałem że już, zapomniałem że, "
-        "zapomniałam że, po raz drugi, jeszcze jedną, jeszcze jedna, jedna za dużo, osiemnaście, "
-        "czterdzieści, pięćdziesiąt, piętnaście, dziesięć razy, cztery razy, pięć razy, hurtem, "
-        "za jednym razem, w jednym rzucie, całotygodniow*, z całego tygodnia, na cały tydzień, "
-        "tygodniow*, resztę opakowania, co zostało, do dna, nie te, nie ten, nie tę, cudze, niż trzeba, "
-        "niż powinnam, niż powinienem, zbyt dużo, wiecej, sporo, mnóstwo, kilka naraz, cały listek"
+        "za dużo, za duzo, wszystkie, wszystko, całe, cały, całą, calą, garść, garścią, podwójn*, dwa razy, "
+        "dwukrotn*, przez pomyłkę, pomyłk*, pomył*, pomylił*, omyłkowo, niechcący, przypadkiem, zamiast, "
+        "opakowanie, paczkę, fiolk*, buteleczk*, listek, trzy razy, potrójn*, więcej niż, drugi raz, naraz, na raz, "
+        "kilkanaście, kilkadziesiąt, kupę, źle, zły, złą, niewłaściw*, jeszcze raz, resztę, dwanaście, dziesięć, "
+        "dwadzieścia, trzydzieści, już wzięłam, już wziąłem, juz wzielam, zapomniałam że już, zapomniałem że już, "
+        "zapomniałem że, zapomniałam że, po raz drugi, jeszcze jedną, jeszcze jedna, jedna za dużo, osiemnaście, "
+        "czterdzieści, pięćdziesiąt, piętnaście, dziesięć razy, cztery razy, pięć razy, hurtem, za jednym razem, "
+        "w jednym rzucie, całotygodniow*, z całego tygodnia, na cały tydzień, tygodniow*, resztę opakowania, "
+        "co zostało, do dna, nie te, nie ten, nie tę, cudze, niż trzeba, niż powinnam, niż powinienem, zbyt dużo, "
+        "wiecej, sporo, mnóstwo, kilka naraz, cały listek, całe opakowanie, cale opakowanie, cała paczka, "
+        "cała butelka, cala butelka, pół opakowania, pol opakowania, cały blister"
     ),
     C.POISON: (
         "wybielacz*, domestos*, kret, kreta, płyn do, środek czystości, środki czystości, detergent*, "
@@ -514,9 +517,9 @@ CONCEPTS: dict[C, str] = {
         "zaopiekujcie się, nie będzie mnie jutro na świecie, po dzisiejszym wieczorze"
     ),
     C.READY: (
-        "przygotow*, naszykow*, odłożon*, odłożył*, uzbiera*, zebran*, mam obok, obok mnie, leżą obok, "
-        "pod ręką, przede mną, przed sobą, w ręku, w ręce, gotow*, czekają, nazbierał*, "
-        "leżą przygotowane, schowan*, odliczon*"
+        "przygotow*, naszykow*, odłożon*, odłożył*, uzbiera*, zebran*, mam obok, obok mnie, leżą obok, pod ręką, "
+        "przede mną, przed sobą, w ręku, w ręce, gotow*, czekają, nazbierał*, leżą przygotowane, schowan*, "
+        "odliczon*, na stole, na łóżku, na lozku, w rece, przede mna, policzone, przygotowane"
     ),
     C.MEANS: (
         "sznur*, lin*, żyletk*, nóż, noż*, pistolet*, broń, most*, tory, torach, tabletki, balkon*, "
@@ -628,7 +631,8 @@ CONCEPTS: dict[C, str] = {
         "głodówka, nie jem od, palec w gardło, nie jem od trzech, nie jem od dwóch, boję się utyć, objadam się i, "
         "wymiotuję po każdym, brzydzę się swojego ciała, obrzydzenie do swojego ciała, palce do gardla, "
         "dalej czuję się gruba, dalej czuje sie gruba, czuję się gruba, czuje sie gruba, sama woda od, "
-        "przeczyszczające"
+        "przeczyszczające, tyję od, tyje od, włosy wypadają, wlosy wypadaja, 300 kalorii, 500 kalorii, "
+        "zwracam wszystko, brzydzę się, brzydze sie, brak okresu"
     ),
     C.ON_PURPOSE: (
         "specjalnie, celowo, umyślnie, żeby schudnąć, zeby schudnąć, żeby nie przytyć, żeby waga, palce, "
@@ -769,15 +773,15 @@ CONCEPTS: dict[C, str] = {
         "potrzebuję pilnej pomocy, potrzebna pilna pomoc, potrzebna pomoc, nagły wypadek, ratujcie mnie, "
         "potrzebny lekarz, upadłem i nie mogę wstać, upadłam i nie mogę wstać, przewróciłem się i nie mogę, "
         "przewróciłam się i nie mogę, leżę i nie mogę wstać, nie mogę wstać z podłogi, "
-        "nie mogę się podnieść z podłogi, leżę na podłodze, przyjedźcie, przyjedźcie szybko, "
-        "przyjdźcie szybko, niech ktoś szybko, niech ktoś przyjdzie szybko, szybko kogoś, karetkę, "
-        "wezwijcie karetkę, wezwij karetkę, trzeba karetki, pogotowie, potrzebuję pogotowia, pomocy ratunku, "
-        "potrzebuje pogotowia, karetkę proszę, dzwoń na 112, dzwońcie na 112, dzwon po pogotowie, "
-        "zadzwoń po karetkę, zadzwońcie po, przyślijcie karetkę, niech ktoś przyjedzie, "
-        "zabierzcie mnie do szpitala, potrzebuję lekarza natychmiast, niech ktos zadzwoni, ktoś zadzwoni po, "
-        "zadzwoń na pogotowie, potrzebuję lekarza, potrzebna karetka, karetka szybko, karetkę szybko, "
-        "karetki potrzebuję, muszę do szpitala, zawieźcie mnie, pomocy nie mogę, nie mogę się podnieść, "
-        "pomocy pomocy"
+        "nie mogę się podnieść z podłogi, leżę na podłodze, przyjedźcie, przyjedźcie szybko, przyjdźcie szybko, "
+        "niech ktoś szybko, niech ktoś przyjdzie szybko, szybko kogoś, karetkę, wezwijcie karetkę, wezwij karetkę, "
+        "trzeba karetki, pogotowie, potrzebuję pogotowia, pomocy ratunku, potrzebuje pogotowia, karetkę proszę, "
+        "dzwoń na 112, dzwońcie na 112, dzwon po pogotowie, zadzwoń po karetkę, zadzwońcie po, przyślijcie karetkę, "
+        "niech ktoś przyjedzie, zabierzcie mnie do szpitala, potrzebuję lekarza natychmiast, niech ktos zadzwoni, "
+        "ktoś zadzwoni po, zadzwoń na pogotowie, potrzebuję lekarza, potrzebna karetka, karetka szybko, "
+        "karetkę szybko, karetki potrzebuję, muszę do szpitala, zawieźcie mnie, pomocy nie mogę, "
+        "nie mogę się podnieść, pomocy pomocy, zadzwońcie do szpitala, niech ktoś zadzwoni, jestem sama i się boję, "
+        "jestem sam i się boję"
     ),
     C.HELP_ME: (
         "pomocy, pomóż mi, pomóżcie, pomozcie, pomóż, pomóżcie mi, niech mi ktoś pomoże, "
@@ -1038,7 +1042,8 @@ CONCEPTS: dict[C, str] = {
         "aparat fotograficzny, usiadlem na telefonie, pomocy w, dzięki za, bez pomocy, za pomocą, liście, "
         "niebieski ręcznik, fuzja, guzik, guza nie, cukier w normie, biurokracji głowa mi pęka, czapka na głowę, "
         "kaptur na głowę, kapelusz na głowę, spadło mi to na głowę, wszystko na głowie, powiedzenie, powiedziała, "
-        "powiedział, trudno powiedzieć, takie powiedzenie, trasą, moja krew, to moja krew, krwi z krwi"
+        "powiedział, trudno powiedzieć, takie powiedzenie, trasą, moja krew, to moja krew, krwi z krwi, "
+        "szlag mnie trafi, wierci od rana, pies zwymiotował, kot zwymiotował, w normie"
     ),
 }
 
