@@ -327,7 +327,7 @@ def _prepared(said: Said[C]) -> _Read:
             r.at.setdefault(concept, {})[i] = span
             if concept in CARRIES_NO:
                 r.carries.update(range(*span))
-            elif concept is C.NO:
+            elif concept is C.NO and not _told_by(C.NOT_STOPPING, span, starts):
                 r.negative.update(range(*span))
     for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
         if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
@@ -356,6 +356,11 @@ def _prepared(said: Said[C]) -> _Read:
     r.fresh = [r.hard[i] or r.is_(C.BUT, i) for i in range(count)]
     r.stop = [r.fresh[i] or r.is_(C.CLAUSE, i) for i in range(count)]
     return r
+
+
+def _told_by(concept: C, span: Span, starts: Sequence[dict[C, Span]]) -> bool:
+    """Whether a word is the beginning of a longer phrase: the "no" of "no para de temblar" denies nothing."""
+    return (longer := starts[span[0]].get(concept)) is not None and longer[1] > span[1]
 
 
 def _within_a_sign(span: Span, starts: Sequence[dict[C, Span]]) -> bool:

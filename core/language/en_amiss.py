@@ -70,7 +70,7 @@ AMISS: dict[C, str] = {
         "stars, spots, sparkles, sparkly, flickering, flashes, flashing, zigzag*, shimmer*, wavy, missing, milky, "
         "foggy, misty, curtain, shutter, blind, veil, shadow, gone out, went out, going out, switched off, cut out, "
         "vanish*, disappear*, letterbox, keyhole, frosted glass, through water, through gauze, through fog, "
-        "under water, underwater, sparks, zigzags, wobbling, melting, swirling, moving"
+        "under water, underwater, sparks, zigzags, wobbling, melting, swirling, moving, spot, blob, patch"
     ),
     C.DO: (
         "get up, get up again, stand up, stand, get off the, sit up, get out of bed, get out of the bath, "
@@ -138,7 +138,8 @@ AMISS: dict[C, str] = {
         "going wrong, gone wrong, everything hurts, hurts like hell, hurts so much, so much pain, in so much pain, "
         "awful pain, terrible pain, pain is terrible, pain is unreal, pain wont, worst ive ever, "
         "dying of thirst and, peeing all the time and, fruity breath, breath smells, sunken, listless, "
-        "burning fever, cooking, on my last legs"
+        "burning fever, cooking, on my last legs, baby hasnt moved, baby isnt kicking, baby not kicking, "
+        "hasnt kicked since, pins and needles"
     ),
     C.HELP_ALONE: (
         "help me, help us, help me please, please help me, please help us, someone help me, help me now, "
@@ -154,7 +155,8 @@ AMISS: dict[C, str] = {
         "house on fire, smoke everywhere, heatstroke, heat stroke, sunstroke, hypothermia, frostbite, waters broke, "
         "waters have broken, waters have gone, baby isnt moving, baby hasnt moved, baby stopped moving, "
         "pregnant and, ectopic, dog bit, chainsaw, circular saw, nail gun, fish hook, swallowed a battery, "
-        "button battery, swallowed a, adrenaline pen, auto injector, autoinjector, used my pen, jext, emerade"
+        "button battery, swallowed a, adrenaline pen, auto injector, autoinjector, used my pen, jext, emerade, "
+        "swallowed the, got hold of my"
     ),
     C.FALL: (
         "fell, fallen, falls, came off, come off, fell off, fell down, tumbled, crashed, knocked off, knocked down, "
@@ -189,8 +191,8 @@ AMISS: dict[C, str] = {
         "talking nonsense, makes no sense, not making sense, confused, doesnt know, doesnt recognise, shaking, "
         "twitching, jerking, swollen, passed out, gasping, whistling, rattling, choking, unconscious, wont stop, "
         "out of it, not himself, not herself, not with it, barely breathing, struggling, breathing funny, ribs, "
-        "face has dropped, face dropped, one side, cut, burnt, scalded, drunk something, swallowed something, "
-        "ate something, took something, fits, fitting, rigid, stiff, screaming"
+        "face has dropped, face dropped, one side, burnt, scalded, drunk something, swallowed something, fits, "
+        "fitting, rigid, stiff, screaming"
     ),
     C.SKIP: (
         "leaving out, leave out, left out, leaving off, leave off, skipping, skip, skipped, not taking, dont take, "

@@ -110,15 +110,16 @@ CONCEPTS: dict[C, str] = {
         "pins and needles down my right, pins and needles all down"
     ),
     C.LIMP: (
-        "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, "
-        "wont obey, gave out, gone heavy, lost strength, no strength, no power, lost the use, "
-        "lost all power, wont lift, wont move, wont respond, not responding, dropping things, "
-        "keeps dropping, gone weak, went weak, lost all strength, giving way, cant control, dropped my, "
-        "keep dropping, dragging, drags, wont grip, lost my grip, like jelly, like lead, like rubber, "
-        "doesnt feel like mine, doesnt belong to me, not mine, wont go up, falls down, "
-        "gone to sleep and wont, doesnt work, does not work, not obeying, fell out of my hand, "
-        "wobbly on one, wont hold, wont take my weight, wont carry, gone from under, keeps giving, "
-        "buckled, collapsing on one side, wont listen, ignoring me, hanging off, dangling, no use"
+        "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, wont obey, "
+        "gave out, gone heavy, lost strength, no strength, no power, lost the use, lost all power, wont lift, "
+        "wont move, wont respond, not responding, dropping things, keeps dropping, gone weak, went weak, "
+        "lost all strength, giving way, cant control, dropped my, keep dropping, dragging, drags, wont grip, "
+        "lost my grip, like jelly, like lead, like rubber, doesnt feel like mine, doesnt belong to me, not mine, "
+        "wont go up, falls down, gone to sleep and wont, doesnt work, does not work, not obeying, "
+        "fell out of my hand, wobbly on one, wont hold, wont take my weight, wont carry, gone from under, "
+        "keeps giving, buckled, collapsing on one side, wont listen, ignoring me, hanging off, dangling, no use, "
+        "falls out of my hand, fall out of my hand, fell from my hand, slips out of my hand, "
+        "falls out of my fingers"
     ),
     C.WEAK: "weak, weakness, floppy, no strength, feeble, gone weak, went weak, suddenly weak",
     C.ONE_SIDE: (
@@ -150,9 +151,10 @@ CONCEPTS: dict[C, str] = {
     C.SLURRED: (
         "slurring, slurred, talking gibberish, speaking gibberish, gibberish, talking nonsense, "
         "not making any sense, tongue feels thick, sound drunk, sounding drunk, sounds drunk, "
-        "talking like im drunk, talks like hes drunk, cant string, mumbling, talking rubbish, "
-        "coming out jumbled, all jumbled, comes out jumbled, coming out all wrong, speech has gone, "
-        "speech is off, words are jumbled, words all jumbled, sentences dont make sense"
+        "talking like im drunk, talks like hes drunk, cant string, mumbling, talking rubbish, coming out jumbled, "
+        "all jumbled, comes out jumbled, coming out all wrong, speech has gone, speech is off, words are jumbled, "
+        "words all jumbled, sentences dont make sense, something else comes out, comes out something else, "
+        "the wrong word comes out, other words come out"
     ),
     C.SEE: "see, seeing, vision, sight",
     C.SIGHT_LOST: (
@@ -293,7 +295,9 @@ CONCEPTS: dict[C, str] = {
         "trying to breathe, sat bolt upright, gulping air, cant get me breath, airway, airways are closing, "
         "lungs are full, cant suck in, choked on, choking on, cant swallow and cant, barely get a breath, "
         "fish out of water, like a fish, breathing like a fish, ribs sucking in, sucking in between, "
-        "whistling when i breathe, rattling like, rattles like"
+        "whistling when i breathe, rattling like, rattles like, air wont come, cant get the air in, "
+        "cant pull air in, cant suck air in, crackle when i breathe, crackling when i breathe, "
+        "crackle every time i breathe"
     ),
     C.AIR_HUNGER: (
         "not getting air, not getting enough air, cant get enough air, starved of air, not enough air, "
@@ -384,7 +388,7 @@ CONCEPTS: dict[C, str] = {
         "pouring blood, blood squirting, gushing out, lost loads of blood, bleeding like a tap, "
         "bleeding like a pig, blood all over, blood running down, wont stop bleeding, blood clots the size, "
         "vein burst, burst vein, varicose vein burst, clear stuff, spitting red for, load of red, "
-        "cut through to the bone, to the bone with"
+        "cut through to the bone, to the bone with, toilet .. red, pan .. red, bowl .. red, loo .. red"
     ),
     C.VOMIT: (
         "vomit*, threw up, throwing up, throw up, thrown up, being sick, been sick, was sick, "

@@ -132,7 +132,8 @@ AMISS: dict[C, str] = {
         "me duele muchísimo, me duele muchisimo, un dolor horrible, dolor horrible, dolor terrible, dolor bestial, "
         "dolor tremendo, qué dolor, no soporto el dolor, mucho dolor, huele raro el aliento, aliento a fruta, "
         "aliento a manzana, mucha sed y, meando a todas horas, hundid*, no soy yo, no me reconozco, "
-        "se me fue la cabeza, me quiero morir, me estoy poniendo mal, me está dando algo, me esta dando algo"
+        "se me fue la cabeza, me quiero morir, me estoy poniendo mal, me está dando algo, me esta dando algo, "
+        "siento un elefante, como y luego al baño, tiritar"
     ),
     C.HELP_ALONE: (
         "ayúdame, ayudame, ayuda por favor, ayúdenme, ayudenme, ayúdame por favor, ayudame por favor, "
@@ -150,7 +151,7 @@ AMISS: dict[C, str] = {
         "rompí aguas, he roto aguas, se rompió la fuente, rompí fuente, el bebé no se mueve, el bebe no se mueve, "
         "no siento al bebé, no se mueve el bebé, embarazada y, ectópic*, motosierra, pila de botón, pila de boton, "
         "se tragó, se trago una, me tragué, autoinyector, pluma de adrenalina, adrenalina, epipen, jext, "
-        "comí setas, setas del monte, bebí cloro, tomé cloro"
+        "comí setas, setas del monte, bebí cloro, tomé cloro, tragado una, tragado un, se tragó una, se trago un"
     ),
     C.FALL: (
         "me caí, me cai, se cayó, se cayo, caí, caída, caida, caerme, me he caído, se ha caído, me tiró, "
@@ -183,9 +184,8 @@ AMISS: dict[C, str] = {
         "agarrad* el pecho, se agarra, se toca el pecho, se lleva la mano al pecho, le parten, le duele el pecho, "
         "le aprieta, dice cosas raras, no dice cosas con sentido, no se le entiende, habla raro, desvaría, "
         "confundid*, desorientad*, tembl*, tiembla, sacud*, hinchad*, ahog*, se ahoga, silb*, pita*, costillas, "
-        "se le hunden, cara torcida, cara caída, boca torcida, se le ha caído, quemad*, se tragó, se comió, "
-        "se bebió, se tomó, convuls*, ataque, rígid*, ties*, grit*, inconsciente, no es él, no es ella, ido, ida, "
-        "vomit* sin parar, no para de"
+        "se le hunden, cara torcida, cara caída, boca torcida, se le ha caído, quemad*, se tragó, convuls*, ataque, "
+        "rígid*, ties*, grit*, inconsciente, no es él, no es ella, vomit* sin parar, no para de"
     ),
     C.SKIP: (
         "me salto, salto, saltando, saltarme, dejo de poner*, dejar de poner*, dejo, dejado, no me pongo, "

@@ -105,7 +105,8 @@ CONCEPTS: dict[C, str] = {
         "no lo puedo mover, no tengo fuerza, no muevo, no mueve, no se mueve, no lo muevo, no la muevo, arrastro, "
         "arrastra, arrastrando, como de trapo, de plomo, como plomo, pesadísim*, se me resbalan las cosas, "
         "se me caen, no agarra, sin control, sin fuerza, no la puedo levantar, no lo puedo levantar, "
-        "no quiere la mano, no kiere la mano, hace lo que quiere"
+        "no quiere la mano, no kiere la mano, hace lo que quiere, se me cae de la mano, se me caen de la mano, "
+        "se me cae todo de la mano"
     ),
     C.WEAK: "debilidad, débil, sin fuerza, sin fuerzas, flojera, floj*",
     C.ONE_SIDE: ("un lado, lado izquierdo, lado derecho, un costado, costado, brazo, pierna, medio cuerpo, mitad"),
@@ -141,7 +142,8 @@ CONCEPTS: dict[C, str] = {
         "arrastra las palabras, lengua trabada, habla como borracho, hablo enredado, habla enredado, "
         "no se le entiende, me salen mal las palabras, digo cosas sin sentido, habla raro, hablo raro, "
         "no puedo articular, hablo como con, como si tuviera una papa, polvorón en la boca, polvoron en la boca, "
-        "con la lengua de trapo, lengua gorda"
+        "con la lengua de trapo, lengua gorda, me sale otra cosa, sale otra cosa, me salen otras palabras, "
+        "me sale otra palabra"
     ),
     C.SEE: "ver, veo, ve, vista, visión, miro, veía",
     C.SIGHT_LOST: (
@@ -263,7 +265,8 @@ CONCEPTS: dict[C, str] = {
         "casi no puedo respirar, labios morados, se esta ahogando, no coge aire, no agarro aire, "
         "espuma por la boca, como un pez fuera, como pez fuera del agua, se le hunden las costillas, "
         "se me hunden las costillas, pitos al respirar, silbidos al respirar, pita el pecho, me pita el pecho, "
-        "ahogada, ahogado"
+        "ahogada, ahogado, el aire no entra, el aire no me entra, el aire no me pasa, no me entra el aliento, "
+        "no entra aire"
     ),
     C.AIR_HUNGER: (
         "me falta el aire, me falta aire, me falta mucho el aire, le falta el aire, falta el aire, "
@@ -345,7 +348,8 @@ CONCEPTS: dict[C, str] = {
         "no para de sangrar, sangre por todos lados, muchisima sangre, un monton de sangre, no deja de sangrar, "
         "sangrando a mares, sangre sin parar, mucha sangre, sangre a chorro, coagulos grandes, charco de sangre, "
         "orino sangre, tosiendo sangre, escupo sangre, vomite sangre, vomito sangre, cuajarón de sangre, "
-        "cuajaron de sangre, reventó una variz, revento la variz, variz reventada"
+        "cuajaron de sangre, reventó una variz, revento la variz, variz reventada, váter .. rojo, vater .. rojo, "
+        "inodoro .. rojo, taza .. roja, taza .. rojo"
     ),
     C.VOMIT: (
         "vomit*, vómito*, devolver, devuelto, devolví, arcadas, guacare*, trasboc*, arroj*, deponer, "
@@ -475,24 +479,23 @@ CONCEPTS: dict[C, str] = {
         "ya no quiero estar aquí, no quiero estar aquí, no quiero existir, dejar de existir, "
         "desaparecer para siempre, quisiera desaparecer, quiero desaparecer, no merece la pena vivir, "
         "no vale la pena vivir, sin ganas de vivir, no tengo ganas de vivir, no despertar, no despertarme, "
-        "no volver a despertar, dormirme y no, cansado de vivir, cansada de vivir, harto de vivir, "
-        "harta de vivir, mejor sin mí, sin mi todos, estarían mejor sin, no tengo razón para vivir, "
-        "no tengo motivos para vivir, no hay razón para vivir, no haber nacido, ideas de muerte, "
-        "pienso en la muerte, no aguanto más esta vida, la vida no tiene sentido, la vida ya no, "
-        "me gustaría no despertar, ojalá no despierte, ojalá no me despierte, no amanecer, "
-        "quisiera no despertar, quisiera dormirme y no, no seguir viviendo, seguir viviendo, "
-        "no tener que vivir, ojalá estuviera muert*, preferiría morir*, preferiría estar muert*, "
+        "no volver a despertar, dormirme y no, cansado de vivir, cansada de vivir, harto de vivir, harta de vivir, "
+        "mejor sin mí, sin mi todos, estarían mejor sin, no tengo razón para vivir, no tengo motivos para vivir, "
+        "no hay razón para vivir, no haber nacido, ideas de muerte, pienso en la muerte, no aguanto más esta vida, "
+        "la vida no tiene sentido, la vida ya no, me gustaría no despertar, ojalá no despierte, "
+        "ojalá no me despierte, no amanecer, quisiera no despertar, quisiera dormirme y no, no seguir viviendo, "
+        "seguir viviendo, no tener que vivir, ojalá estuviera muert*, preferiría morir*, preferiría estar muert*, "
         "prefiero morir*, prefiero estar muert*, mejor morir*, mejor me muero, si me muero, si me muriera, "
-        "si no existiera, no existir, desaparecer, sobro en este mundo, sin mí, sin mi estarían, "
-        "cansad* de vivir, no tengo ganas de seguir viviendo, perdí las ganas de vivir, "
-        "he perdido las ganas de vivir, se me quitaron las ganas de vivir, no me importaría morir*, "
-        "no me importa morir*, no vale la pena seguir, pa qué vivir, que me lleve dios, que dios me lleve, "
-        "quisiera morirme, ganas de morir, no quiero seguir aqui, no quiero estar aqui, ojala no despertara, "
-        "ojala no despierte, dormirme y no despertar, mejor muerto, mejor muerta, mejor sin mi, "
-        "estarian mejor sin mi, ya no quiero existir, prefiero morir, prefiero estar muerta, para que vivir, "
-        "no tengo por que vivir, deseo morir, morirme ya, me quiero morir en serio, quiero que todo acabe, "
-        "quiero que se acabe todo, ganas de desaparecer, preferiria morir, si me muero nadie, "
-        "no quiero despertar, no quiero estar viva, no quiero estar vivo, no le encuentro sentido a vivir"
+        "si no existiera, no existir, desaparecer, sobro en este mundo, sin mí, sin mi estarían, cansad* de vivir, "
+        "no tengo ganas de seguir viviendo, perdí las ganas de vivir, he perdido las ganas de vivir, "
+        "se me quitaron las ganas de vivir, no me importaría morir*, no me importa morir*, no vale la pena seguir, "
+        "pa qué vivir, que me lleve dios, que dios me lleve, quisiera morirme, ganas de morir, "
+        "no quiero seguir aqui, no quiero estar aqui, ojala no despertara, ojala no despierte, "
+        "dormirme y no despertar, mejor muerto, mejor muerta, mejor sin mi, estarian mejor sin mi, "
+        "ya no quiero existir, prefiero morir, prefiero estar muerta, para que vivir, no tengo por que vivir, "
+        "deseo morir, morirme ya, me quiero morir en serio, quiero que todo acabe, quiero que se acabe todo, "
+        "ganas de desaparecer, preferiria morir, si me muero nadie, no quiero despertar, no quiero estar viva, "
+        "no quiero estar vivo, no le encuentro sentido a vivir, no quiero despertarme, no quiero levantarme mañana"
     ),
     C.HOPELESS: (
         "no le veo sentido, sin sentido todo, nada tiene sentido, ya nada tiene, todo me da igual, "

@@ -144,7 +144,7 @@ AMISS: dict[C, str] = {
         "perte des eaux, poche des eaux, bébé ne bouge plus, bébé bouge plus, sens plus le bébé, enceinte et, "
         "extra utérine, tronçonneuse, scie circulaire, meuleuse, pile bouton, avalé une pile, a avalé, "
         "stylo d'adrénaline, stylo adrénaline, adrénaline, auto injecteur, anapen, epipen, jext, "
-        "mangé des champignons, ramassé des champignons, prend feu, pris feu"
+        "mangé des champignons, ramassé des champignons, prend feu, pris feu, a avalé une, a avalé un"
     ),
     C.FALL: (
         "tombé*, tombée, chute*, chuté*, tombe, dégringol*, valdingu*, vol plané, glissé*, dérapé*, trébuché*, "
@@ -172,14 +172,14 @@ AMISS: dict[C, str] = {
         "répond pas, répond plus, ne répond pas, ne répond plus, réagit pas, réagit plus, se réveille pas, "
         "se réveille plus, n'ouvre pas les yeux, ouvre plus les yeux, me reconnaît pas, me reconnait pas, "
         "me reconnait plus, peut plus parler, parle plus, peut plus respirer, respire mal, respire plus, "
-        "yeux révulsés, regard fixe, fixe le vide, fixe, bleu*, violet*, gris*, blanc*, blême, livide, mousse, "
-        "bave, par terre, au sol, effondré*, écroulé*, évanoui*, affalé*, mou, molle, tout mou, transpire, "
-        "en sueur, trempé*, se tient la poitrine, se tient le cœur, se tient le coeur, main sur la poitrine, "
+        "yeux révulsés, regard fixe, fixe le vide, bleu*, violet*, gris*, blanc*, blême, livide, mousse, bave, "
+        "par terre, au sol, effondré*, écroulé*, évanoui*, affalé*, mou, molle, tout mou, transpire, en sueur, "
+        "trempé*, se tient la poitrine, se tient le cœur, se tient le coeur, main sur la poitrine, "
         "mal à la poitrine, dit n'importe quoi, raconte n'importe quoi, propos incohérents, comprend rien, "
         "bafouille, parle bizarre, confus*, désorient*, tremble, secoué*, convuls*, gonfl*, étouff*, s'étouffe, "
         "siffle*, siffler, râle, cherche son souffle, cherche son air, lèvres bleues, bouche de travers, "
-        "visage de travers, côté du visage, brûl*, avalé*, a bu, a mangé, raide, hurle, inconscient*, pas lui même, "
-        "plus lui même, à l'ouest, vomit sans arrêt, arrête pas de"
+        "visage de travers, côté du visage, brûl*, avalé*, raide, hurle, inconscient*, pas lui même, plus lui même, "
+        "à l'ouest, vomit sans arrêt, arrête pas de"
     ),
     C.SKIP: (
         "saute, sauter, je saute, zappe, laisse tomber, fais pas, ne fais plus, fais plus, sans faire, arrêter, "

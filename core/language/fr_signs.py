@@ -103,7 +103,7 @@ CONCEPTS: dict[C, str] = {
         "plus aucune force, plus rien tenir, m'échappe de la main, échappe de la main, répondent plus, tenais plus, "
         "tiens plus, comme morte, fait plus ce que je veux, fait pas ce que je veux, peux plus lever, "
         "arrive pas à lever, paralysée, me tombe des doigts, me tombe des mains, tombe des doigts, "
-        "fait ce qu'elle veut"
+        "fait ce qu'elle veut, tombe de la main, tombent des mains"
     ),
     C.WEAK: "faiblesse, faible, sans force, faiblard, plus de force",
     C.ONE_SIDE: ("d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps"),
@@ -145,7 +145,7 @@ CONCEPTS: dict[C, str] = {
         "marmonne, parle bizarre, j'articule plus, articule plus, bouche pâteuse d'un coup, sort que des betises, "
         "arrive plus à parler, trouve pas mes mots, mots sortent pas, mots dans le désordre, mots mélangés, "
         "langue lourde, langue qui fourche tout le temps, patate chaude, patate dans la bouche, je cause comme, "
-        "parle comme si"
+        "parle comme si, il sort autre chose, sort autre chose, autre chose qui sort, c'est un autre mot qui sort"
     ),
     C.SEE: "voir, vois, voit, voyais, vue, vision, regarde",
     C.SIGHT_LOST: (
@@ -279,7 +279,7 @@ CONCEPTS: dict[C, str] = {
         "coincé dans la gorge, respire mal, à peine respirer, l'air passe plus, lèvres bleues, devient bleu, "
         "me noie, souffle coupé d'un coup, râle, arrive pas à inspirer, comme un poisson, poisson hors de l'eau, "
         "cherche son souffle, siffle en respirant, côtes qui se creusent, tirage, ça siffle fort, "
-        "on l'entend siffler"
+        "on l'entend siffler, l'air ne rentre plus, l'air rentre pas, l'air passe pas"
     ),
     C.AIR_HUNGER: (
         "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, "
@@ -365,7 +365,8 @@ CONCEPTS: dict[C, str] = {
         "arrête pas de saigner, saigne beaucoup, saigne sans arrêt, sang qui coule, perds beaucoup de sang, "
         "perds plein de sang, flaque de sang, sang à gros, caillots, tousse du sang, sang dans les urines, "
         "pisse du sang, urine du sang, varice a pété, varice pétée, varice éclatée, varice a éclaté, "
-        "ça fait un jet, fait un jet, gros caillot, sorti un caillot"
+        "ça fait un jet, fait un jet, gros caillot, sorti un caillot, cuvette .. rouge, toilettes .. rouge, "
+        "wc .. rouge"
     ),
     C.VOMIT: (
         "vomi*, vomir, vomis, vomissement*, gerb*, dégobill*, dégueul*, rendu mon repas, "

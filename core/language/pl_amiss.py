@@ -150,7 +150,8 @@ AMISS: dict[C, str] = {
         "dziecko się nie rusza, dziecko nie rusza, nie czuję ruchów, w ciąży i, pozamaciczn*, piła łańcuchowa, "
         "piłą, szlifierk*, bateria guzikowa, połknął, połknęł*, polknal, polknela, adrenalin*, ampułkostrzykawk*, "
         "epipen, anapen, jext, wybielaczem, wypadek samochodowy, miałem wypadek, miałam wypadek, mialem wypadek, "
-        "grzybów, po grzybach, zjadłem grzyby, wychłodzenie, wychłodzon*"
+        "grzybów, po grzybach, zjadłem grzyby, wychłodzenie, wychłodzon*, połknął baterię, polknal baterie, "
+        "połknęła"
     ),
     C.FALL: (
         "upad*, spad*, zlec*, zleciał*, przewróci*, przewroci*, wywróci*, wywroci*, gleba, wyrżn*, wyrzn*, "
@@ -180,14 +181,14 @@ AMISS: dict[C, str] = {
         "nie odpowiada*, nie reaguj*, nie budzi*, nie mogę dobudzić, nie moge dobudzic, nie otwiera oczu, "
         "nie poznaje, nie kontaktuj*, nie ma kontaktu, nie może mówić, nie moze mowic, nie oddycha, "
         "nie może oddychać, przewraca oczami, wywraca oczy, oczy w słup, patrzy w jeden, wpatruj*, szklist*, sin*, "
-        "sinieje, zsinia*, szar*, blad*, biał* jak, pian*, ślini*, slini*, podłodz*, podlodz*, ziemi, leży, lezy, "
-        "upadł*, upadl*, przewróci*, przewroci*, osun*, zemdla*, bezwładn*, bezwladn*, wiotk*, spocon*, zlan*, "
-        "mokr*, trzyma się za pierś, trzyma się za serce, trzyma sie za serce, łapie się za, lapie sie za, "
+        "sinieje, zsinia*, szar*, blad*, biał* jak, pian*, ślini*, slini*, podłodz*, podlodz*, ziemi, upadł*, "
+        "upadl*, przewróci*, przewroci*, osun*, zemdla*, bezwładn*, bezwladn*, wiotk*, spocon*, zlan*, "
+        "trzyma się za pierś, trzyma się za serce, trzyma sie za serce, łapie się za, lapie sie za, "
         "trzyma się za klatkę, gada bez sensu, mówi bez sensu, bełkocz*, belkocz*, mówi niewyraźnie, dziwnie mówi, "
         "dziwnie mowi, splątan*, zdezorient*, nie wie gdzie, trzęsie*, trzesie*, drga*, drgawk*, spuch*, opuch*, "
         "dusi*, świszcz*, swiszcz*, rzęzi, rzezi, charcz*, łapie powietrze, lapie powietrze, łapie dech, "
-        "lapie dech, krzywa twarz, krzywe usta, opadł* kącik, kącik ust, poparz*, oparz*, połkn*, polkn*, wypił*, "
-        "wypil*, zjadł*, nażarł*, sztywn*, wyje, krzyczy, nieprzytomn*, omdl*, wymiotuje bez"
+        "lapie dech, krzywa twarz, krzywe usta, opadł* kącik, kącik ust, poparz*, oparz*, połkn*, polkn*, nażarł*, "
+        "sztywn*, wyje, krzyczy, nieprzytomn*, omdl*, wymiotuje bez"
     ),
     C.SKIP: (
         "nie biorę, nie biore, pomijam, opuszczam, odpuszczam, nie podaję, nie podaje, nie kłuję, nie kluje, "

@@ -119,7 +119,8 @@ CONCEPTS: dict[C, str] = {
         "jak drewno, drewnian*, nie swoja, ciężka jak, nie podniosę, nie uniosę, nie zaciska, opadł*, opadn*, "
         "zwiotcz*, bezsiln*, zero siły, leci z reki, nie sluchaja, jak martwa, nie utrzymał*, nie utrzymal*, "
         "bezwładna, wisi, bez władzy, ugina się, nie robi tego co, nie robi co, nie mogę podnieść, robi co chce, "
-        "robi co chc*, wypada mi z ręki, wypada z reki, nie słucha mnie, nie slucha mnie"
+        "robi co chc*, wypada mi z ręki, wypada z reki, nie słucha mnie, nie slucha mnie, leci mi z ręki, "
+        "wypada mi z reki, wszystko mi leci z"
     ),
     C.WEAK: "słabość, słaba, słaby, osłabien*, osłabion*, bez siły, słabsz*, osłabł*",
     C.ONE_SIDE: (
@@ -160,7 +161,8 @@ CONCEPTS: dict[C, str] = {
         "plecie bzdury, plecie od rzeczy, gada bez sensu, mowa niewyraźna, sepleni, belkocz*, bełkot, "
         "wychodzi belkot, mamrocze, mówię jak pijany, mówi jak pijany, sepleni nagle, słowa się plączą, "
         "dziwnie mówię, dziwnie mówi, mówi bez sensu, słowa mi się plączą, nie mogę złożyć zdania, kluski w gębie, "
-        "kluski w gebie, kluchy w gębie, gadam jakbym, mówię jakbym, bełkoczę, belkocze"
+        "kluski w gebie, kluchy w gębie, gadam jakbym, mówię jakbym, bełkoczę, belkocze, wychodzi co innego, "
+        "wychodzi coś innego, wychodzi cos innego, mówię co innego niż, mowie co innego niz"
     ),
     C.SEE: "widzieć, widzę, widze, widzi, widział*, wzrok*, patrz*, widzenie",
     C.SIGHT_LOST: (
@@ -242,7 +244,8 @@ CONCEPTS: dict[C, str] = {
         "zrobiło mi się ciemno, prawie zemdla*, znaleziono mnie na podłodze, znalazł mnie na podłodze, "
         "znalazła mnie na podłodze, znaleźli mnie, obudziłam się na podłodze, nogi się pode mną ugięły, "
         "nogi mi się ugięły, urwał mi się, osunął*, osunęł*, zjechałam na podłogę, lecę na ziemię, lece na ziemie, "
-        "padam na ziemię, padam na ziemie, zaraz odpłynę, nie moge dobudzic"
+        "padam na ziemię, padam na ziemie, zaraz odpłynę, nie moge dobudzic, ciemno mi się zrobiło, "
+        "ciemno mi sie zrobilo, zrobilo mi sie ciemno"
     ),
     C.CAME_ROUND: (
         "ocknąłem, ocknęłam, ocknal*, ocknął*, ocknę*, obudziłem się, obudziłam się, "
@@ -304,7 +307,9 @@ CONCEPTS: dict[C, str] = {
         "źle mi się oddycha, ledwie oddycham, prawie nie oddycham, nie mogę zaczerpnąć, łapać powietrza, sine usta, "
         "usta sine, sinieje, sinieję, charczę, rzężę, brak tchu w spoczynku, brak powietrza, zatyka mnie, "
         "nie ma powietrza, dławi się, dławię, jak ryba bez wody, łapie dech, lapie dech, łapię dech, lapie oddech, "
-        "łapię oddech, świszcze w całym, słychać jak świszcze, żebra się zapadają, swiszcze przy oddychaniu"
+        "łapię oddech, świszcze w całym, słychać jak świszcze, żebra się zapadają, swiszcze przy oddychaniu, "
+        "powietrze nie chce, powietrze nie wchodzi, powietrze nie idzie, nie mogę wciągnąć powietrza, "
+        "nie moge wciagnac powietrza"
     ),
     C.AIR_HUNGER: (
         "brakuje mi powietrza, brakuje powietrza, brak powietrza, brak mi powietrza, powietrza mi brak*, "
@@ -397,7 +402,8 @@ CONCEPTS: dict[C, str] = {
         "krew nie przestaje, nie mogę zatamować, nie da się zatamować, krew ciągle leci, ciągle leci krew, "
         "dużo krwi, masa krwi, krew w moczu, sikam krwią, skrzepy, krew się sączy bez końca, krwotok, żylak pękł, "
         "zylak pekl, zylak mi pekl, żylak mi pękł, pękła żyła, pekla zyla, leci strumieniem, "
-        "leci z nosa jak z kranu, jak z kranu"
+        "leci z nosa jak z kranu, jak z kranu, muszli .. czerwono, muszli .. czerwone, kiblu .. czerwono, "
+        "toalecie .. czerwono, sedesie .. czerwono"
     ),
     C.VOMIT: (
         "wymiot*, zwymiot*, rzyg*, zwrac*, zwróc*, haftow*, haftuj*, pawia, zbiera na wymioty, "
@@ -533,37 +539,34 @@ CONCEPTS: dict[C, str] = {
     ),
     C.DEATH_WISH: (
         "chcę umrzeć, chce umrzeć, chciałbym umrzeć, chciałabym umrzeć, wolałbym umrzeć, wolałabym umrzeć, "
-        "wolałbym nie żyć, wolałabym nie żyć, nie chcę żyć, nie chce żyć, nie chcę już żyć, "
-        "nie chce już żyć, nie chce juz zyc, żyć mi się nie chce, nie chce mi się żyć, "
-        "nie chce mi się już żyć, odechciało mi się żyć, nie chciałbym żyć, nie mam po co żyć, "
-        "nie mam dla kogo żyć, nie ma po co żyć, nie warto żyć, życie nie ma sensu, życie straciło sens, "
-        "życia nie ma sensu, bez sensu żyć, lepiej beze mnie, beze mnie będzie lepiej, beze mnie byłoby, "
-        "lepiej by było beze, lepiej by było jakby mnie nie było, lepiej by bylo jakbym, żeby mnie nie było, "
-        "jakby mnie nie było, gdyby mnie nie było, nie obudzić się, się nie obudzić, nie obudził, "
-        "nie obudziła, już się nie obudzić, więcej się nie obudzić, nie obudzę, zasnąć i nie, "
-        "zniknąć na zawsze, chcę zniknąć, chciałbym zniknąć, chciałabym zniknąć, nie istnieć, "
-        "przestać istnieć, zmęczony życiem, zmęczona życiem, mam dość życia, dosyć życia, dość tego życia, "
-        "marzę o śmierci, pragnę śmierci, myślę o śmierci, myśli o śmierci, myśli samobójcze, "
-        "myśli samobójczych, mysli samobojcze, nie chcę tu być, nie chcę już tu być, nie chcę dłużej żyć, "
-        "nie chcę dalej żyć, umrzeć bym chciał*, najlepiej umrzeć, lepiej umrzeć, lepiej gdybym umarł*, "
-        "gdybym umarł*, po co żyję, po co żyć, wolę umrzeć, wolałabym się nie obudzić, "
+        "wolałbym nie żyć, wolałabym nie żyć, nie chcę żyć, nie chce żyć, nie chcę już żyć, nie chce już żyć, "
+        "nie chce juz zyc, żyć mi się nie chce, nie chce mi się żyć, nie chce mi się już żyć, "
+        "odechciało mi się żyć, nie chciałbym żyć, nie mam po co żyć, nie mam dla kogo żyć, nie ma po co żyć, "
+        "nie warto żyć, życie nie ma sensu, życie straciło sens, życia nie ma sensu, bez sensu żyć, "
+        "lepiej beze mnie, beze mnie będzie lepiej, beze mnie byłoby, lepiej by było beze, "
+        "lepiej by było jakby mnie nie było, lepiej by bylo jakbym, żeby mnie nie było, jakby mnie nie było, "
+        "gdyby mnie nie było, nie obudzić się, się nie obudzić, nie obudził, nie obudziła, już się nie obudzić, "
+        "więcej się nie obudzić, nie obudzę, zasnąć i nie, zniknąć na zawsze, chcę zniknąć, chciałbym zniknąć, "
+        "chciałabym zniknąć, nie istnieć, przestać istnieć, zmęczony życiem, zmęczona życiem, mam dość życia, "
+        "dosyć życia, dość tego życia, marzę o śmierci, pragnę śmierci, myślę o śmierci, myśli o śmierci, "
+        "myśli samobójcze, myśli samobójczych, mysli samobojcze, nie chcę tu być, nie chcę już tu być, "
+        "nie chcę dłużej żyć, nie chcę dalej żyć, umrzeć bym chciał*, najlepiej umrzeć, lepiej umrzeć, "
+        "lepiej gdybym umarł*, gdybym umarł*, po co żyję, po co żyć, wolę umrzeć, wolałabym się nie obudzić, "
         "wolałbym się nie obudzić, chciałabym się nie obudzić, chciałbym się nie obudzić, "
         "chciałabym zasnąć na zawsze, zasnąć na zawsze, usnąć i nie, usnąć na zawsze, zasnąć i już, "
-        "żeby już nie być, żeby już się nie obudzić, nie być, już nie być, nie chciało się żyć, "
-        "odechciewa się żyć, odechciewa mi się żyć, nie mam ochoty żyć, nie mam siły żyć, "
-        "nie mam już siły żyć, nie ma sensu żyć, po co dalej żyć, bez sensu dalej żyć, "
-        "nie widzę sensu życia, sensu życia, życie nie ma, moje życie nie ma, lepiej by było gdybym, "
-        "lepiej gdyby mnie, byłoby lepiej beze, lepiej beze, śmierć byłaby, lepsza śmierć, śmierć lepsza, "
-        "marzę żeby umrzeć, modlę się o śmierć, żeby umrzeć, umarłbym, umarłabym, mogłabym umrzeć, "
+        "żeby już nie być, żeby już się nie obudzić, nie być, już nie być, nie chciało się żyć, odechciewa się żyć, "
+        "odechciewa mi się żyć, nie mam ochoty żyć, nie mam siły żyć, nie mam już siły żyć, nie ma sensu żyć, "
+        "po co dalej żyć, bez sensu dalej żyć, nie widzę sensu życia, sensu życia, życie nie ma, moje życie nie ma, "
+        "lepiej by było gdybym, lepiej gdyby mnie, byłoby lepiej beze, lepiej beze, śmierć byłaby, lepsza śmierć, "
+        "śmierć lepsza, marzę żeby umrzeć, modlę się o śmierć, żeby umrzeć, umarłbym, umarłabym, mogłabym umrzeć, "
         "mógłbym umrzeć, mam ochotę umrzeć, chce mi się umrzeć, chciało mi się umrzeć, zniknąć, "
-        "wszystkim byłoby lżej, zniknąć z tego świata, zmęczyło mnie życie, mam dosyć życia, "
-        "nie chcę tego życia, nie chcę już tego życia, nie chcę istnieć, dość życia, "
-        "nie chcę się już obudzić, nie chcę się obudzić, nie chce się budzić, nie chcę się rano obudzić, "
-        "nie chcę się więcej budzić, nie chcę już być, żyć nie chcę, żyć już nie chcę, umrzeć chcę, "
-        "żyć się odechciewa, nie chce zyc, chce umrzec, nie chce mnie tu być, nie obudzić, "
-        "zasnąć i się nie obudzić, chce zniknac, skończyć ze swoim życiem, żeby to się skończyło, "
-        "niech to się skończy, lepiej by było gdybym nie żył, lepiej by było jakbym, "
-        "modlę się żeby się nie obudzić"
+        "wszystkim byłoby lżej, zniknąć z tego świata, zmęczyło mnie życie, mam dosyć życia, nie chcę tego życia, "
+        "nie chcę już tego życia, nie chcę istnieć, dość życia, nie chcę się już obudzić, nie chcę się obudzić, "
+        "nie chce się budzić, nie chcę się rano obudzić, nie chcę się więcej budzić, nie chcę już być, "
+        "żyć nie chcę, żyć już nie chcę, umrzeć chcę, żyć się odechciewa, nie chce zyc, chce umrzec, "
+        "nie chce mnie tu być, nie obudzić, zasnąć i się nie obudzić, chce zniknac, skończyć ze swoim życiem, "
+        "żeby to się skończyło, niech to się skończy, lepiej by było gdybym nie żył, lepiej by było jakbym, "
+        "modlę się żeby się nie obudzić, nie chce sie obudzic, nie obudzic sie, jutro obudzić"
     ),
     C.HOPELESS: (
         "po co to wszystko, po co mi to wszystko, bez sensu, nie ma sensu, żadnego sensu, nie widzę sensu, "
