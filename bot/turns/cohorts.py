@@ -32,7 +32,7 @@ from core.dialogue.organiser.cohorts import closing_rows
 from core.dialogue.staff import cohort_effects as fx
 from core.dialogue.staff.messages import LinkPicture
 from core.watching import cohort as rules
-from core.watching.cohort import Closing, CohortTask, CohortWeek, Counted, Participant, Task, Terms
+from core.watching.cohort import Closing, CohortTask, CohortWeek, Counted, Participant, Task, Terms, Told
 
 BATCH = 50
 MOST_MEMBERS = 500  # admitted by one link: more means that the link has leaked
@@ -223,25 +223,35 @@ def _run_tasks(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: dat
     if not numbers:
         return
     everybody = store.participants(conn, c)
+    told = store.told_beside(conn, c.id, everybody)
     for number in numbers:
-        _publish(conn, c, everybody, number, now, aloud=number == numbers[-1])
+        _publish(conn, c, everybody, told, number, now, aloud=number == numbers[-1])
     if come[-1].task is Task.CLOSE:
-        _close(conn, c, now, everybody)
+        _close(conn, c, now, everybody, told)
 
 
 def _publish(
-    conn: Connection, c: Cohort, everybody: Iterable[Participant], number: int, now: datetime, *, aloud: bool
+    conn: Connection,
+    c: Cohort,
+    everybody: Iterable[Participant],
+    told: Told,
+    number: int,
+    now: datetime,
+    *,
+    aloud: bool,
 ) -> None:
     """Store one check-in's figures, and tell the group what it may know of them."""
-    told = store.weeks(conn, [c.id]).get(c.id, ())
-    week = rules.week(c.terms, everybody, number)
+    before = store.weeks(conn, [c.id]).get(c.id, ())
+    week = rules.week(c.terms, everybody, number, told)
     store.publish(conn, c.id, week, now)
-    before = rules.together(told)
-    after = rules.together((*told, week))
+    store.record(conn, c.id, told)
+    sum_ = rules.total_so_far(c.terms.counts, (*before, week), told)
     said: list[object] = []
-    if aloud and (week.attendance_shown or week.total is not None):
-        said.append(cm.GroupWeek(week, c.terms.weeks, c.terms.counts.value, after or None))
-    reached = rules.milestone(c.terms.counts, before, after)
+    if aloud and (week.kept_aloud is not None or week.total is not None):
+        whole = sum_ if sum_.total else None
+        aloud_week = replace(week, asked=None, kept=week.kept_aloud)
+        said.append(cm.GroupWeek(aloud_week, c.terms.weeks, c.terms.counts.value, whole))
+    reached = rules.milestone(c.terms.counts, rules.together(before), sum_.total or 0)
     if reached is not None:
         said.append(cm.GroupMilestone(c.terms.counts.value, reached))
     if said:
@@ -249,11 +259,19 @@ def _publish(
         to_group(conn, c, message, now, f"cohort/{c.id}/week/{number}")
 
 
-def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Participant] | None = None) -> None:
+def _close(
+    conn: Connection,
+    c: Cohort,
+    now: datetime,
+    everybody: Sequence[Participant] | None = None,
+    told: Told | None = None,
+) -> None:
     """Create and store the report, and send the organiser, the members and the group their parts."""
     everybody = store.participants(conn, c) if everybody is None else everybody
-    _publish_the_rest(conn, c, everybody, now)
-    report = closing_report(conn, c, everybody)
+    told = store.told_beside(conn, c.id, everybody) if told is None else told
+    _publish_the_rest(conn, c, everybody, told, now)
+    report = closing_report(conn, c, everybody, told)
+    store.record(conn, c.id, told)
     store.close(conn, c.id, now, report)
     occasion = f"cohort/{c.id}/closing"
     if c.organiser_chat is not None:
@@ -263,29 +281,30 @@ def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Parti
         )
         outbox.put(conn, [words, picture], now)
     own = {p.client_id: rules.own_check_ins(c.terms, p) for p in everybody}
-    told = [
+    parts = [
         _to(m, cm.CohortOver(c.name, *own.get(m.client_id, (0, 0))), now, f"{occasion}/{m.client_id}")
         for m in store.current_members(conn, c.id)
     ]
-    outbox.put(conn, told, now)
+    outbox.put(conn, parts, now)
     to_group(conn, c, cm.GroupClosing(rules.for_the_group(report)), now, f"{occasion}/group")
     store.untie(conn, c.id)
 
 
-def _publish_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], now: datetime) -> None:
+def _publish_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], told: Told, now: datetime) -> None:
     """Ended early: check-ins that have passed but were not published yet are included in the report."""
-    told = {w.number for w in store.weeks(conn, [c.id]).get(c.id, ())}
+    before = {w.number for w in store.weeks(conn, [c.id]).get(c.id, ())}
     today = now.astimezone(c.zone).date()
     for number in range(c.terms.weeks + 1):
-        if number not in told and c.terms.check_in(number) <= today:
-            store.publish(conn, c.id, rules.week(c.terms, everybody, number), now)
+        if number not in before and c.terms.check_in(number) <= today:
+            store.publish(conn, c.id, rules.week(c.terms, everybody, number, told), now)
+            store.record(conn, c.id, told)
 
 
-def closing_report(conn: Connection, c: Cohort, everybody: Sequence[Participant]) -> Closing:
+def closing_report(conn: Connection, c: Cohort, everybody: Sequence[Participant], told: Told) -> Closing:
     """The report; with every measure only for an organiser who coaches everybody in it."""
     measures = rules.EVERY_MEASURE if store.coached_by_all(conn, c) else rules.ENERGY_ONLY
     shown: tuple[CohortWeek, ...] = store.weeks(conn, [c.id]).get(c.id, ())
-    return rules.closing(c.name, c.terms, everybody, shown, measures)
+    return rules.closing(c.name, c.terms, everybody, shown, told, measures)
 
 
 def next_at(conn: Connection) -> datetime | None:

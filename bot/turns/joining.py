@@ -121,7 +121,7 @@ def _cohort(turn: TurnEffects, invitation: Invitation) -> None:
     """Enter a cohort, even after its start. The step does the talking."""
     if invitation.cohort_id is None or turn.client is None:
         return
-    store.join(turn.conn, invitation.cohort_id, turn.client.id, turn.now)
+    store.join(turn.conn, invitation.cohort_id, turn.client.id, turn.now, agreed=True)
     audit.note(turn.conn, turn.now, f"client/{turn.client.id}", "joined_cohort", turn.client.id)
 
 

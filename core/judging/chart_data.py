@@ -246,7 +246,7 @@ def pressure_week(readings: Sequence[Reading], zone: tzinfo, profile: Profile) -
         )
         for n, day in enumerate(dates)
     )
-    limit, source = _home_limit(profile, profile.age_on(day_of(newest[-1], zone)) if newest else None)
+    limit, source = home_limit(profile, profile.age_on(day_of(newest[-1], zone)) if newest else None)
     return PressureWeekChart(days, mean, limit, source)
 
 
@@ -261,7 +261,8 @@ def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool
     )
 
 
-def _home_limit(profile: Profile, age: int | None) -> tuple[Pressure | None, str]:
+def home_limit(profile: Profile, age: int | None) -> tuple[Pressure | None, str]:
+    """The limit from which the mean of a home week is raised, and its source; None in pregnancy."""
     if Caution.PREGNANCY in profile.cautions:
         return None, ""
     table = mean_limits(age, "nice")

@@ -8,15 +8,17 @@ far away is uncertain: one question is asked. Nothing here is a diagnosis.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from functools import cache, lru_cache
 
 from core.language import ENGLISH, LANGUAGES, Level, Lexicon, plain
-from core.language.cache import memoized
+from core.language.cache import SHORT, memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
+from core.language.known_conditions import Known, known_conditions
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
 from core.language.signs import (
     AMISS,
@@ -35,6 +37,25 @@ from core.language.signs import (
 __all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
 
 BESIDE = 2  # words between a thing and what it does
+NOT_ACUTE = (  # words beside a condition one lives with
+    (HOW_IT_IS_SAID - {C.NOW, C.JUST_NOW, C.EARLIER})
+    | BODY
+    | {
+        C.BLOOD,
+        C.PRESS,
+        C.TABLETS,
+        C.VITAL,
+        C.PART,
+        C.MEDICINE,
+        C.DO,
+        C.FEEL,
+        C.SCENE,
+        C.DOWN,
+        C.SKIP,
+        C.FALL_FROM,
+        C.METER,
+    }
+)
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
@@ -51,6 +72,7 @@ SINGLE_WORDS = 32768  # kept, each by itself; whole messages never are
 LONG_STORY = 40  # words: in a longer text points come together by themselves
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.7  # of the words known in the best language: what a language must know to be heard as well
+_FIGURES = re.compile(r"\d+")
 SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
 
 
@@ -100,12 +122,40 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
     All languages are read: in distress people fall back on the language of their childhood. Slips of the hand are
     forgiven in the client's language, in English and in the language most of the message is in.
     """
+    if len(text) <= SHORT and _is_harmless(_FIGURES.sub("0", text), words):
+        return None
+    found = _most_pressing(text, words)
+    lived_with = known_conditions(plain(text), words) if found is not None else None
+    return found if found is None or lived_with is None else _but_known(found, lived_with, words)
+
+
+def _but_known(found: Sighting, lived_with: Known, words: Lexicon) -> Sighting | None:
+    """The sign of a message that tells of a condition one lives with, if it tells of anything else."""
+    beside = _most_pressing(lived_with.rest, words)
+    if beside is not None:
+        return found if lived_with.perhaps_now else beside
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        read_in = _prepared(read(cut(lived_with.rest, lexicon.elision), _table(lexicon), False))
+        if not read_in.at.keys() <= NOT_ACUTE:
+            return found  # "I am epileptic and it happened just now"
+    return replace(found, when=When.LONG_AGO, certain=False) if lived_with.perhaps_now else None
+
+
+def _most_pressing(text: str, words: Lexicon) -> Sighting | None:
     named = [s for s in sightings(text, words) if not s.denied]
     for level, certain in _ORDER:
         for sighting in named:
             if sighting.level is level and sighting.certain is certain:
                 return sighting
     return None
+
+
+@memoized
+def _is_harmless(shape: str, words: Lexicon) -> bool:
+    """Whether no sign is possible whatever the figures are: "0.0 kg". Answers differ in their figures alone."""
+    folded = plain(shape)
+    shown = [(_all_shown(cut(folded, one.elision), one, True), one) for one in _read_in(words)]
+    return not any(_possible(bits, one) or _may_tell_enough(bits, one) for bits, one in shown)
 
 
 def sightings(text: str, words: Lexicon) -> list[Sighting]:
@@ -222,17 +272,9 @@ class _Read:
 
 def _sightings(pieces: list[str], words: Lexicon, forgiving: bool) -> list[Sighting]:
     """The signs one language sees in a message."""
-    shown = 0
-    for piece in pieces:
-        shown |= _shown(piece, words, forgiving)
-    possible = [
-        sign
-        for bit, signs in _needed(words)
-        if shown & bit
-        for sign, others in signs
-        if all(shown & other for other in others)
-    ]
-    if not possible and sum(points for bit, points in _tells(words) if shown & bit) < ENOUGH:
+    shown = _all_shown(pieces, words, forgiving)
+    possible = _possible(shown, words)
+    if not possible and not _may_tell_enough(shown, words):
         return []  # as with nearly every message
     r = _prepared(read(pieces, _table(words), forgiving))
     matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
@@ -240,6 +282,29 @@ def _sightings(pieces: list[str], words: Lexicon, forgiving: bool) -> list[Sight
     if not seen and (told := _told(r)) and (s := _sighting(r, BY_POINTS, told, matches)) is not None:
         seen.append(s)
     return seen
+
+
+def _all_shown(pieces: list[str], words: Lexicon, forgiving: bool) -> int:
+    """The bits of the concepts that the words of a message may begin."""
+    shown = 0
+    for piece in pieces:
+        shown |= _shown(piece, words, forgiving)
+    return shown
+
+
+def _possible(shown: int, words: Lexicon) -> list[Sign]:
+    """The signs all of whose parts have a word in the message."""
+    return [
+        sign
+        for bit, signs in _needed(words)
+        if shown & bit
+        for sign, others in signs
+        if all(shown & other for other in others)
+    ]
+
+
+def _may_tell_enough(shown: int, words: Lexicon) -> bool:
+    return sum(points for bit, points in _tells(words) if shown & bit) >= ENOUGH
 
 
 @cache

@@ -128,6 +128,26 @@ def when(text: str, words: Lexicon, today: date) -> date | None:
     return today if any(m.has("today") for m in marks) else None
 
 
+def since(text: str, words: Lexicon, today: date) -> date | None:
+    """The day from which somebody wants to look back: "since January", "since 3 May", "the last 3 months". Not after
+    today; a month without a day is its first day. None if no day is named.
+    """
+    marks = _marks(text, words)
+    for i, mark in enumerate(marks):
+        if (month := mark.value("months")) is not None and len(marks) > 1:
+            beside = [m.text.rstrip(".") for m in (*marks[max(0, i - 2) : i], *marks[i + 1 : i + 2])]
+            days = [int(t) for t in beside if t.isdecimal() and len(t) <= 2 and 1 <= int(t) <= 31]
+            found = _valid(today.year, month + 1, days[0] if days else 1)
+            return found if found is None or found <= today else _valid(today.year - 1, month + 1, found.day)
+        count = int(mark.text) if mark.text.isdecimal() and len(mark.text) <= 2 else 1
+        length = _at(marks, i + 1) if mark.text.isdecimal() else mark
+        if length.has("week") or length.has("month"):
+            return today - timedelta(days=count * (7 if length.has("week") else 30))
+        if (weekday := mark.value("weekdays")) is not None:
+            return today - timedelta(days=(today.weekday() - weekday - 1) % 7 + 1)
+    return None
+
+
 def _relative(marks: Sequence[_Mark], i: int, today: date) -> date | None:
     """The day expressed by the words from mark `i` on: "tomorrow", "2 weeks", "next month", "3 May"."""
     mark, before, after = marks[i], _at(marks, i - 1), _at(marks, i + 1)

@@ -407,18 +407,17 @@ CONCEPTS: dict[C, str] = {
     ),
     # medicines and poisons
     C.OVERDOSE: (
-        "overdos*, od'd, poisoned myself, took too many, taken too many, took too much, "
-        "taken too much of my, double dosed, doubled up on my, double dose, wrong dose, too many pills, "
-        "too many tablets, too many painkillers, too much medication, too much insulin, too much medicine, "
-        "od, ive od, took the lot, took them all, taken them all, swallowed the lot, swallowed them all, "
+        "overdos*, od'd, poisoned myself, took too many, taken too many, took too much, taken too much of my, "
+        "double dosed, doubled up on my, double dose, wrong dose, too many pills, too many tablets, "
+        "too many painkillers, too much medication, too much insulin, too much medicine, i od, an od, od on, "
+        "od with, ive od, took the lot, took them all, taken them all, swallowed the lot, swallowed them all, "
         "took every one, every one in the box, took all of them, took all my, taken all my, taken the lot, "
         "swallowed the whole, emptied the packet, emptied the bottle, downed the bottle, whole weeks worth, "
-        "instead of one, took loads of, took a load of, took two lots, took it twice, taken it twice, "
-        "took double, taken double, swallowed a load, swallowed loads, took a bunch, took a handful, "
-        "a whole bottle, a whole packet, packet of paracetamol, all the pills, all my pills, "
-        "all the tablets, all my tablets, taken everything in the cupboard, tablets i had left, "
-        "double my dose, two doses, twice my insulin, doubled my insulin, my insulin twice, wrong insulin, "
-        "too much warfarin"
+        "instead of one, took loads of, took a load of, took two lots, took it twice, taken it twice, took double, "
+        "taken double, swallowed a load, swallowed loads, took a bunch, took a handful, a whole bottle, "
+        "a whole packet, packet of paracetamol, all the pills, all my pills, all the tablets, all my tablets, "
+        "taken everything in the cupboard, tablets i had left, double my dose, two doses, twice my insulin, "
+        "doubled my insulin, my insulin twice, wrong insulin, too much warfarin"
     ),
     C.TOOK: (
         "took, taken, take, taking, had, gave myself, injected, necked, popped, downed, swallow*, given myself, "
@@ -1053,7 +1052,8 @@ CONCEPTS: dict[C, str] = {
         "killed it on, killed the, pupils at school, my pupils, the pupils in, as if, as though, dropped out of, "
         "went over on, went over the, dog collapsed, cat collapsed, healed, healed perfectly, choked me up, "
         "choked him up, bleeding typical, bleeding bus, bleeding late, bleeding trains, blinding headache of, "
-        "headache of a, sick on the rug, sick on the carpet, cat was sick, dog was sick, straight to my chest"
+        "headache of a, sick on the rug, sick on the carpet, cat was sick, dog was sick, straight to my chest, "
+        "bloody stupid, bloody useless, bloody annoying"
     ),
 }
 

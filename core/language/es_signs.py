@@ -937,7 +937,9 @@ CONCEPTS: dict[C, str] = {
         "de la nada, hace un mes nada, antes nada, lazos de sangre, hermano de sangre, hermana de sangre, "
         "naranja de sangre, donante de sangre, banco de sangre, sin aliento con el paisaje, "
         "sin aliento con las vistas, sin aliento con la vista, santo al cielo, el cielo y, vómito el perro, "
-        "vomitó el perro, vomitó el gato, el perro vomitó, el gato vomitó"
+        "vomitó el perro, vomitó el gato, el perro vomitó, el gato vomitó, para qué sirve esta prueba, "
+        "para qué sirve la prueba, para qué sirve el test, para qué sirve este test, para qué sirve la cinta, "
+        "para qué sirve medir*, para qué sirve pesar*, para qué sirve el número"
     ),
 }
 

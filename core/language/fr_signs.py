@@ -164,7 +164,7 @@ CONCEPTS: dict[C, str] = {
         "je vois plus rien, vois plus rien, vision trouble d'un coup"
     ),
     C.CONFUSED: (
-        "confus, confuse, confusion, désorienté*, perdu*, embrouillé*, à l'ouest, égaré*, hagard*, "
+        "confus, confuse, confusion, désorienté*, embrouillé*, à l'ouest, égaré*, hagard*, "
         "comprends plus rien, mélange tout, dans le brouillard, incohérent*, embrumé*, plus rien comprendre, "
         "dit n'importe quoi, raconte n'importe quoi, je suis perdu, je suis perdue, complètement perdu, "
         "complètement perdue, est perdu, est perdue"

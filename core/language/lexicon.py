@@ -67,6 +67,7 @@ class WordRole(StrEnum):
     SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
     MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
     PLEASE = "please"  # politeness around a request
+    FAREWELL = "farewell"  # "see you on the 14th": what follows is a day
     LEAD = "lead"  # introduces a reading without meaning of its own: "the scales say", "I got", "top"
 
 
@@ -109,6 +110,38 @@ class Intent(StrEnum):
     REPEAT = "repeat"  # say it again
     NOT_SAY = "not_say"  # "rather not say"
     DONT_KNOW = "dont_know"
+
+
+class Question(StrEnum):
+    """What a client asks or remarks in the middle of everyday life. A text that fits several is the first of them."""
+
+    MEDICAL = "medical"  # tablets, illness, exercise with a complaint: for somebody who treats people
+    FOOD = "food"
+    FREE = "free"
+    WHO_SEES = "who_sees"
+    FOR_COACH = "for_coach"  # words meant for the coach
+    WHO = "who"  # who writes here
+    HOW_ARE_YOU = "how_are_you"
+    PHOTO = "photo"
+    HOW_LONG = "how_long"
+    HOW_OFTEN = "how_often"
+    MUST = "must"
+    MISSED = "missed"
+    WEIGH = "weigh"  # may I weigh myself?
+    CHANGED = "changed"  # "I have lost 2 kilos", "did my waist go down?"
+    SINCE = "since"  # a picture from a day on
+    FIRST = "first"  # the value at the start
+    LAST = "last"
+    OVER = "over"
+    NEXT = "next"
+    NORMAL = "normal"  # what is usual for somebody like me?
+    WHY_TEST = "why_test"
+    MEANING = "meaning"
+    DOING = "doing"
+    GOOD = "good"  # "is that good?"
+    SWEARING = "swearing"
+    BYE = "bye"
+    GLAD = "glad"
 
 
 class Level(StrEnum):
@@ -192,8 +225,9 @@ class Lexicon:
     (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
-    litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips:
-    everyday words a letter away from a sign (`core.language.no_slips`).
+    litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
+    letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
+    order. questions: lines of word groups, see `core.language.questions`.
     """
 
     code: str
@@ -220,6 +254,8 @@ class Lexicon:
     concepts: Mapping[Concept, str] = field(default_factory=dict)
     answers: Mapping[Answer, str] = field(default_factory=dict)
     destroys: Destroys = Destroys()
+    balance_stages: tuple[tuple[str, ...], ...] = ()
+    questions: Mapping[Question, tuple[str, ...]] = field(default_factory=dict)
 
 
 def split(phrases: str) -> tuple[str, ...]:

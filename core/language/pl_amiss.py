@@ -195,8 +195,7 @@ AMISS: dict[C, str] = {
         "nie wstrzykuj*, mniej biorę, biorę mniej, biore mniej, zmniejszam, ograniczam, odstawi*, odstawiam"
     ),
     C.DOWN: (
-        "kg, kilo, kilogram*, schud*, chud*, wag*, leci*, lecialy, lecą, spada*, waga, szczupł*, odchudz*, "
-        "mniej ważyć"
+        "kg, kilo, kilogram*, schud*, chud*, wag*, leci*, lecialy, lecą, spada*, waga, szczupł*, odchudz*, mniej ważyć"
     ),
     C.LOW_SHOWN: (
         "lo, low, nisk*, niski, niskie, strzałka w dół, strzałki w dół, strzalki w dol, strzalka w dol, "

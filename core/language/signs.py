@@ -211,12 +211,14 @@ SIGNS: tuple[Sign, ...] = tuple(_signs())
 
 BY_POINTS = Sign(AMISS, EMERGENCY, (), sure=False, net=True)  # where no combination stands, but enough is told
 ENOUGH = 9  # points of different rows that are asked about
-TELLS: tuple[tuple[int, Part], ...] = (  # how much words tell of danger; a row counts once in a message, a word in one row
+TELLS: tuple[
+    tuple[int, Part], ...
+] = (  # how much words tell of danger; a row counts once in a message, a word in one row
     # Found by logistic regression on the tuned sentences of six languages, nearly half of each alarm's words left out,
     # beside 2,100 everyday sentences; rounded by hand. A row may be moved a point or two without harm.
     (10, (C.KILL_SELF, C.DEATH_WISH, C.BRINK, C.FAREWELL, C.CUT_SELF)),
     (8, (C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.INHALER)),
-    (8, (C.FAINTED, C.CAME_ROUND, C.DIZZY)),
+    (8, (C.FAINTED, C.DIZZY)),
     (8, (C.SEIZURE, C.JERKING, C.SHAKY, C.RIGOR)),
     (8, (C.BLEED, C.BLOOD, C.HAEMORRHAGE)),
     (8, (C.VOMIT, C.NAUSEA, C.COUGH)),
@@ -258,7 +260,6 @@ TELLS: tuple[tuple[int, Part], ...] = (  # how much words tell of danger; a row 
     (3, (C.URGENT, C.AMBULANCE)),
     (2, (C.PART,)),
     (2, (C.PRESS,)),
-    (2, (C.JUST_NOW,)),
     (-3, (C.IMAGINED,)),
     (-3, (C.EFFORT,)),
     (-3, (C.THING,)),

@@ -29,6 +29,7 @@ from core.references import (
     heart_rate_max,
     helplines,
     kline_1987,
+    low_sugar,
     must,
     one_leg_stance_springer_2007,
     repeats,
@@ -57,7 +58,7 @@ from core.references import (
 )
 from core.sources import Source
 
-_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES)
+_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES, low_sugar.SOURCES)
 
 _BODY = (
     bmi_who.SOURCES,

@@ -181,18 +181,32 @@ def cohort_said(said: om.CohortSaid, v: Voice) -> str:
             v.say("A group chat is connected.") if said.grouped else v.say("No group chat is connected."),
         ),
         v.lines(*(_week(v, w, said.counts) for w in said.told)),
-        v.say("Together so far: {total}.", total=cohort_figures.total(v, said.counts, together)) if together else "",
+        v.say(
+            "Together so far: {total} ({scope}).",
+            total=cohort_figures.total(v, said.counts, together),
+            scope=cohort_figures.scope(v, sum(w.total is not None for w in said.told), said.people),
+        )
+        if together
+        else "",
     )
 
 
 def _week(v: Voice, week: CohortWeek, counts: str) -> Html:
-    attended = v.say(
-        "{week}: {kept} checked in",
-        week=cohort_figures.check_in_name(v, week),
-        kept=cohort_figures.kept_of(v, week.kept, week.asked),
-    )
-    if week.total is None or counts == Counted.CHECK_INS:
+    name = cohort_figures.check_in_name(v, week)
+    if week.kept is None or week.asked is None:
+        attended = v.say("{week}: {withheld}", week=name, withheld=cohort_figures.withheld(v))
+    else:
+        kept = cohort_figures.kept_of(v, week.kept, week.asked)
+        attended = v.say("{week}: {kept} checked in", week=name, kept=kept)
+    if counts == Counted.CHECK_INS or not week.number:
         return attended
+    if week.total is None:
+        hidden = v.say(
+            "{counted}: {withheld}",
+            counted=cohort_figures.counted(v, counts),
+            withheld=cohort_figures.withheld(v),
+        )
+        return v.lines(attended, hidden) if week.kept is not None else attended
     return v.listed([attended, cohort_figures.total(v, counts, week.total)])
 
 

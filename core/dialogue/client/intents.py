@@ -45,7 +45,8 @@ def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
 
 def courtesy(d: ClientStep, intent: Intent) -> None:
     """A thank-you or a hello: answered in kind; an open question is repeated."""
-    said = m.Hello() if intent is Intent.GREETING else m.YouAreWelcome()
+    glad = m.Plainly("glad", d.facts.coach_name)
+    said = m.Hello() if intent is Intent.GREETING else glad if intent is Intent.WELL else m.YouAreWelcome()
     d.say(said, *(() if help_and_menu.waiting(d) else help_and_menu.menu(d)))
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])

@@ -78,7 +78,14 @@ class SkipCost:
 
 @dataclass(frozen=True, slots=True)
 class TooYoung:
-    """Samehour is for people of 18 and over."""
+    """Samehour is for people of 18 and over; everything is erased."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class ForAdults:
+    """Samehour is for people of 18 and over: enrolment has stopped, and a mistake can still be put right for a day."""
 
     coach: str
 
@@ -287,6 +294,36 @@ class AskAgain:
 
 
 @dataclass(frozen=True, slots=True)
+class AskEither:
+    """A rating between whole numbers: which of them?"""
+
+    measure: str
+    either: tuple[Decimal, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SendRight:
+    """The value asked back was not meant: please send the right one."""
+
+    measure: str
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhichDay:
+    """A correction that may mean the answer of several days: which of them? new: None if numbers are hidden."""
+
+    measure: str
+    new: Amount | None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NotRead:
+    """A message that does not answer the open question, which is put again after this."""
+
+
+@dataclass(frozen=True, slots=True)
 class StillUnclear:
     """Not understood a second time: offer buttons instead of the same sentence."""
 
@@ -406,6 +443,149 @@ class WhichMeasure:
     """A bare number while nothing is asked: what does it measure?"""
 
 
+# --- everyday questions -----------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Plainly:
+    """A short answer that is the same for everybody. key: of the answer.  number: of the emergency service, or ""."""
+
+    key: str
+    coach: str
+    number: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class OfferToPass:
+    """Words for the coach, or a question nobody answers here: shall they go to the coach as written?
+
+    why: "for_coach", "medical", "food" or "unknown".
+    """
+
+    why: str
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class LastReading:
+    """What the record has: the last value, or the one at the start."""
+
+    measure: str
+    amount: Amount
+    second: Decimal | None
+    day: date
+    first: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class NoReadingYet:
+    """Nothing of this measure is in the record that one could speak of. next: check-in."""
+
+    measure: str
+    next: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class OnlyCoachSees:
+    """The client chose not to see these numbers."""
+
+    measure: str
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class WhyMeasure:
+    """What a measure is good for."""
+
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class UsualFor:
+    """What a published table has as usual, or advises, for this person. low, high: None if it is open on that side."""
+
+    measure: str
+    low: Amount | None
+    high: Amount | None
+    second: Decimal | None = None  # diastolic limit
+
+
+@dataclass(frozen=True, slots=True)
+class NoUsual:
+    """No published table says what is usual for this person."""
+
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChanceMeans:
+    """What a change beyond chance is. error: of this measure, None if unknown or nothing was said yet."""
+
+    measure: str
+    error: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class WeighToday:
+    """May I weigh myself today? answer: "yes", "directed", "left_out", "wait". on: when it counts again."""
+
+    answer: str
+    coach: str
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ByRecord:
+    """The client speaks of a change; what follows is what the record says."""
+
+
+@dataclass(frozen=True, slots=True)
+class OnlyOne:
+    """One official reading so far, so no change can be told. next: check-in."""
+
+    measure: str
+    next: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class Doing:
+    """How it goes: measures by what their last official reading is worth against the first."""
+
+    better: tuple[str, ...] = ()
+    same: tuple[str, ...] = ()
+    changed: tuple[str, ...] = ()
+    worse: tuple[str, ...] = ()
+    early: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class EndOf:
+    """When a programme ends. name: of the cohort; last: its last check-in."""
+
+    name: str
+    last: date
+
+
+@dataclass(frozen=True, slots=True)
+class NoEnd:
+    """No end is set. next: check-in."""
+
+    coach: str
+    next: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class StillOpen:
+    """After an answer: the question that is open, briefly."""
+
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
+class NotStored:
+    """A number inside a question is no reading."""
+
+
 # --- weighing too often -----------------------------------------------------------------------------------------
 
 
@@ -470,10 +650,11 @@ class GateSigns:
 
 @dataclass(frozen=True, slots=True)
 class GateStopped:
-    """No test today; plain advice."""
+    """No test today; plain advice. at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -600,7 +781,10 @@ class StoodDown:
 
 @dataclass(frozen=True, slots=True)
 class CoachTold:
+    """at: the client's local time at which the coach will be told, if it is night for them; None: they are told now."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -655,10 +839,12 @@ class PressureSettled:
 
 @dataclass(frozen=True, slots=True)
 class FastGain:
-    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified."""
+    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified.
+    at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -862,6 +1048,55 @@ class SettingsSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class HealthNoted:
+    """What was understood of the client's health, said back. begun, over: cautions.  taken, stopped: medicines that
+    slow the pulse. place: a zone.  left_out, asked_again: measures that are no longer asked, or are again.  grief: a
+    loss. coach: who hears of it, "" for nobody."""
+
+    begun: tuple[str, ...] = ()
+    over: tuple[str, ...] = ()
+    taken: tuple[str, ...] = ()
+    stopped: tuple[str, ...] = ()
+    height: Amount | None = None
+    year: int | None = None
+    sex: str = ""
+    background: str = ""
+    mass: Unit | None = None
+    length: Unit | None = None
+    place: str = ""
+    left_out: tuple[str, ...] = ()
+    asked_again: tuple[str, ...] = ()
+    grief: bool = False
+    coach: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthAsBefore:
+    """What they say of their health is already known so."""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthUndone:
+    """What was noted last is as it was before."""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthNotNoted:
+    """They do not want it noted."""
+
+
+@dataclass(frozen=True, slots=True)
+class AskHealth:
+    """Not sure: shall this be noted? what: "caution", "medicine", "background", "stature", ...; value: its key.
+    over: it no longer applies."""
+
+    what: str
+    value: str
+    over: bool
+    height: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class NumbersChanged:
     numbers: str
 
@@ -954,7 +1189,10 @@ class AskWord:
 
 @dataclass(frozen=True, slots=True)
 class WordPassed:
+    """at: the client's local time at which it arrives, if it is night for the coach; None: at once."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 
 from core.dialogue.client import check_in
@@ -19,6 +19,7 @@ from core.judging.goals import Goal, check
 from core.language.intents import when
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
+from core.schedule import instant
 
 GOALS_FOR = tuple(key for key, measure in MEASURES.items() if measure.goal)
 POINTS_FOR_A_CHART = 2
@@ -37,20 +38,29 @@ def showable(d: ClientStep) -> tuple[str, ...]:
     )
 
 
-def progress(d: ClientStep, named: str = "") -> None:
-    """Show a chart, or ask which. Early weights are never on it."""
+def progress(d: ClientStep, named: str = "", since: str = "") -> None:
+    """Show a chart, or ask which. Early weights are never on it. since: an ISO date from which to draw."""
     measures = showable(d)
     if named in measures:
-        show(d, MEASURES[named])
+        show(d, MEASURES[named], since)
     elif len(measures) == 1:
-        show(d, MEASURES[measures[0]])
+        show(d, MEASURES[measures[0]], since)
     elif measures:
-        d.say(m.AskProgress(measures), *rows_of(*(Choice(f"measure:{k}", f"chart:{k}") for k in measures)))
+        tail = f":{since}" if since else ""
+        d.say(m.AskProgress(measures), *rows_of(*(Choice(f"measure:{k}", f"chart:{k}{tail}") for k in measures)))
     else:
         d.say(m.NothingToShow(d.next_slot()))
 
 
-def show(d: ClientStep, measure: Measure) -> None:
+def _from_day(d: ClientStep, since: str) -> datetime | None:
+    """The start of a local day; None if `since` is no date."""
+    try:
+        return instant(date.fromisoformat(since), time(0), d.facts.zone)
+    except ValueError:
+        return None
+
+
+def show(d: ClientStep, measure: Measure, since: str = "") -> None:
     if measure.key not in showable(d):
         d.say(m.NothingToShow(d.next_slot()))
         return
@@ -60,9 +70,9 @@ def show(d: ClientStep, measure: Measure) -> None:
     elif measure.series:
         d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone, d.facts.profile)))
     else:
-        since = d.facts.plan.baseline_since
+        start = _from_day(d, since) or d.facts.plan.baseline_since
         unit = d.unit(measure)
-        d.say(m.Picture(chart_data.trend(measure, readings, d.facts.profile, d.facts.zone, unit, since)))
+        d.say(m.Picture(chart_data.trend(measure, readings, d.facts.profile, d.facts.zone, unit, start)))
 
 
 # --- goals ------------------------------------------------------------------------------------------------------

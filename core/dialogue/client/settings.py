@@ -6,13 +6,13 @@ from dataclasses import replace
 from datetime import time, timedelta
 
 from core.care import NumberVisibility
-from core.dialogue.client import check_in, coach_thread, enrolment, pausing
+from core.dialogue.client import check_in, coach_thread, enrolment, health, pausing
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import ChangeClient
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
-from core.dialogue.kit.messages import AskLanguage, LanguageChanged, WhichPlace
+from core.dialogue.kit.messages import AskLanguage, LanguageChanged
 from core.dialogue.kit.step import rows_of
 from core.language import LANGUAGES, plain
 from core.language.intents import weekday_and_time, when
@@ -97,7 +97,7 @@ def set_zone(d: ClientStep, text: str) -> None:
     if len(found) != 1:
         if not isinstance(d.asking, Setting):
             d.ask(Setting("zone", "", d.asking))
-        d.say(WhichPlace(found[:6]), *rows_of(*(Choice("place", f"zone:{z}"[:64], z) for z in found[:6])))
+        health.which_place(d, found)
         return
     slot = enrolment.set_slot(d, zone_name=found[0])
     d.say(m.ZoneChanged(slot.zone_name, slot.weekday, slot.at))

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from core.watching.cohort import Closing, CohortWeek
+from core.watching.cohort import Closing, CohortWeek, Sum
 
 # --- members ----------------------------------------------------------------------------------------------------
 
@@ -124,12 +124,12 @@ class GroupStarts:
 
 @dataclass(frozen=True, slots=True)
 class GroupWeek:
-    """Pooled figures of one check-in, of `weeks`. together: total published so far, or None."""
+    """Pooled figures of one check-in, of `weeks`, as a group may hear them. together: the total so far, or None."""
 
     week: CohortWeek
     weeks: int
     counts: str
-    together: int | None
+    together: Sum | None
 
 
 @dataclass(frozen=True, slots=True)

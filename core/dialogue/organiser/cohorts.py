@@ -105,6 +105,7 @@ def show(d: StaffStep, c: CohortFact) -> None:
             sum(m.left is not None for m in c.members),
             c.grouped,
             c.weeks,
+            c.people,
         ),
         *page_rows(c),
     )
@@ -132,8 +133,7 @@ def closing_rows(cohort_id: int) -> Rows:
 
 
 def begin(d: StaffStep, value: str) -> None:
-    d.ask(PlanningCohort("name"))
-    d.say(om.AskCohortName(not d.facts.cohorts), _keep())
+    _ask(d, PlanningCohort("name"))
 
 
 def _keep() -> tuple[Choice, ...]:
@@ -191,7 +191,36 @@ def _iso(value: str) -> date | None:
 
 
 def _named(d: StaffStep, asking: PlanningCohort, name: str) -> None:
-    d.ask(replace(asking, question="start", name=name))
+    _ask(d, replace(asking, question="start", name=name))
+
+
+def _ask(d: StaffStep, asking: PlanningCohort) -> None:
+    """Put the open question."""
+    d.ask(asking)
+    match asking.question:
+        case "name":
+            d.say(om.AskCohortName(not d.facts.cohorts), _keep())
+        case "start":
+            _say_starts(d, asking.name)
+        case "weeks":
+            d.say(om.AskCohortWeeks(), tuple(Choice("in_weeks", f"coweeks:{n}", f"{n}") for n in WEEKS), _keep())
+        case "time":
+            hours = (Choice("hour", f"cotime:{h}", h) for h in HOURS)
+            d.say(om.AskCohortTime(asking.weekday), *rows_of(*hours, width=3), _keep())
+        case "counts":
+            choices = (Choice(f"counts:{c.value}", f"cocounts:{c.value}") for c in Counted)
+            d.say(om.AskCohortCounts(), *rows_of(*choices, width=1), _keep())
+        case _:
+            coaches = (Choice("coach_named", f"cocoach:{n}", name) for n, (_, name) in enumerate(_coaches(d)))
+            d.say(om.AskCohortCoach(), *rows_of(*coaches), (Choice("no_newcomers", "cocoach:none"),), _keep())
+
+
+def planning_again(d: StaffStep, asking: PlanningCohort) -> None:
+    """Repeat the open question about a new cohort."""
+    _ask(d, asking)
+
+
+def _say_starts(d: StaffStep, name: str) -> None:
     monday = d.today + timedelta(days=7 - d.today.weekday())
     days = (monday, monday + timedelta(days=7), monday + timedelta(days=14))
     d.say(
@@ -203,17 +232,14 @@ def _starts(d: StaffStep, asking: PlanningCohort, day: date | None) -> None:
     if day is None or not d.today <= day <= d.today + AHEAD:
         d.say(om.CohortUnclear("start"), _keep())
         return
-    d.ask(replace(asking, question="weeks", starts=day, weekday=day.weekday()))
-    d.say(om.AskCohortWeeks(), tuple(Choice("in_weeks", f"coweeks:{n}", f"{n}") for n in WEEKS), _keep())
+    _ask(d, replace(asking, question="weeks", starts=day, weekday=day.weekday()))
 
 
 def _weeks(d: StaffStep, asking: PlanningCohort, weeks: int) -> None:
     if not SHORTEST <= weeks <= LONGEST:
         d.say(om.CohortUnclear("weeks"), _keep())
         return
-    d.ask(replace(asking, question="time", weeks=weeks))
-    hours = (Choice("hour", f"cotime:{h}", h) for h in HOURS)
-    d.say(om.AskCohortTime(asking.weekday), *rows_of(*hours, width=3), _keep())
+    _ask(d, replace(asking, question="time", weeks=weeks))
 
 
 def _time(d: StaffStep, asking: PlanningCohort, weekday: int | None, at: time | None) -> None:
@@ -222,9 +248,7 @@ def _time(d: StaffStep, asking: PlanningCohort, weekday: int | None, at: time | 
         d.ask(replace(asking, weekday=weekday))
         d.say(om.CohortUnclear("time"), _keep())
         return
-    d.ask(replace(asking, question="counts", weekday=weekday, at=at.isoformat("minutes")))
-    choices = (Choice(f"counts:{c.value}", f"cocounts:{c.value}") for c in Counted)
-    d.say(om.AskCohortCounts(), *rows_of(*choices, width=1), _keep())
+    _ask(d, replace(asking, question="counts", weekday=weekday, at=at.isoformat("minutes")))
 
 
 def _counts(d: StaffStep, asking: PlanningCohort, counts: Counted | None) -> None:
@@ -235,9 +259,7 @@ def _counts(d: StaffStep, asking: PlanningCohort, counts: Counted | None) -> Non
     if d.coach or not _coaches(d):
         _make(d, asking, d.facts.coach_id)
         return
-    d.ask(asking)
-    choices = (Choice("coach_named", f"cocoach:{n}", name) for n, (_, name) in enumerate(_coaches(d)))
-    d.say(om.AskCohortCoach(), *rows_of(*choices), (Choice("no_newcomers", "cocoach:none"),), _keep())
+    _ask(d, asking)
 
 
 def _coaches(d: StaffStep) -> tuple[tuple[int, str], ...]:
@@ -368,6 +390,14 @@ def end(d: StaffStep, value: str) -> None:
         d.ask(SureOfCohort("end", c.cohort_id))
         yes = Choice("cohort_end_yes", f"cosure:end:{c.cohort_id}:0")
         d.say(om.EndCohortSure(c.name, begun(d, c)), (yes, Choice("no_keep", "cancel")))
+
+
+def sure_again(d: StaffStep, asking: SureOfCohort) -> None:
+    """Repeat the open confirmation."""
+    if asking.what == "end":
+        end(d, str(asking.cohort_id))
+    else:
+        take_out(d, f"{asking.cohort_id}:{asking.client_id}")
 
 
 def sure(d: StaffStep, value: str) -> None:

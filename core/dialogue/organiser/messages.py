@@ -121,8 +121,8 @@ class CohortList:
 
 @dataclass(frozen=True, slots=True)
 class CohortSaid:
-    """One cohort: weeks: those published so far; here: current members; gone: how many left; grouped: linked to a group
-    chat."""
+    """One cohort: told: the weeks published so far; here: current members; gone: how many left; grouped: linked to a
+    group chat; people: how many the total of the told weeks is about."""
 
     line: CohortLine
     weeks: int
@@ -133,6 +133,7 @@ class CohortSaid:
     gone: int
     grouped: bool
     told: tuple[CohortWeek, ...] = ()
+    people: int = 0
 
 
 @dataclass(frozen=True, slots=True)

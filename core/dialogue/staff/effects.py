@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 
 from core.care import Plan, Slot
 from core.dialogue.staff.cohort_effects import CohortEffect
@@ -56,17 +57,28 @@ class SaveNote:
 
 @dataclass(frozen=True, slots=True)
 class MarkSeen:
-    """These flags of clients of this caseload were seen; they stay open."""
+    """These flags of clients of this caseload were seen; they stay open. until: when the message that told them was
+    made."""
+
+    flag_ids: tuple[int, ...]
+    until: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class ToldInDigest:
+    """The weekly digest has named these flags, or told their end."""
 
     flag_ids: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class ClearFlags:
-    """The coach has dealt with these flags."""
+    """The coach has dealt with these flags. done: what was done, of core.watching.flags.Done; words: in theirs."""
 
     client_id: int
     flag_ids: tuple[int, ...]
+    done: str
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,6 +147,7 @@ StaffEffect = (
     | ChangePlan
     | SaveNote
     | MarkSeen
+    | ToldInDigest
     | ClearFlags
     | HandOver
     | EndCare

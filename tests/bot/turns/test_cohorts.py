@@ -12,7 +12,7 @@ from sqlalchemy import select, update
 
 from bot.rendering.closing_csv import COLUMNS, closing_csv
 from bot.store import cohorts as store
-from bot.store import erase, people
+from bot.store import erase, people, retention
 from bot.store import schema as t
 from bot.store.database import Database
 from bot.turns import cohorts
@@ -24,7 +24,7 @@ from core.dialogue.group import messages as cm
 from core.dialogue.kit.messages import NotForThisRole, OldButton, Stranger
 from core.dialogue.organiser import messages as om
 from core.dialogue.staff.messages import LinkPicture
-from core.watching.cohort import CohortWeek, Paired, TooFew
+from core.watching.cohort import CohortWeek, Counted, Paired, Sum, TooFew
 from tests.bot.field import (
     GROUP,
     MONDAY,
@@ -228,7 +228,8 @@ def test_the_group_hears_start_figures_and_a_milestone_and_then_the_end(field: F
         "GroupMilestone", "GroupWeek", "GroupClosing",
     ]  # fmt: skip
     sums = [m.together for m in group_said(field) if isinstance(m, cm.GroupWeek)]
-    assert sums == [None, 915, 1830, 2745, 3660]
+    assert sums[0] is None
+    assert sums[1:] == [Sum(Counted.MINUTES, 6, 915 * n, n) for n in range(1, 5)]
     assert [m.reached for m in group_said(field) if isinstance(m, cm.GroupMilestone)] == [1000, 2500]
     assert rows(field.database, t.groups) == []
 
@@ -241,7 +242,7 @@ def test_a_group_of_four_hears_no_figure_ever(field: Field) -> None:
     assert [type(m).__name__ for m in group_said(field)] == ["GroupHello", "GroupStarts", "GroupClosing"]
     closing = group_said(field)[-1].report
     assert [s.total for s in closing.sums] == [None, None]
-    assert closing.changes == (TooFew("energy", 4),)
+    assert closing.changes == (TooFew("energy"),)
 
 
 def test_figures_that_were_told_stay_as_they_were(field: Field) -> None:
@@ -254,6 +255,48 @@ def test_figures_that_were_told_stay_as_they_were(field: Field) -> None:
     field.database.write_now(erase.client, people[6], field.now)
     field.goes_on_to(instants(TERMS)[3])
     assert field.database.read_now(store.weeks, [cohort])[cohort][:2] == before
+
+
+def test_of_two_groups_with_six_in_common_and_one_more_only_one_is_told_for_good(field: Field) -> None:
+    """Also after the one more was erased, and in what the other group is told at its end."""
+    first, people = full(field)
+    one_more = field.member(2000, "One more")
+    second = field.spring()
+    field.join(second, *people, one_more)
+    everybody = [*people, one_more]
+    for number in range(3):
+        week_of(field, everybody, number)
+    field.goes_on_to(instants(TERMS)[3])
+    field.database.write_now(erase.client, one_more, field.now)
+    for number in (3, 4):
+        week_of(field, people, number)
+    field.goes_on_to(instants(TERMS)[-1])
+    told_weeks = field.database.read_now(store.weeks, [first, second])
+    assert [w.total for w in told_weeks[first]] == [None, 615, 615, 615, 615]
+    assert [w.total for w in told_weeks[second]] == [None, None, None, 615, 615]  # the same people: the same figure
+    assert [w.asked for w in told_weeks[second]] == [None, None, None, 6, 6]
+
+
+def test_who_is_erased_stays_in_the_record_under_a_name_nobody_can_find_again(field: Field) -> None:
+    _, people = full(field)
+    week_of(field, people, 0)
+    week_of(field, people, 1)
+    field.goes_on_to(instants(TERMS)[2])
+    before = rows(field.database, t.cohort_told)
+    assert len(before) == 6 * 2 + 6  # attendance of two check-ins, minutes of one
+    field.database.write_now(erase.client, people[0], field.now)
+    assert rows(field.database, t.cohort_told) == before
+    assert not [row for row in before if "Member" in str(row) or str(people[0]) == row.who]
+
+
+def test_the_record_of_what_was_told_does_not_outlive_its_use(field: Field) -> None:
+    _, people = full(field)
+    week_of(field, people, 1)
+    field.goes_on_to(instants(TERMS)[2])
+    for days, left in ((300, True), (400, False)):
+        later = field.now + timedelta(days=days)
+        field.database.write_now(retention.tidy, later, retention.RetentionPeriods())
+        assert bool(rows(field.database, t.cohort_told)) is left
 
 
 def test_nothing_is_told_twice_by_two_sweeps(field: Field) -> None:
@@ -303,14 +346,19 @@ def test_the_coach_of_everybody_gets_every_measure_and_of_all_but_one_only_energ
     for number in range(5):
         week_of(field, people, number, **({"weight": "82.4"} if number in (0, 4) else {}))
     c = field.database.read_now(store.one_of_mine, own, cohort)
-    made = field.database.read_now(lambda conn: cohorts.closing_report(conn, c, store.participants(conn, c)))
+    made = field.database.read_now(lambda conn: report_of(conn, c))
     assert [x.measure for x in made.changes] == ["energy", "weight"]
     sam = field.database.write_now(add_coach, SAM, "Sam")
     field.database.write_now(
         lambda conn: conn.execute(update(t.clients).where(t.clients.c.id == people[0]).values(coach_id=sam))
     )
-    made = field.database.read_now(lambda conn: cohorts.closing_report(conn, c, store.participants(conn, c)))
+    made = field.database.read_now(lambda conn: report_of(conn, c))
     assert [x.measure for x in made.changes] == ["energy"]
+
+
+def report_of(conn: Any, c: store.Cohort) -> Any:
+    everybody = store.participants(conn, c)
+    return cohorts.closing_report(conn, c, everybody, store.told_beside(conn, c.id, everybody))
 
 
 def _person(conn: Any, chat: int) -> int:

@@ -1,0 +1,354 @@
+"""Everyday questions, answered from what the bot knows: short, true, with the source at hand. What it does not know it
+says, and offers to pass the words on to the coach. A question is never stored as a reading."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from decimal import Decimal
+
+from core.dialogue.client import answers, check_in, coach_thread, help_and_menu, progress_and_goals, readings
+from core.dialogue.client import messages as m
+from core.dialogue.client.open_question import put_again
+from core.dialogue.client.states import AlarmAsked, Awaiting, Confirming, Setting
+from core.dialogue.client.step import ClientStep
+from core.dialogue.client.weighing_guard import guard_decision
+from core.dialogue.kit.effects import Choice
+from core.judging import chart_data
+from core.judging.change import Change
+from core.language import Intent
+from core.language.days import since
+from core.language.intents import intent_of
+from core.language.lexicon import Question
+from core.language.questions import Asked, asked, is_wordy, looks_like_a_question
+from core.measures import MEASURES
+from core.measures.measure import Measure, MeasureKind, Understood
+from core.quantity import Amount, Unit
+from core.reading import How, Reading
+from core.references.weight_variation import SOURCES as WEIGHT_SWINGS
+from core.understanding.answers_in_text import names_in
+from core.watching.weighing_guard import EARLY, GuardStep
+
+ANSWERED_BY_READING = frozenset({Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED})  # sent with it
+SAYS_IT_ALL = frozenset({Question.NEXT, Question.BYE, Question.SWEARING, Question.GLAD})  # no reminder behind it
+MOST_SOURCES = 3
+ANSWERS_TO_US = (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL, Intent.SAME, Intent.DIFFERENT, Intent.DONE)
+
+
+def question(d: ClientStep, text: str) -> Asked | None:
+    """The everyday question of a text; None if it is none, or answers ours."""
+    asking = d.asking
+    if isinstance(asking, AlarmAsked) or (isinstance(asking, Setting) and asking.what == "word"):
+        return None
+    found = asked(text, d.words, d.facts.coach_name)
+    if found is None or (asking is not None and intent_of(text, d.words) in ANSWERS_TO_US):
+        return None
+    return found
+
+
+def rest_with_reading(d: ClientStep, found: Asked) -> str:
+    """What else the message says, if that holds a reading."""
+    return found.rest if found.rest and _reads(d, found.rest) else ""
+
+
+def _reads(d: ClientStep, text: str) -> bool:
+    asked_now = MEASURES.get(d.asking.measure) if isinstance(d.asking, Awaiting | Confirming) else None
+    return any(isinstance(a.heard, Understood) for a in answers.readings_in(d, text, asked_now))
+
+
+def answer(d: ClientStep, found: Asked, text: str) -> None:
+    """Answer a question, then put the open one again."""
+    if found.number and found.question is Question.GOOD:
+        d.say(m.NotStored())
+    else:
+        ANSWERS[found.question](d, text)
+    if found.question not in SAYS_IT_ALL:
+        remind(d)
+
+
+def remind(d: ClientStep) -> None:
+    """Say briefly what is open: a measure by its name, anything else as it was asked."""
+    if isinstance(d.asking, Awaiting):
+        measure = MEASURES[d.asking.measure]
+        d.say(m.StillOpen(measure.key), *check_in.buttons(d, measure))
+    elif not isinstance(d.asking, Setting):
+        put_again(d)
+
+
+def hand_on(d: ClientStep, text: str) -> bool:
+    """Offer the coach what nobody here can answer; False if the text says too little, or there is no coach."""
+    if not d.facts.coach_name or not (looks_like_a_question(text) or (d.asking is None and is_wordy(text))):
+        return False
+    coach_thread.offer(d, text, "unknown")
+    return True
+
+
+# --- which reading is meant -------------------------------------------------------------------------------------
+
+
+def _named(d: ClientStep, text: str) -> str:
+    known = names_in(text, d.words)
+    return next((key for key in (*d.facts.plan.measures, *MEASURES) if key in known), "")
+
+
+def _last(d: ClientStep) -> Reading | None:
+    """The reading spoken of last; else the newest that counts."""
+    written = (readings.by_key(d, w.key) for w in reversed(d.state.written))
+    return next((r for r in written if r is not None), next((r for r in reversed(d.facts.history) if r.counts), None))
+
+
+def _meant(d: ClientStep, text: str) -> Reading | None:
+    """The reading a question is about: of the measure it names, else the last."""
+    if key := _named(d, text):
+        taken = d.facts.of(key)
+        return taken[-1] if taken else None
+    return _last(d)
+
+
+def _measure(d: ClientStep, text: str) -> Measure | None:
+    """The measure a question is about: named, asked for at the moment, or spoken of last."""
+    asking = d.asking
+    open_now = asking.measure if isinstance(asking, Awaiting | Confirming) else ""
+    last = _last(d)
+    return MEASURES.get(_named(d, text) or open_now or (last.measure if last is not None else ""))
+
+
+def _say(d: ClientStep, message: object, sources: tuple[str, ...]) -> None:
+    """Say something that leans on sources, which a button shows."""
+    d.become(sources=sources)
+    d.say(message, *(((Choice("source", "src"),),) if sources else ()))
+
+
+def _plain(key: str) -> Callable[[ClientStep, str], None]:
+    return lambda d, _: d.say(m.Plainly(key, d.facts.coach_name, d.emergency_number))
+
+
+def _offered(why: str) -> Callable[[ClientStep, str], None]:
+    def say(d: ClientStep, text: str) -> None:
+        if d.facts.coach_name:
+            coach_thread.offer(d, text, why)
+        else:
+            d.say(m.Plainly(why, "", d.emergency_number))
+
+    return say
+
+
+# --- answers ----------------------------------------------------------------------------------------------------
+
+
+def _good(d: ClientStep, text: str) -> None:
+    """Band, then change, of the reading meant; honest where no table fits."""
+    reading = _meant(d, text)
+    if reading is None or reading.measure not in MEASURES:
+        _no_reading(d, _named(d, text))
+        return
+    measure = MEASURES[reading.measure]
+    if reading.how is How.EARLY:
+        _weigh(d, text) if measure.guarded else d.say(m.ChanceMeans(measure.key, None))
+        return
+    if d.hidden(measure):
+        d.say(m.OnlyCoachSees(measure.key, d.facts.coach_name))
+        return
+    if measure.kind is MeasureKind.RATING:
+        d.say(m.Plainly("rating", d.facts.coach_name))
+        return
+    found = readings.assessed(d, measure, reading)
+    band = answers.band_for(d, measure, reading, found)
+    sources = [band.source] if band is not None else []
+    if measure.error is not None and found.verdict is not None:
+        sources.append(measure.error.source.key)
+    d.become(sources=tuple(sources))
+    d.say(_value(d, measure, reading), *(((Choice("source", "src"),),) if sources else ()))
+    d.say(band if band is not None else m.NoUsual(measure.key))
+    if found.verdict is not None:
+        d.say(readings.verdict_said(d, measure, found))
+
+
+def _value(d: ClientStep, measure: Measure, reading: Reading, first: bool = False) -> m.LastReading:
+    day = d.facts.local(reading.taken_at).date()
+    return m.LastReading(measure.key, d.shown(measure, reading.value), reading.second, day, first)
+
+
+def _no_reading(d: ClientStep, key: str) -> None:
+    if key:
+        asked_now = isinstance(d.asking, Awaiting) and d.asking.measure == key
+        d.say(m.NoReadingYet(key, None if asked_now else d.next_slot()))
+    else:
+        check_in.today(d)
+
+
+def _meaning(d: ClientStep, text: str) -> None:
+    reading = _meant(d, text)
+    measure = MEASURES.get(reading.measure) if reading is not None else None
+    if reading is None or measure is None or not reading.counts or d.hidden(measure):
+        d.say(m.ChanceMeans("", None))
+        return
+    verdict = readings.assessed(d, measure, reading).verdict
+    error = None if verdict is None or verdict.mdc95 is None else d.shown(measure, verdict.mdc95)
+    source = () if measure.error is None else (measure.error.source.key,)
+    _say(d, m.ChanceMeans(measure.key, error), source)
+
+
+def _why_test(d: ClientStep, text: str) -> None:
+    measure = _measure(d, text)
+    if measure is None:
+        help_and_menu.help_(d)
+        return
+    sources = tuple(source.key for source in measure.sources[:MOST_SOURCES])
+    _say(d, m.WhyMeasure(measure.key), sources)
+
+
+def _normal(d: ClientStep, text: str) -> None:
+    """The published range for this person, if there is one."""
+    measure = _measure(d, text)
+    if measure is None:
+        help_and_menu.help_(d)
+        return
+    if d.hidden(measure):
+        d.say(m.OnlyCoachSees(measure.key, d.facts.coach_name))
+        return
+    if measure.series:
+        limit, source = chart_data.home_limit(d.facts.profile, d.facts.profile.age_on(d.today))
+        if limit is not None:
+            high = Amount(limit.systolic, Unit.MILLIMETRE_OF_MERCURY)
+            _say(d, m.UsualFor(measure.key, None, high, limit.diastolic), (source,))
+            return
+    usual = chart_data.usual(measure, _any_reading(d, measure), d.facts.profile, d.unit(measure))
+    if usual is None:
+        d.say(m.NoUsual(measure.key))
+        return
+    low, high_end = (None if x is None else Amount(x, d.unit(measure)) for x in (usual.low, usual.high))
+    _say(d, m.UsualFor(measure.key, low, high_end), (usual.source,))
+
+
+def _any_reading(d: ClientStep, measure: Measure) -> Reading:
+    """The last reading, or one in the middle: a table is looked up by a value, and shows its ranges then."""
+    taken = d.facts.of(measure.key)
+    if taken:
+        return taken[-1]
+    low, high = measure.bounds.usual.low or Decimal(0), measure.bounds.usual.high
+    return Reading(measure.key, low if high is None else (low + high) / 2, d.now)
+
+
+def _weigh(d: ClientStep, text: str) -> None:
+    """What the guard would say, before anything is on the scales."""
+    found = guard_decision(d)
+    coach = d.facts.coach_name
+    match found.step:
+        case GuardStep.WELCOME:
+            d.say(m.WeighToday("yes", coach))
+        case GuardStep.DIRECTED:
+            d.say(m.WeighToday("directed", coach))
+        case GuardStep.LEFT_OUT:
+            d.say(m.WeighToday("left_out", coach))
+        case _ if found.step in EARLY:
+            _say(d, m.WeighToday("wait", coach, found.opens), tuple(source.key for source in WEIGHT_SWINGS))
+
+
+def _often(d: ClientStep, text: str) -> None:
+    _say(d, m.Plainly("how_often", d.facts.coach_name), tuple(source.key for source in WEIGHT_SWINGS))
+
+
+def _doing(d: ClientStep, text: str) -> None:
+    """Every measure by its verdict, numbers and hidden ones left out."""
+    shelves: dict[str, list[str]] = {"better": [], "same": [], "changed": [], "worse": [], "early": []}
+    kinds = {Change.BETTER: "better", Change.WORSE: "worse", Change.CHANGED: "changed", Change.WITHIN_ERROR: "same"}
+    for key, measure in MEASURES.items():
+        taken = d.facts.of(key)
+        if not taken or d.hidden(measure) or measure.kind in (MeasureKind.ONCE, MeasureKind.ACTIVITY):
+            continue
+        verdict = readings.assessed(d, measure, taken[-1]).verdict
+        shelves[kinds.get(verdict.kind, "early") if verdict is not None else "early"].append(key)
+    d.say(m.Doing(**{name: tuple(keys) for name, keys in shelves.items()}), (Choice("progress", "set:progress"),))
+
+
+def _since(d: ClientStep, text: str) -> None:
+    day = since(text, d.words, d.today)
+    progress_and_goals.progress(d, _named(d, text), day.isoformat() if day is not None else "")
+
+
+def _changed(d: ClientStep, text: str) -> None:
+    """What the record says of a change, which is not what the scales said this morning."""
+    measure = MEASURES[_named(d, text) or "weight"]
+    if d.hidden(measure):
+        d.say(m.OnlyCoachSees(measure.key, d.facts.coach_name))
+        return
+    taken = d.facts.of(measure.key)
+    if not taken:
+        d.say(m.NoReadingYet(measure.key, d.next_slot()))
+        return
+    found = readings.assessed(d, measure, taken[-1])
+    if len(taken) == 1 or found.verdict is None or found.verdict.kind is Change.NO_BASELINE:
+        d.say(m.OnlyOne(measure.key, d.due_on(measure.key, taken[-1].taken_at)))
+        return
+    d.say(m.ByRecord())
+    sources = () if measure.error is None else (measure.error.source.key,)
+    _say(d, readings.verdict_said(d, measure, found), sources)
+
+
+def _value_said(d: ClientStep, text: str, *, first: bool) -> None:
+    reading = _last(d) if not _named(d, text) else None
+    if reading is None:
+        measure = _measure(d, text)
+        taken = d.facts.of(measure.key) if measure is not None else ()
+        if measure is None or not taken:
+            _no_reading(d, measure.key if measure is not None else "")
+            return
+        reading = taken[-1]
+    measure = MEASURES[reading.measure]
+    if d.hidden(measure):
+        d.say(m.OnlyCoachSees(measure.key, d.facts.coach_name))
+    elif not reading.counts:
+        d.say(m.WeighToday("wait", d.facts.coach_name, guard_decision(d).opens))
+    else:
+        reading = d.facts.of(measure.key)[0] if first else reading
+        d.say(_value(d, measure, reading, first))
+
+
+def _over(d: ClientStep, text: str) -> None:
+    running = [c for c in d.facts.cohorts if c.last >= d.today]
+    for cohort in running:
+        d.say(m.EndOf(cohort.name, cohort.last))
+    if not running:
+        d.say(m.NoEnd(d.facts.coach_name, d.next_slot()))
+
+
+def _swearing(d: ClientStep, text: str) -> None:
+    word = Choice("word_to_coach", "word", d.facts.coach_name)
+    d.say(m.Plainly("swearing", d.facts.coach_name), (Choice("pause", "set:pause"), word))
+
+
+def _bye(d: ClientStep, text: str) -> None:
+    d.say(m.Plainly("bye", d.facts.coach_name))
+    if d.asking is None and (following := d.next_slot()) is not None:
+        d.say(m.CheckInDone(following))
+
+
+ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
+    Question.MEDICAL: _offered("medical"),
+    Question.FOOD: _offered("food"),
+    Question.FREE: _plain("free"),
+    Question.WHO_SEES: _plain("who_sees"),
+    Question.FOR_COACH: _offered("for_coach"),
+    Question.WHO: _plain("who"),
+    Question.HOW_ARE_YOU: _plain("how_are_you"),
+    Question.PHOTO: _plain("photo"),
+    Question.HOW_LONG: _plain("how_long"),
+    Question.HOW_OFTEN: _often,
+    Question.MUST: _plain("must"),
+    Question.MISSED: _plain("missed"),
+    Question.WEIGH: _weigh,
+    Question.CHANGED: _changed,
+    Question.SINCE: _since,
+    Question.FIRST: lambda d, text: _value_said(d, text, first=True),
+    Question.LAST: lambda d, text: _value_said(d, text, first=False),
+    Question.OVER: _over,
+    Question.NEXT: lambda d, _: check_in.today(d),
+    Question.NORMAL: _normal,
+    Question.WHY_TEST: _why_test,
+    Question.MEANING: _meaning,
+    Question.DOING: _doing,
+    Question.GOOD: _good,
+    Question.SWEARING: _swearing,
+    Question.BYE: _bye,
+    Question.GLAD: _plain("glad"),
+}
