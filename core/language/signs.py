@@ -211,11 +211,10 @@ SIGNS: tuple[Sign, ...] = tuple(_signs())
 
 BY_POINTS = Sign(AMISS, EMERGENCY, (), sure=False, net=True)  # where no combination stands, but enough is told
 ENOUGH = 9  # points of different rows that are asked about
-TELLS: tuple[
-    tuple[int, Part], ...
-] = (  # how much words tell of danger; a row counts once in a message, a word in one row
-    # Found by logistic regression on the tuned sentences of six languages, nearly half of each alarm's words left out,
-    # beside 2,100 everyday sentences; rounded by hand. A row may be moved a point or two without harm.
+TELLS: tuple[tuple[int, Part], ...] = (
+    # How much words tell of danger; a row counts once in a message, a word in one row. Found by logistic regression on
+    # the tuned alarms of six languages, nearly half of each one's words left out, beside 2,100 everyday sentences; then
+    # rounded by hand. A row may be moved a point or two without harm.
     (10, (C.KILL_SELF, C.DEATH_WISH, C.BRINK, C.FAREWELL, C.CUT_SELF)),
     (8, (C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.INHALER)),
     (8, (C.FAINTED, C.DIZZY)),

@@ -675,3 +675,24 @@ def test_a_short_answer_is_read_the_same_whether_or_not_its_words_were_seen_befo
 )
 def test_an_everyday_remark_raises_nothing(language, text):
     assert recognise(text, words_for(language)) is None
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "poured the chip fat down my arm, skin is coming off"),
+        ("en", "everything goes far away and my ears are ringing"),
+        ("de", "mir fällt alles aus der hand, das wird immer schlimmer"),
+        ("fr", "l'air ne rentre plus, mes lèvres sont bizarres"),
+    ],
+)
+def test_words_that_together_tell_enough_are_heard(language, typed):
+    assert recognise(typed, words_for(language)) is not None
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["no blood and no swelling", "does a hand go blue and strange in winter?", "blood and swelling in that film haha"],
+)
+def test_what_is_denied_asked_or_told_of_a_film_tells_nothing(typed):
+    assert recognise(typed, words_for("en")) is None
