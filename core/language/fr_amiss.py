@@ -132,7 +132,7 @@ AMISS: dict[C, str] = {
     C.HELP_ALONE: (
         "aidez moi, aide moi, aidez nous, au secours, à l'aide, a l'aide, aidez moi svp, aide moi stp, "
         "aidez moi s'il vous plaît, besoin d'aide, j'ai besoin d'aide, quelqu'un peut m'aider, à laide, secours, "
-        "help, que quelqu'un m'aide"
+        "que quelqu'un m'aide"
     ),
     C.HAZARD: (
         "monoxyde, fuite de gaz, odeur de gaz, sent le gaz, brasero, électrocut*, electrocut*, décharge électrique, "

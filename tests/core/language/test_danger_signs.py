@@ -644,6 +644,7 @@ def test_help_me_alone_is_asked_about_and_help_with_something_is_not():
     alone = recognise("please help me", words_for("en"))
     assert alone is not None and (alone.sign, alone.certain) == ("call_for_help", False)
     assert recognise("help me change my weekday", words_for("en")) is None
+    assert recognise("help", words_for("en")) is None
 
 
 @pytest.mark.parametrize(
