@@ -19,6 +19,7 @@ from core.language.cache import SHORT, memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
 from core.language.known_conditions import Known, known_conditions
+from core.language.lexicon import Intent
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
 from core.language.signs import (
     AMISS,
@@ -125,8 +126,21 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
     if len(text) <= SHORT and _is_harmless(_FIGURES.sub("0", text), words):
         return None
     found = _most_pressing(text, words)
+    if found is not None and _is_a_wish(text, words, found):
+        return None
     lived_with = known_conditions(plain(text), words) if found is not None else None
     return found if found is None or lived_with is None else _but_known(found, lived_with, words)
+
+
+def _is_a_wish(text: str, words: Lexicon, found: Sighting) -> bool:
+    """Whether a message is word for word what one says to the bot ("I am back"); "help" and "ill" may be both."""
+    wish = _wishes(words).get(plain(text).strip(" .!"))
+    return wish is not None and (found.sign == AMISS or wish not in (Intent.HELP, Intent.NOT_WELL))
+
+
+@cache
+def _wishes(words: Lexicon) -> dict[str, Intent]:
+    return {plain(phrase): intent for intent, phrases in words.intents.items() for phrase in phrases}
 
 
 def _but_known(found: Sighting, lived_with: Known, words: Lexicon) -> Sighting | None:

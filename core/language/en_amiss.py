@@ -118,8 +118,8 @@ AMISS: dict[C, str] = {
         "looking at the tracks, looking at the pills, staring at the pills, standing on the bridge, on the bridge, "
         "on the ledge, over the edge, easier if i, better without me, they would be better, theyd all be better, "
         "nobody would notice, no one would notice, this is it for me, wont be here tomorrow, "
-        "wont be around tomorrow, no tomorrow, last night on earth, goodbye, say goodbye, choking, choked, "
-        "suffocat*, smothered, gasping, fighting for, struggling for, heart attack, stroke, sepsis, meningitis, "
+        "wont be around tomorrow, no tomorrow, last night on earth, say goodbye, choking, choked, suffocat*, "
+        "smothered, gasping, fighting for, struggling for, heart attack, stroke, sepsis, meningitis, "
         "blood poisoning, next thing i know, next i knew, looking at the ceiling, staring at the ceiling, "
         "strangers round me, strangers around me, people round me, people standing over me, went clean out, "
         "clean out, floor comes to meet, floor came up, ground came up, turned to water, turned to jelly and, "
@@ -171,7 +171,7 @@ AMISS: dict[C, str] = {
         "medicine, medicines, medication, meds, dose, doses, dosette, dosset, pillbox, pill box, pill organiser, "
         "patch, patches, painkillers, sleeping pills, sleeping tablets, morphine, oramorph, codeine, tramadol, "
         "methotrexate, digoxin, beta blocker, beta blockers, steroids, paracetamol, ibuprofen, aspirin, warfarin, "
-        "blister pack, antidepressants, whole strip, whole packet, whole box, bottle of pills, injection, units"
+        "blister pack, antidepressants, whole strip, whole packet, whole box, bottle of pills, injection"
     ),
     C.MISUSE: (
         "wrong one, wrong ones, wrong dose, wrong tablets, wrong day, wrong person, mixed up, muddled up, "

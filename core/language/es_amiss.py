@@ -167,7 +167,7 @@ AMISS: dict[C, str] = {
         "medicina*, medicamento*, medicación, medicacion, dosis, pastillero, remedio*, parche, parches, "
         "analgésicos, somnífero*, somnifero*, morfina, tramadol, metotrexato, digoxina, betabloqueante*, "
         "corticoide*, paracetamol, ibuprofeno, aspirina, sintrom, blíster, blister, antidepresivo*, ansiolítico*, "
-        "caja entera, tira entera, frasco, bote de, inyección, unidades, jarabe"
+        "caja entera, tira entera, frasco, bote de, inyección, jarabe"
     ),
     C.MISUSE: (
         "equivocad*, me equivoqué, confund*, por error, sin querer, vaci*, me metí, todas, todo de golpe, de golpe, "

@@ -97,8 +97,8 @@ AMISS: dict[C, str] = {
         "aucun souvenir, trou noir, trou de mémoire, somnol*, de plus en plus endormi*, je m'endors, "
         "tombe de sommeil, dort debout, ensuqué*, délir*, hallucin*, je vois des choses, j'entends des voix, "
         "des voix qui, claque des dents, claquer des dents, dents qui claquent, frisson*, grelott*, "
-        "je tremble de partout, tremble de froid, brûlant*, fièvre, fièvre de, forte fièvre, trempé* de sueur, "
-        "en sueur, en nage, dégouline*, ruisselle*, sueurs froides, sueur froide, blanc comme un linge, "
+        "je tremble de partout, tremble de froid, brûlant*, fièvre de, forte fièvre, trempé* de sueur, en sueur, "
+        "en nage, dégouline*, ruisselle*, sueurs froides, sueur froide, blanc comme un linge, "
         "blanche comme un linge, blanc comme, blême, livide, teint gris, gris comme, lèvres bleues, "
         "fait une bêtise, une bêtise, fait une connerie, fait quelque chose de grave, fait un truc grave, "
         "me faire du mal, fait du mal, me suis fait mal exprès, coupé profond, trop profond, jamais ressenti, "
@@ -159,7 +159,7 @@ AMISS: dict[C, str] = {
         "médicament*, medicament*, médoc*, medoc*, traitement, dose, doses, pilulier, semainier, patch, patchs, "
         "antidouleur*, somnifère*, somnifere*, morphine, tramadol, méthotrexate, digoxine, bêtabloquant*, "
         "betabloquant*, cortisone, paracétamol, doliprane, ibuprofène, aspirine, plaquette, boîte entière, "
-        "boite entière, flacon, bouteille, antidépresseur*, anxiolytique*, piqûre, unités, gouttes, sirop"
+        "boite entière, flacon, bouteille, antidépresseur*, anxiolytique*, piqûre, gouttes, sirop"
     ),
     C.MISUSE: (
         "trompé*, me suis trompé*, mauvais*, confond*, par erreur, sans faire exprès, vidé*, avalé*, tous, toutes, "

@@ -101,9 +101,9 @@ AMISS: dict[C, str] = {
         "półprzytomn*, polprzytomn*, przysypia*, senn*, coraz bardziej śpiąc*, śpiąc*, spiac*, spać się chce, "
         "spac sie chce, otępia*, zamroczon*, nie kontaktuj*, majacz*, halucyn*, omam*, widzę rzeczy, słyszę głosy, "
         "slysze glosy, głosy każą, szczękam zębami, szczekam zebami, zębami szczękam, zebami szczekam, dreszcz*, "
-        "trzęsę się cał*, trzese sie cal*, telepie mną, telepie mna, gorączk*, goraczk*, rozpalon*, zlan* potem, "
-        "zlany potem, zlana potem, mokr* od potu, cał* mokr*, oblewa mnie pot, leje się ze mnie, zimny pot, "
-        "zimne poty, blad* jak ściana, biał* jak ściana, blady jak, blada jak, szar* na twarzy, sine usta, "
+        "trzęsę się cał*, trzese sie cal*, telepie mną, telepie mna, rozpalon*, zlan* potem, zlany potem, "
+        "zlana potem, mokr* od potu, cał* mokr*, oblewa mnie pot, leje się ze mnie, zimny pot, zimne poty, "
+        "blad* jak ściana, biał* jak ściana, blady jak, blada jak, szar* na twarzy, sine usta, "
         "zrobiłem coś głupiego, zrobiłam coś głupiego, zrobilem cos glupiego, zrobilam cos glupiego, głupstwo, "
         "glupstwo, coś strasznego, zrobić sobie krzywdę, zrobic sobie krzywde, zrobię sobie coś, zrobiłem sobie, "
         "zrobiłam sobie, tym razem głęboko, tym razem gleboko, za głęboko, z tym skończę, z tym skoncze, "
@@ -132,7 +132,8 @@ AMISS: dict[C, str] = {
         "całe ciało, cale cialo, od stóp do głów, wszystko boli, wszystko mnie boli, boli jak diabli, "
         "boli jak cholera, boli okropnie, boli strasznie, straszny ból, straszny bol, okropny ból, okropny bol, "
         "potworny ból, potworny bol, silny ból, silny bol, zapach acetonu, aceton, ciągle pić i, zapadnięte, "
-        "nie jestem sobą, nie poznaję siebie, nie poznaje siebie, to nienormalne, to nie jest normalne"
+        "nie jestem sobą, nie poznaję siebie, nie poznaje siebie, to nienormalne, to nie jest normalne, "
+        "wysoka gorączka, wysoka goraczka"
     ),
     C.HELP_ALONE: (
         "pomóż mi, pomoz mi, pomóżcie mi, pomozcie mi, pomóżcie, pomozcie, pomocy, na pomoc, proszę o pomoc, "
@@ -167,7 +168,7 @@ AMISS: dict[C, str] = {
         "lek, leki, leków, lekow, lekarstw*, dawk*, pudełk*, kasetk*, organizer*, plaster*, plastry, przeciwból*, "
         "nasenn*, morfin*, tramal*, tramadol*, metotreksat*, digoksyn*, betabloker*, steryd*, paracetamol*, apap*, "
         "ibuprofen*, ibuprom*, aspiryn*, acenokumarol*, warfaryn*, blister*, listek, antydepresant*, psychotrop*, "
-        "opakowani*, zastrzyk*, jednostek, kropl*, syrop*"
+        "opakowani*, zastrzyk*, kropl*, syrop*"
     ),
     C.MISUSE: (
         "pomyli*, pomylił*, nie te, zły, złe, zła dawk*, zamieni*, przez pomyłkę, przez pomylke, niechcący, "

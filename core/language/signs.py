@@ -256,7 +256,7 @@ TELLS: tuple[tuple[int, Part], ...] = (
     (3, (C.FALL, C.FALL_FROM)),
     (3, (C.TRIGGER,)),
     (3, (C.CLOSING,)),
-    (3, (C.URGENT, C.AMBULANCE)),
+    (2, (C.URGENT, C.AMBULANCE)),
     (2, (C.PART,)),
     (2, (C.PRESS,)),
     (-3, (C.IMAGINED,)),

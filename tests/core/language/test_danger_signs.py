@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from core.language import LANGUAGES, words_for
 from core.language.concepts import Answer, Concept
 from core.language.danger_signs import Level, Sighting, When, Who, answer_to_alarm, recognise, sightings
+from core.language.lexicon import Intent
 from core.language.signs import SIGNS
 from tests.core.understanding.ways_of_writing import CORPUS
 
@@ -697,3 +698,12 @@ def test_words_that_together_tell_enough_are_heard(language, typed):
 )
 def test_what_is_denied_asked_or_told_of_a_film_tells_nothing(typed):
     assert recognise(typed, words_for("en")) is None
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_one_says_to_the_bot_every_day_is_never_asked_about(language):
+    words = words_for(language)
+    wishes = [
+        p for intent, phrases in words.intents.items() if intent not in (Intent.HELP, Intent.NOT_WELL) for p in phrases
+    ]
+    assert [p for p in wishes if "…" not in p and recognise(p, words) is not None] == []
