@@ -37,7 +37,7 @@ NO_SLIPS: dict[str, frozenset[str]] = {
         "undergoing usable wasting wheels wherever widow wight winged wishing wretched wright"
     ),
     "es": _each(
-        "abogada abogado abogados acosta ahorrar ajenas ajustada ajustado ajustados alimento alojado aluminio "
+        "patatas abogada abogado abogados acosta ahorrar ajenas ajustada ajustado ajustados alimento alojado aluminio "
         "ambulancias amenaza amenazaba amenazada amenazadas amenazado amenazados amenazan amenazando amenazar "
         "amenazaron amenazas andina anulado apertura apesta aporta arenas armadas arriendo asiento atenas atentado "
         "atentados atrasado atrasados bacon bandera barata barros bronca burros cabello caera cagado cagaron "
