@@ -58,6 +58,8 @@ def verdict_said(said: m.VerdictSaid, v: Voice) -> str:
             return v.say("It is too soon to set it beside your first one.")
         case "not_comparable":
             return v.say("It was done in another way, so I do not set it beside your first one.")
+        case "within_error" if said.difference is not None:
+            return _moved(said, v)  # its size, and no meaning: chance does that too, some time in a year
         case "within_error":
             return v.sentences(_same(said, v), _chance(said, v))
         case _:

@@ -201,9 +201,9 @@ class VerdictSaid:
     """The meaning of the change.
 
     kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "not_comparable". strength:
-    "possible", "twice" (seen twice, not yet certain), "confirmed" or "".  difference (signed) and error are in the
-    client's unit; since: baseline date. important: whether the change reaches a published important difference; None if
-    none is published.
+    "possible", "twice" (seen twice, not yet certain), "confirmed" or "". difference (signed) and error are in the
+    client's unit; since: baseline date. A difference "within_error" is beyond it, but too little so to be given a
+    meaning. important: whether the change reaches a published important difference; None if none is published.
     """
 
     measure: str

@@ -98,7 +98,7 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
         measure.key,
         kind.value,
         verdict.certainty,
-        difference if said else None,
+        difference if verdict.beyond_error else None,
         error,
         since,
         verdict.reaches_important,

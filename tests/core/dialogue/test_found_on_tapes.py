@@ -204,3 +204,15 @@ def test_only_a_start_is_counted_again():
     chat = Chat(PULSE).due().says("7").says("96 bpm").presses("cond:first")
     chat.later(weeks=4).due().says("7").says("27 in 15 s")
     assert len(chat.readings("resting_heart_rate")) == 2
+
+
+def test_a_small_change_beyond_error_is_said_without_a_meaning_and_a_large_one_with_it():
+    def retest(waist: str) -> m.VerdictSaid:
+        chat = Chat(replace(ADA, plan=Plan(measures=("waist",)))).due().says("7").says("94 94").presses("cond:first")
+        chat.later(weeks=4).due().says("7").says(waist).presses("cond:same")
+        return chat.heard(m.VerdictSaid)
+
+    little, much = retest("88 88"), retest("85 85")  # MDC95 5.3 cm; three standard errors 8.1 cm
+    assert (little.kind, little.strength, little.difference.value) == ("within_error", "", -6)
+    assert little.error.value > 6
+    assert (much.kind, much.strength) == ("better", "possible")
