@@ -379,6 +379,10 @@ def _to_the_coach() -> Iterator[object]:
         evidence = tuple((name, evidence_value(name)) for name in rule.evidence)
         for measure in ("weight", "blood_pressure", None):
             yield cm.UrgentFlag(7, "Ada", code.value, measure, evidence, AT)
+    rate = (("rate", Decimal(96)),)
+    for settled, slip in ((True, False), (False, False), (True, True)):
+        yield cm.RepeatTaken(7, "Ada", "pulse_fast", "resting_heart_rate", rate, settled, slip)
+    yield cm.SignAnswered(7, "Ada", "chest_pain")
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
     yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
     yield from _of_health()

@@ -157,6 +157,8 @@ def _row(v: Voice, row: CaseRow) -> Html:
     name = v.bold(v.name(row.name))
     if worst is not None:
         about: str = in_short(v, worst.code)
+        if row.status == "left":
+            about = v.listed([about, v.say("care has ended")])
     elif row.status in STATUS:
         about = v.say(STATUS[row.status])
     elif row.answered is not None:

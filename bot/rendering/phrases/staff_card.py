@@ -61,10 +61,13 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
     elif said.status == "invited":
         invited = v.say(STATUS[said.status])
         state = v.say("Is {status}.", status=invited)
+    elif said.status == "left":
+        state = v.say("Care has ended.")
     elif said.status in STATUS:
         state = v.say("Not there yet: still answering the first questions.")
     return v.lines(
         who,
+        v.say("You stand in for {name}.", name=v.name(said.for_coach)) if said.for_coach else "",
         state,
         "" if said.reachable else v.say("Messages to them do not arrive at the moment."),
         slot_line(v, said.slot),

@@ -47,6 +47,12 @@ LABELS: dict[str, str] = {
     "new_baseline": N_("New baseline"),
     "save_template": N_("Save as template"),
     "my_templates": N_("My templates"),
+    "deputy": N_("Who stands in for me"),
+    "deputy_none": N_("Nobody"),
+    "deputy_always": N_("Always, for emergencies"),
+    "deputy_one_week": N_("One week from today"),
+    "deputy_two_weeks": N_("Two weeks from today"),
+    "deputy_four_weeks": N_("Four weeks from today"),
     "night_on": N_("Quiet at night"),
     "night_off": N_("Tell me at night, too"),
     "own_zone": N_("My place"),
@@ -81,6 +87,10 @@ def _everybody(v: Voice, argument: str) -> str:
     return v.plain_n("All {n} ▶", "All {n} ▶", int(argument)) if argument.isdigit() else argument
 
 
+def _minutes(v: Voice, argument: str) -> str:
+    return v.plain_n("{n} minute", "{n} minutes", int(argument)) if argument.isdigit() else argument
+
+
 def _ticked(v: Voice, argument: str) -> str:
     return f"☑ {_thing(v, argument)}"
 
@@ -105,6 +115,7 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "in_days": _days,
     "in_weeks": _weeks,
     "quarter": _quarter,
+    "in_minutes": _minutes,
     "everybody_named": _everybody,
     "tick_on": _not_ticked,
     "tick_off": _ticked,

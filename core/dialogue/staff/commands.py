@@ -202,6 +202,8 @@ BUTTONS = (
     _of_a_coach("people", rows.caseload, digest.people, NEVER),
     _of_a_coach("sheet", rows.flagged, digest.sheet, NEVER),
     _of_a_coach("nodigest", rows.nothing, settings.no_digest, 0),
+    _of_a_coach("deputy", rows.other_coaches, settings.deputy, 2),
+    _of_a_coach("wait", rows.other_coaches, settings.wait, 1),
     _of_a_coach("night", rows.nothing, settings.night, 1),
     _of_all_staff("settings", rows.nothing, settings.settings, NEVER),
     _of_all_staff("help", rows.nothing, settings.help_, NEVER),

@@ -31,7 +31,7 @@ class WordFact:
 @dataclass(frozen=True, slots=True)
 class CardFact:
     """Everything a coach may see of one client. history as in ClientFacts; flags open ones; past: flags that are over,
-    the last to end first; thread newest last."""
+    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs."""
 
     client_id: int
     name: str
@@ -50,6 +50,18 @@ class CardFact:
     paused_until: date | None = None
     reachable: bool = True
     past: tuple[FlagFact, ...] = ()
+    for_coach: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class DeputyFact:
+    """Who stands in for a coach. begins, ends: local dates on which they do for everything; None and None: always, for
+    what is urgent and not acknowledged."""
+
+    coach_id: int
+    name: str
+    begins: date | None = None
+    ends: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +135,9 @@ class StaffFacts:
     zone: tzinfo = UTC
     zone_name: str = "UTC"
     night: bool = True  # whether same-day news may come at night
+    deputy: DeputyFact | None = None
+    wait: int = 30  # minutes an emergency waits for this coach before it goes to the deputy
+    away: str = ""  # the coach whose rows these are, if this one stands in for them
     invitation: InvitationFact | None = None
     rows: tuple[CaseRow, ...] = ()
     waiting: tuple[OpenInvitation, ...] = ()
@@ -136,10 +151,21 @@ class StaffFacts:
     label: Callable[[str, str], str] = no_label
     size: Callable[[Digest], Size] = no_size
 
+    def today(self, now: datetime) -> date:
+        """The local date of this person."""
+        return now.astimezone(self.zone).date()
+
 
 @dataclass(frozen=True, slots=True)
 class Caseload:
     """Need: every row of this coach's caseload."""
+
+
+@dataclass(frozen=True, slots=True)
+class CaseloadOf:
+    """Need: every row of the caseload of a coach whom this one stands in for today."""
+
+    coach_id: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,4 +215,15 @@ class Cohorts:
     """Need: the cohorts this organiser runs, newest first."""
 
 
-Need = Caseload | CardOf | CardsNamed | CardsFlagged | CardsOfAll | QuarterMeant | Templates | OtherCoaches | Cohorts
+Need = (
+    Caseload
+    | CaseloadOf
+    | CardOf
+    | CardsNamed
+    | CardsFlagged
+    | CardsOfAll
+    | QuarterMeant
+    | Templates
+    | OtherCoaches
+    | Cohorts
+)

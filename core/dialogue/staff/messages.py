@@ -156,6 +156,7 @@ class CardSaid:
     note: str
     medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
+    for_coach: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -495,6 +496,54 @@ class DigestSlotChanged:
 @dataclass(frozen=True, slots=True)
 class DigestStopped:
     """No more digests until switched on again; urgent news is still sent."""
+
+
+@dataclass(frozen=True, slots=True)
+class DeputyShown:
+    """Who stands in for this coach, and from when to when; name "" for nobody. wait: minutes an emergency waits."""
+
+    name: str
+    begins: date | None
+    ends: date | None
+    wait: int
+
+
+@dataclass(frozen=True, slots=True)
+class AskDeputyDays:
+    """When should this coach stand in?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class YouStandIn:
+    """To the deputy: for whom, and from when to when."""
+
+    name: str
+    begins: date | None
+    ends: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class DeputyAlarm:
+    """To the deputy: something urgent that its coach has not acknowledged. waited: minutes."""
+
+    client_id: int
+    name: str
+    coach: str
+    waited: int
+    code: str
+    measure: str | None
+    evidence: tuple[tuple[str, str | Decimal], ...]
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class DigestFor:
+    """To the deputy: the digest of a coach who is away."""
+
+    coach: str
+    digest: Digest
 
 
 @dataclass(frozen=True, slots=True)

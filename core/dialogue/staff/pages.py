@@ -83,4 +83,5 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         note=card.note,
         units=card.units,
         medicines=tuple(sorted(card.profile.medicines)),
+        for_coach=card.for_coach,
     )

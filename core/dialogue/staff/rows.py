@@ -105,6 +105,10 @@ def flagged(value: str) -> tuple[Need, ...]:
     return (Caseload(), CardsFlagged())
 
 
+def other_coaches(value: str) -> tuple[Need, ...]:
+    return (OtherCoaches(),)
+
+
 def digest_or_page(value: str) -> tuple[Need, ...]:
     return (Caseload(), CardsOfAll()) if is_page(value) else flagged(value)
 
