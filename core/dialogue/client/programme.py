@@ -63,9 +63,9 @@ def finish(d: ClientStep, not_asked: date | None = None) -> None:
     d.become(day=None, agenda=(), noted=(), told=())
     d.do(CancelTimer("follow_up"), CancelTimer("snooze"))
     d.do(ChangeClient("plan", plan), ChangeClient("status", Status.FINISHED))
-    whole = _report(d, programme, check_ins, frozenset())
+    whole = _report(d, programme, check_ins)
     hidden = frozenset(key for key, measure in MEASURES.items() if d.hidden(measure))
-    theirs = _report(d, programme, check_ins, hidden) if hidden else whole
+    theirs = _report(d, programme, check_ins, hidden, to_client=True)
     d.say(LastReport(theirs))
     d.say(LastReportPicture(theirs))
     d.say(LastReportPicture(theirs, pdf=True), *next_steps())
@@ -78,10 +78,17 @@ def finish(d: ClientStep, not_asked: date | None = None) -> None:
     d.facts = replace(d.facts, plan=plan, status=Status.FINISHED)
 
 
-def _report(d: ClientStep, programme: Programme, check_ins: dict[date, bool], hidden: frozenset[str]) -> Report:
+def _report(
+    d: ClientStep,
+    programme: Programme,
+    check_ins: dict[date, bool],
+    hidden: frozenset[str] = frozenset(),
+    *,
+    to_client: bool = False,
+) -> Report:
     facts = d.facts
     return report(
-        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units),
+        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units, to_client),
         programme,
         d.today,
         check_ins,

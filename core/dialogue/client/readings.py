@@ -12,10 +12,11 @@ from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Lower, NotifyCoach, Raise, Record
 from core.dialogue.client.facts import OpenFlag
 from core.dialogue.client.messages_to_coach import RepeatTaken
+from core.dialogue.client.results import verdict_told
 from core.dialogue.client.states import Written
 from core.dialogue.client.step import ClientStep
 from core.judging.assess import Assessment, assess
-from core.judging.change import Change, Verdict
+from core.judging.change import Verdict
 from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
@@ -87,22 +88,9 @@ def _alongside(d: ClientStep, measure: Measure, reading: Reading) -> dict[str, V
 
 
 def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.VerdictSaid:
-    verdict = found.verdict
-    assert verdict is not None
-    difference = None if verdict.difference is None else d.shown(measure, verdict.difference)
-    error = None if verdict.chance is None else d.shown(measure, verdict.chance)
-    said = verdict.beyond_error and bool(verdict.certainty)
-    kind = Change.WITHIN_ERROR if verdict.beyond_error and not said else verdict.kind
-    since = None if verdict.baseline_at is None else d.facts.local(verdict.baseline_at).date()
-    return m.VerdictSaid(
-        measure.key,
-        kind.value,
-        verdict.certainty,
-        difference if verdict.beyond_error else None,
-        error,
-        since,
-        verdict.reaches_important,
-    )
+    said = verdict_told(measure, found, d.facts.units, d.facts.zone)
+    assert said is not None
+    return said
 
 
 def raise_flags(

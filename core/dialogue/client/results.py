@@ -17,7 +17,7 @@ from core.client import Profile
 from core.dialogue.client.messages import BandSaid, VerdictSaid
 from core.judging import chart_data
 from core.judging.assess import Assessment, Derived, assess, derive_all
-from core.judging.change import BEYOND_ERROR
+from core.judging.change import BEYOND_ERROR, Change
 from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.home_bp_series import SERIES_MEAN, TooFewDays, mean_of, means, split
@@ -102,15 +102,35 @@ def verdict_said(measure: Measure, found: Assessment, units: Units, zone: tzinfo
     )
 
 
+def verdict_told(measure: Measure, found: Assessment, units: Units, zone: tzinfo) -> VerdictSaid | None:
+    """The verdict as its client hears it: what is not far enough beyond error to be said to them is within it."""
+    verdict = found.verdict
+    if verdict is None:
+        return None
+    told = verdict.beyond_error and bool(verdict.certainty)
+    kind = Change.WITHIN_ERROR if verdict.beyond_error and not told else verdict.kind
+    return VerdictSaid(
+        measure.key,
+        kind.value,
+        verdict.certainty,
+        shown(measure, verdict.difference, units) if verdict.beyond_error and verdict.difference is not None else None,
+        None if verdict.chance is None else shown(measure, verdict.chance, units),
+        None if verdict.baseline_at is None else verdict.baseline_at.astimezone(zone).date(),
+        verdict.reaches_important,
+    )
+
+
 @dataclass(frozen=True, slots=True)
 class ResultFacts:
-    """Whose readings, and what is needed to read them. history: oldest first, side notes included."""
+    """Whose readings, and what is needed to read them. history: oldest first, side notes included. to_client: whether
+    the client reads the results, not the coach."""
 
     history: tuple[Reading, ...]
     profile: Profile
     plan: Plan
     zone: tzinfo
     units: Units
+    to_client: bool = False
 
     def of(self, measure: str) -> tuple[Reading, ...]:
         """The readings of a measure that count."""
@@ -149,7 +169,7 @@ def _taken(measure: Measure, last: Reading, whose: ResultFacts) -> Result:
         kind,
         bands,
         missing,
-        verdict_said(measure, found, whose.units, whose.zone),
+        (verdict_told if whose.to_client else verdict_said)(measure, found, whose.units, whose.zone),
         "" if measure.error is None else measure.error.source.key,
         *_important(measure, found, whose),
         () if found.verdict is None else tuple(sorted(found.verdict.widened)),

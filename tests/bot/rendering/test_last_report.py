@@ -50,7 +50,7 @@ def test_the_coach_gets_it_with_bands_errors_and_sources() -> None:
     for words in (
         "Changed beyond chance",
         "Cannot be told yet",
-        "better (−10 cm, chance up to 5.3 cm), confirmed",
+        "better (−10 cm, chance up to 5.3 cm)",
         "NG246",
     ):
         assert words in page.text, words

@@ -24,12 +24,12 @@ from tests.core.dialogue.office import NOW, Office, card, readings
 WEEK = timedelta(weeks=1)
 
 
-def twelve_weeks(**more: object) -> Chat:
+def twelve_weeks(waist: tuple[str, ...] = ("104", "100", "96"), **more: object) -> Chat:
     """Ada on the Monday twelve weeks after her first, with what she told before."""
     starts = MONDAY.date()
     chat = Chat(replace(ADA, plan=replace(ADA.plan, programme=Programme(starts, 12)), **more))
     body = [
-        ("waist", ("104", "100", "96")),
+        ("waist", waist),
         ("weight", ("88", "86", "84")),
         ("hip", ("105", "105", "104")),
         ("resting_heart_rate", ("72", "71", "72")),
@@ -85,6 +85,13 @@ def test_the_report_says_what_changed_and_what_cannot_be_told_and_never_that_not
     (waist,) = [r for r in report.results if r.measure == "waist"]
     assert waist.start is not None and waist.now is not None
     assert (waist.start.amount.value, waist.now.amount.value) == (104, 94)
+
+
+def test_what_is_not_far_enough_beyond_error_to_be_told_a_client_is_in_the_coachs_report_alone() -> None:
+    chat = checked_in(twelve_weeks(waist=("100", "99", "98")))
+    assert "waist" in {r.measure for r in ended(chat).unsure}
+    whole = told(chat, rm.ReportForCoach)[0].report  # type: ignore[attr-defined]
+    assert "waist" in {r.measure for r in whole.changed}
 
 
 def test_if_the_last_check_in_is_missed_the_report_comes_a_week_later_without_it() -> None:
