@@ -71,10 +71,12 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.PREGNANT: (
             "pregnant, expecting a baby, expecting a child, expecting our, expecting my, were expecting, we're"
             " expecting, we are expecting, im expecting, i'm expecting, i am expecting, baby on the way, baby due,"
-            " weeks gone, weeks along, months gone, breastfeeding, breast feeding, nursing my baby, pregnancy, having"
-            " a baby, trimester, going to be a mum, my due date, bun in the oven"
+            " weeks gone, weeks along, months gone, breastfeeding, breast feeding, nursing my baby, having a baby,"
+            " trimester, going to be a mum, my due date, bun in the oven"
         ),
-        T.PREGNANT_PERHAPS: "positive test, test was positive, test came back positive, two lines on the test",
+        T.PREGNANT_PERHAPS: (
+            "positive test, test was positive, test came back positive, two lines on the test, pregnancy, my pregnancy"
+        ),
         T.BIRTH: (
             "gave birth, given birth, had the baby, had my baby, had our baby, baby arrived, baby came, baby is here,"
             " baby was born, baby is born"
@@ -93,9 +95,10 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "heart condition, heart disease, heart problem*, heart trouble, heart issue*, atrial fibrillation, afib,"
             " a fib, fibrillation, pacemaker, bypass, stent, stents, angina, leaky valve, heart valve, valve replac*,"
             " valve problem*, coronary, arrhythmia*, irregular heartbeat, irregular heart beat, heart murmur, heart"
-            " defect, heart attack, ablation, clogged arteries, arteries are furred, furred arteries, narrowed"
-            " arteries, defibrillator, heart surgery, heart operation, aortic stenosis, heart rhythm, heart block,"
-            " cardiac arrest, heart op, irregular heart, blocked arter*"
+            " defect, ablation, clogged arteries, arteries are furred, furred arteries, narrowed arteries,"
+            " defibrillator, heart surgery, heart operation, aortic stenosis, heart rhythm, heart block, cardiac"
+            " arrest, heart op, irregular heart, blocked arter*, had a heart attack, after my heart attack, since my"
+            " heart attack"
         ),
         T.KIDNEY: (
             "kidney disease, kidney failure, kidney problem*, kidney trouble, kidney damage, kidney issue*, bad"
@@ -118,7 +121,10 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.BREATHLESS: "breathless even at rest, oxygen at home, home oxygen",
         T.HEART_TABLETS: "heart tablets, heart pills, heart medicine, heart medication, heart meds",
         T.MOVED: "moved to, moved house to, moved over to, relocated to, emigrated to, moved back to, settled in",
-        T.LIVES: "living in, live in, i am now in, im now in, new address im in, new address i am in",
+        T.LIVES: (
+            "living in, live in, i am now in, im now in, new address im in, new address i am in, new address in, my"
+            " new place is in"
+        ),
         T.HEIGHT: "tall, height",
         T.BORN: "born, birth year, year of birth, date of birth, birthday is, dob",
         T.FEMALE: (
@@ -186,18 +192,18 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
     "es": {
         T.PREGNANT: (
             "embarazada, espero un bebé, espero un hijo, espero una hija, esperamos un bebé, esperamos un hijo,"
-            " esperando un bebé, salgo de cuentas, encinta, bebé en camino, doy el pecho, dando el pecho, lactancia,"
-            " amamantando, dando de mamar, meses de embarazo, semanas de embarazo, mi embarazo, voy a ser madre, voy"
-            " a tener un bebé, voy a tener un hijo, vamos a tener un bebé, meses embarazada, esperamos bebé, espero"
-            " bebé"
+            " esperando un bebé, salgo de cuentas, bebé en camino, doy el pecho, dando el pecho, lactancia,"
+            " amamantando, dando de mamar, meses de embarazo, semanas de embarazo, voy a ser madre, voy a tener un"
+            " bebé, voy a tener un hijo, vamos a tener un bebé, meses embarazada, esperamos bebé, espero bebé"
         ),
         T.PREGNANT_PERHAPS: (
-            "test positivo, prueba positiva, test dio positivo, prueba dio positivo, predictor positivo"
+            "test positivo, prueba positiva, test dio positivo, prueba dio positivo, predictor positivo, mi embarazo"
         ),
         T.BIRTH: (
-            "di a luz, he dado a luz, dado a luz, nació mi, ya nació, nació el bebé, nació la bebé, ha nacido, tuve"
-            " al bebé, tuve a mi bebé, he tenido al bebé, bebé ya llegó, ya parí, parí, tuve un bebé, he sido mamá,"
-            " acabo de ser madre"
+            "di a luz, he dado a luz, dado a luz, nació el bebé, nació la bebé, ha nacido, tuve al bebé, tuve a mi"
+            " bebé, he tenido al bebé, bebé ya llegó, ya parí, parí, tuve un bebé, he sido mamá, acabo de ser madre,"
+            " tuve a mi hija, tuve a mi hijo, tuve a la niña, tuve al niño, nació la niña, nació el niño, nació mi"
+            " hija, nació mi hijo, nació mi bebé"
         ),
         T.LOSS: (
             "perdí el bebé, perdí al bebé, perdí a mi bebé, perdimos el bebé, perdimos al bebé, perdí el embarazo,"
@@ -207,16 +213,19 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.HEART_FAILURE: (
             "insuficiencia cardiaca, insuficiencia cardíaca, fallo cardiaco, falla cardiaca, fracción de eyección,"
             " corazón no bombea, corazón bombea mal, corazón débil, miocardiopatía, cardiomiopatía, tengo ic, corazón"
-            " me falla, corazón no me bombea, corazón bombea poco, bombea mal, bombea poco"
+            " me falla, corazón no me bombea, corazón bombea poco, bombea mal, bombea poco, corazón no da abasto,"
+            " corazón bombea menos, corazón ya no bombea"
         ),
         T.HEART_CONDITION: (
             "fibrilación auricular, fibrilación, marcapasos, arritmia*, angina de pecho, angina, bypass, baipás,"
             " stent*, válvula*, soplo en el corazón, soplo, cardiopatía, problema* de corazón, problema* del corazón,"
             " problema* en el corazón, problema* cardíaco*, enfermedad del corazón, enfermo del corazón, enferma del"
-            " corazón, mal del corazón, coronari*, infarto, cateterismo, desfibrilador, operado del corazón, operada"
-            " del corazón, operaron del corazón, muelles en el corazón, padezco del corazón, sufro del corazón,"
-            " operación de corazón, arterias obstruidas, arterias tapadas, taquicardia crónica, enfermedad cardiaca,"
-            " me han puesto un stent"
+            " corazón, mal del corazón, coronari*, cateterismo, desfibrilador, operado del corazón, operada del"
+            " corazón, operaron del corazón, muelles en el corazón, padezco del corazón, sufro del corazón, operación"
+            " de corazón, arterias obstruidas, arterias tapadas, taquicardia crónica, enfermedad cardiaca, me han"
+            " puesto un stent, dos stents, desfibrilador implantado, me operaron a corazón abierto, operado a corazón"
+            " abierto, tuve un infarto, sufrí un infarto, tras el infarto, después del infarto, desde el infarto, he"
+            " tenido un infarto"
         ),
         T.KIDNEY: (
             "enfermedad renal, insuficiencia renal, fallo renal, problema* renal*, problema* de riñón, problema* de"
@@ -230,14 +239,17 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "me caí, me he caído, me caigo, caída, caídas, porrazo, batacazo, me resbalé, resbalón, tropecé, me fui"
             " al suelo, acabé en el suelo, me di una hostia, sufrí una caída, trompazo, golpazo, tropezón,"
             " tropezones, resbalé, me fui de bruces, me di de bruces, me caigo mucho, dado una caída, pegado una"
-            " caída, me pegué una caída, castaña, costalazo, me caí"
+            " caída, me pegué una caída, castaña, costalazo, me caí, me estampé, me caí redondo, me caí redonda, me"
+            " doblé el pie y caí, acabo en el suelo, he acabado en el suelo, termino en el suelo, me voy al suelo, me"
+            " fui de culo, fui de culo"
         ),
         T.EATING: (
             "anorexia, bulimia, trastorno alimenticio, trastorno alimentario, trastorno de la conducta alimentaria,"
             " tca, no paro de contar calorías, contar calorías, contando calorías, obsesionad* con la comida,"
             " obsesiona la comida, obsesionad* con el peso, atracones, miedo a comer, agobia cada comida, trastorno"
             " de alimentación, trastornos alimenticios, trastorno de la alimentación, relación con la comida,"
-            " atracón, trastorno de conducta alimentaria"
+            " atracón, trastorno de conducta alimentaria, comer compulsivamente, comía y vomitaba, comer y vomitar,"
+            " atracones y vómitos"
         ),
         T.BREATHLESS: "oxígeno en casa, oxígeno domiciliario",
         T.HEART_TABLETS: (
@@ -251,7 +263,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.LIVES: (
             "vivo en, vivimos en, viviendo en, instalado en, instalada en, resido en, residimos en, ya vivo en, vivo"
-            " ahora en, nueva casa en"
+            " ahora en, nueva casa en, ahora en, nueva dirección en"
         ),
         T.HEIGHT: "mido, altura, estatura, de alto, de alta",
         T.BORN: "nací, nacido, nacida, año de nacimiento, fecha de nacimiento",
@@ -288,7 +300,9 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "dejé, dejado, he dejado, ya no tomo, ya no uso, ya no me dan, me quitó, me quitaron, me han quitado, me"
             " ha quitado, retiró, retiraron, me ha retirado, me han retirado, retirado, suspendí, suspendió,"
             " suspendieron, suspendido, parado de tomar, tomaba, dejar de tomar, suspendida, me cambiaron el, he"
-            " parado el, paré el, paré con, retirada, ya no estoy con, ya no llevo, ya no uso, sacaron el, me sacaron"
+            " parado el, paré el, paré con, retirada, ya no estoy con, ya no llevo, ya no uso, sacaron el, me"
+            " sacaron, me han suspendido, me suspendieron, me suspendió, ya sin, me ha suspendido, quitado el,"
+            " quitado los, quitó el, ya no me mandan, ya no me tomo, no volví a tomar"
         ),
         T.ANYMORE: "ya",
         T.SUBJECT: "yo, sí",
@@ -314,13 +328,13 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
     },
     "de": {
         T.PREGNANT: (
-            "schwanger, hochschwanger, schwangerschaft, schwangerschaftswoche, erwarte ein baby, erwarte ein kind,"
-            " erwarten ein baby, erwarten ein kind, nachwuchs, kriegen ein baby, bekommen ein baby, bekomme ein baby,"
-            " bekomme ein kind, baby unterwegs, ich stille, stille noch, stille mein, stille voll, am stillen,"
-            " entbindungstermin, guter hoffnung, kriegen ein kind, kriege ein baby, kriege ein kind, bekommen ein"
-            " kind, werde mutter, werde mama, ssw, anderen umständen, schwangere, erwarte nachwuchs, schwangr"
+            "schwanger, hochschwanger, schwangerschaftswoche, erwarte ein baby, erwarte ein kind, erwarten ein baby,"
+            " erwarten ein kind, nachwuchs, kriegen ein baby, bekommen ein baby, bekomme ein baby, bekomme ein kind,"
+            " baby unterwegs, ich stille, stille noch, stille mein, stille voll, am stillen, entbindungstermin, guter"
+            " hoffnung, kriegen ein kind, kriege ein baby, kriege ein kind, bekommen ein kind, werde mutter, werde"
+            " mama, ssw, anderen umständen, schwangere, erwarte nachwuchs, schwangr, erwartig, guter dinge schwanger"
         ),
-        T.PREGNANT_PERHAPS: "test positiv, test war positiv, test ist positiv, der test positiv",
+        T.PREGNANT_PERHAPS: "test positiv, test war positiv, test ist positiv, der test positiv, schwangerschaft",
         T.BIRTH: (
             "entbunden, baby ist da, baby da, kind ist da, kind bekommen, baby gekommen, baby geboren, kind geboren,"
             " zur welt gebracht, auf die welt gekommen, kleine ist da, kleiner ist da, mama geworden, mutter"
@@ -333,16 +347,18 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "herzinsuffizienz, herzschwäche*, herzmuskelschwäche, auswurffraktion, ejektionsfraktion, pumpt nicht"
             " richtig, pumpt nicht mehr, pumpt schlecht, pumpt zu schwach, kardiomyopathie, pumpleistung,"
             " pumpschwäche, auswurf nur, schwaches herz, herzleistung, herz pumpt nur, herz pumpt zu wenig, herz"
-            " pumpt nimmer, herz zu schwach, herzinsuffizient"
+            " pumpt nimmer, herz zu schwach, herzinsuffizient, pumpe schafft nicht, pumpe ist schwach, pumpe zu"
+            " schwach, pumpe macht nicht mehr, herz schafft es nicht, herz schafft nicht"
         ),
         T.HEART_CONDITION: (
             "vorhofflimmern, herzschrittmacher, schrittmacher, bypass, bypässe, stent*, angina pectoris, angina,"
             " herzklappe*, klappe ist undicht, undichte klappe, klappe undicht, klappenfehler, herzrhythmus*,"
-            " rhythmusstörung*, herzkrank*, herzproblem*, koronare herzkrankheit, khk, herzfehler, herzinfarkt,"
-            " herzleiden, herzkatheter, herzoperation, herz op, defibrillator, herzerkrankung*, was am herzen, was am"
-            " herz, was mit dem herz, was mit dem herzen, probleme mit dem herz*, arrhythmie, vhf, herzkranzgefäß*,"
-            " am herzen operiert, verkalkte gefäße, herzkatheteruntersuchung, herzschwirren, herzbypass, herzstolpern"
-            " vom kardiologen, bypassoperation, herzkasper"
+            " rhythmusstörung*, herzkrank*, herzproblem*, koronare herzkrankheit, khk, herzfehler, herzleiden,"
+            " herzkatheter, herzoperation, herz op, defibrillator, herzerkrankung*, was am herzen, was am herz, was"
+            " mit dem herz, was mit dem herzen, probleme mit dem herz*, arrhythmie, vhf, herzkranzgefäß*, am herzen"
+            " operiert, verkalkte gefäße, herzkatheteruntersuchung, herzschwirren, herzbypass, herzstolpern vom"
+            " kardiologen, bypassoperation, hatte einen herzinfarkt, hatte .. herzinfarkt, nach dem herzinfarkt, seit"
+            " dem herzinfarkt, nach meinem herzinfarkt"
         ),
         T.KIDNEY: (
             "nierenkrank*, niereninsuffizienz, nierenschwäche, nierenversagen, nierenproblem*, nierenerkrankung*,"
@@ -360,12 +376,16 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " umgefallen, runtergefallen, hinfalle, bin .. gefallen, vom .. gefallen, von der .. gefallen, die treppe"
             " .. gefallen, über .. gefallen, hingeknallt, hinplumpst, gfalle, umgflogen, hingefalln, hingflogn,"
             " hingflogen, ausgrutscht, gstürzt, hingschlagn, lang hingeschlagen, hingeschlagen, auf die nase"
-            " gefallen, auf dem eis, auf glatteis, gestrauchelt, bin .. gestürzt, gfalln"
+            " gefallen, auf dem eis, auf glatteis, gestrauchelt, bin .. gestürzt, gfalln, hingehaut, hinghaut,"
+            " hingehauen, abegheit, abekeit, gheit, umgheit, hingeknallt, hingedonnert, aufs eis gelegt, lang"
+            " gemacht, umgefalln"
         ),
         T.EATING: (
             "estörung*, magersucht, magersüchtig, bulimie, bulimisch, essstörung*, essgestört, anorexie,"
             " fressanfälle, essanfälle, nur noch ums essen, angst vor dem essen, kalorien zählen, zähle kalorien, ess"
-            " brech sucht, essanfall, essbrechsucht, verhältnis zum essen, bulimiker*, anorektisch, magersuchtsklinik"
+            " brech sucht, essanfall, essbrechsucht, verhältnis zum essen, bulimiker*, anorektisch,"
+            " magersuchtsklinik, fressen und kotzen, gefressen und gekotzt, fressattacken, essattacken, essen"
+            " erbrochen, finger in den hals"
         ),
         T.BREATHLESS: "sauerstoff zu hause, sauerstoff daheim, heimsauerstoff",
         T.HEART_TABLETS: "herztablette*, herzmedikament*, herzmittel, herzpille*, tabletten fürs herz",
@@ -376,7 +396,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.LIVES: (
             "wohne jetzt in, wohn jetzt in, wohn jetzt z, wohne jetzt z, wohne in, wohn in, wohnen in, wohnen jetzt"
             " in, lebe jetzt in, lebe in, leben jetzt in, bin jetzt in, sind jetzt in, neue adresse in, neue wohnung"
-            " in, wohnhaft in, wohne seit .. in, leb jetzt in, leb in"
+            " in, wohnhaft in, wohne seit .. in, leb jetzt in, leb in, leb seit .. in, lebe seit .. in, wohn seit .."
+            " in, wohnen seit .. in, leben seit .. in"
         ),
         T.HEIGHT: "groß, größe, körpergröße",
         T.BORN: "geboren, geburtsjahr, jahrgang, geburtsdatum",
@@ -433,37 +454,41 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "ins bett gefallen, ins auge gefallen, mir gefallen, gut gefallen, schwer gefallen, leicht gefallen,"
             " preise gefallen, temperatursturz, sturzbach, großes herz, trächtig*, gestürzt auf das essen, auf die"
             " arbeit gestürzt, in die arbeit gestürzt, aus allen wolken gefallen, bin .. ins bett gefallen, bin .."
-            " auf .. reingefallen, weißbrot, kilometer"
+            " auf .. reingefallen, weißbrot, kilometer, stolpert"
         ),
     },
     "fr": {
         T.PREGNANT: (
             "enceinte, attends un bébé, attends un enfant, attendons un bébé, attendons un enfant, bébé en route,"
             " bébé en chemin, terme est prévu, terme prévu, allaite, j'allaite, allaitement, semaines de grossesse,"
-            " mois de grossesse, ma grossesse, heureux événement, tombée enceinte, suis tombée enceinte, vais être"
-            " maman, accouche en, bébé pour, on attend un bébé, nous attendons un bébé, attends mon"
+            " mois de grossesse, heureux événement, tombée enceinte, suis tombée enceinte, vais être maman, accouche"
+            " en, bébé pour, on attend un bébé, nous attendons un bébé, attends mon"
         ),
-        T.PREGNANT_PERHAPS: "test positif, test est positif, test était positif, test s'est révélé positif",
+        T.PREGNANT_PERHAPS: (
+            "test positif, test est positif, test était positif, test s'est révélé positif, ma grossesse"
+        ),
         T.BIRTH: (
             "accouché, bébé est né, bébé est née, bébé est là, bébé est arrivé, mis au monde, eu mon bébé, eu le"
             " bébé, donné naissance, bébé né, suis maman, devenue maman, sortie de la maternité, mon bébé est né,"
-            " accouchée"
+            " accouchée, eu ma fille, eu mon fils"
         ),
         T.LOSS: "perdu le bébé, perdu mon bébé, perdu notre bébé, fausse couche, perdu la grossesse, ivg, avortement",
         T.PREGNANT_NO_LONGER: "plus enceinte, grossesse terminée, n'allaite plus, allaite plus",
         T.HEART_FAILURE: (
             "insuffisance cardiaque, insuffisant cardiaque, insuffisante cardiaque, défaillance cardiaque, fraction"
             " d'éjection, cœur pompe mal, cœur ne pompe, cœur pompe pas, muscle cardiaque faible, cardiomyopathie,"
-            " jai une ic, j'ai une ic, coeur fatigué, coeur faible, coeur pompe, fevg, coeur ne pompe plus"
+            " jai une ic, j'ai une ic, coeur fatigué, coeur faible, coeur pompe, fevg, coeur ne pompe plus, coeur"
+            " n'arrive plus, pompe ne suffit plus, coeur ne suffit plus"
         ),
         T.HEART_CONDITION: (
             "fibrillation auriculaire, fibrillation, pacemaker, pace maker, stimulateur cardiaque, pontage*, stent*,"
             " angine de poitrine, angor, valve, valvule*, arythmie*, problème* cardiaque*, problème* de cœur,"
             " problème* au cœur, souci* de cœur, souci* cardiaque*, souci* au cœur, maladie du cœur, maladie"
-            " cardiaque, coronaire*, infarctus, souffle au cœur, cardiopathie, défibrillateur, opéré du cœur, opérée"
-            " du cœur, malade du cœur, cardiaque, coeur irrégulier, opération du coeur, opération au coeur, artères"
+            " cardiaque, coronaire*, souffle au cœur, cardiopathie, défibrillateur, opéré du cœur, opérée du cœur,"
+            " malade du cœur, suis cardiaque, coeur irrégulier, opération du coeur, opération au coeur, artères"
             " bouchées, artère bouchée, pile au coeur, problème de valve, tachycardie chronique, rythme irrégulier,"
-            " ressorts dans le coeur, extrasystoles"
+            " ressorts dans le coeur, extrasystoles, deux stents, eu un infarctus, fait un infarctus, après mon"
+            " infarctus, depuis mon infarctus"
         ),
         T.KIDNEY: (
             "maladie rénale, insuffisance rénale, problème* de rein*, problème* aux reins, problème* rénaux, souci*"
@@ -475,13 +500,16 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.FELL: (
             "suis tombé, suis tombée, suis retombé*, je tombe souvent, une chute, chutes, ma chute, jai glissé, j'ai"
             " glissé, glissé dans, glissé sur, trébuché, cassé la figure, cassé la gueule, suis étalé*, pris une"
-            " gamelle, pris une bûche, chuté, gadin, viandé*, dégringolé, valdingué, pris les pieds, dérapé"
+            " gamelle, pris une bûche, chuté, gadin, viandé*, dégringolé, valdingué, pris les pieds, dérapé, me suis"
+            " cassé la figure, me suis cassée la figure, fini par terre, retrouvé par terre, retrouvée par terre,"
+            " tombé par terre, tombée par terre, me suis ramassé*, je trébuche"
         ),
         T.EATING: (
             "anorexie, anorexique, boulimie, boulimique, trouble* alimentaire*, trouble* du comportement alimentaire,"
             " tca, compte toutes mes calories, compte mes calories, compte les calories, repas m'angoisse, obsédé*"
             " par la nourriture, obsédé* par le poids, obsédé* par mon poids, peur de manger, hyperphagie, rapport à"
-            " la nourriture, anorexique, vomissais, crises alimentaires, comportement alimentaire"
+            " la nourriture, anorexique, vomissais, crises alimentaires, comportement alimentaire, manger et vomir,"
+            " mangeais et vomissais, compulsions alimentaires"
         ),
         T.BREATHLESS: "oxygène à la maison, oxygène à domicile",
         T.HEART_TABLETS: (
@@ -498,7 +526,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " habitons à, installé à, installée à, installés à, installé en, installée en, installés en, réside à,"
             " réside en, habite désormais à, vis maintenant à, vis désormais à, nouvelle adresse à"
         ),
-        T.HEIGHT: "je mesure, mesure, taille, de haut",
+        T.HEIGHT: "je mesure, taille, de haut, je fais .. de haut",
         T.BORN: "né en, née en, suis né, suis née, né le, née le, année de naissance, date de naissance, naissance en",
         T.FEMALE: "suis une femme, suis femme, tableau des femmes, table des femmes",
         T.MALE: "suis un homme, suis homme, tableau des hommes, table des hommes",
@@ -528,8 +556,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.STOP: (
             "arrêté, ai arrêté, m'a arrêté, ma arrêté, stoppé, ne prends plus, prends plus, plus sous, suspendu,"
             " retiré, enlevé, je prenais, n'ai plus, supprimé, plus besoin, n'en prends plus, fini le, fini les,"
-            " sevré*, a supprimé, m'a enlevé, m'ont enlevé, m'ont retiré, m'a retiré, m'ont arrêté, plus de bêta*,"
-            " j'ai plus de, terminé le"
+            " sevré*, a supprimé, m'a enlevé, m'ont enlevé, m'ont retiré, m'a retiré, m'ont arrêté, terminé le"
         ),
         T.ANYMORE: "plus",
         T.SUBJECT: "je, j, jai, moi, si",
@@ -561,8 +588,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.PREGNANT_PERHAPS: "test ciążowy, test pozytywny, dwie kreski, test dodatni",
         T.BIRTH: (
-            "urodziłam, maluch na świecie, dziecko na świecie, dzidzia na świecie, po porodzie, ciąża za mną, dziecko"
-            " się urodziło, porod za mną, synek na świecie, córeczka na świecie, zostałam mamą, po porodzie"
+            "urodziłam, maluch na świecie, dziecko na świecie, dzidzia na świecie, ciąża za mną, dziecko się"
+            " urodziło, porod za mną, synek na świecie, córeczka na świecie, zostałam mamą"
         ),
         T.LOSS: "poroniłam, poronienie, straciłam dziecko, straciliśmy dziecko, straciłam ciążę",
         T.PREGNANT_NO_LONGER: (
@@ -576,10 +603,10 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.HEART_CONDITION: (
             "migotanie przedsionków, migotanie, wieńcówk*, choroba wieńcowa, chorobę wieńcową, rozrusznik*, bajpas*,"
             " bypass*, stent*, zastawk*, arytmi*, wada serca, wadę serca, chore serce, choroba serca, chorobę serca,"
-            " chorob serca, choroby serca, problem* z sercem, kłopot* z sercem, dusznic*, zawał*, kardiowerter,"
-            " operacj* serca, szmer* w sercu, nierówne bicie serca, niemiarowość, ablacj*, bloku serca, zwężone"
-            " tętnice, by passy, bypassy, niedokrwienna, nierówne serce, choruję na serce, leczę się na serce, po"
-            " zawale"
+            " chorob serca, choroby serca, problem* z sercem, kłopot* z sercem, dusznic*, kardiowerter, operacj*"
+            " serca, szmer* w sercu, nierówne bicie serca, niemiarowość, ablacj*, bloku serca, zwężone tętnice, by"
+            " passy, bypassy, niedokrwienna, nierówne serce, choruję na serce, leczę się na serce, po zawale, miałam"
+            " zawał, miałem zawał, przeszłam zawał, przeszedłem zawał"
         ),
         T.KIDNEY: (
             "chorob* nerek, chore nerki, niewydolność nerek, niewydolność nerkowa, niewydolnością nerek, problem* z"
@@ -591,13 +618,14 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "upadłam, upadłem, upadek, upadki, upadku, upadków, przewróciłam, przewróciłem, wywróciłam, wywróciłem,"
             " poślizgnęłam, poślizgnąłem, potknęłam, potknąłem, spadłam, spadłem, wywrotk*, wywaliłam się, wywaliłem"
             " się, przewracam się, glebę, runęłam, runąłem, wyrżnęł*, wyłożył* się, walnęł* o podłogę, zaliczył*"
-            " glebę, fiknęł*"
+            " glebę, fiknęł*, ląduję na ziemi, ląduję na podłodze, wylądowałam na podłodze, wylądowałem na podłodze,"
+            " potykam się i"
         ),
         T.EATING: (
             "anoreksj*, anorektyczk*, bulimi*, zaburzenia odżywiania, zaburzeń odżywiania, zaburzeniami odżywiania,"
             " objadam się, nie umiem normalnie jeść, nie potrafię normalnie jeść, obsesj* na punkcie jedzenia,"
             " obsesj* na punkcie wagi, liczę kalorie, kompulsywnie, kompulsywne jedzenie, napady jedzenia, napady"
-            " objadania, zaburzenia jedzenia, bulimiczk*"
+            " objadania, zaburzenia jedzenia, bulimiczk*, kompulsywne*, kompulsywnym, objadanie, objadania"
         ),
         T.BREATHLESS: "tlen w domu, tlenoterapi*",
         T.HEART_TABLETS: "tabletki na serce, leki na serce, leków na serce, tabletek na serce, lek na serce",
@@ -609,7 +637,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.LIVES: (
             "mieszkam w, mieszkam we, mieszkamy w, mieszkam teraz w, mieszkam już w, zamieszkałam w, zamieszkałem w,"
-            " mieszkamy teraz w, teraz mieszkam w, osiedliłam się w, osiedliłem się w"
+            " mieszkamy teraz w, teraz mieszkam w, osiedliłam się w, osiedliłem się w, nowy adres to, mój nowy adres"
         ),
         T.HEIGHT: "wzrost, wzrostu, wysok*",
         T.BORN: (
@@ -658,14 +686,15 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.LONG_AGO: "lat temu, lata temu, kiedyś, dawno temu, 19##, w młodości, za młodu, dawno",
         T.SPARE: (
             "upadłem na duchu, upadłam na duchu, upadek cen, spadłam z wagi, spadłem z wagi, spadłam .. kg, spadłem"
-            " .. kg, spadłam z krzesła ze śmiechu, białe pieczywo, biały ser, biały chleb, białko"
+            " .. kg, spadłam z krzesła ze śmiechu, białe pieczywo, biały ser, biały chleb, białko, spadła, spadł,"
+            " spadło, spadły, upadła, upadł, upadły"
         ),
     },
     "ar": {
         T.PREGNANT: (
             "حامل, حبلى, الحمل, انتظر مولود, بنتظر بيبي, منتظرة مولود, مرضع, ارضع, بارضع, كنرضع, ارضع طفلي, 7amel,"
             " hamel, 7amla, شهور حمل, اسابيع حمل, حامل بالشهر, حامل في, ناطرة بيبي, بستنى بيبي, بستنى مولود, مستنية"
-            " بيبي, منتظرين مولود, برضع, أرضع, انا حامل"
+            " بيبي, منتظرين مولود, برضع, أرضع, انا حامل, جاييني بيبي, جايني بيبي, جاينا بيبي, جايينا بيبي"
         ),
         T.PREGNANT_PERHAPS: "تحليل الحمل, اختبار الحمل, فحص الحمل",
         T.BIRTH: "ولدت, وضعت مولودي, وضعت مولود, البيبي وصل, البيبي اجا, جبت البيبي, جبت بيبي, ولدنا, ولادتي",
@@ -675,7 +704,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "فشل القلب, فشل قلب, قصور القلب, قصور قلب, قصور في القلب, قصور بالقلب, ضعف عضلة القلب, ضعف القلب, فشل"
             " قلبي, قصور قلبي, هبوط القلب, عضلة القلب .. ضعيفة, عضلة قلبي ضعيفة, القلب ما بيضخ, قلبي ما يضخ, الكسر"
             " القذفي, ضعف بعضلة القلب, ضعف في عضلة القلب, عضلة القلب ضعيفة, القلب ضعيف, قلبي ضعيف, القلب ما يضخ, قلبي"
-            " ما بيضخ"
+            " ما بيضخ, هبوط في عضلة القلب, هبوط بعضلة القلب, هبوط عضلة القلب"
         ),
         T.HEART_CONDITION: (
             "رجفان اذيني, الرجفان الاذيني, رجفان, شرايين تاجية, الشريان التاجي, شريان تاجي, ذبحة صدرية, ذبحة, منظم"
@@ -683,7 +712,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " قلب, مشاكل بالقلب, مشاكل في القلب, مشكلة بالقلب, مشكلة في القلب, مشاكل القلب, عدم انتظام ضربات, قلب"
             " مفتوح, جلطة قلبية, شبكة بالقلب, لغط بالقلب, مريض بالقلب, مريضة بالقلب, قلبي تعبان, ارتجاع, ارتجاع في"
             " الصمام, بطارية قلب, بطارية بالقلب, جهاز تنظيم, عملية قلب, عملية بالقلب, ركبت شبكة, ركبولي شبكة, ركبولي"
-            " دعامة, انسداد شرايين, تصلب شرايين, مرض بالقلب, مرض في القلب, عندي القلب, فيا القلب"
+            " دعامة, انسداد شرايين, تصلب شرايين, مرض بالقلب, مرض في القلب, عندي القلب, فيا القلب, جلطة قلب, جلطة"
+            " بالقلب, جلطة في القلب, دعامتين, دعامتين بالقلب"
         ),
         T.KIDNEY: (
             "مرض كلوي, قصور كلوي, فشل كلوي, قصور الكلى, مشاكل كلى, مشاكل بالكلى, مشاكل في الكلى, مشاكل الكلى, مرض"
@@ -706,7 +736,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.MOVED: (
             "انتقلت الى, انتقلنا الى, انتقلت اعيش, انتقلنا نعيش, انتقلت, انتقلنا, نقلت على, نقلنا على, نقلت الى,"
             " هاجرنا, هاجرت, عزلت على, رحلت على, رحنا نعيش في, استقرينا في, استقريت في, حولنا على, نقلنا الى, سافرت"
-            " استقر في"
+            " استقر في, رحلت, رحلنا"
         ),
         T.LIVES: (
             "اسكن في, ساكن في, ساكنة في, ساكنين في, عايش في, عايشة في, اعيش في, صرت اسكن, سكنت في, صرت عايش, سكنا في,"

@@ -19,6 +19,7 @@ RATE_LIMITING_MEDICINES: dict[str, tuple[str, ...]] = {  # generic name -> stems
     "betaxolol": ("betaxolol", "betaksolol", "بيتاكسولول"),
     "bisoprolol": (
         "bisoprolol", "bisopropol", "bisoprol", "bizoprolol", "bisaprolol", "بيسوبرولول", "بيزوبرولول", "concor",
+        "concoru",
         "emconcor", "كونكور",
     ),
     "carvedilol": ("carvedilol", "karvedilol", "carvedelol", "karwedilol", "كارفيديلول", "dilatrend", "ديلاترند"),

@@ -29,6 +29,8 @@ Key = T | C | str  # a medicine is its name
 LOOSE = 2  # unknown words that a "no" may reach across
 NEAR_END = 2  # words from the end of a clause in which a "no" denies what stands before
 NEXT = 2  # words: "stopped taking" is stopped
+OPEN = 8  # letters of a medicine's name from which its ending is left open
+SHORTEST = 120  # cm: a smaller height in passing is a girth
 PLACE = 3  # words of a place's name
 BRIEF = 3  # words: a medicine alone in so few is asked about
 CLASS = "beta-blocker"
@@ -102,7 +104,8 @@ ABOUT = frozenset(
     {*CAUTIONS, *SEXES, *BACKGROUNDS, *UNITS, T.HEART_TABLETS, *PLACES, T.HEIGHT, T.BORN, *RATE_LIMITING_MEDICINES}
 )
 HOW = (
-    C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.IMAGINED, C.FICTION, C.OTHERS, C.MINE, C.FILLER
+    C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.IMAGINED, C.FICTION, C.PAST, C.OTHERS, C.MINE,
+    C.FILLER,
 )  # fmt: skip
 ARTICLES = frozenset({"el"})  # "él" without its accent
 PERSON = (C.MINE, T.ME, T.SUBJECT)  # heard even inside a longer phrase: "started me on"
@@ -114,7 +117,7 @@ def _table(words: Lexicon) -> Table[Key]:
     """Every phrase of one language; medicines are the same in all."""
     table: dict[Key, str] = {topic: listed for topic, listed in HEALTH_WORDS[words.code].items()}  # noqa: C416
     for name, stems in RATE_LIMITING_MEDICINES.items():
-        table[name] = ", ".join(f"{stem}*" for stem in stems)
+        table[name] = ", ".join(stem + "*" * (len(stem) >= OPEN) for stem in stems)
     table |= {concept: words.concepts.get(concept, "") for concept in HOW}
     others = (p.strip() for p in table[C.OTHERS].split(","))
     table[C.OTHERS] = ", ".join(p for p in others if plain(p) not in ARTICLES)
@@ -253,13 +256,13 @@ class _Clauses:
         return self.any_((C.OTHERS,), b, right) and not self.any_(PERSON, left, b)
 
     def _fact(self, key: Key, a: int, b: int, bounds: tuple[int, int, int, int]) -> Iterator[HealthFact]:
-        low, left, right, _ = bounds
+        low, left, right, high = bounds
         denied = self._denied(a, b, low, right)
         maybe = self.any_((T.MAYBE,), left, right)
         if not isinstance(key, T) or key is T.HEART_TABLETS:
             yield from self._medicine(str(key), a, b, denied, maybe, bounds)
         elif key in CAUTIONS:
-            yield from self._caution(CAUTIONS[key], key, denied, maybe, left, right)
+            yield from self._caution(CAUTIONS[key], key, denied, maybe, left, right, (low, high))
         elif denied and key not in PLACES:
             return
         elif key in SEXES:
@@ -278,13 +281,15 @@ class _Clauses:
             yield from self._units(left, right)
 
     def _caution(
-        self, caution: Caution, key: Key, denied: bool, maybe: bool, left: int, right: int
+        self, caution: Caution, key: Key, denied: bool, maybe: bool, left: int, right: int, sentence: tuple[int, int]
     ) -> Iterator[HealthFact]:
         childhood = self.any_((T.CHILDHOOD,), left, right)
         if key not in HISTORY:
             if key in EVENTS and (childhood or self.any_((T.LONG_AGO,), left, right)):
                 return
             maybe = maybe or childhood
+        elif self.any_((T.CHILDHOOD, T.LONG_AGO, C.PAST), *sentence):
+            maybe = True
         if key is T.FELL and _YEAR.search(self.text(left, right)):
             maybe = True
         if denied:
@@ -332,7 +337,7 @@ class _Clauses:
         """A height in a clause; far from usual, it is asked."""
         assert HEIGHT.understand is not None
         heard = HEIGHT.understand(self.text(left, right), self.words, None)
-        if isinstance(heard, Understood) and heard.value in HEIGHT.bounds.possible:
+        if isinstance(heard, Understood) and heard.value in HEIGHT.bounds.possible and heard.value >= SHORTEST:
             yield HealthFact(What.STATURE, str(heard.value), sure=heard.value in HEIGHT.bounds.usual)
 
     def _units(self, left: int, right: int) -> Iterator[HealthFact]:

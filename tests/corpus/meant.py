@@ -92,8 +92,8 @@ _OF_A_FACT = {What.STATURE: "height", What.BIRTH_YEAR: "born", What.SEX: "sex", 
 
 
 def health(language: str, half: str) -> Score:
-    """What a sentence says of somebody's health. "taken": noted at once, and said back with a button to undo it;
-    "asked": asked about first; "nothing" is right only if nothing is noted or asked."""
+    """What a sentence says of somebody's health. "found": noted, or asked about first, which "asked first" counts;
+    "left alone": nothing is noted or asked where nothing is meant."""
     score = Score()
     for meaning, sentence in lines(language, "health_facts", half):
         facts = [f for f in health_in(sentence, words_for(language)).facts if f.stance is not Stance.DENIED]
@@ -101,8 +101,11 @@ def health(language: str, half: str) -> Score:
         meant = meaning.partition(":")[0] if meaning.startswith("moved") else meaning
         right = said == ([] if meant == "none" else [meant])
         asked = any(not f.sure for f in facts)
-        kind = "nothing" if meant == "none" else "asked" if right and asked else "fact"
+        kind = "left alone" if meant == "none" else "found"
         score.add(kind, sentence, meant, meant if right else " ".join(said) + (" (asked)" if asked else ""))
+        if kind == "found":
+            score.counts["asked first"] += 1
+            score.right["asked first"] += right and asked
     return score
 
 

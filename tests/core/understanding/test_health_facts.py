@@ -68,6 +68,7 @@ def test_no_but_is_read_in_every_language(language: str, text: str) -> None:
         "I have not stopped my bisoprolol",
         "my mum was born in 1930",
         "the table is 172 cm long",
+        "the gas bill nearly gave me a heart attack",
         "82.4",
         "",
     ],
@@ -81,6 +82,7 @@ def test_what_is_not_the_clients_or_not_so_is_no_fact(text: str) -> None:
     [
         ("I think I might be pregnant", "pregnancy"),
         ("I had a fall in 2015", "falls"),
+        ("I was bulimic at school, years ago", "eating_worries"),
         ("bisoprolol", "bisoprolol"),
         ("gave birth on friday", "pregnancy"),
         ("my family is from pakistan", "south_asian"),
