@@ -136,6 +136,7 @@ def _check_in() -> Iterator[object]:
     for x in asked():
         for first in (False, True):
             yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
+            yield from (m.Ask(x.key, x.unit, turn=turn) for turn in range(1, 5) if x.kind is MeasureKind.RATING)
         yield m.Ask(x.key, imperial(x), False, 1)
         yield m.Card(x.key)
         yield m.ReadingKept(x.key, amount(x), second(x))
@@ -144,7 +145,7 @@ def _check_in() -> Iterator[object]:
         yield m.KeptBeforeTime(x.key, amount(x), LONG_DAY, second(x))
         if x.protocol.keep_same:
             yield m.AskConditions(x.key, x.protocol.keep_same)
-            yield m.AskConditions(x.key, x.protocol.keep_same, first=True)
+            yield m.KeepTheSame(x.key, x.protocol.keep_same)
             yield m.AskWhatDiffered(x.key, ())
             yield m.AskWhatDiffered(x.key, x.protocol.keep_same)
             yield m.ConditionsNoted(x.protocol.keep_same)

@@ -67,8 +67,8 @@ ASK: dict[str, str] = {
         "How long did you take for the mile, and what was your pulse at the end? Send it like this: {example}."
     ),
     "activity_minutes": N_(
-        "For how many minutes were you active in the past seven days, so that you could talk but not sing?"
-        " Send it like this: {example}."
+        "For how many minutes were you active in the past seven days? Count what was brisk and left you slightly out"
+        " of breath. Send it like this: {example}."
     ),
     "strength_days": N_("On how many of the past seven days did you do strength work? Send it like this: {example}."),
     "sessions_done": N_("How many sessions did you do in the past seven days? Send it like this: {example}."),

@@ -386,12 +386,22 @@ def store_and_reply(
         d.say(m.ReadingKept(measure.key, d.shown(measure, both), None, tuple(sorted(understood.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
+        if len(d.facts.of(measure.key)) <= 1:
+            _first_of(d, measure, reading, aspects)
+            return
         readings.raise_flags(
             d, measure, reading
         )  # the coach is not kept waiting for the conditions, which are taken into account when given
         ask_conditions(d, measure, reading, aspects)
     else:
         reply_to_reading(d, measure, reading)
+
+
+def _first_of(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
+    """The first reading of a measure: there is no last time to ask about, so what to keep the same is only said."""
+    reply_to_reading(d, measure, reading)
+    d.become(noted=(*d.state.noted, *((a, True) for a in aspects)))
+    d.say(m.KeepTheSame(measure.key, aspects))
 
 
 def is_girth(measure: Measure) -> bool:
@@ -445,6 +455,13 @@ def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
     return tuple(a for a in measure.protocol.keep_same if a not in noted)
 
 
+def together(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> tuple[str, ...]:
+    """Those aspects, and those of what is still to come in this check-in, so that one tap answers for all of them."""
+    coming = (MEASURES[key] for key in d.state.agenda if key in MEASURES)
+    alike = (x for x in coming if x.kind is measure.kind and not x.series and d.facts.of(x.key))
+    return tuple(dict.fromkeys((*aspects, *(a for x in alike for a in unasked_aspects(d, x)))))
+
+
 def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
     d.ask(AskingConditions(measure.key, reading.key))
     if d.hidden(measure):
@@ -459,23 +476,23 @@ def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: t
 
 
 def say_conditions(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> None:
-    first = len(d.facts.of(measure.key)) <= 1
-    row = [Choice("same_as_last_time", "cond:same")]
-    if first:
-        row.append(Choice("first_time", "cond:first"))
-    d.say(m.AskConditions(measure.key, aspects, first), tuple(row), (Choice("something_differed", "cond:differed"),))
+    d.say(
+        m.AskConditions(measure.key, together(d, measure, aspects)),
+        (Choice("same_as_last_time", "cond:same"),),
+        (Choice("something_differed", "cond:differed"),),
+    )
 
 
 def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> None:
-    """One tap: same, first time, or something differed; then which aspect."""
+    """One tap: same, or something differed; then which aspect."""
     measure = MEASURES[asking.measure]
     reading = readings.by_key(d, asking.key)
-    aspects = unasked_aspects(d, measure)
+    aspects = together(d, measure, unasked_aspects(d, measure))
     if value == "differed" and aspects:
         d.ask(replace(asking, picking=True))
         ask_what_differed(d, measure, aspects, ())
         return
-    if asking.picking and value != "done" and value not in ("same", "first"):
+    if asking.picking and value not in ("done", "same"):
         differs = tuple(dict.fromkeys((*asking.differs, value))) if value in aspects else asking.differs
         d.ask(replace(asking, differs=differs))
         ask_what_differed(d, measure, aspects, differs)
@@ -486,8 +503,8 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
         check_in.ask_next(d)
         return
     if differs:
-        changed = replace(reading.conditions, differs=reading.conditions.differs | frozenset(differs))
-        reading = replace(reading, conditions=changed)
+        own = frozenset(differs) & frozenset(measure.protocol.keep_same)
+        reading = replace(reading, conditions=replace(reading.conditions, differs=reading.conditions.differs | own))
         d.do(Amend(reading.key, reading))
         d.facts = replace(d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history))
         d.say(m.ConditionsNoted(differs))
@@ -537,15 +554,19 @@ def reply_to_reading(d: ClientStep, measure: Measure, reading: Reading, *, said_
             )
         )
     if (band := band_for(d, measure, reading, found)) is not None:
-        d.say(band)
+        if band != _band_before(d, measure, reading):
+            d.say(band)
         sources.append(band.source)
     if verdict is not None:
         d.say(readings.verdict_said(d, measure, found))
         if measure.error is not None:
             sources.append(measure.error.source.key)
-    if context := next((key for key in found.context if key not in d.state.told), None):
+    told = {*d.state.told, *d.state.cautioned}
+    if context := next((key for key in found.context if key not in told), None):
         d.say(m.Context(context))
         d.become(told=(*d.state.told, context))
+        if context in {said for _, said in measure.misled_by}:  # a caution: once, not at every retest
+            d.become(cautioned=(*d.state.cautioned, context))
     goal_progress(d, measure, reading, found)
     d.become(sources=tuple(sources))
 
@@ -563,6 +584,14 @@ def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessmen
                 if isinstance(score, Score):
                     return m.BandSaid(derived.measure.key, score.band, score.source.key, score.notes[:1])
     return None
+
+
+def _band_before(d: ClientStep, measure: Measure, reading: Reading) -> m.BandSaid | None:
+    """The band that was named with the official reading before this one; None if there was none."""
+    earlier = [r for r in _programme(d, measure) if r.taken_at < reading.taken_at]
+    if not earlier or measure.series:
+        return None
+    return band_for(d, measure, earlier[-1], readings.assessed(d, measure, earlier[-1]))
 
 
 def goal_progress(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> None:

@@ -125,7 +125,8 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
         return
     first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
     attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
-    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts), *buttons(d, measure))
+    turn = len(d.facts.of(measure.key)) if measure.kind is MeasureKind.RATING else 0
+    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn), *buttons(d, measure))
 
 
 def buttons(d: ClientStep, measure: Measure) -> Rows:

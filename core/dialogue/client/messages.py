@@ -129,12 +129,14 @@ class CheckInOpens:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Ask for a measure. first: no earlier reading. attempts: how many values to send."""
+    """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: how often a rating was
+    given before, so that its question can vary."""
 
     measure: str
     unit: Unit
     first: bool = False
     attempts: int = 1
+    turn: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,7 +231,14 @@ class AskConditions:
 
     measure: str
     aspects: tuple[str, ...]
-    first: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class KeepTheSame:
+    """After a first reading: what should be the same each time."""
+
+    measure: str
+    aspects: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)

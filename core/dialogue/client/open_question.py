@@ -56,7 +56,7 @@ def _say(d: ClientStep) -> None:
             measure = MEASURES[key]
             aspects = answers.unasked_aspects(d, measure)
             if asking.picking:
-                answers.ask_what_differed(d, measure, aspects, asking.differs)
+                answers.ask_what_differed(d, measure, answers.together(d, measure, aspects), asking.differs)
             else:
                 answers.say_conditions(d, measure, aspects)
         case Gate(signs=signs):

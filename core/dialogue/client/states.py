@@ -185,6 +185,7 @@ class State:
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
     alarm: the one that stands.  offered: words of the client that a button passes on to the coach.
+    cautioned: cautions already given, each once.
     """
 
     asking: Asking | None = None
@@ -204,6 +205,7 @@ class State:
     early_withdrawn: tuple[datetime, ...] = ()
     alarm: Alarm | None = None
     offered: str = ""
+    cautioned: tuple[str, ...] = ()
 
 
 def same_question(one: State, other: State) -> bool:
