@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.en_questions import QUESTIONS
 from core.language.en_signs import ANSWERS, CONCEPTS
-from core.language.en_talk import CALENDAR, DESTROYS, WISHES
+from core.language.en_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -203,4 +203,5 @@ ENGLISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from core.language.es_questions import QUESTIONS
 from core.language.es_signs import ANSWERS, CONCEPTS
-from core.language.es_talk import CALENDAR, DESTROYS, WISHES
+from core.language.es_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -184,4 +184,5 @@ SPANISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

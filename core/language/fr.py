@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from core.language.fr_questions import QUESTIONS
 from core.language.fr_signs import ANSWERS, CONCEPTS
-from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
+from core.language.fr_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.quantity import Unit
 
@@ -213,4 +213,5 @@ FRENCH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from enum import StrEnum
 
+from core.client import Sex
 from core.language.concepts import Answer, Concept
 from core.quantity import Unit
 
@@ -209,6 +210,8 @@ class Calendar:
     two_weeks: tuple[str, ...] = ()
     two_months: tuple[str, ...] = ()
     place: tuple[str, ...] = ()
+    any_day: tuple[str, ...] = ()  # "any day", "whenever"
+    except_: tuple[str, ...] = ()  # "any day except Tuesday"
     place_ends: tuple[str, ...] = ()  # words that end a city's name: "I am in Lisbon until Monday"
 
 
@@ -225,7 +228,7 @@ class Lexicon:
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
     litre, where 1.1 is not low. not_english: English words that mean something else here. questions: lines of word
-    groups, see `core.language.questions`.
+    groups, see `core.language.questions`. sexes: what people call themselves when asked for theirs.
     """
 
     code: str
@@ -252,6 +255,7 @@ class Lexicon:
     answers: Mapping[Answer, str] = field(default_factory=dict)
     destroys: Destroys = Destroys()
     questions: Mapping[Question, tuple[str, ...]] = field(default_factory=dict)
+    sexes: Mapping[Sex, tuple[str, ...]] = field(default_factory=dict)
 
 
 def split(phrases: str) -> tuple[str, ...]:

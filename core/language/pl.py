@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.pl_questions import QUESTIONS
 from core.language.pl_signs import ANSWERS, CONCEPTS
-from core.language.pl_talk import CALENDAR, DESTROYS, WISHES
+from core.language.pl_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.quantity import Unit
 
 D = Decimal
@@ -220,4 +220,5 @@ POLISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

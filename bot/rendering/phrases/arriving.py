@@ -150,7 +150,11 @@ def enrol_noted(said: m.EnrolNoted, v: Voice) -> str:
         return v.say("Noted: you were born in {year}.", year=v.numbers.isolate(str(said.year)))
     if said.height is not None:
         return v.say("Noted: your height is {height}.", height=v.amount(said.height, measure="height"))
-    return v.say("Noted: your clock is that of {city}.", city=v.name(place_name(said.place, v.reader.language)))
+    city = v.name(place_name(said.place, v.reader.language, with_country=True))
+    noted = v.say("Noted: your clock is that of {city}.", city=city)
+    return (
+        noted if said.clock is None else v.sentences(noted, v.say("It is {time} there now.", time=v.time(said.clock)))
+    )
 
 
 @phrase(m.AskBirthYear)

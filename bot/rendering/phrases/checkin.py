@@ -171,7 +171,17 @@ def conditions_noted(said: m.ConditionsNoted, v: Voice) -> str:
 
 @phrase(m.CheckInDone)
 def check_in_done(said: m.CheckInDone, v: Voice) -> str:
-    return v.say("Next check-in: {day}.", day=v.day(said.next))
+    following = v.say("Next check-in: {day}.", day=v.day(said.next))
+    if not said.hint:
+        return following
+    return v.sentences(
+        following, v.say("If there is something about this week, just write it. It stays with your answers.")
+    )
+
+
+@phrase(m.WeekNoted)
+def week_noted(said: m.WeekNoted, v: Voice) -> str:
+    return v.say("Thank you. I keep that with the answers of this week. {coach} sees it.", coach=v.coach(said.coach))
 
 
 @phrase(m.NotToday)

@@ -141,6 +141,19 @@ def zone_changed(said: m.ZoneChanged, v: Voice) -> str:
     )
 
 
+@phrase(m.ZoneForNow)
+def zone_for_now(said: m.ZoneForNow, v: Voice) -> str:
+    from bot.rendering.places import place_name
+
+    return v.sentences(
+        v.say(
+            "Have a good time. For now I go by the clock in this place: {place}.",
+            place=v.name(place_name(said.zone_name, v.reader.language)),
+        ),
+        v.say("I change back on this day: {day}.", day=v.day(said.until)),
+    )
+
+
 @phrase(AskLanguage)
 def ask_language(said: AskLanguage, v: Voice) -> str:
     return v.say("Which language do you want?")

@@ -31,6 +31,7 @@ from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
 from core.language import plain
 from core.language.danger_signs import Sighting
+from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
 from core.quantity import Unit
@@ -42,6 +43,7 @@ from core.watching.weighing_guard import GuardStep
 
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
+A_REMARK, LONGEST_REMARK = 2, 300  # words, characters
 PATIENCE = 2  # misunderstood answers before the card is offered
 ANY_TIME = tuple(key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
 
@@ -355,7 +357,7 @@ def store_and_reply(
         taken_at=at,
         as_typed=typed[:200],
         unit=understood.unit,
-        conditions=_conditions(d, measure, understood),
+        conditions=_conditions(d, measure, understood, typed),
         how=How.ASKED if asked else How.UNASKED,
         attempts=understood.attempts,
         window=understood.window,
@@ -440,11 +442,18 @@ def _learn_once(d: ClientStep, measure: Measure, reading: Reading) -> None:
         d.do(ChangeClient("stature", reading.value))
 
 
-def _conditions(d: ClientStep, measure: Measure, understood: Understood) -> Conditions:
+def _remark(typed: str) -> str:
+    """What a message says beside its number: "bad back this week" in "7, bad back this week"; "" for nothing."""
+    parts = [part.strip() for part in _PARTS.split(typed) if part.strip()]
+    without = [p for p in parts if not any(c.isdecimal() for c in p) and len(bare_words(plain(p))) >= A_REMARK]
+    return "; ".join(without)[:LONGEST_REMARK] if len(without) < len(parts) else ""
+
+
+def _conditions(d: ClientStep, measure: Measure, understood: Understood, typed: str) -> Conditions:
     kept_same = set(measure.protocol.keep_same)
     differs = frozenset(a for a, same in d.state.noted if not same and a in kept_same)
     labels = (("site", measure.protocol.site),) if measure.protocol.site else ()
-    return Conditions(differs, labels, understood.notes)
+    return Conditions(differs, labels, understood.notes, _remark(typed))
 
 
 def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:

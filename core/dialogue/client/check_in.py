@@ -22,6 +22,7 @@ from core.reading import How
 from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flags_of_week
 
 PRESSURE_DAYS = 7
+HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
 
 
 def due(d: ClientStep, event: Due) -> None:
@@ -171,7 +172,8 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
         d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
     following = d.next_slot()
     if following is not None:
-        d.say(m.CheckInDone(following), (Choice("progress", "set:progress"), Choice("source", "src")))
+        hint = len(d.facts.of("energy")) % HINT_EVERY == 1
+        d.say(m.CheckInDone(following, hint), (Choice("progress", "set:progress"), Choice("source", "src")))
 
 
 def kept_in_a_row(d: ClientStep) -> int:

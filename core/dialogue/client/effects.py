@@ -78,6 +78,7 @@ class SetTimer:
 
 
 SIGN_UNANSWERED, NEXT_MORNING = "alarm_stands", "how_now"  # purposes of timers about a danger sign
+HOME = "home"  # purpose of the timer that ends a stay elsewhere
 
 
 @dataclass(frozen=True, slots=True)

@@ -60,6 +60,7 @@ class EnrolNoted:
     year: int | None = None
     height: Amount | None = None
     place: str = ""
+    clock: time | None = None  # what it says there
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,10 +228,11 @@ class Praise:
 
 @dataclass(frozen=True, slots=True)
 class AskConditions:
-    """Were these aspects the same as last time?"""
+    """Were these aspects the same as last time? first: of messages that an earlier version stored."""
 
     measure: str
     aspects: tuple[str, ...]
+    first: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -256,9 +258,17 @@ class ConditionsNoted:
 
 @dataclass(frozen=True, slots=True)
 class CheckInDone:
-    """Everything asked today is answered; the next date."""
+    """Everything asked today is answered; the next date. hint: that a line about the week may be sent."""
 
     next: date
+    hint: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class WeekNoted:
+    """A line about the week is kept with its answers. coach: who sees it."""
+
+    coach: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -988,6 +998,16 @@ class ZoneChanged:
     zone_name: str
     weekday: int
     at: time
+
+
+@dataclass(frozen=True, slots=True)
+class ZoneForNow:
+    """The clock follows the client until a day, then it goes back by itself."""
+
+    zone_name: str
+    weekday: int
+    at: time
+    until: date
 
 
 @dataclass(frozen=True, slots=True)

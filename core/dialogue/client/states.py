@@ -185,7 +185,7 @@ class State:
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
     alarm: the one that stands.  offered: words of the client that a button passes on to the coach.
-    cautioned: cautions already given, each once.
+    cautioned: cautions already given, each once.  home: the zone to go back to after a stay elsewhere, or "".
     """
 
     asking: Asking | None = None
@@ -206,6 +206,7 @@ class State:
     alarm: Alarm | None = None
     offered: str = ""
     cautioned: tuple[str, ...] = ()
+    home: str = ""
 
 
 def same_question(one: State, other: State) -> bool:

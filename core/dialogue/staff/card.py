@@ -76,7 +76,8 @@ def _line(measure: Measure, reading: Reading, card: CardFact) -> CardLine:
     on = reading.taken_at.astimezone(card.zone).date()
     band = next((_said(measure, s) for s in found.scores if isinstance(s, Score)), None)
     amount = shown(measure, reading.value, card.units)
-    return CardLine(measure.key, amount, reading.second, on, band, _verdict(measure, found, card))
+    verdict = _verdict(measure, found, card)
+    return CardLine(measure.key, amount, reading.second, on, band, verdict, reading.conditions.words)
 
 
 def _assessed(

@@ -124,7 +124,8 @@ class WhichClient:
 
 @dataclass(frozen=True, slots=True)
 class CardLine:
-    """One measure on a card: its last reading, the band and the verdict, in the client's units."""
+    """One measure on a card: its last reading, the band and the verdict, in the client's units. words: what the client
+    wrote about the week."""
 
     measure: str
     amount: Amount
@@ -132,6 +133,7 @@ class CardLine:
     on: date
     band: BandSaid | None
     verdict: VerdictSaid | None
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)

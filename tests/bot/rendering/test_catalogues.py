@@ -188,7 +188,7 @@ def test_a_language_without_a_catalogue_reads_english() -> None:
 
 
 def test_no_message_stands_in_another_languages_catalogue_word_for_word() -> None:
-    """A line pasted into the wrong catalogue reads well to every other check. Names and numbers alone may be the same."""
+    """A line pasted into the wrong catalogue reads well to every other check. Names alone may be the same."""
     said: dict[tuple[str | None, str], dict[str, str]] = {}
     for language in LANGUAGES:
         if language == "en":
