@@ -48,6 +48,8 @@ WHY: dict[str, str] = {
     "blood_pressure": N_("High blood pressure mostly has no signs. You can only find it if you measure."),
     "energy": N_("How you feel counts as much as any number. Asked each week, it shows a pattern."),
     "own_question": N_("You chose this one. Asked each week, it shows a pattern."),
+    "pain": N_("Pain can hold people back. Asked each week, it shows a pattern."),
+    "sleep": N_("How you sleep colours your whole week. Asked each week, it shows a pattern."),
     "chair_stand_30s": N_("It shows how strong your legs are. You need them for stairs and to get up."),
     "five_chair_stands": N_("It shows how strong your legs are. You need them for stairs and to get up."),
     "timed_up_and_go": N_("To get up, walk and turn: it shows how sure you are on your feet."),

@@ -23,6 +23,8 @@ CHANCE: dict[str, str] = {
     "blood_pressure": N_("Too close to call: a week of blood pressure varies by up to {error}."),
     "energy": _FEELING,
     "own_question": _FEELING,
+    "pain": _FEELING,
+    "sleep": _FEELING,
     "five_chair_stands": _CLOCK,
     "timed_up_and_go": _CLOCK,
     "gait_speed_4m": _CLOCK,
