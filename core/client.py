@@ -44,11 +44,14 @@ class Caution(StrEnum):
     BREATHLESS_AT_REST = "breathless_at_rest"
     RECENT_HEART_EVENT = "recent_heart_event"  # within a month
     FALLS = "falls"  # has fallen in the last year
+    KIDNEY_DISEASE = "kidney_disease"  # water may move the weight
+    DIABETES = "diabetes"
 
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """Facts about a client. birth: a date, or a bare year. stature in cm."""
+    """Facts about a client. birth: a date, or a bare year. stature in cm. medicines: generic names of those that slow
+    the pulse, as far as they were named; whether there is one at all is a caution."""
 
     sex: Sex | None = None
     birth_year: int | None = None
@@ -56,6 +59,7 @@ class Profile:
     stature: Decimal | None = None
     background: Background | None = None
     cautions: frozenset[Caution] = field(default_factory=frozenset)
+    medicines: frozenset[str] = field(default_factory=frozenset)
 
     def age_on(self, day: date) -> int | None:
         """Age in whole years on `day`. For a bare year, a birthday on 1 July is assumed (ours: off by at most one year,

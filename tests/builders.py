@@ -25,6 +25,7 @@ ADA = ClientFacts(
     name="Ada",
     coach_name="Rowan",
     coach_reachable=True,
+    coach_nights=None,
     slot=Slot(0, time(7, 30), "Europe/London"),
     zone=ZoneInfo("Europe/London"),
     country="GB",
@@ -132,7 +133,7 @@ class Chat:
         self.facts = replace(self.facts, history=history)
 
     def _change_client(self, field: str, value: Any) -> None:
-        profile = {"birth_year", "sex", "stature", "background", "cautions"}
+        profile = {"birth_year", "sex", "stature", "background", "cautions", "medicines", "birth_date"}
         if field in profile:
             self.facts = replace(self.facts, profile=replace(self.facts.profile, **{field: value}))
         else:

@@ -1,10 +1,10 @@
 """Readings as CSV, with the columns that `samehour score` and `samehour import` read.
 
-    person,taken_at,measure,value,unit,conditions,how,attempts
+    person,taken_at,measure,value,unit,conditions,how,attempts,as_given
 
-Values are in the measure's own unit, so that each measure has one unit; the units as typed are shown only to the person
-who typed them. A cell that a spreadsheet would treat as a formula gets a leading apostrophe, which is removed on
-reading.
+Values are in the measure's own unit, so that each measure has one unit. Somebody who uses another finds theirs in
+as_given, and it comes back with the reading: 12 st 4 lb. A cell that a spreadsheet would treat as a formula gets a
+leading apostrophe, which is removed on reading.
 """
 
 from __future__ import annotations
@@ -12,13 +12,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from bot.foundation.spreadsheet import figure, table
+from bot.scoring.output import as_given
 from core.measures import MEASURES
 from core.measures.chair_stand_30s import HALF_WAY
 from core.measures.score_function_tests import ARMS_USED
 from core.quantity import Unit
 from core.reading import Conditions, Reading
 
-COLUMNS = ("person", "taken_at", "measure", "value", "unit", "conditions", "how", "attempts")
+COLUMNS = ("person", "taken_at", "measure", "value", "unit", "conditions", "how", "attempts", "as_given")
 
 
 def readings_csv(people: Iterable[tuple[str, Sequence[Reading]]], *, side_notes: bool = False) -> str:
@@ -42,6 +43,7 @@ def row(person: str, reading: Reading) -> tuple[str, ...]:
         conditions_cell(reading.conditions),
         reading.how.value,
         str(reading.attempts),
+        as_given(reading.value, MEASURES[reading.measure].unit, reading.unit),
     )
 
 

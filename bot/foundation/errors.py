@@ -2,8 +2,8 @@
 
     SamehourError
     +-- OperatorError      stop and tell the operator: `remedy` says what to do; exit code 1
-    |   +-- BadSettings    a setting is missing or wrong (its value is never shown)
-    |   +-- TokenRefused   the platform does not know the token
+    |   +-- BadSettings    a setting is missing or wrong (its value is never shown); exit code 78
+    |   +-- TokenRefused   the platform does not know the token; exit code 78
     |   +-- OtherPoller    somebody else polls our updates, or a webhook is set
     |   +-- CannotReach    the database or the platform does not answer at start
     +-- UsageError         the command was called wrongly; exit code 2
@@ -14,6 +14,8 @@ No message here carries a name, a reading, a text or a token.
 
 from __future__ import annotations
 
+CONFIGURATION = 78  # EX_CONFIG of sysexits.h, from memory: no restart helps, which a supervisor can be told
+
 
 class SamehourError(Exception):
     """Any error we raise on purpose."""
@@ -22,6 +24,8 @@ class SamehourError(Exception):
 class OperatorError(SamehourError):
     """Only the operator can fix this. `problem` and `remedy` are each one plain sentence."""
 
+    exit_code = 1
+
     def __init__(self, problem: str, remedy: str = "") -> None:
         super().__init__(f"{problem} {remedy}".strip())
         self.problem = problem
@@ -29,14 +33,25 @@ class OperatorError(SamehourError):
 
 
 class BadSettings(OperatorError):
-    """A setting is missing or wrong."""
+    """A setting is missing or wrong. each: one sentence for every setting at fault."""
+
+    exit_code = CONFIGURATION
+
+    def __init__(self, problem: str, remedy: str = "", each: tuple[str, ...] = ()) -> None:
+        super().__init__(problem, remedy)
+        self.each = each or (str(self),)
 
 
 class TokenRefused(OperatorError):
     """The platform refuses the token."""
 
+    exit_code = CONFIGURATION
+
     def __init__(self) -> None:
-        super().__init__("The messenger refuses the bot's token.", "Set SAMEHOUR_TOKEN to the bot's token.")
+        super().__init__(
+            "The messenger refuses the bot's token.",
+            "Set SAMEHOUR_TOKEN to the token as it was given out last: an earlier one ends when a new one is made.",
+        )
 
 
 class OtherPoller(OperatorError):

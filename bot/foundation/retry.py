@@ -21,6 +21,9 @@ LONGEST_DELAY = timedelta(minutes=15)
 MOST_ATTEMPTS = 250  # more than a day, whatever the spread: a messenger that is down for a day loses nothing
 MARGIN = timedelta(milliseconds=100)  # the platform counts whole seconds: retry just after
 SHUT_DELAY = timedelta(minutes=1)
+MOST_REFUSALS = (
+    3  # of the token in a row, SHUT_DELAY apart: a slip of the platform's ends nothing, a revoked token does
+)
 
 
 @dataclass(frozen=True, slots=True)

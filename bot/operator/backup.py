@@ -1,7 +1,7 @@
 """`samehour backup` and `restore`: the whole database in one file, as it was at one instant.
 
     backup(to, key=...)           while the bot runs, without blocking it
-    restore(source, force=...)    into a database not in use; `force` overwrites an existing one
+    restore(source, force=...)    into a database not in use; `force` overwrites what is in it
 
 SQLite is copied with its online backup in a single step, so concurrent transactions are included entirely or not at
 all. PostgreSQL is dumped with `pg_dump`, in one snapshot. Only the owner can read the file. It holds everything the
@@ -21,7 +21,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from sqlalchemy import Engine, text
+from sqlalchemy import Engine, inspect, select, table, text
 from sqlalchemy.engine import URL
 from sqlalchemy.exc import SQLAlchemyError
 
@@ -33,8 +33,10 @@ from bot.operator import sealed_file
 from bot.store import migrate as versions
 from bot.store.database import Database
 from bot.store.opening import forget_destroyed, open_database, own_keys, unreachable
+from bot.store.schema import settings as settings_table
 
 SQLITE, POSTGRESQL = b"SQLite format 3\0", b"PGDMP"  # the first bytes of each kind of backup
+VERSION_TABLE = "alembic_version"
 _VERSION = re.compile(r"^COPY \S*alembic_version .*?;\n(\S+)\n", re.MULTILINE)
 _MAJOR = re.compile(r"\) (\d+)")
 
@@ -74,10 +76,10 @@ def backup(to: Path, key: str = "") -> str:
 def restore(source: Path, *, force: bool = False, key_file: Path | None = None) -> str:
     """Restore a backup; return what happened. Whoever was erased since is erased again.
 
-    force: overwrite an existing database; everything in it is lost.  key_file: the private key of an encrypted backup.
+    force: overwrite a database that holds something; all of it is lost.  key_file: the private key of a sealed backup.
 
-    Raises: OperatorError if the backup is missing, damaged or from a newer version; if the database is in use; if one
-    exists and `force` was not given.
+    Raises: OperatorError if the backup is missing, damaged or from a newer version; if the database is in use; if it
+    holds something and `force` was not given.
     """
     if not source.is_file():
         raise OperatorError(f"There is no file {source}.", "Name a file written by `samehour backup`.")
@@ -121,7 +123,7 @@ def _forget() -> int:
 
 def _refuse_unless(database: Database, *, force: bool) -> None:
     try:
-        there = versions.current(database.engine) is not None
+        there = _holds_something(database.engine)
     except SQLAlchemyError as error:
         if force and database.file is not None:
             return  # damaged: that may be why a backup is being restored
@@ -133,6 +135,13 @@ def _refuse_unless(database: Database, *, force: bool) -> None:
             "The database is not empty.",
             "Set SAMEHOUR_DATABASE_URL to a new one, or add --force to overwrite everything in it.",
         )
+
+
+def _holds_something(engine: Engine) -> bool:
+    """Whether the database holds more than a schema, and whose keys it was first opened with."""
+    tables = set(inspect(engine).get_table_names()) - {VERSION_TABLE, settings_table.name}
+    with engine.connect() as conn:
+        return any(conn.execute(select(1).select_from(table(name)).limit(1)).first() for name in tables)
 
 
 def _known(version: str | None, source: Path) -> str:

@@ -1,7 +1,8 @@
 """The command line: `samehour`, also `python -m bot`.
 
-Exit codes: 0 done, 2 called wrongly, 1 anything else, with one line on stderr saying what went wrong and, if possible,
-what to do about it. Importing this module opens nothing and loads no heavy library: each command imports its own.
+Exit codes: 0 done, 2 called wrongly, 78 a setting is wrong or the token refused, 1 anything else, with one line on
+stderr saying what went wrong and, if possible, what to do about it. Importing this module opens nothing and loads no
+heavy library: each command imports its own.
 """
 
 from __future__ import annotations
@@ -39,10 +40,21 @@ class Form(StrEnum):
     ICS = "ics"
 
 
+class Dates(StrEnum):
+    DAY_FIRST = "day-first"
+    MONTH_FIRST = "month-first"
+
+
 class Output(StrEnum):
     CSV = "csv"
     JSON = "json"
     TABLE = "table"
+
+
+class Limits(StrEnum):
+    NICE = "nice"
+    AHA = "aha"
+    ESC = "esc"
 
 
 @app.command()
@@ -98,11 +110,18 @@ def score(
     processes: Annotated[
         int, typer.Option("--processes", min=0, help="Processes for a long file, for csv and json; 0 chooses.")
     ] = 0,
+    dates: Annotated[Dates | None, typer.Option("--dates", help="What 1.2.2026 means, where a file fits both.")] = None,
+    pressure: Annotated[
+        Limits, typer.Option("--pressure", help="Whose limits a home blood-pressure mean is compared with.")
+    ] = Limits.NICE,
 ) -> None:
     """Score readings from a file against the published references, without a chat."""
     from bot.scoring import score as run
+    from bot.scoring.dates import Order
 
-    run(str(readings), None if people is None else str(people), to.value, sys.stdout, sys.stderr, processes or None)
+    who = None if people is None else str(people)
+    order = None if dates is None else Order(dates)
+    run(str(readings), who, to.value, sys.stdout, sys.stderr, processes or None, order, pressure.value)
 
 
 @app.command("import")
@@ -113,11 +132,14 @@ def import_(
     doubtful: Annotated[
         bool, typer.Option("--doubtful", help="Import doubtful values too, once you have checked them.")
     ] = False,
+    dates: Annotated[Dates | None, typer.Option("--dates", help="What 1.2.2026 means, where a file fits both.")] = None,
 ) -> None:
     """Show what would become of each row of past readings; import them with --write. A repeated import adds nothing."""
     from bot.operator.commands.import_export_erase import import_ as run
+    from bot.scoring.dates import Order
 
-    run(str(file), coach, write=write, doubtful=doubtful, out=sys.stdout, err=sys.stderr)
+    order = None if dates is None else Order(dates)
+    run(str(file), coach, write=write, doubtful=doubtful, dates=order, out=sys.stdout, err=sys.stderr)
 
 
 @app.command()
@@ -251,7 +273,7 @@ def run(arguments: list[str]) -> int:
     except UsageError as error:
         return _fail(str(error), 2)
     except OperatorError as error:
-        return _fail(str(error), 1)
+        return _fail(str(error), error.exit_code)
     except BrokenPipeError:
         sys.stderr.close()  # the reader of our output went away; an error message would only fail again
         return 1

@@ -3,13 +3,16 @@
     lines = look(conn, coach_id, sheet, now)      preview, row by row; nothing is written
     keep(conn, lines, now)                        store
 
-* A person is one of the coach's clients, by full name or by the number `samehour` shows. Nothing is stored for clients
+* A person is one of the coach's clients, by full name or by the number `samehour` shows
+  (`bot.scoring.identity`). Nothing is stored for clients
   who have not consented or have left.
 * A hash of person, measure, instant and value is the idempotency key: a repeated import adds nothing, and a withdrawn
   reading does not come back.
 * A client's own entries are never overwritten, and nothing doubtful is stored unless requested.
+* Two values of one measure at one instant cannot both be right: neither is stored, and each line names the other.
 * A time without a zone is UTC, as in `score`. A date alone is noon of that day where the client lives: midnight in
-  UTC would be the day before for half the world.
+  UTC would be the day before for half the world. 1.2.2026 is read where the whole file agrees on the order of day and
+  month (`bot.scoring.dates`).
 """
 
 from __future__ import annotations
@@ -20,6 +23,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta, tzinfo
+from decimal import Decimal
 from enum import StrEnum
 from operator import attrgetter
 
@@ -27,6 +31,8 @@ from sqlalchemy import Connection, select
 
 from bot.foundation.spreadsheet import unescaped
 from bot.scoring import OPTIONAL, REQUIRED, problems
+from bot.scoring.dates import Order, iso
+from bot.scoring.identity import named
 from bot.scoring.parse_row import Meaning, instant, understand
 from bot.scoring.tabular import Cells, InputTable, open_sheet
 from bot.store import audit, caseload, readings
@@ -36,7 +42,6 @@ from bot.store.schema import readings as table
 from bot.store.zones import zone_of
 from core import schedule
 from core.care import Status
-from core.language import plain
 from core.measures import MEASURES
 from core.measures.measure import Measure, Understood
 from core.quantity import Unit
@@ -46,7 +51,7 @@ from core.understanding.plausibility import doubt
 OLDEST = timedelta(days=3653)  # ours: ten years; older readings say nothing about today
 MOST_ATTEMPTS = 10
 FIRST_ROW = 2  # the header is row 1, as in a spreadsheet
-COLUMNS = (*OPTIONAL, "how", "attempts")
+COLUMNS = (*OPTIONAL, "how", "attempts")  # what an export has; any may be missing
 PREFIX = "import/"
 
 
@@ -57,6 +62,7 @@ class Fate(StrEnum):
     ALREADY = "already there"
     TWICE = "twice in the file"
     OWN_STAYS = "the client's own reading stays"
+    TWO_VALUES = "two values of one time"
     DOUBTFUL = "doubtful"
     SIDE_NOTE = "a side note"
     IN_THE_FUTURE = "in the future"
@@ -99,17 +105,22 @@ def preview(
     sheet: InputTable,
     now: datetime,
     *,
+    dates: Order,
     doubtful: bool = False,
     advance: Callable[[], object] = lambda: None,
 ) -> tuple[ImportedRow, ...]:
     """Preview every row, in file order.
 
-    doubtful: also accept likely typing slips, because somebody has checked them. advance: called once per row.
+    dates: the order of day and month, as `bot.scoring.dates.order_of` finds it.  doubtful: also accept likely typing
+    slips, because somebody has checked them.  advance: called once per row.
 
     Raises: UsageError if the file turns out to be unreadable.
     """
     people = caseload.everybody(conn, coach_id)
-    rows = [_read(number, cells, beyond, people) for number, (cells, beyond) in enumerate(sheet.rows(), FIRST_ROW)]
+    rows = [
+        _read(number, cells, beyond, people, dates) for number, (cells, beyond) in enumerate(sheet.rows(), FIRST_ROW)
+    ]
+    _refuse_two_values(rows)
     known = _Known(conn, {r.client.id for r in rows if r.client is not None})
     lines: dict[int, ImportedRow] = {}
     for row in sorted(rows, key=lambda r: (r.at is None, r.at or now, r.number)):
@@ -158,16 +169,17 @@ class _Row:
     attempts: int = 1
 
 
-def _read(number: int, cells: Cells, beyond: bool, people: Sequence[Client]) -> _Row:
-    person, taken, measure, value, unit, conditions, how, attempts = (unescaped(cell) for cell in cells)
-    row = _Row(number, (person, taken, measure, value, unit), understand(number, measure, value, unit, conditions))
+def _read(number: int, cells: Cells, beyond: bool, people: Sequence[Client], dates: Order) -> _Row:
+    person, taken, measure, value, unit, conditions, given, how, attempts = (unescaped(cell) for cell in cells)
+    meaning = understand(number, measure, value, unit, conditions, given)
+    row = _Row(number, (person, taken, measure, value, unit), meaning)
     found = named(people, person)
     if len(found) == 1:
         row.client = found[0]
         zone = _zone(found[0])
-        at, row.whole_day = _instant(taken, zone)
+        at, row.whole_day = _instant(taken, zone, dates)
     else:
-        at = instant(taken)
+        at = instant(taken, dates)
     row.at = None if isinstance(at, str) else at
     if attempts.strip().isdecimal() and 1 <= int(attempts) <= MOST_ATTEMPTS:
         row.attempts = int(attempts)
@@ -201,27 +213,41 @@ def _refusals(
         yield Fate.SIDE_NOTE, "an early reading never counts"
 
 
-def named(people: Sequence[Client], text: str) -> list[Client]:
-    """By full name, else by number: a partial name is not enough to file somebody's health data under it."""
-    said = plain(text).strip()
-    if not said:
-        return []
-    by_name = [client for client in people if plain(client.name).strip() == said]
-    number = said.removeprefix("#")
-    return by_name or [client for client in people if number.isdecimal() and client.id == int(number)]
-
-
 def _zone(client: Client) -> tzinfo:
     return zone_of(client.slot.zone_name if client.slot else None)
 
 
-def _instant(text: str, zone: tzinfo) -> tuple[datetime | str, bool]:
+def _instant(text: str, zone: tzinfo, dates: Order) -> tuple[datetime | str, bool]:
     """The instant in a cell, and whether it was only a date."""
+    at = instant(text, dates)
     try:
-        day = date.fromisoformat(text.strip())
+        day = date.fromisoformat(iso(text, dates) or text.strip())
     except ValueError:
-        return instant(text), False
-    return (instant(text) if isinstance(instant(text), str) else schedule.instant(day, time(12), zone)), True
+        return at, False
+    return (at if isinstance(at, str) else schedule.instant(day, time(12), zone)), True
+
+
+def _refuse_two_values(rows: Iterable[_Row]) -> None:
+    """Refuse what is given twice for one time with different values. Of a series, a day may have several."""
+    given: dict[tuple[int, str, datetime], list[_Row]] = defaultdict(list)
+    for row in rows:
+        heard, measure = row.meaning.heard, row.meaning.measure
+        if row.fate is None and row.client and row.at and heard and measure and not (measure.series and row.whole_day):
+            given[row.client.id, measure.key, row.at].append(row)
+    for same in given.values():
+        if len({_value(row) for row in same}) > 1:
+            for row in same:
+                others = [f"row {r.number} has {_as_written(r)}" for r in same if _value(r) != _value(row)]
+                row.fate, row.detail = Fate.TWO_VALUES, f"{', '.join(others)}; keep the one that is right"
+
+
+def _value(row: _Row) -> tuple[Decimal, Decimal | None] | None:
+    heard = row.meaning.heard
+    return None if heard is None else (heard.value, heard.second)
+
+
+def _as_written(row: _Row) -> str:
+    return " ".join(f"{row.cells[3]} {row.cells[4]}".split())
 
 
 # --- beside what is there ----------------------------------------------------------------------------------
@@ -293,7 +319,7 @@ def _reading(row: _Row, measure: Measure, heard: Understood, at: datetime) -> Re
         heard.value,
         at,
         second=heard.second,
-        as_typed=" ".join(f"{row.cells[3]} {row.cells[4]}".split())[:200],
+        as_typed=_as_written(row)[:200],
         unit=heard.unit,
         conditions=row.meaning.conditions,
         how=How.IMPORTED,
@@ -317,6 +343,9 @@ def _beside(
     own = [r for r in there if r.how is not How.IMPORTED]
     if own and not (series and whole_day):
         return Fate.OWN_STAYS, f"it says {_shown(own[-1])}"
+    before = [r for r in there if r.taken_at == reading.taken_at]
+    if before and not (series and whole_day):
+        return Fate.TWO_VALUES, f"{_shown(before[-1])} was imported before; take that back first"
     return Fate.KEPT, ""
 
 

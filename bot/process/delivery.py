@@ -20,9 +20,10 @@ from typing import Protocol
 
 from bot.foundation import log
 from bot.foundation.clock import Clock
+from bot.foundation.errors import TokenRefused
 from bot.foundation.metrics import Metrics
 from bot.foundation.reader import Reader, Rendered
-from bot.foundation.retry import Broken, SendFailure, Sent, Wait, backoff, decide
+from bot.foundation.retry import MOST_REFUSALS, Broken, SendFailure, Sent, Shut, Wait, backoff, decide
 from bot.process.rate_window import Window
 from bot.process.wakeup import WakeupEvent, pause
 from bot.store import outbox
@@ -89,14 +90,18 @@ class Delivery:
         self._unheard = False  # whether rows may be claimed for us without our knowing
         self._results: list[SendResult] = []
         self._halted_until: datetime | None = None
+        self._refusals = 0  # of our token, in a row: waits that nothing was sent in between
         self.bell = WakeupEvent()
 
     # Running.
 
     async def run(self, stopping: asyncio.Event) -> None:
-        """Send until `stopping`; then finish what is in flight, and hand the rest back."""
+        """Send until `stopping`; then finish what is in flight, and hand the rest back.
+
+        Raises: TokenRefused if the platform goes on refusing the token.
+        """
         failed = 0
-        while not stopping.is_set():
+        while not stopping.is_set() and self._refusals < MOST_REFUSALS:
             try:
                 found = await self._exchange(self._parallel * AHEAD - len(self._in_hand))
                 failed = 0
@@ -109,6 +114,8 @@ class Delivery:
             if not stopping.is_set():
                 await self._sleep(found, stopping)
         await self._finish()
+        if self._refusals >= MOST_REFUSALS:
+            raise TokenRefused
 
     async def drain(self) -> int:
         """Send everything that can be sent now, and wait for it; return how many. For a simulated clock."""
@@ -228,7 +235,10 @@ class Delivery:
     def _sorted(self, job: SendJob, answer: Sent | SendFailure, done: int) -> SendResult:
         if isinstance(answer, Sent):
             return SendResult(job.row, answer)
-        decision = decide(job.row.attempts + 1, answer, self._clock.now(), self._spread())
+        now = self._clock.now()
+        decision = decide(job.row.attempts + 1, answer, now, self._spread())
+        if isinstance(answer, Shut) and (self._halted_until is None or now >= self._halted_until):
+            self._refusals += 1
         if isinstance(decision, Wait) and decision.everybody:
             self._halted_until = max(self._halted_until or decision.until, decision.until)
         return SendResult(job.row, decision, done)
@@ -255,6 +265,7 @@ class Delivery:
         self._metrics.halted.set(halted)
         match outcome:
             case Sent():
+                self._refusals = 0
                 late = (self._clock.now() - row.due_at).total_seconds()
                 self._metrics.late_seconds.observe(max(late, 0.0))
             case Wait(until, everybody=True):

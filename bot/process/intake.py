@@ -24,7 +24,7 @@ from bot.foundation import log
 from bot.foundation.clock import Clock
 from bot.foundation.errors import OtherPoller, TokenRefused
 from bot.foundation.metrics import Metrics
-from bot.foundation.retry import Busy, NoAnswer, Trouble, backoff
+from bot.foundation.retry import MOST_REFUSALS, Busy, NoAnswer, Trouble, backoff
 from bot.process.wakeup import pause, unless
 from bot.store import inbox, unread
 from bot.store.database import Database
@@ -174,11 +174,13 @@ class Poller:
         self._metrics.unread.inc(len(batch.aside))
 
     async def run(self, stopping: asyncio.Event) -> None:
-        """Fetch updates until `stopping`. Failures are retried with back-off; none ends the loop.
+        """Fetch updates until `stopping`. Failures are retried with back-off.
 
         A long poll is cancelled (its updates stay with the messenger); a batch is stored entirely.
+
+        Raises: TokenRefused if the platform goes on refusing the token.
         """
-        failed = 0
+        failed = refused = 0
         while not stopping.is_set():
             try:
                 fetch = self._source.fetch(self._confirm, self._clock.now(), self._timeout)
@@ -187,9 +189,12 @@ class Poller:
                     await self._take(batch)
                     if batch.count and batch.confirm is None:
                         raise _Unconfirmed
-                failed = 0
+                failed = refused = 0
             except Exception as error:
                 failed += 1
+                refused = refused + 1 if isinstance(error, TokenRefused) else 0
+                if refused >= MOST_REFUSALS:
+                    raise
                 await pause(stopping, self._wait(error, failed))
         await self.answers.finish()
 

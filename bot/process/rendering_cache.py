@@ -10,7 +10,6 @@ import asyncio
 from collections import OrderedDict
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
-from typing import cast
 
 from bot.foundation.reader import Reader, Rendered
 from bot.rendering import render
@@ -18,7 +17,6 @@ from bot.rendering.attachments import attachment_for
 from bot.store import codec, outbox
 from bot.store.database import Database
 from bot.transports.telegram import parts
-from core.dialogue.kit.effects import Rows
 from core.dialogue.kit.messages import Together
 
 KEPT = 512  # renderings, a few hundred bytes each
@@ -75,5 +73,5 @@ def _is_drawn(message: object) -> bool:
 
 
 def _make(message: object, choices: str, reader: Reader) -> tuple[Rendered, ...]:
-    buttons = cast(Rows, codec.loads(choices)) if choices else ()
+    buttons = codec.load_rows(choices) if choices else ()
     return parts(render(message, buttons, reader))

@@ -19,7 +19,6 @@ from sqlalchemy import Connection, func, select, text
 from bot.exports.my_data import gather
 from bot.foundation import config, log
 from bot.foundation.clock import Clock, Jumps, MachineClock, SharedClock, now
-from bot.foundation.errors import BadSettings
 from bot.foundation.metrics import Metrics
 from bot.process import digests, reminders
 from bot.process.delivery import Delivery
@@ -120,9 +119,9 @@ def service(
     keep = keeper(store, clock, bells.turns.ring)
     poller = None
     hook = None
-    secret = ""
+    pushed_to = secret = ""
     if webhook:
-        secret = _webhook_secret(settings)
+        pushed_to, secret = settings.need_webhook()
         hook = Webhook(secret, telegram, keep, Answers(telegram.answer), clock, metrics)
     else:
         poller = Poller(telegram, keep, clock, metrics, timeout=settings.poll_timeout, spread=spread)
@@ -205,7 +204,7 @@ def service(
             shared.agree(*await store.read(_time_there))
         if live:
             await store.write(clock_jumps.mend, clock.now())
-        await telegram.receive(settings.webhook_url, secret) if webhook else await telegram.receive()
+        await telegram.receive(pushed_to, secret)
         if menus:
             await telegram.set_menus(settings.languages)
 
@@ -251,17 +250,6 @@ def next_instant(conn: Connection) -> datetime | None:
     retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
     known = (reminders.next_at(conn), digests.next_at(conn), cohorts.next_at(conn), conn.execute(retry).scalar())
     return min((at for at in known if at is not None), default=None)
-
-
-def _webhook_secret(settings: config.Settings) -> str:
-    if not settings.webhook_url.startswith(("https://", "http://127.0.0.1", "http://localhost")):
-        raise BadSettings(
-            "SAMEHOUR_WEBHOOK_URL is not set, or not an https address.",
-            "Set it to the address at which the messenger reaches us.",
-        )
-    if settings.webhook_secret is None:
-        raise BadSettings("SAMEHOUR_WEBHOOK_SECRET is not set.", "Set it to 16 or more random letters and digits.")
-    return settings.webhook_secret.get_secret_value()
 
 
 def _ping(conn: Connection) -> bool:

@@ -10,7 +10,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.foundation.reader import Rendered
-from bot.rendering import caseload_sheet, charts, closing
+from bot.rendering import caseload_sheet, charts, closing, pages
 from bot.rendering.closing_csv import closing_csv
 from bot.rendering.phrases import cohort_figures
 from bot.rendering.voice import Voice
@@ -49,6 +49,19 @@ def sheet(said: sm.Sheet, v: Voice) -> Rendered:
     )
 
 
+def caseload_page(said: sm.CaseloadPage, v: Voice) -> Rendered:
+    """A caseload as a file to open in a browser."""
+    people = v.say_n("{n} person, to read or to print.", "{n} people, to read or to print.", len(said.sections))
+    caption = v.lines(v.say("The caseload on one page: {day}", day=v.full_date(said.day)), people)
+    return Rendered(document=(f"caseload-{said.day}.html", pages.caseload_page(said, v.reader)), caption=caption)
+
+
+def client_page(said: sm.ClientPage, v: Voice) -> Rendered:
+    """One client likewise. The file's name does not say whose it is."""
+    caption = v.say("{name} on one page, to read or to print.", name=v.name(said.section.card.name))
+    return Rendered(document=(f"client-{said.day}.html", pages.client_page(said, v.reader)), caption=caption)
+
+
 def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
     """The closing report as a picture."""
     caption = v.lines(
@@ -69,6 +82,8 @@ ATTACHMENTS: Mapping[type, MakeAttachment] = {
     m.Picture: picture,
     sm.LinkPicture: link_picture,
     sm.Sheet: sheet,
+    sm.CaseloadPage: caseload_page,
+    sm.ClientPage: client_page,
     om.ClosingPicture: closing_picture,
     om.ClosingFile: closing_file,
 }

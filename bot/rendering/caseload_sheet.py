@@ -16,6 +16,7 @@ from bot.foundation.reader import CAPTION_LIMIT, Reader
 from bot.rendering.charts import in_reading_order, on_one_line
 from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
+from bot.rendering.phrases.coach import figure, in_short
 from bot.rendering.voice import Html, Voice, shortened, voice
 from core.dialogue.staff.messages import Sheet
 from core.judging.chart_data import Point, PressureWeekChart, RatingLine, TrendChart
@@ -85,9 +86,19 @@ def caption(sheet: Sheet, v: Voice) -> Html:
 def _described(panel: Panel, v: Voice) -> Html:
     measure = names.measure(v, _measure(panel))
     first, last = _ends(panel.picture, v)
+    drawn = v.say("{first} → {last}", first=first, last=last)
     return v.say(
-        "• {name}, {measure}: {first} → {last}", name=v.name(panel.name), measure=measure, first=first, last=last
+        "• {name}, {measure}: {what}",
+        name=v.name(panel.name),
+        measure=measure,
+        what=v.say("{what} ({picture})", what=_why(panel, v), picture=drawn),
     )
+
+
+def _why(panel: Panel, v: Voice) -> Html:
+    """Why it is drawn, with the figure that the digest and the card give."""
+    number = figure(v, panel.flag, panel.units) if panel.flag is not None else ""
+    return v.listed([in_short(v, panel.code), *([number] if number else [])])
 
 
 def _measure(panel: Panel) -> str:
@@ -190,12 +201,10 @@ _CHANCE: dict[str, Any] = {
 
 
 def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
-    from bot.rendering.phrases.staff_digest import in_short
-
     name = v.numbers.isolate(shortened(panel.name, NAME_LIMIT))
     measure = v.plain(names.named(names.MEASURES, _measure(panel)))
     sign = v.unit_name(_unit(panel))
-    what = shortened(_plain(in_short(v, panel.code)), WHAT_LIMIT)
+    what = shortened(_plain(_why(panel, v)), WHAT_LIMIT)
     side: Literal["left", "right"] = "right" if v.reader.right_to_left else "left"
     axes.set_title(name, fontsize=NAME, color=INK, loc=side, fontweight="bold", pad=44)
     lines = f"{shortened(measure, 26)} ({sign})\n{what}" if sign else f"{shortened(measure, WHAT_LIMIT)}\n{what}"

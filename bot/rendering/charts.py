@@ -155,7 +155,7 @@ def _number_axis(axis: Any, v: Voice, unit: Unit) -> None:
     axis.set_major_formatter(FuncFormatter(written))
 
 
-def _title(measure: str, unit: Unit, v: Voice) -> str:
+def title(measure: str, unit: Unit, v: Voice) -> str:
     name = v.plain(names.named(names.MEASURES, measure))
     sign = "" if unit is Unit.STONE else v.unit_name(unit)
     return f"{name} ({sign})" if sign else name
@@ -167,12 +167,12 @@ def _title(measure: str, unit: Unit, v: Voice) -> str:
 def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
     from matplotlib.patches import Patch
 
-    height = _heights(spec.unit)
-    axes = _axes(figure, _title(spec.measure, spec.unit, v))
+    height = heights(spec.unit)
+    axes = _axes(figure, title(spec.measure, spec.unit, v))
     xs = [p.day.toordinal() for p in spec.points]
     ys = [height(p.value) for p in spec.points]
     start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
-    low, high = _view(spec)
+    low, high = view(spec)
     axes.set_ylim(low, high)
     _dates(axes, [p.day for p in spec.points], v)
     _number_axis(axes.yaxis, v, spec.unit)
@@ -187,7 +187,7 @@ def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
         }
         axes.axhspan(start - error, start + error, zorder=1, **chance)
         legend.append(Patch(label=v.plain_in("picture", "Can be chance"), **chance))
-    if (band := _band(spec)) is not None:
+    if (band := visible_band(spec)) is not None:
         axes.axhspan(*band, facecolor=USUAL, alpha=0.13, linewidth=0, zorder=0)
         for edge in band:
             if low < edge < high:  # a solid edge where the range ends, none where the chart does
@@ -256,20 +256,20 @@ def _short(v: Voice, value: Decimal, unit: Unit) -> str:
     return v.numbers.plain(value, PLACES[unit])
 
 
-def _heights(unit: Unit) -> Callable[[Decimal], float]:
+def heights(unit: Unit) -> Callable[[Decimal], float]:
     """Converts a value to its position on the axis: stones are drawn as pounds."""
     return lambda value: float(convert(value, Unit.STONE, Unit.POUND) if unit is Unit.STONE else value)
 
 
 def _edges(usual: Usual, unit: Unit) -> tuple[float | None, float | None]:
     """Limits of the published range; None where it is open."""
-    height = _heights(unit)
+    height = heights(unit)
     return None if usual.low is None else height(usual.low), None if usual.high is None else height(usual.high)
 
 
-def _view(spec: TrendChart) -> tuple[float, float]:
+def view(spec: TrendChart) -> tuple[float, float]:
     """Limits of the axis: all points and the error band; a limit of the reference only if it is not far away."""
-    height = _heights(spec.unit)
+    height = heights(spec.unit)
     ys = [height(p.value) for p in spec.points]
     start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
     low, high = min(*ys, start - error), max(*ys, start + error)
@@ -281,11 +281,11 @@ def _view(spec: TrendChart) -> tuple[float, float]:
     return low - margin, high + margin
 
 
-def _band(spec: TrendChart) -> tuple[float, float] | None:
+def visible_band(spec: TrendChart) -> tuple[float, float] | None:
     """The visible part of the published range; None if none is visible or there is no such range."""
     if spec.usual is None:
         return None
-    (bottom, top), (low, high) = _edges(spec.usual, spec.unit), _view(spec)
+    (bottom, top), (low, high) = _edges(spec.usual, spec.unit), view(spec)
     bottom, top = low if bottom is None else max(bottom, low), high if top is None else min(top, high)
     return (bottom, top) if bottom < top else None
 
@@ -321,11 +321,11 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
 
 
 def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
-    axes = _axes(figure, _title("blood_pressure", Unit.MILLIMETRE_OF_MERCURY, v))
+    axes = _axes(figure, title("blood_pressure", Unit.MILLIMETRE_OF_MERCURY, v))
     slots = list(_slots(spec))
     limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
-    heights = [*limits, *(y for slot in slots for y in slot[1:3])]
-    axes.set_ylim(min(heights) - 12, max(heights) + 12)
+    levels = [*limits, *(y for slot in slots for y in slot[1:3])]
+    axes.set_ylim(min(levels) - 12, max(levels) + 12)
     last = max(len(spec.days) - 1, 3)
     axes.set_xlim(-0.6, last + 1.5)
     axes.set_xticks(range(len(spec.days)), [v.numbers.plain(n + 1) for n in range(len(spec.days))])
@@ -433,7 +433,7 @@ def _trend_in_words(spec: TrendChart, v: Voice) -> Html:
         said.append(v.say("Grey shows what can be chance: up to {error} from the start.", error=error))
     if spec.line is not None:
         said.append(v.say("The dashed line is the trend. The dotted lines show how sure it is."))
-    if spec.usual is not None and _band(spec) is not None:
+    if spec.usual is not None and visible_band(spec) is not None:
         said.append(_usual_in_words(spec.usual, amount, v))
     return v.lines(*said)
 

@@ -113,8 +113,10 @@ def _plainly(axes: Axes, *sides: str) -> None:
 def _bars(axes: Axes, weeks: Sequence[CohortWeek], v: Voice) -> None:
     """Who was asked, as an outline; who checked in, filled."""
     _plainly(axes, "bottom")
-    most = max((w.asked for w in weeks), default=1) or 1
+    most = max((w.asked for w in weeks if w.asked is not None), default=1) or 1
     for w in weeks:
+        if w.asked is None or w.kept is None:  # withheld: a gap
+            continue
         axes.bar(w.number, w.asked, width=0.66, facecolor="none", edgecolor=SOFT, linewidth=1.4, linestyle=(0, (4, 2)))
         axes.bar(w.number, w.kept, width=0.66, facecolor=KEPT, edgecolor=INK, linewidth=1.4)
         kept, asked = v.numbers.plain(w.kept), v.numbers.plain(w.asked)

@@ -35,6 +35,7 @@ from core.dialogue.kit.messages import (
 from core.judging.change import Change, Strength
 from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeekChart, RatingLine, TrendChart, Usual
 from core.judging.goals import GoalDoubt
+from core.language.rate_limiting_medicines import RATE_LIMITING_MEDICINES
 from core.language.signs import SIGNS
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Why
@@ -124,7 +125,7 @@ def _arriving() -> Iterator[object]:
         m.EnrolNoted("stature", height=Amount(Decimal(165), Unit.CENTIMETRE)),
     )
     yield from (m.EnrolNoted("zone", place="Europe/Lisbon", clock=time(7, 30)), m.AskBirthYear(2012))
-    yield from (m.TooYoung(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
+    yield from (m.TooYoung(COACH), m.ForAdults(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
     yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
     yield from (m.CoachChanged("Sascha"), m.WelcomeBack(COACH))
 
@@ -214,6 +215,8 @@ def _not_clear() -> Iterator[object]:
         for kind in DoubtKind:
             yield m.DidYouMean(x.key, amount(x), second(x), kind.value)
         yield from (m.AskChangeAnswer(x.key, DAY, amount(x), amount(x)), m.AnswerStands(x.key, DAY))
+        yield from (m.AskWhichDay(x.key, amount(x), second(x)), m.AskWhichDay(x.key, None), m.SendRight(x.key, x.unit))
+        yield from (m.AskEither(x.key, (Decimal(6), Decimal(7))), m.NotRead())
         yield m.AnswerStands(x.key, DAY, amount(x), second(x))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield m.StillUnclear(x.key)
@@ -237,7 +240,7 @@ def _not_clear() -> Iterator[object]:
 def _care() -> Iterator[object]:
     yield from (m.EarlyFirst(LONG_DAY), m.EarlySecond(LONG_DAY, COACH), m.EarlyOften(COACH), m.EarlyTaken(DAY))
     yield from (m.EarlyReason(COACH), m.WalkInstead(), m.WeightLeftOut())
-    yield from (m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH))
+    yield from (m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH), m.GateStopped("999", COACH, AT))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
         yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"), m.AlarmOver(sign, "999"))
@@ -248,7 +251,13 @@ def _care() -> Iterator[object]:
         m.Despair("112", "Línea 024", "024"),
     )
     yield from (m.EatingWorry(COACH), m.EatingWorry("", "Beat", "beateatingdisorders.org.uk"))
-    yield from (m.StoodDown(), m.CoachTold(COACH), m.CoachNotReached(COACH), m.CoachNotReached(COACH, True))
+    yield from (
+        m.StoodDown(),
+        m.CoachTold(COACH),
+        m.CoachTold(COACH, AT),
+        m.CoachNotReached(COACH),
+        m.CoachNotReached(COACH, True),
+    )
     yield m.CoachNotReached("")
     yield from (m.NotMeant("999"), m.AlarmClosed("999"), m.NotMeant(""))
     for key in ("weight", "blood_pressure"):
@@ -256,7 +265,7 @@ def _care() -> Iterator[object]:
     yield from (m.PressureRepeat("999"), m.PressureSevere("999"), m.PressureLow("999"), m.PressureSettled())
     yield from (m.PregnancyPressureRepeat("999"), m.PregnancyPressureSevere("999"))
     yield from (m.PregnancyPressureSettled(), m.PregnancyPressureWeek())
-    yield from (m.PulseRepeat("999"), m.PulseAdvice("999"), m.FastGain("999", COACH))
+    yield from (m.PulseRepeat("999"), m.PulseAdvice("999"), m.FastGain("999", COACH), m.FastGain("999", COACH, AT))
 
 
 PLAIN = (
@@ -329,7 +338,12 @@ def _life() -> Iterator[object]:
         yield m.GoalProgress("weight", percent, amount(weight), LONG_DAY)
     yield from (m.NoGoalYet(None), m.NoGoalYet(DAY))
     yield from (m.NothingToShow(None), m.NothingToShow(DAY), m.AskProgress(("weight", "waist")))
-    yield from (m.AskWord(COACH), m.WordPassed(COACH), m.CoachWrites(COACH, "Well done. See you on Friday."))
+    yield from (
+        m.AskWord(COACH),
+        m.WordPassed(COACH),
+        m.WordPassed(COACH, AT),
+        m.CoachWrites(COACH, "Well done. See you on Friday."),
+    )
     yield from (DataSent(), m.ForgetSure(), m.Forgotten(), m.LeaveSure(COACH), m.HasLeft(COACH), KeptAsItWas())
     for what in NEWS:
         yield m.PlanNews(what, "Sascha")
@@ -343,7 +357,34 @@ def _to_the_coach() -> Iterator[object]:
             yield cm.UrgentFlag(7, "Ada", code.value, measure, evidence, AT)
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
     yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
+    yield from _of_health()
     yield from (cm.ClientBack(7, "Ada"), cm.ClientInCohort("Ada", "Spring", "Olga"))
+
+
+def _of_health() -> Iterator[object]:
+    cautions, medicines = tuple(c.value for c in Caution), tuple(RATE_LIMITING_MEDICINES)
+    height = Amount(Decimal(172), Unit.CENTIMETRE)
+    yield m.HealthNoted(begun=(Caution.FALLS.value,), coach=COACH)
+    yield m.HealthNoted(
+        begun=cautions[:2],
+        over=cautions[2:3],
+        taken=medicines[:1],
+        left_out=("weight",),
+        asked_again=("waist",),
+        grief=True,
+        coach=COACH,
+    )
+    yield m.HealthNoted(stopped=medicines[:1], height=height, year=1956, sex="female", background="white")
+    yield m.HealthNoted(mass=Unit.STONE, length=Unit.FOOT, place="Europe/Lisbon")
+    yield from (m.HealthAsBefore(), m.HealthUndone(), m.HealthNotNoted())
+    for over in (False, True):
+        yield from (m.AskHealth("caution", c, over) for c in cautions)
+        yield from (m.AskHealth("medicine", name, over) for name in ("", *medicines))
+    yield m.AskHealth("background", "white", False)
+    yield m.AskHealth("stature", "210", False, Amount(Decimal(210), Unit.CENTIMETRE))
+    fields = ("stature", "birth_year", "sex", "background")
+    yield cm.HealthChanged(7, "Ada", cautions[:1], cautions[1:2], medicines[:1], (), fields, undirected=True)
+    yield cm.HealthChanged(7, "Ada", (), cautions[:1], (), medicines[:1], (), undone=True)
 
 
 def evidence_value(name: str) -> str | Decimal:

@@ -152,6 +152,9 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         v.say("Height: {height}", height=height) if height else "",
         v.say("Family background: {background}", background=background) if background else "",
         v.say("To bear in mind: {cautions}", cautions=v.listed(cautions)) if cautions else "",
+        v.say("Medicines that slow the pulse: {medicines}", medicines=names.medicines(v, sorted(profile.medicines)))
+        if profile.medicines
+        else "",
     )
 
 

@@ -9,6 +9,8 @@ from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
 
+from bot.scoring.dates import DateOrders, Order
+from bot.scoring.identity import filed_under
 from bot.scoring.output import OutputCells
 from bot.scoring.parse_row import instant
 from bot.scoring.tabular import Cells, InputTable
@@ -21,31 +23,44 @@ Advance = Callable[[int], None]  # rows done since it was last called
 
 @dataclass(frozen=True, slots=True)
 class Survey:
+    """dates: their order.  said: a sentence about it, or "".  in_order: each person's rows are chronological; not
+    looked at where dates depend on their order."""
+
     rows: int
     in_order: bool
+    dates: Order
+    said: str
 
 
-def survey(sheet: InputTable) -> Survey:
-    """Count the rows and check whether each person's are chronological. Faults of the file surface before anything is
-    written.
+def survey(sheet: InputTable, asked: Order | None = None) -> Survey:
+    """Count the rows, find the order of their dates, and check whether each person's are chronological. Faults of the
+    file surface before anything is written.
+
+    Raises: UsageError if the order of the dates cannot be told.
     """
     latest: dict[str, datetime] = {}
+    keys: dict[str, str] = {}
+    dates = DateOrders()
     rows, in_order = 0, True
-    for cells, _ in sheet.rows():
-        rows += 1
+    for rows, (cells, _) in enumerate(sheet.rows(), 1):
+        at, person = instant(cells[1]), cells[0]
+        if isinstance(at, str):
+            dates.look(rows - 1 + FIRST_ROW, cells[1])
+            continue
         if not in_order:
             continue
-        at, person = instant(cells[1]), cells[0].strip()
-        if isinstance(at, str):
-            continue
-        before = latest.get(person)
+        key = keys.get(person)
+        if key is None:
+            key = keys[person] = filed_under(person)
+        before = latest.get(key)
         if before is not None and at < before:
             in_order = False
-        latest[person] = at
-    return Survey(rows, in_order)
+        latest[key] = at
+    order, said = dates.settle(sheet.name, asked)
+    return Survey(rows, in_order and not dates.any, order, said)
 
 
-def through_disk(sheet: InputTable, score: ScoreRow, advance: Advance) -> Iterator[OutputCells]:
+def through_disk(sheet: InputTable, score: ScoreRow, advance: Advance, dates: Order) -> Iterator[OutputCells]:
     """Score rows chronologically and yield their lines in file order, using a temporary database.
 
     A database without a name lives in a temporary file that SQLite deletes itself.
@@ -55,16 +70,16 @@ def through_disk(sheet: InputTable, score: ScoreRow, advance: Advance) -> Iterat
         db.execute("CREATE TABLE given (row INTEGER PRIMARY KEY, at TEXT, cells TEXT, beyond INTEGER)")
         db.execute("CREATE TABLE scored (row INTEGER PRIMARY KEY, lines TEXT)")
         db.execute("BEGIN")
-        db.executemany("INSERT INTO given VALUES (?, ?, ?, ?)", _given(sheet))
+        db.executemany("INSERT INTO given VALUES (?, ?, ?, ?)", _given(sheet, dates))
         db.executemany("INSERT INTO scored VALUES (?, ?)", _scored(db, score, advance))
         for (lines,) in db.execute("SELECT lines FROM scored ORDER BY row"):
             for line in json.loads(lines):
                 yield tuple(line)
 
 
-def _given(sheet: InputTable) -> Iterator[tuple[int, str, str, bool]]:
+def _given(sheet: InputTable, dates: Order) -> Iterator[tuple[int, str, str, bool]]:
     for row, (cells, beyond) in enumerate(sheet.rows(), start=FIRST_ROW):
-        at = instant(cells[1])
+        at = instant(cells[1], dates)
         yield row, "" if isinstance(at, str) else at.isoformat(), json.dumps(cells), beyond
 
 

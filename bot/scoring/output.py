@@ -1,7 +1,7 @@
 """Output rows: their cells as text, and CSV, JSON and table formats.
 
 value, unit     in the measure's own unit, a plain decimal: at most two places, ratios three.
-band            the band of every applicable published reference, the main one first, separated by " | ".
+band            the band of every applicable published reference in words, the main one first, separated by " | ".
 reference       their keys in the same order; then, for those that do not apply, "none: " and the reason.
 baseline        what the reading is compared with (for a rating the mean of its first four weeks, for a blood
                 pressure the systolic mean of the first series).
@@ -10,6 +10,7 @@ verdict         one of VERDICTS.
 reaches_mcid    yes or no: does the change reach the published important one? Empty if none is published.
 flags           codes of `core.watching.flags`, separated by ";".
 problem         why a row could not be used, or what to check in one that was.
+as_given        the value in the unit it was given in, if that is another: 12 st 4 lb.
 """
 
 from __future__ import annotations
@@ -26,7 +27,7 @@ from rich.table import Table
 
 from core.judging.change import BEYOND_ERROR, Change, Strength, Verdict
 from core.measures.measure import Score, Scores
-from core.quantity import Unit
+from core.quantity import FACTOR, Dimension, Unit, convert, convertible, in_two_units
 
 COLUMNS = (
     "person",
@@ -43,6 +44,7 @@ COLUMNS = (
     "reaches_mcid",
     "flags",
     "problem",
+    "as_given",
 )
 OutputCells = tuple[str, ...]  # the cells of a row, in the order of COLUMNS
 Judgement = tuple[str, str, str, str, str]  # baseline, change, mdc95, verdict, reaches_mcid
@@ -84,16 +86,71 @@ def value_cell(value: Decimal, second: Decimal | None, unit: Unit) -> str:
     return figure(value, places(unit))
 
 
+_SMALLER = {Unit.STONE: (Unit.POUND, 14), Unit.FOOT: (Unit.INCH, 12)}  # as people say them: 12 st 4 lb
+
+
+def as_given(value: Decimal, unit: Unit, given: Unit | None) -> str:
+    """A mass or length in the unit somebody gave it in, to two places; "" if that is the measure's own, or neither.
+
+    >>> as_given(Decimal("78.01788764"), Unit.KILOGRAM, Unit.STONE)
+    '12 st 4 lb'
+    """
+    if given is None or given is unit or not convertible(given, unit) or FACTOR[unit][0] is Dimension.TIME:
+        return ""
+    if given not in _SMALLER:
+        return f"{figure(convert(value, unit, given))} {given}"
+    small, parts = _SMALLER[given]
+    large, rest = in_two_units(value, unit, small, parts, 2)
+    return f"{large} {given} {figure(rest)} {small}"
+
+
 def reference_cells(scores: Scores) -> tuple[str, str]:
     """The cells band and reference."""
     bands, keys, none = [], [], []
     for score in scores:
         if isinstance(score, Score):
-            bands.append(score.band)
+            bands.append(band_words(score))
             keys.append(score.source.key)
         elif (reason := "none: " + score.reason.replace("_", " ")) not in none:
             none.append(reason)
     return SEVERAL.join(bands), SEVERAL.join(keys + none)
+
+
+def band_words(score: Score) -> str:
+    """A band as a reader of the table knows it: the words its source prints, or what the key stands for.
+
+    >>> _in_words("severe_thinness"), _in_words("stage_1")
+    ('severe thinness', 'stage 1')
+    """
+    figures = dict(score.figures)
+    if score.band == "mean_of_others":
+        return f"mean of adults {figure(figures['mean'])}"
+    return _in_words(score.band)
+
+
+def _in_words(band: str) -> str:
+    return _AS_PRINTED.get(band, band.replace("_", " "))
+
+
+# Keys whose words alone would not say what they mean.
+_AS_PRINTED = {
+    "obese_1": "obese class I",
+    "obese_2": "obese class II",
+    "obese_3": "obese class III",
+    "obesity_1": "obesity class 1",
+    "obesity_2": "obesity class 2",
+    "obesity_3": "obesity class 3",
+    "pre_obese": "pre-obese",
+    "below_named_bands": "below 0.4, no band named",
+    "non_elevated": "not elevated",
+    "below_home_limit": "below the home limit",
+    "at_or_above_mean": "at or above the mean",
+    "below_mean": "below the mean",
+    "below_lower_limit": "below the lower limit",
+    "not_below_lower_limit": "not below the lower limit",
+    "at_standard": "at the fitness standard",
+    "below_standard": "below the fitness standard",
+}
 
 
 def judgement(verdict: Verdict | None, unit: Unit) -> Judgement:

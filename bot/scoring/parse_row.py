@@ -11,12 +11,13 @@ The conditions column holds words separated by ; or , :
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
-from datetime import UTC, datetime
+from dataclasses import dataclass, replace
+from datetime import UTC, date, datetime
 from decimal import Decimal
 
 from bot.scoring import problems
-from bot.scoring.output import value_cell
+from bot.scoring.dates import Order, iso
+from bot.scoring.output import as_given, value_cell
 from bot.scoring.people import key_of
 from core.client import Profile
 from core.language import ENGLISH, lexicon_of, plain
@@ -24,7 +25,7 @@ from core.language.lexicon import PARTS, UnitPart
 from core.language.tokens import tokens
 from core.measures import MEASURES
 from core.measures.measure import Measure, Misunderstood, Understood
-from core.quantity import Unit, convertible
+from core.quantity import Unit, convert, convertible
 from core.reading import SAME, Conditions
 from core.understanding.plausibility import doubt
 
@@ -53,8 +54,8 @@ class Meaning:
 
     key: of the measure, or its cell as read. heard: None if the row cannot be used; `problem` says why. remark: a
     comment on a row that is used. value, unit: output cells. number: identifies this meaning in caches, from 1; 0 is
-    none. second, typed (the unit), attempts, window: as in a `Reading`. likely: plausible for anybody (for a weight, of
-    unknown stature).
+    none. given: the value in the unit it was given in, if that is another. second, typed (the unit), attempts, window:
+    as in a `Reading`. likely: plausible for anybody (for a weight, of unknown stature).
     """
 
     number: int
@@ -66,6 +67,7 @@ class Meaning:
     remark: str = ""
     value: str = ""
     unit: str = ""
+    given: str = ""
     second: Decimal | None = None
     typed: Unit | None = None
     attempts: int = 1
@@ -73,8 +75,10 @@ class Meaning:
     likely: bool = False
 
 
-def instant(text: str) -> datetime | str:
+def instant(text: str, dates: Order | None = None) -> datetime | str:
     """The instant in a cell, in UTC if it has no zone; or what is wrong with it.
+
+    dates: the order of day and month in a date that ISO 8601 does not know; None if nobody knows.
 
     >>> instant("2026-03-02T07:30+01:00")
     datetime.datetime(2026, 3, 2, 6, 30, tzinfo=datetime.timezone.utc)
@@ -89,15 +93,35 @@ def instant(text: str) -> datetime | str:
     except ValueError:
         stripped = text.strip()
         if stripped != text:
-            return instant(stripped)
+            return instant(stripped, dates)
+        known = iso(text, dates)
+        if known is not None and known != text:
+            return instant(known)
         return problems.BAD_TIME if text else problems.NO_TIME
     except OverflowError:
         return problems.ODD_YEAR
     return at if at.year in _YEARS else problems.ODD_YEAR
 
 
-def understand(number: int, measure: str, value: str, unit: str, conditions: str) -> Meaning:
-    """Parse four cells together. Total: any text yields a result, if only a problem."""
+def day_written(text: str, dates: Order | None = None) -> date:
+    """The date of an instant as its cell writes it, which is the local one if the cell gives its zone.
+
+    text, dates: of which `instant` gave an instant.
+
+    >>> day_written("2026-03-02T22:30-05:00")
+    datetime.date(2026, 3, 2)
+    """
+    try:
+        return datetime.fromisoformat(text.strip()).date()
+    except ValueError:
+        return datetime.fromisoformat(iso(text, dates) or text).date()
+
+
+def understand(number: int, measure: str, value: str, unit: str, conditions: str, given: str = "") -> Meaning:
+    """Parse the cells of a row together. Total: any text yields a result, if only a problem.
+
+    given: the cell `as_given`, for the unit in which somebody first gave the value.
+    """
     known = _measure(measure)
     value, unit = value.strip()[:LONGEST], unit.strip()[:LONGEST]
     if isinstance(known, str):
@@ -111,6 +135,12 @@ def understand(number: int, measure: str, value: str, unit: str, conditions: str
     found.conditions = Conditions(
         found.conditions.differs, found.conditions.labels, found.conditions.notes | heard.notes
     )
+    first = _given(known, given) if given.strip() else None
+    if first is not None:
+        if not _same_amount(known, first, heard):
+            found.problem = problems.TWO_VALUES
+            return found
+        heard = replace(heard, unit=first.unit)
     refused = doubt(known, heard, None, NOBODY)
     if refused is not None and not possible(known, heard):
         found.problem = problems.impossible(known, refused)
@@ -122,6 +152,7 @@ def understand(number: int, measure: str, value: str, unit: str, conditions: str
     found.second, found.typed, found.attempts, found.window = heard.second, heard.unit, heard.attempts, heard.window
     found.unit = known.unit
     found.value = value_cell(heard.value, heard.second, known.unit)
+    found.given = as_given(heard.value, known.unit, heard.unit)
     found.remark = problems.left_out(unheard) if unheard else ""
     return found
 
@@ -168,6 +199,17 @@ def _value(measure: Measure, value: str, unit: str, notes: frozenset[str]) -> Un
         if not any(_fits(measure, u) for u in units):
             return problems.unknown_unit(measure)
     return heard
+
+
+def _given(measure: Measure, text: str) -> Understood | None:
+    """The cell `as_given`, if it can be read."""
+    heard = None if measure.understand is None else measure.understand(text.strip()[:LONGEST], ENGLISH, None)
+    return heard if isinstance(heard, Understood) and convertible(heard.unit, measure.unit) else None
+
+
+def _same_amount(measure: Measure, first: Understood, heard: Understood) -> bool:
+    """Whether two readings of a value differ by no more than its rounding: `as_given` has two places at most."""
+    return abs(first.value - heard.value) <= convert(Decimal("0.0051"), first.unit, measure.unit)
 
 
 def _fits(measure: Measure, unit: Unit | UnitPart) -> bool:

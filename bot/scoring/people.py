@@ -1,6 +1,6 @@
 """PEOPLE.csv as profiles. Any cell may be empty; one that is not understood is ignored and reported.
 
-person      the name or number used in the readings.
+person      the name or number used in the readings, in any spelling `bot.scoring.identity` takes for the same.
 sex         female or male (f, m, woman, man), as the reference tables use it.
 birth_date  2026-03-02, or a bare year.
 height      with its unit, or bare centimetres.
@@ -15,6 +15,7 @@ from collections.abc import Callable
 from datetime import date
 from decimal import Decimal
 
+from bot.scoring.identity import filed_under
 from bot.scoring.tabular import InputTable, open_sheet
 from core.client import Background, Caution, Profile, Sex
 from core.language import ENGLISH
@@ -33,7 +34,8 @@ Complain = Callable[[str], None]
 
 
 def read_people(path: str, say: Complain) -> dict[str, Profile]:
-    """Profiles by person. `say` gets one plain line for each ignored cell, naming its row, never the person."""
+    """Profiles, by what a person is filed under. `say` gets one plain line for each ignored cell, naming its row, never
+    the person."""
     with open_sheet(path, REQUIRED, OPTIONAL) as sheet:
         return _profiles(sheet, say)
 
@@ -51,9 +53,10 @@ def _profiles(sheet: InputTable, say: Complain) -> dict[str, Profile]:
         if not person:
             remark("no person; the row is left out.")
             continue
-        if person in profiles:
+        key = filed_under(person)
+        if key in profiles:
             remark("this person stands in an earlier row; this row is used.")
-        profiles[person] = profile(*rest, say=remark)
+        profiles[key] = profile(*rest, say=remark)
     return profiles
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.scoring.output import as_given
 from core.measures.measure import Measure, Misunderstood, Understood, Why
 from core.quantity import Unit, convert, convertible, half_up
 from core.understanding.plausibility import Doubt, DoubtKind
@@ -11,6 +12,7 @@ NO_TIME = "no time; write it like 2026-03-02 or 2026-03-02T07:30"
 BAD_TIME = "the time is not understood; write it like 2026-03-02 or 2026-03-02T07:30"
 ODD_YEAR = "the year cannot be right; write the time like 2026-03-02"
 NO_MEASURE = "no measure; write one like weight, waist or resting_heart_rate"
+TWO_VALUES = "value and as_given are not the same amount; keep the one that is right, and leave as_given empty"
 TOO_MANY_CELLS = "more cells than the header names; put a value with a comma in quotation marks"
 
 _EXAMPLES = {
@@ -73,6 +75,8 @@ def misunderstood(measure: Measure, heard: Misunderstood) -> str:
             said = "one of two numbers is missing"
         case Why.NOT_WHOLE:
             said = "whole numbers are counted here, or the point may separate two units"
+        case Why.ONE_STAGE:
+            said = "the seconds of one stage; all stages together are needed"
         case Why.NOT_COMPLETED:
             said = "a test that was not finished has no value; leave the row out"
     if heard.guess is not None:
@@ -114,6 +118,8 @@ def left_out(words: list[str]) -> str:
 def shown(measure: Measure, heard: Understood) -> str:
     """A value as people write it, in the unit in which it was typed."""
     unit = heard.unit if convertible(heard.unit, measure.unit) else measure.unit
+    if unit in (Unit.STONE, Unit.FOOT) and (said := as_given(heard.value, measure.unit, unit)):
+        return said
     places = max(measure.places, 1) if unit is not measure.unit else measure.places
     value = half_up(convert(heard.value, measure.unit, unit), places).normalize()
     if measure.unit is Unit.MILLIMETRE_OF_MERCURY and heard.second is not None:

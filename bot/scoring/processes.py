@@ -1,7 +1,8 @@
 """Score a long file with several processes: each reads all of it and scores its own people; the rows are merged here.
 
-Nobody's readings depend on anybody else's, so people are distributed by a hash of their name. Results return as blocks
-of text through a pipe with little capacity: a process that is ahead waits, and memory does not grow with the file.
+Nobody's readings depend on anybody else's, so people are distributed by a hash of what they are filed under. Results
+return as blocks of text through a pipe with little capacity: a process that is ahead waits, and memory does not grow
+with the file.
 """
 
 from __future__ import annotations
@@ -18,6 +19,8 @@ from typing import NamedTuple
 from zlib import crc32
 
 from bot.foundation.errors import UsageError
+from bot.scoring.dates import Order
+from bot.scoring.identity import filed_under
 from bot.scoring.order import FIRST_ROW, TICK, Advance
 from bot.scoring.output import FORMS
 from bot.scoring.scorer import Counts, Scorer
@@ -30,12 +33,15 @@ CHANGED = "The file was changed while it was read; start again."
 
 
 class ScoringTask(NamedTuple):
-    """Parameters for every process. path, columns: of the readings. to: a key of FORMS."""
+    """Parameters for every process. path, columns: of the readings. to: a key of FORMS. limits, dates: as of
+    `Scorer`."""
 
     path: str
     columns: Columns
     profiles: Mapping[str, Profile]
     to: str
+    limits: str
+    dates: Order | None
 
 
 Block = tuple[list[int], list[str]]  # row numbers, relative to the first of the block, and their text
@@ -146,13 +152,17 @@ def _work(share: int, processes: int, job: ScoringTask, pipe: Connection) -> Non
 
 def _blocks(share: int, processes: int, job: ScoringTask) -> Iterator[Block | Counts]:
     own = {name: who for name, who in job.profiles.items() if _share(name, processes) == share}
-    scorer, write = Scorer(own), FORMS[job.to].text
+    scorer, write = Scorer(own, dates=job.dates, limits=job.limits), FORMS[job.to].text
+    shares: dict[str, int] = {}  # by spelling
     with open_sheet(job.path, *job.columns) as sheet, no_hunt_for_cycles():
         rows = enumerate(sheet.rows(), start=FIRST_ROW)
         while block := list(islice(rows, TICK)):
             first, places, texts = block[0][0], [], []
             for number, (cells, beyond) in block:
-                if _share(cells[0].strip(), processes) == share:
+                mine = shares.get(cells[0])
+                if mine is None:
+                    mine = shares[cells[0]] = _share(filed_under(cells[0]), processes)
+                if mine == share:
                     places.append(number - first)
                     texts.append(write(scorer.lines(number, cells, beyond)))
             yield places, texts

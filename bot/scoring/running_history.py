@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 
 from bot.scoring.cells import TakenValue, taken
@@ -18,7 +18,7 @@ from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
 from bot.scoring.verdicts import FIRST, Judged, Verdicts, afresh, too_soon, within_spread
 from core.client import Profile
 from core.judging.assess import RATING_WINDOW, error_of_weeks, mean_reading, propagated
-from core.judging.change import EARLY_BY, variance
+from core.judging.change import EARLY_BY, level_of, variance
 from core.measures.home_bp_series import (
     GAP,
     MOST_DAYS,
@@ -32,7 +32,7 @@ from core.measures.home_bp_series import (
 )
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Understood
 from core.reading import SAME, Reading
-from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, falls, weight_says_nothing
+from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, drops, falls, weight_says_nothing
 
 Sides = tuple[TakenValue | None, TakenValue | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
@@ -113,7 +113,7 @@ class Track:
         if now.taken_at - (previous or baseline).taken_at < chain.shortest:
             return chain.too_soon
         if relative is not None and baseline.meaning.conditions is SAME and now.meaning.conditions is SAME:
-            spread = relative * (baseline.value * baseline.value + now.value * now.value)
+            spread = 2 * relative * level_of(baseline.value, now.value) ** 2
             cells = within_spread(measure, baseline.value, chain.text, now.value, spread)
             if cells is not None:
                 return cells
@@ -276,7 +276,10 @@ class RatingTrack(Track):
         if last.taken_at == now.taken_at:
             return True
         since = last.taken_at - ENERGY_WINDOW
-        return falls(now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1], by)
+        usual = [r.value for r in self.recent if r.taken_at >= now.taken_at - ENERGY_WINDOW]
+        return drops(now.value, usual, by) or falls(
+            now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1], by
+        )
 
     def history(self, at: datetime) -> Sequence[Reading]:
         return [rating.reading() for rating in self.recent]
@@ -308,12 +311,16 @@ class PressureTrack(Track):
             return FIRST
         return self._afresh(baseline, previous, taken(self.measure, self.mean))
 
-    def add(self, now: TakenValue, run: int = 1) -> None:
+    def add(self, now: TakenValue, run: int = 1, day: date | None = None) -> None:
+        """day: the local date, if it is not that of UTC. It never goes back, wherever a person travels."""
         if self.newest is not None and self.newest.taken_at < now.taken_at:
             self.before = self.newest
         self.newest, self.run = now, run
         reading = now.reading()
-        today, days = day_of(reading, UTC).toordinal(), self.days
+        days = self.days
+        today = (day or day_of(reading, UTC)).toordinal()
+        if days:
+            today = max(today, days[-1][0])
         if days and (today - days[-1][0] > GAP.days or today - days[0][0] >= MOST_DAYS):
             if self.mean is not None:
                 self.chain.add(taken(self.measure, self.mean))

@@ -15,9 +15,11 @@ from operator import is_
 from bot.scoring import problems
 from bot.scoring.bounded import cache
 from bot.scoring.cells import TakenValue
+from bot.scoring.dates import Order
 from bot.scoring.derived import MAKES, ONCE_EACH, derive
+from bot.scoring.identity import filed_under
 from bot.scoring.output import PART_OF_SERIES, OutputCells, reference_cells, value_cell
-from bot.scoring.parse_row import NOBODY, Meaning, instant, understand
+from bot.scoring.parse_row import NOBODY, Meaning, day_written, instant, understand
 from bot.scoring.references import Alike, References, Said
 from bot.scoring.running_history import PressureTrack, Track, track
 from bot.scoring.tabular import Cells
@@ -25,6 +27,7 @@ from bot.scoring.verdicts import Verdicts
 from core.client import Profile
 from core.judging.assess import Assessment, relative_variance
 from core.measures import MEASURES
+from core.measures.blood_pressure import DEFAULT_LIMITS, score_series
 from core.measures.height import HEIGHT
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
@@ -69,16 +72,29 @@ class Counts:
 
 
 class Scorer:
-    """Turns rows into lines, and counts them."""
+    """Turns rows into lines, and counts them.
 
-    def __init__(self, profiles: Mapping[str, Profile], counts: Counts | None = None) -> None:
+    dates: the order of day and month in the file. limits: whose limits a blood-pressure mean is compared with, a key of
+    `core.measures.blood_pressure.BODIES`.
+    """
+
+    def __init__(
+        self,
+        profiles: Mapping[str, Profile],
+        counts: Counts | None = None,
+        dates: Order | None = None,
+        limits: str = DEFAULT_LIMITS,
+    ) -> None:
+        """profiles: by what a person is filed under."""
+        self.dates = dates if dates is not None else Order.DAY_FIRST
         self._profiles = profiles
-        self._people: dict[str, ScoredPerson] = {}
+        self._people: dict[str, ScoredPerson] = {}  # by what they are filed under, and by each spelling
         self._meanings: dict[Cells, Meaning] = {}
         self._references = References()
         self._weights: dict[Hashable, bool] = {}
         self._verdicts = Verdicts()
         self._number = 0
+        self._limits = limits
         self.counts = Counts() if counts is None else counts
 
     def lines(self, row: int, cells: Cells, beyond: bool = False) -> list[OutputCells]:
@@ -89,7 +105,7 @@ class Scorer:
         """
         name, taken, what = cells[0], cells[1], cells[2:]
         meaning = self._meanings.get(what) or self._understood(what)
-        at = instant(taken)
+        at = instant(taken, self.dates)
         person = name.strip()
         if isinstance(at, str) or meaning.measure is None or meaning.heard is None or not person or beyond:
             return [self._refused(name, taken, meaning, what, _problem(person, at, meaning, beyond))]
@@ -98,7 +114,7 @@ class Scorer:
         if past is None:
             past = who.tracks[meaning.key] = track(meaning.measure)
         duplicate = past.duplicate(at, meaning.heard, row)
-        if duplicate is not None and not (len(taken) == len("2026-03-02") and isinstance(past, PressureTrack)):
+        if duplicate is not None and not (":" not in taken and isinstance(past, PressureTrack)):
             return [self._refused(name, taken, meaning, what, problems.already(duplicate))]
         return self._used(name, taken, at, meaning, meaning.measure, meaning.heard, who, past)
 
@@ -130,7 +146,7 @@ class Scorer:
                 found = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
                 flags = ";".join([f.code for f in found])
             past.add(now, run)
-            lines = [(*head, *cells, flags, remark)]
+            lines = [(*head, *cells, flags, remark, meaning.given)]
         who.newest[measure.key] = now
         if measure is HEIGHT:
             who.profile = replace(who.profile, stature=now.value)
@@ -151,17 +167,19 @@ class Scorer:
     ) -> list[OutputCells]:
         """The line of one pressure, and that of its series once there are enough days."""
         history, reading = past.history(now.taken_at), now.reading()
-        past.add(now, run)
+        past.add(now, run, day_written(head[1], self.dates))
         verdict, cells = past.judged(now, self._verdicts)
         assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
-        flags = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
+        flags = flags_of_reading(
+            measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run, limits=self._limits
+        )
         own = ";".join(f.code for f in flags if f.code in _OF_ONE_PRESSURE)
-        lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark)]
+        lines: list[OutputCells] = [(*head, *PART_OF_SERIES, own, remark, "")]
         if past.mean is not None:
             of_mean = ";".join(f.code for f in flags if f.code not in _OF_ONE_PRESSURE)
-            bands = reference_cells(measure.score(past.mean, who.profile))
+            bands = reference_cells((score_series(past.mean, who.profile, self._limits),))
             mean = value_cell(past.mean.value, past.mean.second, measure.unit)
-            lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, ""))
+            lines.append((*head[:2], MEAN, mean, head[4], *bands, *cells, of_mean, "", ""))
         return lines
 
     def _derive(self, measure: Measure, name: str, taken: str, who: ScoredPerson, lines: list[OutputCells]) -> None:
@@ -184,7 +202,7 @@ class Scorer:
         said = self._references.of(measure, now, who.kind, who.profile)
         # A derived measure raises no flag: it would only repeat its parts.
         value = value_cell(now.value, None, measure.unit)
-        lines.append((name, taken, measure.key, value, measure.unit, *said.cells, *cells, "", ""))
+        lines.append((name, taken, measure.key, value, measure.unit, *said.cells, *cells, "", "", ""))
 
     # --- what is looked up once
 
@@ -216,18 +234,23 @@ class Scorer:
         return likely
 
     def _meet(self, name: str) -> ScoredPerson:
-        profile = self._profiles.get(name)
-        if profile is None:
-            self.counts.strangers += 1
-            profile = NOBODY
-        who = self._people[name] = ScoredPerson(profile, self._references.kind(profile))
+        """Somebody in a spelling that is new."""
+        key = filed_under(name)
+        who = self._people.get(key)
+        if who is None:
+            profile = self._profiles.get(key)
+            if profile is None:
+                self.counts.strangers += 1
+                profile = NOBODY
+            who = self._people[key] = ScoredPerson(profile, self._references.kind(profile))
+        self._people[name] = who
         return who
 
     # --- rows that cannot be used
 
     def _refused(self, name: str, taken: str, meaning: Meaning, what: Cells, problem: str) -> OutputCells:
         self.counts.unusable += 1
-        return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem)
+        return (name, taken, meaning.key, what[1], what[2], "", "", "", "", "", "", "", "", problem, "")
 
 
 def _problem(person: str, at: datetime | str, meaning: Meaning, beyond: bool) -> str:

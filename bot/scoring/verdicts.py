@@ -15,7 +15,7 @@ from math import isqrt
 from bot.scoring.bounded import REMEMBERED, cache
 from bot.scoring.cells import TakenValue
 from bot.scoring.output import Judgement, figure, judgement, places
-from core.judging.change import NO_BASELINE, Change, Verdict, judge, mdc95, mdc95_squared, reaches, variance
+from core.judging.change import NO_BASELINE, Change, Verdict, judge, level_of, mdc95, mdc95_squared, reaches, variance
 from core.measures.measure import Measure, MeasurementError
 from core.quantity import Unit
 from core.reading import SAME, Reading
@@ -95,9 +95,8 @@ class Verdicts:
 
 def _spread(error: MeasurementError, baseline: TakenValue, now: TakenValue) -> Decimal:
     before, after = baseline.meaning, now.meaning
-    return variance(error, baseline.value, before.attempts, before.window) + variance(
-        error, now.value, after.attempts, after.window
-    )
+    level = level_of(baseline.value, now.value)
+    return variance(error, level, before.attempts, before.window) + variance(error, level, after.attempts, after.window)
 
 
 def within_spread(measure: Measure, baseline: Decimal, text: str, now: Decimal, spread: Decimal) -> Judgement | None:

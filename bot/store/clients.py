@@ -118,6 +118,7 @@ def client_of(r: Any) -> Client:
             r.stature,
             Background(r.background) if r.background else None,
             frozenset(map(Caution, r.cautions.split(","))) if r.cautions else frozenset(),
+            frozenset(r.medicines.split(",")) if r.medicines else frozenset(),
         ),
         Units(Unit(r.mass_unit), Unit(r.length_unit)),
         slot,
@@ -141,7 +142,7 @@ def shown(r: Any) -> Client:
     except ValueError as error:  # CodecError is one
         _log.error("the row of a client cannot be loaded", row=r.id, fault=log.fault(error))
     known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
-    plain = {"status": known, "sex": None, "background": None, "cautions": "", "plan": None}
+    plain = {"status": known, "sex": None, "background": None, "cautions": "", "medicines": "", "plan": None}
     plain |= {"birth_year": None, "birth_date": None, "stature": None}
     plain |= {"mass_unit": Unit.KILOGRAM.value, "length_unit": Unit.CENTIMETRE.value}
     return replace(client_of(SimpleNamespace(**{**r._mapping, **plain})), whole=False)
@@ -197,6 +198,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"consented_at": now if value else None}
         case "cautions", frozenset():
             return {"cautions": ",".join(sorted(caution.value for caution in value))}
+        case "medicines", frozenset():
+            return {"medicines": ",".join(sorted(value))}
         case "sex", Sex() | None:
             return {"sex": value.value if value else None}
         case "background", Background() | None:

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
-from sqlalchemy import Connection, insert, select
+from sqlalchemy import Connection, bindparam, insert, select
 
 from bot.store import owners
 from bot.store.clients import Client
+from bot.store.dialect import among
 from bot.store.schema import notes, words
 from bot.store.sealed import secret
 
@@ -57,6 +58,22 @@ def thread(conn: Connection, client: Client, limit: int = 50) -> tuple[Word, ...
     return tuple(Word(Direction(r.direction), r.text, r.at) for r in reversed(rows.all()))
 
 
+def threads(conn: Connection, client_ids: Sequence[int], since: datetime) -> dict[int, tuple[Word, ...]]:
+    """The messages of several clients from an instant on, oldest first. One query; authorised by the caller."""
+    found: dict[int, list[Word]] = {}
+    rows = conn.execute(_THREADS, {"clients": list(client_ids), "since": since})
+    for r in rows:
+        found.setdefault(r.client_id, []).append(Word(Direction(r.direction), r.text, r.at))
+    return {client: tuple(said) for client, said in found.items()}
+
+
+_THREADS = (
+    select(words.c.client_id, words.c.direction, words.c.text, words.c.at)
+    .where(among(words.c.client_id, "clients"), words.c.at >= bindparam("since"))
+    .order_by(words.c.at, words.c.id)
+)
+
+
 def note(conn: Connection, client: Client, coach_id: int, text: str, now: datetime) -> None:
     """Store a coach's note on one of their clients."""
     row = {"client_id": client.id, "coach_id": coach_id, "text": secret(client.key, text), "at": now}
@@ -71,3 +88,16 @@ def notes_on(conn: Connection, client: Client, coach_id: int) -> tuple[tuple[str
         .order_by(notes.c.at, notes.c.id)
     )
     return tuple((r.text, r.at) for r in rows)
+
+
+def last_notes(conn: Connection, client_ids: Sequence[int], coach_id: int) -> dict[int, str]:
+    """A coach's newest note on each of several clients. One query; authorised by the caller."""
+    rows = conn.execute(_LAST_NOTES, {"clients": list(client_ids), "coach": coach_id})
+    return {r.client_id: r.text for r in rows}
+
+
+_LAST_NOTES = (
+    select(notes.c.client_id, notes.c.text)
+    .where(among(notes.c.client_id, "clients"), notes.c.coach_id == bindparam("coach"))
+    .order_by(notes.c.at, notes.c.id)
+)

@@ -2,6 +2,9 @@
 
 Authorisation: an organiser reaches a cohort only through `mine` and `one_of_mine`. Readings leave this module only
 inside a `Participant`, for `core.watching.cohort` to pool; only its results are shown to anybody.
+
+Whose answers are in a told figure is kept under pseudonyms made with each person's key (`told_beside`, `record`): they
+can be compared for as long as it matters, and nobody can tell whose they were once the key is destroyed.
 """
 
 from __future__ import annotations
@@ -11,15 +14,17 @@ from dataclasses import dataclass
 from datetime import date, datetime, tzinfo
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, delete, exists, insert, select, update
+from sqlalchemy import Connection, bindparam, delete, exists, func, insert, select, update
 
 from bot.store import codec, owners, readings
-from bot.store.dialect import among, insert_new, skip_locked, upsert
+from bot.store.dialect import among, insert_new, one_at_a_time, skip_locked, upsert
 from bot.store.invitations import InvitationKind
+from bot.store.keyring import of_connection
 from bot.store.schema import (
     clients,
     coaches,
     cohort_members,
+    cohort_told,
     cohort_weeks,
     cohorts,
     groups,
@@ -34,9 +39,23 @@ from bot.store.zones import zone_of
 from core.care import Slot
 from core.dialogue.client.facts import Membership
 from core.dialogue.staff.facts import CohortFact, MemberFact
-from core.watching.cohort import Closing, CohortWeek, Counted, Participant, Terms
+from core.watching.cohort import (
+    ATTENDANCE,
+    MEASURE_OF,
+    MOST_BY_ONE_LINK,
+    Closing,
+    CohortWeek,
+    Counted,
+    Participant,
+    Terms,
+    Told,
+)
+from core.watching.disclosure import Cell, Figure
 
 MOST_SHOWN = 12  # cohorts of one organiser in a list
+AT_ONCE = 500  # values of one query
+TELLING = 7_364_686  # ours; no other lock of the database has this number
+_Figures = dict[str, list[Figure]]  # by what they are about
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +78,7 @@ class Cohort:
     next_at: datetime | None
     closed: bool
     closing: Closing | None
+    most: int
 
 
 _own_coach = coaches.alias("organisers_coach")
@@ -99,6 +119,7 @@ def _cohort(r: Any) -> Cohort:
         r.next_at,
         r.closed_at is not None,
         codec.loads_as(Closing, r.closing) if r.closing else None,
+        r.most,
     )
 
 
@@ -115,8 +136,9 @@ def add(
     terms: Terms,
     language: str,
     next_at: datetime | None,
+    most: int = MOST_BY_ONE_LINK,
 ) -> int:
-    """Create a cohort; return its id."""
+    """Create a cohort; return its id. most: people whom one link lets in."""
     row = {
         "organiser_id": organiser_id,
         "coach_id": coach_id,
@@ -130,6 +152,7 @@ def add(
         "language": language,
         "created_at": now,
         "next_at": next_at,
+        "most": most,
     }
     made: int = conn.execute(insert(cohorts).returning(cohorts.c.id), row).scalar_one()
     return made
@@ -150,7 +173,7 @@ def one_of_mine(conn: Connection, organiser_id: int | None, cohort_id: int) -> C
 
 
 def mine(conn: Connection, organiser_id: int) -> tuple[CohortFact, ...]:
-    """The newest cohorts that an organiser runs or ran, as facts for their conversation. Four queries."""
+    """The newest cohorts that an organiser runs or ran, as facts for their conversation. Five queries."""
     found = [
         _cohort(r)
         for r in conn.execute(
@@ -162,6 +185,7 @@ def mine(conn: Connection, organiser_id: int) -> tuple[CohortFact, ...]:
         return ()
     members = _members(conn, found)
     told = weeks(conn, ids)
+    people_of = people_told(conn, ids)
     grouped = set(conn.execute(select(groups.c.cohort_id).where(groups.c.cohort_id.in_(ids))).scalars())
     return tuple(
         CohortFact(
@@ -174,6 +198,7 @@ def mine(conn: Connection, organiser_id: int) -> tuple[CohortFact, ...]:
             told.get(c.id, ()),
             c.closed,
             c.closing,
+            people_of.get((c.id, MEASURE_OF.get(c.terms.counts, ATTENDANCE)), 0),
         )
         for c in found
     )
@@ -193,7 +218,9 @@ def _members(conn: Connection, several: Sequence[Cohort]) -> dict[int, tuple[Mem
         zone = zones[r.cohort_id]
         left = None if r.left_at is None else r.left_at.astimezone(zone).date()
         found.setdefault(r.cohort_id, []).append(
-            MemberFact(r.client_id, r.name, r.joined_at.astimezone(zone).date(), left)
+            MemberFact(
+                r.client_id, r.name, r.joined_at.astimezone(zone).date(), left, left is None and r.agreed_at is None
+            )
         )
     return {cohort: tuple(several) for cohort, several in found.items()}
 
@@ -209,8 +236,11 @@ def ensure_organiser(conn: Connection, person_id: int, name: str, now: datetime)
 # --- members ----------------------------------------------------------------------------------------------------
 
 
-def join(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> None:
-    """Add a client. Nothing changes for a current member; one who had left counts again from now on."""
+def join(conn: Connection, cohort_id: int, client_id: int, now: datetime, *, agreed: bool) -> None:
+    """Add a client. Nothing changes for a current member; one who had left counts again from now on.
+
+    agreed: they count at once; else as soon as `agree` says so.
+    """
     conn.execute(
         delete(cohort_members).where(
             cohort_members.c.cohort_id == cohort_id,
@@ -218,8 +248,33 @@ def join(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> Non
             cohort_members.c.left_at.is_not(None),
         )
     )
-    row = {"cohort_id": cohort_id, "client_id": client_id, "joined_at": now, "left_at": None}
-    insert_new(conn, cohort_members, [row], ("cohort_id", "client_id"))
+    row = {"cohort_id": cohort_id, "client_id": client_id, "joined_at": now, "agreed_at": now if agreed else None}
+    insert_new(conn, cohort_members, [row | {"left_at": None}], ("cohort_id", "client_id"))
+
+
+def waits(conn: Connection, cohort_id: int, client_id: int) -> bool:
+    """Whether a member's coach was asked about them and has not answered."""
+    return conn.execute(
+        select(
+            exists().where(
+                cohort_members.c.cohort_id == cohort_id,
+                cohort_members.c.client_id == client_id,
+                cohort_members.c.left_at.is_(None),
+                cohort_members.c.agreed_at.is_(None),
+            )
+        )
+    ).scalar_one()
+
+
+def agree(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> bool:
+    """Let a member count from now on; return whether they did not yet."""
+    waits = update(cohort_members).where(
+        cohort_members.c.cohort_id == cohort_id,
+        cohort_members.c.client_id == client_id,
+        cohort_members.c.left_at.is_(None),
+        cohort_members.c.agreed_at.is_(None),
+    )
+    return conn.execute(waits.values(agreed_at=now)).rowcount == 1
 
 
 def leave(conn: Connection, client_id: int, now: datetime, cohort_id: int | None = None) -> int:
@@ -303,9 +358,13 @@ def coached_by_all(conn: Connection, c: Cohort) -> bool:
 # --- what they did ----------------------------------------------------------------------------------------------
 
 _PEOPLE = (
-    select(cohort_members.c.client_id, cohort_members.c.joined_at, cohort_members.c.left_at, clients.c.zone_name)
+    select(cohort_members.c.client_id, cohort_members.c.agreed_at, cohort_members.c.left_at, clients.c.zone_name)
     .join(clients, clients.c.id == cohort_members.c.client_id)
-    .where(cohort_members.c.cohort_id == bindparam("cohort"), clients.c.consented_at.is_not(None))
+    .where(
+        cohort_members.c.cohort_id == bindparam("cohort"),
+        cohort_members.c.agreed_at.is_not(None),
+        clients.c.consented_at.is_not(None),
+    )
     .order_by(cohort_members.c.client_id)
 )
 _SLOTS = select(slots).where(
@@ -316,7 +375,10 @@ _SLOTS = select(slots).where(
 
 
 def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
-    """Everybody who consented and took part, with their check-ins and readings, for pooling. Three queries."""
+    """Everybody who consented and took part, with their check-ins and readings, for pooling. Three queries.
+
+    Whose coach was asked and has not answered is not among them.
+    """
     rows = conn.execute(_PEOPLE, {"cohort": c.id}).all()
     ids = [r.client_id for r in rows]
     if not ids:
@@ -325,6 +387,7 @@ def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
     for s in conn.execute(_SLOTS, {"clients": ids, "since": c.terms.starts}):
         asked.setdefault(s.client_id, []).append((s.day, s.outcome == SlotOutcome.ANSWERED.value))
     history = readings.everything(conn, ids)
+    ring, keys = of_connection(conn), owners.of_clients(conn, ids)
     found = []
     for r in rows:
         zone = zone_of(r.zone_name) if r.zone_name else c.zone
@@ -332,7 +395,8 @@ def participants(conn: Connection, c: Cohort) -> tuple[Participant, ...]:
         found.append(
             Participant(
                 r.client_id,
-                r.joined_at.astimezone(zone).date(),
+                ring.fingerprint(keys[r.client_id], "cohorts"),
+                r.agreed_at.astimezone(zone).date(),
                 left,
                 zone,
                 tuple(asked.get(r.client_id, ())),
@@ -365,6 +429,74 @@ def publish(conn: Connection, cohort_id: int, week: CohortWeek, now: datetime) -
         "told_at": now,
     }
     insert_new(conn, cohort_weeks, [row], ("cohort_id", "number"))
+
+
+def told_beside(conn: Connection, cohort_id: int, people: Iterable[Participant]) -> Told:
+    """What was told of a cohort, and of every other that its figures could be compared with: those with a person in
+    common, and those that have one in common with one of them. Until the end of the transaction nobody else reads it:
+    two workers that told at once would not know of each other's figures.
+    """
+    one_at_a_time(conn, TELLING)
+    found: dict[int, dict[tuple[str, int], set[Cell]]] = {}
+    seen: set[str] = set()
+    cohorts_left, people_left = {cohort_id}, {p.who for p in people}
+    while cohorts_left or people_left:
+        seen |= people_left
+        for some in _slices(people_left):
+            near = select(cohort_told.c.cohort_id).where(cohort_told.c.who.in_(some)).distinct()
+            cohorts_left |= set(conn.execute(near).scalars()) - found.keys()
+        people_left = set()
+        for one in cohorts_left:
+            figures = found.setdefault(one, {})
+            for r in conn.execute(select(cohort_told).where(cohort_told.c.cohort_id == one)):
+                figures.setdefault((r.what, r.number), set()).add((r.who, r.day))
+                people_left.add(r.who)
+        cohorts_left = set()
+        people_left -= seen
+    every, own = _Figures(), _Figures()
+    for one, figures in found.items():
+        for (what, _), cells in sorted(figures.items()):
+            every.setdefault(what, []).append(frozenset(cells))
+            if one == cohort_id:
+                own.setdefault(what, []).append(frozenset(cells))
+    return Told(every, own)
+
+
+def _slices(values: Iterable[str]) -> Iterable[list[str]]:
+    several = sorted(values)
+    return (several[n : n + AT_ONCE] for n in range(0, len(several), AT_ONCE))
+
+
+def record(conn: Connection, cohort_id: int, told: Told) -> None:
+    """Keep whose answers are in the figures that `told` has gained."""
+    mine = cohort_told.c.cohort_id == cohort_id
+    wanted = select(cohort_told.c.what, func.max(cohort_told.c.number)).where(mine).group_by(cohort_told.c.what)
+    last: dict[str, int] = {r[0]: r[1] for r in conn.execute(wanted)}
+    rows = []
+    for what, figure in told.new:
+        last[what] = last.get(what, -1) + 1
+        rows += [
+            {"cohort_id": cohort_id, "what": what, "number": last[what], "who": who, "day": day} for who, day in figure
+        ]
+    told.new.clear()
+    if rows:
+        conn.execute(insert(cohort_told), rows)
+
+
+def people_told(conn: Connection, cohort_ids: Iterable[int]) -> dict[tuple[int, str], int]:
+    """How many people are in what was told of each cohort, by what it is about. One query."""
+    number = func.count(cohort_told.c.who.distinct())
+    wanted = (
+        select(cohort_told.c.cohort_id, cohort_told.c.what, number)
+        .where(cohort_told.c.cohort_id.in_(list(cohort_ids)))
+        .group_by(cohort_told.c.cohort_id, cohort_told.c.what)
+    )
+    return {(cohort_id, what): people for cohort_id, what, people in conn.execute(wanted)}
+
+
+def forget_told(conn: Connection, before: date) -> int:
+    """Delete the record of what was told of days so long ago that no figure of them can be told any more."""
+    return conn.execute(delete(cohort_told).where(cohort_told.c.day < before)).rowcount
 
 
 # --- its time ---------------------------------------------------------------------------------------------------

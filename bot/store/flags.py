@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -13,7 +13,7 @@ from bot.store.dialect import among, upsert
 from bot.store.schema import flags
 from bot.store.sealed import secret
 from core.dialogue.client.facts import OpenFlag
-from core.watching.flags import Code, Evidence, Flag, Severity
+from core.watching.flags import Code, Ended, Evidence, Flag, Severity
 
 _open = flags.c.cleared_at.is_(None)
 _OPEN = (
@@ -74,6 +74,14 @@ def raise_(conn: Connection, raised: Sequence[tuple[int, Flag]], now: datetime) 
     )
 
 
+@dataclass(frozen=True, slots=True)
+class Lowering:
+    """How a flag ended by itself. after: what followed, as in `core.watching.flags`."""
+
+    ended: Ended
+    after: Evidence = ()
+
+
 _LOWER = (
     update(flags)
     .where(
@@ -82,14 +90,28 @@ _LOWER = (
         flags.c.measure == bindparam("of"),
         _open,
     )
-    .values(cleared_at=bindparam("now"))
+    .values(cleared_at=bindparam("now"), ended=bindparam("how"), followed=bindparam("what_followed"))
 )
 
 
-def lower(conn: Connection, lowered: Sequence[tuple[int, str, str | None]], now: datetime) -> None:
-    """Clear the open flags with these codes and measures, if they are open."""
-    if lowered:
-        conn.execute(_LOWER, [{"client": c, "what": w, "of": of or "", "now": now} for c, w, of in lowered])
+def lower(conn: Connection, lowered: Mapping[tuple[int, str, str | None], Lowering], now: datetime) -> None:
+    """Clear the open flags with these clients, codes and measures, if they are open."""
+    if not lowered:
+        return
+    keys = owners.of_clients(conn, [client for client, _, _ in lowered])
+    rows = [
+        {
+            "client": client,
+            "what": what,
+            "of": of or "",
+            "now": now,
+            "how": how.ended.value,
+            "what_followed": secret(keys[client], codec.dumps(how.after)) if how.after else None,
+        }
+        for (client, what, of), how in lowered.items()
+        if client in keys
+    ]
+    conn.execute(_LOWER, rows)
 
 
 def seen(conn: Connection, client_id: int, code: str, measure: str | None, now: datetime) -> bool:

@@ -161,6 +161,22 @@ def open_of(conn: Connection, coach_id: int, now: datetime) -> tuple[tuple[int, 
     return tuple((r.id, r.for_name, r.expires_at) for r in rows)
 
 
+def unopened(conn: Connection, coach_id: int, now: datetime) -> tuple[tuple[int, str, datetime], ...]:
+    """A coach's valid links for one client each who has no row yet: id, for whom, until when."""
+    rows = conn.execute(
+        select(invitations.c.id, invitations.c.for_name, invitations.c.expires_at)
+        .where(
+            invitations.c.coach_id == coach_id,
+            invitations.c.kind == InvitationKind.CLIENT.value,
+            invitations.c.client_id.is_(None),
+            *_good,
+        )
+        .order_by(invitations.c.id),
+        {"now": now},
+    )
+    return tuple((r.id, r.for_name, r.expires_at) for r in rows)
+
+
 def purge(conn: Connection, before: datetime) -> int:
     """Delete invitations that expired, were used or revoked before an instant; return how many."""
     over = or_(

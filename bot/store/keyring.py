@@ -19,7 +19,7 @@ import sqlite3
 import threading
 from base64 import b64decode, b64encode
 from binascii import a2b_base64, b2a_base64
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import date, datetime, timedelta
 from hashlib import sha256
 from pathlib import Path
@@ -55,6 +55,7 @@ _VERSION = b"\x01"
 _NUMBER, _NONCE = 8, 12  # bytes
 _BEGINS = len(_VERSION) + _NUMBER
 _MIDDLE = _BEGINS + _NONCE
+_HEAD = _BEGINS // 3 * 4  # characters
 _MOST = 65_536  # keys, and opened values, that are remembered
 _MOST_READINGS = 32_768  # of some six hundred people in the middle of a check-in
 
@@ -72,6 +73,17 @@ _destroyed = Table(
     "destroyed", _metadata, Column("id", Text, primary_key=True), Column("destroyed_on", Date, nullable=False)
 )
 _ring = Table("ring", _metadata, Column("name", Text, primary_key=True), Column("value", Text, nullable=False))
+
+
+_NOTHING: dict[str, str] = {}
+
+
+def _key_in(sealed: str) -> bytes:
+    """The number of the key a value was sealed with; anything if it is none."""
+    try:
+        return a2b_base64(sealed[:_HEAD])[len(_VERSION) :]
+    except ValueError:
+        return b""
 
 
 class Unopened(str):
@@ -142,7 +154,7 @@ class Keyring:
         self._own = threading.local()
         self._readers: list[sqlite3.Connection] = []
         self._ciphers: dict[bytes, AESGCM] = {}
-        self._plain: dict[tuple[str, str], str] = {}  # just written or opened, by place and sealed text
+        self._plain: dict[str, dict[str, str]] = {}  # just written or opened, by place and by sealed text
         self.parsed: dict[str, Reading] = {}  # readings, by their line as it is stored
         self._weeks: dict[str, str] = {}
         self.clients: dict[int, str] = {}  # whose key is which; see `bot.store.owners`
@@ -338,12 +350,19 @@ class Keyring:
 
     def open(self, place: str, sealed: str) -> str:
         """Return what was sealed; `UNOPENED` when it cannot be opened: its key is destroyed, or it is damaged."""
-        known = self._plain.get((place, sealed))
+        known = self._plain.get(place, _NOTHING).get(sealed)
         if known is None:
             known = self.open_once(place, sealed)
             if known is not UNOPENED:
                 self._remember(place, sealed, known)
         return known
+
+    def look_up(self, sealed: Iterable[str | None]) -> None:
+        """Make the keys of several sealed values ready, those that are not, with one question to the database."""
+        wanted = {key for value in sealed if value and (key := _key_in(value)) not in self._ciphers}
+        if len(wanted) > 1:
+            for number, wrapped in self._all_wrapped([key.hex() for key in wanted]).items():
+                self._take(bytes.fromhex(number), self._unwrap(wrapped, number))
 
     def open_once(self, place: str, sealed: str) -> str:
         """`open` for what the caller remembers, or will not need again."""
@@ -375,9 +394,12 @@ class Keyring:
             return ""
 
     def _remember(self, place: str, sealed: str, text: str) -> None:
-        if len(self._plain) >= _MOST:
-            self._plain.clear()
-        self._plain[place, sealed] = text
+        here = self._plain.get(place)
+        if here is None:
+            here = self._plain[place] = {}
+        elif len(here) >= _MOST:
+            here.clear()
+        here[sealed] = text
 
     def remember_parsed(self, line: str, reading: Reading) -> Reading:
         """Keep a reading for the next time: every answer in the middle of a check-in asks for the same."""
@@ -388,18 +410,23 @@ class Keyring:
 
     def _unwrapped(self, key: bytes) -> AESGCM | None:
         plain = self._key(key.hex())
-        if plain is None:
-            return None
+        return None if plain is None else self._take(key, plain)
+
+    def _take(self, key: bytes, plain: bytes) -> AESGCM:
         if len(self._ciphers) >= _MOST:
             self._ciphers.clear()
         cipher = self._ciphers[key] = AESGCM(plain)
         return cipher
 
     def _wrapped(self, number: str) -> str | None:
-        """Look a key up, on a connection that each thread has to itself: everybody who answers is looked up."""
+        return self._all_wrapped([number]).get(number)
+
+    def _all_wrapped(self, numbers: Sequence[str]) -> dict[str, str]:
+        """Look keys up, on a connection that each thread has to itself: everybody who answers is looked up."""
         if self.url.get_backend_name() != "sqlite":
             with self._engine.connect() as conn:
-                return conn.execute(select(_keys.c.wrapped).where(_keys.c.id == number)).scalar_one_or_none()
+                found = conn.execute(select(_keys.c.id, _keys.c.wrapped).where(_keys.c.id.in_(numbers)))
+                return {row.id: row.wrapped for row in found}
         reader: sqlite3.Connection | None = getattr(self._own, "reader", None)
         if reader is None:
             _ = self._engine  # makes the file, if there is none
@@ -407,13 +434,14 @@ class Keyring:
                 str(self.url.database), timeout=10, isolation_level=None, check_same_thread=False
             )
             self._readers.append(reader)
-        found = reader.execute("SELECT wrapped FROM keys WHERE id = ?", (number,)).fetchone()
-        return None if found is None else str(found[0])
+        places = ",".join("?" * len(numbers))
+        return dict(reader.execute(f"SELECT id, wrapped FROM keys WHERE id IN ({places})", numbers).fetchall())
 
     def _key(self, number: str) -> bytes | None:
         wrapped = self._wrapped(number)
-        if wrapped is None:
-            return None
+        return None if wrapped is None else self._unwrap(wrapped, number)
+
+    def _unwrap(self, wrapped: str, number: str) -> bytes:
         try:
             return self.wrapper.unwrap(b64decode(wrapped), number)
         except CannotUnwrap:

@@ -36,7 +36,7 @@ def drop(conn: Connection, who: Erased, now: datetime) -> None:
     for r in conn.execute(_WAITING).all():
         try:
             message = codec.loads(r.message)
-            choices = codec.loads(r.choices) if r.choices else ()
+            choices = codec.load_rows(r.choices) if r.choices else ()
         except codec.CodecError:
             continue  # delivery sets it aside
         said, pressed = without(message, who), tuple(row for row in without(choices, who) if row)
@@ -45,7 +45,7 @@ def drop(conn: Connection, who: Erased, now: datetime) -> None:
         elif (said, pressed) != (message, choices):
             anew = {
                 "message": secret(key, codec.dumps(said)),
-                "choices": secret(key, codec.dumps(pressed) if pressed else None),
+                "choices": secret(key, codec.dump_rows(pressed) if pressed else None),
             }
             conn.execute(update(outbox).where(outbox.c.id == r.id).values(anew))
 

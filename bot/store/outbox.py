@@ -16,6 +16,7 @@ from typing import Any
 from sqlalchemy import (
     ColumnElement,
     Connection,
+    Text,
     and_,
     bindparam,
     delete,
@@ -24,14 +25,16 @@ from sqlalchemy import (
     literal_column,
     or_,
     select,
+    type_coerce,
     update,
 )
 
 from bot.store import codec, owners
 from bot.store.dialect import among, insert_new, skip_locked
 from bot.store.erasures import HELD
+from bot.store.keyring import of_connection
 from bot.store.schema import outbox, people
-from bot.store.sealed import secret
+from bot.store.sealed import opened, secret
 from core.dialogue.kit.effects import Rows
 
 LASTING = "lasting"  # the `ref` of a message that waits for its reader
@@ -105,7 +108,7 @@ def row(out: Outgoing, now: datetime) -> dict[str, Any]:
         "language": out.language,
         "about": out.about,
         "message": None if out.message is None else codec.dump_for_soon(out.message),
-        "choices": codec.dumps(out.choices) if out.choices else None,
+        "choices": codec.dump_rows(out.choices) if out.choices else None,
         "ref": LASTING if out.lasting else out.ref,
         "priority": out.priority,
         "due_at": out.due_at,
@@ -154,8 +157,8 @@ _READY = skip_locked(
         outbox.c.is_group,
         func.coalesce(people.c.language, outbox.c.language, "en").label("language"),
         people.c.zone_name,
-        outbox.c.message,
-        outbox.c.choices,
+        type_coerce(outbox.c.message, Text).label("message"),
+        type_coerce(outbox.c.choices, Text).label("choices"),
         outbox.c.ref,
         outbox.c.attempts,
         outbox.c.occasion,
@@ -183,6 +186,8 @@ def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit:
     if rows:
         until = now + lease
         conn.execute(_LEASE, {"rows": [r.id for r in rows], "until": until, "worker": worker})
+    ring = of_connection(conn)
+    ring.look_up(r.message or r.choices for r in rows)
     return [
         ClaimedMessage(
             r.id,
@@ -192,8 +197,8 @@ def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit:
             r.is_group,
             r.language,
             r.zone_name,
-            r.message or "",
-            r.choices or "",
+            opened(ring, "outbox.message", r.message) if r.message else "",
+            opened(ring, "outbox.choices", r.choices) if r.choices else "",
             r.ref,
             r.attempts,
             r.occasion,

@@ -8,12 +8,24 @@ from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, Delete, delete, select, update
 
-from bot.store import audit, encouragement_history, erase, erasures, inbox, invitations, outbox, rate_limit, unread
+from bot.store import (
+    audit,
+    cohorts,
+    encouragement_history,
+    erase,
+    erasures,
+    inbox,
+    invitations,
+    outbox,
+    rate_limit,
+    unread,
+)
 from bot.store.schema import clients, flags, readings, words
 from core.care import Status
 from core.reading import How
 from core.watching.flags import QUIET, RULES, Clears
 
+TOLD = timedelta(days=366)  # longer than any cohort: no figure of those days can be told any more
 STRANGERS = timedelta(hours=1)  # after that they may get the standard reply again
 
 
@@ -50,6 +62,7 @@ def _tidied(conn: Connection, now: datetime, kept: RetentionPeriods) -> Iterable
     yield encouragement_history.purge(conn, now)
     yield audit.purge(conn, now - kept.audit)
     yield rate_limit.forget(conn, now)
+    yield cohorts.forget_told(conn, (now - TOLD).date())
     yield _quiet(conn, now)
     yield _gone(
         conn,

@@ -130,6 +130,7 @@ clients = Table(
     sealed("clients", "stature", "decimal"),  # cm
     sealed("clients", "background"),
     sealed_words("clients", "cautions"),  # sorted, comma between
+    sealed_words("clients", "medicines"),  # that slow the pulse, likewise
     Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
     Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
     Column("weekday", Integer),
@@ -317,7 +318,13 @@ flags = Table(
     Column("refreshed_at", Instant, nullable=False),
     Column("seen_at", Instant),
     Column("told_at", Instant),
+    Column("digest_at", Instant),  # the digest that named it first, or named its end
     Column("cleared_at", Instant),
+    code("ended"),  # what cleared it, of core.watching.flags.Ended
+    sealed("flags", "followed"),  # codec; what followed: the repeat, the answer
+    code("done"),  # what a coach did, of core.watching.flags.Done
+    sealed("flags", "done_words"),
+    Column("done_by", Key),  # the coach
     Index(
         "uq_flags_open",
         "client_id",
@@ -405,19 +412,33 @@ cohorts = Table(
     Column("closed_at", Instant),
     Column("next_at", Instant, index=True),  # when its next task is due; NULL: never again
     Column("closing", Text),  # codec; the closing report as created
+    Column("most", Integer, nullable=False, server_default=text("30")),  # people whom one link lets in
     sqlite_autoincrement=True,
 )
 
 cohort_weeks = Table(  # published pooled figures: immutable, so that no difference reveals anything about a person
+    # NULL: withheld
     "cohort_weeks",
     metadata,
     Column("cohort_id", Key, ForeignKey("cohorts.id", ondelete="CASCADE"), primary_key=True),
     Column("number", Integer, primary_key=True),
-    count("asked"),
-    count("kept"),
-    count("people"),
-    Column("total", Integer),  # NULL: too few people
+    Column("asked", Integer),
+    Column("kept", Integer),
+    Column("people", Integer),
+    Column("total", Integer),
     Column("told_at", Instant, nullable=False),
+)
+
+cohort_told = Table(  # whose answers are in each told figure, by pseudonyms; kept when a cohort or a person is gone
+    "cohort_told",
+    metadata,
+    Column("cohort_id", Key, primary_key=True, autoincrement=False),
+    Column("what", Text, primary_key=True),
+    Column("number", Integer, primary_key=True),  # of the figure, in the order in which they were told
+    Column("who", Text, primary_key=True),
+    Column("day", Date, primary_key=True),
+    Index("ix_cohort_told_who", "who"),
+    Index("ix_cohort_told_day", "day"),
 )
 
 cohort_members = Table(
@@ -427,6 +448,7 @@ cohort_members = Table(
     of_client(primary_key=True, index=True),
     Column("joined_at", Instant, nullable=False),
     Column("left_at", Instant),
+    Column("agreed_at", Instant),  # since when they count; NULL: their coach was asked and has not answered
 )
 
 groups = Table(

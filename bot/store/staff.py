@@ -13,13 +13,13 @@ from typing import Any
 from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert, not_, or_, select, update
 
 from bot.foundation import log
-from bot.store import caseload, coach_thread, codec, cohorts, owners, readings
+from bot.store import caseload, coach_thread, codec, cohorts, invitations, owners, readings
 from bot.store.clients import Client
 from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
 from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
-from bot.store.sealed import secret
+from bot.store.sealed import is_whole, secret
 from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
 from core import schedule
@@ -30,6 +30,7 @@ from core.dialogue.staff.facts import (
     CardOf,
     CardsFlagged,
     CardsNamed,
+    CardsOfAll,
     Caseload,
     Cohorts,
     Need,
@@ -40,14 +41,19 @@ from core.dialogue.staff.facts import (
     WordFact,
 )
 from core.dialogue.staff.names import addressed, meant
-from core.watching.digest import CaseRow, Digest, FlagFact
-from core.watching.flags import Code, Severity
+from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.flags import Code, Done, Ended, Severity
 
-WEEK, A_DAY = timedelta(days=7), timedelta(days=1)
+WEEK, A_DAY, A_SECOND = timedelta(days=7), timedelta(days=1), timedelta(seconds=1)
 ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
 MOST_CARDS = 12  # clients loaded for an ambiguous name
 MOST_FLAGGED = 60  # clients whose histories are loaded for a sheet
+MOST_PAGED = 120  # and for a page
 THREAD = 20
+PAST = 12  # flags that are over, on a card's history
+A_YEAR = timedelta(days=366)
+SETTLED_WITHIN = timedelta(days=28)
+ON_A_PAGE = timedelta(weeks=4)  # the messages a page of everybody shows
 
 _log = log.get("store")
 
@@ -58,7 +64,7 @@ class LookUps:
 
     find_zones: Callable[[str, str], tuple[str, ...]]
     label: Callable[[str, str, str], str]
-    length: Callable[[Digest, str, tzinfo], int]
+    size: Callable[[Digest, str, tzinfo], Size]
 
 
 def facts(
@@ -92,7 +98,7 @@ def facts(
         find_zones=lambda text: look.find_zones(text, who.language),
         zone_of=zone_of,
         label=lambda key, argument: look.label(who.language, key, argument),
-        length=lambda made: look.length(made, who.language, zone),
+        size=lambda made: look.size(made, who.language, zone),
     )
     wanted = tuple(needs)
     if who.organiser_id is not None and Cohorts() in wanted:
@@ -115,20 +121,26 @@ _COACH = select(coaches.c.name, coaches.c.weekday, coaches.c.at, coaches.c.zone_
 def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Need, ...], now: datetime) -> StaffFacts:
     everybody: tuple[Client, ...] | None = None
     rows: tuple[CaseRow, ...] = ()
+    waiting: tuple[OpenInvitation, ...] = ()
     cards: dict[int, Client] = {}
+    paged = False
     for need in needs:
         match need:
             case CardOf(client_id):
                 one = caseload.client(conn, coach_id, client_id)
                 if one is not None and one.status is not Status.LEFT:
                     cards[one.id] = one
-            case Caseload() | CardsNamed() | CardsFlagged():
+            case Caseload() | CardsNamed() | CardsFlagged() | CardsOfAll():
                 if everybody is None:
                     everybody = tuple(c for c in caseload.everybody(conn, coach_id) if c.status is not Status.LEFT)
                 if isinstance(need, Caseload):
                     rows = _rows(conn, everybody, now)
+                    waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
                     cards |= _named(everybody, need)
+                elif isinstance(need, CardsOfAll):
+                    paged = True
+                    cards |= {c.id: c for c in [c for c in everybody if _in_care(c) and c.whole][:MOST_PAGED]}
                 else:
                     flagged = {r.client_id for r in rows or _rows(conn, everybody, now) if r.flags}
                     cards |= {c.id: c for c in [c for c in everybody if c.id in flagged and c.whole][:MOST_FLAGGED]}
@@ -136,7 +148,12 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                 found = replace(found, templates=_templates(conn, coach_id))
             case OtherCoaches():
                 found = replace(found, coaches=_other_coaches(conn, coach_id))
-    return replace(found, rows=rows, cards=_cards(conn, coach_id, tuple(cards.values()), now))
+    found_cards = _cards(conn, coach_id, tuple(cards.values()), now, worded=paged)
+    return replace(found, rows=rows, waiting=waiting, cards=found_cards)
+
+
+def _in_care(client: Client) -> bool:
+    return client.status in (Status.ACTIVE, Status.PAUSED)
 
 
 def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
@@ -184,17 +201,71 @@ def open_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dic
             r.since,
             r.seen_at if r.seen_at is None or r.seen_at <= at else None,
             r.refreshed_at,
+            r.digest_at if r.digest_at is None or r.digest_at <= at else None,
         )
         found.setdefault(r.client_id, []).append(fact)
     return {client: tuple(several) for client, several in found.items()}
 
 
+_OVER = (
+    select(flags, coaches.c.name.label("by_name"))
+    .select_from(flags.outerjoin(coaches, coaches.c.id == flags.c.done_by))
+    .where(among(flags.c.client_id, "clients"), flags.c.cleared_at > bindparam("since"))
+    .order_by(flags.c.cleared_at.desc(), flags.c.id.desc())
+)
+_SETTLED = _OVER.where(
+    flags.c.severity == Severity.URGENT.value,
+    flags.c.ended != Ended.BY_COACH.value,
+    or_(flags.c.digest_at.is_(None), flags.c.digest_at < flags.c.cleared_at),
+)
+
+
+def settled_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dict[int, tuple[FlagFact, ...]]:
+    """Urgent flags that ended by themselves within four weeks and that no digest has told the end of. One query."""
+    return _over(conn.execute(_SETTLED, {"clients": list(client_ids), "since": at - SETTLED_WITHIN}))
+
+
+def past_flags(conn: Connection, client_id: int, at: datetime) -> tuple[FlagFact, ...]:
+    """A client's flags of a year that are over, the last to end first. One query."""
+    return _over(conn.execute(_OVER, {"clients": [client_id], "since": at - A_YEAR})).get(client_id, ())[:PAST]
+
+
+def _over(rows: Iterable[Any]) -> dict[int, tuple[FlagFact, ...]]:
+    """A damaged flag is skipped, so that it does not hide the others."""
+    found: dict[int, list[FlagFact]] = {}
+    for r in rows:
+        try:
+            fact = FlagFact(
+                r.id,
+                Code(r.code).value,
+                Severity(r.severity).value,
+                r.measure or None,
+                codec.loads(r.evidence) if r.evidence else (),  # type: ignore[arg-type]
+                r.since,
+                r.seen_at,
+                r.refreshed_at,
+                r.digest_at,
+                r.cleared_at,
+                r.ended,
+                codec.loads(r.followed) if r.followed else (),  # type: ignore[arg-type]
+                r.done,
+                "" if not is_whole(r.done_words) else r.done_words or "",
+                "" if not is_whole(r.by_name) else r.by_name or "",
+            )
+        except (ValueError, codec.CodecError) as error:
+            _log.error("a flag cannot be loaded", row=r.id, fault=log.fault(error))
+            continue
+        found.setdefault(r.client_id, []).append(fact)
+    return {client: tuple(several) for client, several in found.items()}
+
+
 def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple[CaseRow, ...]:
-    """Everybody with their flags and the outcomes of last week's slots. Two queries."""
+    """Everybody with their flags and the outcomes of last week's slots. Three queries."""
     ids = [c.id for c in everybody]
     if not ids:
         return ()
     open_ = open_flags(conn, ids, now)
+    settled = settled_flags(conn, ids, now)
     week = _week(conn, ids, now)
     return tuple(
         CaseRow(
@@ -208,8 +279,19 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
             paused_until=c.paused_until,
             reachable=c.reachable,
             flags=open_.get(c.id, ()),
+            units=c.units,
+            joined=c.created_at,
+            settled=settled.get(c.id, ()),
         )
         for c in everybody
+    )
+
+
+def _waiting(conn: Connection, coach_id: int, now: datetime) -> tuple[OpenInvitation, ...]:
+    """Links for clients that nobody has opened, of those who have no row yet. One query."""
+    return tuple(
+        OpenInvitation(number, name, until - invitations.GOOD_FOR)
+        for number, name, until in invitations.unopened(conn, coach_id, now)
     )
 
 
@@ -234,14 +316,17 @@ def _week(conn: Connection, ids: Sequence[int], now: datetime) -> dict[int, str]
 # --- cards ------------------------------------------------------------------------------------------------------
 
 
-def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: datetime) -> tuple[CardFact, ...]:
-    """Cards of clients authorised through `caseload`. Two queries, and for a single card its thread and note."""
+def _cards(
+    conn: Connection, coach_id: int, several: Sequence[Client], now: datetime, *, worded: bool = False
+) -> tuple[CardFact, ...]:
+    """Cards of clients authorised through `caseload`. Two queries, and for a single card its thread and note; for
+    several that are `worded` two more."""
     ids = [c.id for c in several]
     if not ids:
         return ()
     histories = readings.histories(conn, ids, now, skip_damaged=True)
     open_ = open_flags(conn, ids, now)
-    alone = len(several) == 1
+    said, noted = _words_and_notes(conn, coach_id, several, now, worded=worded)
     return tuple(
         CardFact(
             client_id=c.id,
@@ -254,12 +339,13 @@ def _cards(conn: Connection, coach_id: int, several: Sequence[Client], now: date
             units=c.units,
             history=histories.get(c.id, ()),
             flags=open_.get(c.id, ()),
-            note=note(conn, c, coach_id) if alone else "",
-            thread=_thread(conn, c, coach_id) if alone else (),
+            note=noted.get(c.id, ""),
+            thread=said.get(c.id, ()),
             answered=c.answered,
             missed=c.missed,
             paused_until=c.paused_until,
             reachable=c.reachable,
+            past=past_flags(conn, c.id, now) if len(several) == 1 else (),
         )
         for c in several
     )
@@ -271,8 +357,20 @@ def note(conn: Connection, client: Client, coach_id: int) -> str:
     return kept[-1][0] if kept else ""
 
 
-def _thread(conn: Connection, client: Client, coach_id: int) -> tuple[WordFact, ...]:
-    said = coach_thread.thread(conn, client, THREAD)
+def _words_and_notes(
+    conn: Connection, coach_id: int, several: Sequence[Client], now: datetime, *, worded: bool
+) -> tuple[dict[int, tuple[WordFact, ...]], dict[int, str]]:
+    if len(several) == 1:
+        (only,) = several
+        return {only.id: _facts_of(coach_thread.thread(conn, only, THREAD))}, {only.id: note(conn, only, coach_id)}
+    if not worded:
+        return {}, {}
+    ids = [c.id for c in several]
+    said = coach_thread.threads(conn, ids, now - ON_A_PAGE)
+    return {c: _facts_of(words[-THREAD:]) for c, words in said.items()}, coach_thread.last_notes(conn, ids, coach_id)
+
+
+def _facts_of(said: Sequence[coach_thread.Word]) -> tuple[WordFact, ...]:
     return tuple(WordFact(w.at, w.direction is coach_thread.Direction.TO_COACH, w.text) for w in said)
 
 
@@ -323,32 +421,63 @@ def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: d
         coach_thread.note(conn, client, coach_id, text, now)
 
 
-def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
-    """Mark open flags as seen, only for clients of this caseload; return how many."""
+def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], until: datetime, now: datetime) -> int:
+    """Mark open flags as seen, only for clients of this caseload; return how many. until: when they were told; one that
+    has recurred since was not told in this."""
     mine = {c.id for c in caseload.everybody(conn, coach_id)}
     seen = (
         update(flags)
-        .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id.in_(list(mine)), flags.c.cleared_at.is_(None))
+        .where(
+            flags.c.id.in_(list(flag_ids)),
+            flags.c.client_id.in_(list(mine)),
+            flags.c.cleared_at.is_(None),
+            flags.c.refreshed_at < until + A_SECOND,
+        )
         .values(seen_at=now)
     )
     return conn.execute(seen).rowcount
 
 
-def answered(conn: Connection, client: Client, now: datetime) -> None:
+def told_in_digest(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
+    """Note which flags a weekly digest has named, only for clients of this caseload; return how many. The first that
+    names a flag counts, and the first that tells its end."""
+    mine = {c.id for c in caseload.everybody(conn, coach_id)}
+    again = and_(flags.c.severity == Severity.URGENT.value, flags.c.refreshed_at > flags.c.digest_at)
+    told = (
+        update(flags)
+        .where(
+            flags.c.id.in_(list(flag_ids)),
+            flags.c.client_id.in_(list(mine)),
+            or_(flags.c.digest_at.is_(None), again, flags.c.cleared_at > flags.c.digest_at),
+        )
+        .values(digest_at=now)
+    )
+    return conn.execute(told).rowcount
+
+
+def answered(conn: Connection, client: Client, coach_id: int, now: datetime) -> None:
     """Clear a client's request to talk after the coach has written. Authorised by the caller through `caseload`."""
     conn.execute(
         update(flags)
         .where(flags.c.client_id == client.id, flags.c.code == Code.WANTS_COACH.value, flags.c.cleared_at.is_(None))
-        .values(cleared_at=now)
+        .values(cleared_at=now, ended=Ended.BY_COACH.value, done=Done.WROTE.value, done_by=coach_id)
     )
 
 
-def clear(conn: Connection, client: Client, flag_ids: Sequence[int], now: datetime) -> int:
-    """Clear open flags of a client; return how many. Authorised by the caller through `caseload`."""
+def clear(
+    conn: Connection, client: Client, coach_id: int, flag_ids: Sequence[int], done: str, words: str, now: datetime
+) -> int:
+    """Clear open flags of a client with what was done; return how many. Authorised by the caller through `caseload`."""
     ended = (
         update(flags)
         .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id == client.id, flags.c.cleared_at.is_(None))
-        .values(cleared_at=now)
+        .values(
+            cleared_at=now,
+            ended=Ended.BY_COACH.value,
+            done=Done(done).value,
+            done_words=secret(client.key, words or None),
+            done_by=coach_id,
+        )
     )
     return conn.execute(ended).rowcount
 

@@ -32,6 +32,7 @@ from bot.store import (
 )
 from bot.store.clients import Client
 from bot.store.facts import CoachContact
+from bot.store.flags import Lowering
 from bot.store.outbox import ANSWER, Outgoing
 from bot.store.timers import Timer
 from bot.store.zones import zone_of
@@ -39,11 +40,21 @@ from core import schedule
 from core.care import Plan, Slot, Status
 from core.dialogue.client import effects as e
 from core.dialogue.client.facts import GoalFact
-from core.dialogue.client.messages_to_coach import ClientWord, UrgentFlag
-from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
+from core.dialogue.client.messages_to_coach import (
+    ClientInCohort,
+    ClientWord,
+    HealthChanged,
+    RepeatTaken,
+    SignAnswered,
+    UrgentFlag,
+)
+from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData
+from core.dialogue.organiser.messages import SomebodyJoined
 from core.dialogue.staff.step import about, about_flag
 from core.watching.digest import when_to_tell
-from core.watching.flags import RULES, Clears, Code, Flag, Severity
+from core.watching.flags import RULES, Clears, Code, Ended, Flag, Severity
+
+ENDED_BY = {Clears.ANSWERED: Ended.ANSWER, Clears.HEARD: Ended.HEARD}
 
 
 @dataclass
@@ -59,7 +70,7 @@ class WriteBatch:
     plans: list[tuple[Client, Plan]] = field(default_factory=list)
     languages: dict[int, str] = field(default_factory=dict)
     raised: dict[tuple[int, str, str | None], Flag] = field(default_factory=dict)
-    lowered: dict[tuple[int, str, str | None], None] = field(default_factory=dict)
+    lowered: dict[tuple[int, str, str | None], Lowering] = field(default_factory=dict)
     timers: dict[tuple[int, str, str], Timer] = field(default_factory=dict)
     stopped: dict[tuple[int, str], None] = field(default_factory=dict)
     delayed_drops: dict[int, datetime] = field(default_factory=dict)
@@ -92,7 +103,7 @@ class WriteBatch:
         clients.change(conn, self.changes)
         for person_id, language in self.languages.items():
             people.set_language(conn, person_id, language)
-        flags.lower(conn, list(self.lowered), now)
+        flags.lower(conn, self.lowered, now)
         flags.raise_(conn, [(client, flag) for (client, _, _), flag in self.raised.items()], now)
         timers.forget(conn, list(self.stopped))
         timers.put(conn, list(self.timers.values()))
@@ -259,7 +270,8 @@ class TurnEffects:
         writes, me = self.writes, client.id
         match effect:
             case e.NotifyCoach(message, choices, urgent, occasion):
-                self.notify_coach(message, choices, urgent=urgent, occasion=occasion)
+                news = about(me) if isinstance(message, HealthChanged | RepeatTaken | SignAnswered) else ()
+                self.notify_coach(message, choices or news, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
                 writes.readings[me, key] = readings.row(me, key, reading, self.now)
                 writes.withdrawn.pop((me, key), None)
@@ -276,9 +288,9 @@ class TurnEffects:
                 self._change_client(client, name, value)
             case e.Raise(flag):
                 self._raise(client, flag)
-            case e.Lower(code, measure):
+            case e.Lower(code, measure, ended, after):
                 writes.raised.pop((me, code, measure), None)
-                writes.lowered[me, code, measure] = None
+                writes.lowered[me, code, measure] = Lowering(ended, after)
             case e.Answered(day):
                 self._answered(client, date.fromisoformat(day))
             case e.NotAsked(day):
@@ -293,12 +305,48 @@ class TurnEffects:
                 coach_id = None if self.coach is None else self.coach.id
                 writes.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
                 self.notify_coach(ClientWord(me, client.name, text), about(me), urgent=urgent)
+            case e.EnterCohort(cohort_id):
+                self._enter(client, cohort_id)
             case e.LeaveCohort(cohort_id):
                 writes.left_cohorts[me, cohort_id] = None
             case Erase(farewell):
                 self._erase(client, farewell)
             case _:
                 raise ValueError(f"{type(effect).__name__} is not an effect")
+
+    def _enter(self, client: Client, cohort_id: int) -> None:
+        """Tell the organiser who joined, and ask their coach, if that is somebody else who can be asked."""
+        found = cohorts.find(self.conn, [cohort_id]).get(cohort_id)
+        if found is None or found.closed:
+            return
+        coach = self.coach
+        asked = coach is not None and coach.chat_id is not None and coach.person_id != found.organiser_person
+        if asked:
+            rows = (
+                (Choice("cohort_yes", f"coyes:{client.id}:{cohort_id}"),),
+                (Choice("cohort_no", f"cono:{client.id}:{cohort_id}"),),
+            )
+            self.notify_coach(ClientInCohort(client.name, found.name, found.organiser_name), rows)
+        else:
+            cohorts.agree(self.conn, cohort_id, client.id, self.now)
+        if found.organiser_chat is not None:
+            here = len(cohorts.current_members(self.conn, cohort_id))
+            said = SomebodyJoined(found.name, client.name, here, coach.name if coach is not None and asked else "")
+            rows = (
+                (Choice("take_out", f"coout:{cohort_id}:{client.id}", client.name),),
+                (Choice("cohort_named", f"cohort:{cohort_id}", found.name),),
+            )
+            self._queue(
+                Outgoing(
+                    found.organiser_chat,
+                    said,
+                    self.now,
+                    rows,
+                    found.organiser_person,
+                    about=client.id,
+                    priority=self.priority,
+                )
+            )
 
     def _raise(self, client: Client, flag: Flag) -> None:
         self.writes.raised[client.id, flag.code.value, flag.measure] = flag
@@ -308,10 +356,12 @@ class TurnEffects:
             return
         day = flag.since.astimezone(zone_of(client.slot.zone_name if client.slot else None)).date()
         level = dict(flag.evidence).get("level", "")
-        what = "/".join(str(value) for _, value in flag.evidence) if flag.code is Code.RED_FLAG_WORDS else level
+        what = level
+        if flag.code is Code.RED_FLAG_WORDS:  # an occasion is stored in clear: nobody's own words are in it
+            what = "/".join(str(value) for name, value in flag.evidence if name != "words")
         self.notify_coach(
             UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
-            about_flag(client.id),
+            about_flag(client.id, flag.code.value, self.now),
             at=when_to_tell(flag, self.now, zone_of(self.coach.zone_name), quiet_nights=self.coach.quiet_nights),
             # one emergency must never be mistaken for a repetition of another
             occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{what}/{day.isoformat()}",
@@ -322,7 +372,7 @@ class TurnEffects:
         raised = {code for _, code, _ in self.writes.raised}
         for code in (code.value for code, rule in RULES.items() if rule.clears is ends):
             if self.open_flags is None or code in self.open_flags or code in raised:
-                self._of_client(e.Lower(code), client)
+                self._of_client(e.Lower(code, ended=ENDED_BY[ends]), client)
 
     def _answered(self, client: Client, day: date) -> None:
         self.clear_flags(client, Clears.ANSWERED)

@@ -17,6 +17,7 @@ from sqlalchemy import Connection
 
 from bot.store import audit, invitations, outbox, people
 from bot.store import cohorts as store
+from bot.store.clients import Client
 from bot.store.cohorts import Cohort
 from bot.store.invitations import GOOD_FOR, InvitationKind
 from bot.store.outbox import BULK, Outgoing
@@ -26,16 +27,15 @@ from bot.turns.apply_effects import TurnEffects
 from core.care import Plan
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.effects import Choice, Rows, Say
-from core.dialogue.kit.messages import Together
+from core.dialogue.kit.messages import KeptAsItWas, Together
 from core.dialogue.organiser import messages as om
 from core.dialogue.organiser.cohorts import closing_rows
 from core.dialogue.staff import cohort_effects as fx
 from core.dialogue.staff.messages import LinkPicture
 from core.watching import cohort as rules
-from core.watching.cohort import Closing, CohortTask, CohortWeek, Counted, Participant, Task, Terms
+from core.watching.cohort import Closing, CohortTask, CohortWeek, Counted, Participant, Task, Terms, Told
 
 BATCH = 50
-MOST_MEMBERS = 500  # admitted by one link: more means that the link has leaked
 NEWCOMERS = Plan(measures=("sessions_done", "activity_minutes"))  # never weight or girth: only a coach adds those
 _TICK = timedelta(microseconds=1)
 
@@ -105,6 +105,7 @@ def _start(conn: Connection, who: Staff, effect: fx.StartCohort, turn: TurnEffec
         terms=terms,
         language=who.language,
         next_at=None if first is None else first.at,
+        most=effect.most,
     )
     audit.note(conn, turn.now, f"organiser/{organiser}", "started_cohort")
     who = replace(who, organiser_id=organiser)
@@ -130,11 +131,11 @@ def _join_link(conn: Connection, who: Staff, c: Cohort, turn: TurnEffects, links
         coach_id=c.coach_id,
         plan=NEWCOMERS,
         cohort_id=c.id,
-        uses=MOST_MEMBERS,
+        uses=c.most,
         good_for=until - turn.now,
     )
     link = links.person(token)
-    turn.say(Say(om.JoinLink(c.name, link, c.terms.half_time, c.coach_id is not None), _after_link(c)))
+    turn.say(Say(om.JoinLink(c.name, link, c.terms.half_time, c.coach_id is not None, c.most), _after_link(c)))
     turn.say(Say(LinkPicture(link, c.name)))
 
 
@@ -152,6 +153,27 @@ def _remove(conn: Connection, c: Cohort, client_id: int, now: datetime) -> None:
     member = next((m for m in store.current_members(conn, c.id) if m.client_id == client_id), None)
     if store.leave(conn, client_id, now, c.id) and member is not None:
         outbox.put(conn, [_to(member, cm.TakenOutOfCohort(c.name, c.organiser_name), now)], now)
+
+
+def answered(conn: Connection, client: Client, cohort_id: int, turn: TurnEffects, *, yes: bool) -> None:
+    """A coach said whether a client of theirs may be counted in a cohort. It is asked and answered once."""
+    c = store.find(conn, [cohort_id]).get(cohort_id)
+    if c is None or c.closed or not store.waits(conn, cohort_id, client.id):
+        turn.say(Say(KeptAsItWas()))
+        return
+    if yes:
+        store.agree(conn, cohort_id, client.id, turn.now)
+        turn.say(Say(om.CountsInCohort(c.name, client.name)))
+        return
+    store.leave(conn, client.id, turn.now, cohort_id)
+    turn.say(Say(om.MemberRemoved(c.name, client.name)))
+    told = []
+    if client.chat_id is not None:
+        told.append(Outgoing(client.chat_id, cm.NotInCohort(c.name), turn.now, person_id=client.person_id))
+    if c.organiser_chat is not None:
+        said = om.CoachSaidNo(c.name, client.name)
+        told.append(Outgoing(c.organiser_chat, said, turn.now, person_id=c.organiser_person, about=client.id))
+    outbox.put(conn, told, turn.now)
 
 
 def _to(member: store.Member, message: object, now: datetime, occasion: str | None = None) -> Outgoing:
@@ -223,25 +245,35 @@ def _run_tasks(conn: Connection, c: Cohort, come: Sequence[CohortTask], now: dat
     if not numbers:
         return
     everybody = store.participants(conn, c)
+    told = store.told_beside(conn, c.id, everybody)
     for number in numbers:
-        _publish(conn, c, everybody, number, now, aloud=number == numbers[-1])
+        _publish(conn, c, everybody, told, number, now, aloud=number == numbers[-1])
     if come[-1].task is Task.CLOSE:
-        _close(conn, c, now, everybody)
+        _close(conn, c, now, everybody, told)
 
 
 def _publish(
-    conn: Connection, c: Cohort, everybody: Iterable[Participant], number: int, now: datetime, *, aloud: bool
+    conn: Connection,
+    c: Cohort,
+    everybody: Iterable[Participant],
+    told: Told,
+    number: int,
+    now: datetime,
+    *,
+    aloud: bool,
 ) -> None:
     """Store one check-in's figures, and tell the group what it may know of them."""
-    told = store.weeks(conn, [c.id]).get(c.id, ())
-    week = rules.week(c.terms, everybody, number)
+    before = store.weeks(conn, [c.id]).get(c.id, ())
+    week = rules.week(c.terms, everybody, number, told)
     store.publish(conn, c.id, week, now)
-    before = rules.together(told)
-    after = rules.together((*told, week))
+    store.record(conn, c.id, told)
+    sum_ = rules.total_so_far(c.terms.counts, (*before, week), told)
     said: list[object] = []
-    if aloud and (week.attendance_shown or week.total is not None):
-        said.append(cm.GroupWeek(week, c.terms.weeks, c.terms.counts.value, after or None))
-    reached = rules.milestone(c.terms.counts, before, after)
+    if aloud and (week.kept_aloud is not None or week.total is not None):
+        whole = sum_ if sum_.total else None
+        aloud_week = replace(week, asked=None, kept=week.kept_aloud)
+        said.append(cm.GroupWeek(aloud_week, c.terms.weeks, c.terms.counts.value, whole))
+    reached = rules.milestone(c.terms.counts, rules.together(before), sum_.total or 0)
     if reached is not None:
         said.append(cm.GroupMilestone(c.terms.counts.value, reached))
     if said:
@@ -249,11 +281,19 @@ def _publish(
         to_group(conn, c, message, now, f"cohort/{c.id}/week/{number}")
 
 
-def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Participant] | None = None) -> None:
+def _close(
+    conn: Connection,
+    c: Cohort,
+    now: datetime,
+    everybody: Sequence[Participant] | None = None,
+    told: Told | None = None,
+) -> None:
     """Create and store the report, and send the organiser, the members and the group their parts."""
     everybody = store.participants(conn, c) if everybody is None else everybody
-    _publish_the_rest(conn, c, everybody, now)
-    report = closing_report(conn, c, everybody)
+    told = store.told_beside(conn, c.id, everybody) if told is None else told
+    _publish_the_rest(conn, c, everybody, told, now)
+    report = closing_report(conn, c, everybody, told)
+    store.record(conn, c.id, told)
     store.close(conn, c.id, now, report)
     occasion = f"cohort/{c.id}/closing"
     if c.organiser_chat is not None:
@@ -263,29 +303,30 @@ def _close(conn: Connection, c: Cohort, now: datetime, everybody: Sequence[Parti
         )
         outbox.put(conn, [words, picture], now)
     own = {p.client_id: rules.own_check_ins(c.terms, p) for p in everybody}
-    told = [
+    parts = [
         _to(m, cm.CohortOver(c.name, *own.get(m.client_id, (0, 0))), now, f"{occasion}/{m.client_id}")
         for m in store.current_members(conn, c.id)
     ]
-    outbox.put(conn, told, now)
+    outbox.put(conn, parts, now)
     to_group(conn, c, cm.GroupClosing(rules.for_the_group(report)), now, f"{occasion}/group")
     store.untie(conn, c.id)
 
 
-def _publish_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], now: datetime) -> None:
+def _publish_the_rest(conn: Connection, c: Cohort, everybody: Sequence[Participant], told: Told, now: datetime) -> None:
     """Ended early: check-ins that have passed but were not published yet are included in the report."""
-    told = {w.number for w in store.weeks(conn, [c.id]).get(c.id, ())}
+    before = {w.number for w in store.weeks(conn, [c.id]).get(c.id, ())}
     today = now.astimezone(c.zone).date()
     for number in range(c.terms.weeks + 1):
-        if number not in told and c.terms.check_in(number) <= today:
-            store.publish(conn, c.id, rules.week(c.terms, everybody, number), now)
+        if number not in before and c.terms.check_in(number) <= today:
+            store.publish(conn, c.id, rules.week(c.terms, everybody, number, told), now)
+            store.record(conn, c.id, told)
 
 
-def closing_report(conn: Connection, c: Cohort, everybody: Sequence[Participant]) -> Closing:
+def closing_report(conn: Connection, c: Cohort, everybody: Sequence[Participant], told: Told) -> Closing:
     """The report; with every measure only for an organiser who coaches everybody in it."""
     measures = rules.EVERY_MEASURE if store.coached_by_all(conn, c) else rules.ENERGY_ONLY
     shown: tuple[CohortWeek, ...] = store.weeks(conn, [c.id]).get(c.id, ())
-    return rules.closing(c.name, c.terms, everybody, shown, measures)
+    return rules.closing(c.name, c.terms, everybody, shown, told, measures)
 
 
 def next_at(conn: Connection) -> datetime | None:

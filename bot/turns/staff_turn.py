@@ -38,21 +38,21 @@ from core.dialogue.staff.cohort_effects import CohortEffect
 from core.dialogue.staff.settings import invitation_rows
 from core.dialogue.staff.states import FRESH_STAFF, StaffState
 from core.dialogue.staff.step import StaffOutcome, about
-from core.watching.digest import Digest
+from core.watching.digest import Digest, Size
 
 
 def look_ups() -> LookUps:
     """The look-ups of `bot.rendering`."""
     from bot.rendering import Reader
     from bot.rendering.phrases.labels import labeller
-    from bot.rendering.phrases.staff_digest import characters
+    from bot.rendering.phrases.staff_digest import size
     from bot.rendering.places import find_zones
     from bot.rendering.voice import voice
 
-    def length(made: Digest, language: str, zone: tzinfo) -> int:
-        return characters(made, voice(Reader(language, zone=zone)))
+    def digest_size(made: Digest, language: str, zone: tzinfo) -> Size:
+        return size(made, voice(Reader(language, zone=zone)))
 
-    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), length)
+    return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), digest_size)
 
 
 @dataclass(frozen=True)
@@ -102,8 +102,10 @@ class StaffTurn:
                 names = {n: name for n, name, _ in invitations.open_of(conn, coach_id, now)}
                 gone = invitations.revoke(conn, number, coach_id, now)
                 turn.say(Say(sm.InvitationRevoked(names.get(number, "") if gone else "")))
-            case fx.MarkSeen(flag_ids):
-                store.mark_seen(conn, coach_id, flag_ids, now)
+            case fx.MarkSeen(flag_ids, until):
+                store.mark_seen(conn, coach_id, flag_ids, until, now)
+            case fx.ToldInDigest(flag_ids):
+                store.told_in_digest(conn, coach_id, flag_ids, now)
             case fx.SaveTemplate(name, plan):
                 store.save_template(conn, coach_id, name, plan, now)
             case fx.DropTemplate(name):
@@ -112,7 +114,15 @@ class StaffTurn:
                 store.set_digest(conn, coach_id, slot, now)
             case fx.SetNight(quiet):
                 store.set_nights(conn, coach_id, quiet)
-            case fx.WriteTo() | fx.ChangePlan() | fx.SaveNote() | fx.ClearFlags() | fx.HandOver() | fx.EndCare():
+            case (
+                fx.WriteTo()
+                | fx.ChangePlan()
+                | fx.SaveNote()
+                | fx.ClearFlags()
+                | fx.HandOver()
+                | fx.EndCare()
+                | fx.AnswerCohort()
+            ):
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, turn)
@@ -157,18 +167,20 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
     match effect:
         case fx.WriteTo(_, text):
             coach_thread.put(conn, [(client.id, coach_id, coach_thread.Direction.TO_CLIENT, text)], now)
-            store.answered(conn, client, now)
+            store.answered(conn, client, coach_id, now)
             _notify_client(conn, client, [FromCoach(now, who.name, text)], now)
         case fx.ChangePlan():
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):
             store.save_note(conn, client, coach_id, text, now)
-        case fx.ClearFlags(_, flag_ids):
-            store.clear(conn, client, flag_ids, now)
+        case fx.ClearFlags(_, flag_ids, done, words):
+            store.clear(conn, client, coach_id, flag_ids, done, words, now)
         case fx.HandOver(_, to_coach):
             _hand_over(conn, who, coach_id, client, to_coach, now)
         case fx.EndCare():
             _end(conn, who, client, now)
+        case fx.AnswerCohort(_, cohort_id, yes):
+            cohorts.answered(conn, client, cohort_id, turn, yes=yes)
     audit.note(conn, now, f"coach/{coach_id}", CODES[type(effect)], client.id)
 
 
@@ -179,6 +191,7 @@ CODES: dict[type, str] = {
     fx.ClearFlags: "cleared_flags",
     fx.HandOver: "handed_over",
     fx.EndCare: "ended_care",
+    fx.AnswerCohort: "answered_cohort",
 }
 
 

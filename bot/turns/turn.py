@@ -402,6 +402,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         name=client.name,
         coach_name=known.coach.name if known.coach else "",
         coach_reachable=known.coach is not None and known.coach.reachable,
+        coach_nights=zone_of(known.coach.zone_name) if known.coach is not None and known.coach.quiet_nights else None,
         language=client.language,
         country=steps.country_of(zone_name) if zone_name else "",
         status=client.status,

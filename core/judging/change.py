@@ -2,9 +2,10 @@
 
     MDC95 = 1.96 * sqrt(sem_b^2 / n_b + sem_n^2 / n_n)
 
-b is the baseline, n is now. A difference strictly beyond MDC95 once is *possible*; beyond it again at the next retest,
-in the same direction and against the same baseline, it is *confirmed*. Whether it matters (the published important
-difference) is a separate question, answered separately.
+b is the baseline, n is now. A relative error is a share of the mean of b and n, so that a fall and the rise that undoes
+it are judged alike (to a thousandth this is the log ratio). A difference strictly beyond MDC95 once is *possible*;
+beyond it again at the next retest, in the same direction and against the same baseline, it is *confirmed*. Whether it
+matters (the published important difference) is a separate question, answered separately.
 
 Why a coach needs more than "confirmed": both retests share one noisy baseline. If it happened to be low, both look
 high, so two exceedances are far from twice the evidence. And some people vary more than the typical figure says. For
@@ -151,12 +152,24 @@ def variance(error: MeasurementError, value: Decimal, attempts: int = 1, window:
     return own + counting / attempts if error.shared_by_attempts else (own + counting) / attempts
 
 
+def level_of(before: Decimal, after: Decimal) -> Decimal:
+    """The level between two values of which a relative error is taken.
+
+    >>> level_of(Decimal(14), Decimal(12)) == level_of(Decimal(12), Decimal(14))
+    True
+    """
+    return (before + after) / 2
+
+
 _counting_variance = lru_cache(maxsize=64)(counting_variance)
 
 
-def side(error: MeasurementError, reading: Reading, *, widened: bool = False) -> Side:
-    """A reading with its error, wider if its conditions differ from the baseline's."""
-    own = variance(error, reading.value, reading.attempts, reading.window)
+def side(error: MeasurementError, reading: Reading, level: Decimal, *, widened: bool = False) -> Side:
+    """A reading with its error, wider if its conditions differ from the baseline's.
+
+    level: what a relative error is a share of: the mean of both sides (`level_of`).
+    """
+    own = variance(error, level, reading.attempts, reading.window)
     return Side(reading.value, own * _CONDITION_VARIANCE if widened else own)
 
 
@@ -189,8 +202,9 @@ def judge(
     if differing & INCOMPARABLE:
         return _unjudged(Change.NOT_COMPARABLE, baseline, now, differing)
 
-    before = side(error, baseline)
-    after = side(error, now, widened=bool(differing))
+    level = level_of(baseline.value, now.value)
+    before = side(error, baseline, level)
+    after = side(error, now, level, widened=bool(differing))
     difference = after.value - before.value
     spread = before.variance + after.variance
     squared = difference * difference
@@ -198,7 +212,7 @@ def judge(
     strength, firm = None, False
     if beyond:
         strength = Strength.POSSIBLE
-        if repeat and previous is not None and (between := _seen_before(error, baseline, previous, before, difference)):
+        if repeat and previous is not None and (between := _seen_before(error, baseline, previous, difference)):
             strength = Strength.CONFIRMED
             firm = _firm(before, between, after, error.spread)
     return Verdict(
@@ -253,14 +267,13 @@ def _unjudged(kind: Change, baseline: Reading, now: Reading, differing: frozense
     )
 
 
-def _seen_before(
-    error: MeasurementError, baseline: Reading, previous: Reading, before: Side, difference: Decimal
-) -> Side | None:
+def _seen_before(error: MeasurementError, baseline: Reading, previous: Reading, difference: Decimal) -> Side | None:
     """The previous retest as a side, if it was beyond MDC95 in the same direction from the same baseline."""
     differing = _unlike(previous, baseline)
     if differing & INCOMPARABLE:
         return None
-    between = side(error, previous, widened=bool(differing))
+    level = level_of(baseline.value, previous.value)
+    before, between = side(error, baseline, level), side(error, previous, level, widened=bool(differing))
     earlier = between.value - before.value
     same_direction = (earlier > 0) == (difference > 0)
     beyond = earlier * earlier > _Z95_SQUARED * (before.variance + between.variance)

@@ -13,7 +13,7 @@ from decimal import ROUND_CEILING, Decimal
 from enum import StrEnum
 
 from core.client import Caution, Profile
-from core.judging.change import variance
+from core.judging.change import level_of, variance
 from core.measures.measure import BodySize, Measure, MeasurementError
 from core.quantity import Better
 from core.reading import Reading
@@ -125,9 +125,8 @@ def _smallest(measure: Measure, current: Reading, target: Decimal, error: Measur
     known = error or measure.error
     if known is None:
         return D(0)
-    here = variance(known, current.value, current.attempts, current.window)
-    there = variance(known, target, current.attempts, current.window)
-    return Z95 * (here + there).sqrt()
+    level = level_of(current.value, target)
+    return Z95 * (2 * variance(known, level, current.attempts, current.window)).sqrt()
 
 
 def _kinder(

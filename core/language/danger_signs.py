@@ -8,20 +8,23 @@ far away is uncertain: one question is asked. Nothing here is a diagnosis.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from functools import cache
 
 from core.language import ENGLISH, LANGUAGES, Level, Lexicon, plain
-from core.language.cache import memoized
+from core.language.cache import SHORT, memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
+from core.language.known_conditions import Known, known_conditions
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
 from core.language.signs import BODY, CARRIES_NO, HOW_IT_IS_SAID, SETTLES, SIGNS, TOGETHER, Sign
 
 __all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
 
+NOT_ACUTE = (HOW_IT_IS_SAID - {C.NOW, C.JUST_NOW, C.EARLIER}) | BODY | {C.BLOOD, C.PRESS, C.TABLETS}  # words beside one
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
@@ -35,6 +38,7 @@ SOON = 4  # words from "sugar" to its figure
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.6  # of the words known in the best language: what a language must know to be heard as well
+_FIGURES = re.compile(r"\d+")
 SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
 
 
@@ -84,12 +88,40 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
     All languages are read: in distress people fall back on the language of their childhood. Slips of the hand are
     forgiven in the client's language, in English and in the language most of the message is in.
     """
+    if len(text) <= SHORT and _is_harmless(_FIGURES.sub("0", text), words):
+        return None
+    found = _most_pressing(text, words)
+    lived_with = known_conditions(plain(text), words) if found is not None else None
+    return found if found is None or lived_with is None else _but_known(found, lived_with, words)
+
+
+def _but_known(found: Sighting, lived_with: Known, words: Lexicon) -> Sighting | None:
+    """The sign of a message that tells of a condition one lives with, if it tells of anything else."""
+    beside = _most_pressing(lived_with.rest, words)
+    if beside is not None:
+        return found if lived_with.perhaps_now else beside
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        read_in = _prepared(read(cut(lived_with.rest, lexicon.elision), _table(lexicon), False))
+        if not read_in.at.keys() <= NOT_ACUTE:
+            return found  # "I am epileptic and it happened just now"
+    return replace(found, when=When.LONG_AGO, certain=False) if lived_with.perhaps_now else None
+
+
+def _most_pressing(text: str, words: Lexicon) -> Sighting | None:
     named = [s for s in sightings(text, words) if not s.denied]
     for level, certain in _ORDER:
         for sighting in named:
             if sighting.level is level and sighting.certain is certain:
                 return sighting
     return None
+
+
+@memoized
+def _is_harmless(shape: str, words: Lexicon) -> bool:
+    """Whether no sign is possible whatever the figures are: "0.0 kg". Answers differ in their figures alone."""
+    folded = plain(shape)
+    lexicons = dict.fromkeys((words, ENGLISH, *LANGUAGES.values()))
+    return not any(_possible(cut(folded, one.elision), one, _table(one), True) for one in lexicons)
 
 
 def sightings(text: str, words: Lexicon) -> list[Sighting]:
@@ -180,18 +212,25 @@ class _Read:
 
 def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bool) -> list[Sighting]:
     """The signs one language sees in a message."""
+    possible = _possible(pieces, words, table, forgiving)
+    if not possible:
+        return []  # as with nearly every message
+    r = _prepared(read(pieces, table, forgiving))
+    matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
+    return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+
+
+def _possible(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bool) -> list[Sign]:
+    """The signs all of whose parts have a word in the message."""
     shown = 0
     for piece in pieces:
         for stem in known(piece, table, forgiving):
             shown |= table.begins.get(stem, 0)
         if piece[0].isdecimal():
             shown |= table.mask((C.TOO_MUCH, C.SUGAR_LOW, C.FAST_RATE))
-    possible = [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
-    if not possible:
-        return []  # as with nearly every message
-    r = _prepared(read(pieces, table, forgiving))
-    matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
-    return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+    if not shown:
+        return []
+    return [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
 
 
 @cache

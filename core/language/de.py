@@ -106,7 +106,7 @@ GERMAN = Lexicon(
     roles={
         WordRole.LEAD: split(
             "waage;die waage;sagt;zeigt;hab;habe;ich hab;jeden tag;ne;erst;den;um den;diesmal;"
-            "geschafft;gemessen;oben;unten;heute;bin;sind;also;nur;komme auf;macht;"
+            "geschafft;gemessen;gewogen;oben;unten;heute;bin;sind;also;nur;komme auf;macht;"
             "uhr;die uhr;meine uhr;messgerät;gerät;das gerät;app;maßband;ich sag mal;sag mal;ich sage;gut;gute;"
             "um den bauch;popo;gelaufen;gegangen;spaziert;zusammen;insgesamt"
         ),
@@ -176,8 +176,11 @@ GERMAN = Lexicon(
         WordRole.FILLER: split(
             "diese woche;woche;heute;leider;gemacht;diese;es;ist;sind;war;waren;mein;meine;der;die;das;"
             "also;doch;richtig;natürlich;eigentlich;wert;heißen;heisst;muss;sollte;ich;tippfehler;falsch;"
-            "entschuldigung;sorry;=;:;korrekt;stimmt"
+            "entschuldigung;sorry;=;:;korrekt;stimmt;"
+            "ein bisschen;ein wenig;ein paar;einen moment;einen augenblick;eine weile;auf einmal;noch einmal;"
+            "nicht einmal;erst einmal;eine frage;eine sache;einmal mehr;auf eine weise;mit einem mal"
         ),
+        WordRole.FAREWELL: split("bis zum;bis am;wir sehen uns;bis dann am;bin zurück am"),
         WordRole.SORRY: split(
             "nein;ne;nee;nö;sorry;entschuldigung;ups;upps;hoppla;moment;falsch;halt;stopp;tippfehler;"
             "vertippt;quatsch;pardon;verzeihung;*;oh nein;ach nein;mist;ich habe mich vertippt;"
@@ -196,6 +199,12 @@ GERMAN = Lexicon(
             "einfach;gerne;gern"
         ),
     },
+    balance_stages=(
+        ("füße nebeneinander", "nebeneinander", "füße zusammen"),
+        ("semitandem", "semi tandem", "halbtandem"),
+        ("tandem", "ferse an zehen", "ferse an zehe"),
+        ("einem bein", "auf einem bein", "einbeinig", "einbeinstand"),
+    ),
     names={
         "weight": split("gewicht;körpergewicht;ich wiege;wiege;waage;die waage;gewogen;gew"),
         "height": split("größe;körpergröße;groß"),

@@ -9,10 +9,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import cache
 
 from core.language.lexicon import Destroys, Intent, Lexicon
 from core.language.text import bare_words, plain
-from core.language.word_groups import groups_of, holds, place_of
+from core.language.word_groups import groups_of, holds, phrases_of, place_of
 
 _CLAUSE = re.compile(r"[,;.!()\n]+")
 LONGEST = 40  # words; a longer message tells a story
@@ -33,7 +34,8 @@ def destroys(text: str, words: Lexicon, english: Lexicon) -> Intent | None:
 
 
 def _clause(said: Sequence[str], data: Destroys, no: str) -> Intent | None:
-    if not said or holds(said, data.if_):
+    words, beginnings = _begin(data)
+    if not any(word in words or word.startswith(beginnings) for word in said) or holds(said, data.if_):
         return None
     if not holds(said, data.partly) and _any(said, data.forget, no):
         return Intent.FORGET
@@ -49,6 +51,14 @@ def _any(said: Sequence[str], lines: Sequence[str], no: str) -> bool:
         if line.startswith("!") or not _denied(said, at, no):
             return True
     return False
+
+
+@cache
+def _begin(data: Destroys) -> tuple[frozenset[str], tuple[str, ...]]:
+    """What an action begins with: whole words, and beginnings of words. Hardly any sentence has one."""
+    actions = [groups_of(line.lstrip("!"))[0] for line in (*data.forget, *data.leave)]
+    first = [phrase[0] for action in actions for phrase in phrases_of(action)]
+    return frozenset(first), tuple(part[:-1] for part in first if part.endswith("*"))
 
 
 def _denied(said: Sequence[str], at: int, no: str) -> bool:

@@ -92,7 +92,7 @@ ENGLISH = Lexicon(
             "oh;btw;well;im;i am;came to;came out at;reading;mine is;just;only;so;ok;this time;"
             "watch;my watch;fitbit;garmin;clock;tape;monitor;machine;meter;cuff;app;tracker;morning all;id say;"
             "i'd say;call it;about a;measured;weighed in at;weighing in at;it came to;that makes;so;walked;"
-            "sitting"
+            "sitting;solid;a solid"
         ),
         WordRole.AND: split("and;&;plus"),
         WordRole.POINT: split("point;dot;decimal"),
@@ -158,7 +158,12 @@ ENGLISH = Lexicon(
         WordRole.FILLER: split(
             "this week;this;week;today;sadly;unfortunately;at all;much;did;exercise;any;it's;its;it;is;"
             "was;it was;should be;be;my;the;that's;that;actually;a;number;i;really;of course;rather;real;"
-            "value;reading;oops;typo;sorry;wrong;weight;=;:;correct"
+            "value;reading;oops;typo;sorry;wrong;weight;=;:;correct;"
+            "once in a while;at once;once more;once again;one of these days;one of those days;for once;"
+            "one moment;one second;one sec;a couple of things;one more thing;one thing"
+        ),
+        WordRole.FAREWELL: split(
+            "see you;see you on;see you on the;talk on the;until the;till the;bye until;back on the"
         ),
         WordRole.SORRY: split(
             "no;nope;sorry;oops;wait;ops;whoops;hang on;hold on;mistake;typo;*;er;erm;rather;actually;ah no;"
@@ -175,6 +180,12 @@ ENGLISH = Lexicon(
             "i need;i want;show me;give me;show"
         ),
     },
+    balance_stages=(
+        ("side by side", "feet together", "feet side by side", "first stage"),
+        ("semi tandem", "semitandem", "half tandem", "half heel to toe", "instep at big toe", "second stage"),
+        ("tandem", "full tandem", "heel to toe", "third stage"),
+        ("one leg", "on one leg", "single leg", "one foot", "fourth stage"),
+    ),
     names={
         "weight": split("weight;weigh;i weigh;body weight;mass;scales;the scales;wt;weighed"),
         "height": split("height;tall;stature;how tall;ht"),

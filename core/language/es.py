@@ -143,8 +143,12 @@ SPANISH = Lexicon(
         ),
         WordRole.FILLER: split(
             "esta semana;semana;hoy;hice;esta;es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;"
-            "en realidad;valor;perdón;error;=;:;quiero;decir;que;sería;serían;correcto;de hecho"
+            "en realidad;valor;perdón;error;=;:;quiero;decir;que;sería;serían;correcto;de hecho;"
+            "un rato;un ratito;un poco;un poquito;un par;un par de;de vez en cuando;otra vez;una vez más;"
+            "un momento;un segundo;una cosa;una de estas;a la vez;de una vez;una pregunta;una copa;"
+            "un momentito"
         ),
+        WordRole.FAREWELL: split("nos vemos;nos vemos el;hasta el;hasta las;hasta luego el;vuelvo el"),
         WordRole.SORRY: split(
             "no;perdón;perdona;perdone;disculpa;disculpe;ups;uy;ay;espera;espere;error;me equivoqué;"
             "me he equivocado;lo siento;*;errata;ay no;no perdón;perdón no;huy;mejor dicho;equivocado;mal"
@@ -160,6 +164,12 @@ SPANISH = Lexicon(
             "tengo que;déjame;por fa"
         ),
     },
+    balance_stages=(
+        ("pies juntos", "lado a lado", "uno al lado del otro"),
+        ("semitándem", "semi tándem"),
+        ("tándem", "talón con punta", "talón punta"),
+        ("una pierna", "sobre una pierna", "un pie", "a la pata coja"),
+    ),
     names={
         "weight": split("peso;el peso;peso corporal;báscula;balanza;pesé"),
         "height": split("altura;estatura;talla;mido"),

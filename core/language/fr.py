@@ -170,8 +170,11 @@ FRENCH = Lexicon(
         WordRole.FILLER: split(
             "cette semaine;semaine;aujourd'hui;malheureusement;fait;cette;c'est;est;c'était;était;mon;ma;"
             "mes;le;la;les;de;plutôt;en fait;bien sûr;valeur;pardon;erreur;=;:;donc;ça;fait;sont;ce;je;"
-            "correct;en réalité"
+            "correct;en réalité;seule;seul;"
+            "un coup;d'un coup;tout d'un coup;du coup;un peu;un petit peu;un instant;un moment;"
+            "une fois de plus;encore une fois;à la fois;une question;une chose;un verre;un truc"
         ),
+        WordRole.FAREWELL: split("à bientôt;à bientôt le;on se voit;on se voit le;jusqu'au;je reviens le;au revoir le"),
         WordRole.SORRY: split(
             "non;pardon;désolé;désolée;oups;oops;attends;attendez;erreur;je me suis trompé;"
             "je me suis trompée;*;faute de frappe;zut;mince;ah non;non pardon;excusez moi;excuse moi;"
@@ -189,6 +192,12 @@ FRENCH = Lexicon(
             "vous pouvez;peux tu me;pouvez vous me;je souhaite"
         ),
     },
+    balance_stages=(
+        ("côte à côte", "pieds joints"),
+        ("semi tandem", "semi-tandem"),
+        ("tandem", "talon contre pointe", "talon pointe"),
+        ("une jambe", "sur une jambe", "un pied", "sur un pied"),
+    ),
     names={
         "weight": split("poids;poids corporel;balance;la balance;je pèse;pèse;pesé;pesée"),
         "height": split("taille debout;stature;je mesure;hauteur;ma taille"),

@@ -68,6 +68,7 @@ class WordRole(StrEnum):
     SORRY = "sorry"  # "no, 82.4": a correction if a number follows at once
     MEANT = "meant"  # "I meant 82.4": a correction wherever the number is
     PLEASE = "please"  # politeness around a request
+    FAREWELL = "farewell"  # "see you on the 14th": what follows is a day
     LEAD = "lead"  # introduces a reading without meaning of its own: "the scales say", "I got", "top"
 
 
@@ -227,8 +228,9 @@ class Lexicon:
     (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
-    litre, where 1.1 is not low. not_english: English words that mean something else here. questions: lines of word
-    groups, see `core.language.questions`. sexes: what people call themselves when asked for theirs.
+    litre, where 1.1 is not low. not_english: English words that mean something else here. balance_stages: names of the
+    four stages of the balance test, in order. questions: lines of word groups, see `core.language.questions`. sexes:
+    what people call themselves when asked for theirs.
     """
 
     code: str
@@ -254,6 +256,7 @@ class Lexicon:
     concepts: Mapping[Concept, str] = field(default_factory=dict)
     answers: Mapping[Answer, str] = field(default_factory=dict)
     destroys: Destroys = Destroys()
+    balance_stages: tuple[tuple[str, ...], ...] = ()
     questions: Mapping[Question, tuple[str, ...]] = field(default_factory=dict)
     sexes: Mapping[Sex, tuple[str, ...]] = field(default_factory=dict)
 

@@ -113,7 +113,7 @@ POLISH = Lexicon(
             "naliczyłam;naliczyłem;policzyłam;tym razem;tylko;u mnie;teraz;jest;wyszły;"
             "zegarek;zegarek pokazuje;ciśnieniomierz;ciśnieniomierz pokazuje;aparat;aparat pokazuje;apka;"
             "pokazał;pokazała;miarka pokazuje;powiedzmy;mocne;dobre;wyszedł;wyszła;razem;łącznie;w sumie;"
-            "wstałam;wstałem;chodziłam;chodziłem;spacer;no taka;taka;na;po;wychodzi;w spoczynku"
+            "wstałam;wstałem;chodziłam;chodziłem;spacer;no taka;taka;na;po;wychodzi;w spoczynku;równe;równo;dokładnie"
         ),
         WordRole.AND: split("i;oraz;a;&"),
         WordRole.POINT: split("przecinek;kropka;przecinku"),
@@ -179,8 +179,11 @@ POLISH = Lexicon(
         ),
         WordRole.FILLER: split(
             "w tym tygodniu;tygodniu;dziś;niestety;tym;to;jest;był;było;była;moja;mój;moje;ma;być;"
-            "przepraszam;pomyłka;właściwie;wartość;=;:;źle;literówka;sorry;są;oczywiście;jednak;dobrze"
+            "przepraszam;pomyłka;właściwie;wartość;=;:;źle;literówka;sorry;są;oczywiście;jednak;dobrze;"
+            "raz na jakiś czas;jeszcze raz;od razu;naraz;jeden moment;jedną chwilę;jedną chwilkę;"
+            "jedna sprawa;jedno pytanie;jedno z drugim;raz dwa;w jednej chwili;parę spraw"
         ),
+        WordRole.FAREWELL: split("do zobaczenia;do zobaczenia o;widzimy się;wracam"),
         WordRole.SORRY: split(
             "nie;przepraszam;sorry;ups;oj;pomyłka;czekaj;moment;błąd;pomyliłem się;pomyliłam się;*;"
             "literówka;źle;o nie;wróć;sory;zaraz;oj nie;nie nie;nie przepraszam;pardon;pomylka"
@@ -196,6 +199,12 @@ POLISH = Lexicon(
             "chce;mi;czy mógłbyś;czy mogłabyś;muszę"
         ),
     },
+    balance_stages=(
+        ("obok siebie", "stopy razem", "stopy obok siebie"),
+        ("semi tandem", "semitandem", "pół tandem"),
+        ("tandem", "pięta przy palcach"),
+        ("jednej nodze", "na jednej nodze"),
+    ),
     names={
         "weight": split("waga;wagę;wagi;ważę;masa ciała;masa;waże"),
         "height": split("wzrost;wzrostu"),

@@ -2,7 +2,8 @@
 
 The names are those of public lists of beta-blockers (ihimontanafoundation.org and worstpills.org, read: acebutolol,
 atenolol, betaxolol, bisoprolol, carvedilol, esmolol, labetalol, metoprolol, nadolol, penbutolol, pindolol,
-propranolol, sotalol, timolol); the others are common knowledge (memory). No brand names. Nothing here is advice.
+propranolol, sotalol, timolol); the others are common knowledge (memory), and so are the trade names by which people
+call some of them. Nothing here is advice.
 """
 
 from __future__ import annotations
@@ -13,31 +14,40 @@ from core.language.text import near, plain
 
 RATE_LIMITING_MEDICINES: dict[str, tuple[str, ...]] = {  # generic name -> stems as people write it, endings left open
     "acebutolol": ("acebutolol", "asebutolol", "أسيبوتولول"),
-    "amiodarone": ("amiodaron", "amjodaron", "أميودارون", "اميودارون"),
-    "atenolol": ("atenolol", "atenelol", "attenolol", "atenol", "أتينولول", "اتينولول"),
-    "betaxolol": ("betaxolol", "betaksolol"),
-    "bisoprolol": ("bisoprolol", "bisopropol", "bisoprol", "bizoprolol", "bisaprolol", "بيسوبرولول", "بيزوبرولول"),
-    "carvedilol": ("carvedilol", "karvedilol", "carvedelol", "karwedilol", "كارفيديلول"),
-    "celiprolol": ("celiprolol", "seliprolol"),
-    "digoxin": ("digoxin", "digoxina", "digoksyn", "digitoxin", "digossina", "ديجوكسين"),
-    "diltiazem": ("diltiazem", "diltiasem", "diltyazem", "ديلتيازيم"),
-    "esmolol": ("esmolol",),
+    "amiodarone": ("amiodaron", "amjodaron", "أميودارون", "اميودارون", "cordarone", "كوردارون"),
+    "atenolol": ("atenolol", "atenelol", "attenolol", "atenol", "أتينولول", "اتينولول", "tenormin", "تينورمين"),
+    "betaxolol": ("betaxolol", "betaksolol", "بيتاكسولول"),
+    "bisoprolol": (
+        "bisoprolol", "bisopropol", "bisoprol", "bizoprolol", "bisaprolol", "بيسوبرولول", "بيزوبرولول", "concor",
+        "emconcor", "كونكور",
+    ),
+    "carvedilol": ("carvedilol", "karvedilol", "carvedelol", "karwedilol", "كارفيديلول", "dilatrend", "ديلاترند"),
+    "celiprolol": ("celiprolol", "seliprolol", "سيليبرولول"),
+    "digoxin": ("digoxin", "digoxina", "digoksyn", "digitoxin", "digossina", "ديجوكسين", "lanoxin", "لانوكسين"),
+    "diltiazem": ("diltiazem", "diltiasem", "diltyazem", "ديلتيازيم", "tildiem", "dilzem"),
+    "dronedarone": ("dronedaron", "درونيدارون"),
+    "esmolol": ("esmolol", "ايسمولول"),
     "flecainide": ("flecainid", "flekainid", "فليكاينيد"),
-    "ivabradine": ("ivabradin", "iwabradyn", "ivabradina", "إيفابرادين", "ايفابرادين"),
+    "ivabradine": ("ivabradin", "iwabradyn", "ivabradina", "إيفابرادين", "ايفابرادين", "procoralan", "بروكورالان"),
     "labetalol": ("labetalol", "labetolol", "لابيتالول"),
-    "metoprolol": ("metoprolol", "metropolol", "metaprolol", "metoprol", "ميتوبرولول"),
-    "nadolol": ("nadolol",),
-    "nebivolol": ("nebivolol", "nebivalol", "nebiwolol", "نيبيفولول"),
+    "metoprolol": (
+        "metoprolol", "metropolol", "metaprolol", "metoprol", "ميتوبرولول", "beloc", "betaloc", "seloken",
+        "lopressor", "بيتالوك",
+    ),
+    "nadolol": ("nadolol", "نادولول"),
+    "nebivolol": ("nebivolol", "nebivalol", "nebiwolol", "نيبيفولول", "nebilet", "نيبيليت"),
     "penbutolol": ("penbutolol",),
-    "pindolol": ("pindolol",),
-    "propranolol": ("propranolol", "propanolol", "propranalol", "بروبرانولول", "بروبانولول"),
-    "sotalol": ("sotalol", "سوتالول"),
+    "pindolol": ("pindolol", "بيندولول"),
+    "propranolol": (
+        "propranolol", "propanolol", "propranalol", "بروبرانولول", "بروبانولول", "inderal", "sumial", "اندرال",
+    ),
+    "sotalol": ("sotalol", "سوتالول", "sotalex"),
     "timolol": ("timolol", "تيمولول"),
-    "verapamil": ("verapamil", "werapamil", "verapamilo", "فيراباميل"),
+    "verapamil": ("verapamil", "werapamil", "verapamilo", "فيراباميل", "isoptin", "ايزوبتين"),
     "beta-blocker": (
         "beta blocker", "betablocker", "betablocke", "beta bloqueante", "betabloqueante",
         "betabloqueador", "beta bloquant", "betabloquant", "beta bloker", "betabloker", "beta adrenolityk",
-        "حاصرات بيتا", "حاصر بيتا",
+        "beta block", "حاصرات بيتا", "حاصر بيتا", "حاصرات البيتا",
     ),
 }  # fmt: skip
 

@@ -21,7 +21,7 @@ MOST_DIGITS = 9  # longer runs of digits are not readings but telephone numbers 
 
 _TOKEN = re.compile(
     r"(?P<date>\d{1,2}[./]\d{1,2}[./]\d{4}(?!\d)|\d{4}-\d{2}-\d{2}(?!\d))"
-    r"|(?P<ordinal>(?<!\d)(?:1st|2nd|3rd|[4-9]th)(?![^\W\d_]))"
+    r"|(?P<ordinal>(?<!\d)(?:[23]?1st|2?2nd|2?3rd|[12]?[4-9]th|1[0-3]th|[23]0th)(?![^\W\d_]))"
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?:[.,]\d{1,3})?(?![\d:]))"
     r"|(?P<number>[.,]?\d+(?:[.,]\d+)*)"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
@@ -40,6 +40,7 @@ class PhraseEntry:
     whole: bool = False  # number and unit in one word
     pound: Decimal | None = None
     measures: frozenset[str] = frozenset()
+    stage: int | None = None  # of the balance test, from 0
 
     def joined(self, other: PhraseEntry) -> PhraseEntry:
         return PhraseEntry(
@@ -50,6 +51,7 @@ class PhraseEntry:
             self.whole or other.whole,
             other.pound if self.pound is None else self.pound,
             self.measures | other.measures,
+            other.stage if self.stage is None else self.stage,
         )
 
 
@@ -128,6 +130,9 @@ def _entries(words: Lexicon) -> Iterable[tuple[str, PhraseEntry]]:
     for key, phrases in words.names.items():
         for phrase in phrases:
             yield phrase, PhraseEntry(measures=frozenset({key}))
+    for stage, phrases in enumerate(words.balance_stages):
+        for phrase in phrases:
+            yield phrase, PhraseEntry(stage=stage)
     yield "'", PhraseEntry(units=(Unit.FOOT, Unit.MINUTE))
     yield '"', PhraseEntry(units=(Unit.INCH, Unit.SECOND))
     yield "%", PhraseEntry(roles=frozenset({WordRole.FOREIGN}))

@@ -13,7 +13,7 @@ from decimal import Decimal
 
 from core.client import Caution, Profile
 from core.measures.classify import age_at, age_notes
-from core.measures.home_bp_series import SERIES_MEAN
+from core.measures.home_bp_series import SERIES_MEAN, diastolic
 from core.measures.measure import (
     AlarmKind,
     Bounds,
@@ -45,6 +45,7 @@ from core.sources import Source
 D = Decimal
 
 BODIES: dict[str, PressureTable] = {"nice": bp_nice_home.HOME, "aha": bp_aha.HOME, "esc": bp_esc.HOME}
+DEFAULT_LIMITS = "nice"
 DIASTOLIC_ERROR = MeasurementError(
     source=body_errors.PRESSURE_SOURCE,
     sem=body_errors.DIASTOLIC_SEM,
@@ -57,9 +58,14 @@ def score(reading: Reading, profile: Profile) -> Scores:
         return (NoReference("one_number_missing", bp_nice_home.SOURCE),)
     age = age_at(reading, profile)
     if SERIES_MEAN in reading.conditions.notes:
-        return (_mean(reading.value, reading.second, profile, age, "nice"),)
+        return (score_series(reading, profile, DEFAULT_LIMITS),)
     acted_on = _acted_on(reading.value, reading.second, profile, age)
     return (acted_on or NoReference("single_reading", bp_nice_home.SOURCE),)
+
+
+def score_series(mean: Reading, profile: Profile, body: str) -> Score | NoReference:
+    """`score_mean` of a reading that represents a series (`home_bp_series.as_reading`)."""
+    return score_mean(mean.value, diastolic(mean), profile, age=age_at(mean, profile), body=body)
 
 
 def score_mean(

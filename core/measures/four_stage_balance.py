@@ -18,7 +18,7 @@ from core.language import WordRole, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.tokens import tokens
 from core.measures.cautions import STANDING
-from core.measures.measure import Bounds, Measure, MeasureKind, Misunderstood, Protocol, Scores, Understood, never
+from core.measures.measure import Bounds, Measure, MeasureKind, Misunderstood, Protocol, Scores, Understood, Why, never
 from core.measures.parsing import quantity_in
 from core.measures.score_function_tests import in_ages, rounded, split
 from core.quantity import Better, Dimension, Range, Unit, half_up
@@ -53,15 +53,33 @@ def held_in(stage: int, seconds: Decimal) -> Decimal:
 
 
 def understand(text: str, words: Lexicon, prefer: Unit | None) -> Understood | Misunderstood:
-    """Understand either the total, or two to four numbers: the seconds of each stage in order."""
+    """Understand either the total, or two to four numbers: the seconds of each stage in order.
+
+    The seconds of a stage that is named are not the total ("tandem 10 s"): the total they lead to is asked back.
+    """
     toks = tokens(plain(text), lexicon_of(words))
     found = amounts(toks, Dimension.TIME)
     seconds = all(h.unit in (None, Unit.SECOND) and not (h.foreign or h.minus) for h in found)
     other = any(t.junk or t.text == "?" or t.has(WordRole.RANGE) or t.has(WordRole.CHANGE) for t in toks)
+    named = [t.entry.stage for t in toks if t.entry.stage is not None]
+    if named and found and seconds and not other:
+        return _of_stages(named, [h.value for h in found])
     if 2 <= len(found) <= len(STAGES) and seconds and not other:
         said = any(h.unit is Unit.SECOND for h in found)
         return Understood(total([h.value for h in found]), Unit.SECOND, said_unit=said)
     return _hear_total(text, words, prefer)
+
+
+def _of_stages(named: Sequence[int], seconds: Sequence[Decimal]) -> Understood | Misunderstood:
+    """The seconds of the stages named, each beside its name. Stages before the first named were held in full, or it
+    would not have been tried; that is confirmed."""
+    if len(seconds) == 1 and seconds[0] > FULL and held_in(named[-1], seconds[0]) > 0:
+        return Understood(seconds[0], Unit.SECOND, said_unit=True)  # "27.4 s, tandem": more than a stage has
+    first = named[0]
+    if len(named) != len(seconds) or list(named) != list(range(first, first + len(named))):
+        return Misunderstood(Why.ONE_STAGE)
+    meant = Understood(total([*[FULL] * first, *seconds]), Unit.SECOND, said_unit=True)
+    return Misunderstood(Why.ONE_STAGE, meant) if first else meant
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

@@ -58,15 +58,18 @@ class Why(StrEnum):
     TOO_MANY_NUMBERS = "too_many_numbers"
     ONE_NUMBER_MISSING = "one_number_missing"  # "128" for a blood pressure
     NOT_WHOLE = "not_whole"  # "7.5" for a count of whole numbers
+    ONE_STAGE = "one_stage"  # "tandem 10 s" where the seconds of all stages are asked
     NOT_COMPLETED = "not_completed"  # four of five rises: there is no time to record
 
 
 @dataclass(frozen=True, slots=True)
 class Misunderstood:
-    """guess: the likely meaning, to confirm with the client; never stored without asking."""
+    """guess: the likely meaning, to confirm with the client; never stored without asking.  either: whole numbers, to
+    choose from ("between 6 and 7"); empty unless there are a few."""
 
     why: Why
     guess: Understood | None = None
+    either: tuple[Decimal, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,6 +224,18 @@ class ReadingAlarm:
 
 
 @dataclass(frozen=True, slots=True)
+class ShortCount:
+    """A count over `seconds` or less is not enough above `up_to`, in the measure's unit."""
+
+    seconds: int
+    up_to: Decimal
+    source: Source
+
+    def too_short(self, value: Decimal, window: int | None) -> bool:
+        return window is not None and window <= self.seconds and value > self.up_to
+
+
+@dataclass(frozen=True, slots=True)
 class Repeat:
     """How an alarming reading is taken again.
 
@@ -259,7 +274,8 @@ class Measure:
     score(reading, profile): one result per reference, the primary one first. derive: for derived measures, from the
     newest readings it needs (`derived_from`). needs: facts that select its bands and those of measures derived from it;
     enrolment asks for them. alarm(reading, profile): the immediate response this value calls for. repeat: how it is
-    then taken again. in_every_check_in: whatever the plan says.  series: taken over days and compared as a mean.
+    then taken again. short_count: which counts are taken again, for longer, before they become a start.
+    in_every_check_in: whatever the plan says.  series: taken over days and compared as a mean.
     client_words: the client words the question.  goal: clients may set a target for it. beside: the measure whose
     change on the same day is reported together with its own. said_with: for derived measures, the reading whose reply
     includes their band. misled_by: cautions to mention with any value, each with a message key. fall: how far two
@@ -289,6 +305,7 @@ class Measure:
     derive: Derive | None = None
     optional_second: bool = False
     repeat: Repeat | None = None
+    short_count: ShortCount | None = None
     in_every_check_in: bool = False
     series: bool = False
     client_words: bool = False

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
+from math import ceil, floor
 
 from core.language import Lexicon, WordRole, lexicon_of, plain
 from core.language.amounts import SMALLER, ParsedNumber, amounts
@@ -36,6 +37,8 @@ from core.quantity import FACTOR, Dimension, Unit, convert, convertible, half_up
 __all__ = ["count", "duration", "mile", "minutes", "pressure", "pulse", "pulse_counted", "quantity_in", "rating"]
 
 D = Decimal
+TOP_RATING = 10
+FEW = 4  # ours: more ratings than this are no choice, but a question not answered
 NEAR_GIRTH = D("0.03")  # ours: attempts further apart than this are asked about, not averaged
 NEAR_TIME = D("0.35")  # ours: test times vary more between attempts
 SAME_IN_BOTH = D("0.005")  # ours: one weight given in two units, rounded in both
@@ -192,8 +195,10 @@ def rating(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         return Understood(D(stripped), Unit.POINT)
     said = numbers_of(text, words, None, fractions=False, changes=True)
     if isinstance(said, Misunderstood):
-        return said
+        return replace(said, either=_between(text, words)) if said.why is Why.A_RANGE else said
     found, toks = said
+    if len(found) == 3 and [h.value for h in found[1:]] == [1, 2] and toks[found[1].last + 1].text == "/":  # "6 1/2"
+        return Misunderstood(Why.NOT_WHOLE, either=_few(found[0].value, found[0].value + 1))
     changes = len(found) == 1 and a_change(toks, found[0])  # "2 more", but also "better 7"
     found = [h for h in found if not a_change(toks, h)] or found
     if any(h.unit not in (None, Unit.POINT) or h.foreign or h.pound is not None for h in found):
@@ -206,13 +211,34 @@ def rating(text: str, words: Lexicon, prefer: Unit | None) -> Result:
         if all(h.value == found[0].value for h in found):
             found = found[:1]
         else:
-            return Misunderstood(Why.A_RANGE if a_range(toks, *found[:2]) else Why.TOO_MANY_NUMBERS)
+            why = Why.A_RANGE if a_range(toks, *found[:2]) else Why.TOO_MANY_NUMBERS
+            return Misunderstood(why, either=_few(found[0].value, found[1].value) if len(found) == 2 else ())
     meant = Understood(found[0].value, Unit.POINT, found[0].unit is not None, hedged=hedged(toks))
     if found[0].minus or changes:
         return Misunderstood(Why.NO_NUMBER, meant)
     if not found[0].whole:
-        return Misunderstood(Why.NOT_WHOLE, replace(meant, value=half_up(meant.value, 0)))
+        nearest = replace(meant, value=half_up(meant.value, 0))
+        return Misunderstood(Why.NOT_WHOLE, nearest, _few(floor(meant.value), ceil(meant.value)))
     return asked_back(meant, toks)
+
+
+def _between(text: str, words: Lexicon) -> tuple[Decimal, ...]:
+    """The ratings of "between 6 and 7"."""
+    found = amounts(tokens(plain(text), lexicon_of(words)), None, fractions=False)
+    return _few(found[0].value, found[1].value) if len(found) == 2 else ()
+
+
+def _few(one: Decimal | int, other: Decimal | int) -> tuple[Decimal, ...]:
+    """The ratings from one number to another, if they are few."""
+    low, high = sorted((D(one), D(other)))
+    if (
+        low < 0
+        or high > TOP_RATING
+        or high - low >= FEW
+        or not (low == low.to_integral() and high == high.to_integral())
+    ):
+        return ()
+    return tuple(low + n for n in range(int(high - low) + 1))
 
 
 def count(unit: Unit) -> Understand:
@@ -368,6 +394,10 @@ def _product(found: Sequence[ParsedNumber], toks: Sequence[Token], about: bool) 
     explicit = found[0] is small and _said_time(large)  # "5 walks of 20 minutes"
     if explicit and any(t.has(WordRole.DAYS) for t in toks[small.first : large.first]):
         return asked_back(meant, toks)
+    if any(t.has(WordRole.EACH_DAY) for t in toks) and any(
+        t.has(WordRole.DAYS) for t in toks[small.first : small.last + 2]
+    ):
+        return asked_back(meant, toks)  # "30 min a day, 5 days"
     if small.foreign or any(t.has(WordRole.DAYS) for t in toks):
         return Misunderstood(Why.TOO_MANY_NUMBERS, meant)
     return None

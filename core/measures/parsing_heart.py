@@ -70,6 +70,8 @@ def _pulse(text: str, words: Lexicon, counted: int | None) -> Result:
         guess = Understood(mean, Unit.BEATS_PER_MINUTE, said_rate, attempts=2, window=window)
         return Misunderstood(Why.NOT_WHOLE, guess)
     values = [h.value for h in counts]
+    if window and len(values) == 2 and abs(values[0] * 60 / window - values[1]) <= 1:  # "29 in half a minute, so 58"
+        counts, values = counts[:1], values[:1]
     if len(values) > 1 and max(values) - min(values) > NEAR_PULSE * min(values):
         return Misunderstood(Why.TOO_MANY_NUMBERS)
     if window is not None and any(not h.whole for h in counts):

@@ -27,15 +27,23 @@ from core.measures.measure import (
     Repeat,
     Score,
     Scores,
+    ShortCount,
 )
 from core.measures.parsing import pulse
 from core.quantity import Better, Range, Unit, half_up
 from core.reading import Reading
 from core.references import body_errors, rhr_adult_range, rhr_nhanes_2011, rhr_trade_chart
+from core.sources import Seen, Source
 
 D = Decimal
 
-SHORT_WINDOW = 15  # seconds; not to be used above 100 bpm (Hollerbach 1990)
+HOLLERBACH = Source(
+    key="hollerbach_1990",
+    cite="Hollerbach AD, Sneed NV (1990), Heart Lung 19:258: 15 s should not be used above 100 bpm (abstract)",
+    population="pulses counted by 103 nurses",
+    seen=Seen.READ,
+)
+SHORT_COUNT = ShortCount(seconds=15, up_to=rhr_adult_range.RANGE.steps[1].limit, source=HOLLERBACH)
 
 
 def score(reading: Reading, profile: Profile) -> Scores:
@@ -71,7 +79,7 @@ def _notes(rate: Decimal, reading: Reading, profile: Profile, age: int | None) -
             notes.append("slow_worth_a_check")
     if rate > rhr_adult_range.RANGE.steps[1].limit:
         notes.append("rest_and_count_again")
-        if reading.window is not None and reading.window <= SHORT_WINDOW:
+        if SHORT_COUNT.too_short(rate, reading.window):
             notes.append("count_30_or_60_s")
     if rhr_adult_range.seek_advice(reading.value) is not None:
         notes.append("seek_advice_if_it_stays")
@@ -140,11 +148,13 @@ RESTING_HEART_RATE = Measure(
         *rhr_trade_chart.SOURCES,
         *rhr_nhanes_2011.SOURCES,
         body_errors.PULSE_SOURCE,
+        HOLLERBACH,
     ),
     needs=frozenset({ProfileFact.SEX}),
     alarm=alarm,
     body=None,
     repeat=Repeat(timedelta(minutes=10), count=60),
+    short_count=SHORT_COUNT,
     goal=True,
     misled_by=((Caution.RATE_LIMITING_MEDICINE, "medicine_slows_pulse"),),
 )

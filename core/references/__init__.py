@@ -29,8 +29,10 @@ from core.references import (
     heart_rate_max,
     helplines,
     kline_1987,
+    low_sugar,
     must,
     one_leg_stance_springer_2007,
+    pain_and_sleep,
     repeats,
     rhr_adult_range,
     rhr_nhanes_2011,
@@ -57,7 +59,7 @@ from core.references import (
 )
 from core.sources import Source
 
-_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES)
+_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES, low_sugar.SOURCES)
 
 _BODY = (
     bmi_who.SOURCES,
@@ -84,6 +86,7 @@ _BODY = (
     weight_variation.SOURCES,
     repeats.SOURCES,
     body_errors.SOURCES,
+    pain_and_sleep.SOURCES,
 )
 
 _FUNCTION = (

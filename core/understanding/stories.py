@@ -21,6 +21,8 @@ from core.measures.measure import Measure, MeasureKind, Misunderstood, Understoo
 from core.understanding.answers_in_text import Answer
 
 CLAUSE = re.compile(r"[,;:.!?](?=\s)|\n")  # a comma inside a number has no space behind it
+DEEDS = {"de": re.compile(r"ge\w{2,}(?:t|en)|\w{2,5}ge\w{2,}(?:t|en)|\w{3,}iert")}  # past participles, by language
+FEWEST_BEFORE_A_DEED = 3  # words
 MOST_WORDS = 3  # in a description or a greeting
 LEADING = (Intent.GREETING, Intent.THANKS, Intent.YES, Intent.DONE, Intent.SAME, Intent.RECORD)
 
@@ -63,7 +65,11 @@ def tells(text: str, words: Lexicon) -> bool:
     whole = tokens(folded, lexicon_of(words))
     others = _others(words)
     if any(word in others for t in whole if t.word and not _introduces(t) for word in bare_words(t.text)):
-        return any(_number(t) for t in whole)
+        return any(map(_any_number, whole))
+    if any(t.has(WordRole.FAREWELL) for t in whole):
+        return any(map(_any_number, whole))
+    if _only_an_article(whole, words) or _ends_in_a_deed(whole, words):
+        return True
     lead: tuple[Token, ...] = ()
     for clause in CLAUSE.split(folded):
         toks = tokens(clause, lexicon_of(words))
@@ -81,7 +87,30 @@ def tells(text: str, words: Lexicon) -> bool:
 
 
 def _introduces(token: Token) -> bool:
-    return _number(token) or token.has(WordRole.LEAD)
+    return _number(token) or token.has(WordRole.LEAD) or token.has(WordRole.FILLER)
+
+
+def _ends_in_a_deed(toks: Sequence[Token], words: Lexicon) -> bool:
+    """Whether the verb that says what the number is about comes last, as in German: "ich habe 60 kg gestemmt"."""
+    deed = DEEDS.get(words.code)
+    if deed is None or len(toks) < FEWEST_BEFORE_A_DEED:
+        return False
+    last = toks[-1]
+    return (
+        last.entry is UNKNOWN and deed.fullmatch(last.text) is not None and any(t.has(WordRole.LEAD) for t in toks[:-1])
+    )
+
+
+def _only_an_article(toks: Sequence[Token], words: Lexicon) -> bool:
+    """Whether the only number is a word for one that counts a thing: "un coup de fatigue", "one of these days"."""
+    numbers = [i for i, t in enumerate(toks) if _any_number(t)]
+    if len(numbers) != 1 or toks[numbers[0]].digits or toks[numbers[0]].entry.number != 1:
+        return False
+    one, after = toks[numbers[0]], toks[numbers[0] + 1 : numbers[0] + 2]
+    if one.entry.units or one.has(WordRole.TIMES) or not after or not after[0].word:
+        return False
+    follows = after[0]
+    return follows.has(WordRole.OUT_OF) or (follows.entry is UNKNOWN and follows.text not in _known(words))
 
 
 def _counts_things(toks: Sequence[Token], first: int) -> bool:
@@ -111,6 +140,11 @@ def _greets(toks: Sequence[Token], words: Lexicon) -> bool:
 def _greetings(words: Lexicon) -> frozenset[str]:
     phrases = (p for lexicon in (words, ENGLISH) for p in lexicon.intents.get(Intent.GREETING, ()))
     return frozenset(word for p in phrases for word in bare_words(plain(p)))
+
+
+def _any_number(token: Token) -> bool:
+    """Whether it is a number, or an article that may be one."""
+    return bool(token.clock) or token.entry.number is not None
 
 
 def _number(token: Token) -> bool:

@@ -1,43 +1,75 @@
-"""A coach's week on one screen: who needs attention, firm changes, who went quiet, and one line for the rest.
+"""A coach's week on one screen: who needs a person today, what changed, who went quiet, and a line for what is known.
 
-Order: urgent flags first, then this week's, worst and oldest first; then confirmed changes; then clients who went
-quiet, are unreachable or paused. Every entry names its evidence and its date.
+Everybody stands in one section only, with the gravest of what is new about them:
+
+| the gravest new flag is                                   | section   |
+|-----------------------------------------------------------|-----------|
+| urgent, or this week's and neither of the two below       | `needs`   |
+| a confirmed change, or a note                             | `changes` |
+| silence, or a messenger that refuses to deliver           | `quiet`   |
+| none: all was seen before, and something of it still asks | `known`   |
+| none, and they take a break                               | `away`    |
+
+Within a section the most severe comes first, then the newest; who takes a break comes after who does not.
 
 The life cycle of a flag in the digest:
 
-| the flag is                         | in the digest                                                |
-|-------------------------------------|--------------------------------------------------------------|
-| open, not seen                      | in full                                                      |
-| open, seen, urgent or this week's   | in short, marked as seen, behind the unseen ones of its kind |
-| open, seen, a note                  | not listed: it stays on the card                             |
-| urgent, seen, and it happened again | in full, as if it were new                                   |
-| cleared                             | gone; if it recurs, it is a new flag                         |
+| the flag is                         | in the digest                                         |
+|-------------------------------------|-------------------------------------------------------|
+| open, neither seen nor told before  | in its section                                        |
+| open, known, urgent or this week's  | `known`, if nothing else of the person is new         |
+| open, known, a note                 | not listed: it stays on the card                      |
+| urgent, known, it happened again    | in its section, as if it were new                     |
+| urgent, and cleared by itself       | once more, with what followed; then on the card       |
+| cleared by a coach, or not urgent   | gone; if it recurs, it is a new flag                  |
+
+Known is what a coach has seen, and what the digest of an earlier week has named.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field, replace
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta, tzinfo
 from decimal import Decimal
+from enum import StrEnum
 
+from core.care import METRIC, Units
 from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 from core.schedule import instant
-from core.watching.flags import Code, Flag, Severity
+from core.watching.flags import Code, Flag, Severity, flag
 
 CHANGES = frozenset({Code.CHANGE_BETTER_CONFIRMED, Code.CHANGE_WORSE_CONFIRMED, Code.CHANGE_CONFIRMED})
-QUIET = frozenset({Code.MISSED_CHECK_INS})
-UNREACHABLE = frozenset({Code.UNREACHABLE})
+QUIET = frozenset({Code.MISSED_CHECK_INS, Code.UNREACHABLE})
 GRAVITY = {Severity.URGENT: 0, Severity.THIS_WEEK: 1, Severity.NOTE: 2}
+
+INCLUDES: dict[Code, frozenset[Code]] = {  # of the same measure: the one on the left says all that those say
+    Code.BP_SEVERE_REPEATED: frozenset({Code.BP_SEVERE}),
+    Code.ENERGY_FALLING: frozenset({Code.ENERGY_DROPPED, Code.CHANGE_WORSE_LARGE}),
+    Code.ENERGY_DROPPED: frozenset({Code.CHANGE_WORSE_LARGE}),
+    Code.CHANGE_WORSE_CONFIRMED: frozenset({Code.CHANGE_WORSE_LARGE}),
+    Code.MUST_HIGH: frozenset({Code.MUST_MEDIUM}),
+}
 
 NIGHT_BEGINS, NIGHT_ENDS = time(22, 0), time(7, 0)
 LIMIT = 4096  # characters of one message on the platform
-ROOM = 3900  # ours: leaves some room for another language, if the coach changes it before delivery
+SCREEN = 25  # lines of one phone screen
+NOBODY = 0  # client_id of an entry that is about the caseload, or about somebody who has not come yet
+SILENT_FROM = 3  # ours: so many asked and none answered is a matter of the bot, not of the people
+STUCK_AFTER = timedelta(days=3)  # ours
+UNUSED_AFTER = timedelta(days=7)
+A_WEEK = timedelta(days=7)
+EARLIER = timedelta(days=6)  # a digest of that age is another week's, even where a coach has moved its day or hour
 
 
 @dataclass(frozen=True, slots=True)
 class FlagFact:
-    """An open flag of a client in the caseload, as stored. refreshed_at: when it last recurred."""
+    """A flag of a client in the caseload, as stored.
+
+    refreshed_at: when it last recurred.  id: 0 for one that is reckoned for each digest and never stored.  digest_at:
+    when a weekly digest first named it.  cleared_at: None while it is open.  ended, after: what cleared it, and what
+    followed (`core.watching.flags`).  done, words, by: what a coach did, in their words, and their name.
+    """
 
     id: int
     code: str
@@ -47,14 +79,36 @@ class FlagFact:
     since: datetime
     seen_at: datetime | None = None
     refreshed_at: datetime | None = None
+    digest_at: datetime | None = None
+    cleared_at: datetime | None = None
+    ended: str = ""
+    after: tuple[tuple[str, str | Decimal], ...] = ()
+    done: str = ""
+    words: str = ""
+    by: str = ""
 
     @property
     def seen(self) -> bool:
         """Whether a coach has seen it since it last mattered: an urgent flag that recurs counts as new."""
-        if self.seen_at is None:
-            return False
-        again = self.refreshed_at is not None and self.refreshed_at > self.seen_at
-        return not (again and self.severity == Severity.URGENT)
+        return self.seen_at is not None and not self._again(self.seen_at)
+
+    def known(self, now: datetime) -> bool:
+        """Whether it is no news in a digest: it was seen, or an earlier week's digest has named it."""
+        told = self.digest_at is not None and now - self.digest_at >= EARLIER and not self._again(self.digest_at)
+        return self.seen or told
+
+    def _again(self, since: datetime) -> bool:
+        again = self.refreshed_at is not None and self.refreshed_at > since
+        return again and self.severity == Severity.URGENT
+
+    @property
+    def over(self) -> bool:
+        return self.cleared_at is not None
+
+    @property
+    def newest(self) -> datetime:
+        """When it last mattered."""
+        return self.refreshed_at or self.since
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +116,9 @@ class CaseRow:
     """One client's row in a caseload.
 
     answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
-    kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "left".
+    kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "left".  units: the client's
+    own, in which their figures are told.  joined: when their row was made.  settled: urgent flags that ended by
+    themselves, and no digest has said so yet.
     """
 
     client_id: int
@@ -75,188 +131,323 @@ class CaseRow:
     paused_until: date | None = None
     reachable: bool = True
     flags: tuple[FlagFact, ...] = ()
+    units: Units = METRIC
+    joined: datetime | None = None
+    settled: tuple[FlagFact, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OpenInvitation:
+    """A link that nobody has used yet. made: the instant it was made."""
+
+    id: int
+    name: str
+    made: datetime
+
+
+class Detail(StrEnum):
+    """How much of an entry there is room for."""
+
+    FULL = "full"  # every new flag, with the person's own words and the next step
+    SHORT = "short"  # the gravest flag, with its figure and date
+    NAMED = "named"  # the name
 
 
 @dataclass(frozen=True, slots=True)
 class DigestEntry:
-    """One client in a digest, with the flags that put them there, most serious first."""
+    """One client in a digest, with the flags that put them there, most serious first. status, until: as in `CaseRow`.
+    units: of the figures."""
 
     client_id: int
     name: str
     flags: tuple[FlagFact, ...]
+    units: Units = METRIC
+    status: str = "active"
+    until: date | None = None
+    detail: Detail = Detail.FULL
 
     @property
     def urgent(self) -> bool:
-        return any(f.severity == Severity.URGENT for f in self.flags)
+        return any(f.severity == Severity.URGENT and not f.over for f in self.flags)
+
+    @property
+    def matters(self) -> tuple[FlagFact, ...]:
+        """The flags without those that another of them includes."""
+        said = {(code, f.measure) for f in self.flags for code in INCLUDES.get(Code(f.code), ())}
+        return tuple(f for f in self.flags if (f.code, f.measure) not in said)
+
+    @property
+    def told(self) -> tuple[FlagFact, ...]:
+        """The matters that there is room to tell."""
+        return {Detail.FULL: self.matters, Detail.SHORT: self.matters[:1], Detail.NAMED: ()}[self.detail]
+
+    @property
+    def shown(self) -> tuple[int, ...]:
+        """Ids of the flags that are told, and of those they include."""
+        whole = self.detail is Detail.FULL
+        told = {(c, f.measure) for f in self.told for c in (Code(f.code), *INCLUDES.get(Code(f.code), ()))}
+        return tuple(f.id for f in self.flags if f.id and (whole or (f.code, f.measure) in told))
 
 
 @dataclass(frozen=True, slots=True)
 class Digest:
-    """day: local date of the coach.  needs: clients who need attention.  changes: confirmed changes.  quiet: clients
-    who missed two or more check-ins.  paused: name and until when.  asked, kept: the week's check-ins over the whole
-    caseload. often: how many weigh often. rest: clients with nothing to report. left_out: how many entries did not fit.
-    brief: evidence is omitted so that every urgent entry fits."""
+    """day: local date of the coach.  needs, changes, quiet, known, away: see above; nobody is in two of them.
+
+    needed: how many people are in `needs`, or in `known` with something urgent.  asked, kept: the week's check-ins over
+    the whole caseload.  often: how many still weigh often, as was known before.  rest: clients with nothing to report.
+    left_out: how many there was no room even to name.
+    """
 
     day: date
     needs: tuple[DigestEntry, ...] = ()
     changes: tuple[DigestEntry, ...] = ()
     quiet: tuple[DigestEntry, ...] = ()
-    unreachable: tuple[DigestEntry, ...] = ()
-    paused: tuple[tuple[str, date], ...] = ()
+    known: tuple[DigestEntry, ...] = ()
+    away: tuple[DigestEntry, ...] = ()
+    needed: int = 0
     asked: int = 0
     kept: int = 0
     often: int = 0
     rest: int = 0
     left_out: int = 0
-    brief: bool = False
 
     @property
     def calm(self) -> bool:
-        """True if nobody needs attention and there is nothing beyond one line to report."""
-        return not (self.needs or self.changes or self.quiet or self.unreachable or self.left_out)
+        """True if there is nothing new."""
+        return not self.entries
+
+    @property
+    def silent(self) -> bool:
+        """Whether a whole caseload has gone quiet: that is no quiet week."""
+        return self.asked >= SILENT_FROM and not self.kept
 
     @property
     def shown(self) -> tuple[int, ...]:
-        """Ids of every flag in it, which are marked as seen."""
-        return tuple(dict.fromkeys(f.id for e in self.entries for f in e.flags))
+        """Ids of every flag that is told in it."""
+        return tuple(number for e in self.entries for number in e.shown)
 
     @property
     def entries(self) -> tuple[DigestEntry, ...]:
-        """All entries, in display order."""
-        return (*self.needs, *self.changes, *self.quiet, *self.unreachable)
+        """All that is new, in display order."""
+        return (*self.needs, *self.changes, *self.quiet)
+
+    @property
+    def named(self) -> tuple[tuple[int, str], ...]:
+        """Number and name of everybody in it, in display order."""
+        everybody = (*self.entries, *self.known, *self.away)
+        return tuple((e.client_id, e.name) for e in everybody if e.client_id != NOBODY)
 
 
 @dataclass(frozen=True, slots=True)
 class Panel:
-    """One small chart of a caseload sheet: whose, and why it is shown. code: of the flag."""
+    """One small chart of a caseload sheet: whose, and why it is shown. code: of the flag.  flag, units: with its
+    figure, as the text has it; None in one that was made before it was kept."""
 
     name: str
     code: str
     picture: TrendChart | RatingLine | PressureWeekChart
+    flag: FlagFact | None = None
+    units: Units = METRIC
 
 
-@dataclass(frozen=True, slots=True)
-class _Parts:
-    needs: list[DigestEntry] = field(default_factory=list)
-    changes: list[DigestEntry] = field(default_factory=list)
-    quiet: list[DigestEntry] = field(default_factory=list)
-    unreachable: list[DigestEntry] = field(default_factory=list)
+def digest(
+    rows: tuple[CaseRow, ...], day: date, *, now: datetime, invitations: Iterable[OpenInvitation] = ()
+) -> Digest:
+    """Order a caseload the way a coach needs it.
 
+    now: the instant of the digest, which decides what has stood for how long.  Clients who left are omitted unless
+    something of theirs is open.
+    """
+    sections: dict[str, list[DigestEntry]] = {"needs": [], "changes": [], "quiet": [], "known": [], "away": []}
+    counted = [r for r in rows if r.status in ("active", "paused")]
+    asked, kept = sum(r.asked for r in counted), sum(r.kept for r in counted)
+    if asked >= SILENT_FROM and not kept:
+        silence = _reckoned(flag(Code.CASELOAD_QUIET, now, asked=Decimal(asked)))
+        sections["needs"].append(DigestEntry(NOBODY, "", (silence,)))
+    for row in rows:
+        section, flags = _placed(row, now)
+        if section:
+            until = row.paused_until if row.status == "paused" else None
+            sections[section].append(DigestEntry(row.client_id, row.name, flags, row.units, row.status, until))
+    for one in invitations:
+        if (found := _unused(one.made, now)) is not None and not found.known(now):
+            sections["quiet"].append(DigestEntry(NOBODY, one.name, (found,), status="invited"))
 
-def digest(rows: tuple[CaseRow, ...], day: date) -> Digest:
-    """Order a caseload the way a coach needs it. Clients who left or are not enrolled yet are omitted."""
-    here = [r for r in rows if r.status in ("active", "paused")]
-    parts = _Parts()
-    for row in here:
-        for part, flags in zip(
-            (parts.needs, parts.changes, parts.quiet, parts.unreachable), _sorted_out(row), strict=True
-        ):
-            if flags:
-                part.append(DigestEntry(row.client_id, row.name, flags))
-    named = {e.client_id for part in (parts.needs, parts.changes, parts.quiet, parts.unreachable) for e in part}
+    def in_order(section: str) -> tuple[DigestEntry, ...]:
+        return tuple(sorted(sections[section], key=_entry_order))
+
+    named = {e.client_id for entries in sections.values() for e in entries}
     return Digest(
         day=day,
-        needs=tuple(sorted(parts.needs, key=_entry_order)),
-        changes=tuple(sorted(parts.changes, key=_entry_order)),
-        quiet=tuple(sorted(parts.quiet, key=_entry_order)),
-        unreachable=tuple(sorted(parts.unreachable, key=_entry_order)),
-        paused=tuple((r.name, r.paused_until) for r in here if r.status == "paused" and r.paused_until),
-        asked=sum(r.asked for r in here),
-        kept=sum(r.kept for r in here),
-        often=sum(any(f.code == Code.WEIGHING_OFTEN for f in r.flags) for r in here),
-        rest=sum(r.client_id not in named and r.status == "active" for r in here),
+        needs=in_order("needs"),
+        changes=in_order("changes"),
+        quiet=in_order("quiet"),
+        known=in_order("known"),
+        away=in_order("away"),
+        needed=sum(e.client_id != NOBODY for e in sections["needs"]) + sum(e.urgent for e in sections["known"]),
+        asked=asked,
+        kept=kept,
+        often=sum(any(f.code == Code.WEIGHING_OFTEN and f.known(now) for f in r.flags) for r in counted),
+        rest=sum(r.client_id not in named and r.status == "active" for r in counted),
     )
 
 
-def _sorted_out(row: CaseRow) -> Iterator[tuple[FlagFact, ...]]:
-    """A client's flags for each part of the digest. A paused client is not missing; a seen note stays on the card."""
-    worth = sorted((f for f in row.flags if not (f.seen and f.severity == Severity.NOTE)), key=_worst_first)
+def _placed(row: CaseRow, now: datetime) -> tuple[str, tuple[FlagFact, ...]]:
+    """The section of a client, and the flags that put them there; "" for none."""
     paused = row.status == "paused"
-    yield tuple(f for f in worth if Code(f.code) not in CHANGES | QUIET | UNREACHABLE)
-    yield tuple(f for f in worth if Code(f.code) in CHANGES)
-    yield () if paused else tuple(f for f in worth if Code(f.code) in QUIET)
-    yield tuple(f for f in worth if Code(f.code) in UNREACHABLE)
+    open_ = [f for f in (*row.flags, *_standing(row, now)) if not (paused and f.code == Code.MISSED_CHECK_INS)]
+    new = (*sorted((f for f in open_ if not f.known(now)), key=_worst_first), *row.settled)
+    if new:
+        return _section(new[0]), new
+    old = tuple(sorted((f for f in open_ if f.severity != Severity.NOTE), key=_worst_first))
+    if old:
+        return "known", old
+    return ("away", ()) if paused else ("", ())
 
 
-def _worst_first(flag: FlagFact) -> tuple[int, bool, datetime]:
-    return GRAVITY[Severity(flag.severity)], flag.seen, flag.since
+def _section(gravest: FlagFact) -> str:
+    code = Code(gravest.code)
+    if gravest.over:
+        return "changes"
+    if code in QUIET or code is Code.INVITATION_UNUSED:
+        return "quiet"
+    return "changes" if code in CHANGES or gravest.severity == Severity.NOTE else "needs"
 
 
-def _entry_order(entry: DigestEntry) -> tuple[tuple[int, bool, datetime], str]:
-    return _worst_first(entry.flags[0]), entry.name
+def _standing(row: CaseRow, now: datetime) -> Iterator[FlagFact]:
+    """What a client's row says by itself: it is reckoned for each digest, and over when the row says something else."""
+    if row.joined is None:
+        return
+    if row.status == "enrolling" and now - row.joined >= STUCK_AFTER:
+        yield _stood(flag(Code.STUCK_ENROLLING, row.joined), row.joined + STUCK_AFTER, now)
+    if row.status == "invited" and (found := _unused(row.joined, now)) is not None:
+        yield found
+
+
+def _unused(made: datetime, now: datetime) -> FlagFact | None:
+    since = made + UNUSED_AFTER
+    return _stood(flag(Code.INVITATION_UNUSED, made), since, now) if now >= since else None
+
+
+def _stood(found: Flag, due: datetime, now: datetime) -> FlagFact:
+    """New in the first digest after `due`, and known from then on."""
+    return replace(_reckoned(found), seen_at=due if now - due >= A_WEEK else None)
+
+
+def _reckoned(found: Flag) -> FlagFact:
+    return FlagFact(0, found.code.value, found.severity.value, found.measure, found.evidence, found.since)
+
+
+def _worst_first(flag: FlagFact) -> tuple[int, bool, float]:
+    gravity = GRAVITY[Severity.NOTE if flag.over else Severity(flag.severity)]
+    return gravity, flag.seen, -flag.newest.timestamp()
+
+
+def _entry_order(entry: DigestEntry) -> tuple[bool, int, bool, float, str]:
+    about_all = entry.client_id == NOBODY and not entry.name
+    if not entry.flags:
+        return not about_all, 0, True, 0.0, entry.name.casefold()
+    gravity, _, since = _worst_first(entry.flags[0])
+    return not about_all, gravity, entry.until is not None, since, entry.name.casefold()
 
 
 def by_need(rows: tuple[CaseRow, ...]) -> tuple[CaseRow, ...]:
     """A caseload in list order: by gravest unseen flag, then missed check-ins, then name."""
 
-    def order(row: CaseRow) -> tuple[bool, tuple[int, bool, datetime] | tuple[()], int, str]:
+    def order(row: CaseRow) -> tuple[bool, tuple[int, bool, float] | tuple[()], int, str]:
         flags = sorted(row.flags, key=_worst_first)
         return (not flags, _worst_first(flags[0]) if flags else (), -row.missed, row.name.casefold())
 
     return tuple(sorted(rows, key=order))
 
 
-# --- one message ------------------------------------------------------------------------------------------------
+# --- one screen -------------------------------------------------------------------------------------------------
 
 
-def fitted(whole: Digest, length: Callable[[Digest], int], room: int = ROOM) -> Digest:
-    """Cut a digest to one message, with the number of entries left out. Urgent entries are the last to go.
+@dataclass(frozen=True, slots=True)
+class Size:
+    """Of a message as somebody reads it. characters: as the platform counts them; lines: of a phone's screen."""
 
-    length: counts the characters of a digest as rendered for the coach.
+    characters: int
+    lines: int
 
-    Entries are dropped from the end of the least pressing part: seen ones and notes, unreachable, quiet, changes, this
-    week's. If the urgent ones alone are too long, their evidence is dropped (it is on the card). Only if their bare
-    names are too long for one message, with well over thirty urgent clients in a week, are the newest dropped.
+    def fits(self, room: Size) -> bool:
+        return self.characters <= room.characters and self.lines <= room.lines
+
+
+ROOM = Size(3900, SCREEN)  # ours: leaves some characters for another language, if the coach changes it before delivery
+
+
+def fitted(whole: Digest, size: Callable[[Digest], Size], room: Size = ROOM) -> Digest:
+    """Cut a digest to one screen. Urgent entries are the last to be shortened, and never go below a line.
+
+    size: of a digest as rendered for the coach.  One that was cut before and fits stays as it is.
+
+    From the least pressing up, entries are shortened to a line, then to a name in a list; only if the names do not fit
+    either are the last of them counted. If the urgent ones alone are more lines than a screen has, they are all there:
+    then the message is longer than the screen, but never than the platform allows.
     """
-    if length(whole) <= room:
+    if size(whole).fits(room):
         return whole
-    keep = len(whole.entries)
     order = _by_weight(whole)
-    urgent = sum(e.urgent for e in whole.entries)
-    short = replace(whole, paused=())
-    for candidate in (short, replace(short, brief=True)):
-        floor = urgent if not candidate.brief else 0
-        low, high = floor, keep
-        if length(_only(candidate, order, low)) > room:
-            continue
-        while low < high:  # binary search for the most entries that fit
-            middle = (low + high + 1) // 2
-            if length(_only(candidate, order, middle)) <= room:
-                low = middle
-            else:
-                high = middle - 1
-        return _only(candidate, order, low)
-    return _only(replace(short, brief=True), order, 0)
+    urgent = sum(whole_entry.urgent for _, whole_entry in order)
+    every = len(order)
+
+    def ok(full: int, short: int, named: int = every, within: Size = room) -> bool:
+        return size(_cut(whole, order, full, short, named)).fits(within)
+
+    best = _most(urgent, every, lambda n: ok(n, every - n))  # so many in full, the rest in short
+    if best is not None:
+        return _cut(whole, order, best, every - best, every)
+    best = _most(0, every - urgent, lambda n: ok(urgent, n))  # the urgent in full, so many of the rest in short
+    if best is not None:
+        return _cut(whole, order, urgent, best, every)
+    best = _most(0, urgent, lambda n: ok(n, urgent - n))  # so many of the urgent in full, the rest by name
+    if best is not None:
+        return _cut(whole, order, best, urgent - best, every)
+    best = _most(0, every - urgent, lambda n: ok(0, urgent, urgent + n))
+    if best is not None:
+        return _cut(whole, order, 0, urgent, urgent + best)
+    unbounded = Size(room.characters, 10**6)
+    best = _most(0, urgent, lambda n: ok(0, n, n, unbounded)) or 0
+    return _cut(whole, order, 0, best, best)
+
+
+def _most(low: int, high: int, fits: Callable[[int], bool]) -> int | None:
+    """The largest number that fits, None if the lowest does not. A larger one never fits where a smaller does not."""
+    if low > high or not fits(low):
+        return None
+    while low < high:
+        middle = (low + high + 1) // 2
+        low, high = (middle, high) if fits(middle) else (low, middle - 1)
+    return low
+
+
+SECTIONS = ("needs", "changes", "quiet")
 
 
 def _by_weight(whole: Digest) -> tuple[tuple[str, DigestEntry], ...]:
-    """Every entry with its part, the ones to keep first."""
-    parts = ("needs", "changes", "quiet", "unreachable")
-    every = [(part, entry) for part in parts for entry in getattr(whole, part)]
-    place = {part: n for n, part in enumerate(parts)}
+    """Every entry with its section, the ones to keep in full first."""
+    every = [(section, entry) for section in SECTIONS for entry in getattr(whole, section)]
 
-    def order(item: tuple[str, DigestEntry]) -> tuple[bool, int, int, bool]:
-        part, entry = item
-        gravity = min(GRAVITY[Severity(f.severity)] for f in entry.flags)
-        return not entry.urgent, gravity, place[part], all(f.seen for f in entry.flags)
+    def order(item: tuple[str, DigestEntry]) -> tuple[bool, int]:
+        return not item[1].urgent, _worst_first(item[1].flags[0])[0]
 
     return tuple(sorted(every, key=order))
 
 
-def _only(whole: Digest, order: tuple[tuple[str, DigestEntry], ...], keep: int) -> Digest:
-    kept = set(order[:keep])
+def _cut(whole: Digest, order: tuple[tuple[str, DigestEntry], ...], full: int, short: int, named: int) -> Digest:
+    """The first `full` entries in full, the next `short` ones in short, up to `named` by name, the rest counted."""
+    sections: dict[str, dict[int, DigestEntry]] = {name: {} for name in SECTIONS}
+    for n, (section, entry) in enumerate(order[: max(named, full + short)]):
+        detail = Detail.FULL if n < full else Detail.SHORT if n < full + short else Detail.NAMED
+        sections[section][id(entry)] = replace(entry, detail=detail)
 
-    def part(name: str) -> tuple[DigestEntry, ...]:
-        return tuple(e for e in getattr(whole, name) if (name, e) in kept)
+    def kept(section: str) -> tuple[DigestEntry, ...]:
+        return tuple(sections[section][id(e)] for e in getattr(whole, section) if id(e) in sections[section])
 
-    return replace(
-        whole,
-        needs=part("needs"),
-        changes=part("changes"),
-        quiet=part("quiet"),
-        unreachable=part("unreachable"),
-        left_out=whole.left_out + len(order) - keep,
-    )
+    left_out = whole.left_out + len(order) - sum(map(len, sections.values()))
+    return replace(whole, needs=kept("needs"), changes=kept("changes"), quiet=kept("quiet"), left_out=left_out)
 
 
 # --- telling at once --------------------------------------------------------------------------------------------
@@ -289,7 +480,7 @@ def _may_wait(flag: Flag | FlagFact) -> bool:
             return may_wait(str(evidence.get("level")), str(evidence.get("sign")))
         case Code.SYMPTOM_REPORTED:
             return evidence.get("sign") == "gate_unwell"
-        case Code.FAST_GAIN:
+        case Code.FAST_GAIN | Code.BP_LOW:  # advice for today
             return True
         case _:
             return False

@@ -9,7 +9,7 @@ a diagnosis.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from decimal import Decimal
 from enum import StrEnum
@@ -34,6 +34,45 @@ class Clears(StrEnum):
     ANSWERED = "answered"  # when a check-in is answered
     HEARD = "heard"  # when the client sends any message
     FOUR_QUIET_WEEKS = "four_quiet_weeks"  # when it has not recurred for 28 days
+    BY_ITSELF = "by_itself"  # never stored: it is reckoned for each digest, and over when it is so no more
+
+
+class NextStep(StrEnum):
+    """What a coach is offered to do: a talk or a pointer to licensed practice, never a diagnosis."""
+
+    RING_NOW = "ring_now"
+    RING = "ring"  # today
+    ASK_AGAIN = "ask_again"  # for the repeat that was asked for
+    DOCTOR = "doctor"  # suggest their doctor or nurse
+    WRITE = "write"
+    ANOTHER_WAY = "another_way"  # not through the messenger
+    LOOK = "look"  # at the card
+    TELL = "tell"  # let them know that it was seen
+    HELP = "help"  # offer help with it
+    NEW_LINK = "new_link"
+    THE_BOT = "the_bot"  # look whether it runs
+
+
+class Ended(StrEnum):
+    """What cleared a flag."""
+
+    BY_COACH = "by_coach"
+    READING = "reading"
+    ANSWER = "answer"
+    HEARD = "heard"
+    TIME = "time"
+    CORRECTED = "corrected"  # the reading that raised it was a slip
+
+
+class Done(StrEnum):
+    """What a coach did about a flag."""
+
+    RANG = "rang"
+    WROTE = "wrote"
+    MET = "met"
+    REFERRED = "referred"
+    NOTHING = "nothing"  # nothing was needed
+    OWN = "own"  # in the coach's words
 
 
 class Code(StrEnum):
@@ -53,6 +92,7 @@ class Code(StrEnum):
     CHANGE_CONFIRMED = "change_confirmed"
     CHANGE_WORSE_LARGE = "change_worse_large"
     ENERGY_FALLING = "energy_falling"
+    ENERGY_DROPPED = "energy_dropped"
     WEIGHING_OFTEN = "weighing_often"
     MISSED_CHECK_INS = "missed_check_ins"
     SYMPTOM_REPORTED = "symptom_reported"
@@ -61,16 +101,23 @@ class Code(StrEnum):
     IDENTICAL_VALUES = "identical_values"
     UNREACHABLE = "unreachable"
     WANTS_COACH = "wants_coach"
+    RETEST_MISSED = "retest_missed"
+    BP_WEEK_SHORT = "bp_week_short"
+    STUCK_ENROLLING = "stuck_enrolling"
+    INVITATION_UNUSED = "invitation_unused"
+    CASELOAD_QUIET = "caseload_quiet"
 
 
 @dataclass(frozen=True, slots=True)
 class FlagRule:
-    """One row of the table. when: the rule in words, for readers of this table. evidence: names of the values shown."""
+    """One row of the table. when: the rule in words, for readers of this table. evidence: names of the values shown.
+    step: what the coach is offered to do."""
 
     severity: Severity
     when: str
     evidence: tuple[str, ...]
     clears: Clears
+    step: NextStep
 
 
 RULES: dict[Code, FlagRule] = {
@@ -79,124 +126,199 @@ RULES: dict[Code, FlagRule] = {
         "one reading from 180 or from 120 up (160 or 110 in pregnancy); asked again in five minutes",
         ("systolic", "diastolic", "caution"),
         Clears.NEXT_READING,
+        NextStep.ASK_AGAIN,
     ),
     Code.BP_SEVERE_REPEATED: FlagRule(
         Severity.URGENT,
         "the reading before this one, within a day, was severe as well",
         ("systolic", "diastolic", "before_systolic", "before_diastolic", "caution"),
         Clears.BY_COACH,
+        NextStep.RING_NOW,
     ),
     Code.BP_HIGH_MEAN: FlagRule(
         Severity.THIS_WEEK,
         "the mean of a home series is at or above 135 or 85; over the age of 80, 145 or 85",
         ("systolic", "diastolic", "days", "band"),
         Clears.NEXT_READING,
+        NextStep.DOCTOR,
     ),
     Code.BP_LOW: FlagRule(
-        Severity.THIS_WEEK,
-        "below 90 or 60 together with dizziness or fainting; a low reading alone is no flag",
+        Severity.URGENT,
+        "below 90 or 60 together with dizziness or fainting, as words of it are; a low reading alone is no flag",
         ("systolic", "diastolic", "symptom"),
         Clears.NEXT_READING,
+        NextStep.DOCTOR,
     ),
     Code.PULSE_FAST: FlagRule(
-        Severity.URGENT, "a resting pulse above 120; a repeat is asked for", ("rate",), Clears.NEXT_READING
+        Severity.URGENT,
+        "a resting pulse above 120; a repeat is asked for",
+        ("rate",),
+        Clears.NEXT_READING,
+        NextStep.ASK_AGAIN,
     ),
     Code.PULSE_SLOW: FlagRule(
-        Severity.URGENT, "a resting pulse below 40; a repeat is asked for", ("rate",), Clears.NEXT_READING
+        Severity.URGENT,
+        "a resting pulse below 40; a repeat is asked for",
+        ("rate",),
+        Clears.NEXT_READING,
+        NextStep.ASK_AGAIN,
     ),
     Code.FAST_GAIN: FlagRule(
         Severity.URGENT,
         "directed weighing only: 1.36 kg in a day, more than 2 kg in three, or more than 2.27 kg in seven",
         ("gain", "days", "from", "to"),
         Clears.BY_COACH,
+        NextStep.RING,
     ),
     Code.UNPLANNED_LOSS_OVER_5: FlagRule(
         Severity.THIS_WEEK,
         "5 % or more below the highest official weight of the last twelve months, when no loss was agreed",
         ("percent", "from", "to", "since"),
         Clears.NEXT_READING,
+        NextStep.DOCTOR,
     ),
     Code.MUST_MEDIUM: FlagRule(
         Severity.NOTE,
         "one MUST point: body mass index 18.5 to 20, or 5 to 10 % lost unplanned within six months",
         ("points", "bmi", "percent"),
         Clears.NEXT_READING,
+        NextStep.LOOK,
     ),
     Code.MUST_HIGH: FlagRule(
         Severity.THIS_WEEK,
         "two MUST points or more; agreed loss counts as well once the body mass index is 20 or less",
         ("points", "bmi", "percent"),
         Clears.NEXT_READING,
+        NextStep.DOCTOR,
     ),
     Code.FALLS_RISK: FlagRule(
         Severity.THIS_WEEK,
         "chair stands, timed up and go or heel-to-toe stance on the risk side of the CDC limit for the age",
         ("value", "band", "source"),
         Clears.NEXT_READING,
+        NextStep.DOCTOR,
     ),
     Code.CHANGE_BETTER_CONFIRMED: FlagRule(
         Severity.NOTE,
         "better beyond error at two retests in a row, and firm",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
+        NextStep.TELL,
     ),
     Code.CHANGE_WORSE_CONFIRMED: FlagRule(
         Severity.THIS_WEEK,
         "worse beyond error at two retests in a row, and firm",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
+        NextStep.WRITE,
     ),
     Code.CHANGE_CONFIRMED: FlagRule(
         Severity.NOTE,
         "the same, on a measure where neither direction is better",
         ("difference", "mdc95", "baseline", "since"),
         Clears.BY_COACH,
+        NextStep.LOOK,
     ),
     Code.CHANGE_WORSE_LARGE: FlagRule(
         Severity.NOTE,
         "one worsening beyond MDC99: not yet confirmed, but a person may want to ask",
         ("difference", "mdc95", "baseline", "since"),
         Clears.NEXT_READING,
+        NextStep.LOOK,
     ),
     Code.ENERGY_FALLING: FlagRule(
         Severity.THIS_WEEK,
         "two check-ins in a row at least 2 points under the mean of the four weeks before them",
         ("rating", "before", "mean"),
         Clears.NEXT_READING,
+        NextStep.WRITE,
+    ),
+    Code.ENERGY_DROPPED: FlagRule(
+        Severity.NOTE,
+        "one check-in the important difference or more under the mean of the four weeks before it",
+        ("rating", "mean"),
+        Clears.NEXT_READING,
+        NextStep.WRITE,
     ),
     Code.WEIGHING_OFTEN: FlagRule(
         Severity.NOTE,
         "a third early weighing within 14 days, or two in one day",
         ("count",),
         Clears.FOUR_QUIET_WEEKS,
+        NextStep.WRITE,
     ),
     Code.MISSED_CHECK_INS: FlagRule(
-        Severity.THIS_WEEK, "two slots in a row without any answer", ("missed",), Clears.ANSWERED
+        Severity.THIS_WEEK,
+        "two slots in a row without any answer",
+        ("missed",),
+        Clears.ANSWERED,
+        NextStep.WRITE,
     ),
     Code.SYMPTOM_REPORTED: FlagRule(
-        Severity.URGENT, "a yes to a sign at the gate before a function test", ("sign",), Clears.BY_COACH
+        Severity.URGENT,
+        "a yes to a sign at the gate before a function test",
+        ("sign",),
+        Clears.BY_COACH,
+        NextStep.RING,
     ),
     Code.RED_FLAG_WORDS: FlagRule(
         Severity.URGENT,
         "words that call for help now, today, or for rest",
         # about: "nearby", "over"; absent if it is the client's own, now. now: what they said of it later
-        ("level", "sign", "about", "now"),
+        # words: their own, that raised it
+        ("level", "sign", "about", "now", "words"),
         Clears.BY_COACH,
+        NextStep.RING_NOW,
     ),
     Code.SIGN_UNANSWERED: FlagRule(
         Severity.URGENT,
         "a sign was named, and the question whether it is happening now stood for 15 minutes",
         ("level", "sign"),
         Clears.BY_COACH,
+        NextStep.RING_NOW,
     ),
     Code.IDENTICAL_VALUES: FlagRule(
         Severity.NOTE,
         "so many equal values in a row that day-to-day swing would do it less than once in a thousand runs",
         ("value", "times"),
         Clears.NEXT_READING,
+        NextStep.LOOK,
     ),
-    Code.UNREACHABLE: FlagRule(Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD),
-    Code.WANTS_COACH: FlagRule(Severity.THIS_WEEK, "asked for a word", (), Clears.BY_COACH),
+    Code.UNREACHABLE: FlagRule(
+        Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD, NextStep.ANOTHER_WAY
+    ),
+    Code.WANTS_COACH: FlagRule(Severity.THIS_WEEK, "asked for a word", ("words",), Clears.BY_COACH, NextStep.WRITE),
+    Code.RETEST_MISSED: FlagRule(
+        Severity.NOTE,
+        "a retest was asked at two check-ins that were answered, and not given at either",
+        ("times",),
+        Clears.NEXT_READING,
+        NextStep.HELP,
+    ),
+    Code.BP_WEEK_SHORT: FlagRule(
+        Severity.NOTE,
+        "a home blood pressure week ended with fewer than four days",
+        ("days", "needed"),
+        Clears.FOUR_QUIET_WEEKS,
+        NextStep.HELP,
+    ),
+    Code.STUCK_ENROLLING: FlagRule(
+        Severity.THIS_WEEK,
+        "three days after joining, the first questions are not answered",
+        (),
+        Clears.BY_ITSELF,
+        NextStep.HELP,
+    ),
+    Code.INVITATION_UNUSED: FlagRule(
+        Severity.NOTE, "a week after it was made, nobody has opened the link", (), Clears.BY_ITSELF, NextStep.NEW_LINK
+    ),
+    Code.CASELOAD_QUIET: FlagRule(
+        Severity.URGENT,
+        "three clients or more were asked this week, and not one answered",
+        ("asked",),
+        Clears.BY_ITSELF,
+        NextStep.THE_BOT,
+    ),
 }
 
 
@@ -237,6 +359,18 @@ def flag(code: Code, since: datetime, measure: str | None = None, /, **evidence:
     if unknown:
         raise ValueError(f"{code} has no evidence called {', '.join(sorted(unknown))}")
     return Flag(code, rule.severity, measure, tuple((n, evidence[n]) for n in rule.evidence if n in evidence), since)
+
+
+MOST_WORDS = 200  # characters of somebody's own words in the evidence
+
+
+def worded(found: Flag, text: str) -> Flag:
+    """The same flag with the words that raised it, if the table has a place for them."""
+    if "words" not in RULES[found.code].evidence:
+        return found
+    said = " ".join(text.split())
+    said = said if len(said) <= MOST_WORDS else said[: MOST_WORDS - 1].rstrip() + "…"
+    return replace(found, evidence=(*(e for e in found.evidence if e[0] != "words"), ("words", said)))
 
 
 MISSED_SLOTS = 2
@@ -298,7 +432,7 @@ def cleared(code: Code, since: datetime, later: WhatFollowed, now: datetime) -> 
             return later.heard_at is not None and later.heard_at > since
         case Clears.FOUR_QUIET_WEEKS:
             return now - max(since, later.again_at or since) >= QUIET
-        case Clears.BY_COACH:
+        case Clears.BY_COACH | Clears.BY_ITSELF:
             return False
 
 

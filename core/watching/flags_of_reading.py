@@ -15,7 +15,7 @@ from math import log, pi, sqrt
 from core.client import Caution, Profile
 from core.judging.assess import Assessment
 from core.judging.change import Change, Strength, variance
-from core.measures.blood_pressure import mean_limits
+from core.measures.blood_pressure import DEFAULT_LIMITS, mean_limits
 from core.measures.home_bp_series import SeriesMean, day_of
 from core.measures.measure import AlarmKind, BodySize, Measure, MeasureKind, ReadingAlarm, Score
 from core.quantity import Unit, convert, convertible
@@ -71,11 +71,13 @@ def flags_of_reading(
     *,
     zone: tzinfo,
     run: int | None = None,
+    limits: str = DEFAULT_LIMITS,
 ) -> tuple[Flag, ...]:
     """Every flag this reading raises, in table order within each subject.
 
     history: earlier readings of the measure that count, oldest first. run: length of the run of equal values ending
-    with this one, for a caller that tracks it without the full history; counted here if None.
+    with this one, for a caller that tracks it without the full history; counted here if None. limits: whose, for a
+    blood-pressure mean.
     """
     at, verdict = assessment.reading.taken_at, assessment.verdict
     if run is None or (history and history[-1].taken_at >= at):
@@ -84,7 +86,7 @@ def flags_of_reading(
     found: list[Flag] = []
     found.extend(_of_alarm(measure, assessment.reading, before, profile))
     if isinstance(assessment.series, SeriesMean):
-        found.extend(_of_series(assessment.series, assessment.reading, profile))
+        found.extend(_of_series(assessment.series, assessment.reading, profile, limits))
     if measure.body is BodySize.WEIGHT:
         found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
     if measure.fall is not None:
@@ -122,9 +124,8 @@ def _evidence(found: ReadingAlarm) -> dict[str, str | Decimal]:
     return {**dict(found.figures), **of_person}
 
 
-def _of_series(series: SeriesMean, now: Reading, profile: Profile) -> Iterator[Flag]:
-    limits = mean_limits(profile.age_on(now.taken_at.date()), "nice")
-    rank, band, _ = limits.find(series.systolic, series.diastolic)
+def _of_series(series: SeriesMean, now: Reading, profile: Profile, body: str) -> Iterator[Flag]:
+    rank, band, _ = mean_limits(profile.age_on(now.taken_at.date()), body).find(series.systolic, series.diastolic)
     if rank:
         yield flag(
             Code.BP_HIGH_MEAN,
@@ -213,11 +214,16 @@ def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal) ->
     return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - by
 
 
+def drops(now: Decimal, usual: Sequence[Decimal], by: Decimal) -> bool:
+    """Whether one rating lies at least `by` below the mean of the four weeks before it."""
+    return len(usual) >= ENERGY_FEWEST and now <= mean(usual) - by
+
+
 def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal) -> Iterator[Flag]:
     if not before:
         return
     last = before[-1]
-    if now.value > TOP_RATING - by or last.value > TOP_RATING - by:
+    if now.value > TOP_RATING - by:
         return
     usual = [r.value for r in before[:-1] if r.taken_at >= last.taken_at - ENERGY_WINDOW]
     if falls(now.value, last.value, usual, by):
@@ -229,6 +235,12 @@ def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal) -> Iterator[F
             before=last.value,
             mean=mean(usual),
         )
+    elif drops(now.value, usual := _in_window(before, now), by):
+        yield flag(Code.ENERGY_DROPPED, now.taken_at, now.measure, rating=now.value, mean=mean(usual))
+
+
+def _in_window(before: Sequence[Reading], now: Reading) -> list[Decimal]:
+    return [r.value for r in before if r.taken_at >= now.taken_at - ENERGY_WINDOW]
 
 
 def _of_falls(assessment: Assessment) -> Iterator[Flag]:

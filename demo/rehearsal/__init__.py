@@ -12,6 +12,6 @@ organiser against the real bot, on a clock they move.
 Whatever is done is a line of a tape, so what was rehearsed can be saved and plays again to the same transcript. Nothing
 leaves this machine, and nothing but a saved tape stays when the page is stopped.
 
-Jinja2 makes the pages: 1.3 MB on disk, 0.05 s to import, nowhere else. The browser's side is one file of our own of
-12 kB, where the library it stands in for has 52, and the policy that forbids whatever is not a file here has no gap.
+Jinja2 makes the pages: 1.3 MB on disk, 0.05 s to import. The browser's side is one file of our own of 12 kB, where the
+library it stands in for has 52, and the policy that forbids whatever is not a file here has no gap.
 """

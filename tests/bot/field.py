@@ -69,7 +69,7 @@ class Field(Desk):
 
     def join(self, cohort: int, *clients: int, at: datetime = NOW) -> None:
         for client in clients:
-            self.database.write_now(store.join, cohort, client, at)
+            self.database.write_now(lambda conn, one=client: store.join(conn, cohort, one, at, agreed=True))
 
     def does(self, client: int, number: int, *, kept: bool = True, **told: str) -> None:
         """One check-in of a client: kept or not, and the answers."""

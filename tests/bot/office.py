@@ -14,7 +14,7 @@ from bot.turns.staff_turn import StaffTurn, look_ups
 from bot.turns.turn import Steps
 from core.dialogue.engines.client import step, step_stranger
 from core.dialogue.kit.effects import drawn
-from core.dialogue.kit.events import Command, Press, Text
+from core.dialogue.kit.events import Command, Due, Press, Text
 from core.dialogue.kit.messages import Together
 from tests.bot.practice import NOW, ROWAN
 from tests.bot.steps import arrive, work
@@ -45,6 +45,10 @@ class Desk:
 
     def commands(self, name: str, argument: str = "", chat: int = ROWAN) -> list[Any]:
         return self._gets(Command(self.now, name, argument), chat)
+
+    def due(self, chat: int = ROWAN) -> list[Any]:
+        """The weekly digest is due."""
+        return self._gets(Due(self.now, self.now.date()), chat)
 
     def _gets(self, event: Any, chat: int) -> list[Any]:
         """Messages to this chat because of the event."""

@@ -7,12 +7,14 @@ what comes out.
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 
 import pytest
 
 from core.client import Profile, Sex
+from core.judging.change import judge
 from core.measures.aerobic_estimate import AEROBIC_ESTIMATE
 from core.measures.chair_stand_30s import CHAIR_STAND_30S, HALF_WAY, counted
 from core.measures.five_chair_stands import FIVE_CHAIR_STANDS
@@ -341,5 +343,16 @@ def test_maximal_heart_rate_falls_with_age(age, tanaka):
 
 
 def test_example_87_read_a_relative_rule_of_15_percent_asks_for_more_than_2_1_seconds_at_14():
-    detectable = D("1.96") * D(2).sqrt() * TIMED_UP_AND_GO.error.cv * 14
-    assert half_up(detectable, 2) == D("2.10")
+    def changed(before, after):
+        verdict = judge(TIMED_UP_AND_GO, taken(TIMED_UP_AND_GO, before), None, later(after))
+        return verdict is not None and verdict.beyond_error
+
+    def later(seconds):
+        return replace(
+            taken(TIMED_UP_AND_GO, seconds), taken_at=taken(TIMED_UP_AND_GO, "9").taken_at + timedelta(days=28)
+        )
+
+    assert changed("14.00", "11.89") and not changed("14.00", "11.91")
+    # and a rise is judged like the fall that undoes it, not as 15 % of another number
+    assert changed("11.89", "14.00") and not changed("11.91", "14.00")
+    assert not changed("14", "12") and not changed("14", "16")

@@ -1,4 +1,5 @@
-"""`python -m tests.corpus danger|destructive|numbers [--held | --tune] [--list-missed]`: how much is understood.
+"""How much is understood: `python -m tests.corpus answers|danger|destructive|health|numbers`, with `--held` or `--tune`
+for one half, and `--list-missed`.
 
 `python -m tests.corpus fuzz [--texts N]`: whether anything raises.
 """

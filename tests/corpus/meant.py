@@ -12,6 +12,7 @@ from core.language.intents import intent_of
 from core.measures import MEASURES
 from core.measures.measure import Understood
 from core.understanding.answers_in_text import answers_in
+from core.understanding.health_facts import HealthFact, Stance, What, health_in
 from core.understanding.stories import sure
 
 HERE = Path(__file__).parent
@@ -51,12 +52,12 @@ def destructive(language: str, half: str) -> Score:
     return score
 
 
-def numbers(language: str, half: str) -> Score:
+def numbers(language: str, half: str, name: str = "numbers") -> Score:
     """What is stored without asking. "stored" counts answers understood correctly, "asked" those confirmed first; for
     anything that is not an answer, only storing nothing is right."""
     score = Score()
     words = words_for(language)
-    for asked, meaning, sentence in lines(language, "numbers", half):
+    for asked, meaning, sentence in lines(language, name, half):
         measure = MEASURES.get(asked)
         others = [x for x in MEASURES.values() if x.understand is not None and x is not measure]
         found = answers_in(sentence, words, measure, others)
@@ -87,5 +88,47 @@ def _near(meant: str, said: str) -> bool:
     )
 
 
-SUBJECTS = {"destructive": destructive, "numbers": numbers}
-__all__ = ["LANGUAGES", "SUBJECTS", "Score", "destructive", "lines", "numbers"]
+_OF_A_FACT = {What.STATURE: "height", What.BIRTH_YEAR: "born", What.SEX: "sex", What.UNITS: "units"}
+
+
+def health(language: str, half: str) -> Score:
+    """What a sentence says of somebody's health. "taken": noted at once, and said back with a button to undo it;
+    "asked": asked about first; "nothing" is right only if nothing is noted or asked."""
+    score = Score()
+    for meaning, sentence in lines(language, "health_facts", half):
+        facts = [f for f in health_in(sentence, words_for(language)).facts if f.stance is not Stance.DENIED]
+        said = sorted({_named(f) for f in facts})
+        meant = meaning.partition(":")[0] if meaning.startswith("moved") else meaning
+        right = said == ([] if meant == "none" else [meant])
+        asked = any(not f.sure for f in facts)
+        kind = "nothing" if meant == "none" else "asked" if right and asked else "fact"
+        score.add(kind, sentence, meant, meant if right else " ".join(said) + (" (asked)" if asked else ""))
+    return score
+
+
+def _named(fact: HealthFact) -> str:
+    over = fact.stance is Stance.OVER
+    match fact.what:
+        case What.MEDICINE:
+            return "stopped_medicine" if over else "rate_limiting_medicine"
+        case What.MOVED:
+            return "moved"
+        case What.CAUTION:
+            return "not_pregnant_any_more" if over and fact.value == "pregnancy" else fact.value
+        case What.BACKGROUND:
+            return f"background:{fact.value}"
+        case _:
+            return f"{_OF_A_FACT[fact.what]}:{_figure(fact)}"
+
+
+def _figure(fact: HealthFact) -> str:
+    return f"{float(fact.value):.0f}" if fact.what is What.STATURE else fact.value
+
+
+def answers(language: str, half: str) -> Score:
+    """`numbers` of answers alone, as people give them to the question that is open."""
+    return numbers(language, half, "answers")
+
+
+SUBJECTS = {"answers": answers, "destructive": destructive, "health": health, "numbers": numbers}
+__all__ = ["LANGUAGES", "SUBJECTS", "Score", "answers", "destructive", "health", "lines", "numbers"]

@@ -38,3 +38,17 @@ def test_no_secret_is_written_down():
     for name in ("SAMEHOUR_TOKEN", "SAMEHOUR_WEBHOOK_SECRET", "POSTGRES_PASSWORD"):
         for value in re.findall(rf"^\s+{name}: (.+)$", COMPOSE.read_text(), re.M):
             assert value.startswith("${"), f"{name} is not taken from the environment"
+
+
+def test_the_image_can_back_up_the_database_it_is_used_with():
+    compose = yaml.safe_load(COMPOSE.read_text())
+    server = re.fullmatch(r"postgres:(\d+)", compose["services"]["database"]["image"])
+    client = re.search(r"postgresql-client-(\d+)", compose["services"]["worker"]["build"]["dockerfile_inline"])
+    assert server and client and int(client[1]) >= int(server[1])
+    assert "backups:/backups" in compose["services"]["worker"]["volumes"]
+
+
+def test_every_volume_of_a_worker_is_made_for_its_user():
+    worker = yaml.safe_load(COMPOSE.read_text())["services"]["worker"]
+    made = re.search(r"install -d -o samehour -m 700 (.+)", worker["build"]["dockerfile_inline"])
+    assert made and set(made[1].split()) == {volume.partition(":")[2] for volume in worker["volumes"]}

@@ -27,20 +27,41 @@ def check(say: Callable[[str], None]) -> int:
     try:
         settings = config.read()
     except BadSettings as error:
-        say(f"settings   {error}")
+        for wrong in error.each:
+            say(f"settings   {wrong}")
+        _say_names(say)
         return 1
     failed = False
-    for what, wrong in _lines(settings):
-        failed = failed or wrong is not None
-        say(f"{what:11}{wrong or 'ok'}")
+    for what, found in _lines(settings):
+        failed = failed or found is not None
+        say(f"{what:11}{found or 'ok'}")
+    _say_names(say)
     return 1 if failed else 0
 
 
+def _say_names(say: Callable[[str], None]) -> None:
+    """Warn of names that look like settings; the bot runs without them, so they fail no check."""
+    for name, nearest in config.unknown():
+        meant = f"Did you mean {nearest}?" if nearest else "bot/README.md lists the settings."
+        say(f"names      {name} is no setting and has no effect. {meant}")
+
+
 def _lines(settings: config.Settings) -> Iterator[CheckLine]:
-    yield "settings", None
+    yield "settings", _pushed(settings)
     yield from asyncio.run(_messenger(settings))
     yield from _database(settings)
     yield "catalogues", _catalogues(settings)
+
+
+def _pushed(settings: config.Settings) -> str | None:
+    """Whether what is needed for updates to be pushed is there as a whole."""
+    if not settings.webhook_url and settings.webhook_secret is None:
+        return None  # it polls
+    try:
+        settings.need_webhook()
+    except BadSettings as error:
+        return str(error)
+    return None
 
 
 async def _messenger(settings: config.Settings) -> list[CheckLine]:

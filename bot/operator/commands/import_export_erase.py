@@ -21,9 +21,11 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.foundation import config
 from bot.foundation.clock import now
 from bot.foundation.errors import OperatorError, UsageError
-from bot.foundation.spreadsheet import escaped
+from bot.foundation.spreadsheet import escaped, unescaped
 from bot.operator import imports
 from bot.operator.imports import Fate, ImportedRow
+from bot.scoring.dates import Order, order_of
+from bot.scoring.identity import named, unmistakable
 from bot.store import audit, caseload, erase, erasures, readings, staff
 from bot.store import migrate as versions
 from bot.store.clients import Client
@@ -67,7 +69,7 @@ def _coach(conn: Connection, name: str) -> int:
 
 def _client(conn: Connection, coach_id: int, name: str) -> Client:
     """One client of this coach, by full name or number."""
-    found = imports.named(caseload.everybody(conn, coach_id), name)
+    found = named(caseload.everybody(conn, coach_id), name)
     if not found:
         raise UsageError("This coach has no client of that name or number. Write the full name.")
     if len(found) > 1:
@@ -79,29 +81,41 @@ def _client(conn: Connection, coach_id: int, name: str) -> Client:
 # --- import ------------------------------------------------------------------------------------------------
 
 
-def import_(file: str, coach: str, *, write: bool, doubtful: bool, out: TextIO, err: TextIO) -> None:
+def import_(
+    file: str, coach: str, *, write: bool, doubtful: bool, dates: Order | None, out: TextIO, err: TextIO
+) -> None:
     """Show row by row what would become of a file of readings; import what can be only if `write`.
 
-    Raises: UsageError for an unreadable file or an unknown coach.
+    dates: the order of day and month, where a file fits both.
+
+    Raises: UsageError for an unreadable file, dates whose order cannot be told, or an unknown coach.
     """
     console = Console(file=err, highlight=False, markup=False, soft_wrap=True)
     at = now()
     columns = (TextColumn("{task.description}"), BarColumn(), MofNCompleteColumn())
     hidden = not console.is_terminal or out.isatty()
     with imports.opened(file) as sheet, _ready() as database:
-        rows = sum(1 for _ in sheet.rows())
+        taken = [(number, unescaped(cells[1])) for number, (cells, _) in enumerate(sheet.rows(), imports.FIRST_ROW)]
+        rows = len(taken)
+        order, said = order_of(taken, sheet.name, dates)
         with Progress(*columns, console=console, transient=True, disable=hidden) as progress:
             task = progress.add_task("looked at", total=rows)
 
             def work(conn: Connection) -> tuple[tuple[ImportedRow, ...], int]:
                 lines = imports.preview(
-                    conn, _coach(conn, coach), sheet, at, doubtful=doubtful, advance=lambda: progress.advance(task)
+                    conn,
+                    _coach(conn, coach),
+                    sheet,
+                    at,
+                    dates=order,
+                    doubtful=doubtful,
+                    advance=lambda: progress.advance(task),
                 )
                 return lines, imports.store(conn, lines, at) if write else 0
 
             lines, kept = (database.write_now if write else database.read_now)(work)
     _show(lines, out)
-    console.print(_summary(lines, kept, write))
+    console.print(" ".join(filter(None, (said, _summary(lines, kept, write)))))
 
 
 def _show(lines: Sequence[ImportedRow], out: TextIO) -> None:
@@ -181,14 +195,8 @@ def _csv(people: People, at: datetime, named: bool, side_notes: bool) -> str:
     """Unique names, else numbers: what `import` accepts as a person."""
     from bot.exports.csv_out import readings_csv
 
-    names = [person.name for person, _ in people]
-    return readings_csv(
-        [
-            (p.name if p.name and names.count(p.name) == 1 and not p.name.isdecimal() else str(p.id), series)
-            for p, series in people
-        ],
-        side_notes=side_notes,
-    )
+    called = unmistakable([person for person, _ in people])
+    return readings_csv([(called[person.id], series) for person, series in people], side_notes=side_notes)
 
 
 def _fhir(people: People, at: datetime, named: bool, side_notes: bool) -> str:

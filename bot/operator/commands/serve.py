@@ -15,6 +15,8 @@ from bot.store import migrate as versions
 from bot.store.database import Database
 from bot.store.opening import check_keys, open_database, unreachable
 
+_log = log.get("serve")
+
 
 def serve(*, webhook: bool) -> None:
     """Run until SIGTERM or SIGINT, then finish the work in progress.
@@ -26,6 +28,8 @@ def serve(*, webhook: bool) -> None:
     settings = config.read()
     settings.need_token()
     log.set_up(settings.log_level, settings.log_format)
+    for name, nearest in config.unknown():
+        _log.warning("a name that looks like a setting is none", kind=name, where=nearest)
     with only_one(open_database(settings).file):
         _prepare(settings)
         loop.run(run(settings, webhook))

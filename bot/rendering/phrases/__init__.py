@@ -33,11 +33,13 @@ MODULES = (
     "counting",
     "pressure",
     "life",
+    "health",
     "goals",
     "coach",
     "staff",
     "staff_card",
     "staff_digest",
+    "staff_history",
     "cohort",
     "cohort_members",
 )

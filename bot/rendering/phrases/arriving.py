@@ -179,6 +179,17 @@ def too_young(said: m.TooYoung, v: Voice) -> str:
     )
 
 
+@phrase(m.ForAdults)
+def for_adults(said: m.ForAdults, v: Voice) -> str:
+    return v.paragraphs(
+        v.say(
+            "Samehour is for people of 18 and older, so I stop here. Please ask {coach} what is right for you.",
+            coach=v.coach(said.coach),
+        ),
+        v.say("Was the year wrong? Press the button, or type it again. In a day I delete all I have about you."),
+    )
+
+
 @phrase(WhichPlace)
 def which_place(said: WhichPlace, v: Voice) -> str:
     if said.places:

@@ -8,7 +8,7 @@ from bot.rendering.phrases import names
 from bot.rendering.phrases.cohort_labels import COUNTS
 from bot.rendering.voice import N_, Html, Voice
 from core.quantity import Amount, Unit
-from core.watching.cohort import LEAST_PEOPLE, Closing, CohortWeek, Counted, Paired, Sum, TooFew
+from core.watching.cohort import Closing, CohortWeek, Counted, Paired, Sum, TooFew
 
 STAGES: dict[str, str] = {
     "coming": N_("{name}: starts {day}"),
@@ -55,10 +55,16 @@ def report(v: Voice, r: Closing) -> Html:
     return v.paragraphs(
         v.say("<b>{name}</b>: the closing report", name=v.name(r.name)),
         v.lines(*took_part(v, r)),
-        v.lines(v.say("How many checked in:"), *(attended(v, w) for w in r.attendance)) if r.attendance else "",
+        _attendance(v, r.attendance) if r.attendance else "",
         v.lines(*(summed(v, s) for s in r.sums)),
         v.lines(*(changed(v, c) for c in r.changes)),
     )
+
+
+def _attendance(v: Voice, weeks: tuple[CohortWeek, ...]) -> Html:
+    if all(week.kept is None for week in weeks):
+        return v.say("{counted}: {withheld}", counted=counted(v, Counted.CHECK_INS.value), withheld=withheld(v))
+    return v.lines(v.say("How many checked in:"), *(attended(v, week) for week in weeks))
 
 
 def took_part(v: Voice, r: Closing) -> list[Html]:
@@ -66,7 +72,7 @@ def took_part(v: Voice, r: Closing) -> list[Html]:
     if r.stayed != r.members:
         people = v.listed([people, v.say_n("{n} stayed to the end", "{n} stayed to the end", r.stayed)])
     lines = [people]
-    if r.completion is not None:
+    if r.completion is not None and r.kept is not None and r.asked is not None:
         lines.append(
             v.say(
                 "Check-ins kept: {kept} ({percent} %)",
@@ -78,29 +84,33 @@ def took_part(v: Voice, r: Closing) -> list[Html]:
 
 
 def attended(v: Voice, week: CohortWeek) -> Html:
+    if week.kept is None or week.asked is None:
+        return v.say("• {week}: {withheld}", week=check_in_name(v, week), withheld=withheld(v))
     return v.say("• {week}: {kept}", week=check_in_name(v, week), kept=kept_of(v, week.kept, week.asked))
+
+
+def withheld(v: Voice) -> Html:
+    """Instead of a figure. It does not say why this one: that would say something of the people in it."""
+    return v.say("not shown, so that nobody can be made out")
 
 
 def summed(v: Voice, s: Sum) -> Html:
     if s.total is None:
-        return v.say(
-            "{counted}: not shown, because fewer than {least} people told me of it",
-            counted=counted(v, s.counts),
-            least=v.number(LEAST_PEOPLE),
-        )
-    return v.say_n(
-        "{total}, told by {n} person", "{total}, told by {n} people", s.people, total=total(v, s.counts, s.total)
-    )
+        return v.say("{counted}: {withheld}", counted=counted(v, s.counts), withheld=withheld(v))
+    return v.say("{total} ({scope})", total=total(v, s.counts, s.total), scope=scope(v, s.weeks, s.people or 0))
+
+
+def scope(v: Voice, weeks: int, people: int) -> Html:
+    """Of how many weeks and people a total is."""
+    if not weeks:  # of a report made before it was counted
+        return v.say_n("{n} person", "{n} people", people)
+    return v.listed([v.say_n("{n} week", "{n} weeks", weeks), v.say_n("{n} person", "{n} people", people)])
 
 
 def changed(v: Voice, c: Paired | TooFew) -> Html:
     measure = names.measure(v, c.measure)
     if isinstance(c, TooFew):
-        return v.say(
-            "{measure}: no change shown, because fewer than {least} people have a start and an end",
-            measure=measure,
-            least=v.number(LEAST_PEOPLE),
-        )
+        return v.say("{counted}: {withheld}", counted=measure, withheld=withheld(v))
     return v.say_n(
         "{measure}: {before} at the start, {after} at the end. Change: {mean}, 95 % interval {low} to {high}, of {n}"
         " person",

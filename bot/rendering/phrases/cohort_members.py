@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.rendering.phrases import names, phrase
-from bot.rendering.phrases.cohort_figures import changed, check_in_name, kept_of, summed, took_part, total
+from bot.rendering.phrases.cohort_figures import changed, check_in_name, scope, summed, took_part, total
 from bot.rendering.voice import Voice
 from core.dialogue.group import messages as cm
-from core.watching.cohort import LEAST_PEOPLE, Counted, Paired
+from core.watching.cohort import Counted, Paired
+from core.watching.disclosure import LEAST_PEOPLE
 
 # --- members ----------------------------------------------------------------------------------------------------
 
@@ -78,6 +79,15 @@ def taken_out_of_cohort(said: cm.TakenOutOfCohort, v: Voice) -> str:
         "{by} took you out of the group {cohort}. All else stays as it was, and your check-ins go on. If you want to"
         " know why, please ask {by}.",
         by=v.name(said.by),
+        cohort=v.name(said.cohort),
+    )
+
+
+@phrase(cm.NotInCohort)
+def not_in_cohort(said: cm.NotInCohort, v: Voice) -> str:
+    return v.say(
+        "You are not in the group {cohort} any more. Your coach thinks it is not the right one for you now, and will"
+        " be glad to tell you more. Everything else stays as it was.",
         cohort=v.name(said.cohort),
     )
 
@@ -161,12 +171,15 @@ def group_week(said: cm.GroupWeek, v: Voice) -> str:
     else:
         head = v.bold(check_in_name(v, week))
     lines = [head]
-    if week.attendance_shown:
-        lines.append(v.say("{kept} checked in.", kept=kept_of(v, week.kept, week.asked)))
+    if week.kept is not None:
+        lines.append(v.say_n("{n} of you checked in.", "{n} of you checked in.", week.kept))
     if week.total is not None and said.counts != Counted.CHECK_INS:
         lines.append(v.say("This week, together: {total}.", total=total(v, said.counts, week.total)))
-    if said.together is not None and week.number:
-        lines.append(v.say("So far, together: {total}.", total=total(v, said.counts, said.together)))
+    so_far = said.together
+    if so_far is not None and so_far.total is not None and week.number:
+        whole = total(v, said.counts, so_far.total)
+        of = scope(v, so_far.weeks, so_far.people or 0)
+        lines.append(v.say("So far, together: {total} ({scope}).", total=whole, scope=of))
     return v.lines(*lines)
 
 

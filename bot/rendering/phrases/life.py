@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import reminder
-from bot.rendering.phrases.safety import emergency_number
+from bot.rendering.phrases.safety import emergency_number, told
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 from core.dialogue.commands import CLIENT
@@ -211,6 +211,8 @@ def ask_word(said: m.AskWord, v: Voice) -> str:
 
 @phrase(m.WordPassed)
 def word_passed(said: m.WordPassed, v: Voice) -> str:
+    if said.at is not None:
+        return v.sentences(told(v, said.coach, said.at), v.say("The answer comes here."))
     return v.say("I passed it on to {coach}. The answer comes here.", coach=v.coach(said.coach))
 
 

@@ -5,6 +5,8 @@ They never sit inside a sentence, because other languages would decline them the
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from bot.rendering.voice import N_, NC_, Html, Voice
 
 MEASURES: dict[str, str] = {
@@ -87,4 +89,37 @@ CAUTIONS: dict[str, str] = {
     "breathless_at_rest": NC_("caution", "Short of breath at rest"),
     "recent_heart_event": NC_("caution", "Heart attack in the past month"),
     "falls": NC_("caution", "A fall in the past year"),
+    "kidney_disease": NC_("caution", "Kidney disease"),
+    "diabetes": NC_("caution", "Diabetes"),
 }
+
+MEDICINES: dict[str, str] = {  # generic names, as a language writes them
+    "acebutolol": NC_("medicine", "acebutolol"),
+    "amiodarone": NC_("medicine", "amiodarone"),
+    "atenolol": NC_("medicine", "atenolol"),
+    "betaxolol": NC_("medicine", "betaxolol"),
+    "bisoprolol": NC_("medicine", "bisoprolol"),
+    "carvedilol": NC_("medicine", "carvedilol"),
+    "celiprolol": NC_("medicine", "celiprolol"),
+    "digoxin": NC_("medicine", "digoxin"),
+    "diltiazem": NC_("medicine", "diltiazem"),
+    "dronedarone": NC_("medicine", "dronedarone"),
+    "esmolol": NC_("medicine", "esmolol"),
+    "flecainide": NC_("medicine", "flecainide"),
+    "ivabradine": NC_("medicine", "ivabradine"),
+    "labetalol": NC_("medicine", "labetalol"),
+    "metoprolol": NC_("medicine", "metoprolol"),
+    "nadolol": NC_("medicine", "nadolol"),
+    "nebivolol": NC_("medicine", "nebivolol"),
+    "penbutolol": NC_("medicine", "penbutolol"),
+    "pindolol": NC_("medicine", "pindolol"),
+    "propranolol": NC_("medicine", "propranolol"),
+    "sotalol": NC_("medicine", "sotalol"),
+    "timolol": NC_("medicine", "timolol"),
+    "verapamil": NC_("medicine", "verapamil"),
+    "beta-blocker": NC_("medicine", "beta-blocker"),
+}
+
+
+def medicines(v: Voice, keys: Iterable[str]) -> Html:
+    return v.listed([v.say_in("medicine", MEDICINES.get(key, key)) for key in keys])

@@ -6,9 +6,12 @@ the sources named in core.references.bp_severe, bp_low and rhr_adult_range.
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.references import low_sugar
 from core.references.emergency_numbers import UNKNOWN_COUNTRY
 from core.references.helplines import FIND_ONE
 
@@ -72,11 +75,15 @@ def emergency_number(v: Voice, number: str) -> Html:
     return Html(v.numbers.isolate(number)) if number else _local(v)
 
 
-def told(v: Voice, coach: str) -> Html:
-    """That the coach has been told; with an empty name, that they could not be."""
-    if coach:
-        return v.say("I have told {coach}.", coach=v.coach(coach))
-    return v.say("I could not tell your coach just now.")
+def told(v: Voice, coach: str, at: datetime | None) -> Html:
+    """That the coach has been told, or when they will be; with an empty name, that they could not be."""
+    if not coach:
+        return v.say("I could not tell your coach just now.")
+    if at is not None:
+        return v.say(
+            "These are quiet hours for {coach}. I will pass it on at {time}.", coach=v.coach(coach), time=v.time(at)
+        )
+    return v.say("I have told {coach}.", coach=v.coach(coach))
 
 
 @phrase(m.GateWell)
@@ -107,12 +114,14 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
             "For chest pain, fainting, trouble breathing or sudden weakness, call {number} now.",
             number=_number(v, said.number),
         ),
-        told(v, said.coach),
+        told(v, said.coach, said.at),
     )
 
 
 @phrase(m.Emergency)
 def emergency(said: m.Emergency, v: Voice) -> str:
+    if said.sign == "low_sugar":
+        return _low_sugar(said, v)
     return v.paragraphs(
         v.say(
             "Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=emergency_number(v, said.number)
@@ -128,6 +137,26 @@ def emergency(said: m.Emergency, v: Voice) -> str:
 def _if_it_grows_worse(v: Voice, number: str) -> Html:
     return v.say(
         "If you get chest pain, feel faint or cannot get your breath, call {number} now.", number=_number(v, number)
+    )
+
+
+def _low_sugar(said: m.Emergency, v: Voice) -> str:
+    """Sugar comes before the call: figures of core.references.low_sugar."""
+    few, many = low_sugar.GLUCOSE_TABLETS
+    return v.paragraphs(
+        v.say(
+            "<b>Take sugar now:</b> a glass of fruit juice, a sweet drink that is not a diet one, or {few} to {many}"
+            " glucose tablets. Sit down, and call out to somebody near.",
+            few=v.number(few),
+            many=v.number(many),
+        ),
+        v.say(
+            "<b>Then call {number}</b> if you get worse, feel sleepy or confused, or are not better in {minutes}"
+            " minutes. If you cannot swallow, call at once.",
+            number=emergency_number(v, said.number),
+            minutes=v.number(low_sugar.BETTER_WITHIN),
+        ),
+        v.say("I am not a doctor, and I cannot call for you."),
     )
 
 
@@ -195,6 +224,20 @@ def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
 @phrase(m.EmergencyNearby)
 def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
     number = emergency_number(v, said.number)
+    if said.sign == "low_sugar":
+        return v.paragraphs(
+            v.say(
+                "<b>If they are awake and can swallow, give them sugar now:</b> juice, a sweet drink or glucose"
+                " tablets."
+            ),
+            v.say(
+                "<b>Call {number} at once</b> if they are sleepy, confused or pass out, and then give nothing by mouth."
+                " Call as well if they are not better in {minutes} minutes.",
+                number=number,
+                minutes=v.number(low_sugar.BETTER_WITHIN),
+            ),
+            v.say("I am not a doctor, and I cannot call for you."),
+        )
     return v.paragraphs(
         v.say("<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number),
         v.sentences(
@@ -289,6 +332,10 @@ def stood_down(said: m.StoodDown, v: Voice) -> str:
 
 @phrase(m.CoachTold)
 def coach_told(said: m.CoachTold, v: Voice) -> str:
+    if said.at is not None:
+        return v.sentences(
+            told(v, said.coach, said.at), v.say("Please do not wait for that if you need help before then.")
+        )
     return v.say(
         "I have told {coach}. Please do not wait for an answer if you need help now.", coach=v.coach(said.coach)
     )
@@ -420,5 +467,5 @@ def fast_gain(said: m.FastGain, v: Voice) -> str:
     return v.sentences(
         v.say("Your weight has gone up fast. Please call your doctor or nurse today, as you were asked to."),
         v.say("If it is hard to breathe, call {number}.", number=_number(v, said.number)),
-        told(v, said.coach),
+        told(v, said.coach, said.at),
     )

@@ -148,7 +148,7 @@ STATUS: dict[str, str] = {
 
 def _row(v: Voice, row: CaseRow) -> Html:
     """One client in a list: a mark for the most serious flag, the name, and one fact."""
-    from bot.rendering.phrases.staff_digest import in_short
+    from bot.rendering.phrases.coach import in_short
 
     order = list(Severity)
     worst = min((f for f in row.flags), key=lambda f: (order.index(Severity(f.severity)), f.seen), default=None)
@@ -436,11 +436,6 @@ def staff_forgotten(said: sm.StaffForgotten, v: Voice) -> str:
 @phrase(sm.SeenNoted)
 def seen_noted(said: sm.SeenNoted, v: Voice) -> str:
     return v.say_n("Noted as seen, for {n} client.", "Noted as seen, for {n} clients.", len(said.names))
-
-
-@phrase(sm.FlagsCleared)
-def flags_cleared(said: sm.FlagsCleared, v: Voice) -> str:
-    return v.say("Dealt with: the flags of {name} are cleared. What happens again is new.", name=v.name(said.name))
 
 
 @phrase(sm.NothingToDraw)

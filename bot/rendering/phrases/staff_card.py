@@ -11,7 +11,7 @@ from bot.rendering.voice import N_, Html, Voice
 from core.care import Slot
 from core.dialogue.client.messages import VerdictSaid
 from core.dialogue.staff import messages as sm
-from core.watching.digest import LIMIT, FlagFact
+from core.watching.digest import LIMIT
 
 VERDICTS: dict[str, str] = {
     "no_baseline": N_("first one"),
@@ -42,14 +42,14 @@ def card_said(said: sm.CardSaid, v: Voice) -> str:
 
 def _card(said: sm.CardSaid, v: Voice, *, bands_too: bool, flags: int, note: int) -> Html:
     return v.paragraphs(
-        _head(said, v),
+        head(said, v),
         _results(said, v, bands_too=bands_too),
-        _flags(said.flags, v, flags),
+        _flags(said, v, flags),
         v.say("<b>Note</b>: {note}", note=v.typed(said.note, note)) if said.note else "",
     )
 
 
-def _head(said: sm.CardSaid, v: Voice) -> Html:
+def head(said: sm.CardSaid, v: Voice) -> Html:
     who = v.bold(v.name(said.name))
     if said.age is not None:
         who = v.listed([who, v.say_n("{n} year", "{n} years", said.age)])
@@ -124,12 +124,13 @@ def verdict(v: Voice, said: VerdictSaid) -> Html:
     return v.listed([what, v.say("confirmed")]) if said.strength == "confirmed" else what
 
 
-def _flags(flags: tuple[FlagFact, ...], v: Voice, most: int) -> Html:
+def _flags(said: sm.CardSaid, v: Voice, most: int) -> Html:
+    flags = said.flags
     if not flags:
         return Html("")
     lines = []
     for one in flags[:most]:
-        facts = evidence(v, one.measure, one.evidence)
+        facts = evidence(v, one.measure, one.evidence, said.units)
         since = v.say("Since {day}.", day=v.short_date(one.since.astimezone(v.reader.zone).date()))
         seen = v.say("Seen.") if one.seen else ""
         lines.append(

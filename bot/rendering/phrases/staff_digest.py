@@ -1,100 +1,114 @@
-"""The digest as text: one message, most serious first; each entry says who, what, which numbers, and since when."""
+"""The digest as text: one screen, the most serious first; each entry says who, what, since when and what next."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import html
+import re
+from collections.abc import Sequence
+from datetime import date
 
 from bot.foundation.reader import length
-from bot.rendering.direction import directed
-from bot.rendering.phrases import names, phrase
-from bot.rendering.phrases.coach import FLAG_OTHER, evidence, flag
+from bot.rendering.direction import FSI, PDI, directed
+from bot.rendering.phrases import phrase
+from bot.rendering.phrases.coach import ended, figure, flag, followed, told, what
 from bot.rendering.voice import N_, Html, Voice
+from core.care import Units
 from core.dialogue.staff import messages as sm
-from core.watching.digest import LIMIT, Digest, DigestEntry, FlagFact, fitted
+from core.watching.digest import LIMIT, NOBODY, Detail, Digest, DigestEntry, FlagFact, Size, fitted
+from core.watching.flags import RULES, Code
 
-# A flag in a few words, for use beside others.
-SHORT: dict[str, str] = {
-    "bp_severe": N_("very high blood pressure"),
-    "bp_severe_repeated": N_("very high blood pressure, twice"),
-    "bp_high_mean": N_("blood pressure week above the limit"),
-    "bp_low": N_("low blood pressure with a sign"),
-    "pulse_fast": N_("very fast resting pulse"),
-    "pulse_slow": N_("very slow resting pulse"),
-    "fast_gain": N_("fast weight gain"),
-    "unplanned_loss_over_5": N_("unplanned weight loss"),
-    "must_medium": N_("malnutrition screening: one point"),
-    "must_high": N_("malnutrition screening: two points or more"),
-    "falls_risk": N_("falls limit"),
-    "change_better_confirmed": N_("better, confirmed"),
-    "change_worse_confirmed": N_("worse, confirmed"),
-    "change_confirmed": N_("changed, confirmed"),
-    "change_worse_large": N_("one large change for the worse"),
-    "energy_falling": N_("energy falling"),
-    "weighing_often": N_("weighing often"),
-    "missed_check_ins": N_("check-ins without an answer"),
-    "symptom_reported": N_("a sign before a test"),
-    "red_flag_words": N_("words that call for help"),
-    "sign_unanswered": N_("a sign, the question unanswered"),
-    "identical_values": N_("the same value many times"),
-    "unreachable": N_("cannot be reached"),
-    "wants_coach": N_("would like a word"),
+WIDTH = 42  # characters of a line on a phone of 6 inches with the messenger's usual type (ours, counted on pictures)
+MANY = 10**6  # lines: once it is cut to a screen, only the platform's limit remains
+MOST_WORDS = 80  # characters of somebody's own words in a line of the digest
+NEXT: dict[str, str] = {
+    "ring_now": N_("Ring now."),
+    "ring": N_("Ring today."),
+    "ask_again": N_("Ask for the repeat."),
+    "doctor": N_("Suggest their doctor."),
+    "write": N_("Write to them."),
+    "another_way": N_("Reach them another way."),
+    "look": N_("Look at the card."),
+    "tell": N_("Tell them you saw it."),
+    "help": N_("Offer help."),
+    "new_link": N_("Send a new link."),
+    "the_bot": N_("Look whether the bot runs."),
 }
-
-
-def in_short(v: Voice, code: str) -> Html:
-    return v.say(SHORT.get(code, FLAG_OTHER))
+_TAG = re.compile("</?b>|[" + FSI + PDI + "]")
 
 
 @phrase(sm.DigestSaid)
 def digest_said(said: sm.DigestSaid, v: Voice) -> str:
     """One message in any language: the digest was cut to the coach's language then, which may have changed since."""
-    return _whole(fitted(said.digest, lambda made: characters(made, v), LIMIT), v)
+    return _whole(fitted(said.digest, lambda made: size(made, v), Size(LIMIT, MANY)), v)
 
 
-def characters(made: Digest, v: Voice) -> int:
-    """Length of a digest as rendered for this reader, without a limit."""
+@phrase(sm.PeopleNamed)
+def people_named(said: sm.PeopleNamed, v: Voice) -> str:
+    if said.pages == 1:
+        return v.say("Everybody the digest names. Press one to open the card.")
+    return v.say(
+        "Everybody the digest names, page {page} of {pages}. Press one to open the card.",
+        page=v.number(said.page + 1),
+        pages=v.number(said.pages),
+    )
+
+
+def size(made: Digest, v: Voice) -> Size:
+    """Of a digest as this reader gets it, without a limit."""
     whole = _whole(made, v)
-    return length(directed(whole) if v.reader.right_to_left else whole)
+    return Size(length(directed(whole) if v.reader.right_to_left else whole), lines(whole))
+
+
+def lines(text: str) -> int:
+    """How many lines a text takes on a phone."""
+    return sum(map(_wrapped, html.unescape(_TAG.sub("", text)).split("\n")))
+
+
+def _wrapped(paragraph: str) -> int:
+    used, count = 0, 1
+    for word in paragraph.split(" "):
+        if used and used + 1 + len(word) > WIDTH:
+            used, count = 0, count + 1
+        used += len(word) + bool(used)
+        count, used = count + max(0, used - 1) // WIDTH, used - max(0, used - 1) // WIDTH * WIDTH
+    return count
 
 
 def _whole(d: Digest, v: Voice) -> Html:
-    head = v.say("<b>Digest of {day}</b>", day=v.day(d.day))
-    if d.calm:
-        return v.paragraphs(head, v.lines(_calm(d, v), _paused(d, v)))
     return v.paragraphs(
-        head,
-        _part(v, v.say("Needs you"), d.needs, brief=d.brief),
-        _part(v, v.say("Changed for certain"), d.changes, brief=d.brief),
-        _part(v, v.say("Gone quiet"), d.quiet, brief=d.brief),
-        _part(v, v.say("Not reachable"), d.unreachable, brief=d.brief),
-        v.lines(_paused(d, v), _left_out(d, v), _rest(d, v)),
+        v.lines(_head(d, v), _still_open(d, v)),
+        _section(v, "", d.needs),
+        _section(v, v.say("Worth knowing"), d.changes),
+        _section(v, v.say("Gone quiet"), d.quiet),
+        v.lines(_left_out(d, v), _known(d, v), _away(d, v), _week(d, v)),
     )
 
 
-def _calm(d: Digest, v: Voice) -> Html:
-    """A week with nothing to report takes one line."""
-    if not d.asked:
-        return v.say("A quiet week: no check-in was due, nobody needs a call and nobody is weighing too often.")
-    if d.often:  # seen before, still open
-        return v.sentences(
-            v.say("A quiet week: {kept} of {asked} checked in, nobody needs a call.", **_counts(d, v)),
-            v.say_n("Still weighing often, as you know: {n}.", "Still weighing often, as you know: {n}.", d.often),
-        )
-    return v.say(
-        "A quiet week: {kept} of {asked} checked in, nobody needs a call and nobody is weighing too often.",
-        **_counts(d, v),
+def _head(d: Digest, v: Voice) -> Html:
+    if d.needed:
+        today = v.say_n("{n} person needs you today", "{n} people need you today", d.needed)
+    else:
+        today = v.say("nobody needs you today")
+    return v.say("<b>Digest of {day}: {today}</b>", day=v.day(d.day), today=today)
+
+
+def _week(d: Digest, v: Voice) -> Html:
+    """The week in a line: how many of those asked have answered, and that nobody else has anything."""
+    counts = {"kept": v.number(d.kept), "asked": v.number(d.asked)}
+    if d.calm and not d.asked:
+        return v.say("A quiet week: no check-in was due.")
+    if d.calm and d.kept and not d.known and not d.often:
+        return v.say("A quiet week. Checked in: {kept} of {asked} asked. Nobody is weighing too often.", **counts)
+    often = ""
+    if d.often:
+        often = v.say_n("Still weighing often, as you know: {n}.", "Still weighing often, as you know: {n}.", d.often)
+    if d.calm and d.kept:
+        return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
+    return v.sentences(
+        v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
+        often,
+        v.say_n("{n} other client: nothing to say.", "{n} other clients: nothing to say.", d.rest) if d.rest else "",
     )
-
-
-def _counts(d: Digest, v: Voice) -> dict[str, str]:
-    return {"kept": v.number(d.kept), "asked": v.number(d.asked)}
-
-
-def _rest(d: Digest, v: Voice) -> Html:
-    week = v.say("Checked in this week: {kept} of {asked}.", **_counts(d, v))
-    if not d.rest:
-        return week
-    return v.sentences(v.say_n("{n} other client: nothing to say.", "{n} other clients: nothing to say.", d.rest), week)
 
 
 def _left_out(d: Digest, v: Voice) -> Html:
@@ -103,42 +117,105 @@ def _left_out(d: Digest, v: Voice) -> Html:
     return v.say_n("And {n} more: /caseload", "And {n} more: /caseload", d.left_out)
 
 
-def _paused(d: Digest, v: Voice) -> Html:
-    if not d.paused:
+def _still_open(d: Digest, v: Voice) -> Html:
+    """What is urgent and no news, and nobody has dealt with yet: it stands first."""
+    names_ = [v.name(e.name) for e in d.known if e.urgent]
+    if not names_:
         return Html("")
-    people = [v.say("{name} (until {day})", name=v.name(name), day=v.short_date(until)) for name, until in d.paused]
-    return v.say("Taking a break: {people}", people=v.listed(people))
-
-
-def _part(v: Voice, title: Html, entries: Iterable[DigestEntry], *, brief: bool) -> Html:
-    lines = [_brief(v, e) if brief else _entry(v, e) for e in entries]
-    return v.lines(v.say("<b>{title}</b>", title=title), *lines) if lines else Html("")
-
-
-def _brief(v: Voice, entry: DigestEntry) -> Html:
-    """Who and what, without evidence, so that every urgent entry fits."""
-    what = v.listed([in_short(v, f.code) for f in entry.flags[:1]])
-    return v.say("• {name}: {what}", name=v.name(entry.name), what=what)
-
-
-def _entry(v: Voice, entry: DigestEntry) -> Html:
-    """One client: unseen flags in full, seen ones in brief."""
-    told = [_flag(v, f) for f in entry.flags if not f.seen]
-    seen = [_seen(v, f) for f in entry.flags if f.seen]
-    return v.say("• <b>{name}</b>: {what}", name=v.name(entry.name), what=v.sentences(*told, *seen))
-
-
-def _flag(v: Voice, one: FlagFact) -> Html:
-    pairs = tuple(pair for pair in one.evidence if pair[0] != "since")  # two dates in one line would be confusing
-    facts = evidence(v, one.measure, pairs)
-    about = names.measure(v, one.measure) if one.measure else Html("")
-    return v.sentences(
-        v.say("{measure}: {what}", measure=about, what=flag(v, one.code)) if about else flag(v, one.code),
-        v.say("{facts}.", facts=facts) if facts else "",
-        v.say("Since {day}.", day=v.short_date(one.since.astimezone(v.reader.zone).date())),
+    return v.say_n(
+        "{n} urgent and still open: {names}", "{n} urgent and still open: {names}", len(names_), names=v.listed(names_)
     )
 
 
-def _seen(v: Voice, one: FlagFact) -> Html:
-    day = v.short_date(one.since.astimezone(v.reader.zone).date())
-    return v.say("Seen: {what}, since {day}.", what=in_short(v, one.code), day=day)
+def _known(d: Digest, v: Voice) -> Html:
+    """What is unchanged and not urgent, in a line."""
+    names_ = [v.name(e.name) for e in d.known if not e.urgent]
+    return (
+        v.say_n("{n} known: {names}", "{n} known: {names}", len(names_), names=v.listed(names_)) if names_ else Html("")
+    )
+
+
+def _away(d: Digest, v: Voice) -> Html:
+    if not d.away:
+        return Html("")
+    people = [
+        v.say("{name} (until {day})", name=v.name(e.name), day=v.short_date(e.until)) if e.until else v.name(e.name)
+        for e in d.away
+    ]
+    return v.say("Taking a break: {people}", people=v.listed(people))
+
+
+def _section(v: Voice, title: str, entries: Sequence[DigestEntry]) -> Html:
+    """The entries there is room for, and the names of the others. title: "" where the first line is one."""
+    told = [entry(v, e) for e in entries if e.detail is not Detail.NAMED]
+    others = [v.name(e.name) for e in entries if e.detail is Detail.NAMED]
+    if others:
+        told.append(v.say("• {names}", names=v.listed(others)))
+    return v.lines(v.say("<b>{title}</b>", title=title) if title else "", *told) if told else Html("")
+
+
+def entry(v: Voice, one: DigestEntry) -> Html:
+    """One client: who, what with its number and since when, their own words, the next step."""
+    (gravest, *_) = one.matters
+    if one.client_id == NOBODY and not one.name:
+        return v.sentences(
+            v.say("• <b>{what}</b>", what=flag(v, gravest.code)),
+            v.say("{facts}.", facts=figure(v, gravest)),
+            _next(v, gravest),
+        )
+    whole = one.detail is Detail.FULL
+    open_ = [v.listed([what(v, f, one.units), _since(v, f)]) for f in one.told if not f.over]
+    more = len(one.matters) - len(one.told)
+    return v.say(
+        "• <b>{name}</b>: {what}",
+        name=v.name(one.name),
+        what=v.sentences(
+            v.say("{facts}.", facts=_joined(v, open_)) if open_ else "",
+            *(_settled(v, f, one.units) for f in one.told if f.over),
+            v.say_n("And {n} more.", "And {n} more.", more) if more else "",
+            *(_words(v, f) for f in one.matters if whole),
+            _state(v, one) if whole else "",
+            _next(v, gravest) if whole else "",
+        ),
+    )
+
+
+def _settled(v: Voice, one: FlagFact, units: Units) -> Html:
+    """An alarm that is over: what, when, what they were told, what followed."""
+    return v.sentences(
+        v.say("{facts}.", facts=v.listed([what(v, one, units), v.short_date(_day(v, one))])),
+        told(v, one),
+        followed(v, one, units) or ended(v, one),
+    )
+
+
+def _joined(v: Voice, parts: Sequence[Html]) -> Html:
+    (said, *others) = parts
+    for other in others:
+        said = v.say("{one}; {other}", one=said, other=other)
+    return said
+
+
+def _since(v: Voice, one: FlagFact) -> Html:
+    return v.say("since {day}", day=v.short_date(_day(v, one)))
+
+
+def _day(v: Voice, one: FlagFact) -> date:
+    return one.since.astimezone(v.reader.zone).date()
+
+
+def _words(v: Voice, one: FlagFact) -> Html:
+    said = dict(one.evidence).get("words", "")
+    return v.say("“{words}”", words=v.typed(str(said), MOST_WORDS)) if said else Html("")
+
+
+def _state(v: Voice, one: DigestEntry) -> Html:
+    if one.status == "left":
+        return v.say("Care has ended.")
+    if one.until is not None:
+        return v.say("On a break until {day}.", day=v.short_date(one.until))
+    return Html("")
+
+
+def _next(v: Voice, one: FlagFact) -> Html:
+    return v.say("→ {step}", step=v.say(NEXT["look" if one.over else RULES[Code(one.code)].step]))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bot.rendering.phrases import names
+from bot.rendering.phrases.coach import DONE
 from bot.rendering.voice import N_, Voice
 
 LABELS: dict[str, str] = {
@@ -14,6 +15,7 @@ LABELS: dict[str, str] = {
     "revoke": N_("Take it back"),
     "digest": N_("Digest"),
     "as_pdf": N_("As a PDF"),
+    "as_page": N_("As a page"),
     "by_need": N_("By need"),
     "by_name": N_("By name"),
     "page_before": N_("◀ Before"),
@@ -22,6 +24,8 @@ LABELS: dict[str, str] = {
     "plan": N_("Plan"),
     "note": N_("Note"),
     "dealt_with": N_("Dealt with"),
+    "history": N_("History"),
+    **{f"done_{key}": words for key, words in DONE.items()},
     "hand_over": N_("Hand over"),
     "end_care": N_("End care"),
     "change_measures": N_("Measures"),
@@ -62,6 +66,10 @@ def _days(v: Voice, argument: str) -> str:
     return v.plain_n("{n} day", "{n} days", int(argument)) if argument.isdigit() else argument
 
 
+def _everybody(v: Voice, argument: str) -> str:
+    return v.plain_n("All {n} ▶", "All {n} ▶", int(argument)) if argument.isdigit() else argument
+
+
 def _ticked(v: Voice, argument: str) -> str:
     return f"☑ {_thing(v, argument)}"
 
@@ -84,6 +92,7 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "template": _named,
     "drop_template": _dropped,
     "in_days": _days,
+    "everybody_named": _everybody,
     "tick_on": _not_ticked,
     "tick_off": _ticked,
 }

@@ -18,6 +18,7 @@ WHY: dict[str, str] = {
     "too_many_numbers": N_("I see more than one number, and I am not sure which one to take."),
     "one_number_missing": N_("One of the two numbers is missing."),
     "not_whole": N_("Here I need a whole number."),
+    "one_stage": N_("Please add up the seconds of all the stages."),
     "not_completed": N_("It was not finished this time, and that is all right. You can try again or skip it."),
 }
 
@@ -27,6 +28,11 @@ DOUBTS: dict[str, str] = {
     "swapped_digits": N_("Maybe two digits changed places. Did you mean {amount}?"),
     "systolic_diastolic_swapped": N_("Maybe the two numbers changed places. Did you mean {amount}?"),
     "weight_for_height": N_("Maybe weight and height changed places. Did you mean this? {measure}: {amount}."),
+    "one_stage": N_("With all the stages added up, that would be {amount}. Is that right?"),
+    "short_count": N_(
+        "I read {amount}. It is easy to miscount a fast pulse in 15 seconds, and this one is your start. Please count"
+        " once more, for 30 or 60 seconds."
+    ),
     "beats_counted": N_("Maybe you counted for 15 seconds. That would be {amount}. Is that right?"),
 }
 DOUBT_OTHER = N_("Just to be sure: did you mean {amount}?")
@@ -56,6 +62,39 @@ def ask_again(said: m.AskAgain, v: Voice) -> str:
             example=example(v, said.measure, said.unit),
         ),
     )
+
+
+@phrase(m.AskEither)
+def ask_either(said: m.AskEither, v: Voice) -> str:
+    return v.say("Here I need a whole number. Which one fits best?")
+
+
+@phrase(m.SendRight)
+def send_right(said: m.SendRight, v: Voice) -> str:
+    return v.sentences(
+        v.say("All right, I have not kept it."),
+        v.say(
+            "What I need: {measure}. Send it like this: {example}.",
+            measure=names.measure(v, said.measure),
+            example=example(v, said.measure, said.unit),
+        ),
+    )
+
+
+@phrase(m.AskWhichDay)
+def ask_which_day(said: m.AskWhichDay, v: Voice) -> str:
+    if said.new is None:
+        return v.say("Which day's answer shall I change? {measure}", measure=names.measure(v, said.measure))
+    return v.say(
+        "Which day's answer shall I change? {measure}: {amount}",
+        measure=names.measure(v, said.measure),
+        amount=v.amount(said.new, measure=said.measure, second=said.second),
+    )
+
+
+@phrase(m.NotRead)
+def not_read(said: m.NotRead, v: Voice) -> str:
+    return v.say("I did not quite get that.")
 
 
 @phrase(m.StillUnclear)

@@ -16,6 +16,7 @@ from core.dialogue.client.states import (
     Aside,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Repeating,
     Setting,
@@ -41,6 +42,7 @@ from core.understanding.plausibility import DoubtKind, doubt
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
+SHORT_COUNT = "short_count"  # kind of a doubt: a start that was counted for too short a time
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
 A_REMARK, LONGEST_REMARK = 2, 300  # words, characters
@@ -138,7 +140,8 @@ def ask_which(d: ClientStep, text: str) -> bool:
         return False
     typed = plain(text)  # shorter than text in another script: a button holds little
     fitting = []
-    for key in d.facts.plan.measures:
+    just_given = (d.asking.measure,) if isinstance(d.asking, AskingConditions) else ()
+    for key in dict.fromkeys((*just_given, *d.facts.plan.measures)):
         measure = MEASURES.get(key)
         if measure is None or measure.kind is not MeasureKind.BODY or measure.understand is None:
             continue
@@ -169,6 +172,9 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
             not_understood(d, measure, answer.heard, event)
         elif check_and_store(d, measure, answer.heard, event, asked=asked is not None and measure is asked):
             kept.add(measure.key)
+    if isinstance(open_before, AskingConditions) and same_reading(d.asking, open_before):
+        put_conditions_again(d)
+        return
     if isinstance(open_before, Awaiting) and open_before.measure in kept and d.asking is None:
         if d.state.day is not None:  # a check-in that a blood-pressure prompt had put aside goes on
             check_in.ask_next(d)
@@ -191,7 +197,12 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
 
 
 def not_understood(d: ClientStep, measure: Measure, understood: Misunderstood, event: Text) -> None:
-    """Ask back: with the likely meaning if there is one, else with an example."""
+    """Ask back: with the likely meanings if there are any, else with an example."""
+    if understood.either and (d.asking is None or asks_for(d, measure)):
+        d.ask(Awaiting(measure.key))
+        choices = (Choice("number", f"n:{n}", str(n)) for n in understood.either)
+        d.say(m.AskEither(measure.key, understood.either), tuple(choices), check_in.buttons(d, measure)[-1])
+        return
     tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
     if understood.guess is not None and _possible(measure, understood.guess):
         ask_to_confirm(d, measure, understood.guess, understood.why.value, event, asked=isinstance(d.asking, Awaiting))
@@ -205,6 +216,10 @@ def not_understood(d: ClientStep, measure: Measure, understood: Misunderstood, e
         d.say(m.AskAgain(measure.key, understood.why.value, d.asked_in(measure)), *rows)
     if tries == PATIENCE and measure.protocol.technique:
         d.say(m.Card(measure.key), *rows)
+
+
+def asks_for(d: ClientStep, measure: Measure) -> bool:
+    return isinstance(d.asking, Awaiting) and d.asking.measure == measure.key
 
 
 def _possible(measure: Measure, meant: Understood) -> bool:
@@ -253,7 +268,9 @@ def check_and_store(
             weighing_guard.early(d, understood, event, step)
             return False  # do not repeat the open question after it
     found = doubt(measure, understood, comparison(d, measure, understood), d.facts.profile)
-    if found is None or safety.cannot_wait(d, measure, understood, None if understood.said_unit else found.meant):
+    if found is None and not replaces and _to_count_longer(d, measure, understood):
+        ask_to_confirm(d, measure, understood, SHORT_COUNT, event, asked=wanted)
+    elif found is None or safety.cannot_wait(d, measure, understood, None if understood.said_unit else found.meant):
         store_and_reply(d, measure, understood, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
         if asked and not replaces and ask_which(d, event.text):  # it fits another measure of the plan
@@ -264,6 +281,16 @@ def check_and_store(
     else:
         ask_to_confirm(d, measure, found.meant or understood, found.kind.value, event, asked=wanted, replaces=replaces)
     return True
+
+
+def _to_count_longer(d: ClientStep, measure: Measure, understood: Understood) -> bool:
+    """Whether a start was counted for too short a time, and has not been asked about yet."""
+    short, since = measure.short_count, d.facts.plan.baseline_since
+    if short is None or not short.too_short(understood.value, understood.window):
+        return False
+    if isinstance(d.before.asking, Confirming) and d.before.asking.kind == SHORT_COUNT:
+        return False
+    return not any(r.counts and (since is None or r.taken_at >= since) for r in d.facts.of(measure.key))
 
 
 def ask_to_confirm(
@@ -277,6 +304,11 @@ def ask_to_confirm(
 def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -> None:
     """Ask about a doubt."""
     amount = d.shown(measure, meant.value)
+    if kind == SHORT_COUNT and measure.short_count is not None:
+        longer = [s for s in measure.protocol.timers if s > measure.short_count.seconds]
+        row = tuple(Choice("seconds", f"count:{measure.key}:{s}", str(s)) for s in longer)
+        d.say(m.DidYouMean(measure.key, amount, meant.second, kind), row, (Choice("keep_it", "ok:yes"),))
+        return
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
     say = (
         m.AskIfSure(measure.key, amount, meant.second)
@@ -312,6 +344,50 @@ def ask_about_old_answer(d: ClientStep, asking: Confirming) -> None:
     )
 
 
+def ask_which_day(
+    d: ClientStep, measure: Measure, written: tuple[Reading, ...], meant: Understood, text: str, at: datetime
+) -> None:
+    """Ask which day's answer a correction means. written: the answers it may mean, newest first."""
+    pending = d.asking
+    asking = ChoosingDay(measure.key, meant, tuple(r.key for r in written), text[:200], at)
+    d.ask(asking)
+    if isinstance(pending, Awaiting):  # it is asked again
+        d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
+    say_which_day(d, asking)
+
+
+def say_which_day(d: ClientStep, asking: ChoosingDay) -> None:
+    measure = MEASURES[asking.measure]
+    new = None if d.hidden(measure) else d.shown(measure, asking.meant.value)
+    d.say(
+        m.AskWhichDay(measure.key, new, None if new is None else asking.meant.second),
+        *rows_of(*(Choice("on_day", data, day) for data, day in days_of(d, asking))),
+        (Choice("no_keep", "day:none"),),
+    )
+
+
+def days_of(d: ClientStep, asking: ChoosingDay) -> tuple[tuple[str, str], ...]:
+    """The data and the day (ISO) of each button under `say_which_day`."""
+    found = ((n, readings.by_key(d, key)) for n, key in enumerate(asking.keys))
+    return tuple((f"day:{n}", d.facts.local(r.taken_at).date().isoformat()) for n, r in found if r is not None)
+
+
+def day_chosen(d: ClientStep, asking: ChoosingDay, value: str) -> bool:
+    """Change the answer of that day; False if there is no such answer any more."""
+    key = asking.keys[int(value)] if value.isdecimal() and int(value) < len(asking.keys) else ""
+    if value != "none" and readings.by_key(d, key) is None:
+        return False
+    d.ask(None)
+    if value == "none":
+        d.say(KeptAsItWas())
+    else:
+        measure = MEASURES[asking.measure]
+        store_and_reply(d, measure, asking.meant, "", asking.at, asking.as_typed, asked=False, replaces=key)
+    if d.asking is None and d.state.day is not None:
+        check_in.ask_next(d)
+    return True
+
+
 def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
     """The answer to "did you mean ...?"."""
     measure = MEASURES[asking.measure]
@@ -323,7 +399,7 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
             if d.state.day is not None:
                 check_in.ask_next(d)
             return
-        d.say(m.AskAgain(measure.key, "no_number", d.asked_in(measure)), *check_in.buttons(d, measure))
+        d.say(m.SendRight(measure.key, d.asked_in(measure)), *check_in.buttons(d, measure))
         d.ask(Awaiting(measure.key))
         return
     before = d.asking
@@ -394,14 +470,20 @@ def store_and_reply(
         readings.raise_flags(
             d, measure, reading
         )  # the coach is not kept waiting for the conditions, which are taken into account when given
-        ask_conditions(d, measure, reading, aspects)
+        if isinstance(d.asking, AskingConditions) and d.asking.key != key:  # one question after the other
+            d.ask(replace(d.asking, then=(*(k for k in d.asking.then if k != key), key)))
+            _say_kept(d, measure, reading)
+        else:
+            ask_conditions(d, measure, reading, aspects)
     else:
         reply_to_reading(d, measure, reading)
 
 
-def _first_of(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
+def _first_of(
+    d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...], *, said_value: bool = False
+) -> None:
     """The first reading of a measure: there is no last time to ask about, so what to keep the same is only said."""
-    reply_to_reading(d, measure, reading)
+    reply_to_reading(d, measure, reading, said_value=said_value)
     d.become(noted=(*d.state.noted, *((a, True) for a in aspects)))
     d.say(m.KeepTheSame(measure.key, aspects))
 
@@ -473,15 +555,33 @@ def together(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> tuple
 
 def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
     d.ask(AskingConditions(measure.key, reading.key))
+    _say_kept(d, measure, reading)
+    say_conditions(d, measure, aspects)
+
+
+def _say_kept(d: ClientStep, measure: Measure, reading: Reading) -> None:
     if d.hidden(measure):
         d.say(m.KeptHidden(measure.key))
+        return
+    notes = tuple(sorted(reading.conditions.notes))
+    d.say(m.ReadingKept(measure.key, d.shown(measure, reading.value), reading.second, notes))
+
+
+def same_reading(one: object, other: AskingConditions) -> bool:
+    """Whether the conditions of the same reading are still being asked."""
+    return isinstance(one, AskingConditions) and one.key == other.key
+
+
+def put_conditions_again(d: ClientStep) -> None:
+    """Repeat the open question about conditions."""
+    if not isinstance(d.asking, AskingConditions) or d.asking.measure not in MEASURES:
+        return
+    measure = MEASURES[d.asking.measure]
+    aspects = unasked_aspects(d, measure)
+    if d.asking.picking:
+        ask_what_differed(d, measure, together(d, measure, aspects), d.asking.differs)
     else:
-        d.say(
-            m.ReadingKept(
-                measure.key, d.shown(measure, reading.value), reading.second, tuple(sorted(reading.conditions.notes))
-            )
-        )
-    say_conditions(d, measure, aspects)
+        say_conditions(d, measure, aspects)
 
 
 def say_conditions(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> None:
@@ -509,7 +609,7 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
     differs = asking.differs if asking.picking and value == "done" else ()
     d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
     if reading is None:  # withdrawn in the meantime
-        check_in.ask_next(d)
+        _after_conditions(d, asking.then)
         return
     if differs:
         own = frozenset(differs) & frozenset(measure.protocol.keep_same)
@@ -518,6 +618,25 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
         d.facts = replace(d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history))
         d.say(m.ConditionsNoted(differs))
     reply_to_reading(d, measure, reading, said_value=True)
+    _after_conditions(d, asking.then)
+
+
+def _after_conditions(d: ClientStep, keys: tuple[str, ...]) -> None:
+    """Reply to the readings that were given along with this one, asking what is still unknown of their conditions."""
+    for n, key in enumerate(keys):
+        reading = readings.by_key(d, key)
+        if reading is None:  # withdrawn in the meantime
+            continue
+        measure = MEASURES[reading.measure]
+        aspects = unasked_aspects(d, measure)
+        if aspects and len(d.facts.of(measure.key)) <= 1:
+            _first_of(d, measure, reading, aspects, said_value=True)
+            continue
+        if aspects:
+            d.ask(AskingConditions(measure.key, key, then=keys[n + 1 :]))
+            say_conditions(d, measure, aspects)
+            return
+        reply_to_reading(d, measure, reading, said_value=True)
     check_in.ask_next(d)
 
 

@@ -17,6 +17,7 @@ from core.dialogue.client import (
     cohort_membership,
     corrections,
     enrolment,
+    health,
     help_and_menu,
     home_bp_week,
     intents,
@@ -37,6 +38,7 @@ from core.dialogue.client.states import (
     Asking,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Consenting,
     Counting,
@@ -77,6 +79,9 @@ def typed(d: ClientStep, text: str) -> str | None:
     for label, data in open_buttons(d.asking):
         if wanted == plain(d.facts.label(label, "")):
             return data
+    if isinstance(d.asking, ChoosingDay):
+        days = answers.days_of(d, d.asking)
+        return next((data for data, day in days if wanted == plain(d.facts.label("on_day", day))), None)
     return None
 
 
@@ -109,6 +114,9 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
         case Setting(what=cohort_membership.LEAVE):
             yield "leave_yes", "cogone:yes"
             yield "no_keep", "cogone:no"
+        case Setting(what=health.ASK):
+            yield "yes", "note:yes"
+            yield "no", "note:no"
         case Setting(what="snooze"):
             yield "in_two_hours", "snooze:2h"
             yield "this_evening", "snooze:evening"
@@ -327,6 +335,19 @@ def _goal_date(d: ClientStep, asking: Setting, value: str) -> Fits:
     return True
 
 
+def _note(d: ClientStep, asking: Setting, value: str) -> Fits:
+    health.answered(d, asking, value == "yes")
+    put_again(d)
+    return True
+
+
+def _fact_wrong(d: ClientStep, value: str, event: Press) -> Fits:
+    if not health.undo(d, value):
+        return False
+    put_again(d)
+    return True
+
+
 def _cancel(d: ClientStep, asking: Setting, value: str) -> Fits:
     d.say(KeptAsItWas())
     check_in.close_setting(d)
@@ -363,9 +384,14 @@ def _begin(d: ClientStep, value: str, event: Press) -> Fits:
 
 
 def _which(d: ClientStep, value: str, event: Press) -> Fits:
-    if value.partition(":")[0] not in MEASURES or not (d.asking is None or isinstance(d.asking, Awaiting)):
+    key, _, text = value.partition(":")
+    if key not in MEASURES or not (d.asking is None or isinstance(d.asking, Awaiting | AskingConditions)):
         return False
-    answers.measure_chosen(d, value, event)
+    given = d.asking.key if isinstance(d.asking, AskingConditions) and d.asking.measure == key else ""
+    if (written := next((w for w in d.state.written if w.key == given), None)) is not None:
+        corrections.correct(d, written, text, Text(event.at, text))  # of the reading whose conditions are being asked
+    else:
+        answers.measure_chosen(d, value, event)
     return True
 
 
@@ -424,6 +450,7 @@ BUTTONS = _by_verb(
     _answers("later", Awaiting, lambda d, *_: pausing.later(d)),
     _answers("ok", Confirming, lambda d, asking, value, _: answers.confirmed(d, asking, value == "yes")),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
+    _answers("day", ChoosingDay, lambda d, asking, value, _: answers.day_chosen(d, asking, value)),
     _answers("gate", Gate, _gate),
     _answers("stop", Counting, _stop),
     _answers(
@@ -448,6 +475,7 @@ BUTTONS = _by_verb(
     _sets("goal", "goal", lambda d, _, value: progress_and_goals.goal_for(d, value)),
     _sets("goaldate", "goal_date", _goal_date),
     _sets("undo", "undo", lambda d, asking, value: corrections.undo_answered(d, asking, value == "yes")),
+    _sets("note", health.ASK, _note),
     _sets("cancel", "", _cancel),
     # whatever is open
     _any_time("how", lambda d, value, _: _how(d, value, ruler=False)),
@@ -460,6 +488,7 @@ BUTTONS = _by_verb(
     _any_time("alarm", lambda d, value, _: _alarm(d, value, ours=True)),
     _any_time("now", _now),
     _any_time("low", lambda d, value, _: safety.dizzy_with_low_pressure(d, value)),
+    _any_time("fact", _fact_wrong),
     _any_time("src", lambda d, *_: intents.sources(d)),
     _while_fresh("which", _which),
     _any_time("resume", lambda d, *_: pausing.resume(d)),

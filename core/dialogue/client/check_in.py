@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from decimal import Decimal
 
 from core import schedule
 from core.care import Status
@@ -19,10 +20,12 @@ from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.cautions import ASK_FIRST
 from core.measures.measure import BodySize, Measure, MeasureKind
 from core.reading import How
-from core.watching.flags import ClientWeek, Code, WhatFollowed, cleared, flags_of_week
+from core.watching.flags import ClientWeek, Code, Ended, WhatFollowed, cleared, flag, flags_of_week
 
 PRESSURE_DAYS = 7
 HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
+RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
+ASKED_IN_VAIN = 2  # check-ins
 
 
 def due(d: ClientStep, event: Due) -> None:
@@ -35,6 +38,7 @@ def due(d: ClientStep, event: Due) -> None:
         return
     late = int(event.late_by / timedelta(hours=1)) if lateness is schedule.Lateness.APOLOGISE else 0
     watch_week(d)
+    watch_retests(d, event.day)
     open_check_in(d, event.day, late=late, occasion=f"reminder/{d.facts.client_id}/{event.day.isoformat()}")
     d.do(SetTimer("follow_up", schedule.follow_up(d.now, d.facts.zone), event.day.isoformat()))
 
@@ -45,8 +49,24 @@ def watch_week(d: ClientStep) -> None:
     early = [r.taken_at for r in d.weights() if r.how is How.EARLY]
     again = early[-1] if early else None
     for open_flag in d.facts.flags:
-        if cleared(Code(open_flag.code), open_flag.since, WhatFollowed(again_at=again), d.now):
-            d.do(Lower(open_flag.code, open_flag.measure))
+        weighing = open_flag.code == Code.WEIGHING_OFTEN
+        if cleared(Code(open_flag.code), open_flag.since, WhatFollowed(again_at=again if weighing else None), d.now):
+            d.do(Lower(open_flag.code, open_flag.measure, Ended.TIME))
+
+
+def watch_retests(d: ClientStep, day: date) -> None:
+    """Flag a retest that stood in two check-ins that were answered, and was given in neither. One that nobody saw,
+    because the check-in itself was not answered, is not counted."""
+    before = dict(d.state.owed)
+    owed = []
+    for key in agenda_for(d, day):
+        if MEASURES[key].kind not in RETESTED or not d.facts.of(key):
+            continue
+        times = before.get(key, -1) + (key not in before or not d.facts.missed)
+        owed.append((key, times))
+        if times >= ASKED_IN_VAIN and not d.facts.missed:
+            d.do(Raise(flag(Code.RETEST_MISSED, d.now, key, times=Decimal(times))))
+    d.become(owed=tuple(owed))
 
 
 def agenda_for(d: ClientStep, day: date) -> tuple[str, ...]:

@@ -15,7 +15,7 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Join
 from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
 from core.dialogue.kit.messages import KeptAsItWas, Stranger
-from core.watching.flags import Code, flag
+from core.watching.flags import Code, Ended, flag
 
 ANSWER_GOES_TO_COACH = timedelta(hours=48)
 LONGEST_WORD = 2000  # characters of an offer
@@ -36,7 +36,10 @@ def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
     d.do(PassOn(text))
     if not reply:
         d.do(Raise(flag(Code.WANTS_COACH, d.now)))
-    d.say(m.WordPassed(d.facts.told) if d.facts.told else m.CoachNotReached(d.facts.coach_name, kept=True))
+    if d.facts.told:
+        d.say(m.WordPassed(d.facts.told, d.words_arrive()))
+    else:
+        d.say(m.CoachNotReached(d.facts.coach_name, kept=True))
 
 
 def offer(d: ClientStep, text: str, why: str) -> None:
@@ -73,7 +76,7 @@ def plan_changed(d: ClientStep, event: PlanChanged) -> None:
 def reachability(d: ClientStep, event: Reachability) -> None:
     """Blocked: nothing can be sent. Unblocked: welcome back, without old questions."""
     if event.reachable and d.facts.consented and d.facts.status is not Status.LEFT:
-        d.do(NotifyCoach(ClientBack(d.facts.client_id, d.facts.name)), Lower(Code.UNREACHABLE))
+        d.do(NotifyCoach(ClientBack(d.facts.client_id, d.facts.name)), Lower(Code.UNREACHABLE, ended=Ended.HEARD))
         d.say(m.WelcomeBack(d.facts.coach_name), *help_and_menu.menu(d))
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
 
 from core.dialogue.client import answers, check_in, readings, weighing_guard
 from core.dialogue.client import messages as m
@@ -14,10 +14,12 @@ from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Text
 from core.dialogue.kit.messages import KeptAsItWas
 from core.measures import MEASURES
-from core.measures.measure import MeasureKind, Understood
+from core.measures.measure import Measure, MeasureKind, Understood
 from core.reading import How, Reading
 from core.understanding.answers_in_text import answers_in, names_in
 from core.watching.weighing_guard import CORRECTED_WITHIN, OFTEN_COUNT
+
+DAYS_OFFERED = 4  # ours: of a correction that may mean several days
 
 
 def fresh(d: ClientStep, written: Written) -> bool:
@@ -55,10 +57,24 @@ def late(d: ClientStep, written: Written, text: str, event: Text) -> bool:
     if measure.guarded and isinstance(understood, Understood):
         answers.check_and_store(d, measure, understood, replace(event, ref=""), asked=False)
     elif old is not None and isinstance(understood, Understood) and understood.value in measure.bounds.possible:
-        answers.offer_to_correct(d, measure, old, understood, event.at)
+        days = _days(d, measure) if not event.edited else ()
+        if len(days) > 1:
+            answers.ask_which_day(d, measure, days, understood, event.text, event.at)
+        else:
+            answers.offer_to_correct(d, measure, old, understood, event.at)
     else:
         d.say(m.EditTooOld())
     return True
+
+
+def _days(d: ClientStep, measure: Measure) -> tuple[Reading, ...]:
+    """The last answers that can still be changed, the newest of each day, newest first."""
+    found: dict[date, Reading] = {}
+    for written in reversed(d.state.written):
+        reading = readings.by_key(d, written.key) if written.measure == measure.key else None
+        if reading is not None and reading.counts:
+            found.setdefault(d.facts.local(reading.taken_at).date(), reading)
+    return tuple(found.values())[:DAYS_OFFERED]
 
 
 def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
@@ -73,7 +89,9 @@ def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
         if early:
             weighing_guard.taken_back(d)
             return True
-        d.say(m.AskAgain(measure.key, understood.why.value if understood else "no_number", d.asked_in(measure)))
+        amount = None if old is None or d.hidden(measure) else d.shown(measure, old.value)
+        day = d.facts.local(old.taken_at).date() if old is not None else d.today
+        d.say(m.AnswerStands(measure.key, day, amount, old.second if old is not None and amount is not None else None))
         return False
     if early:
         weighing_guard.keep_side_note(
@@ -89,6 +107,8 @@ def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:
     answers.check_and_store(d, measure, understood, replace(event, ref=written.ref), asked=True, replaces=written.key)
     if isinstance(pending, Awaiting) and isinstance(d.asking, Confirming):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
+    if d.asking is pending:
+        answers.put_conditions_again(d)
     return True
 
 

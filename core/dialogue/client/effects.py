@@ -8,7 +8,7 @@ from datetime import datetime
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
 from core.reading import Reading
-from core.watching.flags import Flag
+from core.watching.flags import Ended, Evidence, Flag
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +47,7 @@ class Amend:
 @dataclass(frozen=True, slots=True)
 class ChangeClient:
     """Change one field of the client: language, zone, slot, units, birth_year, sex, stature, background, cautions,
-    status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
+    medicines, status, consented, paused_until, plan, name. The value has the field's type in `ClientFacts`."""
 
     field: str
     value: object
@@ -62,10 +62,13 @@ class Raise:
 
 @dataclass(frozen=True, slots=True)
 class Lower:
-    """Clear the open flag with this code and measure."""
+    """Clear the open flag with this code and measure. ended: what clears it.  after: what followed, such as the repeat
+    or the answer, by name."""
 
     code: str
     measure: str | None = None
+    ended: Ended = Ended.ANSWER
+    after: Evidence = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +82,7 @@ class SetTimer:
 
 SIGN_UNANSWERED, NEXT_MORNING = "alarm_stands", "how_now"  # purposes of timers about a danger sign
 HOME = "home"  # purpose of the timer that ends a stay elsewhere
+TURNED_AWAY = "turned_away"  # of the one that erases somebody under 18, unless the year was a mistake
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +130,14 @@ class PassOn:
 
 
 @dataclass(frozen=True, slots=True)
+class EnterCohort:
+    """This client has joined a cohort, and consented: its organiser hears of it, and their coach is asked, if it is
+    another. Until the coach says yes, nothing they do counts there."""
+
+    cohort_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class LeaveCohort:
     """This client no longer takes part in a cohort; what they did in it until today still counts."""
 
@@ -157,6 +169,7 @@ Effect = (
     | DropGoal
     | PassOn
     | Join
+    | EnterCohort
     | LeaveCohort
     | SendData
     | Erase

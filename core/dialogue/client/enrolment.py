@@ -4,17 +4,17 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from datetime import date, time
+from datetime import date, time, timedelta
 from decimal import Decimal
 
 from core.care import NumberVisibility, Slot, Status, Units
 from core.client import Background, Caution, Sex
 from core.dialogue.client import check_in, cohort_membership
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import ChangeClient, NotifyCoach
+from core.dialogue.client.effects import TURNED_AWAY, CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.facts import InvitationFact
 from core.dialogue.client.messages_to_coach import ClientEnrolled, ClientLeft
-from core.dialogue.client.states import Consenting, Enrolling, Setting, State
+from core.dialogue.client.states import AlarmAsked, Consenting, Enrolling, Setting, State
 from core.dialogue.client.step import ClientStep
 from core.dialogue.group.messages import CohortForClients, CohortWelcome
 from core.dialogue.kit.effects import Choice, Erase, Join, Rows
@@ -38,7 +38,9 @@ ADULT = 18
 OLDEST = 110
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 SHORT_DATE = re.compile(r"\d{1,2}[./-]\d{1,2}[./-](\d\d)")
-SURE = ("young", "stature_sure")  # an answer is being confirmed
+SURE = ("young", "too_young", "stature_sure")  # an answer is being confirmed
+AGE = ("adult", "young", "too_young")  # not to be skipped: only adults may go on
+DOOR_STAYS_OPEN = timedelta(days=1)  # ours: for a mistake in the year of birth; then everything is erased
 
 # In the order asked. A `ProfileFact` is asked only if a measure of the plan needs it, any other always.
 QUESTIONS = (
@@ -233,9 +235,11 @@ def ask_question(d: ClientStep, question: str, chosen: tuple[str, ...] = ()) -> 
 
 
 def _ask_if_sure(d: ClientStep, question: str, value: str) -> None:
-    """Ask about a birth year that would end enrolment, or a height that is far from usual."""
+    """Ask about a birth year that would end enrolment or has ended it, or a height that is far from usual."""
     if question == "young":
         d.say(m.AskBirthYear(int(value)), *choices_for(question))
+    elif question == "too_young":
+        d.say(m.ForAdults(d.facts.coach_name), *choices_for(question))
     else:
         d.say(m.AskIfSure("height", d.shown(MEASURES["height"], Decimal(value))), *choices_for(question))
 
@@ -251,6 +255,8 @@ def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
             rows = rows_of(answer("sex:female", "female"), answer("sex:male", "male"))
         case "adult" | "young" | "stature_sure":
             return ((answer("yes", "yes"), answer("no", "no")),)
+        case "too_young":
+            return ((answer("year_again", "again"),), (answer("forget_yes", "erase"),))
         case "units":
             rows = rows_of(*(answer(f"units:{u}", u) for u in UNIT_SETS), width=3)
         case "background":
@@ -287,7 +293,7 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
         if question != "own_question" and _plain_question(d, event.text, ()):
             ask_question(d, question, asking.chosen)
             return
-    if value == "skip":
+    if value == "skip" and question not in AGE:
         d.say(m.SkipCost(question))
         _next(d, asking.left)
         return
@@ -378,20 +384,47 @@ def _sure_of_age(d: ClientStep, asking: Enrolling, year: int) -> None:
 
 def _young(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "yes":
-        _too_young(d)
+        d.ask(Enrolling("too_young", asking.left, asking.chosen))
+        d.do(SetTimer(TURNED_AWAY, d.now + DOOR_STAYS_OPEN))
+        ask_question(d, "too_young", asking.chosen)
         return True
+    return _year_again(d, asking, "" if value == "no" else value)
+
+
+def _year_again(d: ClientStep, asking: Enrolling, year: str) -> bool:
+    """The year of birth once more; "" asks for it."""
     again = Enrolling("birth_year", asking.left)
     d.ask(again)
-    if value == "no":
+    if not year:
         ask_question(d, "birth_year")
         return True
-    if _birth_year(d, again, value):
+    if _birth_year(d, again, year):
         return True
     d.ask(asking)
     return False
 
 
-def _too_young(d: ClientStep) -> None:
+def _turned_away(d: ClientStep, asking: Enrolling, value: str) -> bool:
+    """Too young, as they say: a mistake can be put right, and nothing is erased by a single press."""
+    if value == "erase":
+        _erase(d)
+        return True
+    if value in ("yes", "no") or not _year_again(d, asking, "" if value == "again" else value):
+        return False
+    d.do(CancelTimer(TURNED_AWAY))
+    return True
+
+
+def turned_away_for_long(d: ClientStep) -> None:
+    """The day for putting a mistake right is over."""
+    asking = d.asking
+    while isinstance(asking, Setting | AlarmAsked):
+        asking = asking.back
+    if isinstance(asking, Enrolling) and asking.question == "too_young":
+        _erase(d)
+
+
+def _erase(d: ClientStep) -> None:
     d.state = State()
     d.do(NotifyCoach(ClientLeft(d.facts.name)), Erase(m.TooYoung(d.facts.coach_name)))
 
@@ -583,7 +616,7 @@ ANSWER = {
 }
 
 
-CONFIRMED = {"young": _young, "stature_sure": _stature_sure}
+CONFIRMED = {"young": _young, "too_young": _turned_away, "stature_sure": _stature_sure}
 
 
 def set_slot(

@@ -74,12 +74,15 @@ class ClientFacts:
     by bot, since they need its data: find_zones (zone names for a city as people write it), zone_of (a zone from its
     name), label (a button's text in the client's language, so that it can be typed too). invitation: set when this
     event opens one. coach_reachable: whether a message to the coach would arrive; False if there is no coach.
+    coach_nights: the zone by whose nights the coach is left alone unless it cannot wait; None if they are told at any
+    hour, or there is no coach.
     """
 
     client_id: int
     name: str
     coach_name: str
     coach_reachable: bool
+    coach_nights: tzinfo | None
     language: str = "en"
     country: str = ""  # two letters, from the zone; for emergency numbers
     status: Status = Status.ACTIVE

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime, timedelta
+from decimal import Decimal
 
 from core.client import Caution
 from core.dialogue.client import messages as m
 from core.dialogue.client import readings
-from core.dialogue.client.effects import CancelTimer
+from core.dialogue.client.effects import CancelTimer, Lower, Raise
 from core.dialogue.client.states import Awaiting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
@@ -20,6 +21,7 @@ from core.measures.home_bp_series import SeriesMean, TooFewDays, mean_of
 from core.measures.measure import Score
 from core.quantity import half_up
 from core.reading import Reading
+from core.watching.flags import Code, Ended, flag
 
 MEASURE = "blood_pressure"
 READINGS_A_PROMPT = 2
@@ -80,7 +82,10 @@ def finish(d: ClientStep) -> None:
     d.become(pressure=None)
     if isinstance(found, TooFewDays):
         d.say(m.PressureTooFew(found.days, DAYS_NEEDED))
+        few = {"days": Decimal(found.days), "needed": Decimal(DAYS_NEEDED)}
+        d.do(Raise(flag(Code.BP_WEEK_SHORT, d.now, MEASURE, **few)))
         return
+    d.do(Lower(Code.BP_WEEK_SHORT, MEASURE, Ended.READING))
     assert isinstance(found, SeriesMean)
     measure = MEASURES[MEASURE]
     d.say(m.PressureWeekDone(half_up(found.systolic, 0), half_up(found.diastolic, 0), found.used_days, found.used))

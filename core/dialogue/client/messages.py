@@ -79,7 +79,14 @@ class SkipCost:
 
 @dataclass(frozen=True, slots=True)
 class TooYoung:
-    """Samehour is for people of 18 and over."""
+    """Samehour is for people of 18 and over; everything is erased."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class ForAdults:
+    """Samehour is for people of 18 and over: enrolment has stopped, and a mistake can still be put right for a day."""
 
     coach: str
 
@@ -303,6 +310,36 @@ class AskAgain:
     measure: str
     why: str
     unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AskEither:
+    """A rating between whole numbers: which of them?"""
+
+    measure: str
+    either: tuple[Decimal, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SendRight:
+    """The value asked back was not meant: please send the right one."""
+
+    measure: str
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhichDay:
+    """A correction that may mean the answer of several days: which of them? new: None if numbers are hidden."""
+
+    measure: str
+    new: Amount | None
+    second: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NotRead:
+    """A message that does not answer the open question, which is put again after this."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -632,10 +669,11 @@ class GateSigns:
 
 @dataclass(frozen=True, slots=True)
 class GateStopped:
-    """No test today; plain advice."""
+    """No test today; plain advice. at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -762,7 +800,10 @@ class StoodDown:
 
 @dataclass(frozen=True, slots=True)
 class CoachTold:
+    """at: the client's local time at which the coach will be told, if it is night for them; None: they are told now."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -817,10 +858,12 @@ class PressureSettled:
 
 @dataclass(frozen=True, slots=True)
 class FastGain:
-    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified."""
+    """Weighing is directed and weight has gone up fast: call the clinician who asked for it; the coach is notified.
+    at: see CoachTold."""
 
     number: str
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -1034,6 +1077,55 @@ class SettingsSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class HealthNoted:
+    """What was understood of the client's health, said back. begun, over: cautions.  taken, stopped: medicines that
+    slow the pulse. place: a zone.  left_out, asked_again: measures that are no longer asked, or are again.  grief: a
+    loss. coach: who hears of it, "" for nobody."""
+
+    begun: tuple[str, ...] = ()
+    over: tuple[str, ...] = ()
+    taken: tuple[str, ...] = ()
+    stopped: tuple[str, ...] = ()
+    height: Amount | None = None
+    year: int | None = None
+    sex: str = ""
+    background: str = ""
+    mass: Unit | None = None
+    length: Unit | None = None
+    place: str = ""
+    left_out: tuple[str, ...] = ()
+    asked_again: tuple[str, ...] = ()
+    grief: bool = False
+    coach: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthAsBefore:
+    """What they say of their health is already known so."""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthUndone:
+    """What was noted last is as it was before."""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthNotNoted:
+    """They do not want it noted."""
+
+
+@dataclass(frozen=True, slots=True)
+class AskHealth:
+    """Not sure: shall this be noted? what: "caution", "medicine", "background", "stature", ...; value: its key.
+    over: it no longer applies."""
+
+    what: str
+    value: str
+    over: bool
+    height: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class NumbersChanged:
     numbers: str
 
@@ -1126,7 +1218,10 @@ class AskWord:
 
 @dataclass(frozen=True, slots=True)
 class WordPassed:
+    """at: the client's local time at which it arrives, if it is night for the coach; None: at once."""
+
     coach: str
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

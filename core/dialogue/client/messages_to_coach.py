@@ -20,6 +20,46 @@ class UrgentFlag:
 
 
 @dataclass(frozen=True, slots=True)
+class HealthChanged:
+    """A client's health facts changed. begun, over: cautions.  taken, stopped: medicines that slow the pulse.  fields:
+    of the profile, "stature", "birth_year", "sex", "background".  undirected: heart failure without directed weighing,
+    so that a fast gain is not watched.  undone: they took back what they had said."""
+
+    client_id: int
+    name: str
+    begun: tuple[str, ...]
+    over: tuple[str, ...]
+    taken: tuple[str, ...]
+    stopped: tuple[str, ...]
+    fields: tuple[str, ...]
+    undirected: bool = False
+    undone: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class RepeatTaken:
+    """To whoever was alarmed: what was measured next. code: of the alarm; after: the figures; settled: whether they no
+    longer alarm.  slip: it was no repeat, the alarming figures were a slip and were put right."""
+
+    client_id: int
+    name: str
+    code: str
+    measure: str | None
+    after: tuple[tuple[str, str | Decimal], ...]
+    settled: bool
+    slip: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class SignAnswered:
+    """To whoever heard that a question about a sign stood unanswered: it was no sign after all."""
+
+    client_id: int
+    name: str
+    sign: str
+
+
+@dataclass(frozen=True, slots=True)
 class ClientWord:
     """The client's message to the coach."""
 
@@ -67,7 +107,7 @@ class ClientBack:
 
 @dataclass(frozen=True, slots=True)
 class ClientInCohort:
-    """To a coach: a client of yours takes part in somebody's cohort."""
+    """To a coach: a client of yours has joined somebody's cohort. May they be counted there? Buttons answer."""
 
     name: str
     cohort: str

@@ -11,6 +11,7 @@ from core.dialogue.client import (
     cohort_membership,
     corrections,
     enrolment,
+    health,
     pausing,
     progress_and_goals,
     safety,
@@ -23,6 +24,7 @@ from core.dialogue.client.states import (
     AlarmAsked,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Consenting,
     Counting,
@@ -52,13 +54,10 @@ def _say(d: ClientStep) -> None:
                 answers.ask_about_old_answer(d, asking)
             else:
                 answers.ask_if_sure(d, MEASURES[key], asking.meant, asking.kind)
-        case AskingConditions(measure=key) as asking if key in MEASURES:
-            measure = MEASURES[key]
-            aspects = answers.unasked_aspects(d, measure)
-            if asking.picking:
-                answers.ask_what_differed(d, measure, answers.together(d, measure, aspects), asking.differs)
-            else:
-                answers.say_conditions(d, measure, aspects)
+        case AskingConditions():
+            answers.put_conditions_again(d)
+        case ChoosingDay(measure=key) as asking if key in MEASURES:
+            answers.say_which_day(d, asking)
         case Gate(signs=signs):
             (safety.ask_signs if signs else safety.ask_well)(d)
         case AlarmAsked(sign=sign):
@@ -84,6 +83,8 @@ def _setting(d: ClientStep, asking: Setting) -> None:
         case "pause" | "snooze":
             d.ask(asking.back)
             (pausing.pause if asking.what == "pause" else pausing.later)(d)
+        case health.ASK if (fact := health.asked_about(asking)) is not None:
+            health.say_question(d, fact)
         case "word":
             coach_thread.message_coach(d)
         case "undo":

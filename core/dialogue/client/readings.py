@@ -9,7 +9,9 @@ from operator import attrgetter
 
 from core import schedule
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Lower, Raise, Record
+from core.dialogue.client.effects import Lower, NotifyCoach, Raise, Record
+from core.dialogue.client.facts import OpenFlag
+from core.dialogue.client.messages_to_coach import RepeatTaken
 from core.dialogue.client.states import Written
 from core.dialogue.client.step import ClientStep
 from core.judging.assess import Assessment, assess
@@ -17,10 +19,12 @@ from core.judging.change import BEYOND_ERROR, Verdict
 from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
+from core.quantity import Unit
 from core.reading import Reading
-from core.watching.flags import RULES, Agreed, Clears, Code, WhatFollowed, cleared
+from core.watching.flags import RULES, Agreed, Clears, Code, Ended, Evidence, Severity, WhatFollowed, cleared
 from core.watching.flags_of_reading import flags_of_reading
 
+REPEATS = frozenset({Code.PULSE_FAST, Code.PULSE_SLOW})  # a repeat that alarms as well raises no other flag
 REMEMBERED = 12  # readings that undo and edits can still change
 
 
@@ -110,14 +114,33 @@ def raise_flags(
     d.do(*(Raise(flag) for flag in raised))
     codes = frozenset(flag.code for flag in raised)
     if Code.FAST_GAIN in codes:
-        d.say(m.FastGain(d.emergency_number, d.facts.told))
+        d.say(m.FastGain(d.emergency_number, d.facts.told, d.told_at()))
     for open_flag in d.facts.flags:
         if open_flag.measure != measure.key:
             continue
         code, later = Code(open_flag.code), WhatFollowed(read_at=reading.taken_at, raised=codes)
         own = corrects and open_flag.since == reading.taken_at and RULES[code].clears is Clears.NEXT_READING
         if (own and code not in codes) or cleared(code, open_flag.since, later, d.now):
-            d.do(Lower(open_flag.code, open_flag.measure))
+            ended = Ended.CORRECTED if own and code not in codes else Ended.READING
+            after = figures_of(measure, reading)
+            d.do(Lower(open_flag.code, open_flag.measure, ended, after))
+            if RULES[code].severity is Severity.URGENT:
+                _tell_repeat(d, open_flag, after, settled=True, slip=ended is Ended.CORRECTED)
+        elif code in codes and code in REPEATS and open_flag.since < reading.taken_at and not corrects:
+            _tell_repeat(d, open_flag, figures_of(measure, reading), settled=False)
+
+
+def figures_of(measure: Measure, reading: Reading) -> Evidence:
+    """What a reading says, by the names the table of flags has for it."""
+    if reading.second is not None and measure.series:
+        return (("systolic", reading.value), ("diastolic", reading.second))
+    return (("rate" if measure.unit is Unit.BEATS_PER_MINUTE else "value", reading.value),)
+
+
+def _tell_repeat(d: ClientStep, alarmed: OpenFlag, after: Evidence, *, settled: bool, slip: bool = False) -> None:
+    """The coach who was alarmed hears what the repeat was."""
+    said = RepeatTaken(d.facts.client_id, d.facts.name, alarmed.code, alarmed.measure, after, settled, slip)
+    d.do(NotifyCoach(said, urgent=not settled))
 
 
 def _wants_loss(d: ClientStep) -> bool:

@@ -21,9 +21,11 @@ from core.dialogue.client.effects import (
     CancelTimer,
     ChangeClient,
     Lower,
+    NotifyCoach,
     Raise,
     SetTimer,
 )
+from core.dialogue.client.messages_to_coach import SignAnswered
 from core.dialogue.client.readings import by_key, raise_flags
 from core.dialogue.client.states import Alarm, AlarmAsked, Awaiting, Consenting, Enrolling, Gate, Repeating
 from core.dialogue.client.step import ClientStep
@@ -35,7 +37,7 @@ from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
 from core.references.helplines import Topic, helpline
-from core.watching.flags import Code, Flag, flag
+from core.watching.flags import Code, Ended, Flag, flag
 
 REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time is the requested repeat
 
@@ -47,9 +49,14 @@ MORNING = time(9)  # ours, when an alarm is followed up
 SOONEST = timedelta(hours=6)  # ours: somebody who wrote at five in the morning is asked on the same day
 STANDS_FOR = timedelta(hours=48)  # ours: how long "better" is taken to be about the alarm
 UNANSWERED_AFTER = timedelta(minutes=15)  # ours: after this the coach is told that the question is unanswered
-ANSWERED = (CancelTimer(SIGN_UNANSWERED), Lower(Code.SIGN_UNANSWERED))  # effects, once the question is answered
 GRAVITY = (Level.TALK, Level.STOP_REST, Level.SAME_DAY, Level.EMERGENCY)
 A_CONDITION = frozenset({"chest_pain", "stroke_signs", "palpitations"})  # long ago, these speak for asking a doctor
+
+
+def answered(answer: str) -> tuple[CancelTimer, Lower]:
+    """Effects, once the question is answered. answer: the data of one of ALARM_ANSWERS."""
+    lower = Lower(Code.SIGN_UNANSWERED, ended=Ended.ANSWER, after=(("answer", answer),))
+    return CancelTimer(SIGN_UNANSWERED), lower
 
 
 def alarmed(d: ClientStep, alarm: Sighting) -> None:
@@ -111,7 +118,7 @@ def _say_advice(d: ClientStep, sign: str, urgency: Level) -> None:
 
 def _alarm_raised(d: ClientStep, alarm: Alarm, said: Later | None) -> None:
     """Notify the coach, and follow it up the next morning; once, whatever comes of that."""
-    d.do(*ANSWERED, Raise(_flag_of(d, alarm, said)))
+    d.do(*answered("nearby" if alarm.nearby else "me"), Raise(_flag_of(d, alarm, said)))
     if said is None:
         d.become(alarm=alarm)
         if alarm.sign != "eating_worry":
@@ -254,12 +261,15 @@ def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
             act_nearby(d, asking.sign, level)
         case "over":
             over = flag(Code.RED_FLAG_WORDS, d.now, level=level.value, sign=asking.sign, about="over")
-            d.do(*ANSWERED, Raise(over))
+            d.do(*answered("over"), Raise(over))
             d.say(m.AlarmOver(asking.sign, d.emergency_number))
             d.say_coach_told()
             call_off_tests(d)
         case "none" | "no":
-            d.do(*ANSWERED)
+            d.do(*answered("none"))
+            if any(f.code == Code.SIGN_UNANSWERED for f in d.facts.flags):  # the coach was told that it stood
+                said = SignAnswered(d.facts.client_id, d.facts.name, asking.sign)
+                d.do(NotifyCoach(said))
             d.say(m.StoodDown())
             _back_to(d, asking)
         case _:
@@ -290,15 +300,15 @@ def ask_signs(d: ClientStep) -> None:
     d.say(m.GateSigns(), (Choice("signs_none", "gate:none"), Choice("signs_some", "gate:some")))
 
 
-def _stopped(d: ClientStep, *row: Choice) -> None:
-    d.say(m.GateStopped(d.emergency_number, d.facts.told), *((row,) if row else ()))
+def _stopped(d: ClientStep, sign: str, *row: Choice) -> None:
+    d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign=sign)))
+    d.say(m.GateStopped(d.emergency_number, d.facts.told, d.told_at()), *((row,) if row else ()))
 
 
 def gate_answered(d: ClientStep, asking: Gate, fine: bool) -> None:
     """Both answers must be fine; else no test today, plain advice, and the coach is notified."""
     if not fine:
-        _stopped(d)
-        d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_signs" if asking.signs else "gate_unwell")))
+        _stopped(d, "gate_signs" if asking.signs else "gate_unwell")
         call_off_tests(d)
         check_in.ask_next(d, quietly=True)
     elif asking.signs:
@@ -439,8 +449,7 @@ def _again(measure: Measure) -> Choice:
 
 def unwell(d: ClientStep) -> None:
     """ "I do not feel well": no test today, ask about danger signs, and postpone the rest."""
-    _stopped(d, Choice("word_to_coach", "word", d.facts.coach_name))
-    d.do(Raise(flag(Code.SYMPTOM_REPORTED, d.now, sign="gate_unwell")))
+    _stopped(d, "gate_unwell", Choice("word_to_coach", "word", d.facts.coach_name))
     call_off_tests(d)
 
 

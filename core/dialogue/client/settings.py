@@ -7,13 +7,13 @@ from datetime import date, time, timedelta
 
 from core import schedule
 from core.care import NumberVisibility
-from core.dialogue.client import check_in, coach_thread, enrolment, pausing
+from core.dialogue.client import check_in, coach_thread, enrolment, health, pausing
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import HOME, CancelTimer, ChangeClient, SetTimer
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
-from core.dialogue.kit.messages import AskLanguage, LanguageChanged, WhichPlace
+from core.dialogue.kit.messages import AskLanguage, LanguageChanged
 from core.dialogue.kit.step import rows_of
 from core.language import LANGUAGES, plain
 from core.language.intents import weekday_and_time, when
@@ -99,7 +99,7 @@ def set_zone(d: ClientStep, text: str, until: date | None = None) -> None:
     if len(found) != 1:
         if not isinstance(d.asking, Setting):
             d.ask(Setting("zone", "", d.asking))
-        d.say(WhichPlace(found[:6]), *rows_of(*(Choice("place", f"zone:{z}"[:64], z) for z in found[:6])))
+        health.which_place(d, found)
         return
     home = d.state.home or (d.facts.slot.zone_name if d.facts.slot else "")
     d.do(CancelTimer(HOME))

@@ -51,12 +51,26 @@ class Confirming:
 
 @dataclass(frozen=True, slots=True)
 class AskingConditions:
-    """The reading is stored; were conditions the same? picking: choosing what differed."""
+    """The reading is stored; were conditions the same? picking: choosing what differed.  then: keys of the readings
+    given along with it, which are asked about next."""
 
     measure: str
     key: str
     picking: bool = False
     differs: tuple[str, ...] = ()
+    then: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ChoosingDay:
+    """A correction that may mean the answers of several days. keys: those readings, newest first. meant: the new value.
+    as_typed, at: the message with it."""
+
+    measure: str
+    meant: Understood
+    keys: tuple[str, ...]
+    as_typed: str
+    at: datetime
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +137,8 @@ class Repeating:
 @dataclass(frozen=True, slots=True)
 class Setting:
     """A setting or message is being entered. what: "slot", "zone", "language", "units", "pause", "snooze", "word",
-    "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort".
+    "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort",
+    "fact" (asked whether to note it; detail: kind, value, stance).
     detail: chosen so far. back: the question open before, to return to afterwards."""
 
     what: str
@@ -137,6 +152,7 @@ Asking = (
     | Awaiting
     | Confirming
     | AskingConditions
+    | ChoosingDay
     | Gate
     | AlarmAsked
     | Counting
@@ -158,6 +174,15 @@ class Written:
     measure: str
     question: int = 0
     day: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FactsNoted:
+    """Health facts noted last. mark: names them in a button.  before: the fields that changed, as they were."""
+
+    mark: int
+    at: datetime
+    before: tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,8 +209,10 @@ class State:
     weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
-    alarm: the one that stands.  offered: words of the client that a button passes on to the coach.
-    cautioned: cautions already given, each once.  home: the zone to go back to after a stay elsewhere, or "".
+    alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
+    that were asked for at a check-in and not given, with how often.  offered: words of the client that a
+    button passes on to the coach.  cautioned: cautions already given, each once.  home: the zone to go back to after a
+    stay elsewhere, or "".
     """
 
     asking: Asking | None = None
@@ -204,6 +231,8 @@ class State:
     corrected: int = 0
     early_withdrawn: tuple[datetime, ...] = ()
     alarm: Alarm | None = None
+    facts_noted: FactsNoted | None = None
+    owed: tuple[tuple[str, int], ...] = ()
     offered: str = ""
     cautioned: tuple[str, ...] = ()
     home: str = ""
@@ -218,7 +247,7 @@ def _asks_the_same(one: Asking | None, other: Asking | None) -> bool:
     if isinstance(one, Awaiting) and isinstance(other, Awaiting):
         return one.measure == other.measure and replace(one, tries=other.tries) == other
     if isinstance(one, AskingConditions) and isinstance(other, AskingConditions):
-        return replace(one, differs=other.differs) == other
+        return replace(one, differs=other.differs, then=other.then) == other
     if isinstance(one, Setting | AlarmAsked) and isinstance(other, Setting | AlarmAsked):
         return _asks_the_same(one.back, other.back) and replace(one, back=other.back) == other
     return one == other

@@ -8,7 +8,7 @@ from typing import Any
 
 from core import schedule
 from core.care import NumberVisibility
-from core.dialogue.client.effects import Effect
+from core.dialogue.client.effects import Effect, Raise
 from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.messages import CoachNotReached, CoachTold
 from core.dialogue.client.states import Asking, State, same_question
@@ -18,6 +18,8 @@ from core.measures.weight import WEIGHT
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
 from core.references.emergency_numbers import emergency_number
+from core.watching.digest import when_to_tell
+from core.watching.flags import Flag, Severity
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +47,28 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
         return known.number if known is not None else ""
 
     def say_coach_told(self) -> None:
-        """Say that the coach has been told, but only if messages to them arrive."""
+        """Say that the coach has been told, or when they will be; but only if messages to them arrive."""
         if self.facts.told:
-            self.say(CoachTold(self.facts.told))
+            self.say(CoachTold(self.facts.told, self.told_at()))
         else:
             self.say(CoachNotReached(self.facts.coach_name))
+
+    def told_at(self) -> datetime | None:
+        """The client's local time at which the coach hears of the urgent flags of this step; None for at once."""
+        flags = [x.flag for x in self.effects if isinstance(x, Raise) and x.flag.severity is Severity.URGENT]
+        return self._at_night(min(map(self._told_of, flags), default=self.now))
+
+    def _told_of(self, flag: Flag) -> datetime:
+        zone = self.facts.coach_nights
+        return self.now if zone is None else when_to_tell(flag, self.now, zone, quiet_nights=True)
+
+    def words_arrive(self) -> datetime | None:
+        """The client's local time at which words for the coach arrive; None for at once."""
+        zone = self.facts.coach_nights
+        return self._at_night(self.now if zone is None else schedule.daytime(self.now, zone))
+
+    def _at_night(self, at: datetime) -> datetime | None:
+        return self.facts.local(at) if at > self.now else None
 
     def unit(self, measure: Measure) -> Unit:
         """This client's preferred unit for a measure."""

@@ -27,10 +27,12 @@ from core.dialogue.client import (
     effects,
     enrolment,
     everyday,
+    health,
     help_and_menu,
     home_bp_week,
     intents,
     leaving,
+    open_question,
     pausing,
     progress_and_goals,
     safety,
@@ -39,13 +41,15 @@ from core.dialogue.client import (
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS, Stage
-from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn
+from core.dialogue.client.effects import ChangeClient, DropDelayed, PassOn, Raise
 from core.dialogue.client.facts import ClientFacts, StrangerFacts
+from core.dialogue.client.open_question import put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
     AskingConditions,
     Awaiting,
+    ChoosingDay,
     Confirming,
     Consenting,
     Counting,
@@ -80,7 +84,9 @@ from core.language.questions import looks_like_a_question
 from core.measures import MEASURES
 from core.measures.measure import Misunderstood, Understood, Why
 from core.understanding.answers_in_text import correction
+from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
+from core.watching.flags import worded
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
@@ -115,7 +121,15 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
     if isinstance(event, FROM_PEOPLE) and not any(isinstance(x, Say | Erase) for x in d.effects):
         help_and_menu.not_sure(d)  # every message and press gets an answer
     _call_off(d, state)
+    if isinstance(event, Text | Command):
+        _in_own_words(d, event.text if isinstance(event, Text) else event.argument)
     return d.finish()
+
+
+def _in_own_words(d: ClientStep, text: str) -> None:
+    """What was raised by words says which, so that the coach reads them."""
+    if text.strip():
+        d.effects = [Raise(worded(x.flag, text)) if isinstance(x, Raise) else x for x in d.effects]
 
 
 def _call_off(d: ClientStep, before: State) -> None:
@@ -132,7 +146,7 @@ def _call_off(d: ClientStep, before: State) -> None:
 
 def step_stranger(event: Event, facts: StrangerFacts) -> Outcome:
     """An unknown chat: a valid invitation is accepted, anything else gets the standard reply."""
-    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, language=facts.language), event.at)
+    desk = ClientStep(State(), ClientFacts(0, facts.name, "", False, None, language=facts.language), event.at)
     invitation = facts.invitation
     if isinstance(event, Text | Command):  # a stranger may be in need, too
         alarm = recognise(event.text if isinstance(event, Text) else event.argument, desk.words)
@@ -171,7 +185,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if (data := buttons.typed(d, text)) is not None:
         buttons.act(d, Press(event.at, data, event.ref))
         return
-    if (question := everyday.question(d, text)) is not None:
+    if (question := everyday.question(d, text)) is not None and not health_in(text, d.words).facts:
         if beside := everyday.rest_with_reading(d, question):
             _other_text(d, replace(event, text=beside), beside)
         if not beside or question.question not in everyday.ANSWERED_BY_READING:
@@ -237,6 +251,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             safety.gate_answered(d, asking, well)
         case Confirming() as asking if intent in (Intent.YES, Intent.NO):
             answers.confirmed(d, asking, intent is Intent.YES)
+        case ChoosingDay() as asking if intent in (Intent.NO, Intent.STOP):
+            answers.day_chosen(d, asking, "none")
         case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,
@@ -253,7 +269,7 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case Setting(what="early_reason") as asking if intent not in (None, *TALK) or _holds_a_reading(d, text):
             d.ask(asking.back)
             return False
-        case Setting() as asking if intent in (Intent.STOP, Intent.NO) and asking.what not in SURE:
+        case Setting() as asking if intent in (Intent.STOP, Intent.NO) and asking.what not in (*SURE, health.ASK):
             d.say(KeptAsItWas())
             check_in.close_setting(d)
         case Setting(what="forget" | "leave" as what) if intent is Intent.YES:
@@ -271,6 +287,9 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             corrections.undo_answered(d, asking, intent is Intent.YES)
         case Setting(what="coach_change") if intent in (Intent.YES, Intent.NO):
             coach_thread.change_coach(d, intent is Intent.YES)
+        case Setting(what=health.ASK) as asking if intent in (Intent.YES, Intent.NO):
+            health.answered(d, asking, intent is Intent.YES)
+            put_again(d)
         case Setting() as asking if progress_and_goals.goal_typed(d, asking, text) or settings.typed_setting(
             d, asking, text
         ):
@@ -294,6 +313,9 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     rest = correction(text, d.words)
     if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
         (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
+        return
+    said = health_in(text, d.words)
+    if said.facts and _of_health(d, event, text, said):
         return
     asked = buttons.asked_measure(d)
     intent = intent_of(text, d.words)
@@ -322,16 +344,45 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
-    elif (
-        given and isinstance(given[0].heard, Misunderstood) and (asked is not None or given[0].heard.guess is not None)
-    ):
+    elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
     elif asked is None and answers.ask_which(d, text):
         pass
     elif _denies_a_sign(d, text):
         _denied_unprompted(d)
-    elif not everyday.about_the_week(d, text) and not everyday.hand_on(d, text):
+    elif everyday.about_the_week(d, text) or everyday.hand_on(d, text):
+        pass
+    elif d.asking is None or isinstance(d.asking, Awaiting):
         help_and_menu.not_sure(d)
+    else:
+        d.say(m.NotRead())
+        open_question.put_again(d)
+
+
+def _asks_back(d: ClientStep, heard: Misunderstood) -> bool:
+    """Whether to ask back about a measure: it is asked for, or there is a likely meaning to offer."""
+    if heard.guess is not None:
+        return True
+    return isinstance(d.asking, Awaiting) or (d.asking is None and bool(heard.either))
+
+
+def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
+    """Note what a message says of the client's health; readings in the rest of it are taken as usual."""
+    noted = health.heard(d, said.facts)
+    health.settle(d)
+    asked = buttons.asked_measure(d)
+    found = answers.readings_in(d, said.rest, asked) if said.rest else ()
+    given = tuple(a for a in found if isinstance(a.heard, Understood))
+    if given:
+        answers.take_answers(d, event, given, asked)
+    asks = health.ask_first(d, said.facts)
+    if not (noted or given or asks):
+        return False
+    if _coach_wrote_recently(d):
+        coach_thread.pass_on(d, text, reply=True)
+    if noted and not given and not asks:
+        put_again(d)
+    return True
 
 
 def _where(d: ClientStep, text: str, intent: Intent | None) -> str:
@@ -407,6 +458,8 @@ def _timer_fired(d: ClientStep, event: TimerFired) -> None:
             home_bp_week.week_over(d, event.at)
         case effects.SIGN_UNANSWERED:
             safety.still_unanswered(d)
+        case effects.TURNED_AWAY:
+            enrolment.turned_away_for_long(d)
         case effects.NEXT_MORNING:
             safety.ask_how_it_is(d, event.late_by)
         case effects.HOME:

@@ -18,7 +18,7 @@ from core.dialogue.kit.commands import Argument, Who
 from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
-from core.dialogue.organiser import cohorts
+from core.dialogue.organiser import cohorts, open_question
 from core.dialogue.staff import caseload, digest, plan, settings
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
@@ -39,6 +39,7 @@ from core.dialogue.staff.states import (
     ChangingOwn,
     ChangingSlot,
     ChoosingClient,
+    DealingWith,
     Inviting,
     NamingTemplate,
     NotingOn,
@@ -63,7 +64,7 @@ def needs(state: StaffState, event: Event) -> tuple[Need, ...]:
         case Command(name=name, argument=argument):
             return _needs_of_command(name, argument)
         case Press(data=data):
-            return _needs_of_press(*_verb(data))
+            return _needs_of_press(state, data)
         case Text(text=text):
             return _needs_of_text(state, text)
         case _:
@@ -75,16 +76,25 @@ def _needs_of_command(name: str, argument: str) -> tuple[Need, ...]:
     return () if row is None else row.needs(argument)
 
 
-def _needs_of_press(verb: str, value: str) -> tuple[Need, ...]:
+def _needs_of_press(state: StaffState, data: str) -> tuple[Need, ...]:
+    verb, value = _verb(data)
     button = STAFF_BUTTONS.get(verb)
-    return () if button is None else button.needs(value)
+    needed = () if button is None else button.needs(value)
+    if button is None or _is_over(button, value, data, state):
+        needed = (*needed, *open_question.needs(state.asking))
+    return tuple(dict.fromkeys(needed))
+
+
+def _is_over(button: StaffButton, value: str, data: str, state: StaffState) -> bool:
+    """Whether this is a choice, and its question is no longer open."""
+    return button.is_choice(value) and undrawn(data)[1] != state.question
 
 
 def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
     match state.asking:
         case PlanningCohort() | SureOfCohort():
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
-        case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
+        case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case AskingSure(what="forget"):
             return (Caseload(), Templates())
@@ -155,18 +165,19 @@ def _press(d: StaffStep, data: str) -> None:
     verb, value = _verb(data)
     button = STAFF_BUTTONS.get(verb)
     if button is None:
-        d.say(OldButton(""), *settings.menu(d))
+        d.say(OldButton(""), *(settings.menu(d) if d.asking is None else ()))
+        open_question.put_again(d)
     elif _may(d, button.who):
-        if button.is_choice(value):
-            if undrawn(data)[1] != d.state.question:
-                _stands(d, button, value)
-                return
-            d.used_up = True
+        if _is_over(button, value, data, d.state):
+            _stands(d, button, value)
+            return
+        d.used_up = button.is_choice(value)
         button.act(d, value)
 
 
 def _stands(d: StaffStep, button: StaffButton, value: str) -> None:
-    """This button's question is over: nothing changes, and what it was about is shown as it stands."""
+    """This button's question is over: nothing changes. What it was about is shown as it stands, then the open question
+    again."""
     number = value.rpartition(":")[2] if button.verb == "sure" else value.partition(":")[0]
     d.say(OldButton(""))
     if button.about is About.CLIENT:
@@ -174,8 +185,9 @@ def _stands(d: StaffStep, button: StaffButton, value: str) -> None:
             plan.say_plan(d, card)
     elif button.about is About.COHORT and any(str(c.cohort_id) == number for c in d.facts.cohorts):
         cohorts.opened(d, number)
-    else:
+    elif d.asking is None:
         d.say(sm.StaffHelp(d.coach, d.organiser), *settings.menu(d))
+    open_question.put_again(d)
 
 
 # --- text -------------------------------------------------------------------------------------------------------
@@ -230,6 +242,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             caseload.words_typed(d, asking, text)
         case NotingOn():
             caseload.note_typed(d, asking, text)
+        case DealingWith():
+            caseload.done_typed(d, asking, text)
         case NamingTemplate():
             plan.template_named(d, asking, text)
         case Inviting() if _typed_command(text) is None:

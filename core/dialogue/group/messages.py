@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from core.watching.cohort import Closing, CohortWeek
+from core.watching.cohort import Closing, CohortWeek, Sum
 
 # --- members ----------------------------------------------------------------------------------------------------
 
@@ -74,6 +74,13 @@ class TakenOutOfCohort:
 
 
 @dataclass(frozen=True, slots=True)
+class NotInCohort:
+    """Their coach would rather not have them in it; nothing else changes."""
+
+    cohort: str
+
+
+@dataclass(frozen=True, slots=True)
 class CohortOff:
     """It will not take place."""
 
@@ -124,12 +131,12 @@ class GroupStarts:
 
 @dataclass(frozen=True, slots=True)
 class GroupWeek:
-    """Pooled figures of one check-in, of `weeks`. together: total published so far, or None."""
+    """Pooled figures of one check-in, of `weeks`, as a group may hear them. together: the total so far, or None."""
 
     week: CohortWeek
     weeks: int
     counts: str
-    together: int | None
+    together: Sum | None
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import timedelta
 from typing import Any, TypeVar
 
@@ -57,7 +57,7 @@ def _numbered(effect: Any, question: int) -> Any:
     if not isinstance(effect, Say) or not effect.choices:
         return effect
     rows = tuple([tuple([Choice(c.label, c.data, c.argument, question) for c in row]) for row in effect.choices])
-    return replace(effect, choices=rows)
+    return Say(effect.message, rows, effect.occasion, effect.after, effect.said, effect.lasting)
 
 
 Rows = tuple[tuple[Choice, ...], ...]

@@ -30,7 +30,8 @@ from core.language import plain
 from core.language.days import when
 from core.language.intents import weekday_and_time
 from core.understanding.answers_in_text import whole_numbers
-from core.watching.cohort import LONGEST, SHORTEST, Counted, Terms
+from core.watching.cohort import LONGEST, MOST_BY_ONE_LINK, MOST_EVER, SHORTEST, Counted, Terms
+from core.watching.disclosure import LEAST_PEOPLE
 
 LONGEST_NAME = 48  # characters: it is shown in buttons and pictures
 WEEKS = (4, 6, 8, 12)
@@ -38,6 +39,7 @@ HOURS = ("07:30", "08:00", "12:00", "17:00", "18:00", "19:00")
 AHEAD = timedelta(days=183)  # how far ahead a start may be
 PAGE = 8
 MOST_COACHES = 8
+LIMITS = (10, 20, MOST_BY_ONE_LINK, 50, 100)
 
 
 # --- the list and a page ----------------------------------------------------------------------------------------
@@ -105,6 +107,7 @@ def show(d: StaffStep, c: CohortFact) -> None:
             sum(m.left is not None for m in c.members),
             c.grouped,
             c.weeks,
+            c.people,
         ),
         *page_rows(c),
     )
@@ -132,8 +135,7 @@ def closing_rows(cohort_id: int) -> Rows:
 
 
 def begin(d: StaffStep, value: str) -> None:
-    d.ask(PlanningCohort("name"))
-    d.say(om.AskCohortName(not d.facts.cohorts), _keep())
+    _ask(d, PlanningCohort("name"))
 
 
 def _keep() -> tuple[Choice, ...]:
@@ -155,6 +157,9 @@ def typed(d: StaffStep, asking: PlanningCohort, text: str) -> None:
         case "counts":
             said = {plain(d.facts.label(f"counts:{c.value}", "")): c for c in Counted}
             _counts(d, asking, said.get(plain(text)))
+        case "most":
+            numbers = whole_numbers(text, d.words)
+            _most(d, asking, numbers[0] if len(numbers) == 1 else 0)
         case _:
             said_coach = next((n for n, (_, name) in enumerate(_coaches(d)) if plain(name) == plain(text)), None)
             _coach(d, asking, "" if said_coach is None else str(said_coach))
@@ -175,6 +180,8 @@ def answered(question: str) -> Handler:
                 _weeks(d, asking, int(value) if value.isdecimal() and len(value) < 4 else 0)
             case "time":
                 _time(d, asking, None, time.fromisoformat(value) if value in HOURS else None)
+            case "most":
+                _most(d, asking, int(value) if value.isdecimal() and len(value) < 5 else 0)
             case "counts":
                 _counts(d, asking, Counted(value) if value in {c.value for c in Counted} else None)
             case _:
@@ -191,7 +198,36 @@ def _iso(value: str) -> date | None:
 
 
 def _named(d: StaffStep, asking: PlanningCohort, name: str) -> None:
-    d.ask(replace(asking, question="start", name=name))
+    _ask(d, replace(asking, question="start", name=name))
+
+
+def _ask(d: StaffStep, asking: PlanningCohort) -> None:
+    """Put the open question."""
+    d.ask(asking)
+    match asking.question:
+        case "name":
+            d.say(om.AskCohortName(not d.facts.cohorts), _keep())
+        case "start":
+            _say_starts(d, asking.name)
+        case "weeks":
+            d.say(om.AskCohortWeeks(), tuple(Choice("in_weeks", f"coweeks:{n}", f"{n}") for n in WEEKS), _keep())
+        case "time":
+            hours = (Choice("hour", f"cotime:{h}", h) for h in HOURS)
+            d.say(om.AskCohortTime(asking.weekday), *rows_of(*hours, width=3), _keep())
+        case "counts":
+            choices = (Choice(f"counts:{c.value}", f"cocounts:{c.value}") for c in Counted)
+            d.say(om.AskCohortCounts(), *rows_of(*choices, width=1), _keep())
+        case _:
+            coaches = (Choice("coach_named", f"cocoach:{n}", name) for n, (_, name) in enumerate(_coaches(d)))
+            d.say(om.AskCohortCoach(), *rows_of(*coaches), (Choice("no_newcomers", "cocoach:none"),), _keep())
+
+
+def planning_again(d: StaffStep, asking: PlanningCohort) -> None:
+    """Repeat the open question about a new cohort."""
+    _ask(d, asking)
+
+
+def _say_starts(d: StaffStep, name: str) -> None:
     monday = d.today + timedelta(days=7 - d.today.weekday())
     days = (monday, monday + timedelta(days=7), monday + timedelta(days=14))
     d.say(
@@ -203,17 +239,14 @@ def _starts(d: StaffStep, asking: PlanningCohort, day: date | None) -> None:
     if day is None or not d.today <= day <= d.today + AHEAD:
         d.say(om.CohortUnclear("start"), _keep())
         return
-    d.ask(replace(asking, question="weeks", starts=day, weekday=day.weekday()))
-    d.say(om.AskCohortWeeks(), tuple(Choice("in_weeks", f"coweeks:{n}", f"{n}") for n in WEEKS), _keep())
+    _ask(d, replace(asking, question="weeks", starts=day, weekday=day.weekday()))
 
 
 def _weeks(d: StaffStep, asking: PlanningCohort, weeks: int) -> None:
     if not SHORTEST <= weeks <= LONGEST:
         d.say(om.CohortUnclear("weeks"), _keep())
         return
-    d.ask(replace(asking, question="time", weeks=weeks))
-    hours = (Choice("hour", f"cotime:{h}", h) for h in HOURS)
-    d.say(om.AskCohortTime(asking.weekday), *rows_of(*hours, width=3), _keep())
+    _ask(d, replace(asking, question="time", weeks=weeks))
 
 
 def _time(d: StaffStep, asking: PlanningCohort, weekday: int | None, at: time | None) -> None:
@@ -222,22 +255,27 @@ def _time(d: StaffStep, asking: PlanningCohort, weekday: int | None, at: time | 
         d.ask(replace(asking, weekday=weekday))
         d.say(om.CohortUnclear("time"), _keep())
         return
-    d.ask(replace(asking, question="counts", weekday=weekday, at=at.isoformat("minutes")))
-    choices = (Choice(f"counts:{c.value}", f"cocounts:{c.value}") for c in Counted)
-    d.say(om.AskCohortCounts(), *rows_of(*choices, width=1), _keep())
+    _ask(d, replace(asking, question="counts", weekday=weekday, at=at.isoformat("minutes")))
 
 
 def _counts(d: StaffStep, asking: PlanningCohort, counts: Counted | None) -> None:
     if counts is None:
         d.say(om.CohortUnclear("counts"), _keep())
         return
-    asking = replace(asking, question="coach", counts=counts.value)
+    d.ask(replace(asking, question="most", counts=counts.value))
+    choices = (Choice("up_to", f"comost:{n}", f"{n}") for n in LIMITS)
+    d.say(om.AskCohortMost(), *rows_of(*choices, width=3), _keep())
+
+
+def _most(d: StaffStep, asking: PlanningCohort, most: int) -> None:
+    if not LEAST_PEOPLE <= most <= MOST_EVER:
+        d.say(om.CohortUnclear("most"), _keep())
+        return
+    asking = replace(asking, question="coach", most=most)
     if d.coach or not _coaches(d):
         _make(d, asking, d.facts.coach_id)
         return
-    d.ask(asking)
-    choices = (Choice("coach_named", f"cocoach:{n}", name) for n, (_, name) in enumerate(_coaches(d)))
-    d.say(om.AskCohortCoach(), *rows_of(*choices), (Choice("no_newcomers", "cocoach:none"),), _keep())
+    _ask(d, asking)
 
 
 def _coaches(d: StaffStep) -> tuple[tuple[int, str], ...]:
@@ -260,7 +298,7 @@ def _make(d: StaffStep, asking: PlanningCohort, coach_id: int | None) -> None:
     slot = Slot(asking.weekday, time.fromisoformat(asking.at), d.facts.zone_name)
     terms = Terms(asking.starts, asking.weeks, slot, Counted(asking.counts))
     d.say(om.CohortMade(asking.name, terms.first, terms.last, terms.weeks, slot.weekday, slot.at, terms.counts.value))
-    d.do(StartCohort(asking.name, asking.starts, asking.weeks, slot, asking.counts, coach_id))
+    d.do(StartCohort(asking.name, asking.starts, asking.weeks, slot, asking.counts, asking.most, coach_id))
 
 
 # --- links ------------------------------------------------------------------------------------------------------
@@ -315,7 +353,13 @@ def _people(d: StaffStep, c: CohortFact, page: int) -> None:
     turn = [Choice("page_before", f"copeople:{n}:{page - 1}")] if page else []
     turn += [Choice("page_after", f"copeople:{n}:{page + 1}")] if page + 1 < pages else []
     d.say(
-        om.CohortPeople(c.name, tuple((m.name, m.joined, m.left) for m in shown), page, pages),
+        om.CohortPeople(
+            c.name,
+            tuple((m.name, m.joined, m.left) for m in shown),
+            page,
+            pages,
+            tuple(m.name for m in shown if m.waits),
+        ),
         *rows_of(*(Choice("take_out", f"coout:{n}:{m.client_id}", m.name) for m in here), width=1),
         *((tuple(turn),) if turn else ()),
         (_back_to(c),),
@@ -368,6 +412,14 @@ def end(d: StaffStep, value: str) -> None:
         d.ask(SureOfCohort("end", c.cohort_id))
         yes = Choice("cohort_end_yes", f"cosure:end:{c.cohort_id}:0")
         d.say(om.EndCohortSure(c.name, begun(d, c)), (yes, Choice("no_keep", "cancel")))
+
+
+def sure_again(d: StaffStep, asking: SureOfCohort) -> None:
+    """Repeat the open confirmation."""
+    if asking.what == "end":
+        end(d, str(asking.cohort_id))
+    else:
+        take_out(d, f"{asking.cohort_id}:{asking.client_id}")
 
 
 def sure(d: StaffStep, value: str) -> None:

@@ -8,20 +8,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import datetime, timedelta, tzinfo
-from decimal import Decimal
 
 from core import schedule
-from core.care import Plan, Units
+from core.care import Plan
 from core.client import Profile
-from core.dialogue.client.messages import BandSaid, VerdictSaid
+from core.dialogue.client.messages import BandSaid
+from core.dialogue.client.results import preferred_unit, shown, verdict_said
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.messages import CardLine
 from core.judging import chart_data
 from core.judging.assess import Assessment, assess, derive_all
-from core.judging.change import BEYOND_ERROR
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.measure import Measure, MeasureKind, MeasurementError, Score
-from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
 from core.watching.digest import FlagFact, Panel
 from core.watching.flags import Code
@@ -29,25 +27,6 @@ from core.watching.flags import Code
 POINTS = 2  # fewest for drawing a line
 PANELS = 6  # small charts: the platform scales down more until they are unreadable
 YEAR = timedelta(days=366)  # how far back they go
-
-
-def preferred_unit(measure: Measure, units: Units) -> Unit:
-    """Somebody's preferred unit for a measure."""
-    if measure.unit in FACTOR:
-        dimension = FACTOR[measure.unit][0]
-        if dimension is Dimension.MASS and units.mass in measure.units:
-            return units.mass
-        if dimension is Dimension.LENGTH and units.length in measure.units:
-            return units.length
-    return measure.unit
-
-
-def shown(measure: Measure, value: Decimal, units: Units) -> Amount:
-    """A value as this client reads it."""
-    unit = preferred_unit(measure, units)
-    if unit is measure.unit:
-        return Amount(half_up(value, measure.places), unit)
-    return Amount(convert(value, measure.unit, unit), unit)
 
 
 def lines(card: CardFact) -> tuple[CardLine, ...]:
@@ -76,7 +55,7 @@ def _line(measure: Measure, reading: Reading, card: CardFact) -> CardLine:
     on = reading.taken_at.astimezone(card.zone).date()
     band = next((_said(measure, s) for s in found.scores if isinstance(s, Score)), None)
     amount = shown(measure, reading.value, card.units)
-    verdict = _verdict(measure, found, card)
+    verdict = verdict_said(measure, found, card.units, card.zone)
     return CardLine(measure.key, amount, reading.second, on, band, verdict, reading.conditions.words)
 
 
@@ -110,22 +89,6 @@ def _said(measure: Measure, score: Score) -> BandSaid:
     return BandSaid(measure.key, score.band, score.source.key, score.notes[:1])
 
 
-def _verdict(measure: Measure, found: Assessment, card: CardFact) -> VerdictSaid | None:
-    verdict = found.verdict
-    if verdict is None:
-        return None
-    beyond = verdict.kind in BEYOND_ERROR and verdict.difference is not None
-    return VerdictSaid(
-        measure.key,
-        verdict.kind.value,
-        verdict.certainty,
-        shown(measure, verdict.difference, card.units) if beyond and verdict.difference is not None else None,
-        None if verdict.mdc95 is None else shown(measure, verdict.mdc95, card.units),
-        None if verdict.baseline_at is None else verdict.baseline_at.astimezone(card.zone).date(),
-        verdict.reaches_important,
-    )
-
-
 # --- the sheet --------------------------------------------------------------------------------------------------
 
 
@@ -152,13 +115,15 @@ def _panel(card: CardFact, flag: FlagFact, measure: Measure, since: datetime | N
     )
     if len(readings) < POINTS:
         return None
+    return Panel(card.name, flag.code, _picture(card, measure, readings), flag, card.units)
+
+
+def _picture(
+    card: CardFact, measure: Measure, readings: tuple[Reading, ...]
+) -> chart_data.TrendChart | chart_data.RatingLine | chart_data.PressureWeekChart:
     if measure.kind is MeasureKind.RATING:
-        return Panel(card.name, flag.code, chart_data.rating_line(measure, readings, card.zone, card.plan.own_question))
+        return chart_data.rating_line(measure, readings, card.zone, card.plan.own_question)
     if measure.series:
-        return Panel(card.name, flag.code, chart_data.pressure_week(readings, card.zone, card.profile))
+        return chart_data.pressure_week(readings, card.zone, card.profile)
     unit = preferred_unit(measure, card.units)
-    return Panel(
-        card.name,
-        flag.code,
-        chart_data.trend(measure, readings, card.profile, card.zone, unit, card.plan.baseline_since),
-    )
+    return chart_data.trend(measure, readings, card.profile, card.zone, unit, card.plan.baseline_since)

@@ -2,20 +2,28 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import datetime, timedelta
+
 from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
-from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
+from core.dialogue.staff import pages
+from core.dialogue.staff.effects import AnswerCohort, ClearFlags, MarkSeen, SaveNote, WriteTo
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import addressed, distinct_names
-from core.dialogue.staff.states import ChoosingClient, NotingOn, WritingTo
-from core.dialogue.staff.step import StaffStep, about
+from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn, WritingTo
+from core.dialogue.staff.step import Handler, StaffStep, about, stamp, stamped
 from core.watching.digest import CaseRow, by_need
+from core.watching.flags import Done, Severity
 
 PAGE = 8
 LONGEST_WORDS = 3000  # characters; fits in one message with its heading
 LONGEST_NOTE = 1000
+LONGEST_DONE = 200  # of one line about what was done
+USUAL = (Done.RANG, Done.WROTE, Done.MET, Done.REFERRED, Done.NOTHING)
 THREAD = 10  # messages of a thread that are shown
 SHOWN_NAMES = 12  # most clients listed when a name is ambiguous
 
@@ -81,7 +89,7 @@ def choose_client(d: StaffStep, words: str, what: str) -> None:
 
 def which(d: StaffStep, what: str, words: str) -> None:
     d.ask(ChoosingClient(what, words))
-    rows = d.client_choices({"write": "pick", "plan": "plan"}.get(what, "card"))[:SHOWN_NAMES]
+    rows = d.client_choices({"write": "pick", "plan": "plan", "page": "page"}.get(what, "card"))[:SHOWN_NAMES]
     d.say(sm.WhichClient(tuple(c.name for c in d.facts.cards)[:SHOWN_NAMES]), *rows)
 
 
@@ -92,6 +100,8 @@ def chosen(d: StaffStep, what: str, card: CardFact, words: str) -> None:
         case "write":
             d.ask(WritingTo(card.client_id))
             d.say(sm.AskWords(card.name), (Choice("no_keep", "cancel"),))
+        case "page":
+            pages.one(d, card)
         case _:
             show(d, card)
 
@@ -104,6 +114,23 @@ def client(d: StaffStep, argument: str) -> None:
         page(d, "name", 0)
 
 
+def to_print(d: StaffStep, argument: str) -> None:
+    """/page, and /page NAME"""
+    if argument.strip():
+        choose_client(d, argument, "page")
+    else:
+        pages.everybody(d)
+
+
+def page_pressed(d: StaffStep, value: str) -> None:
+    """ "17", or nobody for everybody."""
+    if not value:
+        pages.everybody(d)
+    elif (card := _of(d, value)) is not None:
+        d.ask(None)
+        pages.one(d, card)
+
+
 # --- the card ---------------------------------------------------------------------------------------------------
 
 
@@ -114,35 +141,24 @@ def open_card(d: StaffStep, value: str) -> None:
 
 
 def show(d: StaffStep, card: CardFact) -> None:
-    d.say(card_message(d, card), *_card_choices(card))
+    d.say(card_message(d, card), *_card_choices(card, d.now))
 
 
 def card_message(d: StaffStep, card: CardFact) -> sm.CardSaid:
-    return sm.CardSaid(
-        name=card.name,
-        status=card.status,
-        age=card.profile.age_on(d.today),
-        cautions=tuple(sorted(c.value for c in card.profile.cautions)),
-        slot=card.slot,
-        measures=card.plan.measures,
-        directed=card.plan.directed_weighing,
-        numbers=card.plan.numbers.value,
-        answered=card.answered,
-        paused_until=card.paused_until,
-        reachable=card.reachable,
-        lines=cards.lines(card),
-        flags=card.flags,
-        note=card.note,
-    )
+    return replace(pages.card_said(d, card), lines=cards.lines(card))
 
 
-def _card_choices(card: CardFact) -> Rows:
+def _card_choices(card: CardFact, now: datetime) -> Rows:
     n = card.client_id
-    flags = ((Choice("dealt_with", f"clear:{n}:{max(f.id for f in card.flags)}"),),) if card.flags else ()
+    last = max((f.id for f in card.flags), default=0)
+    flags = ((Choice("dealt_with", f"clear:{n}:{last}:{stamp(now)}"),),) if card.flags else ()
+    past = ((Choice("history", f"past:{n}"),),) if card.past else ()
     return (
         (Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")),
         (Choice("plan", f"plan:{n}"), Choice("note", f"note:{n}")),
+        (Choice("as_page", f"page:{n}"),),
         *flags,
+        *past,
         (Choice("hand_over", f"hand:{n}"), Choice("end_care", f"end:{n}")),
     )
 
@@ -153,23 +169,102 @@ def thread(d: StaffStep, value: str) -> None:
         d.say(sm.ThreadSaid(card.name, words), *about(card.client_id))
 
 
+def history(d: StaffStep, value: str) -> None:
+    """What was flagged and is over: what followed, who dealt with it and how."""
+    if (card := _of(d, value)) is not None:
+        d.say(sm.HistorySaid(card.name, card.past, card.units), *about(card.client_id))
+
+
 def dealt_with(d: StaffStep, value: str) -> None:
-    """Clear the flags that were on the card; any raised since then stay."""
-    number, _, last = value.partition(":")
+    """Ask what was done about the flags that were on the card; any raised or risen again since then stay open."""
+    number, _, rest = value.partition(":")
+    last, _, at = rest.partition(":")
     card = _of(d, number)
     if card is None:
         return
-    ids = tuple(f.id for f in card.flags if last.isdecimal() and f.id <= int(last))
+    until = stamped(at)
+    meant = tuple(
+        f
+        for f in card.flags
+        if last.isdecimal() and f.id <= int(last) and (until is None or f.newest < until + timedelta(seconds=1))
+    )
+    if not meant:
+        show(d, card)
+        return
+    urgent = any(f.severity == Severity.URGENT for f in meant)
+    d.ask(DealingWith(card.client_id, tuple(f.id for f in meant), urgent))
+    d.say(sm.AskDone(card.name, meant, card.units), *_done_rows(card.client_id))
+
+
+def done(d: StaffStep, value: str) -> None:
+    """A button for what was done. That nothing was needed is not enough about something urgent: why not?"""
+    number, _, what = value.partition(":")
+    card, asking = _of(d, number), d.asking
+    if card is None:
+        return
+    if not isinstance(asking, DealingWith) or asking.client_id != card.client_id:
+        show(d, card)
+    elif what not in USUAL:
+        d.say(sm.AskDone(card.name, (), card.units), *_done_rows(card.client_id))
+    elif what == Done.NOTHING and asking.urgent:
+        d.ask(replace(asking, reason=True))
+        d.say(sm.AskWhyNothing(card.name), (Choice("no_keep", "cancel"),))
+    else:
+        _close(d, card, asking, Done(what), "")
+
+
+def done_typed(d: StaffStep, asking: DealingWith, text: str) -> None:
+    card = d.card(asking.client_id)
+    if card is None:
+        d.ask(None)
+    else:
+        _close(d, card, asking, Done.NOTHING if asking.reason else Done.OWN, " ".join(text.split())[:LONGEST_DONE])
+
+
+def _close(d: StaffStep, card: CardFact, asking: DealingWith, what: Done, words: str) -> None:
+    d.ask(None)
+    here = {f.id for f in card.flags}
+    ids = tuple(number for number in asking.flag_ids if number in here)
     if ids:
-        d.do(ClearFlags(card.client_id, ids))
-    d.say(sm.FlagsCleared(card.name), *about(card.client_id))
+        d.do(ClearFlags(card.client_id, ids, what.value, words))
+    d.say(sm.FlagsCleared(card.name, what.value, words), *about(card.client_id))
+
+
+def _done_rows(client_id: int) -> Rows:
+    return (
+        *rows_of(*(Choice(f"done_{what.value}", f"done:{client_id}:{what.value}") for what in USUAL)),
+        (Choice("no_keep", "cancel"),),
+    )
 
 
 def mark_flag_seen(d: StaffStep, value: str) -> None:
-    """The button under an urgent flag."""
-    if (card := _of(d, value)) is not None:
-        d.do(MarkSeen(tuple(f.id for f in card.flags)))
+    """The button under an urgent flag: that flag as it was told, and no other of the person."""
+    number, _, rest = value.partition(":")
+    code, _, at = rest.partition(":")
+    if (card := _of(d, number)) is not None:
+        until = stamped(at) or d.now
+        told = tuple(
+            f.id
+            for f in card.flags
+            if (f.code == code if code else f.severity == Severity.URGENT) and f.newest < until + timedelta(seconds=1)
+        )
+        if told:
+            d.do(MarkSeen(told, until))
         d.say(sm.SeenNoted((card.name,)), *about(card.client_id))
+
+
+def into_cohort(*, yes: bool) -> Handler:
+    """The buttons under the question whether a client may be counted in a cohort: "17:3" is client 17 in cohort 3."""
+
+    def act(d: StaffStep, value: str) -> None:
+        number, _, cohort = value.partition(":")
+        card = _of(d, number)
+        if card is not None and cohort.isdecimal() and len(cohort) < 19:
+            d.do(AnswerCohort(card.client_id, int(cohort), yes))
+        elif card is not None:
+            d.say(KeptAsItWas())
+
+    return act
 
 
 # --- writing ----------------------------------------------------------------------------------------------------

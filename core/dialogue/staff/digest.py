@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
-from core.dialogue.staff.effects import MarkSeen
+from core.dialogue.staff import pages
+from core.dialogue.staff.effects import MarkSeen, ToldInDigest
 from core.dialogue.staff.facts import CardFact
-from core.dialogue.staff.step import StaffStep
+from core.dialogue.staff.step import StaffStep, stamp
 from core.watching.digest import Digest, Panel, digest, fitted
 
-OPENED = 4  # the first few entries get a button each
+OPENED = 8  # people with a button under the digest itself
+PEOPLE = 24  # people with a button on each page that follows
+AS_FILE = (Choice("as_pdf", "sheet:pdf"), Choice("as_page", "page"))
 
 
 def due(d: StaffStep, event: Due) -> None:
@@ -25,12 +28,14 @@ def due(d: StaffStep, event: Due) -> None:
 
 
 def _anybody(d: StaffStep) -> bool:
-    return any(r.status in ("active", "paused") for r in d.facts.rows)
+    return any(r.status in ("active", "paused") or r.flags for r in d.facts.rows)
 
 
 def asked(d: StaffStep, argument: str) -> None:
-    """/digest, and /digest pdf"""
-    if argument.strip().casefold() == "pdf":
+    """/digest, /digest pdf and /digest page"""
+    if is_page(argument):
+        pages.everybody(d)
+    elif argument.strip().casefold() == "pdf":
         sheet(d, "pdf")
     elif _anybody(d):
         _say(d, d.today)
@@ -38,46 +43,74 @@ def asked(d: StaffStep, argument: str) -> None:
         d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
 
 
+def is_page(argument: str) -> bool:
+    return argument.strip().casefold() == "page"
+
+
 def _say(d: StaffStep, day: date, occasion: str | None = None) -> None:
     """The text, and a picture of what is new in it; what was already seen is not drawn again."""
     made = made_for(d, day)
-    d.become(digest_day=day, digest_flags=made.shown)
-    d.say(sm.DigestSaid(made), *_choices(made), occasion=occasion)
+    d.become(digest_day=day, digest_flags=made.shown, digest_at=d.now)
+    if occasion is not None and made.shown:
+        d.do(ToldInDigest(made.shown))
+    d.say(sm.DigestSaid(made), *_choices(made, d.now), occasion=occasion)
     if (found := _sheet(d, day, made, new_only=True)) is not None:
-        d.say(found, (Choice("as_pdf", "sheet:pdf"),), occasion=f"{occasion}/sheet" if occasion else None)
+        d.say(found, AS_FILE, occasion=f"{occasion}/sheet" if occasion else None)
 
 
 def made_for(d: StaffStep, day: date) -> Digest:
-    """The digest of a day, cut to one message as rendered for this coach."""
-    return fitted(digest(d.facts.rows, day), d.facts.length)
+    """The digest of a day, cut to one screen as rendered for this coach."""
+    return fitted(_whole(d, day), d.facts.size)
 
 
-def _choices(made: Digest) -> Rows:
-    """Buttons: mark everything shown as seen; cards of the first few; the list."""
-    if not made.entries:
+def _whole(d: StaffStep, day: date) -> Digest:
+    return digest(d.facts.rows, day, now=d.now, invitations=d.facts.waiting)
+
+
+def _choices(made: Digest, now: datetime) -> Rows:
+    """Buttons: mark everything told as seen; the cards of all who are named, page by page; the list."""
+    people = made.named
+    if not people:
         return ((Choice("caseload", "list:need:0"),),)
-    first = list(dict.fromkeys((e.client_id, e.name) for e in made.entries))[:OPENED]
+    total = len(people) + made.left_out
     return (
-        *((((Choice("seen", f"seen:{made.day.isoformat()}"),),)) if _news(made) else ()),
-        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in first)),
+        *(((Choice("seen", f"seen:{stamp(now)}"),),) if made.shown else ()),
+        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in people[:OPENED])),
+        *(((Choice("everybody_named", "people:0", str(total)),),) if total > OPENED else ()),
         (Choice("write", "write"), Choice("caseload", "list:need:0")),
     )
 
 
-def _news(made: Digest) -> bool:
-    return any(not f.seen for e in made.entries for f in e.flags)
+def people(d: StaffStep, value: str) -> None:
+    """A page of buttons for everybody the digest names now, in its order."""
+    everybody = _whole(d, d.today).named
+    pages = max(1, -(-len(everybody) // PEOPLE))
+    page = min(int(value) if value.isdecimal() and len(value) < 9 else 0, pages - 1)
+    turn = []
+    if page > 0:
+        turn.append(Choice("page_before", f"people:{page - 1}"))
+    if page + 1 < pages:
+        turn.append(Choice("page_after", f"people:{page + 1}"))
+    here = everybody[page * PEOPLE : (page + 1) * PEOPLE]
+    d.say(
+        sm.PeopleNamed(len(everybody), page, pages),
+        *rows_of(*(Choice("client", f"card:{client}", name) for client, name in here)),
+        *((tuple(turn),) if turn else ()),
+        (Choice("digest", "digest"), Choice("caseload", "list:need:0")),
+    )
 
 
 def seen(d: StaffStep, value: str) -> None:
-    """Everything the digest of that day showed is marked as seen; for an older digest, the current one is shown."""
-    if d.state.digest_day is None or value != d.state.digest_day.isoformat():
+    """What that very message told is marked as seen; for an older one, the digest is shown as it is now."""
+    at = d.state.digest_at
+    if at is None or value != stamp(at):
         _say(d, d.today)
         return
     shown = frozenset(d.state.digest_flags)
     here = tuple(f.id for r in d.facts.rows for f in r.flags if f.id in shown)
-    names = tuple(r.name for r in d.facts.rows if any(f.id in shown for f in r.flags))
+    names = tuple(r.name for r in d.facts.rows if any(f.id in shown for f in (*r.flags, *r.settled)))
     if here:
-        d.do(MarkSeen(here))
+        d.do(MarkSeen(here, at))
     d.say(sm.SeenNoted(names))
 
 
@@ -91,7 +124,7 @@ def sheet(d: StaffStep, value: str) -> None:
     if found is None:
         d.say(sm.NothingToDraw())
     else:
-        d.say(found, *(() if found.pdf else ((Choice("as_pdf", "sheet:pdf"),),)))
+        d.say(found, *(() if found.pdf else (AS_FILE,)))
 
 
 def _sheet(d: StaffStep, day: date, made: Digest, *, pdf: bool = False, new_only: bool = False) -> sm.Sheet | None:
@@ -103,13 +136,11 @@ def _sheet(d: StaffStep, day: date, made: Digest, *, pdf: bool = False, new_only
 
 
 def _panels(d: StaffStep, made: Digest, new_only: bool) -> tuple[Panel, ...]:
-    """Panels in the order of the digest, only for what it shows."""
+    """Panels in the order of the digest. new_only: only for what is new in it."""
     by_id = {c.client_id: c for c in d.facts.cards}
     flags: dict[int, CardFact] = {}
-    for entry in made.entries:
-        card = flags.get(entry.client_id) or by_id.get(entry.client_id)
+    for entry in made.entries if new_only else (*made.entries, *made.known):
+        card = by_id.get(entry.client_id)
         if card is not None:
-            before = card.flags if entry.client_id in flags else ()
-            wanted = tuple(f for f in entry.flags if not (new_only and f.seen))
-            flags[entry.client_id] = replace(card, flags=(*before, *wanted))
+            flags[entry.client_id] = replace(card, flags=entry.flags)
     return cards.panels(tuple(flags.values()), d.now - cards.YEAR)

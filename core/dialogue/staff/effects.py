@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 
 from core.care import Plan, Slot
 from core.dialogue.staff.cohort_effects import CohortEffect
@@ -49,6 +50,16 @@ class ChangePlan:
 
 
 @dataclass(frozen=True, slots=True)
+class AnswerCohort:
+    """Whether a client of this caseload, who has joined somebody's cohort, may be counted there. The reply names the
+    cohort, so it comes with the effect (organiser.messages.CountsInCohort, MemberRemoved)."""
+
+    client_id: int
+    cohort_id: int
+    yes: bool
+
+
+@dataclass(frozen=True, slots=True)
 class SaveNote:
     client_id: int
     text: str
@@ -56,17 +67,28 @@ class SaveNote:
 
 @dataclass(frozen=True, slots=True)
 class MarkSeen:
-    """These flags of clients of this caseload were seen; they stay open."""
+    """These flags of clients of this caseload were seen; they stay open. until: when the message that told them was
+    made."""
+
+    flag_ids: tuple[int, ...]
+    until: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class ToldInDigest:
+    """The weekly digest has named these flags, or told their end."""
 
     flag_ids: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class ClearFlags:
-    """The coach has dealt with these flags."""
+    """The coach has dealt with these flags. done: what was done, of core.watching.flags.Done; words: in theirs."""
 
     client_id: int
     flag_ids: tuple[int, ...]
+    done: str
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,8 +155,10 @@ StaffEffect = (
     | Revoke
     | WriteTo
     | ChangePlan
+    | AnswerCohort
     | SaveNote
     | MarkSeen
+    | ToldInDigest
     | ClearFlags
     | HandOver
     | EndCare

@@ -15,7 +15,7 @@ from core.client import Profile
 from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
-from core.watching.digest import CaseRow, Digest, FlagFact
+from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +29,8 @@ class WordFact:
 
 @dataclass(frozen=True, slots=True)
 class CardFact:
-    """Everything a coach may see of one client. history as in ClientFacts; flags open ones; thread newest last."""
+    """Everything a coach may see of one client. history as in ClientFacts; flags open ones; past: flags that are over,
+    the last to end first; thread newest last."""
 
     client_id: int
     name: str
@@ -47,6 +48,7 @@ class CardFact:
     missed: int = 0
     paused_until: date | None = None
     reachable: bool = True
+    past: tuple[FlagFact, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,12 +61,14 @@ class TemplateFact:
 
 @dataclass(frozen=True, slots=True)
 class MemberFact:
-    """A cohort member as an organiser may see them: a name and whether they take part, never a reading."""
+    """A cohort member as an organiser may see them: a name and whether they take part, never a reading. waits: their
+    coach was asked and has not answered."""
 
     client_id: int
     name: str
     joined: date
     left: date | None = None
+    waits: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +76,7 @@ class CohortFact:
     """A cohort this person runs.
 
     members: everybody who ever took part.  grouped: linked to a group chat. weeks: pooled figures as published. closed:
-    over or cancelled; closing: its report, None if cancelled.
+    over or cancelled; closing: its report, None if cancelled.  people: how many the total of those weeks is about.
     """
 
     cohort_id: int
@@ -84,10 +88,11 @@ class CohortFact:
     weeks: tuple[CohortWeek, ...] = ()
     closed: bool = False
     closing: Closing | None = None
+    people: int = 0
 
 
-def no_length(made: Digest) -> int:
-    return 0
+def no_size(made: Digest) -> Size:
+    return Size(0, 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,8 +101,8 @@ class StaffFacts:
 
     coach_id, organiser_id: None for a role this person does not have. slot: of the digest. rows, cards, cohorts,
     templates, coaches: as requested by `needs`; cards are the clients that a name or id matched. coaches: other coaches
-    a client may be handed to, as (id, name).  length: characters of a digest as rendered for this person, provided by
-    bot like the look-ups of ClientFacts.
+    a client may be handed to, as (id, name).  waiting: links that nobody has opened, loaded with rows.  size: of a
+    digest as rendered for this person, provided by bot like the look-ups of ClientFacts.
     """
 
     person_id: int
@@ -111,6 +116,7 @@ class StaffFacts:
     night: bool = True  # whether same-day news may come at night
     invitation: InvitationFact | None = None
     rows: tuple[CaseRow, ...] = ()
+    waiting: tuple[OpenInvitation, ...] = ()
     cards: tuple[CardFact, ...] = ()
     cohorts: tuple[CohortFact, ...] = ()
     templates: tuple[TemplateFact, ...] = ()
@@ -118,7 +124,7 @@ class StaffFacts:
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label
-    length: Callable[[Digest], int] = no_length
+    size: Callable[[Digest], Size] = no_size
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,6 +153,11 @@ class CardsFlagged:
 
 
 @dataclass(frozen=True, slots=True)
+class CardsOfAll:
+    """Need: the card of everybody in the caseload, with note and newest messages, for a page."""
+
+
+@dataclass(frozen=True, slots=True)
 class Templates:
     """Need: this coach's saved plans."""
 
@@ -161,4 +172,4 @@ class Cohorts:
     """Need: the cohorts this organiser runs, newest first."""
 
 
-Need = Caseload | CardOf | CardsNamed | CardsFlagged | Templates | OtherCoaches | Cohorts
+Need = Caseload | CardOf | CardsNamed | CardsFlagged | CardsOfAll | Templates | OtherCoaches | Cohorts

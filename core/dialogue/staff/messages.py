@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 from decimal import Decimal
 
-from core.care import Plan, Slot
+from core.care import METRIC, Plan, Slot, Units
 from core.dialogue.client.messages import BandSaid, VerdictSaid
+from core.dialogue.client.results import Result
 from core.quantity import Amount
 from core.watching.digest import CaseRow, Digest, FlagFact, Panel
 
@@ -154,6 +155,7 @@ class CardSaid:
     lines: tuple[CardLine, ...]
     flags: tuple[FlagFact, ...]
     note: str
+    units: Units = METRIC
 
 
 @dataclass(frozen=True, slots=True)
@@ -317,6 +319,15 @@ class DigestSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class PeopleNamed:
+    """Buttons for everybody the digest names: how many in all; page from 0, pages in all."""
+
+    total: int
+    page: int
+    pages: int
+
+
+@dataclass(frozen=True, slots=True)
 class Sheet:
     """One small trend for each flagged client and measure, as a picture or, for printing, as a PDF.
 
@@ -331,6 +342,47 @@ class Sheet:
 
 
 @dataclass(frozen=True, slots=True)
+class ClientSection:
+    """One client on a page: the card (its `lines` are left to `results`), every result, and the newest messages
+    between client and coach, as (when, from the client?, text)."""
+
+    client_id: int
+    card: CardSaid
+    results: tuple[Result, ...]
+    words: tuple[tuple[datetime, bool, str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class CaseloadPage:
+    """A whole caseload on one page to read or print, everybody once, in the order of the digest of that day.
+
+    others: everybody with nothing to report, by name. asked, kept: the week's check-ins. left_out: names of clients
+    whose data did not fit, or could not be loaded.
+    """
+
+    day: date
+    needs: tuple[ClientSection, ...] = ()
+    changes: tuple[ClientSection, ...] = ()
+    quiet: tuple[ClientSection, ...] = ()
+    others: tuple[ClientSection, ...] = ()
+    asked: int = 0
+    kept: int = 0
+    left_out: tuple[str, ...] = ()
+
+    @property
+    def sections(self) -> tuple[ClientSection, ...]:
+        return (*self.needs, *self.changes, *self.quiet, *self.others)
+
+
+@dataclass(frozen=True, slots=True)
+class ClientPage:
+    """One client on a page."""
+
+    day: date
+    section: ClientSection
+
+
+@dataclass(frozen=True, slots=True)
 class NothingToDraw:
     """No flagged client has enough readings to draw a line."""
 
@@ -342,7 +394,36 @@ class SeenNoted:
 
 @dataclass(frozen=True, slots=True)
 class FlagsCleared:
+    """done, words: what was done, as in core.watching.flags.Done; "" in a message from before it was asked."""
+
     name: str
+    done: str = ""
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskDone:
+    """What was done about these flags?"""
+
+    name: str
+    flags: tuple[FlagFact, ...]
+    units: Units = METRIC
+
+
+@dataclass(frozen=True, slots=True)
+class AskWhyNothing:
+    """Why was nothing needed about something urgent?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class HistorySaid:
+    """Flags of a client that are over, the last to end first."""
+
+    name: str
+    flags: tuple[FlagFact, ...]
+    units: Units = METRIC
 
 
 # --- settings and leaving ---------------------------------------------------------------------------------------

@@ -89,12 +89,23 @@ def measures(d: StaffStep, value: str) -> None:
         ordered = tuple(m for m in (*CHECK_IN_ORDER, *chosen) if m in chosen)
         _changed(d, card, "measures", replace(card.plan, measures=tuple(dict.fromkeys(ordered))))
         return
+    _say_measures(d, card, chosen)
+
+
+def _say_measures(d: StaffStep, card: CardFact, chosen: tuple[str, ...]) -> None:
+    number = card.client_id
     offered = (Choice("tick_off" if m in chosen else "tick_on", f"measures:{number}:{m}", m) for m in OFFERED)
     d.say(
         sm.AskMeasures(card.name, tuple(m for m in CHECK_IN_ORDER if m in chosen)),
         *rows_of(*offered),
         (Choice("done", f"measures:{number}:done"), Choice("no_keep", "cancel")),
     )
+
+
+def ticking_again(d: StaffStep, asking: Ticking) -> None:
+    """Repeat the open list, with what is ticked so far."""
+    if (card := d.card(asking.client_id)) is not None:
+        (_say_measures if asking.what == "measures" else _say_cautions)(d, card, asking.chosen)
 
 
 def _ticked(
@@ -150,6 +161,14 @@ def _ask_time(d: StaffStep, card: CardFact, weekday: int) -> None:
     d.ask(ChangingSlot(card.client_id, str(weekday)))
     hours = (Choice("hour", f"slothour:{card.client_id}:{h}", h) for h in enrolment.HOURS)
     d.say(EnrolQuestion("time"), *rows_of(*hours, width=3))
+
+
+def slot_again(d: StaffStep, asking: ChangingSlot) -> None:
+    """Repeat the open question: the weekday, or the time of the weekday chosen."""
+    if not asking.weekday:
+        slot(d, str(asking.client_id))
+    elif (card := d.card(asking.client_id)) is not None:
+        _ask_time(d, card, int(asking.weekday))
 
 
 def slot_hour(d: StaffStep, value: str) -> None:
@@ -244,6 +263,11 @@ def cautions(d: StaffStep, value: str) -> None:
         profile = replace(card.profile, cautions=frozenset(Caution(c) for c in chosen))
         say_plan(d, replace(card, profile=profile))
         return
+    _say_cautions(d, card, chosen)
+
+
+def _say_cautions(d: StaffStep, card: CardFact, chosen: tuple[str, ...]) -> None:
+    number = card.client_id
     offered = (Choice("tick_off" if c in chosen else "tick_on", f"cautions:{number}:{c}", c) for c in CAUTIONS)
     d.say(
         sm.AskCautions(card.name, chosen),
@@ -284,6 +308,20 @@ def hand(d: StaffStep, value: str) -> None:
     else:
         rows = rows_of(*(Choice("coach_named", f"hand:{number}:{n}", name) for n, name in d.facts.coaches))
         d.say(sm.AskHandOver(card.name, tuple(others.values())), *rows, (Choice("no_keep", "cancel"),))
+
+
+def sure_again(d: StaffStep, asking: AskingSure) -> None:
+    """Repeat the open confirmation."""
+    number = str(asking.client_id)
+    match asking.what:
+        case "baseline":
+            baseline(d, number)
+        case "end":
+            end(d, number)
+        case "hand_over":
+            hand(d, f"{number}:{asking.to}")
+        case _:
+            pass
 
 
 def sure(d: StaffStep, value: str) -> None:

@@ -7,10 +7,12 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from core.dialogue.kit.commands import Argument, Chat, CommandRow, HalfMade, Who
+from core.dialogue.staff.digest import is_page
 from core.dialogue.staff.facts import (
     CardOf,
     CardsFlagged,
     CardsNamed,
+    CardsOfAll,
     Caseload,
     Cohorts,
     Need,
@@ -100,6 +102,20 @@ def caseload(value: str) -> tuple[Need, ...]:
 
 def flagged(value: str) -> tuple[Need, ...]:
     return (Caseload(), CardsFlagged())
+
+
+def digest_or_page(value: str) -> tuple[Need, ...]:
+    return (Caseload(), CardsOfAll()) if is_page(value) else flagged(value)
+
+
+def page_of(words: str) -> tuple[Need, ...]:
+    """The words are a name; without one, everybody."""
+    return (Caseload(), CardsNamed(words, whole=True)) if words.strip() else (Caseload(), CardsOfAll())
+
+
+def page(value: str) -> tuple[Need, ...]:
+    """The client whose number comes first; without one, everybody."""
+    return card(value) if value else (Caseload(), CardsOfAll())
 
 
 def templates(value: str) -> tuple[Need, ...]:

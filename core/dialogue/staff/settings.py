@@ -94,7 +94,10 @@ def invite_pressed(d: StaffStep, value: str) -> None:
 def with_template(d: StaffStep, value: str) -> None:
     """A saved plan was chosen; the name is still to come."""
     names = tuple(t.name for t in d.facts.templates)
-    template = names[int(value)] if value.isdecimal() and int(value) < len(names) else ""
+    ask_invitee(d, names[int(value)] if value.isdecimal() and int(value) < len(names) else "")
+
+
+def ask_invitee(d: StaffStep, template: str) -> None:
     d.ask(Inviting(template))
     d.say(sm.AskInvitee(()), (Choice("no_keep", "cancel"),))
 
@@ -167,6 +170,14 @@ def own(d: StaffStep, value: str) -> None:
             d.say(AskLanguage(), *rows_of(*(Choice(f"lang:{c}", f"own:language:{c}") for c in LANGUAGES)))
         case _:
             settings(d, "")
+
+
+def own_again(d: StaffStep, asking: ChangingOwn) -> None:
+    """Repeat the open question about a setting of one's own."""
+    if asking.weekday:
+        _ask_time(d, int(asking.weekday))
+    else:
+        own(d, asking.what)
 
 
 def _ask_time(d: StaffStep, weekday: int) -> None:

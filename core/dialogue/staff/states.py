@@ -6,7 +6,7 @@ A state must always load: an unknown or corrupt one is replaced by a new one, an
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import date, datetime
 
 from core.dialogue.staff.cohort_states import OrganiserAsking
 
@@ -30,6 +30,17 @@ class NotingOn:
     """The next words become the note on this client's card."""
 
     client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class DealingWith:
+    """Waiting for what was done about these flags of a client. urgent: "nothing needed" wants a reason; reason: it is
+    being asked for."""
+
+    client_id: int
+    flag_ids: tuple[int, ...]
+    urgent: bool
+    reason: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +96,7 @@ StaffAsking = (
     Inviting
     | WritingTo
     | NotingOn
+    | DealingWith
     | ChoosingClient
     | ChangingSlot
     | Ticking
@@ -97,7 +109,8 @@ StaffAsking = (
 
 @dataclass(frozen=True, slots=True)
 class StaffState:
-    """asking: the open question.  digest_day, digest_flags: what the last digest showed, for its button "seen".
+    """asking: the open question.  digest_day, digest_flags, digest_at: what the last digest showed and when it was
+    made, for its button "seen".
 
     question: number of what is open, in the data of its buttons; a choice that is made ends it.
     """
@@ -106,6 +119,7 @@ class StaffState:
     digest_day: date | None = None
     digest_flags: tuple[int, ...] = ()
     question: int = 0
+    digest_at: datetime | None = None
 
 
 def same_question(one: StaffAsking | None, other: StaffAsking | None) -> bool:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date
+from datetime import UTC, date, datetime
 
 from core.dialogue.client.effects import Effect
 from core.dialogue.kit.effects import Choice, Rows
@@ -60,9 +61,22 @@ def about(client_id: int) -> Rows:
     return ((Choice("write", f"write:{client_id}"), Choice("open_card", f"card:{client_id}")),)
 
 
-def about_flag(client_id: int) -> Rows:
-    """The buttons under one flag that was reported at once."""
-    return ((Choice("seen", f"saw:{client_id}"), *about(client_id)[0]),)
+def about_flag(client_id: int, code: str, at: datetime) -> Rows:
+    """The buttons under one flag that was reported at once, at an instant."""
+    return ((Choice("seen", f"saw:{client_id}:{code}:{stamp(at)}"), *about(client_id)[0]),)
+
+
+def stamp(at: datetime) -> str:
+    """The second of an instant, short enough for a button's data."""
+    return format(int(at.timestamp()), "x")
+
+
+def stamped(text: str) -> datetime | None:
+    """The instant of a stamp; None if it is none."""
+    return datetime.fromtimestamp(int(text, 16), UTC) if _STAMP.fullmatch(text) else None
+
+
+_STAMP = re.compile("[0-9a-f]{1,9}")
 
 
 Handler = Callable[[StaffStep, str], None]

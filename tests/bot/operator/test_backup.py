@@ -19,6 +19,7 @@ from bot.operator import backup as module
 from bot.operator import cli, sealed_file
 from bot.operator.backup import backup, restore
 from bot.operator.commands import keys
+from bot.operator.commands.database import migrate as migrated
 from bot.store import audit, erase, migrate, readings
 from bot.store import schema as tables
 from bot.store.database import Database
@@ -175,6 +176,22 @@ def test_a_restore_overwrites_nothing_unless_forced_to(
     assert names(database_url) == ["Ada"]
     restore(tmp_path / "empty.bak", force=True)
     assert names(database_url) == []
+
+
+def test_a_database_that_was_only_migrated_is_as_good_as_none(
+    database_url: str, another: str, use: Callable[[str], None], tmp_path: Path
+) -> None:
+    filled(database_url)
+    use(database_url)
+    backup(tmp_path / "copy.bak")
+    use(another)
+    migrated()
+    with closing(open_database(config.read())) as database:
+        check_keys(database)  # as a first `serve` does
+    restore(tmp_path / "copy.bak")
+    assert names(another) == ["Ada"]
+    with pytest.raises(OperatorError, match="not empty"):
+        restore(tmp_path / "copy.bak")
 
 
 def test_a_database_in_use_is_left_alone(database_url: str, use: Callable[[str], None], tmp_path: Path) -> None:

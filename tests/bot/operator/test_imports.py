@@ -12,6 +12,8 @@ from sqlalchemy import select, update
 from bot.exports.csv_out import readings_csv
 from bot.foundation.errors import UsageError
 from bot.operator.imports import Fate, ImportedRow, opened, preview, store
+from bot.scoring.dates import order_of
+from bot.scoring.tabular import InputTable
 from bot.store import readings
 from bot.store import schema as tables
 from bot.store.database import Database
@@ -38,14 +40,21 @@ class Desk:
     def looks(self, text: str, now: datetime = NOW, **options: Any) -> tuple[ImportedRow, ...]:
         self.file.write_text(text, encoding="utf-8", newline="")
         with opened(str(self.file)) as sheet:
-            return self.database.read_now(lambda conn: preview(conn, self.coach, sheet, now, **options))
+            return self.database.read_now(
+                lambda conn: preview(conn, self.coach, sheet, now, **self.told(sheet, options))
+            )
 
     def keeps(self, text: str, now: datetime = NOW, **options: Any) -> int:
         self.file.write_text(text, encoding="utf-8", newline="")
         with opened(str(self.file)) as sheet:
             return self.database.write_now(
-                lambda conn: store(conn, preview(conn, self.coach, sheet, now, **options), now)
+                lambda conn: store(conn, preview(conn, self.coach, sheet, now, **self.told(sheet, options)), now)
             )
+
+    def told(self, sheet: InputTable, options: dict[str, Any]) -> dict[str, Any]:
+        """The options, with the order of the file's dates as the command line finds it."""
+        order, _ = order_of(((n, cells[1]) for n, (cells, _) in enumerate(sheet.rows(), 2)), sheet.name)
+        return {"dates": order} | options
 
     def fates(self, *rows: str, **options: Any) -> list[Fate]:
         return [line.fate for line in self.looks(HEADER + "\n".join(rows) + "\n", **options)]
@@ -117,11 +126,10 @@ def test_what_was_taken_back_does_not_come_back(desk: Desk, practice: Practice) 
 def test_what_a_client_typed_is_never_overwritten(desk: Desk, practice: Practice) -> None:
     at = datetime(2025, 11, 3, 7, 30, tzinfo=UTC)
     put(desk, practice.ada, weight("82.4", at))
-    line, whole_day, same = desk.looks(
-        HEADER + "Ada,2025-11-03T07:30Z,weight,83,kg,\nAda,2025-11-03,weight,83.2,kg,\nAda,2025-11-03,weight,82.4,kg,\n"
-    )
+    line, whole_day = desk.looks(HEADER + "Ada,2025-11-03T07:30Z,weight,83,kg,\nAda,2025-11-03,weight,83.2,kg,\n")
     assert (line.fate, line.detail) == (Fate.OWN_STAYS, "it says 82.4")
-    assert (whole_day.fate, same.fate) == (Fate.OWN_STAYS, Fate.ALREADY)
+    assert whole_day.fate is Fate.OWN_STAYS
+    assert desk.fates("Ada,2025-11-03,weight,82.4,kg,") == [Fate.ALREADY]
     assert desk.keeps(HEADER + "Ada,2025-11-03T07:30Z,weight,83,kg,\n") == 0
     assert [r.value for r in desk.kept(practice.ada)] == [D("82.4")]
 
@@ -173,6 +181,47 @@ def test_the_same_row_twice_in_one_file_counts_once(desk: Desk, practice: Practi
     row = "Ada,2025-11-03T07:30Z,weight,83,kg,"
     assert desk.fates(row, row) == [Fate.KEPT, Fate.TWICE]
     assert desk.keeps(HEADER + f"{row}\n{row}\n") == 1
+
+
+def test_two_values_of_one_time_are_both_refused_and_each_names_the_other(desk: Desk, practice: Practice) -> None:
+    text = HEADER + (
+        "Ada,2025-11-03T07:30Z,weight,83,kg,\n"
+        "Ada,2025-11-03T07:30Z,waist,94,cm,\n"
+        f"#{practice.ada},2025-11-03T08:30+01:00,weight,12 st 8,,\n"
+        "Ada,2025-11-04,weight,82,kg,\n"
+        "ADA,4.11.2025,weight,81,kg,\n"
+        "Ada,2025-11-05T07:30Z,weight,81,kg,\n"
+    )
+    lines = desk.looks(text + "Ada,15.11.2025,energy,7,,\n")
+    assert [line.fate for line in lines] == [
+        Fate.TWO_VALUES, Fate.KEPT, Fate.TWO_VALUES, Fate.TWO_VALUES, Fate.TWO_VALUES, Fate.KEPT, Fate.KEPT,
+    ]  # fmt: skip
+    assert lines[0].detail == "row 4 has 12 st 8; keep the one that is right"
+    assert lines[2].detail == "row 2 has 83 kg; keep the one that is right"
+    assert "row 6 has 81 kg" in lines[3].detail
+    assert desk.keeps(text + "Ada,15.11.2025,energy,7,,\n") == 3
+
+
+def test_another_value_of_a_time_that_was_imported_before_is_refused(desk: Desk, practice: Practice) -> None:
+    desk.keeps(HEADER + "Ada,2025-11-03T07:30Z,weight,83,kg,\n")
+    (line,) = desk.looks(HEADER + "Ada,2025-11-03T07:30Z,weight,84,kg,\n")
+    assert (line.fate, line.detail) == (Fate.TWO_VALUES, "83 was imported before; take that back first")
+
+
+def test_several_pressures_of_a_day_are_no_two_values(desk: Desk, practice: Practice) -> None:
+    rows = ("Ada,2025-11-03,blood_pressure,128/82,,", "Ada,2025-11-03,blood_pressure,124/80,,")
+    assert desk.fates(*rows) == [Fate.KEPT] * 2
+    timed = [row.replace("2025-11-03", "2025-11-03T07:30Z") for row in rows]
+    assert desk.fates(*timed) == [Fate.TWO_VALUES] * 2
+
+
+def test_dates_are_read_in_the_order_of_the_file(desk: Desk, practice: Practice) -> None:
+    desk.keeps(HEADER + "Ada,1.2.2026,weight,83,kg,\nAda,15/02/2026 07:30,weight,82.6,kg,\nAda,1-3-26,weight,82,kg,\n")
+    assert [r.taken_at for r in desk.kept(practice.ada)] == [
+        datetime(2026, 2, 1, 12, 0, tzinfo=UTC),
+        datetime(2026, 2, 15, 7, 30, tzinfo=UTC),
+        datetime(2026, 3, 1, 12, 0, tzinfo=UTC),
+    ]
 
 
 def test_two_of_one_name_are_told_apart_by_number(desk: Desk, practice: Practice) -> None:
@@ -240,6 +289,24 @@ def test_importing_an_export_of_what_is_there_adds_nothing(desk: Desk, practice:
     put(desk, practice.ada, weight("82.4", datetime(2025, 11, 3, 7, 30, tzinfo=UTC)))
     text = readings_csv([("Ada", desk.kept(practice.ada))])
     assert [line.fate for line in desk.looks(text)] == [Fate.ALREADY]
+
+
+def test_stones_come_back_as_stones(desk: Desk, practice: Practice) -> None:
+    desk.keeps(HEADER + "Ada,2025-11-03T07:30Z,weight,12 st 4,,\nAda,2025-12-03T07:30Z,weight,12 st 2.5,,\n")
+    before = desk.kept(practice.ada)
+    assert [r.unit for r in before] == [Unit.STONE] * 2
+    text = readings_csv([("Ada", before)])
+    assert "78.01788764,kg" in text and text.count("12 st 4 lb") == text.count("12 st 2.5 lb") == 1
+    other = desk.database.write_now(add_client, practice.coach, BEN, "Ben")
+    desk.keeps(text.replace("Ada", "Ben"))
+    assert [(r.value, r.unit) for r in desk.kept(other)] == [(r.value, r.unit) for r in before]
+    assert [line.fate for line in desk.looks(text)] == [Fate.ALREADY] * 2
+
+
+def test_a_value_that_is_not_what_was_given_is_refused(desk: Desk, practice: Practice) -> None:
+    header = HEADER.replace("conditions", "as_given")
+    (line,) = desk.looks(header + "Ada,2025-11-03,weight,87,kg,12 st 4 lb\n")
+    assert (line.fate, "not the same amount" in line.detail) == (Fate.UNUSABLE, True)
 
 
 def test_each_row_moves_the_progress_on(desk: Desk, practice: Practice) -> None:

@@ -7,9 +7,10 @@ import pytest
 from sqlalchemy import insert, select
 
 from bot.foundation.clock import HeldClock, MachineClock
+from bot.foundation.errors import TokenRefused
 from bot.foundation.metrics import Metrics
 from bot.foundation.reader import Rendered
-from bot.foundation.retry import Busy, NoAnswer, Rejected, Trouble
+from bot.foundation.retry import Busy, NoAnswer, Rejected, Shut, Trouble
 from bot.process import delivery, rate_window
 from bot.process.delivery import Delivery
 from bot.store import codec, outbox, rate_limit
@@ -376,6 +377,36 @@ def test_a_timed_message_goes_out_at_its_instant(database):
     scene.database.write_now(outbox.put, (said("stop", due=NOW + timedelta(seconds=0.6)),), NOW)
     virtual_time.play(running(scene, lambda: scene.transport.until_sent(1)))
     assert scene.transport.at[0] - virtual_time.START == pytest.approx(0.6, abs=0.005)
+
+
+def test_a_token_that_goes_on_being_refused_ends_it_and_loses_no_message(database):
+    scene = Scene(database, clock=virtual_time.Clock(NOW), transport=Stamped())
+    scene.transport.fail_next(*[Shut()] * 20)
+    database.write_now(outbox.put, (said("one"), said("two", BEN)), NOW)
+    with pytest.raises(TokenRefused):
+        virtual_time.play(scene.delivery.run(asyncio.Event()))
+    assert scene.transport.at[-1] - scene.transport.at[0] == pytest.approx(120, abs=2)
+    assert [status for status, *_ in scene.rows()] == ["pending"] * 2
+
+
+def test_a_token_refused_for_a_moment_ends_nothing(database):
+    scene = Scene(database, clock=virtual_time.Clock(NOW), transport=Stamped())
+
+    async def twice():
+        stopping = asyncio.Event()
+        task = asyncio.create_task(scene.delivery.run(stopping))
+        for number, text in enumerate(("one", "two"), 1):
+            scene.transport.fail_next(Shut(), Shut())
+            await scene.database.write(outbox.put, (said(text),), scene.clock.now())
+            scene.delivery.bell.ring()
+            while len(scene.transport.sent) < number:
+                await pass_time(10)  # of the minutes it waits
+        stopping.set()
+        scene.delivery.bell.ring()
+        await task
+
+    virtual_time.play(twice())
+    assert scene.shown() == ["one (en)", "two (en)"]
 
 
 def test_what_is_queued_while_nothing_is_due_goes_out_at_once_when_the_bell_rings(database, monkeypatch):

@@ -300,3 +300,40 @@ def test_updates_that_say_no_number_hold_up_those_behind_them_for_a_moment_only(
     virtual_time.play(poller(source, keep).run(source.stopping))
     waits = [after - before for before, after in pairwise(source.asked)]
     assert waits == pytest.approx([0.1, 0.2, 0.4])
+
+
+class Refusing:
+    """Refuses the token each time `refused` says so, and then has nothing."""
+
+    def __init__(self, refused):
+        self.refused = list(refused)
+        self.asked = []
+        self.stopping = asyncio.Event()
+
+    async def fetch(self, confirm, now, timeout, limit=100):
+        self.asked.append(virtual_time.instant())
+        if not self.refused:
+            self.stopping.set()
+        elif self.refused.pop(0):
+            raise TokenRefused
+        return Batch()
+
+    async def answer(self, query):
+        raise AssertionError("nobody pressed anything")
+
+
+async def keeps_nothing(events, aside):
+    raise AssertionError("nothing came")
+
+
+def test_a_token_that_goes_on_being_refused_ends_it():
+    source = Refusing([True] * 5)
+    with pytest.raises(TokenRefused):
+        virtual_time.play(poller(source, keeps_nothing).run(source.stopping))
+    assert [after - before for before, after in pairwise(source.asked)] == pytest.approx([60, 60])
+
+
+def test_a_token_refused_for_a_moment_ends_nothing():
+    source = Refusing([True, True, False, True, True, False])
+    virtual_time.play(poller(source, keeps_nothing).run(source.stopping))
+    assert len(source.asked) == 7

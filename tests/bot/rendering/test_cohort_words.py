@@ -31,7 +31,8 @@ from core.watching.cohort import Closing, CohortWeek, Counted, Paired, Sum, TooF
 
 D = Decimal
 FIRST, LAST = date(2026, 3, 2), date(2026, 4, 13)
-WEEKS = tuple(CohortWeek(n, 11, 9 + n % 2, 10, 1040 + n if n else None) for n in range(7))
+WEEKS = tuple(CohortWeek(n, 11, 9 + n % 2, 10 if n else None, 1040 + n if n else None) for n in range(7))
+HIDDEN = CohortWeek(3, None, None, None, None)
 PAIRS = [(D(5), D(7)), (D(6), D(6)), (D(4), D(7)), (D(6), D(8)), (D(7), D(7))]
 REPORT = Closing(
     "Spring steps",
@@ -43,8 +44,8 @@ REPORT = Closing(
     77,
     66,
     WEEKS,
-    (Sum(Counted.MINUTES, 11, 6261), Sum(Counted.SESSIONS, 4, None)),
-    (paired("energy", PAIRS), paired("weight", [(D("88.25") + a, D("87.5") + b) for a, b in PAIRS]), TooFew("hip", 3)),
+    (Sum(Counted.MINUTES, 11, 6261, 6), Sum(Counted.SESSIONS, None, None)),
+    (paired("energy", PAIRS), paired("weight", [(D("88.25") + a, D("87.5") + b) for a, b in PAIRS]), TooFew("hip")),
 )
 LINE = om.CohortLine("Spring steps", FIRST, LAST, "running")
 ENGLISH = Reader("en")
@@ -52,23 +53,28 @@ ENGLISH = Reader("en")
 
 def to_organisers() -> Iterator[object]:
     yield from (om.AskCohortName(True), om.AskCohortName(), om.AskCohortStart("Spring"), om.AskCohortWeeks())
-    yield from (om.AskCohortTime(0), om.AskCohortCounts(), om.AskCohortCoach(), om.AskOrganiser())
-    yield from (om.CohortUnclear(q) for q in ("name", "start", "weeks", "time", "counts", "coach"))
+    yield from (om.AskCohortTime(0), om.AskCohortCounts(), om.AskCohortMost(), om.AskCohortCoach(), om.AskOrganiser())
+    yield from (om.CohortUnclear(q) for q in ("name", "start", "weeks", "time", "counts", "most", "coach"))
     for counts in Counted:
         yield om.CohortMade("Spring", FIRST, LAST, 6, 0, time(18), counts.value)
-        yield om.CohortSaid(LINE, 6, 0, time(18), counts.value, 10, 1, True, WEEKS)
+        yield om.CohortSaid(LINE, 6, 0, time(18), counts.value, 10, 1, True, WEEKS, 11)
+        yield om.CohortSaid(LINE, 6, 0, time(18), counts.value, 10, 1, True, (*WEEKS[:3], HIDDEN), 11)
+        yield om.CohortSaid(LINE, 6, 0, time(18), counts.value, 10, 1, True, (replace(WEEKS[3], total=None),), 11)
     yield om.CohortSaid(replace(LINE, stage="coming"), 6, 0, time(18), "sessions", 0, 0, False)
-    yield from (om.JoinLink("Spring", "https://t.me/it?start=x", LAST, new) for new in (True, False))
+    yield from (om.JoinLink("Spring", "https://t.me/it?start=x", LAST, new, 30) for new in (True, False))
+    yield from (om.SomebodyJoined("Spring", "Ada", 5, coach) for coach in ("", "Rowan"))
+    yield from (om.CoachSaidNo("Spring", "Ada"), om.CountsInCohort("Spring", "Ada"))
     yield from (om.JoiningOver("Spring", FIRST), om.JoinLinksRevoked("Spring"), om.NamedAsCoach("Spring", "Olga"))
     yield messages_to_coach.ClientInCohort("Ada", "Spring", "Olga")
     yield om.CohortList(tuple(replace(LINE, stage=s) for s in ("coming", "running", "over", "called_off")))
     yield from (om.CohortNotYours(), om.CohortPeople("Spring", (), 0, 1))
-    yield om.CohortPeople("Spring", (("Ada", FIRST, None), ("Ben", FIRST, LAST)), 1, 3)
+    yield om.CohortPeople("Spring", (("Ada", FIRST, None), ("Ben", FIRST, LAST)), 1, 3, ("Ada",))
     yield from (om.RemoveSure("Spring", "Ada"), om.MemberRemoved("Spring", "Ada"), om.CohortCalledOff("Spring"))
     yield from (om.EndCohortSure("Spring", begun) for begun in (True, False))
     yield from (om.GroupLink("Spring", "https://t.me/it?startgroup=x", LAST), om.GroupIsTied("Spring"))
     yield from (om.GroupTied("Spring"), om.GroupUntied("Spring"), om.GroupLost("Spring"))
     yield from (om.NothingToTie(), om.TieWhich(), om.ClosingSaid(REPORT))
+    yield om.ClosingSaid(replace(REPORT, attendance=(*WEEKS[:2], HIDDEN), asked=None, kept=None))
 
 
 def to_members() -> Iterator[object]:
@@ -76,6 +82,7 @@ def to_members() -> Iterator[object]:
     yield from (cm.CohortForClients("Spring", "Olga"), cm.CohortAsks("activity_minutes"), cm.AlreadyInCohort("Spring"))
     yield from (cm.MyCohorts(()), cm.MyCohorts((("Spring", FIRST, LAST),)), cm.LeaveCohortSure("Spring"))
     yield from (cm.LeftCohort("Spring"), cm.TakenOutOfCohort("Spring", "Olga"), cm.CohortOff("Spring"))
+    yield cm.NotInCohort("Spring")
     yield from (cm.CohortOver("Spring", *n) for n in ((5, 7), (1, 1), (0, 3), (0, 0)))
     yield from (cm.NumberInGroup(), cm.NumberInGroupOfStaff())
 
@@ -83,8 +90,9 @@ def to_members() -> Iterator[object]:
 def to_groups() -> Iterator[object]:
     yield from (cm.GroupHello("Spring", FIRST, 6), cm.GroupGoodbye("Spring"), cm.GroupStarts("Spring", 6))
     for counts in Counted:
-        yield from (cm.GroupWeek(w, 6, counts.value, 5000) for w in WEEKS[:2])
-        yield cm.GroupWeek(CohortWeek(3, 9, 8, 4, None), 6, counts.value, None)
+        whole = Sum(counts, 11, 5000, 4)
+        yield from (cm.GroupWeek(replace(w, asked=None), 6, counts.value, whole) for w in WEEKS[:2])
+        yield cm.GroupWeek(CohortWeek(3, None, 8, None, None), 6, counts.value, None)
         yield cm.GroupMilestone(counts.value, 10_000)
     yield cm.GroupClosing(for_the_group(REPORT))
 
@@ -132,6 +140,7 @@ def test_every_label_of_cohorts_is_short(language: str) -> None:
         assert 0 < len(labels.label(v, Choice(key, "x"))) <= 40
     assert labels.label(voice(ENGLISH), Choice("in_weeks", "x", "6")) == "6 weeks"
     assert labels.label(voice(ENGLISH), Choice("on_day", "x", "2026-04-06")) == "Monday, 6 April"
+    assert labels.label(voice(ENGLISH), Choice("up_to", "x", "30")) == "Up to 30"
     assert labels.label(voice(ENGLISH), Choice("take_out", "x", "Ada")) == "Take out: Ada"
 
 
@@ -144,7 +153,7 @@ def test_every_button_of_cohorts_has_a_label() -> None:
 
     modules = ("organiser/cohorts", "client/cohort_membership", "engines/group", "staff/settings")
     files = [Path(core.dialogue.__path__[0]) / f"{module}.py" for module in modules]
-    files.append(Path(bot.__path__[0]) / "turns" / "cohorts.py")
+    files += [Path(bot.__path__[0]) / "turns" / f"{module}.py" for module in ("cohorts", "apply_effects")]
     found = set(re.findall(r'Choice\(\s*"([a-z_:]+)"', "\n".join(p.read_text() for p in files)))
     assert len(found) > 15
     assert sorted(key for key in found if not labels.known(key)) == []
@@ -168,12 +177,33 @@ def test_nothing_said_in_a_group_names_anybody() -> None:
     assert "stayed" not in said  # members who left are not pointed out in front of everybody
 
 
-def test_too_few_people_are_said_to_be_the_reason() -> None:
-    said = render(om.ClosingSaid(REPORT), (), ENGLISH).text
-    assert "Exercise sessions: not shown, because fewer than 5 people told me of it" in said
-    assert "Hips: no change shown, because fewer than 5 people have a start and an end" in said
-    few = CohortWeek(1, 4, 4, 4, None)
-    assert "minutes" not in render(cm.GroupWeek(few, 6, "activity_minutes", None), (), ENGLISH).text
+def test_what_is_withheld_says_so_and_not_of_how_few_it_is() -> None:
+    said = render(om.ClosingSaid(replace(REPORT, attendance=(*WEEKS[:2], HIDDEN))), (), ENGLISH).text
+    for what in ("Exercise sessions", "Hips", "• Week 3"):
+        assert f"{what}: not shown, so that nobody can be made out" in said
+    page = om.CohortSaid(LINE, 6, 0, time(18), "activity_minutes", 10, 1, True, (replace(WEEKS[3], total=None),))
+    assert "Active minutes: not shown, so that nobody can be made out" in render(page, (), ENGLISH).text
+    for kind in (TooFew, CohortWeek, Sum):  # there is nothing it could be read from
+        hidden = {TooFew: TooFew("hip"), CohortWeek: HIDDEN, Sum: Sum(Counted.SESSIONS, None, None)}[kind]
+        numbers = [getattr(hidden, f.name) for f in dataclasses.fields(kind) if f.name not in ("number", "weeks")]
+        assert not [n for n in numbers if isinstance(n, int)]
+
+
+def test_a_group_never_hears_of_how_many_somebody_checked_in() -> None:
+    said = render(cm.GroupWeek(CohortWeek(1, None, 5, 6, 900), 6, "activity_minutes", None), (), ENGLISH).text
+    assert "5 of you checked in." in said
+    hidden = render(cm.GroupWeek(CohortWeek(1, None, None, 6, 900), 6, "activity_minutes", None), (), ENGLISH).text
+    assert "checked in" not in hidden
+    few = render(cm.GroupClosing(for_the_group(replace(REPORT, asked=5, kept=1))), (), ENGLISH).text
+    assert "Check-ins kept" not in few
+
+
+def test_a_total_says_of_how_many_weeks_and_people() -> None:
+    week = cm.GroupWeek(WEEKS[3], 6, "activity_minutes", Sum(Counted.MINUTES, 11, 3126, 3))
+    assert "So far, together: 3,126 active minutes (3 weeks, 11 people)." in render(week, (), ENGLISH).text
+    assert "6,261 active minutes (6 weeks, 11 people)" in render(om.ClosingSaid(REPORT), (), ENGLISH).text
+    page = om.CohortSaid(LINE, 6, 0, time(18), "activity_minutes", 10, 1, True, WEEKS, 11)
+    assert "Together so far: 6,261 active minutes (6 weeks, 11 people)." in render(page, (), ENGLISH).text
 
 
 def test_a_member_who_kept_nothing_is_thanked_and_not_counted() -> None:
@@ -202,7 +232,7 @@ def test_a_report_draws_whatever_is_in_it() -> None:
     for report in (
         replace(REPORT, attendance=(), changes=()),
         replace(REPORT, attendance=many, changes=every, name=LONG_NAME),
-        replace(REPORT, attendance=(CohortWeek(0, 0, 0, 0, None),), changes=(TooFew("energy", 0),), asked=0, kept=0),
+        replace(REPORT, attendance=(HIDDEN,), changes=(TooFew("energy"),), asked=None, kept=None),
     ):
         assert render(om.ClosingPicture(report), (), ENGLISH).photo
         assert render(om.ClosingFile(report, "pdf"), (), ENGLISH).document
@@ -222,4 +252,4 @@ def test_the_table_holds_every_figure_and_leaves_the_withheld_ones_empty() -> No
     assert isinstance(energy, Paired)
     low = by["change", "energy"]["low"]
     assert Decimal(low) == energy.low.quantize(D("0.01"))
-    assert by["change", "hip"] == {**dict.fromkeys(read[0], ""), "what": "change", "key": "hip", "people": "3"}
+    assert by["change", "hip"] == {**dict.fromkeys(read[0], ""), "what": "change", "key": "hip"}

@@ -69,7 +69,7 @@ def test_rows_out_of_order_of_time_are_for_one_process(readings, monkeypatch):
 
 
 def job(readings: Path) -> ScoringTask:
-    return ScoringTask(str(readings), (REQUIRED, OPTIONAL), {}, "csv")
+    return ScoringTask(str(readings), (REQUIRED, OPTIONAL), {}, "csv", "nice")
 
 
 @pytest.mark.parametrize("counted", [1000, 5000], ids=["more", "fewer"])

@@ -96,7 +96,7 @@ def test_nothing_but_the_rows_goes_to_standard_output(tmp_path, capsys):
         pytest.param(
             ("ada", "2026-01-05", "weight", "82 kg", "lb"), "the value says kg, the unit column lb", id="two-units"
         ),
-        pytest.param(("ada", "2026-01-05", "weight", "12.4", "st"), "if 12.3 st is meant", id="stones-with-a-point"),
+        pytest.param(("ada", "2026-01-05", "weight", "12.4", "st"), "if 12 st 4 lb is meant", id="stones-with-a-point"),
         pytest.param(("ada", "2026-01-05", "weight", "82 to 84"), "the value is a range", id="range"),
         pytest.param(("ada", "2026-01-05", "weight", "-82"), "there is no number to use", id="minus"),
         pytest.param(
@@ -110,7 +110,7 @@ def test_nothing_but_the_rows_goes_to_standard_output(tmp_path, capsys):
         pytest.param(("ada", "2026-01-05", "", "7"), "no measure", id="no-measure"),
         pytest.param(("", "2026-01-05", "energy", "7"), "no person", id="no-person"),
         pytest.param(("ada", "", "energy", "7"), "no time", id="no-time"),
-        pytest.param(("ada", "05.01.2026", "energy", "7"), "the time is not understood", id="day-first"),
+        pytest.param(("ada", "05.13.2026 at noon", "energy", "7"), "the time is not understood", id="day-first"),
         pytest.param(("ada", "2026-02-30", "energy", "7"), "the time is not understood", id="no-such-day"),
         pytest.param(("ada", "0026-02-03", "energy", "7"), "the year cannot be right", id="odd-year"),
     ],
@@ -358,7 +358,7 @@ def test_the_mean_of_a_pressure_series_comes_from_the_fourth_day_on_without_the_
     days = [("180/100"), ("130/80"), ("134/82"), ("138/84")]
     rows = scored(tmp_path, *(("ada", f"2026-01-0{5 + n}", "blood_pressure", v) for n, v in enumerate(days)))
     assert [r["measure"] for r in rows] == ["blood_pressure"] * 4 + ["blood_pressure_mean"]
-    assert (rows[-1]["value"], rows[-1]["band"]) == ("134/82", "below_home_limit")
+    assert (rows[-1]["value"], rows[-1]["band"]) == ("134/82", "below the home limit")
     assert [r["flags"] for r in rows] == ["bp_severe", "", "", "", ""]
     assert {r["verdict"] for r in rows[:4]} == {"part of a series"}
 
@@ -485,7 +485,7 @@ def test_derived_rows_have_the_values_and_bands_of_the_core(tmp_path):
 def test_energy_has_fallen_from_the_weeks_before_a_long_silence(tmp_path):
     rated = zip(("01-13", "01-27", "02-17", "02-24", "03-03", "03-10", "04-21"), "8678655", strict=True)
     rows = scored(tmp_path, *(("ada", f"2025-{day}", "energy", rating) for day, rating in rated))
-    assert [r["flags"] for r in rows] == [*[""] * 6, "energy_falling"]
+    assert [r["flags"] for r in rows] == [*[""] * 5, "energy_dropped", "energy_falling"]
 
 
 def test_a_file_in_any_order_has_the_verdicts_of_one_in_order_of_time(tmp_path):
@@ -565,3 +565,51 @@ def test_a_reading_replaced_by_height_changes_the_index(tmp_path):
     rows = scored(tmp_path, ("a", "2026-01-05", "height", "165"), ("a", "2026-01-06", "weight", "82.4"))
     assert rows[-1]["value"] == "30.27"
     assert replace(ADA, stature=D(165)) == ADA
+
+
+def test_the_days_of_a_pressure_are_those_of_the_zone_its_time_gives(tmp_path):
+    """Four evenings and mornings in New York are four days there, and five by UTC, whose first holds one reading."""
+    taken = [f"2026-01-0{day}T{hour}-05:00" for day in (5, 6, 7, 8) for hour in ("07:00", "21:00")]
+    values = ["180/100", "180/100", "130/80", "130/80", "134/82", "134/82", "138/84", "138/84"]
+    rows = scored(tmp_path, *(("ada", at, "blood_pressure", v) for at, v in zip(taken, values, strict=True)))
+    means = [r for r in rows if r["measure"] == "blood_pressure_mean"]
+    assert [r["taken_at"][:10] for r in means] == ["2026-01-08", "2026-01-08"]
+    assert means[-1]["value"] == "134/82"  # without the whole first day
+
+
+def test_a_day_never_goes_back_when_somebody_travels(tmp_path):
+    taken = ["2026-01-05T08:00+12:00", "2026-01-06T08:00+12:00", "2026-01-05T21:00-08:00", "2026-01-07T08:00-08:00"]
+    rows = scored(tmp_path, *(("ada", at, "blood_pressure", "130/80") for at in taken))
+    assert {r["measure"] for r in rows} == {"blood_pressure"}  # three days, not four
+
+
+@pytest.mark.parametrize(
+    ("limits", "band", "reference", "flags"),
+    [
+        ("nice", "below the home limit", "nice_home_blood_pressure", ""),
+        ("aha", "stage 1", "aha_home_blood_pressure", "bp_high_mean"),
+        ("esc", "elevated", "esc_home_blood_pressure", "bp_high_mean"),
+    ],
+)
+def test_a_mean_is_compared_with_the_limits_that_are_chosen(tmp_path, limits, band, reference, flags):
+    path = written(tmp_path, [("ada", f"2026-01-0{5 + n}", "blood_pressure", "132/78", "", "") for n in range(4)])
+    out = io.StringIO()
+    score(path, None, "csv", out, io.StringIO(), limits=limits)
+    *_, mean = csv.DictReader(io.StringIO(out.getvalue(), newline=""))
+    assert (mean["measure"], mean["band"], mean["reference"], mean["flags"]) == (
+        "blood_pressure_mean", band, reference, flags,
+    )  # fmt: skip
+
+
+def test_limits_that_are_not_known_are_named(tmp_path):
+    with pytest.raises(UsageError, match="nice, aha, esc"):
+        score(written(tmp_path, []), None, "csv", io.StringIO(), io.StringIO(), limits="who")
+
+
+def test_a_band_is_in_words_that_a_reader_of_the_source_knows():
+    ada = {"ada": ADA}
+    scorer = Scorer(ada)
+    lines = scorer.lines(2, ("ada", "2026-01-05", "weight", "85", "", ""))
+    assert lines[1][5:7] == ("obese class I | obesity class 1", "who_bmi | nice_bmi")
+    (pulse,) = scorer.lines(3, ("ada", "2026-01-05", "resting_heart_rate", "72", "", ""))
+    assert pulse[5].startswith("usual | above average | mean of adults 7")

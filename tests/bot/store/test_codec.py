@@ -20,6 +20,7 @@ from bot.store.codec import CodecError, dump_for_soon, dumps, load_again, load_s
 from core.care import Plan
 from core.dialogue.client.messages import Ask, ReadingKept
 from core.dialogue.client.states import FRESH, Awaiting, PressureWeek, Setting, State, Written
+from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.events import Text
 from core.dialogue.kit.messages import Together
 from core.quantity import Amount, Unit
@@ -247,3 +248,42 @@ def test_what_nobody_comes_back_for_is_not_kept_for_ever() -> None:
 
 def test_another_value_than_a_state_is_no_state_however_lately_it_was_written() -> None:
     assert load_state(dump_for_soon(Awaiting("hip"))) == FRESH
+
+
+@pytest.mark.parametrize("question", [None, 0, 1_795_737_169])
+def test_buttons_come_back_as_they_were_in_less_text(question: int | None) -> None:
+    rows = (
+        (Choice("number", "n:1", "1", question), Choice("number", "n:2", "2", question)),
+        (Choice("later", "later", question=question),),
+    )
+    text = codec.dump_rows(rows)
+    assert codec.load_rows(text) == rows
+    assert len(text) < len(codec.dumps(rows)) / 2
+
+
+def test_buttons_of_two_questions_come_back_too() -> None:
+    rows = ((Choice("yes", "yes", question=1), Choice("no", "no", question=2)),)
+    assert codec.load_rows(codec.dump_rows(rows)) == rows
+    assert codec.load_rows(codec.dumps(())) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "{}",
+        "[[1]]",
+        '{"question":"1","rows":[]}',
+        '{"question":true,"rows":[]}',
+        '{"question":1}',
+        '{"question":1,"rows":[["ab"]]}',
+        '{"question":1,"rows":[[["yes"]]]}',
+        '{"question":1,"rows":[[["yes","yes","","more"]]]}',
+        '{"question":1,"rows":[[["yes",1]]]}',
+        '{"question":1,"rows":7}',
+        '{"question":1.5,"rows":[]}',
+    ],
+)
+def test_text_that_is_no_buttons_is_refused(text: str) -> None:
+    with pytest.raises(codec.CodecError):
+        codec.load_rows(text)

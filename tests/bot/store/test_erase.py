@@ -126,16 +126,16 @@ def test_what_waits_for_the_coach_is_said_without_who_was_forgotten(database: Da
 
     def waiting(conn):
         to = people.coach(conn, practice.coach).person_id
-        digest = Digest(MONDAY, tuple(both), paused=(("Quillfeather", MONDAY), ("Ben", MONDAY)))
+        digest = Digest(MONDAY, tuple(both), away=tuple(both))
         buttons = ((Choice("card", "card:1", "Quillfeather"), Choice("card", "card:2", "Ben")),)
         for message in (DigestSaid(digest), Sheet(MONDAY, (Panel("Quillfeather", "x", lines),)), NothingToDraw()):
             outbox.put(conn, [Outgoing(ROWAN, message, NOW, buttons, to)], NOW)
 
     database.write_now(waiting)
     say(database, Puppet([Erase(Forgotten())]))
-    left = Digest(MONDAY, (both[1],), paused=(("Ben", MONDAY),))
+    left = Digest(MONDAY, (both[1],), away=(both[1],))
     assert queued(database, ROWAN) == [DigestSaid(left), NothingToDraw()]
-    assert [codec.loads(r.choices) for r in rows(database, tables.outbox) if r.chat_id == ROWAN and r.choices] == [
+    assert [codec.load_rows(r.choices) for r in rows(database, tables.outbox) if r.chat_id == ROWAN and r.choices] == [
         ((Choice("card", "card:2", "Ben"),),)
     ] * 2
     assert found(database) == []

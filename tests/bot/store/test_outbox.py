@@ -185,7 +185,7 @@ def test_buttons_and_what_a_delivery_needs_come_with_the_row(database: Database)
         NOW,
     )
     said, dropped = claim(database)
-    assert codec.loads(said.choices) == rows
+    assert codec.load_rows(said.choices) == rows
     assert (dropped.kind, dropped.ref, dropped.message) == (outbox.DeliveryKind.DROP_BUTTONS, "55", "")
 
 

@@ -238,6 +238,18 @@ def test_a_destroyed_key_opens_and_seals_nothing_any_more(database: Database) ->
     wrapped.close()
 
 
+def test_keys_looked_up_together_open_what_they_sealed_and_only_those_that_are_there(database: Database) -> None:
+    ring = database.keyring
+    first, second, gone = ring.make_many(3, NOW.date())
+    sealed = {number: ring.seal(number, "people.name", number) for number in (first, second, gone)}
+    ring.destroy([gone], NOW.date())
+    ring.look_up([*sealed.values(), None, "", "no sealed value", "????????????"])
+    assert ring.open("people.name", sealed[first]) == first
+    assert ring.open("people.name", sealed[second]) == second
+    assert ring.open("people.name", sealed[gone]) is UNOPENED
+    assert ring.open("people.language", sealed[first]) is UNOPENED
+
+
 def test_what_belongs_to_nobody_is_sealed_for_five_weeks(database: Database) -> None:
     ring = database.keyring
     sealed = ring.seal(ring.passing(NOW), "outbox.message", "a digest")

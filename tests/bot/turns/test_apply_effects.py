@@ -43,7 +43,7 @@ from core.dialogue.kit.effects import Say, SendData
 from core.quantity import Unit
 from core.reading import Conditions, How
 from core.watching.cohort import Counted, Terms
-from core.watching.flags import Code, flag
+from core.watching.flags import Code, flag, worded
 from tests.bot.practice import ADA, MONDAY, NOW, ROWAN, SLOT, Practice, client_of, row_of, rowan_and_ada, weight
 from tests.bot.steps import Puppet, queued, rows, say
 
@@ -319,6 +319,14 @@ def urgent(at: datetime) -> Raise:
     return Raise(flag(Code.BP_SEVERE, at, "blood_pressure", systolic=Decimal(190), diastolic=Decimal(110)))
 
 
+def test_nobodys_own_words_are_stored_in_clear_with_the_occasion(database: Database, practice: Practice) -> None:
+    dizzy = flag(Code.RED_FLAG_WORDS, NOW, level="same_day", sign="dizzy")
+    apply(database, Raise(worded(dizzy, "my head is swimming")))
+    apply(database, Raise(worded(dizzy, "it is swimming again")))
+    (row,) = rows(database, tables.outbox)
+    assert row.occasion == f"flag/{practice.ada}/red_flag_words/same_day/dizzy/{NOW.date().isoformat()}"
+
+
 def test_an_urgent_flag_is_told_to_the_coach_at_once_and_once_a_day(database: Database, practice: Practice) -> None:
     apply(database, urgent(NIGHT), now=NIGHT)
     apply(database, urgent(NIGHT + HOUR), now=NIGHT + HOUR)
@@ -431,7 +439,7 @@ def test_a_client_leaves_one_cohort_and_stays_in_the_other(database: Database, p
             for name in ("Spring", "Autumn")
         ]
         for cohort in made:
-            cohorts.join(conn, cohort, practice.ada, NOW)
+            cohorts.join(conn, cohort, practice.ada, NOW, agreed=True)
         return made
 
     spring, autumn = database.write_now(two)

@@ -71,8 +71,8 @@ def cohorts(conn: Connection) -> tuple[tuple[Cohort, Cohort], dict[str, str]]:
         made = store.add(
             conn, NOW, organiser_id=who.organiser_id, coach_id=None, name=name, terms=TERMS, language="en", next_at=NOW
         )
-        store.join(conn, made, member.id, NOW)
-        store.publish(conn, made, CohortWeek(0, 6, 5, 0, None), NOW)
+        store.join(conn, made, member.id, NOW, agreed=True)
+        store.publish(conn, made, CohortWeek(0, 6, 5, None, None), NOW)
         store.tie(conn, made, -made, "en", NOW)
         tokens[name] = invitations.make(conn, InvitationKind.GROUP, NOW, cohort_id=made)
         found.append(Cohort(name, role, made, member))

@@ -1,6 +1,7 @@
 """A coach's decisions are applied: links, messages, plans, flags, handing over, leaving. On both databases."""
 
 from datetime import UTC, date, datetime, time, timedelta
+from decimal import Decimal
 from typing import Any
 
 import pytest
@@ -8,13 +9,15 @@ import pytest
 from bot.store import codec, staff
 from bot.store import flags as flag_store
 from bot.store.database import Database
+from bot.store.flags import Lowering
 from bot.store.schema import audit, clients, coaches, conversations, flags, invitations, notes, people, templates
 from bot.store.schema import outbox as outbox_table
 from core.care import Plan, Slot
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import ClientWord, UrgentFlag
 from core.dialogue.staff.states import StaffState
-from core.watching.flags import Code, flag
+from core.dialogue.staff.step import stamp
+from core.watching.flags import Code, Ended, flag
 from tests.bot.office import Desk
 from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_client, add_coach, key_of
 from tests.bot.steps import arrive, rows, work
@@ -147,7 +150,7 @@ def test_an_urgent_flag_carries_buttons_that_mark_it_seen(desk: Any) -> None:
     desk.says("I have chest pain", chat=ADA)
     told = [x for x in desk.heard(ROWAN) if isinstance(x, UrgentFlag)]
     assert [x.name for x in told] == ["Ada"]
-    assert f"saw:{desk.ada}" in desk.buttons(ROWAN)
+    assert f"saw:{desk.ada}:red_flag_words:{stamp(NOW)}" in desk.buttons(ROWAN)
     desk.presses(f"saw:{desk.ada}")
     assert only(desk.database, flags).seen_at == NOW
 
@@ -207,19 +210,51 @@ def test_a_note_is_one_field(desk: Any) -> None:
 def test_seen_flags_stay_open_and_dealt_with_ones_are_cleared(desk: Any) -> None:
     number = raise_flag(desk, Code.ENERGY_FALLING, measure="energy")
     assert not desk.commands("digest")[0].digest.calm
-    desk.presses("seen:2026-03-30")
+    desk.presses(f"seen:{stamp(desk.now)}")
     kept = only(desk.database, flags)
     assert (kept.seen_at, kept.cleared_at) == (NOW, None)
-    assert desk.commands("digest")[0].digest.needs[0].flags[0].seen
-    desk.presses(f"clear:{desk.ada}:{number}")
-    assert only(desk.database, flags).cleared_at == NOW
+    assert desk.commands("digest")[0].digest.known[0].flags[0].seen
+    desk.presses(f"clear:{desk.ada}:{number}:{stamp(desk.now)}")
+    desk.presses(f"done:{desk.ada}:rang")
+    kept = only(desk.database, flags)
+    assert (kept.cleared_at, kept.ended, kept.done, kept.done_by) == (NOW, "by_coach", "rang", desk.rowan)
     assert desk.commands("digest")[0].digest.calm
+
+
+def test_what_was_done_stands_in_the_history_in_the_coachs_own_words(desk: Any) -> None:
+    number = raise_flag(desk, Code.ENERGY_FALLING, measure="energy")
+    desk.presses(f"clear:{desk.ada}:{number}:{stamp(desk.now)}")
+    desk.says("walked with her to the pharmacy")
+    (past,) = desk.presses(f"past:{desk.ada}")[0].flags
+    assert (past.done, past.words, past.by) == ("own", "walked with her to the pharmacy", "Rowan")
+    with desk.database.engine.connect() as conn:
+        assert "pharmacy" not in str(conn.exec_driver_sql("SELECT done_words FROM flags").scalar_one())
+
+
+def test_an_alarm_that_settles_is_told_once_with_what_followed(desk: Any) -> None:
+    raise_flag(desk, Code.PULSE_FAST, measure="resting_heart_rate")
+    lowered = {(desk.ada, "pulse_fast", "resting_heart_rate"): Lowering(Ended.READING, (("rate", Decimal(96)),))}
+    desk.database.write_now(flag_store.lower, lowered, desk.now)
+    desk.now += timedelta(minutes=1)
+    for told in (1, 0):
+        digest = desk.due()[0].digest
+        assert [f.after for e in digest.changes for f in e.flags] == [(("rate", Decimal(96)),)] * told
+        desk.now += timedelta(days=7)
+
+
+def test_what_the_weekly_digest_has_named_is_known_in_the_next(desk: Any) -> None:
+    raise_flag(desk, Code.ENERGY_FALLING, measure="energy")
+    assert [len(desk.due()[0].digest.needs), only(desk.database, flags).digest_at] == [1, desk.now]
+    desk.now += timedelta(days=7)
+    digest = desk.due()[0].digest
+    assert (len(digest.needs), len(digest.known)) == (0, 1)
 
 
 def test_a_cleared_flag_that_comes_back_is_new_again(desk: Any) -> None:
     first = raise_flag(desk, Code.ENERGY_FALLING, measure="energy")
     desk.presses(f"saw:{desk.ada}")
-    desk.presses(f"clear:{desk.ada}:{first}")
+    desk.presses(f"clear:{desk.ada}:{first}:{stamp(desk.now)}")
+    desk.presses(f"done:{desk.ada}:wrote")
     desk.now += timedelta(days=7)
     assert raise_flag(desk, Code.ENERGY_FALLING, measure="energy") != first
     (entry,) = desk.commands("digest")[0].digest.needs
@@ -228,13 +263,13 @@ def test_a_cleared_flag_that_comes_back_is_new_again(desk: Any) -> None:
 
 def test_another_coachs_flag_cannot_be_marked_by_its_number(desk: Any) -> None:
     number = raise_flag(desk, Code.WANTS_COACH, desk.ben)
-    state = codec.dumps(StaffState(digest_day=date(2026, 3, 30), digest_flags=(number,)))
+    state = codec.dumps(StaffState(digest_day=date(2026, 3, 30), digest_flags=(number,), digest_at=NOW))
     from bot.store import conversations as store
 
     desk.database.write_now(lambda conn: store.save(conn, {ROWAN: (state, NOW, key_of(conn, ROWAN))}))
-    desk.presses("seen:2026-03-30")
+    desk.presses(f"seen:{stamp(NOW)}")
     assert only(desk.database, flags).seen_at is None
-    assert desk.database.write_now(staff.mark_seen, desk.rowan, [number], NOW) == 0
+    assert desk.database.write_now(staff.mark_seen, desk.rowan, [number], NOW, NOW) == 0
 
 
 def test_a_past_digest_has_the_flags_that_were_open_then(desk: Any) -> None:

@@ -76,7 +76,7 @@ def test_a_message_is_queued_for_the_person_with_its_buttons_and_its_time(databa
     (row,) = rows(database, outbox_table)
     assert (row.chat_id, row.occasion, row.due_at) == (ADA, "o/1", NOW + 30 * SECOND)
     assert row.person_id is not None
-    assert codec.loads(row.choices) == buttons
+    assert codec.load_rows(row.choices) == buttons
 
 
 def test_messages_of_one_turn_keep_their_order(database: Database, ada: int) -> None:

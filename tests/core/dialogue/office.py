@@ -19,6 +19,7 @@ from core.dialogue.staff.facts import (
     CardOf,
     CardsFlagged,
     CardsNamed,
+    CardsOfAll,
     Caseload,
     CohortFact,
     Cohorts,
@@ -83,6 +84,7 @@ class Office:
         self.now = NOW
         self.effects: tuple[Any, ...] = ()
         self.invitation: InvitationFact | None = None
+        self.damaged: set[int] = set()  # clients whose data cannot be loaded
         self.also: tuple[Need, ...] = ()  # loaded in addition to what is needed
         usual: dict[str, Any] = {
             "person_id": 1,
@@ -137,6 +139,8 @@ class Office:
                     cards |= {n: self.clients[n] for n in ids}
                 case CardsFlagged():
                     cards |= {n: c for n, c in self.clients.items() if c.flags}
+                case CardsOfAll():
+                    cards |= {n: c for n, c in self.clients.items() if n not in self.damaged}
                 case Templates():
                     facts = replace(facts, templates=self.templates)
                 case _:

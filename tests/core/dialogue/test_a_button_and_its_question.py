@@ -74,6 +74,8 @@ def openings() -> Iterator[Chat]:
     yield copied_with_effects(early)
     yield early.later(days=1).says("81 kg")
     yield checked_in(Chat(ADA)).later(days=1).says("undo")
+    fortnight = checked_in(Chat(ADA)).later(days=7).due().says("5")
+    yield fortnight.later(days=3).says("no, the energy was 4")
     twice = checked_in(checked_in(Chat(ADA)).later(days=35))
     yield copied_with_effects(twice)
     yield copied(twice).commands("progress")
@@ -129,6 +131,16 @@ def walked() -> tuple[tuple[Chat, tuple[str, ...]], ...]:
     return tuple(found.values())
 
 
+def each_question() -> Iterator[Chat]:
+    """One conversation of the walk for each state."""
+    seen = set()
+    for chat, _ in walked():
+        kind = (repr(replace(chat.state, written=(), question=0, sources=(), alarm=None)), chat.facts.status)
+        if kind not in seen:
+            seen.add(kind)
+            yield chat
+
+
 def lasting(callback: str) -> bool:
     button = BUTTONS.get(undrawn(callback)[0].partition(":")[0])
     return button is not None and button.lasts is Lasts.ALWAYS
@@ -152,7 +164,16 @@ def test_the_walk_meets_every_button_and_every_question() -> None:
     verbs = {undrawn(b)[0].partition(":")[0] for _, buttons in walked() for b in buttons}
     asked = {type(chat.state.asking).__name__ for chat, _ in walked()}
     assert set(BUTTONS) - verbs == {"goaldrop", "zone"}
-    assert {"Awaiting", "Confirming", "AskingConditions", "Gate", "AlarmAsked", "Setting", "Enrolling"} <= asked
+    assert {
+        "Awaiting",
+        "Confirming",
+        "AskingConditions",
+        "ChoosingDay",
+        "Gate",
+        "AlarmAsked",
+        "Setting",
+        "Enrolling",
+    } <= asked
     assert len(walked()) > 200
 
 
@@ -178,18 +199,29 @@ def test_a_button_of_any_other_question_changes_nothing_whatever_is_open() -> No
     for data, _ in sorted(pairs):
         by_verb.setdefault(data.partition(":")[0], data)
     wrong = []
-    seen = set()
-    for chat, _ in walked():
-        kind = (repr(replace(chat.state, written=(), question=0, sources=(), alarm=None)), chat.facts.status)
-        if kind in seen:
-            continue
-        seen.add(kind)
+    for chat in each_question():
         for data in by_verb.values():
             for old in (data, drawn(data, 17), drawn(data, chat.state.question - 1)):
                 tried = copied(chat).later(seconds=5).presses_old(old)
                 if not tried.said or not changed_nothing(chat.state, tried):
                     wrong.append((old, chat.state.asking))
     assert not wrong
+
+
+GIBBERISH = ("well well", "hmm 12345 kg and so on")
+
+
+def test_nothing_typed_is_answered_by_could_not_find_a_number_twice_in_a_row() -> None:
+    wrong = []
+    for chat in each_question():
+        for text in GIBBERISH:
+            twice = copied(chat).later(seconds=5).says(text)
+            if "AskAgain" not in twice.kinds:
+                continue
+            twice.later(seconds=5).says(text)
+            if "AskAgain" in twice.kinds or not twice.choices:
+                wrong.append((text, chat.state.asking, twice.kinds))
+    assert not wrong, wrong[:10]
 
 
 def test_an_old_button_says_what_stands_and_puts_the_open_question() -> None:

@@ -13,6 +13,7 @@ from core.client import Caution, Profile
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.states import AskingConditions, Awaiting
+from core.watching.flags import Code
 from tests.builders import ADA, MONDAY, Chat, Plan, checked_in
 
 QUIET_PLAN = Plan(measures=("sessions_done", "activity_minutes"))
@@ -252,3 +253,38 @@ def test_a_button_of_a_question_that_is_over_is_answered_and_changes_nothing():
     chat.presses("gate:none")
     assert "OldButton" in chat.kinds
     assert chat.state == before
+
+
+def asked_in_vain(chat, weeks):
+    """Weeks in which the check-in is answered and the retests are skipped; the retests flagged in each."""
+    found = []
+    for _ in range(weeks):
+        chat.due()
+        found.append({x.flag.measure: dict(x.flag.evidence) for x in chat.raised if x.flag.code == Code.RETEST_MISSED})
+        chat.says("7")
+        while isinstance(chat.state.asking, Awaiting):
+            chat.presses("skip")
+        chat.later(days=7)
+    return found
+
+
+def test_a_retest_that_was_asked_for_twice_and_not_given_is_told():
+    chat = checked_in(Chat(replace(ADA, plan=Plan(measures=("waist",))))).later(days=28)
+    chat.raised.clear()
+    assert asked_in_vain(chat, 3) == [{}, {}, {"waist": {"times": Decimal(2)}}]
+
+
+def test_a_retest_that_is_given_at_last_is_not_told():
+    chat = checked_in(Chat(replace(ADA, plan=Plan(measures=("waist",))))).later(days=28)
+    chat.raised.clear()
+    asked_in_vain(chat, 2)
+    chat.says("92 cm").presses("cond:same")
+    assert asked_in_vain(chat, 2) == [{}, {}]
+
+
+def test_a_retest_nobody_saw_because_the_check_in_went_unanswered_does_not_count():
+    chat = checked_in(Chat(replace(ADA, plan=Plan(measures=("waist",))))).later(days=28)
+    chat.raised.clear()
+    asked_in_vain(chat, 1)
+    chat.facts = replace(chat.facts, missed=1)
+    assert asked_in_vain(chat, 2) == [{}, {}]

@@ -26,7 +26,7 @@ from tests.core.dialogue.office import NOW, Office, card, kept
 from tests.core.dialogue.test_organiser import TERMS, spring
 
 DEEPEST = 3  # presses from an open message
-BY_IDENTITY = (fx.ClearFlags, fx.MarkSeen, fx.Revoke, MakeGroupLink)  # they name all they change
+BY_IDENTITY = (fx.MarkSeen, fx.ToldInDigest, fx.Revoke, MakeGroupLink)  # they name all they change
 
 
 def opened(office: Office) -> Office:
@@ -105,7 +105,7 @@ def changed(before: StaffState, office: Office) -> bool:
 
 def test_the_walk_meets_the_buttons_of_coaches_and_organisers() -> None:
     verbs = {undrawn(b)[0].partition(":")[0] for _, buttons in walked() for b in buttons}
-    assert set(STAFF_BUTTONS) - verbs <= {"revoke", "zone", "saw", "sheet", "cocoach", "coreport"}
+    assert set(STAFF_BUTTONS) - verbs <= {"revoke", "zone", "saw", "sheet", "people", "past", "cocoach", "coreport"}
     assert len(walked()) > 100
 
 
@@ -129,6 +129,63 @@ def test_an_old_choice_changes_nothing_whatever_is_open() -> None:
                 if changed(office.state, pressed(office, old)):
                     wrong.append((old, office.state.asking))
     assert choices and not wrong
+
+
+PUT_BY = {
+    "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "ChangingSlot": "AskSlotFor",
+    "NamingTemplate": "AskTemplateName", "InvitingOrganiser": "AskOrganiser",
+}  # fmt: skip
+PUT_BY_SUBJECT = {
+    ("ChoosingClient", "write"): "AskWhom",
+    ("ChoosingClient", "card"): "CaseloadList",
+    ("Ticking", "measures"): "AskMeasures",
+    ("Ticking", "cautions"): "AskCautions",
+    ("AskingSure", "baseline"): "AskBaseline",
+    ("AskingSure", "end"): "AskEnd",
+    ("AskingSure", "hand_over"): "HandOverSure",
+    ("AskingSure", "forget"): "StaffForgetSure",
+    ("ChangingOwn", "zone"): "AskStaffZone",
+    ("ChangingOwn", "language"): "AskLanguage",
+    ("ChangingOwn", "digest"): "AskDigestSlot",
+    ("SureOfCohort", "end"): "EndCohortSure",
+    ("SureOfCohort", "remove"): "RemoveSure",
+    ("PlanningCohort", "name"): "AskCohortName",
+    ("PlanningCohort", "start"): "AskCohortStart",
+    ("PlanningCohort", "weeks"): "AskCohortWeeks",
+    ("PlanningCohort", "time"): "AskCohortTime",
+    ("PlanningCohort", "counts"): "AskCohortCounts",
+    ("PlanningCohort", "coach"): "AskCohortCoach",
+}
+
+
+def put_by(state: StaffState) -> str:
+    """The message that puts the open question."""
+    asking = state.asking
+    if getattr(asking, "weekday", "") and type(asking).__name__ in ("ChangingSlot", "ChangingOwn"):
+        return "EnrolQuestion"
+    name = type(asking).__name__
+    about = getattr(asking, "what", getattr(asking, "question", ""))
+    return PUT_BY.get(name) or PUT_BY_SUBJECT[name, about]
+
+
+def test_after_an_old_choice_the_open_question_is_put_again_and_can_be_answered() -> None:
+    choices = {undrawn(b)[0] for _, buttons in walked() for b in buttons if is_choice(b)}
+    wrong, met = [], set()
+    for office, buttons in walked():
+        if office.state.asking is None:
+            continue
+        question = put_by(office.state)
+        met.add(question)
+        for data in (*sorted(choices)[::7], "whatever:1"):
+            after = pressed(office, drawn(data, 17))
+            if after.kinds == ["NotForThisRole"]:
+                continue
+            if after.kinds[0] != "OldButton" or after.kinds[-1] != question:
+                wrong.append((data, office.state.asking, after.kinds))
+            if question in office.kinds and not set(buttons) <= set(callbacks(after)):
+                wrong.append((data, office.state.asking, "its buttons"))
+    assert not wrong, wrong[:20]
+    assert len(met) >= 20
 
 
 def test_what_is_no_choice_changes_only_what_it_names() -> None:

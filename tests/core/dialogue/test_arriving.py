@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import time
+from datetime import time, timedelta
 from decimal import Decimal
 
 import pytest
@@ -26,7 +26,9 @@ INVITED = InvitationFact("client", "Rowan", "Ben")
 
 def arriving(**changes: object) -> Chat:
     plan = Plan(measures=("weight", "waist", "hip", "resting_heart_rate"))
-    facts = ClientFacts(2, "Ben", "Rowan", True, status=Status.ENROLLING, consented=False, plan=plan, country="GB")
+    facts = ClientFacts(
+        2, "Ben", "Rowan", True, None, status=Status.ENROLLING, consented=False, plan=plan, country="GB"
+    )
     chat = Chat(replace(facts, **changes))
     chat.gets(Command(chat.now, "start", ""))
     return chat
@@ -114,10 +116,48 @@ def test_only_what_the_plan_needs_is_asked():
 
 
 @pytest.mark.parametrize("answer", ["2012", "14", "I am 16"])
-def test_under_18_is_turned_away_kindly(answer):
+def test_under_18_is_turned_away_kindly_and_erased_when_confirmed(answer):
     chat = arriving().presses("consent:yes").says(answer).says("yes")
-    assert chat.did(Erase) == [Erase(m.TooYoung("Rowan"))]
+    assert chat.heard(m.ForAdults).coach == "Rowan" and not chat.did(Erase)
     assert not [x for x in chat.did(e.ChangeClient) if x.field == "birth_year"]
+    chat.presses("e:too_young:erase")
+    assert chat.did(Erase) == [Erase(m.TooYoung("Rowan"))]
+
+
+def turned_away():
+    return arriving().presses("consent:yes").says("2012").says("yes")
+
+
+@pytest.mark.parametrize("typed", ["yes", "no", "ok", "hello", "skip", "12"])
+def test_nothing_typed_erases_somebody_who_was_turned_away(typed):
+    chat = turned_away().says(typed)
+    assert not chat.did(Erase) and chat.state.asking is not None
+    assert chat.kinds[-1] in ("ForAdults", "AskBirthYear")
+
+
+@pytest.mark.parametrize("year", ["2008", "2012"])
+def test_the_question_of_age_cannot_be_skipped(year):
+    chat = arriving().presses("consent:yes").says(year)
+    before = asked(chat)
+    assert asked(chat.says("skip")) == before in ("adult", "young")
+
+
+def test_a_mistake_in_the_year_is_put_right_by_its_button_or_by_typing_it_again():
+    assert turned_away().presses("e:too_young:again").heard(m.EnrolQuestion).question == "birth_year"
+    chat = turned_away().says("sorry, 1959")
+    assert [x.value for x in chat.did(e.ChangeClient) if x.field == "birth_year"] == [1959]
+    assert chat.did(e.CancelTimer) and not chat.later(days=1).wakes_up("turned_away").did(Erase)
+
+
+@pytest.mark.parametrize("over", ["", "my neighbour had chest pain", "/forget"])
+def test_somebody_turned_away_is_erased_after_a_day_whatever_was_opened_since(over):
+    chat = turned_away()
+    (wake,) = [w for w in chat.wakes if w.purpose == "turned_away"]
+    assert wake.at - chat.now == timedelta(days=1)
+    if over:
+        chat.commands(over[1:]) if over.startswith("/") else chat.says(over)
+    assert not chat.did(Erase)
+    assert chat.later(days=1).wakes_up("turned_away").did(Erase) == [Erase(m.TooYoung("Rowan"))]
 
 
 def test_the_year_of_the_eighteenth_birthday_is_asked_about():

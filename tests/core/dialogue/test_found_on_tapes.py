@@ -174,3 +174,33 @@ def test_later_is_answered_by_the_words_on_its_buttons():
         chat = Chat(facts).due().presses("later").says(typed)
         (wake,) = [x for x in chat.did(e.SetTimer) if x.purpose == "snooze"]
         assert wake.at - chat.now == after
+
+
+def test_a_fast_pulse_counted_over_15_seconds_is_counted_again_before_it_is_a_start():
+    chat = Chat(PULSE).due().says("7").says("27 in 15 s")
+    asked = chat.heard(m.DidYouMean)
+    assert (asked.kind, asked.amount.value) == ("short_count", 108) and not chat.readings("resting_heart_rate")
+    assert [c for c in chat.choices if c.startswith("count:")] == [
+        "count:resting_heart_rate:30",
+        "count:resting_heart_rate:60",
+    ]
+    chat.presses("count:resting_heart_rate:60").later(seconds=60).says("96")
+    assert [r.value for r in chat.readings("resting_heart_rate")] == [96]
+
+
+def test_who_counts_it_so_again_or_keeps_it_is_believed():
+    again = Chat(PULSE).due().says("7").says("27 in 15 s").says("27 in 15 s")
+    kept = Chat(PULSE).due().says("7").says("27 in 15 s").presses("ok:yes")
+    assert [r.value for r in again.readings("resting_heart_rate")] == [108]
+    assert [r.value for r in kept.readings("resting_heart_rate")] == [108]
+
+
+@pytest.mark.parametrize("typed", ["54 in 30 s", "108 bpm", "25 in 15 s"])
+def test_a_longer_count_a_device_and_a_slower_pulse_are_taken_at_once(typed):
+    assert Chat(PULSE).due().says("7").says(typed).readings("resting_heart_rate")
+
+
+def test_only_a_start_is_counted_again():
+    chat = Chat(PULSE).due().says("7").says("96 bpm")
+    chat.later(weeks=4).due().says("7").says("27 in 15 s")
+    assert len(chat.readings("resting_heart_rate")) == 2

@@ -8,17 +8,16 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from core.client import Sex
+from core.client import Profile, Sex
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
-from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.states import Enrolling
 from core.language import LANGUAGES, words_for
 from core.language.days import day_of_week, place_first, stay
 from tests.builders import ADA, MONDAY, Chat, Plan, checked_in
 
 WAIST = replace(ADA, plan=Plan(measures=("waist",)))
-NEW = replace(ADA, consented=False, slot=None, profile=ClientFacts(0, "", "", False).profile)
+NEW = replace(ADA, consented=False, slot=None, profile=Profile())
 
 
 def arriving() -> Chat:

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
+from core.dialogue.client.messages_to_coach import RepeatTaken, SignAnswered
 from core.dialogue.client.states import Awaiting
-from core.watching.flags import Code, Severity
+from core.watching.flags import Code, Ended, Severity
 from tests.builders import ADA, Chat, Plan
 
 TESTS = replace(ADA, plan=Plan(measures=("chair_stand_30s",)))
@@ -130,6 +132,14 @@ def test_the_week_is_read_by_the_limits_the_coach_chose(body):
 def test_too_few_days_say_so():
     chat = pressed_week().says("130/80 and 128/80").later(days=7).wakes_up("pressure_end")
     assert chat.heard(m.PressureTooFew) == m.PressureTooFew(1, 4)
+    (short,) = [x.flag for x in chat.raised if x.flag.code == Code.BP_WEEK_SHORT]
+    assert dict(short.evidence) == {"days": Decimal(1), "needed": Decimal(4)}
+
+
+def test_the_coach_reads_the_words_that_raised_an_alarm():
+    chat = Chat().says("I have chest pain")
+    (raised,) = [x.flag for x in chat.raised if x.flag.code == Code.RED_FLAG_WORDS]
+    assert dict(raised.evidence)["words"] == "I have chest pain"
 
 
 @pytest.mark.parametrize("bpm", ["126", "38"])
@@ -169,3 +179,55 @@ def test_a_denial_out_of_the_blue_is_good_to_hear():
 def test_a_denial_is_no_no_to_the_open_question():
     chat = Chat().due().says("no chest pain today")
     assert chat.kinds == ["StoodDown", "Ask"] and chat.state.asking == Awaiting("energy")
+
+
+# --- what the coach hears next ----------------------------------------------------------------------------------
+
+PULSE = replace(ADA, plan=Plan(measures=("resting_heart_rate",)))
+
+
+def repeats_told(chat: Chat) -> list[RepeatTaken]:
+    return [x.message for x in chat.did(e.NotifyCoach) if isinstance(x.message, RepeatTaken)]
+
+
+def test_the_coach_who_was_alarmed_hears_that_the_repeat_no_longer_alarms():
+    chat = Chat(PULSE).says("pulse 128 bpm")
+    assert repeats_told(chat) == []
+    chat.later(minutes=10).says("96 bpm")
+    assert repeats_told(chat) == [
+        RepeatTaken(1, "Ada", "pulse_fast", "resting_heart_rate", (("rate", Decimal(96)),), settled=True)
+    ]
+    (lowered,) = [x for x in chat.did(e.Lower) if x.code == Code.PULSE_FAST]
+    assert (lowered.ended, lowered.after) == (Ended.READING, (("rate", Decimal(96)),))
+
+
+def test_the_coach_who_was_alarmed_hears_that_the_repeat_alarms_as_well():
+    chat = Chat(PULSE).says("pulse 128 bpm").later(minutes=10).says("126 bpm")
+    ((told,), (effect,)) = repeats_told(chat), chat.did(e.NotifyCoach)
+    assert (told.after, told.settled, effect.urgent) == ((("rate", Decimal(126)),), False, True)
+
+
+def test_a_pressure_that_settles_is_told_with_both_its_figures():
+    chat = Chat(PRESSURE).says("186/112").later(minutes=6).says("150/94")
+    (told,) = repeats_told(chat)
+    assert told.after == (("systolic", Decimal(150)), ("diastolic", Decimal(94)))
+
+
+def test_a_slip_that_is_put_right_is_not_called_a_repeat():
+    chat = Chat(PULSE).says("pulse 128 bpm").later(minutes=1).edits("pulse 82 bpm")
+    (lowered,) = [x for x in chat.did(e.Lower) if x.code == Code.PULSE_FAST]
+    assert lowered.ended is Ended.CORRECTED and [x.slip for x in repeats_told(chat)] == [True]
+
+
+def test_a_question_about_a_sign_that_stood_and_was_none_after_all_is_told():
+    chat = Chat().says("I had chest pain last year").later(minutes=15).wakes_up("alarm_stands")
+    assert raised(chat) == [Code.SIGN_UNANSWERED]
+    chat.later(minutes=5).presses("alarm:none")
+    assert [x.message for x in chat.did(e.NotifyCoach)] == [SignAnswered(1, "Ada", "chest_pain")]
+    (lowered,) = chat.did(e.Lower)
+    assert lowered.after == (("answer", "none"),)
+
+
+def test_a_question_answered_at_once_is_nothing_the_coach_hears_of():
+    chat = Chat().says("I had chest pain last year").later(minutes=2).presses("alarm:none")
+    assert chat.did(e.NotifyCoach) == []

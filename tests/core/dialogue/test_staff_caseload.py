@@ -1,16 +1,20 @@
 """A coach looks people up, reads cards, writes, and takes notes."""
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from decimal import Decimal
 
 from core.client import Profile
 from core.dialogue.commands import STAFF_BUTTONS
+from core.dialogue.kit.effects import drawn
+from core.dialogue.kit.events import Press
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
 from core.dialogue.staff.facts import WordFact
 from core.dialogue.staff.states import ChoosingClient
+from core.dialogue.staff.step import stamp
+from core.watching.digest import FlagFact
 from core.watching.flags import Code, flag
 from tests.core.dialogue.office import NOW, Office, card, kept, readings
 
@@ -116,13 +120,63 @@ def test_the_card_never_shows_an_early_weight() -> None:
     assert weight.amount.value == Decimal("82.4")
 
 
-def test_dealt_with_clears_what_stood_on_the_card_and_nothing_raised_since() -> None:
-    ben = card(2, "Ben", flags=(kept(9, WISH), kept(12, SEVERE)))
-    assert Office(ben).presses("clear:2:9").did(ClearFlags) == [ClearFlags(2, (9,))]
+def dealing(*flags: FlagFact, shown: int = 12, at: datetime = NOW) -> Office:
+    return Office(card(2, "Ben", flags=flags)).presses(f"clear:2:{shown}:{stamp(at)}")
 
 
-def test_seen_under_an_urgent_flag_marks_that_clients_flags() -> None:
-    assert Office(ADA, BEN).presses("saw:2").did(MarkSeen) == [MarkSeen((9,))]
+def test_dealt_with_asks_what_was_done_and_clears_what_stood_on_the_card() -> None:
+    office = dealing(kept(9, WISH), kept(12, SEVERE), shown=9)
+    assert [f.id for f in office.heard(sm.AskDone).flags] == [9] and office.did(ClearFlags) == []
+    assert office.presses("done:2:rang").did(ClearFlags) == [ClearFlags(2, (9,), "rang")]
+    assert office.heard(sm.FlagsCleared) == sm.FlagsCleared("Ben", "rang")
+    assert office.state.asking is None
+
+
+def test_what_was_done_can_be_said_in_ones_own_line() -> None:
+    office = dealing(kept(12, SEVERE)).says("Her daughter\ndrove her to the clinic")
+    assert office.did(ClearFlags) == [ClearFlags(2, (12,), "own", "Her daughter drove her to the clinic")]
+
+
+def test_that_nothing_was_needed_wants_a_reason_where_it_was_urgent_and_none_elsewhere() -> None:
+    office = dealing(kept(12, SEVERE)).presses("done:2:nothing")
+    assert office.did(ClearFlags) == [] and office.kinds == ["AskWhyNothing"]
+    assert office.says("the cuff was over a sleeve").did(ClearFlags) == [
+        ClearFlags(2, (12,), "nothing", "the cuff was over a sleeve")
+    ]
+    assert dealing(kept(9, WISH)).presses("done:2:nothing").did(ClearFlags) == [ClearFlags(2, (9,), "nothing")]
+
+
+def test_what_happened_again_since_the_card_was_shown_stays_open() -> None:
+    again = kept(12, SEVERE, refreshed_at=NOW + timedelta(minutes=5))
+    office = dealing(kept(9, WISH), again)
+    assert [f.id for f in office.heard(sm.AskDone).flags] == [9]
+    assert dealing(again).kinds == ["CardSaid"]  # nothing of it was on that card
+
+
+def test_a_second_press_of_what_was_done_clears_nothing() -> None:
+    office = dealing(kept(12, SEVERE))
+    pressed = office.state.question
+    office.presses("done:2:rang").gets(Press(NOW, drawn("done:2:met", pressed)))
+    assert office.did(ClearFlags) == []
+
+
+def test_seen_under_an_urgent_flag_marks_that_flag_as_it_was_told_and_no_other() -> None:
+    office = Office(card(2, "Ben", flags=(kept(9, WISH), kept(12, SEVERE))))
+    assert office.presses(f"saw:2:bp_severe:{stamp(NOW)}").did(MarkSeen) == [MarkSeen((12,), NOW)]
+    later = Office(card(2, "Ben", flags=(kept(12, SEVERE, refreshed_at=NOW + timedelta(minutes=5)),)))
+    assert later.presses(f"saw:2:bp_severe:{stamp(NOW)}").did(MarkSeen) == []
+
+
+def test_an_old_seen_button_marks_what_is_urgent() -> None:
+    office = Office(card(2, "Ben", flags=(kept(9, WISH), kept(12, SEVERE))))
+    assert office.presses("saw:2").did(MarkSeen) == [MarkSeen((12,), NOW)]
+
+
+def test_the_history_has_what_is_over() -> None:
+    over = replace(kept(12, SEVERE), cleared_at=NOW, ended="by_coach", done="rang", by="Rowan")
+    office = Office(card(2, "Ben", past=(over,))).presses("card:2")
+    assert "past:2" in office.choices
+    assert office.presses("past:2").heard(sm.HistorySaid).flags == (over,)
 
 
 # --- writing ----------------------------------------------------------------------------------------------------

@@ -261,4 +261,4 @@ def test_a_ratio_is_judged_by_its_own_parts_error():
     assert isinstance(verdict, Verdict)
     assert verdict.kind is Change.BETTER
     cv = float(now.error.cv)
-    assert float(verdict.mdc95) == pytest.approx(1.96 * cv * ((95 / 105) ** 2 + (85 / 105) ** 2) ** 0.5)
+    assert float(verdict.mdc95) == pytest.approx(1.96 * cv * 2**0.5 * (95 + 85) / 2 / 105)

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from core.language import LANGUAGES, words_for
 from core.language.concepts import Answer, Concept
-from core.language.danger_signs import Level, Sighting, When, Who, answer_to_alarm, recognise
+from core.language.danger_signs import Level, Sighting, When, Who, answer_to_alarm, recognise, sightings
 from core.language.signs import SIGNS
 from tests.core.understanding.ways_of_writing import CORPUS
 
@@ -574,6 +574,17 @@ def test_tablets_taken_as_usual_alarm_nobody():
 )
 def test_an_answer_to_is_it_happening_now(typed, meaning):
     assert answer_to_alarm(typed, words_for("en")) is meaning
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize(
+    "text",
+    ["sugar 54", "sugar 540", "heart 190", "took 12 tablets", "took 2 tablets", "82.4 kg", "7", "7/10", "120/80"],
+)
+def test_a_short_answer_is_read_the_same_whether_or_not_its_words_were_seen_before(language: str, text: str) -> None:
+    words = LANGUAGES[language]
+    named = [s for s in sightings(text, words) if not s.denied]
+    assert (recognise(text, words) is None) == (not named)
 
 
 @pytest.mark.parametrize(

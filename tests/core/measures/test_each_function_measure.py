@@ -426,3 +426,38 @@ def test_half_a_stand_is_asked_back_as_one_more():
 def test_standing_on_one_leg_for_an_hour_is_doubted_rather_than_cut_to_45_seconds():
     heard = MEASURES["one_leg_stance"].understand("3600", ENGLISH, None)
     assert heard.value not in MEASURES["one_leg_stance"].bounds.possible
+
+
+@pytest.mark.parametrize(
+    ("language", "typed", "total"),
+    [
+        ("en", "tandem 10 s", "30"),
+        ("en", "7.4 s tandem", "27.4"),
+        ("en", "semi-tandem 10, tandem 7", "27"),
+        ("en", "on one leg: 3 s", "33"),
+        ("es", "tándem 10 s", "30"),
+        ("de", "Ferse an Zehen 10 Sek", "30"),
+        ("fr", "talon contre pointe 10 s", "30"),
+        ("pl", "na jednej nodze 3 s", "33"),
+        ("ar", "ترادف 10 ثوان", "30"),
+    ],
+)
+def test_the_seconds_of_one_stage_are_not_the_total_but_lead_to_it(language, typed, total):
+    heard = MEASURES["four_stage_balance"].understand(typed, words_for(language), None)
+    assert isinstance(heard, Misunderstood) and heard.why is Why.ONE_STAGE
+    assert heard.guess is not None and heard.guess.value == D(total)
+
+
+@pytest.mark.parametrize(
+    ("typed", "total"),
+    [("side by side 10, semi-tandem 10, tandem 7.4", "27.4"), ("27.4 s, in tandem", "27.4"), ("feet together 6", "6")],
+)
+def test_stages_that_are_all_named_and_a_total_beside_a_name_need_no_question(typed, total):
+    heard = MEASURES["four_stage_balance"].understand(typed, words_for("en"), None)
+    assert isinstance(heard, Understood) and heard.value == D(total)
+
+
+@pytest.mark.parametrize("typed", ["tandem and one leg 10", "tandem 10, side by side 10", "side by side 10, one leg 4"])
+def test_stages_and_seconds_that_do_not_pair_are_asked_about(typed):
+    heard = MEASURES["four_stage_balance"].understand(typed, words_for("en"), None)
+    assert heard == Misunderstood(Why.ONE_STAGE)

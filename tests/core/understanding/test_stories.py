@@ -7,7 +7,7 @@ import pytest
 from core.language import LANGUAGES
 from core.language.lexicon import Lexicon
 from core.understanding.stories import tells
-from tests.corpus.meant import numbers
+from tests.corpus.meant import answers, numbers
 
 ENGLISH: Lexicon = LANGUAGES["en"]
 
@@ -20,6 +20,8 @@ ENGLISH: Lexicon = LANGUAGES["en"]
         "weighed my husband, 90",
         "my granddaughter turned 8",
         "bus 42 was late",
+        "one nurse came by",
+        "see you on 14 March",
     ],
 )
 def test_a_story_is_told_from_an_answer(said: str) -> None:
@@ -31,6 +33,48 @@ def test_a_story_is_told_from_an_answer(said: str) -> None:
 )
 def test_an_answer_with_remarks_is_no_story(said: str) -> None:
     assert not tells(said, ENGLISH)
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        ("fr", "une voisine est venue"),
+        ("fr", "un chat dort"),
+        ("es", "una vecina vino"),
+        ("de", "ein Nachbar kam"),
+        ("de", "ich habe 60 kg gestemmt"),
+        ("pl", "jeden sąsiad przyszedł"),
+        ("pl", "do zobaczenia 14"),
+    ],
+)
+def test_an_article_a_farewell_and_a_deed_make_a_story_in_other_languages_too(language: str, said: str) -> None:
+    assert tells(said, LANGUAGES[language])
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        ("en", "one"),
+        ("en", "one hour"),
+        ("en", "one today"),
+        ("en", "one out of ten"),
+        ("fr", "une fois"),
+        ("fr", "une heure et demie"),
+        ("de", "eine Stunde"),
+        ("de", "ich habe 82 kg gewogen"),
+        ("es", "una vez"),
+        ("es", "135/84 en el brazo izquierdo, sentada"),
+        ("pl", "jeden raz"),
+    ],
+)
+def test_a_one_that_answers_is_no_story(language: str, said: str) -> None:
+    assert not tells(said, LANGUAGES[language])
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_answers_as_people_give_them_are_stored(language: str) -> None:
+    tuned, held = answers(language, "tune"), answers(language, "held")
+    assert tuned.right["answer"] >= 14 and held.right["answer"] >= 10
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

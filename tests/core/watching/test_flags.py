@@ -26,6 +26,7 @@ from core.watching.flags import (
     cleared,
     flag,
     flags_of_week,
+    worded,
     worst,
 )
 from core.watching.flags_of_reading import flags_of_reading, implausible_run, weight_says_nothing
@@ -98,7 +99,7 @@ def test_in_pregnancy_severe_begins_earlier():
 @pytest.mark.parametrize("symptom", ["dizziness", "fainting"])
 def test_w62_derived_a_low_pressure_is_a_flag_only_with_symptoms(symptom):
     (found,) = raised("blood_pressure", pressures("88/58", notes=[symptom])).values()
-    assert (found.code, found.severity, dict(found.evidence)["symptom"]) == (Code.BP_LOW, Severity.THIS_WEEK, symptom)
+    assert (found.code, found.severity, dict(found.evidence)["symptom"]) == (Code.BP_LOW, Severity.URGENT, symptom)
     assert codes("blood_pressure", pressures("90/60", notes=[symptom])) == set()
 
 
@@ -232,6 +233,29 @@ def test_a_low_body_mass_index_alone_has_points():
 )
 def test_energy_that_falls_at_two_check_ins_in_a_row_is_told(ratings, raises):
     assert (Code.ENERGY_FALLING in codes("energy", series("energy", *ratings, every=7))) is raises
+
+
+@pytest.mark.parametrize(
+    ("ratings", "raises"),
+    [
+        pytest.param("7775", True, id="two under the mean"),
+        pytest.param("7776", False, id="one under"),
+        pytest.param("775", False, id="two ratings are no mean"),
+        pytest.param("9775", True, id="two and two thirds under"),
+        pytest.param("777755", False, id="the second in a row is told as falling"),
+    ],
+)
+def test_energy_that_drops_by_the_important_difference_at_once_is_told(ratings, raises):
+    assert (Code.ENERGY_DROPPED in codes("energy", series("energy", *ratings, every=7))) is raises
+
+
+def test_own_words_are_kept_where_the_table_has_a_place_for_them_and_cut():
+    now = datetime(2026, 3, 2, 9, tzinfo=UTC)
+    asked = worded(flag(Code.WANTS_COACH, now), "  Could we\n talk? ")
+    assert dict(asked.evidence) == {"words": "Could we talk?"}
+    assert worded(flag(Code.UNREACHABLE, now), "hello").evidence == ()
+    (long,) = worded(asked, "w" * 900).evidence
+    assert len(long[1]) == 200
 
 
 @pytest.mark.parametrize(

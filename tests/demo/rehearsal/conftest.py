@@ -1,39 +1,21 @@
-"""A page that is served, and a browser to look at it with.
-
-The browser is Chromium, headless: the one SAMEHOUR_TESTS_CHROMIUM names, else the system's, else the tests say they
-were skipped. With CI set, one that is missing is a failure. On Debian:
-
-    apt-get install -y --no-install-recommends chromium-headless-shell
-"""
+"""A page that is served, and a browser to look at it with (`tests.browser`)."""
 
 import asyncio
-import os
-import shutil
 import threading
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, expect, sync_playwright
+from playwright.sync_api import Browser, Page, expect
 
 from demo.rehearsal.app import serve
 from demo.rehearsal.practices import practice
 from demo.rehearsal.stage import Stage
+from tests.browser import PATIENCE, browser
 
-CHROMIUM = "SAMEHOUR_TESTS_CHROMIUM"
-NAMES = ("chromium-headless-shell", "chromium", "chromium-browser", "google-chrome")
-PATIENCE = 30_000  # ms until something that does not come is a failure; a busy machine is none
+__all__ = ["browser"]
 
 expect.set_options(timeout=PATIENCE)
-
-
-def chromium() -> str:
-    """Return the path of the browser; "" for none."""
-    named = os.environ.get(CHROMIUM, "")
-    if named:
-        return named if Path(named).is_file() else ""
-    return next(filter(None, map(shutil.which, NAMES)), "")
 
 
 @dataclass
@@ -98,20 +80,6 @@ def serving() -> Iterator[Callable[..., Served]]:
 def served(serving: Callable[..., Served]) -> Served:
     """The empty practice: Rowan, a coach, and nobody else."""
     return serving(practice("empty", "en"))
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    path = chromium()
-    if not path:
-        missing = f"no Chromium here, so the page goes untried in a browser: install one, or name it in {CHROMIUM}"
-        if os.environ.get("CI"):
-            pytest.fail(missing)
-        pytest.skip(missing)
-    with sync_playwright() as playwright:
-        opened = playwright.chromium.launch(executable_path=path)
-        yield opened
-        opened.close()
 
 
 @pytest.fixture

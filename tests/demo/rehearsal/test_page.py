@@ -15,6 +15,7 @@ from playwright.sync_api import Locator, Page, expect
 from demo.player import play
 from demo.rehearsal.practices import practice
 from demo.tape import read
+from tests.browser import AXE
 from tests.demo.rehearsal.conftest import Served
 
 ADA = """\
@@ -22,7 +23,6 @@ start 2026-03-02 07:00 Europe/London
 coach Rowan
 client Ada of Rowan: sex=female born=1958 height=165cm slot="Mon 07:30" measures=weight
 """
-AXE = Path(__file__).parent / "outside" / "node_modules" / "axe-core" / "axe.min.js"
 ENERGY = "How much energy do you have today"
 Window = Callable[..., Page]
 Serving = Callable[..., Served]
