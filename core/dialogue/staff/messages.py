@@ -155,6 +155,7 @@ class CardSaid:
     lines: tuple[CardLine, ...]
     flags: tuple[FlagFact, ...]
     note: str
+    medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
 
 
@@ -205,6 +206,7 @@ class PlanSaid:
     plan: Plan
     slot: Slot | None
     cautions: tuple[str, ...]
+    medicines: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
