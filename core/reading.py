@@ -26,11 +26,13 @@ class Conditions:
     differs: aspects the client says were different from last time, e.g. {"scales", "time_of_day"}.
     labels: named aspects, sorted, e.g. (("course", "hall"), ("site", "navel")).
     notes: facts of the attempt itself, e.g. {"arms_used", "more_than_half_way"}.
+    words: what the client wrote about the week, as they wrote it.
     """
 
     differs: frozenset[str] = field(default_factory=frozenset)
     labels: tuple[tuple[str, str], ...] = ()
     notes: frozenset[str] = field(default_factory=frozenset)
+    words: str = ""
 
     def label(self, aspect: str) -> str | None:
         return dict(self.labels).get(aspect)

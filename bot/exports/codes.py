@@ -69,6 +69,8 @@ CODES: dict[str, Coded] = {
     "waist_to_height_ratio": Coded("exam", "1", "ratio"),
     "energy": Coded("survey", "{score}", "of 10"),
     "own_question": Coded("survey", "{score}", "of 10"),
+    "pain": Coded("survey", "{score}", "of 10"),
+    "sleep": Coded("survey", "{score}", "of 10"),
     "chair_stand_30s": Coded("exam", "{#}/(30.s)", "stands in 30 s", (STANDS,)),
     "five_chair_stands": Coded("exam", "s", "s"),
     "timed_up_and_go": Coded(

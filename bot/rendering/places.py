@@ -33,6 +33,8 @@ OTHER_CITIES: dict[str, str] = {
     "dresden": "Europe/Berlin", "monachium": "Europe/Berlin",
     "manchester": "Europe/London", "birmingham": "Europe/London", "leeds": "Europe/London",
     "liverpool": "Europe/London", "bristol": "Europe/London", "glasgow": "Europe/London",
+    "york": "Europe/London", "sheffield": "Europe/London", "nottingham": "Europe/London", "oxford": "Europe/London",
+    "cambridge": "Europe/London", "leicester": "Europe/London", "bath": "Europe/London", "norwich": "Europe/London",
     "edinburgh": "Europe/London", "cardiff": "Europe/London", "belfast": "Europe/London",
     "lyon": "Europe/Paris", "marseille": "Europe/Paris", "toulouse": "Europe/Paris", "bordeaux": "Europe/Paris",
     "lille": "Europe/Paris", "nice": "Europe/Paris", "nantes": "Europe/Paris", "strasbourg": "Europe/Paris",
@@ -52,6 +54,26 @@ OTHER_CITIES: dict[str, str] = {
     "gizeh": "Africa/Cairo", "cape town": "Africa/Johannesburg",
     "الاسكندريه": "Africa/Cairo", "جده": "Asia/Riyadh", "مكه": "Asia/Riyadh", "ابو ظبي": "Asia/Dubai",
     "الرباط": "Africa/Casablanca", "مراكش": "Africa/Casablanca",
+}  # fmt: skip
+
+# States and provinces that tell a city from its namesake: "Paris, Texas". The zone where most of their people live.
+STATES: dict[str, str] = {
+    **dict.fromkeys(
+        ("alabama", "arkansas", "illinois", "iowa", "kansas", "louisiana", "minnesota", "mississippi", "missouri",
+         "nebraska", "north dakota", "oklahoma", "south dakota", "tennessee", "texas", "wisconsin"),
+        "America/Chicago",
+    ),
+    **dict.fromkeys(
+        ("connecticut", "delaware", "florida", "kentucky", "maine", "maryland", "massachusetts", "michigan",
+         "new hampshire", "new jersey", "new york state", "north carolina", "ohio", "pennsylvania", "rhode island",
+         "south carolina", "vermont", "virginia", "west virginia"),
+        "America/New_York",
+    ),
+    **dict.fromkeys(("colorado", "montana", "new mexico", "utah", "wyoming"), "America/Denver"),
+    **dict.fromkeys(("california", "nevada", "oregon", "washington state"), "America/Los_Angeles"),
+    "arizona": "America/Phoenix", "idaho": "America/Boise", "indiana": "America/Indiana/Indianapolis",
+    "alaska": "America/Anchorage", "hawaii": "Pacific/Honolulu", "ontario": "America/Toronto",
+    "quebec": "America/Toronto", "british columbia": "America/Vancouver", "alberta": "America/Edmonton",
 }  # fmt: skip
 
 # Countries with several zones when only the country is named: only these few are guessed, where nearly everybody lives
@@ -179,6 +201,9 @@ def find_zones(text: str, language: str = "en") -> tuple[str, ...]:
     if said in index:
         return index[said]
     words = said.split()
+    for state, zone in STATES.items():
+        if said == state or said.endswith(f" {state}"):
+            return (zone,)
     for length in range(min(4, len(words)), 0, -1):  # a name inside a sentence, longest first
         for start in range(len(words) - length + 1):
             piece = " ".join(words[start : start + length])

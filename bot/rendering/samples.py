@@ -132,7 +132,7 @@ def _arriving() -> Iterator[object]:
         m.EnrolNoted("birth_year", year=1958),
         m.EnrolNoted("stature", height=Amount(Decimal(165), Unit.CENTIMETRE)),
     )
-    yield from (m.EnrolNoted("zone", place="Europe/Lisbon"), m.AskBirthYear(2012))
+    yield from (m.EnrolNoted("zone", place="Europe/Lisbon", clock=time(7, 30)), m.AskBirthYear(2012))
     yield from (m.TooYoung(COACH), m.ForAdults(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
     yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
     yield from (m.CoachChanged("Sascha"), m.WelcomeBack(COACH))
@@ -145,6 +145,7 @@ def _check_in() -> Iterator[object]:
     for x in asked():
         for first in (False, True):
             yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
+            yield from (m.Ask(x.key, x.unit, turn=turn) for turn in range(1, 5) if x.kind is MeasureKind.RATING)
         yield m.Ask(x.key, imperial(x), False, 1)
         yield m.Card(x.key)
         yield m.ReadingKept(x.key, amount(x), second(x))
@@ -153,7 +154,7 @@ def _check_in() -> Iterator[object]:
         yield m.KeptBeforeTime(x.key, amount(x), LONG_DAY, second(x))
         if x.protocol.keep_same:
             yield m.AskConditions(x.key, x.protocol.keep_same)
-            yield m.AskConditions(x.key, x.protocol.keep_same, first=True)
+            yield m.KeepTheSame(x.key, x.protocol.keep_same)
             yield m.AskWhatDiffered(x.key, ())
             yield m.AskWhatDiffered(x.key, x.protocol.keep_same)
             yield m.ConditionsNoted(x.protocol.keep_same)
@@ -166,6 +167,7 @@ def _check_in() -> Iterator[object]:
     for key in PRAISES:
         yield from (m.Praise(key, 1), m.Praise(key, 7))
     yield from (m.ConditionsNoted(()), m.CheckInDone(LONG_DAY), m.NotToday(None))
+    yield from (m.CheckInDone(LONG_DAY, hint=True), m.WeekNoted(COACH), m.WeekNoted(""))
     yield from (m.NotToday(DAY), m.NotToday(DAY, ("energy", "waist", "resting_heart_rate")))
     yield from (m.SourceOf(()), m.SourceOf(("who_bmi", "cheuvront_2004", "nobody_2030")))
 
@@ -321,6 +323,7 @@ def _life() -> Iterator[object]:
     yield from (m.Help(COACH, "999"), m.Help(COACH, "999", "waist"), m.SnoozeWhen(), m.PauseWhen())
     yield from (m.Snoozed(AT, False), m.Snoozed(AT, True), m.Paused(DAY), m.Resumed(DAY), m.Resumed(None))
     yield from (m.StoppedForNow(DAY), m.StoppedForNow(None), m.AskSlot(), m.SlotChanged(2, time(7, 30), DAY))
+    yield m.ZoneForNow("Europe/Lisbon", 0, time(7, 30), LONG_DAY)
     yield from (m.AskZone(), m.ZoneChanged("Europe/Lisbon", 0, time(7, 30)), AskLanguage(), LanguageChanged())
     yield m.AskUnits()
     for mass, length in (

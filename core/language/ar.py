@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.ar_amiss import AMISS
 from core.language.ar_questions import QUESTIONS
 from core.language.ar_signs import ANSWERS, CONCEPTS
-from core.language.ar_talk import CALENDAR, DESTROYS, WISHES
+from core.language.ar_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
@@ -232,4 +232,5 @@ ARABIC = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.client import Sex
 from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
@@ -67,8 +68,15 @@ CALENDAR = Calendar(
         "المنطقة الزمنية;في إجازة في;وصلت إلى;أنا موجود في;أنا موجودة في;أنا حاليا في;نحن في;"
         "أنا هسه في;إجازة في;أقيم في;انتقلت الى"
     ),
+    any_day=split("أي;أي يوم;كل يوم;كل الأيام;لا يهم;مو مهم;مش مهم"),
+    except_=split("ما عدا;ماعدا;إلا;عدا;غير;بس مو"),
     place_ends=split("حتى;لمدة;الآن;منذ;و;لكن;اليوم;غدا;مع;إلى;هذا;هذه;خلال;من;لغاية;حاليا;بعد"),
 )
+
+SEXES = {
+    Sex.MALE: split("رجل;ذكر;أنا رجل;راجل;شاب"),
+    Sex.FEMALE: split("امرأة;أنثى;أنا امرأة;سيدة;مرأة;مرة;بنت"),
+}
 
 WISHES = {
     Intent.YES: split(

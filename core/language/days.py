@@ -15,10 +15,12 @@ from core.language.tokens import Token, spellings, tokens
 
 _KINDS = (
     *("today", "tomorrow", "day_after", "next", "in_", "until", "day", "week", "month", "two_days", "two_weeks"),
+    *("any_day", "except_"),
     *("two_months", "at", "am", "pm", "noon", "midnight", "hour", "half_past", "half_to", "half_after"),
     *("quarter_past", "quarter_to", "quarter_after", "quarter_less"),
 )
 READ = 60  # words of a message that are searched
+SHORT_STAY = 6  # words of "In Spain this week"
 
 
 class _Days:
@@ -126,6 +128,31 @@ def when(text: str, words: Lexicon, today: date) -> date | None:
         if (weekday := mark.value("weekdays")) is not None:
             return today + timedelta(days=(weekday - today.weekday() - 1) % 7 + 1)
     return today if any(m.has("today") for m in marks) else None
+
+
+def stay(text: str, words: Lexicon, today: date) -> date | None:
+    """The day until which somebody is away: "until Monday", "for two weeks", "this week"; None if they do not say."""
+    until = when(text, words, today)
+    if until is not None and until > today:
+        return until
+    return today + timedelta(weeks=1) if any(mark.has("week") for mark in _marks(text, words)) else None
+
+
+def day_of_week(text: str, words: Lexicon, today: date) -> int | None:
+    """The weekday (Monday 0) somebody would like: "Tuesday", "tomorrow", "any day except Tuesday"; None if unclear.
+
+    Of any day, today's weekday, or the first after it that is not excepted.
+    """
+    marks = _marks(text, words)
+    named = [w for mark in marks if (w := mark.value("weekdays")) is not None]
+    excepted = any(mark.has("except_") for mark in marks)
+    if excepted or (not named and any(mark.has("any_day") for mark in marks)):
+        left = [(today + timedelta(days=n)).weekday() for n in range(7)]
+        return next((day for day in left if day not in named), None) if named or not excepted else None
+    if named:
+        return named[0]
+    said = when(text, words, today)
+    return None if said is None or said > today + timedelta(days=7) else said.weekday()
 
 
 def since(text: str, words: Lexicon, today: date) -> date | None:
@@ -358,6 +385,20 @@ def place(text: str, words: Lexicon) -> str | None:
                     found = _city(typed[i + len(wanted) :], folded[i + len(wanted) :], ends)
                     if found:
                         return found
+    return None
+
+
+def place_first(text: str, words: Lexicon) -> str | None:
+    """The place a short message begins with: "Spain" in "In Spain this week"; written as a name is, with a capital
+    where the script has them. None if it does not begin so."""
+    typed = text.split()[:SHORT_STAY]
+    folded = [" ".join(bare_words(plain(w))) for w in typed]
+    if len(typed) < 3 or len(text.split()) > SHORT_STAY or typed[1] != typed[1].capitalize():
+        return None
+    for calendar, lexicon in _calendars(words):
+        heads = {phrase.split()[-1] for phrase in _spelled(calendar.place, lexicon) if " " in phrase}
+        if folded[0] in heads:
+            return _city(typed[1:], folded[1:], set(_spelled(calendar.place_ends, lexicon)))
     return None
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.client import Sex
 from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
@@ -52,10 +53,17 @@ CALENDAR = Calendar(
         "zeitzone;stadt;ich bin zur zeit in;bin zurzeit in;wohne jetzt in;lebe in;ich lebe in;"
         "ziehe nach;unterwegs in;zu besuch in"
     ),
+    any_day=split("jeder;jeden;jeder tag;jeden tag;egal;ganz egal;beliebig;irgendwann;alle tage"),
+    except_=split("außer;ausser;nur nicht;aber nicht;bis auf"),
     place_ends=split(
         "bis;für;diese;jetzt;ab;und;bitte;seit;mit;aber;heute;morgen;zur;gerade;im;am;um;umgezogen;gezogen;auf"
     ),
 )
+
+SEXES = {
+    Sex.MALE: split("mann;männlich;m;herr;ein mann;ich bin ein mann"),
+    Sex.FEMALE: split("frau;weiblich;w;f;eine frau;ich bin eine frau"),
+}
 
 WISHES = {
     Intent.YES: split(

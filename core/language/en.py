@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.en_amiss import AMISS
 from core.language.en_questions import QUESTIONS
 from core.language.en_signs import ANSWERS, CONCEPTS
-from core.language.en_talk import CALENDAR, DESTROYS, WISHES
+from core.language.en_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
@@ -217,4 +217,5 @@ ENGLISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

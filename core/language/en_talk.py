@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.client import Sex
 from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
@@ -52,11 +53,21 @@ CALENDAR = Calendar(
         "going to;i am at;i'm currently in;i am currently in;we are in;we're in;arrived in;"
         "my city is;city;time zone;timezone;on holiday in;i am visiting;i'm visiting;my time zone is"
     ),
+    any_day=split(
+        "any;any day;whenever;every day is fine;all days;no matter;doesn't matter;does not matter;you choose;"
+        "all the same"
+    ),
+    except_=split("except;but not;apart from;other than;not on;only not"),
     place_ends=split(
         "until;till;for;this;now;next;from;since;and;with;so;but;today;tomorrow;on;at the moment;"
         "because;time;at;again;right;currently;please"
     ),
 )
+
+SEXES = {
+    Sex.MALE: split("man;male;m;boy;gentleman;bloke;a man;i am a man;i'm a man;he"),
+    Sex.FEMALE: split("woman;female;f;w;girl;lady;a woman;i am a woman;i'm a woman;she"),
+}
 
 WISHES = {
     Intent.YES: split(

@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.es_amiss import AMISS
 from core.language.es_questions import QUESTIONS
 from core.language.es_signs import ANSWERS, CONCEPTS
-from core.language.es_talk import CALENDAR, DESTROYS, WISHES
+from core.language.es_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
@@ -197,4 +197,5 @@ SPANISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.client import Sex
 from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
@@ -53,8 +54,15 @@ CALENDAR = Calendar(
         "me voy a;ciudad;zona horaria;mi ciudad es;vivo ahora en;estamos en;de vacaciones en;"
         "de viaje en;me encuentro en"
     ),
+    any_day=split("cualquier;cualquiera;cualquier día;da igual;me da igual;todos los días"),
+    except_=split("excepto;menos;salvo;pero no;que no sea"),
     place_ends=split("hasta;por;esta;ahora;desde;y;con;pero;hoy;mañana;a;durante;este;para;que;de;el;porque"),
 )
+
+SEXES = {
+    Sex.MALE: split("hombre;masculino;varón;h;m;soy hombre;chico"),
+    Sex.FEMALE: split("mujer;femenino;f;soy mujer;chica"),
+}
 
 WISHES = {
     Intent.YES: split(

@@ -8,7 +8,7 @@ from decimal import Decimal
 from core.language.fr_amiss import AMISS
 from core.language.fr_questions import QUESTIONS
 from core.language.fr_signs import ANSWERS, CONCEPTS
-from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
+from core.language.fr_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
@@ -225,4 +225,5 @@ FRENCH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

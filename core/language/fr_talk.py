@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.client import Sex
 from core.language.lexicon import Calendar, Destroys, Intent, split
 
 CALENDAR = Calendar(
@@ -55,11 +56,18 @@ CALENDAR = Calendar(
         "nous sommes à;je me trouve à;maintenant à;arrivé à;arrivée à;actuellement à;je suis au;"
         "je suis aux;ma ville est"
     ),
+    any_day=split("n'importe;n'importe quel jour;peu importe;ça m'est égal;tous les jours"),
+    except_=split("sauf;mais pas;excepté;à part"),
     place_ends=split(
         "jusqu;jusqu'à;jusquau;jusqua;pour;cette;maintenant;depuis;et;avec;mais;aujourd;demain;"
         "pendant;en;dès;ce;la;le;de"
     ),
 )
+
+SEXES = {
+    Sex.MALE: split("homme;masculin;h;m;monsieur;je suis un homme"),
+    Sex.FEMALE: split("femme;féminin;f;madame;je suis une femme"),
+}
 
 WISHES = {
     Intent.YES: split(

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from enum import StrEnum
 
+from core.client import Sex
 from core.language.concepts import Answer, Concept
 from core.quantity import Unit
 
@@ -210,6 +211,8 @@ class Calendar:
     two_weeks: tuple[str, ...] = ()
     two_months: tuple[str, ...] = ()
     place: tuple[str, ...] = ()
+    any_day: tuple[str, ...] = ()  # "any day", "whenever"
+    except_: tuple[str, ...] = ()  # "any day except Tuesday"
     place_ends: tuple[str, ...] = ()  # words that end a city's name: "I am in Lisbon until Monday"
 
 
@@ -227,7 +230,8 @@ class Lexicon:
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
     litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
     letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
-    order. questions: lines of word groups, see `core.language.questions`.
+    order. questions: lines of word groups, see `core.language.questions`. sexes: what
+    people call themselves when asked for theirs.
     """
 
     code: str
@@ -256,6 +260,7 @@ class Lexicon:
     destroys: Destroys = Destroys()
     balance_stages: tuple[tuple[str, ...], ...] = ()
     questions: Mapping[Question, tuple[str, ...]] = field(default_factory=dict)
+    sexes: Mapping[Sex, tuple[str, ...]] = field(default_factory=dict)
 
 
 def split(phrases: str) -> tuple[str, ...]:

@@ -9,7 +9,7 @@ from core.language.no_slips import NO_SLIPS
 from core.language.pl_amiss import AMISS
 from core.language.pl_questions import QUESTIONS
 from core.language.pl_signs import ANSWERS, CONCEPTS
-from core.language.pl_talk import CALENDAR, DESTROYS, WISHES
+from core.language.pl_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.quantity import Unit
 
 D = Decimal
@@ -232,4 +232,5 @@ POLISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    sexes=SEXES,
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.client import Sex
 from core.language.lexicon import Calendar, Destroys, Intent, split
 
 _HOURS = split(
@@ -68,8 +69,15 @@ CALENDAR = Calendar(
         "jadę do;lecę do;strefa czasowa;miasto;na wakacjach w;przebywam w;wyjechałem do;"
         "wyjechałam do;teraz jestem w;jesteśmy w;jestem obecnie w;mieszkam teraz w;na urlopie w"
     ),
+    any_day=split("każdy;każdy dzień;dowolny;obojętnie;wszystko jedno;kiedykolwiek"),
+    except_=split("oprócz;poza;byle nie;tylko nie;ale nie"),
     place_ends=split("do;na;przez;teraz;od;i;ale;dziś;dzisiaj;jutro;w;z;bo;aż;obecnie;po;aktualnie"),
 )
+
+SEXES = {
+    Sex.MALE: split("mężczyzna;męska;męski;m;pan;facet;jestem mężczyzną"),
+    Sex.FEMALE: split("kobieta;żeńska;żeński;k;pani;jestem kobietą"),
+}
 
 WISHES = {
     Intent.YES: split(

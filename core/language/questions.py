@@ -18,7 +18,7 @@ from core.language.word_groups import groups_of, phrases_of
 
 COACH = "@"
 LONGEST = 16  # words of a clause; a longer one tells a story
-A_FEW, WORDY = 3, 4  # words
+TWO, A_FEW, WORDY = 2, 3, 4  # words
 NUMBERS = frozenset(  # what may hold a number
     {
         Question.CHANGED,
@@ -144,6 +144,6 @@ def looks_like_a_question(text: str) -> bool:
     return text.rstrip().endswith(("?", "؟")) and len(bare_words(plain(text))) >= A_FEW
 
 
-def is_wordy(text: str) -> bool:
-    """Whether a text says something in words rather than trying to be an answer."""
-    return sum(not w[0].isdecimal() for w in bare_words(plain(text))) >= WORDY
+def is_wordy(text: str, *, few: bool = False) -> bool:
+    """Whether a text says something in words rather than trying to be an answer. few: two words are enough."""
+    return sum(not w[0].isdecimal() for w in bare_words(plain(text))) >= (TWO if few else WORDY)

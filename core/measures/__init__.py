@@ -20,11 +20,13 @@ from core.measures.hip import HIP
 from core.measures.measure import Measure
 from core.measures.one_leg_stance import ONE_LEG_STANCE
 from core.measures.own_question import OWN_QUESTION
+from core.measures.pain import PAIN
 from core.measures.resting_heart_rate import RESTING_HEART_RATE
 from core.measures.session_effort import SESSION_EFFORT
 from core.measures.sessions_done import SESSIONS_DONE
 from core.measures.six_minute_walk import SIX_MINUTE_WALK
 from core.measures.six_minute_walk_difference import SIX_MINUTE_WALK_DIFFERENCE
+from core.measures.sleep import SLEEP
 from core.measures.strength_days import STRENGTH_DAYS
 from core.measures.timed_up_and_go import TIMED_UP_AND_GO
 from core.measures.two_minute_step import TWO_MINUTE_STEP
@@ -45,7 +47,7 @@ _BODY = (
     RESTING_HEART_RATE,
     BLOOD_PRESSURE,
 )
-_RATINGS = (ENERGY, OWN_QUESTION)
+_RATINGS = (ENERGY, OWN_QUESTION, PAIN, SLEEP)
 _FUNCTION = (
     CHAIR_STAND_30S,
     FIVE_CHAIR_STANDS,
@@ -71,6 +73,8 @@ ALWAYS_ASKED = frozenset(key for key, measure in MEASURES.items() if measure.in_
 CHECK_IN_ORDER: tuple[str, ...] = (
     "energy",
     "own_question",
+    "pain",
+    "sleep",
     "activity_minutes",
     "strength_days",
     "sessions_done",

@@ -32,6 +32,7 @@ from core.references import (
     low_sugar,
     must,
     one_leg_stance_springer_2007,
+    pain_and_sleep,
     repeats,
     rhr_adult_range,
     rhr_nhanes_2011,
@@ -85,6 +86,7 @@ _BODY = (
     weight_variation.SOURCES,
     repeats.SOURCES,
     body_errors.SOURCES,
+    pain_and_sleep.SOURCES,
 )
 
 _FUNCTION = (

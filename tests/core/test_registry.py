@@ -55,6 +55,9 @@ OUTSIDE_CHECKS: dict[str, str] = {
     "aerobic_estimate": "test_function_examples.py::test_a_mile_walk_estimates",
     "aerobic_from_pulse": "test_function_examples.py::test_the_heart_rate_ratio_estimates",
     "activity_minutes": "test_activity_examples.py::test_a_week_of_activity_counts_vigorous_minutes_twice",
+    "pain": "test_pain_and_sleep.py::test_the_smallest_change_of_pain_beyond_error_is_the_one_published",
+    "sleep": "test_pain_and_sleep.py::test_a_line_of_100_millimetres_becomes_10_points",
+    "pain_and_sleep": "test_pain_and_sleep.py::test_the_smallest_change_of_pain_beyond_error_is_the_one_published",
     "session_effort": "test_activity_examples.py::test_w96_derived_an_hour_at_effort_7_is_a_load_of_420",
     "one_leg_stance": "test_standing_and_strength_examples.py::"
     "test_less_than_five_seconds_on_one_leg_goes_with_injurious_falls",
@@ -141,6 +144,8 @@ NO_ERROR = {
 }
 # Measures without a name that clients would type; they answer the question, or press a button.
 UNNAMED = {
+    "pain": "asked by name; other pain in a message is heard for signs",
+    "sleep": "taken only when it is asked",
     "own_question": "only its client has words for it",
     "four_stage_balance": "taken only when it is asked",
     "gait_speed_4m": "taken only when it is asked",

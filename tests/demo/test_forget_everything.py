@@ -21,9 +21,7 @@ client Quillfeather of Rowan: sex=female born=1968 height=165cm slot="Mon 07:30"
 at 2026-03-02 07:30
 Quillfeather: 7
 Quillfeather: 81.37 kg
-Quillfeather presses This is my first time
 Quillfeather: 93.61
-Quillfeather presses This is my first time
 at 2026-03-04 09:00
 Quillfeather: my weight is 79.83 kg
 Quillfeather: marzipan and thistledown

@@ -53,9 +53,9 @@ UNCLEAR: dict[str, str] = {
 }
 
 SKIPPING: dict[str, str] = {
-    "birth_year": N_("That is fine. I just cannot set your results beside those of people your age."),
+    "birth_year": N_("That is fine. I just cannot compare you with people your age."),
     "adult": N_("That is fine. Samehour is only for people of 18 and older."),
-    "sex": N_("That is fine. Most tables then do not fit, so I set you beside yourself only."),
+    "sex": N_("That is fine. Most tables then do not fit, so I compare you with yourself only."),
     "stature": N_("That is fine. I just cannot look at your weight or waist in light of your height."),
     "units": N_("That is fine. I use kilograms and centimetres. You can change that with /settings."),
     "background": N_("That is fine. I leave out the limits that differ by background."),
@@ -95,8 +95,8 @@ def welcome(said: m.Welcome, v: Voice) -> str:
     return v.paragraphs(
         v.sentences(hello, v.say("I am Samehour. I help {coach}, your coach.", coach=coach)),
         v.say(
-            "Once a week I ask you a few things, such as how much energy you have. I set your answers side by side"
-            " over the weeks. {coach} sees them.",
+            "Once a week I ask you a few things, such as how much energy you have. I show you what changes over"
+            " the weeks. {coach} sees your answers.",
             coach=coach,
         ),
         v.say(
@@ -150,7 +150,11 @@ def enrol_noted(said: m.EnrolNoted, v: Voice) -> str:
         return v.say("Noted: you were born in {year}.", year=v.numbers.isolate(str(said.year)))
     if said.height is not None:
         return v.say("Noted: your height is {height}.", height=v.amount(said.height, measure="height"))
-    return v.say("Noted: your clock is that of {city}.", city=v.name(place_name(said.place, v.reader.language)))
+    city = v.name(place_name(said.place, v.reader.language, with_country=True))
+    noted = v.say("Noted: your clock is that of {city}.", city=city)
+    return (
+        noted if said.clock is None else v.sentences(noted, v.say("It is {time} there now.", time=v.time(said.clock)))
+    )
 
 
 @phrase(m.AskBirthYear)

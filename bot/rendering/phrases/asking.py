@@ -53,6 +53,8 @@ ASK: dict[str, str] = {
     "blood_pressure": N_("What is your blood pressure? Send both numbers, like this: {example}."),
     "energy": N_("How much energy do you have today, from 0 to 10? 10 is the most. A higher number is better."),
     "own_question": N_("Your own question: what number fits today, from 0 to 10?"),
+    "pain": N_("How much pain did you have this week, from 0 to 10? 0 is none, 10 is the worst you can think of."),
+    "sleep": N_("How well did you sleep this week, from 0 to 10? 0 is very badly, 10 is very well."),
     "chair_stand_30s": N_("How many times could you stand up in 30 seconds? Send it like this: {example}."),
     "five_chair_stands": N_("How long did five chair stands take you? Send it like this: {example}."),
     "timed_up_and_go": N_(
@@ -67,8 +69,8 @@ ASK: dict[str, str] = {
         "How long did you take for the mile, and what was your pulse at the end? Send it like this: {example}."
     ),
     "activity_minutes": N_(
-        "For how many minutes were you active in the past seven days, so that you could talk but not sing?"
-        " Send it like this: {example}."
+        "For how many minutes were you active in the past seven days? Count what was brisk and left you slightly out"
+        " of breath. Send it like this: {example}."
     ),
     "strength_days": N_("On how many of the past seven days did you do strength work? Send it like this: {example}."),
     "sessions_done": N_("How many sessions did you do in the past seven days? Send it like this: {example}."),

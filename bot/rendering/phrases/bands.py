@@ -18,9 +18,9 @@ _WEIGHT_WELL_ABOVE = N_("For your height, this weight is well above the usual ra
 _WAIST_FINE = N_("At this size, health risks are not raised.")
 _WAIST_RAISED = N_("At this size, health risks go up a little.")
 _WAIST_HIGH = N_("At this size, health risks are higher.")
-_RATIO_FINE = N_("Beside your hips, your waist is below the limit.")
-_RATIO_MIDDLE = N_("Beside your hips, your waist is in the middle group.")
-_RATIO_HIGH = N_("Beside your hips, your waist is above the limit.")
+_RATIO_FINE = N_("Your waist is not large compared with your hips.")
+_RATIO_MIDDLE = N_("Compared with your hips, your waist is in the middle group.")
+_RATIO_HIGH = N_("Your waist is large compared with your hips.")
 _FALLS_MORE = N_("With this result, falls are more common. Practice can help.")
 _FALLS_LESS = N_("With this result, falls are less common.")
 _FEWER = N_("That is less than most people of your age do.")
@@ -185,7 +185,7 @@ BANDS: dict[str, dict[str, str]] = {
         "near_maximal": N_("That counts as close to all you can give."),
     },
 }
-BAND_OTHER = N_("I have set it beside a published table.")
+BAND_OTHER = N_("I have compared it with a published table.")
 
 NOTES: dict[str, str] = {
     "a_little_more_can_be_fine_from_65": N_("From 65 on, a little more can be fine."),

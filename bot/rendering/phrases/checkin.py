@@ -48,6 +48,16 @@ PRAISES: dict[str, str] = {
     "kept_up": N_("You came back to it. Good."),
 }
 
+# A rating is asked every week: after the first time in other words, by turns.
+RATED_AGAIN: dict[str, tuple[str, ...]] = {
+    "energy": (
+        N_("How much energy do you have today, from 0 to 10?"),
+        N_("From 0 to 10: how much energy is in you today?"),
+        N_("How is your energy today, from 0 to 10?"),
+        N_("Think of today. How much energy do you have, from 0 to 10?"),
+    )
+}
+
 NOTED: dict[str, str] = {
     "arms_used": N_("You used your arms, so the table counts this as 0. That is good to know."),
     "more_than_half_way": N_("You were more than half-way up at the end, so that one counts too."),
@@ -66,7 +76,8 @@ def check_in_opens(said: m.CheckInOpens, v: Voice) -> str:
 
 @phrase(m.Ask)
 def ask_measure(said: m.Ask, v: Voice) -> str:
-    parts = [ask(v, said.measure, said.unit)]
+    again = RATED_AGAIN.get(said.measure, ())
+    parts = [v.say(again[said.turn % len(again)]) if again and said.turn else ask(v, said.measure, said.unit)]
     if said.attempts > 1:
         parts.append(
             v.say_n("Do it once, and send the number.", "Do it {n} times, and send each number.", said.attempts)
@@ -112,7 +123,7 @@ def kept_before_time(said: m.KeptBeforeTime, v: Voice) -> str:
             measure=names.measure(v, said.measure),
             amount=v.amount(said.amount, measure=said.measure, second=said.second),
         ),
-        v.say("It is too soon to set it beside the last one. Next time for that: {day}.", day=v.day(said.on)),
+        v.say("It is too soon to compare it. Next time for that: {day}.", day=v.day(said.on)),
     )
 
 
@@ -135,13 +146,12 @@ def praise(said: m.Praise, v: Voice) -> str:
 
 @phrase(m.AskConditions)
 def ask_conditions(said: m.AskConditions, v: Voice) -> str:
-    aspects = names.aspects(v, said.aspects)
-    if said.first:
-        return v.lines(
-            v.say("For a fair look later, please keep these the same each time: {aspects}.", aspects=aspects),
-            v.say("Is this your first time?"),
-        )
-    return v.say("Was it all the same as last time? That means: {aspects}.", aspects=aspects)
+    return v.say("All the same as last time? That means: {aspects}.", aspects=names.aspects(v, said.aspects))
+
+
+@phrase(m.KeepTheSame)
+def keep_the_same(said: m.KeepTheSame, v: Voice) -> str:
+    return v.say("Please keep these the same each time: {aspects}.", aspects=names.aspects(v, said.aspects))
 
 
 @phrase(m.AskWhatDiffered)
@@ -161,7 +171,17 @@ def conditions_noted(said: m.ConditionsNoted, v: Voice) -> str:
 
 @phrase(m.CheckInDone)
 def check_in_done(said: m.CheckInDone, v: Voice) -> str:
-    return v.say("Next check-in: {day}.", day=v.day(said.next))
+    following = v.say("Next check-in: {day}.", day=v.day(said.next))
+    if not said.hint:
+        return following
+    return v.sentences(
+        following, v.say("If there is something about this week, just write it. It stays with your answers.")
+    )
+
+
+@phrase(m.WeekNoted)
+def week_noted(said: m.WeekNoted, v: Voice) -> str:
+    return v.say("Thank you. I keep that with the answers of this week. {coach} sees it.", coach=v.coach(said.coach))
 
 
 @phrase(m.NotToday)

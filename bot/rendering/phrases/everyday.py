@@ -32,7 +32,7 @@ PLAIN: dict[str, str] = {
     "glad": N_("Good to hear."),
     "bye": N_("Take care."),
     "swearing": N_("That sounds like a bad moment. I am sorry if I made it worse. You can take a break from me."),
-    "rating": N_("There is no right number here. It is how you feel, and I set it beside your other weeks."),
+    "rating": N_("There is no right number here. It is how you feel, and I compare it with your other weeks."),
     "medical": N_("That is one for your doctor, nurse or pharmacist. I do not want to guess."),
     "food": N_("What is good to eat depends on you, so I do not guess."),
     "for_coach": N_("I have nobody to pass that on to just now."),
@@ -43,11 +43,13 @@ WHY: dict[str, str] = {
     "weight": N_("One weight says little. Over months, it shows which way things go."),
     "height": N_("Your height helps me to look at your weight and waist in a fair way."),
     "waist": N_("The waist shows the fat around your organs. The scales cannot see that."),
-    "hip": N_("I set your hips beside your waist. The two say more than one."),
+    "hip": N_("I compare your hips with your waist. The two say more than one."),
     "resting_heart_rate": N_("As people get fitter, the pulse at rest often slows down."),
     "blood_pressure": N_("High blood pressure mostly has no signs. You can only find it if you measure."),
     "energy": N_("How you feel counts as much as any number. Asked each week, it shows a pattern."),
     "own_question": N_("You chose this one. Asked each week, it shows a pattern."),
+    "pain": N_("Pain can hold people back. Asked each week, it shows a pattern."),
+    "sleep": N_("How you sleep colours your whole week. Asked each week, it shows a pattern."),
     "chair_stand_30s": N_("It shows how strong your legs are. You need them for stairs and to get up."),
     "five_chair_stands": N_("It shows how strong your legs are. You need them for stairs and to get up."),
     "timed_up_and_go": N_("To get up, walk and turn: it shows how sure you are on your feet."),
@@ -145,7 +147,7 @@ def no_usual(said: m.NoUsual, v: Voice) -> str:
     if said.measure == "weight":
         return v.say("There is no normal weight for an age. Your own start tells more about you.")
     return v.say(
-        "I have no table that fits you here: {measure}. I set it beside your own start.",
+        "I have no table that fits you here: {measure}. I compare it with your own start.",
         measure=names.measure(v, said.measure),
     )
 

@@ -20,6 +20,18 @@ DOUBTS: dict[str, str] = {
 DOUBT_OTHER = N_("I am not sure that goal fits. Please talk it over with your coach.")
 
 
+# How far along, in words: per cent of the way, at most.
+WAY: tuple[tuple[int, str], ...] = (
+    (17, N_("You have made a start.")),
+    (29, N_("About a quarter of the way.")),
+    (41, N_("About a third of the way.")),
+    (58, N_("About half of the way.")),
+    (70, N_("About two thirds of the way.")),
+    (85, N_("About three quarters of the way.")),
+    (100, N_("You are almost there.")),
+)
+
+
 @phrase(m.AskGoal)
 def ask_goal(said: m.AskGoal, v: Voice) -> str:
     return v.say("What would you like a goal for?")
@@ -71,10 +83,9 @@ def goal_progress(said: m.GoalProgress, v: Voice) -> str:
     )
     if said.percent >= 100:
         return v.sentences(goal, v.say("You are there."))
-    steps = min(max((said.percent + 5) // 10, 1), 9)
     if said.percent <= 0:
         return v.sentences(goal, v.say("There is still time."))
-    so_far = v.say("You have gone {n} of {all} steps of the way.", n=v.number(steps), all=v.number(10))
+    so_far = v.say(next(text for most, text in WAY if said.percent <= most))
     return v.sentences(goal, so_far, _ahead(said, v))
 
 

@@ -22,7 +22,6 @@ LABELS: dict[str, str] = {
     "yes": N_("Yes"),
     "no": N_("No"),
     "same_as_last_time": N_("Same as last time"),
-    "first_time": N_("This is my first time"),
     "something_differed": N_("Something was different"),
     "how": N_("How do I measure?"),
     "ruler": N_("I have no tape measure"),

@@ -30,7 +30,7 @@ NEWS: dict[str, str] = {
     ),
     "directed_weighing_off": N_("Your coach ended the frequent weighing. From now on we weigh every few weeks."),
     "numbers": N_("Your coach changed how your numbers are shown. Send /settings to see it, or to change it back."),
-    "baseline": N_("A new start: from now on I set your results beside your next ones, not the old ones."),
+    "baseline": N_("A new start: from now on I compare with your next results, not with the old ones."),
     "programme": N_("Your coach agreed a programme with you. Weeks: {detail}. At its end you get a report."),
     "programme_open": N_("Your programme has no set end now."),
     "hand_over": N_("Somebody else looks after you now: {detail}. Your answers went with you."),
@@ -140,6 +140,19 @@ def zone_changed(said: m.ZoneChanged, v: Voice) -> str:
             place=v.name(place_name(said.zone_name, v.reader.language)),
         ),
         v.say("Your time there: {weekday}, {time}.", weekday=v.weekday(said.weekday), time=v.time(said.at)),
+    )
+
+
+@phrase(m.ZoneForNow)
+def zone_for_now(said: m.ZoneForNow, v: Voice) -> str:
+    from bot.rendering.places import place_name
+
+    return v.sentences(
+        v.say(
+            "Have a good time. For now I go by the clock in this place: {place}.",
+            place=v.name(place_name(said.zone_name, v.reader.language)),
+        ),
+        v.say("I change back on this day: {day}.", day=v.day(said.until)),
     )
 
 

@@ -21,6 +21,8 @@ MEASURES: dict[str, str] = {
     "blood_pressure": N_("Blood pressure"),
     "energy": N_("Energy"),
     "own_question": N_("Your own question"),
+    "pain": N_("Pain"),
+    "sleep": N_("Sleep"),
     "chair_stand_30s": N_("30-second chair stands"),
     "five_chair_stands": N_("Five chair stands"),
     "timed_up_and_go": N_("Get up and walk"),

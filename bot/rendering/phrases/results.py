@@ -8,26 +8,32 @@ from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 
 # The measurement error with its causes. One sentence each: other languages would decline the causes.
+_TAPE = N_("Too close to call: a tape can differ by up to {error}.")
+_SCALES = N_("Too close to call: weight swings by up to {error}.")
+_FEELING = N_("Too close to call: how one feels swings by up to {error}.")
+_CLOCK = N_("Too close to call: such a time varies by up to {error}.")
 CHANCE: dict[str, str] = {
-    "weight": N_("A difference of up to {error} can be the scales and the day."),
-    "bmi": N_("A difference of up to {error} can be the scales and the day."),
-    "waist": N_("A difference of up to {error} can be the tape and the day."),
-    "hip": N_("A difference of up to {error} can be the tape and the day."),
-    "waist_to_hip_ratio": N_("A difference of up to {error} can be the tape and the day."),
-    "waist_to_height_ratio": N_("A difference of up to {error} can be the tape and the day."),
-    "resting_heart_rate": N_("A difference of up to {error} can be the count and the day."),
-    "blood_pressure": N_("A difference of up to {error} can be the cuff and the week."),
-    "energy": N_("A difference of up to {error} can be just the day."),
-    "own_question": N_("A difference of up to {error} can be just the day."),
-    "five_chair_stands": N_("A difference of up to {error} can be the clock and the day."),
-    "timed_up_and_go": N_("A difference of up to {error} can be the clock and the day."),
-    "gait_speed_4m": N_("A difference of up to {error} can be the clock and the day."),
-    "walk_mile": N_("A difference of up to {error} can be the clock and the day."),
+    "weight": _SCALES,
+    "bmi": N_("Too close to call: this swings by up to {error}."),
+    "waist": _TAPE,
+    "hip": _TAPE,
+    "waist_to_hip_ratio": _TAPE,
+    "waist_to_height_ratio": _TAPE,
+    "resting_heart_rate": N_("Too close to call: a pulse varies by up to {error}."),
+    "blood_pressure": N_("Too close to call: a week of blood pressure varies by up to {error}."),
+    "energy": _FEELING,
+    "own_question": _FEELING,
+    "pain": _FEELING,
+    "sleep": _FEELING,
+    "five_chair_stands": _CLOCK,
+    "timed_up_and_go": _CLOCK,
+    "gait_speed_4m": _CLOCK,
+    "walk_mile": _CLOCK,
 }
-CHANCE_OTHER = N_("A difference of up to {error} can be just chance.")
+CHANCE_OTHER = N_("Too close to call: this varies by up to {error}.")
 
 CONTEXT: dict[str, str] = {
-    "first_reading": N_("Later ones are set beside this one."),
+    "first_reading": N_("I compare later ones with this one."),
     "different_conditions": N_("Some things differed, so it is less sure."),
     "flat_weight_smaller_waist": N_("A waist can change when weight does not."),
     "matters_but_unsure": N_("One reading alone cannot show more."),
@@ -55,9 +61,9 @@ def verdict_said(said: m.VerdictSaid, v: Voice) -> str:
         case "no_baseline":
             return v.say("This is your starting point.")
         case "too_soon":
-            return v.say("It is too soon to set it beside your first one.")
+            return v.say("It is too soon to compare it with your first one.")
         case "not_comparable":
-            return v.say("It was done in another way, so I do not set it beside your first one.")
+            return v.say("It was done in another way, so I do not compare it with your first one.")
         case "within_error" if said.difference is not None:
             return _moved(said, v)  # its size, and no meaning: chance does that too, some time in a year
         case "within_error":
@@ -80,7 +86,7 @@ def _chance(said: m.VerdictSaid, v: Voice) -> Html:
 
 def _moved(said: m.VerdictSaid, v: Voice) -> Html:
     """The size of the change against the error. "More" and "less" are neutral, whichever is better."""
-    unspecific = v.say("That is a change beyond what chance makes.")
+    unspecific = v.say("This is more than day-to-day swing.")
     if said.difference is None or said.error is None or said.since is None:
         return unspecific
     size, error = v.size(said.difference, said.measure), v.size(said.error, said.measure)
@@ -88,15 +94,17 @@ def _moved(said: m.VerdictSaid, v: Voice) -> Html:
         return unspecific
     values = {"size": size, "date": v.day_of_year(said.since), "error": error}
     if said.difference.value < 0:
-        return v.say("That is {size} less than on {date} (chance: up to {error}).", **values)
-    return v.say("That is {size} more than on {date} (chance: up to {error}).", **values)
+        return v.say("That is {size} less than on {date}. Day-to-day swing is up to {error}.", **values)
+    return v.say("That is {size} more than on {date}. Day-to-day swing is up to {error}.", **values)
 
 
 def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
     confirmed = said.strength == "confirmed"
     match said.kind:
-        case "better" | "changed" if said.strength == "twice":
-            return v.say("Twice now. It may be real, but it is not sure yet.")
+        case "better" if said.strength == "twice":
+            return v.say("Two checks point the same way: a good sign, but not sure yet.")
+        case "changed" if said.strength == "twice":
+            return v.say("Two checks point the same way, but it is not sure yet.")
         case "better" if confirmed and said.important:
             return v.say("Twice now: better, and enough to notice.")
         case "better" if confirmed and said.important is False:

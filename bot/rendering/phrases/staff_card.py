@@ -107,9 +107,12 @@ def _line(v: Voice, one: sm.CardLine, *, bands_too: bool) -> Html:
     if one.verdict is not None:
         about.append(verdict(v, one.verdict))
     value = v.say("{measure}: {about}", measure=names.measure(v, one.measure), about=v.listed(about))
+    line = Html(f"• {value}.")
+    if one.words:
+        line = v.sentences(line, v.say("In their words: “{words}”", words=v.typed(one.words, 300)))
     if one.band is None or not bands_too:
-        return Html(f"• {value}.")
-    return v.sentences(Html(f"• {value}."), v.say("“{band}”", band=bands.band(v, one.band.source, one.band.band)))
+        return line
+    return v.sentences(line, v.say("“{band}”", band=bands.band(v, one.band.source, one.band.band)))
 
 
 def verdict(v: Voice, said: VerdictSaid) -> Html:

@@ -33,6 +33,7 @@ from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
 from core.language import plain
 from core.language.danger_signs import Sighting
+from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
 from core.quantity import Unit
@@ -46,6 +47,7 @@ RETURNED_TO = AskingConditions | Gate  # questions that a correction in between 
 SHORT_COUNT = "short_count"  # kind of a doubt: a start that was counted for too short a time
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
+A_REMARK, LONGEST_REMARK = 2, 300  # words, characters
 PATIENCE = 2  # misunderstood answers before the card is offered
 ANY_TIME = tuple(key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
 
@@ -444,7 +446,7 @@ def store_and_reply(
         taken_at=at,
         as_typed=typed[:200],
         unit=understood.unit,
-        conditions=_conditions(d, measure, understood),
+        conditions=_conditions(d, measure, understood, typed),
         how=How.ASKED if asked else How.UNASKED,
         attempts=understood.attempts,
         window=understood.window,
@@ -475,6 +477,9 @@ def store_and_reply(
         d.say(m.ReadingKept(measure.key, d.shown(measure, both), None, tuple(sorted(understood.notes))))
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
+        if len(d.facts.of(measure.key)) <= 1:
+            _first_of(d, measure, reading, aspects)
+            return
         readings.raise_flags(
             d, measure, reading
         )  # the coach is not kept waiting for the conditions, which are taken into account when given
@@ -488,6 +493,15 @@ def store_and_reply(
             ask_conditions(d, measure, reading, aspects)
     else:
         reply_to_reading(d, measure, reading)
+
+
+def _first_of(
+    d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...], *, said_value: bool = False
+) -> None:
+    """The first reading of a measure: there is no last time to ask about, so what to keep the same is only said."""
+    reply_to_reading(d, measure, reading, said_value=said_value)
+    d.become(noted=(*d.state.noted, *((a, True) for a in aspects)))
+    d.say(m.KeepTheSame(measure.key, aspects))
 
 
 def is_girth(measure: Measure) -> bool:
@@ -526,11 +540,18 @@ def _learn_once(d: ClientStep, measure: Measure, reading: Reading) -> None:
         d.do(ChangeClient("stature", reading.value))
 
 
-def _conditions(d: ClientStep, measure: Measure, understood: Understood) -> Conditions:
+def _remark(typed: str) -> str:
+    """What a message says beside its number: "bad back this week" in "7, bad back this week"; "" for nothing."""
+    parts = [part.strip() for part in _PARTS.split(typed) if part.strip()]
+    without = [p for p in parts if not any(c.isdecimal() for c in p) and len(bare_words(plain(p))) >= A_REMARK]
+    return "; ".join(without)[:LONGEST_REMARK] if len(without) < len(parts) else ""
+
+
+def _conditions(d: ClientStep, measure: Measure, understood: Understood, typed: str) -> Conditions:
     kept_same = set(measure.protocol.keep_same)
     differs = frozenset(a for a, same in d.state.noted if not same and a in kept_same)
     labels = (("site", measure.protocol.site),) if measure.protocol.site else ()
-    return Conditions(differs, labels, understood.notes)
+    return Conditions(differs, labels, understood.notes, _remark(typed))
 
 
 def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
@@ -539,6 +560,13 @@ def unasked_aspects(d: ClientStep, measure: Measure) -> tuple[str, ...]:
         return ()  # clients who weigh daily on a clinician's advice are not questioned daily
     noted = {a for a, _ in d.state.noted}
     return tuple(a for a in measure.protocol.keep_same if a not in noted)
+
+
+def together(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> tuple[str, ...]:
+    """Those aspects, and those of what is still to come in this check-in, so that one tap answers for all of them."""
+    coming = (MEASURES[key] for key in d.state.agenda if key in MEASURES)
+    alike = (x for x in coming if x.kind is measure.kind and not x.series and d.facts.of(x.key))
+    return tuple(dict.fromkeys((*aspects, *(a for x in alike for a in unasked_aspects(d, x)))))
 
 
 def ask_conditions(d: ClientStep, measure: Measure, reading: Reading, aspects: tuple[str, ...]) -> None:
@@ -567,29 +595,29 @@ def put_conditions_again(d: ClientStep) -> None:
     measure = MEASURES[d.asking.measure]
     aspects = unasked_aspects(d, measure)
     if d.asking.picking:
-        ask_what_differed(d, measure, aspects, d.asking.differs)
+        ask_what_differed(d, measure, together(d, measure, aspects), d.asking.differs)
     else:
         say_conditions(d, measure, aspects)
 
 
 def say_conditions(d: ClientStep, measure: Measure, aspects: tuple[str, ...]) -> None:
-    first = len(d.facts.of(measure.key)) <= 1
-    row = [Choice("same_as_last_time", "cond:same")]
-    if first:
-        row.append(Choice("first_time", "cond:first"))
-    d.say(m.AskConditions(measure.key, aspects, first), tuple(row), (Choice("something_differed", "cond:differed"),))
+    d.say(
+        m.AskConditions(measure.key, together(d, measure, aspects)),
+        (Choice("same_as_last_time", "cond:same"),),
+        (Choice("something_differed", "cond:differed"),),
+    )
 
 
 def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> None:
-    """One tap: same, first time, or something differed; then which aspect."""
+    """One tap: same, or something differed; then which aspect."""
     measure = MEASURES[asking.measure]
     reading = readings.by_key(d, asking.key)
-    aspects = unasked_aspects(d, measure)
+    aspects = together(d, measure, unasked_aspects(d, measure))
     if value == "differed" and aspects:
         d.ask(replace(asking, picking=True))
         ask_what_differed(d, measure, aspects, ())
         return
-    if asking.picking and value != "done" and value not in ("same", "first"):
+    if asking.picking and value not in ("done", "same"):
         differs = tuple(dict.fromkeys((*asking.differs, value))) if value in aspects else asking.differs
         d.ask(replace(asking, differs=differs))
         ask_what_differed(d, measure, aspects, differs)
@@ -600,8 +628,8 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
         _after_conditions(d, asking.then)
         return
     if differs:
-        changed = replace(reading.conditions, differs=reading.conditions.differs | frozenset(differs))
-        reading = replace(reading, conditions=changed)
+        own = frozenset(differs) & frozenset(measure.protocol.keep_same)
+        reading = replace(reading, conditions=replace(reading.conditions, differs=reading.conditions.differs | own))
         d.do(Amend(reading.key, reading))
         d.facts = replace(d.facts, history=tuple(reading if r.key == reading.key else r for r in d.facts.history))
         d.say(m.ConditionsNoted(differs))
@@ -616,7 +644,11 @@ def _after_conditions(d: ClientStep, keys: tuple[str, ...]) -> None:
         if reading is None:  # withdrawn in the meantime
             continue
         measure = MEASURES[reading.measure]
-        if aspects := unasked_aspects(d, measure):
+        aspects = unasked_aspects(d, measure)
+        if aspects and len(d.facts.of(measure.key)) <= 1:
+            _first_of(d, measure, reading, aspects, said_value=True)
+            continue
+        if aspects:
             d.ask(AskingConditions(measure.key, key, then=keys[n + 1 :]))
             say_conditions(d, measure, aspects)
             return
@@ -666,15 +698,19 @@ def reply_to_reading(d: ClientStep, measure: Measure, reading: Reading, *, said_
             )
         )
     if (band := band_for(d, measure, reading, found)) is not None:
-        d.say(band)
+        if band != _band_before(d, measure, reading):
+            d.say(band)
         sources.append(band.source)
     if verdict is not None:
         d.say(readings.verdict_said(d, measure, found))
         if measure.error is not None:
             sources.append(measure.error.source.key)
-    if context := next((key for key in found.context if key not in d.state.told), None):
+    told = {*d.state.told, *d.state.cautioned}
+    if context := next((key for key in found.context if key not in told), None):
         d.say(m.Context(context))
         d.become(told=(*d.state.told, context))
+        if context in {said for _, said in measure.misled_by}:  # a caution: once, not at every retest
+            d.become(cautioned=(*d.state.cautioned, context))
     goal_progress(d, measure, reading, found)
     d.become(sources=tuple(sources))
 
@@ -692,6 +728,14 @@ def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessmen
                 if isinstance(score, Score):
                     return m.BandSaid(derived.measure.key, score.band, score.source.key, score.notes[:1])
     return None
+
+
+def _band_before(d: ClientStep, measure: Measure, reading: Reading) -> m.BandSaid | None:
+    """The band that was named with the official reading before this one; None if there was none."""
+    earlier = [r for r in _programme(d, measure) if r.taken_at < reading.taken_at]
+    if not earlier or measure.series:
+        return None
+    return band_for(d, measure, earlier[-1], readings.assessed(d, measure, earlier[-1]))
 
 
 def goal_progress(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> None:

@@ -96,7 +96,6 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
             yield "done", "cond:done"
         case AskingConditions():
             yield "same_as_last_time", "cond:same"
-            yield "first_time", "cond:first"
             yield "something_differed", "cond:differed"
         case Gate(signs=True):
             yield "signs_none", "gate:none"

@@ -25,6 +25,7 @@ from core.reading import How
 from core.watching.flags import ClientWeek, Code, Ended, WhatFollowed, cleared, flag, flags_of_week
 
 PRESSURE_DAYS = 7
+HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
 RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
 ASKED_IN_VAIN = 2  # check-ins
 
@@ -172,7 +173,8 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
         return
     first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
     attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
-    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts), *buttons(d, measure))
+    turn = len(d.facts.of(measure.key)) if measure.kind is MeasureKind.RATING else 0
+    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn), *buttons(d, measure))
 
 
 def buttons(d: ClientStep, measure: Measure) -> Rows:
@@ -220,7 +222,8 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
         d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
     following = d.next_slot()
     if following is not None:
-        d.say(m.CheckInDone(following), (Choice("progress", "set:progress"), Choice("source", "src")))
+        hint = len(d.facts.of("energy")) % HINT_EVERY == 1
+        d.say(m.CheckInDone(following, hint), (Choice("progress", "set:progress"), Choice("source", "src")))
 
 
 def kept_in_a_row(d: ClientStep) -> int:

@@ -81,6 +81,7 @@ class SetTimer:
 
 
 SIGN_UNANSWERED, NEXT_MORNING = "alarm_stands", "how_now"  # purposes of timers about a danger sign
+HOME = "home"  # purpose of the timer that ends a stay elsewhere
 TURNED_AWAY = "turned_away"  # of the one that erases somebody under 18, unless the year was a mistake
 
 

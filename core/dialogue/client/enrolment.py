@@ -22,8 +22,12 @@ from core.dialogue.kit.effects import Choice, Erase, Join, Rows
 from core.dialogue.kit.events import Command, Press, Text
 from core.dialogue.kit.messages import OldButton, WhichPlace
 from core.dialogue.kit.step import rows_of
-from core.language import Intent, plain
+from core.language import ENGLISH, Intent, plain
+from core.language.days import day_of_week
 from core.language.intents import intent_of, weekday_and_time
+from core.language.lexicon import Question
+from core.language.questions import asked
+from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import ProfileFact, Understood
 from core.measures.weight import WEIGHT
@@ -53,6 +57,24 @@ UNIT_SETS = {
     "lb": Units(Unit.POUND, Unit.INCH),
     "st": Units(Unit.STONE, Unit.INCH),
 }
+UNITS_CALLED = {
+    Unit.KILOGRAM: "kg",
+    Unit.CENTIMETRE: "kg",
+    Unit.POUND: "lb",
+    Unit.STONE: "st",
+}
+PLAIN = frozenset(  # what anybody may ask before there is an answer to speak of
+    {
+        Question.FREE,
+        Question.WHO_SEES,
+        Question.WHO,
+        Question.HOW_ARE_YOU,
+        Question.PHOTO,
+        Question.HOW_LONG,
+        Question.MUST,
+        Question.MISSED,
+    }
+)
 BACKGROUNDS = tuple(b.value for b in Background)
 CAUTIONS = (
     Caution.PREGNANCY, Caution.HEART_CONDITION, Caution.HEART_FAILURE, Caution.RATE_LIMITING_MEDICINE,
@@ -147,10 +169,23 @@ def consenting(d: ClientStep, event: Text | Press) -> None:
         case "what":
             d.say(
                 m.WhatIsKept(d.facts.coach_name),
-                (Choice("agree", "consent:yes"), Choice("decline", "consent:no")),
+                *_AGREE,
             )
         case _:
-            ask_consent(d, d.facts.name, d.facts.coach_name)
+            if not (isinstance(event, Text) and _plain_question(d, event.text, _AGREE)):
+                ask_consent(d, d.facts.name, d.facts.coach_name)
+
+
+_AGREE: Rows = ((Choice("agree", "consent:yes"), Choice("decline", "consent:no")),)
+
+
+def _plain_question(d: ClientStep, text: str, rows: Rows) -> bool:
+    """Answer a question about the bot itself ("is this free?", "who sees it?"); False if it is none."""
+    found = asked(text, d.words, d.facts.coach_name)
+    if found is None or found.question not in PLAIN:
+        return False
+    d.say(m.Plainly(found.question.value, d.facts.coach_name, d.emergency_number), *rows)
+    return True
 
 
 def _as_consent(d: ClientStep, text: str) -> str:
@@ -266,6 +301,9 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
             return
     else:
         value = _typed(d, event.text, question)
+        if question != "own_question" and _plain_question(d, event.text, ()):
+            ask_question(d, question, asking.chosen)
+            return
     if value == "skip" and question not in AGE:
         d.say(m.SkipCost(question))
         _next(d, asking.left)
@@ -287,6 +325,10 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
         return "done"
     if question == "adult" or (question in SURE and intent in (Intent.YES, Intent.NO)):
         return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
+    if question == "sex" and (sex := _called(d, text)) is not None:
+        return sex.value
+    if question == "units" and (units := _units_called(d, text)):
+        return units
     for row in choices_for(question):
         for choice in row:
             if plain(text) == plain(d.facts.label(choice.label, choice.argument)):
@@ -295,6 +337,28 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
         meant = (f.value for f in health_in(text, d.words).facts if f.what.value == question)
         return next(meant, text.strip())
     return text.strip()
+
+
+def _called(d: ClientStep, text: str) -> Sex | None:
+    """The sex a word stands for, in the client's language or in English."""
+    said = plain(text).strip(" .!")
+    for words in (d.words, ENGLISH):
+        for sex, called in words.sexes.items():
+            if said in map(plain, called):
+                return sex
+    return None
+
+
+def _units_called(d: ClientStep, text: str) -> str:
+    """The set of units that a text names: "stone", "in pounds please"; "" if none, or more than one."""
+    said = bare_words(plain(text))
+    found = {
+        key
+        for unit, key in UNITS_CALLED.items()
+        for words in (d.words, ENGLISH)
+        if any(plain(called) in said for called in words.units.get(unit, ()) if len(called) > 1)
+    }
+    return found.pop() if len(found) == 1 else ""
 
 
 def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
@@ -547,7 +611,11 @@ def _own_better(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 
 def _weekday(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    day, at = (int(value), None) if value.isdigit() and len(value) == 1 else weekday_and_time(value, d.words)
+    if value.isdigit() and len(value) == 1:
+        day: int | None = int(value)
+        at = None
+    else:
+        day, at = day_of_week(value, d.words, d.today), weekday_and_time(value, d.words)[1]
     if day is None or not 0 <= day <= 6:
         return False
     set_slot(d, weekday=day, at=at)
@@ -574,7 +642,7 @@ def _zone(d: ClientStep, asking: Enrolling, value: str) -> bool:
         )
         return True
     set_slot(d, zone_name=found[0])
-    d.say(m.EnrolNoted("zone", place=found[0]))
+    d.say(m.EnrolNoted("zone", place=found[0], clock=d.facts.local(d.now).time()))
     _next(d, asking.left)
     return True
 

@@ -4,10 +4,13 @@ says, and offers to pass the words on to the coach. A question is never stored a
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
+from datetime import timedelta
 from decimal import Decimal
 
 from core.dialogue.client import answers, check_in, coach_thread, help_and_menu, progress_and_goals, readings
 from core.dialogue.client import messages as m
+from core.dialogue.client.effects import Amend
 from core.dialogue.client.open_question import put_again
 from core.dialogue.client.states import AlarmAsked, Awaiting, Confirming, Setting
 from core.dialogue.client.step import ClientStep
@@ -31,6 +34,8 @@ from core.watching.weighing_guard import EARLY, GuardStep
 ANSWERED_BY_READING = frozenset({Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED})  # sent with it
 SAYS_IT_ALL = frozenset({Question.NEXT, Question.BYE, Question.SWEARING, Question.GLAD})  # no reminder behind it
 MOST_SOURCES = 3
+SAME_WEEK = timedelta(days=1)  # after a check-in: what is written then is about its week
+LONGEST_NOTE = 500  # characters
 ANSWERS_TO_US = (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL, Intent.SAME, Intent.DIFFERENT, Intent.DONE)
 
 
@@ -72,6 +77,21 @@ def remind(d: ClientStep) -> None:
         d.say(m.StillOpen(measure.key), *check_in.buttons(d, measure))
     elif not isinstance(d.asking, Setting):
         put_again(d)
+
+
+def about_the_week(d: ClientStep, text: str) -> bool:
+    """Keep a line about the week with its answers, for the coach; False if no check-in was just answered."""
+    if d.asking is not None or looks_like_a_question(text) or not is_wordy(text, few=True):
+        return False
+    rated = [r for r in d.facts.of("energy") if d.today - d.facts.local(r.taken_at).date() <= SAME_WEEK]
+    if not rated:
+        return False
+    reading = rated[-1]
+    words = f"{reading.conditions.words} / {text}" if reading.conditions.words else text
+    changed = replace(reading, conditions=replace(reading.conditions, words=words[:LONGEST_NOTE]))
+    d.do(Amend(reading.key, changed))
+    d.say(m.WeekNoted(d.facts.coach_name))
+    return True
 
 
 def hand_on(d: ClientStep, text: str) -> bool:

@@ -60,6 +60,7 @@ class EnrolNoted:
     year: int | None = None
     height: Amount | None = None
     place: str = ""
+    clock: time | None = None  # what it says there
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,12 +137,14 @@ class CheckInOpens:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Ask for a measure. first: no earlier reading. attempts: how many values to send."""
+    """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: how often a rating was
+    given before, so that its question can vary."""
 
     measure: str
     unit: Unit
     first: bool = False
     attempts: int = 1
+    turn: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -232,11 +235,19 @@ class Praise:
 
 @dataclass(frozen=True, slots=True)
 class AskConditions:
-    """Were these aspects the same as last time?"""
+    """Were these aspects the same as last time? first: of messages that an earlier version stored."""
 
     measure: str
     aspects: tuple[str, ...]
     first: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class KeepTheSame:
+    """After a first reading: what should be the same each time."""
+
+    measure: str
+    aspects: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -254,9 +265,17 @@ class ConditionsNoted:
 
 @dataclass(frozen=True, slots=True)
 class CheckInDone:
-    """Everything asked today is answered; the next date."""
+    """Everything asked today is answered; the next date. hint: that a line about the week may be sent."""
 
     next: date
+    hint: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class WeekNoted:
+    """A line about the week is kept with its answers. coach: who sees it."""
+
+    coach: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -1022,6 +1041,16 @@ class ZoneChanged:
     zone_name: str
     weekday: int
     at: time
+
+
+@dataclass(frozen=True, slots=True)
+class ZoneForNow:
+    """The clock follows the client until a day, then it goes back by itself."""
+
+    zone_name: str
+    weekday: int
+    at: time
+    until: date
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import time, timedelta
+from datetime import date, time, timedelta
 
+from core import schedule
 from core.care import NumberVisibility
 from core.dialogue.client import about_me, check_in, coach_thread, enrolment, health, pausing
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import ChangeClient
+from core.dialogue.client.effects import HOME, CancelTimer, ChangeClient, SetTimer
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
@@ -97,16 +98,33 @@ def say_hours(d: ClientStep) -> None:
     d.say(m.EnrolQuestion("time"), *hours)
 
 
-def set_zone(d: ClientStep, text: str) -> None:
+def set_zone(d: ClientStep, text: str, until: date | None = None) -> None:
+    """Move the clock to a place: for good, or until a day, after which it goes back by itself."""
     found = d.facts.find_zones(text)
     if len(found) != 1:
         if not isinstance(d.asking, Setting):
             d.ask(Setting("zone", "", d.asking))
         health.which_place(d, found)
         return
+    home = d.state.home or (d.facts.slot.zone_name if d.facts.slot else "")
+    d.do(CancelTimer(HOME))
     slot = enrolment.set_slot(d, zone_name=found[0])
-    d.say(m.ZoneChanged(slot.zone_name, slot.weekday, slot.at))
+    if until is not None and home and home != found[0]:
+        d.become(home=home)
+        d.do(SetTimer(HOME, schedule.instant(until, schedule.MORNING, d.facts.zone_of(home))))
+        d.say(m.ZoneForNow(slot.zone_name, slot.weekday, slot.at, until))
+    else:
+        d.become(home="")
+        d.say(m.ZoneChanged(slot.zone_name, slot.weekday, slot.at))
     check_in.close_setting(d)
+
+
+def home_again(d: ClientStep) -> None:
+    """The stay is over: the clock is that of home again."""
+    if d.state.home:
+        slot = enrolment.set_slot(d, zone_name=d.state.home)
+        d.become(home="")
+        d.say(m.ZoneChanged(slot.zone_name, slot.weekday, slot.at))
 
 
 def set_language(d: ClientStep, code: str) -> None:

@@ -79,6 +79,7 @@ from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Str
 from core.language import Intent, Level
 from core.language.after_alarm import said_of_alarm
 from core.language.danger_signs import Answer, When, Who, answer_to_alarm, complaint_in_a_test, recognise, sightings
+from core.language.days import place_first, stay
 from core.language.intents import intent_of, place
 from core.language.questions import looks_like_a_question
 from core.measures import MEASURES
@@ -364,8 +365,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     intent = intent_of(text, d.words)
     given = answers.readings_in(d, text, asked) if intent is None else ()
     understood = tuple(a for a in given if isinstance(a.heard, Understood))
-    if intent is Intent.ZONE and (town := place(text, d.words)) is not None and d.facts.find_zones(town):
-        settings.set_zone(d, town)
+    if town := _where(d, text, intent):
+        settings.set_zone(d, town, stay(text, d.words, d.today))
     elif intent in TALK and _coach_wrote_recently(d):
         coach_thread.pass_on(d, text, reply=True)
     elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
@@ -393,7 +394,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         pass
     elif _denies_a_sign(d, text):
         _denied_unprompted(d)
-    elif everyday.hand_on(d, text):
+    elif everyday.about_the_week(d, text) or everyday.hand_on(d, text):
         pass
     elif d.asking is None or isinstance(d.asking, Awaiting):
         help_and_menu.not_sure(d)
@@ -427,6 +428,18 @@ def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
     if noted and not given and d.asking == open_before:
         put_again(d)
     return True
+
+
+def _where(d: ClientStep, text: str, intent: Intent | None) -> str:
+    """The place somebody says they are in: "I am in Lisbon", or "in Spain this week"; "" if it is none."""
+    if intent is Intent.ZONE:
+        named = place(text, d.words)
+        return named if named is not None and d.facts.find_zones(named) else ""
+    if intent is not None:
+        return ""
+    town = place_first(text, d.words)
+    known = town is not None and len(d.facts.find_zones(town)) == 1
+    return town if town and known and stay(text, d.words, d.today) is not None else ""
 
 
 def _tries(heard: Understood | Misunderstood) -> bool:
@@ -496,6 +509,8 @@ def _timer_fired(d: ClientStep, event: TimerFired) -> None:
             enrolment.turned_away_for_long(d)
         case effects.NEXT_MORNING:
             safety.ask_how_it_is(d, event.late_by)
+        case effects.HOME:
+            settings.home_again(d)
         case "resume":
             d.do(ChangeClient("status", Status.ACTIVE), ChangeClient("paused_until", None))
             d.say(m.Resumed(d.next_slot()))

@@ -55,7 +55,8 @@ def _line(measure: Measure, reading: Reading, card: CardFact) -> CardLine:
     on = reading.taken_at.astimezone(card.zone).date()
     band = next((_said(measure, s) for s in found.scores if isinstance(s, Score)), None)
     amount = shown(measure, reading.value, card.units)
-    return CardLine(measure.key, amount, reading.second, on, band, verdict_said(measure, found, card.units, card.zone))
+    verdict = verdict_said(measure, found, card.units, card.zone)
+    return CardLine(measure.key, amount, reading.second, on, band, verdict, reading.conditions.words)
 
 
 def _assessed(

@@ -126,7 +126,8 @@ class WhichClient:
 
 @dataclass(frozen=True, slots=True)
 class CardLine:
-    """One measure on a card: its last reading, the band and the verdict, in the client's units."""
+    """One measure on a card: its last reading, the band and the verdict, in the client's units. words: what the client
+    wrote about the week."""
 
     measure: str
     amount: Amount
@@ -134,6 +135,7 @@ class CardLine:
     on: date
     band: BandSaid | None
     verdict: VerdictSaid | None
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)

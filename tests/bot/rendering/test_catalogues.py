@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -14,6 +15,8 @@ from bot.rendering.translations import PSEUDO, accented, compiled, pseudo, templ
 from core.dialogue.client import messages as m
 from core.language import LANGUAGES
 
+LOCALES = Path(__file__).parents[3] / "locales"
+A_SENTENCE = 3  # words
 SOURCE = """
 from bot.rendering.voice import N_, NC_
 TABLE = {"low": N_("Low"), "start": NC_("button", "Start")}
@@ -182,3 +185,20 @@ def test_the_pseudo_language_is_made_of_the_template() -> None:
 
 def test_a_language_without_a_catalogue_reads_english() -> None:
     assert translations("xx").gettext("You are welcome.") == "You are welcome."
+
+
+def test_no_message_stands_in_another_languages_catalogue_word_for_word() -> None:
+    """A line pasted into the wrong catalogue reads well to every other check. Names alone may be the same."""
+    said: dict[tuple[str | None, str], dict[str, str]] = {}
+    for language in LANGUAGES:
+        if language == "en":
+            continue
+        with (LOCALES / language / "LC_MESSAGES" / "messages.po").open("rb") as file:
+            catalogue = read_po(file, locale=language)
+        for message in catalogue:
+            key = message.id[0] if isinstance(message.id, tuple) else message.id
+            text = message.string[0] if isinstance(message.string, tuple | list) else message.string
+            words = re.findall(r"[^\W\d_]+", re.sub(r"<[^>]*>|\{\w+\}", "", text))
+            if key and len(words) >= A_SENTENCE:
+                said.setdefault((message.context, key), {"en": key})[language] = text
+    assert [texts for texts in said.values() if len(set(texts.values())) < len(texts)] == []

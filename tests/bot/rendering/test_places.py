@@ -96,3 +96,16 @@ def test_a_zone_has_a_country_and_a_country_a_number() -> None:
     assert emergency_number("GB") == "999"
     assert emergency_number(country_of("Europe/Warsaw")) == "112"
     assert emergency_number("") == "112"
+
+
+@pytest.mark.parametrize(
+    ("text", "zone"),
+    [
+        ("Paris, Texas", "America/Chicago"),
+        ("Paris", "Europe/Paris"),
+        ("York", "Europe/London"),
+        ("New York", "America/New_York"),
+    ],
+)
+def test_a_city_is_told_from_its_namesake(text, zone):
+    assert find_zones(text) == (zone,)

@@ -16,7 +16,7 @@ from core.language import LANGUAGES, words_for
 from core.language.after_alarm import SAID, Later, said_of_alarm
 from core.reading import How
 from core.watching.flags import Code
-from tests.builders import ADA, MONDAY, Chat
+from tests.builders import ADA, MONDAY, Chat, checked_in
 
 NEXT_MORNING = datetime(2026, 3, 3, 9, 0, tzinfo=UTC)
 
@@ -114,7 +114,7 @@ def test_without_an_alarm_these_words_are_about_something_else(said: str) -> Non
 
 
 def test_the_same_as_last_time_is_no_answer_to_the_alarm() -> None:
-    chat = alarmed().later(hours=20).due().says("7").says("72")
+    chat = checked_in(Chat()).later(days=28).says("I have chest pain now").later(hours=20).due().says("7").says("72")
     assert "AskConditions" in chat.kinds
     assert "Emergency" not in chat.says("same").kinds
 

@@ -64,7 +64,6 @@ def test_a_number_inside_a_question_is_no_reading():
 def test_a_reading_with_a_question_behind_it_is_stored_and_answered():
     chat = Chat(replace(ADA, plan=Plan(measures=("waist",)))).due().says("7").says("94. is that good?")
     assert [r.value for r in chat.readings("waist")] == [94]
-    chat.presses("cond:first")
     assert chat.heard(m.BandSaid)
 
 

@@ -109,7 +109,7 @@ def test_a_repeated_pulse_counted_by_our_clock_ends_with_advice():
 
 
 def test_a_question_waits_behind_a_doubtful_edit_and_comes_again():
-    chat = Chat().due().says("7").says("72").presses("cond:first").says("82.4 kg").presses("cond:first")
+    chat = Chat().due().says("7").says("72").says("82.4 kg")
     assert chat.state.asking == Awaiting("waist")
     chat.edits("823")
     assert "DidYouMean" in chat.kinds
@@ -119,7 +119,7 @@ def test_a_question_waits_behind_a_doubtful_edit_and_comes_again():
 
 
 def test_a_doubtful_edit_that_is_called_off_changes_nothing_and_the_question_comes_again():
-    chat = Chat().due().says("7").says("72").presses("cond:first").says("82.4 kg").presses("cond:first")
+    chat = Chat().due().says("7").says("72").says("82.4 kg")
     chat.edits("823").presses("ok:no")
     assert official(chat) == [Decimal("82.4")]
     assert chat.state.asking == Awaiting("waist")
@@ -201,7 +201,7 @@ def test_a_longer_count_a_device_and_a_slower_pulse_are_taken_at_once(typed):
 
 
 def test_only_a_start_is_counted_again():
-    chat = Chat(PULSE).due().says("7").says("96 bpm").presses("cond:first")
+    chat = Chat(PULSE).due().says("7").says("96 bpm")
     chat.later(weeks=4).due().says("7").says("27 in 15 s")
     assert len(chat.readings("resting_heart_rate")) == 2
 

@@ -121,7 +121,7 @@ def test_the_next_message_lands_on_its_instant_and_a_reading_is_edited(serving: 
 
 
 def test_four_weeks_later_the_weight_is_asked_again_and_not_before(serving: Serving, window: Window) -> None:
-    page = window(serving(ADA + "at 2026-03-02 07:30\nAda: 7\nAda: 82.4 kg\nAda presses This is my first time\n").url)
+    page = window(serving(ADA + "at 2026-03-02 07:30\nAda: 7\nAda: 82.4 kg\n").url)
     sees(page, "Ada", "Next check-in: Monday, 9 March")
     moves(page, "Next Monday")
     expect(page.locator("#now")).to_have_text("Mon 9 Mar 2026, 07:30")
@@ -143,7 +143,7 @@ def test_four_weeks_later_the_weight_is_asked_again_and_not_before(serving: Serv
 
 
 def test_an_old_button_is_answered_too(serving: Serving, window: Window) -> None:
-    page = window(serving(ADA + "at 2026-03-02 07:30\nAda: 7\nAda: 82.4 kg\nAda presses This is my first time\n").url)
+    page = window(serving(ADA + "at 2026-03-02 07:30\nAda: 7\nAda: 82.4 kg\n").url)
     moves(page, "Next Monday")
     sees(page, "Ada", ENERGY)
     old = column(page, "Ada").get_by_role("button", name="Where is this from?").first

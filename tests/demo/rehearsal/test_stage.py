@@ -230,7 +230,6 @@ def test_the_last_answer_is_explained_by_the_rule_that_read_it_and_its_reference
         assert rules["Number for weight"][0].endswith("typed in st")
         assert rules["Number for weight"][1] == "the unit was typed"
         assert any(row.name == "Record" and "12 st 4" in row.value for row in why.decided)
-        await stage.act("Ada presses This is my first time")
         knows = await stage.why(stage.people["Ada"])
         assert knows.why is not None and knows.why.references
         assert ("weight", "every 28 days") in [(row.name, row.value) for row in knows.plan]

@@ -1,0 +1,74 @@
+"""What is said again and again says something new, or is not said."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from core.client import Caution
+from core.dialogue.client import messages as m
+from core.dialogue.client.states import AskingConditions, Awaiting
+from tests.builders import ADA, Chat, Plan, checked_in
+
+WAIST = replace(ADA, plan=Plan(measures=("waist",)))
+TWO = replace(ADA, plan=Plan(measures=("weight", "waist", "hip")))
+
+
+def test_a_first_reading_is_answered_without_a_question_about_last_time():
+    chat = Chat(WAIST).due().says("7").says("94 cm")
+    assert chat.state.asking is None
+    assert {"site", "tape"} <= set(chat.heard(m.KeepTheSame).aspects)
+    assert "AskConditions" not in chat.kinds and "BandSaid" in chat.kinds
+
+
+def test_one_tap_answers_for_everything_taken_on_the_same_day():
+    chat = checked_in(Chat(TWO)).later(days=35).due().says("7").says("82 kg")
+    asked = chat.heard(m.AskConditions).aspects
+    assert {"scales", "tape"} <= set(asked)
+    chat.presses("cond:same").says("94 cm")
+    assert chat.state.asking == Awaiting("hip")
+    assert chat.says("102 cm").state.asking is None
+
+
+def test_what_differed_counts_only_for_the_measures_it_belongs_to():
+    chat = checked_in(Chat(TWO)).later(days=35).due().says("7").says("82 kg")
+    chat.presses("cond:differed").presses("cond:tape").presses("cond:done").says("94 cm").says("102 cm")
+    assert chat.readings("weight")[-1].conditions.differs == frozenset()
+    assert chat.readings("waist")[-1].conditions.differs == {"tape"}
+
+
+def test_the_measure_that_was_never_taken_is_not_asked_about_last_time():
+    chat = checked_in(Chat(WAIST)).later(days=35)
+    chat.facts = replace(chat.facts, plan=TWO.plan)
+    chat.due().says("7").says("82 kg")
+    assert not isinstance(chat.state.asking, AskingConditions)
+
+
+def test_a_band_is_named_when_it_is_new_or_has_changed():
+    chat = checked_in(Chat(WAIST))
+    assert [x for x in chat.everything if isinstance(x, m.BandSaid)]
+    chat.later(days=35).due().says("7").says("93.5 cm").presses("cond:same")
+    assert "BandSaid" not in chat.kinds and "VerdictSaid" in chat.kinds and chat.state.sources
+    chat.later(days=35).due().says("7").says("74 cm").presses("ok:yes").presses("cond:same")
+    assert chat.heard(m.BandSaid)
+
+
+def test_the_energy_question_is_put_in_other_words_by_turns():
+    chat = Chat(WAIST)
+    turns = []
+    for _ in range(3):
+        turns.append(chat.due().heard(m.Ask).turn)
+        chat.says("7").says("skip").later(days=7)
+    assert turns == [0, 1, 2]
+
+
+def test_a_caution_is_given_once():
+    blocked = replace(
+        ADA,
+        plan=Plan(measures=("resting_heart_rate",)),
+        profile=replace(ADA.profile, cautions=frozenset({Caution.RATE_LIMITING_MEDICINE})),
+    )
+    chat = Chat(blocked)
+    for _ in range(3):
+        checked_in(chat).later(days=35)
+    said = [x.key for x in chat.everything if isinstance(x, m.Context)]
+    assert said.count("medicine_slows_pulse") == 1
