@@ -11,7 +11,6 @@ MIGRATIONS = ROOT / "bot" / "store" / "migrations"  # run by Alembic, which look
 
 # What nothing calls yet, and why it stays.
 WAITING = {
-    "resting_cautions": "published limits at rest before a six-minute walk; no conversation asks for them yet",
     "third_weighing": "when a second weight asks for a third; weights are taken once so far",
     "measure_again": "when a second girth asks for another; the same",
     "standing_drop": "a pressure taken standing; only sitting ones are asked for so far",

@@ -371,8 +371,12 @@ def _of_health() -> Iterator[object]:
         grief=True,
         coach=COACH,
     )
-    yield m.HealthNoted(stopped=medicines[:1], height=height, year=1956, sex="female", background="white")
+    yield m.HealthNoted(stopped=medicines[:1], height=height, year=1956, tables="female", family="white")
     yield m.HealthNoted(mass=Unit.STONE, length=Unit.FOOT, place="Europe/Lisbon")
+    yield m.HealthSaid(1956, "female", height, "", (Caution.FALLS.value, *cautions[2:4]), ("sotalol",))
+    yield from (m.RestTooHigh("six_minute_walk", ("pulse",)), m.RestTooHigh("six_minute_walk", ("blood_pressure",)))
+    yield from (m.HealthSaid(None, "", None, "white", (), ()), m.AboutMe(), m.AskCautions(), m.MedicineUnknown(COACH))
+    yield from (m.AskMedicine(()), m.AskMedicine(medicines[:2]), m.HealthNoted(removed=("stature",)))
     yield from (m.HealthAsBefore(), m.HealthUndone(), m.HealthNotNoted())
     for over in (False, True):
         yield from (m.AskHealth("caution", c, over) for c in cautions)

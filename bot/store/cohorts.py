@@ -17,7 +17,7 @@ from typing import Any
 from sqlalchemy import Connection, bindparam, delete, exists, func, insert, select, update
 
 from bot.store import codec, owners, readings
-from bot.store.dialect import among, insert_new, skip_locked, upsert
+from bot.store.dialect import among, insert_new, one_at_a_time, skip_locked, upsert
 from bot.store.invitations import InvitationKind
 from bot.store.keyring import of_connection
 from bot.store.schema import (
@@ -54,6 +54,7 @@ from core.watching.disclosure import Cell, Figure
 
 MOST_SHOWN = 12  # cohorts of one organiser in a list
 AT_ONCE = 500  # values of one query
+TELLING = 7_364_686  # ours; no other lock of the database has this number
 _Figures = dict[str, list[Figure]]  # by what they are about
 
 
@@ -217,7 +218,9 @@ def _members(conn: Connection, several: Sequence[Cohort]) -> dict[int, tuple[Mem
         zone = zones[r.cohort_id]
         left = None if r.left_at is None else r.left_at.astimezone(zone).date()
         found.setdefault(r.cohort_id, []).append(
-            MemberFact(r.client_id, r.name, r.joined_at.astimezone(zone).date(), left)
+            MemberFact(
+                r.client_id, r.name, r.joined_at.astimezone(zone).date(), left, left is None and r.agreed_at is None
+            )
         )
     return {cohort: tuple(several) for cohort, several in found.items()}
 
@@ -247,6 +250,20 @@ def join(conn: Connection, cohort_id: int, client_id: int, now: datetime, *, agr
     )
     row = {"cohort_id": cohort_id, "client_id": client_id, "joined_at": now, "agreed_at": now if agreed else None}
     insert_new(conn, cohort_members, [row | {"left_at": None}], ("cohort_id", "client_id"))
+
+
+def waits(conn: Connection, cohort_id: int, client_id: int) -> bool:
+    """Whether a member's coach was asked about them and has not answered."""
+    return conn.execute(
+        select(
+            exists().where(
+                cohort_members.c.cohort_id == cohort_id,
+                cohort_members.c.client_id == client_id,
+                cohort_members.c.left_at.is_(None),
+                cohort_members.c.agreed_at.is_(None),
+            )
+        )
+    ).scalar_one()
 
 
 def agree(conn: Connection, cohort_id: int, client_id: int, now: datetime) -> bool:
@@ -416,7 +433,10 @@ def publish(conn: Connection, cohort_id: int, week: CohortWeek, now: datetime) -
 
 def told_beside(conn: Connection, cohort_id: int, people: Iterable[Participant]) -> Told:
     """What was told of a cohort, and of every other that its figures could be compared with: those with a person in
-    common, and those that have one in common with one of them."""
+    common, and those that have one in common with one of them. Until the end of the transaction nobody else reads it:
+    two workers that told at once would not know of each other's figures.
+    """
+    one_at_a_time(conn, TELLING)
     found: dict[int, dict[tuple[str, int], set[Cell]]] = {}
     seen: set[str] = set()
     cohorts_left, people_left = {cohort_id}, {p.who for p in people}

@@ -15,6 +15,7 @@ from sqlalchemy import (
     TextClause,
     any_,
     bindparam,
+    text,
 )
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.compiler import compiles
@@ -65,6 +66,12 @@ def upsert(
         statement = made.on_conflict_do_update(index_elements=unique, index_where=where, set_=values)
         _prepared[name] = statement
     conn.execute(statement, rows)
+
+
+def one_at_a_time(conn: Connection, what: int) -> None:
+    """Wait until no other transaction holds `what`, and hold it to the end of this one. SQLite has one writer."""
+    if conn.dialect.name == "postgresql":
+        conn.execute(text("SELECT pg_advisory_xact_lock(:what)"), {"what": what})
 
 
 class _Among(ColumnElement[bool]):

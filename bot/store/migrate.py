@@ -8,7 +8,9 @@ from alembic import command
 from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
-from sqlalchemy import Connection, Engine, text
+from sqlalchemy import Connection, Engine
+
+from bot.store.dialect import one_at_a_time
 
 SEALED = "0005"  # from this version on, what says something of a person is sealed
 ONE_AT_A_TIME = 7_351_400_100  # any number nobody else uses: the lock two machines starting at once meet at
@@ -48,8 +50,7 @@ def current(engine: Engine) -> str | None:
 def upgrade(engine: Engine, to: str = "head") -> None:
     """Upgrade the database in one transaction, if needed. Safe to run concurrently."""
     with engine.begin() as conn:  # on SQLite this is BEGIN IMMEDIATE
-        if conn.dialect.name == "postgresql":
-            conn.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": ONE_AT_A_TIME})
+        one_at_a_time(conn, ONE_AT_A_TIME)
         before = version(conn)
         ours = config()
         ours.attributes["connection"] = conn

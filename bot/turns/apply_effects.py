@@ -40,8 +40,16 @@ from core import schedule
 from core.care import Plan, Slot, Status
 from core.dialogue.client import effects as e
 from core.dialogue.client.facts import GoalFact
-from core.dialogue.client.messages_to_coach import ClientWord, HealthChanged, RepeatTaken, SignAnswered, UrgentFlag
-from core.dialogue.kit.effects import Erase, Join, Rows, Say, SendData
+from core.dialogue.client.messages_to_coach import (
+    ClientInCohort,
+    ClientWord,
+    HealthChanged,
+    RepeatTaken,
+    SignAnswered,
+    UrgentFlag,
+)
+from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData
+from core.dialogue.organiser.messages import SomebodyJoined
 from core.dialogue.staff.step import about, about_flag
 from core.watching.digest import when_to_tell
 from core.watching.flags import RULES, Clears, Code, Ended, Flag, Severity
@@ -297,12 +305,48 @@ class TurnEffects:
                 coach_id = None if self.coach is None else self.coach.id
                 writes.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
                 self.notify_coach(ClientWord(me, client.name, text), about(me), urgent=urgent)
+            case e.EnterCohort(cohort_id):
+                self._enter(client, cohort_id)
             case e.LeaveCohort(cohort_id):
                 writes.left_cohorts[me, cohort_id] = None
             case Erase(farewell):
                 self._erase(client, farewell)
             case _:
                 raise ValueError(f"{type(effect).__name__} is not an effect")
+
+    def _enter(self, client: Client, cohort_id: int) -> None:
+        """Tell the organiser who joined, and ask their coach, if that is somebody else who can be asked."""
+        found = cohorts.find(self.conn, [cohort_id]).get(cohort_id)
+        if found is None or found.closed:
+            return
+        coach = self.coach
+        asked = coach is not None and coach.chat_id is not None and coach.person_id != found.organiser_person
+        if asked:
+            rows = (
+                (Choice("cohort_yes", f"coyes:{client.id}:{cohort_id}"),),
+                (Choice("cohort_no", f"cono:{client.id}:{cohort_id}"),),
+            )
+            self.notify_coach(ClientInCohort(client.name, found.name, found.organiser_name), rows)
+        else:
+            cohorts.agree(self.conn, cohort_id, client.id, self.now)
+        if found.organiser_chat is not None:
+            here = len(cohorts.current_members(self.conn, cohort_id))
+            said = SomebodyJoined(found.name, client.name, here, coach.name if coach is not None and asked else "")
+            rows = (
+                (Choice("take_out", f"coout:{cohort_id}:{client.id}", client.name),),
+                (Choice("cohort_named", f"cohort:{cohort_id}", found.name),),
+            )
+            self._queue(
+                Outgoing(
+                    found.organiser_chat,
+                    said,
+                    self.now,
+                    rows,
+                    found.organiser_person,
+                    about=client.id,
+                    priority=self.priority,
+                )
+            )
 
     def _raise(self, client: Client, flag: Flag) -> None:
         self.writes.raised[client.id, flag.code.value, flag.measure] = flag

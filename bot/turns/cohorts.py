@@ -17,6 +17,7 @@ from sqlalchemy import Connection
 
 from bot.store import audit, invitations, outbox, people
 from bot.store import cohorts as store
+from bot.store.clients import Client
 from bot.store.cohorts import Cohort
 from bot.store.invitations import GOOD_FOR, InvitationKind
 from bot.store.outbox import BULK, Outgoing
@@ -26,7 +27,7 @@ from bot.turns.apply_effects import TurnEffects
 from core.care import Plan
 from core.dialogue.group import messages as cm
 from core.dialogue.kit.effects import Choice, Rows, Say
-from core.dialogue.kit.messages import Together
+from core.dialogue.kit.messages import KeptAsItWas, Together
 from core.dialogue.organiser import messages as om
 from core.dialogue.organiser.cohorts import closing_rows
 from core.dialogue.staff import cohort_effects as fx
@@ -35,7 +36,6 @@ from core.watching import cohort as rules
 from core.watching.cohort import Closing, CohortTask, CohortWeek, Counted, Participant, Task, Terms, Told
 
 BATCH = 50
-MOST_MEMBERS = 500  # admitted by one link: more means that the link has leaked
 NEWCOMERS = Plan(measures=("sessions_done", "activity_minutes"))  # never weight or girth: only a coach adds those
 _TICK = timedelta(microseconds=1)
 
@@ -105,6 +105,7 @@ def _start(conn: Connection, who: Staff, effect: fx.StartCohort, turn: TurnEffec
         terms=terms,
         language=who.language,
         next_at=None if first is None else first.at,
+        most=effect.most,
     )
     audit.note(conn, turn.now, f"organiser/{organiser}", "started_cohort")
     who = replace(who, organiser_id=organiser)
@@ -130,11 +131,11 @@ def _join_link(conn: Connection, who: Staff, c: Cohort, turn: TurnEffects, links
         coach_id=c.coach_id,
         plan=NEWCOMERS,
         cohort_id=c.id,
-        uses=MOST_MEMBERS,
+        uses=c.most,
         good_for=until - turn.now,
     )
     link = links.person(token)
-    turn.say(Say(om.JoinLink(c.name, link, c.terms.half_time, c.coach_id is not None), _after_link(c)))
+    turn.say(Say(om.JoinLink(c.name, link, c.terms.half_time, c.coach_id is not None, c.most), _after_link(c)))
     turn.say(Say(LinkPicture(link, c.name)))
 
 
@@ -152,6 +153,27 @@ def _remove(conn: Connection, c: Cohort, client_id: int, now: datetime) -> None:
     member = next((m for m in store.current_members(conn, c.id) if m.client_id == client_id), None)
     if store.leave(conn, client_id, now, c.id) and member is not None:
         outbox.put(conn, [_to(member, cm.TakenOutOfCohort(c.name, c.organiser_name), now)], now)
+
+
+def answered(conn: Connection, client: Client, cohort_id: int, turn: TurnEffects, *, yes: bool) -> None:
+    """A coach said whether a client of theirs may be counted in a cohort. It is asked and answered once."""
+    c = store.find(conn, [cohort_id]).get(cohort_id)
+    if c is None or c.closed or not store.waits(conn, cohort_id, client.id):
+        turn.say(Say(KeptAsItWas()))
+        return
+    if yes:
+        store.agree(conn, cohort_id, client.id, turn.now)
+        turn.say(Say(om.CountsInCohort(c.name, client.name)))
+        return
+    store.leave(conn, client.id, turn.now, cohort_id)
+    turn.say(Say(om.MemberRemoved(c.name, client.name)))
+    told = []
+    if client.chat_id is not None:
+        told.append(Outgoing(client.chat_id, cm.NotInCohort(c.name), turn.now, person_id=client.person_id))
+    if c.organiser_chat is not None:
+        said = om.CoachSaidNo(c.name, client.name)
+        told.append(Outgoing(c.organiser_chat, said, turn.now, person_id=c.organiser_person, about=client.id))
+    outbox.put(conn, told, turn.now)
 
 
 def _to(member: store.Member, message: object, now: datetime, occasion: str | None = None) -> Outgoing:

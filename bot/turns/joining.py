@@ -118,10 +118,10 @@ def _coach(conn: Connection, coach_id: int) -> CoachContact | None:
 
 
 def _cohort(turn: TurnEffects, invitation: Invitation) -> None:
-    """Enter a cohort, even after its start. The step does the talking."""
+    """Enter a cohort, even after its start. The step does the talking, and says when they are in (`EnterCohort`)."""
     if invitation.cohort_id is None or turn.client is None:
         return
-    store.join(turn.conn, invitation.cohort_id, turn.client.id, turn.now, agreed=True)
+    store.join(turn.conn, invitation.cohort_id, turn.client.id, turn.now, agreed=False)
     audit.note(turn.conn, turn.now, f"client/{turn.client.id}", "joined_cohort", turn.client.id)
 
 

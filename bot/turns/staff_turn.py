@@ -114,7 +114,15 @@ class StaffTurn:
                 store.set_digest(conn, coach_id, slot, now)
             case fx.SetNight(quiet):
                 store.set_nights(conn, coach_id, quiet)
-            case fx.WriteTo() | fx.ChangePlan() | fx.SaveNote() | fx.ClearFlags() | fx.HandOver() | fx.EndCare():
+            case (
+                fx.WriteTo()
+                | fx.ChangePlan()
+                | fx.SaveNote()
+                | fx.ClearFlags()
+                | fx.HandOver()
+                | fx.EndCare()
+                | fx.AnswerCohort()
+            ):
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, turn)
@@ -171,6 +179,8 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
             _hand_over(conn, who, coach_id, client, to_coach, now)
         case fx.EndCare():
             _end(conn, who, client, now)
+        case fx.AnswerCohort(_, cohort_id, yes):
+            cohorts.answered(conn, client, cohort_id, turn, yes=yes)
     audit.note(conn, now, f"coach/{coach_id}", CODES[type(effect)], client.id)
 
 
@@ -181,6 +191,7 @@ CODES: dict[type, str] = {
     fx.ClearFlags: "cleared_flags",
     fx.HandOver: "handed_over",
     fx.EndCare: "ended_care",
+    fx.AnswerCohort: "answered_cohort",
 }
 
 
@@ -201,6 +212,8 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
         values |= clients.next_due(client.status, effect.slot, client.paused_until, zone, now)
     if effect.cautions is not None:
         values |= clients.columns("cautions", frozenset(Caution(c) for c in effect.cautions), now)
+        if Caution.RATE_LIMITING_MEDICINE not in effect.cautions:
+            values |= clients.columns("medicines", frozenset(), now)
     clients.change(conn, {client.id: values})
     if effect.what:
         _notify_client(conn, client, [PlanChanged(now, effect.what, effect.detail)], now)

@@ -71,7 +71,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.PREGNANT: (
             "pregnant, expecting a baby, expecting a child, expecting our, expecting my, were expecting, we're"
             " expecting, we are expecting, im expecting, i'm expecting, i am expecting, baby on the way, baby due,"
-            " weeks gone, weeks along, months gone, breastfeeding, breast feeding, nursing my baby, pregnancy"
+            " weeks gone, weeks along, months gone, breastfeeding, breast feeding, nursing my baby, pregnancy, having"
+            " a baby, trimester, going to be a mum, my due date, bun in the oven"
         ),
         T.PREGNANT_PERHAPS: "positive test, test was positive, test came back positive, two lines on the test",
         T.BIRTH: (
@@ -93,7 +94,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " a fib, fibrillation, pacemaker, bypass, stent, stents, angina, leaky valve, heart valve, valve replac*,"
             " valve problem*, coronary, arrhythmia*, irregular heartbeat, irregular heart beat, heart murmur, heart"
             " defect, heart attack, ablation, clogged arteries, arteries are furred, furred arteries, narrowed"
-            " arteries, defibrillator, heart surgery, heart operation, aortic stenosis"
+            " arteries, defibrillator, heart surgery, heart operation, aortic stenosis, heart rhythm, heart block,"
+            " cardiac arrest, heart op, irregular heart, blocked arter*"
         ),
         T.KIDNEY: (
             "kidney disease, kidney failure, kidney problem*, kidney trouble, kidney damage, kidney issue*, bad"
@@ -105,12 +107,13 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "i fell, fell over, fell off, fell down, fell on, fell in the, fell last, fell yesterday, fell today,"
             " fell twice, fell again, fallen over, fallen twice, have fallen, ive fallen, had a fall, a fall, falls,"
             " bad fall, a tumble, tripped over, tripped and, slipped and fell, landing on the floor, landed on the"
-            " floor, went over on, keep falling, keep tripping"
+            " floor, went over on, keep falling, keep tripping, took a spill, lost my balance and, ended up on the"
+            " floor, went flying, slipped on, fell out of bed"
         ),
         T.EATING: (
             "anorexia, anorexic, bulimia, bulimic, eating disorder*, binge and purge, binge eating, obsessive about"
             " food, obsessed with food, obsess about food, obsessive about weight, obsessed with my weight, scared of"
-            " food, food takes over"
+            " food, food takes over, relationship with food, binges, binged, purging, restricting food"
         ),
         T.BREATHLESS: "breathless even at rest, oxygen at home, home oxygen",
         T.HEART_TABLETS: "heart tablets, heart pills, heart medicine, heart medication, heart meds",
@@ -152,7 +155,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.STOP: (
             "stopped, stopped taking, came off, come off, coming off, took me off, taken off, taken me off, off my,"
             " off the, no longer, quit, finished with, used to take, used to be on, no more, swapped from, changed"
-            " from, dropped"
+            " from, dropped, weaned off, been taken off, came right off, finished my, finished the"
         ),
         T.ANYMORE: "any more, anymore, no longer, now",
         T.SUBJECT: "i, im, i'm, ive, i've, we",
@@ -176,21 +179,25 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " expecting a delivery, expecting a call, expecting visitors, expecting guests, the bypass road, covid"
             " test, fall in love, big heart, birthday present, night fell, rain fell, snow fell, prices fell, a fall"
             " in temperature, a fall in price, white bread, white wine, waterfall*, i fell about laughing, tall"
-            " order, live in hope, head over heels"
+            " order, live in hope, head over heels, slipped on my shoes, slipped on my coat, slipped on a jumper,"
+            " finished the test"
         ),
     },
     "es": {
         T.PREGNANT: (
             "embarazada, espero un bebé, espero un hijo, espero una hija, esperamos un bebé, esperamos un hijo,"
             " esperando un bebé, salgo de cuentas, encinta, bebé en camino, doy el pecho, dando el pecho, lactancia,"
-            " amamantando, dando de mamar, meses de embarazo, semanas de embarazo, mi embarazo"
+            " amamantando, dando de mamar, meses de embarazo, semanas de embarazo, mi embarazo, voy a ser madre, voy"
+            " a tener un bebé, voy a tener un hijo, vamos a tener un bebé, meses embarazada, esperamos bebé, espero"
+            " bebé"
         ),
         T.PREGNANT_PERHAPS: (
             "test positivo, prueba positiva, test dio positivo, prueba dio positivo, predictor positivo"
         ),
         T.BIRTH: (
             "di a luz, he dado a luz, dado a luz, nació mi, ya nació, nació el bebé, nació la bebé, ha nacido, tuve"
-            " al bebé, tuve a mi bebé, he tenido al bebé, bebé ya llegó, ya parí, parí"
+            " al bebé, tuve a mi bebé, he tenido al bebé, bebé ya llegó, ya parí, parí, tuve un bebé, he sido mamá,"
+            " acabo de ser madre"
         ),
         T.LOSS: (
             "perdí el bebé, perdí al bebé, perdí a mi bebé, perdimos el bebé, perdimos al bebé, perdí el embarazo,"
@@ -199,30 +206,38 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.PREGNANT_NO_LONGER: "ya no estoy embarazada, ya no doy el pecho, dejé de dar el pecho",
         T.HEART_FAILURE: (
             "insuficiencia cardiaca, insuficiencia cardíaca, fallo cardiaco, falla cardiaca, fracción de eyección,"
-            " corazón no bombea, corazón bombea mal, corazón débil, miocardiopatía, cardiomiopatía, tengo ic"
+            " corazón no bombea, corazón bombea mal, corazón débil, miocardiopatía, cardiomiopatía, tengo ic, corazón"
+            " me falla, corazón no me bombea, corazón bombea poco, bombea mal, bombea poco"
         ),
         T.HEART_CONDITION: (
             "fibrilación auricular, fibrilación, marcapasos, arritmia*, angina de pecho, angina, bypass, baipás,"
             " stent*, válvula*, soplo en el corazón, soplo, cardiopatía, problema* de corazón, problema* del corazón,"
             " problema* en el corazón, problema* cardíaco*, enfermedad del corazón, enfermo del corazón, enferma del"
             " corazón, mal del corazón, coronari*, infarto, cateterismo, desfibrilador, operado del corazón, operada"
-            " del corazón, operaron del corazón, muelles en el corazón"
+            " del corazón, operaron del corazón, muelles en el corazón, padezco del corazón, sufro del corazón,"
+            " operación de corazón, arterias obstruidas, arterias tapadas, taquicardia crónica, enfermedad cardiaca,"
+            " me han puesto un stent"
         ),
         T.KIDNEY: (
             "enfermedad renal, insuficiencia renal, fallo renal, problema* renal*, problema* de riñón, problema* de"
             " riñones, problema* en los riñones, problema* en el riñón, problema* del riñón, riñones no me funcionan,"
             " riñones no funcionan, riñones me funcionan mal, riñones fallan, riñones mal, diálisis, trasplante de"
-            " riñón, enfermo del riñón, enferma del riñón"
+            " riñón, enfermo del riñón, enferma del riñón, riñón me falla, un solo riñón, mal de los riñones, mal del"
+            " riñón, renal"
         ),
         T.DIABETES: "diabetes, diabétic*",
         T.FELL: (
             "me caí, me he caído, me caigo, caída, caídas, porrazo, batacazo, me resbalé, resbalón, tropecé, me fui"
-            " al suelo, acabé en el suelo, me di una hostia, sufrí una caída"
+            " al suelo, acabé en el suelo, me di una hostia, sufrí una caída, trompazo, golpazo, tropezón,"
+            " tropezones, resbalé, me fui de bruces, me di de bruces, me caigo mucho, dado una caída, pegado una"
+            " caída, me pegué una caída, castaña, costalazo, me caí"
         ),
         T.EATING: (
             "anorexia, bulimia, trastorno alimenticio, trastorno alimentario, trastorno de la conducta alimentaria,"
             " tca, no paro de contar calorías, contar calorías, contando calorías, obsesionad* con la comida,"
-            " obsesiona la comida, obsesionad* con el peso, atracones, miedo a comer, agobia cada comida"
+            " obsesiona la comida, obsesionad* con el peso, atracones, miedo a comer, agobia cada comida, trastorno"
+            " de alimentación, trastornos alimenticios, trastorno de la alimentación, relación con la comida,"
+            " atracón, trastorno de conducta alimentaria"
         ),
         T.BREATHLESS: "oxígeno en casa, oxígeno domiciliario",
         T.HEART_TABLETS: (
@@ -231,9 +246,13 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.MOVED: (
             "hemos mudado a, he mudado a, me mudé a, nos mudamos a, mudado a, mudada a, ido a vivir a, fui a vivir a,"
-            " fuimos a vivir a, trasladado a, trasladé a"
+            " fuimos a vivir a, trasladado a, trasladé a, me vine a vivir a, nos vinimos a vivir a, vinimos a vivir"
+            " a, venido a vivir a, me cambié a, trasladado a vivir a, mudanza a"
         ),
-        T.LIVES: "vivo en, vivimos en, viviendo en, instalado en, instalada en",
+        T.LIVES: (
+            "vivo en, vivimos en, viviendo en, instalado en, instalada en, resido en, residimos en, ya vivo en, vivo"
+            " ahora en, nueva casa en"
+        ),
         T.HEIGHT: "mido, altura, estatura, de alto, de alta",
         T.BORN: "nací, nacido, nacida, año de nacimiento, fecha de nacimiento",
         T.FEMALE: "soy mujer, soy una mujer, tabla de mujeres, tabla para mujeres",
@@ -268,7 +287,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.STOP: (
             "dejé, dejado, he dejado, ya no tomo, ya no uso, ya no me dan, me quitó, me quitaron, me han quitado, me"
             " ha quitado, retiró, retiraron, me ha retirado, me han retirado, retirado, suspendí, suspendió,"
-            " suspendieron, suspendido, parado de tomar, tomaba, dejar de tomar"
+            " suspendieron, suspendido, parado de tomar, tomaba, dejar de tomar, suspendida, me cambiaron el, he"
+            " parado el, paré el, paré con, retirada, ya no estoy con, ya no llevo, ya no uso, sacaron el, me sacaron"
         ),
         T.ANYMORE: "ya",
         T.SUBJECT: "yo, sí",
@@ -297,31 +317,39 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "schwanger, hochschwanger, schwangerschaft, schwangerschaftswoche, erwarte ein baby, erwarte ein kind,"
             " erwarten ein baby, erwarten ein kind, nachwuchs, kriegen ein baby, bekommen ein baby, bekomme ein baby,"
             " bekomme ein kind, baby unterwegs, ich stille, stille noch, stille mein, stille voll, am stillen,"
-            " entbindungstermin, guter hoffnung"
+            " entbindungstermin, guter hoffnung, kriegen ein kind, kriege ein baby, kriege ein kind, bekommen ein"
+            " kind, werde mutter, werde mama, ssw, anderen umständen, schwangere, erwarte nachwuchs, schwangr"
         ),
         T.PREGNANT_PERHAPS: "test positiv, test war positiv, test ist positiv, der test positiv",
         T.BIRTH: (
             "entbunden, baby ist da, baby da, kind ist da, kind bekommen, baby gekommen, baby geboren, kind geboren,"
-            " zur welt gebracht, auf die welt gekommen, kleine ist da, kleiner ist da"
+            " zur welt gebracht, auf die welt gekommen, kleine ist da, kleiner ist da, mama geworden, mutter"
+            " geworden, ist auf der welt, unser kleines ist da, hab entbunden, kind auf die welt, geburt gut"
+            " überstanden"
         ),
         T.LOSS: "fehlgeburt, totgeburt, baby verloren, kind verloren, schwangerschaft verloren, abtreibung",
         T.PREGNANT_NO_LONGER: "nicht mehr schwanger, nimmer schwanger, nimma schwanger, abgestillt, stille nicht mehr",
         T.HEART_FAILURE: (
             "herzinsuffizienz, herzschwäche*, herzmuskelschwäche, auswurffraktion, ejektionsfraktion, pumpt nicht"
             " richtig, pumpt nicht mehr, pumpt schlecht, pumpt zu schwach, kardiomyopathie, pumpleistung,"
-            " pumpschwäche, auswurf nur"
+            " pumpschwäche, auswurf nur, schwaches herz, herzleistung, herz pumpt nur, herz pumpt zu wenig, herz"
+            " pumpt nimmer, herz zu schwach, herzinsuffizient"
         ),
         T.HEART_CONDITION: (
             "vorhofflimmern, herzschrittmacher, schrittmacher, bypass, bypässe, stent*, angina pectoris, angina,"
             " herzklappe*, klappe ist undicht, undichte klappe, klappe undicht, klappenfehler, herzrhythmus*,"
             " rhythmusstörung*, herzkrank*, herzproblem*, koronare herzkrankheit, khk, herzfehler, herzinfarkt,"
             " herzleiden, herzkatheter, herzoperation, herz op, defibrillator, herzerkrankung*, was am herzen, was am"
-            " herz, was mit dem herz, was mit dem herzen, probleme mit dem herz*, arrhythmie"
+            " herz, was mit dem herz, was mit dem herzen, probleme mit dem herz*, arrhythmie, vhf, herzkranzgefäß*,"
+            " am herzen operiert, verkalkte gefäße, herzkatheteruntersuchung, herzschwirren, herzbypass, herzstolpern"
+            " vom kardiologen, bypassoperation, herzkasper"
         ),
         T.KIDNEY: (
             "nierenkrank*, niereninsuffizienz, nierenschwäche, nierenversagen, nierenproblem*, nierenerkrankung*,"
             " nierenleiden, nieren arbeiten nicht, nieren kaputt, nieren sind kaputt, was mit den nieren, was an den"
-            " nieren, probleme mit den nieren, dialyse, nierentransplant*, nieren arbeiten schlecht"
+            " nieren, probleme mit den nieren, dialyse, nierentransplant*, nieren arbeiten schlecht, nierenwerte"
+            " schlecht, nierenwerte sind schlecht, dialysepflichtig, nieren wollen nicht, nieren machen nicht mehr"
+            " mit, nierenkranker, nierenschaden"
         ),
         T.DIABETES: (
             "diabetes, diabetes typ, diabetiker typ, diabetikerin typ, diabetiker, diabetikerin, zuckerkrank*,"
@@ -330,21 +358,25 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.FELL: (
             "gestürzt, hingefallen, sturz, stürze, hingeflogen, ausgerutscht, gestolpert, stolper, stolpere,"
             " umgefallen, runtergefallen, hinfalle, bin .. gefallen, vom .. gefallen, von der .. gefallen, die treppe"
-            " .. gefallen, über .. gefallen, hingeknallt, hinplumpst, gfalle, umgflogen"
+            " .. gefallen, über .. gefallen, hingeknallt, hinplumpst, gfalle, umgflogen, hingefalln, hingflogn,"
+            " hingflogen, ausgrutscht, gstürzt, hingschlagn, lang hingeschlagen, hingeschlagen, auf die nase"
+            " gefallen, auf dem eis, auf glatteis, gestrauchelt, bin .. gestürzt, gfalln"
         ),
         T.EATING: (
             "estörung*, magersucht, magersüchtig, bulimie, bulimisch, essstörung*, essgestört, anorexie,"
             " fressanfälle, essanfälle, nur noch ums essen, angst vor dem essen, kalorien zählen, zähle kalorien, ess"
-            " brech sucht"
+            " brech sucht, essanfall, essbrechsucht, verhältnis zum essen, bulimiker*, anorektisch, magersuchtsklinik"
         ),
         T.BREATHLESS: "sauerstoff zu hause, sauerstoff daheim, heimsauerstoff",
         T.HEART_TABLETS: "herztablette*, herzmedikament*, herzmittel, herzpille*, tabletten fürs herz",
         T.MOVED: (
-            "umgezogen nach, gezogen nach, nach .. gezogen, nach .. umgezogen, übersiedelt nach, ausgewandert nach"
+            "umgezogen nach, gezogen nach, nach .. gezogen, nach .. umgezogen, übersiedelt nach, ausgewandert nach,"
+            " nach .. übersiedelt, zügelt uf, züglet uf, zügelt nach, umzug nach, hergezogen nach"
         ),
         T.LIVES: (
             "wohne jetzt in, wohn jetzt in, wohn jetzt z, wohne jetzt z, wohne in, wohn in, wohnen in, wohnen jetzt"
-            " in, lebe jetzt in, lebe in, leben jetzt in"
+            " in, lebe jetzt in, lebe in, leben jetzt in, bin jetzt in, sind jetzt in, neue adresse in, neue wohnung"
+            " in, wohnhaft in, wohne seit .. in, leb jetzt in, leb in"
         ),
         T.HEIGHT: "groß, größe, körpergröße",
         T.BORN: "geboren, geburtsjahr, jahrgang, geburtsdatum",
@@ -376,7 +408,9 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.STOP: (
             "abgesetzt, absetzen lassen, aufgehört, weggelassen, ausgeschlichen, nicht mehr, nimma, nimmer,"
-            " gestrichen, früher genommen, nahm früher, nehme ich nicht mehr, nehm i nimma"
+            " gestrichen, früher genommen, nahm früher, nehme ich nicht mehr, nehm i nimma, rausgenommen,"
+            " weggenommen, nicht länger, abgesetzt bekommen, runter von, herausgenommen, umgestellt von, aufhören"
+            " lassen, weg vom, weg von"
         ),
         T.ANYMORE: "mehr, nimma, nimmer",
         T.SUBJECT: "ich, wir",
@@ -406,52 +440,63 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.PREGNANT: (
             "enceinte, attends un bébé, attends un enfant, attendons un bébé, attendons un enfant, bébé en route,"
             " bébé en chemin, terme est prévu, terme prévu, allaite, j'allaite, allaitement, semaines de grossesse,"
-            " mois de grossesse, ma grossesse, heureux événement"
+            " mois de grossesse, ma grossesse, heureux événement, tombée enceinte, suis tombée enceinte, vais être"
+            " maman, accouche en, bébé pour, on attend un bébé, nous attendons un bébé, attends mon"
         ),
         T.PREGNANT_PERHAPS: "test positif, test est positif, test était positif, test s'est révélé positif",
         T.BIRTH: (
             "accouché, bébé est né, bébé est née, bébé est là, bébé est arrivé, mis au monde, eu mon bébé, eu le"
-            " bébé, donné naissance"
+            " bébé, donné naissance, bébé né, suis maman, devenue maman, sortie de la maternité, mon bébé est né,"
+            " accouchée"
         ),
         T.LOSS: "perdu le bébé, perdu mon bébé, perdu notre bébé, fausse couche, perdu la grossesse, ivg, avortement",
         T.PREGNANT_NO_LONGER: "plus enceinte, grossesse terminée, n'allaite plus, allaite plus",
         T.HEART_FAILURE: (
             "insuffisance cardiaque, insuffisant cardiaque, insuffisante cardiaque, défaillance cardiaque, fraction"
             " d'éjection, cœur pompe mal, cœur ne pompe, cœur pompe pas, muscle cardiaque faible, cardiomyopathie,"
-            " jai une ic, j'ai une ic"
+            " jai une ic, j'ai une ic, coeur fatigué, coeur faible, coeur pompe, fevg, coeur ne pompe plus"
         ),
         T.HEART_CONDITION: (
             "fibrillation auriculaire, fibrillation, pacemaker, pace maker, stimulateur cardiaque, pontage*, stent*,"
             " angine de poitrine, angor, valve, valvule*, arythmie*, problème* cardiaque*, problème* de cœur,"
             " problème* au cœur, souci* de cœur, souci* cardiaque*, souci* au cœur, maladie du cœur, maladie"
             " cardiaque, coronaire*, infarctus, souffle au cœur, cardiopathie, défibrillateur, opéré du cœur, opérée"
-            " du cœur, malade du cœur, cardiaque"
+            " du cœur, malade du cœur, cardiaque, coeur irrégulier, opération du coeur, opération au coeur, artères"
+            " bouchées, artère bouchée, pile au coeur, problème de valve, tachycardie chronique, rythme irrégulier,"
+            " ressorts dans le coeur, extrasystoles"
         ),
         T.KIDNEY: (
             "maladie rénale, insuffisance rénale, problème* de rein*, problème* aux reins, problème* rénaux, souci*"
             " de rein*, souci* aux reins, reins fonctionnent mal, reins fonctionnent pas, reins marchent mal, reins"
-            " malades, dialyse, greffe de rein, malade des reins, insuffisant rénal, insuffisante rénale"
+            " malades, dialyse, greffe de rein, malade des reins, insuffisant rénal, insuffisante rénale, reins"
+            " fatigués, un seul rein, reins abîmés, problème rénal, problèmes rénaux, mes reins ne"
         ),
         T.DIABETES: "diabète, diabétique*, diabète type, diabète de type, diabétique type, diabétique de type",
         T.FELL: (
             "suis tombé, suis tombée, suis retombé*, je tombe souvent, une chute, chutes, ma chute, jai glissé, j'ai"
             " glissé, glissé dans, glissé sur, trébuché, cassé la figure, cassé la gueule, suis étalé*, pris une"
-            " gamelle, pris une bûche, chuté"
+            " gamelle, pris une bûche, chuté, gadin, viandé*, dégringolé, valdingué, pris les pieds, dérapé"
         ),
         T.EATING: (
             "anorexie, anorexique, boulimie, boulimique, trouble* alimentaire*, trouble* du comportement alimentaire,"
             " tca, compte toutes mes calories, compte mes calories, compte les calories, repas m'angoisse, obsédé*"
-            " par la nourriture, obsédé* par le poids, obsédé* par mon poids, peur de manger"
+            " par la nourriture, obsédé* par le poids, obsédé* par mon poids, peur de manger, hyperphagie, rapport à"
+            " la nourriture, anorexique, vomissais, crises alimentaires, comportement alimentaire"
         ),
         T.BREATHLESS: "oxygène à la maison, oxygène à domicile",
         T.HEART_TABLETS: (
             "cachets pour le cœur, médicaments pour le cœur, médicament pour le cœur, comprimés pour le cœur, pilules"
             " pour le cœur, cachets du cœur"
         ),
-        T.MOVED: "déménagé à, déménagé en, déménagé au, déménagé aux, emménagé à, emménagé en",
+        T.MOVED: (
+            "déménagé à, déménagé en, déménagé au, déménagé aux, emménagé à, emménagé en, parti vivre à, partie vivre"
+            " à, partis vivre à, parti vivre en, partie vivre en, partis vivre en, déménagé sur, déménagé dans,"
+            " déménagement à"
+        ),
         T.LIVES: (
             "vis en, vis à, vis au, vivons à, vivons en, habite à, habite en, habite au, habite maintenant à,"
-            " habitons à, installé à, installée à, installés à, installé en, installée en, installés en"
+            " habitons à, installé à, installée à, installés à, installé en, installée en, installés en, réside à,"
+            " réside en, habite désormais à, vis maintenant à, vis désormais à, nouvelle adresse à"
         ),
         T.HEIGHT: "je mesure, mesure, taille, de haut",
         T.BORN: "né en, née en, suis né, suis née, né le, née le, année de naissance, date de naissance, naissance en",
@@ -482,7 +527,9 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.STOP: (
             "arrêté, ai arrêté, m'a arrêté, ma arrêté, stoppé, ne prends plus, prends plus, plus sous, suspendu,"
-            " retiré, enlevé, je prenais, n'ai plus, supprimé, plus besoin"
+            " retiré, enlevé, je prenais, n'ai plus, supprimé, plus besoin, n'en prends plus, fini le, fini les,"
+            " sevré*, a supprimé, m'a enlevé, m'ont enlevé, m'ont retiré, m'a retiré, m'ont arrêté, plus de bêta*,"
+            " j'ai plus de, terminé le"
         ),
         T.ANYMORE: "plus",
         T.SUBJECT: "je, j, jai, moi, si",
@@ -510,12 +557,12 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.PREGNANT: (
             "w ciąży, ciąża, ciąży, ciążę, ciężarna, spodziewam się dziecka, spodziewamy się dziecka, oczekuję"
             " dziecka, oczekujemy dziecka, dziecko w drodze, maluch w drodze, karmię piersią, będę mamą, zostanę"
-            " mamą, termin porodu"
+            " mamą, termin porodu, jestem przy nadziei, będziemy mieli dziecko, będziemy mieć dziecko, ciążą"
         ),
         T.PREGNANT_PERHAPS: "test ciążowy, test pozytywny, dwie kreski, test dodatni",
         T.BIRTH: (
             "urodziłam, maluch na świecie, dziecko na świecie, dzidzia na świecie, po porodzie, ciąża za mną, dziecko"
-            " się urodziło, porod za mną"
+            " się urodziło, porod za mną, synek na świecie, córeczka na świecie, zostałam mamą, po porodzie"
         ),
         T.LOSS: "poroniłam, poronienie, straciłam dziecko, straciliśmy dziecko, straciłam ciążę",
         T.PREGNANT_NO_LONGER: (
@@ -523,29 +570,34 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.HEART_FAILURE: (
             "niewydolność serca, niewydolności serca, niewydolność krążenia, niewydolne serce, hf, frakcja wyrzutowa,"
-            " frakcja, serce słabo pompuje, serce źle pompuje, serce nie pompuje, kardiomiopati*"
+            " frakcja, serce słabo pompuje, serce źle pompuje, serce nie pompuje, kardiomiopati*, słabe serce, serce"
+            " pompuje słabo, niewydolnością serca"
         ),
         T.HEART_CONDITION: (
             "migotanie przedsionków, migotanie, wieńcówk*, choroba wieńcowa, chorobę wieńcową, rozrusznik*, bajpas*,"
             " bypass*, stent*, zastawk*, arytmi*, wada serca, wadę serca, chore serce, choroba serca, chorobę serca,"
             " chorob serca, choroby serca, problem* z sercem, kłopot* z sercem, dusznic*, zawał*, kardiowerter,"
-            " operacj* serca, szmer* w sercu, nierówne bicie serca, niemiarowość"
+            " operacj* serca, szmer* w sercu, nierówne bicie serca, niemiarowość, ablacj*, bloku serca, zwężone"
+            " tętnice, by passy, bypassy, niedokrwienna, nierówne serce, choruję na serce, leczę się na serce, po"
+            " zawale"
         ),
         T.KIDNEY: (
             "chorob* nerek, chore nerki, niewydolność nerek, niewydolność nerkowa, niewydolnością nerek, problem* z"
             " nerkami, kłopot* z nerkami, nerki mi źle, nerki źle pracują, nerki nie pracują, nerki siadają, nerki mi"
-            " siadają, dializ*, przeszczep nerki"
+            " siadają, dializ*, przeszczep nerki, nerki szwankują, chora nerka, jedna nerka, nerkami mam"
         ),
         T.DIABETES: "cukrzyc*, cukrzyk, cukrzykiem, diabetyk, diabetykiem, diabetyczką",
         T.FELL: (
             "upadłam, upadłem, upadek, upadki, upadku, upadków, przewróciłam, przewróciłem, wywróciłam, wywróciłem,"
             " poślizgnęłam, poślizgnąłem, potknęłam, potknąłem, spadłam, spadłem, wywrotk*, wywaliłam się, wywaliłem"
-            " się, przewracam się, glebę, runęłam, runąłem"
+            " się, przewracam się, glebę, runęłam, runąłem, wyrżnęł*, wyłożył* się, walnęł* o podłogę, zaliczył*"
+            " glebę, fiknęł*"
         ),
         T.EATING: (
             "anoreksj*, anorektyczk*, bulimi*, zaburzenia odżywiania, zaburzeń odżywiania, zaburzeniami odżywiania,"
             " objadam się, nie umiem normalnie jeść, nie potrafię normalnie jeść, obsesj* na punkcie jedzenia,"
-            " obsesj* na punkcie wagi, liczę kalorie, kompulsywnie"
+            " obsesj* na punkcie wagi, liczę kalorie, kompulsywnie, kompulsywne jedzenie, napady jedzenia, napady"
+            " objadania, zaburzenia jedzenia, bulimiczk*"
         ),
         T.BREATHLESS: "tlen w domu, tlenoterapi*",
         T.HEART_TABLETS: "tabletki na serce, leki na serce, leków na serce, tabletek na serce, lek na serce",
@@ -556,7 +608,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " przeniosłam się do, przeniosłem się do"
         ),
         T.LIVES: (
-            "mieszkam w, mieszkam we, mieszkamy w, mieszkam teraz w, mieszkam już w, zamieszkałam w, zamieszkałem w"
+            "mieszkam w, mieszkam we, mieszkamy w, mieszkam teraz w, mieszkam już w, zamieszkałam w, zamieszkałem w,"
+            " mieszkamy teraz w, teraz mieszkam w, osiedliłam się w, osiedliłem się w"
         ),
         T.HEIGHT: "wzrost, wzrostu, wysok*",
         T.BORN: (
@@ -590,7 +643,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.STOP: (
             "odstawił*, odstawiono, odstawione, odstawiony, skończone, skończyłam, skończyłem, już nie biorę, nie"
             " biorę już, przestałam, przestałem, zrezygnował*, brałam kiedyś, brałem kiedyś, zakończon*, nie łykam"
-            " już, już nie łykam, cofnął*, cofnęli"
+            " już, już nie łykam, cofnął*, cofnęli, zdjęto mi, wycofał*, zakończyłam, zakończyłem, skończył* się"
+            " leczenie"
         ),
         T.ANYMORE: "już, więcej",
         T.SUBJECT: "ja",
@@ -610,7 +664,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
     "ar": {
         T.PREGNANT: (
             "حامل, حبلى, الحمل, انتظر مولود, بنتظر بيبي, منتظرة مولود, مرضع, ارضع, بارضع, كنرضع, ارضع طفلي, 7amel,"
-            " hamel, 7amla, شهور حمل, اسابيع حمل"
+            " hamel, 7amla, شهور حمل, اسابيع حمل, حامل بالشهر, حامل في, ناطرة بيبي, بستنى بيبي, بستنى مولود, مستنية"
+            " بيبي, منتظرين مولود, برضع, أرضع, انا حامل"
         ),
         T.PREGNANT_PERHAPS: "تحليل الحمل, اختبار الحمل, فحص الحمل",
         T.BIRTH: "ولدت, وضعت مولودي, وضعت مولود, البيبي وصل, البيبي اجا, جبت البيبي, جبت بيبي, ولدنا, ولادتي",
@@ -619,33 +674,44 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.HEART_FAILURE: (
             "فشل القلب, فشل قلب, قصور القلب, قصور قلب, قصور في القلب, قصور بالقلب, ضعف عضلة القلب, ضعف القلب, فشل"
             " قلبي, قصور قلبي, هبوط القلب, عضلة القلب .. ضعيفة, عضلة قلبي ضعيفة, القلب ما بيضخ, قلبي ما يضخ, الكسر"
-            " القذفي"
+            " القذفي, ضعف بعضلة القلب, ضعف في عضلة القلب, عضلة القلب ضعيفة, القلب ضعيف, قلبي ضعيف, القلب ما يضخ, قلبي"
+            " ما بيضخ"
         ),
         T.HEART_CONDITION: (
             "رجفان اذيني, الرجفان الاذيني, رجفان, شرايين تاجية, الشريان التاجي, شريان تاجي, ذبحة صدرية, ذبحة, منظم"
             " قلب, منظم ضربات, دعامة, دعامات, قسطرة, صمام, مرض قلب, مريض قلب, مريضة قلب, مرض القلب, امراض قلب, مشاكل"
             " قلب, مشاكل بالقلب, مشاكل في القلب, مشكلة بالقلب, مشكلة في القلب, مشاكل القلب, عدم انتظام ضربات, قلب"
-            " مفتوح, جلطة قلبية, شبكة بالقلب, لغط بالقلب"
+            " مفتوح, جلطة قلبية, شبكة بالقلب, لغط بالقلب, مريض بالقلب, مريضة بالقلب, قلبي تعبان, ارتجاع, ارتجاع في"
+            " الصمام, بطارية قلب, بطارية بالقلب, جهاز تنظيم, عملية قلب, عملية بالقلب, ركبت شبكة, ركبولي شبكة, ركبولي"
+            " دعامة, انسداد شرايين, تصلب شرايين, مرض بالقلب, مرض في القلب, عندي القلب, فيا القلب"
         ),
         T.KIDNEY: (
             "مرض كلوي, قصور كلوي, فشل كلوي, قصور الكلى, مشاكل كلى, مشاكل بالكلى, مشاكل في الكلى, مشاكل الكلى, مرض"
             " الكلى, مريض كلى, مريضة كلى, الكلى عندي تعبانة, الكلى تعبانة, كلاوي تعبانة, كليتي تعبانة, غسيل كلى, غسيل"
-            " كلوي, زراعة كلى, زراعة كلية"
+            " كلوي, زراعة كلى, زراعة كلية, كليتي, الكلاوي, كلاوي, مشكلة بالكلى, مشكلة في الكلى, ضعف بالكلى, ضعف في"
+            " الكلى, الكلى عندي"
         ),
         T.DIABETES: "سكري, السكري, مرض السكر, مريض سكر, مريضة سكر, عندي السكر, عندي سكر, داء السكري, فيا السكر",
-        T.FELL: "وقعت, طحت, سقطت, وقعة, طيحة, تزحلقت, انزلقت, تعثرت, زلقت, تعترت, اتزحلقت, اتكعبلت, كنطيح, وقوع",
+        T.FELL: (
+            "وقعت, طحت, سقطت, وقعة, طيحة, تزحلقت, انزلقت, تعثرت, زلقت, تعترت, اتزحلقت, اتكعبلت, كنطيح, وقوع, طايح,"
+            " دحت, سقوط, انكفيت, انطرحت, وقعت من, وقعت على, طحت من, طحت على, سقطت من, سقطت على, اتكفيت, تزلقت"
+        ),
         T.EATING: (
             "فقدان شهية عصبي, فقدان الشهية العصبي, شره مرضي, نهام, شره عصبي, اضطراب اكل, اضطراب الاكل, اضطرابات"
             " الاكل, ما بعود اقدر اكل, ما اقدر اكل طبيعي, هوس بالاكل, مهووس* بالاكل, وسواس الاكل, احسب السعرات, بحسب"
-            " السعرات, هوس الوزن"
+            " السعرات, هوس الوزن, نهم, شراهة, اضطرابات غذائية, اضطراب غذائي, علاقتي بالاكل, شره الطعام"
         ),
         T.BREATHLESS: "اكسجين بالبيت, اكسجين في البيت, اوكسجين بالبيت",
         T.HEART_TABLETS: "حبوب القلب, دواء القلب, دوا القلب, ادوية القلب, علاج القلب",
         T.MOVED: (
             "انتقلت الى, انتقلنا الى, انتقلت اعيش, انتقلنا نعيش, انتقلت, انتقلنا, نقلت على, نقلنا على, نقلت الى,"
-            " هاجرنا, هاجرت, عزلت على, رحلت على"
+            " هاجرنا, هاجرت, عزلت على, رحلت على, رحنا نعيش في, استقرينا في, استقريت في, حولنا على, نقلنا الى, سافرت"
+            " استقر في"
         ),
-        T.LIVES: "اسكن في, ساكن في, ساكنة في, ساكنين في, عايش في, عايشة في, اعيش في, صرت اسكن, سكنت في, صرت عايش",
+        T.LIVES: (
+            "اسكن في, ساكن في, ساكنة في, ساكنين في, عايش في, عايشة في, اعيش في, صرت اسكن, سكنت في, صرت عايش, سكنا في,"
+            " مقيم في, مقيمة في, صرنا في, ساكن ب, عايش ب"
+        ),
         T.HEIGHT: "طولي, الطول, طول",
         T.BORN: (
             "مواليد, سنة ميلادي, تاريخ ميلادي, مولود سنة, مولودة سنة, مولود عام, مولودة عام, ولدت سنة, ولدت عام, ولدت"
@@ -679,7 +745,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.STOP: (
             "وقفت, اوقفت, وقف لي, وقفلي, وقفولي, وقفوا, ما عدت, ما عاد, ماعدت, ماعاد, لم اعد, بطلت, تركت, ما بقيت, ما"
-            " بقيتش, شالي, شالولي, خلصت, قطعت"
+            " بقيتش, شالي, شالولي, خلصت, قطعت, وقفته, قطعته, بطلته, شلته, ما عدت اخده, ما عدت اخذه, الدكتور وقف, وقف"
+            " الدكتور, شال لي, منعني من, بطلت اخد, توقفت عن"
         ),
         T.ANYMORE: "بعد الان, من بعد, خلاص",
         T.SUBJECT: "انا",

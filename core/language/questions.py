@@ -8,7 +8,7 @@ with ^ stands at the beginning of the clause. "@" is the coach: their name, or a
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 
@@ -147,8 +147,3 @@ def looks_like_a_question(text: str) -> bool:
 def is_wordy(text: str) -> bool:
     """Whether a text says something in words rather than trying to be an answer."""
     return sum(not w[0].isdecimal() for w in bare_words(plain(text))) >= WORDY
-
-
-def words_of(words: Lexicon) -> Iterator[Question]:
-    """The questions a language knows."""
-    yield from (question for question in Question if words.questions.get(question))

@@ -47,7 +47,7 @@ RATE_LIMITING_MEDICINES: dict[str, tuple[str, ...]] = {  # generic name -> stems
     "beta-blocker": (
         "beta blocker", "betablocker", "betablocke", "beta bloqueante", "betabloqueante",
         "betabloqueador", "beta bloquant", "betabloquant", "beta bloker", "betabloker", "beta adrenolityk",
-        "beta block", "حاصرات بيتا", "حاصر بيتا", "حاصرات البيتا",
+        "beta block", "حاصرات بيتا", "حاصر بيتا", "حاصرات البيتا", "بيتا بلوكر", "بيتابلوكر", "حاصر البيتا",
     ),
 }  # fmt: skip
 

@@ -250,6 +250,7 @@ Understand = Callable[[str, Lexicon, Unit | None], Understood | Misunderstood]
 AlarmOf = Callable[[Reading, Profile], ReadingAlarm | None]
 ScoreReading = Callable[[Reading, Profile], Scores]
 Derive = Callable[[Mapping[str, Reading], Profile], Reading | None]
+RestLimits = Callable[[Decimal | None, Decimal | None, Decimal | None], frozenset[str]]  # bpm, mmHg, mmHg
 
 
 def no_score(reading: Reading, profile: Profile) -> Scores:
@@ -280,7 +281,7 @@ class Measure:
     change on the same day is reported together with its own. said_with: for derived measures, the reading whose reply
     includes their band. misled_by: cautions to mention with any value, each with a message key. fall: how far two
     consecutive values lie below the usual mean before the coach is notified. second_called: the measure whose name
-    people use for its second number.
+    people use for its second number. rest_limits: reasons not to start, from the pulse and the pressure at rest.
     """
 
     key: str
@@ -315,6 +316,7 @@ class Measure:
     misled_by: tuple[tuple[Caution, str], ...] = ()
     fall: Decimal | None = None
     second_called: str = ""
+    rest_limits: RestLimits | None = None
 
     @property
     def hideable(self) -> bool:

@@ -72,4 +72,5 @@ SIX_MINUTE_WALK = Measure(
     alarm=never,
     body=None,
     goal=True,
+    rest_limits=ats.resting_cautions,
 )

@@ -33,6 +33,7 @@ from core.watching.disclosure import LEAST_PEOPLE, Figure, may_be_told, people_i
 D = Decimal
 SHORTEST, LONGEST = 4, 12  # weeks
 MOST_BY_ONE_LINK = 30  # ours: a class or two; whoever expects more says so when the cohort is made
+MOST_EVER = 500  # ours: more by one link means that it has travelled further than meant
 NEAR = timedelta(days=3)
 PUBLISHED_AFTER = timedelta(days=4)  # members who check in three days after the cohort's weekday have a day to answer
 WEEK = timedelta(days=7)
@@ -252,8 +253,9 @@ def week(terms: Terms, people: Iterable[Participant], number: int, told: Told) -
     kept = [outcome for p in everybody if (outcome := p.kept(terms).get(number)) is not None]
     asked = frozenset(cell for p in everybody for cell in p.asked_on(terms, number))
     attended = (len(kept), sum(kept)) if told.tell(ATTENDANCE, asked) else (None, None)
-    if terms.counts is Counted.CHECK_INS:
-        return CohortWeek(number, *attended, *attended)
+    if terms.counts is Counted.CHECK_INS:  # else a group could tell from its total that one checked in
+        pooled = attended if attended[1] is not None and attended[1] >= LEAST_PEOPLE else (None, None)
+        return CohortWeek(number, *attended, *pooled)
     pooled = _pooled(terms, everybody, MEASURE_OF[terms.counts], (number,), told) if number else (None, None)
     return CohortWeek(number, *attended, *pooled)
 

@@ -8,7 +8,8 @@ from bot.rendering.phrases import cohort_figures, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages_to_coach
 from core.dialogue.organiser import messages as om
-from core.watching.cohort import LONGEST, SHORTEST, CohortWeek, Counted
+from core.watching.cohort import LONGEST, MOST_EVER, SHORTEST, CohortWeek, Counted
+from core.watching.disclosure import LEAST_PEOPLE
 
 STAGES: dict[str, str] = {
     "coming": N_("{name}: starts {day}"),
@@ -22,6 +23,7 @@ UNCLEAR: dict[str, str] = {
     "weeks": N_("A group runs for {low} to {high} weeks. Press a number, or send one."),
     "time": N_("I need a time of day, like 18:00. You can send a day with it, like Tuesday 18:00."),
     "counts": N_("Please press what the group adds up."),
+    "most": N_("I need a number from {least} to {most}."),
     "coach": N_("Please press one of the buttons."),
 }
 
@@ -66,6 +68,14 @@ def ask_cohort_counts(said: om.AskCohortCounts, v: Voice) -> str:
     return v.say("What does the group add up?")
 
 
+@phrase(om.AskCohortMost)
+def ask_cohort_most(said: om.AskCohortMost, v: Voice) -> str:
+    return v.say(
+        "How many people may one link let in? Press a number, or send one. If a link travels further than you meant, it"
+        " stops there. You hear of everybody who joins."
+    )
+
+
 @phrase(om.AskCohortCoach)
 def ask_cohort_coach(said: om.AskCohortCoach, v: Voice) -> str:
     return v.say(
@@ -76,7 +86,13 @@ def ask_cohort_coach(said: om.AskCohortCoach, v: Voice) -> str:
 
 @phrase(om.CohortUnclear)
 def cohort_unclear(said: om.CohortUnclear, v: Voice) -> str:
-    return v.say(UNCLEAR.get(said.question, UNCLEAR["name"]), low=v.number(SHORTEST), high=v.number(LONGEST))
+    return v.say(
+        UNCLEAR.get(said.question, UNCLEAR["name"]),
+        low=v.number(SHORTEST),
+        high=v.number(LONGEST),
+        least=v.number(LEAST_PEOPLE),
+        most=v.number(MOST_EVER),
+    )
 
 
 @phrase(om.CohortMade)
@@ -108,7 +124,10 @@ def join_link(said: om.JoinLink, v: Voice) -> str:
     return v.paragraphs(
         v.say("Pass this link on to whoever should be in <b>{name}</b>:", name=v.name(said.cohort)),
         Html(said.link),
-        who,
+        v.lines(
+            who,
+            v.say_n("It lets in {n} person.", "It lets in {n} people at most.", said.most) if said.most else "",
+        ),
     )
 
 
@@ -139,8 +158,8 @@ def named_as_coach(said: om.NamedAsCoach, v: Voice) -> str:
 @phrase(messages_to_coach.ClientInCohort)
 def client_in_cohort(said: messages_to_coach.ClientInCohort, v: Voice) -> str:
     return v.say(
-        "{name} takes part in a group now: {cohort}, run by {by}. They stay with you, and {by} sees no readings of"
-        " theirs.",
+        "{name} has joined a group: {cohort}, run by {by}. Is that all right? They stay with you, and {by} sees no"
+        " readings of theirs. Until you say yes, {name} does not count there.",
         name=v.name(said.name),
         cohort=v.name(said.cohort),
         by=v.name(said.by),
@@ -231,7 +250,35 @@ def cohort_people(said: om.CohortPeople, v: Voice) -> str:
         )
         for name, joined, left in said.people
     ]
-    return v.paragraphs(head, v.lines(*lines))
+    names = v.listed([v.name(name) for name in said.waiting])
+    waiting = v.say("Waiting for a yes of their coach: {names}", names=names) if said.waiting else ""
+    return v.paragraphs(head, v.lines(*lines), waiting)
+
+
+@phrase(om.SomebodyJoined)
+def somebody_joined(said: om.SomebodyJoined, v: Voice) -> str:
+    lines = [
+        v.say("{name} has joined {cohort}.", name=v.name(said.name), cohort=v.name(said.cohort)),
+        v.say_n("{n} person takes part", "{n} people take part", said.here),
+    ]
+    if said.coach:
+        waits = v.say(
+            "I asked {coach}, who looks after {name}. Until they say yes, {name} does not count.",
+            coach=v.name(said.coach),
+            name=v.name(said.name),
+        )
+        lines.append(waits)
+    return v.lines(*lines)
+
+
+@phrase(om.CoachSaidNo)
+def coach_said_no(said: om.CoachSaidNo, v: Voice) -> str:
+    return v.say("{name} is not in {cohort}: their coach said no.", name=v.name(said.name), cohort=v.name(said.cohort))
+
+
+@phrase(om.CountsInCohort)
+def counts_in_cohort(said: om.CountsInCohort, v: Voice) -> str:
+    return v.say("Good. {name} counts in {cohort} from now on.", name=v.name(said.name), cohort=v.name(said.cohort))
 
 
 @phrase(om.RemoveSure)

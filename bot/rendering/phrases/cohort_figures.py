@@ -55,10 +55,16 @@ def report(v: Voice, r: Closing) -> Html:
     return v.paragraphs(
         v.say("<b>{name}</b>: the closing report", name=v.name(r.name)),
         v.lines(*took_part(v, r)),
-        v.lines(v.say("How many checked in:"), *(attended(v, w) for w in r.attendance)) if r.attendance else "",
+        _attendance(v, r.attendance) if r.attendance else "",
         v.lines(*(summed(v, s) for s in r.sums)),
         v.lines(*(changed(v, c) for c in r.changes)),
     )
+
+
+def _attendance(v: Voice, weeks: tuple[CohortWeek, ...]) -> Html:
+    if all(week.kept is None for week in weeks):
+        return v.say("{counted}: {withheld}", counted=counted(v, Counted.CHECK_INS.value), withheld=withheld(v))
+    return v.lines(v.say("How many checked in:"), *(attended(v, week) for week in weeks))
 
 
 def took_part(v: Voice, r: Closing) -> list[Html]:

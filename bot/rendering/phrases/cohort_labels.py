@@ -20,6 +20,8 @@ LABELS: dict[str, str] = {
     "cohort_end": N_("End this group"),
     "cohort_end_yes": N_("Yes, end it"),
     "take_out_yes": N_("Yes, take them out"),
+    "cohort_yes": N_("Yes, that is fine"),
+    "cohort_no": N_("No, not in this group"),
     "no_newcomers": N_("Nobody: clients only"),
     "as_csv": N_("As a table"),
 }
@@ -46,6 +48,10 @@ def _weeks(v: Voice, argument: str) -> str:
     return v.plain_n("{n} week", "{n} weeks", int(argument)) if argument.isdecimal() else argument
 
 
+def _up_to(v: Voice, argument: str) -> str:
+    return v.plain("Up to {n}", n=v.number(int(argument))) if argument.isdecimal() else argument
+
+
 def _day(v: Voice, argument: str) -> str:
     try:
         return v.day(date.fromisoformat(argument))
@@ -60,4 +66,5 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "leave_cohort": _leave,
     "in_weeks": _weeks,
     "on_day": _day,
+    "up_to": _up_to,
 }

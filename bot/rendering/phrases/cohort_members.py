@@ -83,6 +83,15 @@ def taken_out_of_cohort(said: cm.TakenOutOfCohort, v: Voice) -> str:
     )
 
 
+@phrase(cm.NotInCohort)
+def not_in_cohort(said: cm.NotInCohort, v: Voice) -> str:
+    return v.say(
+        "You are not in the group {cohort} any more. Your coach thinks it is not the right one for you now, and will"
+        " be glad to tell you more. Everything else stays as it was.",
+        cohort=v.name(said.cohort),
+    )
+
+
 @phrase(cm.CohortOff)
 def cohort_off(said: cm.CohortOff, v: Voice) -> str:
     return v.say("The group {cohort} will not go on. All else stays as it was.", cohort=v.name(said.cohort))

@@ -45,6 +45,7 @@ def health_noted(said: m.HealthNoted, v: Voice) -> str:
             v.say("Noted: {facts}.", facts=begun) if begun else "",
             v.say("No longer on my list: {facts}.", facts=over) if over else "",
             *_values(said, v),
+            *_removed(said, v),
         ),
         v.lines(
             v.say("I do not ask for this now: {measures}.", measures=names.measures(v, said.left_out))
@@ -61,6 +62,12 @@ def health_noted(said: m.HealthNoted, v: Voice) -> str:
     )
 
 
+def _removed(said: m.HealthNoted, v: Voice) -> Iterator[str]:
+    for name in said.removed:
+        field = v.say(FIELDS[name])
+        yield v.say("No longer on my list: {facts}.", facts=field)
+
+
 def _values(said: m.HealthNoted, v: Voice) -> Iterator[str]:
     from bot.rendering.places import place_name
 
@@ -68,15 +75,71 @@ def _values(said: m.HealthNoted, v: Voice) -> Iterator[str]:
         yield v.say("Noted: your height is {height}.", height=v.amount(said.height, measure="height"))
     if said.year is not None:
         yield v.say("Noted: you were born in {year}.", year=v.numbers.isolate(str(said.year)))
-    if said.sex:
-        yield v.say("Noted: I use these tables: {tables}.", tables=v.say_in("sex", SEXES[said.sex]))
-    if said.background:
-        background = v.say_in("background", BACKGROUNDS[said.background])
+    if said.tables:
+        tables = v.say_in("sex", SEXES[said.tables])
+        yield v.say("Noted: I use these tables: {tables}.", tables=tables)
+    if said.family:
+        background = v.say_in("background", BACKGROUNDS[said.family])
         yield v.say("Noted: your family background: {background}.", background=background)
     if said.mass is not None and said.length is not None:
         yield v.say("Noted: your units: {units}.", units=units(v, said.mass, said.length))
     if said.place:
         yield v.say("Noted: your clock is that of {city}.", city=v.name(place_name(said.place, v.reader.language)))
+
+
+AT_REST: dict[str, str] = {
+    "pulse": N_("Your pulse at rest is too fast for this test today: {measure}."),
+    "blood_pressure": N_("Your blood pressure at rest is too high for this test today: {measure}."),
+}
+
+
+@phrase(m.RestTooHigh)
+def rest_too_high(said: m.RestTooHigh, v: Voice) -> str:
+    test = names.measure(v, said.measure)
+    return v.sentences(
+        *(v.say(AT_REST[why], measure=test) for why in said.why),
+        v.say("We skip it. Please ask your doctor or nurse before you do it."),
+    )
+
+
+@phrase(m.HealthSaid)
+def health_said(said: m.HealthSaid, v: Voice) -> str:
+    held = facts(v, said.cautions, said.medicines)
+    background = v.say_in("background", BACKGROUNDS[said.background]) if said.background else ""
+    tables = v.say_in("sex", SEXES[said.sex]) if said.sex else ""
+    return v.lines(
+        v.say("<b>About you</b>"),
+        v.say("Born: {when}", when=v.numbers.isolate(str(said.year))) if said.year is not None else "",
+        v.say("Tables: {tables}", tables=tables) if tables else "",
+        v.say("Height: {height}", height=v.amount(said.height, measure="height")) if said.height is not None else "",
+        v.say("Family background: {background}", background=background) if background else "",
+        v.say("Health: {facts}", facts=held) if held else v.say("Health: nothing on my list."),
+    )
+
+
+@phrase(m.AboutMe)
+def about_me(said: m.AboutMe, v: Voice) -> str:
+    return v.say("Press what you want to change. You can also just tell me, at any time.")
+
+
+@phrase(m.AskCautions)
+def ask_cautions(said: m.AskCautions, v: Voice) -> str:
+    return v.say("Press what fits you, and what no longer does. Then press Done.")
+
+
+@phrase(m.AskMedicine)
+def ask_medicine(said: m.AskMedicine, v: Voice) -> str:
+    held = v.say("On my list: {medicines}.", medicines=names.medicines(v, said.held)) if said.held else ""
+    return v.lines(held, v.say("Do you take a new one that slows the pulse? Type its name."))
+
+
+@phrase(m.MedicineUnknown)
+def medicine_unknown(said: m.MedicineUnknown, v: Voice) -> str:
+    return v.say(
+        "I know no medicine by this name that slows the pulse, so I leave my list as it is. If you are not sure, ask"
+        " your doctor or the pharmacy, and tell {coach}.",
+        coach=v.coach(said.coach),
+    )
 
 
 @phrase(m.HealthAsBefore)
@@ -98,8 +161,8 @@ def health_not_noted(said: m.HealthNotNoted, v: Voice) -> str:
 def ask_health(said: m.AskHealth, v: Voice) -> str:
     fact = _asked(said, v)
     if said.over:
-        return v.say("Shall I take this off my list about you: {fact}?", fact=fact)
-    return v.say("Shall I put this on my list about you: {fact}?", fact=fact)
+        return v.say("I am not sure I got this right. Shall I take it off my list? {fact}", fact=fact)
+    return v.say("I am not sure I got this right. Shall I put it on my list? {fact}", fact=fact)
 
 
 def _asked(said: m.AskHealth, v: Voice) -> Html:
@@ -107,7 +170,8 @@ def _asked(said: m.AskHealth, v: Voice) -> Html:
         case "medicine":
             return facts(v, (MEDICINE,), (said.value,) if said.value else ())
         case "background":
-            return v.say("Family background: {background}", background=v.say_in("background", BACKGROUNDS[said.value]))
+            background = v.say_in("background", BACKGROUNDS[said.value])
+            return v.say("Family background: {background}", background=background)
         case "stature" if said.height is not None:
             return v.say("Height: {height}", height=v.amount(said.height, measure="height"))
         case _:

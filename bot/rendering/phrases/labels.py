@@ -86,13 +86,22 @@ LABELS: dict[str, str] = {
     "undo": N_("Take it back"),
     "settings": N_("Settings"),
     "fact_wrong": N_("That is not right"),
+    "about_me": N_("About me"),
+    "take_off": N_("Take it off the list"),
     "seen": N_("Seen"),
     "open_card": N_("Open card"),
     "write": N_("Write"),
     **staff_labels.LABELS,
     **cohort_labels.LABELS,
 }
-ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT}  # labels that need their argument
+
+
+def _medicine_off(v: Voice, argument: str) -> str:
+    medicine = v.plain_in("medicine", names.MEDICINES.get(argument, argument))
+    return v.plain("I stopped {medicine}", medicine=medicine)
+
+
+ABOUT = {**staff_labels.ABOUT, **cohort_labels.ABOUT, "medicine_off": _medicine_off}  # labels that need their argument
 
 # Labels that include the argument of the choice.
 WITH_ARGUMENT = frozenset({"word_to_coach"})
@@ -125,6 +134,14 @@ GROUPS: dict[str, dict[str, str]] = {
     "measure": names.MEASURES,
     "background": BACKGROUNDS,
     "caution": names.CAUTIONS,
+    "my": {
+        "birth_year": N_("Year of birth"),
+        "sex": N_("Tables for me"),
+        "stature": N_("My height"),
+        "background": N_("Family background"),
+        "cautions": N_("My health"),
+        "medicines": N_("My medicines"),
+    },
     "unit": UNITS,
     "units": UNITS,
     "sex": SEXES,

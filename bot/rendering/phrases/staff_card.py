@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.foundation.reader import length
 from bot.rendering.phrases import bands, names, phrase
 from bot.rendering.phrases.coach import evidence, flag
-from bot.rendering.phrases.names import CAUTIONS
+from bot.rendering.phrases.health import facts
 from bot.rendering.phrases.staff import STATUS
 from bot.rendering.voice import N_, Html, Voice
 from core.care import Slot
@@ -68,7 +68,7 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
         slot_line(v, said.slot),
         v.say("Last check-in: {day}", day=v.day(said.answered)) if said.answered else v.say("No check-in yet."),
         v.say("Measures: {measures}", measures=names.measures(v, said.measures)),
-        cautions_line(v, said.cautions),
+        cautions_line(v, said.cautions, said.medicines),
         v.say("Weighing is directed by a clinician.") if said.directed else "",
         v.say(NUMBERS.get(said.numbers, "")) if said.numbers == "coach_only" else "",
     )
@@ -80,11 +80,10 @@ def slot_line(v: Voice, slot: Slot | None) -> Html:
     return v.say("Check-in: {weekday}, {time}", weekday=v.weekday(slot.weekday), time=v.time(slot.at))
 
 
-def cautions_line(v: Voice, cautions: tuple[str, ...]) -> Html:
+def cautions_line(v: Voice, cautions: tuple[str, ...], medicines: tuple[str, ...]) -> Html:
     if not cautions:
         return Html("")
-    said = [v.say_in("caution", CAUTIONS.get(c, c)) for c in cautions]
-    return v.say("Bear in mind: {cautions}", cautions=v.listed(said))
+    return v.say("Bear in mind: {cautions}", cautions=facts(v, cautions, medicines))
 
 
 def _results(said: sm.CardSaid, v: Voice, *, bands_too: bool) -> Html:
@@ -152,7 +151,7 @@ def plan_said(said: sm.PlanSaid, v: Voice) -> str:
         v.say_n("Retests every {n} day", "Retests every {n} days", p.retest_days),
         *own,
         slot_line(v, said.slot),
-        cautions_line(v, said.cautions),
+        cautions_line(v, said.cautions, said.medicines),
         v.say("Weighing is directed by a clinician: as often as they asked.")
         if p.directed_weighing
         else v.say("Between weigh-ins I slow weighing down."),

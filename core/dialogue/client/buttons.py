@@ -10,7 +10,9 @@ from enum import Enum, auto
 from typing import Any, TypeVar
 
 from core.care import Status
+from core.client import Background, Sex
 from core.dialogue.client import (
+    about_me,
     answers,
     check_in,
     coach_thread,
@@ -115,6 +117,13 @@ def open_buttons(asking: Asking | None) -> Iterator[tuple[str, str]]:
         case Setting(what=cohort_membership.LEAVE):
             yield "leave_yes", "cogone:yes"
             yield "no_keep", "cogone:no"
+        case Setting(what="sex"):
+            yield from ((f"sex:{s.value}", f"me:{s.value}") for s in Sex)
+        case Setting(what="background"):
+            yield from ((f"background:{b.value}", f"me:{b.value}") for b in Background)
+        case Setting(what="cautions"):
+            yield from ((f"caution:{c}", f"me:{c}") for c in about_me.CAUTIONS)
+            yield "done", f"me:{about_me.DONE}"
         case Setting(what=health.ASK):
             yield "yes", "note:yes"
             yield "no", "note:no"
@@ -184,7 +193,7 @@ def act(d: ClientStep, event: Press) -> None:
     if not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
         return
-    if isinstance(d.asking, Enrolling):
+    if isinstance(d.asking, Enrolling) and verb != "fact":
         enrolment.enrolling(d, event, d.asking)
         return
     if d.facts.status is Status.LEFT and verb not in ("set", "forget", "back", "move"):
@@ -342,6 +351,10 @@ def _note(d: ClientStep, asking: Setting, value: str) -> Fits:
     return True
 
 
+def _about_me(d: ClientStep, asking: Setting, value: str) -> Fits:
+    return about_me.pressed(d, asking, value)
+
+
 def _fact_wrong(d: ClientStep, value: str, event: Press) -> Fits:
     if not health.undo(d, value):
         return False
@@ -425,11 +438,15 @@ def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
             settings.settings(d)
         case "my_data":
             leaving.my_data(d)
+        case "about_me":
+            about_me.page(d)
         case "pause":
             pausing.pause(d)
         case "goal":
             progress_and_goals.goal(d)
         case "slot" | "zone" | "language" | "units" | "numbers" | "forget" | "leave":
+            settings.change(d, what)
+        case _ if what in about_me.FACTS:
             settings.change(d, what)
         case _:
             help_and_menu.not_sure(d)
@@ -477,6 +494,7 @@ BUTTONS = _by_verb(
     _sets("goaldate", "goal_date", _goal_date),
     _sets("undo", "undo", lambda d, asking, value: corrections.undo_answered(d, asking, value == "yes")),
     _sets("note", health.ASK, _note),
+    _sets("me", "", _about_me),
     _sets("cancel", "", _cancel),
     # whatever is open
     _any_time("how", lambda d, value, _: _how(d, value, ruler=False)),

@@ -17,8 +17,10 @@ from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
+from core.measures.blood_pressure import BLOOD_PRESSURE
 from core.measures.cautions import ASK_FIRST
 from core.measures.measure import BodySize, Measure, MeasureKind
+from core.measures.resting_heart_rate import RESTING_HEART_RATE
 from core.reading import How
 from core.watching.flags import ClientWeek, Code, Ended, WhatFollowed, cleared, flag, flags_of_week
 
@@ -125,6 +127,11 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         return
     key, *rest = d.state.agenda
     measure = MEASURES[key]
+    if too_high := _too_high_at_rest(d, measure):
+        d.become(agenda=tuple(rest))
+        d.say(m.RestTooHigh(key, tuple(sorted(too_high))))
+        ask_next(d, quietly=quietly)
+        return
     if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())
         d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
@@ -135,6 +142,19 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         ask_next(d)
         return
     ask(d, measure)
+
+
+def _too_high_at_rest(d: ClientStep, measure: Measure) -> frozenset[str]:
+    """Why a test must not start: the last pulse and pressure of today, if they were taken."""
+    if measure.rest_limits is None:
+        return frozenset()
+    today = {r.measure: r for r in d.facts.history if r.counts and d.facts.local(r.taken_at).date() == d.today}
+    pulse, pressure = today.get(RESTING_HEART_RATE.key), today.get(BLOOD_PRESSURE.key)
+    return measure.rest_limits(
+        pulse.value if pulse is not None else None,
+        pressure.value if pressure is not None else None,
+        pressure.second if pressure is not None else None,
+    )
 
 
 def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:

@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import ChangeClient, LeaveCohort, NotifyCoach
+from core.dialogue.client.effects import ChangeClient, EnterCohort, LeaveCohort
 from core.dialogue.client.facts import Membership
-from core.dialogue.client.messages_to_coach import ClientInCohort
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.group import messages as cm
@@ -20,7 +19,7 @@ LEAVE = "leave_cohort"  # the setting that waits for a yes
 
 
 def join_by_link(d: ClientStep) -> None:
-    """A client opened the link of a cohort. They stay with their coach, who is notified; leaving is just as easy."""
+    """A client opened the link of a cohort. They stay with their coach, who is asked; leaving is just as easy."""
     invitation = d.facts.invitation
     assert invitation is not None and invitation.cohort is not None
     cohort = invitation.cohort
@@ -28,13 +27,12 @@ def join_by_link(d: ClientStep) -> None:
         d.say(cm.AlreadyInCohort(cohort.name), _mine())
         return
     d.do(Join())
-    if d.facts.coach_name != invitation.by_name:
-        d.do(NotifyCoach(ClientInCohort(d.facts.name, cohort.name, invitation.by_name)))
     welcome(d, cohort)
 
 
 def welcome(d: ClientStep, cohort: Membership) -> None:
     """Confirm that they have joined; the pooled measure is asked from now on, if it was not before."""
+    d.do(EnterCohort(cohort.cohort_id))
     d.say(m.JoinedCohort(cohort.name, cohort.first), _mine())
     measure = MEASURE_OF.get(Counted(cohort.counts))
     plan = d.facts.plan

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
-from core.dialogue.client import answers, check_in, readings, weighing_guard
+from core.dialogue.client import answers, check_in, health, readings, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Retract
 from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Repeating, Setting, Written
@@ -19,6 +19,7 @@ from core.reading import How, Reading
 from core.understanding.answers_in_text import answers_in, names_in
 from core.watching.weighing_guard import CORRECTED_WITHIN, OFTEN_COUNT
 
+FACT_UNDONE_WITHIN = timedelta(hours=1)  # ours: after that, "undo" means a reading
 DAYS_OFFERED = 4  # ours: of a correction that may mean several days
 
 
@@ -119,7 +120,11 @@ def _was_early(d: ClientStep, written: Written) -> bool:
 
 
 def undo(d: ClientStep) -> None:
-    """Withdraw the last reading. An open check-in asks for it again."""
+    """Withdraw the last reading, or the health facts noted since. An open check-in asks for a reading again."""
+    if _fact_is_last(d) and d.state.facts_noted is not None:
+        health.undo(d, str(d.state.facts_noted.mark))
+        health.settle(d)
+        return
     if not d.state.written:
         d.say(m.NothingToUndo())
         return
@@ -131,6 +136,15 @@ def undo(d: ClientStep) -> None:
         ask_undo(d, last.key)
         return
     take_back(d, last)
+
+
+def _fact_is_last(d: ClientStep) -> bool:
+    """Whether a health fact was noted a short while ago, and no reading stored since."""
+    noted = d.state.facts_noted
+    if noted is None or d.now - noted.at > FACT_UNDONE_WITHIN:
+        return False
+    last = readings.by_key(d, d.state.written[-1].key) if d.state.written else None
+    return last is None or last.taken_at < noted.at
 
 
 def _goes_further(d: ClientStep, old: Reading) -> bool:

@@ -129,6 +129,14 @@ class PassOn:
 
 
 @dataclass(frozen=True, slots=True)
+class EnterCohort:
+    """This client has joined a cohort, and consented: its organiser hears of it, and their coach is asked, if it is
+    another. Until the coach says yes, nothing they do counts there."""
+
+    cohort_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class LeaveCohort:
     """This client no longer takes part in a cohort; what they did in it until today still counts."""
 
@@ -160,6 +168,7 @@ Effect = (
     | DropGoal
     | PassOn
     | Join
+    | EnterCohort
     | LeaveCohort
     | SendData
     | Erase

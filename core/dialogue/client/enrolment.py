@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date, time, timedelta
 from decimal import Decimal
@@ -13,7 +14,7 @@ from core.dialogue.client import check_in, cohort_membership
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import TURNED_AWAY, CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.facts import InvitationFact
-from core.dialogue.client.messages_to_coach import ClientEnrolled, ClientLeft
+from core.dialogue.client.messages_to_coach import ClientEnrolled, ClientLeft, HealthChanged
 from core.dialogue.client.states import AlarmAsked, Consenting, Enrolling, Setting, State
 from core.dialogue.client.step import ClientStep
 from core.dialogue.group.messages import CohortForClients, CohortWelcome
@@ -28,12 +29,14 @@ from core.measures.measure import ProfileFact, Understood
 from core.measures.weight import WEIGHT
 from core.quantity import Better, Unit
 from core.understanding.answers_in_text import whole_numbers
+from core.understanding.health_facts import HealthFact, Stance, What, health_in
 from core.understanding.plausibility import DoubtKind, doubt
 
 ADULT = 18
 OLDEST = 110
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 SHORT_DATE = re.compile(r"\d{1,2}[./-]\d{1,2}[./-](\d\d)")
+MEDICINE = "medicine:"  # before the name of one among the ticks
 SURE = ("young", "too_young", "stature_sure")  # an answer is being confirmed
 AGE = ("adult", "young", "too_young")  # not to be skipped: only adults may go on
 DOOR_STAYS_OPEN = timedelta(days=1)  # ours: for a mistake in the year of birth; then everything is erased
@@ -188,15 +191,23 @@ def _next(d: ClientStep, left: tuple[str, ...]) -> None:
         _finish(d)
         return
     question, *rest = left
-    d.ask(Enrolling(question, tuple(rest)))
-    ask_question(d, question)
+    repeat(d, Enrolling(question, tuple(rest)))
+
+
+def repeat(d: ClientStep, asking: Enrolling) -> None:
+    """Put a question; what is known of their health is ticked already."""
+    if asking.question == "cautions":
+        asking = replace(asking, chosen=tuple(dict.fromkeys((*asking.chosen, *sorted(d.facts.profile.cautions)))))
+    d.ask(asking)
+    ask_question(d, asking.question, asking.chosen)
 
 
 def ask_question(d: ClientStep, question: str, chosen: tuple[str, ...] = ()) -> None:
     if question in SURE and chosen:
         _ask_if_sure(d, question, chosen[0])
         return
-    d.say(m.EnrolQuestion(question, d.facts.coach_name, chosen), *choices_for(question, chosen))
+    ticks = tuple(c for c in chosen if not c.startswith(MEDICINE))
+    d.say(m.EnrolQuestion(question, d.facts.coach_name, ticks), *choices_for(question, chosen))
 
 
 def _ask_if_sure(d: ClientStep, question: str, value: str) -> None:
@@ -272,7 +283,7 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
     intent = intent_of(text, d.words)
     if intent in (Intent.SKIP, Intent.LATER):
         return "skip"
-    if question == "cautions" and intent in (Intent.NO, Intent.DONE):
+    if question == "cautions" and intent in (Intent.NO, Intent.DONE) and not health_in(text, d.words).facts:
         return "done"
     if question == "adult" or (question in SURE and intent in (Intent.YES, Intent.NO)):
         return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
@@ -280,11 +291,14 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
         for choice in row:
             if plain(text) == plain(d.facts.label(choice.label, choice.argument)):
                 return choice.data.split(":", 2)[2]
+    if question in ("sex", "units", "background"):
+        meant = (f.value for f in health_in(text, d.words).facts if f.what.value == question)
+        return next(meant, text.strip())
     return text.strip()
 
 
 def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    year = _year_in(d, value)
+    year = year_in(d, value)
     this_year = d.today.year
     if year is None or not this_year - OLDEST <= year <= this_year:
         return False
@@ -298,7 +312,7 @@ def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
     return True
 
 
-def _year_in(d: ClientStep, value: str) -> int | None:
+def year_in(d: ClientStep, value: str) -> int | None:
     """The year of birth in a text: a year, an age, or a whole date, of which only the year is stored."""
     folded = plain(value)
     years = set(YEAR.findall(folded))
@@ -443,22 +457,56 @@ def _background(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 
 def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    known = {c.value for c in CAUTIONS}
+    """A tick, a sentence that ticks what it says and nothing else, or the end."""
     if value == "done":
-        cautions = frozenset(Caution(c) for c in asking.chosen)
-        d.do(ChangeClient("cautions", cautions))
-        left = asking.left
-        if Caution.EATING_WORRIES in cautions:  # the safe default: weight is neither asked, shown nor charted
-            _leave_weight_out(d)
-            left = tuple(q for q in left if q != "numbers")
-        _next(d, left)
+        _keep_cautions(d, asking)
         return True
-    if value not in known:
-        return False
-    chosen = (*asking.chosen, value) if value not in asking.chosen else asking.chosen
-    d.ask(replace(asking, chosen=chosen))
-    ask_question(d, "cautions", chosen)
+    if value in {c.value for c in CAUTIONS}:
+        chosen = frozenset({*asking.chosen, value})
+    else:
+        facts = [f for f in health_in(value, d.words).facts if f.sure and f.what in (What.CAUTION, What.MEDICINE)]
+        chosen = ticked(frozenset(asking.chosen), facts)
+        if chosen == frozenset(asking.chosen):
+            return False
+    kept = tuple(c for c in asking.chosen if c in chosen)
+    asking = replace(asking, chosen=(*kept, *sorted(chosen - set(kept))))
+    d.ask(asking)
+    ask_question(d, "cautions", asking.chosen)
     return True
+
+
+def ticked(chosen: frozenset[str], facts: Iterable[HealthFact]) -> frozenset[str]:
+    """The ticks after a sentence: what it says is so, without what it denies."""
+    ticks = set(chosen)
+    for fact in facts:
+        medicine = fact.what is What.MEDICINE
+        if fact.stance is Stance.SO:
+            ticks |= {Caution.RATE_LIMITING_MEDICINE.value, MEDICINE + fact.value} if medicine else {fact.value}
+        elif not medicine:
+            ticks.discard(fact.value)
+        else:
+            ticks.discard(MEDICINE + fact.value)
+            if not any(tick.startswith(MEDICINE) for tick in ticks):
+                ticks.discard(Caution.RATE_LIMITING_MEDICINE.value)
+    return frozenset(ticks)
+
+
+def _keep_cautions(d: ClientStep, asking: Enrolling) -> None:
+    cautions = frozenset(Caution(c) for c in asking.chosen if not c.startswith(MEDICINE))
+    medicines = frozenset(c.removeprefix(MEDICINE) for c in asking.chosen if c.startswith(MEDICINE))
+    medicines |= d.facts.profile.medicines
+    d.do(ChangeClient("cautions", cautions))
+    if medicines != d.facts.profile.medicines:
+        d.do(ChangeClient("medicines", medicines))
+    d.facts = replace(d.facts, profile=replace(d.facts.profile, cautions=cautions, medicines=medicines))
+    if Caution.HEART_FAILURE in cautions and not d.facts.plan.directed_weighing:
+        begun = tuple(sorted(cautions))
+        d.do(NotifyCoach(HealthChanged(d.facts.client_id, d.facts.name, begun, (), (), (), (), undirected=True)))
+    left = asking.left
+    if Caution.EATING_WORRIES in cautions:  # the safe default: weight is neither asked, shown nor charted
+        _leave_weight_out(d)
+        left = tuple(q for q in left if q != "numbers")
+    _next(d, left)
 
 
 def _leave_weight_out(d: ClientStep) -> None:

@@ -13,7 +13,7 @@ from core.dialogue.client import check_in, enrolment
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import ChangeClient, NotifyCoach
 from core.dialogue.client.messages_to_coach import HealthChanged
-from core.dialogue.client.states import AlarmAsked, Asking, Awaiting, FactsNoted, Setting
+from core.dialogue.client.states import AlarmAsked, Asking, Awaiting, Enrolling, FactsNoted, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.messages import WhichPlace
@@ -21,7 +21,7 @@ from core.dialogue.kit.step import rows_of
 from core.measures import MEASURES
 from core.measures.weight import WEIGHT
 from core.quantity import Unit
-from core.understanding.health_facts import CLASS, HealthFact, Stance, What
+from core.understanding.health_facts import CLASS, HealthFact, Stance, What, health_in
 
 ASK = "fact"  # the setting in which a fact is asked about
 TO_COACH = ("stature", "birth_year", "sex", "background")  # fields that change what a reading is compared with
@@ -38,11 +38,18 @@ def heard(d: ClientStep, facts: Iterable[HealthFact]) -> bool:
     moved = next((fact for fact in facts if fact.what is What.MOVED), None)
     sure = [fact for fact in facts if fact.sure and fact is not moved]
     zones = _zones(d, moved.value) if moved is not None else ()
-    noted = note(d, sure, zones[0] if len(zones) == 1 else "")
-    if moved is not None and len(zones) != 1 and (zones or moved.sure):
+    known = len(zones) == 1 and d.facts.slot is not None and zones[0] == d.facts.slot.zone_name
+    plain_move = moved is not None and moved.sure and len(zones) == 1
+    noted = note(d, sure, zones[0] if plain_move else "")
+    if moved is not None and not plain_move and not known and (zones or moved.sure):  # "I live in pain" is no move
         _ask_place(d, zones)
         return True
-    return noted or _as_before(d, sure, known_place=len(zones) == 1)
+    return noted or _as_before(d, sure, known_place=known)
+
+
+def overhear(d: ClientStep, text: str) -> None:
+    """Note what a message for the coach says of health, too."""
+    note(d, [fact for fact in health_in(text, d.words).facts if fact.sure and fact.what is not What.MOVED])
 
 
 def _possible(d: ClientStep, fact: HealthFact) -> bool:
@@ -62,17 +69,25 @@ def _as_before(d: ClientStep, sure: Iterable[HealthFact], *, known_place: bool) 
 def note(d: ClientStep, facts: Iterable[HealthFact], zone_name: str = "") -> bool:
     """Store facts and say them back; False if they change nothing."""
     facts = tuple(facts)
-    before = _values(d)
-    after = dict(before) | ({"zone": zone_name} if zone_name else {})
+    new = _values(d) | ({"zone": zone_name} if zone_name else {})
     for fact in facts:
-        _change(after, fact)
+        _change(new, fact)
     again = any(f.value == Caution.FALLS.value and f.stance is Stance.SO for f in facts)  # each fall is news
-    if after == before and not again:
+    return enter(d, new, fell=again, grief=any(fact.grief for fact in facts))
+
+
+def enter(d: ClientStep, new: dict[str, str], *, fell: bool = False, grief: bool = False) -> bool:
+    """Store values by field, say back what changes and let it take effect; False if nothing does."""
+    before = _values(d)
+    after = before | new
+    if Caution.RATE_LIMITING_MEDICINE not in _listed(after["cautions"]):
+        after["medicines"] = ""
+    if after == before and not fell:
         return False
     asked = _asked(d)
     _left_out(after, before)
     _store(d, before, after)
-    _say_back(d, facts, before, after, asked)
+    _say_back(d, before, after, asked, fell=fell, grief=grief)
     return True
 
 
@@ -89,7 +104,7 @@ def _values(d: ClientStep) -> dict[str, str]:
         "background": profile.background or "",
         "units": next((key for key, units in enrolment.UNIT_SETS.items() if units == d.facts.units), ""),
         "zone": slot.zone_name if slot is not None else "",
-        "weight": "asked" if WEIGHT.key in d.facts.plan.measures else "",
+        "weighing": "asked" if WEIGHT.key in d.facts.plan.measures else "",
     }
 
 
@@ -122,8 +137,6 @@ def _change(values: dict[str, str], fact: HealthFact) -> None:
             pass  # by its zone
         case _:
             values[fact.what.value] = fact.value
-    if Caution.RATE_LIMITING_MEDICINE not in cautions:
-        medicines = set()
     values |= {"cautions": ",".join(sorted(cautions)), "medicines": ",".join(sorted(medicines))}
 
 
@@ -131,7 +144,7 @@ def _left_out(after: dict[str, str], before: dict[str, str]) -> None:
     """Worries about eating: weight is left out until the client wants it back, as at enrolment."""
     worry = Caution.EATING_WORRIES.value
     if worry in _listed(after["cautions"]) and worry not in _listed(before["cautions"]):
-        after["weight"] = ""
+        after["weighing"] = ""
 
 
 def _store(d: ClientStep, before: dict[str, str], after: dict[str, str]) -> None:
@@ -177,7 +190,7 @@ def _set(d: ClientStep, name: str, text: str) -> None:
             d.facts = replace(d.facts, units=enrolment.UNIT_SETS[text])
         case "zone" if text:
             enrolment.set_slot(d, zone_name=text)
-        case "weight":
+        case "weighing":
             rest = tuple(x for x in d.facts.plan.measures if x != WEIGHT.key)
             plan = replace(d.facts.plan, measures=(WEIGHT.key, *rest) if text else rest)
             d.do(ChangeClient("plan", plan))
@@ -196,12 +209,12 @@ def _asked(d: ClientStep) -> list[str]:
 
 
 def _say_back(
-    d: ClientStep, facts: tuple[HealthFact, ...], before: dict[str, str], after: dict[str, str], asked: list[str]
+    d: ClientStep, before: dict[str, str], after: dict[str, str], asked: list[str], *, fell: bool, grief: bool
 ) -> None:
     new = {name: text for name, text in after.items() if text != before[name]}
     cautions, held = _listed(after["cautions"]), _listed(before["cautions"])
     begun, over = cautions - held, held - cautions
-    if any(f.value == Caution.FALLS.value and f.stance is Stance.SO for f in facts):
+    if fell:
         begun.add(Caution.FALLS.value)
     taken = tuple(sorted(_listed(after["medicines"]) - _listed(before["medicines"])))
     stopped = tuple(sorted(_listed(before["medicines"]) - _listed(after["medicines"])))
@@ -215,16 +228,17 @@ def _say_back(
             over=tuple(sorted(over)),
             taken=taken,
             stopped=stopped,
+            removed=tuple(name for name in TO_COACH if name in new and not new[name]),
             height=d.shown(MEASURES["height"], Decimal(new["stature"])) if new.get("stature") else None,
             year=int(new["birth_year"]) if new.get("birth_year") else None,
-            sex=new.get("sex", ""),
-            background=new.get("background", ""),
+            tables=new.get("sex", ""),
+            family=new.get("background", ""),
             mass=units.mass if units is not None else None,
             length=_shown_length(units) if units is not None else None,
             place=new.get("zone", ""),
             left_out=tuple(key for key in asked if key not in now_asked),
             asked_again=tuple(key for key in now_asked if key not in asked),
-            grief=any(fact.grief for fact in facts),
+            grief=grief,
             coach=d.facts.told if news else "",
         ),
         *_undo_button(d),
@@ -372,3 +386,21 @@ def _ask_place(d: ClientStep, zones: tuple[str, ...]) -> None:
 
 def which_place(d: ClientStep, found: tuple[str, ...]) -> None:
     d.say(WhichPlace(found[:6]), *rows_of(*(Choice("place", f"zone:{z}"[:64], z) for z in found[:6])))
+
+
+# --- while enrolling --------------------------------------------------------------------------------------------
+
+BY_BUTTONS = ("sex", "units", "background", "numbers", "own_better", "weekday", "time", "adult")
+
+
+def while_enrolling(d: ClientStep, text: str, asking: Enrolling) -> bool:
+    """A condition or a medicine named instead of an answer: noted, and the question is put again. False if none was."""
+    if asking.question not in BY_BUTTONS:
+        return False
+    facts = [f for f in health_in(text, d.words).facts if f.sure and f.what in (What.CAUTION, What.MEDICINE)]
+    if not note(d, facts):
+        return False
+    left = asking.left if WEIGHT.key in d.facts.plan.measures else tuple(q for q in asking.left if q != "numbers")
+    d.ask(replace(asking, left=left))
+    enrolment.ask_question(d, asking.question, asking.chosen)
+    return True

@@ -1048,19 +1048,29 @@ class SettingsSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class RestTooHigh:
+    """No test today: what was taken at rest is above its limits. why: "pulse", "blood_pressure"."""
+
+    measure: str
+    why: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class HealthNoted:
     """What was understood of the client's health, said back. begun, over: cautions.  taken, stopped: medicines that
-    slow the pulse. place: a zone.  left_out, asked_again: measures that are no longer asked, or are again.  grief: a
-    loss. coach: who hears of it, "" for nobody."""
+    slow the pulse. tables: those of which sex.  family: its background.
+    place: a zone.  left_out, asked_again: measures that are no longer asked, or are again.  removed:
+    fields that are unknown again.  grief: a loss.  coach: who hears of it, "" for nobody."""
 
     begun: tuple[str, ...] = ()
     over: tuple[str, ...] = ()
     taken: tuple[str, ...] = ()
     stopped: tuple[str, ...] = ()
+    removed: tuple[str, ...] = ()
     height: Amount | None = None
     year: int | None = None
-    sex: str = ""
-    background: str = ""
+    tables: str = ""
+    family: str = ""
     mass: Unit | None = None
     length: Unit | None = None
     place: str = ""
@@ -1068,6 +1078,42 @@ class HealthNoted:
     asked_again: tuple[str, ...] = ()
     grief: bool = False
     coach: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HealthSaid:
+    """Everything known of the client's health, as the tables use it."""
+
+    year: int | None
+    sex: str
+    height: Amount | None
+    background: str
+    cautions: tuple[str, ...]
+    medicines: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AboutMe:
+    """Which of these facts should change?"""
+
+
+@dataclass(frozen=True, slots=True)
+class AskCautions:
+    """Buttons tick what fits."""
+
+
+@dataclass(frozen=True, slots=True)
+class AskMedicine:
+    """Which medicine that slows the pulse is new? Buttons take off those held."""
+
+    held: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class MedicineUnknown:
+    """No medicine that slows the pulse is known by this name."""
+
+    coach: str
 
 
 @dataclass(frozen=True, slots=True)

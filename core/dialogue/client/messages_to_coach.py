@@ -107,7 +107,7 @@ class ClientBack:
 
 @dataclass(frozen=True, slots=True)
 class ClientInCohort:
-    """To a coach: a client of yours takes part in somebody's cohort."""
+    """To a coach: a client of yours has joined somebody's cohort. May they be counted there? Buttons answer."""
 
     name: str
     cohort: str

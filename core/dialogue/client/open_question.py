@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from core.dialogue.client import (
+    about_me,
     answers,
     check_in,
     coach_thread,
@@ -83,6 +84,8 @@ def _setting(d: ClientStep, asking: Setting) -> None:
         case "pause" | "snooze":
             d.ask(asking.back)
             (pausing.pause if asking.what == "pause" else pausing.later)(d)
+        case what if what in about_me.FACTS:
+            about_me.say(d, asking)
         case health.ASK if (fact := health.asked_about(asking)) is not None:
             health.say_question(d, fact)
         case "word":

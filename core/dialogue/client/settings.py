@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import time, timedelta
 
 from core.care import NumberVisibility
-from core.dialogue.client import check_in, coach_thread, enrolment, health, pausing
+from core.dialogue.client import about_me, check_in, coach_thread, enrolment, health, pausing
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import ChangeClient
 from core.dialogue.client.states import Setting
@@ -27,6 +27,7 @@ from core.quantity import Unit
 
 def settings(d: ClientStep) -> None:
     slot = d.facts.slot
+    about_me.say_facts(d)
     d.say(
         m.SettingsSaid(
             slot.weekday if slot else None,
@@ -38,6 +39,7 @@ def settings(d: ClientStep) -> None:
         ),
         *rows_of(
             *(Choice(k, f"set:{k}") for k in ("slot", "zone", "language", "units", "numbers", "pause", "goal")),
+            Choice("about_me", "set:about_me"),
             Choice("my_data", "set:my_data"),
             Choice("leave", "set:leave"),
             Choice("forget", "set:forget"),
@@ -47,6 +49,9 @@ def settings(d: ClientStep) -> None:
 
 def change(d: ClientStep, what: str) -> None:
     """Open one setting."""
+    if what in about_me.FACTS:
+        about_me.change(d, what)
+        return
     back = d.asking.back if isinstance(d.asking, Setting) else d.asking
     d.ask(Setting(what, "", back))
     match what:
@@ -143,6 +148,8 @@ def set_numbers(d: ClientStep, value: str) -> None:
 
 def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
     """Plain text while a setting is open; True if it was for the setting."""
+    if asking.what in about_me.FACTS:
+        return about_me.typed(d, asking, text)
     match asking.what:
         case "slot":
             weekday, at = weekday_and_time(text, d.words)
@@ -173,6 +180,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
             )  # an answer to our question is not a request to talk
             if asking.what == "early_reason":
                 d.say(m.EarlyReason(d.facts.coach_name))
+            health.overhear(d, text)
             check_in.close_setting(d)
         case "language" | "units" | "numbers":
             prefix = {"language": "lang", "units": "units", "numbers": "numbers"}[asking.what]

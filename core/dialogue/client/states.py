@@ -138,7 +138,8 @@ class Repeating:
 class Setting:
     """A setting or message is being entered. what: "slot", "zone", "language", "units", "pause", "snooze", "word",
     "forget", "leave", "goal", "goal_target", "goal_date", "coach_change", "early_reason", "progress", "leave_cohort",
-    "fact" (asked whether to note it; detail: kind, value, stance).
+    "birth_year", "sex", "stature", "background", "cautions", "medicines", "fact" (shall it be noted? detail:
+    kind, value, stance).
     detail: chosen so far. back: the question open before, to return to afterwards."""
 
     what: str

@@ -174,7 +174,8 @@ def _text(d: ClientStep, event: Text) -> None:
         enrolment.consenting(d, event)
         return
     if isinstance(asking, Enrolling):
-        enrolment.enrolling(d, event, asking)
+        if not health.while_enrolling(d, text, asking):
+            enrolment.enrolling(d, event, asking)
         return
     if event.edited and _edited(d, event):
         return
@@ -218,10 +219,24 @@ def _danger(d: ClientStep, event: Text) -> bool:
         return later is not None
     if isinstance(asking, Enrolling) and alarm.when is When.LONG_AGO and alarm.who is Who.ME:
         safety.past_illness(d, alarm.sign)
-        enrolment.ask_question(d, asking.question, asking.chosen)
+        enrolment.repeat(d, asking)
     else:
         answers.alarmed(d, alarm, event)
+        if alarm.certain and alarm.who is Who.ME and alarm.level is not Level.EMERGENCY and d.facts.consented:
+            _health_beside_a_sign(d, event)
     return True
+
+
+def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
+    """ "My heart races, so they put me on bisoprolol": after the advice the fact is noted, not beside an emergency."""
+    facts = [fact for fact in health_in(event.text.strip(), d.words).facts if fact.sure]
+    if not facts:
+        return
+    if isinstance(d.asking, Enrolling) and d.asking.question == "cautions":
+        enrolment.enrolling(d, event, d.asking)
+    else:
+        health.note(d, facts)
+        put_again(d)
 
 
 def _edited(d: ClientStep, event: Text) -> bool:
@@ -230,7 +245,7 @@ def _edited(d: ClientStep, event: Text) -> bool:
     if isinstance(d.asking, Confirming) and d.asking.ref == event.ref:
         d.ask(Awaiting(d.asking.measure))
         return False
-    if d.asking is None:
+    if d.asking is None and not health_in(event.text.strip(), d.words).facts:
         d.say(m.EditTooOld())
         return True
     return False
@@ -238,7 +253,7 @@ def _edited(d: ClientStep, event: Text) -> bool:
 
 def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     """Pass a text to the question it answers; True if it did."""
-    intent = intent_of(text, d.words)
+    intent = _answer(d, text)
     match d.asking:
         case Gate(signs=False) if intent is Intent.NO and _denies_a_sign(d, text):
             safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
@@ -296,6 +311,21 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
         case _:
             return False
     return True
+
+
+def _answer(d: ClientStep, text: str) -> Intent | None:
+    """The intent of an answer. The "no" of "no diabetes, but I fell" is none; in "yes, and I am pregnant" a fact is
+    noted along with the answer."""
+    intent = intent_of(text, d.words)
+    if intent not in (Intent.YES, Intent.NO) or (isinstance(d.asking, Setting) and d.asking.what == health.ASK):
+        return intent
+    said = health_in(text, d.words)
+    if not said.facts:
+        return intent
+    rest = intent_of(said.rest, d.words) if said.rest else None
+    if rest is not None:
+        health.heard(d, said.facts)
+    return rest
 
 
 def _denies_a_sign(d: ClientStep, text: str) -> bool:
@@ -367,6 +397,7 @@ def _asks_back(d: ClientStep, heard: Misunderstood) -> bool:
 
 def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
     """Note what a message says of the client's health; readings in the rest of it are taken as usual."""
+    open_before = d.asking
     noted = health.heard(d, said.facts)
     health.settle(d)
     asked = buttons.asked_measure(d)
@@ -379,7 +410,7 @@ def _of_health(d: ClientStep, event: Text, text: str, said: HealthSaid) -> bool:
         return False
     if _coach_wrote_recently(d):
         coach_thread.pass_on(d, text, reply=True)
-    if noted and not given and not asks:
+    if noted and not given and d.asking == open_before:
         put_again(d)
     return True
 
@@ -431,6 +462,8 @@ def _command(d: ClientStep, event: Command) -> None:
         _other_text(d, Text(event.at, event.argument, event.ref), event.argument)
     else:
         row.act(d, event.argument)
+        if event.name == "coach" and event.argument:
+            health.overhear(d, event.argument)
 
 
 def _timer_fired(d: ClientStep, event: TimerFired) -> None:

@@ -74,6 +74,13 @@ class TakenOutOfCohort:
 
 
 @dataclass(frozen=True, slots=True)
+class NotInCohort:
+    """Their coach would rather not have them in it; nothing else changes."""
+
+    cohort: str
+
+
+@dataclass(frozen=True, slots=True)
 class CohortOff:
     """It will not take place."""
 

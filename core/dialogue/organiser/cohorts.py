@@ -30,7 +30,8 @@ from core.language import plain
 from core.language.days import when
 from core.language.intents import weekday_and_time
 from core.understanding.answers_in_text import whole_numbers
-from core.watching.cohort import LONGEST, SHORTEST, Counted, Terms
+from core.watching.cohort import LONGEST, MOST_BY_ONE_LINK, MOST_EVER, SHORTEST, Counted, Terms
+from core.watching.disclosure import LEAST_PEOPLE
 
 LONGEST_NAME = 48  # characters: it is shown in buttons and pictures
 WEEKS = (4, 6, 8, 12)
@@ -38,6 +39,7 @@ HOURS = ("07:30", "08:00", "12:00", "17:00", "18:00", "19:00")
 AHEAD = timedelta(days=183)  # how far ahead a start may be
 PAGE = 8
 MOST_COACHES = 8
+LIMITS = (10, 20, MOST_BY_ONE_LINK, 50, 100)
 
 
 # --- the list and a page ----------------------------------------------------------------------------------------
@@ -155,6 +157,9 @@ def typed(d: StaffStep, asking: PlanningCohort, text: str) -> None:
         case "counts":
             said = {plain(d.facts.label(f"counts:{c.value}", "")): c for c in Counted}
             _counts(d, asking, said.get(plain(text)))
+        case "most":
+            numbers = whole_numbers(text, d.words)
+            _most(d, asking, numbers[0] if len(numbers) == 1 else 0)
         case _:
             said_coach = next((n for n, (_, name) in enumerate(_coaches(d)) if plain(name) == plain(text)), None)
             _coach(d, asking, "" if said_coach is None else str(said_coach))
@@ -175,6 +180,8 @@ def answered(question: str) -> Handler:
                 _weeks(d, asking, int(value) if value.isdecimal() and len(value) < 4 else 0)
             case "time":
                 _time(d, asking, None, time.fromisoformat(value) if value in HOURS else None)
+            case "most":
+                _most(d, asking, int(value) if value.isdecimal() and len(value) < 5 else 0)
             case "counts":
                 _counts(d, asking, Counted(value) if value in {c.value for c in Counted} else None)
             case _:
@@ -255,7 +262,16 @@ def _counts(d: StaffStep, asking: PlanningCohort, counts: Counted | None) -> Non
     if counts is None:
         d.say(om.CohortUnclear("counts"), _keep())
         return
-    asking = replace(asking, question="coach", counts=counts.value)
+    d.ask(replace(asking, question="most", counts=counts.value))
+    choices = (Choice("up_to", f"comost:{n}", f"{n}") for n in LIMITS)
+    d.say(om.AskCohortMost(), *rows_of(*choices, width=3), _keep())
+
+
+def _most(d: StaffStep, asking: PlanningCohort, most: int) -> None:
+    if not LEAST_PEOPLE <= most <= MOST_EVER:
+        d.say(om.CohortUnclear("most"), _keep())
+        return
+    asking = replace(asking, question="coach", most=most)
     if d.coach or not _coaches(d):
         _make(d, asking, d.facts.coach_id)
         return
@@ -282,7 +298,7 @@ def _make(d: StaffStep, asking: PlanningCohort, coach_id: int | None) -> None:
     slot = Slot(asking.weekday, time.fromisoformat(asking.at), d.facts.zone_name)
     terms = Terms(asking.starts, asking.weeks, slot, Counted(asking.counts))
     d.say(om.CohortMade(asking.name, terms.first, terms.last, terms.weeks, slot.weekday, slot.at, terms.counts.value))
-    d.do(StartCohort(asking.name, asking.starts, asking.weeks, slot, asking.counts, coach_id))
+    d.do(StartCohort(asking.name, asking.starts, asking.weeks, slot, asking.counts, asking.most, coach_id))
 
 
 # --- links ------------------------------------------------------------------------------------------------------
@@ -337,7 +353,13 @@ def _people(d: StaffStep, c: CohortFact, page: int) -> None:
     turn = [Choice("page_before", f"copeople:{n}:{page - 1}")] if page else []
     turn += [Choice("page_after", f"copeople:{n}:{page + 1}")] if page + 1 < pages else []
     d.say(
-        om.CohortPeople(c.name, tuple((m.name, m.joined, m.left) for m in shown), page, pages),
+        om.CohortPeople(
+            c.name,
+            tuple((m.name, m.joined, m.left) for m in shown),
+            page,
+            pages,
+            tuple(m.name for m in shown if m.waits),
+        ),
         *rows_of(*(Choice("take_out", f"coout:{n}:{m.client_id}", m.name) for m in here), width=1),
         *((tuple(turn),) if turn else ()),
         (_back_to(c),),

@@ -62,6 +62,7 @@ BUTTONS = (
     _of_setting_up("coweeks", cohorts.answered("weeks"), 1),
     _of_setting_up("cotime", cohorts.answered("time"), 1),
     _of_setting_up("cocounts", cohorts.answered("counts"), 1),
+    _of_setting_up("comost", cohorts.answered("most"), 1),
     _of_setting_up("cocoach", cohorts.answered("coach"), 1),
     _of_a_cohort("cohort", cohorts.opened, NEVER),
     _of_a_cohort("colink", cohorts.join_link, 1),

@@ -43,6 +43,11 @@ class AskCohortCounts:
 
 
 @dataclass(frozen=True, slots=True)
+class AskCohortMost:
+    """How many people may one link let in?"""
+
+
+@dataclass(frozen=True, slots=True)
 class AskCohortCoach:
     """Who coaches newcomers? Asked only of an organiser who is not a coach."""
 
@@ -73,6 +78,7 @@ class JoinLink:
     link: str
     until: date
     newcomers: bool  # whether it also admits people who are not yet clients
+    most: int = 0  # people whom it lets in; 0 in a message from before there was a limit
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,12 +149,41 @@ class CohortNotYours:
 
 @dataclass(frozen=True, slots=True)
 class CohortPeople:
-    """Who takes part, by name: name, since when, until when. Never in any other order."""
+    """Who takes part, by name: name, since when, until when. Never in any other order. waiting: whose coach was asked
+    and has not answered."""
 
     cohort: str
     people: tuple[tuple[str, date, date | None], ...]
     page: int
     pages: int
+    waiting: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SomebodyJoined:
+    """To the organiser, for everybody who joins. here: how many take part now.  coach: whose yes is waited for, "" for
+    nobody's."""
+
+    cohort: str
+    name: str
+    here: int
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class CoachSaidNo:
+    """To the organiser: the coach of somebody who joined would rather not have them in it."""
+
+    cohort: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class CountsInCohort:
+    """To the coach who said yes."""
+
+    cohort: str
+    name: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,15 +6,16 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff import pages
-from core.dialogue.staff.effects import ClearFlags, MarkSeen, SaveNote, WriteTo
+from core.dialogue.staff.effects import AnswerCohort, ClearFlags, MarkSeen, SaveNote, WriteTo
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import addressed, distinct_names
 from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn, WritingTo
-from core.dialogue.staff.step import StaffStep, about, stamp, stamped
+from core.dialogue.staff.step import Handler, StaffStep, about, stamp, stamped
 from core.watching.digest import CaseRow, by_need
 from core.watching.flags import Done, Severity
 
@@ -250,6 +251,20 @@ def mark_flag_seen(d: StaffStep, value: str) -> None:
         if told:
             d.do(MarkSeen(told, until))
         d.say(sm.SeenNoted((card.name,)), *about(card.client_id))
+
+
+def into_cohort(*, yes: bool) -> Handler:
+    """The buttons under the question whether a client may be counted in a cohort: "17:3" is client 17 in cohort 3."""
+
+    def act(d: StaffStep, value: str) -> None:
+        number, _, cohort = value.partition(":")
+        card = _of(d, number)
+        if card is not None and cohort.isdecimal() and len(cohort) < 19:
+            d.do(AnswerCohort(card.client_id, int(cohort), yes))
+        elif card is not None:
+            d.say(KeptAsItWas())
+
+    return act
 
 
 # --- writing ----------------------------------------------------------------------------------------------------

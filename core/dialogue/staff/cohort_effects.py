@@ -12,7 +12,8 @@ from core.care import Slot
 class StartCohort:
     """Create a cohort and show it with its joining link (organiser.messages.CohortMade, JoinLink).
 
-    coach_id: the coach of newcomers, if the organiser is not a coach; None for nobody.
+    most: people whom one link lets in.  coach_id: the coach of newcomers, if the organiser is not a coach; None for
+    nobody.
     """
 
     name: str
@@ -20,6 +21,7 @@ class StartCohort:
     weeks: int
     slot: Slot
     counts: str
+    most: int
     coach_id: int | None = None
 
 

@@ -8,15 +8,16 @@ from datetime import date
 
 @dataclass(frozen=True, slots=True)
 class PlanningCohort:
-    """A new cohort, as far as it is known. question: the open one. starts None, weeks 0, at "": not yet known."""
+    """A new cohort, as far as it is known. question: the open one. starts None, weeks 0, at "", most 0: unknown."""
 
-    question: str  # "name", "start", "weeks", "time", "counts", "coach"
+    question: str  # "name", "start", "weeks", "time", "counts", "most", "coach"
     name: str = ""
     starts: date | None = None
     weeks: int = 0
     weekday: int = 0
     at: str = ""  # wall time, ISO
     counts: str = ""
+    most: int = 0  # people whom one link lets in
 
 
 @dataclass(frozen=True, slots=True)

@@ -157,6 +157,8 @@ BUTTONS = (
     _of_a_client("done", caseload.done, 2),
     _of_a_client("past", caseload.history, NEVER),
     _of_a_client("saw", caseload.mark_flag_seen, NEVER),
+    _of_a_client("coyes", caseload.into_cohort(yes=True), NEVER),
+    _of_a_client("cono", caseload.into_cohort(yes=False), NEVER),
     _of_a_client("write", caseload.write_to, NEVER, rows.card_or_caseload),
     _of_a_client("pick", caseload.pick, 1),
     _of_a_client("page", caseload.page_pressed, NEVER, rows.page),

@@ -50,6 +50,16 @@ class ChangePlan:
 
 
 @dataclass(frozen=True, slots=True)
+class AnswerCohort:
+    """Whether a client of this caseload, who has joined somebody's cohort, may be counted there. The reply names the
+    cohort, so it comes with the effect (organiser.messages.CountsInCohort, MemberRemoved)."""
+
+    client_id: int
+    cohort_id: int
+    yes: bool
+
+
+@dataclass(frozen=True, slots=True)
 class SaveNote:
     client_id: int
     text: str
@@ -145,6 +155,7 @@ StaffEffect = (
     | Revoke
     | WriteTo
     | ChangePlan
+    | AnswerCohort
     | SaveNote
     | MarkSeen
     | ToldInDigest

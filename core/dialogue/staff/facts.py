@@ -61,12 +61,14 @@ class TemplateFact:
 
 @dataclass(frozen=True, slots=True)
 class MemberFact:
-    """A cohort member as an organiser may see them: a name and whether they take part, never a reading."""
+    """A cohort member as an organiser may see them: a name and whether they take part, never a reading. waits: their
+    coach was asked and has not answered."""
 
     client_id: int
     name: str
     joined: date
     left: date | None = None
+    waits: bool = False
 
 
 @dataclass(frozen=True, slots=True)

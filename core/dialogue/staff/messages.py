@@ -153,6 +153,7 @@ class CardSaid:
     lines: tuple[CardLine, ...]
     flags: tuple[FlagFact, ...]
     note: str
+    medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
 
 
@@ -203,6 +204,7 @@ class PlanSaid:
     plan: Plan
     slot: Slot | None
     cautions: tuple[str, ...]
+    medicines: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -81,4 +81,5 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         lines=(),
         flags=card.flags,
         note=card.note,
+        medicines=tuple(sorted(card.profile.medicines)),
     )

@@ -40,7 +40,8 @@ def plan(d: StaffStep, value: str) -> None:
 
 def say_plan(d: StaffStep, card: CardFact) -> None:
     cautions = tuple(sorted(c.value for c in card.profile.cautions))
-    d.say(sm.PlanSaid(card.name, card.plan, card.slot, cautions), *_choices(card))
+    medicines = tuple(sorted(card.profile.medicines))
+    d.say(sm.PlanSaid(card.name, card.plan, card.slot, cautions, medicines), *_choices(card))
 
 
 def _choices(card: CardFact) -> Rows:
@@ -260,7 +261,9 @@ def cautions(d: StaffStep, value: str) -> None:
         if chosen != held:
             d.do(ChangePlan(card.client_id, "cautions", cautions=frozenset(chosen)))
         d.say(sm.PlanChosen(card.name, "cautions"))
-        profile = replace(card.profile, cautions=frozenset(Caution(c) for c in chosen))
+        slowed = Caution.RATE_LIMITING_MEDICINE.value in chosen
+        medicines = card.profile.medicines if slowed else frozenset()
+        profile = replace(card.profile, cautions=frozenset(Caution(c) for c in chosen), medicines=medicines)
         say_plan(d, replace(card, profile=profile))
         return
     _say_cautions(d, card, chosen)

@@ -53,20 +53,22 @@ ENGLISH = Reader("en")
 
 def to_organisers() -> Iterator[object]:
     yield from (om.AskCohortName(True), om.AskCohortName(), om.AskCohortStart("Spring"), om.AskCohortWeeks())
-    yield from (om.AskCohortTime(0), om.AskCohortCounts(), om.AskCohortCoach(), om.AskOrganiser())
-    yield from (om.CohortUnclear(q) for q in ("name", "start", "weeks", "time", "counts", "coach"))
+    yield from (om.AskCohortTime(0), om.AskCohortCounts(), om.AskCohortMost(), om.AskCohortCoach(), om.AskOrganiser())
+    yield from (om.CohortUnclear(q) for q in ("name", "start", "weeks", "time", "counts", "most", "coach"))
     for counts in Counted:
         yield om.CohortMade("Spring", FIRST, LAST, 6, 0, time(18), counts.value)
         yield om.CohortSaid(LINE, 6, 0, time(18), counts.value, 10, 1, True, WEEKS, 11)
         yield om.CohortSaid(LINE, 6, 0, time(18), counts.value, 10, 1, True, (*WEEKS[:3], HIDDEN), 11)
         yield om.CohortSaid(LINE, 6, 0, time(18), counts.value, 10, 1, True, (replace(WEEKS[3], total=None),), 11)
     yield om.CohortSaid(replace(LINE, stage="coming"), 6, 0, time(18), "sessions", 0, 0, False)
-    yield from (om.JoinLink("Spring", "https://t.me/it?start=x", LAST, new) for new in (True, False))
+    yield from (om.JoinLink("Spring", "https://t.me/it?start=x", LAST, new, 30) for new in (True, False))
+    yield from (om.SomebodyJoined("Spring", "Ada", 5, coach) for coach in ("", "Rowan"))
+    yield from (om.CoachSaidNo("Spring", "Ada"), om.CountsInCohort("Spring", "Ada"))
     yield from (om.JoiningOver("Spring", FIRST), om.JoinLinksRevoked("Spring"), om.NamedAsCoach("Spring", "Olga"))
     yield messages_to_coach.ClientInCohort("Ada", "Spring", "Olga")
     yield om.CohortList(tuple(replace(LINE, stage=s) for s in ("coming", "running", "over", "called_off")))
     yield from (om.CohortNotYours(), om.CohortPeople("Spring", (), 0, 1))
-    yield om.CohortPeople("Spring", (("Ada", FIRST, None), ("Ben", FIRST, LAST)), 1, 3)
+    yield om.CohortPeople("Spring", (("Ada", FIRST, None), ("Ben", FIRST, LAST)), 1, 3, ("Ada",))
     yield from (om.RemoveSure("Spring", "Ada"), om.MemberRemoved("Spring", "Ada"), om.CohortCalledOff("Spring"))
     yield from (om.EndCohortSure("Spring", begun) for begun in (True, False))
     yield from (om.GroupLink("Spring", "https://t.me/it?startgroup=x", LAST), om.GroupIsTied("Spring"))
@@ -80,6 +82,7 @@ def to_members() -> Iterator[object]:
     yield from (cm.CohortForClients("Spring", "Olga"), cm.CohortAsks("activity_minutes"), cm.AlreadyInCohort("Spring"))
     yield from (cm.MyCohorts(()), cm.MyCohorts((("Spring", FIRST, LAST),)), cm.LeaveCohortSure("Spring"))
     yield from (cm.LeftCohort("Spring"), cm.TakenOutOfCohort("Spring", "Olga"), cm.CohortOff("Spring"))
+    yield cm.NotInCohort("Spring")
     yield from (cm.CohortOver("Spring", *n) for n in ((5, 7), (1, 1), (0, 3), (0, 0)))
     yield from (cm.NumberInGroup(), cm.NumberInGroupOfStaff())
 
@@ -137,6 +140,7 @@ def test_every_label_of_cohorts_is_short(language: str) -> None:
         assert 0 < len(labels.label(v, Choice(key, "x"))) <= 40
     assert labels.label(voice(ENGLISH), Choice("in_weeks", "x", "6")) == "6 weeks"
     assert labels.label(voice(ENGLISH), Choice("on_day", "x", "2026-04-06")) == "Monday, 6 April"
+    assert labels.label(voice(ENGLISH), Choice("up_to", "x", "30")) == "Up to 30"
     assert labels.label(voice(ENGLISH), Choice("take_out", "x", "Ada")) == "Take out: Ada"
 
 
@@ -149,7 +153,7 @@ def test_every_button_of_cohorts_has_a_label() -> None:
 
     modules = ("organiser/cohorts", "client/cohort_membership", "engines/group", "staff/settings")
     files = [Path(core.dialogue.__path__[0]) / f"{module}.py" for module in modules]
-    files.append(Path(bot.__path__[0]) / "turns" / "cohorts.py")
+    files += [Path(bot.__path__[0]) / "turns" / f"{module}.py" for module in ("cohorts", "apply_effects")]
     found = set(re.findall(r'Choice\(\s*"([a-z_:]+)"', "\n".join(p.read_text() for p in files)))
     assert len(found) > 15
     assert sorted(key for key in found if not labels.known(key)) == []

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import time, timedelta
 from decimal import Decimal
 from typing import Any
 
@@ -21,6 +21,7 @@ from bot.store import (
     clients,
     coach_thread,
     codec,
+    cohorts,
     conversations,
     flags,
     inbox,
@@ -34,13 +35,13 @@ from bot.store.inbox import NewEvent
 from bot.store.invitations import InvitationKind
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
+from bot.store.schema import cohort_members, goals, notes, outbox, slots
 from bot.store.schema import flags as flags_table
-from bot.store.schema import goals, notes, outbox, slots
 from bot.store.schema import inbox as inbox_table
 from bot.store.schema import readings as readings_table
 from bot.store.schema import words as words_table
 from bot.turns import turn
-from core.care import Status
+from core.care import Slot, Status
 from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Text
@@ -56,6 +57,7 @@ from core.dialogue.staff.states import (
     WritingTo,
 )
 from core.reading import Reading
+from core.watching.cohort import Counted, Terms
 from core.watching.flags import Code, flag
 from tests.bot.office import steps
 from tests.bot.practice import NOW, add_client, add_coach, key_of
@@ -120,6 +122,12 @@ def practice(conn: Connection) -> Practice:
         if first != coach:
             staff_store.hand_over(conn, one, first, coach)
         found.append(Subject(subject.name, subject.chat, subject.weight, subject.may, number))
+    terms = Terms(NOW.date(), 4, Slot(0, time(18), "UTC"), Counted.MINUTES)  # cohort 1: their coaches were asked
+    asked = cohorts.add(
+        conn, NOW, organiser_id=None, coach_id=None, name="Asked", terms=terms, language="en", next_at=None
+    )
+    for subject in found:
+        cohorts.join(conn, asked, subject.id, NOW, agreed=False)
     removed = add_client(conn, rowan, DORA, "Dora", status=Status.LEFT.value, left_at=NOW)
 
     def token(kind: InvitationKind, at: Any = NOW) -> str:
@@ -143,6 +151,7 @@ OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
+    "coyes": ":1", "cono": ":1",
 }  # fmt: skip
 
 
@@ -186,7 +195,7 @@ def ways() -> Iterator[tuple[str, Act]]:
 def about(conn: Connection, subject: Subject) -> list[Any]:
     """Everything stored about a client, and everything queued for them."""
     held: list[Any] = list(conn.execute(select(clients_table).where(clients_table.c.id == subject.id)))
-    for table in (flags_table, notes, words_table, readings_table, goals, slots):
+    for table in (flags_table, notes, words_table, readings_table, goals, slots, cohort_members):
         held += conn.execute(select(table).where(table.c.client_id == subject.id))
     held += conn.execute(select(outbox.c.message).where(outbox.c.chat_id == subject.chat))
     held += conn.execute(select(inbox_table.c.key).where(inbox_table.c.chat_id == subject.chat))

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import csv
 import io
+from collections.abc import Callable
 from datetime import UTC, datetime, time, timedelta
 from typing import Any
 
 import pytest
-from sqlalchemy import select, update
+from sqlalchemy import Connection, select, text, update
 
 from bot.rendering.closing_csv import COLUMNS, closing_csv
 from bot.store import cohorts as store
@@ -17,11 +18,10 @@ from bot.store import schema as t
 from bot.store.database import Database
 from bot.turns import cohorts
 from core.care import Plan
-from core.dialogue.client import messages_to_coach
 from core.dialogue.client.messages import HasLeft, JoinedCohort, Welcome
-from core.dialogue.client.messages_to_coach import ClientEnrolled
+from core.dialogue.client.messages_to_coach import ClientEnrolled, ClientInCohort
 from core.dialogue.group import messages as cm
-from core.dialogue.kit.messages import NotForThisRole, OldButton, Stranger
+from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, OldButton, Stranger
 from core.dialogue.organiser import messages as om
 from core.dialogue.staff.messages import LinkPicture
 from core.watching.cohort import CohortWeek, Counted, Paired, Sum, TooFew
@@ -53,7 +53,7 @@ def field(database: Database) -> Field:
 
 def set_up(field: Field, chat: int, *more: str) -> list[Any]:
     field.commands("cohort", "Spring", chat=chat)
-    for data in ("costart:2026-04-06", "coweeks:4", "cotime:18:00", "cocounts:activity_minutes", *more):
+    for data in ("costart:2026-04-06", "coweeks:4", "cotime:18:00", "cocounts:activity_minutes", "comost:30", *more):
         said = field.presses(data, chat)
     return said
 
@@ -110,19 +110,99 @@ def test_a_stranger_is_not_let_in_where_nobody_would_look_after_them(field: Fiel
     assert field.members_of(cohort) == []
 
 
-def test_a_client_of_another_coach_joins_keeps_their_coach_who_is_told(field: Field) -> None:
+def of_sam(field: Field, name: str = "Ben", chat: int = BEN) -> tuple[int, int]:
+    """A client of Sam's who opens the link of Olga's cohort; the client and the cohort."""
     sam = field.database.write_now(add_coach, SAM, "Sam")
-    ben = field.member(BEN, "Ben", sam, plan=Plan(measures=("waist",)))
+    client = field.member(chat, name, sam, plan=Plan(measures=("waist",)))
     cohort = field.spring(coach=field.rowan)
-    said = field.commands("start", field.link(cohort), chat=BEN)
-    assert said == [JoinedCohort("Spring", MONDAY), cm.CohortAsks("activity_minutes")]
-    assert told(field, SAM, messages_to_coach.ClientInCohort) == messages_to_coach.ClientInCohort(
-        "Ben", "Spring", "Olga"
-    )
+    field.commands("start", field.link(cohort), chat=chat)
+    return client, cohort
+
+
+def test_a_client_of_another_coach_joins_and_keeps_their_coach_who_is_asked(field: Field) -> None:
+    ben, cohort = of_sam(field)
+    assert told(field, BEN, JoinedCohort) == JoinedCohort("Spring", MONDAY)
+    assert told(field, BEN, cm.CohortAsks) == cm.CohortAsks("activity_minutes")
+    assert told(field, SAM, ClientInCohort) == ClientInCohort("Ben", "Spring", "Olga")
+    assert field.buttons(SAM) == [f"coyes:{ben}:{cohort}", f"cono:{ben}:{cohort}"]
     row = field.database.read_now(row_of, ben)
-    assert row.coach_id == sam
+    assert row.coach_id != field.rowan
     assert "activity_minutes" in row.plan and "waist" in row.plan
     assert field.commands("start", field.link(cohort), chat=BEN) == [cm.AlreadyInCohort("Spring")]
+
+
+def test_the_organiser_hears_of_everybody_who_joins_and_can_take_them_out(field: Field) -> None:
+    ben, cohort = of_sam(field)
+    assert told(field, OLGA, om.SomebodyJoined) == om.SomebodyJoined("Spring", "Ben", 1, "Sam")
+    assert field.buttons(OLGA) == [f"coout:{cohort}:{ben}", f"cohort:{cohort}"]
+    (page,) = field.presses(f"copeople:{cohort}:0", OLGA)
+    assert page.waiting == ("Ben",)
+
+
+def test_nothing_counts_until_the_coach_says_yes(field: Field) -> None:
+    ben, cohort = of_sam(field)
+    others = [field.member(1000 + n, f"Member {n}") for n in range(5)]
+    field.join(cohort, *others)
+    c = field.database.read_now(store.one_of_mine, field.olga, cohort)
+    assert len(field.database.read_now(store.participants, c)) == 5
+    field.now = NOW + WEEK
+    assert field.presses(f"coyes:{ben}:{cohort}", SAM) == [om.CountsInCohort("Spring", "Ben")]
+    (found,) = [p for p in field.database.read_now(store.participants, c) if p.client_id == ben]
+    assert found.joined == field.now.date()
+    assert field.presses(f"cono:{ben}:{cohort}", SAM) == [KeptAsItWas()]  # it is answered once
+    assert (ben, True) in field.members_of(cohort)
+
+
+def test_a_coach_who_says_no_keeps_them_out_and_everybody_hears_it_kindly(field: Field) -> None:
+    ben, cohort = of_sam(field)
+    assert field.presses(f"cono:{ben}:{cohort}", SAM) == [om.MemberRemoved("Spring", "Ben")]
+    assert field.members_of(cohort) == [(ben, False)]
+    assert queued(field.database, BEN)[-1] == cm.NotInCohort("Spring")
+    assert told(field, OLGA, om.CoachSaidNo) == om.CoachSaidNo("Spring", "Ben")
+    assert field.presses(f"coyes:{ben}:{cohort}", SAM) == [KeptAsItWas()]
+
+
+@pytest.mark.parametrize("chat", [ROWAN, OLGA, BEN])
+def test_nobody_but_their_coach_answers_for_a_client(field: Field, chat: int) -> None:
+    ben, cohort = of_sam(field)
+    field.presses(f"coyes:{ben}:{cohort}", chat)
+    assert field.database.read_now(store.waits, cohort, ben)
+
+
+def test_a_newcomer_s_coach_is_asked_after_they_agreed(field: Field) -> None:
+    cohort = field.spring(coach=field.rowan)
+    field.commands("start", field.link(cohort), chat=ADA)
+    assert queued(field.database, ROWAN) == []
+    field.presses("consent:yes", ADA)
+    assert told(field, ROWAN, ClientInCohort).cohort == "Spring"
+    (client,) = rows(field.database, t.clients)
+    assert field.database.read_now(store.waits, cohort, client.id)
+    assert told(field, OLGA, om.SomebodyJoined).coach == "Rowan"
+
+
+def test_a_coach_who_runs_the_cohort_is_not_asked_about_their_own_clients(field: Field) -> None:
+    ada = field.member(ADA, "Ada")
+    said = set_up(field, ROWAN)
+    field.commands("start", said[1].link.partition("=")[2], chat=ADA)
+    (row,) = rows(field.database, t.cohort_members)
+    assert (row.client_id, row.agreed_at) == (ada, NOW)
+    assert told(field, ROWAN, om.SomebodyJoined) == om.SomebodyJoined("Spring", "Ada", 1, "")
+
+
+def test_a_link_lets_in_no_more_people_than_was_said(field: Field) -> None:
+    field.commands("cohort", "Spring", chat=OLGA)
+    for data in ("costart:2026-04-06", "coweeks:4", "cotime:18:00", "cocounts:activity_minutes"):
+        field.presses(data, OLGA)
+    assert field.says("3", OLGA) == [om.CohortUnclear("most")]
+    field.says("5", OLGA)
+    said = field.presses("cocoach:none", OLGA)
+    assert said[1].most == 5
+    token = said[1].link.partition("=")[2]
+    for n in range(5):
+        field.member(1000 + n, f"Member {n}")
+        assert isinstance(field.commands("start", token, chat=1000 + n)[0], JoinedCohort)
+    field.member(BEN, "Ben")
+    assert field.commands("start", token, chat=BEN) == [Stranger()]
 
 
 def test_a_link_runs_out_with_half_time_and_can_be_taken_back(field: Field) -> None:
@@ -275,6 +355,25 @@ def test_of_two_groups_with_six_in_common_and_one_more_only_one_is_told_for_good
     assert [w.total for w in told_weeks[first]] == [None, 615, 615, 615, 615]
     assert [w.total for w in told_weeks[second]] == [None, None, None, 615, 615]  # the same people: the same figure
     assert [w.asked for w in told_weeks[second]] == [None, None, None, 6, 6]
+
+
+def test_two_workers_never_tell_at_once(field: Field, open_database: Callable[[], Database]) -> None:
+    if field.database.is_sqlite:
+        pytest.skip("SQLite has one writer")
+    cohort, _ = full(field)
+    other = open_database()
+
+    def is_free() -> bool:
+        wanted = text("SELECT pg_try_advisory_xact_lock(:what)")
+        return bool(other.write_now(lambda conn: conn.execute(wanted, {"what": store.TELLING}).scalar()))
+
+    def telling(conn: Connection) -> bool:
+        store.told_beside(conn, cohort, ())
+        return is_free()
+
+    assert is_free()
+    assert not field.database.write_now(telling)
+    assert is_free()
 
 
 def test_who_is_erased_stays_in_the_record_under_a_name_nobody_can_find_again(field: Field) -> None:

@@ -32,6 +32,13 @@ from tests.builders import ADA, MONDAY, find_zones
 
 SPOKEN = (*LANGUAGES, "xx")
 PHRASES = (
+    "they put me on bisoprolol",
+    "not pregnant, but I fell last week",
+    "we moved to Lisbon",
+    "I am 172 cm tall and born in 1956",
+    "my family is from pakistan",
+    "estoy embarazada",
+    "ich habe herzinsuffizienz",
     "7",
     "82.4",
     "82,4 kg",
@@ -150,6 +157,9 @@ VERBS = (
     "early",
     "set",
     "consent",
+    "me",
+    "note",
+    "fact",
     "e",
     "zzz",
     "",
@@ -190,6 +200,11 @@ VALUES = (
     "walk",
     "now",
     "slot",
+    "falls",
+    "bisoprolol",
+    "off",
+    "about_me",
+    "birth_year",
     "sex:female",
     "cautions:done",
     "zone:skip",
@@ -219,6 +234,13 @@ SETTINGS = (
     "early_reason",
     "progress",
     "numbers",
+    "fact",
+    "birth_year",
+    "sex",
+    "stature",
+    "background",
+    "cautions",
+    "medicines",
     "nonsense",
 )
 ASKABLE = tuple(CHECK_IN_ORDER)
@@ -314,7 +336,7 @@ def asking(r: Random, now: datetime, depth: int = 0) -> s.Asking | None:
             s.Counting(measure, r.choice((0, 15, 30, 60)), now - timedelta(seconds=r.randrange(100))),
             s.StopwatchDone(measure, Decimal("9.4")),
             s.Repeating(r.choice(("blood_pressure", "resting_heart_rate")), "1:x"),
-            s.Setting(r.choice(SETTINGS), r.choice(("", "3", "weight", "weight=78")), back),
+            s.Setting(r.choice(SETTINGS), r.choice(("", "3", "weight", "weight=78", "caution|falls|so")), back),
         )
     )
 

@@ -13,6 +13,7 @@ import pytest
 from bot.rendering.phrases.labels import labeller
 from core.care import Plan, Status
 from core.dialogue.client import messages as m
+from core.dialogue.client.about_me import FACTS
 from core.dialogue.client.answers import OLD_ANSWER
 from core.dialogue.client.buttons import BUTTONS, Lasts
 from core.dialogue.client.facts import InvitationFact, Membership
@@ -65,10 +66,14 @@ def openings() -> Iterator[Chat]:
         "82",
         "leave this programme for good",
         "can Rowan ring me",
+        "they put me on bisoprolol",
+        "I think I might be pregnant",
     ):
         yield Chat(EVERYTHING).says(text)
         yield Chat(EVERYTHING).due().says(text)
     yield Chat(EVERYTHING).says("can Rowan ring me")
+    for fact in FACTS:
+        yield Chat(EVERYTHING).says("they put me on bisoprolol").presses(f"set:{fact}")
     yield Chat(EVERYTHING).says("I have chest pain now").wakes_up("how_now")
     early = checked_in(Chat(ADA)).later(days=2).says("81 kg")
     yield copied_with_effects(early)

@@ -11,8 +11,8 @@ from core.client import Caution, Profile
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import HealthChanged
-from core.dialogue.client.states import AlarmAsked, Awaiting, Setting, State
-from core.dialogue.kit.messages import OldButton, WhichPlace
+from core.dialogue.client.states import AlarmAsked, Awaiting, Gate, Setting, State
+from core.dialogue.kit.messages import OldButton
 from tests.builders import ADA, MONDAY, Chat
 
 PREGNANT = replace(ADA, profile=replace(ADA.profile, cautions=frozenset({Caution.PREGNANCY})))
@@ -81,6 +81,19 @@ def test_the_button_takes_everything_back() -> None:
     assert news(chat)[0].over == ("pregnancy",)
 
 
+def test_undo_right_after_a_fact_takes_the_fact_back() -> None:
+    chat = Chat().says("I am pregnant").later(minutes=2).commands("undo")
+    assert chat.facts.profile == ADA.profile
+    assert chat.kinds == ["HealthUndone"]
+
+
+def test_undo_after_a_later_reading_takes_the_reading_back() -> None:
+    chat = Chat(state=State(asking=Awaiting("resting_heart_rate"), day=MONDAY.date()))
+    chat.says("they put me on bisoprolol").later(minutes=2).says("66").later(minutes=1).commands("undo")
+    assert chat.facts.profile.medicines == {"bisoprolol"}
+    assert chat.readings("resting_heart_rate") == []
+
+
 def test_the_button_of_an_older_fact_takes_nothing_back() -> None:
     chat = Chat().says("I am pregnant")
     mark = chat.state.facts_noted.mark
@@ -140,6 +153,12 @@ def test_a_danger_sign_in_the_same_sentence_wins() -> None:
     assert not any(isinstance(x, m.HealthNoted) for x in chat.said)
 
 
+def test_beside_a_milder_sign_a_fact_is_noted_after_the_advice() -> None:
+    chat = Chat().says("my heart keeps racing so they put me on bisoprolol")
+    assert isinstance(chat.said[0], m.SameDay)
+    assert noted(chat).taken == ("bisoprolol",)
+
+
 def test_no_question_about_health_covers_the_question_about_a_sign() -> None:
     chat = Chat(state=State(asking=AlarmAsked("chest_pain", "emergency")))
     chat.says("my family is from pakistan")
@@ -154,9 +173,33 @@ def test_a_move_changes_the_clock_and_can_be_undone() -> None:
     assert chat.facts.slot.zone_name == "Europe/London"
 
 
+def test_where_somebody_lives_is_asked_back_since_it_may_be_no_place() -> None:
+    chat = Chat().says("I am living in Lisbon now")
+    assert chat.facts.slot.zone_name == "Europe/London"
+    assert (chat.kinds, chat.choices) == (["WhichPlace"], ["zone:Europe/Lisbon"])
+    chat.says("Lisbon")
+    assert chat.facts.slot.zone_name == "Europe/Lisbon"
+
+
+@pytest.mark.parametrize("how", ["command", "question"])
+def test_words_for_the_coach_are_passed_on_and_noted(how: str) -> None:
+    chat = Chat()
+    if how == "command":
+        chat.commands("coach", "I am pregnant, can we talk?")
+    else:
+        chat.presses("word").says("I am pregnant, can we talk?")
+    assert chat.did(e.PassOn)[0].text == "I am pregnant, can we talk?"
+    assert chat.facts.profile.cautions == {Caution.PREGNANCY}
+
+
+def test_an_edited_message_is_read_again() -> None:
+    chat = Chat().says("I am pregnant").edits("I am not pregnant")
+    assert chat.facts.profile.cautions == frozenset()
+
+
 def test_a_move_to_an_unknown_place_asks_for_the_city() -> None:
     chat = Chat().says("I have relocated to Atlantis")
-    assert any(isinstance(x, m.AskZone | WhichPlace) for x in chat.said)
+    assert chat.kinds == ["AskZone"]
     assert chat.state.asking == Setting("zone", "", None)
 
 
@@ -167,6 +210,20 @@ def test_height_birth_year_sex_and_units_are_facts_too() -> None:
     assert chat.facts.profile.sex == "female"
     chat.says("I would prefer stones and pounds")
     assert chat.facts.units.mass == "st"
+
+
+def test_the_no_of_a_denial_answers_no_open_question() -> None:
+    chat = Chat(state=State(asking=Gate()))
+    chat.says("no diabetes, but I fell last week")
+    assert chat.facts.profile.cautions == {Caution.FALLS}
+    assert chat.state.asking == Gate()
+
+
+def test_a_yes_with_a_fact_is_both() -> None:
+    chat = Chat(state=State(asking=Gate()))
+    chat.says("yes, and they put me on bisoprolol")
+    assert chat.facts.profile.medicines == {"bisoprolol"}
+    assert chat.state.asking == Gate(signs=True)
 
 
 def test_a_birth_year_of_a_child_is_not_noted() -> None:

@@ -60,7 +60,7 @@ def rowan(*cohorts: CohortFact) -> Office:
 # --- setting one up ---------------------------------------------------------------------------------------------
 
 
-def test_a_coach_starts_a_cohort_with_a_name_and_four_buttons() -> None:
+def test_a_coach_starts_a_cohort_with_a_name_and_five_buttons() -> None:
     office = rowan()
     assert office.commands("cohort").heard(om.AskCohortName).first
     assert office.says("Spring steps").heard(om.AskCohortStart).name == "Spring steps"
@@ -68,10 +68,12 @@ def test_a_coach_starts_a_cohort_with_a_name_and_four_buttons() -> None:
     office.presses("costart:2026-04-06").heard(om.AskCohortWeeks)
     assert office.presses("coweeks:6").heard(om.AskCohortTime).weekday == 0
     office.presses("cotime:18:00").heard(om.AskCohortCounts)
-    made = office.presses("cocounts:activity_minutes").heard(om.CohortMade)
+    office.presses("cocounts:activity_minutes").heard(om.AskCohortMost)
+    assert office.choices[:5] == ["comost:10", "comost:20", "comost:30", "comost:50", "comost:100"]
+    made = office.presses("comost:30").heard(om.CohortMade)
     assert (made.first, made.last) == (date(2026, 4, 6), date(2026, 5, 18))
     assert office.did(fx.StartCohort) == [
-        fx.StartCohort("Spring steps", date(2026, 4, 6), 6, SLOT, "activity_minutes", 7)
+        fx.StartCohort("Spring steps", date(2026, 4, 6), 6, SLOT, "activity_minutes", 30, 7)
     ]
     assert office.state.asking is None
 
@@ -80,9 +82,9 @@ def test_every_answer_can_be_typed_as_well() -> None:
     office = rowan().commands("cohort", "Spring steps").says("20 April").says("eight weeks").says("Tuesday 7:30")
     labels = {"counts:sessions": "Exercise sessions"}
     office.facts = replace(office.facts, label=lambda key, argument: labels.get(key, key))
-    office.says("exercise sessions")
+    office.says("exercise sessions").says("45")
     assert office.did(fx.StartCohort) == [
-        fx.StartCohort("Spring steps", date(2026, 4, 20), 8, Slot(1, time(7, 30), "Europe/London"), "sessions", 7)
+        fx.StartCohort("Spring steps", date(2026, 4, 20), 8, Slot(1, time(7, 30), "Europe/London"), "sessions", 45, 7)
     ]
 
 
@@ -90,7 +92,7 @@ def test_an_organiser_who_is_no_coach_names_who_looks_after_newcomers_or_nobody(
     office = (
         olga().commands("cohort", "Steps").presses("costart:2026-04-06").presses("coweeks:4").presses("cotime:08:00")
     )
-    office.presses("cocounts:check_ins").heard(om.AskCohortCoach)
+    office.presses("cocounts:check_ins").presses("comost:20").heard(om.AskCohortCoach)
     assert office.did(fx.StartCohort) == []
     undecided = office.state
     (made,) = office.presses("cocoach:0").did(fx.StartCohort)
@@ -104,7 +106,7 @@ def test_where_there_is_no_coach_at_all_nobody_is_asked_for_one() -> None:
     office = olga()
     office.others = ()
     office.commands("cohort", "Steps").presses("costart:2026-04-06").presses("coweeks:4").presses("cotime:08:00")
-    (made,) = office.presses("cocounts:check_ins").did(fx.StartCohort)
+    (made,) = office.presses("cocounts:check_ins").presses("comost:20").did(fx.StartCohort)
     assert made.coach_id is None
 
 
@@ -113,7 +115,8 @@ def test_where_there_is_no_coach_at_all_nobody_is_asked_for_one() -> None:
     [
         ("start", "yesterday"), ("start", "1 March 2020"), ("start", "1 March 2029"), ("start", "soon"),
         ("weeks", "3"), ("weeks", "13"), ("weeks", "a few"), ("weeks", "4 or 5"),
-        ("time", "whenever"), ("counts", "kilos"), ("coach", "Nobody I know"),
+        ("time", "whenever"), ("counts", "kilos"), ("most", "4"), ("most", "501"), ("most", "plenty"),
+        ("coach", "Nobody I know"),
     ],
 )  # fmt: skip
 def test_an_answer_that_is_not_understood_is_asked_again_and_nothing_is_made(question: str, typed: str) -> None:
@@ -127,10 +130,19 @@ def test_an_answer_that_is_not_understood_is_asked_again_and_nothing_is_made(que
     assert office.did(fx.StartCohort) == []
 
 
-@pytest.mark.parametrize("data", ["costart:2026-99-99", "coweeks:99", "cotime:03:33", "cocounts:weight", "cocoach:77"])
+@pytest.mark.parametrize(
+    "data", ["costart:2026-99-99", "coweeks:99", "cotime:03:33", "cocounts:weight", "comost:1", "cocoach:77"]
+)
 def test_a_button_nobody_made_starts_nothing(data: str) -> None:
     office = olga()
-    question = {"costart": "start", "coweeks": "weeks", "cotime": "time", "cocounts": "counts", "cocoach": "coach"}
+    question = {
+        "costart": "start",
+        "coweeks": "weeks",
+        "cotime": "time",
+        "cocounts": "counts",
+        "comost": "most",
+        "cocoach": "coach",
+    }
     asking = PlanningCohort(question[data.partition(":")[0]], "Steps", date(2026, 4, 6), 6, 0, "18:00", "sessions")
     office.state = replace(office.state, asking=asking)
     office.presses(data).heard(om.CohortUnclear)

@@ -146,9 +146,9 @@ def test_only_what_is_counted_is_added_up() -> None:
 
 def test_attendance_counts_who_was_asked_and_who_kept_it() -> None:
     day = TERMS.check_in(2)
-    people = [person(n, check_ins=((day, n < 4),)) for n in range(6)]
+    people = [person(n, check_ins=((day, n < 5),)) for n in range(6)]
     terms = Terms(MONDAY, 6, TERMS.slot, Counted.CHECK_INS)
-    assert week_of(people, 2, terms) == CohortWeek(2, 6, 4, 6, 4)
+    assert week_of(people, 2, terms) == CohortWeek(2, 6, 5, 6, 5)
     assert week_of(people[:4], 2, terms) == CohortWeek(2, None, None, None, None)
 
 
@@ -156,6 +156,7 @@ def test_attendance_counts_who_was_asked_and_who_kept_it() -> None:
 def test_a_group_hears_how_many_checked_in_only_if_they_are_five(kept: int, aloud: int | None) -> None:
     people = [person(n, check_ins=((TERMS.check_in(2), n < kept),)) for n in range(6)]
     assert week_of(people, 2).kept_aloud == aloud
+    assert week_of(people, 2, Terms(MONDAY, 6, TERMS.slot, Counted.CHECK_INS)).total == aloud
 
 
 def test_of_two_groups_with_one_in_common_only_the_first_is_told() -> None:

@@ -146,7 +146,12 @@ def test_the_button_that_was_meant_is_pressed_though_others_are_called_the_same(
 def test_a_group_is_made_and_the_bot_is_brought_into_it_by_a_link() -> None:
     async def scene(stage: Stage) -> None:
         await stage.act("Rowan: /cohort", "Rowan: Steps", "Rowan: 2026-03-09", "Rowan presses 4 weeks")
-        await stage.act("Rowan presses 18:00", "Rowan presses Check-ins kept", "Rowan presses Connect a group chat")
+        await stage.act(
+            "Rowan presses 18:00",
+            "Rowan presses Check-ins kept",
+            "Rowan presses Up to 10",
+            "Rowan presses Connect a group chat",
+        )
         rowan, ada = stage.people["Rowan"].key, stage.people["Ada"].key
         await done(stage, "group", name="Walkers", **{f"member-{rowan}": "1", f"member-{ada}": "1"})
         walkers = stage.people["Walkers"]
