@@ -9,7 +9,7 @@ far away is uncertain: one question is asked. Nothing here is a diagnosis.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from functools import cache, lru_cache
@@ -35,7 +35,17 @@ from core.language.signs import (
     Sign,
 )
 
-__all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
+__all__ = [
+    "Answer",
+    "Level",
+    "Sighting",
+    "When",
+    "Who",
+    "answer_to_alarm",
+    "complaint_in_a_test",
+    "recognise",
+    "sightings",
+]
 
 BESIDE = 2  # words between a thing and what it does
 NOT_ACUTE = (  # words beside a condition one lives with
@@ -528,6 +538,21 @@ def _sighting(
     return Sighting(sign.key, level, when, who, certain)
 
 
+# A complaint during a test, where nothing more need be said: "my knee hurts".
+IN_A_TEST = Sign("new_joint_pain", Level.STOP_REST, (tuple(sorted(BODY)), (C.HURT, C.SHARP)))
+
+
+@memoized
+def complaint_in_a_test(text: str, words: Lexicon) -> Sighting | None:
+    """A pain that is told during a test, in the client's language or in English; None if there is none."""
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        r = _prepared(read(cut(plain(text), lexicon.elision), _table(lexicon), True))
+        for spans in _matches(r, IN_A_TEST):
+            if _denied(r, spans) is not True and not _of_another(r, r.sentence(spans)[0], spans):
+                return Sighting(IN_A_TEST.key, IN_A_TEST.level, When.NOW, Who.ME, certain=True)
+    return None
+
+
 # --- denied, gone -------------------------------------------------------------------------------------------------
 
 
@@ -712,8 +737,14 @@ def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
 def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:
     """Whether another person is the subject: named before the sign, and the client not named in between."""
     last = spans[-1][0]
-    before = [span for i, span in r.at.get(C.OTHERS, {}).items() if start <= i <= last]
+    others = r.at.get(C.OTHERS, {}).items()
+    before = [span for i, span in others if start <= i <= last and not _a_small_word(r.at, i, span)]
     return bool(before) and not r.anywhere(C.MINE, max(b for _, b in before), last)
+
+
+def _a_small_word(at: Mapping[C, Mapping[int, Span]], i: int, span: Span) -> bool:
+    """Whether a word for somebody else is spelled like a small word: "el" is "he" and, far more often, "the"."""
+    return span[1] - span[0] == 1 and i in at.get(C.FILLER, ())
 
 
 # --- "is it happening now?" ---------------------------------------------------------------------------------------
@@ -756,7 +787,14 @@ def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
 
 def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:
     """The answer one language hears, and how many words speak for it. A longer phrase hides shorter ones in it."""
-    every = [(key, span) for i in range(len(said.words)) for key, span in said.spans(i).items() if key is not C.FILLER]
+    starts = [said.spans(i) for i in range(len(said.words))]
+    small = {i for i, found in enumerate(starts) if C.FILLER in found}
+    every = [
+        (key, span)
+        for i, found in enumerate(starts)
+        for key, span in found.items()
+        if key is not C.FILLER and not (key is C.OTHERS and i in small and span[1] - span[0] == 1)
+    ]
     spans = [
         (key, a)
         for key, a in every
