@@ -132,7 +132,7 @@ AMISS: dict[C, str] = {
         "krankenhaus anrufen, ruft im krankenhaus, ruft den arzt, ruf den arzt, arzt rufen, kann wer anrufen, "
         "kann jemand anrufen, hab euch lieb, ich hab euch alle lieb, verzeiht mir, tut mir leid für alles, "
         "kein zurück, hat keinen sinn, hat alles keinen sinn, keinen sinn mehr, wozu noch, hab einen plan, "
-        "hab nen plan, plan steht, tabletten liegen, tabletten bereit, motor läuft, garage, schlauch am auspuff, "
+        "hab nen plan, plan steht, tabletten liegen, tabletten bereit, motor läuft, schlauch am auspuff, "
         "einschlafen und nicht, einschlafen und nie, für immer schlafen, verschwinden, will verschwinden, "
         "nie gekannt, nie erlebt, so was noch nie, sowas noch nie, am ganzen körper, der ganze körper, "
         "ganzer körper, von kopf bis fuß, alles tut weh, tut höllisch weh, tut sauweh, tut unheimlich weh, "
@@ -156,10 +156,10 @@ AMISS: dict[C, str] = {
         "schlangenbiss, gebissen, hundebiss, fast ertrunken, autounfall, angefahren, überfahren, umgefahren, "
         "niedergestochen, eingestochen, angeschossen, überfallen, gewürgt, schlägt mich, verprügelt, es brennt, "
         "rauch überall, hitzschlag, sonnenstich, unterkühl*, erfrier*, fruchtblase, fruchtwasser, "
-        "baby bewegt sich nicht, kind bewegt sich nicht, spür das baby nicht, schwanger und, eileiter*, kettensäge, "
-        "kreissäge, knopfzelle, verschluckt, adrenalin pen, adrenalinpen, autoinjektor, notfallpen, notfallset, "
-        "epipen, jext, fastjekt, hatte einen unfall, hatte nen unfall, selbstgesammelte pilze, "
-        "selbst gesammelte pilze, pilze gegessen, mit der flex, knopfbatterie"
+        "baby bewegt sich nicht, kind bewegt sich nicht, spür das baby nicht, eileiter*, kettensäge, kreissäge, "
+        "knopfzelle, verschluckt, adrenalin pen, adrenalinpen, autoinjektor, notfallpen, notfallset, epipen, jext, "
+        "fastjekt, hatte einen unfall, hatte nen unfall, selbstgesammelte pilze, selbst gesammelte pilze, "
+        "pilze gegessen, mit der flex, knopfbatterie"
     ),
     C.FALL: (
         "gefallen, gestürzt, sturz, stürz*, runtergefallen, hingefallen, abgestürzt, geflogen, hingeflogen, "
