@@ -58,9 +58,9 @@ class LinePoint:
 class TrendChart:
     """One measure over time.
 
-    points: oldest first, at least one.  baseline: where comparisons start.  error: MDC95 about the baseline, in `unit`;
-    None if unknown.  usual: a published band, if one applies to this person.  line: the trend on its first and last day
-    with its 95 % interval; None with fewer than four readings.
+    points: oldest first, at least one. baseline: where comparisons start. error: what chance can make about the
+    baseline, in `unit`; None if unknown. usual: a published band, if one applies to this person. line: the trend on
+    its first and last day with its 95 % interval; None with fewer than four readings.
     """
 
     measure: str
@@ -135,11 +135,13 @@ def trend(
     zone: tzinfo,
     unit: Unit | None = None,
     since: datetime | None = None,
+    chance: Decimal | None = None,
 ) -> TrendChart:
     """Draw one measure over time.
 
     readings: of this measure, oldest first; at least one that counts. since: start of a new programme; earlier readings
-    are not drawn, unless there are no later ones.
+    are not drawn, unless there are no later ones.  chance: what words beside it say that chance can make, in the
+    measure's unit; by default MDC95.
 
     Raises: ValueError if no reading counts.
     """
@@ -155,7 +157,7 @@ def trend(
         unit,
         tuple(Point(day_of(r, zone), convert(r.value, measure.unit, unit)) for r in counting),
         Point(day_of(start, zone), convert(start.value, measure.unit, unit)),
-        _error(measure, start, last, unit),
+        _error(measure, start, last, unit) if chance is None else convert(chance, measure.unit, unit),
         usual(measure, last, profile, unit),
         _line(measure, counting, zone, unit),
     )

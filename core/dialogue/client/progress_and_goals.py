@@ -10,6 +10,7 @@ from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import DropGoal, SetGoal
 from core.dialogue.client.facts import GoalFact
+from core.dialogue.client.readings import assessed
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
@@ -71,8 +72,10 @@ def show(d: ClientStep, measure: Measure, since: str = "") -> None:
         d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone, d.facts.profile)))
     else:
         start = _from_day(d, since) or d.facts.plan.baseline_since
+        verdict = None if since else assessed(d, measure, [r for r in readings if r.counts][-1]).verdict
+        chance = None if verdict is None else verdict.chance
         unit = d.unit(measure)
-        d.say(m.Picture(chart_data.trend(measure, readings, d.facts.profile, d.facts.zone, unit, start)))
+        d.say(m.Picture(chart_data.trend(measure, readings, d.facts.profile, d.facts.zone, unit, start, chance)))
 
 
 # --- goals ------------------------------------------------------------------------------------------------------

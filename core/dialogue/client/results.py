@@ -17,7 +17,7 @@ from core.client import Profile
 from core.dialogue.client.messages import BandSaid, VerdictSaid
 from core.judging import chart_data
 from core.judging.assess import Assessment, Derived, assess, derive_all
-from core.judging.change import BEYOND_ERROR, Change
+from core.judging.change import BEYOND_ERROR, Change, Verdict
 from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.home_bp_series import SERIES_MEAN, TooFewDays, mean_of, means, split
@@ -173,7 +173,7 @@ def _taken(measure: Measure, last: Reading, whose: ResultFacts) -> Result:
         "" if measure.error is None else measure.error.source.key,
         *_important(measure, found, whose),
         () if found.verdict is None else tuple(sorted(found.verdict.widened)),
-        _picture(measure, of_measure, whose),
+        _picture(measure, of_measure, whose, found.verdict),
         whose.plan.own_question if measure.client_words else "",
     )
 
@@ -237,7 +237,7 @@ def _compared(
 
 
 def _picture(
-    measure: Measure, of_measure: tuple[Reading, ...], whose: ResultFacts
+    measure: Measure, of_measure: tuple[Reading, ...], whose: ResultFacts, verdict: Verdict | None
 ) -> TrendChart | RatingLine | PressureWeekChart | None:
     """The newest readings; the start is drawn however long ago it was."""
     if len(of_measure) < FEWEST_POINTS:
@@ -247,5 +247,6 @@ def _picture(
     if measure.kind is MeasureKind.RATING:
         return chart_data.rating_line(measure, of_measure, whose.zone, whose.plan.own_question)
     unit = preferred_unit(measure, whose.units)
-    whole = chart_data.trend(measure, of_measure, whose.profile, whose.zone, unit, whose.plan.baseline_since)
+    chance = verdict.chance if verdict is not None and whose.to_client else None
+    whole = chart_data.trend(measure, of_measure, whose.profile, whose.zone, unit, whose.plan.baseline_since, chance)
     return replace(whole, points=whole.points[-MOST_POINTS:]) if len(whole.points) >= FEWEST_POINTS else None

@@ -174,3 +174,9 @@ def test_the_trend_is_drawn_with_its_interval_from_the_fourth_reading_on() -> No
     assert (first.day, last.day) == (date(2026, 3, 2), date(2026, 5, 25))
     assert first.low < first.value < first.high
     assert round(first.value, 3) == round(D(96) / D("2.54"), 3)  # the points lie on the line; it is in inches
+
+
+def test_the_grey_of_a_picture_is_what_the_words_beside_it_say_chance_can_make() -> None:
+    series = readings("waist", ["101.6", "99.06"])
+    assert trend(MEASURES["waist"], series, ADA, UTC, chance=Decimal("7.62")).error == Decimal("7.62")
+    assert trend(MEASURES["waist"], series, ADA, UTC, Unit.INCH, chance=Decimal("7.62")).error == 3
