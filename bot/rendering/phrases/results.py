@@ -92,8 +92,8 @@ def _moved(said: m.VerdictSaid, v: Voice) -> Html:
         return unspecific
     values = {"size": size, "date": v.day_of_year(said.since), "error": error}
     if said.difference.value < 0:
-        return v.say("That is {size} less than on {date}. Day-to-day swing is up to {error}.", **values)
-    return v.say("That is {size} more than on {date}. Day-to-day swing is up to {error}.", **values)
+        return v.say("That is {size} less than on {date}. Daily swing: up to {error}.", **values)
+    return v.say("That is {size} more than on {date}. Daily swing: up to {error}.", **values)
 
 
 def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
@@ -106,7 +106,7 @@ def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
         case "better" if confirmed and said.important:
             return v.say("Twice now: better, and enough to notice.")
         case "better" if confirmed and said.important is False:
-            return v.say("Twice now: a small change for the better.")
+            return v.say("Twice now: a bit better.")
         case "better" if confirmed:
             return v.say("Twice now: a change for the better.")
         case "better":
