@@ -34,7 +34,7 @@ CHANCE_OTHER = N_("Too close to call: this varies by up to {error}.")
 
 CONTEXT: dict[str, str] = {
     "first_reading": N_("I compare later ones with this one."),
-    "different_conditions": N_("Some things differed, so it is less sure."),
+    "different_conditions": N_("Some things differed: less sure."),
     "flat_weight_smaller_waist": N_("A waist can change when weight does not."),
     "matters_but_unsure": N_("One reading alone cannot show more."),
     "early_weeks": N_("It is early: a change takes weeks."),
