@@ -112,7 +112,7 @@ def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
         case "better":
             return v.say("It looks better. Next time will tell.")
         case "worse" if confirmed or said.strength == "twice":
-            return v.say("Twice now: worth a talk with your coach.")
+            return v.say("Twice now: please tell your coach.")
         case "worse":
             return v.say("It can pass. Next time will tell.")
         case _ if confirmed:
