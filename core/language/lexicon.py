@@ -230,8 +230,8 @@ class Lexicon:
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
     litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
     letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
-    order. questions: lines of word groups, see `core.language.questions`. sexes: what
-    people call themselves when asked for theirs.
+    order. questions: lines of word groups, see `core.language.questions`. sexes: what people call themselves when asked
+    for theirs.
     """
 
     code: str

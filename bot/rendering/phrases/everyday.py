@@ -18,7 +18,7 @@ PLAIN: dict[str, str] = {
     ),
     "who": N_(
         "I am Samehour, a computer program. {coach} is a real person and sees what you send. Nobody reads along all"
-        " day, so if it is urgent, call {number}."
+        " day. If it is urgent, call {number}."
     ),
     "how_are_you": N_("Kind of you to ask. I am a program, so my days are all alike. I hope yours is a good one."),
     "photo": N_("I cannot see pictures or hear voice messages. Words and numbers work best."),
@@ -42,7 +42,7 @@ PLAIN: dict[str, str] = {
 WHY: dict[str, str] = {
     "weight": N_("One weight says little. Over months, it shows which way things go."),
     "height": N_("Your height helps me to look at your weight and waist in a fair way."),
-    "waist": N_("The waist shows the fat around your organs. The scales cannot see that."),
+    "waist": N_("The waist shows what sits around your organs. The scales cannot see that."),
     "hip": N_("I compare your hips with your waist. The two say more than one."),
     "resting_heart_rate": N_("As people get fitter, the pulse at rest often slows down."),
     "blood_pressure": N_("High blood pressure mostly has no signs. You can only find it if you measure."),
@@ -62,7 +62,7 @@ WHY: dict[str, str] = {
     "activity_minutes": N_("Public health advice counts active minutes in a week. So I count them the same way."),
     "strength_days": N_("Public health advice is strength work on two days a week. So I count the days."),
     "sessions_done": N_("It shows how much of your plan fits into a week. If it is too much, the plan can change."),
-    "session_effort": N_("It shows how hard the training feels, so that it is neither too much nor too little."),
+    "session_effort": N_("It shows how hard the training feels. It should not be too much, and not too little."),
 }
 WHY_OTHER = N_("It shows one more side of how you are doing.")
 
@@ -191,8 +191,8 @@ def only_one(said: m.OnlyOne, v: Voice) -> str:
 @phrase(m.Doing)
 def doing(said: m.Doing, v: Voice) -> str:
     parts = [
-        _shelf(v, N_("Better, and more than day-to-day swing: {measures}."), said.better),
-        _shelf(v, N_("Changed, and more than day-to-day swing: {measures}."), said.changed),
+        _shelf(v, N_("Better, by more than chance: {measures}."), said.better),
+        _shelf(v, N_("Changed, by more than chance: {measures}."), said.changed),
         _shelf(v, N_("About the same as at the start: {measures}."), said.same),
         _shelf(v, N_("Not as good as at the start: {measures}."), said.worse),
         _shelf(v, N_("Too early to tell: {measures}."), said.early),

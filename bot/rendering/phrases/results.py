@@ -34,7 +34,7 @@ CHANCE_OTHER = N_("Too close to call: this varies by up to {error}.")
 
 CONTEXT: dict[str, str] = {
     "first_reading": N_("I compare later ones with this one."),
-    "different_conditions": N_("Some things differed, so it is less sure."),
+    "different_conditions": N_("Some things differed: less sure."),
     "flat_weight_smaller_waist": N_("A waist can change when weight does not."),
     "matters_but_unsure": N_("One reading alone cannot show more."),
     "early_weeks": N_("It is early: a change takes weeks."),
@@ -94,8 +94,8 @@ def _moved(said: m.VerdictSaid, v: Voice) -> Html:
         return unspecific
     values = {"size": size, "date": v.day_of_year(said.since), "error": error}
     if said.difference.value < 0:
-        return v.say("That is {size} less than on {date}. Day-to-day swing is up to {error}.", **values)
-    return v.say("That is {size} more than on {date}. Day-to-day swing is up to {error}.", **values)
+        return v.say("That is {size} less than on {date}. Daily swing: up to {error}.", **values)
+    return v.say("That is {size} more than on {date}. Daily swing: up to {error}.", **values)
 
 
 def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
@@ -108,13 +108,13 @@ def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
         case "better" if confirmed and said.important:
             return v.say("Twice now: better, and enough to notice.")
         case "better" if confirmed and said.important is False:
-            return v.say("Twice now: a small change for the better.")
+            return v.say("Twice now: a bit better.")
         case "better" if confirmed:
             return v.say("Twice now: a change for the better.")
         case "better":
             return v.say("It looks better. Next time will tell.")
         case "worse" if confirmed or said.strength == "twice":
-            return v.say("Twice now: worth a talk with your coach.")
+            return v.say("Twice now: please tell your coach.")
         case "worse":
             return v.say("It can pass. Next time will tell.")
         case _ if confirmed:
