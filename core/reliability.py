@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 D = Decimal
-Z95, Z99 = D("1.96"), D("2.576")  # two-sided, as the papers print them
+Z95 = D("1.96")  # two-sided, as the papers print it
 ROOT_2 = D(2).sqrt()
 
 

@@ -235,7 +235,7 @@ def tally(verdicts: Iterable[Verdict]) -> Tally:
             verdict.strength is not None,
             verdict.strength is Strength.CONFIRMED,
             verdict.firm,
-            verdict.kind is Change.WORSE and verdict.beyond_mdc99,
+            verdict.kind is Change.WORSE and verdict.large,
         )
         possible, confirmed, firm, large = (n and not b for n, b in zip(now, before, strict=True))
         found.possible += possible

@@ -180,13 +180,22 @@ def judgement(
     clients: Annotated[int, typer.Option(min=1, max=100_000, help="Simulated clients.")] = 1000,
     weeks: Annotated[int, typer.Option(min=16, max=260, help="Weeks of follow-up.")] = 52,
     seed: Annotated[int, typer.Option(help="The same seed gives the same figures.")] = 1,
+    worlds: Annotated[
+        bool, typer.Option("--worlds", help="With misreads, unequal people and correlated days, and all that is said.")
+    ] = False,
+    processes: Annotated[int, typer.Option("--processes", min=1, help="For --worlds: how many share the work.")] = 2,
 ) -> None:
     """Show how the rule for change performs on simulated clients: false flags, and true changes found."""
     from rich.console import Console
 
+    console = Console()
+    if worlds:
+        from bot.operator.worlds import print_figures as print_worlds
+
+        print_worlds(clients, weeks, seed, processes, Console(width=max(console.width, 220)))
+        return
     from bot.operator.change_rule_simulation import print_figures
 
-    console = Console()
     print_figures(clients, weeks, seed, Console(width=max(console.width, 132)))
 
 

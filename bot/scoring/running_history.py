@@ -17,8 +17,18 @@ from bot.scoring.cells import TakenValue, taken
 from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
 from bot.scoring.verdicts import FIRST, Judged, Verdicts, afresh, too_soon, within_spread
 from core.client import Profile
-from core.judging.assess import RATING_WINDOW, error_of_weeks, mean_reading, propagated
+from core.judging.assess import (
+    RATING_WINDOW,
+    error_of_weeks,
+    mean_point,
+    mean_reading,
+    point,
+    propagated,
+    rating_blocks,
+    sure_among,
+)
 from core.judging.change import EARLY_BY, level_of, variance
+from core.judging.course import NEWEST, ChangePoint, Point
 from core.measures.home_bp_series import (
     GAP,
     MOST_DAYS,
@@ -45,7 +55,7 @@ class Chain:
     text: the cell of the baseline's value. too_soon: the cells of a reading that came too soon.
     """
 
-    __slots__ = ("baseline", "last", "measure", "older", "shortest", "text", "too_soon")
+    __slots__ = ("baseline", "last", "measure", "older", "points", "shortest", "start", "text", "too_soon")
 
     def __init__(self, measure: Measure, retest: timedelta) -> None:
         self.measure = measure
@@ -55,6 +65,8 @@ class Chain:
         self.older: TakenValue | None = None
         self.text = ""
         self.too_soon: Judgement = NOTHING
+        self.start: Point | None = None
+        self.points: deque[Point] = deque(maxlen=NEWEST)  # of the newest official readings after the start
 
     def before(self, at: datetime) -> Sides:
         """The baseline, and the last official reading after it, among those earlier than `at`."""
@@ -70,20 +82,41 @@ class Chain:
             self.baseline = self.last = self.older = now
             self.text = value_cell(now.value, None, self.measure.unit)
             self.too_soon = too_soon(now.value, self.measure.unit)
+            self.start = self._point(now)
         elif now.taken_at - self.last.taken_at >= self.shortest:
             self.older, self.last = self.last, now
+            if (found := self._point(now)) is not None:
+                self.points.append(found)
+
+    def course(self, now: TakenValue) -> ChangePoint | None:
+        """A sure change in the official readings and `now`, which is one of them but not added yet."""
+        error, last = self.measure.error, self.last
+        if self.start is None or last is None or error is None or now.taken_at - last.taken_at < self.shortest:
+            return None
+        found = self._point(now)
+        if found is None:
+            return None
+        earlier = [p for p in self.points if p.at < found.at][1 - NEWEST :]
+        return sure_among((self.start, *earlier, found), error)
+
+    def _point(self, reading: TakenValue) -> Point | None:
+        error, baseline = self.measure.error, self.baseline
+        if error is None or baseline is None or self.measure.kind is MeasureKind.DERIVED:
+            return None
+        return point(self.measure, error, reading.reading(), baseline.reading())
 
 
 class Track:
     """History of a measure whose readings are compared one by one."""
 
-    __slots__ = ("chain", "measure", "newest", "number", "retest", "row", "rows", "run")
+    __slots__ = ("chain", "earlier", "measure", "newest", "number", "retest", "row", "rows", "run")
 
     def __init__(self, measure: Measure, retest: timedelta | None = None) -> None:
         self.measure = measure
         self.retest = retest or measure.retest
         self.chain = Chain(measure, self.retest)
         self.newest: TakenValue | None = None
+        self.earlier: TakenValue | None = None  # the newest before that instant
         self.row = 0  # of the newest reading, in the file
         self.rows: dict[tuple[Decimal, Decimal | None], int] | None = None  # if several share the newest instant
         self.run = 0  # equal values in a row, including the newest
@@ -101,6 +134,10 @@ class Track:
         if cells is not None:
             return None, cells
         return self._afresh(baseline, previous, now)
+
+    def course(self, now: TakenValue) -> ChangePoint | None:
+        """A sure change of level, with `now`, which is not added yet."""
+        return self.chain.course(now)
 
     def judged_by(self, now: TakenValue, relative: Decimal | None) -> Judgement:
         """The cells of a derived reading. relative: its relative variance propagated from its parts, if known."""
@@ -128,6 +165,11 @@ class Track:
     def add(self, now: TakenValue, run: int = 1) -> None:
         """Add a reading, no earlier than any before it. run: result of `equal_in_a_row`."""
         self.chain.add(now)
+        self._newest(now, run)
+
+    def _newest(self, now: TakenValue, run: int) -> None:
+        if self.newest is not None and self.newest.taken_at < now.taken_at:
+            self.earlier = self.newest
         self.newest, self.run = now, run
 
     def equal_in_a_row(self, now: TakenValue) -> int:
@@ -142,7 +184,8 @@ class Track:
 
     def history(self, at: datetime) -> Sequence[Reading]:
         """The earlier readings needed for the flags of a reading taken at `at`."""
-        return ()
+        last = self.newest if self.newest is not None and self.newest.taken_at < at else self.earlier
+        return () if last is None else (last.reading(),)
 
     def duplicate(self, at: datetime, heard: Understood, row: int) -> int | None:
         """The row of an equal reading at the same instant, if there is one; else `row` is stored."""
@@ -204,7 +247,7 @@ class RatingTrack(Track):
         self.over: datetime | None = None  # the last instant before that
         self.baseline: Reading | None = None  # their mean, once they are
         self.baseline_number = 0  # its cache number
-        self.recent: deque[TakenValue] = deque()  # of the last eight weeks, more than the flags need
+        self.recent: deque[TakenValue] = deque()  # of the last twelve weeks, as many as the flags need
         self.last: deque[TakenValue] = deque()  # of the last four, excluding the first four
         self.total = Decimal(0)  # of `last`
 
@@ -237,6 +280,15 @@ class RatingTrack(Track):
             or self._judged(baseline, since, ends, now)
         )
 
+    def course(self, now: TakenValue) -> ChangePoint | None:
+        at, ends, error = now.taken_at, self.ends, self.measure.error
+        if ends is None or error is None or at < ends:
+            return None
+        later = [r for r in self.recent if ends <= r.taken_at < at]
+        swing = float(variance(error, now.value))
+        blocks = rating_blocks(self.first, [*later, now])
+        return sure_among([mean_point([float(r.value) for r in b], b[0].taken_at, swing) for b in blocks], error)
+
     def _within(self, baseline: Reading, mean: Decimal, number: int) -> Judged | None:
         """The verdict on a mean of `number` readings that lies within error."""
         if self.error is None:
@@ -264,22 +316,22 @@ class RatingTrack(Track):
         else:
             self.last.append(now)
             self.total += now.value
-        oldest, recent = now.taken_at - 2 * RATING_WINDOW, self.recent
+        oldest, recent = now.taken_at - 3 * RATING_WINDOW, self.recent
         while recent and recent[0].taken_at < oldest:
             recent.popleft()
         recent.append(now)
 
     def may_raise_flags(self, now: TakenValue, profile: Profile) -> bool:
         last, by = self.newest, self.measure.fall
-        if last is None or by is None or now.value > TOP_RATING - by:
+        error = self.measure.error
+        if last is None or by is None or error is None or now.value > TOP_RATING - by:
             return False
         if last.taken_at == now.taken_at:
             return True
         since = last.taken_at - ENERGY_WINDOW
         usual = [r.value for r in self.recent if r.taken_at >= now.taken_at - ENERGY_WINDOW]
-        return drops(now.value, usual, by) or falls(
-            now.value, last.value, [r.value for r in self.recent if r.taken_at >= since][:-1], by
-        )
+        earlier = [r.value for r in self.recent if r.taken_at >= since][:-1]
+        return drops(now.value, usual, by, error) or falls(now.value, last.value, earlier, by, error)
 
     def history(self, at: datetime) -> Sequence[Reading]:
         return [rating.reading() for rating in self.recent]
@@ -292,7 +344,7 @@ def _mean(ratings: Sequence[TakenValue]) -> Reading:
 class PressureTrack(Track):
     """Blood pressure: the daily totals of the current series, and the means of earlier series."""
 
-    __slots__ = ("before", "days", "differing", "found", "mean")
+    __slots__ = ("days", "differing", "found", "mean")
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure)
@@ -300,7 +352,6 @@ class PressureTrack(Track):
         self.differing: list[Reading] = []  # those of it taken under different conditions
         self.found: SeriesMean | TooFewDays = TooFewDays(0)  # result of the series so far
         self.mean: Reading | None = None  # the same as a reading
-        self.before: TakenValue | None = None  # the newest pressure earlier than the newest instant
 
     def judged(self, now: TakenValue, verdicts: Verdicts) -> Judged:
         """The verdict on the series, to which `now` is already added; None with too few days."""
@@ -313,9 +364,7 @@ class PressureTrack(Track):
 
     def add(self, now: TakenValue, run: int = 1, day: date | None = None) -> None:
         """day: the local date, if it is not that of UTC. It never goes back, wherever a person travels."""
-        if self.newest is not None and self.newest.taken_at < now.taken_at:
-            self.before = self.newest
-        self.newest, self.run = now, run
+        self._newest(now, run)
         reading = now.reading()
         days = self.days
         today = (day or day_of(reading, UTC)).toordinal()
@@ -333,9 +382,8 @@ class PressureTrack(Track):
         self.found = mean_of_days([total for _, total in days])
         self.mean = as_reading(self.found, (*self.differing, reading)) if isinstance(self.found, SeriesMean) else None
 
-    def history(self, at: datetime) -> Sequence[Reading]:
-        last = self.newest if self.newest is not None and self.newest.taken_at < at else self.before
-        return () if last is None else (last.reading(),)
+    def course(self, now: TakenValue) -> ChangePoint | None:
+        return None if self.mean is None else self.chain.course(taken(self.measure, self.mean))
 
 
 def track(measure: Measure) -> Track:

@@ -139,10 +139,16 @@ class Scorer:
             lines = self._pressure(measure, now, said, run, who, past, head, remark)
         else:
             verdict, cells = past.judged(now, self._verdicts)
+            course = past.course(now)
             flags, may_flag = said.flags, past.may_raise_flags(now, who.profile)
-            if may_flag or verdict is not None or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL):
-                history = past.history(at) if may_flag else ()
-                assessment = Assessment(now.reading(), now.reading(), said.scores, verdict)
+            if (
+                may_flag
+                or course
+                or verdict is not None
+                or (run >= FEWEST_IDENTICAL and measure.kind in _MAY_BE_TOO_EQUAL)
+            ):
+                history = past.history(at)
+                assessment = Assessment(now.reading(), now.reading(), said.scores, verdict, course=course)
                 found = flags_of_reading(measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run)
                 flags = ";".join([f.code for f in found])
             past.add(now, run)
@@ -169,7 +175,7 @@ class Scorer:
         history, reading = past.history(now.taken_at), now.reading()
         past.add(now, run, day_written(head[1], self.dates))
         verdict, cells = past.judged(now, self._verdicts)
-        assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found)
+        assessment = Assessment(reading, past.mean or reading, said.scores, verdict, (), past.found, past.course(now))
         flags = flags_of_reading(
             measure, assessment, history, who.profile, NOTHING_AGREED, zone=UTC, run=run, limits=self._limits
         )

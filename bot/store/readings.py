@@ -20,6 +20,7 @@ from sqlalchemy import (
     bindparam,
     cast,
     func,
+    literal,
     literal_column,
     or_,
     select,
@@ -33,10 +34,14 @@ from bot.store.dialect import among, insert_new, upsert
 from bot.store.keyring import Keyring, of_connection
 from bot.store.schema import clients, readings
 from bot.store.sealed import Sealed, is_whole, secret
+from core.measures import MEASURES
+from core.measures.measure import MeasureKind
 from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
 
 HISTORY = timedelta(weeks=12)
+START = timedelta(days=25)  # in which a start of several readings is taken: the first series, the first four weeks
+SEVERAL = tuple(key for key, m in MEASURES.items() if m.series or m.kind is MeasureKind.RATING)
 
 _log = log.get("store")
 
@@ -206,7 +211,25 @@ def _history(dialect: str) -> CompoundSelect[Any]:
         .correlate(baseline)
         .scalar_subquery()
     )
-    both = select(all_of(baseline) + line_end + newest).where(
+    s = readings.alias("s")
+    started: ColumnElement[Any] = baseline.c.taken_at
+    over = started + literal(START) if postgresql else func.datetime(started, f"+{START.days} days")
+    start = (
+        select(together(all_of(s), line_end))
+        .where(
+            s.c.client_id == baseline.c.client_id,
+            s.c.measure == baseline.c.measure,
+            or_(s.c.id == baseline.c.id, baseline.c.measure.in_(SEVERAL)),
+            s.c.withdrawn_at.is_(None),
+            s.c.how != literal_column("'early'"),
+            s.c.taken_at >= baseline.c.taken_at,
+            s.c.taken_at < over,
+            s.c.taken_at < bindparam("since"),
+        )
+        .correlate(baseline)
+        .scalar_subquery()
+    )
+    both = select(type_coerce(start, Text) + line_end + newest).where(
         baseline.c.id == held.c.reading, baseline.c.taken_at < bindparam("since")
     )  # in the column list: for a join, SQLite would scan the whole table to build a filter
     return lately.union_all(select(held.c.id, both.scalar_subquery()).where(held.c.reading.is_not(None)))
@@ -219,7 +242,8 @@ def histories(
     conn: Connection, client_ids: Iterable[int], now: datetime, *, skip_damaged: bool = False
 ) -> dict[int, tuple[Reading, ...]]:
     """The relevant readings of each client, oldest first: everything of the last twelve weeks, including side notes,
-    and for each measure the baseline and the newest reading before that, all without what was typed. One query.
+    and for each measure the baseline and the newest reading before that, all without what was typed. The baseline of a
+    series is the first series, that of a rating the first four weeks. One query.
 
     skip_damaged: skip a corrupt reading that would otherwise hide other people's. Without it, raises ValueError,
     KeyError or ArithmeticError for one: nothing is judged against an incomplete history.
@@ -266,6 +290,27 @@ def _from_line(line: str, ring: Keyring) -> Reading:
         number,
         key,
     )
+
+
+_BETWEEN = (
+    select(*_COLUMNS)
+    .where(_mine, _kept, readings.c.taken_at >= bindparam("since"), readings.c.taken_at < bindparam("until"))
+    .order_by(readings.c.taken_at, readings.c.id)
+)
+
+
+def between(
+    conn: Connection, client_ids: Iterable[int], since: datetime, until: datetime
+) -> dict[int, tuple[Reading, ...]]:
+    """The readings of clients in a stretch of time that were not withdrawn, side notes among them. One query. A corrupt
+    one is skipped: it is for figures of many people."""
+    found: dict[int, list[Reading]] = {}
+    for r in conn.execute(_BETWEEN, {"clients": list(client_ids), "since": since, "until": until}):
+        try:
+            found.setdefault(r[0], []).append(_reading(r))
+        except (ValueError, KeyError, ArithmeticError) as error:
+            _log.error("a reading cannot be loaded", row=r[1], fault=log.fault(error))
+    return {c: tuple(rs) for c, rs in found.items()}
 
 
 _EVERYTHING = select(*_COLUMNS).where(_mine, _kept).order_by(readings.c.taken_at, readings.c.id)

@@ -16,10 +16,23 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
 from functools import lru_cache
-from typing import Protocol
+from typing import Protocol, TypeVar
 
 from core.client import Profile
-from core.judging.change import BEYOND_ERROR, EARLY_BY, ROOTS, Change, Verdict, judge, variance
+from core.judging.change import (
+    BEYOND_ERROR,
+    CONDITION_FACTOR,
+    EARLY_BY,
+    INCOMPARABLE,
+    ROOTS,
+    Change,
+    Strength,
+    Verdict,
+    judge,
+    unlike,
+    variance,
+)
+from core.judging.course import CLIP, NEWEST, ChangePoint, Point, change_point, may_be_sure, winsorised
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
 from core.quantity import Unit
@@ -28,6 +41,7 @@ from core.reliability import counting_step
 from core.sources import Seen, Source
 
 D = Decimal
+Dated = TypeVar("Dated", bound="Datable")
 RATING_WINDOW = timedelta(days=28)
 EARLY_WEEKS = timedelta(weeks=6)  # ours: before then, patience is the better advice
 TAPE_STEP = D(1)  # cm
@@ -46,7 +60,8 @@ class Assessment:
 
     reading: as received.  judged: what was scored and compared: the reading itself, a series mean, a four-week
     mean. verdict: None when the error of the measure is unknown, or a series has too few days. context: keys
-    of what the client needs to hear with it. series: for blood pressure, the series so far.
+    of what the client needs to hear with it. series: for blood pressure, the series so far. course: a sure change of
+    level in the readings at hand (`core.judging.course`), which a coach is told by.
     """
 
     reading: Reading
@@ -55,6 +70,7 @@ class Assessment:
     verdict: Verdict | None
     context: tuple[str, ...] = ()
     series: SeriesMean | TooFewDays | None = None
+    course: ChangePoint | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,15 +118,21 @@ def assess(
     if measure.kind is MeasureKind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
         interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
+        points = rating_points(measure, before, reading)
     else:
-        (baseline, previous), judged = official(before, reading, interval), reading
+        chain, judged = officials(before, interval), reading
+        baseline, previous = ends_of(chain)
+        points = points_of(measure, chain, reading)
     verdict = judge(measure, baseline, previous, judged, retest=interval, error=error)
+    course = sure_change(measure, verdict, points)
+    verdict = in_the_light_of(verdict, course)
     return Assessment(
         reading=reading,
         judged=judged,
         scores=measure.score(reading, profile),
         verdict=verdict,
         context=tuple(_context(measure, judged, previous is None, verdict, profile, zone, alongside or {})),
+        course=course,
     )
 
 
@@ -121,14 +143,114 @@ def official(before: Sequence[Reading], now: Reading, retest: timedelta) -> tupl
     days before it was due, counted from the official one before it; other readings neither reset the clock nor confirm
     a change.
     """
-    if not before:
-        return None, None
-    baseline = last = before[0]
+    return ends_of(officials(before, retest))
+
+
+def officials(before: Sequence[Reading], retest: timedelta) -> list[Reading]:
+    """The official readings among `before`, oldest first, the baseline included."""
+    chain = list(before[:1])
     shortest = retest - EARLY_BY
-    for reading in before:
-        if reading.taken_at - last.taken_at >= shortest:
-            last = reading
-    return baseline, None if last is baseline else last
+    for reading in before[1:]:
+        if reading.taken_at - chain[-1].taken_at >= shortest:
+            chain.append(reading)
+    return chain
+
+
+def ends_of(chain: Sequence[Reading]) -> tuple[Reading | None, Reading | None]:
+    """The baseline, and the last official reading after it."""
+    return (chain[0] if chain else None), (chain[-1] if len(chain) > 1 else None)
+
+
+# --- the course -------------------------------------------------------------------------------------------------
+
+
+def points_of(measure: Measure, chain: Sequence[Reading], now: Reading) -> list[Point]:
+    """The start, the newest official readings and `now`, as far as they can be compared with the start."""
+    if measure.error is None or measure.kind is MeasureKind.DERIVED or not chain:
+        return []
+    newest: list[Point] = []
+    for reading in (now, *chain[:0:-1]):
+        found = point(measure, measure.error, reading, chain[0])
+        if found is not None:
+            newest.append(found)
+        if found is None and reading is now:
+            return []
+        if len(newest) == NEWEST:
+            break
+    start = point(measure, measure.error, chain[0], chain[0])
+    return [*([] if start is None else [start]), *reversed(newest)]
+
+
+def point(measure: Measure, error: MeasurementError, reading: Reading, start: Reading) -> Point | None:
+    """A reading with its variance; None if it is not comparable with the start, of which a relative error is taken."""
+    differing = unlike(reading, start)
+    if differing & INCOMPARABLE:
+        return None
+    own = variance(error, start.value, reading.attempts, reading.window)
+    wider = own * CONDITION_FACTOR * CONDITION_FACTOR if differing else own
+    step = counting_step(reading.window) if reading.window is not None else D(1).scaleb(-measure.places)
+    instrument = step * step / 12 / reading.attempts
+    days = reading.attempts if SERIES_MEAN in reading.conditions.notes else 1
+    return Point(reading.taken_at, float(reading.value), float(wider), min(1.0, float(instrument / own)), days)
+
+
+def rating_points(measure: Measure, before: Sequence[Reading], now: Reading) -> list[Point]:
+    """Means of the first four weeks and of the last three times four weeks, whatever of them there is."""
+    if measure.error is None or not before:
+        return []
+    ends = before[0].taken_at + RATING_WINDOW - EARLY_BY
+    if now.taken_at < ends:
+        return []
+    first = [r for r in before if r.taken_at < ends]
+    blocks = rating_blocks(first, [*before[len(first) :], now])
+    swing = float(variance(measure.error, now.value))
+    return [mean_point([float(r.value) for r in block], block[0].taken_at, swing) for block in blocks]
+
+
+def rating_blocks(first: Sequence[Dated], later: Sequence[Dated]) -> list[list[Dated]]:
+    """Ratings of the first four weeks, and those after them by fours of weeks counted back from the last, up to twelve.
+
+    Empty blocks are left out.
+    """
+    until = later[-1].taken_at - RATING_WINDOW + EARLY_BY
+    blocks = [list(first)]
+    for after, upto in ((until - 2 * RATING_WINDOW, until - RATING_WINDOW), (until - RATING_WINDOW, until)):
+        blocks.append([r for r in later if after < r.taken_at <= upto])
+    blocks.append([r for r in later if r.taken_at > until])
+    return [block for block in blocks if block]
+
+
+def mean_point(ratings: Sequence[float], at: datetime, swing: float) -> Point:
+    """Ratings of four weeks as one point. swing: the variance of one."""
+    level = winsorised(ratings, swing)
+    scatter = sum(min((rating - level) ** 2 / swing, CLIP * CLIP) for rating in ratings)
+    return Point(at, level, swing / len(ratings), days=len(ratings), scatter=scatter)
+
+
+def sure_change(measure: Measure, verdict: Verdict | None, points: Sequence[Point]) -> ChangePoint | None:
+    """The change in the readings, if it is sure and this one is judged at all."""
+    if verdict is None or verdict.kind not in JUDGED or measure.error is None:
+        return None
+    return sure_among(points, measure.error)
+
+
+def sure_among(points: Sequence[Point], error: MeasurementError) -> ChangePoint | None:
+    """The change in these points, if it is sure."""
+    spread = float(error.spread)
+    if not may_be_sure(points, spread):
+        return None
+    found = change_point(points)
+    return found if found is not None and found.sure(spread) else None
+
+
+JUDGED = BEYOND_ERROR | {Change.WITHIN_ERROR}
+
+
+def in_the_light_of(verdict: Verdict | None, course: ChangePoint | None) -> Verdict | None:
+    """A change seen at two retests in a row is firm if the course of all readings goes the same way."""
+    if verdict is None or course is None or verdict.strength is not Strength.CONFIRMED:
+        return verdict
+    return replace(verdict, firm=verdict.rising is (course.difference > 0))
 
 
 def _assess_series(
@@ -146,11 +268,13 @@ def _assess_series(
         alone = measure.score(reading, profile)
         return Assessment(reading, reading, alone, None, ("series_too_few_days",), found)
     judged = as_reading(found, raw)
-    finished = means((r for series in earlier for r in series), zone)
-    baseline, previous = official(finished, judged, interval)
+    chain = officials(means((r for series in earlier for r in series), zone), interval)
+    baseline, previous = ends_of(chain)
     verdict = judge(measure, baseline, previous, judged, retest=interval)
+    course = sure_change(measure, verdict, points_of(measure, chain, judged))
+    verdict = in_the_light_of(verdict, course)
     context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}))
-    return Assessment(reading, judged, measure.score(judged, profile), verdict, context, found)
+    return Assessment(reading, judged, measure.score(judged, profile), verdict, context, found, course)
 
 
 def _four_week_means(before: Sequence[Reading], now: Reading) -> tuple[Reading | None, Reading | None, Reading]:
@@ -274,6 +398,11 @@ def derived_error(
 def propagated(relative_variance: Decimal) -> MeasurementError:
     """A ratio's measurement error, from its relative variance."""
     return MeasurementError(source=PROPAGATED, cv=relative_variance.sqrt(ROOTS), shared_by_attempts=True)
+
+
+class Datable(Protocol):
+    @property
+    def taken_at(self) -> datetime: ...
 
 
 class DerivedPart(Protocol):

@@ -10,19 +10,11 @@ matters (the published important difference) is a separate question, answered se
 Why a coach needs more than "confirmed": both retests share one noisy baseline. If it happened to be low, both look
 high, so two exceedances are far from twice the evidence. And some people vary more than the typical figure says. For
 simulated clients with no true change, a plan of seven measures brings 0.8 "confirmed" a client-year: for a coach of
-fifty that is nearly a false alarm a week. So a confirmed change is passed on only when it is *firm*: the mean of the
-two retests, against the baseline, is beyond
+fifty that is nearly a false alarm a week. So a coach is told by all readings together (`core.judging.course`), and a
+confirmed change is *firm* if they agree.
 
-    FIRM_Z * (1 + spread) * sqrt(sem_b^2 / n_b + (sem_1^2 / n_1 + sem_2^2 / n_2) / 4)
-
-which counts the baseline's error once and in full, and assumes a client one SD noisier than typical where that spread
-is published. FIRM_Z is chosen for the whole plan, not for one test: over three runs of 5,000 client-years of
-`bot/operator/change_rule_simulation.py`, 3.8 gave 0.022 false flags a client-year, 3.9 gave 0.016 and 4.0 gave 0.014
-(the target is at most 0.02). The simulation is never tuned to the rule.
-
-Rejected: requiring three retests (eight more weeks of silence for little); a baseline refined with later
-readings that stay within error (it would absorb a slow true change, which would go unnoticed); one larger FIRM_Z
-without the spread (4.7: it silences the stable measures to make up for the noisy ones).
+Rejected: requiring three retests (eight more weeks of silence for little); a baseline refined with later readings that
+stay within error (it would absorb a slow true change, which would go unnoticed).
 
 Independence of errors between readings is assumed; attempts in one sitting are not independent if the error is mostly
 between days (`MeasurementError.shared_by_attempts`).
@@ -40,11 +32,15 @@ from typing import NamedTuple
 from core.measures.measure import ImportantDifference, Measure, MeasurementError
 from core.quantity import Better
 from core.reading import Reading
-from core.reliability import Z95, Z99, counting_variance
+from core.reliability import Z95, counting_variance
 
 D = Decimal
 
-FIRM_Z = D("4.0")  # ours, found with bot/operator/change_rule_simulation.py
+# Ours: chance puts a single reading so far out less than once in a thousand client-years of a whole plan. MDC99, which
+# was the bound before, was passed 0.4 times a client-year. For an error that differs between people, one SD more.
+LARGE_Z = D("4.5")
+# Ours: over the ninety retests of a client-year, MDC95 is passed by chance four times and more; this, less than once.
+HEARD_Z = D(3)
 # Ours, not published: with another scale, tape or time of day, the standard error of a reading is half as large again.
 CONDITION_FACTOR = D("1.5")
 # With another seat height, corridor or tape site it is a different test, and so is rising with the arms.
@@ -54,7 +50,7 @@ EARLY_BY = timedelta(days=3)  # the official window opens this long before a ret
 
 ROOTS = Context(prec=18)  # more digits than any error has; square roots to 28 digits take three times as long
 _CONDITION_VARIANCE = CONDITION_FACTOR**2
-_Z95_SQUARED, _Z99_SQUARED, _FIRM_SQUARED = Z95**2, Z99**2, FIRM_Z**2
+_Z95_SQUARED = Z95**2
 
 
 class Change(StrEnum):
@@ -79,17 +75,19 @@ class Strength(StrEnum):
 class Verdict:
     """A judgement with its evidence, all in the measure's unit.
 
-    difference: now minus baseline.  mdc95: what error alone would rarely exceed.  beyond_mdc99: beyond the stricter
-    bound used for a single worsening.  firm: confirmed, and certain enough when a whole plan is monitored all year.
-    reaches_important: at least the published important difference; None if none is published. widened: conditions that
-    differed and widened the error, or made the readings incomparable.
+    difference: now minus baseline. mdc95: what error alone would rarely exceed. large: beyond `LARGE_Z` standard
+    errors, the bound for a single worsening. heard: beyond `HEARD_Z` standard errors, so that a client hears of it.
+    firm: confirmed, and the course of all readings agrees (`core.judging.assess`). reaches_important: at least the
+    published important difference; None if none is published. widened: conditions that differed and widened the error,
+    or made the readings incomparable.
     """
 
     kind: Change
     strength: Strength | None = None
     difference: Decimal | None = None
     mdc95: Decimal | None = None
-    beyond_mdc99: bool = False
+    large: bool = False
+    heard: bool = False
     firm: bool = False
     reaches_important: bool | None = None
     widened: frozenset[str] = frozenset()
@@ -102,11 +100,20 @@ class Verdict:
 
     @property
     def certainty(self) -> str:
-        """How certain to sound: "possible", "twice" (seen twice, but not firm: see the module docstring), "confirmed",
-        or "" if nothing is beyond error."""
+        """How certain to sound to a client: "possible", "twice" (seen twice, but not firm: see the module docstring),
+        "confirmed", or "" if nothing is far enough beyond error to be said (`HEARD_Z`)."""
+        if not (self.firm or self.heard):
+            return ""
         if self.strength is Strength.CONFIRMED and not self.firm:
             return "twice"
         return self.strength.value if self.strength is not None else ""
+
+    @property
+    def chance(self) -> Decimal | None:
+        """What a client is told that chance can make: MDC95, or the larger bound if that is passed and not heard of."""
+        if self.mdc95 is None or not self.beyond_error or self.certainty:
+            return self.mdc95
+        return self.mdc95 * HEARD_Z / Z95
 
     @property
     def rising(self) -> bool | None:
@@ -198,7 +205,7 @@ def judge(
     last = previous if repeat and previous is not None else baseline
     if too_soon(last, now, retest or measure.retest):
         return _unjudged(Change.TOO_SOON, baseline, now, frozenset())
-    differing = _unlike(now, baseline)
+    differing = unlike(now, baseline)
     if differing & INCOMPARABLE:
         return _unjudged(Change.NOT_COMPARABLE, baseline, now, differing)
 
@@ -209,19 +216,18 @@ def judge(
     spread = before.variance + after.variance
     squared = difference * difference
     beyond = squared > mdc95_squared(spread)
-    strength, firm = None, False
+    strength = None
     if beyond:
         strength = Strength.POSSIBLE
-        if repeat and previous is not None and (between := _seen_before(error, baseline, previous, difference)):
+        if repeat and previous is not None and _seen_before(error, baseline, previous, difference):
             strength = Strength.CONFIRMED
-            firm = _firm(before, between, after, error.spread)
     return Verdict(
-        kind=_direction(measure.better, difference) if beyond else Change.WITHIN_ERROR,
+        kind=direction(measure.better, difference) if beyond else Change.WITHIN_ERROR,
         strength=strength,
         difference=difference,
         mdc95=mdc95(spread),
-        beyond_mdc99=squared > _Z99_SQUARED * spread,
-        firm=firm,
+        heard=squared > HEARD_Z * HEARD_Z * spread,
+        large=squared > LARGE_Z * LARGE_Z * (1 + error.spread) ** 2 * spread,
         reaches_important=reaches(measure.important, measure.better, baseline.value, difference),
         widened=differing,
         baseline=baseline.value,
@@ -249,7 +255,8 @@ def too_soon(last: Reading, now: Reading, retest: timedelta) -> bool:
     return now.taken_at - last.taken_at < retest - EARLY_BY
 
 
-def _unlike(reading: Reading, baseline: Reading) -> frozenset[str]:
+def unlike(reading: Reading, baseline: Reading) -> frozenset[str]:
+    """The conditions in which a reading is known to differ from its baseline."""
     if reading.conditions is baseline.conditions:
         return reading.conditions.differs
     differing = reading.conditions.unlike(baseline.conditions)
@@ -267,27 +274,20 @@ def _unjudged(kind: Change, baseline: Reading, now: Reading, differing: frozense
     )
 
 
-def _seen_before(error: MeasurementError, baseline: Reading, previous: Reading, difference: Decimal) -> Side | None:
-    """The previous retest as a side, if it was beyond MDC95 in the same direction from the same baseline."""
-    differing = _unlike(previous, baseline)
+def _seen_before(error: MeasurementError, baseline: Reading, previous: Reading, difference: Decimal) -> bool:
+    """Whether the previous retest was beyond MDC95 in the same direction from the same baseline."""
+    differing = unlike(previous, baseline)
     if differing & INCOMPARABLE:
-        return None
+        return False
     level = level_of(baseline.value, previous.value)
     before, between = side(error, baseline, level), side(error, previous, level, widened=bool(differing))
     earlier = between.value - before.value
     same_direction = (earlier > 0) == (difference > 0)
-    beyond = earlier * earlier > _Z95_SQUARED * (before.variance + between.variance)
-    return between if same_direction and beyond else None
+    return same_direction and earlier * earlier > _Z95_SQUARED * (before.variance + between.variance)
 
 
-def _firm(before: Side, between: Side, after: Side, spread: Decimal) -> bool:
-    """True if the mean of two retests exceeds FIRM_Z standard errors even for a noisier-than-usual client."""
-    difference = (between.value + after.value) / 2 - before.value
-    own = before.variance + (between.variance + after.variance) / 4  # the baseline's once, and in full
-    return difference * difference > _FIRM_SQUARED * (1 + spread) ** 2 * own
-
-
-def _direction(better: Better, difference: Decimal) -> Change:
+def direction(better: Better, difference: Decimal) -> Change:
+    """What a difference that is not zero means on this measure."""
     if better is Better.NEITHER:
         return Change.CHANGED
     return Change.BETTER if (difference > 0) == (better is Better.HIGHER) else Change.WORSE
@@ -303,7 +303,7 @@ def reaches(
     if important is None:
         return None
     needed = important.better
-    if important.worse is not None and difference and _direction(better, difference) is Change.WORSE:
+    if important.worse is not None and difference and direction(better, difference) is Change.WORSE:
         needed = important.worse
     if important.relative:
         needed *= abs(baseline)

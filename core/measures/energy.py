@@ -22,6 +22,7 @@ RATING_ERROR = MeasurementError(
     source=body_errors.ENERGY_SOURCE,
     sem=body_errors.RATING_SEM,
     shared_by_attempts=True,
+    spread=body_errors.RATING_SPREAD,
     borrowed_from=body_errors.ENERGY_SOURCE.population,
 )
 WEEKLY = timedelta(days=7)

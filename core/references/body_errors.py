@@ -77,4 +77,5 @@ SYSTOLIC_SEM = D("8.6")  # mmHg
 SYSTOLIC_SPREAD = D("3.1") / D("8.6")  # the SEM's SD between people (3.1), as a fraction of it
 DIASTOLIC_SEM = D("5.8")  # mmHg
 RATING_SEM = D(1)  # points
+RATING_SPREAD = SYSTOLIC_SPREAD  # ours: nobody has published how much moods differ in this; as pressures do
 RATING_CHANGE = D(2)  # points

@@ -14,14 +14,16 @@ from math import log, pi, sqrt
 
 from core.client import Caution, Profile
 from core.judging.assess import Assessment
-from core.judging.change import Change, Strength, variance
+from core.judging.change import Change, direction, variance
+from core.judging.course import CLIP, OWN_DF, winsorised
 from core.measures.blood_pressure import DEFAULT_LIMITS, mean_limits
 from core.measures.home_bp_series import SeriesMean, day_of
-from core.measures.measure import AlarmKind, BodySize, Measure, MeasureKind, ReadingAlarm, Score
+from core.measures.measure import AlarmKind, BodySize, Measure, MeasureKind, MeasurementError, ReadingAlarm, Score
 from core.quantity import Unit, convert, convertible
 from core.reading import Reading
 from core.references import fast_gain, must, unplanned_loss
 from core.reliability import counting_step, mean
+from core.understanding.plausibility import is_jump
 from core.watching.flags import Agreed, Code, Flag, flag
 
 D = Decimal
@@ -38,10 +40,12 @@ FALLS_BANDS = frozenset(
     }
 )
 TOP_RATING = D(10)  # no mean is higher
-ENERGY_WINDOW = timedelta(days=28)
+ENERGY_WINDOW = timedelta(weeks=10)  # before the last two; a turn knows twelve weeks
+LONGEST_FALL = 4  # ratings: then the course of four-week means sees it
 ENERGY_FEWEST = 3  # fewest ratings for a mean to compare with (ours)
 FEWEST_IDENTICAL = 4
 UNLIKELY = 0.001
+FALL_Z = 4.0  # ours: by chance in 1 of 100 to 200 client-years of the worlds of `bot/operator/worlds.py`
 _MUST_IS_QUIET_FROM = D(21)  # kg/m2: MUST gives no points above 20, after rounding
 
 
@@ -90,11 +94,12 @@ def flags_of_reading(
     if measure.body is BodySize.WEIGHT:
         found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
     if measure.fall is not None:
-        found.extend(_of_fall(assessment.reading, before, measure.fall))
+        found.extend(_of_fall(assessment.reading, before, measure.fall, measure.error))
     if measure.kind is MeasureKind.FUNCTION:
         found.extend(_of_falls(assessment))
-    if verdict is not None and verdict.beyond_error and measure.kind is not MeasureKind.DERIVED:
-        found.extend(_of_change(assessment))  # a ratio would only repeat its parts
+    told = (verdict is not None and verdict.large) or assessment.course is not None
+    if told and measure.kind is not MeasureKind.DERIVED:
+        found.extend(_of_change(measure, assessment, before))  # a ratio would only repeat its parts
     if measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION) and (run is None or run >= FEWEST_IDENTICAL):
         found.extend(_of_sameness(measure, assessment.reading, before, run))
     return tuple(found)
@@ -209,24 +214,49 @@ def _must(now: Reading, half_year: Sequence[Reading], profile: Profile, agreed: 
         yield flag(code, now.taken_at, now.measure, points=D(points), **evidence)
 
 
-def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal) -> bool:
-    """Whether both ratings lie at least `by` below the mean of the four weeks before them."""
-    return len(usual) >= ENERGY_FEWEST and max(now, last) <= mean(usual) - by
+def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal, error: MeasurementError) -> bool:
+    """Whether the last ratings, two or up to `LONGEST_FALL`, all lie at least `by` below the level of the weeks before
+    them, and further than moods swing.
+
+        t = (level of n before - mean of the r last) / sqrt(s2 * (1 / r + 1 / n))
+
+    is beyond `FALL_Z`. The level is a winsorised mean, and s2 this person's own variance shrunken to the published one,
+    both as in `core.judging.course`. Two points under the mean of four weeks, the rule before, came by chance 0.4 times
+    a client-year. A fall that lasts is compared with the weeks before it, not with itself.
+    """
+    ratings = [*usual, last, now]
+    return any(
+        _far_below([float(r) for r in ratings[:-low]], ratings[-low:], by, error)
+        for low in range(2, min(LONGEST_FALL, len(ratings) - ENERGY_FEWEST) + 1)
+    )
 
 
-def drops(now: Decimal, usual: Sequence[Decimal], by: Decimal) -> bool:
-    """Whether one rating lies at least `by` below the mean of the four weeks before it."""
-    return len(usual) >= ENERGY_FEWEST and now <= mean(usual) - by
+def drops(now: Decimal, usual: Sequence[Decimal], by: Decimal, error: MeasurementError) -> bool:
+    """Whether one rating lies at least `by` below the level of the weeks before it, and further than moods swing.
+
+    It is `falls` of a single rating. Two points under the mean of four weeks came by chance about twice a client-year.
+    """
+    return len(usual) >= ENERGY_FEWEST and _far_below([float(r) for r in usual], [now], by, error)
 
 
-def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal) -> Iterator[Flag]:
-    if not before:
+def _far_below(before: Sequence[float], low: Sequence[Decimal], by: Decimal, error: MeasurementError) -> bool:
+    published = float(variance(error, low[-1]))
+    level = winsorised(before, published)
+    if float(max(low)) > level - float(by):
+        return False
+    scatter = sum(min((r - level) ** 2 / published, CLIP * CLIP) for r in before)
+    own = published * (OWN_DF + scatter) / (OWN_DF + len(before) - 1)
+    return level - float(sum(low)) / len(low) > FALL_Z * sqrt(own * (1 / len(low) + 1 / len(before)))
+
+
+def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal, error: MeasurementError | None) -> Iterator[Flag]:
+    if not before or error is None:
         return
     last = before[-1]
     if now.value > TOP_RATING - by:
         return
     usual = [r.value for r in before[:-1] if r.taken_at >= last.taken_at - ENERGY_WINDOW]
-    if falls(now.value, last.value, usual, by):
+    if falls(now.value, last.value, usual, by, error):
         yield flag(
             Code.ENERGY_FALLING,
             last.taken_at,
@@ -235,7 +265,7 @@ def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal) -> Iterator[F
             before=last.value,
             mean=mean(usual),
         )
-    elif drops(now.value, usual := _in_window(before, now), by):
+    elif drops(now.value, usual := _in_window(before, now), by, error):
         yield flag(Code.ENERGY_DROPPED, now.taken_at, now.measure, rating=now.value, mean=mean(usual))
 
 
@@ -264,18 +294,26 @@ CONFIRMED_CODE = {
 }
 
 
-def _of_change(assessment: Assessment) -> Iterator[Flag]:
-    verdict, now = assessment.verdict, assessment.judged
+def _of_change(measure: Measure, assessment: Assessment, before: Sequence[Reading]) -> Iterator[Flag]:
+    """A sure change of level in the readings at hand, else one large worsening."""
+    verdict, now, course = assessment.verdict, assessment.judged, assessment.course
+    if course is not None:
+        places = D(1).scaleb(-max(measure.places, 1))
+        yield flag(
+            CONFIRMED_CODE[direction(measure.better, D(course.difference))],
+            now.taken_at,
+            now.measure,
+            difference=D(course.difference).quantize(places),
+            mdc95=D(course.error95).quantize(places),
+            level_before=D(course.before).quantize(places),
+            since=course.since.date().isoformat(),
+        )
+        return
     if verdict is None or verdict.difference is None or verdict.mdc95 is None or verdict.baseline_at is None:
         return
-    code = None
-    if verdict.strength is Strength.CONFIRMED and verdict.firm:
-        code = CONFIRMED_CODE[verdict.kind]
-    elif verdict.kind is Change.WORSE and verdict.beyond_mdc99:
-        code = Code.CHANGE_WORSE_LARGE
-    if code is not None:
+    if verdict.kind is Change.WORSE and verdict.large and _asked_back(measure, assessment, before):
         yield flag(
-            code,
+            Code.CHANGE_WORSE_LARGE,
             now.taken_at,
             now.measure,
             difference=verdict.difference,
@@ -283,6 +321,14 @@ def _of_change(assessment: Assessment) -> Iterator[Flag]:
             baseline=verdict.baseline or D(0),
             since=verdict.baseline_at.date().isoformat(),
         )
+
+
+def _asked_back(measure: Measure, assessment: Assessment, before: Sequence[Reading]) -> bool:
+    """Whether a large worsening is hardly a slip of the finger: a mean of several days, or a value that was so far from
+    the last one that it was asked back."""
+    if measure.series or measure.kind is MeasureKind.RATING:
+        return True
+    return bool(before) and is_jump(measure.bounds, assessment.reading.value, before[-1].value)
 
 
 def _of_sameness(measure: Measure, now: Reading, before: Sequence[Reading], run: int | None) -> Iterator[Flag]:
@@ -299,8 +345,8 @@ def implausible_run(measure: Measure, reading: Reading) -> int:
     """How many equal values in a row are implausible, given the resolution of the value and its variability.
 
     Two honest values read to a step h with SD s are equal with probability of about h / (2 s sqrt pi); a run of n needs
-    that n - 1 times. Whole numbers are assumed to be read to a whole unit, so that a tape read to the centimetre, or a
-    count of stands that does repeat, is not suspected.
+    that n - 1 times;  Whole numbers are assumed to be read to a whole unit, so
+    that a tape read to the centimetre, or a count of stands that does repeat, is not suspected.
     """
     if measure.error is None:
         raise ValueError(f"{measure.key} has no known error")

@@ -154,7 +154,7 @@ class Watched:
     async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]:
         made = await self._renderings.parts(row, reader)
         if row.kind is outbox.DeliveryKind.MESSAGE:
-            message, choices = codec.loads(row.message), codec.loads(row.choices) if row.choices else ()
+            message, choices = codec.loads(row.message), codec.load_rows(row.choices) if row.choices else ()
             self._report.said.update(
                 type(part).__name__ for part in (message.parts if isinstance(message, Together) else (message,))
             )

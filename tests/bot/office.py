@@ -79,5 +79,5 @@ def _last(conn: Connection) -> int:
 def _since(conn: Connection, chat: int, after: int) -> list[tuple[Any, Any]]:
     rows = conn.execute(select(outbox).where(outbox.c.chat_id == chat, outbox.c.id > after).order_by(outbox.c.id))
     return [
-        (codec.loads(r.message) if r.message else r.kind, codec.loads(r.choices) if r.choices else ()) for r in rows
+        (codec.loads(r.message) if r.message else r.kind, codec.load_rows(r.choices) if r.choices else ()) for r in rows
     ]

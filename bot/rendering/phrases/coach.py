@@ -30,9 +30,9 @@ FLAGS: dict[str, str] = {
     "must_medium": N_("One point on the malnutrition screening."),
     "must_high": N_("Two points or more on the malnutrition screening."),
     "falls_risk": N_("A function test on the risk side of a falls limit."),
-    "change_better_confirmed": N_("A change for the better, seen at two retests in a row."),
-    "change_worse_confirmed": N_("A change for the worse, seen at two retests in a row."),
-    "change_confirmed": N_("A change, seen at two retests in a row."),
+    "change_better_confirmed": N_("A change for the better, shown by all the readings together."),
+    "change_worse_confirmed": N_("A change for the worse, shown by all the readings together."),
+    "change_confirmed": N_("A change, shown by all the readings together."),
     "change_worse_large": N_("One large change for the worse, not yet confirmed."),
     "energy_falling": N_("Energy was well under the usual mean at two check-ins in a row."),
     "energy_dropped": N_("Energy was well under the usual mean at the last check-in."),
@@ -71,6 +71,7 @@ EVIDENCE: dict[str, str] = {
     "difference": NC_("evidence", "Difference"),
     "mdc95": NC_("evidence", "Can be chance, up to"),
     "baseline": NC_("evidence", "Start"),
+    "level_before": NC_("evidence", "Level before"),
     "rating": NC_("evidence", "Rating"),
     "before": NC_("evidence", "Before"),
     "mean": NC_("evidence", "Mean"),
@@ -104,7 +105,9 @@ ABOUT: dict[str, str] = {
 
 _LOWER_OF = {"systolic": "diastolic", "before_systolic": "before_diastolic"}
 _TOGETHER = {"systolic": "reading", "before_systolic": "before"}
-_IN_THE_MEASURES_UNIT = frozenset({"from", "to", "gain", "value", "difference", "mdc95", "baseline", "mean", "rating"})
+_IN_THE_MEASURES_UNIT = frozenset(
+    {"from", "to", "gain", "value", "difference", "mdc95", "baseline", "level_before", "mean", "rating"}
+)
 _DIFFERENCES = frozenset({"difference", "gain"})
 _KEYS_OF_TABLES = frozenset({"band", "source"})
 

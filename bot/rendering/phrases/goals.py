@@ -82,7 +82,8 @@ def _ahead(said: m.GoalProgress, v: Voice) -> str:
     """When it would be reached, as a range, or honestly that the readings cannot say."""
     if said.earliest is not None and said.latest is not None:
         return v.say(
-            "If it goes on like this, you get there between these days: {early}, {late}.",
+            "At the pace so far, you get there between these days: {early}, {late}. It can take longer: change often"
+            " slows down.",
             early=v.full_date(said.earliest),
             late=v.full_date(said.latest),
         )

@@ -15,7 +15,7 @@ from core.dialogue.client.messages_to_coach import RepeatTaken
 from core.dialogue.client.states import Written
 from core.dialogue.client.step import ClientStep
 from core.judging.assess import Assessment, assess
-from core.judging.change import BEYOND_ERROR, Verdict
+from core.judging.change import Change, Verdict
 from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
@@ -90,13 +90,15 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
     verdict = found.verdict
     assert verdict is not None
     difference = None if verdict.difference is None else d.shown(measure, verdict.difference)
-    error = None if verdict.mdc95 is None else d.shown(measure, verdict.mdc95)
+    error = None if verdict.chance is None else d.shown(measure, verdict.chance)
+    said = verdict.beyond_error and bool(verdict.certainty)
+    kind = Change.WITHIN_ERROR if verdict.beyond_error and not said else verdict.kind
     since = None if verdict.baseline_at is None else d.facts.local(verdict.baseline_at).date()
     return m.VerdictSaid(
         measure.key,
-        verdict.kind.value,
+        kind.value,
         verdict.certainty,
-        difference if verdict.kind in BEYOND_ERROR else None,
+        difference if said else None,
         error,
         since,
         verdict.reaches_important,

@@ -94,7 +94,7 @@ def verdict_said(measure: Measure, found: Assessment, units: Units, zone: tzinfo
     return VerdictSaid(
         measure.key,
         verdict.kind.value,
-        verdict.certainty,
+        verdict.certainty or (verdict.strength.value if verdict.strength else ""),
         shown(measure, verdict.difference, units) if beyond and verdict.difference is not None else None,
         None if verdict.mdc95 is None else shown(measure, verdict.mdc95, units),
         None if verdict.baseline_at is None else verdict.baseline_at.astimezone(zone).date(),

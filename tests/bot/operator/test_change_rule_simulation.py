@@ -67,7 +67,7 @@ def test_the_same_seed_gives_the_same_figures_and_another_seed_others():
 
 
 def test_a_run_of_firm_verdicts_is_one_flag():
-    firm = Verdict(Change.WORSE, Strength.CONFIRMED, firm=True, beyond_mdc99=True)
+    firm = Verdict(Change.WORSE, Strength.CONFIRMED, firm=True, large=True)
     calm = Verdict(Change.WITHIN_ERROR)
     found = tally([calm, firm, firm, calm, firm])
     assert (found.possible, found.confirmed, found.flags, found.large) == (2, 2, 2, 2)

@@ -14,10 +14,11 @@ from core.reading import SAME, Conditions, How, Reading
 from tests.bot.practice import NOW, add_client, add_coach, weight
 
 MEASURES = ("energy", "weight", "waist", "blood_pressure")
+SEVERAL = ("blood_pressure", "energy")  # whose start is a week, or four
 
 
 def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datetime]]:
-    """Everything of twelve weeks; before that, for each measure the first and the last that count."""
+    """Everything of twelve weeks; before that, for each measure the start and the last that count."""
     recent = NOW - timedelta(weeks=12)
     found = {(r.measure, r.taken_at) for r in held if r.taken_at >= recent}
     for measure in MEASURES:
@@ -26,11 +27,12 @@ def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datet
             for r in held
             if r.measure == measure and r.counts and r.taken_at < recent and (since is None or r.taken_at >= since)
         )
-        found |= {(measure, at) for at in (*old[:1], *old[-1:])}
+        start = [at for at in old if at < old[0] + timedelta(days=25)] if measure in SEVERAL else old[:1]
+        found |= {(measure, at) for at in (*start, *old[-1:])}
     return found
 
 
-def test_a_turn_is_told_of_twelve_weeks_and_of_both_ends_of_what_came_before(database: Database) -> None:
+def test_a_turn_is_told_of_twelve_weeks_and_of_start_and_end_of_what_came_before(database: Database) -> None:
     draw = Random(7)
     expected = {}
 

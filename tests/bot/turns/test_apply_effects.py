@@ -25,6 +25,7 @@ from core.dialogue.client.effects import (
     DropDelayed,
     DropGoal,
     Effect,
+    EnterCohort,
     LeaveCohort,
     Lower,
     NotAsked,
@@ -38,8 +39,9 @@ from core.dialogue.client.effects import (
 )
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.messages import NotSure
-from core.dialogue.client.messages_to_coach import ClientWord, UrgentFlag
+from core.dialogue.client.messages_to_coach import ClientInCohort, ClientWord, UrgentFlag
 from core.dialogue.kit.effects import Say, SendData
+from core.dialogue.organiser.messages import SomebodyJoined
 from core.quantity import Unit
 from core.reading import Conditions, How
 from core.watching.cohort import Counted, Terms
@@ -446,6 +448,25 @@ def test_a_client_leaves_one_cohort_and_stays_in_the_other(database: Database, p
     apply(database, LeaveCohort(spring))
     assert [c.cohort_id for c in facts(database).cohorts] == [autumn]
     assert {r.cohort_id: r.left_at for r in rows(database, tables.cohort_members)} == {spring: NOW, autumn: None}
+
+
+def test_who_enters_a_cohort_counts_once_their_coach_said_yes_and_its_organiser_hears_of_them(
+    database: Database, practice: Practice
+) -> None:
+    def spring(conn: Connection) -> int:
+        organiser = people.add_organiser(conn, people.add(conn, 700, Role.ORGANISER, "Olga", "en", NOW), "Olga", NOW)
+        terms = Terms(NOW.date(), 6, Slot(0, time(18), "Europe/London"), Counted.CHECK_INS)
+        made = cohorts.add(
+            conn, NOW, organiser_id=organiser, coach_id=None, name="Spring", terms=terms, language="en", next_at=None
+        )
+        cohorts.join(conn, made, practice.ada, NOW, agreed=False)
+        return made
+
+    cohort = database.write_now(spring)
+    apply(database, EnterCohort(cohort))
+    assert queued(database, ROWAN) == [ClientInCohort("Ada", "Spring", "Olga")]
+    assert queued(database, 700) == [SomebodyJoined("Spring", "Ada", 1, "Rowan")]
+    assert [row.agreed_at for row in rows(database, tables.cohort_members)] == [None]
 
 
 def test_what_was_said_is_remembered_for_eight_weeks(database: Database, practice: Practice) -> None:

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.judging.change import FIRM_Z, Change, Strength, judge, reaches
+from core.judging.change import Change, Strength, judge, reaches
 from core.measures.measure import Bounds, ImportantDifference, Measure, MeasureKind, MeasurementError, never
 from core.quantity import Better, Range, Unit
 from core.reading import Conditions, Reading
@@ -135,20 +135,12 @@ def test_a_change_is_only_possible_when_the_retest_before_did_not_say_so(previou
     assert judge(STANDS, BASE, previous, on(56, 15)).strength is Strength.POSSIBLE
 
 
-def test_only_a_change_well_beyond_chance_is_firm():
-    """By hand: the mean of two singles against a single has variance 1.5; the bound is FIRM_Z * sqrt(1.5) = 4.90."""
-    assert D("4.0") == FIRM_Z
-    assert not judge(measure(), on(0, 0), on(28, "4.9"), on(56, "4.89")).firm
-    assert judge(measure(), on(0, 0), on(28, "4.9"), on(56, "4.9")).firm
-    assert not judge(measure(spread=D("0.5")), on(0, 0), on(28, 6), on(56, 6)).firm  # bound 7.35
-    assert judge(measure(spread=D("0.5")), on(0, 0), on(28, "7.4"), on(56, "7.4")).firm
-    assert not judge(measure(), on(0, 0), None, on(56, 50)).firm  # however large, once is once
-
-
 def test_a_single_worsening_beyond_the_stricter_bound_says_so():
-    large = judge(STANDS, BASE, None, on(28, "8.7"))  # MDC99 = 2.576 * 0.9 * sqrt 2 = 3.28
-    small = judge(STANDS, BASE, None, on(28, "8.8"))
-    assert (large.beyond_mdc99, small.beyond_mdc99, small.kind) == (True, False, Change.WORSE)
+    large = judge(STANDS, BASE, None, on(28, "6.2"))  # 4.5 * 0.9 * sqrt 2 = 5.74
+    small = judge(STANDS, BASE, None, on(28, "6.3"))
+    assert (large.large, small.large, small.kind) == (True, False, Change.WORSE)
+    differs = measure("0.9", spread=D("0.5"))
+    assert not judge(differs, BASE, None, on(28, "3.5")).large  # for an error that differs between people, 8.6
 
 
 def test_a_mean_of_several_attempts_is_surer():
@@ -221,9 +213,7 @@ def test_a_verdict_never_contradicts_itself(base, previous, now, better, attempt
     verdict = judge(unit, on(0, base, attempts=attempts), on(28, previous), on(56, now))
     assert verdict.beyond_error is (abs(now - base) > verdict.mdc95)
     assert verdict.beyond_error is (verdict.strength is not None)
-    if verdict.firm:
-        assert verdict.strength is Strength.CONFIRMED
-    if verdict.beyond_mdc99:
+    if verdict.large:
         assert verdict.beyond_error
     assert verdict.kind not in {Change.BETTER, Change.WORSE} or better is not Better.NEITHER
     mirrored = judge(unit, on(0, -base, attempts=attempts), on(28, -previous), on(56, -now))

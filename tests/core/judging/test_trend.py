@@ -12,9 +12,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
 
+from core.judging.course import OWN_DF
 from core.judging.trend import (
+    WANDER_DAYS,
+    WANDERS,
     NoProjection,
     Projection,
+    Trend,
     WeightedPoint,
     fit,
     points_of,
@@ -39,13 +43,20 @@ def points(*rows: tuple[float, float, float | None]) -> tuple[WeightedPoint, ...
 SCATTERED = ((0, 90, 0.2), (28, 86, 0.4), (57, 88, 0.2), (84, 83, 0.3), (112, 84, 0.2), (139, 80, 0.6))
 
 
+def plain(*rows: tuple[float, float, float | None]) -> Trend:
+    """As if errors were independent and nothing were known of them beforehand."""
+    found = fit(points(*rows), wanders=0, own_df=0)
+    assert found is not None
+    return found
+
+
 def by_statsmodels(rows):
     x, y, sem = (np.array(column, float) for column in zip(*rows, strict=True))
     return sm.WLS(y, sm.add_constant(x), weights=1 / sem**2).fit()
 
 
 def test_slope_and_interval_are_those_of_weighted_least_squares_in_statsmodels():
-    found, outside = fit(points(*SCATTERED)), by_statsmodels(SCATTERED)
+    found, outside = plain(*SCATTERED), by_statsmodels(SCATTERED)
     assert float(found.scale) == pytest.approx(outside.scale)
     assert float(found.slope) == pytest.approx(outside.params[1])
     assert float(found.slope_error) == pytest.approx(outside.bse[1])
@@ -54,24 +65,60 @@ def test_slope_and_interval_are_those_of_weighted_least_squares_in_statsmodels()
 
 @pytest.mark.parametrize("day", [-30, 0, 70, 139, 200])
 def test_the_interval_of_the_line_is_that_of_statsmodels_at_any_day(day):
-    found = fit(points(*SCATTERED)).between(START + timedelta(days=day))
+    found = plain(*SCATTERED).between(START + timedelta(days=day))
     outside = by_statsmodels(SCATTERED).get_prediction([[1, day]]).conf_int()[0]
     assert [float(v) for v in found] == pytest.approx(list(outside))
 
 
 def test_without_known_errors_the_line_is_that_of_ordinary_least_squares():
     rows = [(day, value, None) for day, value, _ in SCATTERED]
-    found = fit(points(*rows))
+    found = plain(*rows)
     outside = stats.linregress([r[0] for r in rows], [r[1] for r in rows])
     assert float(found.slope) == pytest.approx(outside.slope)
     assert float(found.slope_error) == pytest.approx(outside.stderr)
 
 
-def test_four_points_that_happen_to_lie_on_a_line_are_no_surer_than_their_errors():
-    found = fit(points((0, 80, 0.5), (28, 79, 0.5), (56, 78, 0.5), (84, 77, 0.5)))
-    assert found.scale == 1
+def test_four_points_that_happen_to_lie_on_a_line_are_no_surer_than_their_errors_allow():
+    found = fit(points((0, 80, 0.5), (28, 79, 0.5), (56, 78, 0.5), (84, 77, 0.5)), wanders=0)
+    assert float(found.scale) == pytest.approx(OWN_DF / (OWN_DF + 2))
     by_errors = 0.5 / np.sqrt(((np.array([0, 28, 56, 84]) - 42) ** 2).sum())
-    assert float(found.slope_error) == pytest.approx(by_errors)
+    assert float(found.slope_error) == pytest.approx(by_errors * np.sqrt(0.8))
+    assert float(found.t) == pytest.approx(stats.t.ppf(0.975, 2 + OWN_DF))
+
+
+def alike(days: np.ndarray) -> np.ndarray:
+    return WANDERS * np.exp(-abs(days[:, None] - days) / WANDER_DAYS) + (1 - WANDERS) * np.eye(len(days))
+
+
+def test_the_errors_of_level_and_slope_are_those_of_correlated_readings_the_long_way():
+    """The covariance (X'WX)^-1 X'W S WX (X'WX)^-1 with the whole matrix S, by numpy."""
+    days, values, sems = (np.array(column, float) for column in zip(*SCATTERED, strict=True))
+    found = fit(points(*SCATTERED), own_df=0)
+    weights = 1 / sems**2
+    middle = (weights * days).sum() / weights.sum()
+    x = np.stack([np.ones_like(days), days - middle], axis=1)
+    inverse = np.linalg.inv(x.T @ (weights[:, None] * x))
+    to_estimates = inverse @ (x.T * weights)
+    covariance = to_estimates @ (alike(days) * np.outer(sems, sems)) @ to_estimates.T
+    left = values - x @ (to_estimates @ values)
+    grown = covariance[0, 0] / inverse[0, 0] + covariance[1, 1] / inverse[1, 1]
+    scale = (weights * left**2).sum() / (len(days) - grown)
+    assert float(found.scale) == pytest.approx(scale)
+    assert float(found.centre_error) == pytest.approx(np.sqrt(scale * covariance[0, 0]))
+    assert float(found.slope_error) == pytest.approx(np.sqrt(scale * covariance[1, 1]))
+
+
+@pytest.mark.parametrize("days", [range(0, 112, 28), range(0, 182, 7), range(40)], ids=["monthly", "weekly", "daily"])
+def test_intervals_cover_nineteen_in_twenty_where_days_are_alike(days):
+    at = np.array(days, float)
+    together = np.linalg.cholesky(alike(at))
+    dice, covered, runs = np.random.default_rng(3), 0, 400
+    for _ in range(runs):
+        noise = together @ dice.normal(size=len(at))
+        found = fit(points(*((day, 80 + e, 1.0) for day, e in zip(at, noise, strict=True))))
+        low, high = found.per_week_between
+        covered += low <= 0 <= high
+    assert covered / runs == pytest.approx(0.955, abs=0.03)
 
 
 def test_three_readings_or_one_instant_make_no_line():
@@ -111,12 +158,9 @@ def test_a_steady_line_reaches_its_goal_within_a_range_of_dates():
 
 def test_the_range_is_where_the_interval_of_the_line_meets_the_goal():
     """Fieller's interval the long way: along statsmodels' band in steps of a quarter day."""
-    found, outside = projection(fit(points(*STEADY)), D(78), NOW), by_statsmodels(STEADY)
+    found, outside = projection(plain(*STEADY), D(78), NOW), by_statsmodels(STEADY)
     grid = np.arange(140, 330, 0.25)
     low, high = outside.get_prediction(sm.add_constant(grid)).conf_int().T
-    if outside.scale < 1:  # our floor: never less scatter than the known errors
-        middle = outside.predict(sm.add_constant(grid))
-        low, high = (middle + (edge - middle) / np.sqrt(outside.scale) for edge in (low, high))
     met = grid[(low <= 78) & (high >= 78)]
     ends = [(at - START) / timedelta(days=1) for at in (found.earliest, found.latest)]
     assert ends == pytest.approx([met[0], met[-1]], abs=0.3)

@@ -87,6 +87,8 @@ ONE_OR_OTHER = {
     "five and four others": (["efghijklm"], "abcdefgh", False),
     "two parts that leave one": (["abcdefghijk", "abcde"], "fghij", False),
     "every pair is fine, and three leave one": (["vwxyz", "vwxyzabcde", "vwxyzfghij"], "abcdefghijp", False),
+    "every pair is fine, and three leave four": (["vwxyz", "vwxyzabcde", "vwxyzfghij"], "abcdefghijpqrs", False),
+    "every pair is fine, and three leave five": (["vwxyz", "vwxyzabcde", "vwxyzfghij"], "abcdefghijpqrst", True),
 }
 
 

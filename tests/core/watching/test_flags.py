@@ -224,11 +224,14 @@ def test_a_low_body_mass_index_alone_has_points():
 @pytest.mark.parametrize(
     ("ratings", "raises"),
     [
-        pytest.param("777755", True, id="two under by two"),
-        pytest.param("777756", False, id="only the first"),
-        pytest.param("777765", False, id="only the last"),
-        pytest.param("7755", False, id="two ratings are no mean"),
-        pytest.param("77755", True, id="three are"),
+        pytest.param("777744", True, id="two under by three"),
+        pytest.param("777755", False, id="two under by two, as moods swing"),
+        pytest.param("777746", False, id="only the first"),
+        pytest.param("777764", False, id="only the last"),
+        pytest.param("7722", False, id="two ratings are no mean"),
+        pytest.param("77733", True, id="three are"),
+        pytest.param("5959575733", False, id="somebody whose moods swing anyway"),
+        pytest.param("7777777733", True, id="somebody whose moods do not"),
     ],
 )
 def test_energy_that_falls_at_two_check_ins_in_a_row_is_told(ratings, raises):
@@ -238,14 +241,14 @@ def test_energy_that_falls_at_two_check_ins_in_a_row_is_told(ratings, raises):
 @pytest.mark.parametrize(
     ("ratings", "raises"),
     [
-        pytest.param("7775", True, id="two under the mean"),
-        pytest.param("7776", False, id="one under"),
-        pytest.param("775", False, id="two ratings are no mean"),
-        pytest.param("9775", True, id="two and two thirds under"),
-        pytest.param("777755", False, id="the second in a row is told as falling"),
+        pytest.param("7772", True, id="five under a steady mean"),
+        pytest.param("7775", False, id="two under, as moods swing"),
+        pytest.param("772", False, id="two ratings are no mean"),
+        pytest.param("59595952", False, id="somebody whose moods swing anyway"),
+        pytest.param("777722", False, id="the second in a row is told as falling"),
     ],
 )
-def test_energy_that_drops_by_the_important_difference_at_once_is_told(ratings, raises):
+def test_energy_that_drops_at_once_by_more_than_moods_swing_is_told(ratings, raises):
     assert (Code.ENERGY_DROPPED in codes("energy", series("energy", *ratings, every=7))) is raises
 
 
@@ -282,17 +285,19 @@ def test_only_firm_changes_and_large_worsenings_reach_the_coach():
     assert codes(stands, series(stands, "14", "17", "17")) == set()  # confirmed, not firm
     assert codes(stands, series(stands, "14", "20", "20")) == {Code.CHANGE_BETTER_CONFIRMED}
     assert codes(stands, series(stands, "24", "18", "18")) == {Code.CHANGE_WORSE_CONFIRMED}
-    assert codes(stands, series(stands, "24", "20")) == {Code.CHANGE_WORSE_LARGE}
-    assert codes(stands, series(stands, "24", "21")) == set()
+    assert codes(stands, series(stands, "24", "17")) == {Code.CHANGE_WORSE_LARGE}
+    assert codes(stands, series(stands, "24", "18")) == set()  # no jump, so it was not asked back
+    assert codes(stands, series(stands, "24", "20", "17")) == set()
     assert codes(stands, series(stands, "14", "30")) == set()  # a single improvement, however large
 
 
 def test_a_change_is_told_with_its_numbers():
-    (found,) = raised("weight", series("weight", "90", "95.1", "95")).values()
+    (found,) = raised("weight", series("weight", "90", "90", "95.1", "95.1")).values()
     assert (found.code, found.severity) == (Code.CHANGE_CONFIRMED, Severity.NOTE)
     shown = dict(found.evidence)
-    assert (shown["difference"], shown["baseline"], shown["since"]) == (5, 90, "2026-03-02")
-    assert round(shown["mdc95"], 2) == D("1.69")
+    assert (shown["difference"], shown["level_before"]) == (D("5.1"), 90)
+    assert shown["since"] == "2026-04-27"  # the first reading of the new level
+    assert shown["mdc95"] == D("1.0")  # 1.96 * 0.66 % of 90 * sqrt(8 / 10), for means of two
 
 
 def test_a_ratio_does_not_repeat_what_its_parts_say():
