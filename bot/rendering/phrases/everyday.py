@@ -118,8 +118,8 @@ def only_coach_sees(said: m.OnlyCoachSees, v: Voice) -> str:
 
 @phrase(m.WhyMeasure)
 def why_measure(said: m.WhyMeasure, v: Voice) -> str:
-    why = WHY.get(said.measure, WHY_OTHER)
-    return v.say("{measure}: {why}", measure=names.measure(v, said.measure), why=v.say(why))
+    why = v.say(WHY.get(said.measure, WHY_OTHER))
+    return v.say("{measure}: {why}", measure=names.measure(v, said.measure), why=why)
 
 
 @phrase(m.UsualFor)

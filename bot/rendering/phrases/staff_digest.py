@@ -166,18 +166,16 @@ def entry(v: Voice, one: DigestEntry) -> Html:
     whole = one.detail is Detail.FULL
     open_ = [v.listed([what(v, f, one.units), _since(v, f)]) for f in one.told if not f.over]
     more = len(one.matters) - len(one.told)
-    return v.say(
-        "• <b>{name}</b>: {what}",
-        name=v.name(one.name),
-        what=v.sentences(
-            v.say("{facts}.", facts=_joined(v, open_)) if open_ else "",
-            *(_settled(v, f, one.units, whole=whole) for f in one.told if f.over),
-            v.say_n("And {n} more.", "And {n} more.", more) if more else "",
-            *(_words(v, f) for f in one.matters if whole),
-            _state(v, one) if whole else "",
-            _next(v, gravest) if whole else "",
-        ),
+    facts = v.say("{facts}.", facts=_joined(v, open_)) if open_ else Html("")
+    said = v.sentences(
+        facts,
+        *(_settled(v, f, one.units, whole=whole) for f in one.told if f.over),
+        v.say_n("And {n} more.", "And {n} more.", more) if more else "",
+        *(_words(v, f) for f in one.matters if whole),
+        _state(v, one) if whole else "",
+        _next(v, gravest) if whole else "",
     )
+    return v.say("• <b>{name}</b>: {what}", name=v.name(one.name), what=said)
 
 
 def _settled(v: Voice, one: FlagFact, units: Units, *, whole: bool) -> Html:

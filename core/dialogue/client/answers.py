@@ -624,7 +624,7 @@ def conditions_answered(d: ClientStep, asking: AskingConditions, value: str) -> 
         return
     differs = asking.differs if asking.picking and value == "done" else ()
     d.become(asking=None, noted=(*d.state.noted, *((a, a not in differs) for a in aspects)))
-    if reading is None:  # withdrawn in the meantime
+    if reading is None or not reading.counts:  # withdrawn in the meantime, or a side note
         _after_conditions(d, asking.then)
         return
     if differs:
@@ -641,7 +641,7 @@ def _after_conditions(d: ClientStep, keys: tuple[str, ...]) -> None:
     """Reply to the readings that were given along with this one, asking what is still unknown of their conditions."""
     for n, key in enumerate(keys):
         reading = readings.by_key(d, key)
-        if reading is None:  # withdrawn in the meantime
+        if reading is None or not reading.counts:  # withdrawn in the meantime, or a side note
             continue
         measure = MEASURES[reading.measure]
         aspects = unasked_aspects(d, measure)

@@ -54,7 +54,7 @@ def to_a_coach() -> Iterator[object]:
     flag = FlagFact(1, "fast_gain", RULES[Code.FAST_GAIN].severity.value, "weight", evidence, NOW)
     seen = FlagFact(2, "fast_gain", RULES[Code.FAST_GAIN].severity.value, "weight", evidence, NOW, seen_at=NOW)
     rows = tuple(CaseRow(n, f"C{n}", "active", asked=True, kept=True, flags=(f,)) for n, f in ((1, flag), (2, seen)))
-    yield sm.DigestSaid(digest(rows, date(2026, 3, 30)))
+    yield sm.DigestSaid(digest(rows, date(2026, 3, 30), now=NOW))
     office = Office(card(1, "Ada", history=readings("waist", "92", "104"), note="See 3 times.")).presses("card:1")
     yield office.heard(sm.CardSaid)
     yield INVITATION
