@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime, time
+from datetime import date, datetime, time, timedelta
 from enum import StrEnum
 
 from core.quantity import Better, Unit
@@ -13,6 +13,7 @@ class Status(StrEnum):
     ENROLLING = "enrolling"
     ACTIVE = "active"
     PAUSED = "paused"
+    FINISHED = "finished"  # the programme is over: nothing is asked until a new one begins
     LEFT = "left"
 
 
@@ -41,6 +42,21 @@ class Slot:
 
 
 @dataclass(frozen=True, slots=True)
+class Programme:
+    """An agreed stretch of weeks with an end. starts, ended: local dates of the client. ended: when its last report was
+    given; None while it runs."""
+
+    starts: date
+    weeks: int
+    ended: date | None = None
+
+    @property
+    def last(self) -> date:
+        """The first check-in on or after this date closes the programme."""
+        return self.starts + timedelta(weeks=self.weeks)
+
+
+@dataclass(frozen=True, slots=True)
 class Plan:
     """What a client is asked, and how often.
 
@@ -50,6 +66,7 @@ class Plan:
     loss_is_planned: losing weight is a goal agreed with the coach.
     own_question: the client's own 0-10 question; own_better says which way is better.
     baseline_since: a new programme starts here; earlier readings are history, not baseline.
+    programme: None while no end is agreed.
     """
 
     measures: tuple[str, ...] = ("weight", "waist", "hip", "resting_heart_rate", "sessions_done", "activity_minutes")
@@ -63,6 +80,7 @@ class Plan:
     baseline_since: datetime | None = None
     cleared: tuple[str, ...] = ()  # tests a clinician has approved despite a caution
     pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
+    programme: Programme | None = None
 
     def interval(self, measure: str) -> int:
         """Days between retests of `measure`."""

@@ -10,7 +10,7 @@ from datetime import datetime, timedelta
 
 from sqlalchemy import Connection
 
-from bot.store import inbox, staff
+from bot.store import deputies, inbox, staff
 from bot.store.inbox import NewEvent
 from bot.store.zones import zone_of
 from core import schedule
@@ -35,6 +35,11 @@ def sweep(conn: Connection, now: datetime, limit: int = BATCH) -> int:
             newest = come[-1]
             key = f"digest/{coach.id}/{newest.day.isoformat()}"
             events.append(NewEvent(key, coach.chat_id, Due(newest.at, newest.day, now - newest.at)))
+        if come and (stands_in := deputies.away(conn, coach.id, come[-1].day)) is not None:
+            deputy, chat_id = stands_in
+            key = f"digest/{coach.id}/{come[-1].day.isoformat()}/{deputy}"
+            late = now - come[-1].at
+            events.append(NewEvent(key, chat_id, Due(come[-1].at, come[-1].day, late, instead_of=coach.id)))
     inbox.put(conn, events, now)
     return len(due)
 

@@ -20,7 +20,7 @@ from bot.exports.my_data import gather
 from bot.foundation import config, log
 from bot.foundation.clock import Clock, Jumps, MachineClock, SharedClock, now
 from bot.foundation.metrics import Metrics
-from bot.process import digests, reminders
+from bot.process import deputies, digests, reminders
 from bot.process.delivery import Delivery
 from bot.process.intake import Answers, Poller, keeper
 from bot.process.rendering_cache import Renderings
@@ -235,7 +235,8 @@ def service(
 
 
 def _sweep(conn: Connection, now: datetime) -> int:
-    return reminders.sweep(conn, now, SWEEP) + digests.sweep(conn, now, SWEEP) + cohorts.sweep(conn, now)
+    due = reminders.sweep(conn, now, SWEEP) + digests.sweep(conn, now, SWEEP) + cohorts.sweep(conn, now)
+    return due + deputies.sweep(conn, now)
 
 
 def _time_there(conn: Connection) -> tuple[datetime, datetime, datetime]:
@@ -248,7 +249,13 @@ def _time_there(conn: Connection) -> tuple[datetime, datetime, datetime]:
 def next_instant(conn: Connection) -> datetime | None:
     """When the next slot, timer, digest, cohort task or retry of a turn is due, or None."""
     retry = select(func.min(inbox.c.retry_at)).where(inbox.c.status == "pending")
-    known = (reminders.next_at(conn), digests.next_at(conn), cohorts.next_at(conn), conn.execute(retry).scalar())
+    known = (
+        reminders.next_at(conn),
+        digests.next_at(conn),
+        cohorts.next_at(conn),
+        deputies.next_at(conn),
+        conn.execute(retry).scalar(),
+    )
     return min((at for at in known if at is not None), default=None)
 
 

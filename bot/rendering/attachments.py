@@ -10,11 +10,12 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.foundation.reader import Rendered
-from bot.rendering import caseload_sheet, charts, closing, pages
+from bot.rendering import caseload_sheet, charts, closing, last_report, pages
 from bot.rendering.closing_csv import closing_csv
 from bot.rendering.phrases import cohort_figures
 from bot.rendering.voice import Voice
 from core.dialogue.client import messages as m
+from core.dialogue.client import report_messages as rm
 from core.dialogue.organiser import messages as om
 from core.dialogue.staff import messages as sm
 
@@ -62,6 +63,36 @@ def client_page(said: sm.ClientPage, v: Voice) -> Rendered:
     return Rendered(document=(f"client-{said.day}.html", pages.client_page(said, v.reader)), caption=caption)
 
 
+def practice_page(said: sm.PracticePage, v: Voice) -> Rendered:
+    """A quarter of a practice as a page."""
+    caption = v.say("The same on a page, to print or to send on. It names no client.")
+    file = f"practice-{said.year}q{said.number}.html"
+    return Rendered(document=(file, pages.practice_page(said, v.reader)), caption=caption)
+
+
+def report_picture(said: rm.LastReportPicture, v: Voice) -> Rendered:
+    """The last report for the client, as a picture or as a PDF."""
+    if said.pdf:
+        caption = v.say("Your report, to print or to show.")
+        return Rendered(
+            document=(f"report-{said.report.ended}.pdf", last_report.pdf(said.report, v.reader)), caption=caption
+        )
+    caption = last_report.caption(said.report, v)
+    return Rendered(photo=last_report.picture(said.report, v.reader), photo_name="report.png", caption=caption)
+
+
+def report_for_coach(said: rm.ReportForCoach, v: Voice) -> Rendered:
+    """The last report for the coach, as a page or as a PDF to send on."""
+    report = said.report
+    if said.pdf:
+        caption = v.say("The report of {name}, fit to be sent on with their consent.", name=v.name(report.name))
+        return Rendered(
+            document=(f"report-{report.ended}.pdf", last_report.pdf_for_coach(report, v.reader)), caption=caption
+        )
+    caption = last_report.caption(report, v)
+    return Rendered(document=(f"report-{report.ended}.html", pages.report_page(report, v.reader)), caption=caption)
+
+
 def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
     """The closing report as a picture."""
     caption = v.lines(
@@ -73,6 +104,8 @@ def closing_picture(said: om.ClosingPicture, v: Voice) -> Rendered:
 def closing_file(said: om.ClosingFile, v: Voice) -> Rendered:
     """The closing report as a file: to print, or to process further."""
     caption = v.say("The closing report of {name}", name=v.name(said.report.name))
+    if said.kind == "page":
+        return Rendered(document=("closing.html", pages.closing_page(said.report, v.reader)), caption=caption)
     if said.kind == "csv":
         return Rendered(document=("closing.csv", closing_csv(said.report)), caption=caption)
     return Rendered(document=("closing.pdf", closing.pdf(said.report, v.reader)), caption=caption)
@@ -84,6 +117,9 @@ ATTACHMENTS: Mapping[type, MakeAttachment] = {
     sm.Sheet: sheet,
     sm.CaseloadPage: caseload_page,
     sm.ClientPage: client_page,
+    sm.PracticePage: practice_page,
+    rm.LastReportPicture: report_picture,
+    rm.ReportForCoach: report_for_coach,
     om.ClosingPicture: closing_picture,
     om.ClosingFile: closing_file,
 }

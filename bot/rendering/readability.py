@@ -23,6 +23,7 @@ from bot.rendering.phrases.checkin import PRAISES
 from bot.rendering.samples import LONG_DAY, amount, asked, ordinary, second, verdict
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach
+from core.dialogue.client import report_messages as rm
 from core.dialogue.kit.messages import Together
 from core.measures.measure import BodySize, Measure, MeasureKind
 from core.quantity import Unit
@@ -42,6 +43,7 @@ LONGER = (
     m.SourceOf,
     m.SettingsSaid,
     m.Picture,
+    rm.LastReport,
 )
 LONGER_WORDS = 130
 

@@ -13,12 +13,16 @@ from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
 from typing import Any
 
-from core.care import NumberVisibility
+from bot.rendering.phrases.programme import KEEP
+from core.care import NumberVisibility, Programme
 from core.client import Caution
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
+from core.dialogue.client import report_messages as rm
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
 from core.dialogue.client.enrolment import ANSWER
+from core.dialogue.client.report import GoalSaid, Report
+from core.dialogue.client.results import Result, Value
 from core.dialogue.kit.messages import (
     AskLanguage,
     DataSent,
@@ -63,7 +67,10 @@ CONTEXTS = (
     "medicine_slows_pulse",
     "series_too_few_days",
 )
-NEWS = ("measures", "interval", "slot", "directed_weighing", "numbers", "baseline", "hand_over")
+NEWS = (
+    "measures", "interval", "slot", "directed_weighing", "numbers", "baseline", "hand_over", "programme",
+    "programme_open",
+)  # fmt: skip
 KINDS = ("voice", "photo", "video", "sticker", "document", "location", "contact", "empty")
 GATE_SIGNS = ("gate_signs", "gate_unwell", "dizziness", "fainting", "leg_swelling_with_breathlessness")
 
@@ -109,6 +116,7 @@ def ordinary() -> Iterator[object]:
     yield from _care()
     yield from _counts()
     yield from _life()
+    yield from _programme()
     yield from _to_the_coach()
 
 
@@ -347,15 +355,39 @@ def _life() -> Iterator[object]:
     yield from (NotForThisRole(), OurFault(), m.JoinedCohort("Spring steps", DAY))
 
 
+def _programme() -> Iterator[object]:
+    """The end of a programme, with a result of every kind."""
+    for coming, last in ((DAY, LONG_DAY), (None, None)):
+        yield rm.RoundBegins(12, last, coming)
+        yield rm.ProgrammeOver(coming, COACH)
+    results = []
+    for kind in ("better", "worse", "changed", "within_error", "not_comparable"):
+        for strength in ("possible", "confirmed") if kind in ("better", "worse", "changed") else ("",):
+            start, now = Value(DAY, Amount(D(104), Unit.CENTIMETRE)), Value(LONG_DAY, Amount(D(94), Unit.CENTIMETRE))
+            verdict = m.VerdictSaid("waist", kind, strength, None, Amount(D(5), Unit.CENTIMETRE), DAY)
+            results.append(Result("waist", now, start, now, verdict=verdict))
+    target = Amount(D(90), Unit.CENTIMETRE)
+    programme = Programme(DAY, 24, LONG_DAY)
+    some, others = tuple(results[:4]), tuple(results[4:])
+    for n, keep, told in ((0, tuple(KEEP)[:2], some), (40, tuple(KEEP)[2:4], others), (100, tuple(KEEP)[4:], ())):
+        goal = GoalSaid("waist", target, LONG_DAY, n, n == 100)
+        yield rm.LastReport(Report(7, "Ada", COACH, programme, LONG_DAY, n and 25, n and 21, told, (goal,), keep))
+
+
 def _to_the_coach() -> Iterator[object]:
     for code, rule in RULES.items():
         evidence = tuple((name, evidence_value(name)) for name in rule.evidence)
         for measure in ("weight", "blood_pressure", None):
             yield cm.UrgentFlag(7, "Ada", code.value, measure, evidence, AT)
+    rate = (("rate", Decimal(96)),)
+    for settled, slip in ((True, False), (False, False), (True, True)):
+        yield cm.RepeatTaken(7, "Ada", "pulse_fast", "resting_heart_rate", rate, settled, slip)
+    yield cm.SignAnswered(7, "Ada", "chest_pain")
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
     yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
     yield from _of_health()
     yield from (cm.ClientBack(7, "Ada"), cm.ClientInCohort("Ada", "Spring", "Olga"))
+    yield from (cm.ProgrammeEnded(7, "Ada", 11, 12), cm.ProgrammeEnded(7, "Ada", 0, 0), cm.NewRound(7, "Ada", 12, DAY))
 
 
 def _of_health() -> Iterator[object]:

@@ -6,12 +6,20 @@ once the client has moved to another coach, left the caseload or been erased.
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, Select, bindparam
+from dataclasses import dataclass
+from datetime import date
+
+from sqlalchemy import Connection, Select, and_, bindparam, exists, or_, select
 from sqlalchemy.sql.elements import ColumnElement
 
 from bot.store import clients
 from bot.store.clients import Client
 from bot.store.schema import clients as table
+from bot.store.schema import coaches, deputies, flags
+from bot.store.sealed import is_whole
+from core.care import Status
+from core.dialogue.staff.names import distinct_names
+from core.watching.flags import Severity
 
 
 def _mine() -> tuple[ColumnElement[bool], ...]:
@@ -22,10 +30,63 @@ _ALL: Select[tuple[object, ...]] = clients.ALL.where(*_mine()).order_by(table.c.
 _ONE: Select[tuple[object, ...]] = clients.ALL.where(table.c.id == bindparam("client"), *_mine())
 
 
+def _stood_in_for() -> tuple[ColumnElement[bool], ...]:
+    """A client of somebody this coach stands in for: on the days they are away, or while an alarm was passed on."""
+    alarm = exists().where(
+        flags.c.client_id == table.c.id,
+        flags.c.severity == Severity.URGENT.value,
+        flags.c.cleared_at.is_(None),
+        flags.c.escalated_at >= flags.c.refreshed_at,
+    )
+    away = and_(deputies.c.begins <= bindparam("day"), deputies.c.ends >= bindparam("day"))
+    return (deputies.c.deputy_id == bindparam("coach"), or_(away, alarm))
+
+
+_FOR_ANOTHER = (
+    select(table.c.id, deputies.c.coach_id, coaches.c.name)
+    .select_from(
+        table.join(deputies, deputies.c.coach_id == table.c.coach_id).join(coaches, coaches.c.id == deputies.c.coach_id)
+    )
+    .where(table.c.id == bindparam("client"), *_stood_in_for())
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Reached:
+    """A client somebody may reach. for_coach: number and name of the coach they stand in for; None for one's own."""
+
+    client: Client
+    for_coach: tuple[int, str] | None = None
+
+
+def reached(conn: Connection, coach_id: int, client_id: int, day: date) -> Reached | None:
+    """A client of this coach, or of one they stand in for; None for anybody else's. A deputy may read the card, write,
+    and deal with what is flagged, and nothing else: whatever changes the client goes through `client`."""
+    own = client(conn, coach_id, client_id)
+    if own is not None:
+        return Reached(own)
+    r = conn.execute(_FOR_ANOTHER, {"coach": coach_id, "client": client_id, "day": day}).one_or_none()
+    if r is None:
+        return None
+    theirs = client(conn, r.coach_id, client_id)
+    return None if theirs is None else Reached(theirs, (r.coach_id, r.name))
+
+
 def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
     """A client of this coach; None for another coach's client, or if there is none."""
     r = conn.execute(_ONE, {"coach": coach_id, "client": client_id}).one_or_none()
     return None if r is None else clients.client_of(r)
+
+
+_NAMES = select(table.c.id, table.c.name, table.c.birth_year).where(*_mine(), table.c.status != Status.LEFT.value)
+
+
+def names(conn: Connection, coach_id: int) -> dict[int, str]:
+    """What a coach's clients are called, by number: two of one name are told apart."""
+    rows = conn.execute(_NAMES.order_by(table.c.id), {"coach": coach_id})
+    return distinct_names(
+        (r.id, r.name if is_whole(r.name) else "", r.birth_year if is_whole(r.birth_year) else None) for r in rows
+    )
 
 
 def everybody(conn: Connection, coach_id: int) -> tuple[Client, ...]:

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime, timedelta
 
 from sqlalchemy import Connection, select
 
-from bot.store import clients, cohorts, encouragement_history, flags, goals, readings
+from bot.store import clients, cohorts, encouragement_history, flags, goals, readings, slots
 from bot.store.clients import Client
 from bot.store.dialect import among
 from bot.store.people import Role, Staff
@@ -57,6 +57,7 @@ class History:
     goals: tuple[GoalFact, ...] = ()
     said: frozenset[str] = frozenset()
     cohorts: tuple[Membership, ...] = ()
+    check_ins: tuple[tuple[date, bool], ...] = ()
 
 
 _theirs = coaches.alias("their_coach")
@@ -117,12 +118,18 @@ def who(conn: Connection, chats: Iterable[int]) -> dict[int, Known]:
     return found
 
 
-def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dict[int, History]:
-    """The histories of clients. Five queries."""
-    wanted = list(client_ids)
+def histories(conn: Connection, theirs: Iterable[Client], now: datetime) -> dict[int, History]:
+    """The histories of clients. Five queries; two more if a programme is about to end, for its report."""
+    several = list(theirs)
+    wanted = [client.id for client in several]
     if not wanted:
         return {}
     series = readings.histories(conn, wanted, now)
+    ending = [client.id for client in several if _ends(client, now)]
+    check_ins: dict[int, tuple[tuple[date, bool], ...]] = {}
+    if ending:
+        series |= readings.everything(conn, ending)
+        check_ins = slots.check_ins(conn, ending)
     open_flags = flags.open_flags(conn, wanted)
     aims = goals.load(conn, wanted)
     heard = encouragement_history.load(conn, wanted, now)
@@ -134,6 +141,13 @@ def histories(conn: Connection, client_ids: Iterable[int], now: datetime) -> dic
             aims.get(client, ()),
             heard.get(client, frozenset()),
             member_of.get(client, ()),
+            check_ins.get(client, ()),
         )
         for client in wanted
     }
+
+
+def _ends(client: Client, now: datetime) -> bool:
+    """A day early, so that it holds wherever they live."""
+    programme = client.plan.programme
+    return programme is not None and programme.ended is None and now.date() >= programme.last - timedelta(days=1)

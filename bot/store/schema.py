@@ -98,10 +98,20 @@ coaches = Table(
     Column("zone_name", Text),
     Column("next_digest_at", Instant, index=True),
     Column("quiet_nights", Boolean, nullable=False, server_default=true()),
+    Column("wait_minutes", Integer, nullable=False, server_default=text("30")),  # of an emergency, for the coach
     Column("settings", Text),
     Column("created_at", Instant, nullable=False),
     Column("left_at", Instant),
     sqlite_autoincrement=True,
+)
+
+deputies = Table(  # who stands in for a coach: one each
+    "deputies",
+    metadata,
+    Column("coach_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), primary_key=True, autoincrement=False),
+    Column("deputy_id", Key, ForeignKey("coaches.id", ondelete="CASCADE"), nullable=False, index=True),
+    Column("begins", Date),  # NULL, and ends with it: always, for what is urgent and not acknowledged
+    Column("ends", Date),
 )
 
 organisers = Table(
@@ -319,6 +329,8 @@ flags = Table(
     Column("seen_at", Instant),
     Column("told_at", Instant),
     Column("digest_at", Instant),  # the digest that named it first, or named its end
+    Column("acknowledged_at", Instant),  # a coach has reacted to it
+    Column("escalated_at", Instant),  # it was passed to the deputy
     Column("cleared_at", Instant),
     code("ended"),  # what cleared it, of core.watching.flags.Ended
     sealed("flags", "followed"),  # codec; what followed: the repeat, the answer

@@ -68,3 +68,18 @@ def since(conn: Connection, client_ids: Iterable[int], day: date) -> tuple[Store
     """The outcomes of clients' slots from a date on. One query."""
     rows = conn.execute(_SINCE, {"clients": list(client_ids), "since": day})
     return tuple(StoredSlot(r.client_id, r.day, SlotOutcome(r.outcome), r.answered_at) for r in rows)
+
+
+_CHECK_INS = (
+    select(slots.c.client_id, slots.c.day, slots.c.outcome)
+    .where(among(slots.c.client_id, "clients"), slots.c.outcome != SlotOutcome.NOT_ASKED.value)
+    .order_by(slots.c.day)
+)
+
+
+def check_ins(conn: Connection, client_ids: Iterable[int]) -> dict[int, tuple[tuple[date, bool], ...]]:
+    """The local dates of clients' check-ins that were asked, and whether each was answered. One query."""
+    found: dict[int, list[tuple[date, bool]]] = {}
+    for r in conn.execute(_CHECK_INS, {"clients": list(client_ids)}):
+        found.setdefault(r.client_id, []).append((r.day, r.outcome == SlotOutcome.ANSWERED.value))
+    return {client: tuple(several) for client, several in found.items()}

@@ -5,20 +5,21 @@ Queries: one for the coach, and for each need at most one list of clients and tw
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta, tzinfo
+from datetime import datetime, time, timedelta, tzinfo
 from typing import Any
 
 from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert, not_, or_, select, update
 
 from bot.foundation import log
-from bot.store import caseload, coach_thread, codec, cohorts, invitations, owners, readings
+from bot.store import caseload, coach_thread, codec, cohorts, deputies, invitations, owners, readings, slots
 from bot.store.clients import Client
 from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
 from bot.store.schema import clients as clients_table
-from bot.store.schema import coaches, flags, notes, outbox, people, slots, templates
+from bot.store.schema import coaches, flags, notes, outbox, people, templates
+from bot.store.schema import slots as slots_table
 from bot.store.sealed import is_whole, secret
 from bot.store.slots import SlotOutcome
 from bot.store.zones import zone_of
@@ -32,17 +33,22 @@ from core.dialogue.staff.facts import (
     CardsNamed,
     CardsOfAll,
     Caseload,
+    CaseloadOf,
     Cohorts,
     Need,
     OtherCoaches,
+    QuarterFact,
+    QuarterMeant,
     StaffFacts,
     TemplateFact,
     Templates,
     WordFact,
 )
 from core.dialogue.staff.names import addressed, meant
-from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.digest import IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
 from core.watching.flags import Code, Done, Ended, Severity
+from core.watching.practice import PersonFact
+from core.watching.practice import meant as quarter_meant
 
 WEEK, A_DAY, A_SECOND = timedelta(days=7), timedelta(days=1), timedelta(seconds=1)
 ANSWERED, NOT_ASKED = SlotOutcome.ANSWERED.value, SlotOutcome.NOT_ASKED.value
@@ -77,10 +83,11 @@ def facts(
 ) -> StaffFacts:
     """The facts for a step: who this is, and what `needs` requests."""
     row = _coach(conn, who)
-    slot, name, quiet = None, who.name, True
+    slot, name, quiet, wait = None, who.name, True, 30
     zone_name = who.zone_name or "UTC"
     if row is not None:
         name, quiet, zone_name = row.name, row.quiet_nights, row.zone_name or zone_name
+        wait = row.wait_minutes
         if row.weekday is not None and row.at is not None and row.zone_name:
             slot = Slot(row.weekday, row.at, row.zone_name)
     zone = zone_of(zone_name)
@@ -94,6 +101,8 @@ def facts(
         zone=zone,
         zone_name=zone_name,
         night=quiet,
+        wait=wait,
+        deputy=None if who.coach_id is None else deputies.of(conn, who.coach_id),
         invitation=invitation,
         find_zones=lambda text: look.find_zones(text, who.language),
         zone_of=zone_of,
@@ -113,9 +122,14 @@ def _coach(conn: Connection, who: Staff) -> Any:
     return None if who.coach_id is None else conn.execute(_COACH, {"coach": who.coach_id}).one_or_none()
 
 
-_COACH = select(coaches.c.name, coaches.c.weekday, coaches.c.at, coaches.c.zone_name, coaches.c.quiet_nights).where(
-    coaches.c.id == bindparam("coach")
-)
+_COACH = select(
+    coaches.c.name,
+    coaches.c.weekday,
+    coaches.c.at,
+    coaches.c.zone_name,
+    coaches.c.quiet_nights,
+    coaches.c.wait_minutes,
+).where(coaches.c.id == bindparam("coach"))
 
 
 def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Need, ...], now: datetime) -> StaffFacts:
@@ -123,18 +137,28 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
     rows: tuple[CaseRow, ...] = ()
     waiting: tuple[OpenInvitation, ...] = ()
     cards: dict[int, Client] = {}
+    names = caseload.names(conn, coach_id) if needs else {}
+    standing_in: dict[int, str] = {}
     paged = False
     for need in needs:
         match need:
             case CardOf(client_id):
-                one = caseload.client(conn, coach_id, client_id)
-                if one is not None and one.status is not Status.LEFT:
-                    cards[one.id] = one
+                one = caseload.reached(conn, coach_id, client_id, found.today(now))
+                if one is not None and _followed(conn, (one.client,), now):
+                    cards[client_id] = one.client
+                    if one.for_coach is not None:
+                        standing_in[client_id] = one.for_coach[1]
+            case CaseloadOf(other):
+                stands_in = deputies.away(conn, other, found.today(now))
+                if stands_in is not None and stands_in[0] == coach_id:
+                    theirs = _followed(conn, caseload.everybody(conn, other), now)
+                    rows = _rows(conn, theirs, caseload.names(conn, other), now)
+                    found = replace(found, away=_name_of(conn, other))
             case Caseload() | CardsNamed() | CardsFlagged() | CardsOfAll():
                 if everybody is None:
-                    everybody = tuple(c for c in caseload.everybody(conn, coach_id) if c.status is not Status.LEFT)
+                    everybody = _followed(conn, caseload.everybody(conn, coach_id), now)
                 if isinstance(need, Caseload):
-                    rows = _rows(conn, everybody, now)
+                    rows = _rows(conn, everybody, names, now)
                     waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
                     cards |= _named(everybody, need)
@@ -142,18 +166,58 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
                     paged = True
                     cards |= {c.id: c for c in [c for c in everybody if _in_care(c) and c.whole][:MOST_PAGED]}
                 else:
-                    flagged = {r.client_id for r in rows or _rows(conn, everybody, now) if r.flags}
+                    flagged = {r.client_id for r in rows or _rows(conn, everybody, names, now) if r.flags}
                     cards |= {c.id: c for c in [c for c in everybody if c.id in flagged and c.whole][:MOST_FLAGGED]}
+            case QuarterMeant(words):
+                found = replace(found, quarter=_quarter(conn, coach_id, words, now, found.zone))
             case Templates():
                 found = replace(found, templates=_templates(conn, coach_id))
             case OtherCoaches():
                 found = replace(found, coaches=_other_coaches(conn, coach_id))
-    found_cards = _cards(conn, coach_id, tuple(cards.values()), now, worded=paged)
+    found_cards = _cards(conn, coach_id, tuple(cards.values()), names, standing_in, now, worded=paged)
     return replace(found, rows=rows, waiting=waiting, cards=found_cards)
 
 
+def _followed(conn: Connection, several: Sequence[Client], now: datetime) -> tuple[Client, ...]:
+    """Those in care, and those whose care has ended while something urgent of theirs is open."""
+    left = [c.id for c in several if c.status is Status.LEFT]
+    open_ = open_flags(conn, left, now) if left else {}
+    alarmed = {n for n, found in open_.items() if any(f.severity == Severity.URGENT for f in found)}
+    return tuple(c for c in several if c.status is not Status.LEFT or c.id in alarmed)
+
+
+def _name_of(conn: Connection, coach_id: int) -> str:
+    return conn.execute(select(coaches.c.name).where(coaches.c.id == coach_id)).scalar_one_or_none() or ""
+
+
 def _in_care(client: Client) -> bool:
-    return client.status in (Status.ACTIVE, Status.PAUSED)
+    return client.status.value in IN_CARE
+
+
+def _quarter(conn: Connection, coach_id: int, words: str, now: datetime, zone: tzinfo) -> QuarterFact | None:
+    """Everybody of this coach in a quarter, those who left since among them. Three queries. Dates are the coach's."""
+    quarter = quarter_meant(words, now.astimezone(zone).date())
+    if quarter is None:
+        return None
+    since, until = (schedule.instant(day, time(0), zone) for day in (quarter.first, quarter.next.first))
+    people = [
+        c for c in caseload.everybody(conn, coach_id) if c.created_at < until and c.status is not Status.ENROLLING
+    ]
+    ids = [c.id for c in people]
+    taken = readings.between(conn, ids, since, until) if ids else {}
+    check_ins = slots.check_ins(conn, ids) if ids else {}
+
+    def person(c: Client) -> PersonFact:
+        programme = c.plan.programme
+        return PersonFact(
+            c.created_at.astimezone(zone).date(),
+            None if c.left_at is None else c.left_at.astimezone(zone).date(),
+            None if programme is None else programme.ended,
+            tuple(kept for day, kept in check_ins.get(c.id, ()) if day in quarter),
+            tuple(r for r in taken.get(c.id, ()) if r.counts),
+        )
+
+    return QuarterFact(quarter, tuple(map(person, people)))
 
 
 def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
@@ -259,7 +323,9 @@ def _over(rows: Iterable[Any]) -> dict[int, tuple[FlagFact, ...]]:
     return {client: tuple(several) for client, several in found.items()}
 
 
-def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple[CaseRow, ...]:
+def _rows(
+    conn: Connection, everybody: Sequence[Client], names: Mapping[int, str], now: datetime
+) -> tuple[CaseRow, ...]:
     """Everybody with their flags and the outcomes of last week's slots. Three queries."""
     ids = [c.id for c in everybody]
     if not ids:
@@ -270,7 +336,7 @@ def _rows(conn: Connection, everybody: Sequence[Client], now: datetime) -> tuple
     return tuple(
         CaseRow(
             client_id=c.id,
-            name=c.name,
+            name=names.get(c.id, c.name),
             status=c.status.value,
             answered=c.answered,
             asked=week.get(c.id, NOT_ASKED) != NOT_ASKED,
@@ -296,13 +362,13 @@ def _waiting(conn: Connection, coach_id: int, now: datetime) -> tuple[OpenInvita
 
 
 _SLOTS = (
-    select(slots.c.client_id, slots.c.outcome)
+    select(slots_table.c.client_id, slots_table.c.outcome)
     .where(
-        among(slots.c.client_id, "clients"),
-        slots.c.due_at > bindparam("since"),
-        or_(slots.c.outcome == ANSWERED, slots.c.due_at <= bindparam("settled")),
+        among(slots_table.c.client_id, "clients"),
+        slots_table.c.due_at > bindparam("since"),
+        or_(slots_table.c.outcome == ANSWERED, slots_table.c.due_at <= bindparam("settled")),
     )
-    .order_by(slots.c.due_at)
+    .order_by(slots_table.c.due_at)
 )
 
 
@@ -317,7 +383,14 @@ def _week(conn: Connection, ids: Sequence[int], now: datetime) -> dict[int, str]
 
 
 def _cards(
-    conn: Connection, coach_id: int, several: Sequence[Client], now: datetime, *, worded: bool = False
+    conn: Connection,
+    coach_id: int,
+    several: Sequence[Client],
+    names: Mapping[int, str],
+    standing_in: Mapping[int, str],
+    now: datetime,
+    *,
+    worded: bool = False,
 ) -> tuple[CardFact, ...]:
     """Cards of clients authorised through `caseload`. Two queries, and for a single card its thread and note; for
     several that are `worded` two more."""
@@ -330,7 +403,7 @@ def _cards(
     return tuple(
         CardFact(
             client_id=c.id,
-            name=c.name,
+            name=names.get(c.id, c.name),
             status=c.status.value,
             profile=c.profile,
             plan=c.plan,
@@ -346,6 +419,7 @@ def _cards(
             paused_until=c.paused_until,
             reachable=c.reachable,
             past=past_flags(conn, c.id, now) if len(several) == 1 else (),
+            for_coach=standing_in.get(c.id, ""),
         )
         for c in several
     )
@@ -422,9 +496,11 @@ def save_note(conn: Connection, client: Client, coach_id: int, text: str, now: d
 
 
 def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], until: datetime, now: datetime) -> int:
-    """Mark open flags as seen, only for clients of this caseload; return how many. until: when they were told; one that
-    has recurred since was not told in this."""
+    """Mark open flags as seen, only for clients this coach may reach; return how many. until: when they were told; one
+    that has recurred since was not told in this."""
     mine = {c.id for c in caseload.everybody(conn, coach_id)}
+    about = conn.execute(select(flags.c.client_id).where(flags.c.id.in_(list(flag_ids))).distinct()).scalars()
+    mine |= {n for n in about if n not in mine and caseload.reached(conn, coach_id, n, now.date()) is not None}
     seen = (
         update(flags)
         .where(
@@ -435,7 +511,21 @@ def mark_seen(conn: Connection, coach_id: int, flag_ids: Sequence[int], until: d
         )
         .values(seen_at=now)
     )
-    return conn.execute(seen).rowcount
+    reacted = (
+        update(flags)
+        .where(
+            flags.c.client_id.in_(
+                select(flags.c.client_id).where(flags.c.id.in_(list(flag_ids)), flags.c.client_id.in_(list(mine)))
+            ),
+            flags.c.severity == Severity.URGENT.value,
+            flags.c.cleared_at.is_(None),
+            flags.c.refreshed_at < until + A_SECOND,
+        )
+        .values(acknowledged_at=now)
+    )
+    marked = conn.execute(seen).rowcount
+    conn.execute(reacted)  # whoever sees one alarm of a person has heard of those before it
+    return marked
 
 
 def told_in_digest(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:

@@ -14,6 +14,7 @@ from typing import Any
 from sqlalchemy import Connection
 
 from bot.store import (
+    caseload,
     clients,
     coach_thread,
     cohorts,
@@ -304,7 +305,7 @@ class TurnEffects:
             case e.PassOn(text, urgent):
                 coach_id = None if self.coach is None else self.coach.id
                 writes.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
-                self.notify_coach(ClientWord(me, client.name, text), about(me), urgent=urgent)
+                self.notify_coach(ClientWord(me, self._called(client), text), about(me), urgent=urgent)
             case e.EnterCohort(cohort_id):
                 self._enter(client, cohort_id)
             case e.LeaveCohort(cohort_id):
@@ -360,12 +361,18 @@ class TurnEffects:
         if flag.code is Code.RED_FLAG_WORDS:  # an occasion is stored in clear: nobody's own words are in it
             what = "/".join(str(value) for name, value in flag.evidence if name != "words")
         self.notify_coach(
-            UrgentFlag(client.id, client.name, flag.code.value, flag.measure, flag.evidence, flag.since),
+            UrgentFlag(client.id, self._called(client), flag.code.value, flag.measure, flag.evidence, flag.since),
             about_flag(client.id, flag.code.value, self.now),
             at=when_to_tell(flag, self.now, zone_of(self.coach.zone_name), quiet_nights=self.coach.quiet_nights),
             # one emergency must never be mistaken for a repetition of another
             occasion=None if level == "emergency" else f"flag/{client.id}/{flag.code.value}/{what}/{day.isoformat()}",
         )
+
+    def _called(self, client: Client) -> str:
+        """What the coach knows this client as: two of one name are told apart."""
+        if self.coach is None:
+            return client.name
+        return caseload.names(self.conn, self.coach.id).get(client.id, client.name)
 
     def clear_flags(self, client: Client, ends: Clears) -> None:
         """Clear the open flags with this clearing rule."""

@@ -14,7 +14,19 @@ from datetime import datetime, tzinfo
 
 from sqlalchemy import Connection
 
-from bot.store import audit, caseload, clients, coach_thread, erase, inbox, invitations, outbox, people, timers
+from bot.store import (
+    audit,
+    caseload,
+    clients,
+    coach_thread,
+    deputies,
+    erase,
+    inbox,
+    invitations,
+    outbox,
+    people,
+    timers,
+)
 from bot.store import cohorts as cohort_store
 from bot.store import staff as store
 from bot.store.clients import Client
@@ -26,7 +38,7 @@ from bot.store.staff import LookUps
 from bot.store.zones import zone_of
 from bot.turns import cohorts
 from bot.turns.apply_effects import TurnEffects
-from core.care import Status
+from core.care import Plan, Status
 from core.client import Caution
 from core.dialogue.client.facts import InvitationFact
 from core.dialogue.engines import staff
@@ -35,6 +47,7 @@ from core.dialogue.kit.events import Command, Event, FromCoach, PlanChanged
 from core.dialogue.staff import effects as fx
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_effects import CohortEffect
+from core.dialogue.staff.facts import DeputyFact
 from core.dialogue.staff.settings import invitation_rows
 from core.dialogue.staff.states import FRESH_STAFF, StaffState
 from core.dialogue.staff.step import StaffOutcome, about
@@ -114,15 +127,17 @@ class StaffTurn:
                 store.set_digest(conn, coach_id, slot, now)
             case fx.SetNight(quiet):
                 store.set_nights(conn, coach_id, quiet)
-            case (
-                fx.WriteTo()
-                | fx.ChangePlan()
-                | fx.SaveNote()
-                | fx.ClearFlags()
-                | fx.HandOver()
-                | fx.EndCare()
-                | fx.AnswerCohort()
-            ):
+            case fx.SetDeputy(deputy):
+                _set_deputy(conn, who, coach_id, deputy, now)
+            case fx.SetWait(minutes):
+                deputies.set_wait(conn, coach_id, minutes)
+            case fx.WriteTo() | fx.ClearFlags():
+                day = now.astimezone(zone_of(who.zone_name)).date()
+                reached = caseload.reached(conn, coach_id, effect.client_id, day)
+                if reached is not None:
+                    deputies.acknowledge(conn, reached.client.id, now)
+                    _of_client(conn, who, coach_id, reached.client, effect, turn)
+            case fx.ChangePlan() | fx.SaveNote() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, turn)
@@ -148,6 +163,18 @@ class StaffTurn:
         turn.say(Say(sm.InvitationMade(kind.value, effect.for_name, link, until), rows))
         turn.say(Say(sm.LinkPicture(link, effect.for_name)))
         audit.note(conn, turn.now, f"coach/{coach_id}", f"invited_{kind.value}")
+
+
+def _set_deputy(conn: Connection, who: Staff, coach_id: int, deputy: DeputyFact | None, now: datetime) -> None:
+    """Set who stands in, and tell them; only another coach who is here can."""
+    to = None if deputy is None else people.coach(conn, deputy.coach_id)
+    if deputy is not None and (to is None or deputy.coach_id == coach_id):
+        return
+    deputies.put(conn, coach_id, deputy)
+    if deputy is not None and to is not None:
+        said = sm.YouStandIn(who.name, deputy.begins, deputy.ends)
+        outbox.put(conn, [Outgoing(to.chat_id, said, now, (), to.person_id)], now)
+    audit.note(conn, now, f"coach/{coach_id}", "set_deputy" if deputy is not None else "dropped_deputy")
 
 
 def _opened(conn: Connection, token: str, now: datetime) -> InvitationFact | None:
@@ -206,6 +233,10 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
     values: dict[str, object] = {}
     if effect.plan is not None:
         clients.set_plan(conn, client, effect.plan)
+        if _begins_anew(client, effect.plan):
+            values |= clients.columns("status", Status.ACTIVE, now)
+            zone = zone_of(client.slot.zone_name if client.slot else None)
+            values |= clients.next_due(Status.ACTIVE, client.slot, None, zone, now)
     if effect.slot is not None:
         values |= clients.columns("slot", effect.slot, now)
         zone = zone_of(effect.slot.zone_name)
@@ -217,6 +248,12 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
     clients.change(conn, {client.id: values})
     if effect.what:
         _notify_client(conn, client, [PlanChanged(now, effect.what, effect.detail)], now)
+
+
+def _begins_anew(client: Client, plan: Plan) -> bool:
+    """Whether somebody whose programme was over has a new one, or one without an end."""
+    over = plan.programme is not None and plan.programme.ended is not None
+    return client.status is Status.FINISHED and not over
 
 
 def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_coach: int, now: datetime) -> None:

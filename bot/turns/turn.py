@@ -45,11 +45,12 @@ from bot.turns.apply_effects import TurnEffects, WriteBatch
 from bot.turns.joining import FOR_STAFF, joiner, language_from_tag, was_here_before
 from core.dialogue.client.effects import Raise
 from core.dialogue.client.facts import ClientFacts, InvitationFact, StrangerFacts
+from core.dialogue.client.messages import Emergency
 from core.dialogue.client.messages_to_coach import ClientUnreachable
 from core.dialogue.client.states import Setting, State
 from core.dialogue.kit.effects import Erase, Join, Say
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Reachability, Text, TimerFired
-from core.dialogue.kit.messages import OurFault
+from core.dialogue.kit.messages import OurFault, Together
 from core.language import LANGUAGES
 from core.watching.flags import Clears, Code, flag
 
@@ -217,8 +218,8 @@ def _load(batch: _Batch, events: Sequence[tuple[ClaimedEvent, Event]]) -> None:
     conn, now = batch.conn, batch.now
     private = [row.chat_id for row, _ in events if not row.is_group]
     batch.known = known_facts.who(conn, private) if private else {}
-    ids = [known.client.id for known in batch.known.values() if known.client is not None]
-    batch.histories = known_facts.histories(conn, ids, now)
+    theirs = [known.client for known in batch.known.values() if known.client is not None]
+    batch.histories = known_facts.histories(conn, theirs, now)
     tokens = [token for row, event in events if (token := _token(batch, row, event))]
     found = invitations.find(conn, tokens, now)
     batch.invitations = {token: one for token, one in found.items() if one.kind is not InvitationKind.GROUP}
@@ -337,9 +338,15 @@ def _stranger(batch: _Batch, row: ClaimedEvent, event: Event) -> None:
             _apply(batch, turn, decided)
         return
     batch.strangers.append(row.id)
-    if row.chat_id not in batch.told:
+    if row.chat_id not in batch.told or any(map(_says_to_call, decided.effects)):
         turn.apply(effect for effect in decided.effects if isinstance(effect, Say))
         batch.writes.add(turn.writes)
+
+
+def _says_to_call(effect: object) -> bool:
+    """Whether it tells somebody to call for help, which no limit holds back."""
+    message = effect.message if isinstance(effect, Say) else None
+    return any(isinstance(part, Emergency) for part in (message.parts if isinstance(message, Together) else (message,)))
 
 
 def _new_staff(batch: _Batch, row: ClaimedEvent, event: Event, turn: TurnEffects, decided: Decided) -> None:
@@ -419,6 +426,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         goals=history.goals,
         missed=client.missed,
         answered=client.answered,
+        check_ins=history.check_ins,
         cohorts=history.cohorts,
         invitation=opened,
         find_zones=partial(_find_zones, steps, client.language),

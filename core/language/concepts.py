@@ -46,12 +46,14 @@ class Concept(StrEnum):
     ONE_SIDE = auto()
     CANNOT = auto()
     MOVE = auto()  # move, lift, feel, hold
+    FEEL = auto()
     SPEAK = auto()
     SPEECH = auto()
     GARBLED = auto()  # said of speech
     SLURRED = auto()  # says it all alone
     SEE = auto()
     SIGHT_LOST = auto()
+    CURTAIN = auto()  # said of an eye: a curtain, a light that went out
     CONFUSED = auto()
     LOST_BEARINGS = auto()  # "I do not know where I am"
     HEADACHE = auto()
@@ -159,6 +161,36 @@ class Concept(StrEnum):
     AMBULANCE = auto()
     DYING = auto()
 
+    # poisons of the air, infection
+    GAS = auto()  # carbon monoxide and what makes it
+    POISONED = auto()  # what gas does; an alarm that goes; all of us
+    FEVER = auto()
+    RIGOR = auto()  # with a fever: chattering teeth, confusion, a rash that does not fade
+    STREAK = auto()  # a red line that climbs a limb
+    DROWSY = auto()
+    SKIP = auto()  # leave a medicine out
+    DOWN = auto()  # said of weight
+    LOW_SHOWN = auto()  # said of a meter: "LO", an arrow down
+
+    # something is amiss: the second, wider net, which only asks
+    VITAL = auto()  # sight, memory, the voice
+    PART = auto()  # every other part of the body
+    AMISS = auto()  # what no part of the body should do: burst, go out, drip, not obey
+    ODD = auto()  # strange, fading, rattling: said of what is vital
+    AS_IF = auto()  # "like a ...": people describe what they have no word for
+    ONSET = auto()  # suddenly, worse and worse
+    SCENE = auto()  # everything, the room
+    DIM = auto()  # goes grey, tilts
+    DO = auto()  # what anybody can do: get up, swallow, stay awake
+    DREAD = auto()  # says it all alone: fear, a bad turn, in and out of it
+    HAZARD = auto()  # says it all alone: gas, a crash, boiling oil
+    FALL = auto()
+    FALL_FROM = auto()  # a ladder, the stairs; on the head
+    MEDICINE = auto()  # besides tablets and insulin
+    MISUSE = auto()
+    SENSELESS = auto()  # said of somebody else
+    HELP_ALONE = auto()  # "help me", when nothing else is said
+
     # how it is said
     NO = auto()  # denies what follows
     NO_AFTER = auto()  # denies what stands before: "chest pain: none"
@@ -177,6 +209,8 @@ class Concept(StrEnum):
     FICTION = auto()  # films, news
     FIGURATIVE = auto()  # what takes the breath away without danger: prices, a match, a view
     LAUGHTER = auto()
+    THING = auto()  # what can break down without harm: a phone, a cake
+    HERO = auto()  # of a story
     OTHERS = auto()
     ELSEWHERE = auto()  # in hospital, at work, passed away
     MINE = auto()

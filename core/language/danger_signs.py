@@ -9,22 +9,64 @@ far away is uncertain: one question is asked. Nothing here is a diagnosis.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
-from functools import cache
+from functools import cache, lru_cache
 
 from core.language import ENGLISH, LANGUAGES, Level, Lexicon, plain
 from core.language.cache import SHORT, memoized
 from core.language.concepts import Answer
 from core.language.concepts import Concept as C
 from core.language.known_conditions import Known, known_conditions
+from core.language.lexicon import Intent
 from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
-from core.language.signs import BODY, CARRIES_NO, HOW_IT_IS_SAID, SETTLES, SIGNS, TOGETHER, Sign
+from core.language.signs import (
+    AMISS,
+    BODY,
+    BY_POINTS,
+    CARRIES_NO,
+    ENOUGH,
+    HOW_IT_IS_SAID,
+    SETTLES,
+    SIGNS,
+    TELLS,
+    TOGETHER,
+    Sign,
+)
 
-__all__ = ["Answer", "Level", "Sighting", "When", "Who", "answer_to_alarm", "recognise", "sightings"]
+__all__ = [
+    "Answer",
+    "Level",
+    "Sighting",
+    "When",
+    "Who",
+    "answer_to_alarm",
+    "complaint_in_a_test",
+    "recognise",
+    "sightings",
+]
 
-NOT_ACUTE = (HOW_IT_IS_SAID - {C.NOW, C.JUST_NOW, C.EARLIER}) | BODY | {C.BLOOD, C.PRESS, C.TABLETS}  # words beside one
+BESIDE = 2  # words between a thing and what it does
+NOT_ACUTE = (  # words beside a condition one lives with
+    (HOW_IT_IS_SAID - {C.NOW, C.JUST_NOW, C.EARLIER})
+    | BODY
+    | {
+        C.BLOOD,
+        C.PRESS,
+        C.TABLETS,
+        C.VITAL,
+        C.PART,
+        C.MEDICINE,
+        C.DO,
+        C.FEEL,
+        C.SCENE,
+        C.DOWN,
+        C.SKIP,
+        C.FALL_FROM,
+        C.METER,
+    }
+)
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
@@ -33,11 +75,14 @@ LOW_MG, LOW_MMOL, LOW_G = 70, 3.9, 0.7  # blood sugar below it is low (common pr
 LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is something else
 FAST = range(140, 261)  # beats a minute: ours
 FAST_DIGITS = 3
+HIGH_FEVER = ("39", "40", "41")  # degrees Celsius, said with a decimal
 FRACTION = (".", ",")
 SOON = 4  # words from "sugar" to its figure
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
+SINGLE_WORDS = 32768  # kept, each by itself; whole messages never are
+LONG_STORY = 40  # words: in a longer text points come together by themselves
 MOST = 20  # places of one sign in a message that are looked at
-SHARE = 0.6  # of the words known in the best language: what a language must know to be heard as well
+SHARE = 0.7  # of the words known in the best language: what a language must know to be heard as well
 _FIGURES = re.compile(r"\d+")
 SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
 
@@ -91,8 +136,21 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
     if len(text) <= SHORT and _is_harmless(_FIGURES.sub("0", text), words):
         return None
     found = _most_pressing(text, words)
+    if found is not None and _is_a_wish(text, words, found):
+        return None
     lived_with = known_conditions(plain(text), words) if found is not None else None
     return found if found is None or lived_with is None else _but_known(found, lived_with, words)
+
+
+def _is_a_wish(text: str, words: Lexicon, found: Sighting) -> bool:
+    """Whether a message is word for word what one says to the bot ("I am back"); "help" and "ill" may be both."""
+    wish = _wishes(words).get(plain(text).strip(" .!"))
+    return wish is not None and (found.sign == AMISS or wish not in (Intent.HELP, Intent.NOT_WELL))
+
+
+@cache
+def _wishes(words: Lexicon) -> dict[str, Intent]:
+    return {plain(phrase): intent for intent, phrases in words.intents.items() for phrase in phrases}
 
 
 def _but_known(found: Sighting, lived_with: Known, words: Lexicon) -> Sighting | None:
@@ -120,8 +178,8 @@ def _most_pressing(text: str, words: Lexicon) -> Sighting | None:
 def _is_harmless(shape: str, words: Lexicon) -> bool:
     """Whether no sign is possible whatever the figures are: "0.0 kg". Answers differ in their figures alone."""
     folded = plain(shape)
-    lexicons = dict.fromkeys((words, ENGLISH, *LANGUAGES.values()))
-    return not any(_possible(cut(folded, one.elision), one, _table(one), True) for one in lexicons)
+    shown = [(_all_shown(cut(folded, one.elision), one, True), one) for one in _read_in(words)]
+    return not any(_possible(bits, one) or _may_tell_enough(bits, one) for bits, one in shown)
 
 
 def sightings(text: str, words: Lexicon) -> list[Sighting]:
@@ -129,23 +187,23 @@ def sightings(text: str, words: Lexicon) -> list[Sighting]:
     folded = plain(text)
     if not any(c.isalpha() for c in folded):
         return []
-    pieces = {elision: cut(folded, elision) for elision in (False, True)}
-    candidates = [(lexicon, _table(lexicon)) for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values()))]
-    spoken = {
-        lexicon: sum(bool(known(piece, table, False)) for piece in pieces[lexicon.elision])
-        for lexicon, table in candidates
-    }
+    whole = cut(folded, False)
+    pieces = {False: whole, True: cut(folded, True) if "'" in folded else whole}
+    read_in = _read_in(words)
+    spoken = {lexicon: sum(_is_known(piece, lexicon) for piece in pieces[lexicon.elision]) for lexicon in read_in}
     main = max(spoken, key=lambda lexicon: spoken[lexicon])
     found: list[Sighting] = []
     denied: set[str] = set()
-    for lexicon, table in sorted(candidates, key=lambda c: -spoken[c[0]]):
+    for lexicon in sorted(read_in, key=lambda lexicon: -spoken[lexicon]):
         if spoken[lexicon] < SHARE * spoken[main] and lexicon is not words:
             continue  # a word that happens to exist there too
         forgiving = lexicon in (words, ENGLISH) or (lexicon is main and spoken[lexicon] >= SURE_OF_LANGUAGE)
-        seen = _sightings(pieces[lexicon.elision], lexicon, table, forgiving)
+        seen = _sightings(pieces[lexicon.elision], lexicon, forgiving)
         named = {s.sign for s in found}  # a language with more of the words knows better how it is meant
         found += [s for s in seen if s.sign not in denied | named]  # "ni náuseas" is denied, English has the word too
         denied |= {s.sign for s in seen if s.denied} - {s.sign for s in seen if not s.denied}
+    if not all(s.sign == AMISS for s in found):
+        found = [s for s in found if s.sign != AMISS]
     found = [*_together([s for s in found if not s.denied]), *found]
     if any(s.sign == "eating_worry" and not s.denied for s in found):
         found = [s for s in found if s.sign != "nausea"]
@@ -167,9 +225,35 @@ def _table(words: Lexicon) -> Table[C]:
 
 
 @cache
-def _needed(words: Lexicon) -> tuple[tuple[int, ...], ...]:
-    """For each sign the bits that a message must show, part by part."""
-    return tuple(tuple(_table(words).mask(part) for part in sign.parts) for sign in SIGNS)
+def _read_in(words: Lexicon) -> tuple[Lexicon, ...]:
+    """The languages a client's message is read in, theirs first."""
+    return tuple(dict.fromkeys((words, ENGLISH, *LANGUAGES.values())))
+
+
+@lru_cache(maxsize=SINGLE_WORDS)
+def _is_known(word: str, words: Lexicon) -> bool:
+    return bool(known(word, _table(words), False))
+
+
+@lru_cache(maxsize=SINGLE_WORDS)
+def _shown(word: str, words: Lexicon, forgiving: bool) -> int:
+    """The bits of the concepts that a word may begin."""
+    table = _table(words)
+    bits = table.mask((C.TOO_MUCH, C.SUGAR_LOW, C.FAST_RATE, C.FEVER)) if word[0].isdecimal() else 0
+    for stem in known(word, table, forgiving):
+        bits |= table.begins.get(stem, 0)
+    return bits
+
+
+@cache
+def _needed(words: Lexicon) -> tuple[tuple[int, tuple[tuple[Sign, tuple[int, ...]], ...]], ...]:
+    """The bits that a message must show, part by part: the signs of each first part together."""
+    table = _table(words)
+    first: dict[int, list[tuple[Sign, tuple[int, ...]]]] = {}
+    for sign in SIGNS:
+        bits = [table.mask(part) for part in sign.parts]
+        first.setdefault(bits[0], []).append((sign, tuple(bits[1:])))
+    return tuple((bit, tuple(signs)) for bit, signs in first.items())
 
 
 # --- one language -------------------------------------------------------------------------------------------------
@@ -210,27 +294,68 @@ class _Read:
         return start, end
 
 
-def _sightings(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bool) -> list[Sighting]:
+def _sightings(pieces: list[str], words: Lexicon, forgiving: bool) -> list[Sighting]:
     """The signs one language sees in a message."""
-    possible = _possible(pieces, words, table, forgiving)
-    if not possible:
+    shown = _all_shown(pieces, words, forgiving)
+    possible = _possible(shown, words)
+    if not possible and not _may_tell_enough(shown, words):
         return []  # as with nearly every message
-    r = _prepared(read(pieces, table, forgiving))
+    r = _prepared(read(pieces, _table(words), forgiving))
     matches = [(sign, spans) for sign in possible for spans in _matches(r, sign)]
-    return [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+    seen = [s for sign, spans in matches if (s := _sighting(r, sign, spans, matches)) is not None]
+    if not seen and (told := _told(r)) and (s := _sighting(r, BY_POINTS, told, matches)) is not None:
+        seen.append(s)
+    return seen
 
 
-def _possible(pieces: list[str], words: Lexicon, table: Table[C], forgiving: bool) -> list[Sign]:
-    """The signs all of whose parts have a word in the message."""
+def _all_shown(pieces: list[str], words: Lexicon, forgiving: bool) -> int:
+    """The bits of the concepts that the words of a message may begin."""
     shown = 0
     for piece in pieces:
-        for stem in known(piece, table, forgiving):
-            shown |= table.begins.get(stem, 0)
-        if piece[0].isdecimal():
-            shown |= table.mask((C.TOO_MUCH, C.SUGAR_LOW, C.FAST_RATE))
-    if not shown:
+        shown |= _shown(piece, words, forgiving)
+    return shown
+
+
+def _possible(shown: int, words: Lexicon) -> list[Sign]:
+    """The signs all of whose parts have a word in the message."""
+    return [
+        sign
+        for bit, signs in _needed(words)
+        if shown & bit
+        for sign, others in signs
+        if all(shown & other for other in others)
+    ]
+
+
+def _may_tell_enough(shown: int, words: Lexicon) -> bool:
+    return sum(points for bit, points in _tells(words) if shown & bit) >= ENOUGH
+
+
+@cache
+def _tells(words: Lexicon) -> tuple[tuple[int, int], ...]:
+    """The bits of each row that tells of danger, and its points."""
+    return tuple((_table(words).mask(concepts), points) for points, concepts in TELLS if points > 0)
+
+
+def _told(r: _Read) -> list[Span]:
+    """The words that together tell enough of danger, none of them denied; else none. A question tells nothing."""
+    last = len(r.said.words) - 1
+    if "?" in "".join(r.said.gaps) or last > LONG_STORY:
         return []
-    return [s for s, needed in zip(SIGNS, _needed(words), strict=True) if all(shown & part for part in needed)]
+    points = 0
+    told: list[Span] = []  # a word tells once
+    for worth, concepts in TELLS:
+        spans = sorted({span for concept in concepts for span in r.at.get(concept, {}).values()})
+        if worth > 0:
+            fresh = (s for s in spans if not any(_overlap(s, other) for other in told))
+            first = next((s for s in fresh if _no_before(r, s[0], set(range(*s))) is not True), None)
+            if first is None:
+                continue
+            told.append(first)
+        elif not spans:
+            continue
+        points += worth
+    return sorted(told) if points >= ENOUGH else []
 
 
 @cache
@@ -261,6 +386,18 @@ def _many(word: str) -> bool:
     return word.isdecimal() and len(word) <= 3 and int(word) >= MANY
 
 
+def _has_a_tenth(said: Said[C], i: int) -> bool:
+    """Whether a figure goes on with one decimal and no unit: 39.8."""
+    tenth, after = said.words[i + 1], said.words[i + 2 : i + 3]
+    one = said.gaps[i + 1] in FRACTION and len(tenth) == 1 and tenth.isdecimal()
+    return one and not _units(said.table.words).intersection(after)
+
+
+def _decimal(said: Said[C], i: int) -> bool:
+    """Whether the mark before a word is a decimal point."""
+    return said.gaps[i] == "." and said.words[i].isdecimal() and said.words[i - 1].isdecimal()
+
+
 def _prepared(said: Said[C]) -> _Read:
     """Take figures of speech out; mark where sentences and clauses begin and which words belong to signs."""
     count = len(said.words)
@@ -268,18 +405,18 @@ def _prepared(said: Said[C]) -> _Read:
     starts = [said.spans(i) for i in range(count)]
     sugar = {i: spans[C.SUGAR] for i, spans in enumerate(starts) if C.SUGAR in spans}
     meters = [spans[C.METER] for spans in starts if C.METER in spans]
-    for i in range(count):
-        if (harmless := starts[i].get(C.HARMLESS)) is not None:
-            for k in range(*harmless):
-                said.stems[k] = frozenset()
-                starts[k] = {}
-    starts = [{key: said.spans(i)[key] for key in spans if key in said.spans(i)} for i, spans in enumerate(starts)]
+    as_if = {i: spans[C.AS_IF] for i, spans in enumerate(starts) if C.AS_IF in spans}
+    harmless = [spans[C.HARMLESS] for spans in starts if C.HARMLESS in spans]
+    if harmless := [span for span in harmless if not _within_a_sign(span, starts)]:
+        for k in {k for span in harmless for k in range(*span)}:
+            said.stems[k] = frozenset()
+        starts = [said.spans(i) for i in range(count)]
     for i, spans in enumerate(starts):
         for concept, span in spans.items():
             r.at.setdefault(concept, {})[i] = span
             if concept in CARRIES_NO:
                 r.carries.update(range(*span))
-            elif concept is C.NO:
+            elif concept is C.NO and not _told_by(C.NOT_STOPPING, span, starts):
                 r.negative.update(range(*span))
     for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
         if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
@@ -287,7 +424,18 @@ def _prepared(said: Said[C]) -> _Read:
     for i, word in enumerate(said.words):
         if word.isdecimal() and len(word) == FAST_DIGITS and int(word) in FAST:
             r.at.setdefault(C.FAST_RATE, {})[i] = (i, i + 1)
-    r.hard = [i == 0 or i == count - 1 or bool(HARD & set(said.gaps[i])) for i in range(count)]
+        elif word in HIGH_FEVER and _has_a_tenth(said, i):
+            r.at.setdefault(C.FEVER, {})[i] = (i, i + 2)
+    r.hard = [
+        i == 0 or i == count - 1 or (bool(HARD & set(said.gaps[i])) and not _decimal(said, i)) for i in range(count)
+    ]
+    if as_if:  # "as if somebody stood on it": no condition
+        r.at[C.AS_IF] = as_if
+        within = [i for i in r.at.get(C.IMAGINED, {}) if any(a <= i < b for a, b in as_if.values())]
+        for i in within:
+            del r.at[C.IMAGINED][i]
+    if not _nothing_but(r, C.HELP_ALONE):
+        r.at.pop(C.HELP_ALONE, None)
     if sugar:
         r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
     if named := [*sugar.values(), *meters]:
@@ -297,6 +445,23 @@ def _prepared(said: Said[C]) -> _Read:
     r.fresh = [r.hard[i] or r.is_(C.BUT, i) for i in range(count)]
     r.stop = [r.fresh[i] or r.is_(C.CLAUSE, i) for i in range(count)]
     return r
+
+
+def _told_by(concept: C, span: Span, starts: Sequence[dict[C, Span]]) -> bool:
+    """Whether a word is the beginning of a longer phrase: the "no" of "no para de temblar" denies nothing."""
+    return (longer := starts[span[0]].get(concept)) is not None and longer[1] > span[1]
+
+
+def _within_a_sign(span: Span, starts: Sequence[dict[C, Span]]) -> bool:
+    """Whether it is part of a longer phrase of a sign: "on my eye" in "a curtain came down on my eye"."""
+    before = range(max(0, span[0] - REACH), span[0])
+    return any(b >= span[1] for i in before for key, (_, b) in starts[i].items() if key not in HOW_IT_IS_SAID)
+
+
+def _nothing_but(r: _Read, concept: C) -> bool:
+    """Whether a message says this and nothing else."""
+    said = {k for span in r.at.get(concept, {}).values() for k in range(*span)}
+    return bool(said) and all(i in said or r.is_(C.FILLER, i) for i in range(len(r.said.words) - 1))
 
 
 def _matches(r: _Read, sign: Sign) -> Iterator[list[Span]]:
@@ -312,7 +477,9 @@ def _matches(r: _Read, sign: Sign) -> Iterator[list[Span]]:
     for first in places[0][:MOST]:
         chosen = [first]
         for others in places[1:]:
-            near_by = [p for p in others if _close(r, first, p) and not any(_overlap(p, c) for c in chosen)]
+            near_by = [
+                p for p in others if any(_close(r, c, p) for c in chosen) and not any(_overlap(p, c) for c in chosen)
+            ]
             if not near_by:
                 break
             chosen.append(min(near_by, key=lambda p: abs(p[0] - first[0])))
@@ -346,6 +513,8 @@ def _sighting(
 ) -> Sighting | None:
     start, end = r.sentence(spans)
     level = sign.level
+    if len(sign.parts) == 1 and _of_a_thing(r, spans[0][0]):
+        return None  # "my phone passed out"
     if sign.unless and any(r.anywhere(concept, start, end) for concept in sign.unless):
         if sign.softened is None:
             return None
@@ -359,10 +528,29 @@ def _sighting(
     if when is When.LONG_AGO and sign.key == NEW and any(start <= i < end for i in r.negative):
         when = When.NOW  # "out of breath making the bed, last month it was not like that"
     who = _who(r, sign, spans, when)
+    if who is Who.NOBODY and _only_a_tale(r, sign, spans):
+        return None
+    if sign.net and (when is When.LONG_AGO or who in (Who.NOBODY, Who.ELSEWHERE) or _all_well(r, spans, end)):
+        return None
     content = level is Level.STOP_REST and r.anywhere(C.FINE, spans[-1][1], end)  # "out of breath, but happy"
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
     certain = denied is False and sign.sure and mine and not content
     return Sighting(sign.key, level, when, who, certain)
+
+
+# A complaint during a test, where nothing more need be said: "my knee hurts".
+IN_A_TEST = Sign("new_joint_pain", Level.STOP_REST, (tuple(sorted(BODY)), (C.HURT, C.SHARP)))
+
+
+@memoized
+def complaint_in_a_test(text: str, words: Lexicon) -> Sighting | None:
+    """A pain that is told during a test, in the client's language or in English; None if there is none."""
+    for lexicon in dict.fromkeys((words, ENGLISH)):
+        r = _prepared(read(cut(plain(text), lexicon.elision), _table(lexicon), True))
+        for spans in _matches(r, IN_A_TEST):
+            if _denied(r, spans) is not True and not _of_another(r, r.sentence(spans)[0], spans):
+                return Sighting(IN_A_TEST.key, IN_A_TEST.level, When.NOW, Who.ME, certain=True)
+    return None
 
 
 # --- denied, gone -------------------------------------------------------------------------------------------------
@@ -371,8 +559,8 @@ def _sighting(
 def _denied(r: _Read, spans: Sequence[Span]) -> bool | None:
     """True: denied. None: perhaps (a list whose "no" may or may not reach so far). False: not denied."""
     own = {i for a, b in spans for i in range(a, b)}
-    if own & r.negative:
-        return False  # "cannot breathe" holds its own "no"
+    if own & r.negative:  # "cannot breathe" holds its own "no"; one that starts outside of it reaches in
+        return any(i not in own and own & set(range(*span)) for i, span in r.at.get(C.NO, {}).items())
     answers = [_no_before(r, start, own) for start, _ in spans]
     if True in answers or _no_after(r, spans[-1][1]):
         return True
@@ -524,11 +712,39 @@ def _is_a_figure(r: _Read, sign: Sign, spans: Sequence[Span], mine_and_now: bool
     return (said(C.FICTION) and not mine_and_now) or (loose and said(C.FIGURATIVE))
 
 
+def _all_well(r: _Read, spans: Sequence[Span], end: int) -> bool:
+    """Whether it is said to be well; "fine again" and "fine now" are no such thing."""
+    again = any(r.anywhere(concept, spans[0][0], end) for concept in (C.SETTLED, C.NOW, C.JUST_NOW))
+    return not again and r.anywhere(C.FINE, spans[0][0] + 1, end)
+
+
+def _of_a_thing(r: _Read, start: int) -> bool:
+    """Whether a thing is the subject: named right before the sign, and nobody besides."""
+    first = next(i for i in range(start, -1, -1) if r.stop[i])
+    before = [b for i, (_, b) in r.at.get(C.THING, {}).items() if first <= i and b <= start]
+    return bool(before) and start - max(before) <= BESIDE and not r.anywhere(C.OTHERS, first, start)
+
+
+def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
+    """Whether it is beyond doubt no sign: it befell the hero of a story, or is laughed about and a figure of speech."""
+    start, end = r.sentence(spans)
+    heroes = [b for i, (_, b) in r.at.get(C.HERO, {}).items() if start <= i < end]
+    if heroes and not r.anywhere(C.MINE, min(heroes), end):
+        return True
+    return bool(r.at.get(C.LAUGHTER)) and _is_a_figure(r, sign, spans, False)
+
+
 def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:
     """Whether another person is the subject: named before the sign, and the client not named in between."""
     last = spans[-1][0]
-    before = [span for i, span in r.at.get(C.OTHERS, {}).items() if start <= i <= last]
+    others = r.at.get(C.OTHERS, {}).items()
+    before = [span for i, span in others if start <= i <= last and not _a_small_word(r.at, i, span)]
     return bool(before) and not r.anywhere(C.MINE, max(b for _, b in before), last)
+
+
+def _a_small_word(at: Mapping[C, Mapping[int, Span]], i: int, span: Span) -> bool:
+    """Whether a word for somebody else is spelled like a small word: "el" is "he" and, far more often, "the"."""
+    return span[1] - span[0] == 1 and i in at.get(C.FILLER, ())
 
 
 # --- "is it happening now?" ---------------------------------------------------------------------------------------
@@ -571,7 +787,14 @@ def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
 
 def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:
     """The answer one language hears, and how many words speak for it. A longer phrase hides shorter ones in it."""
-    every = [(key, span) for i in range(len(said.words)) for key, span in said.spans(i).items() if key is not C.FILLER]
+    starts = [said.spans(i) for i in range(len(said.words))]
+    small = {i for i, found in enumerate(starts) if C.FILLER in found}
+    every = [
+        (key, span)
+        for i, found in enumerate(starts)
+        for key, span in found.items()
+        if key is not C.FILLER and not (key is C.OTHERS and i in small and span[1] - span[0] == 1)
+    ]
     spans = [
         (key, a)
         for key, a in every

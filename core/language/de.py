@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.de_amiss import AMISS
 from core.language.de_questions import QUESTIONS
 from core.language.de_signs import ANSWERS, CONCEPTS
 from core.language.de_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
 D = Decimal
@@ -225,7 +227,8 @@ GERMAN = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS,
+    concepts=CONCEPTS | AMISS,
+    no_slips=NO_SLIPS["de"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.en_amiss import AMISS
 from core.language.en_questions import QUESTIONS
 from core.language.en_signs import ANSWERS, CONCEPTS
 from core.language.en_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
 D = Decimal
@@ -210,7 +212,8 @@ ENGLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS,
+    concepts=CONCEPTS | AMISS,
+    no_slips=NO_SLIPS["en"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

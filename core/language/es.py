@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.es_amiss import AMISS
 from core.language.es_questions import QUESTIONS
 from core.language.es_signs import ANSWERS, CONCEPTS
 from core.language.es_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
 D = Decimal
@@ -190,7 +192,8 @@ SPANISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS,
+    concepts=CONCEPTS | AMISS,
+    no_slips=NO_SLIPS["es"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

@@ -5,10 +5,12 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from core.language.fr_amiss import AMISS
 from core.language.fr_questions import QUESTIONS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, DESTROYS, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
 D = Decimal
@@ -218,7 +220,8 @@ FRENCH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS,
+    concepts=CONCEPTS | AMISS,
+    no_slips=NO_SLIPS["fr"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

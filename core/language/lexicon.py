@@ -225,8 +225,9 @@ class Lexicon:
     (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
-    litre, where 1.1 is not low. not_english: English words that mean something else here. balance_stages: names of the
-    four stages of the balance test, in order. questions: lines of word groups, see `core.language.questions`.
+    litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
+    letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
+    order. questions: lines of word groups, see `core.language.questions`.
     """
 
     code: str
@@ -247,6 +248,7 @@ class Lexicon:
     umlauts: bool = False
     grams_of_sugar: bool = False
     not_english: frozenset[str] = frozenset()
+    no_slips: frozenset[str] = frozenset()
     calendar: Calendar | None = None
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
     concepts: Mapping[Concept, str] = field(default_factory=dict)

@@ -109,18 +109,18 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
     """The stems a word may be."""
     found: set[int] = set()
     if word.isdecimal():
-        century = table.exact.get(word[:2] + "##") if len(word) == 4 else None  # a year
-        return frozenset(n for n in (century, table.exact.get(word)) if n is not None)
+        shape = {4: word[:2] + "##", 2: "##"}.get(len(word), "")  # a year, an age
+        return frozenset(n for n in (table.exact.get(shape), table.exact.get(word)) if n is not None)
     spelled = {word}
     for prefix in table.words.prefixes:
-        if word.startswith(prefix) and len(word) > len(prefix) + 2:
+        if word.startswith(prefix) and (len(word) > len(prefix) + 2 or (prefix == JOINING and len(word) == 3)):
             spelled.add(word[len(prefix) :])
     for variant in spelled:
         if (number := table.exact.get(variant)) is not None:
             found.add(number)
         found.update(n for stem, n in table.starts.get(variant[:2], ()) if variant.startswith(stem))
         found.update(n for stem, n in table.holds if stem in variant)
-    if not found and forgiving:
+    if not found and forgiving and word not in table.words.no_slips:
         for variant in spelled:
             if len(variant) > 3:
                 found.update(_slipped(variant, table))

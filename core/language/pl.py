@@ -5,6 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
+from core.language.no_slips import NO_SLIPS
+from core.language.pl_amiss import AMISS
 from core.language.pl_questions import QUESTIONS
 from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, WISHES
@@ -225,7 +227,8 @@ POLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS,
+    concepts=CONCEPTS | AMISS,
+    no_slips=NO_SLIPS["pl"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

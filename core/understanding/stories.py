@@ -33,6 +33,8 @@ def sure(answers: tuple[Answer, ...], text: str, words: Lexicon, asked: Measure 
     """
     if not answers or not tells(text, words) or _describes(answers, text, words, asked):
         return answers
+    if _only_an_article(tokens(plain(text), lexicon_of(words)), words):
+        asked = None  # nothing to offer
     return tuple(_doubted(answer, asked) for answer in answers)
 
 
@@ -102,10 +104,12 @@ def _ends_in_a_deed(toks: Sequence[Token], words: Lexicon) -> bool:
 
 
 def _only_an_article(toks: Sequence[Token], words: Lexicon) -> bool:
-    """Whether the only number is a word for one that counts a thing: "un coup de fatigue", "one of these days"."""
+    """Whether the only number is a word for one that counts a thing, or "oh": "une voisine", "one of these days"."""
     numbers = [i for i, t in enumerate(toks) if _any_number(t)]
-    if len(numbers) != 1 or toks[numbers[0]].digits or toks[numbers[0]].entry.number != 1:
+    if len(numbers) != 1 or toks[numbers[0]].digits or toks[numbers[0]].entry.number not in (0, 1):
         return False
+    if toks[numbers[0]].entry.number == 0:
+        return toks[numbers[0]].has(WordRole.LEAD)
     one, after = toks[numbers[0]], toks[numbers[0] + 1 : numbers[0] + 2]
     if one.entry.units or one.has(WordRole.TIMES) or not after or not after[0].word:
         return False

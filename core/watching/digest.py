@@ -17,7 +17,8 @@ The life cycle of a flag in the digest:
 | the flag is                         | in the digest                                         |
 |-------------------------------------|-------------------------------------------------------|
 | open, neither seen nor told before  | in its section                                        |
-| open, known, urgent or this week's  | `known`, if nothing else of the person is new         |
+| open, known, this week's            | `known`, if nothing else of the person is new         |
+| open, known, urgent                 | `known`, or beside what is new of the person          |
 | open, known, a note                 | not listed: it stays on the card                      |
 | urgent, known, it happened again    | in its section, as if it were new                     |
 | urgent, and cleared by itself       | once more, with what followed; then on the card       |
@@ -42,6 +43,8 @@ from core.watching.flags import Code, Flag, Severity, flag
 CHANGES = frozenset({Code.CHANGE_BETTER_CONFIRMED, Code.CHANGE_WORSE_CONFIRMED, Code.CHANGE_CONFIRMED})
 QUIET = frozenset({Code.MISSED_CHECK_INS, Code.UNREACHABLE})
 GRAVITY = {Severity.URGENT: 0, Severity.THIS_WEEK: 1, Severity.NOTE: 2}
+
+IN_CARE = ("active", "paused", "finished")  # whoever is not still arriving, and has not left
 
 INCLUDES: dict[Code, frozenset[Code]] = {  # of the same measure: the one on the left says all that those say
     Code.BP_SEVERE_REPEATED: frozenset({Code.BP_SEVERE}),
@@ -116,9 +119,9 @@ class CaseRow:
     """One client's row in a caseload.
 
     answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
-    kept: whether it was answered.  status: "invited", "enrolling", "active", "paused", "left".  units: the client's
-    own, in which their figures are told.  joined: when their row was made.  settled: urgent flags that ended by
-    themselves, and no digest has said so yet.
+    kept: whether it was answered. status: "invited", "enrolling", "active", "paused", "finished", "left". units:
+    the client's own, in which their figures are told. joined: when their row was made. settled: urgent flags that
+    ended by themselves, and no digest has said so yet.
     """
 
     client_id: int
@@ -296,9 +299,11 @@ def _placed(row: CaseRow, now: datetime) -> tuple[str, tuple[FlagFact, ...]]:
     """The section of a client, and the flags that put them there; "" for none."""
     paused = row.status == "paused"
     open_ = [f for f in (*row.flags, *_standing(row, now)) if not (paused and f.code == Code.MISSED_CHECK_INS)]
-    new = (*sorted((f for f in open_ if not f.known(now)), key=_worst_first), *row.settled)
-    if new:
-        return _section(new[0]), new
+    new = [*(f for f in open_ if not f.known(now)), *row.settled]
+    if new:  # something urgent that is known is not hidden behind it
+        urgent = [f for f in open_ if f.known(now) and f.severity == Severity.URGENT]
+        told = tuple(sorted((*new, *urgent), key=_worst_first))
+        return _section(told[0]), told
     old = tuple(sorted((f for f in open_ if f.severity != Severity.NOTE), key=_worst_first))
     if old:
         return "known", old
@@ -339,7 +344,7 @@ def _reckoned(found: Flag) -> FlagFact:
 
 
 def _worst_first(flag: FlagFact) -> tuple[int, bool, float]:
-    gravity = GRAVITY[Severity.NOTE if flag.over else Severity(flag.severity)]
+    gravity = GRAVITY[Severity.THIS_WEEK if flag.over else Severity(flag.severity)]
     return gravity, flag.seen, -flag.newest.timestamp()
 
 
@@ -383,9 +388,10 @@ def fitted(whole: Digest, size: Callable[[Digest], Size], room: Size = ROOM) -> 
 
     size: of a digest as rendered for the coach.  One that was cut before and fits stays as it is.
 
-    From the least pressing up, entries are shortened to a line, then to a name in a list; only if the names do not fit
-    either are the last of them counted. If the urgent ones alone are more lines than a screen has, they are all there:
-    then the message is longer than the screen, but never than the platform allows.
+    From the least pressing up, entries are shortened to a line, so that as many as can be are told; then the least
+    pressing to a name in a list; only if the names do not fit either are the last of them counted. If the urgent ones
+    alone are more lines than a screen has, they are all there: then the message is longer than the screen, but never
+    than the platform allows.
     """
     if size(whole).fits(room):
         return whole
@@ -396,15 +402,14 @@ def fitted(whole: Digest, size: Callable[[Digest], Size], room: Size = ROOM) -> 
     def ok(full: int, short: int, named: int = every, within: Size = room) -> bool:
         return size(_cut(whole, order, full, short, named)).fits(within)
 
-    best = _most(urgent, every, lambda n: ok(n, every - n))  # so many in full, the rest in short
+    best = _most(0, every, lambda n: ok(n, every - n))  # so many in full, the rest in short
     if best is not None:
         return _cut(whole, order, best, every - best, every)
-    best = _most(0, every - urgent, lambda n: ok(urgent, n))  # the urgent in full, so many of the rest in short
-    if best is not None:
-        return _cut(whole, order, urgent, best, every)
-    best = _most(0, urgent, lambda n: ok(n, urgent - n))  # so many of the urgent in full, the rest by name
-    if best is not None:
-        return _cut(whole, order, best, urgent - best, every)
+    told = _most(0, every - urgent, lambda n: ok(0, urgent + n))  # so many in short beside the urgent, the rest by name
+    if told is not None:
+        short = urgent + told
+        best = _most(0, short, lambda n: ok(n, short - n)) or 0  # and of these so many in full
+        return _cut(whole, order, best, short - best, every)
     best = _most(0, every - urgent, lambda n: ok(0, urgent, urgent + n))
     if best is not None:
         return _cut(whole, order, 0, urgent, urgent + best)
@@ -465,6 +470,15 @@ def when_to_tell(flag: Flag | FlagFact, now: datetime, zone: tzinfo, *, quiet_ni
         return now
     day = local.date() + timedelta(days=local.time() >= NIGHT_BEGINS)
     return instant(day, NIGHT_ENDS, zone)
+
+
+EMERGENCY_WAITS = timedelta(minutes=30)  # ours: for a coach's answer, unless they choose otherwise
+LESS_PRESSING = 4  # ours: so many times as long waits what is urgent and no emergency
+
+
+def acknowledged_by(flag: Flag | FlagFact, wait: timedelta) -> timedelta:
+    """How long an urgent flag waits for its coach before it goes to whoever stands in. wait: of an emergency."""
+    return LESS_PRESSING * wait if _may_wait(flag) else wait
 
 
 def may_wait(level: str, sign: str) -> bool:

@@ -14,5 +14,7 @@ library with Pango from the system. What a client gets as a PDF is drawn by matp
 """
 
 from bot.rendering.pages.caseload import caseload_page, client_page
+from bot.rendering.pages.pooled import closing_page, practice_page
+from bot.rendering.pages.report import report_page
 
-__all__ = ["caseload_page", "client_page"]
+__all__ = ["caseload_page", "client_page", "closing_page", "practice_page", "report_page"]

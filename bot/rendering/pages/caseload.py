@@ -9,10 +9,12 @@ from datetime import datetime
 from bot.foundation.reader import Reader
 from bot.rendering.pages.paper import Sources, printed
 from bot.rendering.pages.results import ResultView, view
+from bot.rendering.pages.words import said_by_templates
 from bot.rendering.phrases import names
 from bot.rendering.phrases.coach import evidence, flag
 from bot.rendering.phrases.staff_card import head
 from bot.rendering.voice import Html, Voice, voice
+from core.care import Units
 from core.dialogue.staff import messages as sm
 from core.watching.digest import FlagFact
 from core.watching.flags import Severity
@@ -60,7 +62,7 @@ def caseload_page(said: sm.CaseloadPage, reader: Reader) -> bytes:
     return printed(
         "caseload.html",
         v,
-        words=_words(v),
+        words=said_by_templates(v),
         title=v.plain("Caseload: {day}", day=v.numbers.full_date(said.day)),
         summary=summary,
         parts=[part for part in parts if part.clients],
@@ -74,7 +76,7 @@ def client_page(said: sm.ClientPage, reader: Reader) -> bytes:
     return printed(
         "client.html",
         v,
-        words=_words(v),
+        words=said_by_templates(v),
         title=said.section.card.name,
         day=v.full_date(said.day),
         client=_client(said.section, v, sources, 1),
@@ -95,7 +97,7 @@ def _client(section: sm.ClientSection, v: Voice, sources: Sources, number: int) 
         f"client-{number}",
         v.name(card.name),
         tuple(Html(fact) for fact in (*_age(card, v), *facts)),
-        tuple((one.severity == Severity.URGENT and not one.seen, _flag(v, one)) for one in card.flags),
+        tuple((one.severity == Severity.URGENT and not one.seen, _flag(v, one, card.units)) for one in card.flags),
         tuple(view(one, v, sources, f"client-{number}-{n}") for n, one in enumerate(section.results, 1)),
         v.typed(card.note, LONGEST_WORDS) if card.note else "",
         tuple(_said(v, card.name, *word) for word in section.words),
@@ -106,8 +108,8 @@ def _age(card: sm.CardSaid, v: Voice) -> tuple[Html, ...]:
     return () if card.age is None else (v.say_n("{n} year", "{n} years", card.age),)
 
 
-def _flag(v: Voice, one: FlagFact) -> Html:
-    facts = evidence(v, one.measure, tuple(pair for pair in one.evidence if pair[0] != "since"))
+def _flag(v: Voice, one: FlagFact, units: Units) -> Html:
+    facts = evidence(v, one.measure, tuple(pair for pair in one.evidence if pair[0] != "since"), units)
     about = names.measure(v, one.measure) if one.measure else ""
     return v.sentences(
         v.say("{measure}: {what}", measure=about, what=flag(v, one.code)) if about else flag(v, one.code),
@@ -123,22 +125,3 @@ def _said(v: Voice, name: str, at: datetime, from_client: bool, text: str) -> tu
         v.name(name) if from_client else v.plain_in("page", "You"),
         v.typed(text, LONGEST_WORDS),
     )
-
-
-def _words(v: Voice) -> dict[str, str]:
-    """What a template says itself."""
-    return {
-        "care": v.plain("Health data of named people: keep it as you keep their files."),
-        "quoted": v.plain("In quotation marks: what a client reads about it. Numbers in brackets lead to the sources."),
-        "list": v.plain_in("page", "Who is where"),
-        "back": v.plain_in("page", "Back to the list"),
-        "open_flags": v.plain_in("page", "Open flags"),
-        "measured": v.plain_in("page", "Measured"),
-        "note": v.plain_in("page", "Note"),
-        "messages": v.plain_in("page", "Messages"),
-        "sources": v.plain_in("page", "Sources"),
-        "source": v.plain_in("page", "Source"),
-        "numbers": v.plain_in("page", "The picture in numbers"),
-        "urgent": v.plain_in("page", "Urgent"),
-        "nothing": v.plain("Nothing measured yet."),
-    }

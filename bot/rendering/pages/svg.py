@@ -18,16 +18,18 @@ from markupsafe import Markup, escape
 
 from bot.rendering import charts
 from bot.rendering.numbers import PLACES
-from bot.rendering.phrases import names
+from bot.rendering.phrases import cohort_figures, names
 from bot.rendering.voice import Voice
 from core.judging.chart_data import Point, Pressure, PressureWeekChart, RatingLine, TrendChart
 from core.quantity import Amount, Unit, convert
+from core.watching.cohort import CohortWeek, Paired
 
 WIDE, HIGH = 360, 200
 TOP, BOTTOM = 12, 26
 LETTER = 6.6  # width of a letter at most, on average
 GAP = 62  # between the middles of two dates
 MOST_DATES = 4
+BOLD = 9.4  # and of a bold figure
 HALF_A_DATE = 32
 _TAG = re.compile(r"</?\w+>")
 
@@ -98,6 +100,10 @@ class _Drawing:
     def band(self, kind: str, low: float, high: float) -> None:
         top, bottom = self.y(min(high, self.up[1])), self.y(max(low, self.up[0]))
         self._add("rect", cls=kind, x=self.left, y=top, width=self.right - self.left, height=bottom - top)
+
+    def bar(self, kind: str, x: float, half: float, value: float) -> None:
+        top, base = self.y(value), self.y(0)
+        self._add("rect", cls=kind, x=x - half, y=top, width=2 * half, height=base - top)
 
     def path(self, kind: str, points: Sequence[tuple[float, float]]) -> None:
         self._add("polyline", cls=kind, points=" ".join(f"{_short(x)},{_short(y)}" for x, y in points))
@@ -203,7 +209,7 @@ def _trend(spec: TrendChart, v: Voice, name: str) -> Figure:
     said = _value(last.value, spec.unit, v)
     days = [spec.baseline.day, *(p.day for p in spec.points)]
     left = max(_margin(words for _, words in ticks), 34)
-    drawing = _Drawing(_across(days), (low, high), left, max(len(said) * (LETTER + 1) + 14, HALF_A_DATE))
+    drawing = _Drawing(_across(days), (low, high), left, max(len(said) * BOLD + 14, HALF_A_DATE))
     legend = [("start", v.plain_in("picture", "Start"))]
     start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
     if (usual := charts.visible_band(spec)) is not None:
@@ -261,7 +267,7 @@ def _table(
 def _ratings(spec: RatingLine, v: Voice, name: str) -> Figure:
     days = [p.day for p in spec.points]
     said = v.numbers.plain(spec.points[-1].value, 1)
-    drawing = _Drawing(_across(days), (-0.5, 10.5), 34, max(len(said) * (LETTER + 1) + 14, HALF_A_DATE), 170)
+    drawing = _Drawing(_across(days), (-0.5, 10.5), 34, max(len(said) * BOLD + 14, HALF_A_DATE), 170)
     drawing.axis((float(n), v.numbers.plain(n)) for n in (0, 5, 10))
     at = [_at(drawing, p.day, float(p.value)) for p in spec.points]
     drawing.path("course", at)
@@ -324,3 +330,59 @@ def _pressure(spec: PressureWeekChart, v: Voice, name: str) -> Figure:
 
 def _half(half: Pressure | None, v: Voice) -> str:
     return "–" if half is None else v.pressure(half.systolic, half.diastolic)
+
+
+# --- of many people ---------------------------------------------------------------------------------------------
+
+
+def interval(change: Paired, v: Voice, name: str) -> Figure:
+    """One mean change with its interval; no change is a dashed line."""
+    low, mean, high = float(change.low), float(change.mean), float(change.high)
+    reach = max(abs(low), abs(high), 0.05) * 1.25
+    drawing = _Drawing((-reach, reach), (0, 1), 20, 20, 76)
+    zero, base = drawing.x(0), drawing.high - BOTTOM
+    drawing.line("from-start", (zero, 6.0), (zero, float(base)))
+    drawing.text(v.plain_in("picture", "No change"), zero, drawing.high - 8)
+    y = 24.0
+    ends = drawing.x(low), drawing.x(high)
+    drawing.line("course", (ends[0], y), (ends[1], y))
+    for end in ends:
+        drawing.line("course", (end, y - 7), (end, y + 7))
+    drawing.diamond("pooled", drawing.x(mean), y)
+    said = html.unescape(_TAG.sub("", cohort_figures.changed(v, change)))
+    head = (
+        v.plain_in("page", "Change"),
+        v.plain_in("page", "from"),
+        v.plain_in("page", "to"),
+        v.plain_in("page", "People"),
+    )
+    row = tuple(cohort_figures.figure(v, n, change.unit, sign=True) for n in (change.mean, change.low, change.high))
+    title = v.plain(names.named(names.MEASURES, change.measure))
+    return Figure(drawing.done(title, said, name), (), head, ((*row, v.number(change.n)),))
+
+
+def bars(weeks: Sequence[CohortWeek], v: Voice, name: str) -> Figure:
+    """Check-ins, week by week: who was asked, as an outline; who checked in, filled. A week that is withheld is a
+    gap."""
+    most = max((w.asked for w in weeks if w.asked is not None), default=1) or 1
+    drawing = _Drawing((-0.5, len(weeks) - 0.5), (0, most * 1.15), 12, 12)
+    half = min((drawing.x(1) - drawing.x(0)) * 0.33, 18.0)
+    rows: list[tuple[str, ...]] = []
+    for n, week in enumerate(weeks):
+        drawing.text(v.numbers.plain(week.number), drawing.x(n), drawing.high - 8)
+        if week.asked is None or week.kept is None:
+            rows.append((v.number(week.number), cohort_figures.withheld(v), "–"))
+            continue
+        drawing.bar("asked", drawing.x(n), half, week.asked)
+        drawing.bar("kept", drawing.x(n), half, week.kept)
+        drawing.text(v.numbers.plain(week.kept), drawing.x(n), drawing.y(week.asked) - 4)
+        rows.append((v.number(week.number), v.number(week.kept), v.number(week.asked)))
+    legend = (("kept", v.plain_in("page", "Kept")), ("asked", v.plain_in("page", "Asked")))
+    head = (v.plain_in("page", "Week"), v.plain_in("page", "Kept"), v.plain_in("page", "Asked"))
+    title = v.plain("Check-ins kept of those asked, week by week")
+    said = v.comma.join(_plain(cohort_figures.attended(v, w)) for w in weeks)
+    return Figure(drawing.done(title, said, name), legend, head, tuple(rows))
+
+
+def _plain(said: str) -> str:
+    return html.unescape(_TAG.sub("", said)).removeprefix("• ")

@@ -31,6 +31,8 @@ NEWS: dict[str, str] = {
     "directed_weighing_off": N_("Your coach ended the frequent weighing. From now on we weigh every few weeks."),
     "numbers": N_("Your coach changed how your numbers are shown. Send /settings to see it, or to change it back."),
     "baseline": N_("A new start: from now on I set your results beside your next ones, not the old ones."),
+    "programme": N_("Your coach agreed a programme with you. Weeks: {detail}. At its end you get a report."),
+    "programme_open": N_("Your programme has no set end now."),
     "hand_over": N_("Somebody else looks after you now: {detail}. Your answers went with you."),
     "end_care": N_(
         "{detail} no longer looks after you here, and I will not ask you anything any more. Your answers stay for a"

@@ -11,6 +11,7 @@ from datetime import datetime
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.language.signs import AMISS
 from core.references import low_sugar
 from core.references.emergency_numbers import UNKNOWN_COUNTRY
 from core.references.helplines import FIND_ONE
@@ -46,6 +47,9 @@ SIGNS: dict[str, str] = {
     "head_injury": N_("a knock on the head"),
     "low_sugar": N_("low blood sugar"),
     "cannot_pass_water": N_("not being able to pass water, or numbness between the legs"),
+    "carbon_monoxide": N_("poisonous gas in the air"),
+    "infection": N_("signs of a serious infection"),
+    "amiss": N_("feeling very unwell, or an accident"),
     "gate_signs": N_("a sign from the list before the test"),
     "gate_unwell": N_("not feeling well before the test"),
 }
@@ -118,14 +122,23 @@ def gate_stopped(said: m.GateStopped, v: Voice) -> str:
     )
 
 
+def _what_first(v: Voice, said: m.Emergency | m.EmergencyNearby) -> Html:
+    number = emergency_number(v, said.number)
+    if said.sign == "carbon_monoxide":  # out of it before anything else (public guidance, from memory)
+        return v.say("<b>Go out into the fresh air now, all of you. Then call {number}.</b>", number=number)
+    if isinstance(said, m.EmergencyNearby):
+        return v.say(
+            "<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number
+        )
+    return v.say("Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=number)
+
+
 @phrase(m.Emergency)
 def emergency(said: m.Emergency, v: Voice) -> str:
     if said.sign == "low_sugar":
         return _low_sugar(said, v)
     return v.paragraphs(
-        v.say(
-            "Please stop now, and sit or lie down. <b>Call {number} now.</b>", number=emergency_number(v, said.number)
-        ),
+        _what_first(v, said),
         v.sentences(
             v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
             v.say("Public advice is to get help at once and not to wait. If someone is near, call out to them."),
@@ -218,13 +231,17 @@ def eating_worry(said: m.EatingWorry, v: Voice) -> str:
 
 @phrase(m.AskAlarm)
 def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
+    if said.sign == AMISS:
+        return v.say(
+            "I want to be sure that I understand you. Is something wrong right now, with you or someone near you?"
+        )
     return v.say("I want to be sure. You wrote about this: {sign}. Is it happening now?", sign=sign(v, said.sign))
 
 
 @phrase(m.EmergencyNearby)
 def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
-    number = emergency_number(v, said.number)
     if said.sign == "low_sugar":
+        number = emergency_number(v, said.number)
         return v.paragraphs(
             v.say(
                 "<b>If they are awake and can swallow, give them sugar now:</b> juice, a sweet drink or glucose"
@@ -239,7 +256,7 @@ def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
             v.say("I am not a doctor, and I cannot call for you."),
         )
     return v.paragraphs(
-        v.say("<b>Call {number} now, for them.</b> Put the phone on loudspeaker and stay with them.", number=number),
+        _what_first(v, said),
         v.sentences(
             v.say("This can be serious: {sign}.", sign=sign(v, said.sign)),
             v.say("The people you call will tell you what to do. If someone else is near, ask them to help."),

@@ -143,6 +143,7 @@ STATUS: dict[str, str] = {
     "enrolling": N_("still answering the first questions"),
     "paused": N_("takes a break"),
     "left": N_("has left"),
+    "finished": N_("the programme is over"),
 }
 
 
@@ -156,6 +157,8 @@ def _row(v: Voice, row: CaseRow) -> Html:
     name = v.bold(v.name(row.name))
     if worst is not None:
         about: str = in_short(v, worst.code)
+        if row.status == "left":
+            about = v.listed([about, v.say("care has ended")])
     elif row.status in STATUS:
         about = v.say(STATUS[row.status])
     elif row.answered is not None:
@@ -237,6 +240,8 @@ CHOSEN: dict[str, str] = {
     "cautions": N_("Done: the cautions of {name} are changed."),
     "baseline": N_("Done: from the next reading on, {name} is compared with a new start."),
     "planned_loss": N_("Done. What is planned for {name} is noted: it decides which loss of weight is a flag."),
+    "programme": N_("Done: the programme of {name} has its weeks, and they are told."),
+    "programme_open": N_("Done: the programme of {name} has no set end, and they are told."),
     "pressure_body": N_("Done: the blood pressure limits for {name} are changed."),
 }
 
@@ -276,6 +281,14 @@ def ask_cautions(said: sm.AskCautions, v: Voice) -> str:
 @phrase(sm.AskPressureBody)
 def ask_pressure_body(said: sm.AskPressureBody, v: Voice) -> str:
     return v.say("Whose blood pressure limits should I use for {name}?", name=v.name(said.name))
+
+
+@phrase(sm.AskProgramme)
+def ask_programme(said: sm.AskProgramme, v: Voice) -> str:
+    name = v.name(said.name)
+    ask = v.say("How many weeks is the programme of {name}? At its end you both get a report.", name=name)
+    now = v.say_n("Now it is {n} week.", "Now it is {n} weeks.", said.now) if said.now else ""
+    return v.sentences(ask, now)
 
 
 @phrase(sm.AskSlotFor)

@@ -8,7 +8,7 @@ from bot.rendering.phrases.coach import evidence, flag
 from bot.rendering.phrases.health import facts
 from bot.rendering.phrases.staff import STATUS
 from bot.rendering.voice import N_, Html, Voice
-from core.care import Slot
+from core.care import Programme, Slot
 from core.dialogue.client.messages import VerdictSaid
 from core.dialogue.staff import messages as sm
 from core.watching.digest import LIMIT
@@ -56,13 +56,18 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
     state: str = ""
     if said.status == "paused" and said.paused_until is not None:
         state = v.say("Takes a break until this day: {day}.", day=v.day(said.paused_until))
+    elif said.status == "finished":
+        state = v.say("The programme is over; nothing is asked.")
     elif said.status == "invited":
         invited = v.say(STATUS[said.status])
         state = v.say("Is {status}.", status=invited)
+    elif said.status == "left":
+        state = v.say("Care has ended.")
     elif said.status in STATUS:
         state = v.say("Not there yet: still answering the first questions.")
     return v.lines(
         who,
+        v.say("You stand in for {name}.", name=v.name(said.for_coach)) if said.for_coach else "",
         state,
         "" if said.reachable else v.say("Messages to them do not arrive at the moment."),
         slot_line(v, said.slot),
@@ -138,6 +143,19 @@ def _flags(said: sm.CardSaid, v: Voice, most: int) -> Html:
     )
 
 
+def _programme(v: Voice, programme: Programme | None) -> Html:
+    if programme is None:
+        return v.say("Programme: no set end")
+    if programme.ended is not None:
+        return v.say("Programme: over since {day}", day=v.full_date(programme.ended))
+    return v.say_n(
+        "Programme: {n} week, until {day}",
+        "Programme: {n} weeks, until {day}",
+        programme.weeks,
+        day=v.full_date(programme.last),
+    )
+
+
 @phrase(sm.PlanSaid)
 def plan_said(said: sm.PlanSaid, v: Voice) -> str:
     p = said.plan
@@ -158,6 +176,7 @@ def plan_said(said: sm.PlanSaid, v: Voice) -> str:
         v.say("Losing weight is agreed.") if p.loss_is_planned else v.say("Losing weight is not planned."),
         v.say(NUMBERS.get(p.numbers.value, NUMBERS["shown"])),
         v.say("Blood pressure limits: {body}", body=body),
+        _programme(v, p.programme),
         v.say("Compared with the start on {day}.", day=v.full_date(p.baseline_since.astimezone(v.reader.zone).date()))
         if p.baseline_since
         else "",

@@ -19,6 +19,7 @@ from core.watching.flags import RULES, Code
 
 WIDTH = 42  # characters of a line on a phone of 6 inches with the messenger's usual type (ours, counted on pictures)
 MANY = 10**6  # lines: once it is cut to a screen, only the platform's limit remains
+MOST_KNOWN = 6  # names in a line of what is known; the buttons have all of them
 MOST_WORDS = 80  # characters of somebody's own words in a line of the digest
 NEXT: dict[str, str] = {
     "ring_now": N_("Ring now."),
@@ -106,7 +107,7 @@ def _week(d: Digest, v: Voice) -> Html:
         return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
     return v.sentences(
         v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
-        often,
+        often if d.calm else "",
         v.say_n("{n} other client: nothing to say.", "{n} other clients: nothing to say.", d.rest) if d.rest else "",
     )
 
@@ -130,9 +131,8 @@ def _still_open(d: Digest, v: Voice) -> Html:
 def _known(d: Digest, v: Voice) -> Html:
     """What is unchanged and not urgent, in a line."""
     names_ = [v.name(e.name) for e in d.known if not e.urgent]
-    return (
-        v.say_n("{n} known: {names}", "{n} known: {names}", len(names_), names=v.listed(names_)) if names_ else Html("")
-    )
+    count, names_ = len(names_), [*names_[:MOST_KNOWN], *(["…"] if len(names_) > MOST_KNOWN else [])]
+    return v.say_n("{n} known: {names}", "{n} known: {names}", count, names=v.listed(names_)) if names_ else Html("")
 
 
 def _away(d: Digest, v: Voice) -> Html:
@@ -171,7 +171,7 @@ def entry(v: Voice, one: DigestEntry) -> Html:
         name=v.name(one.name),
         what=v.sentences(
             v.say("{facts}.", facts=_joined(v, open_)) if open_ else "",
-            *(_settled(v, f, one.units) for f in one.told if f.over),
+            *(_settled(v, f, one.units, whole=whole) for f in one.told if f.over),
             v.say_n("And {n} more.", "And {n} more.", more) if more else "",
             *(_words(v, f) for f in one.matters if whole),
             _state(v, one) if whole else "",
@@ -180,11 +180,11 @@ def entry(v: Voice, one: DigestEntry) -> Html:
     )
 
 
-def _settled(v: Voice, one: FlagFact, units: Units) -> Html:
-    """An alarm that is over: what, when, what they were told, what followed."""
+def _settled(v: Voice, one: FlagFact, units: Units, *, whole: bool) -> Html:
+    """An alarm that is over: what, when, what they were told (if there is room), what followed."""
     return v.sentences(
         v.say("{facts}.", facts=v.listed([what(v, one, units), v.short_date(_day(v, one))])),
-        told(v, one),
+        told(v, one) if whole else "",
         followed(v, one, units) or ended(v, one),
     )
 

@@ -42,9 +42,17 @@ LABELS: dict[str, str] = {
     "pressure_nice": N_("British"),
     "pressure_aha": N_("American"),
     "pressure_esc": N_("European"),
+    "programme": N_("Programme"),
+    "no_end": N_("No set end"),
     "new_baseline": N_("New baseline"),
     "save_template": N_("Save as template"),
     "my_templates": N_("My templates"),
+    "deputy": N_("Who stands in for me"),
+    "deputy_none": N_("Nobody"),
+    "deputy_always": N_("Always, for emergencies"),
+    "deputy_one_week": N_("One week from today"),
+    "deputy_two_weeks": N_("Two weeks from today"),
+    "deputy_four_weeks": N_("Four weeks from today"),
     "night_on": N_("Quiet at night"),
     "night_off": N_("Tell me at night, too"),
     "own_zone": N_("My place"),
@@ -66,8 +74,21 @@ def _days(v: Voice, argument: str) -> str:
     return v.plain_n("{n} day", "{n} days", int(argument)) if argument.isdigit() else argument
 
 
+def _weeks(v: Voice, argument: str) -> str:
+    return v.plain_n("{n} week", "{n} weeks", int(argument)) if argument.isdigit() else argument
+
+
+def _quarter(v: Voice, argument: str) -> str:
+    year, _, number = argument.partition("q")
+    return v.plain("Q{number} {year}", number=number, year=v.numbers.isolate(year))
+
+
 def _everybody(v: Voice, argument: str) -> str:
     return v.plain_n("All {n} ▶", "All {n} ▶", int(argument)) if argument.isdigit() else argument
+
+
+def _minutes(v: Voice, argument: str) -> str:
+    return v.plain_n("{n} minute", "{n} minutes", int(argument)) if argument.isdigit() else argument
 
 
 def _ticked(v: Voice, argument: str) -> str:
@@ -92,6 +113,9 @@ ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "template": _named,
     "drop_template": _dropped,
     "in_days": _days,
+    "in_weeks": _weeks,
+    "quarter": _quarter,
+    "in_minutes": _minutes,
     "everybody_named": _everybody,
     "tick_on": _not_ticked,
     "tick_off": _ticked,

@@ -18,11 +18,12 @@ from core.dialogue.client.states import (
     Awaiting,
     ChoosingDay,
     Confirming,
+    Gate,
     Repeating,
     Setting,
 )
 from core.dialogue.client.step import ClientStep
-from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.effects import Choice, Say
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
@@ -41,6 +42,7 @@ from core.understanding.plausibility import DoubtKind, doubt
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
+RETURNED_TO = AskingConditions | Gate  # questions that a correction in between does not end
 SHORT_COUNT = "short_count"  # kind of a doubt: a start that was counted for too short a time
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
@@ -115,6 +117,7 @@ def _keep_aside(d: ClientStep, aside: Aside | None) -> None:
     for answer in _beside_a_sign(d, aside.text):
         measure, heard = MEASURES[answer.measure], answer.heard
         assert isinstance(heard, Understood)
+        unsaid = d.hidden(measure) or (measure.guarded and weighing_guard.is_early(d))
         reading = Reading(
             measure.key,
             heard.value,
@@ -128,7 +131,7 @@ def _keep_aside(d: ClientStep, aside: Aside | None) -> None:
         readings.record(d, reading, aside.ref)
         if safety.alarming(d, measure, reading) is not None:
             readings.raise_flags(d, measure, replace(reading, how=How.UNASKED))
-        amount = None if d.hidden(measure) else d.shown(measure, reading.value)
+        amount = None if unsaid else d.shown(measure, reading.value)
         d.say(m.KeptAside(measure.key, amount, None if amount is None else reading.second))
 
 
@@ -203,6 +206,10 @@ def not_understood(d: ClientStep, measure: Measure, understood: Misunderstood, e
         return
     tries = d.asking.tries + 1 if isinstance(d.asking, Awaiting) else 1
     if understood.guess is not None and _possible(measure, understood.guess):
+        wanted = asks_for(d, measure) or measure.key in d.state.agenda
+        if measure.guarded and not wanted and weighing_guard.is_early(d):  # its number is not said back
+            weighing_guard.early(d, understood.guess, event, weighing_guard.step_for(d))
+            return
         ask_to_confirm(d, measure, understood.guess, understood.why.value, event, asked=isinstance(d.asking, Awaiting))
         return
     if isinstance(d.asking, Awaiting):
@@ -319,7 +326,8 @@ def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -
 def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
     """Offer to change an earlier answer to a new value. Nothing changes unless the client agrees."""
     pending = d.asking
-    asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key)
+    back = pending if isinstance(pending, RETURNED_TO) else None
+    asking = Confirming(measure.key, meant, OLD_ANSWER, str(meant.value), "", False, at, written.key, back)
     d.ask(asking)
     if isinstance(pending, Awaiting):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
@@ -347,7 +355,8 @@ def ask_which_day(
 ) -> None:
     """Ask which day's answer a correction means. written: the answers it may mean, newest first."""
     pending = d.asking
-    asking = ChoosingDay(measure.key, meant, tuple(r.key for r in written), text[:200], at)
+    back = pending if isinstance(pending, RETURNED_TO) else None
+    asking = ChoosingDay(measure.key, meant, tuple(r.key for r in written), text[:200], at, back)
     d.ask(asking)
     if isinstance(pending, Awaiting):  # it is asked again
         d.become(agenda=(pending.measure, *(k for k in d.state.agenda if k != pending.measure)))
@@ -381,7 +390,9 @@ def day_chosen(d: ClientStep, asking: ChoosingDay, value: str) -> bool:
     else:
         measure = MEASURES[asking.measure]
         store_and_reply(d, measure, asking.meant, "", asking.at, asking.as_typed, asked=False, replaces=key)
-    if d.asking is None and d.state.day is not None:
+    if d.asking is None and asking.back is not None:
+        d.ask(asking.back)
+    elif d.asking is None and d.state.day is not None:
         check_in.ask_next(d)
     return True
 
@@ -392,9 +403,9 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
     d.ask(Awaiting(measure.key) if asking.asked else None)
     if not yes:
         if asking.replaces:
-            d.ask(None)
+            d.ask(asking.back)
             d.say(KeptAsItWas())
-            if d.state.day is not None:
+            if asking.back is None and d.state.day is not None:
                 check_in.ask_next(d)
             return
         d.say(m.SendRight(measure.key, d.asked_in(measure)), *check_in.buttons(d, measure))
@@ -404,7 +415,9 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
     store_and_reply(
         d, measure, asking.meant, asking.ref, asking.at, asking.as_typed, asked=asking.asked, replaces=asking.replaces
     )
-    if d.asking is before:
+    if d.asking is before and asking.back is not None:
+        d.ask(asking.back)
+    elif d.asking is before:
         check_in.ask_next(d)
 
 
@@ -467,7 +480,10 @@ def store_and_reply(
         )  # the coach is not kept waiting for the conditions, which are taken into account when given
         if isinstance(d.asking, AskingConditions) and d.asking.key != key:  # one question after the other
             d.ask(replace(d.asking, then=(*(k for k in d.asking.then if k != key), key)))
+            question = [x for x in d.effects if isinstance(x, Say) and isinstance(x.message, m.AskConditions)]
+            d.effects[:] = [x for x in d.effects if x not in question]
             _say_kept(d, measure, reading)
+            d.do(*question)  # what is asked comes last
         else:
             ask_conditions(d, measure, reading, aspects)
     else:

@@ -25,6 +25,7 @@ from core.dialogue.client import (
     intents,
     leaving,
     pausing,
+    programme,
     progress_and_goals,
     readings,
     safety,
@@ -33,7 +34,7 @@ from core.dialogue.client import (
     weighing_guard,
 )
 from core.dialogue.client import messages as m
-from core.dialogue.client.open_question import put_again
+from core.dialogue.client.open_question import confirmed, day_chosen, put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
@@ -171,7 +172,7 @@ def _over(d: ClientStep, event: Press, question: int | None) -> None:
         put_again(d)
         return
     verb, _, value = event.data.partition(":")
-    free = d.asking is None or isinstance(d.asking, Awaiting)
+    free = d.asking is None or isinstance(d.asking, Awaiting | answers.RETURNED_TO)
     rated = verb == "n" and measure.kind is MeasureKind.RATING and value.isdecimal() and int(value) <= TOP
     if rated and free and Decimal(value) != reading.value:
         answers.offer_to_correct(d, measure, reading, Understood(Decimal(value), measure.unit), event.at)
@@ -466,9 +467,9 @@ BUTTONS = _by_verb(
     _answers("have", Awaiting, lambda d, asking, *_: check_in.ask(d, MEASURES[asking.measure])),
     _answers("skip", Awaiting, lambda d, *_: check_in.skip(d)),
     _answers("later", Awaiting, lambda d, *_: pausing.later(d)),
-    _answers("ok", Confirming, lambda d, asking, value, _: answers.confirmed(d, asking, value == "yes")),
+    _answers("ok", Confirming, lambda d, asking, value, _: confirmed(d, asking, value == "yes")),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
-    _answers("day", ChoosingDay, lambda d, asking, value, _: answers.day_chosen(d, asking, value)),
+    _answers("day", ChoosingDay, lambda d, asking, value, _: day_chosen(d, asking, value)),
     _answers("gate", Gate, _gate),
     _answers("stop", Counting, _stop),
     _answers(
@@ -510,6 +511,7 @@ BUTTONS = _by_verb(
     _any_time("fact", _fact_wrong),
     _any_time("src", lambda d, *_: intents.sources(d)),
     _while_fresh("which", _which),
+    _any_time("round", lambda d, *_: programme.new_round(d)),
     _any_time("resume", lambda d, *_: pausing.resume(d)),
     _any_time("pressure", _end_pressure_week),
     _any_time("chart", lambda d, value, _: progress_and_goals.progress(d, *value.split(":", 1))),

@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import help_and_menu
+from core.dialogue.client import help_and_menu, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Answered, CancelTimer, Lower, NotAsked, Raise, SetTimer
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
@@ -37,6 +37,13 @@ def due(d: ClientStep, event: Due) -> None:
     if lateness is schedule.Lateness.NOT_ASKED:
         d.do(NotAsked(event.day.isoformat()))
         return
+    if programme.is_overdue(d.facts.plan, event.day):
+        d.do(NotAsked(event.day.isoformat()))
+        programme.finish(d, not_asked=event.day)
+        return
+    if d.facts.plan.programme is not None and d.facts.plan.programme.ended is not None:  # after a break
+        programme.begin(d)
+        programme.say_running(d)
     late = int(event.late_by / timedelta(hours=1)) if lateness is schedule.Lateness.APOLOGISE else 0
     watch_week(d)
     watch_retests(d, event.day)
@@ -200,6 +207,9 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     """Everything asked today is answered, skipped or postponed. quietly: without praise, which would be out of
     place."""
     answered = d.state.day is not None
+    if d.state.day is not None and programme.runs_out(d.facts.plan, d.state.day):
+        programme.finish(d)
+        return
     d.ask(None)
     d.become(day=None, noted=(), told=())
     if not answered:
@@ -238,6 +248,9 @@ def note_answer(d: ClientStep) -> None:
 
 def today(d: ClientStep) -> None:
     """Start what is due, or say when something is."""
+    if d.facts.status is Status.FINISHED:
+        programme.say_over(d)
+        return
     if d.state.day is not None and isinstance(d.asking, Awaiting):
         ask(d, MEASURES[d.asking.measure])
         return

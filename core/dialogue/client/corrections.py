@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, timedelta
+from operator import attrgetter
 
 from core.dialogue.client import answers, check_in, health, readings, weighing_guard
 from core.dialogue.client import messages as m
@@ -75,7 +76,7 @@ def _days(d: ClientStep, measure: Measure) -> tuple[Reading, ...]:
         reading = readings.by_key(d, written.key) if written.measure == measure.key else None
         if reading is not None and reading.counts:
             found.setdefault(d.facts.local(reading.taken_at).date(), reading)
-    return tuple(found.values())[:DAYS_OFFERED]
+    return tuple(sorted(found.values(), key=attrgetter("taken_at"), reverse=True))[:DAYS_OFFERED]
 
 
 def correct(d: ClientStep, written: Written, text: str, event: Text) -> bool:

@@ -69,13 +69,14 @@ class ClientFacts:
     """One client.
 
     history: relevant readings, oldest first: baselines and everything of the last twelve weeks, including side notes.
-    said: keys of encouragements and openings used in the last eight weeks. missed: consecutive slots without an answer.
-    answered: the last slot date with any answer. zone: created by bot, because that reads files. Pure look-ups provided
-    by bot, since they need its data: find_zones (zone names for a city as people write it), zone_of (a zone from its
-    name), label (a button's text in the client's language, so that it can be typed too). invitation: set when this
-    event opens one. coach_reachable: whether a message to the coach would arrive; False if there is no coach.
-    coach_nights: the zone by whose nights the coach is left alone unless it cannot wait; None if they are told at any
-    hour, or there is no coach.
+    said: keys of encouragements and openings used in the last eight weeks. missed: consecutive slots without an
+    answer. answered: the last slot date with any answer. zone: created by bot, because that reads files. Pure
+    look-ups provided by bot, since they need its data: find_zones (zone names for a city as people write it),
+    zone_of (a zone from its name), label (a button's text in the client's language, so that it can be typed too).
+    invitation: set when this event opens one. check_ins: local dates of those asked, and whether each was answered;
+    loaded, with all readings there are, only when a programme is about to end. coach_reachable: whether a message
+    to the coach would arrive; False if there is no coach. coach_nights: the zone by whose nights the coach is left
+    alone unless it cannot wait; None if they are told at any hour, or there is no coach.
     """
 
     client_id: int
@@ -99,6 +100,7 @@ class ClientFacts:
     goals: tuple[GoalFact, ...] = ()
     missed: int = 0
     answered: date | None = None
+    check_ins: tuple[tuple[date, bool], ...] = ()
     cohorts: tuple[Membership, ...] = ()
     invitation: InvitationFact | None = None
     find_zones: Callable[[str], tuple[str, ...]] = no_zones

@@ -87,6 +87,26 @@ class ClientPaused:
 
 
 @dataclass(frozen=True, slots=True)
+class ProgrammeEnded:
+    """The client's programme is over; the report follows. kept, asked: check-ins."""
+
+    client_id: int
+    name: str
+    kept: int
+    asked: int
+
+
+@dataclass(frozen=True, slots=True)
+class NewRound:
+    """The client began a new programme of as many weeks as the last. last: about when it closes."""
+
+    client_id: int
+    name: str
+    weeks: int
+    last: date
+
+
+@dataclass(frozen=True, slots=True)
 class ClientMoved:
     """The client moved to another coach, with their consent."""
 

@@ -23,6 +23,7 @@ from core.dialogue.client import (
 from core.dialogue.client.answers import OLD_ANSWER
 from core.dialogue.client.states import (
     AlarmAsked,
+    Asking,
     AskingConditions,
     Awaiting,
     ChoosingDay,
@@ -44,6 +45,25 @@ def put_again(d: ClientStep) -> None:
     open_now = d.asking
     _say(d)
     d.ask(open_now)
+
+
+def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
+    """The answer to a doubt or to an offered change; a question that stood before is put again."""
+    answers.confirmed(d, asking, yes)
+    _return_to(d, asking.back)
+
+
+def day_chosen(d: ClientStep, asking: ChoosingDay, value: str) -> bool:
+    """The day of a correction; a question that stood before is put again. False if the day is none of them."""
+    if not answers.day_chosen(d, asking, value):
+        return False
+    _return_to(d, asking.back)
+    return True
+
+
+def _return_to(d: ClientStep, back: Asking | None) -> None:
+    if back is not None and d.asking is back:
+        put_again(d)
 
 
 def _say(d: ClientStep) -> None:

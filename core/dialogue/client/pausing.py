@@ -7,7 +7,7 @@ from datetime import date, time, timedelta
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import check_in
+from core.dialogue.client import check_in, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.messages_to_coach import ClientPaused
@@ -90,6 +90,9 @@ def pause_until(d: ClientStep, until: date) -> None:
 
 
 def resume(d: ClientStep) -> None:
+    if d.facts.status is Status.FINISHED:
+        programme.new_round(d)
+        return
     if d.facts.status is Status.PAUSED:
         d.do(ChangeClient("status", Status.ACTIVE), ChangeClient("paused_until", None))
         d.facts = replace(d.facts, status=Status.ACTIVE, paused_until=None)

@@ -47,6 +47,7 @@ class Confirming:
     asked: bool  # whether it answers a question of ours
     at: datetime
     replaces: str = ""  # key of the reading this corrects
+    back: Asking | None = None  # the question open before, if it must be put again
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,13 +65,14 @@ class AskingConditions:
 @dataclass(frozen=True, slots=True)
 class ChoosingDay:
     """A correction that may mean the answers of several days. keys: those readings, newest first. meant: the new value.
-    as_typed, at: the message with it."""
+    as_typed, at: the message with it. back: as in Confirming."""
 
     measure: str
     meant: Understood
     keys: tuple[str, ...]
     as_typed: str
     at: datetime
+    back: Asking | None = None
 
 
 @dataclass(frozen=True, slots=True)

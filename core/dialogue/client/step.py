@@ -7,7 +7,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 from core import schedule
-from core.care import NumberVisibility
+from core.care import NumberVisibility, Status
 from core.dialogue.client.effects import Effect, Raise
 from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.messages import CoachNotReached, CoachTold
@@ -97,7 +97,7 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     def next_slot(self, after: datetime | None = None) -> date | None:
         """The local date of the next check-in."""
-        if self.facts.slot is None:
+        if self.facts.slot is None or self.facts.status is Status.FINISHED:
             return None
         return schedule.next_due(self.facts.slot, self.facts.zone, after or self.now).day
 

@@ -47,6 +47,7 @@ from core.dialogue.client.open_question import put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
+    Asking,
     AskingConditions,
     Awaiting,
     ChoosingDay,
@@ -77,11 +78,11 @@ from core.dialogue.kit.events import (
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level
 from core.language.after_alarm import said_of_alarm
-from core.language.danger_signs import Answer, When, Who, answer_to_alarm, recognise
+from core.language.danger_signs import Answer, When, Who, answer_to_alarm, complaint_in_a_test, recognise, sightings
 from core.language.intents import intent_of, place
 from core.language.questions import looks_like_a_question
 from core.measures import MEASURES
-from core.measures.measure import Misunderstood, Understood, Why
+from core.measures.measure import MeasureKind, Misunderstood, Understood, Why
 from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
@@ -200,6 +201,8 @@ def _danger(d: ClientStep, event: Text) -> bool:
     """Handle a danger sign in a text, or what is said of one; True if there was one."""
     text, asking = event.text.strip(), d.asking
     alarm = recognise(text, d.words)
+    if alarm is None and _in_a_test(asking):
+        alarm = complaint_in_a_test(text, d.words)
     if isinstance(asking, AlarmAsked):
         answer = answer_to_alarm(text, d.words)
         if alarm is not None and alarm.certain:
@@ -239,6 +242,17 @@ def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
         put_again(d)
 
 
+def _in_a_test(asking: Asking | None) -> bool:
+    """Whether a function test is about to be taken, or is being taken."""
+    match asking:
+        case Gate():
+            return True
+        case Awaiting(measure=key) | Counting(measure=key) | StopwatchDone(measure=key) | Confirming(measure=key):
+            return key in MEASURES and MEASURES[key].kind is MeasureKind.FUNCTION
+        case _:
+            return False
+
+
 def _edited(d: ClientStep, event: Text) -> bool:
     if corrections.edited(d, event):
         return True
@@ -264,9 +278,9 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
             well = intent in (Intent.YES, Intent.WELL) if not asking.signs else intent in (Intent.NO, Intent.WELL)
             safety.gate_answered(d, asking, well)
         case Confirming() as asking if intent in (Intent.YES, Intent.NO):
-            answers.confirmed(d, asking, intent is Intent.YES)
+            open_question.confirmed(d, asking, intent is Intent.YES)
         case ChoosingDay() as asking if intent in (Intent.NO, Intent.STOP):
-            answers.day_chosen(d, asking, "none")
+            open_question.day_chosen(d, asking, "none")
         case AskingConditions() as asking if intent in (
             Intent.SAME,
             Intent.YES,
@@ -329,8 +343,8 @@ def _answer(d: ClientStep, text: str) -> Intent | None:
 
 
 def _denies_a_sign(d: ClientStep, text: str) -> bool:
-    """Whether the text names a sign if the denying word is removed."""
-    return recognise(text.partition(" ")[2], d.words) is not None
+    """Whether the text says of a sign that it is not there."""
+    return any(s.denied for s in sightings(text, d.words))
 
 
 def _holds_a_reading(d: ClientStep, text: str) -> bool:

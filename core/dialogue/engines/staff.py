@@ -27,6 +27,7 @@ from core.dialogue.staff.facts import (
     CardsFlagged,
     CardsNamed,
     Caseload,
+    CaseloadOf,
     Cohorts,
     Need,
     OtherCoaches,
@@ -39,6 +40,7 @@ from core.dialogue.staff.states import (
     ChangingOwn,
     ChangingSlot,
     ChoosingClient,
+    ChoosingDeputyDays,
     DealingWith,
     Inviting,
     NamingTemplate,
@@ -50,6 +52,8 @@ from core.dialogue.staff.step import StaffOutcome, StaffStep
 from core.language import Intent, plain
 from core.language.intents import intent_of
 
+OF_OWN_CLIENTS = (NotingOn, ChangingSlot, NamingTemplate, AskingSure)
+IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick"})  # what a deputy may
 NAME_WORDS = 4  # a longer text cannot be a name
 
 
@@ -59,6 +63,8 @@ NAME_WORDS = 4  # a longer text cannot be a name
 def needs(state: StaffState, event: Event) -> tuple[Need, ...]:
     """The facts a step needs. Bounded: at most one list, a few cards, templates, coaches."""
     match event:
+        case Due(instead_of=coach) if coach:
+            return (CaseloadOf(coach),)
         case Due():
             return (Caseload(), CardsFlagged())
         case Command(name=name, argument=argument):
@@ -96,6 +102,8 @@ def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
         case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
+        case ChoosingDeputyDays():
+            return (OtherCoaches(), Caseload())
         case AskingSure(what="forget"):
             return (Caseload(), Templates())
         case AskingSure(client_id=client):
@@ -172,6 +180,9 @@ def _press(d: StaffStep, data: str) -> None:
             _stands(d, button, value)
             return
         d.used_up = button.is_choice(value)
+        if button.about is About.CLIENT and verb not in IN_PLACE and any(c.for_coach for c in d.facts.cards):
+            d.say(sm.NotYours())  # a deputy does what cannot wait, and changes nothing else
+            return
         button.act(d, value)
 
 
@@ -196,6 +207,10 @@ def _stands(d: StaffStep, button: StaffButton, value: str) -> None:
 def _text(d: StaffStep, text: str) -> None:
     if not text:
         d.say(NotText("empty", ""))
+        return
+    if isinstance(d.asking, OF_OWN_CLIENTS) and any(c.for_coach for c in d.facts.cards):
+        d.ask(None)  # it was asked when the client was theirs
+        d.say(sm.NotYours())
         return
     if _for_open_question(d, text):
         return
@@ -258,6 +273,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             cohorts.confirmed(d, asking)
         case ChangingOwn():
             return settings.own_typed(d, asking, text)
+        case ChoosingDeputyDays():
+            return settings.deputy_typed(d, asking, text)
         case AskingSure(what="forget") if plain(text) == plain(d.facts.label("forget_yes", "")):
             settings.forget_pressed(d, "")
         case AskingSure(what="forget") if intent is Intent.YES:

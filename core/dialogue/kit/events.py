@@ -49,11 +49,13 @@ class Attachment:
 
 @dataclass(frozen=True, slots=True)
 class Due:
-    """A weekly slot is due: its local date, and how late we are."""
+    """A weekly slot is due: its local date, and how late we are. instead_of: the coach whose digest comes to whoever
+    stands in for them; 0 for one's own."""
 
     at: datetime
     day: date
     late_by: timedelta = timedelta(0)
+    instead_of: int = 0
 
 
 @dataclass(frozen=True, slots=True)

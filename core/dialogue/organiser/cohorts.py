@@ -128,7 +128,7 @@ def page_rows(c: CohortFact) -> Rows:
 
 def closing_rows(cohort_id: int) -> Rows:
     """The buttons under a closing report (`bot.turns.cohorts` sends one with them)."""
-    return ((Choice("as_pdf", f"coreport:{cohort_id}:pdf"), Choice("as_csv", f"coreport:{cohort_id}:csv")),)
+    return (tuple(Choice(f"as_{kind}", f"coreport:{cohort_id}:{kind}") for kind in ("page", "pdf", "csv")),)
 
 
 # --- setting one up ---------------------------------------------------------------------------------------------
@@ -456,7 +456,7 @@ def report(d: StaffStep, value: str) -> None:
         return
     if c.closing is None:
         show(d, c)
-    elif kind in ("pdf", "csv"):
+    elif kind in ("pdf", "csv", "page"):
         d.say(om.ClosingFile(c.closing, kind))
     else:
         d.say(om.ClosingSaid(c.closing), *closing_rows(c.cohort_id))

@@ -273,7 +273,7 @@ class ClosingPicture:
 
 @dataclass(frozen=True, slots=True)
 class ClosingFile:
-    """kind: "pdf" or "csv"."""
+    """kind: "page", "pdf" or "csv"."""
 
     report: Closing
     kind: str

@@ -11,6 +11,8 @@ from core.dialogue.staff.states import (
     ChangingOwn,
     ChangingSlot,
     ChoosingClient,
+    ChoosingDeputyDays,
+    DealingWith,
     Inviting,
     NamingTemplate,
     NotingOn,
@@ -30,8 +32,10 @@ def needs(asking: StaffAsking | None) -> tuple[Need, ...]:
             return rows.card_and_coaches(str(client))
         case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
-        case Ticking(client_id=client):
+        case Ticking(client_id=client) | DealingWith(client_id=client):
             return (CardOf(client),)
+        case ChoosingDeputyDays():
+            return rows.other_coaches("")
         case Inviting():
             return (Templates(),)
         case PlanningCohort() | SureOfCohort():
@@ -65,6 +69,10 @@ def _say(d: StaffStep, asking: StaffAsking | None) -> None:
             plan.slot_again(d, asking)
         case Ticking():
             plan.ticking_again(d, asking)
+        case DealingWith():
+            caseload.dealing_again(d, asking)
+        case ChoosingDeputyDays(coach):
+            settings.deputy(d, str(coach))
         case NamingTemplate(client):
             plan.template(d, str(client))
         case AskingSure(what="forget"):

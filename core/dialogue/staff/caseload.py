@@ -16,7 +16,7 @@ from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import addressed, distinct_names
 from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn, WritingTo
 from core.dialogue.staff.step import Handler, StaffStep, about, stamp, stamped
-from core.watching.digest import CaseRow, by_need
+from core.watching.digest import CaseRow, FlagFact, by_need
 from core.watching.flags import Done, Severity
 
 PAGE = 8
@@ -46,7 +46,7 @@ def listed(d: StaffStep, value: str) -> None:
 
 
 def page(d: StaffStep, order: str, number: int) -> None:
-    here = tuple(r for r in d.facts.rows if r.status != "left")
+    here = d.facts.rows
     if not here:
         d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
         return
@@ -153,6 +153,8 @@ def _card_choices(card: CardFact, now: datetime) -> Rows:
     last = max((f.id for f in card.flags), default=0)
     flags = ((Choice("dealt_with", f"clear:{n}:{last}:{stamp(now)}"),),) if card.flags else ()
     past = ((Choice("history", f"past:{n}"),),) if card.past else ()
+    if card.for_coach:
+        return ((Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")), *flags, *past)
     return (
         (Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")),
         (Choice("plan", f"plan:{n}"), Choice("note", f"note:{n}")),
@@ -193,7 +195,21 @@ def dealt_with(d: StaffStep, value: str) -> None:
         return
     urgent = any(f.severity == Severity.URGENT for f in meant)
     d.ask(DealingWith(card.client_id, tuple(f.id for f in meant), urgent))
+    _ask_done(d, card, meant)
+
+
+def _ask_done(d: StaffStep, card: CardFact, meant: tuple[FlagFact, ...]) -> None:
     d.say(sm.AskDone(card.name, meant, card.units), *_done_rows(card.client_id))
+
+
+def dealing_again(d: StaffStep, asking: DealingWith) -> None:
+    card = d.card(asking.client_id)
+    if card is None:
+        d.ask(None)
+    elif asking.reason:
+        d.say(sm.AskWhyNothing(card.name), (Choice("no_keep", "cancel"),))
+    else:
+        _ask_done(d, card, tuple(f for f in card.flags if f.id in asking.flag_ids))
 
 
 def done(d: StaffStep, value: str) -> None:
@@ -205,7 +221,7 @@ def done(d: StaffStep, value: str) -> None:
     if not isinstance(asking, DealingWith) or asking.client_id != card.client_id:
         show(d, card)
     elif what not in USUAL:
-        d.say(sm.AskDone(card.name, (), card.units), *_done_rows(card.client_id))
+        _ask_done(d, card, tuple(f for f in card.flags if f.id in asking.flag_ids))
     elif what == Done.NOTHING and asking.urgent:
         d.ask(replace(asking, reason=True))
         d.say(sm.AskWhyNothing(card.name), (Choice("no_keep", "cancel"),))
@@ -274,7 +290,7 @@ def write(d: StaffStep, argument: str) -> None:
     """/write NAME words"""
     if not argument.strip():
         d.ask(ChoosingClient("write"))
-        names = distinct_names((r.client_id, r.name, None) for r in by_need(d.facts.rows) if r.status != "left")
+        names = distinct_names((r.client_id, r.name, None) for r in by_need(d.facts.rows))
         if not names:
             d.ask(None)
             d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))

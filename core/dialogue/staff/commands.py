@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, OnLineOf, Who
 from core.dialogue.kit.messages import KeptAsItWas
-from core.dialogue.staff import caseload, digest, plan, rows, settings
+from core.dialogue.staff import caseload, digest, plan, practice, rows, settings
 from core.dialogue.staff.rows import NEVER, About, Needs, StaffButton, StaffCommand
 from core.dialogue.staff.step import Handler, StaffStep
 from core.language import Intent
@@ -62,6 +62,16 @@ OF_A_COACH = (
         help=(
             HelpLine(55, Who.COACH, N_("/page – all your clients on one page to print; add a name for one of them")),
         ),
+    ),
+    StaffCommand(
+        name="report",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.quarter,
+        act=practice.report,
+        menu=N_("Report on a quarter of your practice"),
+        help=(HelpLine(57, Who.COACH, N_("/report – a quarter of your practice in pooled figures, to send on")),),
     ),
     StaffCommand(
         name="write",
@@ -173,6 +183,7 @@ BUTTONS = (
     _of_a_client("loss", plan.loss, 1),
     _of_a_client("numbers", plan.numbers, 1),
     _of_a_client("bp", plan.pressure_body, 2),
+    _of_a_client("programme", plan.programme, 2),
     _of_a_client("cautions", plan.cautions, 2),
     _of_a_client("baseline", plan.baseline, NEVER),
     _of_a_client("hand", plan.hand, 2, rows.card_and_coaches),
@@ -187,9 +198,12 @@ BUTTONS = (
     _of_a_coach("revoke", rows.nothing, settings.revoke, NEVER),
     _of_a_coach("digest", rows.flagged, digest.asked, NEVER),
     _of_a_coach("seen", rows.flagged, digest.seen, NEVER),
+    _of_a_coach("report", rows.quarter, practice.report, NEVER),
     _of_a_coach("people", rows.caseload, digest.people, NEVER),
     _of_a_coach("sheet", rows.flagged, digest.sheet, NEVER),
     _of_a_coach("nodigest", rows.nothing, settings.no_digest, 0),
+    _of_a_coach("deputy", rows.other_coaches, settings.deputy, 2),
+    _of_a_coach("wait", rows.other_coaches, settings.wait, 1),
     _of_a_coach("night", rows.nothing, settings.night, 1),
     _of_all_staff("settings", rows.nothing, settings.settings, NEVER),
     _of_all_staff("help", rows.nothing, settings.help_, NEVER),

@@ -14,7 +14,7 @@ from core.dialogue.staff import pages
 from core.dialogue.staff.effects import MarkSeen, ToldInDigest
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.step import StaffStep, stamp
-from core.watching.digest import Digest, Panel, digest, fitted
+from core.watching.digest import IN_CARE, Digest, Panel, digest, fitted
 
 OPENED = 8  # people with a button under the digest itself
 PEOPLE = 24  # people with a button on each page that follows
@@ -23,12 +23,23 @@ AS_FILE = (Choice("as_pdf", "sheet:pdf"), Choice("as_page", "page"))
 
 def due(d: StaffStep, event: Due) -> None:
     """The coach's slot is due, however late, since the next one replaces it. A coach without clients gets nothing."""
-    if d.coach and _anybody(d):
+    if event.instead_of:
+        _say_instead(d, event)
+    elif d.coach and _anybody(d):
         _say(d, event.day, occasion=f"digest/{d.facts.coach_id}/{event.day.isoformat()}")
 
 
+def _say_instead(d: StaffStep, event: Due) -> None:
+    """The digest of a coach who is away, to whoever stands in for them today; nothing if nobody is loaded for them."""
+    if d.facts.away and _anybody(d):
+        made = made_for(d, event.day)
+        people = rows_of(*(Choice("client", f"card:{client}", name) for client, name in made.named[:PEOPLE]))
+        occasion = f"digest/{event.instead_of}/{event.day.isoformat()}/{d.facts.coach_id}"
+        d.say(sm.DigestFor(d.facts.away, made), *people, occasion=occasion)
+
+
 def _anybody(d: StaffStep) -> bool:
-    return any(r.status in ("active", "paused") or r.flags for r in d.facts.rows)
+    return any(r.status in IN_CARE or r.flags for r in d.facts.rows)
 
 
 def asked(d: StaffStep, argument: str) -> None:

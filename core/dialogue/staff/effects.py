@@ -7,6 +7,7 @@ from datetime import datetime
 
 from core.care import Plan, Slot
 from core.dialogue.staff.cohort_effects import CohortEffect
+from core.dialogue.staff.facts import DeputyFact
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +140,20 @@ class SetNight:
 
 
 @dataclass(frozen=True, slots=True)
+class SetDeputy:
+    """Who stands in for this coach; None: nobody."""
+
+    deputy: DeputyFact | None
+
+
+@dataclass(frozen=True, slots=True)
+class SetWait:
+    """How many minutes an emergency waits for this coach before it goes to the deputy."""
+
+    minutes: int
+
+
+@dataclass(frozen=True, slots=True)
 class SetLanguage:
     language: str
 
@@ -167,6 +182,8 @@ StaffEffect = (
     | SetDigest
     | SetZone
     | SetNight
+    | SetDeputy
+    | SetWait
     | SetLanguage
     | ForgetMe
     | CohortEffect

@@ -16,6 +16,7 @@ from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
 from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.practice import PersonFact, Quarter
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +31,7 @@ class WordFact:
 @dataclass(frozen=True, slots=True)
 class CardFact:
     """Everything a coach may see of one client. history as in ClientFacts; flags open ones; past: flags that are over,
-    the last to end first; thread newest last."""
+    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs."""
 
     client_id: int
     name: str
@@ -49,6 +50,18 @@ class CardFact:
     paused_until: date | None = None
     reachable: bool = True
     past: tuple[FlagFact, ...] = ()
+    for_coach: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class DeputyFact:
+    """Who stands in for a coach. begins, ends: local dates on which they do for everything; None and None: always, for
+    what is urgent and not acknowledged."""
+
+    coach_id: int
+    name: str
+    begins: date | None = None
+    ends: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +104,14 @@ class CohortFact:
     people: int = 0
 
 
+@dataclass(frozen=True, slots=True)
+class QuarterFact:
+    """A quarter that is over, and everybody who was in this caseload in it."""
+
+    quarter: Quarter
+    people: tuple[PersonFact, ...]
+
+
 def no_size(made: Digest) -> Size:
     return Size(0, 0)
 
@@ -114,6 +135,9 @@ class StaffFacts:
     zone: tzinfo = UTC
     zone_name: str = "UTC"
     night: bool = True  # whether same-day news may come at night
+    deputy: DeputyFact | None = None
+    wait: int = 30  # minutes an emergency waits for this coach before it goes to the deputy
+    away: str = ""  # the coach whose rows these are, if this one stands in for them
     invitation: InvitationFact | None = None
     rows: tuple[CaseRow, ...] = ()
     waiting: tuple[OpenInvitation, ...] = ()
@@ -121,15 +145,27 @@ class StaffFacts:
     cohorts: tuple[CohortFact, ...] = ()
     templates: tuple[TemplateFact, ...] = ()
     coaches: tuple[tuple[int, str], ...] = ()
+    quarter: QuarterFact | None = None
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label
     size: Callable[[Digest], Size] = no_size
 
+    def today(self, now: datetime) -> date:
+        """The local date of this person."""
+        return now.astimezone(self.zone).date()
+
 
 @dataclass(frozen=True, slots=True)
 class Caseload:
     """Need: every row of this coach's caseload."""
+
+
+@dataclass(frozen=True, slots=True)
+class CaseloadOf:
+    """Need: every row of the caseload of a coach whom this one stands in for today."""
+
+    coach_id: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,6 +194,13 @@ class CardsOfAll:
 
 
 @dataclass(frozen=True, slots=True)
+class QuarterMeant:
+    """Need: the quarter that a coach's words mean, if it is over, with the whole caseload in it."""
+
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class Templates:
     """Need: this coach's saved plans."""
 
@@ -172,4 +215,15 @@ class Cohorts:
     """Need: the cohorts this organiser runs, newest first."""
 
 
-Need = Caseload | CardOf | CardsNamed | CardsFlagged | CardsOfAll | Templates | OtherCoaches | Cohorts
+Need = (
+    Caseload
+    | CaseloadOf
+    | CardOf
+    | CardsNamed
+    | CardsFlagged
+    | CardsOfAll
+    | QuarterMeant
+    | Templates
+    | OtherCoaches
+    | Cohorts
+)

@@ -11,6 +11,7 @@ from core.dialogue.client.messages import BandSaid, VerdictSaid
 from core.dialogue.client.results import Result
 from core.quantity import Amount
 from core.watching.digest import CaseRow, Digest, FlagFact, Panel
+from core.watching.practice import Practice
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,6 +156,7 @@ class CardSaid:
     note: str
     medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
+    for_coach: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -236,6 +238,14 @@ class AskInterval:
 class AskCautions:
     name: str
     chosen: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AskProgramme:
+    """How many weeks is this client's programme? now: its weeks, 0 for no end."""
+
+    name: str
+    now: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -368,6 +378,7 @@ class CaseloadPage:
     asked: int = 0
     kept: int = 0
     left_out: tuple[str, ...] = ()
+    stands_alone: bool = True
 
     @property
     def sections(self) -> tuple[ClientSection, ...]:
@@ -380,6 +391,32 @@ class ClientPage:
 
     day: date
     section: ClientSection
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class PracticeSaid:
+    """The practice report of a quarter in words. number, year: of the quarter."""
+
+    report: Practice
+    number: int
+    year: int
+
+
+@dataclass(frozen=True, slots=True)
+class PracticePage:
+    """The same as a page to read, to print or to send on. coach: whose practice."""
+
+    report: Practice
+    number: int
+    year: int
+    coach: str
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class WhichQuarter:
+    """Not a quarter that is over; buttons name those that are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -459,6 +496,54 @@ class DigestSlotChanged:
 @dataclass(frozen=True, slots=True)
 class DigestStopped:
     """No more digests until switched on again; urgent news is still sent."""
+
+
+@dataclass(frozen=True, slots=True)
+class DeputyShown:
+    """Who stands in for this coach, and from when to when; name "" for nobody. wait: minutes an emergency waits."""
+
+    name: str
+    begins: date | None
+    ends: date | None
+    wait: int
+
+
+@dataclass(frozen=True, slots=True)
+class AskDeputyDays:
+    """When should this coach stand in?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class YouStandIn:
+    """To the deputy: for whom, and from when to when."""
+
+    name: str
+    begins: date | None
+    ends: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class DeputyAlarm:
+    """To the deputy: something urgent that its coach has not acknowledged. waited: minutes."""
+
+    client_id: int
+    name: str
+    coach: str
+    waited: int
+    code: str
+    measure: str | None
+    evidence: tuple[tuple[str, str | Decimal], ...]
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class DigestFor:
+    """To the deputy: the digest of a coach who is away."""
+
+    coach: str
+    digest: Digest
 
 
 @dataclass(frozen=True, slots=True)

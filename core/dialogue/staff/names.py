@@ -61,12 +61,17 @@ def _rest(text: str, words: int) -> str:
 
 
 def distinct_names(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:
-    """Names for buttons; clients with the same name get their birth year, or their number, beside it."""
+    """Names as a coach reads them; clients with the same name get their birth year, or their number, beside it.
+
+    names: number, name and birth year of each.
+    """
     given = list(names)
+    alike: dict[str, list[int | None]] = {}
+    for _, name, born in given:
+        alike.setdefault(plain(name), []).append(born)
     out: dict[int, str] = {}
     for client, name, born in given:
-        twins = [other for other in given if plain(other[1]) == plain(name)]
-        years = [other[2] for other in twins]
+        years = alike[plain(name)]
         tell = born if born is not None and years.count(born) == 1 else client
-        out[client] = name if len(twins) == 1 else f"{name} ({tell})"
+        out[client] = name if len(years) == 1 else f"{name} ({tell})"
     return out

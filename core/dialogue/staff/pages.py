@@ -11,14 +11,14 @@ from core.dialogue.staff import messages as sm
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import distinct_names
 from core.dialogue.staff.step import StaffStep, about
-from core.watching.digest import DigestEntry, digest
+from core.watching.digest import IN_CARE, DigestEntry, digest
 
 WORDS = 10  # newest messages of a thread that a page shows
 
 
 def everybody(d: StaffStep) -> None:
     """Each client once, where the digest names them first."""
-    here = [r for r in d.facts.rows if r.status in ("active", "paused")]
+    here = [r for r in d.facts.rows if r.status in IN_CARE]
     if not here:
         d.say(sm.NoClientsYet(), (Choice("invite", "invite"),))
         return
@@ -81,5 +81,7 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         lines=(),
         flags=card.flags,
         note=card.note,
+        units=card.units,
         medicines=tuple(sorted(card.profile.medicines)),
+        for_coach=card.for_coach,
     )

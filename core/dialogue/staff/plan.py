@@ -6,11 +6,12 @@ The client is told of every change in plain words; the next question follows the
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import time
+from datetime import time, timedelta
 
-from core.care import NumberVisibility, Plan, Slot
+from core.care import NumberVisibility, Plan, Programme, Slot
 from core.client import Caution
 from core.dialogue.client import enrolment
+from core.dialogue.client import programme as client_programme
 from core.dialogue.client.messages import EnrolQuestion, EnrolUnclear
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.messages import KeptAsItWas
@@ -24,9 +25,11 @@ from core.dialogue.staff.step import StaffStep, about
 from core.language.intents import weekday_and_time
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.measure import MeasureKind
+from core.reading import baseline as baseline_of
 
 INTERVALS = (28, 35, 42)
 PRESSURE_BODIES = ("nice", "aha", "esc")
+PROGRAMMES = (6, 8, 12, 16, 24, 52)  # weeks
 CAUTIONS = tuple(c.value for c in Caution)
 OFFERED = tuple(k for k in CHECK_IN_ORDER if k not in ALWAYS_ASKED and MEASURES[k].kind is not MeasureKind.ONCE)
 LONGEST_NAME = 40
@@ -56,7 +59,8 @@ def _choices(card: CardFact) -> Rows:
             else Choice("numbers_hide", f"numbers:{n}:coach_only"),
             Choice("pressure_limits", f"bp:{n}"),
         ),
-        (Choice("new_baseline", f"baseline:{n}"), Choice("save_template", f"template:{n}")),
+        (Choice("programme", f"programme:{n}"), Choice("new_baseline", f"baseline:{n}")),
+        (Choice("save_template", f"template:{n}"),),
         (Choice("open_card", f"card:{n}"),),
     )
 
@@ -67,11 +71,11 @@ def _switch(what: str, client_id: int, on: bool) -> Choice:
     return Choice(f"{what}_{other}", f"{what}:{client_id}:{other}")
 
 
-def _changed(d: StaffStep, card: CardFact, what: str, new: Plan) -> None:
+def _changed(d: StaffStep, card: CardFact, what: str, new: Plan, detail: str = "") -> None:
     """Apply a change of the plan, confirm it, and show the new plan."""
     d.ask(None)
     if new != card.plan:
-        d.do(ChangePlan(card.client_id, what, plan=new))
+        d.do(ChangePlan(card.client_id, what, plan=new, detail=detail))
     d.say(sm.PlanChosen(card.name, what))
     say_plan(d, replace(card, plan=new))
 
@@ -249,6 +253,38 @@ def pressure_body(d: StaffStep, value: str) -> None:
     d.say(sm.AskPressureBody(card.name, card.plan.pressure_body), bodies)
 
 
+def programme(d: StaffStep, value: str) -> None:
+    """ "17" asks; "17:12" sets twelve weeks, "17:0" no end."""
+    number, _, weeks = value.partition(":")
+    card = _of(d, number)
+    if card is None:
+        return
+    now = card.plan.programme
+    if weeks == "0":
+        _changed(d, card, "programme_open", replace(card.plan, programme=None))
+    elif weeks in map(str, PROGRAMMES):
+        _changed(d, card, "programme", _with_programme(d, card, int(weeks)), weeks)
+    else:
+        choices = (Choice("in_weeks", f"programme:{number}:{n}", str(n)) for n in PROGRAMMES)
+        d.say(
+            sm.AskProgramme(card.name, now.weeks if now is not None and now.ended is None else 0),
+            *rows_of(*choices, width=3),
+            (Choice("no_end", f"programme:{number}:0"), Choice("no_keep", "cancel")),
+        )
+
+
+def _with_programme(d: StaffStep, card: CardFact, weeks: int) -> Plan:
+    """One that runs gets another length; else a new one begins, with the first reading if there was none before."""
+    before, today = card.plan.programme, d.now.astimezone(card.zone).date()
+    if before is not None and before.ended is None:
+        return replace(card.plan, programme=replace(before, weeks=weeks))
+    if before is not None:
+        return client_programme.next_round(card.plan, weeks, today, d.now, card.zone)
+    first = baseline_of(card.history, card.plan.baseline_since)
+    starts = today if first is None else first.taken_at.astimezone(card.zone).date()
+    return replace(card.plan, programme=Programme(max(starts, today - timedelta(weeks=weeks)), weeks))
+
+
 def cautions(d: StaffStep, value: str) -> None:
     number, _, key = value.partition(":")
     card = _of(d, number)
@@ -377,8 +413,8 @@ def template_named(d: StaffStep, asking: NamingTemplate, text: str) -> None:
 
 
 def for_anybody(plan: Plan) -> Plan:
-    """A plan without personal parts: the client's own question, their baseline, what their clinician asked for."""
-    return replace(plan, own_question="", baseline_since=None, directed_weighing=False)
+    """A plan without personal parts: the client's own question, their baseline and programme, a clinician's wish."""
+    return replace(plan, own_question="", baseline_since=None, directed_weighing=False, programme=None)
 
 
 def drop_template(d: StaffStep, value: str) -> None:

@@ -17,6 +17,7 @@ from core.dialogue.staff.facts import (
     Cohorts,
     Need,
     OtherCoaches,
+    QuarterMeant,
     Templates,
 )
 from core.dialogue.staff.step import Handler
@@ -104,6 +105,10 @@ def flagged(value: str) -> tuple[Need, ...]:
     return (Caseload(), CardsFlagged())
 
 
+def other_coaches(value: str) -> tuple[Need, ...]:
+    return (OtherCoaches(),)
+
+
 def digest_or_page(value: str) -> tuple[Need, ...]:
     return (Caseload(), CardsOfAll()) if is_page(value) else flagged(value)
 
@@ -116,6 +121,10 @@ def page_of(words: str) -> tuple[Need, ...]:
 def page(value: str) -> tuple[Need, ...]:
     """The client whose number comes first; without one, everybody."""
     return card(value) if value else (Caseload(), CardsOfAll())
+
+
+def quarter(words: str) -> tuple[Need, ...]:
+    return (QuarterMeant(words),)
 
 
 def templates(value: str) -> tuple[Need, ...]:

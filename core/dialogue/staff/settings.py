@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
-from datetime import time
+from datetime import date, time, timedelta
 
 from core import schedule
 from core.care import Slot
@@ -12,13 +13,25 @@ from core.dialogue.kit.effects import Choice, Join, Rows, SendData
 from core.dialogue.kit.messages import AskLanguage, DataSent, LanguageChanged, OldButton, Stranger, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
-from core.dialogue.staff.effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
+from core.dialogue.staff.effects import (
+    ForgetMe,
+    Invite,
+    Revoke,
+    SetDeputy,
+    SetDigest,
+    SetLanguage,
+    SetNight,
+    SetWait,
+    SetZone,
+)
+from core.dialogue.staff.facts import DeputyFact
 from core.dialogue.staff.plan import LONGEST_NAME
-from core.dialogue.staff.states import AskingSure, ChangingOwn, Inviting, StaffState
+from core.dialogue.staff.states import AskingSure, ChangingOwn, ChoosingDeputyDays, Inviting, StaffState
 from core.dialogue.staff.step import StaffStep
 from core.language import LANGUAGES
 from core.language.intents import weekday_and_time
 
+MOST_COACHES = 12
 USUAL_DIGEST = (0, time(8, 0))  # Monday morning, before the week's calls
 HOURS = ("06:00", "07:00", "08:00", "09:00", "12:00", "17:00")
 
@@ -144,7 +157,8 @@ def settings(d: StaffStep, argument: str) -> None:
         if slot
         else (Choice("digest_on", "own:digest"),)
     )
-    d.say(sm.StaffSettings(weekday, at, zone, d.facts.night, slot is not None), when, (night,), own)
+    deputy = (Choice("deputy", "deputy"),)
+    d.say(sm.StaffSettings(weekday, at, zone, d.facts.night, slot is not None), when, (night,), own, deputy)
 
 
 def own(d: StaffStep, value: str) -> None:
@@ -258,6 +272,74 @@ def night(d: StaffStep, value: str) -> None:
     quiet = value == "on"
     d.do(SetNight(quiet))
     d.say(sm.NightChanged(quiet))
+
+
+# --- standing in ------------------------------------------------------------------------------------------------
+
+WAITS = ("15", "30", "60", "120")  # minutes
+DEPUTY_DAYS = {"always": 0, "one_week": 7, "two_weeks": 14, "four_weeks": 28}
+_DATES = re.compile(r"(\d{4}-\d\d-\d\d)\D+(\d{4}-\d\d-\d\d)")
+
+
+def deputy(d: StaffStep, value: str) -> None:
+    """ "": who stands in now; "8": from when to when; "8:one_week": set; "0:nobody": nobody."""
+    number, _, days = value.partition(":")
+    name = dict(d.facts.coaches).get(int(number) if number.isdecimal() and len(number) < 19 else 0, "")
+    if days == "nobody":
+        d.ask(None)
+        d.do(SetDeputy(None))
+        _show_deputy(d, None)
+    elif name and days in DEPUTY_DAYS:
+        ends = d.today + timedelta(days=DEPUTY_DAYS[days] - 1) if DEPUTY_DAYS[days] else None
+        _set_deputy(d, DeputyFact(int(number), name, None if ends is None else d.today, ends))
+    elif name:
+        d.ask(ChoosingDeputyDays(int(number)))
+        d.say(
+            sm.AskDeputyDays(name),
+            *rows_of(*(Choice(f"deputy_{one}", f"deputy:{number}:{one}") for one in DEPUTY_DAYS)),
+            (Choice("no_keep", "cancel"),),
+        )
+    else:
+        _show_deputy(d, d.facts.deputy)
+
+
+def deputy_typed(d: StaffStep, asking: ChoosingDeputyDays, text: str) -> bool:
+    """ "2026-04-06 to 2026-04-19"; True if it was that."""
+    name = dict(d.facts.coaches).get(asking.coach_id, "")
+    found = _DATES.search(text)
+    try:
+        days = [date.fromisoformat(one) for one in found.groups()] if found else []
+    except ValueError:
+        days = []
+    if not name or len(days) != 2 or not d.today <= days[1] >= days[0]:
+        return False
+    _set_deputy(d, DeputyFact(asking.coach_id, name, *days))
+    return True
+
+
+def _set_deputy(d: StaffStep, deputy: DeputyFact) -> None:
+    d.ask(None)
+    d.do(SetDeputy(deputy))
+    _show_deputy(d, deputy)
+
+
+def _show_deputy(d: StaffStep, deputy: DeputyFact | None) -> None:
+    name, begins, ends = (deputy.name, deputy.begins, deputy.ends) if deputy is not None else ("", None, None)
+    others = tuple((number, who) for number, who in d.facts.coaches if deputy is None or number != deputy.coach_id)
+    none = ((Choice("deputy_none", "deputy:0:nobody"),),) if deputy is not None else ()
+    d.say(
+        sm.DeputyShown(name, begins, ends, d.facts.wait),
+        *rows_of(*(Choice("coach_named", f"deputy:{number}", who) for number, who in others[:MOST_COACHES])),
+        *none,
+        *rows_of(*(Choice("in_minutes", f"wait:{one}", one) for one in WAITS), width=4),
+    )
+
+
+def wait(d: StaffStep, value: str) -> None:
+    if value in WAITS:
+        d.do(SetWait(int(value)))
+        d.facts = replace(d.facts, wait=int(value))
+    _show_deputy(d, d.facts.deputy)
 
 
 # --- data and leaving -------------------------------------------------------------------------------------------

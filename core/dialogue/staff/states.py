@@ -92,6 +92,13 @@ class ChangingOwn:
     weekday: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class ChoosingDeputyDays:
+    """From when to when should this coach stand in?"""
+
+    coach_id: int
+
+
 StaffAsking = (
     Inviting
     | WritingTo
@@ -103,6 +110,7 @@ StaffAsking = (
     | NamingTemplate
     | AskingSure
     | ChangingOwn
+    | ChoosingDeputyDays
     | OrganiserAsking
 )
 

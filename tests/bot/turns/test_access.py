@@ -8,7 +8,7 @@ distinguishes another coach's client from nobody at all. The table of all attemp
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import time, timedelta
 from decimal import Decimal
 from typing import Any
@@ -23,6 +23,7 @@ from bot.store import (
     codec,
     cohorts,
     conversations,
+    deputies,
     flags,
     inbox,
     invitations,
@@ -45,11 +46,13 @@ from core.care import Slot, Status
 from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Text
+from core.dialogue.staff.facts import DeputyFact
 from core.dialogue.staff.rows import About
 from core.dialogue.staff.states import (
     AskingSure,
     ChangingSlot,
     ChoosingClient,
+    DealingWith,
     NamingTemplate,
     NotingOn,
     StaffState,
@@ -177,6 +180,7 @@ def ways() -> Iterator[tuple[str, Act]]:
         )
     yield "words while writing", lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "hello"))
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
+    yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
     yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
     yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))
     yield (
@@ -320,6 +324,44 @@ def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> No
     silent = {"slotday", "sure"}  # one asks for the time and names nobody; the other fits only an open question
     assert {v for v in OF_A_CLIENT - silent if table[f"button {v}"]["coach"] != "own"} == set()
     assert table["yes to end"]["coach"] == table["words while writing"]["coach"] == "own"
+
+
+# What a deputy may: read the card, write, and deal with what is flagged. Plan, note, handing over and ending are not.
+IN_PLACE = {
+    *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick")),
+    "words while writing", "words for whoever is chosen", "a line while dealing",
+}  # fmt: skip
+
+
+def reached_by_deputy(database: Database, deputy: DeputyFact, *, passed_on: bool) -> set[str]:
+    """The ways in that Sam has to Adabel, whose coach Sam stands in for."""
+    with database.engine.connect() as conn, conn.begin() as all_of_it:
+        there = practice(conn)
+        deputies.put(conn, 1, deputy)
+        if passed_on:
+            conn.execute(flags_table.update().where(flags_table.c.code == "pulse_fast").values(escalated_at=NOW))
+        found = {name for name, act in ways() if hole(conn, "other coach", act, there.subjects[0]).startswith("HOLE")}
+        all_of_it.rollback()
+    return found
+
+
+ALWAYS = DeputyFact(2, "Sam")
+AWAY = DeputyFact(2, "Sam", NOW.date(), NOW.date())
+
+
+def test_a_deputy_reaches_a_client_whose_alarm_was_passed_on_and_only_to_do_what_cannot_wait(sqlite: Database) -> None:
+    assert reached_by_deputy(sqlite, ALWAYS, passed_on=True) == IN_PLACE
+
+
+def test_a_deputy_reaches_nobody_whose_alarm_was_not_passed_on(sqlite: Database) -> None:
+    assert reached_by_deputy(sqlite, ALWAYS, passed_on=False) == set()
+
+
+def test_a_deputy_reaches_the_caseload_while_its_coach_is_away_and_not_before_or_after(sqlite: Database) -> None:
+    assert reached_by_deputy(sqlite, AWAY, passed_on=False) == IN_PLACE
+    for days in (-1, 1):
+        other = NOW.date() + timedelta(days=days)
+        assert reached_by_deputy(sqlite, replace(AWAY, begins=other, ends=other), passed_on=False) == set()
 
 
 @pytest.mark.parametrize("query", ["one", "all"])

@@ -9,14 +9,18 @@ from typing import Any
 import pytest
 
 from bot.store import caseload, coach_thread, codec, readings
+from bot.store import facts as known_facts
+from bot.store import staff as store
 from bot.store.coach_thread import Direction
 from bot.store.database import Database
 from bot.store.mentions import Erased, without
+from bot.turns.staff_turn import look_ups
 from core.care import Status
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff.facts import QuarterMeant
 from core.reading import Reading
 from tests.bot.office import Desk
-from tests.bot.practice import ADA, BEN, NOW, add_client, add_coach
+from tests.bot.practice import ADA, BEN, NOW, ROWAN, add_client, add_coach
 
 DORA, SAM = 300, 901
 WEEK = timedelta(weeks=1)
@@ -82,3 +86,15 @@ def test_a_page_that_waits_is_sent_without_somebody_who_is_erased(desk: Any) -> 
     (page,) = desk.commands("page")
     (left,) = without(page, Erased(desk.ada, "Ada")).sections
     assert left.card.name == "Ben"
+
+
+def test_a_quarter_of_the_practice_has_those_who_left_and_nobody_of_another_coach(desk: Any) -> None:
+    def load(conn: Any) -> Any:
+        who = known_facts.who(conn, [ROWAN])[ROWAN].staff
+        assert who is not None
+        return store.facts(conn, who, [QuarterMeant("2026q1")], NOW + 2 * WEEK, look_ups())
+
+    facts = desk.database.read_now(load)
+    assert facts.quarter is not None and facts.quarter.quarter.key == "2026q1"
+    assert len(facts.quarter.people) == 3  # Ada, Ben and Dora, who has left
+    assert sorted(len(p.readings) for p in facts.quarter.people) == [0, 2, 2]

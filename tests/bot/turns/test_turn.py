@@ -21,8 +21,9 @@ from bot.store.schema import readings as readings_table
 from bot.store.sealed import secret
 from bot.turns import turn
 from core.dialogue.client.effects import Answered, NotifyCoach, PassOn, Record
-from core.dialogue.client.messages import Help, NotSure
+from core.dialogue.client.messages import Emergency, Help, NotSure
 from core.dialogue.client.states import FRESH, Awaiting, State
+from core.dialogue.engines.client import step, step_stranger
 from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Due, Press, Reachability, Text, TimerFired
 from core.dialogue.kit.messages import OurFault, Stranger
@@ -327,6 +328,14 @@ def test_a_stranger_hears_one_answer_an_hour_and_leaves_no_row(database: Databas
     assert [row.language for row in rows(database, outbox_table)] == ["de", "de"]
     assert rows(database, inbox_table) == []
     assert rows(database, conversations_table) == []
+
+
+def test_a_stranger_in_need_is_told_to_call_however_lately_they_got_an_answer(database: Database) -> None:
+    for minute, text in enumerate(("hello", "I have chest pain and cannot breathe", "hello?")):
+        arrive(database, Text(NOW, text), chat_id=31, name="Zoe")
+        work(database, turn.Steps(step, step_stranger), NOW + timedelta(minutes=minute))
+    told = [part for message in queued(database) for part in getattr(message, "parts", (message,))]
+    assert [type(part) for part in told] == [Stranger, Emergency, Stranger]  # not the last hello
 
 
 def test_a_stranger_s_language_is_english_when_we_do_not_write_theirs(database: Database) -> None:

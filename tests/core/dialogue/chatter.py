@@ -22,6 +22,9 @@ CHATTER: dict[str, str] = {
         dinner for 6 tonight
         half the street was there
         half of my friends came at 7 sharp
+        oh forget it
+        oh well never mind
+        oh
         """,
     "es": """
         compré 5 kg de patatas

@@ -25,6 +25,8 @@ from core.dialogue.staff.facts import (
     Cohorts,
     Need,
     OtherCoaches,
+    QuarterFact,
+    QuarterMeant,
     StaffFacts,
     TemplateFact,
     Templates,
@@ -34,6 +36,8 @@ from core.dialogue.staff.states import FRESH_STAFF, StaffState
 from core.reading import Reading
 from core.watching.digest import CaseRow, FlagFact
 from core.watching.flags import Flag
+from core.watching.practice import PersonFact
+from core.watching.practice import meant as quarter_meant
 from tests.builders import find_zones, flat
 
 NOW = datetime(2026, 3, 30, 7, 0, tzinfo=UTC)  # Monday 08:00 in London
@@ -84,6 +88,7 @@ class Office:
         self.now = NOW
         self.effects: tuple[Any, ...] = ()
         self.invitation: InvitationFact | None = None
+        self.people: tuple[PersonFact, ...] = ()  # of a quarter
         self.damaged: set[int] = set()  # clients whose data cannot be loaded
         self.also: tuple[Need, ...] = ()  # loaded in addition to what is needed
         usual: dict[str, Any] = {
@@ -141,6 +146,8 @@ class Office:
                     cards |= {n: c for n, c in self.clients.items() if c.flags}
                 case CardsOfAll():
                     cards |= {n: c for n, c in self.clients.items() if n not in self.damaged}
+                case QuarterMeant(words) if (quarter := quarter_meant(words, self.now.date())) is not None:
+                    facts = replace(facts, quarter=QuarterFact(quarter, self.people))
                 case Templates():
                     facts = replace(facts, templates=self.templates)
                 case _:

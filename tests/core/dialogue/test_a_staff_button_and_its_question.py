@@ -133,6 +133,7 @@ def test_an_old_choice_changes_nothing_whatever_is_open() -> None:
 
 PUT_BY = {
     "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "ChangingSlot": "AskSlotFor",
+    "DealingWith": "AskDone", "ChoosingDeputyDays": "AskDeputyDays",
     "NamingTemplate": "AskTemplateName", "InvitingOrganiser": "AskOrganiser",
 }  # fmt: skip
 PUT_BY_SUBJECT = {

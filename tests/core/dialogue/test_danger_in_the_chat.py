@@ -180,3 +180,73 @@ def test_no_alarm_of_the_corpus_is_answered_with_cheer(language: str, chat: Call
     heard = [said for said, kinds in answered.items() if kinds & ON_GUARD]
     assert not cheered
     assert len(heard) >= 0.97 * len(alarms)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "today no chest pain, all good"),
+        ("es", "hoy sin dolor en el pecho, todo bien"),
+        ("de", "heute keine Brustschmerzen, alles gut"),
+        ("fr", "aujourd'hui pas de douleur à la poitrine"),
+        ("pl", "dziś bez bólu w klatce, wszystko dobrze"),
+    ],
+)
+def test_a_denial_that_does_not_begin_with_no_is_good_to_hear_too(language: str, text: str) -> None:
+    assert Chat(replace(ADA, language=language)).says(text).kinds == ["StoodDown"]
+
+
+@pytest.mark.parametrize(
+    "text", ["me duele el pecho", "tengo un dolor fuerte en el pecho", "me aprieta mucho el pecho"]
+)
+def test_the_spanish_word_for_the_is_nobody_else(text: str) -> None:
+    assert "Emergency" in Chat(replace(ADA, language="es")).says(text).kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "I have epilepsy"),
+        ("en", "I am a stroke survivor"),
+        ("es", "tengo epilepsia"),
+        ("de", "ich habe Epilepsie"),
+        ("fr", "je suis épileptique"),
+        ("pl", "mam padaczkę"),
+        ("pl", "jestem po udarze"),
+        ("ar", "عندي صرع"),
+    ],
+)
+def test_an_illness_somebody_lives_with_is_neither_an_alarm_nor_good_to_hear(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).says(text)
+    assert not {"StoodDown", "Emergency", "AskAlarm", "EmergencyNearby"} & set(chat.kinds) and flags(chat) == []
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "my knee hurts"),
+        ("es", "me duele la rodilla"),
+        ("de", "mein Knie tut weh"),
+        ("fr", "j'ai mal au genou"),
+        ("pl", "boli mnie kolano"),
+        ("ar", "ركبتي تؤلمني"),
+    ],
+)
+def test_a_complaint_during_a_test_ends_it_kindly_and_is_noted(language: str, text: str) -> None:
+    facts = replace(ADA, language=language, plan=Plan(measures=("chair_stand_30s",)))
+    chat = Chat(facts).due().says("7").presses("gate:well").presses("gate:none")
+    assert isinstance(chat.state.asking, Awaiting)
+    chat.says(text)
+    assert chat.heard(m.StopAndRest).sign == "new_joint_pain" and chat.state.asking is None
+    assert [f.code for f in flags(chat)] == [Code.RED_FLAG_WORDS]
+
+
+@pytest.mark.parametrize("text", ["no pain at all", "14", "my sister's knee hurts", "it went well"])
+def test_what_is_no_complaint_ends_no_test(text: str) -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("chair_stand_30s",)))).due().says("7")
+    chat.presses("gate:well").presses("gate:none").says(text)
+    assert "StopAndRest" not in chat.kinds
+
+
+def test_the_same_words_outside_a_test_are_no_alarm() -> None:
+    assert "StopAndRest" not in Chat().due().says("my knee hurts").kinds

@@ -13,7 +13,7 @@ from core.client import Profile
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Enrolling
-from core.dialogue.kit.effects import Erase
+from core.dialogue.kit.effects import Erase, Say
 from core.quantity import Unit
 from tests.builders import ADA, Chat, checked_in
 
@@ -193,7 +193,7 @@ def test_another_answer_given_while_conditions_are_asked_is_kept_and_the_questio
 
 def test_two_answers_in_one_message_are_both_asked_about_and_both_answered() -> None:
     chat = Chat().due().says("7").says("72").presses("cond:same").says("82.4 kg, waist 94")
-    assert chat.heard(m.AskConditions).measure == "weight"
+    assert chat.heard(m.AskConditions).measure == "weight" and chat.kinds[-1] == "AskConditions"
     weight = chat.presses("cond:first")
     assert weight.heard(m.BandSaid).measure == "bmi" and weight.heard(m.AskConditions).measure == "waist"
     assert weight.presses("cond:first").heard(m.BandSaid).measure != "bmi"
@@ -223,6 +223,9 @@ def test_a_late_correction_that_may_mean_several_days_offers_those_days() -> Non
     assert [r.value for r in older.readings("energy")] == [4, 5] and "Corrected" in older.kinds
     newer = two_weeks().says("no, the energy was 4").presses("day:0")
     assert [r.value for r in newer.readings("energy")] == [7, 4]
+    again = older.later(minutes=5).says("no, the energy was 6")
+    days = [c.argument for x in again.effects if isinstance(x, Say) for row in x.choices for c in row]
+    assert days[:2] == ["2026-03-09", "2026-03-02"]
 
 
 @pytest.mark.parametrize("said", ["no", "day:none"])
@@ -245,3 +248,18 @@ def test_an_edit_without_a_number_changes_nothing_and_says_what_stands() -> None
     chat = Chat().due().says("7").edits("slept badly really")
     assert chat.heard(m.AnswerStands).amount.value == 7
     assert [r.value for r in chat.readings("energy")] == [7]
+
+
+@pytest.mark.parametrize("answer", ["ok:yes", "ok:no"])
+def test_an_old_button_pressed_beside_a_question_about_conditions_is_offered_and_the_question_comes_again(
+    answer: str,
+) -> None:
+    chat = Chat().due()
+    four = next(b for b in chat.callbacks if b.startswith("n:4"))
+    chat.says("7").says("72")
+    assert isinstance(chat.state.asking, AskingConditions)
+    offer = chat.presses_old(four).heard(m.AskChangeAnswer)
+    assert (offer.day, offer.old.value, offer.new.value) == (chat.now.date(), 7, 4)
+    chat.presses(answer)
+    assert [r.value for r in chat.readings("energy")] == [4 if answer == "ok:yes" else 7]
+    assert chat.heard(m.AskConditions).measure == "resting_heart_rate"

@@ -151,5 +151,5 @@ def test_a_digest_is_cut_to_what_fits_as_this_coach_reads_it() -> None:
     many = [card(n, f"Client {n:02}", answered=DAY, flags=(kept(n, WISH),)) for n in range(1, 41)]
     office = Office(*many, size=lambda made: Size(0, sum(e.detail is not Detail.NAMED for e in made.entries)))
     made = office.due().heard(sm.DigestSaid).digest
-    assert [e.detail for e in made.entries] == [Detail.SHORT] * 25 + [Detail.NAMED] * 15
+    assert [e.detail for e in made.entries] == [Detail.FULL] * 25 + [Detail.NAMED] * 15
     assert office.presses(SEEN).did(MarkSeen) == [MarkSeen(tuple(range(1, 26)), NOW)]

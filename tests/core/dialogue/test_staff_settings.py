@@ -1,6 +1,8 @@
 """A coach arrives, invites, changes settings, gets their data, leaves."""
 
-from datetime import time
+from datetime import date, time
+
+import pytest
 
 from core.care import Plan, Slot
 from core.dialogue.client.facts import InvitationFact
@@ -8,8 +10,18 @@ from core.dialogue.engines import staff
 from core.dialogue.kit.effects import Join, SendData
 from core.dialogue.kit.messages import KeptAsItWas, LanguageChanged, Stranger, WhichPlace
 from core.dialogue.staff import messages as sm
-from core.dialogue.staff.effects import ForgetMe, Invite, Revoke, SetDigest, SetLanguage, SetNight, SetZone
-from core.dialogue.staff.facts import TemplateFact
+from core.dialogue.staff.effects import (
+    ForgetMe,
+    Invite,
+    Revoke,
+    SetDeputy,
+    SetDigest,
+    SetLanguage,
+    SetNight,
+    SetWait,
+    SetZone,
+)
+from core.dialogue.staff.facts import DeputyFact, TemplateFact
 from core.dialogue.staff.settings import invitation_rows
 from core.dialogue.staff.states import ChangingOwn
 from tests.core.dialogue.office import NOW, Office, card
@@ -177,3 +189,46 @@ def test_commands_work_without_their_stroke() -> None:
     assert office.says("help").kinds == ["StaffHelp"]
     assert office.says("thank you").kinds == ["StaffGreeting"]
     assert office.says("invite Ben").did(Invite) == [Invite("client", "Ben", None)]
+
+
+# --- standing in ------------------------------------------------------------------------------------------------
+
+
+def test_a_deputy_is_set_for_always_or_for_some_weeks_from_today() -> None:
+    office = Office().presses("deputy")
+    assert office.heard(sm.DeputyShown) == sm.DeputyShown("", None, None, 30) and "deputy:8" in office.choices
+    assert office.presses("deputy:8").heard(sm.AskDeputyDays).name == "Sam"
+    office.presses("deputy:8:always")
+    assert office.did(SetDeputy) == [SetDeputy(DeputyFact(8, "Sam"))]
+    office.presses("deputy:8").presses("deputy:8:two_weeks")
+    assert office.did(SetDeputy) == [SetDeputy(DeputyFact(8, "Sam", date(2026, 3, 30), date(2026, 4, 12)))]
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [
+        ("2026-04-06 to 2026-04-19", (date(2026, 4, 6), date(2026, 4, 19))),
+        ("2026-04-19 to 2026-04-06", None),
+        ("2026-01-01 to 2026-01-09", None),
+        ("2026-04-31 to 2026-05-09", None),
+    ],
+)
+def test_the_days_of_a_deputy_can_be_typed(said: str, days: tuple[date, date] | None) -> None:
+    office = Office().presses("deputy:8").says(said)
+    assert office.did(SetDeputy) == ([SetDeputy(DeputyFact(8, "Sam", *days))] if days else [])
+
+
+def test_nobody_stands_in_any_more_when_the_coach_says_so() -> None:
+    office = Office(deputy=DeputyFact(8, "Sam")).presses("deputy")
+    assert "deputy:0:nobody" in office.choices
+    assert office.presses("deputy:0:nobody").did(SetDeputy) == [SetDeputy(None)]
+
+
+def test_somebody_who_is_no_coach_here_cannot_stand_in() -> None:
+    assert Office().presses("deputy:99:always").did(SetDeputy) == []
+
+
+def test_a_coach_sets_how_long_an_emergency_waits() -> None:
+    office = Office().presses("wait:60")
+    assert office.did(SetWait) == [SetWait(60)] and office.heard(sm.DeputyShown).wait == 60
+    assert Office().presses("wait:7").did(SetWait) == []

@@ -76,6 +76,25 @@ WAYS: dict[str, Way] = {
     "an edit of the energy": lambda c: c.edits("79.3 kg", 1),
     "a waist first": lambda c: c.says("waist 93, weight 79.3"),
     "a quarter and a half": lambda c: c.says("weight 79 and a quarter"),
+    "beside a sign that was none": lambda c: (c.says("weight 79.3, my chest hurt last year"), c.presses("alarm:none")),
+    "beside a sign that is over": lambda c: (c.says("weight 79.3, my chest hurt last year"), c.presses("alarm:over")),
+    "at a check-in, as another answer": lambda c: (c.due(), c.says("79.3"), c.presses("which:weight:79.3")),
+    "at a check-in, named": lambda c: (c.due(), c.says("7, weight 79.3")),
+    "as a range and a choice": lambda c: (c.says("weight between 79 and 79.6"), c.says("79.3")),
+    "a correction of the energy": lambda c: c.says("no, the energy was 7, weight 79.3"),
+    "a second tap on which is it": lambda c: (
+        c.says("79.3"),
+        c.presses("which:weight:79.3"),
+        c.presses("which:weight:79.3"),
+    ),
+    "in small steps of words": lambda c: (c.says("weight"), c.says("79.3 kg")),
+    "while a word to the coach is open": lambda c: (
+        c.commands("coach"),
+        c.says("/record weight 79.3"),
+        c.says("79.3 kg"),
+    ),
+    "as a question": lambda c: c.says("is 79.3 kg all right?"),
+    "as somebody else's": lambda c: c.says("my sister weighs 79.3 kg"),
     "stop and today": lambda c: (c.says("stop"), c.commands("today"), c.says("weight 79.3")),
 }
 

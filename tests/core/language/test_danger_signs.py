@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from core.language import LANGUAGES, words_for
 from core.language.concepts import Answer, Concept
 from core.language.danger_signs import Level, Sighting, When, Who, answer_to_alarm, recognise, sightings
+from core.language.lexicon import Intent
 from core.language.signs import SIGNS
 from tests.core.understanding.ways_of_writing import CORPUS
 
@@ -492,7 +493,7 @@ def test_no_message_breaks_the_recognition(typed, language):
         ("my sister had a stroke last year", When.LONG_AGO, Who.ELSEWHERE, False),
         ("brother in law is in hospital with chest pain", When.UNKNOWN, Who.ELSEWHERE, False),
         ("what if I get chest pain", When.UNKNOWN, Who.NOBODY, False),
-        ("nearly had a stroke when I saw the gas bill haha", When.UNKNOWN, Who.NOBODY, False),
+        ("nearly had a stroke when I saw the gas bill", When.UNKNOWN, Who.NOBODY, False),
         ("had a stroke in 2015, and now my chest hurts", When.NOW, Who.ME, True),
     ],
 )
@@ -576,6 +577,84 @@ def test_an_answer_to_is_it_happening_now(typed, meaning):
     assert answer_to_alarm(typed, words_for("en")) is meaning
 
 
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "my hand does what it wants"),
+        ("en", "it is like cotton wool in my brain"),
+        ("en", "tipped the whole dosette down me"),
+        ("en", "in and out of it since breakfast"),
+        ("en", "I cannot get to the phone"),
+        ("en", "came off the ladder on my back"),
+        ("es", "algo va muy mal"),
+        ("de", "die beine tragen mich nicht"),
+        ("fr", "mes jambes me portent plus"),
+        ("pl", "dzieje się ze mną coś złego, coś jest nie tak"),
+        ("ar", "مش قادر اوصل للتلفون"),
+    ],
+)
+def test_what_has_no_name_but_goes_wrong_is_asked_about(language, typed):
+    found = recognise(typed, words_for(language))
+    assert found is not None
+    assert (found.level, found.certain) == (Level.EMERGENCY, False)
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "my knees are a bit stiff this morning",
+        "I slept like a log",
+        "my eyesight is sharp as ever, like a hawk",
+        "my phone passed out on me",
+        "in the film the detective has a stroke",
+        "fell down the stairs last week",
+        "my face is fine, nothing strange",
+        "tired and hungry, off to bed",
+        "nearly had a stroke when I saw the gas bill haha",
+    ],
+)
+def test_everyday_talk_is_not_asked_about(typed):
+    assert recognise(typed, words_for("en")) is None
+
+
+def test_a_wide_guess_gives_way_to_a_sign_with_a_name_and_to_its_denial():
+    named = recognise("my chest hurts and everything goes dark", words_for("en"))
+    assert named is not None and named.sign == "chest_pain"
+    assert recognise("no chest pain, it is like a weight on a spring", words_for("en")) is None
+
+
+@pytest.mark.parametrize(
+    ("typed", "sign", "level"),
+    [
+        ("the carbon monoxide alarm is going and we all feel sick", "carbon_monoxide", Level.EMERGENCY),
+        ("temperature 39.8 and my teeth are chattering", "infection", Level.EMERGENCY),
+        ("a red streak goes up from my toe", "infection", Level.SAME_DAY),
+        ("I skip my insulin to lose weight", "eating_worry", Level.TALK),
+        ("a curtain came down over one eye", "stroke_signs", Level.EMERGENCY),
+        ("fell off my bike, and I have been sick twice since", "head_injury", Level.EMERGENCY),
+        ("my sensor says low", "low_sugar", Level.EMERGENCY),
+    ],
+)
+def test_families_of_signs_are_acted_on(typed, sign, level):
+    found = recognise(typed, words_for("en"))
+    assert found is not None
+    assert (found.sign, found.level, found.certain) == (sign, level, True)
+
+
+def test_help_me_alone_is_asked_about_and_help_with_something_is_not():
+    alone = recognise("please help me", words_for("en"))
+    assert alone is not None and (alone.sign, alone.certain) == ("call_for_help", False)
+    assert recognise("help me change my weekday", words_for("en")) is None
+    assert recognise("help", words_for("en")) is None
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"), [("pl", "powiedzmy 4"), ("en", "a day at the beach"), ("de", "antreten")]
+)
+def test_an_everyday_word_is_no_slip(language, typed):
+    assert recognise(typed, words_for(language)) is None
+
+
 @pytest.mark.parametrize("language", LANGUAGES)
 @pytest.mark.parametrize(
     "text",
@@ -598,3 +677,33 @@ def test_a_short_answer_is_read_the_same_whether_or_not_its_words_were_seen_befo
 )
 def test_an_everyday_remark_raises_nothing(language, text):
     assert recognise(text, words_for(language)) is None
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "poured the chip fat down my arm, skin is coming off"),
+        ("en", "everything goes far away and my ears are ringing"),
+        ("de", "mir fällt alles aus der hand, das wird immer schlimmer"),
+        ("fr", "l'air ne rentre plus, mes lèvres sont bizarres"),
+    ],
+)
+def test_words_that_together_tell_enough_are_heard(language, typed):
+    assert recognise(typed, words_for(language)) is not None
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["no blood and no swelling", "does a hand go blue and strange in winter?", "blood and swelling in that film haha"],
+)
+def test_what_is_denied_asked_or_told_of_a_film_tells_nothing(typed):
+    assert recognise(typed, words_for("en")) is None
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_one_says_to_the_bot_every_day_is_never_asked_about(language):
+    words = words_for(language)
+    wishes = [
+        p for intent, phrases in words.intents.items() if intent not in (Intent.HELP, Intent.NOT_WELL) for p in phrases
+    ]
+    assert [p for p in wishes if "…" not in p and recognise(p, words) is not None] == []

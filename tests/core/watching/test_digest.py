@@ -185,6 +185,12 @@ def test_something_urgent_that_happened_again_after_a_digest_named_it_is_new() -
     assert [e.name for e in made_of((row(1, "Ada", again),)).needs] == ["Ada"]
 
 
+def test_something_urgent_and_known_is_not_hidden_behind_a_note_that_is_new() -> None:
+    old, note = kept(Code.BP_SEVERE, 9, seen=True), kept(Code.MUST_MEDIUM)
+    made = made_of((row(1, "Ada", old, note),))
+    assert [f.code for f in made.needs[0].flags] == ["bp_severe", "must_medium"] and made.known == ()
+
+
 def test_an_alarm_that_settled_by_itself_is_told_but_needs_nobody() -> None:
     over = kept(Code.PULSE_FAST, 3, cleared_at=NOW - timedelta(days=3), ended="reading", after=(("rate", Decimal(96)),))
     made = made_of((row(1, "Ada", settled=(over,)), row(2, "Ben", kept(Code.WANTS_COACH), settled=(over,))))
@@ -270,7 +276,7 @@ def test_a_long_digest_is_cut_to_one_screen_and_everybody_is_there_or_counted(
 
 def test_what_is_less_pressing_is_shortened_first_and_named_next() -> None:
     made = fitted(practice(2, 10, 20, 0), size)
-    assert details(made)[:2] == [Detail.FULL] * 2
+    assert details(made)[:2] == [Detail.SHORT] * 2
     assert {e.detail for e in made.entries if e.flags[0].severity == Severity.THIS_WEEK} == {Detail.SHORT}
     assert {e.detail for e in made.changes} == {Detail.SHORT, Detail.NAMED} and made.left_out == 0
 

@@ -11,9 +11,17 @@ from playwright.sync_api import Browser, Page
 
 from core.language import LANGUAGES
 from tests.bot.rendering.pages.caseloads import caseload, caseload_page, client_page
+from tests.bot.rendering.pages.pooled import closing_page, practice_page
+from tests.bot.rendering.pages.reports import report_page
 from tests.browser import AXE, missing
 
-PAGES = {"caseload": caseload_page, "client": client_page}
+PAGES = {
+    "caseload": caseload_page,
+    "client": client_page,
+    "report": report_page,
+    "closing": closing_page,
+    "practice": practice_page,
+}
 PHONE, DESK = 360, 1200
 Open = Callable[..., Page]
 
