@@ -45,7 +45,7 @@ from core.dialogue.staff.facts import (
     WordFact,
 )
 from core.dialogue.staff.names import addressed, meant
-from core.watching.digest import IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.digest import EMERGENCY_WAITS, IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
 from core.watching.flags import Code, Done, Ended, Severity
 from core.watching.practice import PersonFact
 from core.watching.practice import meant as quarter_meant
@@ -83,7 +83,7 @@ def facts(
 ) -> StaffFacts:
     """The facts for a step: who this is, and what `needs` requests."""
     row = _coach(conn, who)
-    slot, name, quiet, wait = None, who.name, True, 30
+    slot, name, quiet, wait = None, who.name, True, EMERGENCY_WAITS
     zone_name = who.zone_name or "UTC"
     if row is not None:
         name, quiet, zone_name = row.name, row.quiet_nights, row.zone_name or zone_name

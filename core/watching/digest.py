@@ -472,7 +472,7 @@ def when_to_tell(flag: Flag | FlagFact, now: datetime, zone: tzinfo, *, quiet_ni
     return instant(day, NIGHT_ENDS, zone)
 
 
-EMERGENCY_WAITS = timedelta(minutes=30)  # ours: for a coach's answer, unless they choose otherwise
+EMERGENCY_WAITS = 30  # minutes, ours: for a coach's answer, unless they choose otherwise
 LESS_PRESSING = 4  # ours: so many times as long waits what is urgent and no emergency
 
 

@@ -15,7 +15,7 @@ from core.client import Profile
 from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
-from core.watching.digest import CaseRow, Digest, FlagFact, OpenInvitation, Size
+from core.watching.digest import EMERGENCY_WAITS, CaseRow, Digest, FlagFact, OpenInvitation, Size
 from core.watching.practice import PersonFact, Quarter
 
 
@@ -136,7 +136,7 @@ class StaffFacts:
     zone_name: str = "UTC"
     night: bool = True  # whether same-day news may come at night
     deputy: DeputyFact | None = None
-    wait: int = 30  # minutes an emergency waits for this coach before it goes to the deputy
+    wait: int = EMERGENCY_WAITS  # minutes an emergency waits for this coach before it goes to the deputy
     away: str = ""  # the coach whose rows these are, if this one stands in for them
     invitation: InvitationFact | None = None
     rows: tuple[CaseRow, ...] = ()
