@@ -41,7 +41,7 @@ class ScoringTask(NamedTuple):
     profiles: Mapping[str, Profile]
     to: str
     limits: str
-    dates: Order | None
+    dates: Order | None = None
 
 
 Block = tuple[list[int], list[str]]  # row numbers, relative to the first of the block, and their text

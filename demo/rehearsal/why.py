@@ -147,9 +147,7 @@ class Reasons:
         if known is None:
             return None
         if known.client is not None:
-            return Heard(
-                name, event, now, known, history=facts.histories(conn, [known.client.id], now)[known.client.id]
-            )
+            return Heard(name, event, now, known, history=facts.histories(conn, [known.client], now)[known.client.id])
         if known.staff is not None and self._steps.staff is not None:
             decided = self._steps.staff.step(conn, known.staff, _staff_state(known), event, now)
             return Heard(name, event, now, known, decided=decided)
@@ -166,7 +164,7 @@ class Reasons:
             return self._of_staff(conn, known, heard, now)
         if known.client is None:
             return Knows((Row("Person", NOTHING),))
-        history = facts.histories(conn, [known.client.id], now)[known.client.id]
+        history = facts.histories(conn, [known.client], now)[known.client.id]
         client, zone = known.client, ZoneInfo(known.client.slot.zone_name) if known.client.slot else None
         due = client.next_due_at
         rows = [
@@ -194,7 +192,7 @@ class Reasons:
         flags: list[Row] = []
         if staff.coach_id is not None:
             mine = caseload.everybody(conn, staff.coach_id)
-            of_each = facts.histories(conn, [client.id for client in mine], now)
+            of_each = facts.histories(conn, mine, now)
             rows.append(Row("Clients", str(len(mine))))
             for client in mine:
                 history = of_each.get(client.id, History())

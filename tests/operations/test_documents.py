@@ -130,10 +130,10 @@ def test_each_reader_has_a_document() -> None:
     assert {"README.md", "DEVELOPERS.md", *beside} <= set(DOCUMENTS)
 
 
-def test_developers_is_read_in_ten_minutes() -> None:
+def test_developers_is_read_in_twelve_minutes() -> None:
     text = text_of("DEVELOPERS.md")
-    assert len(text.splitlines()) <= 210
-    assert len(text.split()) <= 2600  # about 250 words a minute
+    assert len(text.splitlines()) <= 230
+    assert len(text.split()) <= 3000  # about 250 words a minute
 
 
 def test_the_top_level_shows_what_a_stranger_needs_and_nothing_else() -> None:

@@ -9,6 +9,7 @@ from bot.rendering.phrases.asking import reminder
 from bot.rendering.phrases.safety import emergency_number
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.measures.weight import WEIGHT
 
 PLAIN: dict[str, str] = {
     "free": N_("I take no money. If your programme has a price, {coach} can tell you."),
@@ -144,7 +145,7 @@ def usual_for(said: m.UsualFor, v: Voice) -> str:
 
 @phrase(m.NoUsual)
 def no_usual(said: m.NoUsual, v: Voice) -> str:
-    if said.measure == "weight":
+    if said.measure == WEIGHT.key:
         return v.say("There is no normal weight for an age. Your own start tells more about you.")
     return v.say(
         "I have no table that fits you here: {measure}. I compare it with your own start.",

@@ -7,11 +7,13 @@ the sources named in core.references.bp_severe, bp_low and rhr_adult_range.
 from __future__ import annotations
 
 from datetime import datetime
+from decimal import Decimal
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
 from core.language.signs import AMISS
+from core.quantity import Amount, Unit
 from core.references import low_sugar
 from core.references.emergency_numbers import UNKNOWN_COUNTRY
 from core.references.helplines import FIND_ONE
@@ -164,10 +166,10 @@ def _low_sugar(said: m.Emergency, v: Voice) -> str:
             many=v.number(many),
         ),
         v.say(
-            "<b>Then call {number}</b> if you get worse, feel sleepy or confused, or are not better in {minutes}"
-            " minutes. If you cannot swallow, call at once.",
+            "<b>Then call {number}</b> if you get worse, feel sleepy or confused, or are not better in {time}."
+            " If you cannot swallow, call at once.",
             number=emergency_number(v, said.number),
-            minutes=v.number(low_sugar.BETTER_WITHIN),
+            time=v.amount(Amount(Decimal(low_sugar.BETTER_WITHIN), Unit.MINUTE)),
         ),
         v.say("I am not a doctor, and I cannot call for you."),
     )
@@ -249,9 +251,9 @@ def emergency_nearby(said: m.EmergencyNearby, v: Voice) -> str:
             ),
             v.say(
                 "<b>Call {number} at once</b> if they are sleepy, confused or pass out, and then give nothing by mouth."
-                " Call as well if they are not better in {minutes} minutes.",
+                " Call as well if they are not better in {time}.",
                 number=number,
-                minutes=v.number(low_sugar.BETTER_WITHIN),
+                time=v.amount(Amount(Decimal(low_sugar.BETTER_WITHIN), Unit.MINUTE)),
             ),
             v.say("I am not a doctor, and I cannot call for you."),
         )

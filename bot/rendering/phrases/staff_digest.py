@@ -21,6 +21,7 @@ WIDTH = 42  # characters of a line on a phone of 6 inches with the messenger's u
 MANY = 10**6  # lines: once it is cut to a screen, only the platform's limit remains
 MOST_KNOWN = 6  # names in a line of what is known; the buttons have all of them
 MOST_WORDS = 80  # characters of somebody's own words in a line of the digest
+LOOK = "look"  # the step for what is over
 NEXT: dict[str, str] = {
     "ring_now": N_("Ring now."),
     "ring": N_("Ring today."),
@@ -216,4 +217,5 @@ def _state(v: Voice, one: DigestEntry) -> Html:
 
 
 def _next(v: Voice, one: FlagFact) -> Html:
-    return v.say("→ {step}", step=v.say(NEXT["look" if one.over else RULES[Code(one.code)].step]))
+    text = NEXT[LOOK] if one.over else NEXT[RULES[Code(one.code)].step]
+    return v.say("→ {step}", step=v.say(text))

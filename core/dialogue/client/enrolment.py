@@ -30,6 +30,7 @@ from core.language.questions import asked
 from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import ProfileFact, Understood
+from core.measures.own_question import OWN_QUESTION
 from core.measures.weight import WEIGHT
 from core.quantity import Better, Unit
 from core.understanding.answers_in_text import whole_numbers
@@ -301,7 +302,7 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
             return
     else:
         value = _typed(d, event.text, question)
-        if question != "own_question" and _plain_question(d, event.text, ()):
+        if question != OWN_QUESTION.key and _plain_question(d, event.text, ()):
             ask_question(d, question, asking.chosen)
             return
     if value == "skip" and question not in AGE:

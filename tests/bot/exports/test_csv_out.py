@@ -45,6 +45,8 @@ READINGS = {
     "pressure": a_reading("blood_pressure", "128", second=D(82), conditions=Conditions(notes=frozenset({"dizziness"}))),
     "rating": a_reading("energy", "7"),
     "own question": a_reading("own_question", "0"),
+    "pain": a_reading("pain", "3"),
+    "sleep": a_reading("sleep", "8"),
     "stands": a_reading("chair_stand_30s", "12"),
     "stands, half way up": a_reading(
         "chair_stand_30s", "13", conditions=Conditions(notes=frozenset({"more_than_half_way"}))

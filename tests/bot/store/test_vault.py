@@ -291,8 +291,9 @@ def test_every_column_in_which_somebody_is_spoken_of_is_sealed() -> None:
     assert clear == {
         "audit.action", "audit.actor", "clients.key_id", "clients.length_unit", "clients.mass_unit", "clients.status",
         "clients.zone_name", "coaches.settings", "coaches.zone_name", "cohorts.closing", "cohorts.counts",
-        "cohorts.language", "cohorts.name", "cohorts.zone_name", "erasures.key_id", "flags.code", "flags.measure",
-        "flags.severity", "goals.measure", "groups.language", "inbox.error", "inbox.key", "inbox.language",
+        "cohort_told.what", "cohort_told.who", "cohorts.language", "cohorts.name", "cohorts.zone_name",
+        "erasures.key_id", "flags.code", "flags.done", "flags.ended", "flags.measure", "flags.severity",
+        "goals.measure", "groups.language", "inbox.error", "inbox.key", "inbox.language",
         "inbox.status", "invitations.kind", "invitations.token_hash", "outbox.claimed_by", "outbox.error",
         "outbox.kind", "outbox.language", "outbox.occasion", "outbox.platform_message_id", "outbox.ref",
         "outbox.status",

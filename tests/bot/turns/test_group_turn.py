@@ -137,6 +137,7 @@ Rowan: today
 Rowan: 4 weeks
 Rowan: 18:00
 Rowan presses Active minutes
+Rowan presses Up to 30
 Ada opens Rowan's invitation
 group Steps: Rowan Ada
 Rowan adds the bot to Steps

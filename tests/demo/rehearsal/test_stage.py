@@ -287,6 +287,6 @@ def test_twelve_clients_in_week_six_leave_a_coach_something_to_do() -> None:
     async def scene(stage: Stage) -> None:
         assert sum(person.role == "client" for person in stage.people.values()) == 12
         digest = await heard(stage, "Rowan")
-        assert "Needs you" in digest.partition("6 April")[2]
+        assert "Write to them" in digest.partition("6 April")[2]
 
     on_stage(practice("twelve", "en"), scene)
