@@ -17,7 +17,7 @@ from core.dialogue.staff import messages as sm
 from core.watching.digest import LIMIT, NOBODY, Detail, Digest, DigestEntry, FlagFact, Size, fitted
 from core.watching.flags import RULES, Code
 
-WIDTH = 42  # characters of a line on a phone of 6 inches with the messenger's usual type (ours, counted on pictures)
+WIDTH = 42  # characters of a line on a phone of 6 inches with the messenger's usual type (ours, an estimate)
 MANY = 10**6  # lines: once it is cut to a screen, only the platform's limit remains
 MOST_KNOWN = 6  # names in a line of what is known; the buttons have all of them
 MOST_WORDS = 80  # characters of somebody's own words in a line of the digest
