@@ -39,6 +39,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "wie_heisst_du",
         "bist_du|sind_sie & roboter|bot|mensch|maschine|echt|echter|arzt|computer|programm",
     ),
+    Question.THERE: ("bist_du_da|sind_sie_da|bist_du_noch_da|sind_sie_noch_da|ist_da_jemand|jemand_da",),
     Question.HOW_ARE_YOU: (
         "wie_geht_es_dir|wie_gehts|wie_gehts_dir|wie_geht_es_ihnen|wie_gehts_ihnen|alles_gut_bei_dir",
     ),

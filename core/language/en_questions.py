@@ -42,6 +42,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "someone_there|what_is_your_name|whats_your_name|are_you_real|are_you_human|is_anyone_reading",
         "are_you|is_this|are_u & robot|bot|human|machine|person|computer|program|real|doctor|ai",
     ),
+    Question.THERE: (
+        "are_you_there|are_u_there|you_there|r_u_there|anybody_there|anyone_there|are_you_still_there|are_you_working",
+    ),
     Question.HOW_ARE_YOU: ("how_are_you|how_r_u|how_are_things|hows_things|how_are_u|hows_you|how_do_you_do",),
     Question.PHOTO: (
         "can|could|may|shall|should|do_you & send|take|upload|share|accept & photo*|picture*|video*|selfie*|voice|"

@@ -37,6 +37,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "quien_eres|quien_es|que_eres|con_quien_hablo|hay_alguien|como_te_llamas",
         "eres|es_usted & robot|bot|maquina|persona|humano|humana|real|medico|programa|ordenador",
     ),
+    Question.THERE: ("estas_ahi|esta_ahi|sigues_ahi|sigue_ahi|hay_alguien|hay_alguien_ahi",),
     Question.HOW_ARE_YOU: ("como_estas|que_tal_estas|como_te_va|como_esta_usted|que_tal_todo",),
     Question.PHOTO: ("puedo|podria|te & mandar|mando|enviar|envio|subir & foto*|imagen|video|audio|nota_de_voz",),
     Question.HOW_LONG: ("cuanto|cuantos_minutos & tarda|dura|lleva|tardo|tiempo & !programa|semanas|curso|queda",),

@@ -38,6 +38,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "es_tu|etes_vous|tu_es|vous_etes & robot|bot|machine|humain|humaine|personne|medecin|programme|ordinateur|"
         "vrai|vraie",
     ),
+    Question.THERE: ("tu_es_la|vous_etes_la|es_tu_la|etes_vous_la|il_y_a_quelqu_un|y_a_quelqu_un|toujours_la",),
     Question.HOW_ARE_YOU: ("comment_vas_tu|comment_allez_vous|comment_ca_va|tu_vas_bien|vous_allez_bien|et_toi_ca_va",),
     Question.PHOTO: ("puis_je|peux|je & envoyer|envoie|mettre & photo*|image|video|vocal|message_vocal",),
     Question.HOW_LONG: (

@@ -123,6 +123,7 @@ class Question(StrEnum):
     FOR_COACH = "for_coach"  # words meant for the coach
     WHO = "who"  # who writes here
     HOW_ARE_YOU = "how_are_you"
+    THERE = "there"  # "are you there?"
     PHOTO = "photo"
     HOW_LONG = "how_long"
     HOW_OFTEN = "how_often"

@@ -33,6 +33,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "kim_jestes|kto_to|kto_tam|kto_pisze|czym_jestes|jest_tam_ktos|jak_masz_na_imie|z_kim_pisze|z_kim_rozmawiam",
         "jestes & robot*|bot*|maszyn*|czlowiek*|prawdziw*|lekarz*|program*|komputer*",
     ),
+    Question.THERE: ("jestes_tam|jest_tam_ktos|jest_pan_tam|jest_pani_tam|halo_jestes|jestes_jeszcze",),
     Question.HOW_ARE_YOU: ("jak_sie_masz|co_u_ciebie|jak_leci|jak_tam_u_ciebie|co_slychac",),
     Question.PHOTO: ("moge|czy|wyslac & zdjeci*|foto*|film*|glosow*|obraz* & wyslac|przeslac|wrzucic|wysylac",),
     Question.HOW_LONG: ("ile|jak_dlugo & trwa|zajmuje|zajmie|potrwa|czasu & !program*|tygodni|jeszcze|kurs*",),

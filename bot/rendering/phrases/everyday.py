@@ -21,6 +21,7 @@ PLAIN: dict[str, str] = {
         "I am Samehour, a computer program. {coach} is a real person and sees what you send. Nobody reads along all"
         " day. If it is urgent, call {number}."
     ),
+    "there": N_("Yes, I am here."),
     "how_are_you": N_("Kind of you to ask. I am a program, so my days are all alike. I hope yours is a good one."),
     "photo": N_("I cannot see pictures or hear voice messages. Words and numbers work best."),
     "how_long": N_("Most weeks it takes two or three minutes. When we measure or test, it takes longer."),

@@ -351,6 +351,7 @@ ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
     Question.FOR_COACH: _offered("for_coach"),
     Question.WHO: _plain("who"),
     Question.HOW_ARE_YOU: _plain("how_are_you"),
+    Question.THERE: _plain("there"),
     Question.PHOTO: _plain("photo"),
     Question.HOW_LONG: _plain("how_long"),
     Question.HOW_OFTEN: _often,

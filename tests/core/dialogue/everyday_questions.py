@@ -58,6 +58,7 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "who are you?": Q.WHO,
         "are you a real person": Q.WHO,
         "how are you?": Q.HOW_ARE_YOU,
+        "are you there?": Q.THERE,
         "good night": Q.BYE,
         "haha": Q.GLAD,
         "this is bloody stupid": Q.SWEARING,
