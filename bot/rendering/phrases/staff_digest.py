@@ -218,4 +218,5 @@ def _state(v: Voice, one: DigestEntry) -> Html:
 
 def _next(v: Voice, one: FlagFact) -> Html:
     text = NEXT[LOOK] if one.over else NEXT[RULES[Code(one.code)].step]
-    return v.say("→ {step}", step=v.say(text))
+    step = v.say(text)
+    return v.say("→ {step}", step=step)
