@@ -14,7 +14,7 @@ from functools import cache
 
 from core.language.lexicon import Lexicon, Question
 from core.language.text import bare_words, plain
-from core.language.word_groups import groups_of, phrases_of
+from core.language.word_groups import groups_of, phrases_of, stands_at
 
 COACH = "@"
 LONGEST = 16  # words of a clause; a longer one tells a story
@@ -84,7 +84,7 @@ class _Table:
         found = 0
         for i, word in enumerate(said):
             for parts, first, bit in (*self.whole.get(word, ()), *self.open.get(word[:1], ())):
-                if not found & bit and not (first and i) and _here(said, i, parts):
+                if not found & bit and not (first and i) and stands_at(said, i, parts):
                     found |= bit
         number = any(w[0].isdecimal() for w in said)
         return next(
@@ -97,15 +97,6 @@ class _Table:
             ),
             None,
         )
-
-
-def _here(said: Sequence[str], i: int, parts: Sequence[str]) -> bool:
-    if i + len(parts) > len(said):
-        return False
-    return all(
-        w.startswith(p[:-1]) if p.endswith("*") else w == p
-        for w, p in zip(said[i : i + len(parts)], parts, strict=True)
-    )
 
 
 @cache

@@ -36,15 +36,14 @@ def holds(said: Sequence[str], group: str) -> bool:
 
 def place_of(said: Sequence[str], group: str) -> int | None:
     """The position of the group's first phrase."""
-    return next(
-        (
-            i
-            for phrase in phrases_of(group)
-            for i in range(len(said) - len(phrase) + 1)
-            if all(_same(word, part) for word, part in zip(said[i : i + len(phrase)], phrase, strict=True))
-        ),
-        None,
-    )
+    return next((i for phrase in phrases_of(group) for i in range(len(said)) if stands_at(said, i, phrase)), None)
+
+
+def stands_at(said: Sequence[str], i: int, phrase: Sequence[str]) -> bool:
+    """Whether a phrase begins at a position of the words."""
+    if i + len(phrase) > len(said):
+        return False
+    return all(_same(word, part) for word, part in zip(said[i : i + len(phrase)], phrase, strict=True))
 
 
 def _same(word: str, part: str) -> bool:

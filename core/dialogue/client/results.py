@@ -17,7 +17,7 @@ from core.client import Profile
 from core.dialogue.client.messages import BandSaid, VerdictSaid
 from core.judging import chart_data
 from core.judging.assess import Assessment, Derived, assess, derive_all
-from core.judging.change import BEYOND_ERROR, Change, Verdict
+from core.judging.change import Change, Verdict
 from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.measures.home_bp_series import SERIES_MEAN, TooFewDays, mean_of, means, split
@@ -90,16 +90,8 @@ def verdict_said(measure: Measure, found: Assessment, units: Units, zone: tzinfo
     verdict = found.verdict
     if verdict is None:
         return None
-    beyond = verdict.kind in BEYOND_ERROR and verdict.difference is not None
-    return VerdictSaid(
-        measure.key,
-        verdict.kind.value,
-        verdict.certainty or (verdict.strength.value if verdict.strength else ""),
-        shown(measure, verdict.difference, units) if beyond and verdict.difference is not None else None,
-        None if verdict.mdc95 is None else shown(measure, verdict.mdc95, units),
-        None if verdict.baseline_at is None else verdict.baseline_at.astimezone(zone).date(),
-        verdict.reaches_important,
-    )
+    strength = verdict.certainty or (verdict.strength.value if verdict.strength else "")
+    return _in_units(measure, verdict, verdict.kind, strength, verdict.mdc95, units, zone)
 
 
 def verdict_told(measure: Measure, found: Assessment, units: Units, zone: tzinfo) -> VerdictSaid | None:
@@ -107,14 +99,19 @@ def verdict_told(measure: Measure, found: Assessment, units: Units, zone: tzinfo
     verdict = found.verdict
     if verdict is None:
         return None
-    told = verdict.beyond_error and bool(verdict.certainty)
-    kind = Change.WITHIN_ERROR if verdict.beyond_error and not told else verdict.kind
+    kind = Change.WITHIN_ERROR if verdict.beyond_error and not verdict.certainty else verdict.kind
+    return _in_units(measure, verdict, kind, verdict.certainty, verdict.chance, units, zone)
+
+
+def _in_units(
+    measure: Measure, verdict: Verdict, kind: Change, strength: str, error: Decimal | None, units: Units, zone: tzinfo
+) -> VerdictSaid:
     return VerdictSaid(
         measure.key,
         kind.value,
-        verdict.certainty,
+        strength,
         shown(measure, verdict.difference, units) if verdict.beyond_error and verdict.difference is not None else None,
-        None if verdict.chance is None else shown(measure, verdict.chance, units),
+        None if error is None else shown(measure, error, units),
         None if verdict.baseline_at is None else verdict.baseline_at.astimezone(zone).date(),
         verdict.reaches_important,
     )
