@@ -25,6 +25,7 @@ from bot.store.sealed import Sealed, is_whole, secret
 from core import schedule
 from core.care import Plan, Slot, Status, Units
 from core.client import Background, Caution, Profile, Sex
+from core.judging.readiness import UNASKED, Readiness
 from core.quantity import Unit
 
 USUAL = Plan()
@@ -65,6 +66,7 @@ class Client:
     missed: int
     created_at: datetime
     left_at: datetime | None
+    readiness: Readiness = UNASKED
     whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
@@ -80,6 +82,11 @@ COLUMNS = (
 @lru_cache(maxsize=1024)
 def _plan(text: str) -> Plan:
     return codec.loads_as(Plan, text)
+
+
+@lru_cache(maxsize=1024)
+def _readiness(text: str) -> Readiness:
+    return codec.loads_as(Readiness, text)
 
 
 def plan_of(text: str | None) -> Plan:
@@ -133,6 +140,7 @@ def client_of(r: Any) -> Client:
         r.missed,
         r.created_at,
         r.left_at,
+        _readiness(r.readiness) if r.readiness else UNASKED,
     )
 
 
@@ -143,7 +151,15 @@ def shown(r: Any) -> Client:
     except ValueError as error:  # CodecError is one
         _log.error("the row of a client cannot be loaded", row=r.id, fault=log.fault(error))
     known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
-    plain = {"status": known, "sex": None, "background": None, "cautions": "", "medicines": "", "plan": None}
+    plain = {
+        "status": known,
+        "sex": None,
+        "background": None,
+        "cautions": "",
+        "medicines": "",
+        "plan": None,
+        "readiness": None,
+    }
     plain |= {"birth_year": None, "birth_date": None, "stature": None}
     plain |= {"mass_unit": Unit.KILOGRAM.value, "length_unit": Unit.CENTIMETRE.value}
     return replace(client_of(SimpleNamespace(**{**r._mapping, **plain})), whole=False)
@@ -202,6 +218,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"cautions": ",".join(sorted(caution.value for caution in value))}
         case "cautions_known", bool():
             return {"cautions_known": value}
+        case "readiness", Readiness():
+            return {"readiness": codec.dumps(value)}
         case "medicines", frozenset():
             return {"medicines": ",".join(sorted(value))}
         case "sex", Sex() | None:

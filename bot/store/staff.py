@@ -420,6 +420,7 @@ def _cards(
             reachable=c.reachable,
             past=past_flags(conn, c.id, now) if len(several) == 1 else (),
             for_coach=standing_in.get(c.id, ""),
+            readiness=c.readiness,
         )
         for c in several
     )

@@ -44,6 +44,7 @@ from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.messages_to_coach import (
     ClientInCohort,
     ClientWord,
+    DoctorFirst,
     HealthChanged,
     RepeatTaken,
     SignAnswered,
@@ -271,7 +272,9 @@ class TurnEffects:
         writes, me = self.writes, client.id
         match effect:
             case e.NotifyCoach(message, choices, urgent, occasion):
-                news = about(me) if isinstance(message, HealthChanged | RepeatTaken | SignAnswered) else ()
+                news = (
+                    about(me) if isinstance(message, DoctorFirst | HealthChanged | RepeatTaken | SignAnswered) else ()
+                )
                 self.notify_coach(message, choices or news, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
                 writes.readings[me, key] = readings.row(me, key, reading, self.now)

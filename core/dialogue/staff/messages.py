@@ -159,6 +159,7 @@ class CardSaid:
     medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
     for_coach: str = ""
+    before_exercise: str = ""  # the verdict of core.judging.readiness, "" if there is none
 
 
 @dataclass(frozen=True, slots=True)
