@@ -364,6 +364,23 @@ def waiting(conn: Connection) -> int:
     return conn.execute(select(func.count()).select_from(outbox).where(_pending)).scalar_one()
 
 
+_ABOUT = (
+    select(outbox.c.about)
+    .where(
+        outbox.c.about.is_not(None),
+        outbox.c.chat_id == bindparam("chat"),
+        outbox.c.platform_message_id == bindparam("ref"),
+    )
+    .order_by(outbox.c.id.desc())
+    .limit(1)
+)
+
+
+def about(conn: Connection, chat_id: int, ref: str) -> int:
+    """The client whom a message of this chat is about; 0 if it is about none, or was sent too long ago."""
+    return conn.execute(_ABOUT, {"chat": chat_id, "ref": ref}).scalar_one_or_none() or 0
+
+
 _TOLD = (
     select(outbox.c.chat_id)
     .where(among(outbox.c.chat_id, "chats"), outbox.c.created_at > bindparam("since"))
