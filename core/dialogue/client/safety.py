@@ -82,8 +82,8 @@ def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
 def asked_in_words(d: ClientStep, before: AlarmAsked | None, text: str) -> None:
     """The question keeps the words in which its sign was named. before: the question that stood before this text."""
     if isinstance(asking := d.asking, AlarmAsked):
-        new = before is None or before.sign != asking.sign
-        d.ask(replace(asking, words=in_short(text) if new else before.words))
+        same = before is not None and before.sign == asking.sign
+        d.ask(replace(asking, words=before.words if before and same else in_short(text)))
 
 
 def say_question(d: ClientStep, sign: str) -> None:
