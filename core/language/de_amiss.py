@@ -228,16 +228,6 @@ AMISS: dict[C, str] = {
         "weiß nicht wo"
     ),
     C.STREAK: "roter strich, rote striche, rote linie, roter streifen, rote streifen, rote strieme",
-    C.THING: (
-        "handy, telefon, laptop, computer, rechner, pc, akku, batterie, bildschirm, auto, wagen, bus, zug, bahn, "
-        "motor, waschmaschine, spülmaschine, kühlschrank, heizung, drucker, app, website, seite im netz, internet, "
-        "wlan, fernseher, radio, uhr, wasserhahn, rohr, kuchen, teig, zelt, zaun, pflanze, pflanzen, stuhl, tisch, "
-        "regal, brücke, regierung, wirtschaft, börse, kamera, staubsauger, server, netz"
-    ),
-    C.HERO: (
-        "hauptfigur, hauptdarsteller*, held, heldin, kommissar, kommissarin, schauspieler*, detektiv, bösewicht, "
-        "mörder, täter, inspektor, romanfigur, der böse"
-    ),
     C.FEEL: "spür, spüre, spüren, gspür, gspürt, fühl, fühle, fühlen, merk, merke",
     C.CURTAIN: (
         "vorhang, rollo, rolladen, rollladen, jalousie, schleier, ausgegangen, aus gegangen, licht aus, erloschen, "

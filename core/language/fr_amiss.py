@@ -212,17 +212,6 @@ AMISS: dict[C, str] = {
         "ligne rouge, somnol*, réveille pas, sait plus où"
     ),
     C.STREAK: "trainée rouge, traînée rouge, traînées rouges, ligne rouge, lignes rouges, bande rouge, strie rouge",
-    C.THING: (
-        "téléphone, telephone, portable, tel, ordi, ordinateur, pc, batterie, écran, voiture, bagnole, camion, bus, "
-        "train, moteur, machine à laver, lave vaisselle, frigo, chaudière, imprimante, appli, application, site, "
-        "internet, wifi, télé, tele, radio, montre, horloge, robinet, tuyau, gâteau, soufflé, pâte, tente, clôture, "
-        "arbre, plante, plantes, chaise, table, étagère, pont, gouvernement, économie, bourse, appareil photo, "
-        "aspirateur, serveur"
-    ),
-    C.HERO: (
-        "héros, héroïne, heroine, protagoniste, personnage, acteur, actrice, détective, inspecteur, commissaire, "
-        "méchant, assassin, tueur"
-    ),
     C.FEEL: "sens, sent, sentir, ressens",
     C.CURTAIN: (
         "rideau, store, volet, voile, s'est éteint, éteint, éteinte, s'est éteinte, tout noir, devenu noir, "

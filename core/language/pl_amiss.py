@@ -227,16 +227,6 @@ AMISS: dict[C, str] = {
         "czerwona krecha, czerwona kreska, czerwona pręga, czerwona prega, czerwona linia, czerwona smuga, "
         "czerwone kreski, czerwone pręgi"
     ),
-    C.THING: (
-        "telefon*, komórk*, komork*, laptop*, komputer*, bateri*, ekran, auto, samochód, samochod, autobus*, "
-        "pociąg*, silnik*, pralk*, zmywark*, lodówk*, piecyk, drukark*, aplikacj*, stron* internet*, internet*, "
-        "wifi, telewizor*, radio, zegar*, kran, rur*, ciast*, namiot*, płot, drzew*, roślin*, kwiat*, krzesł*, "
-        "stół, półk*, most, rząd, gospodark*, giełd*, aparat, odkurzacz*, serwer*"
-    ),
-    C.HERO: (
-        "bohater*, główny bohater, aktor*, detektyw*, komisarz*, inspektor*, morderc*, zabójc*, złoczyńc*, postać, "
-        "postac, czarny charakter"
-    ),
     C.FEEL: "czuję, czuje, czuć, czuc, czucia",
     C.CURTAIN: (
         "zasłon*, zaslon*, rolet*, kurtyn*, żaluzj*, zgasł*, zgasl*, zgas*, ciemno, czarno, czarne, zniknęł*, "
