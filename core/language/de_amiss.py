@@ -55,9 +55,9 @@ AMISS: dict[C, str] = {
         "flimmern"
     ),
     C.AS_IF: (
-        "wie ein, wie eine, wie einen, wie einem, wie einer, wie n, wie ne, wie nen, wie der, wie die, wie das, "
-        "wie den, wie aus, wie von, als ob, als hätte, als wär, als wäre, als würde, als wenn, wie wenn, "
-        "fühlt sich an wie, seh aus wie, sehe aus wie, sieht aus wie"
+        "wie ein, wie eine, wie einen, wie einem, wie einer, wie n, wie ne, wie nen, wie der, wie die, wie das, wie "
+        "den, wie aus, wie von, als ob, als hätte, als wär, als wäre, als würde, als wenn, wie wenn, fühlt sich an "
+        "wie, seh aus wie, sehe aus wie, sieht aus wie, als würd, als hätt"
     ),
     C.ONSET: (
         "plötzlich, auf einmal, aus heiterem himmel, aus dem nichts, schlagartig, von jetzt auf gleich, "

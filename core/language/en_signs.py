@@ -9,8 +9,9 @@ CONCEPTS: dict[C, str] = {
     # parts of the body
     C.CHEST: (
         "chest, breastbone, breast bone, sternum, ribcage, rib cage, chets, breast, me chest, ma chest, boobs, "
-        "bosom, left side of my chest, upper body, chst, behind my ribs, under my ribs, between my ribs, "
-        "middle of me chest, band round my ribs, round my ribs, ribs"
+        "bosom, left side of my chest, upper body, chst, behind my ribs, under my ribs, between my ribs, middle of "
+        "me chest, band round my ribs, round my ribs, ribs, front of me, across my front, centre of me, middle of "
+        "me, top of my tummy and chest, behind the breastbone, solar plexus"
     ),
     C.HEART: (
         "heart, heartbeat, heart beat, heartrate, heart rate, pulse, ticker, hart, hearts, heart's, "
@@ -51,10 +52,10 @@ CONCEPTS: dict[C, str] = {
     C.HEART_ATTACK: "heart attack, cardiac arrest, coronary, heartattack, heart attak",
     C.HURT: (
         "pain*, hurt*, ache, aches, aching, achy, sore, burning, burns, stabbing, stabs, stab, discomfort, "
-        "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, gripping, spasm, "
-        "burnin, hurtin, achin, killing, murder, sting, stinging, prickling, electric, tearing, ripping, "
-        "shooting, stabby, on fire, burn, sharp, squeezed, squeezing, crushed, crushing, gripped, in a vice, "
-        "clamped"
+        "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, gripping, spasm, burnin, "
+        "hurtin, achin, killing, murder, sting, stinging, prickling, electric, tearing, ripping, shooting, stabby, "
+        "on fire, burn, sharp, squeezed, squeezing, crushed, crushing, gripped, in a vice, clamped, killin, killin "
+        "me, paining, is paining, giving me jip, giving me gyp, giving me grief, playing up something"
     ),
     C.PRESS: (
         "tight*, pressure, pressing, squeez*, crush*, heavy, heaviness, constrict*, weight, band, vice, "
@@ -197,10 +198,10 @@ CONCEPTS: dict[C, str] = {
         "head has exploded, head felt like, head going to explode, skull"
     ),
     C.WORST: (
-        "worst, like a bang, thunderclap, exploded, like a hammer, like being hit, like a bomb, "
-        "never had .. like, like never before, worse than ever, out of nowhere, came on like, stiff neck, "
-        "blinding, like a clap of thunder, hit by a bat, hit by a hammer, worst ever, "
-        "never had anything like"
+        "worst, like a bang, thunderclap, exploded, like a hammer, like being hit, like a bomb, never had .. like, "
+        "like never before, worse than ever, out of nowhere, came on like, stiff neck, blinding, like a clap of "
+        "thunder, hit by a bat, hit by a hammer, worst ever, never had anything like, never known one like, never "
+        "had one like, never had a headache like"
     ),
     C.SEVERE: (
         "severe*, terribl*, splitting, blinding, awful, very bad, bad, really bad, horrible, extreme*, "
@@ -300,17 +301,18 @@ CONCEPTS: dict[C, str] = {
         "crackle every time i breathe"
     ),
     C.AIR_HUNGER: (
-        "not getting air, not getting enough air, cant get enough air, starved of air, not enough air, "
-        "lungs wont fill, air hunger, trouble breathing, difficulty breathing, breathing is difficult, "
-        "breathing is hard, breathing is really hard, breathing difficult*, hard to breathe, "
-        "hard to get a breath, laboured breathing, labored breathing, struggling to breathe, "
-        "struggling with my breathing, breathing is bad, breathing has got worse, cant get air in, "
-        "breathing very fast, breathing fast, breathing is all over, breathing is getting, "
-        "breathing getting worse, breathing is worse, breathing gone funny, struggling with breath, "
-        "cant get enough breath, not enough breath, cant fill my lungs, need more air, "
-        "struggling for breath, struggling to get my breath, cant get a proper breath, "
-        "cant get a deep breath, cant get breath in, air wont go, like breathing through a straw, "
-        "breathing through a straw, not enough air going, cant get my breathing"
+        "not getting air, not getting enough air, cant get enough air, starved of air, not enough air, lungs wont "
+        "fill, air hunger, trouble breathing, difficulty breathing, breathing is difficult, breathing is hard, "
+        "breathing is really hard, breathing difficult*, hard to breathe, hard to get a breath, laboured breathing, "
+        "labored breathing, struggling to breathe, struggling with my breathing, breathing is bad, breathing has "
+        "got worse, cant get air in, breathing very fast, breathing fast, breathing is all over, breathing is "
+        "getting, breathing getting worse, breathing is worse, breathing gone funny, struggling with breath, cant "
+        "get enough breath, not enough breath, cant fill my lungs, need more air, struggling for breath, struggling "
+        "to get my breath, cant get a proper breath, cant get a deep breath, cant get breath in, air wont go, like "
+        "breathing through a straw, breathing through a straw, not enough air going, cant get my breathing, get any "
+        "air in, get air in, not getting any air, get any air, any air in, no air, air is not coming, breath is not "
+        "coming, breath not coming, breath wont come, breathing is not coming, breathing isnt right, fighting for "
+        "air, fightin for air"
     ),
     C.BREATHLESS: (
         "breathless*, short of breath, shortness of breath, out of breath, puffed, puffed out, puffing, "
@@ -325,8 +327,10 @@ CONCEPTS: dict[C, str] = {
         "breath is going, breath keeps catching, no breath left, breath wont settle, struggling for air"
     ),
     C.BLUE: (
-        "gone blue, going blue, turning blue, turned blue, lips are blue, blue lips, lips blue, "
-        "went blue, gone grey, going grey, turned grey"
+        "gone blue, going blue, turning blue, turned blue, lips are blue, blue lips, lips blue, went blue, gone "
+        "grey, going grey, turned grey, lips look .. blue, lips are .. blue, lips .. blue, blue around the lips, "
+        "blue round the lips, blue round the mouth, blue around the mouth, fingers .. blue and, lips .. purple, "
+        "lips look grey"
     ),
     C.REST: (
         "at rest, resting, sitting, sat, sit, lying, laying, lie, lie down, in bed, doing nothing, "
@@ -356,15 +360,19 @@ CONCEPTS: dict[C, str] = {
     C.INHALE: "breathe in, deep breath, breathing in, breathe deep, take a breath, breathe",
     # blood
     C.BLEED: (
-        "bleed*, bled, nosebleed*, nose bleed*, blood coming, gushing blood, pouring blood, losing blood, "
-        "gushing, pouring with blood, nose wont stop, spurting, haemorrhaging, nose been pouring, "
-        "nose is pouring, nose pouring, nose has been pouring, nose is streaming blood"
+        "bleed*, bled, nosebleed*, nose bleed*, blood coming, gushing blood, pouring blood, losing blood, gushing, "
+        "pouring with blood, nose wont stop, spurting, haemorrhaging, nose been pouring, nose is pouring, nose "
+        "pouring, nose has been pouring, nose is streaming blood, pumping out, blood everywhere, pouring out of my, "
+        "squirting out, spurts, soaked with blood, soaked in blood, wont stop bleeding, wont clot"
     ),
     C.BLOOD: (
         "blood, bloody, claret, blood's, bleeding, bleed, bled, red in the pan, red in the toilet, red in the bowl, "
         "load of red, spitting red, red stuff, red water, pink water, red phlegm, rusty phlegm, red sick"
     ),
-    C.WOUND: ("cut myself, cut my, sliced, slashed, gash, gashed, wound, cut on, deep cut, knife went"),
+    C.WOUND: (
+        "cut myself, cut my, sliced, slashed, gash, gashed, wound, cut on, deep cut, knife went, caught my leg, "
+        "caught my hand, caught my arm, sliced my, opened up my leg, skinned my, ripped my leg"
+    ),
     C.NOT_STOPPING: (
         "wont stop, will not stop, doesnt stop, not stopping, isnt stopping, cant stop it, keeps coming, "
         "keeps bleeding, wont clot, wont quit, hasnt stopped, cant stop the, for an hour, "
@@ -516,65 +524,63 @@ CONCEPTS: dict[C, str] = {
         "urge to, urges to"
     ),
     C.DEATH_WISH: (
-        "want to die, wanna die, wants to die, wish i was dead, wish i were dead, wish i wasnt here, "
-        "wish i could die, better off dead, better off without me, everyone would be better off, "
-        "be better if i was gone, better off if i was dead, id be better dead, rather be dead, "
-        "dont want to live, do not want to live, no reason to live, isnt worth living, not worth living, "
-        "nothing to live for, no point in living, no point living, nothing left to live for, "
-        "cant go on like this, cant go on living, cant go on any more, cant go on anymore, cant go on, "
-        "dont want to be here any more, dont want to be here anymore, dont want to be here, "
-        "dont want to be alive, dont want to exist, no will to live, dont want to wake up, not wake up, "
-        "never wake up, wish i wouldnt wake up, go to sleep and not wake up, tired of living, "
-        "want it to end, want it all to stop, want it to be over, done with life, life is not worth, "
-        "sick of living, had enough of life, ready to die, lost the will to live, "
-        "dont see the point in living, wish i had never been born, dead inside, ideas of death, death wish, "
-        "wish i could just disappear, want to disappear, rather not be alive, rather not be here, "
-        "not want to be here, wish it was all over for me, dont want to carry on living, "
-        "dont want to go on living, dont want to keep living, wish i didnt exist, wouldnt mind if i died, "
-        "if i died nobody, wish i would die, hope i die, hope i dont wake, never to wake, "
-        "would be easier if i wasnt here, be easier if i was gone, if i wasnt around, better without me, "
-        "life isnt worth, no longer want to live, tired of being alive, fed up of living, "
-        "dont feel like living, id be better off not here, better if i wasnt here, better if i wasnt around, "
-        "not be around any more, dont wanna be here, dont wanna live, dont want to carry on, "
-        "dont want to go on, cant face living, cant see myself living, sleep forever, go to sleep forever, "
-        "never wake, wouldnt care if i died, want out of this life, world would be better without, "
-        "family would be better off, kids would be better off, everyones better off, better off without, "
-        "want to be dead, wish i could not wake, dont want to do this life, hate being alive, "
-        "hate my life and want, sleep and never, be with my late, better if i werent here, "
-        "no one would care if i, want the pain to end, cant live like this, cant live with this, "
-        "dont want 2 live, dont wanna be alive, dont wanna exist, dont want to wake, done living, "
-        "over being alive, sick of being alive, dont see a reason to live, dont feel like being alive, "
-        "praying i wont wake, pray i dont wake, wish it would all end, wish it was over, want out for good, "
-        "rather die, sooner be dead"
+        "want to die, wanna die, wants to die, wish i was dead, wish i were dead, wish i wasnt here, wish i could "
+        "die, better off dead, better off without me, everyone would be better off, be better if i was gone, better "
+        "off if i was dead, id be better dead, rather be dead, dont want to live, do not want to live, no reason to "
+        "live, isnt worth living, not worth living, nothing to live for, no point in living, no point living, "
+        "nothing left to live for, cant go on like this, cant go on living, cant go on any more, cant go on "
+        "anymore, cant go on, dont want to be here any more, dont want to be here anymore, dont want to be here, "
+        "dont want to be alive, dont want to exist, no will to live, dont want to wake up, not wake up, never wake "
+        "up, wish i wouldnt wake up, go to sleep and not wake up, tired of living, want it to end, want it all to "
+        "stop, want it to be over, done with life, life is not worth, sick of living, had enough of life, ready to "
+        "die, lost the will to live, dont see the point in living, wish i had never been born, dead inside, ideas "
+        "of death, death wish, wish i could just disappear, want to disappear, rather not be alive, rather not be "
+        "here, not want to be here, wish it was all over for me, dont want to carry on living, dont want to go on "
+        "living, dont want to keep living, wish i didnt exist, wouldnt mind if i died, if i died nobody, wish i "
+        "would die, hope i die, hope i dont wake, never to wake, would be easier if i wasnt here, be easier if i "
+        "was gone, if i wasnt around, better without me, life isnt worth, no longer want to live, tired of being "
+        "alive, fed up of living, dont feel like living, id be better off not here, better if i wasnt here, better "
+        "if i wasnt around, not be around any more, dont wanna be here, dont wanna live, dont want to carry on, "
+        "dont want to go on, cant face living, cant see myself living, sleep forever, go to sleep forever, never "
+        "wake, wouldnt care if i died, want out of this life, world would be better without, family would be better "
+        "off, kids would be better off, everyones better off, better off without, want to be dead, wish i could not "
+        "wake, dont want to do this life, hate being alive, hate my life and want, sleep and never, be with my "
+        "late, better if i werent here, no one would care if i, want the pain to end, cant live like this, cant "
+        "live with this, dont want 2 live, dont wanna be alive, dont wanna exist, dont want to wake, done living, "
+        "over being alive, sick of being alive, dont see a reason to live, dont feel like being alive, praying i "
+        "wont wake, pray i dont wake, wish it would all end, wish it was over, want out for good, rather die, "
+        "sooner be dead, not be here, wish i wasnt alive, rather not wake up, dont want to see tomorrow, dont want "
+        "to see the morning, hope i go in my sleep, like to go to sleep and not"
     ),
     C.HOPELESS: (
-        "whats the point of any, whats the point anymore, what is the point, no point in anything, "
-        "no point anymore, no point any more, whats the use, hopeless, no hope, lost all hope, lost hope, "
-        "given up hope, nothing ever gets better, never going to get better, never get better, "
-        "nothing will ever, nothings ever going to, ive given up, given up on myself, given up on life, "
-        "given up tbh, no way forward, no way out, no future, cant see a future, cant see a way, "
-        "no light at the end, i give up on everything, cant see any way, everything is pointless, "
-        "its all pointless, life is pointless, feel worthless, im worthless, im a burden, such a burden, "
-        "just a burden, nothing matters any more, nothing matters anymore, dark place, despair, in despair, "
-        "rock bottom, cant cope any more, cant cope anymore, cant take any more, cant take it any more, "
-        "cant take this anymore, cant see the point, see no way out, see no future, nothing left, "
-        "nothing to look forward to, nothing to hope for, cant do this any more, cant do this anymore, "
-        "cant see it getting better, wont ever get better, not going to get better, beyond help, "
-        "useless to everyone, waste of space, im a waste of space, im a failure, total failure, why bother, "
-        "why do i even bother, dont see the point, see any point, no reason to carry on, no reason to go on, "
-        "empty inside, feel so empty, life has no meaning, no meaning to anything, giving up on everything, "
-        "im done with everything, everything feels pointless, all feels pointless, all feels hopeless, "
-        "no point carrying on, no point trying, not worth it any more, not worth it anymore, "
-        "everything is hopeless, its all hopeless, feel hopeless, lifes not, no joy in anything, "
-        "cant go through another, stopped caring about anything, no reason to get up, nothing matters, "
-        "i dont matter, no one would miss me, nobody would miss me, nobody cares if i, just existing, "
-        "no purpose, lost all purpose, cant see a reason, see no reason, beaten, im beat by it all, "
-        "cant be fixed, no good to anyone, ruined everything, end of my tether, end of the road, "
-        "no point in carrying on, no point going on, no point in going on, no point living like, "
-        "nobody would notice, nobody would care, no one would notice, no one cares if, "
-        "ive had enough of everything, had enough of it all, cant take it, cant face another, "
-        "cant face tomorrow, whats left for me, nothing to live, in the way of everyone, "
-        "just in everyones way"
+        "whats the point of any, whats the point anymore, what is the point, no point in anything, no point "
+        "anymore, no point any more, whats the use, hopeless, no hope, lost all hope, lost hope, given up hope, "
+        "nothing ever gets better, never going to get better, never get better, nothing will ever, nothings ever "
+        "going to, ive given up, given up on myself, given up on life, given up tbh, no way forward, no way out, no "
+        "future, cant see a future, cant see a way, no light at the end, i give up on everything, cant see any way, "
+        "everything is pointless, its all pointless, life is pointless, feel worthless, im worthless, im a burden, "
+        "such a burden, just a burden, nothing matters any more, nothing matters anymore, dark place, despair, in "
+        "despair, rock bottom, cant cope any more, cant cope anymore, cant take any more, cant take it any more, "
+        "cant take this anymore, cant see the point, see no way out, see no future, nothing left, nothing to look "
+        "forward to, nothing to hope for, cant do this any more, cant do this anymore, cant see it getting better, "
+        "wont ever get better, not going to get better, beyond help, useless to everyone, waste of space, im a "
+        "waste of space, im a failure, total failure, why bother, why do i even bother, dont see the point, see any "
+        "point, no reason to carry on, no reason to go on, empty inside, feel so empty, life has no meaning, no "
+        "meaning to anything, giving up on everything, im done with everything, everything feels pointless, all "
+        "feels pointless, all feels hopeless, no point carrying on, no point trying, not worth it any more, not "
+        "worth it anymore, everything is hopeless, its all hopeless, feel hopeless, lifes not, no joy in anything, "
+        "cant go through another, stopped caring about anything, no reason to get up, nothing matters, i dont "
+        "matter, no one would miss me, nobody would miss me, nobody cares if i, just existing, no purpose, lost all "
+        "purpose, cant see a reason, see no reason, beaten, im beat by it all, cant be fixed, no good to anyone, "
+        "ruined everything, end of my tether, end of the road, no point in carrying on, no point going on, no point "
+        "in going on, no point living like, nobody would notice, nobody would care, no one would notice, no one "
+        "cares if, ive had enough of everything, had enough of it all, cant take it, cant face another, cant face "
+        "tomorrow, whats left for me, nothing to live, in the way of everyone, just in everyones way, cant see any "
+        "point, cannot see any point, dont see any point, cant see any point in carrying on, whats the point of me, "
+        "whats the point of living, whats the point in living, whats the point in me, whats the point in going on, "
+        "whats the point of going on, point in carrying on, whats the point of carrying on, no use to anybody, no "
+        "use to anyone, cant see the point of me, nothing to get up for, no reason to get out of bed, just want to "
+        "give up, want to give up on everything, cant cope with life, cant cope with living"
     ),
     # eating
     C.EATING: (
@@ -813,8 +819,9 @@ CONCEPTS: dict[C, str] = {
         "nobody, no one, no need, noone"
     ),
     C.NO_AFTER: (
-        "no, none, nope, negative, nil, never, neither, absent, nowt, zero, not at all, none at all, "
-        "not a bit, not once, no way, no sign"
+        "no, none, nope, negative, nil, never, neither, absent, nowt, zero, not at all, none at all, not a bit, not "
+        "once, no way, no sign, none thanks, none thank god, none touch wood, none so far, none today, no thanks, "
+        "not any more, none whatsoever, nothing like that, none of that"
     ),
     C.BETWEEN: (
         "any, a, an, the, my, of, in, on, have, had, having, feel, felt, feeling, get, got, getting, "
@@ -833,30 +840,32 @@ CONCEPTS: dict[C, str] = {
     C.BUT: ("but, however, though, although, except, instead, yet, despite, whereas, apart from, only that"),
     C.CLAUSE: "just, only, because, since, while, then, when, as, unless, cos, coz, so that",
     C.FINE: (
-        "fine, ok, okay, good, normal, alright, great, perfect, well, all right, clear, steady, regular, "
-        "no problem, healthy, sorted, happy, content, pleased, glad, felt great, feel good, felt good, enjoyed, "
-        "fab, proud, like an eagle, like a hawk, like clockwork, like a dream, like a charm, like a young god, "
-        "like a baby, sharp as ever, twenty twenty, like a log, like a lamb, like a teenager"
+        "fine, ok, okay, good, normal, alright, great, perfect, well, all right, clear, steady, regular, no "
+        "problem, healthy, sorted, happy, content, pleased, glad, felt great, feel good, felt good, enjoyed, fab, "
+        "proud, like an eagle, like a hawk, like clockwork, like a dream, like a charm, like a young god, like a "
+        "baby, sharp as ever, twenty twenty, like a log, like a lamb, like a teenager, great fun, good fun, loved "
+        "it, love it, brilliant, fantastic, felt amazing, felt brilliant, lovely"
     ),
     C.PAST: (
-        "last year, last month, years ago, year ago, months ago, month ago, used to, in the past, as a child, "
-        "long ago, back then, when i was, history of, last summer, last winter, last spring, last autumn, "
-        "a while ago, before my operation, previously, in my youth, once had, ages ago, decades ago, "
-        "before the operation, 19##, 20##, years back, year back, back in, in the eighties, in the nineties, "
-        "as a kid, as a teenager, at uni, at school, years since, when i was young, in my twenties, in my thirties, "
-        "in my teens, at nineteen, at twenty, decades, many moons, long gone, long time ago, long since, "
-        "once upon a time, grew out of, when i was little, lifetime ago, different life, as a boy, as a girl, "
-        "as a teen, all sorted, the year before, past history, 09, 98, years, old news, ages back, before my op, "
-        "childhood, in hospital then, last christmas, in my forties, in my fifties, as a youngster, as a lad, "
-        "as a lass, as a baby, as a student, as a nipper, before i met, before the kids, before kids, "
-        "when i had my first, having my first, having my daughter, having my son, pregnant with, carrying my, "
-        "not since, never since, nothing since, ever since, since then, none since, in the army, during covid, "
-        "in lockdown, in hospital years, donkeys years, yonks, last century, way back, back when, another lifetime, "
-        "at college, at primary school, at sixteen, at eighteen, at thirty, at forty, when i was twenty, "
-        "got over it, over it now, long behind me, behind me now, two years ago, that winter, that summer, "
-        "recovered, at ## i, aged ##, at age ##, when i was ##, in my service, national service, as a schoolboy, "
-        "as a schoolgirl, as a young, when my kids were small, as an apprentice, in the forces, used to faint, "
-        "used to get, used to have"
+        "last year, last month, years ago, year ago, months ago, month ago, used to, in the past, as a child, long "
+        "ago, back then, when i was, history of, last summer, last winter, last spring, last autumn, a while ago, "
+        "before my operation, previously, in my youth, once had, ages ago, decades ago, before the operation, 19##, "
+        "20##, years back, year back, back in, in the eighties, in the nineties, as a kid, as a teenager, at uni, "
+        "at school, years since, when i was young, in my twenties, in my thirties, in my teens, at nineteen, at "
+        "twenty, decades, many moons, long gone, long time ago, long since, once upon a time, grew out of, when i "
+        "was little, lifetime ago, different life, as a boy, as a girl, as a teen, all sorted, the year before, "
+        "past history, 09, 98, years, old news, ages back, before my op, childhood, in hospital then, last "
+        "christmas, in my forties, in my fifties, as a youngster, as a lad, as a lass, as a baby, as a student, as "
+        "a nipper, before i met, before the kids, before kids, when i had my first, having my first, having my "
+        "daughter, having my son, pregnant with, carrying my, not since, never since, nothing since, none since, in "
+        "the army, during covid, in lockdown, in hospital years, donkeys years, yonks, last century, way back, back "
+        "when, another lifetime, at college, at primary school, at sixteen, at eighteen, at thirty, at forty, when "
+        "i was twenty, got over it, over it now, long behind me, behind me now, two years ago, that winter, that "
+        "summer, recovered, at ## i, aged ##, at age ##, when i was ##, in my service, national service, as a "
+        "schoolboy, as a schoolgirl, as a young, when my kids were small, as an apprentice, in the forces, used to "
+        "faint, used to get, used to have, weeks ago, week ago i, fortnight ago, couple of months ago, nothing "
+        "since then, none since then, fine since then, okay since then, ok since then, not since then, fine ever "
+        "since, okay ever since, ok ever since, good since then"
     ),
     C.NOW: (
         "right now, at this moment, at the moment, as we speak, while i type, this minute, as i type, "
@@ -871,10 +880,12 @@ CONCEPTS: dict[C, str] = {
         "earlier, earlier today, this morning, this afternoon, at lunch, at breakfast, since breakfast, since lunch"
     ),
     C.SETTLED: (
-        "gone, went away, goes away, gone away, has gone, passed, went off, better now, fine now, "
-        "ok now, okay now, settled, eased, stopped, it's over, all right now, alright now, disappeared, "
-        "wore off, cleared, subsided, good now, over now, has stopped, it went away, has eased, "
-        "its gone, it has gone, its gone now, all gone, it went, pain has gone, pain went"
+        "went away, goes away, gone away, has gone, went off, better now, fine now, ok now, okay now, settled, "
+        "eased, it's over, all right now, alright now, disappeared, wore off, cleared, subsided, good now, over "
+        "now, has stopped, it went away, has eased, its gone, it has gone, its gone now, all gone, it went, pain "
+        "has gone, pain went, is gone, now gone, gone now, gone again, gone by, gone off, gone completely, but "
+        "gone, since gone, passed now, has passed, it passed, passed off, passed quickly, soon passed, stopped now, "
+        "it stopped, then stopped, but stopped, passed after, gone after, stopped after"
     ),
     C.IMAGINED: (
         "what if, if i, if my, if you, if someone, if it, should i worry, whether, in case, read about, "
@@ -902,16 +913,15 @@ CONCEPTS: dict[C, str] = {
         "stepdad, stepmum, godson"
     ),
     C.ELSEWHERE: (
-        "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, "
-        "funeral, rip, rest in peace, god rest, doctors there, under the doctors, last week, last month, "
-        "last year, yesterday, last night, other day, abroad, ward, over in, recovering, at home now, "
-        "out of hospital, back home, since childhood, as a child, years, months, on sunday, on monday, "
-        "on tuesday, on wednesday, on thursday, on friday, on saturday, is fine now, doing well, "
-        "better now, hes fine, shes fine, has epilepsy, gets treatment, rehab, overseas, spain, "
-        "scotland, australia, america, ireland, canada, work, office, school, used to, back in, "
-        "nan died, hospice, care home, on the news, has had, had been, was in, once had, down the road, "
-        "couple of streets, has a heart attack years, years back, care, in a clinic, in rehab, "
-        "recovering now, since she was, since he was"
+        "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, funeral, rip, "
+        "rest in peace, god rest, doctors there, under the doctors, last week, last month, last year, yesterday, "
+        "last night, other day, abroad, ward, over in, recovering, at home now, out of hospital, back home, since "
+        "childhood, as a child, years, months, on sunday, on monday, on tuesday, on wednesday, on thursday, on "
+        "friday, on saturday, is fine now, doing well, better now, hes fine, shes fine, has epilepsy, gets "
+        "treatment, rehab, overseas, spain, scotland, australia, america, ireland, canada, work, office, school, "
+        "used to, back in, nan died, hospice, care home, on the news, has had, had been, was in, once had, down the "
+        "road, couple of streets, has a heart attack years, years back, care, in a clinic, in rehab, recovering "
+        "now, since she was, since he was"
     ),
     C.MINE: "i, my, me, i'm, i've, im, ive, mine, myself, id, ill",
     C.DONT_KNOW: (

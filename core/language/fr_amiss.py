@@ -148,7 +148,8 @@ AMISS: dict[C, str] = {
     ),
     C.FALL: (
         "tombé*, tombée, chute*, chuté*, tombe, dégringol*, valdingu*, vol plané, glissé*, dérapé*, trébuché*, "
-        "renversé*, éjecté*, gamelle, bûche, me suis ramassé*, étalé*, cassé la figure, cassé la gueule, plané"
+        "renversé*, éjecté*, gamelle, bûche, me suis ramassé*, étalé*, cassé la figure, cassé la gueule, plané, "
+        "suis tombé, suis tombée, tombé sur la tête, tombée sur la tête"
     ),
     C.FALL_FROM: (
         "échelle, escabeau, escalier, escaliers, toit, cheval, vélo, velo, trottinette, moto, scooter, casque, "

@@ -205,7 +205,8 @@ AMISS: dict[C, str] = {
     ),
     C.DROWSY: (
         "senn*, śpiąc*, spiac*, przysypia*, zasypia*, spać mi się, spac mi sie, spać się chce, spac sie chce, "
-        "otępia*, zamroczon*, ospał*, ospal*, sen mnie"
+        "otępia*, zamroczon*, ospał*, ospal*, sen mnie, oczy mi się same zamykają, oczy same się zamykają, zamykają "
+        "mi się oczy, senny, senna"
     ),
     C.GAS: (
         "czad, czadu, czadem, czujnik, tlenek węgla, tlenku wegla, gaz, gazu, gazem, piecyk*, piec, kominek, "

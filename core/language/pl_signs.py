@@ -8,8 +8,9 @@ from core.language.concepts import Concept as C
 CONCEPTS: dict[C, str] = {
     # parts of the body
     C.CHEST: (
-        "klatc* piersiow*, klatk* piersiow*, klatce, klatka, klatkę, klatki, klatką, mostek, mostkiem, "
-        "mostka, mostku, piersi, pierś, piersiach, piersią, klata, klacie, klatę, klaty, żebra, żebrami"
+        "klatc* piersiow*, klatk* piersiow*, klatce, klatka, klatkę, klatki, klatką, mostek, mostkiem, mostka, "
+        "mostku, piersi, pierś, piersiach, piersią, klata, klacie, klatę, klaty, żebra, żebrami, w dołku, dołek, "
+        "pod mostkiem, w piersi, za mostkiem"
     ),
     C.HEART: (
         "serce, serca, sercu, sercem, puls*, tętno, tętna, serducho, serduszko, bicie, serduch*, rytm, pikawa, puls"
@@ -58,10 +59,10 @@ CONCEPTS: dict[C, str] = {
         "strzyknęło, skręca, obolał*, dorwał mnie, kłujący, wierci, zabol*, nakurwia"
     ),
     C.PRESS: (
-        "ucisk*, uciska, ściska*, ścisk*, ściśnię*, gniecie, gniotł*, gniec*, dławi*, dławien*, ciężar*, "
-        "ciężko, ciśnie, napór, naciska*, obręcz*, obręczą, imadł*, kamień, słoń, przygniat*, rozpier*, "
-        "zaciska*, duszen*, dusi, opasuj*, ciąży, cegła, głaz, ktoś usiadł, ktoś siedzi, mi ktoś usiadł, "
-        "ciasno, sztywn*, zatyka, zatkał*, dziwn*"
+        "ucisk*, uciska, ściska*, ścisk*, ściśnię*, gniecie, gniotł*, gniec*, dławi*, dławien*, ciężar*, ciężko, "
+        "ciśnie, napór, naciska*, obręcz*, obręczą, imadł*, kamień, słoń, przygniat*, rozpier*, zaciska*, duszen*, "
+        "dusi, opasuj*, ciąży, cegła, głaz, ktoś usiadł, ktoś siedzi, mi ktoś usiadł, ciasno, sztywn*, zatyka, "
+        "zatkał*, dziwn*, ściska, imadłem, jak imadłem, imadło, dusi mnie, rozpiera, przygniata"
     ),
     C.SPREADS: (
         "promieniuje, promieniuj*, przechodzi na, przechodzi do, idzie do ręki, ciągnie do, schodzi do, "
@@ -104,14 +105,14 @@ CONCEPTS: dict[C, str] = {
         "ściągnęł*, ściągn*, poszła na, wykręc*, wykręcił*, opadł, opadło, krzywy, krzywa, skrzywi*, zwisa"
     ),
     C.NUMB: (
-        "drętw*, zdrętwi*, sparaliżow*, paraliż*, bezwład*, niedowład*, odrętwi*, nie czuję, nie czuje, "
-        "mrowi*, mrówki, ścierp*, cierpn*, zcierp*, bez czucia, straciłem czucie, straciłam czucie, "
-        "brak czucia, znieczulon*, martw*, zamarł*, zdrętwiał*, zdretwial*, drętwieje, mrowi"
+        "drętw*, zdrętwi*, sparaliżow*, paraliż*, bezwład*, niedowład*, odrętwi*, nie czuję, nie czuje, mrowi*, "
+        "mrówki, ścierp*, cierpn*, zcierp*, bez czucia, straciłem czucie, straciłam czucie, brak czucia, "
+        "znieczulon*, martw*, zamarł*, zdrętwiał*, zdretwial*, drętwieje, mrowi, zdretwiala, zdrętwiała, zdrętwiał"
     ),
     C.LIMP: (
-        "bezwładn*, bez siły, nie ma siły, nie mam siły w, wisi*, wiotk*, odmówił* posłuszeństwa, "
-        "odmowil* posluszenstwa, nie słucha, nie słuchają, nie moja, jak nie moja, jak kłoda, jak kloc, jak z waty, "
-        "z waty, z ołowiu, jak ołów, odpadł*, nie działa, nie chce działać, nie reaguje, opad*, wypada mi wszystko, "
+        "bezwładn*, bez siły, nie ma siły, nie mam siły w, wisi*, wiotk*, odmówił* posłuszeństwa, odmowil* "
+        "posluszenstwa, nie słucha, nie słuchają, nie moja, jak nie moja, jak kłoda, jak kloc, jak z waty, z waty, "
+        "z ołowiu, jak ołów, odpadł*, nie działa, nie chce działać, nie reaguje, opad*, wypada mi wszystko, "
         "wszystko mi leci, leci mi z rąk, wszystko wypada, wypuszczam, nie trzyma, nie utrzymuje, ugina*, ugięł*, "
         "nie mogę utrzymać, straciła siłę, stracił siłę, osłab*, bezwolna, nie podnosi się, nie unosi, nie ruszam, "
         "nie rusza się, nie porusza się, ciągnę, powłóczę, powłóczy, upuszczam, upuściłem, upuściłam, wypadł mi, "
@@ -119,8 +120,9 @@ CONCEPTS: dict[C, str] = {
         "jak drewno, drewnian*, nie swoja, ciężka jak, nie podniosę, nie uniosę, nie zaciska, opadł*, opadn*, "
         "zwiotcz*, bezsiln*, zero siły, leci z reki, nie sluchaja, jak martwa, nie utrzymał*, nie utrzymal*, "
         "bezwładna, wisi, bez władzy, ugina się, nie robi tego co, nie robi co, nie mogę podnieść, robi co chce, "
-        "robi co chc*, wypada mi z ręki, wypada z reki, nie słucha mnie, nie slucha mnie, leci mi z ręki, "
-        "wypada mi z reki, wszystko mi leci z"
+        "robi co chc*, wypada mi z ręki, wypada z reki, nie słucha mnie, nie slucha mnie, leci mi z ręki, wypada mi "
+        "z reki, wszystko mi leci z, ciągnę ją za sobą, ciagne ja za soba, ciągnę nogę, ciągnę za sobą, powłóczę "
+        "nogą"
     ),
     C.WEAK: "słabość, słaba, słaby, osłabien*, osłabion*, bez siły, słabsz*, osłabł*",
     C.ONE_SIDE: (
@@ -201,10 +203,11 @@ CONCEPTS: dict[C, str] = {
         "ból głowy, bólu głowy, bóle głowy, głowa, głowy, głowę, łeb, łba, migren*, czaszk*, głowie, bol glowy"
     ),
     C.WORST: (
-        "nagle, nagły, nagłe, nagła, najgorsz*, najsilniejsz*, pęka, pęknie, rozsadza, wybuch*, eksplod*, "
-        "jak grom, grom, piorun*, jak młotem, młotem, jak obuchem, obuchem, nigdy w życiu, nigdy tak, "
-        "jak nigdy, w sekundę, w jednej chwili, w życiu, sztywny kark, kark sztywny, rozrywa, jak strzał, "
-        "strzał, jak piorun, nigdy tak nie bolało, najgorszy w życiu, jakby eksplodowała"
+        "nagle, nagły, nagłe, nagła, najgorsz*, najsilniejsz*, pęka, pęknie, rozsadza, wybuch*, eksplod*, jak grom, "
+        "grom, piorun*, jak młotem, młotem, jak obuchem, obuchem, nigdy w życiu, nigdy tak, jak nigdy, w sekundę, w "
+        "jednej chwili, w życiu, sztywny kark, kark sztywny, rozrywa, jak strzał, strzał, jak piorun, nigdy tak nie "
+        "bolało, najgorszy w życiu, jakby eksplodowała, jeszcze takiego nie, takiego nie miałam, takiego nie "
+        "miałem, takiego jeszcze nie, takiego bólu nie, nigdy takiego, takiej jeszcze nie"
     ),
     C.SEVERE: (
         "siln*, mocn*, okropn*, straszn*, strasznie, potworn*, koszmarn*, ogromn*, bardzo, ciężk*, "
@@ -312,15 +315,15 @@ CONCEPTS: dict[C, str] = {
         "nie moge wciagnac powietrza"
     ),
     C.AIR_HUNGER: (
-        "brakuje mi powietrza, brakuje powietrza, brak powietrza, brak mi powietrza, powietrza mi brak*, "
-        "brakuje mi oddechu, brak oddechu, oddechu mi brak*, mało powietrza, brakuje mi tchu, "
-        "brak mi tchu, zatyka mnie, trudno mi oddychać, ciężko mi oddychać, ciężko mi się oddycha, "
-        "ciężko się oddycha, trudno mi się oddycha, trudno oddychać, ciężko oddychać, "
-        "trudności z oddychaniem, problemy z oddychaniem, kłopoty z oddychaniem, trudności w oddychaniu, "
-        "problem z oddychaniem, ciężko oddycham, ciężko oddycha, brakuje mi tlenu, oddech się rwie, "
-        "oddycham szybko, szybki oddech, przyspieszony oddech, ciężki oddech, za mało powietrza, "
-        "nie starcza mi powietrza, nie starcza powietrza, płytko oddycham, tchu złapać, "
-        "brakowało mi powietrza, zabrakło mi powietrza"
+        "brakuje mi powietrza, brakuje powietrza, brak powietrza, brak mi powietrza, powietrza mi brak*, brakuje mi "
+        "oddechu, brak oddechu, oddechu mi brak*, mało powietrza, brakuje mi tchu, brak mi tchu, zatyka mnie, "
+        "trudno mi oddychać, ciężko mi oddychać, ciężko mi się oddycha, ciężko się oddycha, trudno mi się oddycha, "
+        "trudno oddychać, ciężko oddychać, trudności z oddychaniem, problemy z oddychaniem, kłopoty z oddychaniem, "
+        "trudności w oddychaniu, problem z oddychaniem, ciężko oddycham, ciężko oddycha, brakuje mi tlenu, oddech "
+        "się rwie, oddycham szybko, szybki oddech, przyspieszony oddech, ciężki oddech, za mało powietrza, nie "
+        "starcza mi powietrza, nie starcza powietrza, płytko oddycham, tchu złapać, brakowało mi powietrza, "
+        "zabrakło mi powietrza, topię się, to się topię, bulgocze w płucach, bulgocze mi w płucach, bulgoce w "
+        "płucach, rzęzi mi, charczy mi, nie ma czym oddychać"
     ),
     C.BREATHLESS: (
         "duszno*, duszność, duszności, duszno mi, duszno, zadysz*, bez tchu, brak tchu, brakuje tchu, "
@@ -515,12 +518,13 @@ CONCEPTS: dict[C, str] = {
         "tym razem, dziś wieczorem, w nocy"
     ),
     C.FAREWELL: (
-        "list pożegnalny, listu pożegnalnego, listy pożegnalne, list do dzieci, napisałem list, "
-        "napisałam list, list już napisany, pożegnałem się, pożegnałam się ze wszystkimi, "
-        "pożegnałem się ze wszystkimi, spisałem testament i, zostawiłam list, zostawiłem list, "
-        "list napisany, listy napisane, już mnie nie będzie, juz mnie nie bedzie, żegnam się, zegna sie, "
-        "się żegna, żegnajcie, żegnaj, pożegnalna wiadomość, pożegnałam się, ostatnia wiadomość, "
-        "zaopiekujcie się, nie będzie mnie jutro na świecie, po dzisiejszym wieczorze"
+        "list pożegnalny, listu pożegnalnego, listy pożegnalne, list do dzieci, napisałem list, napisałam list, "
+        "list już napisany, pożegnałem się, pożegnałam się ze wszystkimi, pożegnałem się ze wszystkimi, spisałem "
+        "testament i, zostawiłam list, zostawiłem list, list napisany, listy napisane, już mnie nie będzie, juz "
+        "mnie nie bedzie, żegnam się, zegna sie, się żegna, żegnajcie, żegnaj, pożegnalna wiadomość, pożegnałam "
+        "się, ostatnia wiadomość, zaopiekujcie się, nie będzie mnie jutro na świecie, po dzisiejszym wieczorze, "
+        "list już napisałem, list już napisałam, list napisałem, list napisałam, napisałem list do, napisałam list "
+        "do, zostawiam list"
     ),
     C.READY: (
         "przygotow*, naszykow*, odłożon*, odłożył*, uzbiera*, zebran*, mam obok, obok mnie, leżą obok, pod ręką, "
@@ -538,35 +542,35 @@ CONCEPTS: dict[C, str] = {
         "pomyśl*"
     ),
     C.DEATH_WISH: (
-        "chcę umrzeć, chce umrzeć, chciałbym umrzeć, chciałabym umrzeć, wolałbym umrzeć, wolałabym umrzeć, "
-        "wolałbym nie żyć, wolałabym nie żyć, nie chcę żyć, nie chce żyć, nie chcę już żyć, nie chce już żyć, "
-        "nie chce juz zyc, żyć mi się nie chce, nie chce mi się żyć, nie chce mi się już żyć, "
-        "odechciało mi się żyć, nie chciałbym żyć, nie mam po co żyć, nie mam dla kogo żyć, nie ma po co żyć, "
-        "nie warto żyć, życie nie ma sensu, życie straciło sens, życia nie ma sensu, bez sensu żyć, "
-        "lepiej beze mnie, beze mnie będzie lepiej, beze mnie byłoby, lepiej by było beze, "
-        "lepiej by było jakby mnie nie było, lepiej by bylo jakbym, żeby mnie nie było, jakby mnie nie było, "
-        "gdyby mnie nie było, nie obudzić się, się nie obudzić, nie obudził, nie obudziła, już się nie obudzić, "
-        "więcej się nie obudzić, nie obudzę, zasnąć i nie, zniknąć na zawsze, chcę zniknąć, chciałbym zniknąć, "
-        "chciałabym zniknąć, nie istnieć, przestać istnieć, zmęczony życiem, zmęczona życiem, mam dość życia, "
-        "dosyć życia, dość tego życia, marzę o śmierci, pragnę śmierci, myślę o śmierci, myśli o śmierci, "
-        "myśli samobójcze, myśli samobójczych, mysli samobojcze, nie chcę tu być, nie chcę już tu być, "
-        "nie chcę dłużej żyć, nie chcę dalej żyć, umrzeć bym chciał*, najlepiej umrzeć, lepiej umrzeć, "
-        "lepiej gdybym umarł*, gdybym umarł*, po co żyję, po co żyć, wolę umrzeć, wolałabym się nie obudzić, "
-        "wolałbym się nie obudzić, chciałabym się nie obudzić, chciałbym się nie obudzić, "
-        "chciałabym zasnąć na zawsze, zasnąć na zawsze, usnąć i nie, usnąć na zawsze, zasnąć i już, "
-        "żeby już nie być, żeby już się nie obudzić, nie być, już nie być, nie chciało się żyć, odechciewa się żyć, "
-        "odechciewa mi się żyć, nie mam ochoty żyć, nie mam siły żyć, nie mam już siły żyć, nie ma sensu żyć, "
-        "po co dalej żyć, bez sensu dalej żyć, nie widzę sensu życia, sensu życia, życie nie ma, moje życie nie ma, "
-        "lepiej by było gdybym, lepiej gdyby mnie, byłoby lepiej beze, lepiej beze, śmierć byłaby, lepsza śmierć, "
-        "śmierć lepsza, marzę żeby umrzeć, modlę się o śmierć, żeby umrzeć, umarłbym, umarłabym, mogłabym umrzeć, "
-        "mógłbym umrzeć, mam ochotę umrzeć, chce mi się umrzeć, chciało mi się umrzeć, zniknąć, "
-        "wszystkim byłoby lżej, zniknąć z tego świata, zmęczyło mnie życie, mam dosyć życia, nie chcę tego życia, "
-        "nie chcę już tego życia, nie chcę istnieć, dość życia, nie chcę się już obudzić, nie chcę się obudzić, "
-        "nie chce się budzić, nie chcę się rano obudzić, nie chcę się więcej budzić, nie chcę już być, "
-        "żyć nie chcę, żyć już nie chcę, umrzeć chcę, żyć się odechciewa, nie chce zyc, chce umrzec, "
-        "nie chce mnie tu być, nie obudzić, zasnąć i się nie obudzić, chce zniknac, skończyć ze swoim życiem, "
-        "żeby to się skończyło, niech to się skończy, lepiej by było gdybym nie żył, lepiej by było jakbym, "
-        "modlę się żeby się nie obudzić, nie chce sie obudzic, nie obudzic sie, jutro obudzić"
+        "chcę umrzeć, chce umrzeć, chciałbym umrzeć, chciałabym umrzeć, wolałbym umrzeć, wolałabym umrzeć, wolałbym "
+        "nie żyć, wolałabym nie żyć, nie chcę żyć, nie chce żyć, nie chcę już żyć, nie chce już żyć, nie chce juz "
+        "zyc, żyć mi się nie chce, nie chce mi się żyć, nie chce mi się już żyć, odechciało mi się żyć, nie "
+        "chciałbym żyć, nie mam po co żyć, nie mam dla kogo żyć, nie ma po co żyć, nie warto żyć, życie nie ma "
+        "sensu, życie straciło sens, życia nie ma sensu, bez sensu żyć, lepiej beze mnie, beze mnie będzie lepiej, "
+        "beze mnie byłoby, lepiej by było beze, lepiej by było jakby mnie nie było, lepiej by bylo jakbym, żeby "
+        "mnie nie było, jakby mnie nie było, gdyby mnie nie było, nie obudzić się, się nie obudzić, nie obudził, "
+        "nie obudziła, już się nie obudzić, więcej się nie obudzić, nie obudzę, zasnąć i nie, zniknąć na zawsze, "
+        "chcę zniknąć, chciałbym zniknąć, chciałabym zniknąć, nie istnieć, przestać istnieć, zmęczony życiem, "
+        "zmęczona życiem, mam dość życia, dosyć życia, dość tego życia, marzę o śmierci, pragnę śmierci, myślę o "
+        "śmierci, myśli o śmierci, myśli samobójcze, myśli samobójczych, mysli samobojcze, nie chcę tu być, nie "
+        "chcę już tu być, nie chcę dłużej żyć, nie chcę dalej żyć, umrzeć bym chciał*, najlepiej umrzeć, lepiej "
+        "umrzeć, lepiej gdybym umarł*, gdybym umarł*, po co żyję, po co żyć, wolę umrzeć, wolałabym się nie "
+        "obudzić, wolałbym się nie obudzić, chciałabym się nie obudzić, chciałbym się nie obudzić, chciałabym "
+        "zasnąć na zawsze, zasnąć na zawsze, usnąć i nie, usnąć na zawsze, zasnąć i już, żeby już nie być, żeby już "
+        "się nie obudzić, nie być, już nie być, nie chciało się żyć, odechciewa się żyć, odechciewa mi się żyć, nie "
+        "mam ochoty żyć, nie mam siły żyć, nie mam już siły żyć, nie ma sensu żyć, po co dalej żyć, bez sensu dalej "
+        "żyć, nie widzę sensu życia, sensu życia, życie nie ma, moje życie nie ma, lepiej by było gdybym, lepiej "
+        "gdyby mnie, byłoby lepiej beze, lepiej beze, śmierć byłaby, lepsza śmierć, śmierć lepsza, marzę żeby "
+        "umrzeć, modlę się o śmierć, żeby umrzeć, umarłbym, umarłabym, mogłabym umrzeć, mógłbym umrzeć, mam ochotę "
+        "umrzeć, chce mi się umrzeć, chciało mi się umrzeć, zniknąć, wszystkim byłoby lżej, zniknąć z tego świata, "
+        "zmęczyło mnie życie, mam dosyć życia, nie chcę tego życia, nie chcę już tego życia, nie chcę istnieć, dość "
+        "życia, nie chcę się już obudzić, nie chcę się obudzić, nie chce się budzić, nie chcę się rano obudzić, nie "
+        "chcę się więcej budzić, nie chcę już być, żyć nie chcę, żyć już nie chcę, umrzeć chcę, żyć się odechciewa, "
+        "nie chce zyc, chce umrzec, nie chce mnie tu być, nie obudzić, zasnąć i się nie obudzić, chce zniknac, "
+        "skończyć ze swoim życiem, żeby to się skończyło, niech to się skończy, lepiej by było gdybym nie żył, "
+        "lepiej by było jakbym, modlę się żeby się nie obudzić, nie chce sie obudzic, nie obudzic sie, jutro "
+        "obudzić, jak mnie nie będzie, jak mnie nie bedzie, gdy mnie nie będzie, jak mnie zabraknie, beze mnie, "
+        "będzie lżej beze mnie, wszystkim będzie lżej, wszystkim bedzie lzej"
     ),
     C.HOPELESS: (
         "po co to wszystko, po co mi to wszystko, bez sensu, nie ma sensu, żadnego sensu, nie widzę sensu, "
@@ -771,20 +775,18 @@ CONCEPTS: dict[C, str] = {
     C.SHAKY: "trzęs*, trzes*, telepie, drż*, drze, pocę, poce, pot, poty, spocon*, dygot*",
     # a cry for help
     C.CRY: (
-        "ratunku, na pomoc, sos, ratujcie, ratuj, ratuj mnie, pogotowia, potrzebuję karetki, karetki, "
-        "wezwijcie pomoc, wezwij pomoc, potrzebuję natychmiast pomocy, potrzebuję pilnie pomocy, "
-        "potrzebuję pilnej pomocy, potrzebna pilna pomoc, potrzebna pomoc, nagły wypadek, ratujcie mnie, "
-        "potrzebny lekarz, upadłem i nie mogę wstać, upadłam i nie mogę wstać, przewróciłem się i nie mogę, "
-        "przewróciłam się i nie mogę, leżę i nie mogę wstać, nie mogę wstać z podłogi, "
-        "nie mogę się podnieść z podłogi, leżę na podłodze, przyjedźcie, przyjedźcie szybko, przyjdźcie szybko, "
-        "niech ktoś szybko, niech ktoś przyjdzie szybko, szybko kogoś, karetkę, wezwijcie karetkę, wezwij karetkę, "
-        "trzeba karetki, pogotowie, potrzebuję pogotowia, pomocy ratunku, potrzebuje pogotowia, karetkę proszę, "
-        "dzwoń na 112, dzwońcie na 112, dzwon po pogotowie, zadzwoń po karetkę, zadzwońcie po, przyślijcie karetkę, "
-        "niech ktoś przyjedzie, zabierzcie mnie do szpitala, potrzebuję lekarza natychmiast, niech ktos zadzwoni, "
-        "ktoś zadzwoni po, zadzwoń na pogotowie, potrzebuję lekarza, potrzebna karetka, karetka szybko, "
-        "karetkę szybko, karetki potrzebuję, muszę do szpitala, zawieźcie mnie, pomocy nie mogę, "
-        "nie mogę się podnieść, pomocy pomocy, zadzwońcie do szpitala, niech ktoś zadzwoni, jestem sama i się boję, "
-        "jestem sam i się boję"
+        "ratunku, na pomoc, sos, ratujcie, ratuj, ratuj mnie, potrzebuję karetki, wezwijcie pomoc, wezwij pomoc, "
+        "potrzebuję natychmiast pomocy, potrzebuję pilnie pomocy, potrzebuję pilnej pomocy, potrzebna pilna pomoc, "
+        "potrzebna pomoc, nagły wypadek, ratujcie mnie, potrzebny lekarz, upadłem i nie mogę wstać, upadłam i nie "
+        "mogę wstać, przewróciłem się i nie mogę, przewróciłam się i nie mogę, leżę i nie mogę wstać, nie mogę "
+        "wstać z podłogi, nie mogę się podnieść z podłogi, leżę na podłodze, przyjedźcie, przyjedźcie szybko, "
+        "przyjdźcie szybko, niech ktoś szybko, niech ktoś przyjdzie szybko, szybko kogoś, wezwijcie karetkę, wezwij "
+        "karetkę, trzeba karetki, potrzebuję pogotowia, pomocy ratunku, potrzebuje pogotowia, karetkę proszę, dzwoń "
+        "na 112, dzwońcie na 112, dzwon po pogotowie, zadzwoń po karetkę, zadzwońcie po, przyślijcie karetkę, niech "
+        "ktoś przyjedzie, zabierzcie mnie do szpitala, potrzebuję lekarza natychmiast, niech ktos zadzwoni, ktoś "
+        "zadzwoni po, zadzwoń na pogotowie, potrzebuję lekarza, potrzebna karetka, karetka szybko, karetkę szybko, "
+        "karetki potrzebuję, muszę do szpitala, zawieźcie mnie, pomocy nie mogę, nie mogę się podnieść, pomocy "
+        "pomocy, zadzwońcie do szpitala, niech ktoś zadzwoni, jestem sama i się boję, jestem sam i się boję"
     ),
     C.HELP_ME: (
         "pomocy, pomóż mi, pomóżcie, pomozcie, pomóż, pomóżcie mi, niech mi ktoś pomoże, "
@@ -838,33 +840,38 @@ CONCEPTS: dict[C, str] = {
     C.BUT: "ale, lecz, jednak, natomiast, chociaż, choć, za to, tylko że, oprócz, poza tym że",
     C.CLAUSE: ("tylko, bo, ponieważ, gdyż, więc, dlatego, kiedy, gdy, jak, że, czemu, dlaczego, odkąd, żeby"),
     C.FINE: (
-        "ok, okej, dobrze, normaln*, w porządku, w porzadku, super, idealn*, spokojn*, równo, rowno, regularn*, "
-        "bez zmian, bez problem*, git, świetnie, prawidłow*, zdrow*, czyst*, gra, zadowol*, szczęśliw*, dumn*, "
-        "fajnie, przyjemn*, miło, cieszę się, jak u sokoła, jak u sokola, jak sokół, jak sokol, jak u młodego boga, "
-        "jak u mlodego boga, jak młody bóg, jak mlody bog, jak w zegarku, jak zegarek, jak ryba, "
-        "jak nowo narodzon*, jak dziecko, jak suseł, jak kamień spał*, jak nowy, jak nowa"
+        "ok, okej, dobrze, normaln*, w porządku, w porzadku, super, idealn*, spokojn*, równo, rowno, regularn*, bez "
+        "zmian, bez problem*, git, świetnie, prawidłow*, zdrow*, czyst*, gra, zadowol*, szczęśliw*, dumn*, fajnie, "
+        "przyjemn*, miło, cieszę się, jak u sokoła, jak u sokola, jak sokół, jak sokol, jak u młodego boga, jak u "
+        "mlodego boga, jak młody bóg, jak mlody bog, jak w zegarku, jak zegarek, jak ryba, jak nowo narodzon*, jak "
+        "dziecko, jak suseł, jak kamień spał*, jak nowy, jak nowa, super zabawa, świetna zabawa, fajna zabawa, "
+        "fajnie było, cudnie, cudownie, pięknie, wyraźnie, prosto, prosta, sprawne, uwielbiam"
     ),
     C.PAST: (
-        "zeszłym roku, zeszłego roku, rok temu, lat temu, lata temu, miesięcy temu, miesiące temu, miesiąc temu, "
-        "w przeszłości, kiedyś, dawniej, dzieciństwie, dawno, ubiegłym roku, młodości, przed operacją, "
-        "zeszłego lata, zeszłej zimy, 19##, 20##, dziesięć lat, lat, kiedys, dziecinstwie, jako nastolat*, "
-        "jako dziecko, jako dzieciak, jako chłopak, jako dziewczyn*, jako student*, za studiów, na studiach, "
-        "w liceum, w szkole, w podstawówce, stare dzieje, od tamtej pory, od tego czasu, nigdy więcej, już nigdy, "
-        "wyleczon*, w wojsku, przed laty, za młodu, za dzieciaka, w latach, dawno temu, dawno wyleczony, "
-        "po ablacji, w tamtych czasach, 20 lat, minęło lat, zamierzchł*, po porodzie, dekad*, przed zabiegiem, "
-        "w tamtym roku, przeszłość, kawał czasu, po rozwodzie, jak miałam, jak miałem, gdy miałam, gdy miałem, "
-        "kiedy miałam, kiedy miałem, jak byłam, jak byłem, gdy byłam, gdy byłem, kiedy byłam, kiedy byłem, "
-        "za komuny, w osiemdziesiąt*, w dziewięćdziesiąt*, przed ślubem, przy porodzie, przy pierwszym dziecku, "
-        "przy drugim dziecku, w zamierzchłych, w technikum, w przedszkolu, na kolonii, na koloniach, "
-        "od tamtego czasu, od tamtego roku, odtąd nic, odtąd spokój, od lat nic, od lat spokój, "
-        "więcej się nie powtórzyło, nie powtórzyło się, nie wróciło, już za mną, mam to za sobą, za sobą, "
-        "dawne czasy, dawne dzieje, stara sprawa, ze dwadzieścia lat, ładnych parę lat, parę lat temu, "
-        "kilka lat temu, przed covidem, przed emeryturą, kiedyś w, po dwudziestce, inne życie, inne zycie, w 88, "
-        "wgniecenie zostało, jak miałem 7, jak mialem 7, jak byłam mała, jak byłem mały, wyrosłam z tego, "
-        "wyrosłem z tego, wiosną 2016, w 1998, na wakacjach w, raz w życiu, w wieku 19, byłam w ciąży, "
-        "w pierwszej ciąży, w drugiej ciąży, w poprzedniej ciąży, w ciąży z synem, w ciąży z córką, mając ## lat, "
-        "majac ## lat, jak miałem ##, jak mialem ##, jak miałam ##, w wieku ##, za dziecka, na wojsku, w rodzinie, "
-        "u nas w rodzinie"
+        "zeszłym roku, zeszłego roku, rok temu, lat temu, lata temu, miesięcy temu, miesiące temu, miesiąc temu, w "
+        "przeszłości, kiedyś, dawniej, dzieciństwie, dawno, ubiegłym roku, młodości, przed operacją, zeszłego lata, "
+        "zeszłej zimy, 19##, 20##, dziesięć lat, lat, kiedys, dziecinstwie, jako nastolat*, jako dziecko, jako "
+        "dzieciak, jako chłopak, jako dziewczyn*, jako student*, za studiów, na studiach, w liceum, w szkole, w "
+        "podstawówce, stare dzieje, nigdy więcej, już nigdy, wyleczon*, w wojsku, przed laty, za młodu, za "
+        "dzieciaka, w latach, dawno temu, dawno wyleczony, po ablacji, w tamtych czasach, 20 lat, minęło lat, "
+        "zamierzchł*, po porodzie, dekad*, przed zabiegiem, w tamtym roku, przeszłość, kawał czasu, po rozwodzie, "
+        "jak miałam, jak miałem, gdy miałam, gdy miałem, kiedy miałam, kiedy miałem, jak byłam, jak byłem, gdy "
+        "byłam, gdy byłem, kiedy byłam, kiedy byłem, za komuny, w osiemdziesiąt*, w dziewięćdziesiąt*, przed "
+        "ślubem, przy porodzie, przy pierwszym dziecku, przy drugim dziecku, w zamierzchłych, w technikum, w "
+        "przedszkolu, na kolonii, na koloniach, od tamtego roku, odtąd nic, odtąd spokój, od lat nic, od lat "
+        "spokój, więcej się nie powtórzyło, nie powtórzyło się, nie wróciło, już za mną, mam to za sobą, za sobą, "
+        "dawne czasy, dawne dzieje, stara sprawa, ze dwadzieścia lat, ładnych parę lat, parę lat temu, kilka lat "
+        "temu, przed covidem, przed emeryturą, kiedyś w, po dwudziestce, inne życie, inne zycie, w 88, wgniecenie "
+        "zostało, jak miałem 7, jak mialem 7, jak byłam mała, jak byłem mały, wyrosłam z tego, wyrosłem z tego, "
+        "wiosną 2016, w 1998, na wakacjach w, raz w życiu, w wieku 19, byłam w ciąży, w pierwszej ciąży, w drugiej "
+        "ciąży, w poprzedniej ciąży, w ciąży z synem, w ciąży z córką, mając ## lat, majac ## lat, jak miałem ##, "
+        "jak mialem ##, jak miałam ##, w wieku ##, za dziecka, na wojsku, w rodzinie, u nas w rodzinie, dwa "
+        "tygodnie temu, trzy tygodnie temu, tygodni temu, tygodnie temu, parę tygodni temu, kilka tygodni temu, "
+        "zeszłym miesiącu, w zeszłym miesiącu, zeszłego miesiąca, ubiegłym miesiącu, w ubiegłym miesiącu, ubiegłego "
+        "miesiąca, poprzednim miesiącu, minionym miesiącu, w tamtym miesiącu, stare porażenie, od tego czasu "
+        "spokój, od tego czasu nic, od tego czasu nie, od tego czasu dobrze, od tego czasu ok, od tamtej pory "
+        "spokój, od tamtej pory nic, od tamtej pory nie, od tamtej pory dobrze, od tamtej pory ok, od tamtego czasu "
+        "nic, od tamtego czasu spokój, od tamtego czasu nie"
     ),
     C.NOW: (
         "teraz, dziś, dzis, dzisiaj, znowu, znów, nadal, wciąż, w tej chwili, obecnie, właśnie, od rana, "
@@ -901,13 +908,12 @@ CONCEPTS: dict[C, str] = {
         "szef*, stary, stara, znajom*, chrześni*, niani*, opiekun*, mężczyzn*"
     ),
     C.ELSEWHERE: (
-        "miał, miała, mial, miala, szpital*, klinic*, intensywnej, oiom*, zeszłym roku, zeszlym roku, "
-        "w zeszły, zeszł*, w ubiegł*, wczoraj, przedwczoraj, tydzień temu, miesiąc temu, zmarł*, umarł*, "
-        "nie żyje, pogrzeb*, świeć panie, od dziecka, od urodzenia, leczy się, leczy sie, w irlandii, "
-        "za granicą, w pracy, w niedzielę, w sobotę, w piątek, w czwartek, w środę, we wtorek, "
-        "w poniedziałek, już dobrze, już w domu, wyszł* ze szpitala, rehabilitac*, sanatori*, "
-        "pod opieką, w krakowie, w kościele, na urlopie, po zawale, dochodzi do siebie, ma się lepiej, "
-        "ma się dobrze"
+        "miał, miała, mial, miala, szpital*, klinic*, intensywnej, oiom*, zeszłym roku, zeszlym roku, w zeszły, "
+        "zeszł*, w ubiegł*, wczoraj, przedwczoraj, tydzień temu, miesiąc temu, zmarł*, umarł*, nie żyje, pogrzeb*, "
+        "świeć panie, od dziecka, od urodzenia, leczy się, leczy sie, w irlandii, za granicą, w pracy, w niedzielę, "
+        "w sobotę, w piątek, w czwartek, w środę, we wtorek, w poniedziałek, już dobrze, już w domu, wyszł* ze "
+        "szpitala, rehabilitac*, sanatori*, pod opieką, w krakowie, w kościele, na urlopie, po zawale, dochodzi do "
+        "siebie, ma się lepiej, ma się dobrze, z pracy"
     ),
     C.MINE: "ja, mnie, mi, mam, mój, moja, moje, moim, mojej, jestem, czuję, sobie, czuje",
     C.DONT_KNOW: (
