@@ -25,7 +25,7 @@ QUESTIONS: dict[str, str] = {
     "background": N_(
         "What is your family background? Some limits for weight and waist differ by it. That is the only reason I ask."
     ),
-    "cautions": N_("Before we measure: does any of this fit you? It keeps you safe. Press all that fit, then Done."),
+    "cautions": N_("To keep you safe: does any of this fit you? Press all that fit, then Done."),
     "numbers": N_(
         "Do you want to see your own numbers? I can also pass them on to {coach} only, or leave your weight out."
     ),

@@ -40,8 +40,8 @@ UNIT_SETS = {
 }
 BACKGROUNDS = tuple(b.value for b in Background)
 CAUTIONS = (
-    Caution.PREGNANCY, Caution.HEART_CONDITION, Caution.HEART_FAILURE, Caution.RATE_LIMITING_MEDICINE,
-    Caution.EATING_WORRIES, Caution.FALLS, Caution.ATHLETE,
+    Caution.PREGNANCY, Caution.HEART_CONDITION, Caution.HEART_FAILURE, Caution.KIDNEY_DISEASE, Caution.DIABETES,
+    Caution.RATE_LIMITING_MEDICINE, Caution.EATING_WORRIES, Caution.FALLS, Caution.ATHLETE,
 )  # fmt: skip
 HOURS = ("07:00", "07:30", "08:00", "09:00", "12:00", "17:00", "18:00", "19:00", "20:00")
 
