@@ -243,6 +243,7 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
         values |= clients.next_due(client.status, effect.slot, client.paused_until, zone, now)
     if effect.cautions is not None:
         values |= clients.columns("cautions", frozenset(Caution(c) for c in effect.cautions), now)
+        values |= clients.columns("cautions_known", True, now)
         if Caution.RATE_LIMITING_MEDICINE not in effect.cautions:
             values |= clients.columns("medicines", frozenset(), now)
     clients.change(conn, {client.id: values})

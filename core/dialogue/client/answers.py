@@ -8,7 +8,7 @@ from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
 
-from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
+from core.dialogue.client import check_in, home_bp_week, needed, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, ChangeClient
 from core.dialogue.client.states import (
@@ -18,6 +18,7 @@ from core.dialogue.client.states import (
     Awaiting,
     ChoosingDay,
     Confirming,
+    Enrolling,
     Gate,
     Repeating,
     Setting,
@@ -185,6 +186,13 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
     if isinstance(open_before, Repeating) and d.asking is None and d.state.day is not None:
         if open_before.measure in kept and not MEASURES[open_before.measure].series:
             check_in.ask_next(d)
+        return
+    if isinstance(open_before, Enrolling) and d.asking is open_before:
+        if open_before.measure in kept:  # given before the facts it needs: they are asked another time
+            d.ask(None)
+            check_in.ask_next(d)
+        else:
+            needed.say_question(d, open_before)
         return
     if not isinstance(open_before, Awaiting):
         return

@@ -7,11 +7,11 @@ from decimal import Decimal
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import help_and_menu, programme
+from core.dialogue.client import help_and_menu, needed, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Answered, CancelTimer, Lower, NotAsked, Raise, SetTimer
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
-from core.dialogue.client.states import Asking, Awaiting, Gate, PressureWeek, Setting
+from core.dialogue.client.states import Asking, Awaiting, Enrolling, Gate, PressureWeek, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
@@ -95,12 +95,20 @@ def asked_of(d: ClientStep) -> set[str]:
 
 def askable(d: ClientStep, measure: Measure) -> bool:
     """Whether a measure is not derived and not excluded for this person."""
-    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not d.facts.plan.own_question):
+    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not _own_words(d, measure)):
         return False
+    if measure.must_not and measure.kind is MeasureKind.FUNCTION and needed.left_open(d, "cautions"):
+        return False  # nobody can say that it is safe for them
     agreed = measure.key in d.facts.plan.cleared
     return not any(
         x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
     )
+
+
+def _own_words(d: ClientStep, measure: Measure) -> bool:
+    """Whether a question of the client's own is there, or can still be asked for."""
+    coming = measure.key in d.facts.plan.measures and bool(needed.for_measure(d, measure))
+    return bool(d.facts.plan.own_question) or coming
 
 
 def is_due(d: ClientStep, key: str, day: date) -> bool:
@@ -142,6 +150,9 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         d.become(agenda=tuple(rest))
         d.say(m.RestTooHigh(key, tuple(sorted(too_high))))
         ask_next(d, quietly=quietly)
+        return
+    if missing := needed.for_measure(d, measure):  # the measure stays on the agenda meanwhile
+        needed.put(d, Enrolling(missing[0], missing[1:], measure=key))
         return
     if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())
@@ -231,7 +242,9 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
 
 def kept_in_a_row(d: ClientStep) -> int:
     """Consecutive check-ins answered, including this one, within the last twelve weeks."""
-    days = sorted({d.facts.local(r.taken_at).date() for r in d.facts.of("energy")}, reverse=True)
+    days = sorted(
+        {d.facts.local(r.taken_at).date() for r in d.facts.of("energy") if r.how is not How.UNASKED}, reverse=True
+    )
     count, last = 1, d.today
     for day in days:
         if day == last:
@@ -260,9 +273,12 @@ def today(d: ClientStep) -> None:
     if d.state.day is not None and isinstance(d.asking, Awaiting):
         ask(d, MEASURES[d.asking.measure])
         return
+    if isinstance(d.asking, Enrolling):
+        needed.say_question(d, d.asking)
+        return
     last = schedule.latest_due(d.facts.slot, d.facts.zone, d.now).day if d.facts.slot else d.today
     recent = d.today - last <= timedelta(days=2) and d.facts.answered != last
-    if recent or not d.facts.of("energy"):
+    if recent or d.facts.answered is None:
         open_check_in(d, last if recent else d.today)
         return
     following = d.next_slot()
@@ -288,3 +304,5 @@ def close_setting(d: ClientStep) -> None:
         d.ask(back)
         if isinstance(back, Awaiting):
             ask(d, MEASURES[back.measure])
+        elif isinstance(back, Enrolling):
+            needed.say_question(d, back)

@@ -1111,7 +1111,7 @@ class HealthNoted:
 
 @dataclass(frozen=True, slots=True)
 class HealthSaid:
-    """Everything known of the client's health, as the tables use it."""
+    """Everything known of the client's health, as the tables use it. asked: whether the cautions were."""
 
     year: int | None
     sex: str
@@ -1119,6 +1119,7 @@ class HealthSaid:
     background: str
     cautions: tuple[str, ...]
     medicines: tuple[str, ...]
+    asked: bool
 
 
 @dataclass(frozen=True, slots=True)
