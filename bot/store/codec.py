@@ -47,6 +47,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "reading": ("core.reading",),
     "reliability": ("core.reliability",),
     "schedule": ("core.schedule",),
+    "start_messages": ("core.dialogue.client.start_messages",),
     "report_messages": ("core.dialogue.client.report_messages",),
     "results": ("core.dialogue.client.results", "core.dialogue.client.report"),
     "series": ("core.measures.home_bp_series",),
