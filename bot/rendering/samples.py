@@ -58,6 +58,7 @@ LONG_TEXT = "I went up the stairs & down again <slowly>. " * 100
 CONTEXTS = (
     "first_reading",
     "start_again",
+    "start_alone",
     "different_conditions",
     "flat_weight_smaller_waist",
     "matters_but_unsure",

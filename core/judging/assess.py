@@ -117,6 +117,7 @@ def assess(
     interval = retest or measure.retest
     visits: tuple[Reading, ...] = ()
     points: list[Point] = []
+    chain: Sequence[Reading] = ()
     starting = False
     if measure.series and SERIES_MEAN not in reading.conditions.notes:
         return _assess_series(measure, reading, before, profile, interval, zone)
@@ -139,6 +140,8 @@ def assess(
         verdict = judge(measure, baseline, previous, judged, retest=interval, error=error, visits=visits)
     course = sure_change(measure, verdict, points, max(len(visits), 1))
     verdict = in_the_light_of(verdict, course)
+    if verdict is not None and verdict.beyond_error and measure.kind in ONE_SITTING and len(visits) < 2:
+        verdict = replace(verdict, start_alone=_start_alone(chain, verdict))
     return Assessment(
         reading=reading,
         judged=judged,
@@ -261,6 +264,20 @@ def sure_among(points: Sequence[Point], error: MeasurementError, start: int = 1)
     return found if found is not None and found.sure(spread) else None
 
 
+def _start_alone(chain: Sequence[Reading], verdict: Verdict) -> bool:
+    """Whether the start, one reading, is far from all later ones: nearer to it than to this one lies none.
+
+    An unusual day passes for a start as often as any other, and what follows it drifts back towards the usual:
+    regression to the mean (Galton 1886, J Anthropol Inst 15:246-263; Bland and Altman 1994, BMJ 308:1499, both from
+    memory). It cannot be told from a change by these readings, so it is said before anything is called a change.
+    """
+    assert verdict.baseline is not None and verdict.difference is not None
+    half = verdict.baseline + verdict.difference / 2
+    up = verdict.difference > 0
+    return all((reading.value > half) is up for reading in chain[1:])
+
+
+ONE_SITTING = frozenset({MeasureKind.BODY, MeasureKind.FUNCTION})
 JUDGED = BEYOND_ERROR | {Change.WITHIN_ERROR}
 
 
@@ -349,6 +366,8 @@ def _context(
         return
     if verdict.widened:
         yield "different_conditions"
+    if verdict.start_alone and verdict.certainty and not verdict.firm:
+        yield "start_alone"
     if difference is None or verdict.baseline_at is None:
         return
     if _flat_weight_smaller_waist(measure, verdict, alongside):

@@ -81,7 +81,7 @@ class Verdict:
     errors, the bound for a single worsening. heard: beyond `HEARD_Z` standard errors, so that a client hears of it.
     firm: confirmed, and the course of all readings agrees (`core.judging.assess`). reaches_important: at least the
     published important difference; None if none is published. widened: conditions that differed and widened the error,
-    or made the readings incomparable.
+    or made the readings incomparable. start_alone: the start is one reading, and all later ones are far from it.
     """
 
     kind: Change
@@ -93,6 +93,7 @@ class Verdict:
     firm: bool = False
     reaches_important: bool | None = None
     widened: frozenset[str] = frozenset()
+    start_alone: bool = False
     baseline: Decimal | None = None
     baseline_at: datetime | None = None
 

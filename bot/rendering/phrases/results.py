@@ -36,6 +36,7 @@ CHANCE_OTHER = N_("Too close to call: this varies by up to {error}.")
 CONTEXT: dict[str, str] = {
     "first_reading": N_("I compare later ones with this one."),
     "start_again": N_("I ask once more next week, so that your start is solid."),
+    "start_alone": N_("A first value can be unusual, and the next ones drift back. So I wait and see."),
     "different_conditions": N_("Some things differed: less sure."),
     "flat_weight_smaller_waist": N_("A waist can change when weight does not."),
     "matters_but_unsure": N_("One reading alone cannot show more."),

@@ -17,6 +17,8 @@ from core.judging.start import counted_from, start_of, together, visits_of
 from core.measures import MEASURES
 from core.measures.measure import MeasureKind
 from core.reading import Conditions, Reading
+from core.watching.flags import Agreed, Code
+from core.watching.flags_of_reading import flags_of_reading
 from tests.core.people import someone
 
 D = Decimal
@@ -173,3 +175,41 @@ def test_shifting_every_girth_changes_no_verdict_and_no_course(values, shift):
     )  # fmt: skip
     if plain.course is not None:
         assert moved.course is not None and moved.course.t == pytest.approx(plain.course.t, rel=1e-6)
+
+
+# --- a start that alone stands apart
+
+
+@pytest.mark.parametrize(
+    ("values", "alone"),
+    [
+        pytest.param(("82", "79"), True, id="the first retest cannot tell"),
+        pytest.param(("82", "79", "79.2"), True, id="nor a second like it"),
+        pytest.param(("82", "82.2", "79"), False, id="a reading like the start stands beside it"),
+        pytest.param(("82", "81.8"), False, id="within error nothing is said"),
+    ],
+)
+def test_a_start_far_from_all_that_follows_is_said_to_be_alone(values, alone):
+    weights = tuple(on(28 * n, value, "weight") for n, value in enumerate(values))
+    found = assess(WEIGHT, weights[-1], weights[:-1], someone(), **PLAN)
+    assert found.verdict is not None and found.verdict.start_alone is alone
+    assert ("start_alone" in found.context) is (alone and not found.verdict.firm)
+
+
+def test_a_start_of_two_visits_is_not_alone():
+    found = assess(WAIST, on(28, "90"), series((0, "96"), (7, "96")), someone(), **PLAN)
+    assert found.verdict is not None and found.verdict.beyond_error and not found.verdict.start_alone
+
+
+@pytest.mark.parametrize(
+    ("values", "about"),
+    [(("90", "85", "85"), "start_alone"), (("90", "90", "85", "85"), None)],
+)
+def test_a_coach_reads_that_only_the_start_may_have_been_unusual(values, about):
+    weights = tuple(on(28 * n, value, "weight") for n, value in enumerate(values))
+    found = assess(WEIGHT, weights[-1], weights[:-1], someone(), **PLAN)
+    told = [
+        f for f in flags_of_reading(WEIGHT, found, weights[:-1], someone(), Agreed(False, True), zone=UTC)
+        if f.code is Code.CHANGE_CONFIRMED
+    ]  # fmt: skip
+    assert [dict(f.evidence).get("about") for f in told] == [about]
