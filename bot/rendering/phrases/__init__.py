@@ -43,6 +43,7 @@ MODULES = (
     "practice",
     "staff_history",
     "staff_deputy",
+    "staff_talk",
     "cohort",
     "cohort_members",
 )
