@@ -20,6 +20,7 @@ from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
 from core.dialogue.client import report_messages as rm
+from core.dialogue.client import start_messages as sm
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
 from core.dialogue.client.enrolment import ANSWER
 from core.dialogue.client.report import GoalSaid, Report
@@ -57,6 +58,8 @@ LONG_TEXT = "I went up the stairs & down again <slowly>. " * 100
 
 CONTEXTS = (
     "first_reading",
+    "start_again",
+    "start_alone",
     "different_conditions",
     "flat_weight_smaller_waist",
     "matters_but_unsure",
@@ -151,6 +154,9 @@ def _check_in() -> Iterator[object]:
             yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
             yield from (m.Ask(x.key, x.unit, turn=turn) for turn in range(1, 5) if x.kind is MeasureKind.RATING)
         yield m.Ask(x.key, imperial(x), False, 1)
+        if x.start_visits > 1:
+            yield m.Ask(x.key, x.unit, False, x.protocol.attempts, again=True)
+            yield from (sm.StartTaken(x.key, amount(x, imperial(x)), again) for again in (False, True))
         yield m.Card(x.key)
         yield m.ReadingKept(x.key, amount(x), second(x))
         yield m.ReadingKept(x.key, amount(x, imperial(x)), second(x))

@@ -50,6 +50,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "reliability": ("core.reliability",),
     "schedule": ("core.schedule",),
     "enrolment": ("core.dialogue.client.enrolment_messages",),
+    "start_messages": ("core.dialogue.client.start_messages",),
     "report_messages": ("core.dialogue.client.report_messages",),
     "results": ("core.dialogue.client.results", "core.dialogue.client.report"),
     "series": ("core.measures.home_bp_series",),

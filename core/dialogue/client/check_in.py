@@ -16,6 +16,7 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
+from core.judging.start import counted_from
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.blood_pressure import BLOOD_PRESSURE
 from core.measures.cautions import ASK_FIRST
@@ -28,6 +29,7 @@ PRESSURE_DAYS = 7
 HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
 RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
 ASKED_IN_VAIN = 2  # check-ins
+STARTS_AGAIN = "starts_again"  # of what was told in a check-in
 TOLD_AGAIN_AFTER = 4  # ours, check-ins: a coach who has dealt with it need not do so every week
 
 
@@ -70,7 +72,7 @@ def watch_retests(d: ClientStep, day: date) -> None:
     before = dict(d.state.owed)
     owed = []
     for key in agenda_for(d, day):
-        if MEASURES[key].kind not in RETESTED or not d.facts.of(key):
+        if MEASURES[key].kind not in RETESTED or not d.facts.of(key) or d.starts_again(key, day):
             continue
         times = before.get(key, -1) + (key not in before or not d.facts.missed)
         owed.append((key, times))
@@ -112,10 +114,12 @@ def _own_words(d: ClientStep, measure: Measure) -> bool:
 
 
 def is_due(d: ClientStep, key: str, day: date) -> bool:
-    taken = d.facts.of(key)
-    last = taken[-1].taken_at if taken else None
-    if MEASURES[key].body is BodySize.STATURE and d.facts.profile.stature is not None:
+    measure, taken = MEASURES[key], d.facts.of(key)
+    if measure.body is BodySize.STATURE and d.facts.profile.stature is not None:
         return False
+    if d.starts_again(key, day):
+        return True
+    last = counted_from(measure, d.begun(key) or taken[-1:])
     return schedule.retest_due(key, last, d.facts.plan.interval(key), day, d.facts.zone)
 
 
@@ -188,7 +192,10 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
     first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
     attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
     turn = len(d.facts.of(measure.key)) if measure.kind is MeasureKind.RATING else 0
-    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn), *buttons(d, measure))
+    again = STARTS_AGAIN not in d.state.told and d.starts_again(measure.key, d.state.day or d.today)
+    if again:  # why it comes so soon is said once in a check-in
+        d.become(told=(*d.state.told, STARTS_AGAIN))
+    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn, again), *buttons(d, measure))
 
 
 def buttons(d: ClientStep, measure: Measure) -> Rows:

@@ -138,13 +138,14 @@ class CheckInOpens:
 @dataclass(frozen=True, slots=True)
 class Ask:
     """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: how often a rating was
-    given before, so that its question can vary."""
+    given before, so that its question can vary. again: a further visit of the start, and why is said."""
 
     measure: str
     unit: Unit
     first: bool = False
     attempts: int = 1
     turn: int = 0
+    again: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -203,9 +204,9 @@ class BandSaid:
 class VerdictSaid:
     """The meaning of the change.
 
-    kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "not_comparable". strength:
-    "possible", "twice" (seen twice, not yet certain), "confirmed" or "". difference (signed) and error are in the
-    client's unit; since: baseline date. A difference "within_error" is beyond it, but too little so to be given a
+    kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "starting", "not_comparable".
+    strength: "possible", "twice" (seen twice, not yet certain), "confirmed" or "". difference (signed) and error are in
+    the client's unit; since: baseline date. A difference "within_error" is beyond it, but too little so to be given a
     meaning. important: whether the change reaches a published important difference; None if none is published.
     """
 

@@ -13,10 +13,12 @@ from core.dialogue.client.effects import Lower, NotifyCoach, Raise, Record
 from core.dialogue.client.facts import OpenFlag
 from core.dialogue.client.messages_to_coach import RepeatTaken
 from core.dialogue.client.results import verdict_told
+from core.dialogue.client.start_messages import StartTaken
 from core.dialogue.client.states import Written
 from core.dialogue.client.step import ClientStep
 from core.judging.assess import Assessment, assess
 from core.judging.change import Verdict
+from core.judging.start import start_of, together
 from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
@@ -91,6 +93,13 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
     said = verdict_told(measure, found, d.facts.units, d.facts.zone)
     assert said is not None
     return said
+
+
+def start_said(d: ClientStep, measure: Measure) -> StartTaken:
+    """What the visits of the start are together."""
+    start = start_of(measure, d.begun(measure.key))
+    level = together(measure, start.visits).value
+    return StartTaken(measure.key, d.shown(measure, level), start.wants_another)
 
 
 def raise_flags(
