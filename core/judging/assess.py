@@ -16,6 +16,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
 from functools import lru_cache
+from itertools import pairwise
 from typing import Protocol, TypeVar
 
 from core.client import Profile
@@ -35,7 +36,7 @@ from core.judging.change import (
 from core.judging.course import CLIP, NEWEST, ChangePoint, Point, change_point, may_be_sure, winsorised
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
-from core.quantity import Unit
+from core.quantity import Better, Unit
 from core.reading import How, Reading
 from core.reliability import counting_step
 from core.sources import Seen, Source
@@ -45,6 +46,8 @@ Dated = TypeVar("Dated", bound="Datable")
 RATING_WINDOW = timedelta(days=28)
 EARLY_WEEKS = timedelta(weeks=6)  # ours: before then, patience is the better advice
 TAPE_STEP = D(1)  # cm
+SMALL_STEPS = "small_steps"  # of `Assessment.context`
+STEPS = 2  # in a row, from one official reading to the next
 
 PROPAGATED = Source(
     key="propagated_error",
@@ -118,11 +121,13 @@ def assess(
     if measure.kind is MeasureKind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
         interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
+        steps = False  # means that overlap in their weeks always look like steps
         points = rating_points(measure, before, reading)
     else:
         chain, judged = officials(before, interval), reading
         baseline, previous = ends_of(chain)
         points = points_of(measure, chain, reading)
+        steps = small_steps(measure, chain, reading)
     verdict = judge(measure, baseline, previous, judged, retest=interval, error=error)
     course = sure_change(measure, verdict, points)
     verdict = in_the_light_of(verdict, course)
@@ -131,7 +136,7 @@ def assess(
         judged=judged,
         scores=measure.score(reading, profile),
         verdict=verdict,
-        context=tuple(_context(measure, judged, previous is None, verdict, profile, zone, alongside or {})),
+        context=tuple(_context(measure, judged, previous is None, verdict, profile, zone, alongside or {}, steps)),
         course=course,
     )
 
@@ -159,6 +164,18 @@ def officials(before: Sequence[Reading], retest: timedelta) -> list[Reading]:
 def ends_of(chain: Sequence[Reading]) -> tuple[Reading | None, Reading | None]:
     """The baseline, and the last official reading after it."""
     return (chain[0] if chain else None), (chain[-1] if len(chain) > 1 else None)
+
+
+def small_steps(measure: Measure, chain: Sequence[Reading], now: Reading) -> bool:
+    """Whether the last official readings went the right way one after the other.
+
+    Chance does that as well, to one in six who stay as they are, so it is told with that and never flagged.
+    """
+    last = [*chain[-STEPS:], now]
+    if measure.better is Better.NEITHER or len(last) <= STEPS:
+        return False
+    rising = measure.better is Better.HIGHER
+    return all((b.value > a.value) if rising else (b.value < a.value) for a, b in pairwise(last))
 
 
 # --- the course -------------------------------------------------------------------------------------------------
@@ -273,7 +290,8 @@ def _assess_series(
     verdict = judge(measure, baseline, previous, judged, retest=interval)
     course = sure_change(measure, verdict, points_of(measure, chain, judged))
     verdict = in_the_light_of(verdict, course)
-    context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}))
+    steps = small_steps(measure, chain, judged)
+    context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}, steps))
     return Assessment(reading, judged, measure.score(judged, profile), verdict, context, found, course)
 
 
@@ -318,6 +336,7 @@ def _context(
     profile: Profile,
     zone: tzinfo,
     alongside: Mapping[str, Verdict],
+    steps: bool,
 ) -> Iterator[str]:
     """Context keys, most important first. Each rule is ours unless a source is named beside it."""
     for caution, said in measure.misled_by:
@@ -336,6 +355,8 @@ def _context(
     if _flat_weight_smaller_waist(measure, verdict, alongside):
         yield "flat_weight_smaller_waist"
     if kind is Change.WITHIN_ERROR:
+        if steps:
+            yield SMALL_STEPS
         if verdict.reaches_important:
             yield "matters_but_unsure"
         if judged.taken_at - verdict.baseline_at < EARLY_WEEKS:

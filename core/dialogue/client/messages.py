@@ -137,8 +137,8 @@ class CheckInOpens:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: how often a rating was
-    given before, so that its question can vary."""
+    """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: 0 for what was not
+    given before, else a number that is another one each week, so that the question can vary."""
 
     measure: str
     unit: Unit
@@ -291,6 +291,7 @@ class FollowUp:
     """The only reminder after an unanswered check-in."""
 
     waiting: str  # measure still open
+    turn: int = 0  # another number each week, so that the words can vary
 
 
 @dataclass(frozen=True, slots=True)
@@ -1041,6 +1042,7 @@ class ZoneChanged:
     zone_name: str
     weekday: int
     at: time
+    home: bool = False  # back from a stay elsewhere, by itself
 
 
 @dataclass(frozen=True, slots=True)

@@ -62,7 +62,11 @@ def follow_up(d: ClientStep, mark: str) -> None:
     if d.facts.answered is not None and d.facts.answered.isoformat() >= mark:
         return
     measure = MEASURES[d.asking.measure]
-    d.say(m.FollowUp(measure.key), *check_in.buttons(d, measure), occasion=f"follow-up/{d.facts.client_id}/{mark}")
+    d.say(
+        m.FollowUp(measure.key, d.today.toordinal() // 7),
+        *check_in.buttons(d, measure),
+        occasion=f"follow-up/{d.facts.client_id}/{mark}",
+    )
 
 
 def pause(d: ClientStep, words: str = "") -> None:
