@@ -19,6 +19,7 @@ from bot.store.schema import coaches, deputies, flags
 from bot.store.sealed import is_whole
 from core.care import Status
 from core.dialogue.staff.names import distinct_names
+from core.dialogue.staff.names import mentioned as names_in
 from core.watching.flags import Severity
 
 
@@ -83,10 +84,20 @@ _NAMES = select(table.c.id, table.c.name, table.c.birth_year).where(*_mine(), ta
 
 def names(conn: Connection, coach_id: int) -> dict[int, str]:
     """What a coach's clients are called, by number: two of one name are told apart."""
+    return distinct_names(_called(conn, coach_id))
+
+
+def mentioned(conn: Connection, coach_id: int, text: str, language: str) -> tuple[tuple[int, str], ...]:
+    """Those of a coach's clients whom a text names, as (number, what they are called)."""
+    called = _called(conn, coach_id)
+    found = names_in(tuple((number, name) for number, name, _ in called), text, language)
+    told_apart = distinct_names(called) if found else {}
+    return tuple((number, told_apart[number]) for number in found)
+
+
+def _called(conn: Connection, coach_id: int) -> list[tuple[int, str, int | None]]:
     rows = conn.execute(_NAMES.order_by(table.c.id), {"coach": coach_id})
-    return distinct_names(
-        (r.id, r.name if is_whole(r.name) else "", r.birth_year if is_whole(r.birth_year) else None) for r in rows
-    )
+    return [(r.id, r.name if is_whole(r.name) else "", r.birth_year if is_whole(r.birth_year) else None) for r in rows]
 
 
 def everybody(conn: Connection, coach_id: int) -> tuple[Client, ...]:

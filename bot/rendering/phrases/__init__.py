@@ -44,6 +44,7 @@ MODULES = (
     "practice",
     "staff_history",
     "staff_deputy",
+    "staff_talk",
     "cohort",
     "cohort_members",
 )
