@@ -58,6 +58,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "sources": ("core.sources",),
     "trend": ("core.judging.trend",),
     "understanding": ("core.understanding.answers_in_text",),
+    "week_messages": ("core.dialogue.client.week_messages",),
     "weighing": ("core.watching.weighing_guard",),
     "events": ("core.dialogue.kit.events",),
     "facts": ("core.dialogue.client.facts", "core.care"),

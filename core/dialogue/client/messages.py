@@ -137,8 +137,9 @@ class CheckInOpens:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: how often a rating was
-    given before, so that its question can vary. again: a further visit of the start, and why is said."""
+    """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: 0 for what was not
+    given before, else a number that is another one each week, so that the question can vary. again: a further visit of
+    the start, and why is said."""
 
     measure: str
     unit: Unit
@@ -292,6 +293,7 @@ class FollowUp:
     """The only reminder after an unanswered check-in."""
 
     waiting: str  # measure still open
+    turn: int = 0  # another number each week, so that the words can vary
 
 
 @dataclass(frozen=True, slots=True)
@@ -1042,6 +1044,7 @@ class ZoneChanged:
     zone_name: str
     weekday: int
     at: time
+    home: bool = False  # back from a stay elsewhere, by itself
 
 
 @dataclass(frozen=True, slots=True)
