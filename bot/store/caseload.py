@@ -78,14 +78,27 @@ def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
     return None if r is None else clients.client_of(r)
 
 
-_NAMES = select(table.c.id, table.c.name, table.c.birth_year).where(*_mine(), table.c.status != Status.LEFT.value)
+_ALARMED = exists().where(
+    flags.c.client_id == table.c.id, flags.c.severity == Severity.URGENT.value, flags.c.cleared_at.is_(None)
+)
+_NAMES = (
+    select(table.c.id, table.c.name, table.c.called, table.c.birth_year)
+    .where(*_mine(), or_(table.c.status != Status.LEFT.value, _ALARMED))
+    .order_by(table.c.id)
+)
 
 
 def names(conn: Connection, coach_id: int) -> dict[int, str]:
-    """What a coach's clients are called, by number: two of one name are told apart."""
-    rows = conn.execute(_NAMES.order_by(table.c.id), {"coach": coach_id})
+    """What a coach's clients are called, by number: as the coach chose, else as they call themselves; two of one name
+    are told apart. Those whose care has ended count while something urgent of theirs is open."""
+    rows = conn.execute(_NAMES, {"coach": coach_id})
     return distinct_names(
-        (r.id, r.name if is_whole(r.name) else "", r.birth_year if is_whole(r.birth_year) else None) for r in rows
+        (
+            r.id,
+            (is_whole(r.called) and r.called) or (r.name if is_whole(r.name) else ""),
+            r.birth_year if is_whole(r.birth_year) else None,
+        )
+        for r in rows
     )
 
 

@@ -42,6 +42,7 @@ MODULES = (
     "staff_digest",
     "practice",
     "staff_history",
+    "staff_names",
     "staff_deputy",
     "cohort",
     "cohort_members",

@@ -19,7 +19,7 @@ from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts, open_question
-from core.dialogue.staff import caseload, digest, plan, settings
+from core.dialogue.staff import caseload, digest, naming, plan, settings
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import (
@@ -43,6 +43,7 @@ from core.dialogue.staff.states import (
     ChoosingDeputyDays,
     DealingWith,
     Inviting,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffState,
@@ -52,7 +53,7 @@ from core.dialogue.staff.step import StaffOutcome, StaffStep
 from core.language import Intent, plain
 from core.language.intents import intent_of
 
-OF_OWN_CLIENTS = (NotingOn, ChangingSlot, NamingTemplate, AskingSure)
+OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, AskingSure)
 IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick"})  # what a deputy may
 NAME_WORDS = 4  # a longer text cannot be a name
 
@@ -100,6 +101,8 @@ def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
     match state.asking:
         case PlanningCohort() | SureOfCohort():
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
+        case NamingClient(client):
+            return (CardOf(client), Caseload())
         case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case ChoosingDeputyDays():
@@ -257,6 +260,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             caseload.words_typed(d, asking, text)
         case NotingOn():
             caseload.note_typed(d, asking, text)
+        case NamingClient():
+            naming.typed(d, asking, text)
         case DealingWith():
             caseload.done_typed(d, asking, text)
         case NamingTemplate():

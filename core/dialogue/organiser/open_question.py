@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from core.dialogue.organiser import cohorts
-from core.dialogue.staff import caseload, plan, rows, settings
+from core.dialogue.staff import caseload, naming, plan, rows, settings
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import CardOf, Caseload, Need, Templates
 from core.dialogue.staff.states import (
@@ -14,6 +14,7 @@ from core.dialogue.staff.states import (
     ChoosingDeputyDays,
     DealingWith,
     Inviting,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffAsking,
@@ -30,6 +31,8 @@ def needs(asking: StaffAsking | None) -> tuple[Need, ...]:
             return (Caseload(),)
         case AskingSure(client_id=client):
             return rows.card_and_coaches(str(client))
+        case NamingClient(client):
+            return rows.card_among_all(str(client))
         case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case Ticking(client_id=client) | DealingWith(client_id=client):
@@ -61,6 +64,8 @@ def _say(d: StaffStep, asking: StaffAsking | None) -> None:
             caseload.write_to(d, str(client))
         case NotingOn(client):
             caseload.note(d, str(client))
+        case NamingClient(client):
+            naming.name(d, str(client))
         case ChoosingClient(what="write"):
             caseload.write(d, "")
         case ChoosingClient():

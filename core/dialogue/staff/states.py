@@ -33,6 +33,13 @@ class NotingOn:
 
 
 @dataclass(frozen=True, slots=True)
+class NamingClient:
+    """The next words become the name under which this coach sees the client."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class DealingWith:
     """Waiting for what was done about these flags of a client. urgent: "nothing needed" wants a reason; reason: it is
     being asked for."""
@@ -103,6 +110,7 @@ StaffAsking = (
     Inviting
     | WritingTo
     | NotingOn
+    | NamingClient
     | DealingWith
     | ChoosingClient
     | ChangingSlot

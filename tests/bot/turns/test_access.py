@@ -53,6 +53,7 @@ from core.dialogue.staff.states import (
     ChangingSlot,
     ChoosingClient,
     DealingWith,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffState,
@@ -154,7 +155,7 @@ OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
-    "coyes": ":1", "cono": ":1",
+    "coyes": ":1", "cono": ":1", "name": ":own",
 }  # fmt: skip
 
 
@@ -180,6 +181,7 @@ def ways() -> Iterator[tuple[str, Act]]:
         )
     yield "words while writing", lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "hello"))
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
+    yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
     yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
     yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))
