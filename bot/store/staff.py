@@ -14,6 +14,7 @@ from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert,
 
 from bot.foundation import log
 from bot.store import caseload, coach_thread, codec, cohorts, deputies, invitations, owners, readings, slots
+from bot.store import outbox as outbox_store
 from bot.store.clients import Client
 from bot.store.dialect import among, skip_locked
 from bot.store.people import Staff
@@ -35,14 +36,17 @@ from core.dialogue.staff.facts import (
     Caseload,
     CaseloadOf,
     Cohorts,
+    MentionedIn,
     Need,
     OtherCoaches,
     QuarterFact,
     QuarterMeant,
+    RepliedTo,
     StaffFacts,
     TemplateFact,
     Templates,
     WordFact,
+    WrittenTo,
 )
 from core.dialogue.staff.names import addressed, meant
 from core.watching.digest import EMERGENCY_WAITS, IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
@@ -113,7 +117,7 @@ def facts(
     if who.organiser_id is not None and Cohorts() in wanted:
         found = replace(found, cohorts=cohorts.mine(conn, who.organiser_id))
     if who.coach_id is not None:
-        return _needed(conn, found, who.coach_id, wanted, now)
+        return _needed(conn, found, who.coach_id, who.chat_id, wanted, now)
     # An organiser who is not a coach has no caseload; they see coaches' names, to choose one.
     return replace(found, coaches=_other_coaches(conn, 0)) if OtherCoaches() in wanted else found
 
@@ -132,7 +136,9 @@ _COACH = select(
 ).where(coaches.c.id == bindparam("coach"))
 
 
-def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Need, ...], now: datetime) -> StaffFacts:
+def _needed(
+    conn: Connection, found: StaffFacts, coach_id: int, chat_id: int, needs: tuple[Need, ...], now: datetime
+) -> StaffFacts:
     everybody: tuple[Client, ...] | None = None
     rows: tuple[CaseRow, ...] = ()
     waiting: tuple[OpenInvitation, ...] = ()
@@ -140,14 +146,28 @@ def _needed(conn: Connection, found: StaffFacts, coach_id: int, needs: tuple[Nee
     names = caseload.names(conn, coach_id) if needs else {}
     standing_in: dict[int, str] = {}
     paged = False
+
+    def reach(client_id: int) -> None:
+        one = caseload.reached(conn, coach_id, client_id, found.today(now))
+        if one is not None and _followed(conn, (one.client,), now):
+            cards[client_id] = one.client
+            if one.for_coach is not None:
+                standing_in[client_id] = one.for_coach[1]
+
     for need in needs:
         match need:
             case CardOf(client_id):
+                reach(client_id)
+            case WrittenTo(client_id):
                 one = caseload.reached(conn, coach_id, client_id, found.today(now))
-                if one is not None and _followed(conn, (one.client,), now):
-                    cards[client_id] = one.client
-                    if one.for_coach is not None:
-                        standing_in[client_id] = one.for_coach[1]
+                if one is not None:
+                    found = replace(found, writing_to=names.get(client_id, one.client.name))
+            case RepliedTo(ref):
+                found = replace(found, replied=outbox_store.about(conn, chat_id, ref))
+                if found.replied:
+                    reach(found.replied)
+            case MentionedIn(text):
+                found = replace(found, mentioned=caseload.mentioned(conn, coach_id, text, found.language))
             case CaseloadOf(other):
                 stands_in = deputies.away(conn, other, found.today(now))
                 if stands_in is not None and stands_in[0] == coach_id:

@@ -44,6 +44,7 @@ MODULES = (
     "staff_history",
     "staff_names",
     "staff_deputy",
+    "staff_talk",
     "cohort",
     "cohort_members",
 )

@@ -48,7 +48,10 @@ def staff_help(said: sm.StaffHelp, v: Voice) -> str:
 @phrase(sm.StaffNotSure)
 def staff_not_sure(said: sm.StaffNotSure, v: Voice) -> str:
     if said.coach:
-        return v.say("I did not follow. Type a client's name to see their card, or /help for all you can do.")
+        return v.say(
+            "I did not follow, and nobody else has got this. Type a client's name to see their card, or /help for all"
+            " you can do."
+        )
     return v.say("I did not follow. Send /help for all you can do.")
 
 
@@ -197,7 +200,10 @@ def ask_whom(said: sm.AskWhom, v: Voice) -> str:
 
 @phrase(sm.AskWords)
 def ask_words(said: sm.AskWords, v: Voice) -> str:
-    return v.say("What should I say to {name}? Your next message goes to them as it is.", name=v.name(said.name))
+    return v.say(
+        "What should I say to {name}? Your next message goes to them as it is, if you send it within ten minutes.",
+        name=v.name(said.name),
+    )
 
 
 @phrase(sm.WordsSent)

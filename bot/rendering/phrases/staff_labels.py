@@ -21,6 +21,7 @@ LABELS: dict[str, str] = {
     "page_before": N_("◀ Before"),
     "page_after": N_("More ▶"),
     "thread": N_("Messages"),
+    "send_to_nobody": N_("To nobody"),
     "plan": N_("Plan"),
     "note": N_("Note"),
     "rename": N_("Rename"),
@@ -67,6 +68,10 @@ def _named(v: Voice, argument: str) -> str:
     return v.name(argument)
 
 
+def _sent_to(v: Voice, argument: str) -> str:
+    return v.plain("To {name}", name=v.name(argument))
+
+
 def _dropped(v: Voice, argument: str) -> str:
     return v.plain("Drop: {name}", name=v.name(argument))
 
@@ -110,6 +115,7 @@ def _thing(v: Voice, argument: str) -> str:
 # Labels that need their argument.
 ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "client": _named,
+    "send_to": _sent_to,
     "coach_named": _named,
     "template": _named,
     "drop_template": _dropped,

@@ -19,7 +19,7 @@ from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts, open_question
-from core.dialogue.staff import caseload, digest, naming, plan, settings
+from core.dialogue.staff import caseload, digest, naming, plan, settings, writing
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import (
@@ -29,10 +29,13 @@ from core.dialogue.staff.facts import (
     Caseload,
     CaseloadOf,
     Cohorts,
+    MentionedIn,
     Need,
     OtherCoaches,
+    RepliedTo,
     StaffFacts,
     Templates,
+    WrittenTo,
 )
 from core.dialogue.staff.rows import About, StaffButton
 from core.dialogue.staff.states import (
@@ -41,6 +44,7 @@ from core.dialogue.staff.states import (
     ChangingSlot,
     ChoosingClient,
     ChoosingDeputyDays,
+    ConfirmingWords,
     DealingWith,
     Inviting,
     NamingClient,
@@ -54,7 +58,7 @@ from core.language import Intent, plain
 from core.language.intents import intent_of
 
 OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, AskingSure)
-IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick"})  # what a deputy may
+IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto"})  # what a deputy may
 NAME_WORDS = 4  # a longer text cannot be a name
 
 
@@ -63,6 +67,12 @@ NAME_WORDS = 4  # a longer text cannot be a name
 
 def needs(state: StaffState, event: Event) -> tuple[Need, ...]:
     """The facts a step needs. Bounded: at most one list, a few cards, templates, coaches."""
+    found = _needs(state, event)
+    asking = state.asking
+    return (*found, WrittenTo(asking.client_id)) if isinstance(asking, WritingTo | ConfirmingWords) else found
+
+
+def _needs(state: StaffState, event: Event) -> tuple[Need, ...]:
     match event:
         case Due(instead_of=coach) if coach:
             return (CaseloadOf(coach),)
@@ -73,7 +83,8 @@ def needs(state: StaffState, event: Event) -> tuple[Need, ...]:
         case Press(data=data):
             return _needs_of_press(state, data)
         case Text(text=text):
-            return _needs_of_text(state, text)
+            replied = (RepliedTo(event.reply_to),) if event.reply_to else ()
+            return tuple(dict.fromkeys((*_needs_of_text(state, event.at, text), MentionedIn(text), *replied)))
         case _:
             return ()
 
@@ -89,6 +100,8 @@ def _needs_of_press(state: StaffState, data: str) -> tuple[Need, ...]:
     needed = () if button is None else button.needs(value)
     if button is None or _is_over(button, value, data, state):
         needed = (*needed, *open_question.needs(state.asking))
+    if isinstance(state.asking, ChoosingClient) and state.asking.words:
+        needed = (*needed, MentionedIn(state.asking.words))
     return tuple(dict.fromkeys(needed))
 
 
@@ -97,14 +110,18 @@ def _is_over(button: StaffButton, value: str, data: str, state: StaffState) -> b
     return button.is_choice(value) and undrawn(data)[1] != state.question
 
 
-def _needs_of_text(state: StaffState, text: str) -> tuple[Need, ...]:
-    match state.asking:
+def _needs_of_text(state: StaffState, at: datetime, text: str) -> tuple[Need, ...]:
+    asking = state.asking
+    match asking if not isinstance(asking, WritingTo) or writing.is_open(asking, at) else None:
         case PlanningCohort() | SureOfCohort():
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
         case NamingClient(client):
             return (CardOf(client), Caseload())
         case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
+        case ConfirmingWords():
+            typed = _typed_command(text)
+            return open_question.needs(asking) if typed is None else _needs_of_command(*typed)
         case ChoosingDeputyDays():
             return (OtherCoaches(), Caseload())
         case AskingSure(what="forget"):
@@ -128,7 +145,7 @@ def step(state: StaffState, event: Event, facts: StaffFacts, now: datetime) -> S
     d = StaffStep(state, facts, now)
     match event:
         case Text():
-            _text(d, event.text.strip())
+            _text(d, event, event.text.strip())
         case Press():
             _press(d, event.data)
         case Command():
@@ -139,6 +156,7 @@ def step(state: StaffState, event: Event, facts: StaffFacts, now: datetime) -> S
             d.say(NotText(event.kind, ""))
         case _:
             pass  # timers, news for clients and group events never belong to a staff conversation
+    writing.say_what_is_open(d, event.at)
     return d.finish()
 
 
@@ -207,26 +225,42 @@ def _stands(d: StaffStep, button: StaffButton, value: str) -> None:
 # --- text -------------------------------------------------------------------------------------------------------
 
 
-def _text(d: StaffStep, text: str) -> None:
+def _text(d: StaffStep, event: Text, text: str) -> None:
     if not text:
         d.say(NotText("empty", ""))
         return
+    if event.reply_to and d.facts.replied:
+        writing.replied(d, text)
+        return
+    was_open = d.asking
+    if isinstance(was_open, WritingTo) and not writing.is_open(was_open, event.at):
+        d.ask(None)
     if isinstance(d.asking, OF_OWN_CLIENTS) and any(c.for_coach for c in d.facts.cards):
         d.ask(None)  # it was asked when the client was theirs
         d.say(sm.NotYours())
         return
     if _for_open_question(d, text):
         return
-    intent = intent_of(text, d.words)
-    short = len(text.split()) <= NAME_WORDS
     if d.coach and any(plain(c.name) == plain(text) for c in d.facts.cards):
         caseload.choose_client(d, text, _for_what(d))
     elif (typed := _typed_command(text)) is not None:
         _command(d, *typed)
-    elif intent is not None and _act_on_intent(d, intent):
-        pass
+    elif not _act_on_intent(d, intent_of(text, d.words)) and not writing.offer_late(d, was_open, text):
+        _other_text(d, text)
+
+
+def _other_text(d: StaffStep, text: str) -> None:
+    """A text that is no command: thanks, part of a name, or words that may be for somebody."""
+    intent = intent_of(text, d.words)
+    short = len(text.split()) <= NAME_WORDS
+    if intent is Intent.THANKS:
+        settings.thanked(d)
+    elif intent is Intent.GREETING:
+        settings.greeted(d)
     elif d.coach and short and d.facts.cards:
         caseload.choose_client(d, text, _for_what(d))
+    elif d.coach and writing.offer(d, text):
+        pass
     elif d.coach and short and d.facts.rows:
         d.say(sm.NobodyFound(text[:64]), *settings.menu(d))
     else:
@@ -257,7 +291,14 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
         return True
     match asking:
         case WritingTo():
-            caseload.words_typed(d, asking, text)
+            writing.words_typed(d, asking, text)
+        case ConfirmingWords(client) if intent is Intent.YES:
+            writing.send_to(d, str(client))
+        case ConfirmingWords() if intent is Intent.NO:
+            d.ask(None)
+            d.say(KeptAsItWas(), *settings.menu(d))
+        case ConfirmingWords() if _typed_command(text) is None:
+            writing.chosen_in_words(d, asking, text)
         case NotingOn():
             caseload.note_typed(d, asking, text)
         case NamingClient():
@@ -296,7 +337,7 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
     return True
 
 
-def _act_on_intent(d: StaffStep, intent: Intent) -> bool:
+def _act_on_intent(d: StaffStep, intent: Intent | None) -> bool:
     """Act on an intent in the coach's language; True if it is one that staff have."""
     row = STAFF.meant_by(intent)
     if row is not None:
@@ -310,8 +351,6 @@ def _act_on_intent(d: StaffStep, intent: Intent) -> bool:
             settings.own(d, "zone")
         case Intent.SLOT:
             settings.own(d, "digest")
-        case Intent.THANKS | Intent.GREETING:
-            settings.greeted(d)
         case _:
             return False
     return True

@@ -11,12 +11,13 @@ from datetime import date, datetime, timedelta
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """Somebody typed. edited: new text of an earlier message (same ref)."""
+    """Somebody typed. edited: new text of an earlier message (same ref). reply_to: the message it is a reply to."""
 
     at: datetime
     text: str
     ref: str = ""
     edited: bool = False
+    reply_to: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from core.dialogue.organiser import cohorts
-from core.dialogue.staff import caseload, naming, plan, rows, settings
+from core.dialogue.staff import caseload, naming, plan, rows, settings, writing
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import CardOf, Caseload, Need, Templates
 from core.dialogue.staff.states import (
@@ -12,6 +12,7 @@ from core.dialogue.staff.states import (
     ChangingSlot,
     ChoosingClient,
     ChoosingDeputyDays,
+    ConfirmingWords,
     DealingWith,
     Inviting,
     NamingClient,
@@ -35,6 +36,8 @@ def needs(asking: StaffAsking | None) -> tuple[Need, ...]:
             return rows.card_among_all(str(client))
         case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
+        case ConfirmingWords(client, _, others):
+            return tuple(CardOf(number) for number in (client, *others))
         case Ticking(client_id=client) | DealingWith(client_id=client):
             return (CardOf(client),)
         case ChoosingDeputyDays():
@@ -62,6 +65,8 @@ def _say(d: StaffStep, asking: StaffAsking | None) -> None:
             settings.ask_invitee(d, template)
         case WritingTo(client):
             caseload.write_to(d, str(client))
+        case ConfirmingWords():
+            writing.ask_who_again(d, asking)
         case NotingOn(client):
             caseload.note(d, str(client))
         case NamingClient(client):

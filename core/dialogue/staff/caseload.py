@@ -10,17 +10,16 @@ from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import messages as sm
-from core.dialogue.staff import pages
-from core.dialogue.staff.effects import AnswerCohort, ClearFlags, MarkSeen, SaveNote, WriteTo
+from core.dialogue.staff import pages, writing
+from core.dialogue.staff.effects import AnswerCohort, ClearFlags, MarkSeen, SaveNote
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import addressed, all_names, distinct_names
-from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn, WritingTo
+from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn
 from core.dialogue.staff.step import Handler, StaffStep, about, stamp, stamped
 from core.watching.digest import CaseRow, FlagFact, by_need
 from core.watching.flags import Done, Severity
 
 PAGE = 8
-LONGEST_WORDS = 3000  # characters; fits in one message with its heading
 LONGEST_NOTE = 1000
 LONGEST_DONE = 200  # of one line about what was done
 USUAL = (Done.RANG, Done.WROTE, Done.MET, Done.REFERRED, Done.NOTHING)
@@ -96,10 +95,9 @@ def which(d: StaffStep, what: str, words: str) -> None:
 def chosen(d: StaffStep, what: str, card: CardFact, words: str) -> None:
     match what:
         case "write" if words:
-            send(d, card, words)
+            writing.send(d, card, words)
         case "write":
-            d.ask(WritingTo(card.client_id))
-            d.say(sm.AskWords(card.name), (Choice("no_keep", "cancel"),))
+            writing.ask_words(d, card)
         case "page":
             pages.one(d, card)
         case _:
@@ -305,7 +303,7 @@ def write(d: StaffStep, argument: str) -> None:
         case (only,):
             chosen(d, "write", only, words)
         case _:
-            which(d, "write", words[:LONGEST_WORDS])
+            which(d, "write", words[: writing.LONGEST_WORDS])
 
 
 def pick(d: StaffStep, value: str) -> None:
@@ -324,20 +322,6 @@ def write_to(d: StaffStep, value: str) -> None:
         write(d, "")
     elif (card := _of(d, value)) is not None:
         chosen(d, "write", card, "")
-
-
-def send(d: StaffStep, card: CardFact, words: str) -> None:
-    d.ask(None)
-    d.do(WriteTo(card.client_id, words.strip()[:LONGEST_WORDS]))
-    d.say(sm.WordsSent(card.name, card.reachable), *about(card.client_id)[:1])
-
-
-def words_typed(d: StaffStep, asking: WritingTo, text: str) -> None:
-    card = d.card(asking.client_id)
-    if card is None:
-        d.ask(None)
-    else:
-        send(d, card, text)
 
 
 # --- the note ---------------------------------------------------------------------------------------------------

@@ -125,8 +125,10 @@ class StaffFacts:
 
     coach_id, organiser_id: None for a role this person does not have. slot: of the digest. rows, cards, cohorts,
     templates, coaches: as requested by `needs`; cards are the clients that a name or id matched. coaches: other coaches
-    a client may be handed to, as (id, name).  waiting: links that nobody has opened, loaded with rows.  size: of a
-    digest as rendered for this person, provided by bot like the look-ups of ClientFacts.
+    a client may be handed to, as (id, name).  mentioned: clients whom a text names, likewise.  writing_to: what the
+    client is called to whom the next words go.  replied: the client whom the message is about that this one answers, 0
+    for nobody; the cards tell whether they are still in this caseload.  waiting: links that nobody has opened, loaded
+    with rows.  size: of a digest as rendered for this person, provided by bot like the look-ups of ClientFacts.
     """
 
     person_id: int
@@ -148,6 +150,9 @@ class StaffFacts:
     cohorts: tuple[CohortFact, ...] = ()
     templates: tuple[TemplateFact, ...] = ()
     coaches: tuple[tuple[int, str], ...] = ()
+    mentioned: tuple[tuple[int, str], ...] = ()
+    writing_to: str = ""
+    replied: int = 0
     quarter: QuarterFact | None = None
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
@@ -187,6 +192,27 @@ class CardsNamed:
 
 
 @dataclass(frozen=True, slots=True)
+class MentionedIn:
+    """Need: the clients whom a text names somewhere, and nothing else of them."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenTo:
+    """Need: what the client is called to whom the next words go."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class RepliedTo:
+    """Need: the client whom an earlier message of this chat is about, and their card if they are in this caseload."""
+
+    ref: str
+
+
+@dataclass(frozen=True, slots=True)
 class CardsFlagged:
     """Need: cards of the clients with an open flag, for the sheet."""
 
@@ -223,6 +249,9 @@ Need = (
     | CaseloadOf
     | CardOf
     | CardsNamed
+    | MentionedIn
+    | WrittenTo
+    | RepliedTo
     | CardsFlagged
     | CardsOfAll
     | QuarterMeant

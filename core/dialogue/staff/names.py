@@ -6,8 +6,16 @@ from collections.abc import Iterable, Sequence
 
 from core.dialogue.staff.facts import CardFact
 from core.language import plain
+from core.language.text import bare_words
 
 SHORTEST_PART = 3  # fewest letters for a search inside names
+ENDINGS = {  # what may follow a name, or take the place of its last vowel, where nouns decline
+    "en": ("s",),
+    "de": ("s",),
+    "pl": ("a", "y", "i", "e", "o", "u", "owi", "em", "iem", "ie", "zie", "ii", "ce"),
+}
+PREFIXES = {"ar": ("ل", "لل", "و", "ب", "ك", "ف")}  # small words that are written together with the next
+VOWELS = "aeiou"
 
 
 def meant(names: Sequence[tuple[int, str]], words: str) -> tuple[int, ...]:
@@ -64,6 +72,53 @@ def _rest(text: str, words: int) -> str:
 def all_names(cards: Iterable[CardFact]) -> tuple[tuple[int, str], ...]:
     """What clients may be called by their coach: as the coach reads them, and as they call themselves."""
     return tuple((c.client_id, name) for c in cards for name in (c.name, c.own_name) if name)
+
+
+def mentioned(names: Sequence[tuple[int, str]], text: str, language: str) -> tuple[int, ...]:
+    """Ids of the clients whom a text names somewhere, declined as the language does: "Ada's", "Ady", "لآدا".
+
+    By the whole name, or by its first word. Two clients of one name are both named.
+    """
+    said = bare_words(plain(text))
+    parts = [(client, bare_words(plain(name))) for client, name in names]
+    taken = {name[0] for _, name in parts if len(name) == 1}  # "Ann" is not Ann Bell if somebody is called just that
+    return tuple(
+        client
+        for client, name in parts
+        if name
+        and (_stands_in(said, name, language) or (name[0] not in taken and _stands_in(said, name[:1], language)))
+    )
+
+
+def _stands_in(said: Sequence[str], name: Sequence[str], language: str) -> bool:
+    size = len(name)
+    return any(
+        all(_declined(word, part, language) for word, part in zip(said[i : i + size], name, strict=True))
+        for i in range(len(said) - size + 1)
+    )
+
+
+def _declined(word: str, name: str, language: str) -> bool:
+    if word == name:
+        return True
+    if any(word == prefix + name for prefix in PREFIXES.get(language, ())):
+        return True
+    endings = ENDINGS.get(language, ())
+    if any(word == name + ending for ending in endings):
+        return True
+    return language == "pl" and name[-1] in VOWELS and len(name) > 2 and any(word == name[:-1] + e for e in endings)
+
+
+def without(names: Iterable[str], text: str, language: str) -> str:
+    """A text without the first of these names that stands in it, and without what declines it."""
+    said = bare_words(plain(text))
+    for name in names:
+        parts = bare_words(plain(name))
+        for wanted in (parts, parts[:1]):
+            for i in range(len(said) - len(wanted) + 1 if wanted else 0):
+                if all(_declined(w, p, language) for w, p in zip(said[i : i + len(wanted)], wanted, strict=True)):
+                    return " ".join((*said[:i], *said[i + len(wanted) :]))
+    return " ".join(said)
 
 
 def distinct_names(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:

@@ -15,6 +15,7 @@ from core.dialogue.staff.facts import (
     CardsOfAll,
     Caseload,
     Cohorts,
+    MentionedIn,
     Need,
     OtherCoaches,
     QuarterMeant,
@@ -141,8 +142,8 @@ def named(words: str) -> tuple[Need, ...]:
 
 
 def addressed(words: str) -> tuple[Need, ...]:
-    """The words begin with a name."""
-    return (Caseload(), CardsNamed(words)) if words.strip() else (Caseload(),)
+    """The words begin with a name, and may name others."""
+    return (Caseload(), CardsNamed(words), MentionedIn(words)) if words.strip() else (Caseload(),)
 
 
 def card(value: str) -> tuple[Need, ...]:

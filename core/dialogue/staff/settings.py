@@ -13,6 +13,7 @@ from core.dialogue.kit.effects import Choice, Join, Rows, SendData
 from core.dialogue.kit.messages import AskLanguage, DataSent, LanguageChanged, OldButton, Stranger, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import talk_messages as tm
 from core.dialogue.staff.effects import (
     ForgetMe,
     Invite,
@@ -371,6 +372,14 @@ def forget_pressed(d: StaffStep, value: str) -> None:
 
 def greeted(d: StaffStep) -> None:
     d.say(sm.StaffGreeting(), *menu(d))
+
+
+def thanked(d: StaffStep) -> None:
+    """Thanks that are an answer to nobody: a coach may have meant a client."""
+    if d.coach:
+        d.say(tm.ThanksToNobody(), (Choice("write", "write"), Choice("caseload", "list:need:0")))
+    else:
+        greeted(d)
 
 
 def invitation_rows(invitation_id: int) -> Rows:

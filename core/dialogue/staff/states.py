@@ -20,9 +20,21 @@ class Inviting:
 
 @dataclass(frozen=True, slots=True)
 class WritingTo:
-    """The next words go to this client."""
+    """The next words go to this client. since: when that began, None if it was not noted."""
 
     client_id: int
+    since: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ConfirmingWords:
+    """Whether these words are for this client, or for one of the others whom they name. why: as in
+    `talk_messages.AskWhoGets`."""
+
+    client_id: int
+    words: str
+    others: tuple[int, ...] = ()
+    why: str = "named"
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +121,7 @@ class ChoosingDeputyDays:
 StaffAsking = (
     Inviting
     | WritingTo
+    | ConfirmingWords
     | NotingOn
     | NamingClient
     | DealingWith

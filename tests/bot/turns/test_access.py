@@ -52,6 +52,7 @@ from core.dialogue.staff.states import (
     AskingSure,
     ChangingSlot,
     ChoosingClient,
+    ConfirmingWords,
     DealingWith,
     NamingClient,
     NamingTemplate,
@@ -142,6 +143,13 @@ def practice(conn: Connection) -> Practice:
     invitations.use(conn, invitations.find(conn, [used], NOW)[used], NOW)
     invitations.revoke(conn, invitations.find(conn, [taken], NOW)[taken].id, rowan, NOW)
     tokens = {"new": token(InvitationKind.CLIENT), "used": used, "late": late, "taken back": taken, "forged": "A" * 22}
+    for subject in found:  # everybody was told something about each of them, some time ago
+        for chat in CHATS.values():
+            sent = {
+                "chat_id": chat, "kind": "message", "about": subject.id, "status": "sent",
+                "platform_message_id": f"about {subject.id}", "due_at": NOW, "ready_at": NOW, "created_at": NOW,
+            }  # fmt: skip
+            conn.execute(outbox.insert(), sent)
     return Practice((found[0], found[1]), tokens, removed)
 
 
@@ -180,6 +188,18 @@ def ways() -> Iterator[tuple[str, Act]]:
             ),
         )
     yield "words while writing", lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "hello"))
+    yield (
+        "words that name somebody else",
+        lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "Adabel and Bennet, hello")),
+    )
+    yield "yes, to them", lambda s: (StaffState(ConfirmingWords(s.id, "hello")), Text(NOW, "yes"))
+    yield (
+        "the other one who was named",
+        lambda s: (StaffState(ConfirmingWords(NOBODY, "hello", (s.id,))), Press(NOW, drawn(f"sendto:{s.id}", 0))),
+    )
+    yield "anything while it is asked to whom", lambda s: (StaffState(ConfirmingWords(s.id, "hello")), Text(NOW, "hm"))
+    yield "a reply to a message about them", lambda s: (None, Text(NOW, "hello", reply_to=f"about {s.id}"))
+    yield "any text while writing", lambda s: (StaffState(WritingTo(s.id)), Command(NOW, "settings"))
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
     yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
@@ -328,10 +348,12 @@ def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> No
     assert table["yes to end"]["coach"] == table["words while writing"]["coach"] == "own"
 
 
-# What a deputy may: read the card, write, and deal with what is flagged. Plan, note, handing over and ending are not.
+# What a deputy may: read the card, write, answer, and deal with what is flagged. Plan, note, handing over, ending: no.
 IN_PLACE = {
-    *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick")),
-    "words while writing", "words for whoever is chosen", "a line while dealing",
+    *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto")),
+    "words while writing", "yes, to them", "the other one who was named", "a reply to a message about them",
+    "anything while it is asked to whom", "any text while writing", "words for whoever is chosen",
+    "a line while dealing",
 }  # fmt: skip
 
 

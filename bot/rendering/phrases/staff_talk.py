@@ -1,0 +1,43 @@
+"""A coach's talk with clients: to whom words go, what became of them, and what goes to nobody."""
+
+from __future__ import annotations
+
+from bot.rendering.phrases import phrase
+from bot.rendering.voice import Voice
+from core.dialogue.staff import talk_messages as tm
+
+SHOWN = 300  # characters of the words that are asked about
+
+
+@phrase(tm.AskWhoGets)
+def ask_who_gets(said: tm.AskWhoGets, v: Voice) -> str:
+    name, words = v.name(said.name), v.say("“{words}”", words=v.typed(said.words, SHOWN))
+    if said.why == "late":
+        ask = v.say("You wanted to write to {name}, but that was more than ten minutes ago. Send them this?", name=name)
+    elif said.others:
+        named = v.listed([v.name(other) for other in said.others])
+        ask = v.say(
+            "This was to go to {name}, and it names somebody else: {others}. I have not sent it. Who should get it?",
+            name=name,
+            others=named,
+        )
+    else:
+        ask = v.say("Nobody has got this yet. Should I send it to {name}?", name=name)
+    return v.paragraphs(ask, words)
+
+
+@phrase(tm.StillWriting)
+def still_writing(said: tm.StillWriting, v: Voice) -> str:
+    return v.say("Your next message still goes to {name}. Send “stop” if it should not.", name=v.name(said.name))
+
+
+@phrase(tm.WritingClosed)
+def writing_closed(said: tm.WritingClosed, v: Voice) -> str:
+    return v.say("Nothing was sent to {name}, and your next message does not go to them.", name=v.name(said.name))
+
+
+@phrase(tm.ThanksToNobody)
+def thanks_to_nobody(said: tm.ThanksToNobody, v: Voice) -> str:
+    return v.say(
+        "You are welcome. Your thanks went to nobody: for a client to get them, answer their message, or press Write."
+    )
