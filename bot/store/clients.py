@@ -65,6 +65,7 @@ class Client:
     missed: int
     created_at: datetime
     left_at: datetime | None
+    called: str = ""  # by the coach, if not by their name
     whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
@@ -133,6 +134,7 @@ def client_of(r: Any) -> Client:
         r.missed,
         r.created_at,
         r.left_at,
+        r.called if is_whole(r.called) else "",
     )
 
 
@@ -214,8 +216,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"birth_year": value}
         case (("birth_date" | "paused_until"), date() | None):
             return {field: value}
-        case "name", str():
-            return {"name": value}
+        case (("name" | "called"), str()):
+            return {field: value}
     raise ValueError(f"a client has no {field} of type {type(value).__name__}")
 
 

@@ -72,7 +72,11 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "organiser_states": ("core.dialogue.staff.cohort_states",),
     "staff_effects": ("core.dialogue.staff.effects",),
     "staff_facts": ("core.dialogue.staff.facts",),
-    "staff_messages": ("core.dialogue.staff.messages", "core.dialogue.staff.talk_messages"),
+    "staff_messages": (
+        "core.dialogue.staff.messages",
+        "core.dialogue.staff.talk_messages",
+        "core.dialogue.staff.name_messages",
+    ),
     "staff_states": ("core.dialogue.staff.states",),
 }
 STORED_AS: Mapping[str, str] = {  # classes that were renamed since something was first stored under their name

@@ -137,7 +137,7 @@ class StaffTurn:
                 if reached is not None:
                     deputies.acknowledge(conn, reached.client.id, now)
                     _of_client(conn, who, coach_id, reached.client, effect, turn)
-            case fx.ChangePlan() | fx.SaveNote() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
+            case fx.ChangePlan() | fx.SaveNote() | fx.CallClient() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, turn)
@@ -200,6 +200,8 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):
             store.save_note(conn, client, coach_id, text, now)
+        case fx.CallClient(_, name):
+            clients.change(conn, {client.id: clients.columns("called", name, now)})
         case fx.ClearFlags(_, flag_ids, done, words):
             store.clear(conn, client, coach_id, flag_ids, done, words, now)
         case fx.HandOver(_, to_coach):
@@ -215,6 +217,7 @@ CODES: dict[type, str] = {
     fx.WriteTo: "wrote",
     fx.ChangePlan: "changed_plan",
     fx.SaveNote: "noted",
+    fx.CallClient: "named",
     fx.ClearFlags: "cleared_flags",
     fx.HandOver: "handed_over",
     fx.EndCare: "ended_care",
@@ -265,7 +268,7 @@ def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_c
     store.hand_over(conn, client, coach_id, to_coach)
     told = Outgoing(
         to.chat_id,
-        sm.TakenOver(client.id, client.name, who.name),
+        sm.TakenOver(client.id, caseload.names(conn, to_coach).get(client.id, client.name), who.name),
         now,
         about(client.id),
         to.person_id,

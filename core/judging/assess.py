@@ -121,13 +121,12 @@ def assess(
     visits: tuple[Reading, ...] = ()
     points: list[Point] = []
     chain: Sequence[Reading] = ()
-    starting = False
+    starting = steps = False
     if measure.series and SERIES_MEAN not in reading.conditions.notes:
         return _assess_series(measure, reading, before, profile, interval, zone)
     if measure.kind is MeasureKind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
         interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
-        steps = False  # means that overlap in their weeks always look like steps
         points = rating_points(measure, before, reading)
     else:
         chain, judged = officials(before, interval), reading
@@ -138,7 +137,7 @@ def assess(
             baseline = together(measure, visits) if before else None
         if not starting:
             points = points_of(measure, chain, reading, visits)
-            steps = small_steps(measure, chain, reading)
+            steps = small_steps(measure, chain, reading)  # not of means, whose weeks overlap: they always look like it
     if starting:
         verdict: Verdict | None = STARTING
     else:

@@ -125,14 +125,20 @@ def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
             return v.say("Twice now: a bit better.")
         case "better" if confirmed:
             return v.say("Twice now: a change for the better.")
+        case "better" if said.last:
+            return v.say("It looks better. Seen once, it is not sure.")
         case "better":
             return v.say("It looks better. Next time will tell.")
         case "worse" if confirmed or said.strength == "twice":
             return v.say("Twice now: please tell your coach.")
+        case "worse" if said.last:
+            return v.say("It can pass. If it stays, tell your coach.")
         case "worse":
             return v.say("It can pass. Next time will tell.")
         case _ if confirmed:
             return v.say("Twice now, so it is a real change.")
+        case _ if said.last:
+            return v.say("Seen once, it is not sure.")
         case _:
             return v.say("Next time will tell if it stays.")
 

@@ -24,6 +24,7 @@ LABELS: dict[str, str] = {
     "send_to_nobody": N_("To nobody"),
     "plan": N_("Plan"),
     "note": N_("Note"),
+    "rename": N_("Rename"),
     "dealt_with": N_("Dealt with"),
     "history": N_("History"),
     **{f"done_{key}": words for key, words in DONE.items()},

@@ -234,7 +234,7 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     """Everything asked today is answered, skipped or postponed. quietly: without praise, which would be out of
     place."""
     answered, day = d.state.day is not None, d.state.day
-    if d.state.day is not None and programme.runs_out(d.facts.plan, d.state.day):
+    if day is not None and d.facts.plan.closes_on(day):
         programme.finish(d)
         return
     d.ask(None)

@@ -209,6 +209,7 @@ class VerdictSaid:
     strength: "possible", "twice" (seen twice, not yet certain), "confirmed" or "". difference (signed) and error are in
     the client's unit; since: baseline date. A difference "within_error" is beyond it, but too little so to be given a
     meaning. important: whether the change reaches a published important difference; None if none is published.
+    last: nothing is asked any more, so that no next time can tell.
     """
 
     measure: str
@@ -218,6 +219,7 @@ class VerdictSaid:
     error: Amount | None
     since: date | None
     important: bool | None = None
+    last: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,14 +27,9 @@ GRACE = timedelta(days=7)  # how long the closing check-in is waited for
 FRESH = timedelta(days=14)  # ours: the end of one programme is the start of the next, unless it is longer ago
 
 
-def runs_out(plan: Plan, day: date) -> bool:
-    """Whether a check-in of this local date is the programme's last."""
-    return plan.programme is not None and plan.programme.ended is None and day >= plan.programme.last
-
-
 def is_overdue(plan: Plan, day: date) -> bool:
     """Whether the closing check-in was missed, so that the report is given without it."""
-    return plan.programme is not None and runs_out(plan, day) and day >= plan.programme.last + GRACE
+    return plan.programme is not None and plan.closes_on(day) and day >= plan.programme.last + GRACE
 
 
 def next_round(plan: Plan, weeks: int, today: date, now: datetime, zone: tzinfo) -> Plan:

@@ -19,7 +19,7 @@ from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts, open_question
-from core.dialogue.staff import caseload, digest, plan, settings, writing
+from core.dialogue.staff import caseload, digest, naming, plan, settings, writing
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import (
@@ -47,6 +47,7 @@ from core.dialogue.staff.states import (
     ConfirmingWords,
     DealingWith,
     Inviting,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffState,
@@ -56,7 +57,7 @@ from core.dialogue.staff.step import StaffOutcome, StaffStep
 from core.language import Intent, plain
 from core.language.intents import intent_of
 
-OF_OWN_CLIENTS = (NotingOn, ChangingSlot, NamingTemplate, AskingSure)
+OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, AskingSure)
 IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto"})  # what a deputy may
 NAME_WORDS = 4  # a longer text cannot be a name
 
@@ -114,6 +115,8 @@ def _needs_of_text(state: StaffState, at: datetime, text: str) -> tuple[Need, ..
     match asking if not isinstance(asking, WritingTo) or writing.is_open(asking, at) else None:
         case PlanningCohort() | SureOfCohort():
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
+        case NamingClient(client):
+            return (CardOf(client), Caseload())
         case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case ConfirmingWords():
@@ -298,6 +301,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             writing.chosen_in_words(d, asking, text)
         case NotingOn():
             caseload.note_typed(d, asking, text)
+        case NamingClient():
+            naming.typed(d, asking, text)
         case DealingWith():
             caseload.done_typed(d, asking, text)
         case NamingTemplate():

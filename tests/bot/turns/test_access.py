@@ -54,6 +54,7 @@ from core.dialogue.staff.states import (
     ChoosingClient,
     ConfirmingWords,
     DealingWith,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffState,
@@ -162,7 +163,7 @@ OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
-    "coyes": ":1", "cono": ":1",
+    "coyes": ":1", "cono": ":1", "name": ":own",
 }  # fmt: skip
 
 
@@ -200,6 +201,7 @@ def ways() -> Iterator[tuple[str, Act]]:
     yield "a reply to a message about them", lambda s: (None, Text(NOW, "hello", reply_to=f"about {s.id}"))
     yield "any text while writing", lambda s: (StaffState(WritingTo(s.id)), Command(NOW, "settings"))
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
+    yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
     yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
     yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))

@@ -147,7 +147,7 @@ def test_an_old_choice_changes_nothing_whatever_is_open() -> None:
 
 PUT_BY = {
     "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "ChangingSlot": "AskSlotFor",
-    "DealingWith": "AskDone", "ChoosingDeputyDays": "AskDeputyDays",
+    "DealingWith": "AskDone", "NamingClient": "AskCalled", "ChoosingDeputyDays": "AskDeputyDays",
     "NamingTemplate": "AskTemplateName", "InvitingOrganiser": "AskOrganiser",
 }  # fmt: skip
 PUT_BY_SUBJECT = {

@@ -8,6 +8,7 @@ from decimal import Decimal
 
 import pytest
 
+from bot.rendering import Reader, render
 from core.care import NumberVisibility, Plan, Programme, Status
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
@@ -67,6 +68,16 @@ def test_the_last_check_in_ends_with_the_report_for_both_and_nothing_is_asked_af
     assert not any(isinstance(said, m.CheckInDone) for said in chat.said)
     chat.later(weeks=1).due()
     assert chat.said == []
+
+
+@pytest.mark.parametrize(("weeks", "next_time"), [(12, False), (16, True)], ids=["the-last", "one-before-the-last"])
+def test_no_next_time_is_promised_at_the_last_check_in(weeks: int, next_time: bool) -> None:
+    chat = twelve_weeks(("104", "104", "104"))
+    plan = Plan(measures=("waist",), programme=Programme(MONDAY.date(), weeks))
+    chat.facts = replace(chat.facts, plan=plan)
+    chat.due().says("7").says("92 cm").presses("ok:yes").presses("cond:same")
+    text = render(chat.heard(m.VerdictSaid), (), Reader()).text
+    assert "less than on" in text and ("Next time" in text) is next_time
 
 
 def test_a_week_before_its_end_a_check_in_ends_as_ever() -> None:
