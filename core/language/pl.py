@@ -8,6 +8,7 @@ from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.language.pl_amiss import AMISS
 from core.language.pl_questions import QUESTIONS
+from core.language.pl_requests import REQUESTS
 from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.quantity import Unit
@@ -232,5 +233,6 @@ POLISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    requests=REQUESTS,
     sexes=SEXES,
 )
