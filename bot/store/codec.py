@@ -6,7 +6,7 @@ class (see STORED_UNDER): moving a class changes nothing on disk, renaming one n
 
 Values read back are checked against the class's annotations. A field missing from the stored text takes the class's
 default (so a plan stored before the field existed still loads); a missing required field, an unknown field, or a value
-of the wrong type is a `CodecError`.
+of the wrong type is a `CodecError`, unless `bot.store.older_shapes` knows what an earlier version meant by it.
 """
 
 from __future__ import annotations
@@ -16,6 +16,7 @@ import json
 import types
 import typing
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal, InvalidOperation
 from enum import Enum
@@ -23,6 +24,7 @@ from functools import cache
 from importlib import import_module
 from typing import Any, TypeVar
 
+from bot.store.older_shapes import OLDER
 from core.dialogue.client.states import FRESH, State
 from core.dialogue.kit.effects import Choice, Rows
 
@@ -290,19 +292,31 @@ def _valued(plain: dict[str, Any]) -> object:
             return found(value)
         except ValueError:
             raise CodecError(f"there is no such {name}") from None
-    shape = _shape(typing.cast(Any, found))
+    wrong = _misfit(name, found, plain)
+    if wrong and (older := OLDER.get(name)) is not None:
+        with suppress(LookupError, TypeError, ValueError, AttributeError):
+            plain = older(plain)
+            wrong = _misfit(name, found, plain)
+    if wrong:
+        raise CodecError(wrong)
+    try:
+        return found(**plain)
+    except (TypeError, ValueError):  # a class may reject what its annotations allow
+        raise CodecError(f"this is not a {name}") from None
+
+
+def _misfit(name: str, kind: type, plain: dict[str, Any]) -> str:
+    """What keeps these fields from being a value of the class; "" if nothing does. Lists among them become tuples."""
+    shape = _shape(typing.cast(Any, kind))
     for field, value in plain.items():
         if isinstance(value, list):
             plain[field] = value = _tupled(value)
         check = shape.checks.get(field)
         if check is None or not check(value):
-            raise CodecError(f"{name} has no such {field[:40]}")
+            return f"{name} has no such {field[:40]}"
     if not shape.required <= plain.keys():
-        raise CodecError(f"{name} lacks {', '.join(sorted(shape.required - plain.keys()))}")
-    try:
-        return found(**plain)
-    except (TypeError, ValueError):  # a class may reject what its annotations allow
-        raise CodecError(f"this is not a {name}") from None
+        return f"{name} lacks {', '.join(sorted(shape.required - plain.keys()))}"
+    return ""
 
 
 def _tupled(value: object) -> object:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.ar_amiss import AMISS
+from core.language.ar_everyday import EVERYDAY
 from core.language.ar_questions import QUESTIONS
 from core.language.ar_requests import REQUESTS
 from core.language.ar_signs import ANSWERS, CONCEPTS
@@ -228,7 +229,7 @@ ARABIC = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS,
+    concepts=CONCEPTS | AMISS | EVERYDAY,
     no_slips=NO_SLIPS["ar"],
     answers=ANSWERS,
     destroys=DESTROYS,

@@ -208,10 +208,13 @@ class Concept(StrEnum):
     IMAGINED = auto()
     FICTION = auto()  # films, news
     FIGURATIVE = auto()  # what takes the breath away without danger: prices, a match, a view
+    NEARLY = auto()  # nearly, could have: before a heart attack, a figure of speech
+    EVERYDAY = auto()  # what explains a mild complaint: gardening, a carousel, a cold morning, "as always"
     LAUGHTER = auto()
     THING = auto()  # what can break down without harm: a phone, a cake
     HERO = auto()  # of a story
     OTHERS = auto()
+    COMPANY = auto()  # where the client meets others: "my" says nothing of the client there ("a lady in my class")
     ELSEWHERE = auto()  # in hospital, at work, passed away
     MINE = auto()
     DONT_KNOW = auto()  # no answer: "I do not know", "what do you mean"

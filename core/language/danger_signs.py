@@ -20,7 +20,7 @@ from core.language.concepts import Answer
 from core.language.concepts import Concept as C
 from core.language.known_conditions import Known, known_conditions
 from core.language.lexicon import Intent
-from core.language.phrases import HARD, Said, Span, Table, compiled, cut, known, read
+from core.language.phrases import HARD, WIDE, Said, Span, Table, compiled, cut, known, read
 from core.language.signs import (
     AMISS,
     BODY,
@@ -114,6 +114,7 @@ class Sighting:
     denied: bool = False
 
 
+MILD = (Level.STOP_REST, Level.SAME_DAY)
 _ORDER = (  # what is answered when several signs are named: first the worst that is sure, then the worst that may be
     (Level.EMERGENCY, True),
     (Level.SAME_DAY, True),
@@ -282,6 +283,9 @@ class _Read:
         """Whether it stands there, and not cut off by a comma right after it ("si, me duele" is a yes)."""
         return any(start <= i < end and "," not in self.said.gaps[span[1]] for i, span in self._of(concept))
 
+    def said_of(self, concepts: Sequence[C], start: int, end: int) -> bool:
+        return any(self.anywhere(concept, start, end) for concept in concepts)
+
     def anywhere(self, concept: C, start: int, end: int) -> bool:
         return any(start <= i < end for i, _ in self._of(concept))
 
@@ -411,12 +415,13 @@ def _prepared(said: Said[C]) -> _Read:
         for k in {k for span in harmless for k in range(*span)}:
             said.stems[k] = frozenset()
         starts = [said.spans(i) for i in range(count)]
+    goes_on = [spans[C.NOT_STOPPING] for spans in starts if C.NOT_STOPPING in spans]  # "no para" denies nothing
     for i, spans in enumerate(starts):
         for concept, span in spans.items():
             r.at.setdefault(concept, {})[i] = span
             if concept in CARRIES_NO:
                 r.carries.update(range(*span))
-            elif concept is C.NO and not _told_by(C.NOT_STOPPING, span, starts):
+            elif concept is C.NO and not any(a <= i and span[1] <= b and b - a > 1 for a, b in goes_on):
                 r.negative.update(range(*span))
     for i, word in enumerate(said.words):  # "twelve tablets" in figures; a strength in milligrams is no count
         if _many(word) and (r.is_(C.TABLETS, i + 1) or r.is_(C.TABLETS, i + 2)) and said.words[i + 1] not in UNITS:
@@ -434,8 +439,6 @@ def _prepared(said: Said[C]) -> _Read:
         within = [i for i in r.at.get(C.IMAGINED, {}) if any(a <= i < b for a, b in as_if.values())]
         for i in within:
             del r.at[C.IMAGINED][i]
-    if not _nothing_but(r, C.HELP_ALONE):
-        r.at.pop(C.HELP_ALONE, None)
     if sugar:
         r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
     if named := [*sugar.values(), *meters]:
@@ -447,11 +450,6 @@ def _prepared(said: Said[C]) -> _Read:
     return r
 
 
-def _told_by(concept: C, span: Span, starts: Sequence[dict[C, Span]]) -> bool:
-    """Whether a word is the beginning of a longer phrase: the "no" of "no para de temblar" denies nothing."""
-    return (longer := starts[span[0]].get(concept)) is not None and longer[1] > span[1]
-
-
 def _within_a_sign(span: Span, starts: Sequence[dict[C, Span]]) -> bool:
     """Whether it is part of a longer phrase of a sign: "on my eye" in "a curtain came down on my eye"."""
     before = range(max(0, span[0] - REACH), span[0])
@@ -459,13 +457,17 @@ def _within_a_sign(span: Span, starts: Sequence[dict[C, Span]]) -> bool:
 
 
 def _nothing_but(r: _Read, concept: C) -> bool:
-    """Whether a message says this and nothing else."""
+    """Whether a message says this and nothing else; a number alone is a reading."""
+    if any(word.isdecimal() for word in r.said.words):
+        return False
     said = {k for span in r.at.get(concept, {}).values() for k in range(*span)}
     return bool(said) and all(i in said or r.is_(C.FILLER, i) for i in range(len(r.said.words) - 1))
 
 
 def _matches(r: _Read, sign: Sign) -> Iterator[list[Span]]:
     """Yield the places where all parts of a sign stand close together in one clause."""
+    if sign.alone and not _nothing_but(r, sign.parts[0][0]):
+        return
     places = []
     for part in sign.parts:
         spans = [span for concept in part for span in r.at.get(concept, {}).values()]
@@ -532,9 +534,8 @@ def _sighting(
         return None
     if sign.net and (when is When.LONG_AGO or who in (Who.NOBODY, Who.ELSEWHERE) or _all_well(r, spans, end)):
         return None
-    content = level is Level.STOP_REST and r.anywhere(C.FINE, spans[-1][1], end)  # "out of breath, but happy"
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
-    certain = denied is False and sign.sure and mine and not content
+    certain = denied is False and sign.sure and mine and not _explained(r, sign, level, spans)
     return Sighting(sign.key, level, when, who, certain)
 
 
@@ -561,7 +562,8 @@ def _denied(r: _Read, spans: Sequence[Span]) -> bool | None:
     own = {i for a, b in spans for i in range(a, b)}
     if own & r.negative:  # "cannot breathe" holds its own "no"; one that starts outside of it reaches in
         return any(i not in own and own & set(range(*span)) for i, span in r.at.get(C.NO, {}).items())
-    answers = [_no_before(r, start, own) for start, _ in spans]
+    chores = set(r.at.get(C.TASKS, {}).values())  # "no air, I do not even reach the bathroom"
+    answers = [_no_before(r, span[0], own) for span in spans if span not in chores or len(spans) == 1]
     if True in answers or _no_after(r, spans[-1][1]):
         return True
     crossed = any("," in r.said.gaps[i] for i in range(spans[0][0] + 1, spans[-1][0] + 1))
@@ -614,6 +616,8 @@ def _no_after(r: _Read, end: int) -> bool:
     last = len(r.said.words) - 1
     for i in range(end, min(end + 6, last)):
         span = r.at.get(C.NO_AFTER, {}).get(i)
+        if span is not None and any(a <= i < b for a, b in r.at.get(C.WORST, {}).values()):
+            return False  # "a terrible headache, never had one like it"
         if span is not None and (r.said.gaps[span[1]] or span[1] >= last):
             return True
         if (i > end and r.said.gaps[i]) or not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i) or i in r.carries):
@@ -718,6 +722,20 @@ def _all_well(r: _Read, spans: Sequence[Span], end: int) -> bool:
     return not again and r.anywhere(C.FINE, spans[0][0] + 1, end)
 
 
+def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
+    """Whether it may well have an everyday cause, or be enjoyed: "my leg is numb, I sat on it", "puffed, but happy"."""
+    start, end = r.sentence(spans)
+    own = {i for a, b in spans for i in range(a, b)}
+    numb = sign.key == "stroke_signs" and any(C.LIMB in part for part in sign.parts)
+    if numb or level in MILD:
+        for i, (_, b) in r.at.get(C.EVERYDAY, {}).items():
+            alike = any(a < i <= a + WIDE for a in r.at.get(C.AS_IF, {}))  # "as on a roller coaster" explains nothing
+            if start <= i < end and i not in own and not alike and b not in r.negative:
+                return True
+    enjoyed = level is Level.STOP_REST or (level is Level.SAME_DAY and sign.key == "palpitations")
+    return enjoyed and r.anywhere(C.FINE, spans[-1][1], end)
+
+
 def _of_a_thing(r: _Read, start: int) -> bool:
     """Whether a thing is the subject: named right before the sign, and nobody besides."""
     first = next(i for i in range(start, -1, -1) if r.stop[i])
@@ -731,6 +749,8 @@ def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
     heroes = [b for i, (_, b) in r.at.get(C.HERO, {}).items() if start <= i < end]
     if heroes and not r.anywhere(C.MINE, min(heroes), end):
         return True
+    if sign.named and r.anywhere(C.NEARLY, start, end) and r.said_of((C.FICTION, C.FIGURATIVE), start, end):
+        return True  # "that goal nearly gave me a heart attack"
     return bool(r.at.get(C.LAUGHTER)) and _is_a_figure(r, sign, spans, False)
 
 
@@ -739,7 +759,11 @@ def _of_another(r: _Read, start: int, spans: Sequence[Span]) -> bool:
     last = spans[-1][0]
     others = r.at.get(C.OTHERS, {}).items()
     before = [span for i, span in others if start <= i <= last and not _a_small_word(r.at, i, span)]
-    return bool(before) and not r.anywhere(C.MINE, max(b for _, b in before), last)
+    if not before:
+        return False
+    company = r.at.get(C.COMPANY, {}).values()  # "a lady in my class"
+    mine = (i for i in r.at.get(C.MINE, {}) if not any(a <= i < b for a, b in company))
+    return not any(max(b for _, b in before) <= i < last for i in mine)
 
 
 def _a_small_word(at: Mapping[C, Mapping[int, Span]], i: int, span: Span) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.de_amiss import AMISS
+from core.language.de_everyday import EVERYDAY
 from core.language.de_questions import QUESTIONS
 from core.language.de_requests import REQUESTS
 from core.language.de_signs import ANSWERS, CONCEPTS
@@ -228,7 +229,7 @@ GERMAN = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS,
+    concepts=CONCEPTS | AMISS | EVERYDAY,
     no_slips=NO_SLIPS["de"],
     answers=ANSWERS,
     destroys=DESTROYS,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.en_amiss import AMISS
+from core.language.en_everyday import EVERYDAY
 from core.language.en_questions import QUESTIONS
 from core.language.en_requests import REQUESTS
 from core.language.en_signs import ANSWERS, CONCEPTS
@@ -213,7 +214,7 @@ ENGLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS,
+    concepts=CONCEPTS | AMISS | EVERYDAY,
     no_slips=NO_SLIPS["en"],
     answers=ANSWERS,
     destroys=DESTROYS,

@@ -227,18 +227,6 @@ AMISS: dict[C, str] = {
         "red line, red stripe, drowsy, wont wake, hallucinat*, dont know where"
     ),
     C.STREAK: "red streak, red streaks, red line, red lines, red stripe, red track, red tracks",
-    C.THING: (
-        "phone, mobile, tablet, ipad, laptop, computer, pc, battery, screen, car, van, bus, train, engine, motor, "
-        "washing machine, dishwasher, kettle, toaster, fridge, boiler, printer, app, website, internet, wifi, "
-        "router, tv, telly, radio, watch, clock, tap, pipe, radiator, souffle, cake, dough, tent, shed, fence, "
-        "tree, plant, plants, chair, table, bed, shelf, roof, wall, bridge, deal, government, economy, market, "
-        "camera, hoover, mower, bike"
-    ),
-    C.HERO: (
-        "hero, heroine, protagonist, main character, lead actor, lead actress, actor, actress, detective, "
-        "inspector, villain, baddie, murderer, killer, victim in the, cowboy, the doctor in, patient in the, "
-        "character in"
-    ),
     C.FEEL: "feel, feel my, felt, sense",
     C.CURTAIN: (
         "curtain, shutter, blind came, blind down, veil, gone out, went out, switched off, switched itself off, "

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.es_amiss import AMISS
+from core.language.es_everyday import EVERYDAY
 from core.language.es_questions import QUESTIONS
 from core.language.es_requests import REQUESTS
 from core.language.es_signs import ANSWERS, CONCEPTS
@@ -193,7 +194,7 @@ SPANISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS,
+    concepts=CONCEPTS | AMISS | EVERYDAY,
     no_slips=NO_SLIPS["es"],
     answers=ANSWERS,
     destroys=DESTROYS,

@@ -219,17 +219,6 @@ AMISS: dict[C, str] = {
         "somnolient*, no despierta, alucin*, no sabe dónde"
     ),
     C.STREAK: "raya roja, rayas rojas, línea roja, linea roja, líneas rojas, estría roja, cordón rojo",
-    C.THING: (
-        "móvil, movil, teléfono, telefono, celular, portátil, portatil, ordenador, compu, computadora, batería, "
-        "bateria, pantalla, coche, carro, auto, camioneta, bus, autobús, tren, motor, lavadora, lavavajillas, "
-        "nevera, caldera, impresora, app, aplicación, web, internet, wifi, tele, televisor, radio, reloj, grifo, "
-        "tubería, pastel, tarta, bizcocho, carpa, valla, planta, plantas, silla, mesa, cama, puente, gobierno, "
-        "economía, bolsa, cámara, aspiradora"
-    ),
-    C.HERO: (
-        "protagonista, héroe, heroe, heroína, personaje, actor, actriz, detective, inspector, comisario, villano, "
-        "malo de la, asesino, galán, el malo"
-    ),
     C.FEEL: "siento, noto, sentir, notar, sienta, siente",
     C.CURTAIN: (
         "cortina, persiana, telón, telon, velo, se apagó, se apago, se me apagó, se me apago, apagado, "

@@ -6,6 +6,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.fr_amiss import AMISS
+from core.language.fr_everyday import EVERYDAY
 from core.language.fr_questions import QUESTIONS
 from core.language.fr_requests import REQUESTS
 from core.language.fr_signs import ANSWERS, CONCEPTS
@@ -221,7 +222,7 @@ FRENCH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS,
+    concepts=CONCEPTS | AMISS | EVERYDAY,
     no_slips=NO_SLIPS["fr"],
     answers=ANSWERS,
     destroys=DESTROYS,

@@ -7,6 +7,7 @@ from decimal import Decimal
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.language.pl_amiss import AMISS
+from core.language.pl_everyday import EVERYDAY
 from core.language.pl_questions import QUESTIONS
 from core.language.pl_requests import REQUESTS
 from core.language.pl_signs import ANSWERS, CONCEPTS
@@ -228,7 +229,7 @@ POLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS,
+    concepts=CONCEPTS | AMISS | EVERYDAY,
     no_slips=NO_SLIPS["pl"],
     answers=ANSWERS,
     destroys=DESTROYS,

@@ -205,7 +205,8 @@ AMISS: dict[C, str] = {
     ),
     C.DROWSY: (
         "senn*, śpiąc*, spiac*, przysypia*, zasypia*, spać mi się, spac mi sie, spać się chce, spac sie chce, "
-        "otępia*, zamroczon*, ospał*, ospal*, sen mnie"
+        "otępia*, zamroczon*, ospał*, ospal*, sen mnie, oczy mi się same zamykają, oczy same się zamykają, zamykają "
+        "mi się oczy, senny, senna"
     ),
     C.GAS: (
         "czad, czadu, czadem, czujnik, tlenek węgla, tlenku wegla, gaz, gazu, gazem, piecyk*, piec, kominek, "
@@ -226,16 +227,6 @@ AMISS: dict[C, str] = {
     C.STREAK: (
         "czerwona krecha, czerwona kreska, czerwona pręga, czerwona prega, czerwona linia, czerwona smuga, "
         "czerwone kreski, czerwone pręgi"
-    ),
-    C.THING: (
-        "telefon*, komórk*, komork*, laptop*, komputer*, bateri*, ekran, auto, samochód, samochod, autobus*, "
-        "pociąg*, silnik*, pralk*, zmywark*, lodówk*, piecyk, drukark*, aplikacj*, stron* internet*, internet*, "
-        "wifi, telewizor*, radio, zegar*, kran, rur*, ciast*, namiot*, płot, drzew*, roślin*, kwiat*, krzesł*, "
-        "stół, półk*, most, rząd, gospodark*, giełd*, aparat, odkurzacz*, serwer*"
-    ),
-    C.HERO: (
-        "bohater*, główny bohater, aktor*, detektyw*, komisarz*, inspektor*, morderc*, zabójc*, złoczyńc*, postać, "
-        "postac, czarny charakter"
     ),
     C.FEEL: "czuję, czuje, czuć, czuc, czucia",
     C.CURTAIN: (

@@ -35,7 +35,7 @@ class Sign:
     unless: concepts that make it something milder; `softened` is then the level, None for no sign at all.
     named: a name for a condition rather than something seen ("stroke"): of another person it may well be long ago.
     sure: False when the words alone never suffice to act on, only to ask. net: looked for only where a message holds no
-    other sign, denied or not, and is about here and now.
+    other sign, denied or not, and is about here and now. alone: only where the message says nothing besides.
     """
 
     key: str
@@ -46,6 +46,7 @@ class Sign:
     named: bool = False
     sure: bool = True
     net: bool = False
+    alone: bool = False
 
 
 def _signs() -> Iterator[Sign]:
@@ -121,6 +122,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("despair", EMERGENCY, C.TABLETS, C.READY)
     yield sign("despair", EMERGENCY, C.DEATH_WISH, (C.MEANS, C.TONIGHT, C.TABLETS))
     yield sign("despair", EMERGENCY, (C.DEATH_WISH, C.HOPELESS), C.PLAN)
+    yield sign("despair", EMERGENCY, C.DEATH_WISH, C.HOPELESS)
     yield sign("despair", TALK, C.DEATH_WISH)
     yield sign("despair", TALK, C.HOPELESS)
 
@@ -135,7 +137,8 @@ def _signs() -> Iterator[Sign]:
     yield sign("allergic_reaction", EMERGENCY, C.THROAT, (C.CLOSING, C.SWOLLEN))
     yield sign("allergic_reaction", EMERGENCY, (C.FACE, C.LIPS_OR_TONGUE), C.SWOLLEN)
     yield sign("allergic_reaction", EMERGENCY, C.RASH, (C.BREATHLESS, C.AIR_HUNGER, C.CHOKING, C.SWOLLEN, C.TRIGGER))
-    yield sign("allergic_reaction", EMERGENCY, C.TRIGGER, (C.BREATHLESS, C.AIR_HUNGER, C.DIZZY))
+    yield sign("allergic_reaction", EMERGENCY, C.TRIGGER, (C.BREATHLESS, C.AIR_HUNGER))
+    yield Sign("allergic_reaction", EMERGENCY, ((C.TRIGGER,), (C.DIZZY,)), unless=(C.TABLETS, C.MEDICINE))
 
     yield sign("nausea", STOP_REST, C.NAUSEA)
     yield sign("nausea", STOP_REST, C.VOMIT)
@@ -157,6 +160,7 @@ def _signs() -> Iterator[Sign]:
 
     yield sign("call_for_help", EMERGENCY, C.CRY)
     yield sign("call_for_help", EMERGENCY, C.CALL, C.AMBULANCE)
+    yield Sign("call_for_help", EMERGENCY, ((C.AMBULANCE,),), alone=True)
     yield sign("call_for_help", EMERGENCY, C.HELP_ME, C.URGENT)
     yield sign("call_for_help", EMERGENCY, C.DYING)
 
@@ -165,7 +169,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("infection", SAME_DAY, C.STREAK)
     yield sign("eating_worry", TALK, C.INSULIN, C.SKIP, C.DOWN)
     yield sign("low_sugar", EMERGENCY, C.METER, C.LOW_SHOWN)
-    yield sign("call_for_help", EMERGENCY, C.HELP_ALONE, sure=False)
+    yield Sign("call_for_help", EMERGENCY, ((C.HELP_ALONE,),), sure=False, alone=True)
 
     # too little to act on, too much to pass over: one question
     yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)
@@ -319,7 +323,7 @@ CARRIES_NO: frozenset[C] = BODY | {
 HOW_IT_IS_SAID: frozenset[C] = frozenset(
     {
         C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.FINE, C.PAST, C.NOW, C.JUST_NOW, C.EARLIER,
-        C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.LAUGHTER, C.OTHERS, C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS,
-        C.DONT_KNOW, C.THING, C.HERO, C.AS_IF,
+        C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.NEARLY, C.EVERYDAY, C.COMPANY, C.LAUGHTER, C.OTHERS,
+        C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS, C.DONT_KNOW, C.THING, C.HERO, C.AS_IF,
     }
 )  # fmt: skip  # their phrases stand as written, no word between

@@ -28,6 +28,12 @@ _TOKEN = re.compile(
     r"|(?P<mark>\S)"
 )
 
+_CHATTED = re.compile(
+    r"(?<![\da-z])(?=[a-z\d]*\d[a-z]|[a-z]{3,}\d)"
+    r"(?:[235679]?[a-z]+)(?:[235679][a-z]+)*[235679]?(?![a-z\d])"
+)
+FEWEST_LETTERS = 2  # of a word with digits for letters; a unit is known by the lexicon
+
 
 @dataclass(frozen=True, slots=True)
 class PhraseEntry:
@@ -148,6 +154,12 @@ def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
         piece = pieces[i]
         glued = piece.start() > 0 and text[piece.start() - 1] != " "
         kind = piece.lastgroup
+        if lexicon.words.prefixes and (chatted := _chatted(text, piece.start(), lexicon)):
+            end = piece.start() + len(chatted)
+            found.append(Token(chatted, piece.start(), end, glued, word=True))
+            while i < len(pieces) and pieces[i].start() < end:
+                i += 1
+            continue
         if kind == "word":
             size, entry, rest = _longest(pieces, i, lexicon)
             last = pieces[i + size - 1]
@@ -164,6 +176,17 @@ def tokens(text: str, lexicon: CompiledLexicon) -> tuple[Token, ...]:
         found.append(_piece(piece, glued, lexicon))
         i += 1
     return tuple(found)
+
+
+def _chatted(text: str, start: int, lexicon: CompiledLexicon) -> str:
+    """An Arabic word in Latin letters, with digits for what they lack: "3andi" is no three. "" if there is none."""
+    found = _CHATTED.match(text, start)
+    if found is None:
+        return ""
+    word = found.group()
+    letters = word.strip("0123456789")
+    known = any(lexicon.entry(part) is not None for part in (word[1:], letters))
+    return "" if known or sum(c.isalpha() for c in word) < FEWEST_LETTERS else word
 
 
 _AND = PhraseEntry(roles=frozenset({WordRole.AND}))

@@ -273,7 +273,7 @@ RULES: dict[Code, FlagRule] = {
     Code.SIGN_UNANSWERED: FlagRule(
         Severity.URGENT,
         "a sign was named, and the question whether it is happening now stood for 15 minutes",
-        ("level", "sign"),
+        ("level", "sign", "words"),
         Clears.BY_COACH,
         NextStep.RING_NOW,
     ),
@@ -368,9 +368,13 @@ def worded(found: Flag, text: str) -> Flag:
     """The same flag with the words that raised it, if the table has a place for them."""
     if "words" not in RULES[found.code].evidence:
         return found
+    return replace(found, evidence=(*(e for e in found.evidence if e[0] != "words"), ("words", in_short(text))))
+
+
+def in_short(text: str) -> str:
+    """Somebody's own words, as long as evidence may be."""
     said = " ".join(text.split())
-    said = said if len(said) <= MOST_WORDS else said[: MOST_WORDS - 1].rstrip() + "…"
-    return replace(found, evidence=(*(e for e in found.evidence if e[0] != "words"), ("words", said)))
+    return said if len(said) <= MOST_WORDS else said[: MOST_WORDS - 1].rstrip() + "…"
 
 
 MISSED_SLOTS = 2

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from tests.corpus import danger_table
 from tests.corpus.__main__ import main
 from tests.corpus.danger import LANGUAGES, Score, answers, score
 
@@ -47,3 +48,9 @@ def test_answers_to_is_it_happening_now_are_understood(language):
 def test_the_held_sentences_are_never_listed():
     with pytest.raises(SystemExit):
         main(["danger", "--held", "--list-missed"])
+
+
+def test_a_half_without_sentences_says_how_to_get_some(monkeypatch, capsys):
+    monkeypatch.setattr(danger_table, "score", lambda language, half: Score())
+    danger_table.report(("held",), listed=False)
+    assert "write tests/corpus/*/danger_signs.held.tsv anew" in capsys.readouterr().out

@@ -14,6 +14,7 @@ from core.care import Units
 from core.dialogue.client import messages_to_coach as cm
 from core.measures import MEASURES
 from core.quantity import Amount, Unit, convertible
+from core.references import must
 from core.watching.digest import CHANGES, FlagFact
 from core.watching.flags import Code, Evidence
 
@@ -197,7 +198,7 @@ SHORT: dict[str, str] = {
     "unplanned_loss_over_5": N_("unplanned weight loss"),
     "must_medium": N_("malnutrition screening: one point"),
     "must_high": N_("malnutrition screening: two points or more"),
-    "falls_risk": N_("falls limit"),
+    "falls_risk": N_("on the risk side of a falls limit"),
     "change_better_confirmed": N_("better, confirmed"),
     "change_worse_confirmed": N_("worse, confirmed"),
     "change_confirmed": N_("changed, confirmed"),
@@ -260,6 +261,8 @@ def figure(v: Voice, one: FlagFact, units: Units | None = None) -> Html:
             name = "gain"
         case Code.UNPLANNED_LOSS_OVER_5 if "from" in known and "to" in known:
             return v.say("{first} → {last}", first=said("from"), last=said("to"))
+        case Code.MUST_MEDIUM | Code.MUST_HIGH if "percent" in known and not _thin(known.get("bmi")):
+            return v.say("{percent} % less weight", percent=said("percent"))
         case Code.MUST_MEDIUM | Code.MUST_HIGH if "bmi" in known:
             return v.say("BMI {value}", value=said("bmi"))
         case Code.FALLS_RISK:
@@ -287,6 +290,11 @@ def figure(v: Voice, one: FlagFact, units: Units | None = None) -> Html:
         case _:
             return Html("")
     return v.listed([said(name)] if known.get(name) is not None else [])
+
+
+def _thin(bmi: object) -> bool:
+    """Whether malnutrition screening gives points for the body mass index, and not for a loss alone."""
+    return isinstance(bmi, Decimal) and must.bmi_points(bmi) > 0
 
 
 @phrase(cm.UrgentFlag)

@@ -28,6 +28,7 @@ PRESSURE_DAYS = 7
 HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
 RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
 ASKED_IN_VAIN = 2  # check-ins
+TOLD_AGAIN_AFTER = 4  # ours, check-ins: a coach who has dealt with it need not do so every week
 
 
 def due(d: ClientStep, event: Due) -> None:
@@ -65,7 +66,7 @@ def watch_week(d: ClientStep) -> None:
 
 def watch_retests(d: ClientStep, day: date) -> None:
     """Flag a retest that stood in two check-ins that were answered, and was given in neither. One that nobody saw,
-    because the check-in itself was not answered, is not counted."""
+    because the check-in itself was not answered, is not counted. The number of an open flag is kept current."""
     before = dict(d.state.owed)
     owed = []
     for key in agenda_for(d, day):
@@ -73,7 +74,9 @@ def watch_retests(d: ClientStep, day: date) -> None:
             continue
         times = before.get(key, -1) + (key not in before or not d.facts.missed)
         owed.append((key, times))
-        if times >= ASKED_IN_VAIN and not d.facts.missed:
+        told = any(f.code == Code.RETEST_MISSED and f.measure == key for f in d.facts.flags)
+        again = times >= ASKED_IN_VAIN and (times - ASKED_IN_VAIN) % TOLD_AGAIN_AFTER == 0
+        if (again or told) and not d.facts.missed:
             d.do(Raise(flag(Code.RETEST_MISSED, d.now, key, times=Decimal(times))))
     d.become(owed=tuple(owed))
 

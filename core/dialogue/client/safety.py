@@ -37,7 +37,7 @@ from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
 from core.reading import Reading
 from core.references.helplines import Topic, helpline
-from core.watching.flags import Code, Ended, Flag, flag
+from core.watching.flags import Code, Ended, Flag, flag, in_short, worded
 
 REPEATED_WITHIN = timedelta(hours=2)  # ours: a second reading within this time is the requested repeat
 
@@ -77,6 +77,13 @@ def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
         d.ask(AlarmAsked(sign, level.value, d.asking))
     d.do(SetTimer(SIGN_UNANSWERED, d.now + UNANSWERED_AFTER))
     say_question(d, sign)
+
+
+def asked_in_words(d: ClientStep, before: AlarmAsked | None, text: str) -> None:
+    """The question keeps the words in which its sign was named. before: the question that stood before this text."""
+    if isinstance(asking := d.asking, AlarmAsked):
+        same = before is not None and before.sign == asking.sign
+        d.ask(replace(asking, words=before.words if before and same else in_short(text)))
 
 
 def say_question(d: ClientStep, sign: str) -> None:
@@ -216,8 +223,9 @@ def old_answer(d: ClientStep, answer: str) -> None:
 
 def still_unanswered(d: ClientStep) -> None:
     """The question has been unanswered for a while: notify the coach. It stays open."""
-    if isinstance(d.asking, AlarmAsked):
-        d.do(Raise(flag(Code.SIGN_UNANSWERED, d.now, level=d.asking.level, sign=d.asking.sign)))
+    if isinstance(asking := d.asking, AlarmAsked):
+        found = flag(Code.SIGN_UNANSWERED, d.now, level=asking.level, sign=asking.sign)
+        d.do(Raise(worded(found, asking.words) if asking.words else found))
 
 
 def past_illness(d: ClientStep, sign: str) -> None:

@@ -93,12 +93,14 @@ class Aside:
 
 @dataclass(frozen=True, slots=True)
 class AlarmAsked:
-    """A sign was named; is it happening now? back: what was open before. aside: a reading sent along with it."""
+    """A sign was named; is it happening now? back: what was open before. aside: a reading sent along with it. words:
+    their own, in which they named it."""
 
     sign: str
     level: str
     back: Asking | None = None
     aside: Aside | None = None
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -123,14 +123,15 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
         help_and_menu.not_sure(d)  # every message and press gets an answer
     _call_off(d, state)
     if isinstance(event, Text | Command):
-        _in_own_words(d, event.text if isinstance(event, Text) else event.argument)
+        _in_own_words(d, state.asking, event.text if isinstance(event, Text) else event.argument)
     return d.finish()
 
 
-def _in_own_words(d: ClientStep, text: str) -> None:
-    """What was raised by words says which, so that the coach reads them."""
+def _in_own_words(d: ClientStep, before: Asking | None, text: str) -> None:
+    """What was raised by words says which, so that the coach reads them; so does what may be raised later."""
     if text.strip():
         d.effects = [Raise(worded(x.flag, text)) if isinstance(x, Raise) else x for x in d.effects]
+        safety.asked_in_words(d, before if isinstance(before, AlarmAsked) else None, text)
 
 
 def _call_off(d: ClientStep, before: State) -> None:

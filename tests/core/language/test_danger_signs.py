@@ -493,7 +493,7 @@ def test_no_message_breaks_the_recognition(typed, language):
         ("my sister had a stroke last year", When.LONG_AGO, Who.ELSEWHERE, False),
         ("brother in law is in hospital with chest pain", When.UNKNOWN, Who.ELSEWHERE, False),
         ("what if I get chest pain", When.UNKNOWN, Who.NOBODY, False),
-        ("nearly had a stroke when I saw the gas bill", When.UNKNOWN, Who.NOBODY, False),
+        ("had a stroke when I saw the gas bill", When.UNKNOWN, Who.NOBODY, False),
         ("had a stroke in 2015, and now my chest hurts", When.NOW, Who.ME, True),
     ],
 )

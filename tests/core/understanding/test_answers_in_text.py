@@ -222,3 +222,13 @@ def test_no_message_breaks_the_hearing(typed, language, asked):
     rest = correction(typed, words)
     assert rest is None or rest in typed.casefold() or len(rest) <= 5000
     assert len(whole_numbers(typed, words)) <= 12
+
+
+@pytest.mark.parametrize("typed", ["3andi wja3 f sedri", "9albi kaydreb bezzaf", "so2al 3an el tamarin"])
+def test_digits_that_stand_for_arabic_letters_are_no_number(typed):
+    assert said(typed, "energy", "ar") == {"energy": "no_number"}
+
+
+@pytest.mark.parametrize(("typed", "value"), [("energy7", "7"), ("7 3la 10", "7")])
+def test_a_number_beside_such_words_is_one(typed, value):
+    assert said(typed, "energy", "ar")["energy"] == value
