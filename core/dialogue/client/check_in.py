@@ -251,7 +251,7 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     following = d.next_slot()
     if following is not None:
         hint = len(d.facts.of("energy")) % HINT_EVERY == 1
-        row = (Choice("progress", "set:progress"), Choice("source", "src"))
+        row: tuple[Choice, ...] = (Choice("progress", "set:progress"), Choice("source", "src"))
         better = better_day(d)
         if better is not None:
             d.say(AnotherDay(better))
