@@ -67,6 +67,7 @@ class Client:
     created_at: datetime
     left_at: datetime | None
     readiness: Readiness = UNASKED
+    called: str = ""  # by the coach, if not by their name
     whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
@@ -141,6 +142,7 @@ def client_of(r: Any) -> Client:
         r.created_at,
         r.left_at,
         _readiness(r.readiness) if r.readiness else UNASKED,
+        r.called if is_whole(r.called) else "",
     )
 
 
@@ -232,8 +234,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"birth_year": value}
         case (("birth_date" | "paused_until"), date() | None):
             return {field: value}
-        case "name", str():
-            return {"name": value}
+        case (("name" | "called"), str()):
+            return {field: value}
     raise ValueError(f"a client has no {field} of type {type(value).__name__}")
 
 

@@ -51,6 +51,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "schedule": ("core.schedule",),
     "enrolment": ("core.dialogue.client.enrolment_messages",),
     "readiness": ("core.judging.readiness",),
+    "start_messages": ("core.dialogue.client.start_messages",),
     "report_messages": ("core.dialogue.client.report_messages",),
     "results": ("core.dialogue.client.results", "core.dialogue.client.report"),
     "series": ("core.measures.home_bp_series",),
@@ -58,6 +59,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "sources": ("core.sources",),
     "trend": ("core.judging.trend",),
     "understanding": ("core.understanding.answers_in_text",),
+    "week_messages": ("core.dialogue.client.week_messages",),
     "weighing": ("core.watching.weighing_guard",),
     "events": ("core.dialogue.kit.events",),
     "facts": ("core.dialogue.client.facts", "core.care"),
@@ -71,7 +73,11 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "organiser_states": ("core.dialogue.staff.cohort_states",),
     "staff_effects": ("core.dialogue.staff.effects",),
     "staff_facts": ("core.dialogue.staff.facts",),
-    "staff_messages": ("core.dialogue.staff.messages", "core.dialogue.staff.talk_messages"),
+    "staff_messages": (
+        "core.dialogue.staff.messages",
+        "core.dialogue.staff.talk_messages",
+        "core.dialogue.staff.name_messages",
+    ),
     "staff_states": ("core.dialogue.staff.states",),
 }
 STORED_AS: Mapping[str, str] = {  # classes that were renamed since something was first stored under their name

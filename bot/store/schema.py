@@ -133,6 +133,7 @@ clients = Table(
     code("key_id"),  # the same as the person's, once there is one
     Column("status", Text, nullable=False),
     sealed_words("clients", "name"),
+    sealed_words("clients", "called"),  # by their coach, if not by that name
     Column("consented_at", Instant),
     sealed("clients", "birth_year", "int"),
     sealed("clients", "birth_date", "date"),

@@ -140,6 +140,7 @@ CHAIR_STAND_30S = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.GILL, sem=sem_from_mdc(change.CHAIR_STAND_MDC95), borrowed_from=change.GILL.population
     ),

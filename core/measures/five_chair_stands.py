@@ -120,6 +120,7 @@ FIVE_CHAIR_STANDS = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.GOLDBERG, sem=change.FIVE_STANDS_SEM, borrowed_from=change.GOLDBERG.population
     ),

@@ -100,6 +100,7 @@ GAIT_SPEED_4M = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.STEFFEN_SENEY,
         sem=sem_from_mdc(change.GAIT_SPEED_MDC95),

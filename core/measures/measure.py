@@ -283,6 +283,8 @@ class Measure:
     includes their band. misled_by: cautions to mention with any value, each with a message key. fall: how far two
     consecutive values lie below the usual mean before the coach is notified. second_called: the measure whose name
     people use for its second number. rest_limits: reasons not to start, from the pulse and the pressure at rest.
+    start_visits: how many make its start, a week apart, because one sitting alone is too unsure (`core.judging.start`).
+    quick: answers offered as buttons, for those who would rather not type.
     """
 
     key: str
@@ -318,6 +320,8 @@ class Measure:
     fall: Decimal | None = None
     second_called: str = ""
     rest_limits: RestLimits | None = None
+    start_visits: int = 1
+    quick: tuple[int, ...] = ()
 
     @property
     def hideable(self) -> bool:

@@ -60,6 +60,7 @@ SIX_MINUTE_WALK = Measure(
         timers=(360,),
     ),
     understand=quantity_in(Unit.METRE, Unit.FOOT),
+    start_visits=2,
     error=MeasurementError(
         source=change.STEFFEN_SENEY,
         sem=sem_from_mdc(change.SIX_MINUTE_WALK_MDC95),

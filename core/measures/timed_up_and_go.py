@@ -108,6 +108,7 @@ TIMED_UP_AND_GO = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.CARONNI,
         cv=sem_from_mdc(change.UP_AND_GO_MDC95 / (1 - change.UP_AND_GO_MDC95 / 2)),

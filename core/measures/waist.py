@@ -92,6 +92,7 @@ WAIST = Measure(
     ),
     understand=quantity_in(Unit.CENTIMETRE, Unit.INCH, attempts=True),
     score=score,
+    start_visits=2,
     error=circumference_protocol.ERROR,
     important=ImportantDifference(
         source=body_errors.WAIST_CHANGE_SOURCE, better=body_errors.WAIST_CHANGE, relative=True

@@ -68,7 +68,8 @@ def follow_up(d: ClientStep, mark: str) -> None:
         needed.say_question(d, d.asking, occasion=occasion)
         return
     measure = MEASURES[d.asking.measure]
-    d.say(m.FollowUp(measure.key), *check_in.buttons(d, measure), occasion=occasion)
+    again = m.FollowUp(measure.key, d.today.toordinal() // 7)
+    d.say(again, *check_in.buttons(d, measure), occasion=occasion)
 
 
 def pause(d: ClientStep, words: str = "") -> None:

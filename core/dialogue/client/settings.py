@@ -124,7 +124,7 @@ def home_again(d: ClientStep) -> None:
     if d.state.home:
         slot = enrolment.set_slot(d, zone_name=d.state.home)
         d.become(home="")
-        d.say(m.ZoneChanged(slot.zone_name, slot.weekday, slot.at))
+        d.say(m.ZoneChanged(slot.zone_name, slot.weekday, slot.at, home=True))
 
 
 def set_language(d: ClientStep, code: str) -> None:

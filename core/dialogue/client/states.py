@@ -218,8 +218,9 @@ class State:
     early weights were sent, since each still counts as an attempt.
     alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
     that were asked for at a check-in and not given, with how often.  offered: words of the client that a
-    button passes on to the coach.  cautioned: cautions already given, each once.  home: the zone to go back to after a
-    stay elsewhere, or "".  met: facts that were asked for, each once, whether or not they were given.
+    button passes on to the coach.  cautioned: cautions already given, each once.  looked_back: the check-in with the
+    last look back.  home: the zone to go back to after a stay elsewhere, or "".  met: facts that were asked for, each
+    once, whether or not they were given.
     """
 
     asking: Asking | None = None
@@ -242,6 +243,7 @@ class State:
     owed: tuple[tuple[str, int], ...] = ()
     offered: str = ""
     cautioned: tuple[str, ...] = ()
+    looked_back: date | None = None
     home: str = ""
     met: tuple[str, ...] = ()
 

@@ -160,6 +160,7 @@ class CardSaid:
     units: Units = METRIC
     for_coach: str = ""
     before_exercise: str = ""  # the verdict of core.judging.readiness, "" if there is none
+    own_name: str = ""  # what they call themselves, if the coach calls them otherwise
 
 
 @dataclass(frozen=True, slots=True)

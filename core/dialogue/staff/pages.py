@@ -86,4 +86,5 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         medicines=tuple(sorted(card.profile.medicines)),
         for_coach=card.for_coach,
         before_exercise=verdict(card.readiness, card.profile) or "",
+        own_name=card.own_name,
     )
