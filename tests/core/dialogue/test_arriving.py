@@ -95,6 +95,7 @@ def test_all_that_is_asked_later_can_be_asked_at_once():
     chat.says("5 ft 9")
     chat.presses("e:sex:male")
     chat.presses("e:background:south_asian")
+    chat.presses("e:signs:done").presses("e:regular:yes")
     assert chat.heard(em.AllAnswered) and chat.state.asking is None
     assert chat.facts.profile == Profile(
         Sex.MALE,
@@ -126,7 +127,7 @@ def test_every_question_can_be_skipped_and_says_what_that_costs():
     while isinstance(chat.state.asking, Enrolling):
         left.append(asked(chat))
         assert chat.says("skip").said[0] == m.SkipCost(left[-1])
-    assert left == ["cautions", "numbers", "units", "stature", "sex", "background"]
+    assert left == ["cautions", "numbers", "units", "stature", "sex", "background", "signs"]
     assert not chat.facts.profile.cautions_known
 
 
