@@ -145,6 +145,7 @@ GROUPS: dict[str, dict[str, str]] = {
         "background": N_("Family background"),
         "cautions": N_("My health"),
         "medicines": N_("My medicines"),
+        "exercise": N_("Before exercise"),
     },
     "unit": UNITS,
     "units": UNITS,

@@ -31,7 +31,11 @@ def page(d: ClientStep) -> None:
     say_facts(d)
     choices = (Choice(f"my:{what}", f"set:{what}") for what in FACTS)
     rest = (Choice("ask_missing", "set:missing"),) if needed.for_plan(d) or needed.before_exercise(d) else ()
-    d.say(m.AboutMe(), *rows_of(*choices, Choice("units", "set:units")), *((rest,) if rest else ()))
+    d.say(
+        m.AboutMe(),
+        *rows_of(*choices, Choice("units", "set:units"), Choice("my:exercise", "set:exercise")),
+        *((rest,) if rest else ()),
+    )
 
 
 def say_facts(d: ClientStep) -> None:

@@ -440,6 +440,8 @@ def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
             leaving.my_data(d)
         case "about_me":
             about_me.page(d)
+        case "exercise":
+            enrolment.check_again(d)
         case "missing":
             if not enrolment.ask_the_rest(d):
                 about_me.page(d)

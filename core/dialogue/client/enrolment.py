@@ -16,7 +16,7 @@ from core.dialogue.client import messages as m
 from core.dialogue.client.effects import TURNED_AWAY, CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.facts import InvitationFact
 from core.dialogue.client.messages_to_coach import ClientEnrolled, ClientLeft, HealthChanged
-from core.dialogue.client.states import AlarmAsked, Consenting, Enrolling, Setting, State
+from core.dialogue.client.states import AlarmAsked, Awaiting, Consenting, Enrolling, Setting, State
 from core.dialogue.client.step import ClientStep
 from core.dialogue.group.messages import CohortForClients, CohortWelcome
 from core.dialogue.kit.effects import Choice, Erase, Join, Rows
@@ -223,10 +223,11 @@ def _still_wanted(d: ClientStep, key: str) -> bool:
 
 def go_on(d: ClientStep, *, quietly: bool = False) -> None:
     """What the measure needed is known: ask for it, unless it does not fit this person. quietly: see `check_in`."""
+    all_of_them = isinstance(d.asking, Enrolling) and d.asking.measure == needed.ALL_OF_THEM
     d.become(asking=None, agenda=tuple(k for k in d.state.agenda if _still_wanted(d, k)))
     if d.state.day is not None:
         check_in.ask_next(d, quietly=quietly)
-    else:
+    elif all_of_them:
         d.say(em.AllAnswered())
 
 
@@ -235,8 +236,23 @@ def ask_the_rest(d: ClientStep) -> bool:
     missing = needed.for_plan(d) or needed.before_exercise(d)
     if not missing:
         return False
+    _put_aside(d)
     needed.put(d, Enrolling(missing[0], missing[1:], measure=needed.ALL_OF_THEM))
     return True
+
+
+def check_again(d: ClientStep) -> None:
+    """The check before exercise once more, because something is different."""
+    before_exercise.ask_again(d)
+    _put_aside(d)
+    question, *rest = needed.before_exercise(d)
+    needed.put(d, Enrolling(question, tuple(rest), measure=needed.BEFORE_EXERCISE))
+
+
+def _put_aside(d: ClientStep) -> None:
+    """A measure that is being asked comes again afterwards."""
+    if isinstance(d.asking, Awaiting) and d.state.day is not None:
+        d.become(agenda=(d.asking.measure, *d.state.agenda))
 
 
 def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
