@@ -97,14 +97,15 @@ def _head(d: Digest, v: Voice) -> Html:
 def _week(d: Digest, v: Voice) -> Html:
     """The week in a line: how many of those asked have answered, and that nobody else has anything."""
     counts = {"kept": v.number(d.kept), "asked": v.number(d.asked)}
-    if d.calm and not d.asked:
+    quiet = d.calm and not d.needed
+    if quiet and not d.asked:
         return v.say("A quiet week: no check-in was due.")
-    if d.calm and d.kept and not d.known and not d.often:
+    if quiet and d.kept and not d.known and not d.often:
         return v.say("A quiet week. Checked in: {kept} of {asked} asked. Nobody is weighing too often.", **counts)
     often = ""
     if d.often:
         often = v.say_n("Still weighing often, as you know: {n}.", "Still weighing often, as you know: {n}.", d.often)
-    if d.calm and d.kept:
+    if quiet and d.kept:
         return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
     return v.sentences(
         v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
