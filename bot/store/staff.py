@@ -172,7 +172,7 @@ def _needed(
                 stands_in = deputies.away(conn, other, found.today(now))
                 if stands_in is not None and stands_in[0] == coach_id:
                     theirs = _followed(conn, caseload.everybody(conn, other), now)
-                    rows = _rows(conn, theirs, caseload.names(conn, other), coach_id, now)
+                    rows = _rows(conn, theirs, caseload.names(conn, other), other, now, read_by_deputy=True)
                     found = replace(found, away=_name_of(conn, other))
             case Caseload() | CardsNamed() | CardsFlagged() | CardsOfAll():
                 if everybody is None:
@@ -300,17 +300,23 @@ _OVER = (
 _SETTLED = _OVER.where(
     flags.c.severity == Severity.URGENT.value,
     or_(flags.c.ended != Ended.BY_COACH.value, flags.c.done_by != bindparam("reader")),
-    or_(flags.c.digest_at.is_(None), flags.c.digest_at < flags.c.cleared_at),
+    or_(
+        flags.c.digest_at.is_(None),
+        flags.c.digest_at < flags.c.cleared_at,
+        flags.c.digest_at >= bindparam("still_news"),
+    ),
 )
 
 
 def settled_flags(
-    conn: Connection, client_ids: Iterable[int], reader: int, at: datetime
+    conn: Connection, client_ids: Iterable[int], coach_id: int, at: datetime, *, read_by_deputy: bool = False
 ) -> dict[int, tuple[FlagFact, ...]]:
-    """Urgent flags that ended by themselves within four weeks, or that somebody else than the coach who reads this has
-    dealt with, and that no digest has told the end of. One query."""
-    found = conn.execute(_SETTLED, {"clients": list(client_ids), "reader": reader, "since": at - SETTLED_WITHIN})
-    return _over(found)
+    """Urgent flags that ended by themselves within four weeks, or that somebody else than their coach has dealt with,
+    and that no digest has told the end of. One query. read_by_deputy: the coach's digest of this very day, which has
+    told them, does not count: the deputy reads the same."""
+    news = at - A_DAY if read_by_deputy else at + A_DAY
+    given = {"clients": list(client_ids), "reader": coach_id, "since": at - SETTLED_WITHIN, "still_news": news}
+    return _over(conn.execute(_SETTLED, given))
 
 
 def past_flags(conn: Connection, client_id: int, at: datetime) -> tuple[FlagFact, ...]:
@@ -348,14 +354,20 @@ def _over(rows: Iterable[Any]) -> dict[int, tuple[FlagFact, ...]]:
 
 
 def _rows(
-    conn: Connection, everybody: Sequence[Client], names: Mapping[int, str], reader: int, now: datetime
+    conn: Connection,
+    everybody: Sequence[Client],
+    names: Mapping[int, str],
+    coach_id: int,
+    now: datetime,
+    *,
+    read_by_deputy: bool = False,
 ) -> tuple[CaseRow, ...]:
-    """Everybody with their flags and the outcomes of last week's slots. Three queries. reader: the coach."""
+    """Everybody of a coach with their flags and the outcomes of last week's slots. Three queries."""
     ids = [c.id for c in everybody]
     if not ids:
         return ()
     open_ = open_flags(conn, ids, now)
-    settled = settled_flags(conn, ids, reader, now)
+    settled = settled_flags(conn, ids, coach_id, now, read_by_deputy=read_by_deputy)
     week = _week(conn, ids, now)
     return tuple(
         CaseRow(

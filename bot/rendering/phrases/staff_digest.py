@@ -173,7 +173,7 @@ def entry(v: Voice, one: DigestEntry) -> Html:
         facts,
         *(_settled(v, f, one.units, whole=whole) for f in one.told if f.over),
         v.say_n("And {n} more.", "And {n} more.", more) if more else "",
-        *(_words(v, f) for f in one.matters if whole),
+        *(_words(v, f) for f in one.matters if whole and not f.over),
         _still(v, one),
         _state(v, one) if whole or one.status == "left" else "",
         _next(v, (*one.still, gravest)[0]) if whole else "",
@@ -192,6 +192,7 @@ def _settled(v: Voice, one: FlagFact, units: Units, *, whole: bool) -> Html:
     """An alarm that is over: what, when, what they were told (if there is room), what followed."""
     return v.sentences(
         v.say("{facts}.", facts=v.listed([what(v, one, units), v.short_date(_day(v, one))])),
+        _words(v, one) if whole else "",
         told(v, one) if whole else "",
         followed(v, one, units) or ended(v, one),
     )

@@ -150,10 +150,17 @@ def test_while_the_coach_is_away_the_deputy_gets_the_digest_and_opens_the_cards(
     slot = Slot(NOW.weekday(), NOW.time(), "UTC")
     desk.database.write_now(staff.set_digest, desk.rowan, slot, NOW - timedelta(days=1))
     alarm(desk, flag(Code.WANTS_COACH, NOW - timedelta(days=1)), NOW - timedelta(days=1))
+    settled = desk.database.write_now(lambda c: add_client(c, desk.rowan, 555, "Ben"))
+    pulse = flag(Code.PULSE_FAST, NOW - timedelta(days=1), "resting_heart_rate", rate=Decimal(128))
+    desk.database.write_now(flag_store.raise_, [(settled, pulse)], NOW - timedelta(days=1))
+    over = {(settled, "pulse_fast", "resting_heart_rate"): flag_store.Lowering(flag_store.Ended.READING)}
+    desk.database.write_now(flag_store.lower, over, NOW - timedelta(hours=20))
     desk.database.write_now(digests.sweep, NOW)
     work(desk.database, desk.steps, NOW)
     (said,) = heard(desk, sm.DigestFor)
     assert said.coach == "Rowan" and [e.name for e in said.digest.needs] == ["Ada"]
+    (own,) = [m for m in desk.heard(ROWAN) if isinstance(m, sm.DigestSaid)]
+    assert [e.shown for e in said.digest.changes] == [e.shown for e in own.digest.changes] != []
     assert [type(x).__name__ for x in desk.presses(f"card:{desk.ada}", chat=SAM)] == ["CardSaid"]
     desk.now = NOW + timedelta(days=7)
     assert [type(x).__name__ for x in desk.presses(f"card:{desk.ada}", chat=SAM)] == ["NotYours"]
