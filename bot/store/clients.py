@@ -120,6 +120,7 @@ def client_of(r: Any) -> Client:
             Background(r.background) if r.background else None,
             frozenset(map(Caution, r.cautions.split(","))) if r.cautions else frozenset(),
             frozenset(r.medicines.split(",")) if r.medicines else frozenset(),
+            r.cautions_known,
         ),
         Units(Unit(r.mass_unit), Unit(r.length_unit)),
         slot,
@@ -170,6 +171,7 @@ def add(
         "key_id": key,
         "status": Status.ENROLLING.value,
         "name": secret(key, name),
+        "cautions_known": False,
         "plan": None if plan is None else secret(key, codec.dumps(plan)),
         "baseline_since": None if plan is None else plan.baseline_since,
         "created_at": now,
@@ -200,6 +202,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"consented_at": now if value else None}
         case "cautions", frozenset():
             return {"cautions": ",".join(sorted(caution.value for caution in value))}
+        case "cautions_known", bool():
+            return {"cautions_known": value}
         case "medicines", frozenset():
             return {"medicines": ",".join(sorted(value))}
         case "sex", Sex() | None:

@@ -48,7 +48,7 @@ from core.dialogue.staff.facts import (
     WordFact,
     WrittenTo,
 )
-from core.dialogue.staff.names import addressed, meant
+from core.dialogue.staff.names import addressed, meant, mentioned
 from core.watching.digest import EMERGENCY_WAITS, IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
 from core.watching.flags import Code, Done, Ended, Severity
 from core.watching.practice import PersonFact
@@ -181,7 +181,7 @@ def _needed(
                     rows = _rows(conn, everybody, names, coach_id, now)
                     waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
-                    cards |= _named(everybody, names, need)
+                    cards |= _named(everybody, names, need, found.language)
                 elif isinstance(need, CardsOfAll):
                     paged = True
                     cards |= {c.id: c for c in [c for c in everybody if _in_care(c) and c.whole][:MOST_PAGED]}
@@ -240,9 +240,13 @@ def _quarter(conn: Connection, coach_id: int, words: str, now: datetime, zone: t
     return QuarterFact(quarter, tuple(map(person, people)))
 
 
-def _named(everybody: Sequence[Client], called: Mapping[int, str], need: CardsNamed) -> dict[int, Client]:
+def _named(
+    everybody: Sequence[Client], called: Mapping[int, str], need: CardsNamed, language: str
+) -> dict[int, Client]:
     names = tuple((c.id, name) for c in everybody for name in dict.fromkeys((called.get(c.id, c.name), c.name)))
     ids = meant(names, need.words) if need.whole else addressed(names, need.words)[0]
+    if need.anywhere and not ids:
+        ids = mentioned(names, need.words, language)
     found = {c.id: c for c in everybody if c.id in ids[:MOST_CARDS]}
     if not all(c.whole for c in found.values()):
         raise codec.CodecError("the row of a client cannot be loaded")

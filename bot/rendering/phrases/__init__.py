@@ -36,6 +36,7 @@ MODULES = (
     "health",
     "goals",
     "programme",
+    "looking_back",
     "coach",
     "staff",
     "staff_card",

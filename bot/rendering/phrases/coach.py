@@ -101,6 +101,7 @@ ABOUT: dict[str, str] = {
     "better": N_("they say that it is better"),
     "same": N_("they say that it is still the same"),
     "worse": N_("they say that it is worse"),
+    "start_alone": N_("perhaps only an unusual first reading"),
     "not_meant": N_("they say that it was not meant"),
 }
 
@@ -234,10 +235,16 @@ def in_short(v: Voice, code: str) -> Html:
 def what(v: Voice, one: FlagFact, units: Units) -> Html:
     """What a flag is about, with its number: "Waist: worse, confirmed, +6 cm"."""
     number = figure(v, one, units)
-    said = v.listed([in_short(v, one.code), *([number] if number else [])])
+    said = v.listed([in_short(v, one.code), *([number] if number else []), *_note(v, one)])
     if one.measure and one.code in OF_A_MEASURE:
         return v.say("{measure}: {what}", measure=names.measure(v, one.measure), what=said)
     return said
+
+
+def _note(v: Voice, one: FlagFact) -> Iterator[Html]:
+    """What else must be known wherever a change is told: that only its start may have been out of the ordinary."""
+    if ("about", "start_alone") in one.evidence:
+        yield v.say(ABOUT["start_alone"])
 
 
 def figure(v: Voice, one: FlagFact, units: Units | None = None) -> Html:

@@ -15,6 +15,7 @@ from core.watching.digest import LIMIT
 
 VERDICTS: dict[str, str] = {
     "no_baseline": N_("first one"),
+    "starting": N_("part of the start"),
     "too_soon": N_("too soon to compare"),
     "within_error": N_("within chance"),
     "better": N_("better"),

@@ -8,7 +8,7 @@ from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
 
-from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
+from core.dialogue.client import check_in, home_bp_week, needed, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, ChangeClient
 from core.dialogue.client.states import (
@@ -18,6 +18,7 @@ from core.dialogue.client.states import (
     Awaiting,
     ChoosingDay,
     Confirming,
+    Enrolling,
     Gate,
     Repeating,
     Setting,
@@ -27,6 +28,7 @@ from core.dialogue.kit.effects import Choice, Say
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
+from core.judging.activity_course import newly_reached
 from core.judging.assess import Assessment, derive_all
 from core.judging.change import Change
 from core.judging.goals import Goal, progress
@@ -48,6 +50,7 @@ SHORT_COUNT = "short_count"  # kind of a doubt: a start that was counted for too
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
 A_REMARK, LONGEST_REMARK = 2, 300  # words, characters
+NO_TABLE_FITS = frozenset({"medicine_slows_the_pulse"})  # notes of a band that says nothing of this person
 PATIENCE = 2  # misunderstood answers before the card is offered
 ANY_TIME = tuple(key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
 
@@ -185,6 +188,13 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
     if isinstance(open_before, Repeating) and d.asking is None and d.state.day is not None:
         if open_before.measure in kept and not MEASURES[open_before.measure].series:
             check_in.ask_next(d)
+        return
+    if isinstance(open_before, Enrolling) and d.asking is open_before:
+        if open_before.measure in kept:  # given before the facts it needs: they are asked another time
+            d.ask(None)
+            check_in.ask_next(d)
+        else:
+            needed.say_question(d, open_before)
         return
     if not isinstance(open_before, Awaiting):
         return
@@ -475,6 +485,7 @@ def store_and_reply(
             _learn_once(d, measure, reading)
         both = reading.value + (reading.second or 0)  # moderate and vigorous minutes, "75 vigorous"
         d.say(m.ReadingKept(measure.key, d.shown(measure, both), None, tuple(sorted(understood.notes))))
+        _say_if_reached(d, measure)
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         if len(d.facts.of(measure.key)) <= 1:
@@ -493,6 +504,14 @@ def store_and_reply(
             ask_conditions(d, measure, reading, aspects)
     else:
         reply_to_reading(d, measure, reading)
+
+
+def _say_if_reached(d: ClientStep, measure: Measure) -> None:
+    """What public advice makes of a week's activity, the first time that it makes so much of it."""
+    found = newly_reached(measure, _programme(d, measure), d.facts.profile)
+    if found is not None:
+        d.say(m.BandSaid(measure.key, found.band, found.source.key))
+        d.become(sources=(found.source.key,))
 
 
 def _first_of(
@@ -698,21 +717,29 @@ def reply_to_reading(d: ClientStep, measure: Measure, reading: Reading, *, said_
             )
         )
     if (band := band_for(d, measure, reading, found)) is not None:
-        if band != _band_before(d, measure, reading):
+        if band != _band_before(d, measure, reading) and not set(band.notes) & NO_TABLE_FITS:
             d.say(band)
         sources.append(band.source)
-    if verdict is not None:
+    if verdict is not None and verdict.kind is Change.STARTING:
+        d.say(readings.start_said(d, measure))
+    elif verdict is not None:
         d.say(readings.verdict_said(d, measure, found))
         if measure.error is not None:
             sources.append(measure.error.source.key)
     told = {*d.state.told, *d.state.cautioned}
-    if context := next((key for key in found.context if key not in told), None):
+    if context := next((key for key in _contexts(d, measure, found) if key not in told), None):
         d.say(m.Context(context))
         d.become(told=(*d.state.told, context))
         if context in {said for _, said in measure.misled_by}:  # a caution: once, not at every retest
             d.become(cautioned=(*d.state.cautioned, context))
     goal_progress(d, measure, reading, found)
     d.become(sources=tuple(sources))
+
+
+def _contexts(d: ClientStep, measure: Measure, found: Assessment) -> tuple[str, ...]:
+    """What may be said beside a reading. A measure that is not in the plan is not asked for again."""
+    asked = d.facts.slot is not None and measure.key in check_in.asked_of(d)
+    return tuple("first_reading" if key == "start_again" and not asked else key for key in found.context)
 
 
 def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> m.BandSaid | None:

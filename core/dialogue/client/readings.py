@@ -14,10 +14,12 @@ from core.dialogue.client.effects import Lower, NotifyCoach, Raise, Record
 from core.dialogue.client.facts import OpenFlag
 from core.dialogue.client.messages_to_coach import RepeatTaken
 from core.dialogue.client.results import verdict_told
+from core.dialogue.client.start_messages import StartTaken
 from core.dialogue.client.states import Written
 from core.dialogue.client.step import ClientStep
 from core.judging.assess import Assessment, assess
 from core.judging.change import Verdict
+from core.judging.start import start_of, together
 from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
@@ -97,6 +99,13 @@ def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.Verdic
 def _is_last(d: ClientStep) -> bool:
     """Whether this check-in closes the programme, or it is over."""
     return d.facts.status is Status.FINISHED or (d.state.day is not None and d.facts.plan.closes_on(d.state.day))
+
+
+def start_said(d: ClientStep, measure: Measure) -> StartTaken:
+    """What the visits of the start are together."""
+    start = start_of(measure, d.begun(measure.key))
+    level = together(measure, start.visits).value
+    return StartTaken(measure.key, d.shown(measure, level), start.wants_another)
 
 
 def raise_flags(

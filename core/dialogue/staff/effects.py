@@ -39,6 +39,14 @@ class WriteTo:
 
 
 @dataclass(frozen=True, slots=True)
+class Export:
+    """Send the coach all readings of a client of this caseload as a file. form: "csv", "fhir"."""
+
+    client_id: int
+    form: str
+
+
+@dataclass(frozen=True, slots=True)
 class ChangePlan:
     """Give a client of this caseload another plan or slot. what: key of the news for the client, "" for none."""
 
@@ -177,6 +185,7 @@ StaffEffect = (
     Invite
     | Revoke
     | WriteTo
+    | Export
     | ChangePlan
     | AnswerCohort
     | SaveNote

@@ -189,6 +189,7 @@ class CardsNamed:
 
     words: str
     whole: bool = False  # the words are only a name
+    anywhere: bool = False  # or else whoever they name somewhere
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,8 +14,9 @@ ENDINGS = {  # what may follow a name, or take the place of its last vowel, wher
     "de": ("s",),
     "pl": ("a", "y", "i", "e", "o", "u", "owi", "em", "iem", "ie", "zie", "ii", "ce"),
 }
-PREFIXES = {"ar": ("ل", "لل", "و", "ب", "ك", "ف")}  # small words that are written together with the next
+PREFIXES = {"ar": ("ل", "لل", "و", "ب", "ك", "ف"), "fr": ("d", "l", "qu")}  # small words written with the next
 VOWELS = "aeiou"
+TO = frozenset({"to", "an", "a", "do", "الى", "إلى"})  # may stand before whoever is addressed
 
 
 def meant(names: Sequence[tuple[int, str]], words: str) -> tuple[int, ...]:
@@ -56,6 +57,8 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
     The longest prefix of the text that is a full name decides; else its first word, as in `meant`.
     """
     words = text.split()
+    if len(words) > 1 and plain(words[0]) in TO and not meant(names, words[0]):
+        return addressed(names, _rest(text, 1))  # "write to Ada well done"
     for size in range(min(len(words), 5), 0, -1):
         said = plain(" ".join(words[:size])).strip().rstrip(":,")
         found = tuple(dict.fromkeys(client for client, name in names if plain(name) == said))
@@ -109,16 +112,18 @@ def _declined(word: str, name: str, language: str) -> bool:
     return language == "pl" and name[-1] in VOWELS and len(name) > 2 and any(word == name[:-1] + e for e in endings)
 
 
-def without(names: Iterable[str], text: str, language: str) -> str:
-    """A text without the first of these names that stands in it, and without what declines it."""
-    said = bare_words(plain(text))
+def words_after(names: Iterable[str], text: str, language: str) -> str:
+    """The words of a text after the first of these names in it, as they were typed: "I am late" of "tell Ada I am
+    late"."""
+    typed = text.split()
+    folded = [" ".join(bare_words(plain(word))) for word in typed]
     for name in names:
         parts = bare_words(plain(name))
         for wanted in (parts, parts[:1]):
-            for i in range(len(said) - len(wanted) + 1 if wanted else 0):
-                if all(_declined(w, p, language) for w, p in zip(said[i : i + len(wanted)], wanted, strict=True)):
-                    return " ".join((*said[:i], *said[i + len(wanted) :]))
-    return " ".join(said)
+            for i in range(len(folded) - len(wanted) + 1 if wanted else 0):
+                if _stands_in(folded[i : i + len(wanted)], wanted, language):
+                    return _rest(text, i + len(wanted))
+    return ""
 
 
 def distinct_names(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:

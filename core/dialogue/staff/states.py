@@ -64,7 +64,8 @@ class DealingWith:
 
 @dataclass(frozen=True, slots=True)
 class ChoosingClient:
-    """Several clients, or none yet, match. what: "card", "write", "plan". words: to send once chosen."""
+    """Several clients, or none yet, match. what: a button's verb, and what follows the client in its value ("card",
+    "write", "picture:waist"). words: to send once chosen."""
 
     what: str
     words: str = ""
