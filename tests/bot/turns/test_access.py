@@ -171,7 +171,7 @@ OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
-    "coyes": ":1", "cono": ":1", "name": ":own", "export": ":csv", "picture": ":weight",
+    "coyes": ":1", "cono": ":1", "export": ":csv", "picture": ":weight",
 }  # fmt: skip
 
 
