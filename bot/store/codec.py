@@ -51,6 +51,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "schedule": ("core.schedule",),
     "enrolment": ("core.dialogue.client.enrolment_messages",),
     "start_messages": ("core.dialogue.client.start_messages",),
+    "readiness": ("core.judging.readiness",),
     "report_messages": ("core.dialogue.client.report_messages",),
     "results": ("core.dialogue.client.results", "core.dialogue.client.report"),
     "series": ("core.measures.home_bp_series",),

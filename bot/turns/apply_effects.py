@@ -45,6 +45,7 @@ from core.dialogue.client.messages_to_coach import (
     ClientEnrolled,
     ClientInCohort,
     ClientWord,
+    DoctorFirst,
     HealthChanged,
     News,
     RepeatTaken,
@@ -285,7 +286,9 @@ class TurnEffects:
         writes, me = self.writes, client.id
         match effect:
             case e.NotifyCoach(message, choices, urgent, occasion):
-                news = about(me) if isinstance(message, HealthChanged | RepeatTaken | SignAnswered) else ()
+                news = (
+                    about(me) if isinstance(message, DoctorFirst | HealthChanged | RepeatTaken | SignAnswered) else ()
+                )
                 self.notify_coach(message, choices or news, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
                 writes.readings[me, key] = readings.row(me, key, reading, self.now)

@@ -430,6 +430,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         check_ins=history.check_ins,
         cohorts=history.cohorts,
         invitation=opened,
+        readiness=client.readiness,
         find_zones=partial(_find_zones, steps, client.language),
         zone_of=zone_of,
         label=partial(steps.label, client.language),

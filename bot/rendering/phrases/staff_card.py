@@ -76,6 +76,7 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
         v.say("Last check-in: {day}", day=v.day(said.answered)) if said.answered else v.say("No check-in yet."),
         v.say("Measures: {measures}", measures=names.measures(v, said.measures)),
         cautions_line(v, said.cautions, said.medicines),
+        before_exercise(v, said.before_exercise),
         v.say("Weighing is directed by a clinician.") if said.directed else "",
         v.say(NUMBERS.get(said.numbers, "")) if said.numbers == "coach_only" else "",
     )
@@ -85,6 +86,11 @@ def slot_line(v: Voice, slot: Slot | None) -> Html:
     if slot is None:
         return Html("")
     return v.say("Check-in: {weekday}, {time}", weekday=v.weekday(slot.weekday), time=v.time(slot.at))
+
+
+def before_exercise(v: Voice, verdict: str) -> Html:
+    advice = names.BEFORE_EXERCISE.get(verdict)
+    return v.say("Before exercise: {verdict}", verdict=v.say(advice)) if advice else Html("")
 
 
 def cautions_line(v: Voice, cautions: tuple[str, ...], medicines: tuple[str, ...]) -> Html:
