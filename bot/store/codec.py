@@ -49,6 +49,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "reading": ("core.reading",),
     "reliability": ("core.reliability",),
     "schedule": ("core.schedule",),
+    "slip_messages": ("core.dialogue.client.slip_messages",),
     "start_messages": ("core.dialogue.client.start_messages",),
     "report_messages": ("core.dialogue.client.report_messages",),
     "results": ("core.dialogue.client.results", "core.dialogue.client.report"),
