@@ -50,6 +50,7 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "reliability": ("core.reliability",),
     "schedule": ("core.schedule",),
     "enrolment": ("core.dialogue.client.enrolment_messages",),
+    "slip_messages": ("core.dialogue.client.slip_messages",),
     "start_messages": ("core.dialogue.client.start_messages",),
     "readiness": ("core.judging.readiness",),
     "report_messages": ("core.dialogue.client.report_messages",),
