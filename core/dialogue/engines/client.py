@@ -391,7 +391,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
     elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
-    elif asked is None and answers.ask_which(d, text):
+    elif asked is None and (answers.directed_weight(d, event, text) or answers.ask_which(d, text)):
         pass
     elif _denies_a_sign(d, text):
         _denied_unprompted(d)

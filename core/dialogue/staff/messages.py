@@ -159,6 +159,7 @@ class CardSaid:
     medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
     for_coach: str = ""
+    directed_by: str = ""
 
 
 @dataclass(frozen=True, slots=True)
