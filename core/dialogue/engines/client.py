@@ -477,7 +477,9 @@ def _command(d: ClientStep, event: Command) -> None:
     ):
         if event.name == "coach" and d.facts.consented:  # words for the coach reach them unchanged, when the flag does
             alarm = recognise(event.argument, d.words)
-            d.do(PassOn(event.argument, urgent=alarm is not None and not may_wait(alarm.level, alarm.sign)))
+            deputy = coach_thread.answers_go_to(d)
+            urgent = alarm is not None and not may_wait(alarm.level, alarm.sign)
+            d.do(PassOn(event.argument, urgent=urgent, to=deputy[0] if deputy else 0))
         return
     stage = Stage.ENROLLED if row is None else row.stage
     if stage is not Stage.ARRIVED and not d.facts.consented:
