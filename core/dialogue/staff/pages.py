@@ -75,6 +75,7 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         slot=card.slot,
         measures=card.plan.measures,
         directed=card.plan.directed_weighing,
+        directed_by=card.plan.directed_by,
         numbers=card.plan.numbers.value,
         answered=card.answered,
         paused_until=card.paused_until,
