@@ -17,8 +17,8 @@ from core.dialogue.client.week_messages import AnotherDay
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
-from core.judging.start import counted_from
 from core.judging import readiness
+from core.judging.start import counted_from
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.blood_pressure import BLOOD_PRESSURE
 from core.measures.cautions import ASK_FIRST
