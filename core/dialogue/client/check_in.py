@@ -171,7 +171,7 @@ def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
 def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
     """Put the next question of the agenda, or close the check-in. quietly: see `close`."""
     if not d.state.agenda:
-        last = d.state.day is not None and programme.runs_out(d.facts.plan, d.state.day)
+        last = d.state.day is not None and d.facts.plan.closes_on(d.state.day)
         if d.state.day is not None and not quietly and not last and (first := needed.before_exercise(d)):
             needed.put(d, Enrolling(first[0], measure=needed.BEFORE_EXERCISE))
             return
