@@ -20,6 +20,7 @@ from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
 from core.dialogue.client import report_messages as rm
+from core.dialogue.client import slip_messages as pm
 from core.dialogue.client import start_messages as sm
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
 from core.dialogue.client.enrolment import ANSWER
@@ -249,6 +250,7 @@ def _not_clear() -> Iterator[object]:
         yield from (m.AskWhichDay(x.key, amount(x), second(x)), m.AskWhichDay(x.key, None), m.SendRight(x.key, x.unit))
         yield from (m.AskEither(x.key, (Decimal(6), Decimal(7))), m.NotRead())
         yield m.AnswerStands(x.key, DAY, amount(x), second(x))
+        yield from (pm.AskWhichIsRight(x.key, amount(x), second(x), LONG_DAY), pm.EarlierTakenOut(x.key, DAY))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield m.StillUnclear(x.key)
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))

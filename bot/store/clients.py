@@ -66,8 +66,8 @@ class Client:
     missed: int
     created_at: datetime
     left_at: datetime | None
-    readiness: Readiness = UNASKED
     called: str = ""  # by the coach, if not by their name
+    readiness: Readiness = UNASKED
     whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
@@ -141,8 +141,8 @@ def client_of(r: Any) -> Client:
         r.missed,
         r.created_at,
         r.left_at,
-        _readiness(r.readiness) if r.readiness else UNASKED,
         r.called if is_whole(r.called) else "",
+        _readiness(r.readiness) if r.readiness else UNASKED,
     )
 
 

@@ -171,9 +171,8 @@ def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
 def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
     """Put the next question of the agenda, or close the check-in. quietly: see `close`."""
     if not d.state.agenda:
-        day = d.state.day
-        goes_on = day is not None and not d.facts.plan.closes_on(day) and not quietly
-        if goes_on and (first := needed.before_exercise(d)):
+        last = d.state.day is not None and d.facts.plan.closes_on(d.state.day)
+        if d.state.day is not None and not quietly and not last and (first := needed.before_exercise(d)):
             needed.put(d, Enrolling(first[0], measure=needed.BEFORE_EXERCISE))
             return
         close(d, quietly=quietly)

@@ -78,7 +78,7 @@ class ClientFacts:
     loaded, with all readings there are, only when a programme is about to end. coach_reachable: whether a message
     to the coach would arrive; False if there is no coach. coach_nights: the zone by whose nights the coach is left
     alone unless it cannot wait; None if they are told at any hour, or there is no coach. readiness: what they said
-    before exercise.
+    before exercise. deputy: who stands in for the coach and can be reached, as (id, name), loaded if they have written.
     """
 
     client_id: int
@@ -87,6 +87,7 @@ class ClientFacts:
     coach_reachable: bool
     coach_nights: tzinfo | None
     language: str = "en"
+    deputy: tuple[int, str] | None = None
     country: str = ""  # two letters, from the zone; for emergency numbers
     status: Status = Status.ACTIVE
     consented: bool = True

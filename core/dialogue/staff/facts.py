@@ -54,8 +54,8 @@ class CardFact:
     reachable: bool = True
     past: tuple[FlagFact, ...] = ()
     for_coach: str = ""
-    readiness: Readiness = UNASKED
     own_name: str = ""
+    readiness: Readiness = UNASKED
 
 
 @dataclass(frozen=True, slots=True)

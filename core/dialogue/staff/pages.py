@@ -75,6 +75,7 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         slot=card.slot,
         measures=card.plan.measures,
         directed=card.plan.directed_weighing,
+        directed_by=card.plan.directed_by,
         numbers=card.plan.numbers.value,
         answered=card.answered,
         paused_until=card.paused_until,
@@ -85,6 +86,6 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         units=card.units,
         medicines=tuple(sorted(card.profile.medicines)),
         for_coach=card.for_coach,
-        before_exercise=verdict(card.readiness, card.profile) or "",
         own_name=card.own_name,
+        before_exercise=verdict(card.readiness, card.profile) or "",
     )
