@@ -44,7 +44,7 @@ def question(chat: Chat) -> str:
 
 
 def test_the_fourth_message_is_a_first_value():
-    """Before, nothing came back until the check-in after twelve questions, with the thirteenth message."""
+    """When everything was asked up front, it was the fourteenth."""
     chat = Chat(replace(NEW, plan=Plan()))
     messages = sent = 0
     for answer in (None, "yes", "1962", "7"):
