@@ -62,7 +62,7 @@ class Plan:
 
     measures: keys, in any order; energy is asked at every check-in whether or not it is named.
     retest_days: 28-42; per_measure overrides it by key.
-    directed_weighing: a clinician asked for frequent weighing; the guard is off.
+    directed_weighing: a clinician asked for frequent weighing; the guard is off. directed_by: who, as the coach put it.
     loss_is_planned: losing weight is a goal agreed with the coach.
     own_question: the client's own 0-10 question; own_better says which way is better.
     baseline_since: a new programme starts here; earlier readings are history, not baseline.
@@ -81,10 +81,15 @@ class Plan:
     cleared: tuple[str, ...] = ()  # tests a clinician has approved despite a caution
     pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
     programme: Programme | None = None
+    directed_by: str = ""
 
     def interval(self, measure: str) -> int:
         """Days between retests of `measure`."""
         return dict(self.per_measure).get(measure, self.retest_days)
+
+    def closes_on(self, day: date) -> bool:
+        """Whether a check-in of this local date is the programme's last."""
+        return self.programme is not None and self.programme.ended is None and day >= self.programme.last
 
 
 METRIC = Units()

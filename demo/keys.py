@@ -80,6 +80,10 @@ def intervals(value: str) -> dict[str, int] | None:
     return found
 
 
+def _weeks(value: str) -> str:
+    return "" if re.fullmatch(r"[1-9]\d?", value) else "a number of weeks, such as 12"
+
+
 _YES = _one_of("yes", "no")
 PERSON_KEYS = {"lang": _one_of(*LANGUAGES)}
 COACH_KEYS = {**PERSON_KEYS, "zone": _known_zone, "slot": _slot}
@@ -97,6 +101,7 @@ CLIENT_KEYS: dict[str, Callable[[str], str]] = {
     "interval": _interval,
     "directed": _YES,
     "planned_loss": _YES,
+    "programme": _weeks,
     "own": _anything,
     "own_better": _one_of("higher", "lower"),
 }

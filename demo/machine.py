@@ -22,7 +22,7 @@ from bot.process.worker import Service
 from bot.store import invitations, migrate
 from bot.store.database import Database
 from bot.store.people import staff
-from core.care import Plan
+from core.care import Plan, Programme
 from demo import tape as t
 from demo.messenger import CannotDo, Messenger
 
@@ -189,11 +189,11 @@ def _invite_client(conn: Connection, step: t.TapeClient, coach_chat: int, now: d
         by_name=who.name,
         for_name=step.name,
         coach_id=who.coach_id,
-        plan=plan_of(step),
+        plan=plan_of(step, now),
     )
 
 
-def plan_of(step: t.TapeClient) -> Plan:
+def plan_of(step: t.TapeClient, now: datetime) -> Plan:
     """The plan a coach would set up for this client; the client answers what clients choose themselves."""
     given, usual = step.given, Plan()
     days = t.intervals(given.get("interval", str(usual.retest_days))) or {}
@@ -206,4 +206,5 @@ def plan_of(step: t.TapeClient) -> Plan:
         per_measure=tuple(days.items()),
         directed_weighing=given.get("directed") == "yes",
         loss_is_planned=given.get("planned_loss") == "yes",
+        programme=Programme(now.date(), int(given["programme"])) if "programme" in given else None,
     )

@@ -64,6 +64,7 @@
 | `interval`          | days, or measure:days with commas between      | 28                       |
 | `directed`          | yes, no: a clinician asked for frequent weighing | no                     |
 | `planned_loss`      | yes, no: losing weight is agreed               | no                       |
+| `programme`         | weeks, from the day of the invitation          | no set end               |
 | `own`, `own_better` | the client's own 0-10 question; higher, lower  | no question              |
 
 `coach` takes `lang`, `zone` and `slot` (of the digest), `organiser` the first two.

@@ -22,7 +22,7 @@ from bot.foundation import log
 from bot.foundation.clock import Clock
 from bot.foundation.errors import TokenRefused
 from bot.foundation.metrics import Metrics
-from bot.foundation.reader import Reader, Rendered
+from bot.foundation.reader import Rendered
 from bot.foundation.retry import MOST_REFUSALS, Broken, SendFailure, Sent, Shut, Wait, backoff, decide
 from bot.process.rate_window import Window
 from bot.process.wakeup import WakeupEvent, pause
@@ -50,7 +50,7 @@ class Transport(Protocol):
 class Renderer(Protocol):
     """Renders a queued message in one or more parts. Raises if it cannot (a bug)."""
 
-    async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]: ...
+    async def parts(self, row: outbox.ClaimedMessage) -> tuple[Rendered, ...]: ...
 
 
 class Delivery:
@@ -219,7 +219,7 @@ class Delivery:
             return self._sorted(job, await self._transport.drop_buttons(row.chat_id, row.ref), 0)
         done = job.done
         first: Sent = Sent()
-        for part in (await self._renderer.parts(row, job.reader))[done:]:
+        for part in (await self._renderer.parts(row))[done:]:
             answer = await self._send(row.chat_id, part)
             if not isinstance(answer, Sent):
                 return self._sorted(job, answer, done)

@@ -35,14 +35,14 @@ class Renderings:
         self._artist: ThreadPoolExecutor | None = None
         self.made = 0
 
-    async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]:
+    async def parts(self, row: outbox.ClaimedMessage) -> tuple[Rendered, ...]:
         """The parts to send for `row`, each with one call to the messenger.
 
         Raises: whatever rendering raises (a bug, which affects only this message).
         """
         if row.kind is outbox.DeliveryKind.DATA:
-            return await self._database.read(self._gather, row.person_id, reader)
-        key = (row.message, row.choices, reader)
+            return await self._database.read(self._gather, row.person_id, row.reader)
+        key = (row.message, row.choices, row.reader)
         found = self._made.get(key)
         if found is not None:
             self._made.move_to_end(key)

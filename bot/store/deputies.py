@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
@@ -9,6 +10,7 @@ from sqlalchemy import Connection, bindparam, delete, insert, or_, select, updat
 
 from bot.store import codec
 from bot.store.dialect import among
+from bot.store.facts import CoachContact
 from bot.store.schema import clients, coaches, deputies, flags, people
 from bot.store.zones import zone_of
 from core.dialogue.staff.facts import DeputyFact
@@ -42,6 +44,34 @@ def of(conn: Connection, coach_id: int) -> DeputyFact | None:
     return None if r is None else DeputyFact(r.deputy_id, r.name, r.begins, r.ends)
 
 
+_FOR = (
+    select(
+        deputies.c.coach_id,
+        deputies.c.deputy_id,
+        coaches.c.name,
+        coaches.c.person_id,
+        coaches.c.zone_name,
+        coaches.c.quiet_nights,
+        people.c.chat_id,
+        people.c.reachable,
+    )
+    .join(coaches, coaches.c.id == deputies.c.deputy_id)
+    .join(people, people.c.id == coaches.c.person_id)
+    .where(among(deputies.c.coach_id, "coaches"), coaches.c.left_at.is_(None))
+)
+
+
+def standing_in(conn: Connection, coach_ids: Iterable[int]) -> dict[int, CoachContact]:
+    """Who stands in for each of several coaches, whether today or on other days. One query."""
+    rows = conn.execute(_FOR, {"coaches": list(coach_ids)})
+    return {
+        r.coach_id: CoachContact(
+            r.deputy_id, r.name, r.person_id, r.chat_id, r.zone_name, r.quiet_nights, bool(r.reachable)
+        )
+        for r in rows
+    }
+
+
 def set_wait(conn: Connection, coach_id: int, minutes: int) -> None:
     conn.execute(update(coaches).where(coaches.c.id == coach_id).values(wait_minutes=minutes))
 
@@ -73,6 +103,7 @@ class Waiting:
     flag: FlagFact
     client_id: int
     name: str
+    coach_id: int
     coach_name: str
     waited: timedelta
     due_at: datetime
@@ -86,6 +117,7 @@ _WAITING = (
     select(
         flags,
         clients.c.name.label("client_name"),
+        clients.c.coach_id,
         _coach.c.name.label("coach_name"),
         _coach.c.zone_name.label("coach_zone"),
         _coach.c.quiet_nights,
@@ -136,7 +168,17 @@ def waiting(conn: Connection) -> list[Waiting]:
         if r.begins is not None and not r.begins <= day <= r.ends:
             continue
         found.append(
-            Waiting(fact, r.client_id, r.client_name, r.coach_name or "", wait, due, r.deputy_chat, r.deputy_person)
+            Waiting(
+                fact,
+                r.client_id,
+                r.client_name,
+                r.coach_id,
+                r.coach_name or "",
+                wait,
+                due,
+                r.deputy_chat,
+                r.deputy_person,
+            )
         )
     return found
 

@@ -9,19 +9,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection
 
-from bot.foundation.reader import Reader
 from bot.foundation.retry import MOST_ATTEMPTS, Broken, Moved, RetryDecision, Sent, Unreachable, Wait
 from bot.store import erasures, inbox, outbox, rate_limit
-from bot.store.dialect import among, by_index
-from bot.store.schema import clients, people
-from core.care import Units
+from bot.store.dialect import by_index
 from core.dialogue.kit.events import GroupEvent, Reachability
 from core.dialogue.kit.messages import OurFault
-from core.quantity import Unit
 
 LONGEST_SEND = timedelta(seconds=115)  # a text and a picture, with every timeout reached
 LEASE = timedelta(seconds=150)  # how long after a crash another worker tries
@@ -50,11 +45,10 @@ class SendResult:
 
 @dataclass(frozen=True, slots=True)
 class SendJob:
-    """One message to send to `reader` at `at`; `done` parts have already been sent. Sending must start before `until`,
+    """One message to send at `at`; `done` parts have already been sent. Sending must start before `until`,
     or the message is released."""
 
     row: outbox.ClaimedMessage
-    reader: Reader
     at: datetime
     until: datetime
     done: int = 0
@@ -92,7 +86,7 @@ def claim_and_settle(
     claimed = outbox.claim(conn, worker, now, LEASE, limit)
     again = now if len(claimed) == limit else outbox.next_due(conn)
     if rates is None:
-        return Next(tuple(_jobs(conn, claimed, [now] * len(claimed), now + HOLD)), again, events)
+        return Next(_jobs(claimed, [now] * len(claimed), now + HOLD), again, events)
 
     free = rate_limit.chats_free(conn, ((row.chat_id, row.is_group) for row in claimed), rates)
     taken = [row for row in claimed if free.get(row.chat_id, now) <= now]
@@ -107,7 +101,7 @@ def claim_and_settle(
         again = min(until for _, until in early)
     if len(taken) == room.count:
         again = room.first + len(taken) * rates.apart - WITHIN / 2  # come back before the reserved sends are used up
-    return Next(tuple(_jobs(conn, taken, at, now + HOLD)), again, events)
+    return Next(_jobs(taken, at, now + HOLD), again, events)
 
 
 # --- recording ---------------------------------------------------------------------------------------------
@@ -175,38 +169,10 @@ def _gone(row: outbox.ClaimedMessage, now: datetime) -> inbox.NewEvent:
     return inbox.NewEvent(f"gone/{row.id}", row.chat_id, event, is_group=row.is_group)
 
 
-# --- who reads ---------------------------------------------------------------------------------------------
-
-_readers = (
-    select(
-        people.c.id,
-        func.coalesce(clients.c.zone_name, people.c.zone_name).label("zone_name"),
-        clients.c.mass_unit,
-        clients.c.length_unit,
-    )
-    .select_from(people.outerjoin(clients, clients.c.person_id == people.c.id))
-    .where(among(people.c.id, "people"))
-)
+def _jobs(rows: Sequence[outbox.ClaimedMessage], at: Sequence[datetime], until: datetime) -> tuple[SendJob, ...]:
+    return tuple(SendJob(row, when, until, _done(row)) for row, when in zip(rows, at, strict=True))
 
 
-def _jobs(
-    conn: Connection, rows: Sequence[outbox.ClaimedMessage], at: Sequence[datetime], until: datetime
-) -> list[SendJob]:
-    wanted = [row.person_id for row in rows if row.person_id is not None]
-    found = {r.id: r for r in conn.execute(_readers, {"people": wanted})} if wanted else {}
-    jobs = []
-    for row, when in zip(rows, at, strict=True):
-        person = found.get(row.person_id)
-        zone = _zone(person.zone_name if person else row.zone_name)
-        units = Units(Unit(person.mass_unit), Unit(person.length_unit)) if person and person.mass_unit else Units()
-        done = int(row.ref) if row.kind is outbox.DeliveryKind.MESSAGE and row.ref.isdigit() else 0
-        jobs.append(SendJob(row, Reader(row.language, units, zone), when, until, done))
-    return jobs
-
-
-def _zone(name: str | None) -> ZoneInfo:
-    """UTC for a zone missing from the tz database: better an odd time than no message."""
-    try:
-        return ZoneInfo(name or "UTC")
-    except (ZoneInfoNotFoundError, ValueError):
-        return ZoneInfo("UTC")
+def _done(row: outbox.ClaimedMessage) -> int:
+    """How many parts of a message were sent before it had to wait."""
+    return int(row.ref) if row.kind is outbox.DeliveryKind.MESSAGE and row.ref.isdigit() else 0

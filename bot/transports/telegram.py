@@ -7,6 +7,7 @@ nothing a person or the platform does can stop the sender. Receiving: one long p
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -44,7 +45,7 @@ from bot.transports.incoming import Incoming, Unread
 from bot.transports.request import AiohttpRequest
 from bot.transports.salvage import number_of
 
-_NO_PREVIEW = {"is_disabled": True}
+_NO_PREVIEW = json.dumps({"is_disabled": True})  # objects go out as text: the library need not walk them
 _REASONS = (  # the platform's text in a 403, and our code for it
     ("blocked", "blocked"),
     ("deactivated", "deactivated"),
@@ -338,8 +339,7 @@ def _markup(keyboard: Keyboard) -> InlineKeyboardMarkup | None:
 
 
 @lru_cache(maxsize=256)
-def _plain_markup(keyboard: Keyboard) -> dict[str, Any]:
-    """The keyboard in the platform's format, cached because many people get the same few."""
-    return {
-        "inline_keyboard": [[{"text": label, "callback_data": data} for label, data in row] for row in keyboard],
-    }
+def _plain_markup(keyboard: Keyboard) -> str:
+    """The keyboard as the platform's JSON text, cached because many people get the same few."""
+    rows = [[{"text": label, "callback_data": data} for label, data in row] for row in keyboard]
+    return json.dumps({"inline_keyboard": rows})

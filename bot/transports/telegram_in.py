@@ -107,7 +107,14 @@ def plain_text(raw: Any) -> Incoming | None:
         } if (
             text and "entities" not in rest and _EARLIEST <= at < _LATEST and fits(number) and fits(chat) and fits(ref)
         ):
-            event = Text(datetime.fromtimestamp(at, UTC), writable(text[:LONGEST_TEXT]), str(ref))
+            match rest.get("reply_to_message"):
+                case None:
+                    reply_to = ""
+                case {"message_id": int(replied), "chat": {"id": int(there)}} if there == chat:
+                    reply_to = str(replied)
+                case _:
+                    return None
+            event = Text(datetime.fromtimestamp(at, UTC), writable(text[:LONGEST_TEXT]), str(ref), reply_to=reply_to)
             return _incoming(number, chat, False, event, language, name)
     return None
 
@@ -166,11 +173,17 @@ def _in_private(message: Message, username: str) -> Event | None:
     text = message.text or message.caption  # a picture's caption is addressed to us too
     if text is not None:
         command = _command(message, username) if message.text else None
-        return command or Text(message.date, writable(text[:LONGEST_TEXT]), ref)
+        return command or Text(message.date, writable(text[:LONGEST_TEXT]), ref, reply_to=_replied_to(message))
     for kind in _ATTACHMENTS:
         if getattr(message, kind, None):
             return Attachment(message.date, kind, ref)
     return None  # a service message: pinned, theme changed, ...
+
+
+def _replied_to(message: Message) -> str:
+    """The message of this chat that this is a reply to, "" for none."""
+    replied = message.reply_to_message
+    return "" if replied is None or replied.chat.id != message.chat.id else str(replied.message_id)
 
 
 def _command(message: Message, username: str) -> Command | None:

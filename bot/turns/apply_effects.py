@@ -7,7 +7,7 @@ cancelled, a reading stored and withdrawn). They are written with one statement 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from typing import Any
 
@@ -42,9 +42,12 @@ from core.care import Plan, Slot, Status
 from core.dialogue.client import effects as e
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.messages_to_coach import (
+    ClientEnrolled,
     ClientInCohort,
     ClientWord,
+    DoctorFirst,
     HealthChanged,
+    News,
     RepeatTaken,
     SignAnswered,
     UrgentFlag,
@@ -138,12 +141,14 @@ class TurnEffects:
     person_id: int | None = None
     client: Client | None = None
     coach: CoachContact | None = None
+    deputy: CoachContact | None = None
     is_group: bool = False
     priority: int = ANSWER
     open_flags: frozenset[str] | None = None
     writes: WriteBatch = field(default_factory=WriteBatch)
     erased: bool = False
     _reschedule: bool = False
+    _names: dict[int, str] | None = None  # what the coach's clients are called, once it was asked for
 
     # --- saying -------------------------------------------------------------------------------------------
 
@@ -176,12 +181,15 @@ class TurnEffects:
         urgent: bool = False,
         occasion: str | None = None,
         at: datetime | None = None,
+        to: CoachContact | None = None,
     ) -> None:
         """Queue a message for this client's coach; at night only if urgent, or if the coach chose so. at: the instant,
-        if already known. It waits while they cannot be reached. The only way from a client to their coach."""
-        coach = self.coach
+        if already known. to: whoever stands in for them, instead. It waits while they cannot be reached. The only way
+        from a client to their coach."""
+        coach = self.coach if to is None else to
         if coach is None or coach.chat_id is None:
             return
+        message = self._as_called(message)
         due = at or self.now
         if at is None and not urgent and coach.quiet_nights:
             due = schedule.daytime(due, zone_of(coach.zone_name))
@@ -199,6 +207,16 @@ class TurnEffects:
                 lasting=True,
             )
         )
+
+    def _as_called(self, message: object) -> object:
+        """News of the client, under the name by which the coach knows them."""
+        client = self.client
+        if client is None or not isinstance(message, News) or message.name != client.name:
+            return message
+        called = self._called(client)
+        if isinstance(message, ClientEnrolled) and called != client.name and not client.called:
+            return replace(message, name=called, alike=client.name)
+        return replace(message, name=called)
 
     def _queue(self, out: Outgoing) -> None:
         self.writes.outbox.append(outbox.row(out, self.now))
@@ -271,7 +289,9 @@ class TurnEffects:
         writes, me = self.writes, client.id
         match effect:
             case e.NotifyCoach(message, choices, urgent, occasion):
-                news = about(me) if isinstance(message, HealthChanged | RepeatTaken | SignAnswered) else ()
+                news = (
+                    about(me) if isinstance(message, DoctorFirst | HealthChanged | RepeatTaken | SignAnswered) else ()
+                )
                 self.notify_coach(message, choices or news, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
                 writes.readings[me, key] = readings.row(me, key, reading, self.now)
@@ -302,10 +322,13 @@ class TurnEffects:
             case e.DropGoal(measure):
                 writes.goals.pop((me, measure), None)
                 writes.dropped[me, measure] = None
-            case e.PassOn(text, urgent):
+            case e.PassOn(text, urgent, to):
                 coach_id = None if self.coach is None else self.coach.id
                 writes.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
-                self.notify_coach(ClientWord(me, self._called(client), text), about(me), urgent=urgent)
+                said = ClientWord(me, self._called(client), text)
+                self.notify_coach(said, about(me), urgent=urgent)
+                if to and self.deputy is not None and self.deputy.id == to:
+                    self.notify_coach(said, about(me), urgent=urgent, to=self.deputy)
             case e.EnterCohort(cohort_id):
                 self._enter(client, cohort_id)
             case e.LeaveCohort(cohort_id):
@@ -372,7 +395,9 @@ class TurnEffects:
         """What the coach knows this client as: two of one name are told apart."""
         if self.coach is None:
             return client.name
-        return caseload.names(self.conn, self.coach.id).get(client.id, client.name)
+        if self._names is None:
+            self._names = caseload.names(self.conn, self.coach.id)
+        return self._names.get(client.id, client.name)
 
     def clear_flags(self, client: Client, ends: Clears) -> None:
         """Clear the open flags with this clearing rule."""

@@ -5,12 +5,14 @@ Everybody stands in one section only, with the gravest of what is new about them
 | the gravest new flag is                                   | section   |
 |-----------------------------------------------------------|-----------|
 | urgent, or this week's and neither of the two below       | `needs`   |
+| any, beside something urgent that is known and still open | `needs`   |
 | a confirmed change, or a note                             | `changes` |
 | silence, or a messenger that refuses to deliver           | `quiet`   |
 | none: all was seen before, and something of it still asks | `known`   |
 | none, and they take a break                               | `away`    |
 
-Within a section the most severe comes first, then the newest; who takes a break comes after who does not.
+Within a section the most severe of what is new comes first, then the newest; who takes a break comes after who does
+not. What was known before never stands above what is new.
 
 The life cycle of a flag in the digest:
 
@@ -18,11 +20,12 @@ The life cycle of a flag in the digest:
 |-------------------------------------|-------------------------------------------------------|
 | open, neither seen nor told before  | in its section                                        |
 | open, known, this week's            | `known`, if nothing else of the person is new         |
-| open, known, urgent                 | `known`, or beside what is new of the person          |
+| open, known, urgent                 | `known`, or named behind what is new of the person    |
 | open, known, a note                 | not listed: it stays on the card                      |
 | urgent, known, it happened again    | in its section, as if it were new                     |
 | urgent, and cleared by itself       | once more, with what followed; then on the card       |
-| cleared by a coach, or not urgent   | gone; if it recurs, it is a new flag                  |
+| urgent, and cleared by a deputy     | once more, with what was done, for its coach          |
+| cleared by its coach, or not urgent | gone; if it recurs, it is a new flag                  |
 
 Known is what a coach has seen, and what the digest of an earlier week has named.
 """
@@ -52,6 +55,8 @@ INCLUDES: dict[Code, frozenset[Code]] = {  # of the same measure: the one on the
     Code.ENERGY_DROPPED: frozenset({Code.CHANGE_WORSE_LARGE}),
     Code.CHANGE_WORSE_CONFIRMED: frozenset({Code.CHANGE_WORSE_LARGE}),
     Code.MUST_HIGH: frozenset({Code.MUST_MEDIUM}),
+    Code.UNPLANNED_LOSS_OVER_5: frozenset({Code.MUST_MEDIUM}),  # its one point, then, is for that loss
+    Code.RETEST_MISSED: frozenset({Code.BP_WEEK_SHORT}),
 }
 
 NIGHT_BEGINS, NIGHT_ENDS = time(22, 0), time(7, 0)
@@ -121,7 +126,7 @@ class CaseRow:
     answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
     kept: whether it was answered. status: "invited", "enrolling", "active", "paused", "finished", "left". units:
     the client's own, in which their figures are told. joined: when their row was made. settled: urgent flags that
-    ended by themselves, and no digest has said so yet.
+    ended by themselves or by somebody else's doing, and no digest has said so yet.
     """
 
     client_id: int
@@ -159,7 +164,7 @@ class Detail(StrEnum):
 @dataclass(frozen=True, slots=True)
 class DigestEntry:
     """One client in a digest, with the flags that put them there, most serious first. status, until: as in `CaseRow`.
-    units: of the figures."""
+    units: of the figures. still: what is urgent, known and still open, beside the flags that are new."""
 
     client_id: int
     name: str
@@ -168,10 +173,11 @@ class DigestEntry:
     status: str = "active"
     until: date | None = None
     detail: Detail = Detail.FULL
+    still: tuple[FlagFact, ...] = ()
 
     @property
     def urgent(self) -> bool:
-        return any(f.severity == Severity.URGENT and not f.over for f in self.flags)
+        return any(f.severity == Severity.URGENT and not f.over for f in (*self.flags, *self.still))
 
     @property
     def matters(self) -> tuple[FlagFact, ...]:
@@ -268,10 +274,11 @@ def digest(
         silence = _reckoned(flag(Code.CASELOAD_QUIET, now, asked=Decimal(asked)))
         sections["needs"].append(DigestEntry(NOBODY, "", (silence,)))
     for row in rows:
-        section, flags = _placed(row, now)
+        section, flags, still = _placed(row, now)
         if section:
             until = row.paused_until if row.status == "paused" else None
-            sections[section].append(DigestEntry(row.client_id, row.name, flags, row.units, row.status, until))
+            entry = DigestEntry(row.client_id, row.name, flags, row.units, row.status, until, still=still)
+            sections[section].append(entry)
     for one in invitations:
         if (found := _unused(one.made, now)) is not None and not found.known(now):
             sections["quiet"].append(DigestEntry(NOBODY, one.name, (found,), status="invited"))
@@ -295,19 +302,27 @@ def digest(
     )
 
 
-def _placed(row: CaseRow, now: datetime) -> tuple[str, tuple[FlagFact, ...]]:
-    """The section of a client, and the flags that put them there; "" for none."""
+def _placed(row: CaseRow, now: datetime) -> tuple[str, tuple[FlagFact, ...], tuple[FlagFact, ...]]:
+    """The section of a client, "" for none; the flags that put them there, and those urgent ones that are known."""
     paused = row.status == "paused"
     open_ = [f for f in (*row.flags, *_standing(row, now)) if not (paused and f.code == Code.MISSED_CHECK_INS)]
-    new = [*(f for f in open_ if not f.known(now)), *row.settled]
-    if new:  # something urgent that is known is not hidden behind it
-        urgent = [f for f in open_ if f.known(now) and f.severity == Severity.URGENT]
-        told = tuple(sorted((*new, *urgent), key=_worst_first))
-        return _section(told[0]), told
+    known = [f for f in open_ if f.known(now)]
+    new = [*(f for f in open_ if not f.known(now) and not any(_says(one, f) for one in known)), *row.settled]
+    if new:
+        told = tuple(sorted(new, key=_worst_first))
+        urgent = (f for f in known if f.severity == Severity.URGENT and not any(_says(one, f) for one in known))
+        still = tuple(sorted(urgent, key=_worst_first))
+        return "needs" if still else _section(told[0]), told, still
     old = tuple(sorted((f for f in open_ if f.severity != Severity.NOTE), key=_worst_first))
     if old:
-        return "known", old
-    return ("away", ()) if paused else ("", ())
+        return "known", old, ()
+    return ("away" if paused else ""), (), ()
+
+
+def _says(known: FlagFact, one: FlagFact) -> bool:
+    """Whether a known flag says all that another does, which has not happened again since."""
+    included = Code(one.code) in INCLUDES.get(Code(known.code), ())
+    return included and one.measure == known.measure and one.newest <= known.newest
 
 
 def _section(gravest: FlagFact) -> str:

@@ -35,7 +35,7 @@ from bot.exports.my_data import gather
 from bot.foundation.clock import HeldClock
 from bot.foundation.config import Settings
 from bot.foundation.metrics import Metrics
-from bot.foundation.reader import Reader, Rendered
+from bot.foundation.reader import Rendered
 from bot.process import digests, reminders, wiring
 from bot.process.delivery import Delivery
 from bot.process.rendering_cache import Renderings
@@ -151,8 +151,8 @@ class Watched:
     def __init__(self, renderings: Renderings, people: People, clock: HeldClock, report: Report) -> None:
         self._renderings, self._people, self._clock, self._report = renderings, people, clock, report
 
-    async def parts(self, row: outbox.ClaimedMessage, reader: Reader) -> tuple[Rendered, ...]:
-        made = await self._renderings.parts(row, reader)
+    async def parts(self, row: outbox.ClaimedMessage) -> tuple[Rendered, ...]:
+        made = await self._renderings.parts(row)
         if row.kind is outbox.DeliveryKind.MESSAGE:
             message, choices = codec.loads(row.message), codec.load_rows(row.choices) if row.choices else ()
             self._report.said.update(

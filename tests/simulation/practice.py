@@ -395,8 +395,8 @@ class Season:
             return
         self._put([(ROWAN, Press(now, f"seen:{stamp(now)}"))], now)
         if self.habit is Habit.DEALS:
-            for entry in made.entries:
-                last = max((f.id for f in entry.flags if not f.over), default=0)
+            for entry in (*made.entries, *(e for e in made.known if e.urgent)):
+                last = max((f.id for f in (*entry.flags, *entry.still) if not f.over), default=0)
                 if last:
                     self._put([(ROWAN, Press(now, f"clear:{entry.client_id}:{last}:{stamp(now)}"))], now)
                     self._put([(ROWAN, Text(now, "rang, all is well"))], now)
@@ -444,7 +444,7 @@ def news(made: Digest) -> list[tuple[str, str, bool]]:
 
 def named(made: Digest) -> list[tuple[str, str, bool]]:
     """Who is named, because of what, and whether it is over."""
-    return [(e.name, f.code, f.over) for e in (*made.entries, *made.known) for f in e.flags]
+    return [(e.name, f.code, f.over) for e in (*made.entries, *made.known) for f in (*e.flags, *e.still)]
 
 
 def first_fold(text: str, made: Digest) -> bool:

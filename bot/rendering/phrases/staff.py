@@ -48,7 +48,10 @@ def staff_help(said: sm.StaffHelp, v: Voice) -> str:
 @phrase(sm.StaffNotSure)
 def staff_not_sure(said: sm.StaffNotSure, v: Voice) -> str:
     if said.coach:
-        return v.say("I did not follow. Type a client's name to see their card, or /help for all you can do.")
+        return v.say(
+            "I did not follow, and nobody else has got this. Type a client's name to see their card, or /help for all"
+            " you can do."
+        )
     return v.say("I did not follow. Send /help for all you can do.")
 
 
@@ -197,7 +200,10 @@ def ask_whom(said: sm.AskWhom, v: Voice) -> str:
 
 @phrase(sm.AskWords)
 def ask_words(said: sm.AskWords, v: Voice) -> str:
-    return v.say("What should I say to {name}? Your next message goes to them as it is.", name=v.name(said.name))
+    return v.say(
+        "What should I say to {name}? Your next message goes to them as it is, if you send it within ten minutes.",
+        name=v.name(said.name),
+    )
 
 
 @phrase(sm.WordsSent)
@@ -232,8 +238,8 @@ CHOSEN: dict[str, str] = {
     "interval": N_("Done: how often {name} is asked is changed, and they are told."),
     "slot": N_("Done: the day and time of {name} are changed, and they are told."),
     "directed_weighing": N_(
-        "Done: {name} may weigh as often as their clinician asked. I do not slow them down, and a fast gain reaches you"
-        " at once."
+        "Done: {name} may weigh as often as their clinician asked, and is told. I do not slow them down, I take a"
+        " number alone for a weight, and a fast gain reaches you at once."
     ),
     "directed_weighing_off": N_("Done: {name} is back to a weigh-in every few weeks."),
     "numbers": N_("Done: where the numbers of {name} go is changed, and they are told."),
@@ -448,6 +454,8 @@ def staff_forgotten(said: sm.StaffForgotten, v: Voice) -> str:
 
 @phrase(sm.SeenNoted)
 def seen_noted(said: sm.SeenNoted, v: Voice) -> str:
+    if not said.names:  # all that the digest told is over
+        return v.say("Noted as seen.")
     return v.say_n("Noted as seen, for {n} client.", "Noted as seen, for {n} clients.", len(said.names))
 
 

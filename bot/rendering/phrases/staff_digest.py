@@ -10,7 +10,7 @@ from datetime import date
 from bot.foundation.reader import length
 from bot.rendering.direction import FSI, PDI, directed
 from bot.rendering.phrases import phrase
-from bot.rendering.phrases.coach import ended, figure, flag, followed, told, what
+from bot.rendering.phrases.coach import ended, figure, flag, followed, in_short, told, what
 from bot.rendering.voice import N_, Html, Voice
 from core.care import Units
 from core.dialogue.staff import messages as sm
@@ -78,8 +78,8 @@ def _wrapped(paragraph: str) -> int:
 
 def _whole(d: Digest, v: Voice) -> Html:
     return v.paragraphs(
-        v.lines(_head(d, v), _still_open(d, v)),
-        _section(v, "", d.needs),
+        _head(d, v),
+        v.lines(_section(v, "", d.needs), _still_open(d, v)),
         _section(v, v.say("Worth knowing"), d.changes),
         _section(v, v.say("Gone quiet"), d.quiet),
         v.lines(_left_out(d, v), _known(d, v), _away(d, v), _week(d, v)),
@@ -97,14 +97,15 @@ def _head(d: Digest, v: Voice) -> Html:
 def _week(d: Digest, v: Voice) -> Html:
     """The week in a line: how many of those asked have answered, and that nobody else has anything."""
     counts = {"kept": v.number(d.kept), "asked": v.number(d.asked)}
-    if d.calm and not d.asked:
+    quiet = d.calm and not d.needed
+    if quiet and not d.asked:
         return v.say("A quiet week: no check-in was due.")
-    if d.calm and d.kept and not d.known and not d.often:
+    if quiet and d.kept and not d.known and not d.often:
         return v.say("A quiet week. Checked in: {kept} of {asked} asked. Nobody is weighing too often.", **counts)
     often = ""
     if d.often:
         often = v.say_n("Still weighing often, as you know: {n}.", "Still weighing often, as you know: {n}.", d.often)
-    if d.calm and d.kept:
+    if quiet and d.kept:
         return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
     return v.sentences(
         v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
@@ -120,7 +121,7 @@ def _left_out(d: Digest, v: Voice) -> Html:
 
 
 def _still_open(d: Digest, v: Voice) -> Html:
-    """What is urgent and no news, and nobody has dealt with yet: it stands first."""
+    """What is urgent and no news, and nobody has dealt with yet: below what is new."""
     names_ = [v.name(e.name) for e in d.known if e.urgent]
     if not names_:
         return Html("")
@@ -172,17 +173,26 @@ def entry(v: Voice, one: DigestEntry) -> Html:
         facts,
         *(_settled(v, f, one.units, whole=whole) for f in one.told if f.over),
         v.say_n("And {n} more.", "And {n} more.", more) if more else "",
-        *(_words(v, f) for f in one.matters if whole),
-        _state(v, one) if whole else "",
-        _next(v, gravest) if whole else "",
+        *(_words(v, f) for f in one.matters if whole and not f.over),
+        _still(v, one),
+        _state(v, one) if whole or one.status == "left" else "",
+        _next(v, (*one.still, gravest)[0]) if whole else "",
     )
     return v.say("• <b>{name}</b>: {what}", name=v.name(one.name), what=said)
+
+
+def _still(v: Voice, one: DigestEntry) -> Html:
+    """The gravest of what was told before, is urgent and still open; its figures were told then."""
+    if not one.still:
+        return Html("")
+    return v.say("Still open: {what}.", what=v.listed([in_short(v, one.still[0].code), _since(v, one.still[0])]))
 
 
 def _settled(v: Voice, one: FlagFact, units: Units, *, whole: bool) -> Html:
     """An alarm that is over: what, when, what they were told (if there is room), what followed."""
     return v.sentences(
         v.say("{facts}.", facts=v.listed([what(v, one, units), v.short_date(_day(v, one))])),
+        _words(v, one) if whole else "",
         told(v, one) if whole else "",
         followed(v, one, units) or ended(v, one),
     )

@@ -21,8 +21,14 @@ LABELS: dict[str, str] = {
     "page_before": N_("◀ Before"),
     "page_after": N_("More ▶"),
     "thread": N_("Messages"),
+    "send_to_nobody": N_("To nobody"),
+    "pictures": N_("Pictures"),
+    "export": N_("Export"),
+    "export_csv": N_("As a table (CSV)"),
+    "export_fhir": N_("For another system (FHIR)"),
     "plan": N_("Plan"),
     "note": N_("Note"),
+    "rename": N_("Rename"),
     "dealt_with": N_("Dealt with"),
     "history": N_("History"),
     **{f"done_{key}": words for key, words in DONE.items()},
@@ -64,6 +70,10 @@ LABELS: dict[str, str] = {
 
 def _named(v: Voice, argument: str) -> str:
     return v.name(argument)
+
+
+def _sent_to(v: Voice, argument: str) -> str:
+    return v.plain("To {name}", name=v.name(argument))
 
 
 def _dropped(v: Voice, argument: str) -> str:
@@ -109,6 +119,7 @@ def _thing(v: Voice, argument: str) -> str:
 # Labels that need their argument.
 ABOUT: dict[str, Callable[[Voice, str], str]] = {
     "client": _named,
+    "send_to": _sent_to,
     "coach_named": _named,
     "template": _named,
     "drop_template": _dropped,

@@ -10,11 +10,12 @@ from core.dialogue.client import check_in, help_and_menu
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import ChangeClient, Lower, NotifyCoach, PassOn, Raise
 from core.dialogue.client.messages_to_coach import ClientBack, ClientMoved
-from core.dialogue.client.states import Awaiting, Setting, State
+from core.dialogue.client.states import Awaiting, Enrolling, Setting, State
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Join
 from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
 from core.dialogue.kit.messages import KeptAsItWas, Stranger
+from core.measures import MEASURES
 from core.watching.flags import Code, Ended, flag
 
 ANSWER_GOES_TO_COACH = timedelta(hours=48)
@@ -28,18 +29,29 @@ def message_coach(d: ClientStep, text: str = "") -> None:
         return
     back = d.asking.back if isinstance(d.asking, Setting) else d.asking
     d.ask(Setting("word", "", back))
-    d.say(m.AskWord(d.facts.coach_name), (Choice("no_keep", "cancel"),))
+    deputy = answers_go_to(d)
+    d.say(m.AskWord(deputy[1] if deputy else d.facts.coach_name), (Choice("no_keep", "cancel"),))
 
 
 def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
     """Pass a message to the coach. A reply to the coach's own message is not a new request."""
-    d.do(PassOn(text))
+    deputy = answers_go_to(d)
+    d.do(PassOn(text, to=deputy[0] if deputy else 0))
     if not reply:
         d.do(Raise(flag(Code.WANTS_COACH, d.now)))
-    if d.facts.told:
+    if deputy:
+        d.say(m.WordPassed(deputy[1]))
+    elif d.facts.told:
         d.say(m.WordPassed(d.facts.told, d.words_arrive()))
     else:
         d.say(m.CoachNotReached(d.facts.coach_name, kept=True))
+
+
+def answers_go_to(d: ClientStep) -> tuple[int, str] | None:
+    """Number and name of the coach who stands in for theirs and has written last; None if it was their own."""
+    recent = d.state.word_until is not None and d.now < d.state.word_until
+    deputy = d.facts.deputy
+    return deputy if recent and deputy is not None and deputy[0] == d.state.word_to else None
 
 
 def offer(d: ClientStep, text: str, why: str) -> None:
@@ -58,7 +70,7 @@ def pass_offered(d: ClientStep) -> bool:
 
 
 def from_coach(d: ClientStep, event: FromCoach) -> None:
-    d.become(word_until=d.now + ANSWER_GOES_TO_COACH)
+    d.become(word_until=d.now + ANSWER_GOES_TO_COACH, word_to=event.by)
     d.say(m.CoachWrites(event.coach, event.text), (Choice("word_to_coach", "word", event.coach),), lasting=True)
 
 
@@ -66,7 +78,8 @@ def plan_changed(d: ClientStep, event: PlanChanged) -> None:
     """The coach's changes apply from the next question on; an open question no longer in the plan is dropped."""
     wanted = check_in.asked_of(d)
     d.become(agenda=tuple(k for k in d.state.agenda if k in wanted))
-    gone = isinstance(d.asking, Awaiting) and d.asking.measure not in wanted
+    asked = d.asking.measure if isinstance(d.asking, Awaiting | Enrolling) else ""
+    gone = asked in MEASURES and asked not in wanted
     if event.what:
         d.say(m.PlanNews(event.what, event.detail))
     if gone:

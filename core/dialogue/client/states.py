@@ -19,11 +19,13 @@ class Consenting:
 
 @dataclass(frozen=True, slots=True)
 class Enrolling:
-    """question: the open one; left: those after it; chosen: cautions ticked so far."""
+    """question: the open one; left: those after it; chosen: cautions ticked so far.  measure: the one that needs to
+    know; "" at the start, when nothing else can be done, and "*" if the client wants all of it done."""
 
     question: str
     left: tuple[str, ...] = ()
     chosen: tuple[str, ...] = ()
+    measure: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,12 +95,14 @@ class Aside:
 
 @dataclass(frozen=True, slots=True)
 class AlarmAsked:
-    """A sign was named; is it happening now? back: what was open before. aside: a reading sent along with it."""
+    """A sign was named; is it happening now? back: what was open before. aside: a reading sent along with it. words:
+    their own, in which they named it."""
 
     sign: str
     level: str
     back: Asking | None = None
     aside: Aside | None = None
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -207,15 +211,17 @@ class State:
     asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
     noted: aspects asked about in this check-in, and whether they were the same.  told: context already given in it,
     each once.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
-    sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply.
+    sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply, or to
+    whoever stands in for them and wrote (word_to, their number).
     question: number of the open question, included in its buttons' data; never reused, even if a state is lost.
     weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
     alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
     that were asked for at a check-in and not given, with how often.  offered: words of the client that a
-    button passes on to the coach.  cautioned: cautions already given, each once.  home: the zone to go back to after a
-    stay elsewhere, or "".
+    button passes on to the coach.  cautioned: cautions already given, each once.  looked_back: the check-in with the
+    last look back.  home: the zone to go back to after a stay elsewhere, or "".  met: facts that were asked for, each
+    once, whether or not they were given.
     """
 
     asking: Asking | None = None
@@ -228,6 +234,7 @@ class State:
     sources: tuple[str, ...] = ()
     pressure: PressureWeek | None = None
     word_until: datetime | None = None
+    word_to: int = 0
     question: int = 0
     weighed: datetime | None = None
     first_said: datetime | None = None
@@ -238,7 +245,9 @@ class State:
     owed: tuple[tuple[str, int], ...] = ()
     offered: str = ""
     cautioned: tuple[str, ...] = ()
+    looked_back: date | None = None
     home: str = ""
+    met: tuple[str, ...] = ()
 
 
 def same_question(one: State, other: State) -> bool:

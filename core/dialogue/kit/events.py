@@ -11,12 +11,13 @@ from datetime import date, datetime, timedelta
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """Somebody typed. edited: new text of an earlier message (same ref)."""
+    """Somebody typed. edited: new text of an earlier message (same ref). reply_to: the message it is a reply to."""
 
     at: datetime
     text: str
     ref: str = ""
     edited: bool = False
+    reply_to: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,11 +71,12 @@ class TimerFired:
 
 @dataclass(frozen=True, slots=True)
 class FromCoach:
-    """The coach wrote to this client through us."""
+    """The coach wrote to this client through us. by: the coach who stands in for theirs, 0 if it was their own."""
 
     at: datetime
     coach: str
     text: str
+    by: int = 0
 
 
 @dataclass(frozen=True, slots=True)

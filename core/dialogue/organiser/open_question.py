@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from core.dialogue.organiser import cohorts
-from core.dialogue.staff import caseload, plan, rows, settings
+from core.dialogue.staff import caseload, naming, plan, rows, settings, writing
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import CardOf, Caseload, Need, Templates
 from core.dialogue.staff.states import (
@@ -12,8 +12,11 @@ from core.dialogue.staff.states import (
     ChangingSlot,
     ChoosingClient,
     ChoosingDeputyDays,
+    ConfirmingWords,
     DealingWith,
     Inviting,
+    NamingClient,
+    NamingClinician,
     NamingTemplate,
     NotingOn,
     StaffAsking,
@@ -30,9 +33,13 @@ def needs(asking: StaffAsking | None) -> tuple[Need, ...]:
             return (Caseload(),)
         case AskingSure(client_id=client):
             return rows.card_and_coaches(str(client))
+        case NamingClient(client):
+            return rows.card_among_all(str(client))
         case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
-        case Ticking(client_id=client) | DealingWith(client_id=client):
+        case ConfirmingWords(client, _, others):
+            return tuple(CardOf(number) for number in (client, *others))
+        case Ticking(client_id=client) | DealingWith(client_id=client) | NamingClinician(client):
             return (CardOf(client),)
         case ChoosingDeputyDays():
             return rows.other_coaches("")
@@ -59,8 +66,12 @@ def _say(d: StaffStep, asking: StaffAsking | None) -> None:
             settings.ask_invitee(d, template)
         case WritingTo(client):
             caseload.write_to(d, str(client))
+        case ConfirmingWords():
+            writing.ask_who_again(d, asking)
         case NotingOn(client):
             caseload.note(d, str(client))
+        case NamingClient(client):
+            naming.name(d, str(client))
         case ChoosingClient(what="write"):
             caseload.write(d, "")
         case ChoosingClient():
@@ -73,6 +84,8 @@ def _say(d: StaffStep, asking: StaffAsking | None) -> None:
             caseload.dealing_again(d, asking)
         case ChoosingDeputyDays(coach):
             settings.deputy(d, str(coach))
+        case NamingClinician():
+            plan.clinician_again(d, asking)
         case NamingTemplate(client):
             plan.template(d, str(client))
         case AskingSure(what="forget"):

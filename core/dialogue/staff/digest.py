@@ -153,5 +153,5 @@ def _panels(d: StaffStep, made: Digest, new_only: bool) -> tuple[Panel, ...]:
     for entry in made.entries if new_only else (*made.entries, *made.known):
         card = by_id.get(entry.client_id)
         if card is not None:
-            flags[entry.client_id] = replace(card, flags=entry.flags)
+            flags[entry.client_id] = replace(card, flags=(*entry.flags, *(() if new_only else entry.still)))
     return cards.panels(tuple(flags.values()), d.now - cards.YEAR)

@@ -13,6 +13,7 @@ from datetime import UTC, date, datetime, tzinfo
 from core.care import Plan, Slot, Units
 from core.client import Profile
 from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
+from core.judging.readiness import UNASKED, Readiness
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
 from core.watching.digest import EMERGENCY_WAITS, CaseRow, Digest, FlagFact, OpenInvitation, Size
@@ -31,7 +32,9 @@ class WordFact:
 @dataclass(frozen=True, slots=True)
 class CardFact:
     """Everything a coach may see of one client. history as in ClientFacts; flags open ones; past: flags that are over,
-    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs."""
+    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs.
+    name: as the coach reads it, of two of one name with something beside it; own_name: what they call themselves, if
+    the coach calls them otherwise."""
 
     client_id: int
     name: str
@@ -51,6 +54,8 @@ class CardFact:
     reachable: bool = True
     past: tuple[FlagFact, ...] = ()
     for_coach: str = ""
+    own_name: str = ""
+    readiness: Readiness = UNASKED
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,8 +127,10 @@ class StaffFacts:
 
     coach_id, organiser_id: None for a role this person does not have. slot: of the digest. rows, cards, cohorts,
     templates, coaches: as requested by `needs`; cards are the clients that a name or id matched. coaches: other coaches
-    a client may be handed to, as (id, name).  waiting: links that nobody has opened, loaded with rows.  size: of a
-    digest as rendered for this person, provided by bot like the look-ups of ClientFacts.
+    a client may be handed to, as (id, name).  mentioned: clients whom a text names, likewise.  writing_to: what the
+    client is called to whom the next words go.  replied: the client whom the message is about that this one answers, 0
+    for nobody; the cards tell whether they are still in this caseload.  waiting: links that nobody has opened, loaded
+    with rows.  size: of a digest as rendered for this person, provided by bot like the look-ups of ClientFacts.
     """
 
     person_id: int
@@ -145,6 +152,9 @@ class StaffFacts:
     cohorts: tuple[CohortFact, ...] = ()
     templates: tuple[TemplateFact, ...] = ()
     coaches: tuple[tuple[int, str], ...] = ()
+    mentioned: tuple[tuple[int, str], ...] = ()
+    writing_to: str = ""
+    replied: int = 0
     quarter: QuarterFact | None = None
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
@@ -181,6 +191,28 @@ class CardsNamed:
 
     words: str
     whole: bool = False  # the words are only a name
+    anywhere: bool = False  # or else whoever they name somewhere
+
+
+@dataclass(frozen=True, slots=True)
+class MentionedIn:
+    """Need: the clients whom a text names somewhere, and nothing else of them."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenTo:
+    """Need: what the client is called to whom the next words go."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class RepliedTo:
+    """Need: the client whom an earlier message of this chat is about, and their card if they are in this caseload."""
+
+    ref: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,6 +252,9 @@ Need = (
     | CaseloadOf
     | CardOf
     | CardsNamed
+    | MentionedIn
+    | WrittenTo
+    | RepliedTo
     | CardsFlagged
     | CardsOfAll
     | QuarterMeant

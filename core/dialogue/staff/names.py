@@ -4,23 +4,33 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from core.dialogue.staff.facts import CardFact
 from core.language import plain
+from core.language.text import bare_words
 
 SHORTEST_PART = 3  # fewest letters for a search inside names
+ENDINGS = {  # what may follow a name, or take the place of its last vowel, where nouns decline
+    "en": ("s",),
+    "de": ("s",),
+    "pl": ("a", "y", "i", "e", "o", "u", "owi", "em", "iem", "ie", "zie", "ii", "ce"),
+}
+PREFIXES = {"ar": ("ل", "لل", "و", "ب", "ك", "ف"), "fr": ("d", "l", "qu")}  # small words written with the next
+VOWELS = "aeiou"
+TO = frozenset({"to", "an", "a", "do", "الى", "إلى"})  # may stand before whoever is addressed
 
 
 def meant(names: Sequence[tuple[int, str]], words: str) -> tuple[int, ...]:
     """Ids of the clients that `words` may name: all words must match; only the best kind of match counts.
 
-    names: id and name. A full name beats a prefix, which beats letters inside a name; two clients with the same name
-    both match, and the coach is asked.
+    names: id and name, one or several of each. A full name beats a prefix, which beats letters inside a name; two
+    clients with the same name both match, and the coach is asked.
     """
     said = plain(words).strip()
     if not said:
         return ()
     folded = [(client, plain(name)) for client, name in names]
     for fits in (_whole, _beginning, _inside):
-        found = tuple(client for client, name in folded if fits(name, said))
+        found = tuple(dict.fromkeys(client for client, name in folded if fits(name, said)))
         if found:
             return found
     return ()
@@ -47,9 +57,11 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
     The longest prefix of the text that is a full name decides; else its first word, as in `meant`.
     """
     words = text.split()
+    if len(words) > 1 and plain(words[0]) in TO and not meant(names, words[0]):
+        return addressed(names, _rest(text, 1))  # "write to Ada well done"
     for size in range(min(len(words), 5), 0, -1):
         said = plain(" ".join(words[:size])).strip().rstrip(":,")
-        found = tuple(client for client, name in names if plain(name) == said)
+        found = tuple(dict.fromkeys(client for client, name in names if plain(name) == said))
         if found:
             return found, _rest(text, size)
     return (meant(names, words[0].rstrip(":,")), _rest(text, 1)) if words else ((), "")
@@ -58,6 +70,60 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
 def _rest(text: str, words: int) -> str:
     """The text after the first `words` words, with its line breaks."""
     return (text.split(None, words) + [""] * (words + 1))[words].strip()
+
+
+def all_names(cards: Iterable[CardFact]) -> tuple[tuple[int, str], ...]:
+    """What clients may be called by their coach: as the coach reads them, and as they call themselves."""
+    return tuple((c.client_id, name) for c in cards for name in (c.name, c.own_name) if name)
+
+
+def mentioned(names: Sequence[tuple[int, str]], text: str, language: str) -> tuple[int, ...]:
+    """Ids of the clients whom a text names somewhere, declined as the language does: "Ada's", "Ady", "لآدا".
+
+    By the whole name, or by its first word. Two clients of one name are both named.
+    """
+    said = bare_words(plain(text))
+    parts = [(client, bare_words(plain(name))) for client, name in names]
+    taken = {name[0] for _, name in parts if len(name) == 1}  # "Ann" is not Ann Bell if somebody is called just that
+    return tuple(
+        client
+        for client, name in parts
+        if name
+        and (_stands_in(said, name, language) or (name[0] not in taken and _stands_in(said, name[:1], language)))
+    )
+
+
+def _stands_in(said: Sequence[str], name: Sequence[str], language: str) -> bool:
+    size = len(name)
+    return any(
+        all(_declined(word, part, language) for word, part in zip(said[i : i + size], name, strict=True))
+        for i in range(len(said) - size + 1)
+    )
+
+
+def _declined(word: str, name: str, language: str) -> bool:
+    if word == name:
+        return True
+    if any(word == prefix + name for prefix in PREFIXES.get(language, ())):
+        return True
+    endings = ENDINGS.get(language, ())
+    if any(word == name + ending for ending in endings):
+        return True
+    return language == "pl" and name[-1] in VOWELS and len(name) > 2 and any(word == name[:-1] + e for e in endings)
+
+
+def words_after(names: Iterable[str], text: str, language: str) -> str:
+    """The words of a text after the first of these names in it, as they were typed: "I am late" of "tell Ada I am
+    late"."""
+    typed = text.split()
+    folded = [" ".join(bare_words(plain(word))) for word in typed]
+    for name in names:
+        parts = bare_words(plain(name))
+        for wanted in (parts, parts[:1]):
+            for i in range(len(folded) - len(wanted) + 1 if wanted else 0):
+                if _stands_in(folded[i : i + len(wanted)], wanted, language):
+                    return _rest(text, i + len(wanted))
+    return ""
 
 
 def distinct_names(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:

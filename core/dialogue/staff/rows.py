@@ -15,6 +15,7 @@ from core.dialogue.staff.facts import (
     CardsOfAll,
     Caseload,
     Cohorts,
+    MentionedIn,
     Need,
     OtherCoaches,
     QuarterMeant,
@@ -115,7 +116,7 @@ def digest_or_page(value: str) -> tuple[Need, ...]:
 
 def page_of(words: str) -> tuple[Need, ...]:
     """The words are a name; without one, everybody."""
-    return (Caseload(), CardsNamed(words, whole=True)) if words.strip() else (Caseload(), CardsOfAll())
+    return named(words) if words.strip() else (Caseload(), CardsOfAll())
 
 
 def page(value: str) -> tuple[Need, ...]:
@@ -136,13 +137,13 @@ def cohorts(value: str) -> tuple[Need, ...]:
 
 
 def named(words: str) -> tuple[Need, ...]:
-    """The words are only a name."""
-    return (Caseload(), CardsNamed(words, whole=True)) if words.strip() else (Caseload(),)
+    """The words are a name, or hold one."""
+    return (Caseload(), CardsNamed(words, whole=True, anywhere=True)) if words.strip() else (Caseload(),)
 
 
 def addressed(words: str) -> tuple[Need, ...]:
-    """The words begin with a name."""
-    return (Caseload(), CardsNamed(words)) if words.strip() else (Caseload(),)
+    """The words begin with a name, and may name others."""
+    return (Caseload(), CardsNamed(words), MentionedIn(words)) if words.strip() else (Caseload(),)
 
 
 def card(value: str) -> tuple[Need, ...]:
@@ -154,6 +155,11 @@ def card(value: str) -> tuple[Need, ...]:
 def card_or_caseload(value: str) -> tuple[Need, ...]:
     """The client, or the caseload to choose from if the button names nobody."""
     return card(value) if value.partition(":")[0] else (Caseload(),)
+
+
+def card_among_all(value: str) -> tuple[Need, ...]:
+    """The client, and everybody whose name theirs must differ from."""
+    return (*card(value), Caseload())
 
 
 def card_and_coaches(value: str) -> tuple[Need, ...]:

@@ -20,14 +20,33 @@ class Inviting:
 
 @dataclass(frozen=True, slots=True)
 class WritingTo:
-    """The next words go to this client."""
+    """The next words go to this client. since: when that began, None if it was not noted."""
 
     client_id: int
+    since: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ConfirmingWords:
+    """Whether these words are for this client, or for one of the others whom they name. why: as in
+    `talk_messages.AskWhoGets`."""
+
+    client_id: int
+    words: str
+    others: tuple[int, ...] = ()
+    why: str = "named"
 
 
 @dataclass(frozen=True, slots=True)
 class NotingOn:
     """The next words become the note on this client's card."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class NamingClient:
+    """The next words become the name under which this coach sees the client."""
 
     client_id: int
 
@@ -45,7 +64,8 @@ class DealingWith:
 
 @dataclass(frozen=True, slots=True)
 class ChoosingClient:
-    """Several clients, or none yet, match. what: "card", "write", "plan". words: to send once chosen."""
+    """Several clients, or none yet, match. what: a button's verb, and what follows the client in its value ("card",
+    "write", "picture:waist"). words: to send once chosen."""
 
     what: str
     words: str = ""
@@ -76,12 +96,21 @@ class NamingTemplate:
 
 
 @dataclass(frozen=True, slots=True)
+class NamingClinician:
+    """Waiting for who asked that this client be weighed often."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class AskingSure:
-    """A step that cannot be taken back. what: "baseline", "end", "hand_over", "forget".  to: the new coach."""
+    """A step that cannot be taken back, or tells the client something weighty. what: "baseline", "end", "hand_over",
+    "forget", "directed".  to: the new coach.  words: who asked for the weighing."""
 
     what: str
     client_id: int = 0
     to: int = 0
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,12 +131,15 @@ class ChoosingDeputyDays:
 StaffAsking = (
     Inviting
     | WritingTo
+    | ConfirmingWords
     | NotingOn
+    | NamingClient
     | DealingWith
     | ChoosingClient
     | ChangingSlot
     | Ticking
     | NamingTemplate
+    | NamingClinician
     | AskingSure
     | ChangingOwn
     | ChoosingDeputyDays

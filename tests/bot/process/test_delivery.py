@@ -34,13 +34,13 @@ ADA, BEN = 1001, 1002
 class Plain:
     """Renders a message as its name; raises for one called "broken"."""
 
-    async def parts(self, row, reader):
+    async def parts(self, row):
         message = codec.loads(row.message)
         if message.name == "broken":
             raise ValueError("no words for it")
         if message.name == "two parts":
             return Rendered(text="first"), Rendered(text="second")
-        return (Rendered(text=f"{message.name} ({reader.language})"),)
+        return (Rendered(text=f"{message.name} ({row.reader.language})"),)
 
 
 def said(text, chat=ADA, due=NOW, **options):

@@ -16,9 +16,9 @@ from core.quantity import Unit
 NOW = datetime(2026, 3, 30, 6, 30, tzinfo=UTC)
 
 
-def row(message, *, kind=outbox.DeliveryKind.MESSAGE, row=1):
+def row(message, reader, *, kind=outbox.DeliveryKind.MESSAGE, row=1):
     text = "" if message is None else codec.dumps(message)
-    return outbox.ClaimedMessage(row, kind, 17, 5, False, "en", None, text, "", "", 0, None, NOW, True)
+    return outbox.ClaimedMessage(row, kind, 17, 5, False, reader, text, "", "", 0, None, NOW, True)
 
 
 class Store:
@@ -39,7 +39,7 @@ PLAIN = Reader()
 
 
 def parts(renderings, message, reader=PLAIN, **how):
-    return asyncio.run(renderings.parts(row(message, **how), reader))
+    return asyncio.run(renderings.parts(row(message, reader, **how)))
 
 
 def test_the_same_message_for_the_same_reader_is_made_once(renderings):

@@ -160,10 +160,10 @@ def test_the_language_is_the_person_s_at_the_moment_of_sending(database: Databas
     person = database.write_now(join)
     database.write_now(outbox.put, [out("a", person_id=person), out("b", BEN, language="fr"), out("c", 300)], NOW)
     database.write_now(lambda conn: conn.execute(update(people).values(language="pl", zone_name="Europe/Warsaw")))
-    assert [(row.language, row.zone_name) for row in claim(database)] == [
+    assert [(row.reader.language, str(row.reader.zone)) for row in claim(database)] == [
         ("pl", "Europe/Warsaw"),
-        ("fr", None),
-        ("en", None),
+        ("fr", "UTC"),
+        ("en", "UTC"),
     ]
 
 

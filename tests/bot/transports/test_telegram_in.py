@@ -51,6 +51,15 @@ def test_a_typed_text_keeps_its_words_its_instant_and_who_wrote_it():
     assert incoming.key.startswith("telegram/")
 
 
+def test_a_reply_names_the_message_it_answers():
+    async def act(messenger, bot, ada):
+        first = await bot.send_message(ada, "How are you?")
+        return first.message_id, await messenger.send_text(ada, "Well, thank you", reply_to=first.message_id)
+
+    (first, ref), incoming = event_of(act)
+    assert incoming.event == Text(NOW, "Well, thank you", str(ref), reply_to=str(first))
+
+
 def test_an_edited_text_names_the_message_it_corrects():
     async def act(messenger, bot, ada):
         ref = await messenger.send_text(ada, "824")

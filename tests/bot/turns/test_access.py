@@ -43,7 +43,7 @@ from bot.store.schema import readings as readings_table
 from bot.store.schema import words as words_table
 from bot.turns import turn
 from core.care import Slot, Status
-from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, STAFF, STAFF_BUTTONS
+from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, REQUESTED, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Text
 from core.dialogue.staff.facts import DeputyFact
@@ -52,13 +52,17 @@ from core.dialogue.staff.states import (
     AskingSure,
     ChangingSlot,
     ChoosingClient,
+    ConfirmingWords,
     DealingWith,
+    NamingClient,
+    NamingClinician,
     NamingTemplate,
     NotingOn,
     StaffState,
     Ticking,
     WritingTo,
 )
+from core.language.lexicon import Request
 from core.reading import Reading
 from core.watching.cohort import Counted, Terms
 from core.watching.flags import Code, flag
@@ -141,11 +145,25 @@ def practice(conn: Connection) -> Practice:
     invitations.use(conn, invitations.find(conn, [used], NOW)[used], NOW)
     invitations.revoke(conn, invitations.find(conn, [taken], NOW)[taken].id, rowan, NOW)
     tokens = {"new": token(InvitationKind.CLIENT), "used": used, "late": late, "taken back": taken, "forged": "A" * 22}
+    for subject in found:  # everybody was told something about each of them, some time ago
+        for chat in CHATS.values():
+            sent = {
+                "chat_id": chat, "kind": "message", "about": subject.id, "status": "sent",
+                "platform_message_id": f"about {subject.id}", "due_at": NOW, "ready_at": NOW, "created_at": NOW,
+            }  # fmt: skip
+            conn.execute(outbox.insert(), sent)
     return Practice((found[0], found[1]), tokens, removed)
 
 
 # --- every way in -----------------------------------------------------------------------------------------------
 
+ENGLISH: dict[Request, str] = {
+    Request.EXPORT: "csv", Request.PAGE: "print", Request.PICTURE: "picture of", Request.PLAN: "plan of",
+    Request.NOTE: "note on", Request.HISTORY: "history of", Request.CARD: "show me", Request.WRITE: "tell",
+    Request.THREAD: "messages of", Request.STAND_IN: "who stands in for", Request.INVITE: "invite somebody like",
+    Request.REPORT: "practice report with", Request.NEEDS_ME: "who needs me like", Request.CASELOAD: "my clients and",
+    Request.WEEK: "this week with",
+}  # fmt: skip
 Act = Callable[[Subject], tuple[StaffState | None, Event]]
 COMMANDS = tuple(dict.fromkeys(row.name for table in (STAFF, CLIENT) for row in table))
 VERBS = tuple(dict.fromkeys((*STAFF_BUTTONS, *CLIENT_BUTTONS, "consent", "e")))
@@ -154,7 +172,7 @@ OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
-    "coyes": ":1", "cono": ":1",
+    "coyes": ":1", "cono": ":1", "export": ":csv", "picture": ":weight",
 }  # fmt: skip
 
 
@@ -163,6 +181,18 @@ def ways() -> Iterator[tuple[str, Act]]:
     for name in COMMANDS:
         yield f"/{name} NAME", lambda s, n=name: (None, Command(NOW, n, s.name))
     yield "/write NAME words", lambda s: (None, Command(NOW, "write", f"{s.name} hello"))
+    for asked in (
+        "export NAME",
+        "NAME as csv",
+        "NAME's weight",
+        "how is NAME",
+        "page of NAME",
+        "what did NAME say",
+        "NAME's plan",
+    ):
+        yield f"typed: {asked}", lambda s, a=asked: (None, Text(NOW, a.replace("NAME", s.name)))
+    for request in REQUESTED:
+        yield f"typed: {request}", lambda s, r=request: (None, Text(NOW, f"{ENGLISH[r]} {s.name}"))
     yield "typed: NAME", lambda s: (None, Text(NOW, s.name))
     yield "typed: write NAME words", lambda s: (None, Text(NOW, f"write {s.name} hello"))
     for verb in VERBS:
@@ -170,18 +200,33 @@ def ways() -> Iterator[tuple[str, Act]]:
         yield f"button {verb}", lambda s, v=verb, m=more: (None, Press(NOW, drawn(f"{v}:{s.id}{m}", 0)))
     for verb, asking in {
         "baseline": AskingSure("baseline"), "end": AskingSure("end"), "hand_over": AskingSure("hand_over", to=2),
+        "directed": AskingSure("directed", words="Dr Marsh"),
     }.items():  # fmt: skip
         yield (
             f"yes to {verb}",
             lambda s, v=verb, a=asking: (
-                StaffState(AskingSure(a.what, s.id, a.to)),
+                StaffState(AskingSure(a.what, s.id, a.to, a.words)),
                 Press(NOW, drawn(f"sure:{v}:{s.id}", 0)),
             ),
         )
     yield "words while writing", lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "hello"))
+    yield (
+        "words that name somebody else",
+        lambda s: (StaffState(WritingTo(s.id)), Text(NOW, "Adabel and Bennet, hello")),
+    )
+    yield "yes, to them", lambda s: (StaffState(ConfirmingWords(s.id, "hello")), Text(NOW, "yes"))
+    yield (
+        "the other one who was named",
+        lambda s: (StaffState(ConfirmingWords(NOBODY, "hello", (s.id,))), Press(NOW, drawn(f"sendto:{s.id}", 0))),
+    )
+    yield "anything while it is asked to whom", lambda s: (StaffState(ConfirmingWords(s.id, "hello")), Text(NOW, "hm"))
+    yield "a reply to a message about them", lambda s: (None, Text(NOW, "hello", reply_to=f"about {s.id}"))
+    yield "any text while writing", lambda s: (StaffState(WritingTo(s.id)), Command(NOW, "settings"))
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
+    yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
     yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
+    yield "who asked for the weighing", lambda s: (StaffState(NamingClinician(s.id)), Text(NOW, "Dr Marsh"))
     yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))
     yield (
         "words for whoever is chosen",
@@ -326,10 +371,12 @@ def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> No
     assert table["yes to end"]["coach"] == table["words while writing"]["coach"] == "own"
 
 
-# What a deputy may: read the card, write, and deal with what is flagged. Plan, note, handing over and ending are not.
+# What a deputy may: read the card, write, answer, and deal with what is flagged. Plan, note, handing over, ending: no.
 IN_PLACE = {
-    *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick")),
-    "words while writing", "words for whoever is chosen", "a line while dealing",
+    *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto")),
+    "words while writing", "yes, to them", "the other one who was named", "a reply to a message about them",
+    "anything while it is asked to whom", "any text while writing", "words for whoever is chosen",
+    "a line while dealing",
 }  # fmt: skip
 
 

@@ -23,15 +23,18 @@ from core.dialogue.staff.facts import (
     Caseload,
     CohortFact,
     Cohorts,
+    MentionedIn,
     Need,
     OtherCoaches,
     QuarterFact,
     QuarterMeant,
+    RepliedTo,
     StaffFacts,
     TemplateFact,
     Templates,
+    WrittenTo,
 )
-from core.dialogue.staff.names import addressed, meant
+from core.dialogue.staff.names import addressed, distinct_names, meant, mentioned
 from core.dialogue.staff.states import FRESH_STAFF, StaffState
 from core.reading import Reading
 from core.watching.digest import CaseRow, FlagFact
@@ -90,6 +93,7 @@ class Office:
         self.invitation: InvitationFact | None = None
         self.people: tuple[PersonFact, ...] = ()  # of a quarter
         self.damaged: set[int] = set()  # clients whose data cannot be loaded
+        self.about: dict[str, int] = {}  # whom an earlier message is about, by its ref
         self.also: tuple[Need, ...] = ()  # loaded in addition to what is needed
         usual: dict[str, Any] = {
             "person_id": 1,
@@ -107,6 +111,9 @@ class Office:
 
     def says(self, text: str) -> Office:
         return self.gets(Text(self.now, text))
+
+    def replies(self, ref: str, text: str) -> Office:
+        return self.gets(Text(self.now, text, reply_to=ref))
 
     def presses(self, data: str) -> Office:
         return self.gets(Press(self.now, drawn(data, self.state.question)))
@@ -127,7 +134,7 @@ class Office:
         names = tuple((c.client_id, c.name) for c in self.clients.values())
         cards: dict[int, CardFact] = {}
         facts = replace(self.facts, invitation=self.invitation)
-        for need in (*staff.needs(self.state, event), *self.also):
+        for need in (*staff.needs(self.state, event, facts.language), *self.also):
             match need:
                 case Cohorts():
                     facts = replace(facts, cohorts=self.cohorts)
@@ -139,9 +146,20 @@ class Office:
                     facts = replace(facts, rows=tuple(map(row_of, self.clients.values())))
                 case CardOf(number) if number in self.clients:
                     cards[number] = self.clients[number]
-                case CardsNamed(words, whole):
+                case CardsNamed(words, whole, anywhere):
                     ids = meant(names, words) if whole else addressed(names, words)[0]
+                    ids = ids or (mentioned(names, words, facts.language) if anywhere else ())
                     cards |= {n: self.clients[n] for n in ids}
+                case MentionedIn(text):
+                    told_apart = distinct_names((n, c.name, c.profile.birth_year) for n, c in self.clients.items())
+                    ids = mentioned(names, text, facts.language)
+                    facts = replace(facts, mentioned=tuple((n, told_apart[n]) for n in ids))
+                case WrittenTo(number) if number in self.clients:
+                    facts = replace(facts, writing_to=self.clients[number].name)
+                case RepliedTo(ref):
+                    number = self.about.get(ref, 0)
+                    facts = replace(facts, replied=number)
+                    cards |= {number: self.clients[number]} if number in self.clients else {}
                 case CardsFlagged():
                     cards |= {n: c for n, c in self.clients.items() if c.flags}
                 case CardsOfAll():

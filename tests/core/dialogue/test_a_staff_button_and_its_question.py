@@ -26,7 +26,7 @@ from tests.core.dialogue.office import NOW, Office, card, kept
 from tests.core.dialogue.test_organiser import TERMS, spring
 
 DEEPEST = 3  # presses from an open message
-BY_IDENTITY = (fx.MarkSeen, fx.ToldInDigest, fx.Revoke, MakeGroupLink)  # they name all they change
+BY_IDENTITY = (fx.Export, fx.MarkSeen, fx.ToldInDigest, fx.Revoke, MakeGroupLink)  # they name all they change
 
 
 def opened(office: Office) -> Office:
@@ -105,7 +105,20 @@ def changed(before: StaffState, office: Office) -> bool:
 
 def test_the_walk_meets_the_buttons_of_coaches_and_organisers() -> None:
     verbs = {undrawn(b)[0].partition(":")[0] for _, buttons in walked() for b in buttons}
-    rare = {"revoke", "zone", "saw", "sheet", "people", "past", "cocoach", "coreport", "comost", "coyes", "cono"}
+    rare = {
+        "revoke",
+        "zone",
+        "saw",
+        "sheet",
+        "people",
+        "past",
+        "cocoach",
+        "coreport",
+        "comost",
+        "coyes",
+        "cono",
+        "sendto",
+    }
     assert set(STAFF_BUTTONS) - verbs <= rare
     assert len(walked()) > 100
 
@@ -133,8 +146,9 @@ def test_an_old_choice_changes_nothing_whatever_is_open() -> None:
 
 
 PUT_BY = {
-    "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "ChangingSlot": "AskSlotFor",
-    "DealingWith": "AskDone", "ChoosingDeputyDays": "AskDeputyDays",
+    "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "NamingClinician": "AskClinician",
+    "ChangingSlot": "AskSlotFor", "DealingWith": "AskDone", "NamingClient": "AskCalled",
+    "ChoosingDeputyDays": "AskDeputyDays",
     "NamingTemplate": "AskTemplateName", "InvitingOrganiser": "AskOrganiser",
 }  # fmt: skip
 PUT_BY_SUBJECT = {
@@ -203,7 +217,7 @@ def test_what_is_no_choice_changes_only_what_it_names() -> None:
 @pytest.mark.parametrize("other", ["plan:1", "card:1"])
 def test_an_old_button_of_the_plan_shows_the_plan_as_it_is(other: str) -> None:
     office = rowan().presses("plan:1")
-    old = next(b for b in callbacks(office) if b.startswith("directed:1"))
+    old = next(b for b in callbacks(office) if b.startswith("loss:1"))
     office = pressed(pressed(office, old), old)
     assert [type(x) for x in office.said] == [OldButton, sm.PlanSaid]
     assert not office.did(fx.ChangePlan)

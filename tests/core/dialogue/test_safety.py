@@ -11,7 +11,7 @@ from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import RepeatTaken, SignAnswered
 from core.dialogue.client.states import Awaiting
-from core.watching.flags import Code, Ended, Severity
+from core.watching.flags import MOST_WORDS, Code, Ended, Severity
 from tests.builders import ADA, Chat, Plan
 
 TESTS = replace(ADA, plan=Plan(measures=("chair_stand_30s",)))
@@ -226,6 +226,26 @@ def test_a_question_about_a_sign_that_stood_and_was_none_after_all_is_told():
     assert [x.message for x in chat.did(e.NotifyCoach)] == [SignAnswered(1, "Ada", "chest_pain")]
     (lowered,) = chat.did(e.Lower)
     assert lowered.after == (("answer", "none"),)
+
+
+@pytest.mark.parametrize(
+    ("said", "words"),
+    [
+        (("I had chest pain last year",), "I had chest pain last year"),
+        (("I had chest pain last year", "what?", "82.4 kg"), "I had chest pain last year"),
+        (("my ankle was swollen years ago", "and I had a stroke in 2015"), "and I had a stroke in 2015"),
+        (("I had chest pain last year " + "and it was bad " * 30,), None),
+    ],
+    ids=["at-once", "with-no-answers-after-it", "the-graver-of-two", "long"],
+)
+def test_beside_a_question_nobody_answered_stand_the_words_that_named_the_sign(said, words):
+    chat = Chat()
+    for text in said:
+        chat.says(text)
+    chat.later(minutes=15).wakes_up("alarm_stands")
+    (raised_,) = [x.flag for x in chat.did(e.Raise)]
+    found = dict(raised_.evidence)["words"]
+    assert found == words if words else (len(found) <= MOST_WORDS and found.endswith("…"))
 
 
 def test_a_question_answered_at_once_is_nothing_the_coach_hears_of():

@@ -187,7 +187,8 @@ def test_commands_work_without_their_stroke() -> None:
     office = Office(card(1, "Ada"))
     assert office.says("Caseload").kinds == ["CaseloadList"]
     assert office.says("help").kinds == ["StaffHelp"]
-    assert office.says("thank you").kinds == ["StaffGreeting"]
+    assert office.says("thank you").kinds == ["ThanksToNobody"]
+    assert office.says("hello").kinds == ["StaffGreeting"]
     assert office.says("invite Ben").did(Invite) == [Invite("client", "Ben", None)]
 
 

@@ -188,7 +188,22 @@ def test_something_urgent_that_happened_again_after_a_digest_named_it_is_new() -
 def test_something_urgent_and_known_is_not_hidden_behind_a_note_that_is_new() -> None:
     old, note = kept(Code.BP_SEVERE, 9, seen=True), kept(Code.MUST_MEDIUM)
     made = made_of((row(1, "Ada", old, note),))
-    assert [f.code for f in made.needs[0].flags] == ["bp_severe", "must_medium"] and made.known == ()
+    (one,) = made.needs
+    assert ([f.code for f in one.flags], [f.code for f in one.still]) == (["must_medium"], ["bp_severe"])
+    assert one.urgent and made.known == () and made.needed == 1
+
+
+def test_what_is_new_today_stands_above_what_was_urgent_weeks_ago() -> None:
+    old, note = kept(Code.BP_SEVERE, 56, seen=True), kept(Code.MUST_MEDIUM)
+    rows = (row(1, "Ada", old, note), row(2, "Ben", kept(Code.WANTS_COACH, 5)), row(3, "Emil", kept(Code.BP_SEVERE, 2)))
+    assert [e.name for e in made_of(rows).needs] == ["Emil", "Ben", "Ada"]
+
+
+@pytest.mark.parametrize(("days", "section"), [(9, "known"), (1, "needs")], ids=["of-then", "of-yesterday"])
+def test_what_a_known_flag_says_already_is_no_news_unless_it_happened_again(days: int, section: str) -> None:
+    twice = kept(Code.BP_SEVERE_REPEATED, 9, seen=True, measure="blood_pressure")
+    made = made_of((row(1, "Ada", twice, kept(Code.BP_SEVERE, days, measure="blood_pressure")),))
+    assert [name for name in ("needs", "known") if getattr(made, name)] == [section]
 
 
 def test_an_alarm_that_settled_by_itself_is_told_but_needs_nobody() -> None:
