@@ -280,9 +280,9 @@ CONCEPTS: dict[C, str] = {
         "aufgewacht, am boden zu mir gekommen, beine haben nachgegeben, beine weggesackt, klappt zusammen, klapp "
         "zusammen, weg gewesen, plötzlich weg, gleich bin ich weg, bin gleich weg, kipp zur seite, kippe zur seite, "
         "gleich umkippen, alles wird grau, rauscht und wird grau, kreislauf sackt, sackt mein kreislauf, lichter "
-        "ausgegangen, lichter gingen aus, mir sind die lichter, zammghaut, zusammghaut, zamghaut, zsammghaut, "
-        "komplett weg, war komplett weg, ganz weg gewesen, weggesackt bin, sacken weg, einfach weg, aus den schuhen "
-        "gekippt, hats mich umghaut"
+        "ausgegangen, lichter gingen aus, mir sind die lichter, zammghaut, zusammghaut, zamghaut, zsammghaut, ganz "
+        "weg gewesen, weggesackt bin, sacken weg, aus den schuhen gekippt, hats mich umghaut, i war komplett weg, "
+        "ich war komplett weg, war ich komplett weg, bin komplett weg gewesen, war für sekunden weg"
     ),
     C.CAME_ROUND: (
         "zu mir gekommen, aufgewacht, wach geworden, zu mir kam, zu sich gekommen, wieder zu mir, "

@@ -90,6 +90,11 @@ def say_question(d: ClientStep, sign: str) -> None:
     d.say(m.AskAlarm(sign), *ALARM_ANSWERS)
 
 
+def graver(asking: AlarmAsked, alarm: Sighting) -> bool:
+    """Whether another sign is named, and a graver one than is being asked about."""
+    return alarm.sign != asking.sign and GRAVITY.index(alarm.level) > GRAVITY.index(Level(asking.level))
+
+
 def heard_while_asked(d: ClientStep, asking: AlarmAsked, alarm: Sighting) -> None:
     """A second, uncertain sign while the first is being asked about: ask about the more serious one, and close
     nothing."""

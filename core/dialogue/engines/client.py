@@ -221,10 +221,14 @@ def _danger(d: ClientStep, event: Text) -> bool:
         answer = answer_to_alarm(text, d.words)
         if alarm is not None and alarm.certain:
             answers.alarmed(d, alarm, event)
+        elif alarm is not None and safety.graver(asking, alarm):
+            safety.heard_while_asked(d, asking, alarm)  # "my mum had a stroke last year" answers nothing
         elif answer is not None:
             answers.alarm_answered(d, asking, safety.TYPED[answer])
         elif alarm is not None:
             safety.heard_while_asked(d, asking, alarm)
+        elif intent_of(text, d.words) is Intent.DONT_KNOW:
+            safety.say_question(d, asking.sign)
         else:
             return False
         return True

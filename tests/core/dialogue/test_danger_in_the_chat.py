@@ -77,6 +77,18 @@ def test_a_second_sign_raises_the_level_and_ends_nothing() -> None:
     assert "StoodDown" not in chat.kinds
 
 
+def test_a_graver_sign_while_the_question_is_open_raises_it_and_answers_nothing() -> None:
+    chat = Chat().says("I had a dizzy spell last month").says("my mum had a stroke last year")
+    assert chat.kinds == ["AskAlarm"]
+    assert chat.heard(m.AskAlarm).sign == "stroke_signs"
+
+
+@pytest.mark.parametrize("typed", ["not sure", "I don't know", "don't forget me"])
+def test_what_is_no_answer_brings_the_question_again(typed: str) -> None:
+    chat = Chat().says("I had chest pain last year").says(typed)
+    assert chat.kinds[-1] == "AskAlarm"
+
+
 def test_a_sure_sign_while_the_question_is_open_is_acted_on() -> None:
     chat = asked().says("now I cannot breathe")
     assert "Emergency" in chat.kinds
