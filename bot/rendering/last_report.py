@@ -18,6 +18,7 @@ from typing import TYPE_CHECKING, Any
 from bot.foundation.reader import CAPTION_LIMIT, Reader, length
 from bot.rendering.charts import heights
 from bot.rendering.phrases import bands, programme
+from bot.rendering.phrases.looking_back import activity_line
 from bot.rendering.phrases.sources import cited
 from bot.rendering.phrases.staff_card import verdict
 from bot.rendering.voice import Html, Voice, shortened, voice
@@ -171,6 +172,7 @@ def _row(one: Result, v: Voice, *, whole: bool) -> Row:
 
 def _below(report: Report, v: Voice, layout: Layout) -> list[str]:
     said: list[str] = [_plain(programme.goal(v, one)) for one in report.goals]
+    said += [_plain(activity_line(v, line)) for line in report.lines]
     if report.keep:
         said += ["", _plain(v.say("What to keep doing")), *map(_plain, programme.keep(v, report))]
     care = v.say("Measured at home, with guidance. It shows a course; it is no diagnosis.")

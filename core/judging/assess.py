@@ -16,6 +16,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
 from functools import lru_cache
+from itertools import pairwise
 from typing import Protocol, TypeVar
 
 from core.client import Profile
@@ -37,7 +38,7 @@ from core.judging.course import CLIP, NEWEST, ChangePoint, Point, change_point, 
 from core.judging.start import together, visits_of
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
-from core.quantity import Unit
+from core.quantity import Better, Unit
 from core.reading import How, Reading
 from core.reliability import counting_step
 from core.sources import Seen, Source
@@ -47,6 +48,8 @@ Dated = TypeVar("Dated", bound="Datable")
 RATING_WINDOW = timedelta(days=28)
 EARLY_WEEKS = timedelta(weeks=6)  # ours: before then, patience is the better advice
 TAPE_STEP = D(1)  # cm
+SMALL_STEPS = "small_steps"  # of `Assessment.context`
+STEPS = 2  # in a row, from one official reading to the next
 
 PROPAGATED = Source(
     key="propagated_error",
@@ -118,7 +121,7 @@ def assess(
     visits: tuple[Reading, ...] = ()
     points: list[Point] = []
     chain: Sequence[Reading] = ()
-    starting = False
+    starting = steps = False
     if measure.series and SERIES_MEAN not in reading.conditions.notes:
         return _assess_series(measure, reading, before, profile, interval, zone)
     if measure.kind is MeasureKind.RATING:
@@ -134,6 +137,7 @@ def assess(
             baseline = together(measure, visits) if before else None
         if not starting:
             points = points_of(measure, chain, reading, visits)
+            steps = small_steps(measure, chain, reading)  # not of means, whose weeks overlap: they always look like it
     if starting:
         verdict: Verdict | None = STARTING
     else:
@@ -147,7 +151,7 @@ def assess(
         judged=judged,
         scores=measure.score(reading, profile),
         verdict=verdict,
-        context=tuple(_context(measure, judged, previous is None, verdict, profile, zone, alongside or {})),
+        context=tuple(_context(measure, judged, previous is None, verdict, profile, zone, alongside or {}, steps)),
         course=course,
     )
 
@@ -175,6 +179,18 @@ def officials(before: Sequence[Reading], retest: timedelta) -> list[Reading]:
 def ends_of(chain: Sequence[Reading]) -> tuple[Reading | None, Reading | None]:
     """The baseline, and the last official reading after it."""
     return (chain[0] if chain else None), (chain[-1] if len(chain) > 1 else None)
+
+
+def small_steps(measure: Measure, chain: Sequence[Reading], now: Reading) -> bool:
+    """Whether the last official readings went the right way one after the other.
+
+    Chance does that as well, to one in six who stay as they are, so it is told with that and never flagged.
+    """
+    last = [*chain[-STEPS:], now]
+    if measure.better is Better.NEITHER or len(last) <= STEPS:
+        return False
+    rising = measure.better is Better.HIGHER
+    return all((b.value > a.value) if rising else (b.value < a.value) for a, b in pairwise(last))
 
 
 # --- the course -------------------------------------------------------------------------------------------------
@@ -313,7 +329,8 @@ def _assess_series(
     verdict = judge(measure, baseline, previous, judged, retest=interval)
     course = sure_change(measure, verdict, points_of(measure, chain, judged))
     verdict = in_the_light_of(verdict, course)
-    context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}))
+    steps = small_steps(measure, chain, judged)
+    context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}, steps))
     return Assessment(reading, judged, measure.score(judged, profile), verdict, context, found, course)
 
 
@@ -358,6 +375,7 @@ def _context(
     profile: Profile,
     zone: tzinfo,
     alongside: Mapping[str, Verdict],
+    steps: bool,
 ) -> Iterator[str]:
     """Context keys, most important first. Each rule is ours unless a source is named beside it."""
     for caution, said in measure.misled_by:
@@ -378,6 +396,8 @@ def _context(
     if _flat_weight_smaller_waist(measure, verdict, alongside):
         yield "flat_weight_smaller_waist"
     if kind is Change.WITHIN_ERROR:
+        if steps:
+            yield SMALL_STEPS
         if verdict.reaches_important:
             yield "matters_but_unsure"
         if judged.taken_at - verdict.baseline_at < EARLY_WEEKS:

@@ -147,7 +147,7 @@ CHAIR_STAND_30S = Measure(
     important=ImportantDifference(source=change.ZANINI, better=change.CHAIR_STAND_MATTERS),
     must_not=STANDING,
     sources=SOURCES,
-    needs=frozenset({ProfileFact.SEX}),
+    needs=frozenset({ProfileFact.CAUTIONS, ProfileFact.SEX}),
     alarm=never,
     body=None,
     goal=True,

@@ -23,6 +23,7 @@ from core.measures.measure import (
     MeasurementError,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
@@ -126,7 +127,7 @@ FIVE_CHAIR_STANDS = Measure(
     important=ImportantDifference(source=change.JONES, better=change.FIVE_STANDS_MATTERS),
     must_not=STANDING,
     sources=(bohannon.SOURCE, *falls.SOURCES, ewgsop2.SOURCE, change.GOLDBERG, change.JONES),
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=never,
     body=None,
 )

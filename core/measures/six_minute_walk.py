@@ -69,7 +69,7 @@ SIX_MINUTE_WALK = Measure(
     important=ImportantDifference(source=change.ERS_ATS, better=change.SIX_MINUTE_WALK_MATTERS),
     must_not=EFFORT,
     sources=(*ats.SOURCES, change.STEFFEN_SENEY, change.ERS_ATS),
-    needs=frozenset({ProfileFact.SEX, ProfileFact.STATURE}),
+    needs=frozenset({ProfileFact.CAUTIONS, ProfileFact.SEX, ProfileFact.STATURE}),
     alarm=never,
     body=None,
     goal=True,

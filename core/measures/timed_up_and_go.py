@@ -23,6 +23,7 @@ from core.measures.measure import (
     MeasurementError,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
@@ -116,7 +117,7 @@ TIMED_UP_AND_GO = Measure(
     ),
     must_not=STANDING,
     sources=(cdc.SOURCE, bohannon.SOURCE, ewgsop2.SOURCE, change.CARONNI),
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=never,
     body=None,
 )

@@ -106,7 +106,9 @@ WAIST = Measure(
         body_errors.WAIST_CHANGE_SOURCE,
         repeats.GIRTH_SOURCE,
     ),
-    needs=frozenset({ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND}),
+    needs=frozenset(
+        {ProfileFact.CAUTIONS, ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND}
+    ),
     alarm=never,
     body=BodySize.GIRTH,
     goal=True,

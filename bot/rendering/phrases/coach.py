@@ -429,7 +429,17 @@ def client_word(said: cm.ClientWord, v: Voice) -> str:
 
 @phrase(cm.ClientEnrolled)
 def client_enrolled(said: cm.ClientEnrolled, v: Voice) -> str:
-    return v.say("{name} has joined and answered the first questions.", name=v.name(said.name))
+    lead = v.say("{name} has joined and answered the first questions.", name=v.name(said.name))
+    if not said.alike:
+        return lead
+    return v.sentences(
+        lead,
+        v.say(
+            "Another of your clients is called {name}, too. You can give either a name that only you see: open the"
+            " card, and press Rename.",
+            name=v.name(said.alike),
+        ),
+    )
 
 
 @phrase(cm.ClientLeft)

@@ -44,8 +44,9 @@ CONTEXT: dict[str, str] = {
     "one_step_of_tape": N_("One step on the tape is no change yet."),
     "one_beat_of_the_count": N_("One beat in the count does this."),
     "other_weekday": N_("Weight also swings over the week."),
+    "small_steps": N_("A small step the right way, each time. It is a hopeful sign, but not sure yet."),
     "practice_counts_too": N_("Practice helps the second time, too."),
-    "medicine_slows_pulse": N_("With your medicine, pulse tables do not fit."),
+    "medicine_slows_pulse": N_("Your medicine slows the pulse, so no table fits."),
     "series_too_few_days": N_("A few more days are needed."),
     "side_by_side": N_("It helps to look at several weeks, not at one day."),
 }
@@ -98,6 +99,14 @@ def _moved(said: m.VerdictSaid, v: Voice) -> Html:
     if size == error:  # "1.5 kg less (chance: up to 1.5 kg)" is exact and reads like a mistake
         return unspecific
     values = {"size": size, "date": v.day_of_year(said.since), "error": error}
+    if said.kind == "within_error":  # more than the error, and not enough to be given a meaning: see `Verdict.chance`
+        less = said.difference.value < 0
+        moved = (
+            v.say("That is {size} less than on {date}.", **values)
+            if less
+            else v.say("That is {size} more than on {date}.", **values)
+        )
+        return v.sentences(moved, v.say("Now and then, chance does that too."))
     if said.difference.value < 0:
         return v.say("That is {size} less than on {date}. Daily swing: up to {error}.", **values)
     return v.say("That is {size} more than on {date}. Daily swing: up to {error}.", **values)
@@ -116,14 +125,20 @@ def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
             return v.say("Twice now: a bit better.")
         case "better" if confirmed:
             return v.say("Twice now: a change for the better.")
+        case "better" if said.last:
+            return v.say("It looks better. Seen once, it is not sure.")
         case "better":
             return v.say("It looks better. Next time will tell.")
         case "worse" if confirmed or said.strength == "twice":
             return v.say("Twice now: please tell your coach.")
+        case "worse" if said.last:
+            return v.say("It can pass. If it stays, tell your coach.")
         case "worse":
             return v.say("It can pass. Next time will tell.")
         case _ if confirmed:
             return v.say("Twice now, so it is a real change.")
+        case _ if said.last:
+            return v.say("Seen once, it is not sure.")
         case _:
             return v.say("Next time will tell if it stays.")
 

@@ -68,6 +68,7 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
         state = v.say("Not there yet: still answering the first questions.")
     return v.lines(
         who,
+        v.say("They call themselves {name}.", name=v.name(said.own_name)) if said.own_name else "",
         v.say("You stand in for {name}.", name=v.name(said.for_coach)) if said.for_coach else "",
         state,
         "" if said.reachable else v.say("Messages to them do not arrive at the moment."),

@@ -101,7 +101,7 @@ def not_read(said: m.NotRead, v: Voice) -> str:
 @phrase(m.StillUnclear)
 def still_unclear(said: m.StillUnclear, v: Voice) -> str:
     return v.say(
-        "I still do not read it. Press a button if one fits, or send only the number. {measure}",
+        "I still cannot read it. Press a button if one fits, or send only the number. {measure}",
         measure=names.measure(v, said.measure),
     )
 
@@ -157,7 +157,7 @@ def ask_change_answer(said: m.AskChangeAnswer, v: Voice) -> str:
     return v.sentences(
         v.say("You have answered this one."),
         v.say(
-            "{measure} on this day, {day}: {old}.",
+            "{measure}, {day}: {old}.",
             measure=names.measure(v, said.measure),
             day=v.day(said.day),
             old=v.amount(said.old, measure=said.measure),
@@ -174,7 +174,7 @@ def answer_stands(said: m.AnswerStands, v: Voice) -> str:
     return v.sentences(
         lead,
         v.say(
-            "{measure} on this day, {day}: {old}.",
+            "{measure}, {day}: {old}.",
             measure=names.measure(v, said.measure),
             day=v.day(said.day),
             old=v.amount(said.amount, measure=said.measure, second=said.second),
@@ -226,7 +226,7 @@ def undone(said: m.Undone, v: Voice) -> str:
 def ask_undo(said: m.AskUndo, v: Voice) -> str:
     what = _with_amount(v, said.measure, said.amount, said.second)
     return v.sentences(
-        v.say("The last one is of this day, {day}: {what}.", day=v.day(said.day), what=what),
+        v.say("The last one is from {day}: {what}.", day=v.day(said.day), what=what),
         v.say("Later ones are compared with it.") if said.baseline else "",
         v.say("Shall I take it back?"),
     )

@@ -7,12 +7,13 @@ from decimal import Decimal
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import help_and_menu, programme
+from core.dialogue.client import help_and_menu, looking_back, needed, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Answered, CancelTimer, Lower, NotAsked, Raise, SetTimer
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
-from core.dialogue.client.states import Asking, Awaiting, Gate, PressureWeek, Setting
+from core.dialogue.client.states import Asking, Awaiting, Enrolling, Gate, PressureWeek, Setting
 from core.dialogue.client.step import ClientStep
+from core.dialogue.client.week_messages import AnotherDay
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
@@ -26,6 +27,8 @@ from core.reading import How
 from core.watching.flags import ClientWeek, Code, Ended, WhatFollowed, cleared, flag, flags_of_week
 
 PRESSURE_DAYS = 7
+OTHER_DAY = "another_day"  # of `State.cautioned`
+LATE_TIMES, LATEST = 3, 4  # check-ins answered late on one weekday; days late at most
 HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
 RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
 ASKED_IN_VAIN = 2  # check-ins
@@ -97,12 +100,20 @@ def asked_of(d: ClientStep) -> set[str]:
 
 def askable(d: ClientStep, measure: Measure) -> bool:
     """Whether a measure is not derived and not excluded for this person."""
-    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not d.facts.plan.own_question):
+    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not _own_words(d, measure)):
         return False
+    if measure.must_not and measure.kind is MeasureKind.FUNCTION and needed.left_open(d, "cautions"):
+        return False  # nobody can say that it is safe for them
     agreed = measure.key in d.facts.plan.cleared
     return not any(
         x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
     )
+
+
+def _own_words(d: ClientStep, measure: Measure) -> bool:
+    """Whether a question of the client's own is there, or can still be asked for."""
+    coming = measure.key in d.facts.plan.measures and bool(needed.for_measure(d, measure))
+    return bool(d.facts.plan.own_question) or coming
 
 
 def is_due(d: ClientStep, key: str, day: date) -> bool:
@@ -147,6 +158,9 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         d.say(m.RestTooHigh(key, tuple(sorted(too_high))))
         ask_next(d, quietly=quietly)
         return
+    if missing := needed.for_measure(d, measure):  # the measure stays on the agenda meanwhile
+        needed.put(d, Enrolling(missing[0], missing[1:], measure=key))
+        return
     if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())
         d.say(m.GateWell(), (Choice("well_yes", "gate:well"), Choice("well_no", "gate:unwell")))
@@ -180,7 +194,8 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
         return
     first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
     attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
-    turn = len(d.facts.of(measure.key)) if measure.kind is MeasureKind.RATING else 0
+    weekly = measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY) and d.facts.of(measure.key)
+    turn = d.today.toordinal() // 7 if weekly else 0
     again = STARTS_AGAIN not in d.state.told and d.starts_again(measure.key, d.state.day or d.today)
     if again:  # why it comes so soon is said once in a check-in
         d.become(told=(*d.state.told, STARTS_AGAIN))
@@ -193,7 +208,7 @@ def buttons(d: ClientStep, measure: Measure) -> Rows:
     if measure.kind is MeasureKind.RATING:
         return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in range(11)), width=6), out)
     if measure.kind is MeasureKind.ACTIVITY:
-        return (out,)
+        return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in measure.quick), width=6), out)
     how = [Choice("how", f"how:{measure.key}")]
     if measure.protocol.timers:
         how.append(Choice("time_it", f"time:{measure.key}"))
@@ -218,8 +233,8 @@ def open_pressure_week(d: ClientStep) -> None:
 def close(d: ClientStep, *, quietly: bool = False) -> None:
     """Everything asked today is answered, skipped or postponed. quietly: without praise, which would be out of
     place."""
-    answered = d.state.day is not None
-    if d.state.day is not None and programme.runs_out(d.facts.plan, d.state.day):
+    answered, day = d.state.day is not None, d.state.day
+    if day is not None and d.facts.plan.closes_on(day):
         programme.finish(d)
         return
     d.ask(None)
@@ -227,18 +242,43 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     if not answered:
         return
     d.do(CancelTimer("follow_up"))
-    if not quietly:
+    back = day is not None and not quietly and looking_back.is_due(d, day)
+    if back and day is not None:
+        looking_back.look_back(d, day)
+    elif not quietly:
         praise = pick(d, PRAISES)
         d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
     following = d.next_slot()
     if following is not None:
         hint = len(d.facts.of("energy")) % HINT_EVERY == 1
-        d.say(m.CheckInDone(following, hint), (Choice("progress", "set:progress"), Choice("source", "src")))
+        row: tuple[Choice, ...] = (Choice("progress", "set:progress"), Choice("source", "src"))
+        better = better_day(d)
+        if better is not None:
+            d.say(AnotherDay(better))
+            d.become(cautioned=(*d.state.cautioned, OTHER_DAY))
+            row = (Choice("slot", "set:slot"), *row)
+        d.say(m.CheckInDone(following, hint and better is None), row)
+    if back:
+        looking_back.picture(d)
+
+
+def better_day(d: ClientStep) -> int | None:
+    """The weekday on which the last check-ins were answered, if each was late; said once."""
+    if d.facts.slot is None or OTHER_DAY in d.state.cautioned:
+        return None
+    days = [d.facts.local(r.taken_at).date() for r in d.facts.of("energy")[-LATE_TIMES:]]
+    weekdays = {day.weekday() for day in days}
+    if len(set(days)) < LATE_TIMES or len(weekdays) > 1 or days[-1] != d.today:
+        return None
+    late_by = (days[-1].weekday() - d.facts.slot.weekday) % 7
+    return days[-1].weekday() if 0 < late_by <= LATEST else None
 
 
 def kept_in_a_row(d: ClientStep) -> int:
     """Consecutive check-ins answered, including this one, within the last twelve weeks."""
-    days = sorted({d.facts.local(r.taken_at).date() for r in d.facts.of("energy")}, reverse=True)
+    days = sorted(
+        {d.facts.local(r.taken_at).date() for r in d.facts.of("energy") if r.how is not How.UNASKED}, reverse=True
+    )
     count, last = 1, d.today
     for day in days:
         if day == last:
@@ -267,9 +307,12 @@ def today(d: ClientStep) -> None:
     if d.state.day is not None and isinstance(d.asking, Awaiting):
         ask(d, MEASURES[d.asking.measure])
         return
+    if isinstance(d.asking, Enrolling):
+        needed.say_question(d, d.asking)
+        return
     last = schedule.latest_due(d.facts.slot, d.facts.zone, d.now).day if d.facts.slot else d.today
     recent = d.today - last <= timedelta(days=2) and d.facts.answered != last
-    if recent or not d.facts.of("energy"):
+    if recent or d.facts.answered is None:
         open_check_in(d, last if recent else d.today)
         return
     following = d.next_slot()
@@ -295,3 +338,5 @@ def close_setting(d: ClientStep) -> None:
         d.ask(back)
         if isinstance(back, Awaiting):
             ask(d, MEASURES[back.measure])
+        elif isinstance(back, Enrolling):
+            needed.say_question(d, back)

@@ -8,6 +8,7 @@ from decimal import Decimal
 from operator import attrgetter
 
 from core import schedule
+from core.care import Status
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Lower, NotifyCoach, Raise, Record
 from core.dialogue.client.facts import OpenFlag
@@ -92,7 +93,12 @@ def _alongside(d: ClientStep, measure: Measure, reading: Reading) -> dict[str, V
 def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.VerdictSaid:
     said = verdict_told(measure, found, d.facts.units, d.facts.zone)
     assert said is not None
-    return said
+    return replace(said, last=_is_last(d))
+
+
+def _is_last(d: ClientStep) -> bool:
+    """Whether this check-in closes the programme, or it is over."""
+    return d.facts.status is Status.FINISHED or (d.state.day is not None and d.facts.plan.closes_on(d.state.day))
 
 
 def start_said(d: ClientStep, measure: Measure) -> StartTaken:

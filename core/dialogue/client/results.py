@@ -246,4 +246,6 @@ def _picture(
     unit = preferred_unit(measure, whose.units)
     chance = verdict.chance if verdict is not None and whose.to_client else None
     whole = chart_data.trend(measure, of_measure, whose.profile, whose.zone, unit, whose.plan.baseline_since, chance)
-    return replace(whole, points=whole.points[-MOST_POINTS:]) if len(whole.points) >= FEWEST_POINTS else None
+    if len(whole.points) > MOST_POINTS:
+        whole = replace(whole, points=(whole.points[0], *whole.points[-MOST_POINTS + 1 :]))
+    return whole if len(whole.points) >= FEWEST_POINTS else None
