@@ -138,6 +138,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "measure": names.MEASURES,
     "background": BACKGROUNDS,
     "caution": names.CAUTIONS,
+    "sign": names.SIGNS,
     "my": {
         "birth_year": N_("Year of birth"),
         "sex": N_("Tables for me"),

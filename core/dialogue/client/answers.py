@@ -142,9 +142,26 @@ def _keep_aside(d: ClientStep, aside: Aside | None) -> None:
         d.say(m.KeptAside(measure.key, amount, None if amount is None else reading.second))
 
 
+def directed_weight(d: ClientStep, event: Text, text: str) -> bool:
+    """A bare number while nothing is asked is the weight, where frequent weighing was asked for. False if it is not."""
+    if not d.facts.plan.directed_weighing or d.asking is not None or not _bare(d, text):
+        return False
+    measure = next(x for x in MEASURES.values() if x.guarded)
+    understood = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
+    if not isinstance(understood, Understood) or understood.value not in measure.bounds.usual:
+        return False
+    take_answers(d, event, (Answer(measure.key, understood),), None)
+    return True
+
+
+def _bare(d: ClientStep, text: str) -> bool:
+    """Whether a text is one number, and hardly anything else."""
+    return len(whole_numbers(text, d.words)) <= 1 and len(text) <= 12 and any(c.isdecimal() for c in text)
+
+
 def ask_which(d: ClientStep, text: str) -> bool:
     """A bare number while nothing is asked is ambiguous: ask, and store nothing. False if there is no number."""
-    if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
+    if not _bare(d, text):
         return False
     typed = plain(text)  # shorter than text in another script: a button holds little
     fitting = []
