@@ -58,9 +58,9 @@ from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.quantity import Unit
 from core.reading import SAME, Conditions, Reading
-from core.understanding.plausibility import doubt, is_jump
+from core.understanding.plausibility import Doubt, DoubtKind, doubt, is_jump
 from core.watching.flags import NOTHING_AGREED, Code
-from core.watching.flags_of_reading import flags_of_reading
+from core.watching.flags_of_reading import far_below_usual, flags_of_reading
 
 D = Decimal
 HALF_A_YEAR = 24  # weeks
@@ -257,11 +257,14 @@ class Typed:
     put_right: bool = False
 
 
-def typed(world: World, measure: Measure, reading: Reading, last: Reading | None, dice: Random) -> Typed:
-    """A reading as it reaches the store: perhaps misread, perhaps asked back and put right."""
+def typed(world: World, measure: Measure, reading: Reading, before: Sequence[Reading], dice: Random) -> Typed:
+    """A reading as it reaches the store: perhaps misread, perhaps asked back and put right. before: what is stored."""
+    last = before[-1] if before else None
     wrong = world.misread > 0 and dice.random() < world.misread
     given = replace(reading, value=slip(reading.value, dice), key=SLIP) if wrong else reading
     found = doubt(measure, Understood(given.value, measure.unit, second=given.second), last, NOBODY)
+    if found is None and far_below_usual(measure, given.value, given.taken_at, before):
+        found = Doubt(DoubtKind.UNUSUAL)
     if not wrong:
         # two readings far apart: which of them is right is asked, and a slip is owned up to as often as any other
         before = last is not None and last.key == SLIP and found is not None and given.value in measure.bounds.usual
@@ -304,7 +307,7 @@ def follow(
         at = START + week * WEEK + timedelta(days=dice.choice((-1, 0, 0, 0, 1)))
         asked = 0
         for reading in take(world, part, person, level, at, dice):
-            kept = typed(world, measure, reading, history[-1] if history else None, dice)
+            kept = typed(world, measure, reading, history, dice)
             if kept.put_right:
                 history.pop()
             history.append(kept.reading)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from datetime import timedelta, tzinfo
+from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
 from itertools import takewhile
 from math import log, pi, sqrt
@@ -45,7 +45,7 @@ LONGEST_FALL = 4  # ratings: then the course of four-week means sees it
 ENERGY_FEWEST = 3  # fewest ratings for a mean to compare with (ours)
 FEWEST_IDENTICAL = 4
 UNLIKELY = 0.001
-FALL_Z = 4.0  # ours: by chance in 1 of 100 to 200 client-years of the worlds of `bot/operator/worlds.py`
+FALL_Z = 4.5  # ours, as `LARGE_Z`: beyond 4, people of unequal moods were flagged by chance in 1 of 11 client-years
 _MUST_IS_QUIET_FROM = D(21)  # kg/m2: MUST gives no points above 20, after rounding
 
 
@@ -239,6 +239,13 @@ def drops(now: Decimal, usual: Sequence[Decimal], by: Decimal, error: Measuremen
     It is `falls` of a single rating. Two points under the mean of four weeks came by chance about twice a client-year.
     """
     return len(usual) >= ENERGY_FEWEST and _far_below([float(r) for r in usual], [now], by, error)
+
+
+def far_below_usual(measure: Measure, value: Decimal, at: datetime, before: Sequence[Reading]) -> bool:
+    """Whether one rating would be told to the coach as a drop. before: earlier ones that count."""
+    if measure.fall is None or measure.error is None or value > TOP_RATING - measure.fall:
+        return False
+    return drops(value, [r.value for r in before if r.taken_at >= at - ENERGY_WINDOW], measure.fall, measure.error)
 
 
 def _far_below(before: Sequence[float], low: Sequence[Decimal], by: Decimal, error: MeasurementError) -> bool:

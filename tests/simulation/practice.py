@@ -179,7 +179,7 @@ PLANTED: dict[Code, tuple[int, dict[str, Any]]] = {
             "also": {6: [(h * 12.0, say("weight 81.37 kg")) for h in range(1, 9)]},
         },
     ),
-    Code.ENERGY_FALLING: (6, {"answers": {"energy": steps_to((0, "7"), (5, "4"), (7, "7"))}}),
+    Code.ENERGY_FALLING: (6, {"answers": {"energy": steps_to((0, "7"), (5, "3"), (7, "7"))}}),
     Code.UNREACHABLE: (7, {"also": {7: [(NOON, lambda at: Reachability(at, False))]}}),
     Code.FALLS_RISK: (
         8,

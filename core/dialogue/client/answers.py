@@ -44,6 +44,7 @@ from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, answers_in, names_in, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt, is_jump
 from core.understanding.stories import sure
+from core.watching.flags_of_reading import far_below_usual
 from core.watching.weighing_guard import GuardStep
 
 RETURNED_TO = AskingConditions | Gate  # questions that a correction in between does not end
@@ -305,6 +306,8 @@ def check_and_store(
     found = doubt(measure, understood, comparison(d, measure, understood), d.facts.profile)
     if found is None and not replaces and _to_count_longer(d, measure, understood):
         ask_to_confirm(d, measure, understood, SHORT_COUNT, event, asked=wanted)
+    elif found is None and event.ref and _far_below(d, measure, understood):
+        ask_to_confirm(d, measure, understood, DoubtKind.UNUSUAL.value, event, asked=wanted, replaces=replaces)
     elif found is None or safety.cannot_wait(d, measure, understood, None if understood.said_unit else found.meant):
         store_and_reply(d, measure, understood, event.ref, event.at, event.text, asked=wanted, replaces=replaces)
     elif found.kind is DoubtKind.IMPOSSIBLE and found.meant is None:
@@ -316,6 +319,11 @@ def check_and_store(
     else:
         ask_to_confirm(d, measure, found.meant or understood, found.kind.value, event, asked=wanted, replaces=replaces)
     return True
+
+
+def _far_below(d: ClientStep, measure: Measure, understood: Understood) -> bool:
+    """Whether a typed rating is so low that the coach would be told: one slip must not do that."""
+    return far_below_usual(measure, understood.value, d.now, d.facts.of(measure.key))
 
 
 def _to_count_longer(d: ClientStep, measure: Measure, understood: Understood) -> bool:

@@ -108,11 +108,11 @@ def test_a_slip_of_the_finger_changes_the_number():
 def test_two_numbers_in_a_hundred_are_misread_and_most_that_stand_out_are_put_right():
     dice, measure = Random(3), MEASURES["weight"]
     right = Reading("weight", D("82.4"), START)
-    kept = [typed(MISREADS, measure, right, right, dice).reading.value for _ in range(40_000)]
+    kept = [typed(MISREADS, measure, right, [right], dice).reading.value for _ in range(40_000)]
     wrong = [value for value in kept if value != D("82.4")]
     assert 0.002 < len(wrong) / len(kept) < 0.02
     assert sum(abs(value - D("82.4")) > 5 for value in wrong) < len(wrong) / 2
-    assert {typed(IDEAL, measure, right, right, dice).reading.value for _ in range(1000)} == {D("82.4")}
+    assert {typed(IDEAL, measure, right, [right], dice).reading.value for _ in range(1000)} == {D("82.4")}
 
 
 @pytest.mark.parametrize("key", BY_KEY)

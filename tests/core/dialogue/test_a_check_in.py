@@ -59,7 +59,7 @@ def test_a_change_seen_twice_is_called_one_only_when_it_is_sure(kilograms, stren
     chat = checked_in(Chat())
     for _ in range(2):
         chat.later(days=28).due().says("7").says("72").presses("cond:same").says(f"{kilograms} kg")
-        if "DidYouMean" in chat.kinds or "AskIfSure" in chat.kinds:
+        if {"DidYouMean", "AskWhichIsRight"} & set(chat.kinds):
             chat.says("yes")
     assert chat.heard(m.VerdictSaid).strength == strength
 

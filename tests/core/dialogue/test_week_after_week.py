@@ -125,3 +125,19 @@ def test_a_retest_comes_four_weeks_after_the_first_of_the_starts():
 def test_without_a_check_in_nothing_is_promised_to_be_asked_again():
     chat = Chat(replace(WAIST, slot=None))
     assert chat.says("waist 94 cm").heard(m.Context).key == "first_reading"
+
+
+def test_a_typed_energy_far_below_usual_is_asked_back_before_a_coach_hears_of_it():
+    chat = Chat(replace(ADA, plan=Plan(measures=())))
+    for _ in range(6):
+        chat.due().says("8").says("skip").later(days=7)
+    low = chat.due().says("1")
+    assert low.kinds == ["AskIfSure"] and not low.raised
+    assert [r.flag.code for r in low.presses("ok:yes").raised] == [Code.ENERGY_DROPPED]
+
+
+def test_a_pressed_energy_is_no_slip_of_the_finger_on_a_keyboard():
+    chat = Chat(replace(ADA, plan=Plan(measures=())))
+    for _ in range(6):
+        chat.due().says("8").says("skip").later(days=7)
+    assert "AskIfSure" not in chat.due().presses("n:1").kinds

@@ -224,7 +224,7 @@ def test_a_low_body_mass_index_alone_has_points():
 @pytest.mark.parametrize(
     ("ratings", "raises"),
     [
-        pytest.param("777744", True, id="two under by three"),
+        pytest.param("77777744", True, id="two under by three"),
         pytest.param("777755", False, id="two under by two, as moods swing"),
         pytest.param("777746", False, id="only the first"),
         pytest.param("777764", False, id="only the last"),
